@@ -12,7 +12,7 @@ const measuredCharacters =
     "@ABCDEFGHIJKLMNO" +
     "PQRSTUVWXYZ[\\]^_" +
     "`abcdefghijklmno" +
-    "pqrstuvwxyz{|}~ " +
+    "pqrstuvwxyz{|}~\u00a0" +
     "¡¢£¤¥¦§¨©ª«¬®¯°±" +
     "²³´¶·¸¹º»¼½¾¿ÀÁÂ" +
     "ÃÄÅÆÇÈÉÊËÌÍÎÏÐÑÒ" +
