@@ -1,6 +1,6 @@
 "use client";
 
-import { type ComponentProps, useRef } from "react";
+import { type ComponentProps } from "react";
 import { Button } from "#ui/button";
 import { Field, type FieldWords, describeField } from "#ui/field";
 import fieldStyles from "./field.module.css";
@@ -8,7 +8,7 @@ import styles from "./number-stepper.module.css";
 
 export interface NumberStepperProps
   extends FieldWords,
-    Omit<ComponentProps<"input">, "className" | "style" | "type" | "name" | "id" | "ref"> {
+    Omit<ComponentProps<"input">, "className" | "style" | "type" | "name" | "id"> {
   readonly name: string;
   readonly id?: string;
   readonly unit: string;
@@ -21,13 +21,14 @@ export interface NumberStepperProps
 /** A whole number by two large keys, or typed, or pasted. A press changes it by one step and stays within its bounds. */
 export function NumberStepper({ unit, step = 1, min, max, name, id = name, ...rest }: NumberStepperProps) {
   const { label, hint, error, optional, ...input } = rest;
-  const box = useRef<HTMLInputElement>(null);
   function change(steps: 1 | -1) {
-    if (box.current === null) return;
-    if (steps === 1) box.current.stepUp();
-    else box.current.stepDown();
+    // By its id, so that the field's own ref stays free for react-hook-form.
+    const box = document.getElementById(id);
+    if (!(box instanceof HTMLInputElement)) return;
+    if (steps === 1) box.stepUp();
+    else box.stepDown();
     // The browser's own steps tell nobody; React and react-hook-form listen for this event.
-    box.current.dispatchEvent(new Event("input", { bubbles: true }));
+    box.dispatchEvent(new Event("input", { bubbles: true }));
   }
   return (
     <Field id={id} label={label} hint={hint} error={error} optional={optional ?? false}>
@@ -40,7 +41,6 @@ export function NumberStepper({ unit, step = 1, min, max, name, id = name, ...re
         <input
           {...input}
           {...describeField(id, { hint, error })}
-          ref={box}
           className={`${fieldStyles.control} ${styles.figure}`}
           type="number"
           inputMode="numeric"
