@@ -1,0 +1,12 @@
+import { type NextConfig } from "next";
+
+const config: NextConfig = {
+  output: "standalone",
+  poweredByHeader: false,
+  reactStrictMode: true,
+  serverExternalPackages: ["pdfkit", "@node-rs/argon2"],
+  // The launcher and the tests build and start by themselves; nothing is asked of a person on the way.
+  devIndicators: false,
+};
+
+export default config;
