@@ -1,0 +1,34 @@
+// Unit tests and tests on a real database; the browser's are in tests/e2e. Run with `--config tests/vitest.config.ts`.
+import { fileURLToPath } from "node:url";
+import { defineConfig, type TestProjectInlineConfiguration } from "vitest/config";
+
+const root = fileURLToPath(new URL("..", import.meta.url));
+const strictness = ["tests/support/console-fails.ts", "tests/support/no-network.ts"];
+
+/** Tests that need PgBouncer are left out, aloud, on a machine that has none: see scripts/test/pooler.mjs. */
+const withoutPooler = process.env["HALFPASS_PGBOUNCER"] === undefined ? ["tests/**/*.pooler.test.ts"] : [];
+
+/** A project of pure tests. */
+function pure(name: string, include: string[]): TestProjectInlineConfiguration {
+  return { test: { name, root, include, setupFiles: strictness } };
+}
+
+/** A project whose tests clone databases from the migrated template. */
+function withDatabase(name: string, include: string[]): TestProjectInlineConfiguration {
+  const limits = { testTimeout: 60_000, hookTimeout: 120_000 };
+  const globalSetup = ["tests/support/database-server.ts"];
+  return { test: { name, root, include, exclude: withoutPooler, setupFiles: strictness, globalSetup, ...limits } };
+}
+
+export default defineConfig({
+  test: {
+    root,
+    projects: [
+      pure("domain", ["tests/domain/**/*.test.ts", "tests/published/**/*.test.ts"]),
+      pure("ui", ["tests/ui/**/*.test.{ts,tsx}"]),
+      withDatabase("house", ["tests/architecture/**/*.test.ts"]),
+      withDatabase("application", ["tests/application/**/*.test.ts", "tests/adapters/**/*.test.ts"]),
+      withDatabase("launcher", ["tests/launcher/**/*.test.ts"]),
+    ],
+  },
+});
