@@ -1,14 +1,15 @@
 "use client";
 
 import { zodResolver } from "@hookform/resolvers/zod";
-import { createContext, type ReactNode, startTransition, type SubmitEvent, useActionState, useContext, useEffect } from "react";
-import { type FieldValues, type UseFormReturn, get, useForm } from "react-hook-form";
+import { createContext, type ReactNode, startTransition, type SubmitEvent, useActionState, useContext, useEffect, useState } from "react";
+import { type FieldErrors, type FieldValues, type UseFormReturn, get, useForm } from "react-hook-form";
 import { type z } from "zod";
 import { Button } from "#ui/button";
 import { ErrorSummary } from "#ui/error-summary.client";
 import { Finding } from "#ui/finding";
 import { Stack } from "#ui/stack";
 import { TextAreaField } from "#ui/text-area-field";
+import styles from "./action-form.module.css";
 import { type FormAction, type FormState, nested, UNSENT } from "./form-state";
 
 interface FormInHand {
@@ -53,25 +54,34 @@ export function ActionForm(props: ActionFormProps) {
     resolver: zodResolver(schema as z.ZodType<FieldValues, FieldValues>),
     defaultValues: nested({ ...values, ...fixed }),
     mode: "onTouched",
+    // The list of complaints takes the focus and leads to each field.
+    shouldFocusError: false,
   });
+  const [complaints, setComplaints] = useState<readonly Complaint[]>(() => complaintsOf(state));
   useEffect(() => {
     for (const [name, message] of Object.entries(state.fields ?? {})) form.setError(name, { message });
+    setComplaints(complaintsOf(state));
   }, [state, form]);
   // With scripts the browser checks first and the fields keep their text; without, the form goes out as it is.
   const onSubmit = (event: SubmitEvent<HTMLFormElement>) => {
     event.preventDefault();
     const data = new FormData(event.currentTarget);
-    void form.handleSubmit(() => {
-      startTransition(() => {
-        send(data);
-      });
-    })(event);
+    void form.handleSubmit(
+      () => {
+        startTransition(() => {
+          send(data);
+        });
+      },
+      (errors) => {
+        setComplaints(flatComplaints(errors));
+      },
+    )(event);
   };
   return (
     <FormContext value={{ form, state, values, isPending }}>
-      <form action={send} onSubmit={onSubmit} noValidate>
+      <form className={styles.form} action={send} onSubmit={onSubmit} noValidate>
         <Stack gap={5}>
-          <ErrorSummary errors={state.kind === "refused" ? complaints(state) : []} />
+          <ErrorSummary errors={complaints} />
           {state.kind === "done" && <ShownOnce state={state} />}
           {Object.entries(fixed).map(([name, value]) => (
             <input key={name} type="hidden" name={name} value={value} />
@@ -89,9 +99,27 @@ export function ActionForm(props: ActionFormProps) {
   );
 }
 
-function complaints(state: FormState): readonly { fieldId: string; sentence: string }[] {
+interface Complaint {
+  readonly fieldId: string;
+  readonly sentence: string;
+}
+
+/** What the server complained of, field by field, or the refusal as a whole. */
+function complaintsOf(state: FormState): readonly Complaint[] {
+  if (state.kind !== "refused") return [];
   const fields = Object.entries(state.fields ?? {}).map(([fieldId, sentence]) => ({ fieldId, sentence }));
   return fields.length > 0 ? fields : [{ fieldId: "main", sentence: state.sentence ?? "" }];
+}
+
+/** What the browser complained of, in the order of the schema, under the fields' dotted names. */
+function flatComplaints(errors: FieldErrors, prefix = ""): readonly Complaint[] {
+  return Object.entries(errors).flatMap(([name, error]) => {
+    if (error === undefined) return [];
+    const fieldId = prefix + name;
+    return typeof error.message === "string"
+      ? [{ fieldId, sentence: error.message }]
+      : flatComplaints(error as FieldErrors, `${fieldId}.`);
+  });
 }
 
 /** What a field of this name needs to take part in its form: give it to any field of the design system. */

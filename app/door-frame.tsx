@@ -10,7 +10,7 @@ export function DoorFrame({ children }: { readonly children: ReactNode }) {
         <p className={styles.brand}>Halfpass</p>
         <Text tone="second">The back office of a lawn care crew</Text>
       </header>
-      <main id="main" tabIndex={-1}>
+      <main className={styles.main} id="main" tabIndex={-1}>
         {children}
       </main>
     </div>
