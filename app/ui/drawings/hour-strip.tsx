@@ -245,7 +245,7 @@ function NarrowAxis({ frame, nowPixels }: { readonly frame: DayFrame; readonly n
         <line className={styles.tick} x1={narrowStrip.axisPixels - (named ? 7 : 4)} x2={narrowStrip.axisPixels} y1={y} y2={y} />
         {named && !covered && (
           <text x={narrowStrip.axisPixels - 10} y={y + 5} textAnchor="end">
-            {axisClockWords(minute)}
+            {minute % 1440 === 0 ? clockWords(minute) : axisClockWords(minute)}
           </text>
         )}
       </Fragment>
