@@ -12,6 +12,8 @@ export const domainOrder = [
   "foundation", // outcomes, invariants, identifiers, dates
   "quantities", // exact amounts and rates
   "money",
+  "company", // where the business is licensed
+  "crew", // people, roles, licenses
   "turf", // species, nutrients, growth, water
   "label", // what a label allows
   "equipment", // calibrations

@@ -5,8 +5,8 @@ import { defineConfig, type TestProjectInlineConfiguration } from "vitest/config
 const root = fileURLToPath(new URL("..", import.meta.url));
 const strictness = ["tests/support/console-fails.ts", "tests/support/no-network.ts"];
 
-/** Tests that need PgBouncer are left out, aloud, on a machine that has none: see scripts/test/pooler.mjs. */
-const withoutPooler = process.env["HALFPASS_PGBOUNCER"] === undefined ? ["tests/**/*.pooler.test.ts"] : [];
+/** Planted to fail; and what needs PgBouncer, which is left out aloud on a machine that has none (scripts/test/pooler.mjs). */
+const exclude = ["tests/architecture/planted/**", ...(process.env["HALFPASS_PGBOUNCER"] === undefined ? ["tests/**/*.pooler.test.ts"] : [])];
 
 /** A project of pure tests. */
 function pure(name: string, include: string[]): TestProjectInlineConfiguration {
@@ -17,7 +17,7 @@ function pure(name: string, include: string[]): TestProjectInlineConfiguration {
 function withDatabase(name: string, include: string[]): TestProjectInlineConfiguration {
   const limits = { testTimeout: 60_000, hookTimeout: 120_000 };
   const globalSetup = ["tests/support/database-server.ts"];
-  return { test: { name, root, include, exclude: withoutPooler, setupFiles: strictness, globalSetup, ...limits } };
+  return { test: { name, root, include, exclude, setupFiles: strictness, globalSetup, ...limits } };
 }
 
 export default defineConfig({

