@@ -149,9 +149,12 @@ beforeAll(async () => {
 });
 
 afterAll(async () => {
-  await superuser.query(`DROP ROLE ${role}`);
-  await superuser.end();
-  await server.stop();
+  try {
+    await superuser.query(`DROP ROLE ${role}`);
+    await superuser.end();
+  } finally {
+    await server.stop();
+  }
 });
 
 beforeEach(async () => {
@@ -173,7 +176,7 @@ beforeEach(async () => {
 
 afterEach(async () => {
   vi.unstubAllEnvs();
-  for (const database of await databasesOfRole()) await superuser.query(`DROP DATABASE ${database} WITH (FORCE)`);
+  for (const database of await databasesOfRole()) await superuser.query(`DROP DATABASE "${database}" WITH (FORCE)`);
   await rm(projectFolder, { recursive: true });
 });
 
@@ -291,15 +294,29 @@ describe("the engine", () => {
     expect(existsSync(join(projectFolder, "generated", "client.ts"))).toBe(true);
   });
 
-  test("creates a missing database for Prisma's own deploy, which several may run at once", async () => {
+  test("creates a missing database for Prisma's own deploy", async () => {
     const ownerUrl = withDatabase(roleUrl, `migration_test_${random()}`);
     expect(await runPrisma(["migrate", "deploy"], { prismaFolder, ownerUrl })).toMatchObject({ exitCode: 0 });
-    await writeMigration(SLOW_OR_BROKEN, "CREATE TABLE once (id integer); SELECT pg_sleep(0.2);");
-    const deploy = () => runPrisma(["migrate", "deploy"], { prismaFolder, ownerUrl });
-    const runs = await Promise.all([deploy(), deploy()]);
-    expect(runs).toMatchObject([{ exitCode: 0 }, { exitCode: 0 }]);
     expect(await pendingMigrations(ownerUrl, prismaFolder)).toEqual({ kind: "none" });
-    expect(await query(ownerUrl, "SELECT count(*)::integer AS count FROM _prisma_migrations")).toEqual([{ count: 3 }]);
+  });
+
+  test("makes Prisma's own deploy wait for another one that is in the middle of a migration", async () => {
+    await writeMigration(SLOW_OR_BROKEN, "SELECT pg_advisory_xact_lock(1);");
+    const gate = new pg.Client({ connectionString: databaseUrl });
+    await gate.connect();
+    await gate.query("SELECT pg_advisory_lock(1)");
+    const waiting = "SELECT pid FROM pg_locks WHERE locktype = 'advisory' AND NOT granted AND database = (SELECT oid FROM pg_database WHERE datname = current_database())";
+    const isWaiting = (count: number) =>
+      vi.waitUntil(async () => (await query(databaseUrl, waiting)).length === count, { timeout: 30_000, interval: 100 });
+    const deploy = () => runPrisma(["migrate", "deploy"], { prismaFolder, ownerUrl: databaseUrl });
+    const first = deploy();
+    await isWaiting(1);
+    const second = deploy();
+    // A deploy that does not wait ends at once, with a complaint about the unfinished migration of the other.
+    await Promise.race([second, isWaiting(2)]);
+    await gate.end();
+    expect(await Promise.all([first, second])).toMatchObject([{ exitCode: 0 }, { exitCode: 0 }]);
+    expect(await query(databaseUrl, "SELECT count(*)::integer AS count FROM _prisma_migrations")).toEqual([{ count: 3 }]);
   });
 
   test("drops a database, and tells that it is gone", async () => {
