@@ -87,7 +87,7 @@ const SERVER_SETTINGS = [
   "full_page_writes=off",
 ].flatMap((setting) => ["-c", setting]);
 
-async function createCluster({ account, folder, initdb: programs.initdb, data, password }) {
+async function createCluster({ account, folder, initdb, data, password }) {
   const passwordFile = join(folder, "password");
   await writeFile(passwordFile, password, { mode: 0o600 });
   if (account !== null) await chown(passwordFile, account.uid, account.gid);
