@@ -1,18 +1,32 @@
 import styles from "./amount.module.css";
 
-/** A figure as it is set: whole, and a fraction of the tool's marks such as 1/3. */
+/** A figure as it is set: the whole part as written, and a fraction of the tool's marks such as a third. */
 export interface FigureProps {
   readonly figure: string;
-  /** "1/3", set small and slanted by the face itself; the rest of the figure stays as it is. */
-  readonly fraction?: string | undefined;
+  readonly fraction?: Fraction | undefined;
 }
 
-/** A figure with its fraction, in the size of the text around it. */
+/** A fraction other than ½, ¼ and ¾, which the face has as letters of their own. */
+export interface Fraction {
+  readonly over: number;
+  readonly under: number;
+}
+
+/**
+ * A figure with its fraction, in the size of the text around it. The fraction is set here, raised and lowered around
+ * the fraction slash: the latin files of the face name the feature "frac" but hold no glyphs for it.
+ */
 export function Figure({ figure, fraction }: FigureProps) {
   return (
     <>
       {figure}
-      {fraction !== undefined && <span className={styles.fraction}>{fraction}</span>}
+      {fraction !== undefined && (
+        <span className={styles.fraction}>
+          <span className={styles.over}>{fraction.over}</span>
+          {"\u2044"}
+          <span className={styles.under}>{fraction.under}</span>
+        </span>
+      )}
     </>
   );
 }

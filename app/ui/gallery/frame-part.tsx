@@ -45,10 +45,10 @@ export function WordsPart() {
             <Row gap="wide" align="top">
               <Amount figure="13½" unit="lb" of="Greenmere 32-0-6, into the spreader" tool="setting 14" />
               <Amount figure="8" unit="fl oz" of="Ferrolane, into 3 gal of water" tool="½-oz cup, 16 marks" />
-              <Amount figure="2" fraction="1/3" unit="oz wt" tool="scale" />
+              <Amount figure="2" fraction={{ over: 1, under: 3 }} unit="oz wt" tool="scale" />
             </Row>
             <p>
-              In a line of text the fraction stands alone too: 4<Figure figure="" fraction="5/8" /> cups at 5/8 full.
+              In a line of text: <Figure figure="4" fraction={{ over: 5, under: 8 }} /> cups, <Figure figure="" fraction={{ over: 11, under: 16 }} /> in.
             </p>
           </Sheet>
           <Sheet>
