@@ -1,4 +1,4 @@
-import { Amount, Figure } from "#ui/amount";
+import { Amount } from "#ui/amount";
 import { Button, LinkButton } from "#ui/button";
 import { BlockedButton } from "#ui/blocked-button.client";
 import { Code } from "#ui/code";
@@ -47,9 +47,6 @@ export function WordsPart() {
               <Amount figure="8" unit="fl oz" of="Ferrolane, into 3 gal of water" tool="½-oz cup, 16 marks" />
               <Amount figure="2" fraction={{ over: 1, under: 3 }} unit="oz wt" tool="scale" />
             </Row>
-            <p>
-              In a line of text: <Figure figure="4" fraction={{ over: 5, under: 8 }} /> cups, <Figure figure="" fraction={{ over: 11, under: 16 }} /> in.
-            </p>
           </Sheet>
           <Sheet>
             <ReadBack
