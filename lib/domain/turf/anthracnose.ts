@@ -26,7 +26,7 @@ export const ANTHRACNOSE_THRESHOLD = 2;
  */
 export function judgeAnthracnose(
   period: { readonly meanTemperatureC: number; readonly meanLeafWetHoursPerDay: number },
-  threshold: number = ANTHRACNOSE_THRESHOLD,
+  threshold: number,
 ): Outcome<IndexAnswer> {
   const { meanTemperatureC: temperature, meanLeafWetHoursPerDay: wetHours } = period;
   const refusal = refuseOutOfRange([
