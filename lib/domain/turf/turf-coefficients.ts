@@ -1,7 +1,7 @@
 import { type Outcome, accept, badInput } from "#domain/foundation/outcome";
 import { type GrowthSeason } from "#domain/turf/growth-potential";
 
-/** Where the turf coefficients are printed. They were found in southern California on well-watered turf. */
+/** Where the turf coefficients are printed. */
 export const TURF_COEFFICIENT_SOURCE =
   "University of California Center for Landscape & Urban Horticulture, Turfgrass crop coefficients, after Meyer et al. 1985";
 
