@@ -1,0 +1,24 @@
+import { may } from "#application/permission";
+import { type Role } from "#domain/crew/role";
+
+interface OfficePlace {
+  readonly name: string;
+  readonly href: string;
+  readonly question: string;
+  readonly isFor: (role: Role) => boolean;
+}
+
+/** The places of the office in their order. A place stands here when something is behind it. */
+const PLACES: readonly OfficePlace[] = [
+  {
+    name: "Crew",
+    href: "/crew",
+    question: "Who may do what, under which license?",
+    isFor: (role) => may(role, "people/list-people"),
+  },
+];
+
+/** The places that a role may enter. */
+export function placesFor(role: Role): readonly { readonly name: string; readonly href: string; readonly question: string }[] {
+  return PLACES.filter((place) => place.isFor(role)).map(({ name, href, question }) => ({ name, href, question }));
+}

@@ -1,0 +1,70 @@
+import { type UseCaseRefusal } from "#application/refusal";
+
+/** What an action answers to its form: strings only, because a form without scripts carries it in the page. */
+export interface FormState {
+  /** Counts up with each answer, so that the form notices two equal answers. */
+  readonly answer: string;
+  readonly kind: "unsent" | "done" | "refused";
+  readonly sentence?: string;
+  readonly fields?: Readonly<Record<string, string>>;
+  /** What was typed, given back so that nothing is lost; never a password. */
+  readonly values?: Readonly<Record<string, string>>;
+  /** Something to show this once, such as a link that is stored nowhere. */
+  readonly shownOnce?: string;
+}
+
+export type FormAction = (previous: FormState, form: FormData) => Promise<FormState>;
+
+export const UNSENT: FormState = { answer: "0", kind: "unsent" };
+
+function nextAnswer(previous: FormState): string {
+  return String(Number(previous.answer) + 1);
+}
+
+/** The dotted names of a flat record as nested objects, as the schemas have them. */
+export function nested(flat: Readonly<Record<string, string>>): Record<string, unknown> {
+  const result: Record<string, unknown> = {};
+  for (const [name, value] of Object.entries(flat)) {
+    const path = name.split(".");
+    const last = path.pop();
+    if (last === undefined || [...path, last].some((part) => part === "__proto__" || part === "constructor")) continue;
+    let place = result;
+    for (const part of path) {
+      const inner = place[part];
+      place = (typeof inner === "object" && inner !== null ? inner : (place[part] = {})) as Record<string, unknown>;
+    }
+    place[last] = value;
+  }
+  return result;
+}
+
+/** A form's text fields by name; files, and what the framework adds, are left out. */
+export function textFields(form: FormData): Record<string, string> {
+  const fields: Record<string, string> = {};
+  for (const [name, value] of form.entries()) {
+    if (typeof value === "string" && !name.startsWith("$ACTION")) fields[name] = value;
+  }
+  return fields;
+}
+
+/** A form's fields as its use case's schema takes them. What they are worth, the schema decides. */
+export function readForm<Input>(form: FormData): Input {
+  return nested(textFields(form)) as Input;
+}
+
+/** The answer to a form whose use case refused. */
+export function refusedForm(previous: FormState, form: FormData, refusal: UseCaseRefusal, secrets: readonly string[] = []): FormState {
+  const values = Object.fromEntries(Object.entries(textFields(form)).filter(([name]) => !secrets.includes(name)));
+  return {
+    answer: nextAnswer(previous),
+    kind: "refused",
+    sentence: refusal.sentence,
+    fields: refusal.kind === "bad-input" ? refusal.fields : {},
+    values,
+  };
+}
+
+/** The answer to a form that did what it was for and stays on the screen. */
+export function doneForm(previous: FormState, sentence: string, shownOnce?: string): FormState {
+  return { answer: nextAnswer(previous), kind: "done", sentence, ...(shownOnce === undefined ? {} : { shownOnce }) };
+}

@@ -1,0 +1,151 @@
+import { measureText } from "./measure-text";
+import { type Label, placeLabel } from "./place-on-plan";
+import { type Box, type Point, boxAround } from "./plane-geometry";
+
+/** A lawn on the plan. Feet on the ground, x to the east and y to the north from any corner; sizes in square feet. */
+export interface PlanLawn {
+  readonly id: string;
+  readonly letter: string;
+  readonly name: string;
+  readonly outline: readonly Point[];
+  /** Within the outline, before anything is taken off. */
+  readonly sizeSquareFeet: number;
+  readonly takenOffSquareFeet: number;
+  readonly keptClearSquareFeet: number;
+  readonly treatedSquareFeet: number;
+  /** How and when it was measured: "wheel, April 2, 2026". */
+  readonly measured: string;
+  /** The measured sides and ties: thin dotted lines, as they were walked. */
+  readonly measuredLines?: readonly (readonly [Point, Point])[];
+}
+
+/** Anything on the plan that is no lawn. A bed and a drive are hatched: nothing goes down there. */
+export interface PlanArea {
+  readonly id: string;
+  readonly kind: "bed" | "drive" | "building" | "water" | "kept-clear";
+  /** What is written at it: "house", "pond", "25 ft kept clear". */
+  readonly name: string;
+  readonly outline: readonly Point[];
+}
+
+/** What the plan is drawn from. */
+export interface PlanGround {
+  readonly lawns: readonly PlanLawn[];
+  readonly areas: readonly PlanArea[];
+}
+
+/** The room that a plan may take, in pixels, and the size of its letters. */
+export interface PlanRoom {
+  readonly widthPixels: number;
+  readonly heightPixels: number;
+  readonly textPixels: number;
+  readonly sizeTextPixels: number;
+}
+
+/** The wide and the narrow form. */
+export const planRooms = {
+  wide: { widthPixels: 640, heightPixels: 560, textPixels: 13, sizeTextPixels: 14 },
+  narrow: { widthPixels: 288, heightPixels: 460, textPixels: 16, sizeTextPixels: 16 },
+} as const satisfies Record<string, PlanRoom>;
+
+/** A CSS inch, which is also an inch on paper. */
+const inchPixels = 96;
+const edgePixels = 4;
+
+/** The scales of plans on paper: so many feet to the inch. */
+const scalesFeetPerInch = [10, 20, 40, 60, 100, 200, 400, 1000] as const;
+
+/** The largest scale at which the ground fits into the room; the smallest of all where none does. */
+export function chooseScale(ground: Box, room: PlanRoom): number {
+  const fits = scalesFeetPerInch.find(
+    (feet) =>
+      (ground.width * inchPixels) / feet + 2 * edgePixels <= room.widthPixels &&
+      (ground.height * inchPixels) / feet + 2 * edgePixels <= room.heightPixels,
+  );
+  return fits ?? scalesFeetPerInch[scalesFeetPerInch.length - 1] ?? 1000;
+}
+
+/** A shape on the drawing, in pixels. */
+export interface DrawnShape<Thing> {
+  readonly thing: Thing;
+  readonly outline: readonly Point[];
+}
+
+/** The plan as drawn: shapes and labels in pixels, y downward. */
+export interface PlanLayout {
+  readonly feetPerInch: number;
+  readonly pixelsPerFoot: number;
+  readonly lawns: readonly DrawnShape<PlanLawn>[];
+  readonly areas: readonly DrawnShape<PlanArea>[];
+  readonly measuredLines: readonly (readonly [Point, Point])[];
+  readonly labels: readonly (Label & { readonly id: string; readonly lawn?: PlanLawn; readonly area?: PlanArea })[];
+  readonly widthPixels: number;
+  readonly heightPixels: number;
+  /** Half of the scale bar, in feet. */
+  readonly barHalfFeet: number;
+}
+
+/** Lays the plan out to scale with north up. Labels go inside their shape where they fit, else beside with a leader. */
+export function layOutPlan(ground: PlanGround, room: PlanRoom): PlanLayout {
+  const points = [...ground.lawns, ...ground.areas].flatMap((shape) => shape.outline);
+  const bounds = points.length === 0 ? { x: 0, y: 0, width: 10, height: 10 } : boxAround(points);
+  const feetPerInch = chooseScale(bounds, room);
+  const pixelsPerFoot = inchPixels / feetPerInch;
+  const toPixels = (point: Point): Point => ({
+    x: edgePixels + (point.x - bounds.x) * pixelsPerFoot,
+    y: edgePixels + (bounds.y + bounds.height - point.y) * pixelsPerFoot,
+  });
+  const draw = <Thing extends PlanLawn | PlanArea>(thing: Thing) => ({ thing, outline: thing.outline.map(toPixels) });
+  const lawns = ground.lawns.map(draw);
+  const areas = ground.areas.map(draw);
+  const planHeight = bounds.height * pixelsPerFoot + 2 * edgePixels;
+  const labels = placeLabels(lawns, areas, room, planHeight);
+  const lowest = Math.max(planHeight, ...labels.map((label) => label.box.y + label.box.height + edgePixels));
+  return {
+    feetPerInch,
+    pixelsPerFoot,
+    lawns,
+    areas,
+    measuredLines: ground.lawns.flatMap((lawn) =>
+      (lawn.measuredLines ?? []).map(([from, to]) => [toPixels(from), toPixels(to)] as const),
+    ),
+    labels,
+    widthPixels: room.widthPixels,
+    heightPixels: Math.ceil(lowest),
+    barHalfFeet: feetPerInch,
+  };
+}
+
+/** The lines of a lawn's label: its size, and its name below. */
+export function lawnSizeWords(lawn: PlanLawn): string {
+  return `${lawn.sizeSquareFeet.toLocaleString("en-US")} sq ft`;
+}
+
+/** The sizes of a lawn's label, in pixels. */
+export const lawnLabel = { discPixels: 26, gapPixels: 8 } as const;
+
+function placeLabels(
+  lawns: readonly DrawnShape<PlanLawn>[],
+  areas: readonly DrawnShape<PlanArea>[],
+  room: PlanRoom,
+  planHeight: number,
+): PlanLayout["labels"] {
+  const placed: PlanLayout["labels"][number][] = [];
+  const frame = { width: room.widthPixels, planHeight };
+  const shapes = [...lawns, ...areas].map((shape) => shape.outline);
+  for (const { thing, outline } of lawns) {
+    const words = [measureText(lawnSizeWords(thing), room.sizeTextPixels, 700), measureText(thing.name, room.textPixels)];
+    const size = {
+      width: lawnLabel.discPixels + lawnLabel.gapPixels + Math.max(...words),
+      height: room.sizeTextPixels + room.textPixels + 10,
+    };
+    const cutOut = areas.map((area) => area.outline);
+    placed.push({ id: thing.id, lawn: thing, ...placeLabel({ size, outline, cutOut, shapes, placed, frame }) });
+  }
+  for (const { thing, outline } of areas) {
+    const size = { width: measureText(thing.name, room.textPixels, 600) + 8, height: room.textPixels + 7 };
+    const cutOut = areas.filter((area) => area.thing !== thing).map((area) => area.outline);
+    placed.push({ id: thing.id, area: thing, ...placeLabel({ size, outline, cutOut, shapes, placed, frame }) });
+  }
+  return placed;
+}

@@ -1,0 +1,214 @@
+import { useId } from "react";
+import { DrawingFigure } from "#ui/drawings/drawing-figure";
+import { type PatternIds, Patterns, fillBy, patternIds } from "#ui/drawings/patterns";
+import {
+  type DrawnShape,
+  type PlanArea,
+  type PlanGround,
+  type PlanLawn,
+  type PlanLayout,
+  type PlanRoom,
+  lawnLabel,
+  lawnSizeWords,
+  layOutPlan,
+  planRooms,
+} from "./lawn-plan-layout";
+import { type Point } from "./plane-geometry";
+import styles from "./drawing.module.css";
+
+export type { PlanArea, PlanLawn } from "./lawn-plan-layout";
+
+export interface LawnPlanProps extends PlanGround {
+  readonly title: string;
+  /** "5,420 sq ft of lawn; 4,610 are treated." */
+  readonly conclusion: string;
+}
+
+/** The lawns of a property to scale, north up, with all that is not treated. */
+export function LawnPlan({ title, conclusion, lawns, areas }: LawnPlanProps) {
+  const id = useId();
+  const ground = { lawns, areas };
+  return (
+    <DrawingFigure
+      title={title}
+      conclusion={conclusion}
+      wide={<PlanDrawing layout={layOutPlan(ground, planRooms.wide)} ids={patternIds(`${id}w`)} room={planRooms.wide} />}
+      narrow={
+        <PlanDrawing layout={layOutPlan(ground, planRooms.narrow)} ids={patternIds(`${id}n`)} room={planRooms.narrow} />
+      }
+      table={planTable(lawns)}
+    />
+  );
+}
+
+function planTable(lawns: readonly PlanLawn[]) {
+  const squareFeet = (size: number) => size.toLocaleString("en-US");
+  return {
+    columns: [
+      { id: "lawn", head: "Lawn" },
+      { id: "name", head: "Name" },
+      { id: "size", head: "Size, sq ft", align: "figure" },
+      { id: "off", head: "Taken off", align: "figure" },
+      { id: "clear", head: "Kept clear", align: "figure" },
+      { id: "treated", head: "Treated", align: "figure" },
+      { id: "measured", head: "How and when measured" },
+    ] as const,
+    rows: lawns.map((lawn) => ({
+      id: lawn.id,
+      cells: {
+        lawn: lawn.letter,
+        name: lawn.name,
+        size: squareFeet(lawn.sizeSquareFeet),
+        off: squareFeet(lawn.takenOffSquareFeet),
+        clear: squareFeet(lawn.keptClearSquareFeet),
+        treated: squareFeet(lawn.treatedSquareFeet),
+        measured: lawn.measured,
+      },
+    })),
+  };
+}
+
+interface PlanDrawingProps {
+  readonly layout: PlanLayout;
+  readonly ids: PatternIds;
+  readonly room: PlanRoom;
+}
+
+function PlanDrawing({ layout, ids, room }: PlanDrawingProps) {
+  const height = layout.heightPixels + 52;
+  // Lawns lie below everything: beds, drives and strips are cut out of them.
+  return (
+    <svg className={styles.fixed} width={layout.widthPixels} height={height} viewBox={`0 0 ${layout.widthPixels} ${height}`} aria-hidden="true">
+      <Patterns ids={ids} />
+      {layout.lawns.map((lawn) => (
+        <polygon
+          key={lawn.thing.id}
+          className={styles.lawn}
+          points={pointsOf(lawn.outline)}
+          data-mark="lawn"
+          data-square-feet={lawn.thing.sizeSquareFeet}
+        />
+      ))}
+      {layout.areas.map((area) => (
+        <AreaShape key={area.thing.id} area={area} ids={ids} />
+      ))}
+      {layout.measuredLines.map(([from, to]) => (
+        <line key={`${from.x},${from.y},${to.x},${to.y}`} className={styles.construction} x1={from.x} y1={from.y} x2={to.x} y2={to.y} />
+      ))}
+      {layout.labels.map((label) => (
+        <PlanLabel key={label.id} label={label} room={room} />
+      ))}
+      <PlanFoot layout={layout} y={layout.heightPixels + 12} />
+    </svg>
+  );
+}
+
+function pointsOf(outline: readonly Point[]): string {
+  return outline.map((point) => `${round(point.x)},${round(point.y)}`).join(" ");
+}
+
+function round(pixels: number): number {
+  return Math.round(pixels * 100) / 100;
+}
+
+function AreaShape({ area, ids }: { readonly area: DrawnShape<PlanArea>; readonly ids: PatternIds }) {
+  const points = pointsOf(area.outline);
+  const data = { "data-mark": area.thing.kind };
+  switch (area.thing.kind) {
+    case "building":
+      return <polygon className={styles.building} points={points} {...data} />;
+    case "water":
+      return <polygon className={styles.waterBody} points={points} {...data} />;
+    case "kept-clear":
+      return (
+        <g {...data}>
+          <polygon className={styles.keptClearGround} points={points} />
+          <polygon className={styles.keptClearEdge} points={points} fill={fillBy(ids.water)} />
+        </g>
+      );
+    case "bed":
+    case "drive":
+      return (
+        <g {...data}>
+          <polygon className={styles.excludedGround} points={points} />
+          <polygon className={styles.excludedEdge} points={points} fill={fillBy(ids.hatch)} />
+        </g>
+      );
+  }
+}
+
+interface PlanLabelProps {
+  readonly label: PlanLayout["labels"][number];
+  readonly room: PlanRoom;
+}
+
+function PlanLabel({ label, room }: PlanLabelProps) {
+  const { box, leader, lawn, area } = label;
+  const radius = lawnLabel.discPixels / 2;
+  const words = lawnLabel.discPixels + lawnLabel.gapPixels;
+  const onPaper = leader !== undefined || area?.kind === "building" || area?.kind === "water";
+  return (
+    <g>
+      {leader !== undefined && (
+        <>
+          <line className={styles.leader} x1={leader.from.x} y1={leader.from.y} x2={leader.to.x} y2={leader.to.y} />
+          <circle className={styles.leaderDot} cx={leader.to.x} cy={leader.to.y} r="2.5" />
+        </>
+      )}
+      {lawn !== undefined && (
+        <>
+          <circle className={styles.letterDisc} cx={box.x + radius} cy={box.y + box.height / 2} r={radius} />
+          <text className={styles.letter} x={box.x + radius} y={box.y + box.height / 2 + 5} textAnchor="middle">
+            {lawn.letter}
+          </text>
+          <text className={styles.size} x={box.x + words} y={box.y + room.sizeTextPixels}>
+            {lawnSizeWords(lawn)}
+          </text>
+          <text x={box.x + words} y={box.y + box.height - 4}>
+            {lawn.name}
+          </text>
+        </>
+      )}
+      {area !== undefined && (
+        <>
+          {!onPaper && <rect className={styles.plate} {...box} />}
+          <text
+            className={area.kind === "water" || area.kind === "kept-clear" ? styles.waterWord : undefined}
+            x={box.x + 4}
+            y={box.y + room.textPixels}
+          >
+            {area.name}
+          </text>
+        </>
+      )}
+    </g>
+  );
+}
+
+/** The scale bar of two blocks, the scale on paper, and north. */
+function PlanFoot({ layout, y }: { readonly layout: PlanLayout; readonly y: number }) {
+  const half = layout.barHalfFeet * layout.pixelsPerFoot;
+  const narrow = layout.widthPixels < 400;
+  const blocks = narrow ? half / 2 : half;
+  const feet = narrow ? layout.barHalfFeet / 2 : layout.barHalfFeet;
+  return (
+    <>
+      <rect className={styles.solid} x="4" y={y + 6} width={blocks} height="7" />
+      <rect className={styles.frame} x={4 + blocks} y={y + 6} width={blocks} height="7" />
+      <rect className={styles.frame} x="4" y={y + 6} width={blocks} height="7" />
+      <text x="4" y={y + 31}>
+        0
+      </text>
+      <text x={4 + 2 * blocks} y={y + 31} textAnchor="middle">{`${2 * feet} ft`}</text>
+      <text className={styles.second} x={layout.widthPixels - 34} y={y + 31} textAnchor="end">
+        {`on paper 1 in = ${layout.feetPerInch} ft`}
+      </text>
+      <svg x={layout.widthPixels - 24} y={y} width="20" height="38" viewBox="0 0 20 38">
+        <path className={styles.arrow} d="M10 36V3M4 10l6-7 6 7" />
+      </svg>
+      <text className={styles.strong} x={layout.widthPixels - 34} y={y + 12} textAnchor="end">
+        north
+      </text>
+    </>
+  );
+}

@@ -1,0 +1,120 @@
+/** A point: in feet with y to the north on the ground, in pixels with y downward on the drawing. */
+export interface Point {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** An upright rectangle by its corner and size. */
+export interface Box {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** The area inside an outline that does not cross itself, in the square of its unit (the shoelace formula). */
+export function outlineArea(outline: readonly Point[]): number {
+  return Math.abs(edges(outline).reduce((sum, [from, to]) => sum + from.x * to.y - to.x * from.y, 0)) / 2;
+}
+
+/** The smallest box around all points. There must be one. */
+export function boxAround(points: readonly Point[]): Box {
+  const xs = points.map((point) => point.x);
+  const ys = points.map((point) => point.y);
+  const [x, y] = [Math.min(...xs), Math.min(...ys)];
+  return { x, y, width: Math.max(...xs) - x, height: Math.max(...ys) - y };
+}
+
+/** True if the point is inside the outline (a ray to the right crosses it an odd number of times). */
+export function isInside(point: Point, outline: readonly Point[]): boolean {
+  return (
+    edges(outline).filter(([from, to]) => {
+      if (from.y > point.y === to.y > point.y) return false;
+      return point.x < ((to.x - from.x) * (point.y - from.y)) / (to.y - from.y) + from.x;
+    }).length %
+      2 ===
+    1
+  );
+}
+
+/** True if the whole box is inside the outline. */
+export function isBoxInside(box: Box, outline: readonly Point[]): boolean {
+  return corners(box).every((corner) => isInside(corner, outline)) && !crosses(box, outline);
+}
+
+/** True if box and outline share any point. */
+export function meetsOutline(box: Box, outline: readonly Point[]): boolean {
+  const [first] = outline;
+  return crosses(box, outline) || isInside({ x: box.x, y: box.y }, outline) || (first !== undefined && isInBox(first, box));
+}
+
+/** True if the two boxes share any point. */
+export function boxesMeet(one: Box, other: Box): boolean {
+  return (
+    one.x <= other.x + other.width &&
+    other.x <= one.x + one.width &&
+    one.y <= other.y + other.height &&
+    other.y <= one.y + one.height
+  );
+}
+
+/** True if the stretch between two points touches the box. */
+export function segmentMeetsBox(from: Point, to: Point, box: Box): boolean {
+  if (isInBox(from, box) || isInBox(to, box)) return true;
+  const around = corners(box);
+  return edges(around).some(([start, end]) => segmentsCross(from, to, start, end));
+}
+
+/** How far the point is from the nearest edge of the outline. */
+export function distanceToOutline(point: Point, outline: readonly Point[]): number {
+  return Math.min(...edges(outline).map(([from, to]) => distanceToSegment(point, from, to)));
+}
+
+/** The inner point that is farthest from the outline and from all that is cut out of it, on a grid of `step`. */
+export function innermostPoint(outline: readonly Point[], cutOut: readonly (readonly Point[])[], step: number): Point {
+  const box = boxAround(outline);
+  let best: { readonly point: Point; readonly distance: number } | undefined;
+  for (let y = box.y + step / 2; y < box.y + box.height; y += step) {
+    for (let x = box.x + step / 2; x < box.x + box.width; x += step) {
+      const point = { x, y };
+      if (!isInside(point, outline) || cutOut.some((hole) => isInside(point, hole))) continue;
+      const distance = Math.min(...[outline, ...cutOut].map((line) => distanceToOutline(point, line)));
+      if (best === undefined || distance > best.distance) best = { point, distance };
+    }
+  }
+  // An outline thinner than the grid has no grid point inside: its first corner is on it, at least.
+  return best?.point ?? outline[0] ?? { x: box.x, y: box.y };
+}
+
+function edges(outline: readonly Point[]): (readonly [Point, Point])[] {
+  return outline.map((from, index) => [from, outline[(index + 1) % outline.length] ?? from] as const);
+}
+
+function corners({ x, y, width, height }: Box): Point[] {
+  return [
+    { x, y },
+    { x: x + width, y },
+    { x: x + width, y: y + height },
+    { x, y: y + height },
+  ];
+}
+
+function isInBox(point: Point, box: Box): boolean {
+  return point.x >= box.x && point.x <= box.x + box.width && point.y >= box.y && point.y <= box.y + box.height;
+}
+
+function crosses(box: Box, outline: readonly Point[]): boolean {
+  return edges(outline).some(([from, to]) => segmentMeetsBox(from, to, box));
+}
+
+function segmentsCross(a: Point, b: Point, c: Point, d: Point): boolean {
+  const side = (p: Point, q: Point, r: Point) => Math.sign((q.x - p.x) * (r.y - p.y) - (q.y - p.y) * (r.x - p.x));
+  return side(a, b, c) !== side(a, b, d) && side(c, d, a) !== side(c, d, b);
+}
+
+function distanceToSegment(point: Point, from: Point, to: Point): number {
+  const length = (to.x - from.x) ** 2 + (to.y - from.y) ** 2;
+  const along = length === 0 ? 0 : ((point.x - from.x) * (to.x - from.x) + (point.y - from.y) * (to.y - from.y)) / length;
+  const at = Math.min(1, Math.max(0, along));
+  return Math.hypot(point.x - from.x - at * (to.x - from.x), point.y - from.y - at * (to.y - from.y));
+}

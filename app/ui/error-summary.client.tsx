@@ -1,0 +1,44 @@
+"use client";
+
+import { useEffect, useRef } from "react";
+import { FindingMark } from "#ui/finding-mark";
+import styles from "./error-summary.module.css";
+
+/** One answer that was not accepted: the id of its control, and what is wrong as a sentence. */
+export interface FieldError {
+  readonly fieldId: string;
+  readonly sentence: string;
+}
+
+export interface ErrorSummaryProps {
+  readonly errors: readonly FieldError[];
+}
+
+/**
+ * What is wrong with a form, in the order of its fields, each a link to its field. It takes the focus whenever the
+ * errors change. With no error it is not there.
+ */
+export function ErrorSummary({ errors }: ErrorSummaryProps) {
+  const box = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (errors.length > 0) box.current?.focus();
+  }, [errors]);
+  if (errors.length === 0) return null;
+  return (
+    <div className={styles.summary} ref={box} tabIndex={-1} role="group" aria-labelledby="error-summary-head">
+      <FindingMark level="hold" wordBeside />
+      <div>
+        <h2 className={styles.head} id="error-summary-head">
+          {errors.length === 1 ? "One answer needs another look" : `${errors.length} answers need another look`}
+        </h2>
+        <ul>
+          {errors.map((error) => (
+            <li key={error.fieldId}>
+              <a href={`#${error.fieldId}`}>{error.sentence}</a>
+            </li>
+          ))}
+        </ul>
+      </div>
+    </div>
+  );
+}

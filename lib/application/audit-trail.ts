@@ -1,0 +1,46 @@
+import { type CompanyTransaction } from "#adapters/postgres/company-work";
+import { type Work } from "#application/use-case";
+
+/** Everything that the audit trail tells, each with the details that make it understandable years later. */
+export type Deed =
+  | { readonly deed: "company-created"; readonly details: { readonly name: string; readonly state: string; readonly timeZone: string } }
+  | { readonly deed: "company-changed"; readonly details: { readonly before: Readonly<Record<string, unknown>>; readonly after: Readonly<Record<string, unknown>> } }
+  | { readonly deed: "person-added"; readonly details: { readonly name: string } }
+  | { readonly deed: "person-changed"; readonly details: { readonly before: Readonly<Record<string, unknown>>; readonly after: Readonly<Record<string, unknown>> } }
+  | { readonly deed: "person-invited"; readonly details: { readonly email: string; readonly role: string } }
+  | { readonly deed: "invitation-accepted"; readonly details: { readonly email: string; readonly role: string } }
+  | { readonly deed: "invitation-withdrawn"; readonly details: { readonly email: string } }
+  | { readonly deed: "role-changed"; readonly details: { readonly before: string; readonly after: string } }
+  | { readonly deed: "membership-ended"; readonly details: { readonly role: string } }
+  | { readonly deed: "license-added"; readonly details: { readonly kind: string; readonly state: string; readonly number: string; readonly expiresOn: string } }
+  | { readonly deed: "license-withdrawn"; readonly details: { readonly number: string } }
+  | { readonly deed: "password-changed"; readonly details: Readonly<Record<string, never>> }
+  | { readonly deed: "reset-link-issued"; readonly details: { readonly email: string } };
+
+/** Writes to the audit trail what the member has just done, in the same transaction. */
+export async function writeDeed(work: Work, subjectId: string | null, deed: Deed): Promise<void> {
+  await writeDeedOf(work.tx, work.company.companyId, work, { accountId: work.member.accountId, personName: work.member.personName }, subjectId, deed);
+}
+
+/** The same for a deed that no signed-in member did: a guest's link, or a command at the terminal. */
+export async function writeDeedOf(
+  tx: CompanyTransaction,
+  companyId: string,
+  circumstances: { readonly now: Date; readonly newId: () => string },
+  doer: { readonly accountId: string | null; readonly personName: string },
+  subjectId: string | null,
+  deed: Deed,
+): Promise<void> {
+  await tx.auditEvent.create({
+    data: {
+      companyId,
+      auditEventId: circumstances.newId(),
+      at: circumstances.now,
+      accountId: doer.accountId,
+      personName: doer.personName,
+      deed: deed.deed,
+      subjectId,
+      details: deed.details as object,
+    },
+  });
+}

@@ -1,0 +1,33 @@
+import { type Role } from "#domain/crew/role";
+
+const EVERYONE: readonly Role[] = ["owner", "office", "applicator", "technician", "inspector"];
+const OFFICE: readonly Role[] = ["owner", "office"];
+const OWNER: readonly Role[] = ["owner"];
+
+/**
+ * Who may do what: the one place that says so. A use case names itself by its file and is refused to every
+ * role that does not stand here. Answering a hold of law depends on a license and is asked there.
+ */
+export const PERMISSIONS = {
+  "accounts/change-password": EVERYONE,
+  "accounts/issue-reset-link": OWNER,
+  "companies/change-company": OWNER,
+  "companies/read-company": EVERYONE,
+  "people/add-license": OWNER,
+  "people/add-person": OWNER,
+  "people/change-person": OWNER,
+  "people/change-role": OWNER,
+  "people/end-membership": OWNER,
+  "people/invite-person": OWNER,
+  "people/list-people": OFFICE.concat("applicator", "technician"),
+  "people/read-person": OFFICE.concat("applicator", "technician"),
+  "people/withdraw-invitation": OWNER,
+  "people/withdraw-license": OWNER,
+} as const satisfies Record<string, readonly Role[]>;
+
+export type UseCaseName = keyof typeof PERMISSIONS;
+
+/** True when a member of this role may do this. Pages ask it to decide what to offer; use cases decide. */
+export function may(role: Role, useCase: UseCaseName): boolean {
+  return (PERMISSIONS[useCase] as readonly Role[]).includes(role);
+}

@@ -1,0 +1,64 @@
+import { type Outcome, accept, badInput } from "#domain/foundation/outcome";
+
+/** A day of the calendar without a time of day, as ISO 8601 writes it: 2026-04-14. */
+export type CalendarDate = string & { readonly calendarDate: unique symbol };
+
+const MILLISECONDS_A_DAY = 86_400_000;
+
+function dayNumber(date: CalendarDate): number {
+  return Date.parse(`${date}T00:00:00Z`) / MILLISECONDS_A_DAY;
+}
+
+/** Reads YYYY-MM-DD between the years 1900 and 2199; refuses days that the calendar does not have. */
+export function parseCalendarDate(field: string, text: string): Outcome<CalendarDate> {
+  const trimmed = text.trim();
+  const isWritten = /^(19|20|21)\d{2}-\d{2}-\d{2}$/.test(trimmed);
+  const milliseconds = isWritten ? Date.parse(`${trimmed}T00:00:00Z`) : Number.NaN;
+  const isReal = !Number.isNaN(milliseconds) && calendarDateOf(milliseconds) === trimmed;
+  if (!isReal) {
+    return badInput(field, text, "a day between 1900-01-01 and 2199-12-31", "Give the date as year-month-day, for example 2026-04-14.");
+  }
+  return accept(trimmed as CalendarDate);
+}
+
+/** The day, in universal time, on which an instant (milliseconds since 1970) falls. */
+export function calendarDateOf(epochMilliseconds: number): CalendarDate {
+  return calendarDateIn("UTC", epochMilliseconds);
+}
+
+const FORMATS = new Map<string, Intl.DateTimeFormat>();
+
+/** The day on which an instant (milliseconds since 1970) falls at a place with this IANA time zone. */
+export function calendarDateIn(timeZone: string, epochMilliseconds: number): CalendarDate {
+  let format = FORMATS.get(timeZone);
+  if (format === undefined) {
+    // sv-SE is the locale whose numeric dates are written as ISO 8601 writes them.
+    format = new Intl.DateTimeFormat("sv-SE", { timeZone, year: "numeric", month: "2-digit", day: "2-digit" });
+    FORMATS.set(timeZone, format);
+  }
+  return format.format(epochMilliseconds) as CalendarDate;
+}
+
+/** The day that lies a number of whole days after (or, negative, before) another. */
+export function addDays(date: CalendarDate, days: number): CalendarDate {
+  return calendarDateOf((dayNumber(date) + days) * MILLISECONDS_A_DAY);
+}
+
+/** Whole days from one day to another; negative when the second is earlier. */
+export function daysBetween(from: CalendarDate, to: CalendarDate): number {
+  return dayNumber(to) - dayNumber(from);
+}
+
+/** "Tuesday, April 14, 2026". */
+export function formatLongDate(date: CalendarDate): string {
+  return new Intl.DateTimeFormat("en-US", { timeZone: "UTC", weekday: "long", year: "numeric", month: "long", day: "numeric" }).format(
+    dayNumber(date) * MILLISECONDS_A_DAY,
+  );
+}
+
+/** "Apr 14, 2026". */
+export function formatShortDate(date: CalendarDate): string {
+  return new Intl.DateTimeFormat("en-US", { timeZone: "UTC", year: "numeric", month: "short", day: "numeric" }).format(
+    dayNumber(date) * MILLISECONDS_A_DAY,
+  );
+}

@@ -1,0 +1,3 @@
+import { mail } from "#adapters/mail/innocent-mail";
+
+export const screen = mail;

@@ -1,0 +1,3 @@
+import { receive } from "#application/stock/innocent-delivery";
+
+export const columns = receive;

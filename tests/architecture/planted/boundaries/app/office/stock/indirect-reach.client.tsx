@@ -1,0 +1,4 @@
+"use client";
+import { columns } from "./columns";
+
+export const table = columns;

@@ -1,0 +1,3 @@
+import { amount } from "#domain/quantities/innocent-amount";
+
+export const button = amount;

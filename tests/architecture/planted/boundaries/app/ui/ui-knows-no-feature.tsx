@@ -1,0 +1,3 @@
+import { page } from "../office/stock/innocent-page";
+
+export const uiOfPage = page;

@@ -1,0 +1,3 @@
+import { tsImport } from "tsx/esm/api";
+
+export const unnamed: unknown = tsImport;

@@ -1,0 +1,3 @@
+import { button } from "#ui/innocent-button";
+
+export const mailWithButton = button;

@@ -1,0 +1,3 @@
+import { nowhere } from "#domain/quantities/nowhere";
+
+export const lost: unknown = nowhere;

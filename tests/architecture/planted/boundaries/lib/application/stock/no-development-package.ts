@@ -1,0 +1,3 @@
+import { assert } from "fast-check";
+
+export const check = assert;

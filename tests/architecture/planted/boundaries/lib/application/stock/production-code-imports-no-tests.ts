@@ -1,0 +1,3 @@
+import { database } from "../../../tests/support/database";
+
+export const store = database;

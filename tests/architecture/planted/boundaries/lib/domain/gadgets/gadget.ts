@@ -1,0 +1,1 @@
+export const gadget = "a folder without a place in the order";

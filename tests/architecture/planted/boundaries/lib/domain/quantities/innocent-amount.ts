@@ -1,0 +1,1 @@
+export const amount = 1n;

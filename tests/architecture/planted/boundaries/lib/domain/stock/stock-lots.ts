@@ -1,0 +1,3 @@
+import { ledger } from "./no-cycle";
+
+export const lots: unknown = ledger;

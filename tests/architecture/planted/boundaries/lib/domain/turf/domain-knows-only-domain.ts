@@ -1,0 +1,3 @@
+import { type delivery } from "#application/stock/innocent-delivery.schema";
+
+export type Delivery = typeof delivery;

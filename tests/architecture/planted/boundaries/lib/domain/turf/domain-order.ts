@@ -1,0 +1,3 @@
+import { type paper } from "#domain/papers/innocent-paper";
+
+export type Paper = typeof paper;

@@ -1,0 +1,1 @@
+export const database = "only for tests";
