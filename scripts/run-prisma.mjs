@@ -53,8 +53,9 @@ function makeEngineExecutable() {
   }
 }
 
+/** What a person can use of the errors: not Prisma's own progress, and not the places in the engine's source. */
 function extractComplaint(errors) {
-  const noise = /^(Loaded Prisma config|Prisma schema loaded)/;
-  const lines = errors.split("\n").map((line) => line.trim());
-  return lines.filter((line) => line !== "" && !noise.test(line)).join(" ").replace(/^Error: /, "");
+  const noise = /^(Loaded Prisma config|Prisma schema loaded|external connector error$|\d+: \w+::|with migration_name=|at schema-engine\/)/;
+  const lines = errors.split("\n").map((line) => line.trim().replace(/^Error: /, ""));
+  return lines.filter((line) => line !== "" && !noise.test(line)).join(" ");
 }

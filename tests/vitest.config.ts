@@ -8,9 +8,12 @@ const strictness = ["tests/support/console-fails.ts", "tests/support/no-network.
 /** Planted to fail; and what needs PgBouncer, which is left out aloud on a machine that has none (scripts/test/pooler.mjs). */
 const exclude = ["tests/architecture/planted/**", ...(process.env["HALFPASS_PGBOUNCER"] === undefined ? ["tests/**/*.pooler.test.ts"] : [])];
 
-/** A project of pure tests. */
+/** The tests of the architecture that look at a real database. */
+const ofTheDatabase = ["tests/architecture/schema.test.ts", "tests/architecture/database.test.ts"];
+
+/** A project of tests that need no database. */
 function pure(name: string, include: string[]): TestProjectInlineConfiguration {
-  return { test: { name, root, include, setupFiles: strictness } };
+  return { test: { name, root, include, exclude: [...exclude, ...ofTheDatabase], setupFiles: strictness } };
 }
 
 /** A project whose tests clone databases from the migrated template. */
@@ -26,8 +29,8 @@ export default defineConfig({
     projects: [
       pure("domain", ["tests/domain/**/*.test.ts", "tests/published/**/*.test.ts"]),
       pure("ui", ["tests/ui/**/*.test.{ts,tsx}"]),
-      withDatabase("house", ["tests/architecture/**/*.test.ts"]),
-      withDatabase("application", ["tests/application/**/*.test.ts", "tests/adapters/**/*.test.ts"]),
+      { test: { ...pure("house", ["tests/architecture/**/*.test.ts"]).test, testTimeout: 120_000, hookTimeout: 120_000 } },
+      withDatabase("application", ["tests/application/**/*.test.ts", "tests/adapters/**/*.test.ts", ...ofTheDatabase]),
       withDatabase("launcher", ["tests/launcher/**/*.test.ts"]),
     ],
   },

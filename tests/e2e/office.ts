@@ -1,0 +1,132 @@
+import AxeBuilder from "@axe-core/playwright";
+import { test as base, type Page, expect } from "@playwright/test";
+import { type ChildProcess, execFile, spawn } from "node:child_process";
+import { once } from "node:events";
+import { createServer, type AddressInfo } from "node:net";
+import { join } from "node:path";
+import { promisify } from "node:util";
+import { cloneOn, type DatabaseClone } from "../support/migrated-server.mjs";
+
+// Offices to test in: the production build, each on a copy of the migrated database that no other worker uses.
+
+const CHECKOUT = join(import.meta.dirname, "..", "..");
+const STANDALONE = join(CHECKOUT, ".next", "standalone");
+const SECRET = "a secret of the tests that opens nothing anywhere else";
+
+export interface Office {
+  readonly address: string;
+  readonly database: DatabaseClone;
+  /** Runs the terminal's company command and answers with what it printed. */
+  readonly companyCommand: (...words: readonly string[]) => Promise<string>;
+}
+
+async function freePort(): Promise<number> {
+  const probe = createServer().listen(0, "127.0.0.1");
+  await once(probe, "listening");
+  const { port } = probe.address() as AddressInfo;
+  probe.close();
+  await once(probe, "close");
+  return port;
+}
+
+async function waitUntilHealthy(address: string, server: ChildProcess): Promise<void> {
+  for (let attempt = 0; attempt < 300 && server.exitCode === null; attempt += 1) {
+    const answer = await fetch(`${address}/health`).catch(() => undefined);
+    if (answer?.ok === true) return;
+    await new Promise((resolve) => setTimeout(resolve, 100));
+  }
+  throw new Error("The web server did not begin to serve.");
+}
+
+async function openOffice(isDemonstration: boolean): Promise<Office & { readonly close: () => Promise<void> }> {
+  const serverUrl = process.env["HALFPASS_TEST_SERVER"];
+  if (serverUrl === undefined) throw new Error("HALFPASS_TEST_SERVER is not set: run these tests with npm test -- browser.");
+  const database = await cloneOn(serverUrl);
+  const port = await freePort();
+  const address = `http://localhost:${String(port)}`;
+  const variables: NodeJS.ProcessEnv = {
+    ...process.env,
+    NODE_ENV: "production",
+    NODE_OPTIONS: "",
+    PORT: String(port),
+    HOSTNAME: "127.0.0.1",
+    DATABASE_APP_URL: database.appUrl,
+    NEXTAUTH_URL: address,
+    NEXTAUTH_SECRET: SECRET,
+    NEXT_TELEMETRY_DISABLED: "1",
+  };
+  const run = async (...words: readonly string[]) =>
+    (await promisify(execFile)(process.execPath, ["--import", "tsx", ...words], { cwd: CHECKOUT, env: variables })).stdout;
+  if (isDemonstration) await run("prisma/seed/demo.ts");
+  const server = spawn(process.execPath, ["server.js"], { cwd: STANDALONE, env: variables, stdio: ["ignore", "ignore", "inherit"] });
+  await waitUntilHealthy(address, server);
+  return {
+    address,
+    database,
+    companyCommand: (...words) => run("scripts/company-command.ts", ...words),
+    close: async () => {
+      server.kill("SIGKILL");
+      if (server.exitCode === null && server.signalCode === null) await once(server, "exit");
+      await database.drop();
+    },
+  };
+}
+
+interface WorkerFixtures {
+  /** The demonstration's office. */
+  readonly demonstration: Office;
+  /** An office without a company. */
+  readonly emptyOffice: Office;
+}
+
+export const test = base.extend<object, WorkerFixtures>({
+  demonstration: [
+    // eslint-disable-next-line no-empty-pattern -- Playwright reads the names of fixtures from the pattern
+    async ({}, use) => {
+      const office = await openOffice(true);
+      await use(office);
+      await office.close();
+    },
+    { scope: "worker", timeout: 120_000 },
+  ],
+  emptyOffice: [
+    // eslint-disable-next-line no-empty-pattern -- Playwright reads the names of fixtures from the pattern
+    async ({}, use) => {
+      const office = await openOffice(false);
+      await use(office);
+      await office.close();
+    },
+    { scope: "worker", timeout: 120_000 },
+  ],
+  page: async ({ page }, use) => {
+    const noise: string[] = [];
+    page.on("pageerror", (error) => noise.push(error.message));
+    page.on("console", (message) => {
+      // A refused request is reported by the browser itself; what a page logs is a defect.
+      if (message.type() === "error" && !message.text().startsWith("Failed to load resource")) noise.push(message.text());
+    });
+    await use(page);
+    expect(noise, "what the browser's console complained of").toEqual([]);
+  },
+});
+
+export { expect };
+
+export const DEMONSTRATION_PASSWORD = "two passes at half rate";
+
+/** Signs in by the form and waits until the office is there. */
+export async function signIn(page: Page, office: Office, email = "dana@tansyhollow.example", password = DEMONSTRATION_PASSWORD): Promise<void> {
+  await page.goto(`${office.address}/sign-in`);
+  await page.getByLabel("Email address").fill(email);
+  await page.getByLabel("Password", { exact: true }).fill(password);
+  await page.getByRole("button", { name: "Sign in" }).click();
+  await expect(page.getByRole("link", { name: "Settings" }).first()).toBeVisible();
+}
+
+/** Fails with every violation of WCAG 2.2 AA that axe finds on the page, and when it scrolls sideways. */
+export async function expectAccessible(page: Page): Promise<void> {
+  const { violations } = await new AxeBuilder({ page }).withTags(["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"]).analyze();
+  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target.join(" ")).join(", ")}`)).toEqual([]);
+  const overflow = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+  expect(overflow, "pixels that the page is wider than its window").toBeLessThanOrEqual(0);
+}
