@@ -18,11 +18,14 @@ const REQUEST_EVENTS = new Set(["request", "upgrade", "connect", "checkContinue"
  * @param {import("node:http").IncomingMessage} request
  */
 function stripClaims(request) {
+  // Node makes these two of the raw headers when they are first read, and counts on all of the raw ones being
+  // there: so they are read before the raw ones change.
+  for (const headers of [request.headers, request.headersDistinct]) {
+    for (const name of Object.keys(headers)) if (CLAIMS.test(name)) Reflect.deleteProperty(headers, name);
+  }
   const raw = request.rawHeaders;
-  // Names and values take turns. Node makes the other forms of the headers from these when they are first read,
-  // and has read `headers` already.
+  // Names and values take turns.
   request.rawHeaders = raw.filter((_entry, index) => !CLAIMS.test(raw[index - (index % 2)] ?? ""));
-  for (const name of Object.keys(request.headers)) if (CLAIMS.test(name)) Reflect.deleteProperty(request.headers, name);
 }
 
 if (process.env.HALFPASS_TRUSTED_PROXY !== "1") {

@@ -44,12 +44,14 @@ function serviceNamed(name: string): Service {
   return service;
 }
 
-/** The schema for a validator of today: draft-04's `id`, and two things that the specification has had since. */
+/** The schema for a validator of today: without draft-04's `id`, with three things that the specification has had since. */
 function readSchema(): Record<string, unknown> {
-  const text = JSON.stringify(composeSchema, (key, value: unknown) => (key === "id" && typeof value === "string" ? undefined : value));
+  const text = JSON.stringify(composeSchema, (key, value: unknown) => (/^(id|\$schema)$/.test(key) && typeof value === "string" ? undefined : value));
   const schema = JSON.parse(text) as {
+    properties: object;
     definitions: { secret: { properties: object }; service: { properties: { build: { oneOf: { properties?: object }[] } } } };
   };
+  Object.assign(schema.properties, { name: { type: "string" } });
   const build = schema.definitions.service.properties.build.oneOf.find((form) => form.properties !== undefined);
   Object.assign(build?.properties ?? {}, { secrets: { type: "array", items: { type: "string" } } });
   Object.assign(schema.definitions.secret.properties, { environment: { type: "string" } });
@@ -100,7 +102,7 @@ describe("what must be chosen", () => {
     for (const [name, { environment = {} }] of services) {
       for (const [variable, value] of Object.entries(environment)) {
         if (/PASSWORD|SECRET|KEY/.test(variable)) expect(value, `${name} ${variable}`).toMatch(/^\$\{[A-Z_]+:\?[^}]+\}$/);
-        if (value.includes("://")) expect(value, `${name} ${variable}`).toMatch(/:\/\/\w+:\$\{[A-Z_]+:\?[^}]+\}@/);
+        if (/^\w+:\/\//.test(value)) expect(value, `${name} ${variable}`).toMatch(/:\/\/\w+:\$\{[A-Z_]+:\?[^}]+\}@/);
       }
     }
     expect(dockerfile).not.toMatch(/^(ARG|ENV) .*(PASSWORD|SECRET|KEY|TOKEN)/m);
