@@ -10,6 +10,7 @@ import {
 } from "#domain/quantities/exact-quantity";
 import { type Quantity, subtract } from "#domain/quantities/quantity";
 import {
+  addRational,
   divideRational,
   multiplyRational,
   ONE,
@@ -54,33 +55,39 @@ export function roundToGraduation<D extends Dimension>(
   graduation: Measure<NoInfer<D>>,
   how: { readonly mode: GraduationMode; readonly neverAbove?: Measure<NoInfer<D>> },
 ): GraduationRounding<D> {
+  const { dimension } = measure;
   const amount = canonicalAmountOf(measure);
   const mark = canonicalAmountOf(graduation);
-  invariant(measure.dimension === graduation.dimension, "a tool measures what is rounded to its marks");
+  invariant(dimension === graduation.dimension, "a tool measures what is rounded to its marks");
   invariant(mark.numerator > 0n, "the marks of a tool are apart");
-  const exact = fromExactAmount(measure.dimension, amount);
-  let marks = roundToWhole(divideRational(amount, mark), how.mode);
-  let heldByMaximum = false;
-  if (how.neverAbove !== undefined) {
-    invariant(how.neverAbove.dimension === measure.dimension, "a maximum measures what it limits");
-    const marksWithin = roundToWhole(divideRational(canonicalAmountOf(how.neverAbove), mark), "down");
-    if (marks > marksWithin) {
-      marks = marksWithin;
-      heldByMaximum = true;
-    }
-  }
+  const exact = fromExactAmount(dimension, amount);
+  const wanted = roundToWhole(divideRational(amount, mark), how.mode);
+  const within = how.neverAbove === undefined ? wanted : marksWithin(how.neverAbove, graduation);
+  const marks = wanted > within ? within : wanted;
+  const heldByMaximum = wanted > within;
   if (marks === 0n && amount.numerator > 0n) return { kind: "below-first-mark", exact, heldByMaximum };
-  const onMark = multiplyRational(mark, { numerator: marks, denominator: 1n });
-  const direction = directionOf(compareExact(fromExactAmount(measure.dimension, onMark), measure));
+  const onMark = fromExactAmount(dimension, multiplyRational(mark, { numerator: marks, denominator: 1n }));
+  const nearest = settle(onMark, "nearest");
+  const isAbove = how.neverAbove !== undefined && compareExact(nearest, how.neverAbove) > 0;
   return {
     kind: "rounded",
-    rounded: settle(fromExactAmount(measure.dimension, onMark), how.neverAbove === undefined ? "nearest" : "down"),
+    rounded: isAbove ? settle(onMark, "down") : nearest,
     marks,
     exact,
-    direction,
-    ofPlanned: marks === 0n ? ONE : reduce(divideRational(onMark, amount)),
+    direction: directionOf(compareExact(onMark, measure)),
+    ofPlanned: marks === 0n ? ONE : reduce(divideRational(onMark.exactAmount, amount)),
     heldByMaximum,
   };
+}
+
+/**
+ * The marks that fit under a maximum. Half a canonical unit is allowed for, because a maximum of 0.1 lb that comes
+ * from storage is a whole number of them and lies that close to its own mark.
+ */
+function marksWithin<D extends Dimension>(maximum: Measure<D>, graduation: Measure<NoInfer<D>>): bigint {
+  invariant(maximum.dimension === graduation.dimension, "a maximum measures what it limits");
+  const reach = addRational(canonicalAmountOf(maximum), { numerator: 1n, denominator: 2n });
+  return roundToWhole(divideRational(reach, canonicalAmountOf(graduation)), "down");
 }
 
 function directionOf(comparison: -1 | 0 | 1): "up" | "down" | "unchanged" {
