@@ -1,6 +1,6 @@
 import { accept, badInput, type Outcome } from "#domain/foundation/outcome";
 import { plainCharacters } from "#domain/quantities/parse-number";
-import { parseQuantity, refuseCapitalM, type TypedQuantity } from "#domain/quantities/parse-quantity";
+import { parseQuantity, type TypedQuantity } from "#domain/quantities/parse-quantity";
 import { type UnitOf } from "#domain/quantities/units";
 
 /** Primes and the quotes that stand for them, double ones first: two single ones are a double one. */
@@ -34,7 +34,9 @@ export function parseLength(
 ): Outcome<TypedQuantity<"length">> {
   const found = text.trim();
   const plain = separateParts(spellMarks(plainCharacters(found)));
-  if (/\dM$|\d M$/u.test(plain)) return refuseCapitalM(field.field, found);
+  if (/\d ?M$/u.test(plain)) {
+    return badInput(field.field, found, "m, ft, in", `The M in "${found}" could be a thousand or meters. Write m for meters.`);
+  }
   const read = parseQuantity(plain, { ...field, dimensions: ["length"] });
   if (!read.ok) {
     const { allowed, sentence } = read.refusal;

@@ -33,9 +33,12 @@ export type AmountDimension<B extends RateBasis> = (typeof rateBases)[B]["amount
 export type PerDimension<B extends RateBasis> = (typeof rateBases)[B]["per"];
 
 /**
- * So much of one thing over so much of another, as a pair of whole numbers of canonical units in lowest terms; both
- * fit a 64 bit column for every rate that a label states. Zero is a rate ("0 lb P2O5"). Seed is pure live seed; a
- * spray volume is that of the finished spray, product included.
+ * So much of one thing over so much of another, as a pair of whole numbers of canonical units in lowest terms. Zero is
+ * a rate ("0 lb P2O5"). Seed is pure live seed; a spray volume is that of the finished spray, product included.
+ *
+ * Both numbers fit a 64 bit column for a rate that was typed (parseRate refuses others) and for one made by rateFrom
+ * of stored quantities. A rate that was scaled or derived stays exact and may outgrow it: keep its inputs, or the
+ * quantities that were put down.
  */
 export interface Rate<B extends RateBasis> {
   readonly basis: B;
