@@ -24,7 +24,7 @@ const SOURCES = {
   },
   virginia: {
     name: "Virginia Department of Conservation and Recreation, fertcalc",
-    address: "https://www.dcr.virginia.gov/soil-and-water/fertcalc",
+    address: "dcr.virginia.gov/soil-and-water/fertcalc",
   },
   georgia: {
     name: "University of Georgia extension agent",
