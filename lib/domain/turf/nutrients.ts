@@ -53,12 +53,12 @@ export const EXTENSION_FACTORS: OxideFactors = {
 };
 
 /**
- * The parts by mass, 0.4364 and 0.8301, from the atomic weights P 30.974, K 39.098 and O 15.999; the extension
+ * The parts by mass, 0.4364 and 0.8302, from the atomic weights P 30.974, K 39.098 and O 15.999; the extension
  * factor of phosphorus is 0.8 % above it.
  */
 export const MASS_FRACTIONS: OxideFactors = {
   phosphorusInPhosphate: decimal("0.4364"),
-  potassiumInPotash: decimal("0.8301"),
+  potassiumInPotash: decimal("0.8302"),
 };
 
 /** A value for each nutrient that an amount of product brings. Quick and slow add up to nitrogen. */
