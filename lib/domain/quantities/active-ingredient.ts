@@ -1,5 +1,5 @@
 import { invariant } from "#domain/foundation/invariant";
-import { accept, type InputRefusal, missingFact, type Outcome } from "#domain/foundation/outcome";
+import { accept, missingFact, type Outcome } from "#domain/foundation/outcome";
 import { type Density, densityOf, type DensityUnit } from "#domain/quantities/density";
 import {
   canonicalAmountOf,
@@ -45,7 +45,7 @@ function activePerCanonicalUnit(
   productDimension: "mass" | "volume",
   concentration: Concentration,
   density: Density | undefined,
-): Outcome<Rational, InputRefusal> {
+): Outcome<Rational> {
   if (concentration.kind === "part-of-weight") {
     if (productDimension === "mass") return accept(concentration.part);
     if (density === undefined) return densityMissing();

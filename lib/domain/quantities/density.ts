@@ -8,7 +8,7 @@ import {
 import { type ExactValue, exactValue } from "#domain/quantities/quantity";
 import { rateFromAmounts, type Rate } from "#domain/quantities/rate";
 import { divideRational, multiplyRational, type Rational, reduce } from "#domain/quantities/rational";
-import { type UnitOf, units } from "#domain/quantities/units";
+import { requireDimension, type UnitOf, units } from "#domain/quantities/units";
 
 /**
  * Mass over volume as a pair of whole numbers of canonical units, in lowest terms. The only way from a mass to a
@@ -64,7 +64,7 @@ export function densityIn(density: Density, unit: DensityUnit): Rational {
 
 /** What a volume weighs, exactly. */
 export function massOf(volume: Measure<"volume">, density: Density): ExactQuantity<"mass"> {
-  invariant(volume.dimension === "volume", "what is turned into a mass by its density is a volume");
+  requireDimension(volume, "volume");
   const { numerator, denominator } = canonicalAmountOf(volume);
   return fromExactAmount("mass", {
     numerator: numerator * density.mass,
@@ -74,7 +74,7 @@ export function massOf(volume: Measure<"volume">, density: Density): ExactQuanti
 
 /** What space a mass takes, exactly. */
 export function volumeOf(mass: Measure<"mass">, density: Density): ExactQuantity<"volume"> {
-  invariant(mass.dimension === "mass", "what is turned into a volume by its density is a mass");
+  requireDimension(mass, "mass");
   const { numerator, denominator } = canonicalAmountOf(mass);
   return fromExactAmount("volume", {
     numerator: numerator * density.volume,

@@ -1,4 +1,4 @@
-import { BrokenInvariant, invariant } from "#domain/foundation/invariant";
+import { invariant } from "#domain/foundation/invariant";
 import { type ExactValue, exactValue, type Quantity } from "#domain/quantities/quantity";
 import {
   addRational,
@@ -10,7 +10,7 @@ import {
   type RoundingMode,
   ZERO,
 } from "#domain/quantities/rational";
-import { type Dimension, type DimensionOf, type Unit, type UnitOf, units } from "#domain/quantities/units";
+import { type Dimension, type DimensionOf, requireDimension, type Unit, type UnitOf, units } from "#domain/quantities/units";
 
 /**
  * An amount as an exact fraction of the canonical unit, never below zero: what a rate times an area is before its one
@@ -23,10 +23,6 @@ export interface ExactQuantity<D extends Dimension> {
 
 /** A quantity or an exact one, where a computation takes either. */
 export type Measure<D extends Dimension> = Quantity<D> | ExactQuantity<D>;
-
-function requireSameDimension(left: Dimension, right: Dimension): void {
-  if (left !== right) throw new BrokenInvariant(`both measures have one dimension, not ${left} and ${right}`);
-}
 
 /** Makes an exact quantity of so many units: `exactly("lb", "0.1")`. Throws below zero. */
 export function exactly<U extends Unit>(unit: U, value: ExactValue): ExactQuantity<DimensionOf<U>> {
@@ -49,7 +45,7 @@ export function canonicalAmountOf(measure: Measure<Dimension>): Rational {
 /** The measure in a unit of its own dimension, exactly. */
 export function measureInUnit<D extends Dimension>(measure: Measure<D>, unit: NoInfer<UnitOf<D>>): Rational {
   const definition = units[unit];
-  requireSameDimension(measure.dimension, definition.dimension);
+  requireDimension(measure, definition.dimension);
   const { numerator, denominator } = canonicalAmountOf(measure);
   return { numerator, denominator: denominator * definition.canonicalAmount };
 }
@@ -61,7 +57,7 @@ export function settle<D extends Dimension>(measure: Measure<D>, mode: RoundingM
 }
 
 export function addExact<D extends Dimension>(left: Measure<D>, right: Measure<NoInfer<D>>): ExactQuantity<D> {
-  requireSameDimension(left.dimension, right.dimension);
+  requireDimension(right, left.dimension);
   return {
     dimension: left.dimension,
     exactAmount: addRational(canonicalAmountOf(left), canonicalAmountOf(right)),
@@ -75,7 +71,7 @@ export function sumExact<D extends Dimension>(
 ): ExactQuantity<D> {
   let exactAmount = ZERO;
   for (const measure of measures) {
-    requireSameDimension(dimension, measure.dimension);
+    requireDimension(measure, dimension);
     exactAmount = addRational(exactAmount, canonicalAmountOf(measure));
   }
   return { dimension, exactAmount };
@@ -88,12 +84,12 @@ export function multiplyExact<D extends Dimension>(measure: Measure<D>, factor: 
 
 /** Below zero when left is the smaller, zero when they are equal, above zero when left is the larger. */
 export function compareExact<D extends Dimension>(left: Measure<D>, right: Measure<NoInfer<D>>): -1 | 0 | 1 {
-  requireSameDimension(left.dimension, right.dimension);
+  requireDimension(right, left.dimension);
   return compareRational(canonicalAmountOf(left), canonicalAmountOf(right));
 }
 
 /** What part left is of right, exactly. Throws when right is zero. */
 export function ratioExact<D extends Dimension>(left: Measure<D>, right: Measure<NoInfer<D>>): Rational {
-  requireSameDimension(left.dimension, right.dimension);
+  requireDimension(right, left.dimension);
   return divideRational(canonicalAmountOf(left), canonicalAmountOf(right));
 }

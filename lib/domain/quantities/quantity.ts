@@ -1,7 +1,7 @@
 import { BrokenInvariant, invariant } from "#domain/foundation/invariant";
 import { decimal, fromNumber as rationalFromNumber, rational, roundQuotient } from "#domain/quantities/rational";
 import { type Rational, type RoundingMode } from "#domain/quantities/rational";
-import { type Dimension, type DimensionOf, type Unit, type UnitOf, units } from "#domain/quantities/units";
+import { type Dimension, type DimensionOf, requireDimension, type Unit, type UnitOf, units } from "#domain/quantities/units";
 
 /**
  * An amount of one dimension: a whole number, never below zero, of the canonical unit (see units.ts). Differences
@@ -10,18 +10,6 @@ import { type Dimension, type DimensionOf, type Unit, type UnitOf, units } from 
 export interface Quantity<D extends Dimension> {
   readonly dimension: D;
   readonly amount: bigint;
-}
-
-function failOnDimensions(left: Dimension, right: Dimension): never {
-  throw new BrokenInvariant(`both quantities have one dimension, not ${left} and ${right}`);
-}
-
-/** Throws unless both measure the same thing. The types say so already; data from storage might not. */
-function requireSameDimension(
-  left: { readonly dimension: Dimension },
-  right: { readonly dimension: Dimension },
-): void {
-  if (left.dimension !== right.dimension) failOnDimensions(left.dimension, right.dimension);
 }
 
 /** A value that stands in code or in storage: a fraction, a whole number or a plain decimal such as "13.5". */
@@ -69,7 +57,7 @@ export function zero<D extends Dimension>(dimension: D): Quantity<D> {
 /** The quantity in a unit of its own dimension, exactly. */
 export function inUnit<D extends Dimension>(quantity: Quantity<D>, unit: NoInfer<UnitOf<D>>): Rational {
   const definition = units[unit];
-  requireSameDimension(quantity, definition);
+  requireDimension(quantity, definition.dimension);
   return { numerator: quantity.amount, denominator: definition.canonicalAmount };
 }
 
@@ -78,13 +66,13 @@ export function isZero(quantity: Quantity<Dimension>): boolean {
 }
 
 export function add<D extends Dimension>(left: Quantity<D>, right: Quantity<NoInfer<D>>): Quantity<D> {
-  if (left.dimension !== right.dimension) failOnDimensions(left.dimension, right.dimension);
+  requireDimension(right, left.dimension);
   return { dimension: left.dimension, amount: left.amount + right.amount };
 }
 
 /** Takes right from left. Throws when right is the larger: compare first, or ask for a signed difference. */
 export function subtract<D extends Dimension>(left: Quantity<D>, right: Quantity<NoInfer<D>>): Quantity<D> {
-  if (left.dimension !== right.dimension) failOnDimensions(left.dimension, right.dimension);
+  requireDimension(right, left.dimension);
   const amount = left.amount - right.amount;
   if (amount < 0n) throw new BrokenInvariant("no more is taken from a quantity than is there");
   return { dimension: left.dimension, amount };
@@ -94,7 +82,7 @@ export function subtract<D extends Dimension>(left: Quantity<D>, right: Quantity
 export function sum<D extends Dimension>(dimension: D, quantities: readonly Quantity<NoInfer<D>>[]): Quantity<D> {
   let amount = 0n;
   for (const quantity of quantities) {
-    if (quantity.dimension !== dimension) failOnDimensions(dimension, quantity.dimension);
+    requireDimension(quantity, dimension);
     amount += quantity.amount;
   }
   return { dimension, amount };
@@ -102,7 +90,7 @@ export function sum<D extends Dimension>(dimension: D, quantities: readonly Quan
 
 /** Below zero when left is the smaller, zero when they are equal, above zero when left is the larger. */
 export function compare<D extends Dimension>(left: Quantity<D>, right: Quantity<NoInfer<D>>): -1 | 0 | 1 {
-  if (left.dimension !== right.dimension) failOnDimensions(left.dimension, right.dimension);
+  requireDimension(right, left.dimension);
   if (left.amount < right.amount) return -1;
   return left.amount > right.amount ? 1 : 0;
 }
@@ -117,7 +105,7 @@ export function largest<D extends Dimension>(left: Quantity<D>, right: Quantity<
 
 /** What part left is of right. Throws when right is zero. */
 export function ratio<D extends Dimension>(left: Quantity<D>, right: Quantity<NoInfer<D>>): Rational {
-  requireSameDimension(left, right);
+  requireDimension(right, left.dimension);
   return rational(left.amount, right.amount);
 }
 

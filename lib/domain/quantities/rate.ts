@@ -14,7 +14,7 @@ import {
   type Rational,
   reduce,
 } from "#domain/quantities/rational";
-import { type Dimension, type Unit, type UnitOf, units } from "#domain/quantities/units";
+import { type Dimension, requireDimension, type Unit, type UnitOf, units } from "#domain/quantities/units";
 
 /** What a rate counts, and over what. A rate of one basis can't be passed where another is wanted. */
 export const rateBases = {
@@ -123,15 +123,10 @@ export function rateFrom<B extends RateBasis>(
   amount: Measure<AmountDimension<B>>,
   per: Measure<PerDimension<B>>,
 ): Rate<B> {
-  const dimensions = rateBases[basis];
-  if (amount.dimension !== dimensions.amount) failOnDimension(basis, amount.dimension);
-  if (per.dimension !== dimensions.per) failOnDimension(basis, per.dimension);
+  requireDimension(amount, rateBases[basis].amount);
+  requireDimension(per, rateBases[basis].per);
   const quotient = divideRational(canonicalAmountOf(amount), canonicalAmountOf(per));
   return rateFromAmounts(basis, quotient.numerator, quotient.denominator);
-}
-
-function failOnDimension(basis: RateBasis, found: Dimension): never {
-  throw new BrokenInvariant(`a rate of ${basis} has no ${found} there`);
 }
 
 /** The rate in a unit of its basis, exactly. The conversions between units of rates are this function. */
@@ -151,7 +146,7 @@ export function times<B extends RateBasis>(
   over: Measure<NoInfer<PerDimension<B>>>,
 ): ExactQuantity<AmountDimension<B>> {
   const { amount, per }: { amount: AmountDimension<B>; per: Dimension } = rateBases[rate.basis];
-  if (over.dimension !== per) failOnDimension(rate.basis, over.dimension);
+  requireDimension(over, per);
   const { numerator, denominator } = canonicalAmountOf(over);
   return {
     dimension: amount,
@@ -165,7 +160,7 @@ export function coverage<B extends RateBasis>(
   amount: Measure<NoInfer<AmountDimension<B>>>,
 ): ExactQuantity<PerDimension<B>> {
   const { amount: expected, per }: { amount: Dimension; per: PerDimension<B> } = rateBases[rate.basis];
-  if (amount.dimension !== expected) failOnDimension(rate.basis, amount.dimension);
+  requireDimension(amount, expected);
   invariant(rate.amount > 0n, "a rate that covers an area is above zero");
   const { numerator, denominator } = canonicalAmountOf(amount);
   return fromExactAmount(per, { numerator: numerator * rate.per, denominator: denominator * rate.amount });

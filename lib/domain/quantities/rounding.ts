@@ -19,7 +19,7 @@ import {
   roundToWhole,
   type RoundingMode,
 } from "#domain/quantities/rational";
-import { type Dimension } from "#domain/quantities/units";
+import { type Dimension, requireDimension } from "#domain/quantities/units";
 
 /** Rounding to the marks of a measuring tool: to the nearest mark (half a mark goes up), or to the one below or above. */
 export type GraduationMode = Extract<RoundingMode, "nearest" | "down" | "up">;
@@ -58,7 +58,7 @@ export function roundToGraduation<D extends Dimension>(
   const { dimension } = measure;
   const amount = canonicalAmountOf(measure);
   const mark = canonicalAmountOf(graduation);
-  invariant(dimension === graduation.dimension, "a tool measures what is rounded to its marks");
+  requireDimension(graduation, dimension);
   invariant(mark.numerator > 0n, "the marks of a tool are apart");
   const exact = fromExactAmount(dimension, amount);
   const wanted = roundToWhole(divideRational(amount, mark), how.mode);
@@ -85,7 +85,7 @@ export function roundToGraduation<D extends Dimension>(
  * from storage is a whole number of them and lies that close to its own mark.
  */
 function marksWithin<D extends Dimension>(maximum: Measure<D>, graduation: Measure<NoInfer<D>>): bigint {
-  invariant(maximum.dimension === graduation.dimension, "a maximum measures what it limits");
+  requireDimension(maximum, graduation.dimension);
   const reach = addRational(canonicalAmountOf(maximum), { numerator: 1n, denominator: 2n });
   return roundToWhole(divideRational(reach, canonicalAmountOf(graduation)), "down");
 }
@@ -101,7 +101,7 @@ export function wholeBagsFor<D extends Dimension>(
   bagSize: Quantity<NoInfer<D>>,
 ): { readonly bags: bigint; readonly total: Quantity<D>; readonly leftOver: Quantity<D> } {
   invariant(bagSize.amount > 0n, "a bag holds something");
-  invariant(need.dimension === bagSize.dimension, "a bag holds what is needed");
+  requireDimension(bagSize, need.dimension);
   const bags = roundToWhole(divideRational(canonicalAmountOf(need), canonicalAmountOf(bagSize)), "up");
   const total: Quantity<D> = { dimension: need.dimension, amount: bagSize.amount * bags };
   return { bags, total, leftOver: subtract(total, settle(need, "up")) };

@@ -1,6 +1,6 @@
-import { BrokenInvariant, invariant } from "#domain/foundation/invariant";
+import { invariant } from "#domain/foundation/invariant";
 import { type Quantity } from "#domain/quantities/quantity";
-import { type Dimension } from "#domain/quantities/units";
+import { type Dimension, requireDimension } from "#domain/quantities/units";
 
 /**
  * A difference, which may be below zero: the day's difference of a fill, a count difference, one side of a stock
@@ -9,10 +9,6 @@ import { type Dimension } from "#domain/quantities/units";
 export interface SignedQuantity<D extends Dimension> {
   readonly dimension: D;
   readonly signedAmount: bigint;
-}
-
-function failOnDimensions(left: Dimension, right: Dimension): never {
-  throw new BrokenInvariant(`both quantities have one dimension, not ${left} and ${right}`);
 }
 
 /** Makes a signed quantity from an amount of canonical units, as it is stored. */
@@ -30,7 +26,7 @@ export function difference<D extends Dimension>(
   left: Quantity<D>,
   right: Quantity<NoInfer<D>>,
 ): SignedQuantity<D> {
-  if (left.dimension !== right.dimension) failOnDimensions(left.dimension, right.dimension);
+  requireDimension(right, left.dimension);
   return { dimension: left.dimension, signedAmount: left.amount - right.amount };
 }
 
@@ -42,7 +38,7 @@ export function addSigned<D extends Dimension>(
   left: SignedQuantity<D>,
   right: SignedQuantity<NoInfer<D>>,
 ): SignedQuantity<D> {
-  if (left.dimension !== right.dimension) failOnDimensions(left.dimension, right.dimension);
+  requireDimension(right, left.dimension);
   return { dimension: left.dimension, signedAmount: left.signedAmount + right.signedAmount };
 }
 
@@ -53,7 +49,7 @@ export function sumSigned<D extends Dimension>(
 ): SignedQuantity<D> {
   let signedAmount = 0n;
   for (const quantity of quantities) {
-    if (quantity.dimension !== dimension) failOnDimensions(dimension, quantity.dimension);
+    requireDimension(quantity, dimension);
     signedAmount += quantity.signedAmount;
   }
   return { dimension, signedAmount };

@@ -1,3 +1,5 @@
+import { BrokenInvariant } from "#domain/foundation/invariant";
+
 /**
  * The units in which people speak, each as a whole number of the canonical unit of its dimension.
  *
@@ -55,6 +57,15 @@ export type DimensionOf<U extends Unit> = (typeof units)[U]["dimension"];
 export type UnitOf<D extends Dimension> = {
   [U in Unit]: DimensionOf<U> extends D ? U : never;
 }[Unit];
+
+/** Throws unless a measure is of a dimension. The types say so already; what comes from storage might not. */
+export function requireDimension(measure: { readonly dimension: Dimension }, expected: Dimension): void {
+  if (measure.dimension !== expected) failOnDimension(measure.dimension, expected);
+}
+
+function failOnDimension(found: Dimension, expected: Dimension): never {
+  throw new BrokenInvariant(`a measure of ${expected} is wanted, not one of ${found}`);
+}
 
 /** One squared canonical length (0.125 micrometers) times this is one canonical area (0.04 mm2). */
 export const LENGTHS_SQUARED_PER_AREA = 2_560_000n;

@@ -2,7 +2,7 @@ import { invariant } from "#domain/foundation/invariant";
 import { accept, badInput, type Outcome } from "#domain/foundation/outcome";
 import { add, compare, type Quantity, subtract, zero } from "#domain/quantities/quantity";
 import { decimal, divideRational, type Rational, roundQuotient, subtractRational } from "#domain/quantities/rational";
-import { LENGTHS_SQUARED_PER_AREA } from "#domain/quantities/units";
+import { LENGTHS_SQUARED_PER_AREA, requireDimension } from "#domain/quantities/units";
 import { areaOfCorners, type Corner, haveCrossingSides, withoutRepeats } from "#domain/turf/polygon-area";
 
 type Length = Quantity<"length">;
@@ -172,7 +172,7 @@ function refuseCount(what: string, found: number, fewest: number) {
  */
 export function measureArea(shape: MeasuredShape): Outcome<AreaMeasurement> {
   for (const length of lengthsOf(shape)) {
-    invariant(length.dimension === "length" && length.amount >= 0n, "a piece is measured by lengths");
+    requireDimension(length, "length");
   }
   if (shape.kind === "offsets, sum of widths" || shape.kind === "offsets, trapezoids") {
     if (shape.widths.length < FEWEST_WIDTHS) return refuseCount("widths", shape.widths.length, FEWEST_WIDTHS);

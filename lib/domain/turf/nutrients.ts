@@ -113,22 +113,20 @@ export function parseGrade(field: string, text: string): Outcome<Grade> {
   if (match === null) {
     return badInput(field, found, GRADE_ALLOWED, `"${found}" is not a grade. Write it as in 28-3-6.`);
   }
-  const percents: Rational[] = [];
-  for (const part of match.slice(1).filter((group) => group !== undefined)) {
-    const percent = parseNumber(field, part);
-    if (!percent.ok) return percent;
-    percents.push(percent.value);
-  }
-  const [nitrogenPercent, phosphatePercent, potashPercent, ironPercent] = percents;
-  invariant(
-    nitrogenPercent !== undefined && phosphatePercent !== undefined && potashPercent !== undefined,
-    "a grade that was matched has three numbers",
-  );
+  const [, nitrogen = "", phosphate = "", potash = "", iron] = match;
+  const nitrogenPercent = parseNumber(field, nitrogen);
+  if (!nitrogenPercent.ok) return nitrogenPercent;
+  const phosphatePercent = parseNumber(field, phosphate);
+  if (!phosphatePercent.ok) return phosphatePercent;
+  const potashPercent = parseNumber(field, potash);
+  if (!potashPercent.ok) return potashPercent;
+  const ironPercent = iron === undefined ? accept("not-stated" as const) : parseNumber(field, iron);
+  if (!ironPercent.ok) return ironPercent;
   const grade: Grade = {
-    nitrogenPercent,
-    phosphatePercent,
-    potashPercent,
-    ironPercent: ironPercent === undefined ? "not-stated" : ironPercent,
+    nitrogenPercent: nitrogenPercent.value,
+    phosphatePercent: phosphatePercent.value,
+    potashPercent: potashPercent.value,
+    ironPercent: ironPercent.value,
   };
   if (isGrade(grade)) return accept(grade);
   return badInput(field, found, GRADE_ALLOWED, `"${found}" is more than 100 percent together.`);
