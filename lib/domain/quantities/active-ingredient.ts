@@ -36,7 +36,7 @@ function densityMissing(): Outcome<never> {
   return missingFact(
     "density",
     "the product's density, from its label or safety data sheet",
-    "The product is measured one way and its active ingredient stated the other; its density is needed to go between them.",
+    "The product is measured one way and its active ingredient stated the other; its density is needed for that.",
   );
 }
 

@@ -83,17 +83,11 @@ export function volumeOf(mass: Measure<"mass">, density: Density): ExactQuantity
 }
 
 /** A liquid's rate by volume as its rate by mass. */
-export function massRateOf(
-  rate: Rate<"product-volume-per-area">,
-  density: Density,
-): Rate<"product-mass-per-area"> {
+export function massRateOf(rate: Rate<"product-volume-per-area">, density: Density): Rate<"product-mass-per-area"> {
   return rateFromAmounts("product-mass-per-area", rate.amount * density.mass, rate.per * density.volume);
 }
 
 /** A liquid's rate by mass as its rate by volume. */
-export function volumeRateOf(
-  rate: Rate<"product-mass-per-area">,
-  density: Density,
-): Rate<"product-volume-per-area"> {
+export function volumeRateOf(rate: Rate<"product-mass-per-area">, density: Density): Rate<"product-volume-per-area"> {
   return rateFromAmounts("product-volume-per-area", rate.amount * density.volume, rate.per * density.mass);
 }

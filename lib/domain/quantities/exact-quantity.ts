@@ -10,7 +10,14 @@ import {
   type RoundingMode,
   ZERO,
 } from "#domain/quantities/rational";
-import { type Dimension, type DimensionOf, requireDimension, type Unit, type UnitOf, units } from "#domain/quantities/units";
+import {
+  type Dimension,
+  type DimensionOf,
+  requireDimension,
+  type Unit,
+  type UnitOf,
+  units,
+} from "#domain/quantities/units";
 
 /**
  * An amount as an exact fraction of the canonical unit, never below zero: what a rate times an area is before its one

@@ -29,7 +29,9 @@ function step(unit: Unit, from: Rational, mostDecimals: number): Step {
 
 const TWO: Rational = { numerator: 2n, denominator: 1n };
 
-/** The units by size, the largest first: under a pound in ounces, under a gallon in fluid ounces, lawns in square feet. */
+/**
+ * The units by size, the largest first: under a pound in ounces, under a gallon in fluid ounces, lawns in square feet.
+ */
 const STEPS: Readonly<Record<UnitSystem, Readonly<Record<Dimension, readonly Step[]>>>> = {
   us: {
     mass: [step("lb", ONE, 2), step("oz wt", ZERO, 3)],

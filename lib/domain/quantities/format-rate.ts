@@ -23,7 +23,9 @@ const SPOKEN: { readonly [B in RateBasis]: Readonly<Record<UnitSystem, readonly 
   "product-mass-per-spray-volume": { us: ["oz wt per gal"], metric: ["g per L"] },
 };
 
-/** "3.57 lb per 1,000 sq ft", "1½ gal per 1,000 sq ft", in a given unit, with at most so many digits after the point. */
+/**
+ * "3.57 lb per 1,000 sq ft", "1½ gal per 1,000 sq ft", in a given unit, with at most so many digits after the point.
+ */
 export function formatRateIn<B extends RateBasis>(
   rate: Rate<B>,
   unit: NoInfer<RateUnit<B>>,
@@ -35,7 +37,10 @@ export function formatRateIn<B extends RateBasis>(
   const figure = formatFigure(value, { decimals: places, quarters: isUsCustomary(amountUnit) });
   const written = unit.replace("m2", "m²").replace("m3", "m³");
   if (figure !== "0" || value.numerator === 0n) return `${figure} ${written}`;
-  const least = formatFigure({ numerator: 1n, denominator: 10n ** BigInt(places) }, { decimals: places, quarters: false });
+  const least = formatFigure(
+    { numerator: 1n, denominator: 10n ** BigInt(places) },
+    { decimals: places, quarters: false },
+  );
   return `under ${least} ${written}`;
 }
 

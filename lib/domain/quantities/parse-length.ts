@@ -11,11 +11,7 @@ const FOOT_MARK = /['\u2018\u2019\u2032]/gu;
 const FEET_THEN_BARE_NUMBER = /ft [\d ./]*\d$/u;
 
 function spellMarks(plain: string): string {
-  const spelled = plain
-    .replace(INCH_MARK, " in ")
-    .replace(FOOT_MARK, " ft ")
-    .replace(/\s+/gu, " ")
-    .trim();
+  const spelled = plain.replace(INCH_MARK, " in ").replace(FOOT_MARK, " ft ").replace(/\s+/gu, " ").trim();
   return spelled !== plain && FEET_THEN_BARE_NUMBER.test(spelled) ? `${spelled} in` : spelled;
 }
 
@@ -35,7 +31,12 @@ export function parseLength(
   const found = text.trim();
   const plain = separateParts(spellMarks(plainCharacters(found)));
   if (/\d ?M$/u.test(plain)) {
-    return badInput(field.field, found, "m, ft, in", `The M in "${found}" could be a thousand or meters. Write m for meters.`);
+    return badInput(
+      field.field,
+      found,
+      "m, ft, in",
+      `The M in "${found}" could be a thousand or meters. Write m for meters.`,
+    );
   }
   const read = parseQuantity(plain, { ...field, dimensions: ["length"] });
   if (!read.ok) {

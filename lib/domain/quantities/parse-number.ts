@@ -83,8 +83,9 @@ function lastCommaAsPoint(plain: string): string {
 }
 
 /**
- * Reads a number as people type it: "2 1/2", "2-1/2", "0.8", ".8", "1,250", "12 000", "½", "2½". The answer is exact and never below
- * zero. Refused with a sentence: nothing, signs, exponents, a comma in the place of a point, a fraction over zero.
+ * Reads a number as people type it: "2 1/2", "2-1/2", "0.8", ".8", "1,250", "12 000", "½", "2½". The answer is exact
+ * and never below zero. Refused with a sentence: nothing, signs, exponents, a comma in the place of a point, a fraction
+ * over zero.
  */
 export function parseNumber(field: string, text: string): Outcome<Rational> {
   const found = text.trim();
@@ -100,7 +101,17 @@ export function parseNumber(field: string, text: string): Outcome<Rational> {
   if (value !== undefined) return accept(value);
   if (COMMA_AS_POINT.test(plain)) {
     const meant = lastCommaAsPoint(plain);
-    return badInput(field, found, ALLOWED, `"${found}" has a comma where a point belongs. Write ${meant} if that is meant.`);
+    return badInput(
+      field,
+      found,
+      ALLOWED,
+      `"${found}" has a comma where a point belongs. Write ${meant} if that is meant.`,
+    );
   }
-  return badInput(field, found, ALLOWED, `"${found}" is not a number that can be read. Write it as 2.5, 2 1/2 or 1,250.`);
+  return badInput(
+    field,
+    found,
+    ALLOWED,
+    `"${found}" is not a number that can be read. Write it as 2.5, 2 1/2 or 1,250.`,
+  );
 }

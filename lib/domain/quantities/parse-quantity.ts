@@ -119,7 +119,9 @@ function readPart(
   }
 }
 
-/** A compound goes from large to small, has whole numbers but for its last, and never a part as large as the last unit. */
+/**
+ * A compound goes from large to small, has whole numbers but for its last, and never a part as large as the last unit.
+ */
 function refuseUnevenCompound(
   field: string,
   found: string,
@@ -152,10 +154,7 @@ function belongsTo<D extends Dimension>(unit: Unit, dimensions: readonly D[]): u
  * Refused with a sentence: a unit of something else, no unit where the field shows none, an ounce of either kind, what
  * {@link parseNumber} refuses, and more than storage can hold.
  */
-export function parseQuantity<D extends Dimension>(
-  text: string,
-  field: QuantityField<D>,
-): Outcome<TypedQuantity<D>> {
+export function parseQuantity<D extends Dimension>(text: string, field: QuantityField<D>): Outcome<TypedQuantity<D>> {
   const found = text.trim();
   const parts: Part[] = [];
   for (const plain of plainCharacters(found).split(BETWEEN_PARTS)) {

@@ -78,15 +78,16 @@ function readDenominator(
   );
 }
 
-function readPercent<B extends RateBasis>(
-  text: string,
-  field: RateField<B>,
-  number: string,
-): Outcome<TypedRate<B>> {
+function readPercent<B extends RateBasis>(text: string, field: RateField<B>, number: string): Outcome<TypedRate<B>> {
   const found = text.trim();
   const examples = examplesOf(field.bases);
   if (!field.bases.some((basis) => basis === "product-volume-per-spray-volume")) {
-    return badInput(field.field, found, examples, `"${found}" is a percentage; here it takes a rate as in ${examples}.`);
+    return badInput(
+      field.field,
+      found,
+      examples,
+      `"${found}" is a percentage; here it takes a rate as in ${examples}.`,
+    );
   }
   const percent = parseNumber(field.field, number);
   if (!percent.ok) return badInput(field.field, found, percent.refusal.allowed, percent.refusal.sentence);
@@ -97,11 +98,7 @@ function readPercent<B extends RateBasis>(
 }
 
 /** Keeps the rate if storage can hold it. The basis was chosen from the field's own. */
-function finish<B extends RateBasis>(
-  typed: string,
-  field: RateField<B>,
-  rate: Rate<RateBasis>,
-): Outcome<TypedRate<B>> {
+function finish<B extends RateBasis>(typed: string, field: RateField<B>, rate: Rate<RateBasis>): Outcome<TypedRate<B>> {
   if (rate.amount > GREATEST_STORED_AMOUNT || rate.per > GREATEST_STORED_AMOUNT) {
     const sentence = `"${typed.trim()}" has more figures than can be kept on file.`;
     return badInput(field.field, typed.trim(), "a rate with fewer figures", sentence);
@@ -115,8 +112,7 @@ function finishRatio<B extends RateBasis>(
   of: { readonly amount: ExactQuantity<Dimension>; readonly per: ExactQuantity<Dimension> },
 ): Outcome<TypedRate<B>> {
   const basis = field.bases.find(
-    (candidate) =>
-      rateBases[candidate].amount === of.amount.dimension && rateBases[candidate].per === of.per.dimension,
+    (candidate) => rateBases[candidate].amount === of.amount.dimension && rateBases[candidate].per === of.per.dimension,
   );
   if (basis === undefined) {
     const found = typed.trim();
@@ -160,10 +156,10 @@ function readRate<B extends RateBasis>(typed: string, plain: string, field: Rate
 }
 
 /**
- * Reads a rate as people type it: "2.5 lb/1,000 sq ft", "1 1/2 gal/1,000", "2.5 lb/M", "3 pt/acre", "0.8 fl oz per gal",
- * "0.5% v/v", "20 kg/ha". Exact. After a US unit, "1,000" and the trade's capital M mean square feet; after a metric
- * unit they are refused. Refused too: a rate of another basis, an ounce of either kind, a rate over nothing, and what
- * parseQuantity refuses.
+ * Reads a rate as people type it: "2.5 lb/1,000 sq ft", "1 1/2 gal/1,000", "2.5 lb/M", "3 pt/acre", "0.8 fl oz per
+ * gal", "0.5% v/v", "20 kg/ha". Exact. After a US unit, "1,000" and the trade's capital M mean square feet; after a
+ * metric unit they are refused. Refused too: a rate of another basis, an ounce of either kind, a rate over nothing, and
+ * what parseQuantity refuses.
  */
 export function parseRate<B extends RateBasis>(text: string, field: RateField<B>): Outcome<TypedRate<B>> {
   return readRate(text, plainCharacters(text), field);

@@ -1,7 +1,14 @@
 import { BrokenInvariant, invariant } from "#domain/foundation/invariant";
 import { decimal, fromNumber as rationalFromNumber, rational, roundQuotient } from "#domain/quantities/rational";
 import { type Rational, type RoundingMode } from "#domain/quantities/rational";
-import { type Dimension, type DimensionOf, requireDimension, type Unit, type UnitOf, units } from "#domain/quantities/units";
+import {
+  type Dimension,
+  type DimensionOf,
+  requireDimension,
+  type Unit,
+  type UnitOf,
+  units,
+} from "#domain/quantities/units";
 
 /**
  * An amount of one dimension: a whole number, never below zero, of the canonical unit (see units.ts). Differences
@@ -35,11 +42,7 @@ export function of<U extends Unit>(unit: U, value: ExactValue): Quantity<Dimensi
 }
 
 /** Makes a quantity from a measured or computed number at an expressly stated number of decimal places. */
-export function fromNumber<U extends Unit>(
-  unit: U,
-  value: number,
-  decimalPlaces: number,
-): Quantity<DimensionOf<U>> {
+export function fromNumber<U extends Unit>(unit: U, value: number, decimalPlaces: number): Quantity<DimensionOf<U>> {
   return of(unit, rationalFromNumber(value, decimalPlaces));
 }
 

@@ -21,7 +21,9 @@ import {
 } from "#domain/quantities/rational";
 import { type Dimension, requireDimension } from "#domain/quantities/units";
 
-/** Rounding to the marks of a measuring tool: to the nearest mark (half a mark goes up), or to the one below or above. */
+/**
+ * Rounding to the marks of a measuring tool: to the nearest mark (half a mark goes up), or to the one below or above.
+ */
 export type GraduationMode = Extract<RoundingMode, "nearest" | "down" | "up">;
 
 /**

@@ -22,10 +22,7 @@ export function signed<D extends Dimension>(quantity: Quantity<D>): SignedQuanti
 }
 
 /** Left less right, below zero when right is the larger. */
-export function difference<D extends Dimension>(
-  left: Quantity<D>,
-  right: Quantity<NoInfer<D>>,
-): SignedQuantity<D> {
+export function difference<D extends Dimension>(left: Quantity<D>, right: Quantity<NoInfer<D>>): SignedQuantity<D> {
   requireDimension(right, left.dimension);
   return { dimension: left.dimension, signedAmount: left.amount - right.amount };
 }

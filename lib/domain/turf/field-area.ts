@@ -22,9 +22,13 @@ export type MeasuredShape =
   | { readonly kind: "oval"; readonly length: Length; readonly width: Length }
   /** 0.8 times length times width. */
   | { readonly kind: "oval by rule of thumb"; readonly length: Length; readonly width: Length }
-  /** Widths at even steps along a line, added up and times the step: the shape ends in a point one step past each end. */
+  /**
+   * Widths at even steps along a line, added up and times the step: the shape ends in a point one step past each end.
+   */
   | { readonly kind: "offsets, sum of widths"; readonly step: Length; readonly widths: readonly Length[] }
-  /** Widths at even steps along a line, the first and the last counted half: the shape ends at the first and last width. */
+  /**
+   * Widths at even steps along a line, the first and the last counted half: the shape ends at the first and last width.
+   */
   | { readonly kind: "offsets, trapezoids"; readonly step: Length; readonly widths: readonly Length[] }
   /** Distances from a middle point to the edge at even angles: pi times their average squared. */
   | { readonly kind: "average radius"; readonly radii: readonly Length[] }
@@ -59,11 +63,7 @@ const FEWEST_CORNERS = 3;
 function settleArea(lengthsSquared: bigint, factor: Rational = { numerator: 1n, denominator: 1n }): Quantity<"area"> {
   return {
     dimension: "area",
-    amount: roundQuotient(
-      lengthsSquared * factor.numerator,
-      factor.denominator * LENGTHS_SQUARED_PER_AREA,
-      "nearest",
-    ),
+    amount: roundQuotient(lengthsSquared * factor.numerator, factor.denominator * LENGTHS_SQUARED_PER_AREA, "nearest"),
   };
 }
 
@@ -114,7 +114,10 @@ function measureAverageRadius(radii: readonly Length[]): AreaMeasurement {
   const total = sumOfAmounts(radii);
   const squares = radii.reduce((sum, radius) => sum + radius.amount * radius.amount, 0n);
   const part = subtractRational(
-    divideRational({ numerator: squares, denominator: count }, { numerator: total * total, denominator: count * count }),
+    divideRational(
+      { numerator: squares, denominator: count },
+      { numerator: total * total, denominator: count * count },
+    ),
     { numerator: 1n, denominator: 1n },
   );
   return {
@@ -167,8 +170,8 @@ function refuseCount(what: string, found: number, fewest: number) {
 }
 
 /**
- * The area of a measured piece, rounded once, to the nearest canonical area (0.04 mm2). Refused: too few measurements for the
- * method, a piece without any area, corners whose sides cross.
+ * The area of a measured piece, rounded once, to the nearest canonical area (0.04 mm2). Refused: too few measurements
+ * for the method, a piece without any area, corners whose sides cross.
  */
 export function measureArea(shape: MeasuredShape): Outcome<AreaMeasurement> {
   for (const length of lengthsOf(shape)) {

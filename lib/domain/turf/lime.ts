@@ -111,8 +111,9 @@ export function recommendLime(test: LimeTest, target: TargetPh): Outcome<LimeRec
 }
 
 /**
- * The liming material that does the work of so much calcium carbonate: more where its equivalent is under 100 percent, less
- * where it is above. Refused at zero, and above 250: magnesium oxide, the strongest, has 248 (from its molar mass).
+ * The liming material that does the work of so much calcium carbonate: more where its equivalent is under 100 percent,
+ * less where it is above. Refused at zero, and above 250: magnesium oxide, the strongest, has 248 (from its molar
+ * mass).
  */
 export function limingMaterialFor(
   calciumCarbonateEquivalent: Rate<"product-mass-per-area">,

@@ -43,9 +43,9 @@ export interface OxideFactors {
 
 /**
  * P = P2O5 x 0.44 and K = K2O x 0.83. The product uses these: they are the factors of extension tables and soil
- * reports, so that what it prints agrees with what a crew works out by hand. No limit depends on them, because labels and
- * nutrient laws count phosphate and potash. Source: Penn State, "How Much Phosphorus and Potassium are Really in Your
- * Fertilizer?" (2022).
+ * reports, so that what it prints agrees with what a crew works out by hand. No limit depends on them, because labels
+ * and nutrient laws count phosphate and potash. Source: Penn State, "How Much Phosphorus and Potassium are Really in
+ * Your Fertilizer?" (2022).
  */
 export const EXTENSION_FACTORS: OxideFactors = {
   phosphorusInPhosphate: decimal("0.44"),
@@ -80,13 +80,10 @@ function isPercent(value: Rational): boolean {
   return value.numerator >= 0n && compareRational(value, HUNDRED_PERCENT) <= 0;
 }
 
-/** Makes a grade from percents, such as `gradeOf("28", "3", "6")`. Throws when they are below 0 or above 100 together. */
-export function gradeOf(
-  nitrogen: ExactValue,
-  phosphate: ExactValue,
-  potash: ExactValue,
-  iron?: ExactValue,
-): Grade {
+/**
+ * Makes a grade from percents, such as `gradeOf("28", "3", "6")`. Throws when they are below 0 or above 100 together.
+ */
+export function gradeOf(nitrogen: ExactValue, phosphate: ExactValue, potash: ExactValue, iron?: ExactValue): Grade {
   const grade: Grade = {
     nitrogenPercent: exactValue(nitrogen),
     phosphatePercent: exactValue(phosphate),
@@ -216,10 +213,7 @@ function partsOf(grade: Grade, release: NitrogenRelease): Outcome<PerNutrient<Ra
   return accept({ nitrogen, quickNitrogen: subtractRational(nitrogen, slowNitrogen), slowNitrogen, ...rest });
 }
 
-function forEachNutrient<Value>(
-  parts: PerNutrient<Rational>,
-  valueOf: (part: Rational) => Value,
-): PerNutrient<Value> {
+function forEachNutrient<Value>(parts: PerNutrient<Rational>, valueOf: (part: Rational) => Value): PerNutrient<Value> {
   const valueIfStated = (part: Rational | "not-stated"): Value | "not-stated" =>
     part === "not-stated" ? part : valueOf(part);
   return {

@@ -39,7 +39,12 @@ export function purityOfMixture(percents: readonly Rational[]): Outcome<Rational
   for (const percent of percents) total = addRational(total, percent);
   if (total.numerator > 0n && compareRational(total, HUNDRED_PERCENT) <= 0) return accept(total);
   const found = `${toDecimalString(total, 2, "nearest")}%`;
-  return badInput("purity", found, "above 0 and at most 100 percent", `The kinds of this mixture make ${found} together.`);
+  return badInput(
+    "purity",
+    found,
+    "above 0 and at most 100 percent",
+    `The kinds of this mixture make ${found} together.`,
+  );
 }
 
 function requirePart(pureLive: Rational): void {
@@ -102,7 +107,10 @@ export type SeededGrass =
   | "zoysiagrass";
 
 const SOURCES = {
-  cornell: { name: "Cornell University, home gardening pages", address: "http://www.gardening.cornell.edu/homegardening/" },
+  cornell: {
+    name: "Cornell University, home gardening pages",
+    address: "http://www.gardening.cornell.edu/homegardening/",
+  },
   louisiana: {
     name: "LSU AgCenter",
     address:

@@ -12,7 +12,9 @@ function requireAboveZero(amount: Rational, what: string): void {
   invariant(amount.numerator > 0n, `${what} is above zero`);
 }
 
-/** The material that covers an area to a depth, loose as it is spread, exactly: 0.77 cu yd for 1/4 in on 1,000 sq ft. */
+/**
+ * The material that covers an area to a depth, loose as it is spread, exactly: 0.77 cu yd for 1/4 in on 1,000 sq ft.
+ */
 export function topdressingVolume(area: Measure<"area">, depth: Measure<"length">): ExactQuantity<"volume"> {
   requireDimension(area, "area");
   requireDimension(depth, "length");

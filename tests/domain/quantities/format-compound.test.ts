@@ -50,7 +50,9 @@ test("a compound length reads back within half of its last digit", () => {
     fc.property(anyQuantity("length", 1_000_000n), decimals, (shown, places) => {
       const back = parseLength(formatCompound(shown, places), { field: "side" });
       if (!back.ok) throw new Error(back.refusal.sentence);
-      expect(isWithinHalf(shown, back.value.quantity, units.in.canonicalAmount / (2n * 10n ** BigInt(places)))).toBe(true);
+      expect(isWithinHalf(shown, back.value.quantity, units.in.canonicalAmount / (2n * 10n ** BigInt(places)))).toBe(
+        true,
+      );
     }),
   );
 });

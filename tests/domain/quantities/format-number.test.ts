@@ -51,7 +51,10 @@ test("a figure reads back within half its last digit, and has no float noise", (
       const back = parseNumber("figure", figure);
       if (!back.ok) throw new Error(back.refusal.sentence);
       const error = subtractRational(back.value, value);
-      const size = { numerator: error.numerator < 0n ? -error.numerator : error.numerator, denominator: error.denominator };
+      const size = {
+        numerator: error.numerator < 0n ? -error.numerator : error.numerator,
+        denominator: error.denominator,
+      };
       expect(compareRational(size, rational(1n, 2n * 10n ** BigInt(by.decimals))) <= 0).toBe(true);
     }),
   );

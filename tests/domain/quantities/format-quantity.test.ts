@@ -1,6 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { addExact, compareExact, type ExactQuantity, exactly, multiplyExact, sumExact } from "#domain/quantities/exact-quantity";
+import {
+  addExact,
+  compareExact,
+  type ExactQuantity,
+  exactly,
+  multiplyExact,
+  sumExact,
+} from "#domain/quantities/exact-quantity";
 import {
   formatQuantity,
   formatQuantityIn,

@@ -8,11 +8,27 @@ import { anyRational } from "../../support/quantity-arbitraries";
 
 describe("as the trade says it", () => {
   test.each([
-    [rateOf("product-mass-per-area", rational(25n, 7n), "lb per 1,000 sq ft"), "3.57 lb per 1,000 sq ft", "17.44 g per m\u00B2"],
+    [
+      rateOf("product-mass-per-area", rational(25n, 7n), "lb per 1,000 sq ft"),
+      "3.57 lb per 1,000 sq ft",
+      "17.44 g per m\u00B2",
+    ],
     [rateOf("product-mass-per-area", "0.25", "lb per 1,000 sq ft"), "4 oz wt per 1,000 sq ft", "1.22 g per m\u00B2"],
-    [rateOf("product-volume-per-area", "1.5", "fl oz per 1,000 sq ft"), "1\u00BD fl oz per 1,000 sq ft", "47.75 mL per 100 m\u00B2"],
-    [rateOf("carrier-volume-per-area", "1.5", "gal per 1,000 sq ft"), "1\u00BD gal per 1,000 sq ft", "6.11 L per 100 m\u00B2"],
-    [rateOf("carrier-volume-per-area", "0.92", "gal per 1,000 sq ft"), "0.92 gal per 1,000 sq ft", "3.75 L per 100 m\u00B2"],
+    [
+      rateOf("product-volume-per-area", "1.5", "fl oz per 1,000 sq ft"),
+      "1\u00BD fl oz per 1,000 sq ft",
+      "47.75 mL per 100 m\u00B2",
+    ],
+    [
+      rateOf("carrier-volume-per-area", "1.5", "gal per 1,000 sq ft"),
+      "1\u00BD gal per 1,000 sq ft",
+      "6.11 L per 100 m\u00B2",
+    ],
+    [
+      rateOf("carrier-volume-per-area", "0.92", "gal per 1,000 sq ft"),
+      "0.92 gal per 1,000 sq ft",
+      "3.75 L per 100 m\u00B2",
+    ],
     [rateOf("nutrient-mass-per-area", "0.75", "lb per 1,000 sq ft"), "\u00BE lb per 1,000 sq ft", "3.66 g per m\u00B2"],
     [rateOf("nutrient-mass-per-area", "0", "lb per 1,000 sq ft"), "0 lb per 1,000 sq ft", "0 g per m\u00B2"],
     [rateOf("active-ingredient-mass-per-area", "0.5", "lb per acre"), "\u00BD lb per acre", "0.56 kg per ha"],

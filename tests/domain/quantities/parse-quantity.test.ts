@@ -50,18 +50,58 @@ describe("what people type", () => {
 
 describe("what is refused, and what is said", () => {
   const table: readonly (readonly [string, string, string])[] = [
-    ["16 oz", "fl oz, oz wt", '"16 oz" could be ounces by weight or fluid ounces. Write oz wt or fl oz, as the label means it.'],
-    ["0.8", "lb, oz wt, kg, g, gal, fl oz, L, mL", '"0.8" has no unit. Write one of: lb, oz wt, kg, g, gal, fl oz, L, mL.'],
-    ["2 bags", "lb, oz wt, kg, g, gal, fl oz, L, mL", '"bags" is not a unit that is known here. Write one of: lb, oz wt, kg, g, gal, fl oz, L, mL.'],
-    ["5 acres", "lb, oz wt, kg, g, gal, fl oz, L, mL", '"5 acres" is an area; here it takes a weight or a volume: lb, oz wt, kg, g, gal, fl oz, L, mL.'],
-    ["5M", "1,000 sq ft, M sq ft", 'The M in "5M" could be a thousand, a million or meters. Write 1,000 sq ft if that is meant.'],
-    ["2,5 lb", "a number such as 2.5, 2 1/2, \u00BD or 1,250", '"2,5" has a comma where a point belongs. Write 2.5 if that is meant.'],
+    [
+      "16 oz",
+      "fl oz, oz wt",
+      '"16 oz" could be ounces by weight or fluid ounces. Write oz wt or fl oz, as the label means it.',
+    ],
+    [
+      "0.8",
+      "lb, oz wt, kg, g, gal, fl oz, L, mL",
+      '"0.8" has no unit. Write one of: lb, oz wt, kg, g, gal, fl oz, L, mL.',
+    ],
+    [
+      "2 bags",
+      "lb, oz wt, kg, g, gal, fl oz, L, mL",
+      '"bags" is not a unit that is known here. Write one of: lb, oz wt, kg, g, gal, fl oz, L, mL.',
+    ],
+    [
+      "5 acres",
+      "lb, oz wt, kg, g, gal, fl oz, L, mL",
+      '"5 acres" is an area; here it takes a weight or a volume: lb, oz wt, kg, g, gal, fl oz, L, mL.',
+    ],
+    [
+      "5M",
+      "1,000 sq ft, M sq ft",
+      'The M in "5M" could be a thousand, a million or meters. Write 1,000 sq ft if that is meant.',
+    ],
+    [
+      "2,5 lb",
+      "a number such as 2.5, 2 1/2, \u00BD or 1,250",
+      '"2,5" has a comma where a point belongs. Write 2.5 if that is meant.',
+    ],
     ["-2 lb", "a number such as 2.5, 2 1/2, \u00BD or 1,250", '"-2" is below zero; an amount is zero or more.'],
     ["lb", "a number such as 2.5, 2 1/2, \u00BD or 1,250", "There is no number here."],
-    ["2 lb 20 oz", "one number and unit, or a compound such as 2 lb 4 oz", '"2 lb 20 oz" does not add up as one amount. Write it in one unit, or as in 2 lb 4 oz.'],
-    ["2.5 lb 4 oz", "one number and unit, or a compound such as 2 lb 4 oz", '"2.5 lb 4 oz" does not add up as one amount. Write it in one unit, or as in 2 lb 4 oz.'],
-    ["4 oz wt 2 lb", "one number and unit, or a compound such as 2 lb 4 oz", '"4 oz wt 2 lb" does not add up as one amount. Write it in one unit, or as in 2 lb 4 oz.'],
-    ["2 lb 4 fl oz", "one number and unit, or a compound such as 2 lb 4 oz", '"2 lb 4 fl oz" does not add up as one amount. Write it in one unit, or as in 2 lb 4 oz.'],
+    [
+      "2 lb 20 oz",
+      "one number and unit, or a compound such as 2 lb 4 oz",
+      '"2 lb 20 oz" does not add up as one amount. Write it in one unit, or as in 2 lb 4 oz.',
+    ],
+    [
+      "2.5 lb 4 oz",
+      "one number and unit, or a compound such as 2 lb 4 oz",
+      '"2.5 lb 4 oz" does not add up as one amount. Write it in one unit, or as in 2 lb 4 oz.',
+    ],
+    [
+      "4 oz wt 2 lb",
+      "one number and unit, or a compound such as 2 lb 4 oz",
+      '"4 oz wt 2 lb" does not add up as one amount. Write it in one unit, or as in 2 lb 4 oz.',
+    ],
+    [
+      "2 lb 4 fl oz",
+      "one number and unit, or a compound such as 2 lb 4 oz",
+      '"2 lb 4 fl oz" does not add up as one amount. Write it in one unit, or as in 2 lb 4 oz.',
+    ],
     ["99999999999999 lb", "a smaller amount", '"99999999999999 lb" is more than can be kept on file.'],
   ];
   test.each(table)("%j", (text, allowed, sentence) => {
@@ -71,9 +111,12 @@ describe("what is refused, and what is said", () => {
     });
   });
 
-  test.each(["", "NaN lb", "Infinity lb", "1e3 lb", "2 lb/acre", "2 lb 4", "lb 2", "2 2 lb", "1/0 lb"])("%j", (text) => {
-    expect(parseQuantity(text, product).ok).toBe(false);
-  });
+  test.each(["", "NaN lb", "Infinity lb", "1e3 lb", "2 lb/acre", "2 lb 4", "lb 2", "2 2 lb", "1/0 lb"])(
+    "%j",
+    (text) => {
+      expect(parseQuantity(text, product).ok).toBe(false);
+    },
+  );
 
   test("an ounce is asked about even where only a weight is taken", () => {
     const outcome = parseQuantity("8 oz", { field: "amount", dimensions: ["mass"] });

@@ -4,7 +4,12 @@ import { parseRate } from "#domain/quantities/parse-rate";
 import { percentByVolume, type Rate, type RateBasis, rateOf } from "#domain/quantities/rate";
 import { rational } from "#domain/quantities/rational";
 
-const productBases = ["product-mass-per-area", "product-volume-per-area", "product-volume-per-spray-volume", "product-mass-per-spray-volume"] as const;
+const productBases = [
+  "product-mass-per-area",
+  "product-volume-per-area",
+  "product-volume-per-spray-volume",
+  "product-mass-per-spray-volume",
+] as const;
 const field = { field: "rate", bases: productBases };
 
 describe("what people type", () => {

@@ -43,7 +43,12 @@ describe("making a rate", () => {
   });
 
   test("a unit that is none, or is another basis's, throws even when the types were told otherwise", () => {
-    const wrong = ["lb per gal", "fl oz per acre", "lb", "lb per mile"] as unknown as RateUnit<"product-mass-per-area">[];
+    const wrong = [
+      "lb per gal",
+      "fl oz per acre",
+      "lb",
+      "lb per mile",
+    ] as unknown as RateUnit<"product-mass-per-area">[];
     for (const unit of wrong) expect(() => rateOf("product-mass-per-area", 1n, unit)).toThrow(BrokenInvariant);
   });
 
@@ -175,13 +180,15 @@ describe("rates among themselves", () => {
 
   test("product over carrier is the concentration of the spray", () => {
     const carrier = rateOf("carrier-volume-per-area", 2n, "gal per 1,000 sq ft");
-    expect(
-      concentrationInSpray(rateOf("product-volume-per-area", "1.5", "fl oz per 1,000 sq ft"), carrier),
-    ).toEqual(rateOf("product-volume-per-spray-volume", "0.75", "fl oz per gal"));
+    expect(concentrationInSpray(rateOf("product-volume-per-area", "1.5", "fl oz per 1,000 sq ft"), carrier)).toEqual(
+      rateOf("product-volume-per-spray-volume", "0.75", "fl oz per gal"),
+    );
     expect(concentrationInSpray(rateOf("product-mass-per-area", 1n, "oz wt per 1,000 sq ft"), carrier)).toEqual(
       rateOf("product-mass-per-spray-volume", "0.5", "oz wt per gal"),
     );
     const none = rateOf("carrier-volume-per-area", 0n, "gal per acre");
-    expect(() => concentrationInSpray(rateOf("product-mass-per-area", 1n, "lb per acre"), none)).toThrow(BrokenInvariant);
+    expect(() => concentrationInSpray(rateOf("product-mass-per-area", 1n, "lb per acre"), none)).toThrow(
+      BrokenInvariant,
+    );
   });
 });

@@ -45,7 +45,10 @@ describe("to the marks of a tool", () => {
   test("an amount that would round to nothing is an answer of its own", () => {
     const result = roundToGraduation(of("fl oz", "0.2"), halfOunceCup, { mode: "nearest" });
     expect(result).toMatchObject({ kind: "below-first-mark", heldByMaximum: false });
-    const held = roundToGraduation(of("fl oz", "0.4"), halfOunceCup, { mode: "nearest", neverAbove: of("fl oz", "0.4") });
+    const held = roundToGraduation(of("fl oz", "0.4"), halfOunceCup, {
+      mode: "nearest",
+      neverAbove: of("fl oz", "0.4"),
+    });
     expect(held).toMatchObject({ kind: "below-first-mark", heldByMaximum: true });
   });
 
@@ -84,7 +87,9 @@ describe("to the marks of a tool", () => {
     expect(() => roundToGraduation(of("lb", 1n), zero("mass"), { mode: "up" })).toThrow(BrokenInvariant);
     const cup = halfOunceCup as unknown as ExactQuantity<"mass">;
     expect(() => roundToGraduation(of("lb", 1n), cup, { mode: "up" })).toThrow(BrokenInvariant);
-    expect(() => roundToGraduation(of("lb", 1n), of("lb", 1n), { mode: "up", neverAbove: cup })).toThrow(BrokenInvariant);
+    expect(() => roundToGraduation(of("lb", 1n), of("lb", 1n), { mode: "up", neverAbove: cup })).toThrow(
+      BrokenInvariant,
+    );
   });
 });
 

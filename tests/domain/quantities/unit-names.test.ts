@@ -52,9 +52,18 @@ describe("spellings", () => {
 });
 
 test("units are US customary or metric, and offered under their own dimension", () => {
-  expect(everyUnit.filter((unit) => !isUsCustomary(unit))).toEqual(
-    ["mL", "L", "m3", "g", "kg", "m2", "ha", "mm", "cm", "m"],
-  );
+  expect(everyUnit.filter((unit) => !isUsCustomary(unit))).toEqual([
+    "mL",
+    "L",
+    "m3",
+    "g",
+    "kg",
+    "m2",
+    "ha",
+    "mm",
+    "cm",
+    "m",
+  ]);
   for (const [dimension, offered] of Object.entries(offeredUnits)) {
     for (const unit of offered) expect(units[unit].dimension).toBe(dimension);
   }

@@ -99,16 +99,14 @@ describe("a general-purpose unit library agrees", () => {
 });
 
 test("the canonical units of length, area and volume hang together", () => {
-  expect((units.ft.canonicalAmount ** 2n) % LENGTHS_SQUARED_PER_AREA).toBe(0n);
+  expect(units.ft.canonicalAmount ** 2n % LENGTHS_SQUARED_PER_AREA).toBe(0n);
   expect(units.ft.canonicalAmount ** 2n / LENGTHS_SQUARED_PER_AREA).toBe(units["sq ft"].canonicalAmount);
   expect(units.m.canonicalAmount ** 2n / LENGTHS_SQUARED_PER_AREA).toBe(units.m2.canonicalAmount);
   const { numerator, denominator } = VOLUMES_PER_AREA_TIMES_LENGTH;
   expect((units["sq ft"].canonicalAmount * units.ft.canonicalAmount * numerator) / denominator).toBe(
     units["cu ft"].canonicalAmount,
   );
-  expect((units.m2.canonicalAmount * units.m.canonicalAmount * numerator) / denominator).toBe(
-    units.m3.canonicalAmount,
-  );
+  expect((units.m2.canonicalAmount * units.m.canonicalAmount * numerator) / denominator).toBe(units.m3.canonicalAmount);
 });
 
 test("a 64 bit column reaches 76 million gallons and 12.7 billion pounds", () => {

@@ -88,7 +88,11 @@ describe("the split", () => {
         expect(compareRates(split.each, cap.perApplication) <= 0).toBe(true);
         expect(scaleRate(split.each, rational(BigInt(split.applications)))).toEqual(material);
         const fewer = BigInt(split.applications - 1);
-        const reach = rateFromAmounts("product-mass-per-area", cap.perApplication.amount * fewer, cap.perApplication.per);
+        const reach = rateFromAmounts(
+          "product-mass-per-area",
+          cap.perApplication.amount * fewer,
+          cap.perApplication.per,
+        );
         expect(compareRates(reach, material) < 0).toBe(true);
       }),
     );

@@ -118,7 +118,11 @@ describe("from the nutrient to the product and back", () => {
   });
 
   test("the same product by volume and by weight brings the same", () => {
-    const product = { grade: gradeOf("4", "0", "0", "0.4"), release: notStated, density: densityOf("10.68", "lb per gal") };
+    const product = {
+      grade: gradeOf("4", "0", "0", "0.4"),
+      release: notStated,
+      density: densityOf("10.68", "lb per gal"),
+    };
     const byVolume = nutrientsDelivered(rateOf("product-volume-per-area", 1n, "gal per acre"), product);
     const byMass = nutrientsDelivered(rateOf("product-mass-per-area", "10.68", "lb per acre"), product);
     expect(byVolume).toEqual(byMass);
@@ -134,7 +138,9 @@ describe("from the nutrient to the product and back", () => {
 
   test("a rate over an area brings what the weight on it holds", () => {
     const product = { grade: gradeOf("16", "4", "8"), release: notStated };
-    const delivered = valueOf(nutrientsDelivered(rateOf("product-mass-per-area", "6.25", "lb per 1,000 sq ft"), product));
+    const delivered = valueOf(
+      nutrientsDelivered(rateOf("product-mass-per-area", "6.25", "lb per 1,000 sq ft"), product),
+    );
     const held = valueOf(nutrientsIn(exactly("lb", "62.5"), product));
     for (const nutrient of ["nitrogen", "phosphate", "phosphorus", "potash", "potassium"] as const) {
       expect(rateFrom("nutrient-mass-per-area", held[nutrient], of("sq ft", 10_000n))).toEqual(delivered[nutrient]);
@@ -155,7 +161,10 @@ describe("from the nutrient to the product and back", () => {
     const release = { kind: "slow-percent-of-product", percent: decimal("11") } as const;
     expect(nutrientsIn(of("lb", 1n), { grade: gradeOf("10", "0", "0"), release }).ok).toBe(false);
     expect(
-      nutrientsDelivered(rateOf("product-mass-per-area", 1n, "lb per acre"), { grade: gradeOf("10", "0", "0"), release }).ok,
+      nutrientsDelivered(rateOf("product-mass-per-area", 1n, "lb per acre"), {
+        grade: gradeOf("10", "0", "0"),
+        release,
+      }).ok,
     ).toBe(false);
   });
 });

@@ -92,5 +92,7 @@ describe("the table", () => {
 });
 
 test("seed is weighed, exactly", () => {
-  expect(compareExact(bulkSeedFor(exactly("lb", 20n), decimal("0.384")), exactly("lb", rational(20_000n, 384n)))).toBe(0);
+  expect(compareExact(bulkSeedFor(exactly("lb", 20n), decimal("0.384")), exactly("lb", rational(20_000n, 384n)))).toBe(
+    0,
+  );
 });
