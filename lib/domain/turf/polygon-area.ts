@@ -74,24 +74,17 @@ function meet(one: Side, other: Side): boolean {
   );
 }
 
-/** Whether the next side folds back onto this one, from the corner that they share. */
-function foldsBack(side: Side, next: Side): boolean {
-  if (turn(side.from, side.to, next.to) !== 0n) return false;
-  return isOnSide(side, next.to) || isOnSide(next, side.from);
-}
-
 /**
- * Whether any two sides of the outline cross, touch or lie on one another. Neighboring sides share their corner, and
- * may go straight on, but not back. Exact; the time grows with the square of the corners.
+ * Whether any two sides of the outline that are not neighbors cross, touch or lie on one another. A side that folds
+ * back onto its neighbor is found too, because the side after it then begins on the first; three corners can't cross.
+ * Exact; the time grows with the square of the corners.
  */
 export function haveCrossingSides(corners: readonly Corner[]): boolean {
   const sides = sidesOf(corners);
   return sides.some((side, index) =>
     sides.some((other, otherIndex) => {
-      if (otherIndex <= index) return false;
-      if (otherIndex === index + 1) return foldsBack(side, other);
-      if (index === 0 && otherIndex === sides.length - 1) return foldsBack(other, side);
-      return meet(side, other);
+      const areNeighbors = otherIndex === index + 1 || (index === 0 && otherIndex === sides.length - 1);
+      return otherIndex > index && !areNeighbors && meet(side, other);
     }),
   );
 }

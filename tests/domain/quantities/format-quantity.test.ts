@@ -59,6 +59,7 @@ test("in a chosen unit, at chosen decimals, in one part or two", () => {
   expect(formatQuantityIn(of("lb", "1250.126"), "lb")).toBe("1,250 lb");
   expect(formatQuantityIn(of("gal", "0.5"), "fl oz")).toBe("64 fl oz");
   expect(formatQuantityIn(of("acre", "0.5"), "acre")).toBe("\u00BD acre");
+  expect(formatQuantityIn(of("acre", "1"), "acre")).toBe("1 acre");
   expect(formatQuantityIn(of("acre", "0"), "acre")).toBe("0 acres");
   expect(formatQuantityIn(of("cup", "2"), "cup")).toBe("2 cups");
   expect(writeQuantityIn(of("lb", "13.5"), "lb")).toEqual({ figure: "13\u00BD", unit: "lb" });

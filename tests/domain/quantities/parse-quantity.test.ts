@@ -111,7 +111,7 @@ describe("what is refused, and what is said", () => {
     });
   });
 
-  test.each(["", "NaN lb", "Infinity lb", "1e3 lb", "2 lb/acre", "2 lb 4", "lb 2", "2 2 lb", "1/0 lb"])(
+  test.each(["", "2 lb 16 oz", "NaN lb", "Infinity lb", "1e3 lb", "2 lb/acre", "2 lb 4", "lb 2", "2 2 lb", "1/0 lb"])(
     "%j",
     (text) => {
       expect(parseQuantity(text, product).ok).toBe(false);

@@ -87,6 +87,7 @@ describe("arithmetic", () => {
 
   test("more than is there can't be taken", () => {
     expect(() => subtract(of("lb", 1n), of("lb", 2n))).toThrow(BrokenInvariant);
+    expect(() => subtract(zero("mass"), fromAmount("mass", 1n))).toThrow(BrokenInvariant);
   });
 
   test("two dimensions never meet, even when the types were told otherwise", () => {

@@ -64,6 +64,12 @@ describe("shapes that must agree", () => {
     );
   });
 
+  test("trapezoids count the first and the last width half", () => {
+    const widths = ["32", "50", "45", "17"].map(feet);
+    const { area } = measured({ kind: "offsets, trapezoids", step: feet("10"), widths });
+    expect(area).toEqual(of("sq ft", "1195"));
+  });
+
   test("a rectangle measured in meters has the area of the same one in feet", () => {
     const us = measured({ kind: "rectangle", length: feet("100"), width: feet("50") }).area;
     const metric = measured({ kind: "rectangle", length: of("m", "30.48"), width: of("m", "15.24") }).area;
@@ -101,6 +107,7 @@ describe("what is refused", () => {
     ["no widths", { kind: "offsets, sum of widths", step: feet("10"), widths: [] }, "widths"],
     ["three radii", { kind: "average radius", radii: ["1", "2", "3"].map(feet) }, "radii"],
     ["radii of nothing", { kind: "average radius", radii: ["0", "0", "0", "0"].map(feet) }, "area"],
+    ["corners in line", { kind: "corners", corners: ["0", "10", "5"].map((east) => corner(feet(east), feet("0"))) }, "area"],
     ["two corners", { kind: "corners", corners: square.slice(0, 2) }, "corners"],
     [
       "two corners and the first again",

@@ -36,16 +36,20 @@ describe("areas", () => {
   });
 });
 
-describe("sides that meet", () => {
+describe("sides that meet, from whichever corner and whichever way round they are listed", () => {
   test.each([
     ["a bow tie", corners([0, 0], [10, 10], [10, 0], [0, 10])],
     ["a corner that touches a far side", corners([0, 0], [10, 0], [10, 10], [5, 0], [0, 10])],
     ["a spike that comes back on itself", corners([0, 0], [10, 0], [10, 10], [10, -5])],
-    ["corners all in line", corners([0, 0], [10, 0], [5, 0])],
+    ["a side that goes back over its neighbor and beyond", corners([0, 0], [5, -5], [10, 0], [20, 0], [5, 0])],
+    ["there and back on one line", corners([0, 0], [10, 0], [0, 0], [5, 5])],
     ["two loops that share a corner", corners([0, 0], [5, 5], [10, 0], [10, 10], [5, 5], [0, 10])],
     ["two sides on one line that overlap", corners([0, 0], [10, 0], [10, 5], [12, 5], [12, 0], [4, 0], [4, -5])],
   ])("%s", (_name, outline) => {
-    expect(haveCrossingSides(outline)).toBe(true);
+    for (const [index] of outline.entries()) {
+      const rolled = [...outline.slice(index), ...outline.slice(0, index)];
+      expect([haveCrossingSides(rolled), haveCrossingSides(rolled.toReversed())]).toEqual([true, true]);
+    }
   });
 
   test("convex outlines have none", () => {
