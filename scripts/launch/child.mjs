@@ -37,7 +37,7 @@ export function startChild({ folder, log, args, cwd, env }) {
   const begin = fstatSync(descriptor).size;
   const child = spawn(process.execPath, ["--import", PRELOAD, ...args], {
     cwd,
-    env,
+    env: { ...env, HALFPASS_LAUNCHER: String(process.pid) },
     detached: process.platform !== "win32",
     stdio: ["ignore", descriptor, descriptor, "ipc"],
   });
