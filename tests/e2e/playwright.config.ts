@@ -1,4 +1,4 @@
-// The browser tests. `npm test -- browser` builds and starts the product on a database of its own and says here where it is.
+// The browser tests. `npm test -- browser` builds the product, finds a browser and brings up the database server.
 import { join } from "node:path";
 import { defineConfig } from "@playwright/test";
 
@@ -24,7 +24,6 @@ export default defineConfig({
   retries: 0,
   reporter: [["list"], ["json"]],
   use: {
-    baseURL: told("HALFPASS_BASE_URL"),
     locale: "en-US",
     trace: "retain-on-failure",
     launchOptions: { executablePath: told("HALFPASS_BROWSER"), args: browserFlags },
