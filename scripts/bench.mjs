@@ -16,6 +16,7 @@
 import { spawnSync } from "node:child_process";
 import { randomBytes } from "node:crypto";
 import { chmodSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import process from "node:process";
@@ -90,7 +91,8 @@ async function measureStarts(data) {
  * @param {import("./bench/installation.mjs").Installation} installation
  */
 async function measurePages(data, installation) {
-  const { default: autocannon } = await import("autocannon");
+  /** @type {(options: object) => Promise<{ errors: number, timeouts: number, non2xx: number, duration: number, requests: { total: number } }>} */
+  const autocannon = createRequire(import.meta.url)("autocannon");
   const visitor = new Visitor();
   if (!(await visitor.signIn(installation.address, installation.account))) throw new Error("The demonstration's owner could not sign in.");
   const visitorOf = (/** @type {{ isSignedIn: boolean }} */ page) => (page.isSignedIn ? visitor : new Visitor());

@@ -30,7 +30,8 @@ const OWN_VARIABLES = /^(HALFPASS_|DATABASE_|NEXTAUTH_|NEXT_|PORT$|NODE_ENV$)/;
  * @returns {Promise<Installation>}
  */
 export async function startInstallation(data) {
-  const environment = Object.fromEntries(Object.entries(process.env).filter(([name]) => !OWN_VARIABLES.test(name)));
+  const environment = { ...process.env };
+  for (const name of Object.keys(environment)) if (OWN_VARIABLES.test(name)) Reflect.deleteProperty(environment, name);
   const port = await findFreePort();
   const begin = performance.now();
   const child = spawn(process.execPath, [join(PROJECT_FOLDER, "scripts", "start.mjs")], {

@@ -61,6 +61,7 @@ export async function startPooler({ folder, port, databasePort, password }) {
     cwd: folder,
     stdio: [openSync(join(DOCKER_SCRIPTS, "start-pooler.sh"), "r"), "ignore", "pipe"],
     env: {
+      ...process.env,
       PATH: `${process.env.PATH ?? ""}:/usr/sbin`,
       TMPDIR: folder,
       DATABASE_HOST: "127.0.0.1",
