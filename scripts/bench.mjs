@@ -70,12 +70,10 @@ function bareStartMilliseconds() {
 async function measureStarts(data) {
   tell("Starting on a new data folder");
   const bare = rowOf("node -e 0", bareStartMilliseconds() / 1000, "s");
-  const first = await startInstallation(data);
-  endings.push(first.end);
+  const first = await startInstallation(data, endings);
   await first.end();
   tell("Starting again with nothing changed");
-  const second = await startInstallation(data);
-  endings.push(second.end);
+  const second = await startInstallation(data, endings);
   const rows = [
     bare,
     rowOf("first start: new database, tables, demonstration", first.startSeconds, "s", bare),

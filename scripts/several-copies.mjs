@@ -145,6 +145,8 @@ async function checkSessions({ proxy, copies }) {
   });
   const before = browser.copy();
   await check("a change of the password on one copy ends the old session on both", async () => {
+    const isOpen = (/** @type {string} */ copy) => before.ask(`${copy}/settings`).then(({ status }) => status === 200);
+    if (!(await Promise.all(copies.map(isOpen))).every(Boolean)) throw new Error("it was not open on both before");
     const address = `${copies[0]}/settings/change-password`;
     const next = randomBytes(12).toString("hex");
     const form = await browser.fillForm(address, { present: OWNER.password, next });

@@ -20,6 +20,8 @@ import { PROJECT_FOLDER } from "../run-prisma.mjs";
  * @property {() => Promise<void>} end as Ctrl-C does
  */
 
+const MOST_START_SECONDS = 90;
+
 /** What the launcher takes from the environment; a measurement brings its own. */
 const OWN_VARIABLES = /^(HALFPASS_|DATABASE_|NEXTAUTH_|NEXT_|PORT$|NODE_ENV$)/;
 
@@ -27,9 +29,10 @@ const OWN_VARIABLES = /^(HALFPASS_|DATABASE_|NEXTAUTH_|NEXT_|PORT$|NODE_ENV$)/;
  * Starts the product on a data folder as `npm start` does.
  *
  * @param {string} data the data folder; it may be new
+ * @param {(() => Promise<unknown>)[]} endings gets how to end it before it is up, so that a start that is given up ends too
  * @returns {Promise<Installation>}
  */
-export async function startInstallation(data) {
+export async function startInstallation(data, endings) {
   const environment = { ...process.env };
   for (const name of Object.keys(environment)) if (OWN_VARIABLES.test(name)) Reflect.deleteProperty(environment, name);
   const port = await findFreePort();
@@ -47,6 +50,7 @@ export async function startInstallation(data) {
     await ended;
   };
   process.once("exit", () => child.kill("SIGINT"));
+  endings.push(end);
   await new Promise((resolve, reject) => {
     const read = (/** @type {Buffer} */ chunk) => {
       output += chunk.toString();
@@ -57,7 +61,9 @@ export async function startInstallation(data) {
     child.stdout.on("data", read);
     child.stderr.on("data", read);
     child.once("error", reject);
-    void ended.then(() => reject(new Error(`The start failed: ${output.trim().split("\n").at(-1) ?? "it said nothing"}`)));
+    const lastLine = () => output.trim().split("\n").at(-1) || "nothing";
+    void ended.then(() => reject(new Error(`The start failed. It said last: ${lastLine()}`)));
+    setTimeout(() => reject(new Error(`The start took more than ${MOST_START_SECONDS} seconds. It said last: ${lastLine()}`)), MOST_START_SECONDS * 1000).unref();
   });
   const [, email = "", password = ""] = /Demonstration sign-in: (\S+) +password: (.+)/.exec(output) ?? [];
   const databasePort = Number(/127\.0\.0\.1, port (\d+)/.exec(output)?.[1]);
