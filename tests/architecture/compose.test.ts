@@ -155,12 +155,12 @@ describe("the ways between them", () => {
   test("the owner's password is for the database and the migrations only, and those go past the pooler", () => {
     const holders = services.filter(([, { environment = {} }]) => JSON.stringify(environment).includes("OWNER_PASSWORD")).map(([name]) => name);
     expect(holders).toEqual(["database", "migrate"]);
-    expect(serviceNamed("migrate").environment?.["DATABASE_OWNER_URL"]).toMatch(/@database:5432\//);
-    expect(serviceNamed("app").environment?.["DATABASE_APP_URL"]).toMatch(/@pooler:6432\//);
+    expect(serviceNamed("migrate").environment?.DATABASE_OWNER_URL).toMatch(/@database:5432\//);
+    expect(serviceNamed("app").environment?.DATABASE_APP_URL).toMatch(/@pooler:6432\//);
   });
 
   test("the app can't reach the database itself, and only this machine can reach the app", () => {
-    expect(compose.networks["behind"]).toEqual({ internal: true });
+    expect(compose.networks.behind).toEqual({ internal: true });
     expect(serviceNamed("database").networks).toEqual(["behind"]);
     expect(serviceNamed("app").networks).toEqual(["before"]);
     expect(services.filter(([, { ports }]) => ports !== undefined).map(([name]) => name)).toEqual(["app"]);
@@ -209,7 +209,7 @@ describe("the scripts in the images", () => {
   }
   const PASSWORD = "a-password_of-the-test";
   const run = (script: string, variables: Record<string, string>) => {
-    const env = { PATH: `${folder}:${process.env["PATH"] ?? ""}`, ...variables } as unknown as NodeJS.ProcessEnv;
+    const env = { PATH: `${folder}:${process.env.PATH ?? ""}`, ...variables } as unknown as NodeJS.ProcessEnv;
     return spawnSync("sh", [join(projectFolder, "scripts", "docker", script)], { encoding: "utf8", env });
   };
   const roles = { HALFPASS_OWNER_PASSWORD: PASSWORD, HALFPASS_WEB_PASSWORD: PASSWORD };
@@ -218,7 +218,7 @@ describe("the scripts in the images", () => {
   test("make login roles that are no superusers, bypass nothing, and tell no password", () => {
     const { status, stdout } = run("create-roles.sh", roles);
     expect(status).toBe(0);
-    const logins = stdout.split("\n").filter((line) => / LOGIN /.test(line));
+    const logins = stdout.split("\n").filter((line) => line.includes(' LOGIN '));
     expect(logins).toHaveLength(2);
     for (const line of logins) expect(line).toMatch(/LOGIN NOSUPERUSER NOCREATEDB NOCREATEROLE NOBYPASSRLS PASSWORD :'/);
     expect(logins[1]).toMatch(/^CREATE ROLE halfpass_web .* IN ROLE halfpass_app;$/);

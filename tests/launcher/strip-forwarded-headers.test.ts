@@ -66,7 +66,7 @@ describe("without a trusted proxy", () => {
     expect(JSON.stringify(echo)).not.toMatch(/203\.0\.113\.9|elsewhere|443/);
     expect(Object.keys(echo.headers).sort()).toEqual(["connection", "cookie", "host", "user-agent"]);
     expect(echo.headers).toMatchObject(HONEST);
-    expect(echo.distinct["cookie"]).toEqual([HONEST.cookie]);
+    expect(echo.distinct.cookie).toEqual([HONEST.cookie]);
     expect(echo.raw).toEqual(expect.arrayContaining(["user-agent", "forwarded"]));
   });
 
