@@ -14,7 +14,7 @@ test("a whole environment has no faults, with or without what may be left out", 
   expect(environmentFaults({ ...WHOLE, ...optional })).toEqual([]);
 });
 
-test.each<[string, Partial<NodeJS.ProcessEnv>, string]>([
+test.each<[string, Readonly<Record<string, string | undefined>>, string]>([
   ["no database", { DATABASE_APP_URL: undefined }, "DATABASE_APP_URL is not set."],
   ["another database's address", { DATABASE_APP_URL: "mysql://localhost/x" }, "DATABASE_APP_URL must begin with postgresql://."],
   ["no secret", { NEXTAUTH_SECRET: undefined }, "NEXTAUTH_SECRET is not set."],

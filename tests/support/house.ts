@@ -39,7 +39,7 @@ export async function openHouse(clientUrl: (appUrl: string) => string = (appUrl)
   let minutes = 0;
   let ids = 0;
   let secrets = 0;
-  const ask: TestHouse["ask"] = async (sql, values = []) => (await owner.query(sql, [...values])).rows;
+  const ask: TestHouse["ask"] = async (sql, values = []) => (await owner.query<never>(sql, [...values])).rows;
   return {
     database,
     client,
