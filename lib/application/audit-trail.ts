@@ -40,7 +40,7 @@ export async function writeDeedOf(
       personName: doer.personName,
       deed: deed.deed,
       subjectId,
-      details: deed.details as object,
+      details: deed.details,
     },
   });
 }

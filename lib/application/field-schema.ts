@@ -5,6 +5,9 @@ import { parseCalendarDate } from "#domain/foundation/calendar-date";
 
 // Fields that several forms ask for. Each complaint is a sentence for the person who typed.
 
+/** Control characters and halves of surrogate pairs: nobody types them, and the database refuses some of them. */
+const UNWRITABLE = /[\p{Cc}\p{Cs}]/u;
+
 /** A line of text that must be there. */
 export function requiredLine(what: string, longest = 200) {
   return z
@@ -12,8 +15,7 @@ export function requiredLine(what: string, longest = 200) {
     .trim()
     .min(1, `Give ${what}.`)
     .max(longest, `At most ${String(longest)} characters.`)
-    // eslint-disable-next-line no-control-regex -- control characters are what is looked for
-    .refine((text) => !/[\u0000-\u001f\u007f]/.test(text), "Leave out line breaks and other control characters.");
+    .refine((text) => !UNWRITABLE.test(text), "Leave out line breaks and other control characters.");
 }
 
 /** A line of text that may be left empty; empty becomes null. */
@@ -22,8 +24,7 @@ export function optionalLine(longest = 200) {
     .string("Write a line of text, or leave it empty.")
     .trim()
     .max(longest, `At most ${String(longest)} characters.`)
-    // eslint-disable-next-line no-control-regex -- control characters are what is looked for
-    .refine((text) => !/[\u0000-\u001f\u007f]/.test(text), "Leave out line breaks and other control characters.")
+    .refine((text) => !UNWRITABLE.test(text), "Leave out line breaks and other control characters.")
     .transform((text) => (text === "" ? null : text));
 }
 
@@ -61,6 +62,15 @@ export const newPasswordField = z
   .string("Give a password.")
   .min(15, "At least 15 characters: four or five words in a row are good and easy to remember.")
   .max(200, "At most 200 characters.");
+
+/** The largest whole number of the column that counts versions. */
+const LARGEST_VERSION = 2_147_483_647;
+const BROKEN_FORM = "The form is not whole. Load the page again.";
+
+/** The version a form was filled from; another one in the database means someone else was faster. */
+export const versionField = z
+  .union([z.number(), z.string().regex(/^\d{1,10}$/).transform(Number)], BROKEN_FORM)
+  .pipe(z.number().int(BROKEN_FORM).min(1, BROKEN_FORM).max(LARGEST_VERSION, BROKEN_FORM));
 
 export const stateField = z.enum(US_STATE_CODES, "Choose a state.");
 export const timeZoneField = z.enum(COMPANY_TIME_ZONES, "Choose a time zone.");

@@ -38,9 +38,12 @@ class RolledBack extends Error {
 
 /** The first complaint about each field, by the field's dotted path. */
 export function fieldComplaints(error: z.ZodError): Readonly<Record<string, string>> {
-  const fields: Record<string, string> = {};
-  for (const issue of error.issues) fields[issue.path.join(".")] ??= issue.message;
-  return fields;
+  const fields = new Map<string, string>();
+  for (const { path, message } of error.issues) {
+    const field = path.join(".");
+    if (!fields.has(field)) fields.set(field, message);
+  }
+  return Object.fromEntries(fields);
 }
 
 /** Checks anything that came from outside against a schema. */

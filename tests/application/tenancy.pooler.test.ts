@@ -38,6 +38,12 @@ test("the walk over every table finds nothing through the pooler either", async 
 
 const PRESENT = "select pg_backend_pid() as server, current_company() as company, (select count(*)::int from person) as people";
 
+interface Present {
+  readonly server: number;
+  readonly company: string | null;
+  readonly people: number;
+}
+
 test.each([["commit"], ["rollback"]])("the company of a transaction that ends with %s is not the next one's", async (ending) => {
   const clients = [new pg.Client(pooler.addressOf(house.database.appUrl)), new pg.Client(pooler.addressOf(house.database.appUrl))] as const;
   await Promise.all(clients.map((client) => client.connect()));
@@ -45,11 +51,11 @@ test.each([["commit"], ["rollback"]])("the company of a transaction that ends wi
   try {
     await one.query("begin");
     await one.query("select open_guest_work($1)", [first.companyId]);
-    const open = (await one.query(PRESENT)).rows[0];
+    const open = (await one.query<Present>(PRESENT)).rows[0];
     await one.query(ending);
-    const after = (await next.query(PRESENT)).rows[0];
+    const after = (await next.query<Present>(PRESENT)).rows[0];
     expect(open).toMatchObject({ company: first.companyId, people: 2 });
-    expect(after).toEqual({ server: open.server, company: null, people: 0 });
+    expect(after).toEqual({ server: open?.server, company: null, people: 0 });
   } finally {
     await Promise.all(clients.map((client) => client.end()));
   }

@@ -46,7 +46,7 @@ export function companyForm(name = "Foxtail Turf") {
 /** A company with its owner and the owner's license. */
 export async function aCompany(house: TestHouse, name?: string): Promise<TestCompany> {
   const form = companyForm(name);
-  const made = valueOf(await createCompany(house, form, { isDemonstration: false }, async () => undefined));
+  const made = valueOf(await createCompany(house, form, { isDemonstration: false }, () => Promise.resolve()));
   const { companyId, accountId, ownerPersonId, licenseId } = made;
   const key = { accountId, companyId, sessionVersion: 1 };
   return { companyId, licenseId, owner: { personId: ownerPersonId, name: form.ownerName, email: form.email, key } };

@@ -34,11 +34,12 @@ export function countedSecret(count: number): string {
 export async function openHouse(clientUrl: (appUrl: string) => string = (appUrl) => appUrl): Promise<TestHouse> {
   const database = await cloneDatabase();
   const client = openClient(clientUrl(database.appUrl), 8);
-  const pool = new pg.Pool({ connectionString: database.ownerUrl, max: 2 });
+  const owner = new pg.Client({ connectionString: database.ownerUrl });
+  await owner.connect();
   let minutes = 0;
   let ids = 0;
   let secrets = 0;
-  const ask: TestHouse["ask"] = async (sql, values = []) => (await pool.query(sql, [...values])).rows;
+  const ask: TestHouse["ask"] = async (sql, values = []) => (await owner.query<never>(sql, [...values])).rows;
   return {
     database,
     client,
@@ -52,7 +53,7 @@ export async function openHouse(clientUrl: (appUrl: string) => string = (appUrl)
     books: () => booksOf(ask),
     close: async () => {
       await client.$disconnect();
-      await pool.end();
+      await owner.end();
       await database.drop();
     },
   };
