@@ -3,16 +3,24 @@ import {
   type Point,
   boxAround,
   boxesMeet,
-  innermostPoint,
+  innerPoints,
   isBoxInside,
+  isInside,
   meetsOutline,
   segmentMeetsBox,
+  segmentMeetsOutline,
 } from "./plane-geometry";
 
 /** Where a label stands: within its shape, or beside it with a leader to a point inside. */
 export interface Label {
   readonly box: Box;
-  readonly leader?: { readonly from: Point; readonly to: Point };
+  readonly leader?: Leader;
+}
+
+/** A line from a label to its shape. */
+export interface Leader {
+  readonly from: Point;
+  readonly to: Point;
 }
 
 /** What a label needs to know of the drawing. Everything in pixels. */
@@ -27,68 +35,90 @@ export interface LabelQuestion {
   readonly frame: { readonly width: number; readonly planHeight: number };
 }
 
-const stepPixels = 4;
+const insideStepPixels = 4;
+const besideStepPixels = 8;
 const clearPixels = 4;
+/** A leader that crosses another shape must be shorter by this much to be chosen. */
+const crossingCostPixels = 400;
+const shortestLeaderPixels = 10;
 
 /** Finds the label's place. There is always one: below the plan there is as much room as is needed. */
 export function placeLabel(question: LabelQuestion): Label {
-  const anchor = innermostPoint(question.outline, question.cutOut, stepPixels);
-  return placeInside(question, anchor) ?? placeBeside(question, anchor);
+  const inner = innerPoints(question.outline, question.cutOut, insideStepPixels);
+  return placeInside(question) ?? placeBeside(question, inner);
 }
 
 function grown(box: Box, by: number): Box {
   return { x: box.x - by, y: box.y - by, width: box.width + 2 * by, height: box.height + 2 * by };
 }
 
-function placeInside(question: LabelQuestion, anchor: Point): Label | undefined {
-  const { size, outline, cutOut, placed } = question;
+function middleOf(box: Box): Point {
+  return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+}
+
+function distance(one: Point, other: Point): number {
+  return Math.hypot(one.x - other.x, one.y - other.y);
+}
+
+function placeInside({ size, outline, cutOut, placed }: LabelQuestion): Label | undefined {
   const around = boxAround(outline);
-  const candidates: { readonly box: Box; readonly distance: number }[] = [];
-  for (let y = around.y; y <= around.y + around.height - size.height; y += stepPixels) {
-    for (let x = around.x; x <= around.x + around.width - size.width; x += stepPixels) {
-      const box = { x, y, ...size };
-      candidates.push({ box, distance: Math.hypot(x + size.width / 2 - anchor.x, y + size.height / 2 - anchor.y) });
+  const middle = middleOf(around);
+  const candidates: Box[] = [];
+  for (let y = around.y; y <= around.y + around.height - size.height; y += insideStepPixels) {
+    for (let x = around.x; x <= around.x + around.width - size.width; x += insideStepPixels) {
+      candidates.push({ x, y, ...size });
     }
   }
-  const best = candidates
-    .toSorted((one, other) => one.distance - other.distance)
-    .find(({ box }) => {
-      const wide = grown(box, clearPixels);
+  const box = candidates
+    .toSorted((one, other) => distance(middleOf(one), middle) - distance(middleOf(other), middle))
+    .find((candidate) => {
+      const wide = grown(candidate, clearPixels);
       return (
         isBoxInside(wide, outline) &&
         !cutOut.some((hole) => meetsOutline(wide, hole)) &&
         !placed.some((label) => labelMeets(label, wide))
       );
     });
-  return best === undefined ? undefined : { box: best.box };
+  return box === undefined ? undefined : { box };
 }
 
-function placeBeside(question: LabelQuestion, anchor: Point): Label {
+function placeBeside(question: LabelQuestion, inner: readonly Point[]): Label {
   const { size, shapes, placed, frame } = question;
-  const rowsBelow = 1 + placed.length;
-  const candidates: { readonly label: Label; readonly length: number }[] = [];
-  for (let y = clearPixels; y <= frame.planHeight + rowsBelow * (size.height + 2 * clearPixels); y += stepPixels) {
-    for (let x = clearPixels; x <= frame.width - size.width - clearPixels; x += stepPixels) {
+  const rowPixels = size.height + 2 * clearPixels;
+  const lowest = frame.planHeight + (placed.length + 1) * rowPixels;
+  let best: { readonly label: Label; readonly cost: number } | undefined;
+  for (let y = clearPixels; y <= lowest; y += besideStepPixels) {
+    for (let x = clearPixels; x <= frame.width - size.width - clearPixels; x += besideStepPixels) {
       const box = { x, y, ...size };
-      const from = nearestOnBox(anchor, box);
-      candidates.push({ label: { box, leader: { from, to: anchor } }, length: Math.hypot(from.x - anchor.x, from.y - anchor.y) });
+      const leader = shortestLeader(box, inner);
+      const length = distance(leader.from, leader.to);
+      if (length < shortestLeaderPixels || (best !== undefined && length >= best.cost)) continue;
+      const wide = grown(box, clearPixels);
+      if (shapes.some((shape) => meetsOutline(wide, shape)) || placed.some((other) => clashes(other, wide, leader))) continue;
+      const cost = length + crossingCostPixels * crossedShapes(leader, question);
+      if (best === undefined || cost < best.cost) best = { label: { box, leader }, cost };
     }
   }
-  const best = candidates
-    .toSorted((one, other) => one.length - other.length)
-    .find(({ label }) => {
-      const wide = grown(label.box, clearPixels);
-      return (
-        !shapes.some((shape) => meetsOutline(wide, shape)) &&
-        !placed.some(
-          (other) =>
-            labelMeets(other, wide) ||
-            (label.leader !== undefined && segmentMeetsBox(label.leader.from, label.leader.to, grown(other.box, clearPixels))),
-        )
-      );
-    });
-  const below = { x: clearPixels, y: frame.planHeight + (rowsBelow - 1) * (size.height + 2 * clearPixels), ...size };
-  return best?.label ?? { box: below, leader: { from: nearestOnBox(anchor, below), to: anchor } };
+  const below = { x: clearPixels, y: lowest + clearPixels, ...size };
+  return best?.label ?? { box: below, leader: shortestLeader(below, inner) };
+}
+
+function shortestLeader(box: Box, inner: readonly Point[]): Leader {
+  const leaders = inner.map((to) => ({ to, from: nearestOnBox(to, box) }));
+  const [first, ...others] = leaders;
+  if (first === undefined) return { from: middleOf(box), to: middleOf(box) };
+  return others.reduce((best, leader) => (distance(leader.from, leader.to) < distance(best.from, best.to) ? leader : best), first);
+}
+
+/** How many shapes a leader runs over, save its own, what its point lies upon, and what lies beside that. */
+function crossedShapes(leader: Leader, { outline, shapes }: LabelQuestion): number {
+  return shapes.filter(
+    (shape) => shape !== outline && !isInside(leader.to, shape) && segmentMeetsOutline(leader.from, leader.to, shape),
+  ).length;
+}
+
+function clashes(other: Label, box: Box, leader: Leader): boolean {
+  return labelMeets(other, box) || segmentMeetsBox(leader.from, leader.to, grown(other.box, clearPixels));
 }
 
 function labelMeets(label: Label, box: Box): boolean {

@@ -70,20 +70,33 @@ export function distanceToOutline(point: Point, outline: readonly Point[]): numb
   return Math.min(...edges(outline).map(([from, to]) => distanceToSegment(point, from, to)));
 }
 
-/** The inner point that is farthest from the outline and from all that is cut out of it, on a grid of `step`. */
-export function innermostPoint(outline: readonly Point[], cutOut: readonly (readonly Point[])[], step: number): Point {
+/** True if the stretch between two points crosses the outline or lies within it. */
+export function segmentMeetsOutline(from: Point, to: Point, outline: readonly Point[]): boolean {
+  return isInside(from, outline) || edges(outline).some(([start, end]) => segmentsCross(from, to, start, end));
+}
+
+/**
+ * Points well inside the outline and outside all that is cut out of it: those of a grid of `step` that keep about as
+ * far from every edge as a leader's dot needs, or the innermost ones where the outline is too thin for that.
+ */
+export function innerPoints(
+  outline: readonly Point[],
+  cutOut: readonly (readonly Point[])[],
+  step: number,
+): readonly Point[] {
   const box = boxAround(outline);
-  let best: { readonly point: Point; readonly distance: number } | undefined;
+  const found: { readonly point: Point; readonly distance: number }[] = [];
   for (let y = box.y + step / 2; y < box.y + box.height; y += step) {
     for (let x = box.x + step / 2; x < box.x + box.width; x += step) {
       const point = { x, y };
       if (!isInside(point, outline) || cutOut.some((hole) => isInside(point, hole))) continue;
-      const distance = Math.min(...[outline, ...cutOut].map((line) => distanceToOutline(point, line)));
-      if (best === undefined || distance > best.distance) best = { point, distance };
+      found.push({ point, distance: Math.min(...[outline, ...cutOut].map((line) => distanceToOutline(point, line))) });
     }
   }
-  // An outline thinner than the grid has no grid point inside: its first corner is on it, at least.
-  return best?.point ?? outline[0] ?? { x: box.x, y: box.y };
+  const enough = Math.min(2 * step, 0.8 * Math.max(...found.map(({ distance }) => distance), 0));
+  const inner = found.filter(({ distance }) => distance >= enough).map(({ point }) => point);
+  // An outline thinner than the grid has no grid point inside: its corners are on it, at least.
+  return inner.length === 0 ? outline : inner;
 }
 
 function edges(outline: readonly Point[]): (readonly [Point, Point])[] {

@@ -1,0 +1,56 @@
+import { type Outcome, accept, badInput } from "#domain/foundation/outcome";
+import { type DiseaseModel, type IndexAnswer } from "#domain/turf/disease-risk";
+import { hoursOfDayRange, refuseOutOfRange, temperatureRange } from "#domain/turf/physical-range";
+
+/** The anthracnose severity index of Danneberger, Vargas & Jones. */
+export const DANNEBERGER_ANTHRACNOSE: DiseaseModel = {
+  disease: "anthracnose",
+  name: "Danneberger anthracnose severity index",
+  madeFor: "annual bluegrass in Michigan, foliar blight",
+  validity:
+    "three-day means; the range of its field data was not read, so it is refused where its curve would rise in the cold; not evaluated for basal rot",
+  source: "Danneberger, Vargas & Jones 1984, Phytopathology 74: 448-451",
+  address: "https://scilit.com/publications/4c4bb18c8d7f83250de63ea1cd0239ab",
+  reading: "read",
+};
+
+/** The index from which infection is expected. It predicted 14 of 16 periods of increase. */
+export const ANTHRACNOSE_THRESHOLD = 2;
+
+/**
+ * The index of a three-day period: 4.0233 - 0.2283 LW - 0.5308 T - 0.0013 LW2 + 0.0197 T2 + 0.0155 LW T,
+ * where T is the mean temperature in °C and LW the mean hours of leaf wetness per day.
+ *
+ * The regression is a parabola in T, and to the left of its lowest point it would call cold weather
+ * dangerous. It is refused there, as are impossible readings.
+ */
+export function judgeAnthracnose(
+  period: { readonly meanTemperatureC: number; readonly meanLeafWetHoursPerDay: number },
+  threshold: number,
+): Outcome<IndexAnswer> {
+  const { meanTemperatureC: temperature, meanLeafWetHoursPerDay: wetHours } = period;
+  const refusal = refuseOutOfRange([
+    temperatureRange("meanTemperatureC", "The three-day mean temperature", temperature),
+    hoursOfDayRange("meanLeafWetHoursPerDay", "The time with wet leaves", wetHours),
+    { field: "threshold", words: "The threshold", value: threshold, lowest: 0, highest: 6, unit: "(index)" },
+  ]);
+  if (refusal !== undefined) return refusal;
+  const coldestC = coldestTemperatureC(wetHours);
+  if (temperature < coldestC) {
+    const allowed = `${coldestC.toFixed(1)} °C or more with ${wetHours} h of leaf wetness`;
+    return badInput(
+      "meanTemperatureC",
+      `${temperature} °C`,
+      allowed,
+      `The anthracnose model says nothing at ${temperature} °C: below ${coldestC.toFixed(1)} °C its curve turns the wrong way.`,
+    );
+  }
+  const index =
+    4.0233 - 0.2283 * wetHours - 0.5308 * temperature - 0.0013 * wetHours ** 2 + 0.0197 * temperature ** 2 + 0.0155 * wetHours * temperature;
+  return accept({ model: DANNEBERGER_ANTHRACNOSE, index, threshold, isFavorable: index >= threshold });
+}
+
+/** Where the index is least for a number of wet hours, in °C: its derivative by temperature is zero there. */
+function coldestTemperatureC(wetHours: number): number {
+  return (0.5308 - 0.0155 * wetHours) / (2 * 0.0197);
+}

@@ -1,0 +1,106 @@
+import { type RangeCheck, amountRange } from "#domain/turf/physical-range";
+import { STEFAN_BOLTZMANN_PER_DAY } from "#domain/turf/solar-radiation";
+
+/**
+ * The reference surfaces: clipped grass of FAO-56, and the short (grass) and tall (alfalfa) reference of the
+ * ASCE standardized equation (2005). Turf coefficients go with the short ones.
+ */
+export type ReferenceSurface = "fao-56" | "asce-short" | "asce-tall";
+
+/** What tells one surface from another in the equation. */
+export interface SurfaceConstants {
+  readonly dailyNumerator: number;
+  readonly dailyDenominator: number;
+  readonly hourlyNumerator: number;
+  readonly hourlyDenominatorByDay: number;
+  readonly hourlyDenominatorByNight: number;
+  readonly soilHeatShareByDay: number;
+  readonly soilHeatShareByNight: number;
+  readonly stefanBoltzmannPerDay: number;
+  /** The least solar radiation over that of a clear sky that the longwave equation is given. */
+  readonly leastClearness: number;
+}
+
+/** The surfaces by name. FAO-56 Eq. 6, 45, 46, 53; ASCE standardized equation (2005), table 1 and Eq. 18, 66. */
+export const SURFACES: Readonly<Record<ReferenceSurface, SurfaceConstants>> = {
+  "fao-56": {
+    dailyNumerator: 900, dailyDenominator: 0.34, hourlyNumerator: 37, hourlyDenominatorByDay: 0.34, hourlyDenominatorByNight: 0.34,
+    soilHeatShareByDay: 0.1, soilHeatShareByNight: 0.5, stefanBoltzmannPerDay: STEFAN_BOLTZMANN_PER_DAY.fao56, leastClearness: 0,
+  },
+  "asce-short": {
+    dailyNumerator: 900, dailyDenominator: 0.34, hourlyNumerator: 37, hourlyDenominatorByDay: 0.24, hourlyDenominatorByNight: 0.96,
+    soilHeatShareByDay: 0.1, soilHeatShareByNight: 0.5, stefanBoltzmannPerDay: STEFAN_BOLTZMANN_PER_DAY.asce, leastClearness: 0.3,
+  },
+  "asce-tall": {
+    dailyNumerator: 1600, dailyDenominator: 0.38, hourlyNumerator: 66, hourlyDenominatorByDay: 0.25, hourlyDenominatorByNight: 1.7,
+    soilHeatShareByDay: 0.04, soilHeatShareByNight: 0.2, stefanBoltzmannPerDay: STEFAN_BOLTZMANN_PER_DAY.asce, leastClearness: 0.3,
+  },
+};
+
+/** Wind speed at 2 m from that at another height over grass, both in m/s (FAO-56 Eq. 47). */
+export function windAtTwoMeters(windMetersPerSecond: number, heightMeters: number): number {
+  return heightMeters === 2 ? windMetersPerSecond : (windMetersPerSecond * 4.87) / Math.log(67.8 * heightMeters - 5.42);
+}
+
+/** What the Penman-Monteith equation joins. Energies in MJ per square meter and period, pressures in kPa. */
+export interface PenmanMonteithTerms {
+  readonly slope: number;
+  readonly psychrometricConstant: number;
+  readonly netRadiation: number;
+  readonly soilHeatFlux: number;
+  readonly meanTemperatureC: number;
+  readonly windAtTwoMeters: number;
+  readonly saturationVaporPressureKilopascals: number;
+  readonly actualVaporPressureKilopascals: number;
+}
+
+/** The FAO Penman-Monteith equation of a day, in mm (FAO-56 Eq. 6). */
+export function penmanMonteithDailyMillimeters(terms: PenmanMonteithTerms): number {
+  const { dailyNumerator, dailyDenominator } = SURFACES["fao-56"];
+  return penmanMonteith(terms, dailyNumerator, dailyDenominator);
+}
+
+/** The Penman-Monteith equation in mm with the numerator and denominator constants of a surface and period (FAO-56 Eq. 6, 53; ASCE 2005 Eq. 1). */
+export function penmanMonteith(terms: PenmanMonteithTerms, numerator: number, denominator: number): number {
+  const { slope, psychrometricConstant: gamma, windAtTwoMeters: wind } = terms;
+  const deficit = terms.saturationVaporPressureKilopascals - terms.actualVaporPressureKilopascals;
+  const radiationTerm = 0.408 * slope * (terms.netRadiation - terms.soilHeatFlux);
+  const windTerm = gamma * (numerator / (terms.meanTemperatureC + 273)) * wind * deficit;
+  return (radiationTerm + windTerm) / (slope + gamma * (1 + denominator * wind));
+}
+
+/** Reference evapotranspiration with every step it was made from. */
+export interface ReferenceResult extends PenmanMonteithTerms {
+  readonly surface: ReferenceSurface;
+  readonly pressureKilopascals: number;
+  readonly extraterrestrialRadiation: number;
+  readonly clearSkyRadiation: number;
+  readonly netShortwaveRadiation: number;
+  readonly netLongwaveRadiation: number;
+  /** Millimeters in the period; a little below zero in a night with dew. */
+  readonly evapotranspirationMillimeters: number;
+}
+
+/** Asks for a latitude in degrees. */
+export function latitudeRange(value: number): RangeCheck {
+  return { field: "latitudeDegrees", words: "The latitude", value, lowest: -90, highest: 90, unit: "°" };
+}
+
+/** Asks for what both the daily and the hourly equation read of the place and the air. */
+export function placeAndAirRanges(reading: {
+  readonly latitudeDegrees: number;
+  readonly elevationMeters: number;
+  readonly actualVaporPressureKilopascals: number;
+  readonly solarRadiation: number;
+  readonly windMetersPerSecond: number;
+  readonly windHeightMeters: number;
+}): RangeCheck[] {
+  return [
+    latitudeRange(reading.latitudeDegrees),
+    { field: "elevationMeters", words: "The elevation", value: reading.elevationMeters, lowest: -450, highest: 6000, unit: "m" },
+    { field: "actualVaporPressureKilopascals", words: "The vapor pressure", value: reading.actualVaporPressureKilopascals, lowest: 0, highest: 8, unit: "kPa" },
+    amountRange("solarRadiation", "The solar radiation", reading.solarRadiation, "MJ/m2"),
+    amountRange("windMetersPerSecond", "The wind", reading.windMetersPerSecond, "m/s"),
+    { field: "windHeightMeters", words: "The height of the wind gauge", value: reading.windHeightMeters, lowest: 0.5, highest: 100, unit: "m" },
+  ];
+}

@@ -1,0 +1,58 @@
+import { type InputRefusal, badInput, missingFact } from "#domain/foundation/outcome";
+
+/** One input of a physical model: what it is called, its value, and the range in which the model may be asked. */
+export interface RangeCheck {
+  /** The name of the field, as the caller names it. */
+  readonly field: string;
+  /** The same in plain words, to begin a sentence with: "The relative humidity". */
+  readonly words: string;
+  readonly value: number;
+  readonly lowest: number;
+  readonly highest: number;
+  /** The unit as it is written after a number: "°C", "%". */
+  readonly unit: string;
+}
+
+/**
+ * Answers with the refusal of the first input that is unknown (not a number) or lies outside its range (both
+ * ends belong to it), or with undefined when all are fine.
+ */
+export function refuseOutOfRange(checks: readonly RangeCheck[]): { readonly ok: false; readonly refusal: InputRefusal } | undefined {
+  const wrong = checks.find(({ value, lowest, highest }) => !(value >= lowest && value <= highest));
+  if (wrong === undefined) return undefined;
+  const { field, words, value, unit } = wrong;
+  const allowed = describeRange(wrong);
+  if (Number.isNaN(value)) return missingFact(field, allowed, `${words} is not known.`);
+  return badInput(field, `${value} ${unit}`, allowed, `${words} is ${value} ${unit}; it must be ${allowed}.`);
+}
+
+function describeRange({ lowest, highest, unit }: RangeCheck): string {
+  if (highest === Number.MAX_VALUE) return `${lowest} ${unit} or more`;
+  return `from ${lowest} to ${highest} ${unit}`;
+}
+
+/**
+ * The temperatures that are taken for a reading of outdoor air or soil at all: beyond them a sensor or a
+ * unit is wrong. The coldest and hottest air ever measured are -89.2 and 56.7 °C; sunlit soil gets hotter.
+ */
+export const READABLE_TEMPERATURE_C = { lowest: -90, highest: 75 } as const;
+
+/** Asks for a temperature of outdoor air or soil in °C. */
+export function temperatureRange(field: string, words: string, value: number): RangeCheck {
+  return { field, words, value, ...READABLE_TEMPERATURE_C, unit: "°C" };
+}
+
+/** Asks for a share from 0 to 100 %. */
+export function percentRange(field: string, words: string, value: number): RangeCheck {
+  return { field, words, value, lowest: 0, highest: 100, unit: "%" };
+}
+
+/** Asks for a time within one day, from 0 to 24 h. */
+export function hoursOfDayRange(field: string, words: string, value: number): RangeCheck {
+  return { field, words, value, lowest: 0, highest: 24, unit: "h" };
+}
+
+/** Asks for an amount that may be zero but not less. */
+export function amountRange(field: string, words: string, value: number, unit: string): RangeCheck {
+  return { field, words, value, lowest: 0, highest: Number.MAX_VALUE, unit };
+}

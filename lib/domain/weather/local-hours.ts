@@ -1,0 +1,97 @@
+import { TZDate } from "@date-fns/tz";
+import { type Outcome, accept, badInput } from "#domain/foundation/outcome";
+import { addCalendarDays, isCalendarDate } from "#domain/turf/daily-series";
+import { ONE_HOUR_MILLISECONDS } from "#domain/turf/hourly-series";
+
+/** One hour of a local day, from an instant until another: shorter than an hour only where a zone shifts by less. */
+export interface LocalHour {
+  readonly startsAtEpochMilliseconds: number;
+  readonly endsAtEpochMilliseconds: number;
+  /** What a clock on the wall shows at its start: "01:00". On the day when clocks go back it shows this twice. */
+  readonly localTime: string;
+  /** Minutes to add to UTC for local time; it tells the two apart. */
+  readonly utcOffsetMinutes: number;
+}
+
+/** A span of time between two instants. */
+export interface Span {
+  readonly fromEpochMilliseconds: number;
+  readonly untilEpochMilliseconds: number;
+}
+
+/** An instant as a person in a time zone reads it. */
+export interface LocalTime {
+  readonly date: string;
+  readonly localTime: string;
+  readonly utcOffsetMinutes: number;
+}
+
+/** Whether a name is a time zone known here: "America/New_York". */
+export function isTimeZone(name: string): boolean {
+  return name.includes("/") || name === "UTC" ? !Number.isNaN(new TZDate(0, name).getTime()) : false;
+}
+
+/** What clock and calendar show in a time zone at an instant. The zone must be a known one. */
+export function localTimeAt(epochMilliseconds: number, timeZone: string): LocalTime {
+  const there = new TZDate(epochMilliseconds, timeZone);
+  const twoDigits = (value: number) => String(value).padStart(2, "0");
+  return {
+    date: `${String(there.getFullYear()).padStart(4, "0")}-${twoDigits(there.getMonth() + 1)}-${twoDigits(there.getDate())}`,
+    localTime: `${twoDigits(there.getHours())}:${twoDigits(there.getMinutes())}`,
+    utcOffsetMinutes: -there.getTimezoneOffset(),
+  };
+}
+
+/** The instant at which a clock in a time zone shows a date and hour; where it skips that hour, the first instant after. */
+function instantAt(date: string, hour: number, timeZone: string): number {
+  const [year, month, day] = date.split("-").map(Number) as [number, number, number];
+  return TZDate.tz(timeZone, year, month - 1, day, hour).getTime();
+}
+
+/** From the first instant of a local day until that of the next: 24 h, or 23 or 25 when clocks change. */
+export function localDay(date: string, timeZone: string): Outcome<Span> {
+  const refusal = refuseDateOrZone(date, timeZone);
+  return (
+    refusal ??
+    accept({
+      fromEpochMilliseconds: instantAt(date, 0, timeZone),
+      untilEpochMilliseconds: instantAt(addCalendarDays(date, 1), 0, timeZone),
+    })
+  );
+}
+
+/** From noon of a local day until noon of the next, as the Pythium models count a day. */
+export function noonToNoon(date: string, timeZone: string): Outcome<Span> {
+  const refusal = refuseDateOrZone(date, timeZone);
+  return (
+    refusal ??
+    accept({
+      fromEpochMilliseconds: instantAt(date, 12, timeZone),
+      untilEpochMilliseconds: instantAt(addCalendarDays(date, 1), 12, timeZone),
+    })
+  );
+}
+
+/** The hours of a local day in order: 24, or 23 or 25 when clocks change. Refuses what is no date or no time zone. */
+export function localHours(date: string, timeZone: string): Outcome<readonly LocalHour[]> {
+  const day = localDay(date, timeZone);
+  if (!day.ok) return day;
+  const { fromEpochMilliseconds, untilEpochMilliseconds } = day.value;
+  const count = Math.ceil((untilEpochMilliseconds - fromEpochMilliseconds) / ONE_HOUR_MILLISECONDS);
+  return accept(
+    Array.from({ length: count }, (_, index) => {
+      const startsAtEpochMilliseconds = fromEpochMilliseconds + index * ONE_HOUR_MILLISECONDS;
+      const endsAtEpochMilliseconds = Math.min(startsAtEpochMilliseconds + ONE_HOUR_MILLISECONDS, untilEpochMilliseconds);
+      const { localTime, utcOffsetMinutes } = localTimeAt(startsAtEpochMilliseconds, timeZone);
+      return { startsAtEpochMilliseconds, endsAtEpochMilliseconds, localTime, utcOffsetMinutes };
+    }),
+  );
+}
+
+function refuseDateOrZone(date: string, timeZone: string) {
+  if (!isCalendarDate(date)) {
+    return badInput("date", date, "a date such as 2026-05-04", `"${date}" is not a date of the calendar.`);
+  }
+  if (isTimeZone(timeZone)) return undefined;
+  return badInput("timeZone", timeZone, "a time zone such as America/New_York", `"${timeZone}" is not a known time zone.`);
+}
