@@ -2,6 +2,7 @@
 import { existsSync } from "node:fs";
 import process from "node:process";
 import { Refusal } from "../launch/say.mjs";
+import { runProgram } from "./run-program.mjs";
 import { findProgram, installSystemPackage, mayInstall, runs } from "./system-packages.mjs";
 
 const NAMES = ["chromium", "chromium-browser", "google-chrome-stable", "google-chrome", "microsoft-edge"];
@@ -14,7 +15,7 @@ const IN_APPLICATIONS = [
  * Finds a browser for the tests: the one that HALFPASS_BROWSER names, the machine's, Playwright's; or else installs one,
  * with apt-get as root or by Playwright.
  *
- * @param {import("./stages.mjs").Place} place
+ * @param {import("./run-program.mjs").Place} place
  * @returns {Promise<{ program: string, sentence: string }>}
  */
 export async function findBrowser(place) {
@@ -38,7 +39,7 @@ async function findPlaywrightsOwn() {
 }
 
 /**
- * @param {import("./stages.mjs").Place} place
+ * @param {import("./run-program.mjs").Place} place
  * @returns {Promise<{ program: string, sentence: string }>}
  */
 async function installBrowser(place) {
@@ -50,7 +51,6 @@ async function installBrowser(place) {
     if (installed !== undefined) return { program: installed, sentence: `a browser installed with apt-get: ${installed}` };
     failures.push(`apt-get: ${failure ?? "what it installed does not run"}`);
   }
-  const { runProgram } = await import("./stages.mjs");
   const { output } = await runProgram(place, "install-browser", ["node_modules/@playwright/test/cli.js", "install", "chromium"]);
   const own = await findPlaywrightsOwn();
   if (own !== undefined) return { program: own, sentence: `a browser installed by Playwright: ${own}` };

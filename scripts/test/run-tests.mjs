@@ -65,7 +65,7 @@ export async function runTests(names) {
  * Where a run works: its logs stay, its reports go when it ends.
  *
  * @param {import("../launch/ending.mjs").Ending} ending
- * @returns {import("./stages.mjs").Place}
+ * @returns {import("./run-program.mjs").Place}
  */
 function preparePlace(ending) {
   const checkout = resolve(dirname(fileURLToPath(import.meta.url)), "..", "..");

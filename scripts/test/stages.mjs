@@ -4,21 +4,10 @@
 import { randomBytes } from "node:crypto";
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import process from "node:process";
-import { startChild } from "../launch/child.mjs";
+import { runProgram } from "./run-program.mjs";
 import { countCheck, countPlaywright, countVitest } from "./summary.mjs";
 
-/**
- * Where a run works and what its preparations have found.
- *
- * @typedef {object} Place
- * @property {string} checkout
- * @property {string} artifacts logs and traces, kept after the run
- * @property {string} reports what the runners write for us, gone after the run
- * @property {import("../launch/data-folder.mjs").DataFolder} folder
- * @property {import("../launch/ending.mjs").Ending} ending
- * @property {Record<string, string>} environment what preparations have found, for the stages that need it
- */
+/** @typedef {import("./run-program.mjs").Place} Place */
 
 /** Time zones for the domain's tests: one without daylight saving, the demonstration's own, one a day ahead. */
 const TIME_ZONES = { utc: "UTC", chicago: "America/Chicago", apia: "Pacific/Apia" };
@@ -102,35 +91,6 @@ function checksAndTests(place) {
 }
 
 /**
- * Runs a Node program to its end, with its output in a log of the stage's name.
- *
- * @param {Place} place
- * @param {string} name
- * @param {string[]} args
- * @param {NodeJS.ProcessEnv} [env]
- * @returns {Promise<{ exitCode: number | null, output: string }>}
- */
-export async function runProgram({ checkout, folder, ending, environment }, name, args, env = {}) {
-  ending.aborted.throwIfAborted();
-  const child = startChild({
-    folder, log: name, args, cwd: checkout,
-    env: { ...withoutColors(process.env), NEXT_TELEMETRY_DISABLED: "1", ...environment, ...env },
-  });
-  const end = () => void child.end();
-  ending.aborted.addEventListener("abort", end, { once: true });
-  const { code } = await child.ended;
-  ending.aborted.removeEventListener("abort", end);
-  // What it has started and left behind goes with it.
-  await child.end();
-  return { exitCode: code, output: child.output() };
-}
-
-/** @param {NodeJS.ProcessEnv} environment @returns {NodeJS.ProcessEnv} */
-function withoutColors({ FORCE_COLOR: _colors, ...environment }) {
-  return { ...environment, NO_COLOR: "1" };
-}
-
-/**
  * @param {Place} place
  * @param {string} name
  * @param {string[]} args
@@ -142,7 +102,7 @@ async function check(place, name, args) {
 
 /**
  * @param {Place} place
- * @param {{ name: string, project: string, needs: string[], after?: string[], weight?: number, env?: NodeJS.ProcessEnv }} stage
+ * @param {{ name: string, project: string, needs: string[], after?: string[], weight?: number, env?: Record<string, string> }} stage
  * @returns {import("./run-stages.mjs").Stage}
  */
 function vitest(place, { name, project, needs, after = [], weight = 1, env = {} }) {

@@ -32,7 +32,7 @@ export const mirroredTests: TidyRule = (files) => {
   const paths = new Set(files.map(({ path }) => path));
   return files.flatMap((file) => {
     const [, layer, rest] = /^lib\/(domain|application)\/(.+)\.ts$/.exec(file.path) ?? [];
-    if (layer === undefined || rest === undefined || rest.endsWith(".schema")) return [];
+    if (layer === undefined || rest === undefined || /[.-]schema$/.test(rest)) return [];
     if (!exportsRuntimeValue(parseSource(file.path, file.text))) return [];
     const test = `tests/${layer}/${rest}.test.ts`;
     return paths.has(test) ? [] : [`${file.path} has no ${test}`];
@@ -160,9 +160,9 @@ const ENTRY_FILES = [
 /** Whether a file names another in a string or, where it is not code, anywhere. */
 function mentions({ path, text }: ProjectFile, fileName: string): boolean {
   if (/\.(ts|tsx|mjs)$/.test(path)) {
-    return (text.match(/(["'`])(?:(?!\1)[^\n])*\1/g) ?? []).some((literal) => literal.slice(1, -1).endsWith(fileName));
+    return (text.match(/(["'`])(?:(?!\1)[^\n])*\1/g) ?? []).some((literal) => `/${literal.slice(1, -1)}`.endsWith(`/${fileName}`));
   }
-  return !path.endsWith(".md") && text.includes(fileName);
+  return !path.endsWith(".md") && text.includes(`/${fileName}`);
 }
 
 /**
@@ -175,7 +175,7 @@ export function usedFiles(importersOf: ReadonlyMap<string, readonly string[]>): 
       .filter((file) => isCode(file) && !isTest(file) && !ENTRY_FILES.some((entry) => entry.test(file.path)))
       .filter(({ path }) => {
         const isUse = (other: string) => other !== path && !(/^(app|lib)\//.test(path) && other.startsWith("tests/"));
-        const fileName = `/${path.split("/").pop() ?? path}`;
+        const fileName = path.split("/").pop() ?? path;
         if ((importersOf.get(path) ?? []).some(isUse)) return false;
         return !files.some((other) => isUse(other.path) && mentions(other, fileName));
       })
