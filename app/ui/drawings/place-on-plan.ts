@@ -90,7 +90,8 @@ function placeInside({ size, outline, cutOut, placed }: LabelQuestion): Label | 
 function placeBeside(question: LabelQuestion, inner: readonly Point[]): Label {
   const { size, shapes, placed, frame } = question;
   const rowPixels = size.height + 2 * clearPixels;
-  const lowest = frame.planHeight + (placed.length + 1) * rowPixels;
+  const filled = Math.max(frame.planHeight, ...placed.map(({ box }) => box.y + box.height + clearPixels));
+  const lowest = filled + 2 * rowPixels;
   const candidates: { readonly box: Box; readonly leader: Leader; readonly length: number }[] = [];
   for (let y = clearPixels; y <= lowest; y += besideStepPixels) {
     for (let x = clearPixels; x <= frame.width - size.width - clearPixels; x += besideStepPixels) {
@@ -109,7 +110,8 @@ function placeBeside(question: LabelQuestion, inner: readonly Point[]): Label {
     const cost = length + crossingCostPixels * crossedShapes(leader, question);
     if (best === undefined || cost < best.cost) best = { label: { box, leader }, cost };
   }
-  const below = { x: clearPixels, y: lowest + clearPixels, ...size };
+  // Only where every other leader would cross a label; the drawing lays the labels over the leaders.
+  const below = { x: clearPixels, y: filled + 2 * clearPixels, ...size };
   return best?.label ?? { box: below, leader: shortestLeader(below, inner) };
 }
 
