@@ -39,7 +39,8 @@ const leastStepPixels = 4;
 /** A shape is tried for its label at this many places, about. */
 const insidePlaces = 1500;
 const dotDistancePixels = 8;
-const besideStepPixels = 14;
+/** Beside the shapes so many places are tried along the width of the drawing, about. */
+const besidePlaces = 48;
 const clearPixels = 4;
 /** A leader that crosses another shape must be shorter by this much to be chosen. */
 const crossingCostPixels = 400;
@@ -92,9 +93,10 @@ function placeBeside(question: LabelQuestion, inner: readonly Point[]): Label {
   const rowPixels = size.height + 2 * clearPixels;
   const filled = Math.max(frame.planHeight, ...placed.map(({ box }) => box.y + box.height + clearPixels));
   const lowest = filled + 2 * rowPixels;
+  const step = frame.width / besidePlaces;
   const candidates: { readonly box: Box; readonly leader: Leader; readonly length: number }[] = [];
-  for (let y = clearPixels; y <= lowest; y += besideStepPixels) {
-    for (let x = clearPixels; x <= frame.width - size.width - clearPixels; x += besideStepPixels) {
+  for (let y = clearPixels; y <= lowest; y += step) {
+    for (let x = clearPixels; x <= frame.width - size.width - clearPixels; x += step) {
       const box = { x, y, ...size };
       const leader = shortestLeader(box, inner);
       const length = distance(leader.from, leader.to);
