@@ -76,10 +76,10 @@ describe("fields", () => {
   });
 
   test("the summary counts, leads to each field, and is not there without errors", () => {
-    const markup = markupOf(<ErrorSummary errors={[{ fieldId: "a", sentence: "Type the lot" }, { fieldId: "b", sentence: "Choose" }]} />);
+    const markup = markupOf(<ErrorSummary errors={[{ fieldId: "a", sentence: "Type the lot" }, { fieldId: "b", sentence: "Choose" }]} attempt={1} />);
     expect(textOf(markup)).toContain("2 answers");
     expect(tagsOf(markup).filter((tag) => tag.name === "a").map((tag) => tag.attributes.href)).toEqual(["#a", "#b"]);
-    expect(markupOf(<ErrorSummary errors={[]} />)).toBe("");
+    expect(markupOf(<ErrorSummary errors={[]} attempt={0} />)).toBe("");
   });
 });
 
