@@ -164,10 +164,13 @@ function placeLabels(
     const cutOut = areas.map((area) => area.outline);
     placed.push({ id: thing.id, lawn: thing, nameLines, ...placeLabel({ size, outline, cutOut, shapes, placed, frame }) });
   }
-  for (const { thing, outline } of areas) {
-    const nameLines = wrapText(thing.name, lawnLabel.nameMostPixels, room.textPixels);
-    const widths = nameLines.map((line) => measureText(line, room.textPixels));
-    const size = { width: Math.max(...widths) + 8, height: nameLines.length * planLinePixels(room.textPixels) + 2 };
+  const named = areas.map((area) => {
+    const nameLines = wrapText(area.thing.name, lawnLabel.nameMostPixels, room.textPixels);
+    const width = Math.max(...nameLines.map((line) => measureText(line, room.textPixels))) + 8;
+    return { ...area, nameLines, size: { width, height: nameLines.length * planLinePixels(room.textPixels) + 2 } };
+  });
+  // The widest first: it has the fewest places to go to.
+  for (const { thing, outline, nameLines, size } of named.toSorted((one, other) => other.size.width - one.size.width)) {
     const cutOut = areas.filter((area) => area.thing !== thing).map((area) => area.outline);
     placed.push({ id: thing.id, area: thing, nameLines, ...placeLabel({ size, outline, cutOut, shapes, placed, frame }) });
   }

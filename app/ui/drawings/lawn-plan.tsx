@@ -101,6 +101,9 @@ function PlanDrawing({ layout, ids, room }: PlanDrawingProps) {
         <line key={`${from.x},${from.y},${to.x},${to.y}`} className={styles.construction} x1={from.x} y1={from.y} x2={to.x} y2={to.y} />
       ))}
       {layout.labels.map((label) => (
+        <PlanLeader key={label.id} label={label} />
+      ))}
+      {layout.labels.map((label) => (
         <PlanLabel key={label.id} label={label} room={room} />
       ))}
       <PlanFoot layout={layout} room={room} y={layout.heightPixels + 12} />
@@ -142,6 +145,17 @@ function AreaShape({ area, ids }: { readonly area: DrawnShape<PlanArea>; readonl
   }
 }
 
+function PlanLeader({ label }: { readonly label: PlanLabelLayout }) {
+  const { leader } = label;
+  if (leader === undefined) return null;
+  return (
+    <>
+      <line className={styles.leader} x1={leader.from.x} y1={leader.from.y} x2={leader.to.x} y2={leader.to.y} />
+      <circle className={styles.leaderDot} cx={leader.to.x} cy={leader.to.y} r="2.5" />
+    </>
+  );
+}
+
 interface PlanLabelProps {
   readonly label: PlanLabelLayout;
   readonly room: PlanRoom;
@@ -152,15 +166,11 @@ function PlanLabel({ label, room }: PlanLabelProps) {
   const line = planLinePixels(room.textPixels);
   const radius = lawnLabel.discPixels / 2;
   const words = lawnLabel.discPixels + lawnLabel.gapPixels;
-  const onPaper = leader !== undefined || area?.kind === "building" || area?.kind === "water";
+  // A building and a pond have the sheet's color, or nearly; grass carries its words without a plate.
+  const plated = leader !== undefined || (area !== undefined && area.kind !== "building" && area.kind !== "water");
   return (
     <g>
-      {leader !== undefined && (
-        <>
-          <line className={styles.leader} x1={leader.from.x} y1={leader.from.y} x2={leader.to.x} y2={leader.to.y} />
-          <circle className={styles.leaderDot} cx={leader.to.x} cy={leader.to.y} r="2.5" />
-        </>
-      )}
+      {plated && <rect className={styles.plate} {...box} />}
       {lawn !== undefined && (
         <>
           <circle className={styles.letterDisc} cx={box.x + radius} cy={box.y + radius + 2} r={radius} />
@@ -179,7 +189,6 @@ function PlanLabel({ label, room }: PlanLabelProps) {
       )}
       {area !== undefined && (
         <>
-          {!onPaper && <rect className={styles.plate} {...box} />}
           {nameLines.map((name, index) => (
             <text
               key={name}

@@ -35,8 +35,12 @@ export interface LabelQuestion {
   readonly frame: { readonly width: number; readonly planHeight: number };
 }
 
-const insideStepPixels = 4;
-const besideStepPixels = 8;
+const leastStepPixels = 4;
+/** A shape is tried for its label at this many places, about. */
+const insidePlaces = 1500;
+const dotDistancePixels = 8;
+/** Beside the shapes so many places are tried along the width of the drawing, about. */
+const besidePlaces = 48;
 const clearPixels = 4;
 /** A leader that crosses another shape must be shorter by this much to be chosen. */
 const crossingCostPixels = 400;
@@ -44,7 +48,7 @@ const shortestLeaderPixels = 10;
 
 /** Finds the label's place. There is always one: below the plan there is as much room as is needed. */
 export function placeLabel(question: LabelQuestion): Label {
-  const inner = innerPoints(question.outline, question.cutOut, insideStepPixels);
+  const inner = innerPoints(question.outline, question.cutOut, dotDistancePixels);
   return placeInside(question) ?? placeBeside(question, inner);
 }
 
@@ -57,15 +61,17 @@ function middleOf(box: Box): Point {
 }
 
 function distance(one: Point, other: Point): number {
-  return Math.hypot(one.x - other.x, one.y - other.y);
+  // Not Math.hypot: it guards against overflow, which takes ten times as long, and a drawing has no such figures.
+  return Math.sqrt((one.x - other.x) ** 2 + (one.y - other.y) ** 2);
 }
 
 function placeInside({ size, outline, cutOut, placed }: LabelQuestion): Label | undefined {
   const around = boxAround(outline);
   const middle = middleOf(around);
+  const step = Math.max(leastStepPixels, Math.sqrt((around.width * around.height) / insidePlaces));
   const candidates: Box[] = [];
-  for (let y = around.y; y <= around.y + around.height - size.height; y += insideStepPixels) {
-    for (let x = around.x; x <= around.x + around.width - size.width; x += insideStepPixels) {
+  for (let y = around.y; y <= around.y + around.height - size.height; y += step) {
+    for (let x = around.x; x <= around.x + around.width - size.width; x += step) {
       candidates.push({ x, y, ...size });
     }
   }
@@ -85,29 +91,40 @@ function placeInside({ size, outline, cutOut, placed }: LabelQuestion): Label | 
 function placeBeside(question: LabelQuestion, inner: readonly Point[]): Label {
   const { size, shapes, placed, frame } = question;
   const rowPixels = size.height + 2 * clearPixels;
-  const lowest = frame.planHeight + (placed.length + 1) * rowPixels;
-  let best: { readonly label: Label; readonly cost: number } | undefined;
-  for (let y = clearPixels; y <= lowest; y += besideStepPixels) {
-    for (let x = clearPixels; x <= frame.width - size.width - clearPixels; x += besideStepPixels) {
+  const filled = Math.max(frame.planHeight, ...placed.map(({ box }) => box.y + box.height + clearPixels));
+  const lowest = filled + 2 * rowPixels;
+  const step = frame.width / besidePlaces;
+  const candidates: { readonly box: Box; readonly leader: Leader; readonly length: number }[] = [];
+  for (let y = clearPixels; y <= lowest; y += step) {
+    for (let x = clearPixels; x <= frame.width - size.width - clearPixels; x += step) {
       const box = { x, y, ...size };
       const leader = shortestLeader(box, inner);
       const length = distance(leader.from, leader.to);
-      if (length < shortestLeaderPixels || (best !== undefined && length >= best.cost)) continue;
-      const wide = grown(box, clearPixels);
-      if (shapes.some((shape) => meetsOutline(wide, shape)) || placed.some((other) => clashes(other, wide, leader))) continue;
-      const cost = length + crossingCostPixels * crossedShapes(leader, question);
-      if (best === undefined || cost < best.cost) best = { label: { box, leader }, cost };
+      if (length >= shortestLeaderPixels) candidates.push({ box, leader, length });
     }
   }
-  const below = { x: clearPixels, y: lowest + clearPixels, ...size };
+  let best: { readonly label: Label; readonly cost: number } | undefined;
+  // From the shortest leader on: as soon as one is longer than the best costs, none after it can be better.
+  for (const { box, leader, length } of candidates.toSorted((one, other) => one.length - other.length)) {
+    if (best !== undefined && length >= best.cost) break;
+    const wide = grown(box, clearPixels);
+    if (shapes.some((shape) => meetsOutline(wide, shape)) || placed.some((other) => clashes(other, wide, leader))) continue;
+    const cost = length + crossingCostPixels * crossedShapes(leader, question);
+    if (best === undefined || cost < best.cost) best = { label: { box, leader }, cost };
+  }
+  // Only where every other leader would cross a label; the drawing lays the labels over the leaders.
+  const below = { x: clearPixels, y: filled + 2 * clearPixels, ...size };
   return best?.label ?? { box: below, leader: shortestLeader(below, inner) };
 }
 
 function shortestLeader(box: Box, inner: readonly Point[]): Leader {
-  const leaders = inner.map((to) => ({ to, from: nearestOnBox(to, box) }));
-  const [first, ...others] = leaders;
-  if (first === undefined) return { from: middleOf(box), to: middleOf(box) };
-  return others.reduce((best, leader) => (distance(leader.from, leader.to) < distance(best.from, best.to) ? leader : best), first);
+  let best: { readonly leader: Leader; readonly length: number } | undefined;
+  for (const to of inner) {
+    const from = nearestOnBox(to, box);
+    const length = distance(from, to);
+    if (best === undefined || length < best.length) best = { leader: { from, to }, length };
+  }
+  return best?.leader ?? { from: middleOf(box), to: middleOf(box) };
 }
 
 /** How many shapes a leader runs over, save its own, what its point lies upon, and what lies beside that. */

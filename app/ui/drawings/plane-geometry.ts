@@ -27,14 +27,15 @@ export function boxAround(points: readonly Point[]): Box {
 
 /** True if the point is inside the outline (a ray to the right crosses it an odd number of times). */
 export function isInside(point: Point, outline: readonly Point[]): boolean {
-  return (
-    edges(outline).filter(([from, to]) => {
-      if (from.y > point.y === to.y > point.y) return false;
-      return point.x < ((to.x - from.x) * (point.y - from.y)) / (to.y - from.y) + from.x;
-    }).length %
-      2 ===
-    1
-  );
+  let inside = false;
+  let from = outline.at(-1);
+  for (const to of outline) {
+    if (from !== undefined && from.y > point.y !== to.y > point.y) {
+      if (point.x < ((to.x - from.x) * (point.y - from.y)) / (to.y - from.y) + from.x) inside = !inside;
+    }
+    from = to;
+  }
+  return inside;
 }
 
 /** True if the whole box is inside the outline. */
@@ -61,6 +62,9 @@ export function boxesMeet(one: Box, other: Box): boolean {
 /** True if the stretch between two points touches the box. */
 export function segmentMeetsBox(from: Point, to: Point, box: Box): boolean {
   if (isInBox(from, box) || isInBox(to, box)) return true;
+  const [right, bottom] = [box.x + box.width, box.y + box.height];
+  if (Math.max(from.x, to.x) < box.x || Math.min(from.x, to.x) > right) return false;
+  if (Math.max(from.y, to.y) < box.y || Math.min(from.y, to.y) > bottom) return false;
   const around = corners(box);
   return edges(around).some(([start, end]) => segmentsCross(from, to, start, end));
 }
@@ -75,16 +79,21 @@ export function segmentMeetsOutline(from: Point, to: Point, outline: readonly Po
   return isInside(from, outline) || edges(outline).some(([start, end]) => segmentsCross(from, to, start, end));
 }
 
+/** How many points of its own grid a shape is tried at, and how many of those are handed back at most. */
+const gridPoints = 300;
+const mostInnerPoints = 24;
+
 /**
- * Points well inside the outline and outside all that is cut out of it: those of a grid of `step` that keep about as
- * far from every edge as a leader's dot needs, or the innermost ones where the outline is too thin for that.
+ * Up to 24 points well inside the outline and outside all that is cut out of it: they keep `leastDistance` from
+ * every edge, or are the innermost ones where the outline is too thin for that. Together they cover the shape.
  */
 export function innerPoints(
   outline: readonly Point[],
   cutOut: readonly (readonly Point[])[],
-  step: number,
+  leastDistance: number,
 ): readonly Point[] {
   const box = boxAround(outline);
+  const step = Math.max(1, Math.sqrt((box.width * box.height) / gridPoints));
   const found: { readonly point: Point; readonly distance: number }[] = [];
   for (let y = box.y + step / 2; y < box.y + box.height; y += step) {
     for (let x = box.x + step / 2; x < box.x + box.width; x += step) {
@@ -93,8 +102,10 @@ export function innerPoints(
       found.push({ point, distance: Math.min(...[outline, ...cutOut].map((line) => distanceToOutline(point, line))) });
     }
   }
-  const enough = Math.min(2 * step, 0.8 * Math.max(...found.map(({ distance }) => distance), 0));
-  const inner = found.filter(({ distance }) => distance >= enough).map(({ point }) => point);
+  const enough = Math.min(leastDistance, 0.8 * Math.max(...found.map(({ distance }) => distance), 0));
+  const enoughFound = found.filter(({ distance }) => distance >= enough).map(({ point }) => point);
+  const every = Math.ceil(enoughFound.length / mostInnerPoints);
+  const inner = enoughFound.filter((_, index) => index % every === 0);
   // An outline thinner than the grid has no grid point inside: its corners are on it, at least.
   return inner.length === 0 ? outline : inner;
 }
@@ -117,7 +128,7 @@ function isInBox(point: Point, box: Box): boolean {
 }
 
 function crosses(box: Box, outline: readonly Point[]): boolean {
-  return edges(outline).some(([from, to]) => segmentMeetsBox(from, to, box));
+  return outline.some((from, index) => segmentMeetsBox(from, outline[(index + 1) % outline.length] ?? from, box));
 }
 
 function segmentsCross(a: Point, b: Point, c: Point, d: Point): boolean {

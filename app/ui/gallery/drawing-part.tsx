@@ -9,14 +9,12 @@ import { Stack } from "#ui/stack";
 import {
   crowdedYear,
   ordinaryAftercare,
-  ordinaryAreas,
   ordinaryHours,
-  ordinaryLawns,
   ordinaryYear,
   restlessHours,
   shortAftercare,
-  smallLawns,
 } from "./sample-drawings";
+import { ordinaryAreas, ordinaryLawns, smallLawns } from "./sample-plans";
 
 /** Each drawing with ordinary data, with data that does not fit, and with none. */
 export function DrawingPart() {
