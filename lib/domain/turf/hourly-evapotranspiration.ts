@@ -85,13 +85,7 @@ export function hourlyReferenceEvapotranspiration(
   ]);
   if (refusal !== undefined) return refusal;
   const { temperatureC, actualVaporPressureKilopascals, solarRadiation } = hour;
-  const middle = new Date(hour.startsAtEpochMilliseconds + 1_800_000 + hour.longitudeDegrees * 240_000);
-  const solarDay = dayOfYear(calendarDateOf(middle.getTime()));
-  const meanSolarTimeHours = middle.getUTCHours() + middle.getUTCMinutes() / 60 + middle.getUTCSeconds() / 3600;
-  const extraterrestrial = extraterrestrialRadiationOfHour(hour.latitudeDegrees, solarDay, meanSolarTimeHours);
-  const clearSky = clearSkyRadiation(hour.elevationMeters, extraterrestrial);
-  const timeAngle = solarTimeAngleRadians(meanSolarTimeHours, solarDay);
-  const isHighSun = sineOfSunHeight(hour.latitudeDegrees, solarDay, timeAngle) >= Math.sin(HIGH_SUN_RADIANS);
+  const { extraterrestrial, clearSky, isHighSun } = sunOfHour(hour);
   const constants = SURFACES[surface];
   const { stefanBoltzmannPerDay } = constants;
   const ownClearness = isHighSun ? Math.min(1, solarRadiation / clearSky) : hour.clearnessBeforeSunset;
@@ -126,4 +120,20 @@ export function hourlyReferenceEvapotranspiration(
     netLongwaveRadiation: longwave,
     evapotranspirationMillimeters: penmanMonteith(terms, constants.hourlyNumerator, denominator),
   });
+}
+
+/** The sun over the middle of an hour, by the mean solar time of the place, which knows no time zone. */
+function sunOfHour(hour: ReferenceHour): {
+  readonly extraterrestrial: number;
+  readonly clearSky: number;
+  readonly isHighSun: boolean;
+} {
+  const middle = new Date(hour.startsAtEpochMilliseconds + 1_800_000 + hour.longitudeDegrees * 240_000);
+  const solarDay = dayOfYear(calendarDateOf(middle.getTime()));
+  const meanSolarTimeHours = middle.getUTCHours() + middle.getUTCMinutes() / 60 + middle.getUTCSeconds() / 3600;
+  const extraterrestrial = extraterrestrialRadiationOfHour(hour.latitudeDegrees, solarDay, meanSolarTimeHours);
+  const clearSky = clearSkyRadiation(hour.elevationMeters, extraterrestrial);
+  const timeAngle = solarTimeAngleRadians(meanSolarTimeHours, solarDay);
+  const isHighSun = sineOfSunHeight(hour.latitudeDegrees, solarDay, timeAngle) >= Math.sin(HIGH_SUN_RADIANS);
+  return { extraterrestrial, clearSky, isHighSun };
 }
