@@ -18,7 +18,8 @@ function readSeries(): readonly SeattleDay[] {
   const library = createRequire(import.meta.url).resolve("vega-datasets");
   const text = readFileSync(new URL("../data/seattle-weather.csv", `file://${library}`), "utf8");
   const [header, ...lines] = text.trim().split("\n");
-  if (header?.trim() !== "date,precipitation,temp_max,temp_min,wind,weather") throw new Error(`Unknown columns: ${header ?? ""}`);
+  if (header?.trim() !== "date,precipitation,temp_max,temp_min,wind,weather")
+    throw new Error(`Unknown columns: ${header ?? ""}`);
   return lines.map((line) => {
     const [date = "", precipitation, maximum, minimum, wind] = line.split(",");
     return {

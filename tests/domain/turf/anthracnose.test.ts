@@ -3,7 +3,8 @@ import { describe, expect, test } from "vitest";
 import { ANTHRACNOSE_THRESHOLD, DANNEBERGER_ANTHRACNOSE, judgeAnthracnose } from "#domain/turf/anthracnose";
 import { refusalOf, valueOf } from "../../support/domain-answers";
 
-const judge = (meanTemperatureC: number, meanLeafWetHoursPerDay: number) => judgeAnthracnose({ meanTemperatureC, meanLeafWetHoursPerDay }, ANTHRACNOSE_THRESHOLD);
+const judge = (meanTemperatureC: number, meanLeafWetHoursPerDay: number) =>
+  judgeAnthracnose({ meanTemperatureC, meanLeafWetHoursPerDay }, ANTHRACNOSE_THRESHOLD);
 const wetHours = fc.double({ min: 0, max: 24, noNaN: true });
 
 describe("the anthracnose index", () => {
@@ -20,15 +21,21 @@ describe("the anthracnose index", () => {
         expect(refusalOf(judge(degreesC, hours)).field).toBe("meanTemperatureC");
       }),
     );
-    expect(refusalOf(judge(10, 0)).sentence).toBe("The anthracnose model says nothing at 10 °C: below 13.5 °C its curve rises again.");
+    expect(refusalOf(judge(10, 0)).sentence).toBe(
+      "The anthracnose model says nothing at 10 °C: below 13.5 °C its curve rises again.",
+    );
   });
   test("carries its model and threshold", () => {
     expect(valueOf(judge(22, 12))).toMatchObject({ model: DANNEBERGER_ANTHRACNOSE, threshold: 2, isFavorable: true });
   });
-  test.each([[22, 25, "meanLeafWetHoursPerDay"], [22, -1, "meanLeafWetHoursPerDay"], [Number.NaN, 12, "meanTemperatureC"]])(
-    "refuses %d °C and %d h", (degreesC, hours, field) => expect(refusalOf(judge(degreesC, hours)).field).toBe(field),
-  );
+  test.each([
+    [22, 25, "meanLeafWetHoursPerDay"],
+    [22, -1, "meanLeafWetHoursPerDay"],
+    [Number.NaN, 12, "meanTemperatureC"],
+  ])("refuses %d °C and %d h", (degreesC, hours, field) => expect(refusalOf(judge(degreesC, hours)).field).toBe(field));
   test("refuses a threshold beyond the scale of the index", () => {
-    expect(refusalOf(judgeAnthracnose({ meanTemperatureC: 22, meanLeafWetHoursPerDay: 12 }, 7)).field).toBe("threshold");
+    expect(refusalOf(judgeAnthracnose({ meanTemperatureC: 22, meanLeafWetHoursPerDay: 12 }, 7)).field).toBe(
+      "threshold",
+    );
   });
 });

@@ -8,9 +8,15 @@ const first = day("2026-02-26");
 const series = Array.from({ length: 10 }, (_, index) => ({ date: addDays(first, index), index }));
 
 describe("day of the year", () => {
-  test.each([["2026-01-01", 1], ["2026-02-28", 59], ["2026-03-01", 60], ["2024-03-01", 61], ["2026-09-03", 246], ["2026-12-31", 365], ["2024-12-31", 366]])(
-    "%s is day %d", (date, expected) => expect(dayOfYear(day(date))).toBe(expected),
-  );
+  test.each([
+    ["2026-01-01", 1],
+    ["2026-02-28", 59],
+    ["2026-03-01", 60],
+    ["2024-03-01", 61],
+    ["2026-09-03", 246],
+    ["2026-12-31", 365],
+    ["2024-12-31", 366],
+  ])("%s is day %d", (date, expected) => expect(dayOfYear(day(date))).toBe(expected));
 });
 
 describe("unbroken days", () => {

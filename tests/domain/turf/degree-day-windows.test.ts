@@ -9,8 +9,17 @@ const { crabgrassPreEmergent } = PUBLISHED_DEGREE_DAY_WINDOWS;
 
 /** A sum over days of 25 degree days each. */
 function sumOf(days: number) {
-  const series = { scale: "fahrenheit" as const, days: Array.from({ length: days }, (_, index) => ({ date: addDays(first, index), minimumDegrees: 47, maximumDegrees: 67 })) };
-  return valueOf(sumDegreeDays(crabgrassPreEmergent.method, series, { from: first, through: addDays(first, days - 1) }));
+  const series = {
+    scale: "fahrenheit" as const,
+    days: Array.from({ length: days }, (_, index) => ({
+      date: addDays(first, index),
+      minimumDegrees: 47,
+      maximumDegrees: 67,
+    })),
+  };
+  return valueOf(
+    sumDegreeDays(crabgrassPreEmergent.method, series, { from: first, through: addDays(first, days - 1) }),
+  );
 }
 
 describe("a degree day window", () => {
@@ -24,7 +33,9 @@ describe("a degree day window", () => {
   test("it is past from the day that reaches its end", () => {
     expect(stateOfDegreeDayWindow(sumOf(19), crabgrassPreEmergent).kind).toBe("open");
     expect(stateOfDegreeDayWindow(sumOf(20), crabgrassPreEmergent)).toMatchObject({
-      kind: "past", openedOn: { date: addDays(first, 9) }, closedOn: { date: addDays(first, 19) },
+      kind: "past",
+      openedOn: { date: addDays(first, 9) },
+      closedOn: { date: addDays(first, 19) },
     });
   });
   test("without a printed end it stays open", () => {

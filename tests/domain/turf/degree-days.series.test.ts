@@ -4,10 +4,23 @@ import { type DegreeDayMethod, openingLine, sumDegreeDays } from "#domain/turf/d
 import { day, valueOf } from "../../support/domain-answers";
 import { seattleDays } from "../../support/seattle-weather";
 
-const celsius = { scale: "celsius" as const, days: seattleDays.map(({ date, minimumC, maximumC }) => ({ date: day(date), minimumDegrees: minimumC, maximumDegrees: maximumC })) };
+const celsius = {
+  scale: "celsius" as const,
+  days: seattleDays.map(({ date, minimumC, maximumC }) => ({
+    date: day(date),
+    minimumDegrees: minimumC,
+    maximumDegrees: maximumC,
+  })),
+};
 
 /** The methods once more, in whole thousandths of a degree Fahrenheit and with no branch in common. */
-function plainSum(kind: DegreeDayMethod["kind"], baseF: number, cutF: number, from: string, through: string): { total: number; dates: string[]; totals: number[] } {
+function plainSum(
+  kind: DegreeDayMethod["kind"],
+  baseF: number,
+  cutF: number,
+  from: string,
+  through: string,
+): { total: number; dates: string[]; totals: number[] } {
   let total = 0;
   const dates: string[] = [];
   const totals: number[] = [];
@@ -34,32 +47,46 @@ function plainSum(kind: DegreeDayMethod["kind"], baseF: number, cutF: number, fr
 }
 
 describe("degree days over a real series, against a second implementation", () => {
-  const periods = [["2012-02-15", "2012-12-31"], ["2013-01-01", "2013-06-30"], ["2012-01-01", "2015-12-31"]] as const;
+  const periods = [
+    ["2012-02-15", "2012-12-31"],
+    ["2013-01-01", "2013-06-30"],
+    ["2012-01-01", "2015-12-31"],
+  ] as const;
   const methods = [
-    ["simple-average", 32, undefined], ["simple-average", 50, undefined], ["reset", 50, 86], ["reset", 41, undefined], ["met-eireann", 50, undefined],
+    ["simple-average", 32, undefined],
+    ["simple-average", 50, undefined],
+    ["reset", 50, 86],
+    ["reset", 41, undefined],
+    ["met-eireann", 50, undefined],
   ] as const;
   test("the series has all its days", () => expect(seattleDays).toHaveLength(1461));
-  test.each(periods.flatMap(([from, through]) => methods.map(([kind, baseF, cutF]) => ({ from, through, kind, baseF, cutF }))))(
-    "$kind, base $baseF, cut $cutF, $from through $through",
-    ({ from, through, kind, baseF, cutF }) => {
-      const base = { scale: "fahrenheit" as const, baseDegrees: baseF };
-      const method: DegreeDayMethod = kind === "reset" && cutF !== undefined ? { kind, ...base, upperCutDegrees: cutF } : { kind, ...base };
-      const sum = valueOf(sumDegreeDays(method, celsius, { from: day(from), through: day(through) }));
-      const plain = plainSum(kind, baseF, cutF ?? 1000, from, through);
-      expect(Math.abs(sum.totalDegreeDays - plain.total)).toBeLessThan(1e-6);
-      expect(sum.lines.map(({ date }) => date)).toEqual(plain.dates);
-      for (const threshold of [70, 140, 200, 250, 500, 1000]) {
-        expect(openingLine(sum, threshold)?.date).toBe(plain.dates[plain.totals.findIndex((total) => total >= threshold)]);
-      }
-    },
-  );
+  test.each(
+    periods.flatMap(([from, through]) => methods.map(([kind, baseF, cutF]) => ({ from, through, kind, baseF, cutF }))),
+  )("$kind, base $baseF, cut $cutF, $from through $through", ({ from, through, kind, baseF, cutF }) => {
+    const base = { scale: "fahrenheit" as const, baseDegrees: baseF };
+    const method: DegreeDayMethod =
+      kind === "reset" && cutF !== undefined ? { kind, ...base, upperCutDegrees: cutF } : { kind, ...base };
+    const sum = valueOf(sumDegreeDays(method, celsius, { from: day(from), through: day(through) }));
+    const plain = plainSum(kind, baseF, cutF ?? 1000, from, through);
+    expect(Math.abs(sum.totalDegreeDays - plain.total)).toBeLessThan(1e-6);
+    expect(sum.lines.map(({ date }) => date)).toEqual(plain.dates);
+    for (const threshold of [70, 140, 200, 250, 500, 1000]) {
+      expect(openingLine(sum, threshold)?.date).toBe(
+        plain.dates[plain.totals.findIndex((total) => total >= threshold)],
+      );
+    }
+  });
 
   test("the crabgrass window of 2013 opens in spring and closes before summer", () => {
     const { method, opensAtDegreeDays, closesAtDegreeDays } = PUBLISHED_DEGREE_DAY_WINDOWS.crabgrassPreEmergent;
     const sum = valueOf(sumDegreeDays(method, celsius, { from: day("2013-02-15"), through: day("2013-06-30") }));
     const plain = plainSum("simple-average", 32, 1000, "2013-02-15", "2013-06-30");
-    expect(openingLine(sum, opensAtDegreeDays)?.date).toBe(plain.dates[plain.totals.findIndex((total) => total >= 250)]);
-    expect(openingLine(sum, closesAtDegreeDays)?.date).toBe(plain.dates[plain.totals.findIndex((total) => total >= 500)]);
+    expect(openingLine(sum, opensAtDegreeDays)?.date).toBe(
+      plain.dates[plain.totals.findIndex((total) => total >= 250)],
+    );
+    expect(openingLine(sum, closesAtDegreeDays)?.date).toBe(
+      plain.dates[plain.totals.findIndex((total) => total >= 500)],
+    );
     expect(openingLine(sum, opensAtDegreeDays)?.date.slice(0, 7)).toBe("2013-03");
   });
 });

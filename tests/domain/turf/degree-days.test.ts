@@ -1,7 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { addDays } from "#domain/foundation/calendar-date";
-import { type DegreeDayMethod, EIGHTY_SIX_FIFTY, degreeDaysOfDay, openingLine, sumDegreeDays } from "#domain/turf/degree-days";
+import {
+  type DegreeDayMethod,
+  EIGHTY_SIX_FIFTY,
+  degreeDaysOfDay,
+  openingLine,
+  sumDegreeDays,
+} from "#domain/turf/degree-days";
 import { day, refusalOf, valueOf } from "../../support/domain-answers";
 
 const first = day("2026-02-15");
@@ -12,9 +18,12 @@ const methods: readonly DegreeDayMethod[] = [
   { kind: "met-eireann", scale: "celsius", baseDegrees: 10 },
 ];
 const degrees = fc.double({ min: -40, max: 50, noNaN: true });
-const extremes = fc.tuple(degrees, degrees).map(([one, other]) => ({ minimumDegrees: Math.min(one, other), maximumDegrees: Math.max(one, other) }));
+const extremes = fc
+  .tuple(degrees, degrees)
+  .map(([one, other]) => ({ minimumDegrees: Math.min(one, other), maximumDegrees: Math.max(one, other) }));
 const seriesOf = (days: readonly { minimumDegrees: number; maximumDegrees: number }[]) => ({
-  scale: "celsius" as const, days: days.map((each, index) => ({ date: addDays(first, index), ...each })),
+  scale: "celsius" as const,
+  days: days.map((each, index) => ({ date: addDays(first, index), ...each })),
 });
 
 describe("a day's degree days, every method", () => {
@@ -30,10 +39,17 @@ describe("a day's degree days, every method", () => {
 
   test("don't fall when the day gets warmer", () => {
     fc.assert(
-      fc.property(fc.constantFrom(...methods), extremes, fc.double({ min: 0, max: 10, noNaN: true }), (method, each, warmer) => {
-        const warm = { minimumDegrees: each.minimumDegrees + warmer, maximumDegrees: each.maximumDegrees + warmer };
-        expect(valueOf(degreeDaysOfDay(method, warm))).toBeGreaterThanOrEqual(valueOf(degreeDaysOfDay(method, each)) - 1e-9);
-      }),
+      fc.property(
+        fc.constantFrom(...methods),
+        extremes,
+        fc.double({ min: 0, max: 10, noNaN: true }),
+        (method, each, warmer) => {
+          const warm = { minimumDegrees: each.minimumDegrees + warmer, maximumDegrees: each.maximumDegrees + warmer };
+          expect(valueOf(degreeDaysOfDay(method, warm))).toBeGreaterThanOrEqual(
+            valueOf(degreeDaysOfDay(method, each)) - 1e-9,
+          );
+        },
+      ),
     );
   });
 
@@ -48,11 +64,18 @@ describe("a day's degree days, every method", () => {
   });
 
   test("all methods agree while the whole day is above the base and under the cut", () => {
-    const answers = methods.map((method) => valueOf(degreeDaysOfDay(method, { minimumDegrees: 12, maximumDegrees: 28 })));
+    const answers = methods.map((method) =>
+      valueOf(degreeDaysOfDay(method, { minimumDegrees: 12, maximumDegrees: 28 })),
+    );
     expect(answers).toEqual([10, 10, 10, 10]);
   });
 
-  test.each([[95, 40, 18], [100, 90, 36], [45, 30, 0], [86, 50, 18]])("86/50 of %d over %d °F is %d", (maximumDegrees, minimumDegrees, expected) => {
+  test.each([
+    [95, 40, 18],
+    [100, 90, 36],
+    [45, 30, 0],
+    [86, 50, 18],
+  ])("86/50 of %d over %d °F is %d", (maximumDegrees, minimumDegrees, expected) => {
     expect(valueOf(degreeDaysOfDay(EIGHTY_SIX_FIFTY, { minimumDegrees, maximumDegrees }))).toBe(expected);
   });
 });
@@ -64,8 +87,11 @@ describe("refusals of a day", () => {
       "The day's lowest temperature, 70 °F, is above its highest, 60 °F.",
     );
   });
-  test.each([["minimumDegrees", { minimumDegrees: Number.NaN, maximumDegrees: 60 }], ["maximumDegrees", { minimumDegrees: 40, maximumDegrees: Number.NaN }]])(
-    "an unknown %s is a missing fact", (field, each) => expect(refusalOf(degreeDaysOfDay(simple, each))).toMatchObject({ kind: "missing-fact", field }),
+  test.each([
+    ["minimumDegrees", { minimumDegrees: Number.NaN, maximumDegrees: 60 }],
+    ["maximumDegrees", { minimumDegrees: 40, maximumDegrees: Number.NaN }],
+  ])("an unknown %s is a missing fact", (field, each) =>
+    expect(refusalOf(degreeDaysOfDay(simple, each))).toMatchObject({ kind: "missing-fact", field }),
   );
   test("no weather of this earth, as when °F are typed as °C", () => {
     expect(degreeDaysOfDay({ ...simple, scale: "celsius" }, { minimumDegrees: 60, maximumDegrees: 85 }).ok).toBe(false);
@@ -74,7 +100,10 @@ describe("refusals of a day", () => {
   test("an upper cut that is not above the base, and a base that is no number", () => {
     const cut = { kind: "reset", scale: "fahrenheit", baseDegrees: 50, upperCutDegrees: 50 } as const;
     expect(refusalOf(degreeDaysOfDay(cut, { minimumDegrees: 40, maximumDegrees: 60 })).field).toBe("upperCutDegrees");
-    expect(refusalOf(degreeDaysOfDay({ ...simple, baseDegrees: Number.NaN }, { minimumDegrees: 40, maximumDegrees: 60 })).field).toBe("baseDegrees");
+    expect(
+      refusalOf(degreeDaysOfDay({ ...simple, baseDegrees: Number.NaN }, { minimumDegrees: 40, maximumDegrees: 60 }))
+        .field,
+    ).toBe("baseDegrees");
   });
 });
 
@@ -86,7 +115,9 @@ describe("a running sum", () => {
   test("has a line for each day, each the sum of those before it", () => {
     fc.assert(
       fc.property(fc.constantFrom(...methods), fc.array(extremes, { minLength: 1, maxLength: 20 }), (each, days) => {
-        const sum = valueOf(sumDegreeDays(each, seriesOf(days), { from: first, through: addDays(first, days.length - 1) }));
+        const sum = valueOf(
+          sumDegreeDays(each, seriesOf(days), { from: first, through: addDays(first, days.length - 1) }),
+        );
         let total = 0;
         for (const line of sum.lines) {
           total += line.degreeDays;
@@ -121,7 +152,10 @@ describe("a running sum", () => {
   test("a missing day is named, and an impossible one too", () => {
     const gap = { ...tenths, days: tenths.days.filter(({ date }) => date !== "2026-02-20") };
     expect(refusalOf(sumDegreeDays(method, gap, { from: first, through })).field).toBe("2026-02-20");
-    const wrong = { ...tenths, days: tenths.days.map((each) => (each.date === "2026-02-21" ? { ...each, minimumDegrees: 20 } : each)) };
+    const wrong = {
+      ...tenths,
+      days: tenths.days.map((each) => (each.date === "2026-02-21" ? { ...each, minimumDegrees: 20 } : each)),
+    };
     expect(refusalOf(sumDegreeDays(method, wrong, { from: first, through })).sentence).toBe(
       "2026-02-21: The day's lowest temperature, 20 °C, is above its highest, 11.1 °C.",
     );

@@ -15,7 +15,8 @@ function plainHargreaves(date: string, latitudeDegrees: number, minimumC: number
   let joules = 0;
   for (let minute = 0; minute < 1440; minute += 1) {
     const angle = ((minute + 0.5 - 720) / 720) * Math.PI;
-    const height = Math.sin(latitude) * Math.sin(declination) + Math.cos(latitude) * Math.cos(declination) * Math.cos(angle);
+    const height =
+      Math.sin(latitude) * Math.sin(declination) + Math.cos(latitude) * Math.cos(declination) * Math.cos(angle);
     if (height > 0) joules += 0.082 * (1 + 0.033 * Math.cos(turn)) * height;
   }
   return Math.max(0, 0.0023 * (minimumC / 2 + maximumC / 2 + 17.8) * (maximumC - minimumC) ** 0.5 * joules * 0.408);
@@ -26,7 +27,12 @@ describe("Hargreaves over a real series, against a second implementation", () =>
     let sum = 0;
     let plainSum = 0;
     for (const { date, minimumC, maximumC } of seattleDays) {
-      const reading = { date: day(date), latitudeDegrees: SEATTLE.latitudeDegrees, minimumTemperatureC: minimumC, maximumTemperatureC: maximumC };
+      const reading = {
+        date: day(date),
+        latitudeDegrees: SEATTLE.latitudeDegrees,
+        minimumTemperatureC: minimumC,
+        maximumTemperatureC: maximumC,
+      };
       const answer = valueOf(hargreavesEvapotranspirationMillimeters(reading));
       const plain = plainHargreaves(date, SEATTLE.latitudeDegrees, minimumC, maximumC);
       expect(Math.abs(answer - plain)).toBeLessThan(0.01);

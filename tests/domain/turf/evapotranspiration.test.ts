@@ -1,11 +1,24 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { type ReferenceDay, dailyReferenceEvapotranspiration, hargreavesEvapotranspirationMillimeters, hargreavesMillimeters } from "#domain/turf/evapotranspiration";
+import {
+  type ReferenceDay,
+  dailyReferenceEvapotranspiration,
+  hargreavesEvapotranspirationMillimeters,
+  hargreavesMillimeters,
+} from "#domain/turf/evapotranspiration";
 import { day, refusalOf, valueOf } from "../../support/domain-answers";
 
 const summer: ReferenceDay = {
-  date: day("2026-07-06"), latitudeDegrees: 40, elevationMeters: 200, minimumTemperatureC: 16, maximumTemperatureC: 29,
-  actualVaporPressureKilopascals: 1.7, solarRadiation: 25, clearSkyFrom: "elevation", windMetersPerSecond: 2, windHeightMeters: 2,
+  date: day("2026-07-06"),
+  latitudeDegrees: 40,
+  elevationMeters: 200,
+  minimumTemperatureC: 16,
+  maximumTemperatureC: 29,
+  actualVaporPressureKilopascals: 1.7,
+  solarRadiation: 25,
+  clearSkyFrom: "elevation",
+  windMetersPerSecond: 2,
+  windHeightMeters: 2,
 };
 const millimeters = (change: Partial<ReferenceDay>, surface: "fao-56" | "asce-short" | "asce-tall" = "fao-56") =>
   valueOf(dailyReferenceEvapotranspiration({ ...summer, ...change }, surface)).evapotranspirationMillimeters;
@@ -18,11 +31,17 @@ describe("a day's reference evapotranspiration", () => {
   });
   test("rises with radiation and falls with humidity", () => {
     fc.assert(
-      fc.property(fc.double({ min: 5, max: 28, noNaN: true }), fc.double({ min: 0.5, max: 1.7, noNaN: true }), (solarRadiation, vaporPressure) => {
-        const base = { solarRadiation, actualVaporPressureKilopascals: vaporPressure };
-        expect(millimeters({ ...base, solarRadiation: solarRadiation + 1 })).toBeGreaterThan(millimeters(base));
-        expect(millimeters({ ...base, actualVaporPressureKilopascals: vaporPressure + 0.1 })).toBeLessThan(millimeters(base) + 0.05);
-      }),
+      fc.property(
+        fc.double({ min: 5, max: 28, noNaN: true }),
+        fc.double({ min: 0.5, max: 1.7, noNaN: true }),
+        (solarRadiation, vaporPressure) => {
+          const base = { solarRadiation, actualVaporPressureKilopascals: vaporPressure };
+          expect(millimeters({ ...base, solarRadiation: solarRadiation + 1 })).toBeGreaterThan(millimeters(base));
+          expect(millimeters({ ...base, actualVaporPressureKilopascals: vaporPressure + 0.1 })).toBeLessThan(
+            millimeters(base) + 0.05,
+          );
+        },
+      ),
     );
   });
   test("shows its steps: net radiation is shortwave less longwave, and soil heat is none", () => {
@@ -34,7 +53,9 @@ describe("a day's reference evapotranspiration", () => {
   });
   test("more sun than a clear sky gives counts as a clear sky", () => {
     const beyond = valueOf(dailyReferenceEvapotranspiration({ ...summer, solarRadiation: 40 }, "fao-56"));
-    const clear = valueOf(dailyReferenceEvapotranspiration({ ...summer, solarRadiation: beyond.clearSkyRadiation }, "fao-56"));
+    const clear = valueOf(
+      dailyReferenceEvapotranspiration({ ...summer, solarRadiation: beyond.clearSkyRadiation }, "fao-56"),
+    );
     expect(beyond.netLongwaveRadiation).toBe(clear.netLongwaveRadiation);
   });
   test("the two clear skies differ a little", () => {
@@ -61,21 +82,36 @@ describe("Hargreaves", () => {
   });
   test("is never negative, none without a spread, and rises with it", () => {
     fc.assert(
-      fc.property(fc.double({ min: -60, max: 40, noNaN: true }), fc.double({ min: 0, max: 20, noNaN: true }), (minimumTemperatureC, spread) => {
-        const at = (degrees: number) => valueOf(hargreavesEvapotranspirationMillimeters({ ...from, minimumTemperatureC, maximumTemperatureC: minimumTemperatureC + degrees }));
-        expect(at(spread)).toBeGreaterThanOrEqual(0);
-        expect(at(0)).toBe(0);
-        expect(at(spread + 1)).toBeGreaterThanOrEqual(at(spread));
-      }),
+      fc.property(
+        fc.double({ min: -60, max: 40, noNaN: true }),
+        fc.double({ min: 0, max: 20, noNaN: true }),
+        (minimumTemperatureC, spread) => {
+          const at = (degrees: number) =>
+            valueOf(
+              hargreavesEvapotranspirationMillimeters({
+                ...from,
+                minimumTemperatureC,
+                maximumTemperatureC: minimumTemperatureC + degrees,
+              }),
+            );
+          expect(at(spread)).toBeGreaterThanOrEqual(0);
+          expect(at(0)).toBe(0);
+          expect(at(spread + 1)).toBeGreaterThanOrEqual(at(spread));
+        },
+      ),
     );
   });
   test("takes a mean of its own where one was measured", () => {
     const spread = { minimumTemperatureC: 28, maximumTemperatureC: 38 };
-    expect(hargreavesMillimeters({ ...spread, meanTemperatureC: 35 }, 40)).toBeGreaterThan(hargreavesMillimeters(spread, 40));
+    expect(hargreavesMillimeters({ ...spread, meanTemperatureC: 35 }, 40)).toBeGreaterThan(
+      hargreavesMillimeters(spread, 40),
+    );
   });
   test.each([
     ["a lowest above the highest", { minimumTemperatureC: 30 }, "minimumTemperatureC"],
     ["a latitude that is none", { latitudeDegrees: -91 }, "latitudeDegrees"],
     ["no highest", { maximumTemperatureC: Number.NaN }, "maximumTemperatureC"],
-  ])("refuses %s", (_, change, field) => expect(refusalOf(hargreavesEvapotranspirationMillimeters({ ...from, ...change })).field).toBe(field));
+  ])("refuses %s", (_, change, field) =>
+    expect(refusalOf(hargreavesEvapotranspirationMillimeters({ ...from, ...change })).field).toBe(field),
+  );
 });

@@ -3,7 +3,10 @@ import { growthPotential, overseedingInflection } from "#domain/turf/growth-pote
 import { day, valueOf } from "../../support/domain-answers";
 import { seattleDays } from "../../support/seattle-weather";
 
-const series = seattleDays.map(({ date, minimumC, maximumC }) => ({ date: day(date), meanTemperatureC: (minimumC + maximumC) / 2 }));
+const series = seattleDays.map(({ date, minimumC, maximumC }) => ({
+  date: day(date),
+  meanTemperatureC: (minimumC + maximumC) / 2,
+}));
 
 /** The curves once more, by powers and in °F of spread. */
 function plainGrowth(isWarmSeason: boolean, meanC: number): number {

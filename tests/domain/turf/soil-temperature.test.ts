@@ -4,9 +4,12 @@ import { PUBLISHED_SOIL_WINDOWS, stateOfSoilWindow } from "#domain/turf/soil-tem
 import { day, refusalOf, valueOf } from "../../support/domain-answers";
 
 const first = day("2026-04-01");
-const seriesOf = (...degreesF: readonly number[]) => degreesF.map((soilTemperatureF, index) => ({ date: addDays(first, index), soilTemperatureF }));
+const seriesOf = (...degreesF: readonly number[]) =>
+  degreesF.map((soilTemperatureF, index) => ({ date: addDays(first, index), soilTemperatureF }));
 const stateOf = (degreesF: readonly number[], window: Parameters<typeof stateOfSoilWindow>[2]) =>
-  valueOf(stateOfSoilWindow(seriesOf(...degreesF), { from: first, through: addDays(first, degreesF.length - 1) }, window));
+  valueOf(
+    stateOfSoilWindow(seriesOf(...degreesF), { from: first, through: addDays(first, degreesF.length - 1) }, window),
+  );
 
 describe("a soil temperature window", () => {
   const window = { lowestF: 50, highestF: 55, consecutiveDays: 3 };
@@ -18,7 +21,11 @@ describe("a soil temperature window", () => {
   });
   test("closes when the soil has been above its highest as long", () => {
     expect(stateOf([50, 50, 50, 55, 55, 55], window).kind).toBe("open");
-    expect(stateOf([50, 50, 50, 56, 56, 54, 56, 56, 56], window)).toEqual({ kind: "past", openedOn: addDays(first, 2), closedOn: addDays(first, 8) });
+    expect(stateOf([50, 50, 50, 56, 56, 54, 56, 56, 56], window)).toEqual({
+      kind: "past",
+      openedOn: addDays(first, 2),
+      closedOn: addDays(first, 8),
+    });
   });
   test("without a highest it never closes", () => {
     expect(stateOf([60, 70, 80, 90], { lowestF: 50, consecutiveDays: 1 })).toEqual({ kind: "open", openedOn: first });
@@ -41,6 +48,8 @@ describe("refusals", () => {
     expect(stateOfSoilWindow(seriesOf(50, 500, 50), period, { lowestF: 50, consecutiveDays: 1 }).ok).toBe(false);
   });
   test.each([0, -1, 1.5, Number.NaN])("%d days in a row", (consecutiveDays) => {
-    expect(refusalOf(stateOfSoilWindow(seriesOf(50, 50, 50), period, { lowestF: 50, consecutiveDays })).field).toBe("consecutiveDays");
+    expect(refusalOf(stateOfSoilWindow(seriesOf(50, 50, 50), period, { lowestF: 50, consecutiveDays })).field).toBe(
+      "consecutiveDays",
+    );
   });
 });

@@ -1,10 +1,28 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
-  STEFAN_BOLTZMANN_PER_DAY, TEMPERATURE_RADIATION_COEFFICIENTS, clearSkyRadiation, clearSkyRadiationWithHumidity, daylightHours,
-  evaporationMillimeters, extraterrestrialRadiation, extraterrestrialRadiationOfHour, inverseRelativeDistance, monthlySoilHeatFlux,
-  monthlySoilHeatFluxSoFar, netLongwaveRadiation, netLongwaveRadiationOfHour, netShortwaveRadiation, radians, radiationFromSunshine,
-  radiationFromTemperatures, seasonalCorrectionHours, sineOfSunHeight, solarDeclinationRadians, solarTimeAngleRadians, sunsetHourAngleRadians,
+  STEFAN_BOLTZMANN_PER_DAY,
+  TEMPERATURE_RADIATION_COEFFICIENTS,
+  clearSkyRadiation,
+  clearSkyRadiationWithHumidity,
+  daylightHours,
+  evaporationMillimeters,
+  extraterrestrialRadiation,
+  extraterrestrialRadiationOfHour,
+  inverseRelativeDistance,
+  monthlySoilHeatFlux,
+  monthlySoilHeatFluxSoFar,
+  netLongwaveRadiation,
+  netLongwaveRadiationOfHour,
+  netShortwaveRadiation,
+  radians,
+  radiationFromSunshine,
+  radiationFromTemperatures,
+  seasonalCorrectionHours,
+  sineOfSunHeight,
+  solarDeclinationRadians,
+  solarTimeAngleRadians,
+  sunsetHourAngleRadians,
 } from "#domain/turf/solar-radiation";
 
 const dayOfYear = fc.integer({ min: 1, max: 366 });
@@ -24,13 +42,21 @@ describe("the sun over a year", () => {
     expect(inverseRelativeDistance(3)).toBeGreaterThan(inverseRelativeDistance(185));
   });
   test("daylight is 12 h at the equator, all day or none near the poles", () => {
-    fc.assert(fc.property(dayOfYear, (each) => void expect(daylightHours(0, each)).toBeCloseTo(12, 9)));
+    fc.assert(
+      fc.property(dayOfYear, (each) => {
+        expect(daylightHours(0, each)).toBeCloseTo(12, 9);
+      }),
+    );
     expect(daylightHours(80, 172)).toBe(24);
     expect(daylightHours(80, 355)).toBe(0);
     expect(sunsetHourAngleRadians(radians(80), solarDeclinationRadians(172))).toBe(Math.PI);
   });
   test("radiation outside the air is never negative, and none in the polar night", () => {
-    fc.assert(fc.property(latitude, dayOfYear, (degrees, each) => void expect(extraterrestrialRadiation(degrees, each)).toBeGreaterThanOrEqual(-1e-9)));
+    fc.assert(
+      fc.property(latitude, dayOfYear, (degrees, each) => {
+        expect(extraterrestrialRadiation(degrees, each)).toBeGreaterThanOrEqual(-1e-9);
+      }),
+    );
     expect(extraterrestrialRadiation(80, 355)).toBeCloseTo(0, 9);
   });
   test("the hours of a day add up to the day", () => {
@@ -38,7 +64,8 @@ describe("the sun over a year", () => {
       fc.property(latitude, dayOfYear, (degrees, each) => {
         const correction = seasonalCorrectionHours(each);
         let sum = 0;
-        for (let hour = 0; hour < 24; hour += 1) sum += extraterrestrialRadiationOfHour(degrees, each, hour + 0.5 - correction);
+        for (let hour = 0; hour < 24; hour += 1)
+          sum += extraterrestrialRadiationOfHour(degrees, each, hour + 0.5 - correction);
         expect(Math.abs(sum - extraterrestrialRadiation(degrees, each))).toBeLessThan(1e-6);
       }),
     );
@@ -60,7 +87,9 @@ describe("radiation on the ground", () => {
   test("from temperatures it grows with the spread of the day and near the coast", () => {
     const { interior, coastal } = TEMPERATURE_RADIATION_COEFFICIENTS;
     expect(radiationFromTemperatures(10, 26, 40, interior)).toBeCloseTo(25.6, 9);
-    expect(radiationFromTemperatures(10, 26, 40, coastal)).toBeGreaterThan(radiationFromTemperatures(10, 26, 40, interior));
+    expect(radiationFromTemperatures(10, 26, 40, coastal)).toBeGreaterThan(
+      radiationFromTemperatures(10, 26, 40, interior),
+    );
   });
   test("a humid clear sky lets less through than a dry one, and both less than all", () => {
     const sky = { latitudeDegrees: 40, dayOfYear: 180, pressureKilopascals: 100 };
@@ -70,13 +99,22 @@ describe("radiation on the ground", () => {
     expect(dry).toBeLessThan(extraterrestrialRadiation(40, 180));
   });
   test("a beam too weak for the one diffuse equation takes the other", () => {
-    const low = clearSkyRadiationWithHumidity({ latitudeDegrees: 65, dayOfYear: 355, pressureKilopascals: 105, actualVaporPressureKilopascals: 7 });
+    const low = clearSkyRadiationWithHumidity({
+      latitudeDegrees: 65,
+      dayOfYear: 355,
+      pressureKilopascals: 105,
+      actualVaporPressureKilopascals: 7,
+    });
     expect(low).toBeGreaterThan(0);
     expect(low).toBeLessThan(extraterrestrialRadiation(65, 355));
   });
   test("grass keeps 77 % of shortwave, and loses less longwave under clouds and in humid air", () => {
     expect(netShortwaveRadiation(10)).toBeCloseTo(7.7, 12);
-    const factors = { stefanBoltzmannPerDay: STEFAN_BOLTZMANN_PER_DAY.fao56, actualVaporPressureKilopascals: 1, clearness: 1 };
+    const factors = {
+      stefanBoltzmannPerDay: STEFAN_BOLTZMANN_PER_DAY.fao56,
+      actualVaporPressureKilopascals: 1,
+      clearness: 1,
+    };
     const clear = netLongwaveRadiation(10, 20, factors);
     expect(netLongwaveRadiation(10, 20, { ...factors, clearness: 0.5 })).toBeLessThan(clear);
     expect(netLongwaveRadiation(10, 20, { ...factors, actualVaporPressureKilopascals: 2 })).toBeLessThan(clear);

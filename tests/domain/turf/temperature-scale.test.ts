@@ -1,11 +1,21 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
-  celsiusFromFahrenheit, convertTemperature, convertTemperatureDifference, fahrenheitFromCelsius, temperatureSign,
+  celsiusFromFahrenheit,
+  convertTemperature,
+  convertTemperatureDifference,
+  fahrenheitFromCelsius,
+  temperatureSign,
 } from "#domain/turf/temperature-scale";
 
 describe("temperature scales", () => {
-  test.each([[-40, -40], [0, 32], [20, 68], [31, 87.8], [100, 212]])("%d °C is %d °F", (degreesC, degreesF) => {
+  test.each([
+    [-40, -40],
+    [0, 32],
+    [20, 68],
+    [31, 87.8],
+    [100, 212],
+  ])("%d °C is %d °F", (degreesC, degreesF) => {
     expect(fahrenheitFromCelsius(degreesC)).toBeCloseTo(degreesF, 10);
     expect(celsiusFromFahrenheit(degreesF)).toBeCloseTo(degreesC, 10);
     expect(convertTemperature(degreesC, "celsius", "fahrenheit")).toBeCloseTo(degreesF, 10);
@@ -25,10 +35,13 @@ describe("temperature scales", () => {
   test("there and back again", () => {
     fc.assert(
       fc.property(fc.double({ min: -100, max: 200, noNaN: true }), (degrees) => {
-        expect(convertTemperature(convertTemperature(degrees, "celsius", "fahrenheit"), "fahrenheit", "celsius")).toBeCloseTo(degrees, 9);
+        expect(
+          convertTemperature(convertTemperature(degrees, "celsius", "fahrenheit"), "fahrenheit", "celsius"),
+        ).toBeCloseTo(degrees, 9);
       }),
     );
   });
 
-  test("each scale has its sign", () => expect([temperatureSign("celsius"), temperatureSign("fahrenheit")]).toEqual(["°C", "°F"]));
+  test("each scale has its sign", () =>
+    expect([temperatureSign("celsius"), temperatureSign("fahrenheit")]).toEqual(["°C", "°F"]));
 });
