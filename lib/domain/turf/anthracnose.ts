@@ -8,7 +8,8 @@ export const DANNEBERGER_ANTHRACNOSE: DiseaseModel = {
   name: "Danneberger anthracnose severity index",
   madeFor: "annual bluegrass in Michigan, foliar blight",
   validity:
-    "three-day means; the range of its field data was not read, so it is refused where its curve would rise in the cold; not evaluated for basal rot",
+    "three-day means; foliar blight, not basal rot; the range of its field data was not read, so it is refused " +
+    "where its curve would rise in the cold",
   source: "Danneberger, Vargas & Jones 1984, Phytopathology 74: 448-451",
   address: "https://scilit.com/publications/4c4bb18c8d7f83250de63ea1cd0239ab",
   reading: "read",
@@ -42,11 +43,16 @@ export function judgeAnthracnose(
       "meanTemperatureC",
       `${temperature} °C`,
       allowed,
-      `The anthracnose model says nothing at ${temperature} °C: below ${coldestC.toFixed(1)} °C its curve turns the wrong way.`,
+      `The anthracnose model says nothing at ${temperature} °C: below ${coldestC.toFixed(1)} °C its curve rises again.`,
     );
   }
   const index =
-    4.0233 - 0.2283 * wetHours - 0.5308 * temperature - 0.0013 * wetHours ** 2 + 0.0197 * temperature ** 2 + 0.0155 * wetHours * temperature;
+    4.0233 -
+    0.2283 * wetHours -
+    0.5308 * temperature -
+    0.0013 * wetHours ** 2 +
+    0.0197 * temperature ** 2 +
+    0.0155 * wetHours * temperature;
   return accept({ model: DANNEBERGER_ANTHRACNOSE, index, threshold, isFavorable: index >= threshold });
 }
 

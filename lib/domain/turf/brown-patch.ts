@@ -1,7 +1,20 @@
-import { type InputRefusal, type Outcome, accept, missingFact } from "#domain/foundation/outcome";
-import { type ConditionsAnswer, type DiseaseModel, type IndexAnswer, type TurfHour, answerFromConditions } from "#domain/turf/disease-risk";
+import { type Outcome, accept, missingFact } from "#domain/foundation/outcome";
+import {
+  type ConditionsAnswer,
+  type DiseaseModel,
+  type IndexAnswer,
+  type TurfHour,
+  answerFromConditions,
+} from "#domain/turf/disease-risk";
 import { unbrokenHours } from "#domain/turf/hourly-series";
-import { amountRange, hoursOfDayRange, percentRange, refuseOutOfRange, temperatureRange } from "#domain/turf/physical-range";
+import {
+  type Refused,
+  amountRange,
+  hoursOfDayRange,
+  percentRange,
+  refuseOutOfRange,
+  temperatureRange,
+} from "#domain/turf/physical-range";
 
 const FIDANZA_SOURCE = "Fidanza, Dernoeden & Grybauskas 1996, Phytopathology 86(4): 385-390";
 const FIDANZA_ADDRESS = "https://acnpsearch.unibo.it";
@@ -75,7 +88,11 @@ export interface BrownPatchDay {
  */
 export function judgeBrownPatchInitial(day: BrownPatchDay): Outcome<ConditionsAnswer> {
   const refusal = refuseOutOfRange([
-    hoursOfDayRange("hoursAtOrAbove95PercentHumidity", "The time at 95 % humidity or more", day.hoursAtOrAbove95PercentHumidity),
+    hoursOfDayRange(
+      "hoursAtOrAbove95PercentHumidity",
+      "The time at 95 % humidity or more",
+      day.hoursAtOrAbove95PercentHumidity,
+    ),
     percentRange("meanRelativeHumidityPercent", "The mean relative humidity", day.meanRelativeHumidityPercent),
     hoursOfDayRange("leafWetHours", "The time with wet leaves", day.leafWetHours),
     amountRange("rainMillimeters", "The rain", day.rainMillimeters, "mm"),
@@ -128,7 +145,11 @@ export function judgeBrownPatchKentucky(hours: readonly BrownPatchHour[]): Outco
   }
   const before = hours.slice(0, hours.indexOf(tenth));
   if (before.length < RAIN_HOURS) {
-    return missingFact("hours", `${RAIN_HOURS} hours before the tenth humid hour`, `The ${RAIN_HOURS} hours before the tenth humid hour are not all on file.`);
+    return missingFact(
+      "hours",
+      `${RAIN_HOURS} hours before the tenth humid hour`,
+      `The ${RAIN_HOURS} hours before the tenth humid hour are not all on file.`,
+    );
   }
   const temperatures = before.slice(-TEMPERATURE_HOURS);
   const soil = temperatures.map(({ soilTemperatureC }) => soilTemperatureC);
@@ -145,9 +166,13 @@ export function judgeBrownPatchKentucky(hours: readonly BrownPatchHour[]): Outco
   return accept({ ...answerFromConditions(KENTUCKY_BROWN_PATCH, conditions), humidHours: humid.length });
 }
 
-function refuseHours(hours: readonly BrownPatchHour[]): { readonly ok: false; readonly refusal: InputRefusal } | undefined {
+function refuseHours(hours: readonly BrownPatchHour[]): Refused | undefined {
   if (hours.length < TEMPERATURE_HOURS) {
-    return missingFact("hours", `at least ${TEMPERATURE_HOURS} hours`, `Only ${hours.length} hours are on file; the model needs ${TEMPERATURE_HOURS}.`);
+    return missingFact(
+      "hours",
+      `at least ${TEMPERATURE_HOURS} hours`,
+      `Only ${hours.length} hours are on file; the model needs ${TEMPERATURE_HOURS}.`,
+    );
   }
   const unbroken = unbrokenHours(hours);
   if (!unbroken.ok) return unbroken;
@@ -156,7 +181,12 @@ function refuseHours(hours: readonly BrownPatchHour[]): { readonly ok: false; re
       temperatureRange(`hour ${index + 1} airTemperatureC`, "The air temperature", hour.airTemperatureC),
       temperatureRange(`hour ${index + 1} soilTemperatureC`, "The soil temperature", hour.soilTemperatureC),
       percentRange(`hour ${index + 1} relativeHumidityPercent`, "The relative humidity", hour.relativeHumidityPercent),
-      amountRange(`hour ${index + 1} rainOrIrrigationMillimeters`, "The rain or irrigation", hour.rainOrIrrigationMillimeters, "mm"),
+      amountRange(
+        `hour ${index + 1} rainOrIrrigationMillimeters`,
+        "The rain or irrigation",
+        hour.rainOrIrrigationMillimeters,
+        "mm",
+      ),
     ]),
   );
 }

@@ -1,5 +1,5 @@
 import { type Outcome, accept, badInput } from "#domain/foundation/outcome";
-import { type Dated, unbrokenDays } from "#domain/turf/daily-series";
+import { type DatePeriod, type Dated, unbrokenDays } from "#domain/turf/daily-series";
 import { READABLE_TEMPERATURE_C, type RangeCheck, refuseOutOfRange } from "#domain/turf/physical-range";
 import { type TemperatureScale, convertTemperature, temperatureSign } from "#domain/turf/temperature-scale";
 
@@ -50,10 +50,8 @@ export interface DegreeDayLine extends Dated {
 }
 
 /** A running sum of degree days. The day it begins with counts. */
-export interface DegreeDaySum {
+export interface DegreeDaySum extends DatePeriod {
   readonly method: DegreeDayMethod;
-  readonly from: string;
-  readonly through: string;
   readonly lines: readonly DegreeDayLine[];
   readonly totalDegreeDays: number;
 }
@@ -101,9 +99,9 @@ export function degreeDaysOfDay(
 export function sumDegreeDays(
   method: DegreeDayMethod,
   series: ExtremesSeries,
-  period: { readonly from: string; readonly through: string },
+  period: DatePeriod,
 ): Outcome<DegreeDaySum> {
-  const days = unbrokenDays(series.days, period.from, period.through);
+  const days = unbrokenDays(series.days, period);
   if (!days.ok) return days;
   const lines: DegreeDayLine[] = [];
   let totalDegreeDays = 0;
@@ -114,7 +112,10 @@ export function sumDegreeDays(
     });
     if (!degreeDays.ok) {
       const { refusal } = degreeDays;
-      return { ok: false, refusal: { ...refusal, field: `${day.date} ${refusal.field}`, sentence: `${day.date}: ${refusal.sentence}` } };
+      return {
+        ok: false,
+        refusal: { ...refusal, field: `${day.date} ${refusal.field}`, sentence: `${day.date}: ${refusal.sentence}` },
+      };
     }
     totalDegreeDays += degreeDays.value;
     lines.push({ date: day.date, degreeDays: degreeDays.value, totalDegreeDays });
@@ -140,16 +141,19 @@ function degreeDaysAbove(method: DegreeDayMethod, minimum: number, maximum: numb
     case "met-eireann":
       if (minimum >= base) return (minimum + maximum) / 2 - base;
       if (maximum <= base) return 0;
-      return (minimum + maximum) / 2 >= base
-        ? (maximum - base) / 2 - (base - minimum) / 4
-        : (maximum - base) / 4;
+      return (minimum + maximum) / 2 >= base ? (maximum - base) / 2 - (base - minimum) / 4 : (maximum - base) / 4;
   }
 }
 
 function refuseMethod(method: DegreeDayMethod) {
   const sign = temperatureSign(method.scale);
   if (!Number.isFinite(method.baseDegrees)) {
-    return badInput("baseDegrees", String(method.baseDegrees), "a temperature", "The base temperature is not a number.");
+    return badInput(
+      "baseDegrees",
+      String(method.baseDegrees),
+      "a temperature",
+      "The base temperature is not a number.",
+    );
   }
   if (method.kind !== "reset" || method.upperCutDegrees === undefined) return undefined;
   if (method.upperCutDegrees > method.baseDegrees) return undefined;

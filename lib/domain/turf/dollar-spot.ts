@@ -1,5 +1,6 @@
+import { type CalendarDate, addDays } from "#domain/foundation/calendar-date";
 import { type Outcome, accept } from "#domain/foundation/outcome";
-import { type Dated, addCalendarDays, unbrokenDays } from "#domain/turf/daily-series";
+import { type Dated, unbrokenDays } from "#domain/turf/daily-series";
 import { type DiseaseModel } from "#domain/turf/disease-risk";
 import { percentRange, refuseOutOfRange, temperatureRange } from "#domain/turf/physical-range";
 
@@ -63,8 +64,12 @@ export function dollarSpotProbability(meanTemperatureC: number, meanRelativeHumi
  * The answer for one day, from the means of that day and the four before it, against a threshold from 0 to 1.
  * Refuses a missing day (naming it), impossible readings, and means outside the model's range.
  */
-export function judgeDollarSpot(series: readonly HumidDay[], date: string, threshold: number): Outcome<DollarSpotAnswer> {
-  const days = unbrokenDays(series, addCalendarDays(date, 1 - DOLLAR_SPOT_MEAN_DAYS), date);
+export function judgeDollarSpot(
+  series: readonly HumidDay[],
+  date: CalendarDate,
+  threshold: number,
+): Outcome<DollarSpotAnswer> {
+  const days = unbrokenDays(series, { from: addDays(date, 1 - DOLLAR_SPOT_MEAN_DAYS), through: date });
   if (!days.ok) return days;
   const refusal = refuseOutOfRange([
     { field: "threshold", words: "The threshold", value: threshold, lowest: 0, highest: 1, unit: "(a share)" },

@@ -1,21 +1,35 @@
-import { type InputRefusal, type Outcome, accept, badInput } from "#domain/foundation/outcome";
-import { dayOfYear, isCalendarDate } from "#domain/turf/daily-series";
+import { type CalendarDate } from "#domain/foundation/calendar-date";
+import { type Outcome, accept, badInput } from "#domain/foundation/outcome";
+import { dayOfYear } from "#domain/turf/daily-series";
 import {
-  type PenmanMonteithTerms, type ReferenceResult, type ReferenceSurface, SURFACES, latitudeRange, penmanMonteith, placeAndAirRanges,
+  type PenmanMonteithTerms,
+  type ReferenceResult,
+  type ReferenceSurface,
+  SURFACES,
+  latitudeRange,
+  penmanMonteith,
+  placeAndAirRanges,
   windAtTwoMeters,
 } from "#domain/turf/penman-monteith";
-import { refuseOutOfRange, temperatureRange } from "#domain/turf/physical-range";
+import { type Refused, refuseOutOfRange, temperatureRange } from "#domain/turf/physical-range";
 import {
-  clearSkyRadiation, clearSkyRadiationWithHumidity, evaporationMillimeters, extraterrestrialRadiation, netLongwaveRadiation,
+  clearSkyRadiation,
+  clearSkyRadiationWithHumidity,
+  evaporationMillimeters,
+  extraterrestrialRadiation,
+  netLongwaveRadiation,
   netShortwaveRadiation,
 } from "#domain/turf/solar-radiation";
 import {
-  airPressureKilopascals, meanSaturationVaporPressureKilopascals, psychrometricConstant, vaporPressureSlope,
+  airPressureKilopascals,
+  meanSaturationVaporPressureKilopascals,
+  psychrometricConstant,
+  vaporPressureSlope,
 } from "#domain/turf/vapor-pressure";
 
 /** A day's weather for reference evapotranspiration. Radiation in MJ per square meter and day. */
 export interface ReferenceDay {
-  readonly date: string;
+  readonly date: CalendarDate;
   readonly latitudeDegrees: number;
   readonly elevationMeters: number;
   readonly minimumTemperatureC: number;
@@ -30,11 +44,14 @@ export interface ReferenceDay {
 
 /**
  * Reference evapotranspiration of a day by Penman-Monteith, soil heat flux zero (FAO-56 Eq. 6, 42; ASCE 2005
- * for its two surfaces). Refuses impossible readings, a date that is none, a lowest above a highest
- * temperature, and days without sunrise, where a clear sky gives no measure of clouds.
+ * for its two surfaces). Refuses impossible readings, a lowest above a highest temperature, and days without
+ * sunrise, on which a clear sky is no measure of clouds.
  */
-export function dailyReferenceEvapotranspiration(day: ReferenceDay, surface: ReferenceSurface): Outcome<ReferenceResult> {
-  const refusal = refuseDay(day) ?? refuseOutOfRange(placeAndAirRanges(day));
+export function dailyReferenceEvapotranspiration(
+  day: ReferenceDay,
+  surface: ReferenceSurface,
+): Outcome<ReferenceResult> {
+  const refusal = refuseExtremes(day) ?? refuseOutOfRange(placeAndAirRanges(day));
   if (refusal !== undefined) return refusal;
   const { minimumTemperatureC: minimum, maximumTemperatureC: maximum, actualVaporPressureKilopascals } = day;
   const meanTemperatureC = (minimum + maximum) / 2;
@@ -48,7 +65,11 @@ export function dailyReferenceEvapotranspiration(day: ReferenceDay, surface: Ref
   const constants = SURFACES[surface];
   const { stefanBoltzmannPerDay } = constants;
   const clearness = Math.min(1, Math.max(constants.leastClearness, day.solarRadiation / clearSky));
-  const longwave = netLongwaveRadiation(minimum, maximum, { stefanBoltzmannPerDay, actualVaporPressureKilopascals, clearness });
+  const longwave = netLongwaveRadiation(minimum, maximum, {
+    stefanBoltzmannPerDay,
+    actualVaporPressureKilopascals,
+    clearness,
+  });
   const shortwave = netShortwaveRadiation(day.solarRadiation);
   const terms: PenmanMonteithTerms = {
     slope: vaporPressureSlope(meanTemperatureC),
@@ -75,22 +96,26 @@ export function dailyReferenceEvapotranspiration(day: ReferenceDay, surface: Ref
 /**
  * Reference evapotranspiration of a day in mm from temperatures alone (Hargreaves; FAO-56 Eq. 52), for places
  * without radiation, humidity and wind: 0.0023 (Tmean + 17.8) (Tmax - Tmin)^0.5 Ra, with Ra in mm.
- * Refuses impossible temperatures, latitude and date. Far below freezing it is zero.
+ * Refuses impossible temperatures and latitudes. Far below freezing it is zero.
  */
 export function hargreavesEvapotranspirationMillimeters(day: {
-  readonly date: string;
+  readonly date: CalendarDate;
   readonly latitudeDegrees: number;
   readonly minimumTemperatureC: number;
   readonly maximumTemperatureC: number;
 }): Outcome<number> {
-  const refusal = refuseDay(day) ?? refuseOutOfRange([latitudeRange(day.latitudeDegrees)]);
+  const refusal = refuseExtremes(day) ?? refuseOutOfRange([latitudeRange(day.latitudeDegrees)]);
   if (refusal !== undefined) return refusal;
   return accept(hargreavesMillimeters(day, extraterrestrialRadiation(day.latitudeDegrees, dayOfYear(day.date))));
 }
 
 /** The bare Hargreaves equation in mm, for extraterrestrial radiation in MJ per square meter and day (FAO-56 Eq. 52). */
 export function hargreavesMillimeters(
-  day: { readonly minimumTemperatureC: number; readonly maximumTemperatureC: number; readonly meanTemperatureC?: number },
+  day: {
+    readonly minimumTemperatureC: number;
+    readonly maximumTemperatureC: number;
+    readonly meanTemperatureC?: number;
+  },
   extraterrestrial: number,
 ): number {
   const { minimumTemperatureC: minimum, maximumTemperatureC: maximum } = day;
@@ -98,21 +123,26 @@ export function hargreavesMillimeters(
   return Math.max(0, 0.0023 * (mean + 17.8) * Math.sqrt(maximum - minimum) * evaporationMillimeters(extraterrestrial));
 }
 
-type Refused = { readonly ok: false; readonly refusal: InputRefusal };
-
-function refuseDay(day: Pick<ReferenceDay, "date" | "minimumTemperatureC" | "maximumTemperatureC">): Refused | undefined {
-  if (!isCalendarDate(day.date)) {
-    return badInput("date", day.date, "a date such as 2026-05-04", `"${day.date}" is not a date of the calendar.`);
-  }
+function refuseExtremes(day: Pick<ReferenceDay, "minimumTemperatureC" | "maximumTemperatureC">): Refused | undefined {
   const { minimumTemperatureC: minimum, maximumTemperatureC: maximum } = day;
   const refusal = refuseOutOfRange([
     temperatureRange("minimumTemperatureC", "The day's lowest temperature", minimum),
     temperatureRange("maximumTemperatureC", "The day's highest temperature", maximum),
   ]);
   if (refusal !== undefined || minimum <= maximum) return refusal;
-  return badInput("minimumTemperatureC", `${minimum} °C`, `at most ${maximum} °C`, `The day's lowest temperature, ${minimum} °C, is above its highest, ${maximum} °C.`);
+  return badInput(
+    "minimumTemperatureC",
+    `${minimum} °C`,
+    `at most ${maximum} °C`,
+    `The day's lowest temperature, ${minimum} °C, is above its highest, ${maximum} °C.`,
+  );
 }
 
-function refuseNoSun(date: string): Refused {
-  return badInput("latitudeDegrees", `no sunrise on ${date}`, "a place where the sun rises", `The sun does not rise there on ${date}, so evapotranspiration can't be computed.`);
+function refuseNoSun(date: CalendarDate): Refused {
+  return badInput(
+    "latitudeDegrees",
+    `no sunrise on ${date}`,
+    "a place where the sun rises",
+    `The sun does not rise there on ${date}, so evapotranspiration can't be computed.`,
+  );
 }

@@ -1,5 +1,6 @@
+import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { type Outcome, accept, missingFact } from "#domain/foundation/outcome";
-import { type Dated, unbrokenDays } from "#domain/turf/daily-series";
+import { type DatePeriod, type Dated, unbrokenDays } from "#domain/turf/daily-series";
 import { refuseOutOfRange, temperatureRange } from "#domain/turf/physical-range";
 
 /** Which grasses: cool-season (C3) or warm-season (C4). */
@@ -91,7 +92,7 @@ export function nitrogenShareOfStandard(
 
 /** Where cool-season growth overtakes warm-season growth. */
 export type OverseedingInflection =
-  | { readonly kind: "found"; readonly date: string; readonly runningSum: number }
+  | { readonly kind: "found"; readonly date: CalendarDate; readonly runningSum: number }
   /** The running sum was still falling when the series ended: the date lies later. */
   | { readonly kind: "not-reached" };
 
@@ -103,12 +104,12 @@ export type OverseedingInflection =
  */
 export function overseedingInflection(
   series: readonly MeanTemperatureDay[],
-  period: { readonly from: string; readonly through: string },
+  period: DatePeriod,
 ): Outcome<OverseedingInflection> {
   const days = readMeanDays(series, period);
   if (!days.ok) return days;
   let runningSum = 0;
-  let least = { date: "", runningSum: Infinity };
+  let least = { date: period.through, runningSum: Infinity };
   for (const { date, meanTemperatureC } of days.value) {
     runningSum += cappedPotential("cool-season", meanTemperatureC) - cappedPotential("warm-season", meanTemperatureC);
     if (runningSum < least.runningSum) least = { date, runningSum };
@@ -118,8 +119,8 @@ export function overseedingInflection(
 
 /** The days between which to overseed; an end that the series doesn't show yet is left out. */
 export interface OverseedingWindow {
-  readonly startsOn?: string;
-  readonly endsOn?: string;
+  readonly startsOn?: CalendarDate;
+  readonly endsOn?: CalendarDate;
 }
 
 /**
@@ -129,12 +130,13 @@ export interface OverseedingWindow {
  */
 export function overseedingWindow(
   series: readonly MeanTemperatureDay[],
-  period: { readonly from: string; readonly through: string },
+  period: DatePeriod,
 ): Outcome<OverseedingWindow> {
   const days = readMeanDays(series, period);
   if (!days.ok) return days;
   const start = days.value.findIndex(
-    ({ meanTemperatureC }) => cappedPotential("cool-season", meanTemperatureC) > cappedPotential("warm-season", meanTemperatureC),
+    ({ meanTemperatureC }) =>
+      cappedPotential("cool-season", meanTemperatureC) > cappedPotential("warm-season", meanTemperatureC),
   );
   const startsOn = days.value[start]?.date;
   if (startsOn === undefined) return accept({});
@@ -155,9 +157,9 @@ function meanOfLastDays(days: readonly MeanTemperatureDay[], lastIndex: number):
 
 function readMeanDays(
   series: readonly MeanTemperatureDay[],
-  period: { readonly from: string; readonly through: string },
+  period: DatePeriod,
 ): Outcome<readonly MeanTemperatureDay[]> {
-  const days = unbrokenDays(series, period.from, period.through);
+  const days = unbrokenDays(series, period);
   if (!days.ok) return days;
   const refusal = refuseOutOfRange(
     days.value.map(({ date, meanTemperatureC }) =>

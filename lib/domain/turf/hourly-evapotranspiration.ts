@@ -1,15 +1,29 @@
+import { calendarDateOf } from "#domain/foundation/calendar-date";
 import { type Outcome, accept } from "#domain/foundation/outcome";
 import { dayOfYear } from "#domain/turf/daily-series";
 import {
-  type PenmanMonteithTerms, type ReferenceResult, type ReferenceSurface, SURFACES, penmanMonteith, placeAndAirRanges, windAtTwoMeters,
+  type PenmanMonteithTerms,
+  type ReferenceResult,
+  type ReferenceSurface,
+  SURFACES,
+  penmanMonteith,
+  placeAndAirRanges,
+  windAtTwoMeters,
 } from "#domain/turf/penman-monteith";
 import { refuseOutOfRange, temperatureRange } from "#domain/turf/physical-range";
 import {
-  clearSkyRadiation, extraterrestrialRadiationOfHour, netLongwaveRadiationOfHour, netShortwaveRadiation, sineOfSunHeight,
+  clearSkyRadiation,
+  extraterrestrialRadiationOfHour,
+  netLongwaveRadiationOfHour,
+  netShortwaveRadiation,
+  sineOfSunHeight,
   solarTimeAngleRadians,
 } from "#domain/turf/solar-radiation";
 import {
-  airPressureKilopascals, psychrometricConstant, saturationVaporPressureKilopascals, vaporPressureSlope,
+  airPressureKilopascals,
+  psychrometricConstant,
+  saturationVaporPressureKilopascals,
+  vaporPressureSlope,
 } from "#domain/turf/vapor-pressure";
 
 /** From this height of the sun on, an hour's own radiation shows how clear the sky is (ASCE 2005). */
@@ -37,28 +51,50 @@ export interface ReferenceHour {
  * Reference evapotranspiration of an hour by Penman-Monteith (FAO-56 Eq. 53; ASCE 2005). An hour counts as
  * day while net radiation is above zero. Refuses impossible readings.
  */
-export function hourlyReferenceEvapotranspiration(hour: ReferenceHour, surface: ReferenceSurface): Outcome<ReferenceResult> {
+export function hourlyReferenceEvapotranspiration(
+  hour: ReferenceHour,
+  surface: ReferenceSurface,
+): Outcome<ReferenceResult> {
   const refusal = refuseOutOfRange([
-    { field: "startsAtEpochMilliseconds", words: "The hour", value: hour.startsAtEpochMilliseconds, lowest: -8.64e15, highest: 8.64e15, unit: "ms" },
-    { field: "longitudeDegrees", words: "The longitude", value: hour.longitudeDegrees, lowest: -180, highest: 180, unit: "°" },
-    { field: "clearnessBeforeSunset", words: "The clearness before sunset", value: hour.clearnessBeforeSunset, lowest: 0, highest: 1, unit: "(a share)" },
+    {
+      field: "startsAtEpochMilliseconds",
+      words: "The hour",
+      value: hour.startsAtEpochMilliseconds,
+      lowest: -8.64e15,
+      highest: 8.64e15,
+      unit: "ms",
+    },
+    {
+      field: "longitudeDegrees",
+      words: "The longitude",
+      value: hour.longitudeDegrees,
+      lowest: -180,
+      highest: 180,
+      unit: "°",
+    },
+    {
+      field: "clearnessBeforeSunset",
+      words: "The clearness before sunset",
+      value: hour.clearnessBeforeSunset,
+      lowest: 0,
+      highest: 1,
+      unit: "(a share)",
+    },
     temperatureRange("temperatureC", "The temperature", hour.temperatureC),
     ...placeAndAirRanges(hour),
   ]);
   if (refusal !== undefined) return refusal;
   const { temperatureC, actualVaporPressureKilopascals, solarRadiation } = hour;
-  const middle = new Date(hour.startsAtEpochMilliseconds + 1_800_000 + hour.longitudeDegrees * 240_000);
-  const solarDay = dayOfYear(middle.toISOString().slice(0, 10));
-  const meanSolarTimeHours = middle.getUTCHours() + middle.getUTCMinutes() / 60 + middle.getUTCSeconds() / 3600;
-  const extraterrestrial = extraterrestrialRadiationOfHour(hour.latitudeDegrees, solarDay, meanSolarTimeHours);
-  const clearSky = clearSkyRadiation(hour.elevationMeters, extraterrestrial);
-  const timeAngle = solarTimeAngleRadians(meanSolarTimeHours, solarDay);
-  const isHighSun = sineOfSunHeight(hour.latitudeDegrees, solarDay, timeAngle) >= Math.sin(HIGH_SUN_RADIANS);
+  const { extraterrestrial, clearSky, isHighSun } = sunOfHour(hour);
   const constants = SURFACES[surface];
   const { stefanBoltzmannPerDay } = constants;
   const ownClearness = isHighSun ? Math.min(1, solarRadiation / clearSky) : hour.clearnessBeforeSunset;
   const clearness = Math.max(constants.leastClearness, ownClearness);
-  const longwave = netLongwaveRadiationOfHour(temperatureC, { stefanBoltzmannPerDay, actualVaporPressureKilopascals, clearness });
+  const longwave = netLongwaveRadiationOfHour(temperatureC, {
+    stefanBoltzmannPerDay,
+    actualVaporPressureKilopascals,
+    clearness,
+  });
   const shortwave = netShortwaveRadiation(solarRadiation);
   const netRadiation = shortwave - longwave;
   const isDay = netRadiation > 0;
@@ -84,4 +120,20 @@ export function hourlyReferenceEvapotranspiration(hour: ReferenceHour, surface: 
     netLongwaveRadiation: longwave,
     evapotranspirationMillimeters: penmanMonteith(terms, constants.hourlyNumerator, denominator),
   });
+}
+
+/** The sun over the middle of an hour, by the mean solar time of the place, which knows no time zone. */
+function sunOfHour(hour: ReferenceHour): {
+  readonly extraterrestrial: number;
+  readonly clearSky: number;
+  readonly isHighSun: boolean;
+} {
+  const middle = new Date(hour.startsAtEpochMilliseconds + 1_800_000 + hour.longitudeDegrees * 240_000);
+  const solarDay = dayOfYear(calendarDateOf(middle.getTime()));
+  const meanSolarTimeHours = middle.getUTCHours() + middle.getUTCMinutes() / 60 + middle.getUTCSeconds() / 3600;
+  const extraterrestrial = extraterrestrialRadiationOfHour(hour.latitudeDegrees, solarDay, meanSolarTimeHours);
+  const clearSky = clearSkyRadiation(hour.elevationMeters, extraterrestrial);
+  const timeAngle = solarTimeAngleRadians(meanSolarTimeHours, solarDay);
+  const isHighSun = sineOfSunHeight(hour.latitudeDegrees, solarDay, timeAngle) >= Math.sin(HIGH_SUN_RADIANS);
+  return { extraterrestrial, clearSky, isHighSun };
 }

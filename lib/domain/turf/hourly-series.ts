@@ -16,7 +16,9 @@ export function unbrokenHours<Hour extends HourStart>(hours: readonly Hour[]): O
   const first = hours[0];
   if (first === undefined) return accept(hours);
   const expectedAt = (index: number) => first.startsAtEpochMilliseconds + index * ONE_HOUR_MILLISECONDS;
-  const gap = hours.findIndex(({ startsAtEpochMilliseconds }, index) => startsAtEpochMilliseconds !== expectedAt(index));
+  const gap = hours.findIndex(
+    ({ startsAtEpochMilliseconds }, index) => startsAtEpochMilliseconds !== expectedAt(index),
+  );
   return gap === -1 ? accept(hours) : missingHour(expectedAt(gap));
 }
 
@@ -44,5 +46,9 @@ function missingHour(epochMilliseconds: number) {
     return missingFact("startsAtEpochMilliseconds", "an instant", "An hour of the series has no time.");
   }
   const instant = new Date(epochMilliseconds).toISOString().slice(0, 16);
-  return missingFact(instant, "a reading for each hour", `There is no reading for the hour that begins at ${instant} UTC.`);
+  return missingFact(
+    instant,
+    "a reading for each hour",
+    `There is no reading for the hour that begins at ${instant} UTC.`,
+  );
 }

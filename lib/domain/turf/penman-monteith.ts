@@ -24,16 +24,37 @@ export interface SurfaceConstants {
 /** The surfaces by name. FAO-56 Eq. 6, 45, 46, 53; ASCE standardized equation (2005), table 1 and Eq. 18, 66. */
 export const SURFACES: Readonly<Record<ReferenceSurface, SurfaceConstants>> = {
   "fao-56": {
-    dailyNumerator: 900, dailyDenominator: 0.34, hourlyNumerator: 37, hourlyDenominatorByDay: 0.34, hourlyDenominatorByNight: 0.34,
-    soilHeatShareByDay: 0.1, soilHeatShareByNight: 0.5, stefanBoltzmannPerDay: STEFAN_BOLTZMANN_PER_DAY.fao56, leastClearness: 0,
+    dailyNumerator: 900,
+    dailyDenominator: 0.34,
+    hourlyNumerator: 37,
+    hourlyDenominatorByDay: 0.34,
+    hourlyDenominatorByNight: 0.34,
+    soilHeatShareByDay: 0.1,
+    soilHeatShareByNight: 0.5,
+    stefanBoltzmannPerDay: STEFAN_BOLTZMANN_PER_DAY.fao56,
+    leastClearness: 0,
   },
   "asce-short": {
-    dailyNumerator: 900, dailyDenominator: 0.34, hourlyNumerator: 37, hourlyDenominatorByDay: 0.24, hourlyDenominatorByNight: 0.96,
-    soilHeatShareByDay: 0.1, soilHeatShareByNight: 0.5, stefanBoltzmannPerDay: STEFAN_BOLTZMANN_PER_DAY.asce, leastClearness: 0.3,
+    dailyNumerator: 900,
+    dailyDenominator: 0.34,
+    hourlyNumerator: 37,
+    hourlyDenominatorByDay: 0.24,
+    hourlyDenominatorByNight: 0.96,
+    soilHeatShareByDay: 0.1,
+    soilHeatShareByNight: 0.5,
+    stefanBoltzmannPerDay: STEFAN_BOLTZMANN_PER_DAY.asce,
+    leastClearness: 0.3,
   },
   "asce-tall": {
-    dailyNumerator: 1600, dailyDenominator: 0.38, hourlyNumerator: 66, hourlyDenominatorByDay: 0.25, hourlyDenominatorByNight: 1.7,
-    soilHeatShareByDay: 0.04, soilHeatShareByNight: 0.2, stefanBoltzmannPerDay: STEFAN_BOLTZMANN_PER_DAY.asce, leastClearness: 0.3,
+    dailyNumerator: 1600,
+    dailyDenominator: 0.38,
+    hourlyNumerator: 66,
+    hourlyDenominatorByDay: 0.25,
+    hourlyDenominatorByNight: 1.7,
+    soilHeatShareByDay: 0.04,
+    soilHeatShareByNight: 0.2,
+    stefanBoltzmannPerDay: STEFAN_BOLTZMANN_PER_DAY.asce,
+    leastClearness: 0.3,
   },
 };
 
@@ -60,7 +81,10 @@ export function penmanMonteithDailyMillimeters(terms: PenmanMonteithTerms): numb
   return penmanMonteith(terms, dailyNumerator, dailyDenominator);
 }
 
-/** The Penman-Monteith equation in mm with the numerator and denominator constants of a surface and period (FAO-56 Eq. 6, 53; ASCE 2005 Eq. 1). */
+/**
+ * The Penman-Monteith equation in mm, with the numerator and denominator constants of a surface and period
+ * (FAO-56 Eq. 6, 53; ASCE 2005 Eq. 1).
+ */
 export function penmanMonteith(terms: PenmanMonteithTerms, numerator: number, denominator: number): number {
   const { slope, psychrometricConstant: gamma, windAtTwoMeters: wind } = terms;
   const deficit = terms.saturationVaporPressureKilopascals - terms.actualVaporPressureKilopascals;
@@ -97,10 +121,31 @@ export function placeAndAirRanges(reading: {
 }): RangeCheck[] {
   return [
     latitudeRange(reading.latitudeDegrees),
-    { field: "elevationMeters", words: "The elevation", value: reading.elevationMeters, lowest: -450, highest: 6000, unit: "m" },
-    { field: "actualVaporPressureKilopascals", words: "The vapor pressure", value: reading.actualVaporPressureKilopascals, lowest: 0, highest: 8, unit: "kPa" },
+    {
+      field: "elevationMeters",
+      words: "The elevation",
+      value: reading.elevationMeters,
+      lowest: -450,
+      highest: 6000,
+      unit: "m",
+    },
+    {
+      field: "actualVaporPressureKilopascals",
+      words: "The vapor pressure",
+      value: reading.actualVaporPressureKilopascals,
+      lowest: 0,
+      highest: 8,
+      unit: "kPa",
+    },
     amountRange("solarRadiation", "The solar radiation", reading.solarRadiation, "MJ/m2"),
     amountRange("windMetersPerSecond", "The wind", reading.windMetersPerSecond, "m/s"),
-    { field: "windHeightMeters", words: "The height of the wind gauge", value: reading.windHeightMeters, lowest: 0.5, highest: 100, unit: "m" },
+    {
+      field: "windHeightMeters",
+      words: "The height of the wind gauge",
+      value: reading.windHeightMeters,
+      lowest: 0.5,
+      highest: 100,
+      unit: "m",
+    },
   ];
 }

@@ -13,11 +13,17 @@ export interface RangeCheck {
   readonly unit: string;
 }
 
+/** A no to an input: the part of an Outcome that isn't a value. */
+export interface Refused {
+  readonly ok: false;
+  readonly refusal: InputRefusal;
+}
+
 /**
  * Answers with the refusal of the first input that is unknown (not a number) or lies outside its range (both
  * ends belong to it), or with undefined when all are fine.
  */
-export function refuseOutOfRange(checks: readonly RangeCheck[]): { readonly ok: false; readonly refusal: InputRefusal } | undefined {
+export function refuseOutOfRange(checks: readonly RangeCheck[]): Refused | undefined {
   const wrong = checks.find(({ value, lowest, highest }) => !(value >= lowest && value <= highest));
   if (wrong === undefined) return undefined;
   const { field, words, value, unit } = wrong;

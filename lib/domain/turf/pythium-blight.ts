@@ -1,5 +1,10 @@
 import { type Outcome, accept } from "#domain/foundation/outcome";
-import { type ConditionsAnswer, type DiseaseModel, type TurfHour, answerFromConditions } from "#domain/turf/disease-risk";
+import {
+  type ConditionsAnswer,
+  type DiseaseModel,
+  type TurfHour,
+  answerFromConditions,
+} from "#domain/turf/disease-risk";
 import { ONE_HOUR_MILLISECONDS, unbrokenHoursBetween } from "#domain/turf/hourly-series";
 import { percentRange, refuseOutOfRange, temperatureRange } from "#domain/turf/physical-range";
 import { celsiusFromFahrenheit } from "#domain/turf/temperature-scale";
@@ -20,7 +25,8 @@ export const KENTUCKY_PYTHIUM: DiseaseModel = {
   disease: "pythium-blight",
   name: "Kentucky model 1",
   madeFor: "cool-season grasses, mostly high-maintenance creeping bentgrass and perennial ryegrass",
-  validity: "not yet fully validated in Kentucky; the page does not print how high a humidity counts, so the caller says it",
+  validity:
+    "not yet fully validated in Kentucky; the page does not print how high a humidity counts, so the caller says it",
   source: "University of Kentucky, Turf grass diseases evaluation",
   address: "http://weather.uky.edu/cgi-bin/kyc_grass_PCB1.pl",
   reading: "read",
@@ -66,13 +72,17 @@ export function judgePythiumKentucky(
   day: NoonToNoon,
   highHumidityPercent: number,
 ): Outcome<ConditionsAnswer> {
-  const refusal = refuseOutOfRange([percentRange("highHumidityPercent", "The humidity that counts as high", highHumidityPercent)]);
+  const refusal = refuseOutOfRange([
+    percentRange("highHumidityPercent", "The humidity that counts as high", highHumidityPercent),
+  ]);
   if (refusal !== undefined) return refusal;
   const read = readDay(hours, day);
   if (!read.ok) return read;
   const { value: dayHours } = read;
   const temperatures = dayHours.map(({ airTemperatureC }) => airTemperatureC);
-  const humidHours = dayHours.filter(({ relativeHumidityPercent }) => relativeHumidityPercent >= highHumidityPercent).length;
+  const humidHours = dayHours.filter(
+    ({ relativeHumidityPercent }) => relativeHumidityPercent >= highHumidityPercent,
+  ).length;
   return accept(
     answerFromConditions(KENTUCKY_PYTHIUM, [
       above("highest air temperature above 82 °F (27.8 °C)", Math.max(...temperatures), celsiusFromFahrenheit(82)),

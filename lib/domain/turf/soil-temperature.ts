@@ -1,5 +1,6 @@
+import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { type Outcome, accept, badInput } from "#domain/foundation/outcome";
-import { type Dated, unbrokenDays } from "#domain/turf/daily-series";
+import { type DatePeriod, type Dated, unbrokenDays } from "#domain/turf/daily-series";
 import { READABLE_TEMPERATURE_C, refuseOutOfRange } from "#domain/turf/physical-range";
 import { fahrenheitFromCelsius } from "#domain/turf/temperature-scale";
 
@@ -90,8 +91,8 @@ export const PUBLISHED_SOIL_WINDOWS = {
 /** How a soil stands to a window: the date is the last of the days in a row that decided it. */
 export type SoilWindowState =
   | { readonly kind: "before" }
-  | { readonly kind: "open"; readonly openedOn: string }
-  | { readonly kind: "past"; readonly openedOn: string; readonly closedOn: string };
+  | { readonly kind: "open"; readonly openedOn: CalendarDate }
+  | { readonly kind: "past"; readonly openedOn: CalendarDate; readonly closedOn: CalendarDate };
 
 /**
  * Says whether the soil has held a window's lowest temperature for its days in a row, and whether it has
@@ -102,14 +103,19 @@ export type SoilWindowState =
  */
 export function stateOfSoilWindow(
   series: readonly SoilDay[],
-  period: { readonly from: string; readonly through: string },
+  period: DatePeriod,
   window: Pick<SoilTemperatureWindow, "lowestF" | "highestF" | "consecutiveDays">,
 ): Outcome<SoilWindowState> {
   const { lowestF, highestF, consecutiveDays } = window;
   if (!Number.isInteger(consecutiveDays) || consecutiveDays < 1) {
-    return badInput("consecutiveDays", String(consecutiveDays), "1 or more", "The days in a row must be a whole number, 1 or more.");
+    return badInput(
+      "consecutiveDays",
+      String(consecutiveDays),
+      "1 or more",
+      "The days in a row must be a whole number, 1 or more.",
+    );
   }
-  const days = unbrokenDays(series, period.from, period.through);
+  const days = unbrokenDays(series, period);
   if (!days.ok) return days;
   const unreadable = refuseOutOfRange(
     days.value.map(({ date, soilTemperatureF }) => ({
@@ -129,7 +135,11 @@ export function stateOfSoilWindow(
   return accept(closedOn === undefined ? { kind: "open", openedOn } : { kind: "past", openedOn, closedOn });
 }
 
-function firstHeld(days: readonly SoilDay[], consecutiveDays: number, isHeld: (degreesF: number) => boolean): string | undefined {
+function firstHeld(
+  days: readonly SoilDay[],
+  consecutiveDays: number,
+  isHeld: (degreesF: number) => boolean,
+): CalendarDate | undefined {
   let daysInARow = 0;
   for (const { date, soilTemperatureF } of days) {
     daysInARow = isHeld(soilTemperatureF) ? daysInARow + 1 : 0;

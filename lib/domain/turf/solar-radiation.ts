@@ -5,7 +5,7 @@
 
 /** Solar constant in MJ per square meter and minute. */
 const SOLAR_CONSTANT = 0.082;
-/** Stefan-Boltzmann constant in MJ per K4, square meter and day, as each publication rounds it (FAO-56 Eq. 39; ASCE 2005 Eq. 17). */
+/** Stefan-Boltzmann constant in MJ per K4, square meter and day, as each publication rounds it. */
 export const STEFAN_BOLTZMANN_PER_DAY = { fao56: 4.903e-9, asce: 4.901e-9 } as const;
 /** Share of radiation that the reference grass reflects. */
 const ALBEDO = 0.23;
@@ -78,11 +78,13 @@ export function extraterrestrialRadiationOfHour(
   return Math.max(0, radiation);
 }
 
-/** The sine of the sun's height at a solar time angle in radians; below zero while it is down (ASCE 2005, Eq. D.6 for an hour). */
+/** The sine of the sun's height at a solar time angle in radians; below zero while it is down (ASCE 2005). */
 export function sineOfSunHeight(latitudeDegrees: number, dayOfYear: number, timeAngleRadians: number): number {
   const latitude = radians(latitudeDegrees);
   const declination = solarDeclinationRadians(dayOfYear);
-  return Math.sin(latitude) * Math.sin(declination) + Math.cos(latitude) * Math.cos(declination) * Math.cos(timeAngleRadians);
+  return (
+    Math.sin(latitude) * Math.sin(declination) + Math.cos(latitude) * Math.cos(declination) * Math.cos(timeAngleRadians)
+  );
 }
 
 /** Daylight hours of a day, without refraction (FAO-56 Eq. 34). */
@@ -125,7 +127,10 @@ export interface ClearSky {
 export function clearSkyRadiationWithHumidity(sky: ClearSky): number {
   const latitude = radians(sky.latitudeDegrees);
   const yearAngle = ((2 * Math.PI) / 365) * sky.dayOfYear;
-  const sinSunHeight = Math.max(0.1, Math.sin(0.85 + 0.3 * latitude * Math.sin(yearAngle - 1.39) - 0.42 * latitude ** 2));
+  const sinSunHeight = Math.max(
+    0.1,
+    Math.sin(0.85 + 0.3 * latitude * Math.sin(yearAngle - 1.39) - 0.42 * latitude ** 2),
+  );
   const waterMillimeters = 0.14 * sky.actualVaporPressureKilopascals * sky.pressureKilopascals + 2.1;
   const beam =
     0.98 *
@@ -147,7 +152,11 @@ export interface LongwaveFactors {
 }
 
 /** Net outgoing longwave radiation of a day (FAO-56 Eq. 39). */
-export function netLongwaveRadiation(minimumTemperatureC: number, maximumTemperatureC: number, factors: LongwaveFactors): number {
+export function netLongwaveRadiation(
+  minimumTemperatureC: number,
+  maximumTemperatureC: number,
+  factors: LongwaveFactors,
+): number {
   const meanFourthPower = ((maximumTemperatureC + 273.16) ** 4 + (minimumTemperatureC + 273.16) ** 4) / 2;
   return factors.stefanBoltzmannPerDay * meanFourthPower * longwaveShare(factors);
 }

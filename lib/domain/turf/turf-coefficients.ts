@@ -12,7 +12,10 @@ export const TURF_COEFFICIENTS: Readonly<Record<GrowthSeason, readonly number[]>
 };
 
 /** The coefficients for a whole year, as printed; they are not the plain means of the months. */
-export const TURF_COEFFICIENTS_OF_YEAR: Readonly<Record<GrowthSeason, number>> = { "cool-season": 0.8, "warm-season": 0.6 };
+export const TURF_COEFFICIENTS_OF_YEAR: Readonly<Record<GrowthSeason, number>> = {
+  "cool-season": 0.8,
+  "warm-season": 0.6,
+};
 
 /** The coefficient of a month, from 1 (January) to 12. Refuses any other number. */
 export function turfCoefficient(season: GrowthSeason, month: number): Outcome<number> {
@@ -22,7 +25,11 @@ export function turfCoefficient(season: GrowthSeason, month: number): Outcome<nu
 }
 
 /** Water that turf uses in a month's day, in mm: its coefficient times reference evapotranspiration (FAO-56 Eq. 58). */
-export function turfWaterUseMillimeters(season: GrowthSeason, month: number, referenceMillimeters: number): Outcome<number> {
+export function turfWaterUseMillimeters(
+  season: GrowthSeason,
+  month: number,
+  referenceMillimeters: number,
+): Outcome<number> {
   const coefficient = turfCoefficient(season, month);
   return coefficient.ok ? accept(coefficient.value * Math.max(0, referenceMillimeters)) : coefficient;
 }

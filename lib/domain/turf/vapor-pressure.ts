@@ -18,8 +18,15 @@ export function saturationVaporPressureKilopascals(temperatureC: number): number
 }
 
 /** Mean saturation vapor pressure in kPa of a day, from its extremes in °C (FAO-56 Eq. 12). */
-export function meanSaturationVaporPressureKilopascals(minimumTemperatureC: number, maximumTemperatureC: number): number {
-  return (saturationVaporPressureKilopascals(maximumTemperatureC) + saturationVaporPressureKilopascals(minimumTemperatureC)) / 2;
+export function meanSaturationVaporPressureKilopascals(
+  minimumTemperatureC: number,
+  maximumTemperatureC: number,
+): number {
+  return (
+    (saturationVaporPressureKilopascals(maximumTemperatureC) +
+      saturationVaporPressureKilopascals(minimumTemperatureC)) /
+    2
+  );
 }
 
 /** Slope of the saturation vapor pressure curve in kPa/°C at a temperature in °C (FAO-56 Eq. 13). */
@@ -33,31 +40,39 @@ export function vaporPressureFromDewPointKilopascals(dewPointC: number): number 
 }
 
 /** The kind of psychrometer, as its coefficient in 1/°C (FAO-56 Eq. 16). */
-export const PSYCHROMETER_COEFFICIENTS = { ventilated: 0.000662, naturallyVentilated: 0.0008, indoors: 0.0012 } as const;
+export const PSYCHROMETER_COEFFICIENTS = {
+  ventilated: 0.000662,
+  naturallyVentilated: 0.0008,
+  indoors: 0.0012,
+} as const;
 
-/** Actual vapor pressure in kPa from a psychrometer's two temperatures in °C and the pressure in kPa (FAO-56 Eq. 15, 16). */
+/** Actual vapor pressure in kPa from a psychrometer's two temperatures (°C) and the pressure (kPa) (FAO-56 Eq. 15). */
 export function vaporPressureFromWetBulbKilopascals(
   dryBulbC: number,
   wetBulbC: number,
   pressureKilopascals: number,
   coefficientPerDegreeC: number = PSYCHROMETER_COEFFICIENTS.ventilated,
 ): number {
-  return saturationVaporPressureKilopascals(wetBulbC) - coefficientPerDegreeC * pressureKilopascals * (dryBulbC - wetBulbC);
+  return (
+    saturationVaporPressureKilopascals(wetBulbC) - coefficientPerDegreeC * pressureKilopascals * (dryBulbC - wetBulbC)
+  );
 }
 
-/** Actual vapor pressure in kPa of a day from its extremes of temperature (°C) and relative humidity (%) (FAO-56 Eq. 17). */
+/** Actual vapor pressure in kPa from a day's extremes of temperature (°C) and humidity (%) (FAO-56 Eq. 17). */
 export function vaporPressureFromHumidityExtremesKilopascals(day: {
   readonly minimumTemperatureC: number;
   readonly maximumTemperatureC: number;
   readonly minimumRelativeHumidityPercent: number;
   readonly maximumRelativeHumidityPercent: number;
 }): number {
-  const atMinimum = saturationVaporPressureKilopascals(day.minimumTemperatureC) * (day.maximumRelativeHumidityPercent / 100);
-  const atMaximum = saturationVaporPressureKilopascals(day.maximumTemperatureC) * (day.minimumRelativeHumidityPercent / 100);
+  const atMinimum =
+    saturationVaporPressureKilopascals(day.minimumTemperatureC) * (day.maximumRelativeHumidityPercent / 100);
+  const atMaximum =
+    saturationVaporPressureKilopascals(day.maximumTemperatureC) * (day.minimumRelativeHumidityPercent / 100);
   return (atMinimum + atMaximum) / 2;
 }
 
-/** Actual vapor pressure in kPa from the day's lowest temperature (°C) and highest relative humidity (%) (FAO-56 Eq. 18). */
+/** Actual vapor pressure in kPa from a day's lowest temperature (°C) and highest humidity (%) (FAO-56 Eq. 18). */
 export function vaporPressureFromMaximumHumidityKilopascals(
   minimumTemperatureC: number,
   maximumRelativeHumidityPercent: number,
@@ -65,13 +80,16 @@ export function vaporPressureFromMaximumHumidityKilopascals(
   return saturationVaporPressureKilopascals(minimumTemperatureC) * (maximumRelativeHumidityPercent / 100);
 }
 
-/** Actual vapor pressure in kPa from the day's extremes of temperature (°C) and mean relative humidity (%) (FAO-56 Eq. 19). */
+/** Actual vapor pressure in kPa from a day's extremes of temperature (°C) and mean humidity (%) (FAO-56 Eq. 19). */
 export function vaporPressureFromMeanHumidityKilopascals(
   minimumTemperatureC: number,
   maximumTemperatureC: number,
   meanRelativeHumidityPercent: number,
 ): number {
-  return meanSaturationVaporPressureKilopascals(minimumTemperatureC, maximumTemperatureC) * (meanRelativeHumidityPercent / 100);
+  return (
+    meanSaturationVaporPressureKilopascals(minimumTemperatureC, maximumTemperatureC) *
+    (meanRelativeHumidityPercent / 100)
+  );
 }
 
 /** Dew point in °C at an actual vapor pressure in kPa: Eq. 14 of FAO-56 solved for the temperature. */

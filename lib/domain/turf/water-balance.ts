@@ -1,11 +1,11 @@
 import { type Outcome, accept, badInput } from "#domain/foundation/outcome";
-import { type Dated, unbrokenDays } from "#domain/turf/daily-series";
+import { type DatePeriod, type Dated, unbrokenDays } from "#domain/turf/daily-series";
 import { amountRange, percentRange, refuseOutOfRange } from "#domain/turf/physical-range";
 
 // Equations by number: Allen, Pereira, Raes & Smith 1998, FAO Irrigation and Drainage Paper 56, chapter 8,
 // from memory. Depths of water are in mm, which is the same as liters per square meter.
 
-/** A root zone that holds water between two limits. All of it is the user's to state: soils differ too much for a default. */
+/** A root zone that holds water between two limits, all for the user to state: soils differ too much for defaults. */
 export interface RootZone {
   readonly rootDepthMillimeters: number;
   /** Water by volume that stays after drainage. */
@@ -32,13 +32,27 @@ export function waterDepthMillimeters(fromPercent: number, toPercent: number, de
   return ((toPercent - fromPercent) / 100) * depthMillimeters;
 }
 
-/** Total and readily available water of a root zone. Refuses impossible figures and a wilting point not below field capacity. */
+/** What a root zone holds. Refuses impossible figures and a wilting point that is not below field capacity. */
 export function rootZoneWater(zone: RootZone): Outcome<RootZoneWater> {
   const refusal = refuseOutOfRange([
-    { field: "rootDepthMillimeters", words: "The root depth", value: zone.rootDepthMillimeters, lowest: 1, highest: 2000, unit: "mm" },
+    {
+      field: "rootDepthMillimeters",
+      words: "The root depth",
+      value: zone.rootDepthMillimeters,
+      lowest: 1,
+      highest: 2000,
+      unit: "mm",
+    },
     percentRange("fieldCapacityPercent", "The field capacity", zone.fieldCapacityPercent),
     percentRange("wiltingPointPercent", "The wilting point", zone.wiltingPointPercent),
-    { field: "readilyAvailableShare", words: "The readily available share", value: zone.readilyAvailableShare, lowest: 0.01, highest: 0.99, unit: "(a share)" },
+    {
+      field: "readilyAvailableShare",
+      words: "The readily available share",
+      value: zone.readilyAvailableShare,
+      lowest: 0.01,
+      highest: 0.99,
+      unit: "(a share)",
+    },
   ]);
   if (refusal !== undefined) return refusal;
   if (zone.wiltingPointPercent >= zone.fieldCapacityPercent) {
@@ -49,8 +63,15 @@ export function rootZoneWater(zone: RootZone): Outcome<RootZoneWater> {
       `The wilting point, ${zone.wiltingPointPercent} %, must be below the field capacity, ${zone.fieldCapacityPercent} %.`,
     );
   }
-  const totalAvailableMillimeters = waterDepthMillimeters(zone.wiltingPointPercent, zone.fieldCapacityPercent, zone.rootDepthMillimeters);
-  return accept({ totalAvailableMillimeters, readilyAvailableMillimeters: totalAvailableMillimeters * zone.readilyAvailableShare });
+  const totalAvailableMillimeters = waterDepthMillimeters(
+    zone.wiltingPointPercent,
+    zone.fieldCapacityPercent,
+    zone.rootDepthMillimeters,
+  );
+  return accept({
+    totalAvailableMillimeters,
+    readilyAvailableMillimeters: totalAvailableMillimeters * zone.readilyAvailableShare,
+  });
 }
 
 /** One day's water, in mm. Rain that runs off is left out by whoever states the rain. */
@@ -90,11 +111,11 @@ export function stressCoefficient(water: RootZoneWater, depletionMillimeters: nu
 export function runWaterBalance(
   zone: RootZone,
   days: readonly WaterDay[],
-  period: { readonly from: string; readonly through: string; readonly depletionBeforeMillimeters: number },
+  period: DatePeriod & { readonly depletionBeforeMillimeters: number },
 ): Outcome<readonly WaterLine[]> {
   const water = rootZoneWater(zone);
   if (!water.ok) return water;
-  const readDays = unbrokenDays(days, period.from, period.through);
+  const readDays = unbrokenDays(days, period);
   if (!readDays.ok) return readDays;
   const refusal = refuseOutOfRange([
     {
@@ -106,8 +127,18 @@ export function runWaterBalance(
       unit: "mm",
     },
     ...readDays.value.flatMap((day) => [
-      amountRange(`${day.date} effectiveRainMillimeters`, `The rain of ${day.date}`, day.effectiveRainMillimeters, "mm"),
-      amountRange(`${day.date} irrigationMillimeters`, `The irrigation of ${day.date}`, day.irrigationMillimeters, "mm"),
+      amountRange(
+        `${day.date} effectiveRainMillimeters`,
+        `The rain of ${day.date}`,
+        day.effectiveRainMillimeters,
+        "mm",
+      ),
+      amountRange(
+        `${day.date} irrigationMillimeters`,
+        `The irrigation of ${day.date}`,
+        day.irrigationMillimeters,
+        "mm",
+      ),
       amountRange(`${day.date} waterUseMillimeters`, `The water use of ${day.date}`, day.waterUseMillimeters, "mm"),
     ]),
   ]);
@@ -163,7 +194,8 @@ export function judgeDriving(depletionMillimeters: number, neededDepletionMillim
       kind: depletionMillimeters < neededDepletionMillimeters ? "too-wet" : "dry-enough",
       depletionMillimeters,
       neededDepletionMillimeters,
-      basis: "estimated by a water balance and held against the company's own figure (common practice); not measured on the lawn",
+      basis:
+        "estimated by a water balance and held against the company's own figure (common practice); not measured on the lawn",
     })
   );
 }

@@ -1,5 +1,5 @@
-import { type InputRefusal, type Outcome, accept, badInput } from "#domain/foundation/outcome";
-import { isCalendarDate } from "#domain/turf/daily-series";
+import { type CalendarDate } from "#domain/foundation/calendar-date";
+import { type Outcome, accept } from "#domain/foundation/outcome";
 import { refuseOutOfRange } from "#domain/turf/physical-range";
 import { type WeatherMix, stated } from "#domain/weather/spray-limits";
 import { type HourReason, closedBy, shown, unreadLimit } from "#domain/weather/spray-reasons";
@@ -9,7 +9,7 @@ import { type HourReason, closedBy, shown, unreadLimit } from "#domain/weather/s
  * rain and the rest stay unknown.
  */
 export interface DayByForecastHigh {
-  readonly date: string;
+  readonly date: CalendarDate;
   readonly mixId: string;
   readonly verdict: "hold" | "no-hold-by-heat";
   readonly reasons: readonly HourReason[];
@@ -19,20 +19,31 @@ export interface DayByForecastHigh {
  * Holds a mix for a day when a product's highest temperature is at or under the forecast high: somewhere in
  * the day the limit may be met, and nothing says when. A highest temperature that nobody has read holds too.
  * With hourly values for the day the hours decide instead (judgeSprayDay).
- * Refuses what is no date or no temperature.
+ * Refuses what is no temperature of outdoor air.
  */
 export function judgeDayByForecastHigh(
-  day: { readonly date: string; readonly forecastHighF: number },
+  day: { readonly date: CalendarDate; readonly forecastHighF: number },
   mixes: readonly WeatherMix[],
 ): Outcome<readonly DayByForecastHigh[]> {
-  const refusal = refuseDay(day);
+  const refusal = refuseOutOfRange([
+    {
+      field: "forecastHighF",
+      words: "The forecast high",
+      value: day.forecastHighF,
+      lowest: -60,
+      highest: 140,
+      unit: "°F",
+    },
+  ]);
   if (refusal !== undefined) return refusal;
   return accept(
     mixes.map((mix) => {
       const reasons = mix.products.flatMap((product) => {
         const { productName } = product;
         const limits = [product.highestTemperature, product.highestTemperatureAhead];
-        const unread = limits.includes("unknown") ? [unreadLimit("temperature-high", productName, "highest temperature")] : [];
+        const unread = limits.includes("unknown")
+          ? [unreadLimit("temperature-high", productName, "highest temperature")]
+          : [];
         const passed = limits
           .flatMap((limit) => stated(limit))
           .filter(({ limitF }) => limitF <= day.forecastHighF)
@@ -45,13 +56,4 @@ export function judgeDayByForecastHigh(
       return { date: day.date, mixId: mix.mixId, verdict: reasons.length > 0 ? "hold" : "no-hold-by-heat", reasons };
     }),
   );
-}
-
-function refuseDay({ date, forecastHighF }: { readonly date: string; readonly forecastHighF: number }): { readonly ok: false; readonly refusal: InputRefusal } | undefined {
-  if (!isCalendarDate(date)) {
-    return badInput("date", date, "a date such as 2026-05-04", `"${date}" is not a date of the calendar.`);
-  }
-  return refuseOutOfRange([
-    { field: "forecastHighF", words: "The forecast high", value: forecastHighF, lowest: -60, highest: 140, unit: "°F" },
-  ]);
 }

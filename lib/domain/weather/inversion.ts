@@ -6,7 +6,8 @@ import { type SunTimes } from "#domain/weather/sun-times";
 
 /** Where the hours of an inversion are printed, and where the wind below which it is to be expected. */
 export const INVERSION_SOURCE =
-  "GRDC Spray Application Manual 10.8 (2025): most nights from 1 to 2 h before sunset to about 1 h after sunrise; National Pesticide Stewardship: wind under 3 mph";
+  "GRDC Spray Application Manual 10.8 (2025): from 1 to 2 h before sunset to about 1 h after sunrise; " +
+  "National Pesticide Stewardship: wind under 3 mph";
 
 /** Wind in mph below which air may lie in layers. */
 export const INVERSION_BELOW_WIND_MPH = 3;
@@ -36,11 +37,15 @@ export function judgeInversion(
   sun: SunTimes,
 ): Outcome<InversionAnswer> {
   const { windMph, sky } = air;
-  const refusal = windMph === undefined ? undefined : refuseOutOfRange([amountRange("windMph", "The wind", windMph, "mph")]);
+  const refusal =
+    windMph === undefined ? undefined : refuseOutOfRange([amountRange("windMph", "The wind", windMph, "mph")]);
   if (refusal !== undefined) return refusal;
   const isWindy = windMph !== undefined && windMph >= INVERSION_BELOW_WIND_MPH;
   if (!isNearNight(span, sun) || sky === "cloudy" || isWindy) return accept({ kind: "not-expected" });
-  const unknown = [...(windMph === undefined ? (["wind"] as const) : []), ...(sky === "unknown" ? (["sky"] as const) : [])];
+  const unknown = [
+    ...(windMph === undefined ? (["wind"] as const) : []),
+    ...(sky === "unknown" ? (["sky"] as const) : []),
+  ];
   return accept(unknown.length === 0 ? { kind: "expected" } : { kind: "cannot-rule-out", unknown });
 }
 

@@ -1,6 +1,6 @@
 import { TZDate } from "@date-fns/tz";
+import { type CalendarDate, addDays, calendarDateIn } from "#domain/foundation/calendar-date";
 import { type Outcome, accept, badInput } from "#domain/foundation/outcome";
-import { addCalendarDays, isCalendarDate } from "#domain/turf/daily-series";
 import { ONE_HOUR_MILLISECONDS } from "#domain/turf/hourly-series";
 
 /** One hour of a local day, from an instant until another: shorter than an hour only where a zone shifts by less. */
@@ -21,7 +21,7 @@ export interface Span {
 
 /** An instant as a person in a time zone reads it. */
 export interface LocalTime {
-  readonly date: string;
+  readonly date: CalendarDate;
   readonly localTime: string;
   readonly utcOffsetMinutes: number;
 }
@@ -36,44 +36,44 @@ export function localTimeAt(epochMilliseconds: number, timeZone: string): LocalT
   const there = new TZDate(epochMilliseconds, timeZone);
   const twoDigits = (value: number) => String(value).padStart(2, "0");
   return {
-    date: `${String(there.getFullYear()).padStart(4, "0")}-${twoDigits(there.getMonth() + 1)}-${twoDigits(there.getDate())}`,
+    date: calendarDateIn(timeZone, epochMilliseconds),
     localTime: `${twoDigits(there.getHours())}:${twoDigits(there.getMinutes())}`,
     utcOffsetMinutes: -there.getTimezoneOffset(),
   };
 }
 
 /** The instant at which a clock in a time zone shows a date and hour; where it skips that hour, the first instant after. */
-function instantAt(date: string, hour: number, timeZone: string): number {
+function instantAt(date: CalendarDate, hour: number, timeZone: string): number {
   const [year, month, day] = date.split("-").map(Number) as [number, number, number];
   return TZDate.tz(timeZone, year, month - 1, day, hour).getTime();
 }
 
 /** From the first instant of a local day until that of the next: 24 h, or 23 or 25 when clocks change. */
-export function localDay(date: string, timeZone: string): Outcome<Span> {
-  const refusal = refuseDateOrZone(date, timeZone);
+export function localDay(date: CalendarDate, timeZone: string): Outcome<Span> {
+  const refusal = refuseZone(timeZone);
   return (
     refusal ??
     accept({
       fromEpochMilliseconds: instantAt(date, 0, timeZone),
-      untilEpochMilliseconds: instantAt(addCalendarDays(date, 1), 0, timeZone),
+      untilEpochMilliseconds: instantAt(addDays(date, 1), 0, timeZone),
     })
   );
 }
 
 /** From noon of a local day until noon of the next, as the Pythium models count a day. */
-export function noonToNoon(date: string, timeZone: string): Outcome<Span> {
-  const refusal = refuseDateOrZone(date, timeZone);
+export function noonToNoon(date: CalendarDate, timeZone: string): Outcome<Span> {
+  const refusal = refuseZone(timeZone);
   return (
     refusal ??
     accept({
       fromEpochMilliseconds: instantAt(date, 12, timeZone),
-      untilEpochMilliseconds: instantAt(addCalendarDays(date, 1), 12, timeZone),
+      untilEpochMilliseconds: instantAt(addDays(date, 1), 12, timeZone),
     })
   );
 }
 
-/** The hours of a local day in order: 24, or 23 or 25 when clocks change. Refuses what is no date or no time zone. */
-export function localHours(date: string, timeZone: string): Outcome<readonly LocalHour[]> {
+/** The hours of a local day in order: 24, or 23 or 25 when clocks change. Refuses what is no time zone. */
+export function localHours(date: CalendarDate, timeZone: string): Outcome<readonly LocalHour[]> {
   const day = localDay(date, timeZone);
   if (!day.ok) return day;
   const { fromEpochMilliseconds, untilEpochMilliseconds } = day.value;
@@ -81,17 +81,22 @@ export function localHours(date: string, timeZone: string): Outcome<readonly Loc
   return accept(
     Array.from({ length: count }, (_, index) => {
       const startsAtEpochMilliseconds = fromEpochMilliseconds + index * ONE_HOUR_MILLISECONDS;
-      const endsAtEpochMilliseconds = Math.min(startsAtEpochMilliseconds + ONE_HOUR_MILLISECONDS, untilEpochMilliseconds);
+      const endsAtEpochMilliseconds = Math.min(
+        startsAtEpochMilliseconds + ONE_HOUR_MILLISECONDS,
+        untilEpochMilliseconds,
+      );
       const { localTime, utcOffsetMinutes } = localTimeAt(startsAtEpochMilliseconds, timeZone);
       return { startsAtEpochMilliseconds, endsAtEpochMilliseconds, localTime, utcOffsetMinutes };
     }),
   );
 }
 
-function refuseDateOrZone(date: string, timeZone: string) {
-  if (!isCalendarDate(date)) {
-    return badInput("date", date, "a date such as 2026-05-04", `"${date}" is not a date of the calendar.`);
-  }
+function refuseZone(timeZone: string) {
   if (isTimeZone(timeZone)) return undefined;
-  return badInput("timeZone", timeZone, "a time zone such as America/New_York", `"${timeZone}" is not a known time zone.`);
+  return badInput(
+    "timeZone",
+    timeZone,
+    "a time zone such as America/New_York",
+    `"${timeZone}" is not a known time zone.`,
+  );
 }

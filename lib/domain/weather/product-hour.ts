@@ -1,7 +1,15 @@
 import { ONE_HOUR_MILLISECONDS } from "#domain/turf/hourly-series";
 import { type LocalHour, localTimeAt } from "#domain/weather/local-hours";
 import { type OnFile, type TemperatureLimit, type WeatherLimits } from "#domain/weather/spray-limits";
-import { type HourReason, type HourRule, type WeatherHour, closedBy, shown, undecidedBy, unreadLimit } from "#domain/weather/spray-reasons";
+import {
+  type HourReason,
+  type HourRule,
+  type WeatherHour,
+  closedBy,
+  shown,
+  undecidedBy,
+  unreadLimit,
+} from "#domain/weather/spray-reasons";
 
 /** An hour to be judged, with its weather and a way to the weather of the hours after it. */
 export interface HourInWeather {
@@ -28,7 +36,11 @@ export function judgeProductHour(product: WeatherLimits, hour: HourInWeather): r
 }
 
 /** Whether a temperature passes a limit, on the side that the rule looks at. */
-export function passesTemperature(rule: "temperature-low" | "temperature-high", limit: TemperatureLimit, degreesF: number): boolean {
+export function passesTemperature(
+  rule: "temperature-low" | "temperature-high",
+  limit: TemperatureLimit,
+  degreesF: number,
+): boolean {
   if (degreesF === limit.limitF) return limit.reaching === "forbidden";
   return rule === "temperature-low" ? degreesF < limit.limitF : degreesF > limit.limitF;
 }
@@ -42,7 +54,8 @@ function temperature(
   const what = rule === "temperature-low" ? "lowest temperature" : "highest temperature";
   if (limit === "none") return [];
   if (limit === "unknown") return [unreadLimit(rule, productName, what)];
-  if (temperatureF === undefined) return [undecidedBy(rule, limit, `The temperature is not known; ${productName} has a limit.`, productName)];
+  if (temperatureF === undefined)
+    return [undecidedBy(rule, limit, `The temperature is not known; ${productName} has a limit.`, productName)];
   if (!passesTemperature(rule, limit, temperatureF)) return [];
   const sentence = `The temperature is ${shown(temperatureF)} °F; the ${what} for ${productName} is ${shown(limit.limitF)} °F.`;
   return [closedBy(rule, limit, sentence, productName)];
@@ -51,15 +64,21 @@ function temperature(
 function temperatureAhead(product: WeatherLimits, hour: HourInWeather): HourReason[] {
   const { highestTemperatureAhead: limit, productName } = product;
   if (limit === "none") return [];
-  if (limit === "unknown") return [unreadLimit("temperature-ahead", productName, "highest temperature of the following hours")];
+  if (limit === "unknown")
+    return [unreadLimit("temperature-ahead", productName, "highest temperature of the following hours")];
   const ahead = hoursUntil(hour, limit.withinHours * ONE_HOUR_MILLISECONDS);
-  const hot = ahead.find(({ weather }) => weather?.temperatureF !== undefined && passesTemperature("temperature-high", limit, weather.temperatureF));
+  const hot = ahead.find(
+    ({ weather }) =>
+      weather?.temperatureF !== undefined && passesTemperature("temperature-high", limit, weather.temperatureF),
+  );
   if (hot?.weather?.temperatureF !== undefined) {
     const sentence = `The temperature is ${shown(hot.weather.temperatureF)} °F ${when(hot.startsAt, hour)}; ${productName} must not see more than ${shown(limit.limitF)} °F within ${shown(limit.withinHours)} h.`;
     return [closedBy("temperature-ahead", limit, sentence, productName)];
   }
   const unknown = ahead.find(({ weather }) => weather?.temperatureF === undefined);
-  return unknown === undefined ? [] : [notForecast("temperature-ahead", limit, "temperature", unknown.startsAt, hour, productName)];
+  return unknown === undefined
+    ? []
+    : [notForecast("temperature-ahead", limit, "temperature", unknown.startsAt, hour, productName)];
 }
 
 function wind(
@@ -71,10 +90,18 @@ function wind(
   const what = rule === "wind-low" ? "lowest wind" : "highest wind";
   if (limit === "none") return [];
   if (limit === "unknown") return [unreadLimit(rule, productName, what)];
-  if (windMph === undefined) return [undecidedBy(rule, limit, `The wind is not known; ${productName} has a limit.`, productName)];
+  if (windMph === undefined)
+    return [undecidedBy(rule, limit, `The wind is not known; ${productName} has a limit.`, productName)];
   const passes = rule === "wind-low" ? windMph < limit.limitMph : windMph > limit.limitMph;
   if (!passes) return [];
-  return [closedBy(rule, limit, `The wind is ${shown(windMph)} mph; the ${what} for ${productName} is ${shown(limit.limitMph)} mph.`, productName)];
+  return [
+    closedBy(
+      rule,
+      limit,
+      `The wind is ${shown(windMph)} mph; the ${what} for ${productName} is ${shown(limit.limitMph)} mph.`,
+      productName,
+    ),
+  ];
 }
 
 /** Rain from the start of the hour until the rainfast time after its end: the work may take the whole hour. */
@@ -82,7 +109,9 @@ function rainfast({ rainfast: limit, productName }: WeatherLimits, hour: HourInW
   if (limit === "none") return [];
   if (limit === "unknown") return [unreadLimit("rain", productName, "rainfast time")];
   const ahead = hoursUntil(hour, limit.minutes * 60_000);
-  const wet = ahead.find(({ weather }) => weather?.rainInches !== undefined && weather.rainInches >= hour.rainFromInches);
+  const wet = ahead.find(
+    ({ weather }) => weather?.rainInches !== undefined && weather.rainInches >= hour.rainFromInches,
+  );
   if (wet?.weather?.rainInches !== undefined) {
     const sentence = `Rain of ${shown(wet.weather.rainInches)} in is expected ${when(wet.startsAt, hour)}; ${productName} needs ${shown(limit.minutes / 60)} h without rain.`;
     return [closedBy("rain", limit, sentence, productName)];
@@ -114,7 +143,9 @@ function soil({ soil: limit, productName }: WeatherLimits, { weather }: HourInWe
     return [undecidedBy("soil", limit, sentence, productName)];
   }
   if (weather.soil === "workable" || !limit.closedWhen.includes(weather.soil)) return [];
-  return [closedBy("soil", limit, `The soil is ${weather.soil}; ${productName} must not go on such soil.`, productName)];
+  return [
+    closedBy("soil", limit, `The soil is ${weather.soil}; ${productName} must not go on such soil.`, productName),
+  ];
 }
 
 interface HourAhead {
@@ -139,7 +170,12 @@ function notForecast(
   hour: HourInWeather,
   productName: string,
 ): HourReason {
-  return undecidedBy(rule, authority, `The ${what} ${when(startsAt, hour)} is not known, and ${productName} depends on it.`, productName);
+  return undecidedBy(
+    rule,
+    authority,
+    `The ${what} ${when(startsAt, hour)} is not known, and ${productName} depends on it.`,
+    productName,
+  );
 }
 
 /** "at 14:00", with the date when it is another day. */

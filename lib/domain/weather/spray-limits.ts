@@ -1,5 +1,4 @@
-import { type InputRefusal } from "#domain/foundation/outcome";
-import { amountRange, refuseOutOfRange } from "#domain/turf/physical-range";
+import { type RangeCheck, type Refused, amountRange, refuseOutOfRange } from "#domain/turf/physical-range";
 
 /** What a limit rests on. */
 export type LimitBasis = "label" | "law" | "handbook" | "common-practice" | "house";
@@ -88,7 +87,11 @@ export interface SprayWeatherSettings {
 
 /** The settings a company starts with. */
 export const DEFAULT_SPRAY_WEATHER_SETTINGS: SprayWeatherSettings = {
-  highestWind: { limitMph: 10, basis: "common-practice", source: "usual lawn label wording, UF/IFAS NW District, August 26, 2021: wind 10 mph or less" },
+  highestWind: {
+    limitMph: 10,
+    basis: "common-practice",
+    source: "usual lawn label wording, UF/IFAS NW District, August 26, 2021: wind 10 mph or less",
+  },
   towardsWithinDegrees: 45,
   rainFromInches: 0.01,
   rainChanceFromPercent: 50,
@@ -105,27 +108,77 @@ export function refuseImpossibleLimits(
   mixes: readonly WeatherMix[],
   sensitivePlaces: readonly SensitivePlace[],
   settings: SprayWeatherSettings,
-): { readonly ok: false; readonly refusal: InputRefusal } | undefined {
+): Refused | undefined {
   return refuseOutOfRange([
     amountRange("highestWind", "The company's highest wind", settings.highestWind.limitMph, "mph"),
-    { field: "towardsWithinDegrees", words: "The angle towards a sensitive place", value: settings.towardsWithinDegrees, lowest: 0, highest: 180, unit: "°" },
-    { field: "rainFromInches", words: "The rain that counts", value: settings.rainFromInches, lowest: 0.001, highest: 10, unit: "in" },
-    { field: "rainChanceFromPercent", words: "The chance of rain that counts", value: settings.rainChanceFromPercent, lowest: 0, highest: 100, unit: "%" },
+    {
+      field: "towardsWithinDegrees",
+      words: "The angle towards a sensitive place",
+      value: settings.towardsWithinDegrees,
+      lowest: 0,
+      highest: 180,
+      unit: "°",
+    },
+    {
+      field: "rainFromInches",
+      words: "The rain that counts",
+      value: settings.rainFromInches,
+      lowest: 0.001,
+      highest: 10,
+      unit: "in",
+    },
+    {
+      field: "rainChanceFromPercent",
+      words: "The chance of rain that counts",
+      value: settings.rainChanceFromPercent,
+      lowest: 0,
+      highest: 100,
+      unit: "%",
+    },
     ...sensitivePlaces.map(({ name, bearingDegrees }) => ({
-      field: `bearing ${name}`, words: `The bearing to ${name}`, value: bearingDegrees, lowest: 0, highest: 360, unit: "°",
+      field: `bearing ${name}`,
+      words: `The bearing to ${name}`,
+      value: bearingDegrees,
+      lowest: 0,
+      highest: 360,
+      unit: "°",
     })),
     ...mixes.flatMap(({ products }) => products.flatMap(productRanges)),
   ]);
 }
 
-function productRanges(product: WeatherLimits) {
-  const named = (field: keyof WeatherLimits, words: string, value: number, lowest: number, highest: number, unit: string) => ({
-    field: `${product.productName} ${field}`, words: `${words} of ${product.productName}`, value, lowest, highest, unit,
+function productRanges(product: WeatherLimits): readonly RangeCheck[] {
+  const named = (
+    field: keyof WeatherLimits,
+    words: string,
+    value: number,
+    lowest: number,
+    highest: number,
+    unit: string,
+  ) => ({
+    field: `${product.productName} ${field}`,
+    words: `${words} of ${product.productName}`,
+    value,
+    lowest,
+    highest,
+    unit,
   });
-  const { lowestTemperature, highestTemperature, highestTemperatureAhead, lowestWind, highestWind, rainfast, heavyRain } = product;
+  const {
+    lowestTemperature,
+    highestTemperature,
+    highestTemperatureAhead,
+    lowestWind,
+    highestWind,
+    rainfast,
+    heavyRain,
+  } = product;
   return [
-    ...stated(lowestTemperature).map(({ limitF }) => named("lowestTemperature", "The lowest temperature", limitF, -60, 140, "°F")),
-    ...stated(highestTemperature).map(({ limitF }) => named("highestTemperature", "The highest temperature", limitF, -60, 140, "°F")),
+    ...stated(lowestTemperature).map(({ limitF }) =>
+      named("lowestTemperature", "The lowest temperature", limitF, -60, 140, "°F"),
+    ),
+    ...stated(highestTemperature).map(({ limitF }) =>
+      named("highestTemperature", "The highest temperature", limitF, -60, 140, "°F"),
+    ),
     ...stated(highestTemperatureAhead).flatMap(({ limitF, withinHours }) => [
       named("highestTemperatureAhead", "The highest temperature ahead", limitF, -60, 140, "°F"),
       named("highestTemperatureAhead", "The time ahead", withinHours, 0, 240, "h"),

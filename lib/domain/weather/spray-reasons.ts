@@ -80,7 +80,12 @@ export function noteOf(rule: HourRule, authority: Authority, sentence: string): 
 /** A limit that nobody has read closes the hour, whatever the weather. */
 export function unreadLimit(rule: HourRule, productName: string, what: string): HourReason {
   const authority: Authority = { basis: "label", source: `label of ${productName}` };
-  return undecidedBy(rule, authority, `The ${what} of ${productName} has not been entered from its label.`, productName);
+  return undecidedBy(
+    rule,
+    authority,
+    `The ${what} of ${productName} has not been entered from its label.`,
+    productName,
+  );
 }
 
 /** A number as a crew member reads it: at most two decimals. */

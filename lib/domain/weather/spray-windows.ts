@@ -11,11 +11,13 @@ export interface WeatherWindow extends Span {
 
 /** The hours of one mix that are not closed, merged where one follows the other at once. */
 export function openWindows(mix: JudgedMix): readonly WeatherWindow[] {
-  return mergeStretches(mix.hours, ({ verdict }) => (verdict === "closed" ? undefined : "open")).map(({ hours, span }) => ({
-    ...span,
-    verdict: hours.some(({ verdict }) => verdict === "take-care") ? "take-care" : "open",
-    reasons: distinctReasons(hours.flatMap(({ reasons }) => reasons)),
-  }));
+  return mergeStretches(mix.hours, ({ verdict }) => (verdict === "closed" ? undefined : "open")).map(
+    ({ hours, span }) => ({
+      ...span,
+      verdict: hours.some(({ verdict }) => verdict === "take-care") ? "take-care" : "open",
+      reasons: distinctReasons(hours.flatMap(({ reasons }) => reasons)),
+    }),
+  );
 }
 
 /** How much of a visit may go on. */

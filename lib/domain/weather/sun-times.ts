@@ -1,4 +1,5 @@
 import { getTimes } from "suncalc";
+import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { type Outcome, accept, badInput } from "#domain/foundation/outcome";
 import { refuseOutOfRange } from "#domain/turf/physical-range";
 import { noonToNoon } from "#domain/weather/local-hours";
@@ -11,7 +12,11 @@ export interface Place {
 
 /** Sunrise and sunset of a local day, or that there is none. */
 export type SunTimes =
-  | { readonly kind: "rises-and-sets"; readonly sunriseEpochMilliseconds: number; readonly sunsetEpochMilliseconds: number }
+  | {
+      readonly kind: "rises-and-sets";
+      readonly sunriseEpochMilliseconds: number;
+      readonly sunsetEpochMilliseconds: number;
+    }
   | { readonly kind: "always-up" }
   | { readonly kind: "always-down" };
 
@@ -21,18 +26,29 @@ const NOON_MILLISECONDS = ONE_DAY_MILLISECONDS / 2;
 /**
  * Sunrise and sunset at a place on a local date, at sea level and with ordinary refraction, to about a minute
  * (library suncalc). They are those around the solar noon nearest to noon on the clock.
- * Refuses what is no date, no time zone or no place.
+ * Refuses what is no time zone or no place.
  */
-export function sunTimesOn(date: string, timeZone: string, place: Place): Outcome<SunTimes> {
+export function sunTimesOn(date: CalendarDate, timeZone: string, place: Place): Outcome<SunTimes> {
   const { latitudeDegrees, longitudeDegrees } = place;
   const refusal = refuseOutOfRange([
     { field: "latitudeDegrees", words: "The latitude", value: latitudeDegrees, lowest: -90, highest: 90, unit: "°" },
-    { field: "longitudeDegrees", words: "The longitude", value: longitudeDegrees, lowest: -180, highest: 180, unit: "°" },
+    {
+      field: "longitudeDegrees",
+      words: "The longitude",
+      value: longitudeDegrees,
+      lowest: -180,
+      highest: 180,
+      unit: "°",
+    },
   ]);
   if (refusal !== undefined) return refusal;
   const noon = noonToNoon(date, timeZone);
   if (!noon.ok) return noon;
-  const times = getTimes(nearestSolarNoon(noon.value.fromEpochMilliseconds, longitudeDegrees), latitudeDegrees, longitudeDegrees);
+  const times = getTimes(
+    nearestSolarNoon(noon.value.fromEpochMilliseconds, longitudeDegrees),
+    latitudeDegrees,
+    longitudeDegrees,
+  );
   if (times.sunrise !== null && times.sunset !== null) {
     return accept({
       kind: "rises-and-sets",
@@ -42,7 +58,12 @@ export function sunTimesOn(date: string, timeZone: string, place: Place): Outcom
   }
   if (times.alwaysUp === true) return accept({ kind: "always-up" });
   if (times.alwaysDown === true) return accept({ kind: "always-down" });
-  return badInput("latitudeDegrees", `${latitudeDegrees}°`, "a place with a sunrise", `Sunrise and sunset on ${date} can't be computed there.`);
+  return badInput(
+    "latitudeDegrees",
+    `${latitudeDegrees}°`,
+    "a place with a sunrise",
+    `Sunrise and sunset on ${date} can't be computed there.`,
+  );
 }
 
 /** The library picks its day by an instant, so it is asked with mean solar noon, in the middle of the day that is meant. */

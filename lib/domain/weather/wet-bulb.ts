@@ -10,7 +10,14 @@ import { saturationVaporPressureKilopascals, vaporPressureFromWetBulbKilopascals
 export function stullWetBulbC(temperatureC: number, relativeHumidityPercent: number): Outcome<number> {
   const refusal = refuseOutOfRange([
     { field: "temperatureC", words: "The temperature", value: temperatureC, lowest: -20, highest: 50, unit: "°C" },
-    { field: "relativeHumidityPercent", words: "The relative humidity", value: relativeHumidityPercent, lowest: 5, highest: 99, unit: "%" },
+    {
+      field: "relativeHumidityPercent",
+      words: "The relative humidity",
+      value: relativeHumidityPercent,
+      lowest: 5,
+      highest: 99,
+      unit: "%",
+    },
   ]);
   if (refusal !== undefined) return refusal;
   const humidity = relativeHumidityPercent;
@@ -39,7 +46,14 @@ export function psychrometricWetBulbC(
   const refusal = refuseOutOfRange([
     temperatureRange("temperatureC", "The temperature", temperatureC),
     percentRange("relativeHumidityPercent", "The relative humidity", relativeHumidityPercent),
-    { field: "pressureKilopascals", words: "The air pressure", value: pressureKilopascals, lowest: 45, highest: 110, unit: "kPa" },
+    {
+      field: "pressureKilopascals",
+      words: "The air pressure",
+      value: pressureKilopascals,
+      lowest: 45,
+      highest: 110,
+      unit: "kPa",
+    },
   ]);
   if (refusal !== undefined) return refusal;
   const vaporPressure = saturationVaporPressureKilopascals(temperatureC) * (relativeHumidityPercent / 100);
@@ -47,7 +61,8 @@ export function psychrometricWetBulbC(
   let warmEnough = temperatureC;
   for (let halving = 0; halving < HALVINGS; halving += 1) {
     const middle = (tooCold + warmEnough) / 2;
-    if (vaporPressureFromWetBulbKilopascals(temperatureC, middle, pressureKilopascals) < vaporPressure) tooCold = middle;
+    if (vaporPressureFromWetBulbKilopascals(temperatureC, middle, pressureKilopascals) < vaporPressure)
+      tooCold = middle;
     else warmEnough = middle;
   }
   return accept(warmEnough);
@@ -73,7 +88,11 @@ export interface DeltaT {
  * they last and drift far. Source: Australian Bureau of Meteorology, quoted by sprayers101.com/delta-t.
  * Refuses as {@link psychrometricWetBulbC} does.
  */
-export function deltaT(temperatureC: number, relativeHumidityPercent: number, pressureKilopascals: number): Outcome<DeltaT> {
+export function deltaT(
+  temperatureC: number,
+  relativeHumidityPercent: number,
+  pressureKilopascals: number,
+): Outcome<DeltaT> {
   const wetBulbC = psychrometricWetBulbC(temperatureC, relativeHumidityPercent, pressureKilopascals);
   if (!wetBulbC.ok) return wetBulbC;
   const deltaTC = temperatureC - wetBulbC.value;

@@ -1,0 +1,41 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { ANTHRACNOSE_THRESHOLD, DANNEBERGER_ANTHRACNOSE, judgeAnthracnose } from "#domain/turf/anthracnose";
+import { refusalOf, valueOf } from "../../support/domain-answers";
+
+const judge = (meanTemperatureC: number, meanLeafWetHoursPerDay: number) =>
+  judgeAnthracnose({ meanTemperatureC, meanLeafWetHoursPerDay }, ANTHRACNOSE_THRESHOLD);
+const wetHours = fc.double({ min: 0, max: 24, noNaN: true });
+
+describe("the anthracnose index", () => {
+  test("where it answers, it doesn't fall with warmth", () => {
+    fc.assert(
+      fc.property(fc.double({ min: 13.5, max: 35, noNaN: true }), wetHours, (degreesC, hours) => {
+        expect(valueOf(judge(degreesC + 1, hours)).index).toBeGreaterThan(valueOf(judge(degreesC, hours)).index);
+      }),
+    );
+  });
+  test("cold weather is refused and never called dangerous", () => {
+    fc.assert(
+      fc.property(fc.double({ min: -30, max: 4, noNaN: true }), wetHours, (degreesC, hours) => {
+        expect(refusalOf(judge(degreesC, hours)).field).toBe("meanTemperatureC");
+      }),
+    );
+    expect(refusalOf(judge(10, 0)).sentence).toBe(
+      "The anthracnose model says nothing at 10 °C: below 13.5 °C its curve rises again.",
+    );
+  });
+  test("carries its model and threshold", () => {
+    expect(valueOf(judge(22, 12))).toMatchObject({ model: DANNEBERGER_ANTHRACNOSE, threshold: 2, isFavorable: true });
+  });
+  test.each([
+    [22, 25, "meanLeafWetHoursPerDay"],
+    [22, -1, "meanLeafWetHoursPerDay"],
+    [Number.NaN, 12, "meanTemperatureC"],
+  ])("refuses %d °C and %d h", (degreesC, hours, field) => expect(refusalOf(judge(degreesC, hours)).field).toBe(field));
+  test("refuses a threshold beyond the scale of the index", () => {
+    expect(refusalOf(judgeAnthracnose({ meanTemperatureC: 22, meanLeafWetHoursPerDay: 12 }, 7)).field).toBe(
+      "threshold",
+    );
+  });
+});

@@ -1,0 +1,140 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import {
+  BROWN_PATCH_THRESHOLDS,
+  FIDANZA_INITIAL_CONDITIONS,
+  judgeBrownPatch,
+  judgeBrownPatchInitial,
+  judgeBrownPatchKentucky,
+} from "#domain/turf/brown-patch";
+import { refusalOf, valueOf } from "../../support/domain-answers";
+
+const judge = (meanRelativeHumidityPercent: number, minimumTemperatureC: number, threshold = 6) =>
+  judgeBrownPatch({ meanRelativeHumidityPercent, minimumTemperatureC }, threshold);
+
+describe("the two-variable index", () => {
+  test("rises with humidity, and never passes its peak at 21.2 °C", () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0, max: 99, noNaN: true }),
+        fc.double({ min: -20, max: 40, noNaN: true }),
+        (percent, degreesC) => {
+          const { index } = valueOf(judge(percent, degreesC));
+          expect(valueOf(judge(percent + 1, degreesC)).index).toBeGreaterThan(index);
+          expect(index).toBeLessThanOrEqual(valueOf(judge(percent, 1.4 / 0.066)).index + 1e-9);
+        },
+      ),
+    );
+  });
+  test("the threshold belongs to the warning", () => {
+    const { index } = valueOf(judge(90, 18));
+    expect(valueOf(judge(90, 18, index)).isFavorable).toBe(true);
+    expect(valueOf(judge(80, 18, BROWN_PATCH_THRESHOLDS.published)).isFavorable).toBe(false);
+    expect(valueOf(judge(80, 18, BROWN_PATCH_THRESHOLDS.kentucky)).isFavorable).toBe(true);
+  });
+  test.each([
+    [101, 20, 6, "meanRelativeHumidityPercent"],
+    [90, Number.NaN, 6, "minimumTemperatureC"],
+    [90, 20, 60, "threshold"],
+  ])("refuses %d %%, %d °C, threshold %d", (percent, degreesC, threshold, field) =>
+    expect(refusalOf(judge(percent, degreesC, threshold)).field).toBe(field),
+  );
+});
+
+describe("the initial conditions", () => {
+  test("are five, are listed with what was found, and say that they are not added up", () => {
+    const answer = valueOf(
+      judgeBrownPatchInitial({
+        hoursAtOrAbove95PercentHumidity: 9,
+        meanRelativeHumidityPercent: 80,
+        leafWetHours: 2,
+        rainMillimeters: 3,
+        minimumAirTemperatureC: 17,
+        minimumSoilTemperatureC: 12,
+      }),
+    );
+    expect(answer.model).toBe(FIDANZA_INITIAL_CONDITIONS);
+    expect(answer.conditions.map(({ isMet }) => isMet)).toEqual([true, true, false, true, false]);
+    expect(answer.conditions.map(({ found }) => found)).toEqual([9, 80, 2, 17, 12]);
+  });
+  test("a day of 25 hours of wet leaves is refused", () => {
+    const answer = judgeBrownPatchInitial({
+      hoursAtOrAbove95PercentHumidity: 9,
+      meanRelativeHumidityPercent: 80,
+      leafWetHours: 25,
+      rainMillimeters: 3,
+      minimumAirTemperatureC: 17,
+      minimumSoilTemperatureC: 17,
+    });
+    expect(refusalOf(answer).field).toBe("leafWetHours");
+  });
+});
+
+describe("the Kentucky model", () => {
+  const hour = {
+    airTemperatureC: 22,
+    soilTemperatureC: 23,
+    relativeHumidityPercent: 70,
+    rainOrIrrigationMillimeters: 0,
+  };
+  const hours = (count: number, change: (index: number) => Partial<typeof hour>) =>
+    Array.from({ length: count }, (_, index) => ({
+      startsAtEpochMilliseconds: index * 3_600_000,
+      ...hour,
+      ...change(index),
+    }));
+  const humidEnd = (index: number) => (index >= 50 ? { relativeHumidityPercent: 97 } : {});
+
+  test("rain counts in the 36 hours before the tenth humid hour, and not earlier or in it", () => {
+    const rainAt = (wet: number) =>
+      valueOf(
+        judgeBrownPatchKentucky(
+          hours(60, (index) => ({ ...humidEnd(index), ...(index === wet ? { rainOrIrrigationMillimeters: 3 } : {}) })),
+        ),
+      ).isFavorable;
+    expect([22, 23, 40, 58, 59].map(rainAt)).toEqual([false, true, true, true, false]);
+  });
+  test("temperatures count in the 24 hours before it", () => {
+    const coldAt = (cold: number) =>
+      valueOf(
+        judgeBrownPatchKentucky(
+          hours(60, (index) => ({
+            ...humidEnd(index),
+            ...(index === 30 ? { rainOrIrrigationMillimeters: 3 } : {}),
+            ...(index === cold ? { airTemperatureC: 15 } : {}),
+          })),
+        ),
+      ).isFavorable;
+    expect([34, 35, 58, 59].map(coldAt)).toEqual([true, false, false, true]);
+  });
+  test("humid hours need not follow each other, but lie in the last day", () => {
+    const everyOther = hours(72, (index) => ({
+      ...(index >= 48 && index % 2 === 0 ? { relativeHumidityPercent: 97 } : {}),
+      rainOrIrrigationMillimeters: 1,
+    }));
+    expect(valueOf(judgeBrownPatchKentucky(everyOther))).toMatchObject({ humidHours: 12, isFavorable: true });
+    const before = hours(72, (index) => ({
+      ...(index < 40 ? { relativeHumidityPercent: 97 } : {}),
+      rainOrIrrigationMillimeters: 1,
+    }));
+    expect(valueOf(judgeBrownPatchKentucky(before))).toMatchObject({ humidHours: 0, isFavorable: false });
+  });
+  test("with nine humid hours only that condition is answered", () => {
+    const nine = hours(60, (index) => (index >= 51 ? { relativeHumidityPercent: 97 } : {}));
+    expect(valueOf(judgeBrownPatchKentucky(nine)).conditions).toHaveLength(1);
+  });
+  test("refuses too few hours, a gap, no 36 hours before, and impossible readings", () => {
+    expect(refusalOf(judgeBrownPatchKentucky(hours(23, humidEnd))).field).toBe("hours");
+    expect(refusalOf(judgeBrownPatchKentucky(hours(60, humidEnd).filter((_, index) => index !== 20))).field).toBe(
+      "1970-01-01T20:00",
+    );
+    expect(
+      refusalOf(judgeBrownPatchKentucky(hours(30, (index) => (index >= 20 ? { relativeHumidityPercent: 97 } : {}))))
+        .sentence,
+    ).toContain("36 hours");
+    expect(
+      refusalOf(judgeBrownPatchKentucky(hours(60, (index) => (index === 5 ? { soilTemperatureC: Number.NaN } : {}))))
+        .field,
+    ).toBe("hour 6 soilTemperatureC");
+  });
+});

@@ -1,0 +1,54 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { addDays } from "#domain/foundation/calendar-date";
+import { dayOfYear, unbrokenDays } from "#domain/turf/daily-series";
+import { day, refusalOf, valueOf } from "../../support/domain-answers";
+
+const first = day("2026-02-26");
+const series = Array.from({ length: 10 }, (_, index) => ({ date: addDays(first, index), index }));
+
+describe("day of the year", () => {
+  test.each([
+    ["2026-01-01", 1],
+    ["2026-02-28", 59],
+    ["2026-03-01", 60],
+    ["2024-03-01", 61],
+    ["2026-09-03", 246],
+    ["2026-12-31", 365],
+    ["2024-12-31", 366],
+  ])("%s is day %d", (date, expected) => expect(dayOfYear(day(date))).toBe(expected));
+});
+
+describe("unbroken days", () => {
+  test("only the period is given, across the end of February", () => {
+    const days = valueOf(unbrokenDays(series, { from: day("2026-02-28"), through: day("2026-03-02") }));
+    expect(days.map(({ date }) => date)).toEqual(["2026-02-28", "2026-03-01", "2026-03-02"]);
+  });
+
+  test("a gap is named by its date, wherever it lies", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 0, max: 9 }), (hole) => {
+        const broken = series.filter(({ index }) => index !== hole);
+        const refusal = refusalOf(unbrokenDays(broken, { from: first, through: addDays(first, 9) }));
+        expect(refusal).toMatchObject({ kind: "missing-fact", field: addDays(first, hole) });
+        expect(refusal.sentence).toBe(`There is no reading for ${addDays(first, hole)}.`);
+      }),
+    );
+  });
+
+  test("an empty series lacks its first day", () => {
+    expect(refusalOf(unbrokenDays([], { from: first, through: first })).field).toBe("2026-02-26");
+  });
+
+  test("a period that ends before it begins is refused", () => {
+    expect(refusalOf(unbrokenDays(series, { from: addDays(first, 1), through: first })).field).toBe("through");
+  });
+
+  test("a day named twice or out of order is refused by its date", () => {
+    const period = { from: first, through: addDays(first, 1) };
+    const [one, two] = series;
+    if (one === undefined || two === undefined) throw new Error("the series is too short");
+    expect(refusalOf(unbrokenDays([one, one, two], period))).toMatchObject({ kind: "bad-input", found: "2026-02-26" });
+    expect(refusalOf(unbrokenDays([two, one], period))).toMatchObject({ kind: "bad-input", found: "2026-02-26" });
+  });
+});
