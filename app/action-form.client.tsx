@@ -50,7 +50,7 @@ export function ActionForm(props: ActionFormProps) {
   const { action, schema, fixed = {}, submit, whilePending, aside, children } = props;
   const [state, send, isPending] = useActionState(action, UNSENT);
   const values = { ...props.values, ...state.values };
-  const form = useForm<FieldValues>({
+  const form = useForm({
     resolver: zodResolver(schema as z.ZodType<FieldValues, FieldValues>),
     defaultValues: nested({ ...values, ...fixed }),
     mode: "onTouched",

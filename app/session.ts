@@ -2,11 +2,10 @@ import { cookies, headers } from "next/headers";
 import { redirect } from "next/navigation";
 import { getServerSession } from "next-auth";
 import { cache } from "react";
-import { type SessionKey } from "#adapters/postgres/company-work";
 import { readCompany } from "#application/companies/read-company";
 import { house } from "#application/house";
 import { SIGNED_OUT, type UseCaseRefusal } from "#application/refusal";
-import { type UseCase } from "#application/use-case";
+import { type SessionKey, type UseCase } from "#application/use-case";
 import { type Outcome, refuse } from "#domain/foundation/outcome";
 import { authentication } from "./authentication";
 

@@ -6,7 +6,7 @@ import { changeRole } from "#application/people/change-role";
 import { endMembership } from "#application/people/end-membership";
 import { withdrawInvitation } from "#application/people/withdraw-invitation";
 import { withdrawLicense } from "#application/people/withdraw-license";
-import { readEnvironment } from "#adapters/environment";
+import { officeLink } from "#application/office";
 import { doneForm, type FormState, readForm, refusedForm } from "../../../form-state";
 import { asMember } from "../../../session";
 
@@ -43,6 +43,6 @@ export async function withdrawLicenseAction(previous: FormState, form: FormData)
 export async function issueResetLinkAction(previous: FormState, form: FormData): Promise<FormState> {
   const answer = await asMember(issueResetLink, readForm(form));
   if (!answer.ok) return refusedForm(previous, form, answer.refusal);
-  const link = new URL(`/reset-password/${answer.value.secret}`, readEnvironment().NEXTAUTH_URL).href;
+  const link = officeLink(`/reset-password/${answer.value.secret}`);
   return doneForm(previous, `For ${answer.value.email}, once, within ${String(RESET_LINK_HOURS)} hours:`, link);
 }

@@ -3,7 +3,7 @@ import { type z } from "zod";
 import {
   emailField, idField, newPasswordField, optionalDate, optionalLine, requiredDate, requiredLine, roleField, secretField, stateField,
   timeZoneField, versionField,
-} from "#application/field-schema";
+} from "#application/field.schema";
 import { countedId, countedSecret } from "../support/house";
 
 const MEGABYTE = "x".repeat(1_048_576);
