@@ -31,9 +31,10 @@ const OUTSIDE_LOCK_ATTEMPTS = 120;
  * scripts/migrate.mjs.
  *
  * @typedef {object} Migrations
- * @property {(ownerUrl: string) => Promise<readonly string[]>} pendingMigrations
+ * @property {(ownerUrl: string) => Promise<import("../migrate.mjs").MigrationState>} pendingMigrations
  * @property {(ownerUrl: string) => Promise<unknown>} migrate
  * @property {() => Promise<unknown>} generateClient
+ * @property {new (message: string) => Error} MigrationError one sentence for the person who runs the installation
  */
 
 /**
@@ -178,11 +179,20 @@ async function openOutside({ ownerUrl, appUrl }, purpose) {
  * @param {string} ownerUrl
  */
 async function applyPending(migrations, ownerUrl) {
-  const pending = await migrations.pendingMigrations(ownerUrl);
-  if (pending.length === 0) return;
-  say(`Bringing the database's tables up to date (${pending.length === 1 ? "one step" : `${pending.length} steps`}) …`);
-  await migrations.migrate(ownerUrl);
-  say("The tables are up to date.");
+  try {
+    const state = await migrations.pendingMigrations(ownerUrl);
+    if (state.kind === "none") return;
+    if (state.kind === "pending") {
+      const { length } = state.names;
+      say(`Bringing the database's tables up to date (${length === 1 ? "one step" : `${length} steps`}) …`);
+    }
+    // A state that only a person can put right is refused here, in the words of whoever keeps the migrations.
+    await migrations.migrate(ownerUrl);
+    say("The tables are up to date.");
+  } catch (error) {
+    if (error instanceof migrations.MigrationError) throw new Refusal(error.message);
+    throw error;
+  }
 }
 
 /**

@@ -4,55 +4,48 @@ import process from "node:process";
 import { runInTerminal, runToEnd } from "./child.mjs";
 import { readValue, withConnection } from "./connection.mjs";
 import { keepFile, readKeptFile } from "./keep-file.mjs";
-import { recreateDatabase } from "./roles.mjs";
+import { emptyDatabase } from "./roles.mjs";
 import { Refusal, say } from "./say.mjs";
 import { rememberDemonstration } from "./secrets.mjs";
 import { productEnvironment } from "./web-server.mjs";
 
 /**
- * How the first start of a data folder went.
+ * What a data folder remembers of its first start: that no demonstration was wanted.
  *
- * @typedef {{ demonstration: "begun" | "made" | "not wanted" }} FirstStart
+ * @typedef {{ demonstration?: "not wanted" }} FirstStart
  */
 
 /**
- * Whether there is a company, and whether the demonstration has been made; both false before the tables are.
+ * What the database says about its companies; all false before it has tables.
  *
  * @param {string} adminUrl
- * @returns {Promise<{ hasCompany: boolean, isSeeded: boolean }>}
+ * @returns {Promise<{ hasCompany: boolean, hasOwnCompany: boolean, isSeeded: boolean }>} whether there is any
+ *   company, one that is no demonstration, and a demonstration that was made to its end
  */
 export async function readCompanies(adminUrl) {
   return withConnection(adminUrl, async (client) => {
-    const has = async (/** @type {string} */ table, /** @type {string} */ query) =>
-      (await readValue(client, "select to_regclass($1) is not null", [table])) === true && (await readValue(client, query)) === true;
+    const has = async (/** @type {string} */ table, /** @type {string} */ condition) =>
+      (await readValue(client, "select to_regclass($1) is not null", [table])) === true &&
+      (await readValue(client, `select exists (select from ${table} where ${condition})`)) === true;
     return {
-      hasCompany: await has("public.company", "select exists (select from public.company)"),
-      isSeeded: await has(
-        "public.installation",
-        "select exists (select from public.installation where demonstration_seeded_at is not null)",
-      ),
+      hasCompany: await has("public.company", "true"),
+      hasOwnCompany: await has("public.company", "not is_demonstration"),
+      isSeeded: await has("public.installation", "demonstration_seeded_at is not null"),
     };
   });
 }
 
 /**
  * Starts over when the making of the demonstration was cut off. Nobody can have used what is there: the web
- * server starts only when the demonstration is whole.
+ * server starts only when the demonstration is whole. A company that is no demonstration is never touched.
  *
- * @param {import("./data-folder.mjs").DataFolder} folder
- * @param {import("./database.mjs").Database} database
+ * @param {{ ownerUrl: string, adminUrl: string }} database with us in charge of it
  */
-export async function discardCutOffDemonstration(folder, database) {
-  if (readFirstStart(folder)?.demonstration !== "begun") return;
-  const { hasCompany, isSeeded } = await readCompanies(database.adminUrl);
-  if (hasCompany && !isSeeded) {
-    if (database.superuserUrl === null) {
-      throw new Refusal("The making of the demonstration was cut off and has left half of it behind: empty the database of DATABASE_OWNER_URL and start again.");
-    }
-    say("The making of the demonstration was cut off: it begins anew.");
-    await recreateDatabase(database.superuserUrl);
-  }
-  forgetFirstStart(folder);
+export async function discardCutOffDemonstration({ ownerUrl, adminUrl }) {
+  const { hasCompany, hasOwnCompany, isSeeded } = await readCompanies(adminUrl);
+  if (!hasCompany || hasOwnCompany || isSeeded) return;
+  say("The making of the demonstration was cut off: it begins anew.");
+  await emptyDatabase(ownerUrl);
 }
 
 /**
@@ -91,7 +84,6 @@ export async function settleFirstCompany({ settings, folder, secrets, database, 
  * @returns {Promise<import("./secrets.mjs").Secrets>}
  */
 async function makeDemonstration({ settings, folder, secrets, database, aborted }) {
-  keepFirstStart(folder, { demonstration: "begun" });
   say("Making the demonstration company (on the first start only) …");
   const { DATABASE_OWNER_URL: _owner, ...environment } = process.env;
   const output = await runToEnd({
@@ -104,7 +96,6 @@ async function makeDemonstration({ settings, folder, secrets, database, aborted 
     aborted,
   });
   const changed = rememberDemonstration(folder, secrets, readSignIn(output));
-  keepFirstStart(folder, { demonstration: "made" });
   say("The demonstration company is there.");
   return changed;
 }

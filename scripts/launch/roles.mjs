@@ -23,14 +23,17 @@ export async function ensureOwnerAndDatabase(superuserUrl, secrets) {
 }
 
 /**
- * Throws our own database away and makes an empty one in its place.
+ * Throws away everything in a database, which then is as one that was just made.
  *
- * @param {string} superuserUrl
+ * @param {string} ownerUrl of whoever owns the database
  */
-export async function recreateDatabase(superuserUrl) {
-  await withConnection(superuserUrl, async (client) => {
-    await client.query(`drop database if exists ${DATABASE} with (force)`);
-    await createDatabase(client);
+export async function emptyDatabase(ownerUrl) {
+  await withConnection(ownerUrl, async (client) => {
+    await client.query("begin");
+    await client.query("drop schema public cascade");
+    await client.query("create schema public authorization pg_database_owner");
+    await client.query("grant usage on schema public to public");
+    await client.query("commit");
   });
 }
 

@@ -91,8 +91,8 @@ async function workInCharge({ settings, folder, purpose, needsTables, work, endi
   const charge = await openDatabase({ settings, folder, secrets, purpose });
   ending.later(() => charge.close());
   aborted.throwIfAborted();
-  await discardCutOffDemonstration(folder, charge);
   if (needsTables) {
+    await discardCutOffDemonstration(charge);
     const migrations = await loadMigrations(settings.checkout);
     await charge.migrate(migrations);
     await generateClientIfChanged(settings.checkout, migrations);

@@ -30,7 +30,7 @@ export async function serveProduct({ settings, folder, claim, secrets: keptSecre
   ending.later(() => database.close());
   database.watch((sentence) => ending.begin({ sentence, exitCode: 1, unexpected: true }));
   aborted.throwIfAborted();
-  await discardCutOffDemonstration(folder, database);
+  await discardCutOffDemonstration(database);
   await database.migrate(migrations);
   aborted.throwIfAborted();
   await generateClientIfChanged(checkout, migrations);
