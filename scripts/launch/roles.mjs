@@ -30,11 +30,20 @@ export async function ensureOwnerAndDatabase(superuserUrl, secrets) {
 export async function emptyDatabase(ownerUrl) {
   await withConnection(ownerUrl, async (client) => {
     await client.query("begin");
-    await client.query("drop schema public cascade");
-    await client.query("create schema public authorization pg_database_owner");
-    await client.query("grant usage on schema public to public");
+    await resetSchema(client);
     await client.query("commit");
   });
+}
+
+/**
+ * The part of {@link emptyDatabase} for a transaction that goes on.
+ *
+ * @param {import("pg").Client} client of whoever owns the database
+ */
+export async function resetSchema(client) {
+  await client.query("drop schema if exists public cascade");
+  await client.query("create schema public authorization pg_database_owner");
+  await client.query("grant usage on schema public to public");
 }
 
 /** @param {import("pg").Client} client */
