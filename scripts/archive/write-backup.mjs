@@ -1,7 +1,7 @@
 // @ts-check
 import { createHash } from "node:crypto";
-import { existsSync } from "node:fs";
-import { open, rename, rm } from "node:fs/promises";
+import { createWriteStream, existsSync } from "node:fs";
+import { rename, rm } from "node:fs/promises";
 import process from "node:process";
 import { Readable } from "node:stream";
 import { pipeline } from "node:stream/promises";
@@ -25,21 +25,17 @@ import { copyOut } from "./copy-table.mjs";
 export async function writeBackup({ url, path, now, aborted }) {
   if (existsSync(path)) throw new Refusal(`${path} is there already and is not overwritten: name another file.`);
   const unfinished = `${path}.${process.pid}.new`;
-  const file = await open(unfinished, "wx", 0o600);
   try {
     const counted = { tables: 0, rows: 0 };
     await withConnection(url, async (client) => {
       await client.query("begin transaction isolation level repeatable read, read only");
       await client.query("set local client_encoding to 'UTF8'; set local timezone to 'UTC'; set local datestyle to 'ISO'");
       const content = Readable.from(writeLines(client, now, counted), { objectMode: false });
-      await pipeline(content, createGzip(), file.createWriteStream({ autoClose: false }), { signal: aborted });
+      await pipeline(content, createGzip(), createWriteStream(unfinished, { flags: "wx", mode: 0o600, flush: true }), { signal: aborted });
     });
-    await file.sync();
-    await file.close();
     await rename(unfinished, path);
     return counted;
   } catch (error) {
-    await file.close().catch(() => undefined);
     await rm(unfinished, { force: true });
     throw error;
   }
