@@ -6,7 +6,7 @@ import { discardCutOffDemonstration, runCompanyCommand, settleFirstCompany } fro
 import { refuseTakenPort } from "./ports.mjs";
 import { identify } from "./process-identity.mjs";
 import { say, show } from "./say.mjs";
-import { readBindAddress, startWebServer, waitForFirstAnswer } from "./web-server.mjs";
+import { builtSite, readBindAddress, startWebServer, waitForFirstAnswer } from "./web-server.mjs";
 
 const SPACE_CHECK_MILLISECONDS = 60_000;
 const LOW_MEGABYTES = 200;
@@ -21,8 +21,9 @@ const LOW_MEGABYTES = 200;
  * @param {import("./secrets.mjs").Secrets} request.secrets
  * @param {{ empty: boolean }} request.options
  * @param {import("./ending.mjs").Ending} request.ending
+ * @param {import("./web-server.mjs").Site} [request.site] what serves instead of the build, which then is not made
  */
-export async function serveProduct({ settings, folder, claim, secrets: keptSecrets, options, ending }) {
+export async function serveProduct({ settings, folder, claim, secrets: keptSecrets, options, ending, site }) {
   const { checkout, port } = settings;
   const { aborted } = ending;
   const migrations = await loadMigrations(checkout);
@@ -38,11 +39,11 @@ export async function serveProduct({ settings, folder, claim, secrets: keptSecre
     settings, folder, secrets: keptSecrets, database, empty: options.empty, aborted,
   });
   await database.settled();
-  await buildIfChanged({ checkout, folder, secrets, aborted });
+  if (site === undefined) await buildIfChanged({ checkout, folder, secrets, aborted });
   const bindAddress = await readBindAddress(database.adminUrl);
   await refuseTakenPort(port, bindAddress);
   aborted.throwIfAborted();
-  const web = startWebServer({ settings, folder, secrets, appUrl: database.appUrl, bindAddress });
+  const web = startWebServer({ site: site ?? builtSite(checkout), settings, folder, secrets, appUrl: database.appUrl, bindAddress });
   ending.later(() => web.end());
   claim.update({ web: identify(web.pid) });
   await waitForFirstAnswer(web, port, bindAddress, aborted);

@@ -21,8 +21,9 @@ const WRONG_USE = 2;
  * everything that it has started.
  *
  * @param {string[]} [args]
+ * @param {import("./web-server.mjs").Site} [site] what serves instead of the build
  */
-export function startProduct(args = process.argv.slice(2)) {
+export function startProduct(args = process.argv.slice(2), site = undefined) {
   return runWithEnding(async (ending) => {
     const options = readOptions(args);
     const settings = readSettings();
@@ -38,7 +39,7 @@ export function startProduct(args = process.argv.slice(2)) {
     await installPackages(settings.checkout, folder, ending.aborted);
     // From here on packages are needed.
     const { serveProduct } = await import("./serve-product.mjs");
-    await serveProduct({ settings, folder, claim, secrets, options, ending });
+    await serveProduct({ settings, folder, claim, secrets, options, ending, ...(site === undefined ? {} : { site }) });
     await ending.begun;
   });
 }

@@ -33,9 +33,27 @@ export async function readBindAddress(ownerUrl) {
 }
 
 /**
- * Starts the web server and waits for its first answer.
+ * What serves: a folder to run in, and a script there that listens on HOSTNAME and PORT.
+ *
+ * @typedef {{ folder: string, script: string }} Site
+ */
+
+/**
+ * The site that the build makes.
+ *
+ * @param {string} checkout
+ * @returns {Site}
+ */
+export function builtSite(checkout) {
+  const folder = standaloneFolder(checkout);
+  return { folder, script: join(folder, "server.js") };
+}
+
+/**
+ * Starts the web server.
  *
  * @param {object} request
+ * @param {Site} request.site
  * @param {import("./settings.mjs").Settings} request.settings
  * @param {import("./data-folder.mjs").DataFolder} request.folder
  * @param {import("./secrets.mjs").Secrets} request.secrets
@@ -43,15 +61,14 @@ export async function readBindAddress(ownerUrl) {
  * @param {string} request.bindAddress
  * @returns {import("./child.mjs").Child}
  */
-export function startWebServer({ settings, folder, secrets, appUrl, bindAddress }) {
-  const standalone = standaloneFolder(settings.checkout);
+export function startWebServer({ site, settings, folder, secrets, appUrl, bindAddress }) {
   // The web server must not know the way past the walls between companies.
   const { DATABASE_OWNER_URL: _owner, ...environment } = process.env;
   return startChild({
     folder,
     log: "web",
-    args: ["--import", STRIP_FORWARDED_HEADERS, join(standalone, "server.js")],
-    cwd: standalone,
+    args: ["--import", STRIP_FORWARDED_HEADERS, site.script],
+    cwd: site.folder,
     env: {
       ...environment,
       ...productEnvironment(settings, secrets),
