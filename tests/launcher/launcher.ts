@@ -22,15 +22,14 @@ export interface Start {
   readonly data: string;
   readonly port: number;
   readonly args?: readonly string[];
-  readonly program?: readonly string[];
+  readonly environment?: Readonly<Record<string, string>>;
 }
 
-/** Starts one on a data folder and a port; `program` runs it as someone else. */
-export function launch({ data, port, args = [], program = [process.execPath] }: Start): Launcher {
+/** Starts one on a data folder and a port, without what the tests' own environment says about either. */
+export function launch({ data, port, args = [], environment: given = {} }: Start): Launcher {
   const inherited = Object.entries(process.env).filter(([name]) => !/^(npm_|DATABASE_|HALFPASS_|VITEST)/.test(name) && name !== "NODE_ENV");
-  const environment = { ...Object.fromEntries(inherited), HALFPASS_DATA: data, PORT: String(port) };
-  const [command = process.execPath, ...before] = program;
-  const child = spawn(command, [...before, START, ...args], { env: environment as unknown as NodeJS.ProcessEnv, stdio: ["ignore", "pipe", "pipe"] });
+  const environment = { ...Object.fromEntries(inherited), NODE_ENV: "production" as const, HALFPASS_DATA: data, PORT: String(port), ...given };
+  const child = spawn(process.execPath, [START, ...args], { env: environment, stdio: ["ignore", "pipe", "pipe"] });
   let said = "";
   for (const stream of [child.stdout, child.stderr]) stream.on("data", (bytes) => (said += String(bytes)));
   const ended = once(child, "close").then(([code, signal]: unknown[]) => (typeof code === "number" ? code : String(signal)));
@@ -39,10 +38,15 @@ export function launch({ data, port, args = [], program = [process.execPath] }: 
 
 /** Waits until it serves; one that ends instead throws what it has said. */
 export async function untilServing(launcher: Launcher): Promise<void> {
+  await untilSaid(launcher, "Ctrl-C ends it.");
+}
+
+/** Waits for a sentence; a launcher that ends without it throws what it has said. */
+export async function untilSaid(launcher: Launcher, sentence: string): Promise<void> {
   let isGone = false;
   void launcher.ended.then(() => (isGone = true));
-  while (!launcher.said().includes("Ctrl-C ends it.")) {
-    if (isGone) throw new Error(`It has ended instead of serving:\n${launcher.said()}`);
+  while (!launcher.said().includes(sentence)) {
+    if (isGone) throw new Error(`It has ended without saying "${sentence}":\n${launcher.said()}`);
     await pause(POLL_MILLISECONDS);
   }
 }
@@ -59,8 +63,18 @@ function runs(pid: number): boolean {
   return !/\) [ZX] /.test(state);
 }
 
-/** The main processes that a launcher has started, by the notes that it and PostgreSQL keep. */
-export function startedBy(data: string): { web: number; database: number } {
+/** The web server that a launcher has started, by the note that it keeps. */
+export function webServerOf(data: string): number {
   const { web } = JSON.parse(readFileSync(join(data, "running.json"), "utf8")) as { web: { pid: number } };
-  return { web: web.pid, database: Number(readFileSync(join(data, "postgres", "postmaster.pid"), "utf8").split("\n")[0]) };
+  return web.pid;
+}
+
+/** The main process of the database that a launcher has started, by PostgreSQL's own note. */
+export function databaseOf(data: string): number {
+  return Number(readFileSync(join(data, "postgres", "postmaster.pid"), "utf8").split("\n")[0]);
+}
+
+/** Both of them. */
+export function startedBy(data: string): { web: number; database: number } {
+  return { web: webServerOf(data), database: databaseOf(data) };
 }

@@ -4,7 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
 import { findFreePort } from "../../scripts/launch/ports.mjs";
-import { type Launcher, launch, startedBy, untilGone, untilServing } from "./launcher";
+import { type Launcher, databaseOf, launch, startedBy, untilGone, untilSaid, untilServing } from "./launcher";
 
 let parent: string;
 let data: string;
@@ -121,8 +121,8 @@ test("a second copy on the same data is told where the first one is, and does it
 
 test("an interrupt in the middle of a start leaves no process", async () => {
   const launcher = start();
-  while (!launcher.said().includes("The database is up")) await new Promise((resolve) => setTimeout(resolve, 10));
-  const { database } = { database: Number((await import("node:fs")).readFileSync(join(data, "postgres", "postmaster.pid"), "utf8").split("\n")[0]) };
+  await untilSaid(launcher, "The database is up");
+  const database = databaseOf(data);
   expect(await interrupt(launcher)).toBe(130);
   await untilGone(database);
   expect(await readdir(data)).not.toContain("running.json");
