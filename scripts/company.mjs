@@ -6,7 +6,13 @@ if (tooOld) {
   process.stderr.write(tooOld + "\n");
   process.exitCode = 1;
 } else {
-  import("./launch/run-company.mjs").then(function (company) {
-    return company.runCompany(process.argv.slice(2));
-  });
+  import("./launch/run-company.mjs").then(
+    function (company) {
+      return company.runCompany(process.argv.slice(2));
+    },
+    function (error) {
+      process.stderr.write("Halfpass can't read its own scripts: " + error.message + "\n");
+      process.exitCode = 1;
+    },
+  );
 }

@@ -250,7 +250,7 @@ async function setSuperuserPassword({ folder, binaries, secrets }) {
  */
 function run(program, args, account, input = "") {
   const environment = { ...process.env };
-  for (const name of Object.keys(environment)) if (/^PG|^LC_|^LANG/.test(name)) delete environment[name];
+  for (const name of Object.keys(environment)) if (/^PG|^LC_|^LANG/.test(name)) Reflect.deleteProperty(environment, name);
   return new Promise((resolve) => {
     const child = spawn(program, args, {
       ...account,

@@ -19,7 +19,6 @@ const OUTSIDE_LOCK_ATTEMPTS = 120;
  * @typedef {object} Database
  * @property {string} ownerUrl
  * @property {string} appUrl the role that the web server uses
- * @property {string | null} superuserUrl of our own cluster's database `postgres`; null for an outside server
  * @property {string} adminUrl the strongest role we have, in the product's database
  * @property {(migrations: Migrations) => Promise<void>} migrate brings the schema and the app's role up to date
  * @property {(ended: (sentence: string) => void) => void} watch calls back when our own server ends by itself
@@ -116,7 +115,6 @@ async function openOwn({ settings, folder, secrets, purpose }) {
   const urls = ownUrls(secrets, cluster.port);
   return {
     ...urls,
-    superuserUrl: cluster.superuserUrl,
     async migrate(migrations) {
       await applyPending(migrations, urls.ownerUrl);
       await ensureWebRole(cluster.superuserUrl, secrets);
@@ -124,12 +122,13 @@ async function openOwn({ settings, folder, secrets, purpose }) {
     },
     watch(ended) {
       const watchLock = () =>
-        lock.onLost(async () => {
-          const retaken = await retakeLock(cluster.superuserUrl, purpose, cluster.isRunning);
-          if (retaken === null) return ended("The database ended unexpectedly.");
-          say("A process of the database ended unexpectedly; the database has repaired itself and goes on.");
-          lock = retaken;
-          watchLock();
+        lock.onLost(() => {
+          void retakeLock(cluster.superuserUrl, purpose, cluster.isRunning).then((retaken) => {
+            if (retaken === null) return ended("The database ended unexpectedly.");
+            say("A process of the database ended unexpectedly; the database has repaired itself and goes on.");
+            lock = retaken;
+            watchLock();
+          });
         });
       watchLock();
     },
@@ -160,7 +159,6 @@ async function openOutside({ ownerUrl, appUrl }, purpose) {
   return {
     ownerUrl,
     appUrl,
-    superuserUrl: null,
     adminUrl: ownerUrl,
     async migrate(migrations) {
       await applyPending(migrations, ownerUrl);

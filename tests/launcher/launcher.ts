@@ -43,10 +43,8 @@ export async function untilServing(launcher: Launcher): Promise<void> {
 
 /** Waits for a sentence; a launcher that ends without it throws what it has said. */
 export async function untilSaid(launcher: Launcher, sentence: string): Promise<void> {
-  let isGone = false;
-  void launcher.ended.then(() => (isGone = true));
   while (!launcher.said().includes(sentence)) {
-    if (isGone) throw new Error(`It has ended without saying "${sentence}":\n${launcher.said()}`);
+    if (launcher.process.exitCode !== null || launcher.process.signalCode !== null) throw new Error(`It has ended without saying "${sentence}":\n${launcher.said()}`);
     await pause(POLL_MILLISECONDS);
   }
 }
