@@ -6,7 +6,12 @@ if (tooOld) {
   process.stderr.write(tooOld + "\n");
   process.exitCode = 1;
 } else {
-  import("./archive/run-backup.mjs").then(function (tool) {
-    return tool.runBackup(process.argv.slice(2));
-  });
+  import("./archive/run-backup.mjs")
+    .then(function (tool) {
+      return tool.runBackup(process.argv.slice(2));
+    })
+    .catch(function (error) {
+      process.stderr.write(error.message + "\n");
+      process.exitCode = 1;
+    });
 }

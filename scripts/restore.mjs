@@ -6,7 +6,12 @@ if (tooOld) {
   process.stderr.write(tooOld + "\n");
   process.exitCode = 1;
 } else {
-  import("./archive/run-restore.mjs").then(function (tool) {
-    return tool.runRestore(process.argv.slice(2));
-  });
+  import("./archive/run-restore.mjs")
+    .then(function (tool) {
+      return tool.runRestore(process.argv.slice(2));
+    })
+    .catch(function (error) {
+      process.stderr.write(error.message + "\n");
+      process.exitCode = 1;
+    });
 }

@@ -249,12 +249,13 @@ async function setSuperuserPassword({ folder, binaries, secrets }) {
  * @returns {Promise<{ failed: boolean, output: string }>}
  */
 function run(program, args, account, input = "") {
-  const environment = Object.entries(process.env).filter(([name]) => !/^PG|^LC_|^LANG/.test(name));
+  const environment = { ...process.env };
+  for (const name of Object.keys(environment)) if (/^PG|^LC_|^LANG/.test(name)) delete environment[name];
   return new Promise((resolve) => {
     const child = spawn(program, args, {
       ...account,
       cwd: "/",
-      env: { ...Object.fromEntries(environment), LC_ALL: "C" },
+      env: { ...environment, LC_ALL: "C" },
       detached: process.platform !== "win32",
       windowsHide: true,
     });

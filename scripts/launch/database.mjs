@@ -178,9 +178,13 @@ async function openOutside({ ownerUrl, appUrl }, purpose) {
  * @param {string} ownerUrl
  */
 async function applyPending(migrations, ownerUrl) {
-  const pending = await migrations.pendingMigrations(ownerUrl);
-  if (pending.length === 0) return;
-  say(`Bringing the database's tables up to date (${pending.length === 1 ? "one step" : `${pending.length} steps`}) …`);
+  const state = await migrations.pendingMigrations(ownerUrl);
+  if (state.kind === "none") return;
+  // What failed, was edited or is newer is refused by the migration itself, in a sentence.
+  if (state.kind === "pending") {
+    const { length } = state.names;
+    say(`Bringing the database's tables up to date (${length === 1 ? "one step" : `${length} steps`}) …`);
+  }
   await migrations.migrate(ownerUrl);
   say("The tables are up to date.");
 }
