@@ -136,16 +136,16 @@ function UprightMonths({ layout, ids }: MonthsDrawingProps) {
             </text>
           </Fragment>
         ))}
-        {layout.columns.map((column, index) => {
-          const y = bottom - column.growthShare * chartPixels;
-          const before = bottom - (layout.columns[index - 1]?.growthShare ?? 0) * chartPixels;
-          return (
-            <Fragment key={column.name}>
-              <GrowthLine x1={percent(left(index))} x2={percent(left(index))} y1={before} y2={y} />
-              <GrowthLine x1={percent(left(index))} x2={percent(left(index + 1))} y1={y} y2={y} />
-            </Fragment>
-          );
-        })}
+        <GrowthLine
+          steps={layout.columns.flatMap((column, index) => {
+            const y = bottom - column.growthShare * chartPixels;
+            const before = bottom - (layout.columns[index - 1]?.growthShare ?? 0) * chartPixels;
+            return [
+              { x1: percent(left(index)), x2: percent(left(index)), y1: before, y2: y },
+              { x1: percent(left(index)), x2: percent(left(index + 1)), y1: y, y2: y },
+            ];
+          })}
+        />
       </svg>
     </div>
   );
@@ -166,8 +166,17 @@ function LyingMonths({ layout, ids }: MonthsDrawingProps) {
         <Patterns ids={ids} />
         <line className={styles.axis} x1="0" x2="0" y1="0" y2={height} />
         {layout.columns.map((column, index) => (
-          <LyingMonth key={column.name} column={column} before={layout.columns[index - 1]} y={index * rowPixels + 1} ids={ids} />
+          <LyingMonth key={column.name} column={column} y={index * rowPixels + 1} ids={ids} />
         ))}
+        <GrowthLine
+          steps={layout.columns.flatMap((column, index) => {
+            const [x, y] = [percent(column.growthShare), index * rowPixels + 1];
+            return [
+              { x1: percent(layout.columns[index - 1]?.growthShare ?? 0), x2: x, y1: y, y2: y },
+              { x1: x, x2: x, y1: y, y2: y + rowPixels },
+            ];
+          })}
+        />
       </svg>
     </div>
   );
@@ -175,44 +184,37 @@ function LyingMonths({ layout, ids }: MonthsDrawingProps) {
 
 interface LyingMonthProps {
   readonly column: MonthColumn;
-  readonly before: MonthColumn | undefined;
   readonly y: number;
   readonly ids: PatternIds;
 }
 
-function LyingMonth({ column, before, y, ids }: LyingMonthProps) {
-  const x = percent(column.growthShare);
-  return (
-    <>
-      {column.marks.map((mark) => (
-        <MonthMark
-          key={`${mark.partId} ${mark.kind}`}
-          mark={mark}
-          ids={ids}
-          box={{ x: percent(mark.fromShare), width: percent(mark.share), y: y + 5, height: rowPixels - 10 }}
-        />
-      ))}
-      <GrowthLine x1={percent(before?.growthShare ?? 0)} x2={x} y1={y} y2={y} />
-      <GrowthLine x1={x} x2={x} y1={y} y2={y + rowPixels} />
-    </>
-  );
+function LyingMonth({ column, y, ids }: LyingMonthProps) {
+  return column.marks.map((mark) => (
+    <MonthMark
+      key={`${mark.partId} ${mark.kind}`}
+      mark={mark}
+      ids={ids}
+      box={{ x: percent(mark.fromShare), width: percent(mark.share), y: y + 5, height: rowPixels - 10 }}
+    />
+  ));
 }
 
-interface GrowthLineProps {
+interface GrowthStep {
   readonly x1: string;
   readonly x2: string;
   readonly y1: number;
   readonly y2: number;
 }
 
-/** A step of growth, with a rim of sheet so that it is seen upon a solid mark too. */
-function GrowthLine(ends: GrowthLineProps) {
-  return (
-    <>
-      <line className={styles.growthRim} {...ends} />
-      <line className={styles.growth} {...ends} />
-    </>
-  );
+/** The stepped line of growth, over a rim of sheet so that it is seen upon a solid mark too. */
+function GrowthLine({ steps }: { readonly steps: readonly GrowthStep[] }) {
+  return [styles.growthRim, styles.growth].map((look) => (
+    <g key={look}>
+      {steps.map((step) => (
+        <line key={`${step.x1} ${step.y1} ${step.x2} ${step.y2}`} className={look} {...step} />
+      ))}
+    </g>
+  ));
 }
 
 interface MonthMarkProps {
