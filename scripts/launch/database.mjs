@@ -31,7 +31,7 @@ const OUTSIDE_LOCK_ATTEMPTS = 120;
  * scripts/migrate.mjs.
  *
  * @typedef {object} Migrations
- * @property {(ownerUrl: string) => Promise<readonly string[]>} pendingMigrations
+ * @property {(ownerUrl: string) => Promise<import("../migrate.mjs").MigrationState>} pendingMigrations
  * @property {(ownerUrl: string) => Promise<unknown>} migrate
  * @property {() => Promise<unknown>} generateClient
  */
@@ -123,12 +123,13 @@ async function openOwn({ settings, folder, secrets, purpose }) {
     },
     watch(ended) {
       const watchLock = () =>
-        lock.onLost(async () => {
-          const retaken = await retakeLock(cluster.superuserUrl, purpose, cluster.isRunning);
-          if (retaken === null) return ended("The database ended unexpectedly.");
-          say("A process of the database ended unexpectedly; the database has repaired itself and goes on.");
-          lock = retaken;
-          watchLock();
+        lock.onLost(() => {
+          void retakeLock(cluster.superuserUrl, purpose, cluster.isRunning).then((retaken) => {
+            if (retaken === null) return ended("The database ended unexpectedly.");
+            say("A process of the database ended unexpectedly; the database has repaired itself and goes on.");
+            lock = retaken;
+            watchLock();
+          });
         });
       watchLock();
     },
