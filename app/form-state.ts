@@ -46,8 +46,8 @@ export function textFields(form: FormData): Record<string, string> {
 }
 
 /** A form's fields as its use case's schema takes them. What they are worth, the schema decides. */
-export function readForm<Input>(form: FormData): Input {
-  return nested(textFields(form)) as Input;
+export function readForm(form: FormData): Record<string, unknown> {
+  return nested(textFields(form));
 }
 
 /** A use case's refusal, as far as a form shows it. */

@@ -6,13 +6,12 @@ if (tooOld) {
   process.stderr.write(tooOld + "\n");
   process.exitCode = 1;
 } else {
-  import("./archive/run-restore.mjs").then(
-    function (tool) {
+  import("./archive/run-restore.mjs")
+    .then(function (tool) {
       return tool.runRestore(process.argv.slice(2));
-    },
-    function (error) {
-      process.stderr.write("Halfpass can't read its own scripts: " + error.message + "\n");
+    })
+    .catch(function (error) {
+      process.stderr.write(error.message + "\n");
       process.exitCode = 1;
-    },
-  );
+    });
 }
