@@ -27,12 +27,12 @@ export const domainOrder = [
 ];
 
 /** What lib/domain may import besides itself: libraries without a clock of their own, dice or input and output. */
-export const pureLibraries = ["date-fns", "@date-fns/[^/]+"];
+export const pureLibraries = ["date-fns", "@date-fns/[^/]+", "suncalc"];
 
 /** @param {string[]} names */
 const anyOf = (names) => `(${names.join("|")})`;
 const librariesNamed = (/** @type {string[]} */ names) => `(^|/)node_modules/${anyOf(names)}/`;
-const SCHEMA_FILE = "[.]schema[.]ts$";
+const SCHEMA_FILE = "[.-]schema[.]ts$";
 const CLIENT_FILE = "[.]client[.]tsx$";
 
 const domainOrderRules = domainOrder.slice(0, -1).map((folder, index) => ({
@@ -43,7 +43,7 @@ const domainOrderRules = domainOrder.slice(0, -1).map((folder, index) => ({
   to: { path: `^lib/domain/${anyOf(domainOrder.slice(index + 1))}/` },
 }));
 
-/** @type {import("dependency-cruiser").IForbiddenRuleType[]} */
+/** @type {import("dependency-cruiser").IRegularForbiddenRuleType[]} */
 export const forbidden = [
   {
     name: "nothing-imports-app",

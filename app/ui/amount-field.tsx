@@ -1,6 +1,6 @@
-import { type ComponentProps } from "react";
-import { Field, FieldGroup, type FieldWords, describeField } from "#ui/field";
-import { ChoiceRow } from "#ui/choice-rows";
+import { type ComponentProps, type ReactNode } from "react";
+import { RadioRows } from "#ui/choice-rows";
+import { Field, type FieldWords, describeField } from "#ui/field";
 import { type Choice, SelectBox } from "#ui/select-field";
 import { Stack } from "#ui/stack";
 import styles from "./field.module.css";
@@ -79,7 +79,7 @@ interface AskWhichOunceProps extends FieldWords {
   readonly id: string;
   readonly unitName: string;
   readonly units: readonly UnitChoice[];
-  readonly input: React.ReactNode;
+  readonly input: ReactNode;
 }
 
 function AskWhichOunce({ id, unitName, units, input, ...words }: AskWhichOunceProps) {
@@ -91,13 +91,13 @@ function AskWhichOunce({ id, unitName, units, input, ...words }: AskWhichOuncePr
           <span className={styles.unit}>oz</span>
         </div>
       </Field>
-      <FieldGroup id={`${id}-ounce`} label="Which ounce?" hint="The two differ; the product's own papers say which.">
-        {units.map((choice) => (
-          <ChoiceRow key={choice.value} type="radio" name={unitName} value={choice.value} id={`${id}-${choice.value}`}>
-            {unitWords(choice)}
-          </ChoiceRow>
-        ))}
-      </FieldGroup>
+      <RadioRows
+        name={unitName}
+        id={`${id}-ounce`}
+        label="Which ounce?"
+        hint="The two differ; the product’s own papers say which."
+        choices={units.map((choice) => ({ value: choice.value, word: unitWords(choice) }))}
+      />
     </Stack>
   );
 }

@@ -1,23 +1,15 @@
 import styles from "./amount.module.css";
 
-/** A figure as it is set: whole, and a fraction of the tool's marks such as 1/3. */
-export interface FigureProps {
+/** A fraction other than ½, ¼ and ¾, which the face has as letters of their own. In running text write 5/8. */
+export interface Fraction {
+  readonly over: number;
+  readonly under: number;
+}
+
+export interface AmountProps {
+  /** The figure as written; its whole part, where a fraction follows. */
   readonly figure: string;
-  /** "1/3", set small and slanted by the face itself; the rest of the figure stays as it is. */
-  readonly fraction?: string | undefined;
-}
-
-/** A figure with its fraction, in the size of the text around it. */
-export function Figure({ figure, fraction }: FigureProps) {
-  return (
-    <>
-      {figure}
-      {fraction !== undefined && <span className={styles.fraction}>{fraction}</span>}
-    </>
-  );
-}
-
-export interface AmountProps extends FigureProps {
+  readonly fraction?: Fraction;
   /** The whole unit: "fl oz", "oz wt", "lb". */
   readonly unit: string;
   /** With what to measure it: "½-oz cup, 9 marks". */
@@ -31,12 +23,27 @@ export function Amount({ figure, fraction, unit, tool, of: product }: AmountProp
   return (
     <div className={styles.amount}>
       <p className={styles.figure}>
-        <Figure figure={figure} fraction={fraction} />
+        {figure}
+        {fraction !== undefined && <FractionFigure {...fraction} />}
         {"\u00a0"}
         <span className={styles.unit}>{unit.replaceAll(" ", "\u00a0")}</span>
       </p>
       {product !== undefined && <p className={styles.product}>{product}</p>}
       {tool !== undefined && <p>{tool}</p>}
     </div>
+  );
+}
+
+/**
+ * A fraction at the size of amounts, raised and lowered around the fraction slash. It is set here because the latin
+ * files of the face name the feature "frac" but hold no glyphs for it.
+ */
+function FractionFigure({ over, under }: Fraction) {
+  return (
+    <span className={styles.fraction}>
+      <span className={styles.over}>{over}</span>
+      {"\u2044"}
+      <span className={styles.under}>{under}</span>
+    </span>
   );
 }

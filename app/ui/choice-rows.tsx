@@ -9,8 +9,8 @@ export interface ChoiceRowProps extends InputAttributes {
   readonly type: "radio" | "checkbox";
   readonly value?: string;
   readonly id: string;
+  /** The line below the words; for an answer that can't be given now it says why. */
   readonly hint?: ReactNode;
-  /** The line below the label for those that can't be chosen now: why not. */
   readonly children: ReactNode;
 }
 
@@ -82,7 +82,7 @@ function Rows({ type, name, id = name, choices, chosen, registered, layout = "ro
   const defaults = (value: string) => (chosen.length === 0 ? {} : { defaultChecked: chosen.includes(value) });
   return (
     <FieldGroup {...words} id={id}>
-      <div className={styles.rows} data-layout={layout}>
+      <div className={styles.rows} data-layout={layout} data-count={choices.length}>
         {choices.map((choice, index) => (
           <ChoiceRow
             key={choice.value}

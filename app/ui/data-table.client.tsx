@@ -85,6 +85,11 @@ export function DataTable(props: DataTableProps) {
   const sorted = table.state.sorting[0];
   return (
     <div className={styles.frame}>
+      {!captionSpoken && (
+        <p className={styles.name} aria-hidden="true">
+          {caption}
+        </p>
+      )}
       <div className={styles.tools}>
         {filterLabel !== undefined && (
           <TextField
@@ -110,7 +115,7 @@ export function DataTable(props: DataTableProps) {
         </p>
       </div>
       <table className={styles.table} data-dense={dense || undefined} role="table">
-        <caption className={styles.caption} data-spoken={captionSpoken || undefined}>
+        <caption className={styles.caption} data-spoken="true">
           {caption}
         </caption>
         <thead role="rowgroup">

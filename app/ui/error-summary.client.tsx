@@ -12,17 +12,20 @@ export interface FieldError {
 
 export interface ErrorSummaryProps {
   readonly errors: readonly FieldError[];
+  /** Differs after each time that the form was sent: react-hook-form's `submitCount`, or a count in the action's state. */
+  readonly attempt: number | string;
 }
 
 /**
- * What is wrong with a form, in the order of its fields, each a link to its field. It takes the focus whenever the
- * errors change. With no error it is not there.
+ * What is wrong with a form, in the order of its fields, each a link to its field. It takes the focus each time that
+ * the form was sent in vain, never while someone types. With no error it is not there. With react-hook-form set
+ * `shouldFocusError` to false, or the first field takes the focus after it.
  */
-export function ErrorSummary({ errors }: ErrorSummaryProps) {
+export function ErrorSummary({ errors, attempt }: ErrorSummaryProps) {
   const box = useRef<HTMLDivElement>(null);
   useEffect(() => {
-    if (errors.length > 0) box.current?.focus();
-  }, [errors]);
+    box.current?.focus();
+  }, [attempt]);
   if (errors.length === 0) return null;
   return (
     <div className={styles.summary} ref={box} tabIndex={-1} role="group" aria-labelledby="error-summary-head">

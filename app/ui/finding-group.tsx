@@ -22,22 +22,29 @@ export interface FindingGroupProps {
 /** Findings of one cause: the cause with its count, one act for all, and the list behind one press. */
 export function FindingGroup({ level, cause, count, figure, source, act, items }: FindingGroupProps) {
   return (
-    <FindingBlock level={level} actions={act}>
+    <FindingBlock
+      level={level}
+      actions={act}
+      more={
+        items.length > 0 && (
+          <Disclosure name={`Show the ${count}`}>
+            <ul className={styles.items}>
+              {items.map((item) => (
+                <li key={item.id}>{item.words}</li>
+              ))}
+            </ul>
+          </Disclosure>
+        )
+      }
+    >
       <p>
-        <strong>{findingWords[level]}.</strong> <strong>{cause}: {count}.</strong>
+        <strong>
+          {findingWords[level]}. {cause}: {count}.
+        </strong>
       </p>
       <p>
         {figure} <span className={styles.source}>{source}</span>
       </p>
-      {items.length > 0 && (
-        <Disclosure name={`Show the ${count}`}>
-          <ul className={styles.items}>
-            {items.map((item) => (
-              <li key={item.id}>{item.words}</li>
-            ))}
-          </ul>
-        </Disclosure>
-      )}
     </FindingBlock>
   );
 }

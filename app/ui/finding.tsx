@@ -59,17 +59,20 @@ function Answer({ by, license, at, reason }: FindingAnswer) {
 interface FindingBlockProps {
   readonly level: FindingLevel;
   readonly actions?: ReactNode;
+  /** What stands below the actions. */
+  readonly more?: ReactNode;
   readonly children: ReactNode;
 }
 
 /** The frame of a finding with its mark; FindingGroup uses it too. */
-export function FindingBlock({ level, actions, children }: FindingBlockProps) {
+export function FindingBlock({ level, actions, more, children }: FindingBlockProps) {
   return (
     <div className={styles.block} data-level={level}>
       <FindingMark level={level} wordBeside />
       <div className={styles.words}>
         {children}
         {actions !== undefined && <div className={styles.actions}>{actions}</div>}
+        {more}
       </div>
     </div>
   );

@@ -22,7 +22,7 @@ export type Environment = z.infer<typeof environmentSchema>;
 export function environmentFaults(variables: NodeJS.ProcessEnv): readonly string[] {
   const parsed = environmentSchema.safeParse(variables);
   const faults = parsed.success ? [] : parsed.error.issues.map((issue) => `${issue.message}.`);
-  if (variables["HALFPASS_TEST_NOW"] !== undefined && variables["HALFPASS_TEST_MODE"] !== "1") {
+  if (variables.HALFPASS_TEST_NOW !== undefined && variables.HALFPASS_TEST_MODE !== "1") {
     faults.push("HALFPASS_TEST_NOW sets the clock and is refused unless HALFPASS_TEST_MODE is 1.");
   }
   return faults;

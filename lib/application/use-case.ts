@@ -6,6 +6,8 @@ import { type Outcome, refuse } from "#domain/foundation/outcome";
 import { conflict, SIGNED_OUT, type UseCaseRefusal } from "#application/refusal";
 import { may, type UseCaseName } from "#application/permission";
 
+export { type SessionKey } from "#adapters/postgres/company-work";
+
 /** What a use case has at hand while it runs: the company's transaction, who acts, the moment, and new ids. */
 export interface Work {
   readonly tx: CompanyTransaction;
@@ -38,9 +40,12 @@ class RolledBack extends Error {
 
 /** The first complaint about each field, by the field's dotted path. */
 export function fieldComplaints(error: z.ZodError): Readonly<Record<string, string>> {
-  const fields: Record<string, string> = {};
-  for (const issue of error.issues) fields[issue.path.join(".")] ??= issue.message;
-  return fields;
+  const fields = new Map<string, string>();
+  for (const { path, message } of error.issues) {
+    const field = path.join(".");
+    if (!fields.has(field)) fields.set(field, message);
+  }
+  return Object.fromEntries(fields);
 }
 
 /** Checks anything that came from outside against a schema. */

@@ -69,12 +69,12 @@ export const boundedInclude = {
         const name = propertyName(node);
         if (name !== "include" && name !== "select") return;
         const chosen = unwrap(node.value);
-        if (chosen.type !== "ObjectExpression") {
+        const properties = chosen.type === "ObjectExpression" ? chosen.properties : [];
+        if (chosen.type !== "ObjectExpression" || properties.some(({ type }) => type === "SpreadElement")) {
           const method = calledMethod(holderOf(node.parent)) ?? "";
           if (name === "include" && FOR_MANY_ROWS.has(method)) context.report({ node, messageId: "hidden" });
-          return;
         }
-        const bringsRelations = chosen.properties.some((each) => relations.has(propertyName(each) ?? ""));
+        const bringsRelations = properties.some((each) => relations.has(propertyName(each) ?? ""));
         if (bringsRelations && mostRows(node.parent, lists) > MOST_PARENTS) {
           context.report({ node, messageId: "unbounded", data: { name } });
         }

@@ -37,7 +37,7 @@ export function startChild({ folder, log, args, cwd, env }) {
   const begin = fstatSync(descriptor).size;
   const child = spawn(process.execPath, ["--import", PRELOAD, ...args], {
     cwd,
-    env,
+    env: withLauncher(env),
     detached: process.platform !== "win32",
     stdio: ["ignore", descriptor, descriptor, "ipc"],
   });
@@ -98,10 +98,20 @@ export async function runToEnd(step) {
 export function runInTerminal({ args, cwd, env }) {
   return new Promise((resolve, reject) => {
     const stdio = /** @type {import("node:child_process").StdioOptions} */ (["inherit", "inherit", "inherit", "ipc"]);
-    const child = spawn(process.execPath, ["--import", PRELOAD, ...args], { cwd, env, stdio });
+    const child = spawn(process.execPath, ["--import", PRELOAD, ...args], { cwd, env: withLauncher(env), stdio });
     child.once("error", reject);
     child.once("exit", (code) => resolve(code ?? 1));
   });
+}
+
+/**
+ * Tells a program who started it: see end-with-parent.mjs.
+ *
+ * @param {NodeJS.ProcessEnv} env
+ * @returns {NodeJS.ProcessEnv}
+ */
+function withLauncher(env) {
+  return { ...env, HALFPASS_LAUNCHER_PID: String(process.pid) };
 }
 
 /**

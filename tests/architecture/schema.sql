@@ -259,6 +259,15 @@ AS $function$
   WHERE m.company_id = current_company()
 $function$;
 
+CREATE OR REPLACE FUNCTION public.has_joined_since(p_account uuid, p_moment timestamp with time zone)
+ RETURNS boolean
+ LANGUAGE sql
+ STABLE SECURITY DEFINER
+ SET search_path TO 'pg_catalog', 'public', 'pg_temp'
+AS $function$
+  SELECT EXISTS (SELECT FROM membership m WHERE m.account_id = p_account AND m.created_at > p_moment)
+$function$;
+
 CREATE OR REPLACE FUNCTION public.issue_first_run_link(p_link uuid, p_secret_hash bytea, p_now timestamp with time zone, p_expires timestamp with time zone)
  RETURNS void
  LANGUAGE sql
@@ -269,21 +278,28 @@ AS $function$
   VALUES (p_link, 'first-run', p_secret_hash, p_now, p_expires)
 $function$;
 
-CREATE OR REPLACE FUNCTION public.issue_password_reset(p_link uuid, p_account uuid, p_secret_hash bytea, p_now timestamp with time zone, p_expires timestamp with time zone)
- RETURNS boolean
+CREATE OR REPLACE FUNCTION public.issue_password_reset(p_link uuid, p_account uuid, p_secret_hash bytea, p_now timestamp with time zone, p_expires timestamp with time zone, p_from_terminal boolean)
+ RETURNS text
  LANGUAGE plpgsql
  SECURITY DEFINER
  SET search_path TO 'pg_catalog', 'public', 'pg_temp'
 AS $function$
 BEGIN
-  IF NOT EXISTS (SELECT FROM membership m WHERE m.company_id = current_company() AND m.account_id = p_account) THEN
-    RETURN false;
+  IF NOT EXISTS (
+    SELECT FROM membership m WHERE m.company_id = current_company() AND m.account_id = p_account AND m.ended_at IS NULL
+  ) THEN
+    RETURN 'not-a-member';
+  END IF;
+  IF NOT p_from_terminal AND EXISTS (
+    SELECT FROM membership m WHERE m.company_id <> current_company() AND m.account_id = p_account AND m.ended_at IS NULL
+  ) THEN
+    RETURN 'in-other-companies';
   END IF;
   UPDATE one_time_link SET used_at = p_now
   WHERE purpose = 'password-reset' AND account_id = p_account AND used_at IS NULL;
   INSERT INTO one_time_link (link_id, purpose, secret_hash, account_id, created_at, expires_at)
   VALUES (p_link, 'password-reset', p_secret_hash, p_account, p_now, p_expires);
-  RETURN true;
+  RETURN 'issued';
 END
 $function$;
 
@@ -354,6 +370,7 @@ DECLARE
 BEGIN
   UPDATE one_time_link SET used_at = p_now
   WHERE purpose = 'password-reset' AND secret_hash = p_secret_hash AND used_at IS NULL AND expires_at > p_now
+    AND NOT has_joined_since(account_id, created_at)
   RETURNING account_id INTO v_account;
   IF v_account IS NULL THEN
     RETURN NULL;
@@ -391,6 +408,7 @@ CREATE OR REPLACE FUNCTION public.standing_link(p_purpose text, p_secret_hash by
 AS $function$
   SELECT l.link_id, a.email FROM one_time_link l LEFT JOIN account a ON a.account_id = l.account_id
   WHERE l.purpose = p_purpose AND l.secret_hash = p_secret_hash AND l.used_at IS NULL AND l.expires_at > p_now
+    AND NOT has_joined_since(l.account_id, l.created_at)
 $function$;
 
 CREATE OR REPLACE FUNCTION public.take_sign_in_attempt(p_key text, p_limit integer, p_now timestamp with time zone, p_window interval)
@@ -441,8 +459,9 @@ grant execute on function companies_of_account(p_account uuid) to halfpass_app;
 grant execute on function create_account(p_account uuid, p_email text, p_password_hash text, p_now timestamp with time zone) to halfpass_app;
 grant execute on function current_company() to halfpass_app;
 grant execute on function emails_of_members() to halfpass_app;
+grant execute on function has_joined_since(p_account uuid, p_moment timestamp with time zone) to halfpass_app;
 grant execute on function issue_first_run_link(p_link uuid, p_secret_hash bytea, p_now timestamp with time zone, p_expires timestamp with time zone) to halfpass_app;
-grant execute on function issue_password_reset(p_link uuid, p_account uuid, p_secret_hash bytea, p_now timestamp with time zone, p_expires timestamp with time zone) to halfpass_app;
+grant execute on function issue_password_reset(p_link uuid, p_account uuid, p_secret_hash bytea, p_now timestamp with time zone, p_expires timestamp with time zone, p_from_terminal boolean) to halfpass_app;
 grant execute on function note_demonstration(p_now timestamp with time zone) to halfpass_app;
 grant execute on function open_company_work(p_company uuid, p_account uuid, p_session_version integer) to halfpass_app;
 grant execute on function open_guest_work(p_company uuid) to halfpass_app;

@@ -46,6 +46,7 @@ test("two people who change the same person: the second is told, and what they t
   await signIn(page, demonstration);
   await page.getByRole("link", { name: "Wes Tolliver" }).click();
   await page.getByRole("link", { name: "Change", exact: true }).click();
+  await expect(page.getByRole("heading", { name: "Change a person" })).toBeVisible();
   const other = await page.context().newPage();
   await other.goto(page.url());
   await other.getByLabel("Phone").fill("219-555-0190");

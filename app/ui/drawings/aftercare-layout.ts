@@ -41,10 +41,11 @@ const dayMinutes = 24 * 60;
 const textPixels = 13;
 const weekdays = ["Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"] as const;
 
-/** A name along the axis, at its share. */
+/** A tick of the axis at its share; an hour's name stands at its tick, a day's in the middle of what is drawn of it. */
 export interface AftercareTick {
   readonly share: number;
   readonly words: string | undefined;
+  readonly wordsShare: number;
 }
 
 /** A span as drawn: its ends as shares of the plot, and where its words went. */
@@ -114,7 +115,7 @@ function placeWords(span: AftercareSpan, next: AftercareSpan | undefined, shareO
 
 function hourTicks(doneAt: DoneAt, shareOf: ShareOf): AftercareTick[] {
   const doneWords = `done ${clockWords(doneAt.minute)}`;
-  const ticks: AftercareTick[] = [{ share: 0, words: doneWords }];
+  const ticks: AftercareTick[] = [{ share: 0, words: doneWords, wordsShare: 0 }];
   let taken = measureText(doneWords, textPixels) + 10;
   const first = Math.ceil((doneAt.minute + 1) / 360) * 360;
   for (let clock = first; clock - doneAt.minute < dayMinutes; clock += 360) {
@@ -122,7 +123,7 @@ function hourTicks(doneAt: DoneAt, shareOf: ShareOf): AftercareTick[] {
     const words = axisClockWords(clock);
     const half = measureText(words, textPixels) / 2;
     const free = share * plotPixels - half >= taken && share * plotPixels + half <= shareOf(dayMinutes) * plotPixels - 12;
-    ticks.push({ share, words: free ? words : undefined });
+    ticks.push({ share, words: free ? words : undefined, wordsShare: share });
     if (free) taken = share * plotPixels + half + 10;
   }
   return ticks;
@@ -133,11 +134,13 @@ function dayTicks(doneAt: DoneAt, days: number, shareOf: ShareOf): AftercareTick
   let taken = shareOf(dayMinutes) * plotPixels + 10;
   for (let day = 2; day <= days; day += 1) {
     const share = shareOf(day * dayMinutes - doneAt.minute);
+    const end = shareOf(Math.min((day + 1) * dayMinutes - doneAt.minute, days * dayMinutes));
+    const wordsShare = (share + end) / 2;
     const words = weekdays[(doneAt.weekday + day) % 7];
     const half = measureText(words ?? "", textPixels) / 2;
-    const free = share * plotPixels - half >= taken && share * plotPixels + half <= plotPixels;
-    ticks.push({ share, words: free ? words : undefined });
-    if (free) taken = share * plotPixels + half + 8;
+    const free = wordsShare * plotPixels - half >= taken && half <= ((end - share) / 2) * plotPixels;
+    ticks.push({ share, words: free ? words : undefined, wordsShare });
+    if (free) taken = wordsShare * plotPixels + half + 8;
   }
   return ticks;
 }

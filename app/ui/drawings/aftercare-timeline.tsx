@@ -151,7 +151,7 @@ function TimelineAxis({ layout, height }: { readonly layout: AftercareLayout; re
           <line className={styles.hair} x1={percent(tick.share)} x2={percent(tick.share)} y1={axisPixels} y2={height - 2} />
           <line className={styles.tick} x1={percent(tick.share)} x2={percent(tick.share)} y1={axisPixels - 5} y2={axisPixels} />
           {tick.words !== undefined && (
-            <text x={percent(tick.share)} y="13" textAnchor={index === 0 ? "start" : "middle"}>
+            <text x={percent(tick.wordsShare)} y="13" textAnchor={index === 0 ? "start" : "middle"}>
               {tick.words}
             </text>
           )}

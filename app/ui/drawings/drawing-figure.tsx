@@ -16,6 +16,8 @@ export interface DrawingFigureProps {
   readonly conclusion: ReactNode;
   /** The form for 640 px and more. */
   readonly wide: ReactNode;
+  /** The form for 448 px and more, where one is worth the while. */
+  readonly medium?: ReactNode;
   /** The form for less. */
   readonly narrow: ReactNode;
   readonly wideNotes?: readonly DrawingNote[];
@@ -29,7 +31,7 @@ export interface DrawingFigureProps {
  * listen: the caption and the table say all of it. Whatever can be pressed stands in the table.
  */
 export function DrawingFigure(props: DrawingFigureProps) {
-  const { title, conclusion, wide, narrow, wideNotes = [], narrowNotes = [], table } = props;
+  const { title, conclusion, wide, medium, narrow, wideNotes = [], narrowNotes = [], table } = props;
   return (
     <figure className={styles.figure}>
       <figcaption className={styles.caption}>
@@ -40,7 +42,8 @@ export function DrawingFigure(props: DrawingFigureProps) {
         {wide}
         <Notes notes={wideNotes} />
       </div>
-      <div className={styles.narrow}>
+      {medium !== undefined && <div className={styles.medium}>{medium}</div>}
+      <div className={styles.narrow} data-beside-medium={medium !== undefined || undefined}>
         {narrow}
         <Notes notes={narrowNotes} />
       </div>

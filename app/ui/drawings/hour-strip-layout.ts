@@ -30,6 +30,13 @@ export function spanWords(span: HourSpan): string {
   return span.reason === undefined ? level : `${level}: ${span.reason}`;
 }
 
+/** The words within a stretch, the longest that fits first: hatch, dots and rails say by themselves what they are. */
+function wordsWithin(span: HourSpan): readonly string[] {
+  const whole = spanWords(span);
+  if (span.word === "open") return [whole, durationWords(span.toMinute - span.fromMinute)];
+  return span.reason === undefined ? [whole] : [whole, span.reason];
+}
+
 /** The least width at which the wide form is shown, in pixels; at any larger width there is only more room. */
 export const wideLeastPixels = 640;
 
@@ -93,19 +100,15 @@ function hangNow(nowMinute: number, share: number) {
 function fitLabel(span: HourSpan, frame: DayFrame, nowShare: number | undefined): HourMark {
   const fromShare = shareOf(span.fromMinute, frame);
   const toShare = shareOf(span.toMinute, frame);
-  const words = spanWords(span);
-  const widthPixels = measureText(words, wideTextPixels, 600);
-  const from = fromShare * wideLeastPixels;
-  const to = toShare * wideLeastPixels;
-  const now = nowShare === undefined ? undefined : nowShare * wideLeastPixels;
-  const beside = [fromShare, ...(nowShare !== undefined && nowShare > fromShare && nowShare < toShare ? [nowShare] : [])];
-  for (const share of beside) {
-    const start = share * wideLeastPixels + insetPixels;
-    const end = start + widthPixels + insetPixels / 2;
-    const meetsNow = now !== undefined && now > from && now < to && now >= start - insetPixels / 2 && now <= end;
-    const bound = share === fromShare && now !== undefined && now > from && now < to ? Math.max(now, start) : to;
-    if (end <= to && !(share === fromShare && (meetsNow || end > bound))) {
-      return { span, fromShare, toShare, label: { share, insetPixels, words, widthPixels } };
+  const nowWithin = nowShare !== undefined && nowShare > fromShare && nowShare < toShare ? nowShare : undefined;
+  // The line of now parts its stretch in two; the words stand in one of them, whole.
+  const rooms = nowWithin === undefined ? [[fromShare, toShare] as const] : [[fromShare, nowWithin] as const, [nowWithin, toShare] as const];
+  for (const words of wordsWithin(span)) {
+    const widthPixels = measureText(words, wideTextPixels, 600);
+    for (const [share, end] of rooms) {
+      if (widthPixels + 2 * insetPixels <= (end - share) * wideLeastPixels) {
+        return { span, fromShare, toShare, label: { share, insetPixels, words, widthPixels } };
+      }
     }
   }
   return { span, fromShare, toShare };
@@ -122,7 +125,8 @@ export const narrowStrip = {
   topPixels: 12,
 } as const;
 
-const narrowWordsStart = narrowStrip.axisPixels + narrowStrip.stripPixels + 14;
+const narrowNotesStart = narrowStrip.axisPixels + narrowStrip.stripPixels + 14;
+const narrowNotesPixels = 24;
 
 /** A stretch in the narrow form: from and to downward, its words beside it in lines, or its note's number. */
 export interface NarrowHourMark {
@@ -138,6 +142,8 @@ export interface NarrowHourStripLayout {
   readonly marks: readonly NarrowHourMark[];
   readonly notes: readonly DrawingNote[];
   readonly heightPixels: number;
+  /** Where the discs of the notes stand, and right of them the words. */
+  readonly notesStartPixels: number;
   readonly wordsStartPixels: number;
 }
 
@@ -148,13 +154,11 @@ export function narrowPixels(minute: number, frame: DayFrame): number {
 
 /** Lays the narrow form out: words that need more lines than their stretch is high become a numbered note. */
 export function layOutNarrowHourStrip(spans: readonly HourSpan[], frame: DayFrame): NarrowHourStripLayout {
-  const { widthPixels, textPixels, linePixels, topPixels } = narrowStrip;
-  const fitted = spans.map((span): NarrowHourMark => {
-    const fromPixels = narrowPixels(span.fromMinute, frame);
-    const toPixels = narrowPixels(span.toMinute, frame);
-    const lines = wrapText(spanWords(span), widthPixels - narrowWordsStart, textPixels, 600);
-    return { span, fromPixels, toPixels, lines: lines.length * linePixels <= toPixels - fromPixels ? lines : [] };
-  });
+  const { topPixels } = narrowStrip;
+  const withoutNotes = fitNarrow(spans, frame, narrowNotesStart);
+  const anyNote = withoutNotes.some((mark) => mark.lines.length === 0);
+  const wordsStartPixels = narrowNotesStart + (anyNote ? narrowNotesPixels : 0);
+  const fitted = anyNote ? fitNarrow(spans, frame, wordsStartPixels) : withoutNotes;
   const noteless = fitted.filter((mark) => mark.lines.length === 0);
   const bottom = narrowPixels(frame.endMinute, frame);
   const middles = spreadApart(
@@ -170,6 +174,17 @@ export function layOutNarrowHourStrip(spans: readonly HourSpan[], frame: DayFram
     marks,
     notes: noteless.map((mark, index) => noteOf(mark.span, index + 1)),
     heightPixels: bottom + topPixels,
-    wordsStartPixels: narrowWordsStart,
+    notesStartPixels: narrowNotesStart,
+    wordsStartPixels,
   };
+}
+
+function fitNarrow(spans: readonly HourSpan[], frame: DayFrame, wordsStartPixels: number): readonly NarrowHourMark[] {
+  const { widthPixels, textPixels, linePixels } = narrowStrip;
+  return spans.map((span) => {
+    const fromPixels = narrowPixels(span.fromMinute, frame);
+    const toPixels = narrowPixels(span.toMinute, frame);
+    const lines = wrapText(spanWords(span), widthPixels - wordsStartPixels, textPixels, 600);
+    return { span, fromPixels, toPixels, lines: lines.length * linePixels <= toPixels - fromPixels ? lines : [] };
+  });
 }

@@ -57,7 +57,7 @@ function hourTable(spans: readonly HourSpan[]) {
     columns: [
       { id: "from", head: "From" },
       { id: "to", head: "To" },
-      { id: "word", head: "May one" },
+      { id: "word", head: "Standing" },
       { id: "reason", head: "Reason" },
       { id: "figure", head: "Expected", align: "figure" },
       { id: "limit", head: "Limit", align: "figure" },
@@ -201,7 +201,7 @@ function NarrowStrip({ ids, layout, frame, nowMinute }: NarrowStripProps) {
             </text>
           ))}
           {mark.note !== undefined && (
-            <NoteDisc number={mark.note.number} x={layout.wordsStartPixels + 9} y={mark.note.middlePixels} />
+            <NoteDisc number={mark.note.number} x={layout.notesStartPixels + 9} y={mark.note.middlePixels} />
           )}
         </g>
       ))}

@@ -1,4 +1,4 @@
-import { measureText } from "./measure-text";
+import { measureText, wrapText } from "./measure-text";
 import { type Label, placeLabel } from "./place-on-plan";
 import { type Box, type Point, boxAround } from "./plane-geometry";
 
@@ -42,15 +42,18 @@ export interface PlanRoom {
   readonly sizeTextPixels: number;
 }
 
-/** The wide and the narrow form. */
+/** The wide, the medium and the narrow form. */
 export const planRooms = {
   wide: { widthPixels: 640, heightPixels: 560, textPixels: 13, sizeTextPixels: 14 },
+  medium: { widthPixels: 448, heightPixels: 520, textPixels: 13, sizeTextPixels: 14 },
   narrow: { widthPixels: 288, heightPixels: 460, textPixels: 16, sizeTextPixels: 16 },
 } as const satisfies Record<string, PlanRoom>;
 
 /** A CSS inch, which is also an inch on paper. */
 const inchPixels = 96;
 const edgePixels = 4;
+/** The scale bar, its words and the arrow need this much. */
+const leastFootPixels = 280;
 
 /** The scales of plans on paper: so many feet to the inch. */
 const scalesFeetPerInch = [10, 20, 40, 60, 100, 200, 400, 1000] as const;
@@ -71,6 +74,14 @@ export interface DrawnShape<Thing> {
   readonly outline: readonly Point[];
 }
 
+/** A label as drawn: of a lawn or of an area, with its name in lines. */
+export interface PlanLabelLayout extends Label {
+  readonly id: string;
+  readonly nameLines: readonly string[];
+  readonly lawn?: PlanLawn;
+  readonly area?: PlanArea;
+}
+
 /** The plan as drawn: shapes and labels in pixels, y downward. */
 export interface PlanLayout {
   readonly feetPerInch: number;
@@ -78,7 +89,7 @@ export interface PlanLayout {
   readonly lawns: readonly DrawnShape<PlanLawn>[];
   readonly areas: readonly DrawnShape<PlanArea>[];
   readonly measuredLines: readonly (readonly [Point, Point])[];
-  readonly labels: readonly (Label & { readonly id: string; readonly lawn?: PlanLawn; readonly area?: PlanArea })[];
+  readonly labels: readonly PlanLabelLayout[];
   readonly widthPixels: number;
   readonly heightPixels: number;
   /** Half of the scale bar, in feet. */
@@ -101,6 +112,10 @@ export function layOutPlan(ground: PlanGround, room: PlanRoom): PlanLayout {
   const planHeight = bounds.height * pixelsPerFoot + 2 * edgePixels;
   const labels = placeLabels(lawns, areas, room, planHeight);
   const lowest = Math.max(planHeight, ...labels.map((label) => label.box.y + label.box.height + edgePixels));
+  const rightmost = Math.max(
+    bounds.width * pixelsPerFoot + 2 * edgePixels,
+    ...labels.map((label) => label.box.x + label.box.width + edgePixels),
+  );
   return {
     feetPerInch,
     pixelsPerFoot,
@@ -110,42 +125,54 @@ export function layOutPlan(ground: PlanGround, room: PlanRoom): PlanLayout {
       (lawn.measuredLines ?? []).map(([from, to]) => [toPixels(from), toPixels(to)] as const),
     ),
     labels,
-    widthPixels: room.widthPixels,
+    widthPixels: Math.ceil(Math.min(room.widthPixels, Math.max(rightmost, leastFootPixels))),
     heightPixels: Math.ceil(lowest),
-    barHalfFeet: feetPerInch,
+    barHalfFeet: feetPerInch / 2,
   };
 }
 
-/** The lines of a lawn's label: its size, and its name below. */
+/** The first line of a lawn's label; its name is the second. */
 export function lawnSizeWords(lawn: PlanLawn): string {
   return `${lawn.sizeSquareFeet.toLocaleString("en-US")} sq ft`;
 }
 
 /** The sizes of a lawn's label, in pixels. */
-export const lawnLabel = { discPixels: 26, gapPixels: 8 } as const;
+export const lawnLabel = { discPixels: 26, gapPixels: 8, nameMostPixels: 170 } as const;
+
+/** The distance from one line of letters to the next. */
+export function planLinePixels(textPixels: number): number {
+  return textPixels + 4;
+}
 
 function placeLabels(
   lawns: readonly DrawnShape<PlanLawn>[],
   areas: readonly DrawnShape<PlanArea>[],
   room: PlanRoom,
   planHeight: number,
-): PlanLayout["labels"] {
-  const placed: PlanLayout["labels"][number][] = [];
+): readonly PlanLabelLayout[] {
+  const placed: PlanLabelLayout[] = [];
   const frame = { width: room.widthPixels, planHeight };
   const shapes = [...lawns, ...areas].map((shape) => shape.outline);
   for (const { thing, outline } of lawns) {
-    const words = [measureText(lawnSizeWords(thing), room.sizeTextPixels, 700), measureText(thing.name, room.textPixels)];
+    const nameLines = wrapText(thing.name, lawnLabel.nameMostPixels, room.textPixels);
+    const widths = nameLines.map((line) => measureText(line, room.textPixels));
+    const sizeWidth = measureText(lawnSizeWords(thing), room.sizeTextPixels, 700);
     const size = {
-      width: lawnLabel.discPixels + lawnLabel.gapPixels + Math.max(...words),
-      height: room.sizeTextPixels + room.textPixels + 10,
+      width: lawnLabel.discPixels + lawnLabel.gapPixels + Math.max(sizeWidth, ...widths),
+      height: room.sizeTextPixels + 6 + nameLines.length * planLinePixels(room.textPixels),
     };
     const cutOut = areas.map((area) => area.outline);
-    placed.push({ id: thing.id, lawn: thing, ...placeLabel({ size, outline, cutOut, shapes, placed, frame }) });
+    placed.push({ id: thing.id, lawn: thing, nameLines, ...placeLabel({ size, outline, cutOut, shapes, placed, frame }) });
   }
-  for (const { thing, outline } of areas) {
-    const size = { width: measureText(thing.name, room.textPixels, 600) + 8, height: room.textPixels + 7 };
+  const named = areas.map((area) => {
+    const nameLines = wrapText(area.thing.name, lawnLabel.nameMostPixels, room.textPixels);
+    const width = Math.max(...nameLines.map((line) => measureText(line, room.textPixels))) + 8;
+    return { ...area, nameLines, size: { width, height: nameLines.length * planLinePixels(room.textPixels) + 2 } };
+  });
+  // The widest first: it has the fewest places to go to.
+  for (const { thing, outline, nameLines, size } of named.toSorted((one, other) => other.size.width - one.size.width)) {
     const cutOut = areas.filter((area) => area.thing !== thing).map((area) => area.outline);
-    placed.push({ id: thing.id, area: thing, ...placeLabel({ size, outline, cutOut, shapes, placed, frame }) });
+    placed.push({ id: thing.id, area: thing, nameLines, ...placeLabel({ size, outline, cutOut, shapes, placed, frame }) });
   }
   return placed;
 }

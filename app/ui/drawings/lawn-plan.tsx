@@ -6,11 +6,13 @@ import {
   type PlanArea,
   type PlanGround,
   type PlanLawn,
+  type PlanLabelLayout,
   type PlanLayout,
   type PlanRoom,
   lawnLabel,
   lawnSizeWords,
   layOutPlan,
+  planLinePixels,
   planRooms,
 } from "./lawn-plan-layout";
 import { type Point } from "./plane-geometry";
@@ -33,6 +35,9 @@ export function LawnPlan({ title, conclusion, lawns, areas }: LawnPlanProps) {
       title={title}
       conclusion={conclusion}
       wide={<PlanDrawing layout={layOutPlan(ground, planRooms.wide)} ids={patternIds(`${id}w`)} room={planRooms.wide} />}
+      medium={
+        <PlanDrawing layout={layOutPlan(ground, planRooms.medium)} ids={patternIds(`${id}m`)} room={planRooms.medium} />
+      }
       narrow={
         <PlanDrawing layout={layOutPlan(ground, planRooms.narrow)} ids={patternIds(`${id}n`)} room={planRooms.narrow} />
       }
@@ -75,7 +80,7 @@ interface PlanDrawingProps {
 }
 
 function PlanDrawing({ layout, ids, room }: PlanDrawingProps) {
-  const height = layout.heightPixels + 52;
+  const height = layout.heightPixels + 64;
   // Lawns lie below everything: beds, drives and strips are cut out of them.
   return (
     <svg className={styles.fixed} width={layout.widthPixels} height={height} viewBox={`0 0 ${layout.widthPixels} ${height}`} aria-hidden="true">
@@ -96,9 +101,12 @@ function PlanDrawing({ layout, ids, room }: PlanDrawingProps) {
         <line key={`${from.x},${from.y},${to.x},${to.y}`} className={styles.construction} x1={from.x} y1={from.y} x2={to.x} y2={to.y} />
       ))}
       {layout.labels.map((label) => (
+        <PlanLeader key={label.id} label={label} />
+      ))}
+      {layout.labels.map((label) => (
         <PlanLabel key={label.id} label={label} room={room} />
       ))}
-      <PlanFoot layout={layout} y={layout.heightPixels + 12} />
+      <PlanFoot layout={layout} room={room} y={layout.heightPixels + 12} />
     </svg>
   );
 }
@@ -137,78 +145,87 @@ function AreaShape({ area, ids }: { readonly area: DrawnShape<PlanArea>; readonl
   }
 }
 
+function PlanLeader({ label }: { readonly label: PlanLabelLayout }) {
+  const { leader } = label;
+  if (leader === undefined) return null;
+  return (
+    <>
+      <line className={styles.leader} x1={leader.from.x} y1={leader.from.y} x2={leader.to.x} y2={leader.to.y} />
+      <circle className={styles.leaderDot} cx={leader.to.x} cy={leader.to.y} r="2.5" />
+    </>
+  );
+}
+
 interface PlanLabelProps {
-  readonly label: PlanLayout["labels"][number];
+  readonly label: PlanLabelLayout;
   readonly room: PlanRoom;
 }
 
 function PlanLabel({ label, room }: PlanLabelProps) {
-  const { box, leader, lawn, area } = label;
+  const { box, leader, lawn, area, nameLines } = label;
+  const line = planLinePixels(room.textPixels);
   const radius = lawnLabel.discPixels / 2;
   const words = lawnLabel.discPixels + lawnLabel.gapPixels;
-  const onPaper = leader !== undefined || area?.kind === "building" || area?.kind === "water";
+  // A building and a pond have the sheet's color, or nearly; grass carries its words without a plate.
+  const plated = leader !== undefined || (area !== undefined && area.kind !== "building" && area.kind !== "water");
   return (
     <g>
-      {leader !== undefined && (
-        <>
-          <line className={styles.leader} x1={leader.from.x} y1={leader.from.y} x2={leader.to.x} y2={leader.to.y} />
-          <circle className={styles.leaderDot} cx={leader.to.x} cy={leader.to.y} r="2.5" />
-        </>
-      )}
+      {plated && <rect className={styles.plate} {...box} />}
       {lawn !== undefined && (
         <>
-          <circle className={styles.letterDisc} cx={box.x + radius} cy={box.y + box.height / 2} r={radius} />
-          <text className={styles.letter} x={box.x + radius} y={box.y + box.height / 2 + 5} textAnchor="middle">
+          <circle className={styles.letterDisc} cx={box.x + radius} cy={box.y + radius + 2} r={radius} />
+          <text className={styles.letter} x={box.x + radius} y={box.y + radius + 7} textAnchor="middle">
             {lawn.letter}
           </text>
           <text className={styles.size} x={box.x + words} y={box.y + room.sizeTextPixels}>
             {lawnSizeWords(lawn)}
           </text>
-          <text x={box.x + words} y={box.y + box.height - 4}>
-            {lawn.name}
-          </text>
+          {nameLines.map((name, index) => (
+            <text key={name} x={box.x + words} y={box.y + room.sizeTextPixels + (index + 1) * line}>
+              {name}
+            </text>
+          ))}
         </>
       )}
       {area !== undefined && (
         <>
-          {!onPaper && <rect className={styles.plate} {...box} />}
-          <text
-            className={area.kind === "water" || area.kind === "kept-clear" ? styles.waterWord : undefined}
-            x={box.x + 4}
-            y={box.y + room.textPixels}
-          >
-            {area.name}
-          </text>
+          {nameLines.map((name, index) => (
+            <text
+              key={name}
+              className={area.kind === "water" || area.kind === "kept-clear" ? styles.waterWord : undefined}
+              x={box.x + 4}
+              y={box.y + room.textPixels + index * line}
+            >
+              {name}
+            </text>
+          ))}
         </>
       )}
     </g>
   );
 }
 
-/** The scale bar of two blocks, the scale on paper, and north. */
-function PlanFoot({ layout, y }: { readonly layout: PlanLayout; readonly y: number }) {
-  const half = layout.barHalfFeet * layout.pixelsPerFoot;
-  const narrow = layout.widthPixels < 400;
-  const blocks = narrow ? half / 2 : half;
-  const feet = narrow ? layout.barHalfFeet / 2 : layout.barHalfFeet;
+/** The scale bar of two blocks with the scale on paper below it, and north at the right end. */
+function PlanFoot({ layout, room, y }: { readonly layout: PlanLayout; readonly room: PlanRoom; readonly y: number }) {
+  const block = layout.barHalfFeet * layout.pixelsPerFoot;
+  const line = room.textPixels + 5;
+  const arrowX = layout.widthPixels - 16;
   return (
     <>
-      <rect className={styles.solid} x="4" y={y + 6} width={blocks} height="7" />
-      <rect className={styles.frame} x={4 + blocks} y={y + 6} width={blocks} height="7" />
-      <rect className={styles.frame} x="4" y={y + 6} width={blocks} height="7" />
-      <text x="4" y={y + 31}>
+      <rect className={styles.solid} x="4" y={y} width={block} height="7" />
+      <rect className={styles.frame} x={4 + block} y={y} width={block} height="7" />
+      <rect className={styles.frame} x="4" y={y} width={block} height="7" />
+      <text x="4" y={y + 8 + line}>
         0
       </text>
-      <text x={4 + 2 * blocks} y={y + 31} textAnchor="middle">{`${2 * feet} ft`}</text>
-      <text className={styles.second} x={layout.widthPixels - 34} y={y + 31} textAnchor="end">
-        {`on paper 1 in = ${layout.feetPerInch} ft`}
+      <text x={4 + 2 * block} y={y + 8 + line} textAnchor="middle">{`${2 * layout.barHalfFeet} ft`}</text>
+      <text className={styles.second} x="4" y={y + 8 + 2 * line}>
+        {`1 inch on paper is ${layout.feetPerInch} ft`}
       </text>
-      <svg x={layout.widthPixels - 24} y={y} width="20" height="38" viewBox="0 0 20 38">
-        <path className={styles.arrow} d="M10 36V3M4 10l6-7 6 7" />
-      </svg>
-      <text className={styles.strong} x={layout.widthPixels - 34} y={y + 12} textAnchor="end">
-        north
+      <text className={styles.strong} x={arrowX} y={y + 10} textAnchor="middle">
+        N
       </text>
+      <path className={styles.arrow} d={`M${arrowX} ${y + 46}V${y + 18}m-6 7 6-7 6 7`} />
     </>
   );
 }

@@ -27,14 +27,15 @@ export function boxAround(points: readonly Point[]): Box {
 
 /** True if the point is inside the outline (a ray to the right crosses it an odd number of times). */
 export function isInside(point: Point, outline: readonly Point[]): boolean {
-  return (
-    edges(outline).filter(([from, to]) => {
-      if (from.y > point.y === to.y > point.y) return false;
-      return point.x < ((to.x - from.x) * (point.y - from.y)) / (to.y - from.y) + from.x;
-    }).length %
-      2 ===
-    1
-  );
+  let inside = false;
+  let from = outline.at(-1);
+  for (const to of outline) {
+    if (from !== undefined && from.y > point.y !== to.y > point.y) {
+      if (point.x < ((to.x - from.x) * (point.y - from.y)) / (to.y - from.y) + from.x) inside = !inside;
+    }
+    from = to;
+  }
+  return inside;
 }
 
 /** True if the whole box is inside the outline. */
@@ -61,6 +62,9 @@ export function boxesMeet(one: Box, other: Box): boolean {
 /** True if the stretch between two points touches the box. */
 export function segmentMeetsBox(from: Point, to: Point, box: Box): boolean {
   if (isInBox(from, box) || isInBox(to, box)) return true;
+  const [right, bottom] = [box.x + box.width, box.y + box.height];
+  if (Math.max(from.x, to.x) < box.x || Math.min(from.x, to.x) > right) return false;
+  if (Math.max(from.y, to.y) < box.y || Math.min(from.y, to.y) > bottom) return false;
   const around = corners(box);
   return edges(around).some(([start, end]) => segmentsCross(from, to, start, end));
 }
@@ -70,20 +74,40 @@ export function distanceToOutline(point: Point, outline: readonly Point[]): numb
   return Math.min(...edges(outline).map(([from, to]) => distanceToSegment(point, from, to)));
 }
 
-/** The inner point that is farthest from the outline and from all that is cut out of it, on a grid of `step`. */
-export function innermostPoint(outline: readonly Point[], cutOut: readonly (readonly Point[])[], step: number): Point {
+/** True if the stretch between two points crosses the outline or lies within it. */
+export function segmentMeetsOutline(from: Point, to: Point, outline: readonly Point[]): boolean {
+  return isInside(from, outline) || edges(outline).some(([start, end]) => segmentsCross(from, to, start, end));
+}
+
+/** How many points of its own grid a shape is tried at, and how many of those are handed back at most. */
+const gridPoints = 300;
+const mostInnerPoints = 24;
+
+/**
+ * Up to 24 points well inside the outline and outside all that is cut out of it: they keep `leastDistance` from
+ * every edge, or are the innermost ones where the outline is too thin for that. Together they cover the shape.
+ */
+export function innerPoints(
+  outline: readonly Point[],
+  cutOut: readonly (readonly Point[])[],
+  leastDistance: number,
+): readonly Point[] {
   const box = boxAround(outline);
-  let best: { readonly point: Point; readonly distance: number } | undefined;
+  const step = Math.max(1, Math.sqrt((box.width * box.height) / gridPoints));
+  const found: { readonly point: Point; readonly distance: number }[] = [];
   for (let y = box.y + step / 2; y < box.y + box.height; y += step) {
     for (let x = box.x + step / 2; x < box.x + box.width; x += step) {
       const point = { x, y };
       if (!isInside(point, outline) || cutOut.some((hole) => isInside(point, hole))) continue;
-      const distance = Math.min(...[outline, ...cutOut].map((line) => distanceToOutline(point, line)));
-      if (best === undefined || distance > best.distance) best = { point, distance };
+      found.push({ point, distance: Math.min(...[outline, ...cutOut].map((line) => distanceToOutline(point, line))) });
     }
   }
-  // An outline thinner than the grid has no grid point inside: its first corner is on it, at least.
-  return best?.point ?? outline[0] ?? { x: box.x, y: box.y };
+  const enough = Math.min(leastDistance, 0.8 * Math.max(...found.map(({ distance }) => distance), 0));
+  const enoughFound = found.filter(({ distance }) => distance >= enough).map(({ point }) => point);
+  const every = Math.ceil(enoughFound.length / mostInnerPoints);
+  const inner = enoughFound.filter((_, index) => index % every === 0);
+  // An outline thinner than the grid has no grid point inside: its corners are on it, at least.
+  return inner.length === 0 ? outline : inner;
 }
 
 function edges(outline: readonly Point[]): (readonly [Point, Point])[] {
@@ -104,7 +128,7 @@ function isInBox(point: Point, box: Box): boolean {
 }
 
 function crosses(box: Box, outline: readonly Point[]): boolean {
-  return edges(outline).some(([from, to]) => segmentMeetsBox(from, to, box));
+  return outline.some((from, index) => segmentMeetsBox(from, outline[(index + 1) % outline.length] ?? from, box));
 }
 
 function segmentsCross(a: Point, b: Point, c: Point, d: Point): boolean {

@@ -2,6 +2,7 @@ import { AftercareTimeline } from "#ui/drawings/aftercare-timeline";
 import { HourStrip } from "#ui/drawings/hour-strip";
 import { LawnPlan } from "#ui/drawings/lawn-plan";
 import { NutrientBar } from "#ui/drawings/nutrient-bar";
+import { NutrientMonths } from "#ui/drawings/nutrient-months";
 import { Columns } from "#ui/columns";
 import { Section } from "#ui/section";
 import { Sheet } from "#ui/sheet";
@@ -9,14 +10,14 @@ import { Stack } from "#ui/stack";
 import {
   crowdedYear,
   ordinaryAftercare,
-  ordinaryAreas,
+  ordinaryGrowth,
   ordinaryHours,
-  ordinaryLawns,
+  ordinaryMonths,
   ordinaryYear,
   restlessHours,
   shortAftercare,
-  smallLawns,
 } from "./sample-drawings";
+import { ordinaryAreas, ordinaryLawns, smallLawns } from "./sample-plans";
 
 /** Each drawing with ordinary data, with data that does not fit, and with none. */
 export function DrawingPart() {
@@ -49,6 +50,16 @@ export function DrawingPart() {
             </Sheet>
           </Stack>
         </Columns>
+        <Sheet>
+          <NutrientMonths
+            title="Nitrogen by month, lawn A, 2026"
+            conclusion="Half of it goes down while the grass grows best; nothing in the heat of July."
+            unit="lb N per 1,000 sq ft"
+            parts={ordinaryMonths}
+            growth={ordinaryGrowth}
+            decimals={1}
+          />
+        </Sheet>
         <Sheet>
           <AftercareTimeline
             title="What to do and when"

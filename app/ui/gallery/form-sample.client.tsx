@@ -23,8 +23,8 @@ const order = ["lot", "used", "usedUnit", "truck", "done"] as const;
 
 /** A form by react-hook-form: every field registered, errors in the summary and at their fields. */
 export function FormSample() {
-  const { register, handleSubmit, formState, watch } = useForm<SampleForm>();
-  const { errors, isSubmitSuccessful } = formState;
+  const { register, handleSubmit, formState, watch } = useForm<SampleForm>({ shouldFocusError: false });
+  const { errors, isSubmitSuccessful, submitCount } = formState;
   const listed = order.flatMap((name) => {
     const sentence = errors[name]?.message;
     return sentence === undefined ? [] : [{ fieldId: `rhf-${name}`, sentence }];
@@ -33,7 +33,7 @@ export function FormSample() {
   return (
     <form noValidate onSubmit={(event) => void handleSubmit(() => undefined)(event)}>
       <Stack gap={5}>
-        <ErrorSummary errors={listed} />
+        <ErrorSummary errors={listed} attempt={submitCount} />
         <TextField
           {...register("lot", { required: "Type the lot" })}
           id="rhf-lot"

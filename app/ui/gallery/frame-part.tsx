@@ -1,4 +1,4 @@
-import { Amount, Figure } from "#ui/amount";
+import { Amount } from "#ui/amount";
 import { Button, LinkButton } from "#ui/button";
 import { BlockedButton } from "#ui/blocked-button.client";
 import { Code } from "#ui/code";
@@ -45,11 +45,8 @@ export function WordsPart() {
             <Row gap="wide" align="top">
               <Amount figure="13½" unit="lb" of="Greenmere 32-0-6, into the spreader" tool="setting 14" />
               <Amount figure="8" unit="fl oz" of="Ferrolane, into 3 gal of water" tool="½-oz cup, 16 marks" />
-              <Amount figure="2" fraction="1/3" unit="oz wt" tool="scale" />
+              <Amount figure="2" fraction={{ over: 1, under: 3 }} unit="oz wt" tool="scale" />
             </Row>
-            <p>
-              In a line of text the fraction stands alone too: 4<Figure figure="" fraction="5/8" /> cups at 5/8 full.
-            </p>
           </Sheet>
           <Sheet>
             <ReadBack

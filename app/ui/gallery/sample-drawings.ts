@@ -1,7 +1,7 @@
 import { type AftercareRow } from "#ui/drawings/aftercare-timeline";
 import { type HourSpan } from "#ui/drawings/hour-strip";
-import { type PlanArea, type PlanLawn } from "#ui/drawings/lawn-plan";
 import { type NutrientPart } from "#ui/drawings/nutrient-bar";
+import { type MonthPart } from "#ui/drawings/nutrient-months";
 
 const hour = 60;
 
@@ -63,6 +63,15 @@ export const ordinaryYear: readonly NutrientPart[] = [
   { id: "r3", when: "Jun 16", product: "Greenmere 32-0-6", standing: "this-visit", quick: 0.3, slow: 0.5 },
   { id: "r4", when: "Sep 8", product: "Greenmere 24-0-4", standing: "planned", quick: 0.3, slow: 0.5 },
 ];
+
+/** The same year by month. */
+export const ordinaryMonths: readonly MonthPart[] = ordinaryYear.map((part, index) => ({
+  ...part,
+  month: [3, 5, 6, 9][index] ?? 12,
+}));
+
+/** How a cool-season grass grows over twelve months. */
+export const ordinaryGrowth = [0, 0.05, 0.3, 0.8, 1, 0.75, 0.45, 0.4, 0.75, 0.7, 0.3, 0.05] as const;
 
 /** A year that goes past what the law allows, with marks so narrow that their labels need rows. */
 export const crowdedYear: readonly NutrientPart[] = [
@@ -204,143 +213,3 @@ export const shortAftercare: readonly AftercareRow[] = [
     ],
   },
 ];
-
-/** Two lawns around a house, a bed, a drive, and a strip kept clear of a pond. Feet. */
-export const ordinaryLawns: readonly PlanLawn[] = [
-  {
-    id: "a",
-    letter: "A",
-    name: "front",
-    outline: [
-      { x: 0, y: 0 },
-      { x: 72, y: 0 },
-      { x: 72, y: 36 },
-      { x: 0, y: 36 },
-    ],
-    sizeSquareFeet: 2592,
-    takenOffSquareFeet: 120,
-    keptClearSquareFeet: 0,
-    treatedSquareFeet: 2472,
-    measured: "wheel, April 2, 2026",
-    measuredLines: [
-      [
-        { x: 0, y: 18 },
-        { x: 72, y: 18 },
-      ],
-    ],
-  },
-  {
-    id: "b",
-    letter: "B",
-    name: "back",
-    outline: [
-      { x: 0, y: 86 },
-      { x: 118, y: 86 },
-      { x: 118, y: 116 },
-      { x: 76, y: 132 },
-      { x: 0, y: 128 },
-    ],
-    sizeSquareFeet: 4940,
-    takenOffSquareFeet: 0,
-    keptClearSquareFeet: 869,
-    treatedSquareFeet: 4071,
-    measured: "wheel and tape, four ties, April 2, 2026",
-    measuredLines: [
-      [
-        { x: 19, y: 86 },
-        { x: 19, y: 129 },
-      ],
-      [
-        { x: 38, y: 86 },
-        { x: 38, y: 130 },
-      ],
-      [
-        { x: 57, y: 86 },
-        { x: 57, y: 131 },
-      ],
-      [
-        { x: 76, y: 86 },
-        { x: 76, y: 132 },
-      ],
-    ],
-  },
-];
-
-/** What lies between and upon those lawns. */
-export const ordinaryAreas: readonly PlanArea[] = [
-  {
-    id: "house",
-    kind: "building",
-    name: "house",
-    outline: [
-      { x: 14, y: 46 },
-      { x: 66, y: 46 },
-      { x: 66, y: 78 },
-      { x: 14, y: 78 },
-    ],
-  },
-  {
-    id: "bed",
-    kind: "bed",
-    name: "bed",
-    outline: [
-      { x: 52, y: 22 },
-      { x: 67, y: 22 },
-      { x: 67, y: 30 },
-      { x: 52, y: 30 },
-    ],
-  },
-  {
-    id: "drive",
-    kind: "drive",
-    name: "drive",
-    outline: [
-      { x: 76, y: 0 },
-      { x: 90, y: 0 },
-      { x: 90, y: 78 },
-      { x: 76, y: 78 },
-    ],
-  },
-  {
-    id: "clear",
-    kind: "kept-clear",
-    name: "25 ft kept clear",
-    outline: [
-      { x: 93, y: 86 },
-      { x: 118, y: 86 },
-      { x: 118, y: 116 },
-      { x: 93, y: 125.5 },
-    ],
-  },
-  {
-    id: "pond",
-    kind: "water",
-    name: "pond",
-    outline: [
-      { x: 122, y: 84 },
-      { x: 136, y: 88 },
-      { x: 146, y: 100 },
-      { x: 142, y: 116 },
-      { x: 130, y: 124 },
-      { x: 122, y: 118 },
-    ],
-  },
-];
-
-/** Slips of lawn too small for any word, side by side: every label needs a leader. */
-export const smallLawns: readonly PlanLawn[] = Array.from({ length: 5 }, (_, index) => ({
-  id: `s${index}`,
-  letter: "ABCDE".charAt(index),
-  name: index === 2 ? "Nordwesthangbewässerungsstreifen" : `slip ${index + 1}`,
-  outline: [
-    { x: index * 40, y: 0 },
-    { x: index * 40 + 14, y: 0 },
-    { x: index * 40 + 14, y: 160 },
-    { x: index * 40, y: 160 },
-  ],
-  sizeSquareFeet: 2240,
-  takenOffSquareFeet: 0,
-  keptClearSquareFeet: 0,
-  treatedSquareFeet: 2240,
-  measured: "typed sides, April 2, 2026",
-}));

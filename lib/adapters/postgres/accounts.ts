@@ -102,11 +102,19 @@ export async function issueFirstRunLink(db: AnyConnection, link: NewLink): Promi
     SELECT issue_first_run_link(${link.linkId}::uuid, ${link.secretHash}, ${link.now}::timestamptz, ${link.expiresAt}::timestamptz)::text`;
 }
 
-/** Keeps a link by which a member of the open company sets a new password; false when nobody such is a member. */
-export async function issuePasswordReset(tx: CompanyTransaction, accountId: string, link: NewLink): Promise<boolean> {
-  const rows = await tx.$queryRaw<{ issued: boolean }[]>`
-    SELECT issue_password_reset(${link.linkId}::uuid, ${accountId}::uuid, ${link.secretHash}, ${link.now}::timestamptz, ${link.expiresAt}::timestamptz) AS issued`;
-  return rows[0]?.issued === true;
+/** What became of a reset link. A member of several companies gets one from the terminal only. */
+export type ResetLinkIssue = "issued" | "not-a-member" | "in-other-companies";
+
+/** Keeps a link by which a member of the open company sets a new password. */
+export async function issuePasswordReset(
+  tx: CompanyTransaction,
+  accountId: string,
+  link: NewLink & { readonly isFromTerminal: boolean },
+): Promise<ResetLinkIssue> {
+  const rows = await tx.$queryRaw<{ issue: ResetLinkIssue }[]>`
+    SELECT issue_password_reset(${link.linkId}::uuid, ${accountId}::uuid, ${link.secretHash}, ${link.now}::timestamptz,
+      ${link.expiresAt}::timestamptz, ${link.isFromTerminal}) AS issue`;
+  return rows[0]?.issue ?? "not-a-member";
 }
 
 /** A link of this purpose that can still be used, with the address it is for. */

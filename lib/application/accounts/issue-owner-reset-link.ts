@@ -8,8 +8,8 @@ import { conflict, type UseCaseRefusal } from "#application/refusal";
 import { type House } from "#application/use-case";
 
 /**
- * Makes a reset link for an owner who is locked out. Only a command at the terminal of the installation does
- * this; members who are no owners get theirs from the owner, in Crew.
+ * Makes a reset link for an owner who is locked out, or for a member of several companies. Only a command at the
+ * terminal of the installation does this; other members get theirs from the owner, in Crew.
  */
 export async function issueOwnerResetLink(
   house: House,
@@ -18,16 +18,16 @@ export async function issueOwnerResetLink(
   const account = await accountForSignIn(house.client, email);
   if (account === undefined) return conflict(`No account has the email address ${email}.`);
   const companies = await companiesOfAccount(house.client, account.accountId);
-  const owned = companies.find((company) => company.role === "owner");
-  if (owned === undefined) return conflict(`${email} owns no company here. The owner makes this person a link in Crew.`);
+  const company = companies.find(({ role }) => role === "owner") ?? (companies.length > 1 ? companies[0] : undefined);
+  if (company === undefined) return conflict(`${email} owns no company here. The owner makes this person a link in Crew.`);
   const secret = house.newSecret();
   const now = house.now();
   const expiresAt = new Date(now.getTime() + RESET_LINK_HOURS * 3_600_000);
-  return asGuest(house.client, owned.companyId, async (tx) => {
-    const link = { linkId: house.newId(), secretHash: hashOfSecret(secret), now, expiresAt };
-    if (!(await issuePasswordReset(tx, account.accountId, link))) return conflict("The membership has just ended, so no link was made.");
+  return asGuest(house.client, company.companyId, async (tx) => {
+    const link = { linkId: house.newId(), secretHash: hashOfSecret(secret), now, expiresAt, isFromTerminal: true };
+    if ((await issuePasswordReset(tx, account.accountId, link)) !== "issued") return conflict("The membership has just ended, so no link was made.");
     const doer = { accountId: null, personName: "the terminal of the installation" };
-    await writeDeedOf(tx, owned.companyId, { now, newId: house.newId }, doer, null, { deed: "reset-link-issued", details: { email } });
-    return accept({ secret, expiresAt, companyName: owned.companyName });
+    await writeDeedOf(tx, company.companyId, { now, newId: house.newId }, doer, null, { deed: "reset-link-issued", details: { email } });
+    return accept({ secret, expiresAt, companyName: company.companyName });
   });
 }

@@ -3,7 +3,7 @@ import { hashOfSecret } from "#adapters/link-secret";
 import { hashPassword } from "#adapters/password-hash";
 import { type Outcome, accept } from "#domain/foundation/outcome";
 import { resetPasswordSchema } from "#application/accounts/reset-password.schema";
-import { secretField } from "#application/field-schema";
+import { secretField } from "#application/field.schema";
 import { conflict, type UseCaseRefusal } from "#application/refusal";
 import { checkInput, type House } from "#application/use-case";
 
@@ -21,7 +21,10 @@ export async function readResetLink(house: House, secret: unknown): Promise<Outc
 export async function resetPassword(house: House, input: unknown): Promise<Outcome<null, UseCaseRefusal>> {
   const checked = checkInput(resetPasswordSchema, input);
   if (!checked.ok) return checked;
-  const passwordHash = await hashPassword(checked.value.password);
-  const accountId = await resetPasswordBy(house.client, hashOfSecret(checked.value.secret), passwordHash, house.now());
+  const { secret, password } = checked.value;
+  // Hashing is dear on purpose, so it is done for whoever holds a link and not for everyone who asks.
+  const link = await readResetLink(house, secret);
+  if (!link.ok) return link;
+  const accountId = await resetPasswordBy(house.client, hashOfSecret(secret), await hashPassword(password), house.now());
   return accountId === undefined ? conflict(NO_LONGER) : accept(null);
 }

@@ -1,12 +1,10 @@
 import { accountForSignIn, companiesOfAccount, returnSignInAttempt, takeSignInAttempt } from "#adapters/postgres/accounts";
 import { type SessionKey } from "#adapters/postgres/company-work";
-import { isPassword } from "#adapters/password-hash";
 import { type Outcome, accept, refuse } from "#domain/foundation/outcome";
+import { SIGN_IN_WINDOW_MINUTES, TOO_MANY_TRIES, tryPassword } from "#application/accounts/try-password";
 import { signInSchema } from "#application/accounts/sign-in.schema";
 import { checkInput, type House } from "#application/use-case";
 
-export const SIGN_IN_WINDOW_MINUTES = 15;
-export const ATTEMPTS_PER_ACCOUNT = 10;
 export const ATTEMPTS_PER_ADDRESS = 50;
 
 export type SignInRefusal =
@@ -15,10 +13,7 @@ export type SignInRefusal =
   | { readonly kind: "no-company"; readonly sentence: string };
 
 const WRONG: SignInRefusal = { kind: "wrong", sentence: "The email address or the password is not right." };
-const TOO_MANY: SignInRefusal = {
-  kind: "too-many",
-  sentence: `Too many tries. Wait ${String(SIGN_IN_WINDOW_MINUTES)} minutes, or ask the owner for a link to set a new password.`,
-};
+const TOO_MANY: SignInRefusal = { kind: "too-many", sentence: TOO_MANY_TRIES };
 const NO_COMPANY: SignInRefusal = {
   kind: "no-company",
   sentence: "This account belongs to no company any more. Ask the owner of the company to invite you again.",
@@ -36,15 +31,14 @@ export async function signIn(
   const checked = checkInput(signInSchema, input);
   if (!checked.ok) return refuse(WRONG);
   const { email, password } = checked.value;
-  const now = house.now();
-  const window = { windowMinutes: SIGN_IN_WINDOW_MINUTES, now };
-  const mayFromAddress = await takeSignInAttempt(house.client, `address:${networkAddress}`, { ...window, attempts: ATTEMPTS_PER_ADDRESS });
-  const mayForAccount = await takeSignInAttempt(house.client, `account:${email}`, { ...window, attempts: ATTEMPTS_PER_ACCOUNT });
-  if (!mayFromAddress || !mayForAccount) return refuse(TOO_MANY);
+  const addressKey = `address:${networkAddress}`;
+  const limit = { attempts: ATTEMPTS_PER_ADDRESS, windowMinutes: SIGN_IN_WINDOW_MINUTES, now: house.now() };
+  if (!(await takeSignInAttempt(house.client, addressKey, limit))) return refuse(TOO_MANY);
   const account = await accountForSignIn(house.client, email);
-  if (!(await isPassword(account?.passwordHash, password)) || account === undefined) return refuse(WRONG);
-  await returnSignInAttempt(house.client, `account:${email}`, "all");
-  await returnSignInAttempt(house.client, `address:${networkAddress}`, "one");
+  const tried = await tryPassword(house, { email, passwordHash: account?.passwordHash }, password);
+  if (tried === "too-many") return refuse(TOO_MANY);
+  if (tried === "wrong" || account === undefined) return refuse(WRONG);
+  await returnSignInAttempt(house.client, addressKey, "one");
   const [company] = await companiesOfAccount(house.client, account.accountId);
   if (company === undefined) return refuse(NO_COMPANY);
   return accept({ accountId: account.accountId, companyId: company.companyId, sessionVersion: account.sessionVersion });

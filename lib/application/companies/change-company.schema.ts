@@ -1,9 +1,8 @@
 import { z } from "zod";
-import { optionalDate, optionalLine, requiredLine, stateField, timeZoneField } from "#application/field-schema";
+import { optionalDate, optionalLine, requiredLine, stateField, timeZoneField, versionField } from "#application/field.schema";
 
 export const changeCompanySchema = z.object({
-  /** The version the form was filled from; another one in the database means someone else was faster. */
-  version: z.coerce.number("The form is not whole. Load the page again.").int().min(1),
+  version: versionField,
   name: requiredLine("the company's name"),
   state: stateField,
   timeZone: timeZoneField,

@@ -1,13 +1,14 @@
 import { type BindAddress, accountForSignIn, consumeFirstRunLink, createAccount, setBindAddress, standingLink } from "#adapters/postgres/accounts";
 import { asGuest, type CompanyTransaction } from "#adapters/postgres/company-work";
 import { hashOfSecret } from "#adapters/link-secret";
-import { hashPassword, isPassword } from "#adapters/password-hash";
-import { type Outcome, accept, refuse } from "#domain/foundation/outcome";
+import { hashPassword } from "#adapters/password-hash";
+import { type Outcome, accept } from "#domain/foundation/outcome";
+import { TOO_MANY_TRIES, tryPassword } from "#application/accounts/try-password";
 import { dayOf } from "#application/stored-day";
 import { writeDeedOf } from "#application/audit-trail";
 import { createCompanySchema, type NewCompany } from "#application/companies/create-company.schema";
-import { secretField } from "#application/field-schema";
-import { conflict, type UseCaseRefusal } from "#application/refusal";
+import { secretField } from "#application/field.schema";
+import { badField, conflict, type UseCaseRefusal } from "#application/refusal";
 import { checkInput, type House, refusalOf, rollBack } from "#application/use-case";
 
 const NO_LONGER = "This link was used already or has run out. Print a new one in the terminal with: npm run company";
@@ -29,7 +30,8 @@ export async function isFirstRunLink(house: House, secret: unknown): Promise<boo
 /** Creates a company by a one-time link from the terminal, once however often the button is pressed. */
 export async function createCompanyByLink(house: House, secret: unknown, input: unknown): Promise<Outcome<CreatedCompany, UseCaseRefusal>> {
   const link = checkInput(secretField, secret);
-  if (!link.ok) return conflict(NO_LONGER);
+  // Without a standing link nothing below is reached: neither what it says about an email address, nor its hashing.
+  if (!link.ok || !(await isFirstRunLink(house, link.value))) return conflict(NO_LONGER);
   return createCompany(house, input, { isDemonstration: false }, async (tx) => {
     if (!(await consumeFirstRunLink(tx, hashOfSecret(link.value), house.now()))) rollBack({ kind: "conflict", sentence: NO_LONGER });
   });
@@ -49,12 +51,10 @@ export async function createCompany(
   if (!checked.ok) return checked;
   const form = checked.value;
   const known = await accountForSignIn(house.client, form.email);
-  if (known !== undefined && !(await isPassword(known.passwordHash, form.password))) {
-    return refuse({
-      kind: "bad-input",
-      sentence: "Nothing was saved. One field needs another look.",
-      fields: { password: "This email address has an account already: give its present password." },
-    });
+  if (known !== undefined) {
+    const tried = await tryPassword(house, { email: form.email, passwordHash: known.passwordHash }, form.password);
+    if (tried === "too-many") return badField("password", TOO_MANY_TRIES);
+    if (tried === "wrong") return badField("password", "This email address has an account already: give its present password.");
   }
   const passwordHash = await hashPassword(form.password);
   const companyId = house.newId();

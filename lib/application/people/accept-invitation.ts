@@ -1,11 +1,12 @@
 import { accountForSignIn, createAccount } from "#adapters/postgres/accounts";
 import { asGuest, type CompanyTransaction } from "#adapters/postgres/company-work";
 import { hashOfSecret } from "#adapters/link-secret";
-import { hashPassword, isPassword } from "#adapters/password-hash";
+import { hashPassword } from "#adapters/password-hash";
 import { type Role } from "#domain/crew/role";
 import { type Outcome, accept } from "#domain/foundation/outcome";
+import { TOO_MANY_TRIES, tryPassword } from "#application/accounts/try-password";
 import { writeDeedOf } from "#application/audit-trail";
-import { newPasswordField } from "#application/field-schema";
+import { newPasswordField } from "#application/field.schema";
 import { acceptInvitationSchema } from "#application/people/accept-invitation.schema";
 import { badField, conflict, type UseCaseRefusal } from "#application/refusal";
 import { checkInput, type House, refusalOf, rollBack } from "#application/use-case";
@@ -32,6 +33,8 @@ async function standing(tx: CompanyTransaction, companyId: string, secretHash: U
   });
   if (invitation === null) return null;
   const person = await tx.person.findUniqueOrThrow({ where: { companyId_personId: { companyId, personId: invitation.personId } } });
+  // Inviting someone who has left is refused, and so is an invitation from before they left.
+  if (person.leftOn !== null) return null;
   const company = await tx.company.findUniqueOrThrow({ where: { companyId } });
   return { invitation, person, company };
 }
@@ -62,8 +65,10 @@ export async function acceptInvitation(house: House, input: unknown): Promise<Ou
   const { email, personName, role } = offered.value;
   const { companyId, secretHash } = partsOf(checked.value.link);
   const known = await accountForSignIn(house.client, email);
-  if (known !== undefined && !(await isPassword(known.passwordHash, checked.value.password))) {
-    return badField("password", "This is not the password of your account.");
+  if (known !== undefined) {
+    const tried = await tryPassword(house, { email, passwordHash: known.passwordHash }, checked.value.password);
+    if (tried === "too-many") return badField("password", TOO_MANY_TRIES);
+    if (tried === "wrong") return badField("password", "This is not the password of your account.");
   }
   if (known === undefined) {
     const password = newPasswordField.safeParse(checked.value.password);

@@ -317,19 +317,36 @@ LANGUAGE sql SECURITY DEFINER SET search_path = pg_catalog, public, pg_temp AS $
 $$;
 
 -- Only for a member of the company that is open now. An older link for the same account stops working.
-CREATE FUNCTION issue_password_reset(p_link uuid, p_account uuid, p_secret_hash bytea, p_now timestamptz, p_expires timestamptz)
-RETURNS boolean
+-- Whoever holds the link can sign in as the account, in every company it belongs to: so an owner gets no link for
+-- an account that belongs to another company as well, and only the terminal of the installation does.
+-- Answers issued, not-a-member, or in-other-companies.
+CREATE FUNCTION issue_password_reset(
+  p_link uuid, p_account uuid, p_secret_hash bytea, p_now timestamptz, p_expires timestamptz, p_from_terminal boolean
+) RETURNS text
 LANGUAGE plpgsql SECURITY DEFINER SET search_path = pg_catalog, public, pg_temp AS $$
 BEGIN
-  IF NOT EXISTS (SELECT FROM membership m WHERE m.company_id = current_company() AND m.account_id = p_account) THEN
-    RETURN false;
+  IF NOT EXISTS (
+    SELECT FROM membership m WHERE m.company_id = current_company() AND m.account_id = p_account AND m.ended_at IS NULL
+  ) THEN
+    RETURN 'not-a-member';
+  END IF;
+  IF NOT p_from_terminal AND EXISTS (
+    SELECT FROM membership m WHERE m.company_id <> current_company() AND m.account_id = p_account AND m.ended_at IS NULL
+  ) THEN
+    RETURN 'in-other-companies';
   END IF;
   UPDATE one_time_link SET used_at = p_now
   WHERE purpose = 'password-reset' AND account_id = p_account AND used_at IS NULL;
   INSERT INTO one_time_link (link_id, purpose, secret_hash, account_id, created_at, expires_at)
   VALUES (p_link, 'password-reset', p_secret_hash, p_account, p_now, p_expires);
-  RETURN true;
+  RETURN 'issued';
 END
+$$;
+
+-- True when the account has joined a company after the link was made: the link was not given for that company.
+CREATE FUNCTION has_joined_since(p_account uuid, p_moment timestamptz) RETURNS boolean
+LANGUAGE sql STABLE SECURITY DEFINER SET search_path = pg_catalog, public, pg_temp AS $$
+  SELECT EXISTS (SELECT FROM membership m WHERE m.account_id = p_account AND m.created_at > p_moment)
 $$;
 
 -- A link that can still be used, with the address it is for (none for a first run).
@@ -337,6 +354,7 @@ CREATE FUNCTION standing_link(p_purpose text, p_secret_hash bytea, p_now timesta
 LANGUAGE sql STABLE SECURITY DEFINER SET search_path = pg_catalog, public, pg_temp AS $$
   SELECT l.link_id, a.email FROM one_time_link l LEFT JOIN account a ON a.account_id = l.account_id
   WHERE l.purpose = p_purpose AND l.secret_hash = p_secret_hash AND l.used_at IS NULL AND l.expires_at > p_now
+    AND NOT has_joined_since(l.account_id, l.created_at)
 $$;
 
 -- Uses up a first-run link; false when someone was faster or it no longer stands.
@@ -358,6 +376,7 @@ DECLARE
 BEGIN
   UPDATE one_time_link SET used_at = p_now
   WHERE purpose = 'password-reset' AND secret_hash = p_secret_hash AND used_at IS NULL AND expires_at > p_now
+    AND NOT has_joined_since(account_id, created_at)
   RETURNING account_id INTO v_account;
   IF v_account IS NULL THEN
     RETURN NULL;

@@ -1,0 +1,58 @@
+import { invariant } from "#domain/foundation/invariant";
+import { formatFigure, sensibleDecimals } from "#domain/quantities/format-number";
+import { type UnitSystem } from "#domain/quantities/format-quantity";
+import { percentByVolumeOf, type Rate, type RateBasis, rateIn, type RateUnit } from "#domain/quantities/rate";
+import { compareRational, ONE } from "#domain/quantities/rational";
+import { isUsCustomary } from "#domain/quantities/unit-names";
+
+/** The units in which a rate is said when nobody chose one: the first in which it is one or more, else the last. */
+const SPOKEN: { readonly [B in RateBasis]: Readonly<Record<UnitSystem, readonly RateUnit<B>[]>> } = {
+  "product-mass-per-area": {
+    us: ["lb per 1,000 sq ft", "oz wt per 1,000 sq ft"],
+    metric: ["g per m2"],
+  },
+  "product-volume-per-area": {
+    us: ["gal per 1,000 sq ft", "fl oz per 1,000 sq ft"],
+    metric: ["L per 100 m2", "mL per 100 m2"],
+  },
+  "nutrient-mass-per-area": { us: ["lb per 1,000 sq ft"], metric: ["g per m2"] },
+  "active-ingredient-mass-per-area": { us: ["lb per acre"], metric: ["kg per ha"] },
+  "seed-mass-per-area": { us: ["lb per 1,000 sq ft"], metric: ["g per m2"] },
+  "carrier-volume-per-area": { us: ["gal per 1,000 sq ft"], metric: ["L per 100 m2"] },
+  "product-volume-per-spray-volume": { us: ["fl oz per gal"], metric: ["mL per L"] },
+  "product-mass-per-spray-volume": { us: ["oz wt per gal"], metric: ["g per L"] },
+};
+
+/**
+ * "3.57 lb per 1,000 sq ft", "1½ gal per 1,000 sq ft", in a given unit, with at most so many digits after the point.
+ */
+export function formatRateIn<B extends RateBasis>(
+  rate: Rate<B>,
+  unit: NoInfer<RateUnit<B>>,
+  decimals?: number,
+): string {
+  const value = rateIn(rate, unit);
+  const places = decimals ?? sensibleDecimals(value);
+  const [amountUnit = ""] = unit.split(" per ");
+  const figure = formatFigure(value, { decimals: places, quarters: isUsCustomary(amountUnit) });
+  const written = unit.replace("m2", "m²").replace("m3", "m³");
+  if (figure !== "0" || value.numerator === 0n) return `${figure} ${written}`;
+  const least = formatFigure(
+    { numerator: 1n, denominator: 10n ** BigInt(places) },
+    { decimals: places, quarters: false },
+  );
+  return `under ${least} ${written}`;
+}
+
+/** The rate in the unit that the trade says it in, by size; three to four figures, always the whole unit. */
+export function formatRate<B extends RateBasis>(rate: Rate<B>, system: UnitSystem): string {
+  const spoken: readonly RateUnit<B>[] = SPOKEN[rate.basis][system];
+  const unit = spoken.find((candidate) => compareRational(rateIn(rate, candidate), ONE) >= 0) ?? spoken.at(-1);
+  invariant(unit !== undefined, "each basis has a unit in which it is said");
+  return formatRateIn(rate, unit);
+}
+
+/** "0.5% v/v": a spray's product as percent by volume, with at most so many digits after the point. */
+export function formatPercentByVolume(rate: Rate<"product-volume-per-spray-volume">, decimals: number): string {
+  return `${formatFigure(percentByVolumeOf(rate), { decimals, quarters: false })}% v/v`;
+}

@@ -1,0 +1,117 @@
+import { accept, badInput, type Outcome } from "#domain/foundation/outcome";
+import { decimal, type Rational } from "#domain/quantities/rational";
+
+const ALLOWED = "a number such as 2.5, 2 1/2, ½ or 1,250";
+const LONGEST_TEXT = 60;
+
+/** Fractions that keyboards offer as one character, by code point, because some are absent from the fonts. */
+const SINGLE_CHARACTER_FRACTIONS: ReadonlyMap<string, string> = new Map([
+  ["\u00BC", "1/4"],
+  ["\u00BD", "1/2"],
+  ["\u00BE", "3/4"],
+  ["\u2150", "1/7"],
+  ["\u2151", "1/9"],
+  ["\u2152", "1/10"],
+  ["\u2153", "1/3"],
+  ["\u2154", "2/3"],
+  ["\u2155", "1/5"],
+  ["\u2156", "2/5"],
+  ["\u2157", "3/5"],
+  ["\u2158", "4/5"],
+  ["\u2159", "1/6"],
+  ["\u215A", "5/6"],
+  ["\u215B", "1/8"],
+  ["\u215C", "3/8"],
+  ["\u215D", "5/8"],
+  ["\u215E", "7/8"],
+]);
+
+/**
+ * The text as plain characters: fraction characters spelled out, superscripts and full-width characters as ordinary
+ * ones, any kind of space as one space, typographic slashes and minus signs as those of the keyboard.
+ */
+export function plainCharacters(text: string): string {
+  let spelled = "";
+  for (const character of text) {
+    const fraction = SINGLE_CHARACTER_FRACTIONS.get(character);
+    spelled += fraction === undefined ? character : ` ${fraction} `;
+  }
+  return spelled
+    .normalize("NFKC")
+    .replace(/[\u2044\u2215]/gu, "/")
+    .replace(/[\u2010-\u2013\u2212]/gu, "-")
+    .replace(/\s+/gu, " ")
+    .replace(/ ?\/ ?/gu, "/")
+    .trim();
+}
+
+const WHOLE = String.raw`(?:\d+|[1-9]\d{0,2}(?:,\d{3})+|[1-9]\d{0,2}(?: \d{3})+)`;
+const DECIMAL = new RegExp(String.raw`^(${WHOLE})?(?:\.(\d*))?$`, "u");
+const FRACTION = /^(\d+)\/(\d+)$/u;
+const MIXED = new RegExp(String.raw`^(${WHOLE})[ -](\d+)\/(\d+)$`, "u");
+const COMMA_AS_POINT = /^\d+(?:[. ]\d{3})*,\d+$/u;
+
+function withoutSeparators(digits: string): bigint {
+  return BigInt(digits.replace(/[, ]/gu, ""));
+}
+
+/** The number in plain characters, or undefined. A fraction over zero, or a mixed number such as 2 3/2, is none. */
+function readNumber(plain: string): Rational | undefined {
+  const asDecimal = DECIMAL.exec(plain);
+  if (asDecimal !== null && /\d/u.test(plain)) {
+    const [, whole = "0", fraction = ""] = asDecimal;
+    const digits = withoutSeparators(whole).toString();
+    return decimal(fraction === "" ? digits : `${digits}.${fraction}`);
+  }
+  const asFraction = FRACTION.exec(plain);
+  if (asFraction !== null) {
+    const [, top = "", bottom = ""] = asFraction;
+    if (BigInt(bottom) === 0n) return undefined;
+    return { numerator: BigInt(top), denominator: BigInt(bottom) };
+  }
+  const asMixed = MIXED.exec(plain);
+  if (asMixed === null) return undefined;
+  const [, whole = "", top = "", bottom = ""] = asMixed;
+  const [numerator, denominator] = [BigInt(top), BigInt(bottom)];
+  if (numerator >= denominator) return undefined;
+  return { numerator: withoutSeparators(whole) * denominator + numerator, denominator };
+}
+
+function lastCommaAsPoint(plain: string): string {
+  const cut = plain.lastIndexOf(",");
+  return `${plain.slice(0, cut).replace(/[. ]/gu, "")}.${plain.slice(cut + 1)}`;
+}
+
+/**
+ * Reads a number as people type it: "2 1/2", "2-1/2", "0.8", ".8", "1,250", "12 000", "½", "2½". The answer is exact
+ * and never below zero. Refused with a sentence: nothing, signs, exponents, a comma in the place of a point, a fraction
+ * over zero.
+ */
+export function parseNumber(field: string, text: string): Outcome<Rational> {
+  const found = text.trim();
+  if (found === "") return badInput(field, "nothing", ALLOWED, "There is no number here.");
+  if (found.length > LONGEST_TEXT) {
+    return badInput(field, `${found.length} characters`, ALLOWED, "This is too long to be one number.");
+  }
+  const plain = plainCharacters(found);
+  if (plain.startsWith("-")) {
+    return badInput(field, found, ALLOWED, `"${found}" is below zero; an amount is zero or more.`);
+  }
+  const value = readNumber(plain);
+  if (value !== undefined) return accept(value);
+  if (COMMA_AS_POINT.test(plain)) {
+    const meant = lastCommaAsPoint(plain);
+    return badInput(
+      field,
+      found,
+      ALLOWED,
+      `"${found}" has a comma where a point belongs. Write ${meant} if that is meant.`,
+    );
+  }
+  return badInput(
+    field,
+    found,
+    ALLOWED,
+    `"${found}" is not a number that can be read. Write it as 2.5, 2 1/2 or 1,250.`,
+  );
+}

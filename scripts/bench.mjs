@@ -1,0 +1,172 @@
+// @ts-check
+/**
+ * npm run bench                   measures and prints a table of ratios
+ * npm run bench -- --json FILE    writes the rows to a file too: [{ name, value, unit, baseline, ratio }]
+ *
+ * Absolute figures belong to the machine they were taken on; the ratios are what can be compared. Everything is
+ * thrown away in the end: a data folder in the temporary folder, a database and a web server on free ports of
+ * 127.0.0.1, brought up by `npm start` itself with its demonstration. The load generator shares the machine's
+ * cores with what it measures. The pages, from the one that costs least:
+ *   /sign-in, signed out   drawn by React without asking the database: the empty page
+ *   /health                one statement and no drawing
+ *   /contents              one use case, which is one transaction: the least that a signed-in page can ask
+ *   /settings              that and one statement more
+ *   /crew                  two use cases, the second with lists of several tables
+ */
+import { spawnSync } from "node:child_process";
+import { randomBytes } from "node:crypto";
+import { chmodSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import process from "node:process";
+import { parseArgs } from "node:util";
+import { countStatements, startInstallation } from "./bench/installation.mjs";
+import { jsonOf, median, rowOf, rowsOfRounds, tableOf } from "./bench/report.mjs";
+import { folderMegabytes, packageMegabytes } from "./bench/size.mjs";
+import { PROJECT_FOLDER } from "./run-prisma.mjs";
+import { Visitor } from "./server/browse.mjs";
+import { buildHere } from "./server/built-here.mjs";
+
+const MOST_SECONDS = 175;
+const BARE_STARTS = 7;
+const ROUNDS = 5;
+const ROUND_SECONDS = 1.5;
+const WARM_UP_SECONDS = 1;
+const CONNECTIONS = 8;
+const EMPTY_PAGE = "/sign-in, signed out";
+/** @type {readonly { name: string, path: string, isSignedIn: boolean }[]} */
+const PAGES = [
+  { name: EMPTY_PAGE, path: "/sign-in", isSignedIn: false },
+  { name: "/health", path: "/health", isSignedIn: false },
+  { name: "/contents", path: "/contents", isSignedIn: true },
+  { name: "/settings", path: "/settings", isSignedIn: true },
+  { name: "/crew", path: "/crew", isSignedIn: true },
+];
+
+/** @type {(() => Promise<unknown>)[]} */
+const endings = [];
+
+/** @param {string} sentence */
+function tell(sentence) {
+  process.stderr.write(`${sentence} …\n`);
+}
+
+/** @returns {number} milliseconds */
+function bareStartMilliseconds() {
+  const measured = Array.from({ length: BARE_STARTS }, () => {
+    const begin = performance.now();
+    spawnSync(process.execPath, ["-e", "0"]);
+    return performance.now() - begin;
+  });
+  return median(measured);
+}
+
+/**
+ * Starts twice on one data folder and leaves the second start running.
+ *
+ * @param {string} data
+ */
+async function measureStarts(data) {
+  tell("Starting on a new data folder");
+  const bare = rowOf("node -e 0", bareStartMilliseconds() / 1000, "s");
+  const first = await startInstallation(data, endings);
+  await first.end();
+  tell("Starting again with nothing changed");
+  const second = await startInstallation(data, endings);
+  const rows = [
+    bare,
+    rowOf("first start: new database, tables, demonstration", first.startSeconds, "s", bare),
+    rowOf("second start: nothing changed", second.startSeconds, "s", bare),
+  ];
+  return { rows, installation: second };
+}
+
+/**
+ * Puts load on the pages in turns, and counts what each asks the database.
+ *
+ * @param {string} data
+ * @param {import("./bench/installation.mjs").Installation} installation
+ */
+async function measurePages(data, installation) {
+  /** @type {(options: object) => Promise<{ errors: number, timeouts: number, non2xx: number, duration: number, requests: { total: number } }>} */
+  const autocannon = createRequire(import.meta.url)("autocannon");
+  const visitor = new Visitor();
+  if (!(await visitor.signIn(installation.address, installation.account))) throw new Error("The demonstration's owner could not sign in.");
+  const visitorOf = (/** @type {{ isSignedIn: boolean }} */ page) => (page.isSignedIn ? visitor : new Visitor());
+  tell("Counting statements");
+  const statements = [];
+  for (const page of PAGES) {
+    const look = async () => {
+      const answer = await visitorOf(page).ask(`${installation.address}${page.path}`);
+      if (answer.status !== 200) throw new Error(`${page.name} answered ${answer.status}.`);
+      await answer.text();
+    };
+    statements.push(rowOf(`${page.name}, asks the database`, await countStatements(data, installation, look), "statements"));
+  }
+  /**
+   * @param {(typeof PAGES)[number]} page
+   * @param {number} seconds
+   */
+  const load = async (page, seconds) => {
+    const { cookie } = visitorOf(page);
+    const headers = cookie === "" ? {} : { cookie };
+    const result = await autocannon({ url: `${installation.address}${page.path}`, connections: CONNECTIONS, duration: seconds, headers });
+    if (result.errors + result.timeouts + result.non2xx > 0) throw new Error(`${page.name}: ${result.errors} errors, ${result.non2xx} other answers.`);
+    return result.requests.total / result.duration;
+  };
+  tell("Loading pages in turns");
+  for (const page of PAGES) await load(page, WARM_UP_SECONDS);
+  const rounds = [];
+  for (let round = 0; round < ROUNDS; round += 1) {
+    /** @type {Record<string, number>} */
+    const figures = {};
+    for (const page of PAGES) figures[page.name] = await load(page, ROUND_SECONDS);
+    rounds.push(figures);
+  }
+  return [...rowsOfRounds("requests/s", EMPTY_PAGE, rounds), ...statements];
+}
+
+/** @param {string} standalone */
+function measureSizes(standalone) {
+  tell("Weighing what is installed");
+  const { product, all } = packageMegabytes(PROJECT_FOLDER);
+  const packages = rowOf("packages that a start installs", product, "MB");
+  const withTools = rowOf("packages with the test tools", all, "MB", packages);
+  return [packages, ...(all > product ? [withTools] : []), rowOf("built web server", folderMegabytes(standalone), "MB", packages)];
+}
+
+async function measure() {
+  const folder = mkdtempSync(join(tmpdir(), "halfpass-bench-"));
+  // The database runs as another user when we are root, and must get in.
+  chmodSync(folder, 0o711);
+  endings.push(async () => rmSync(folder, { recursive: true, force: true }));
+  const key = randomBytes(32).toString("base64");
+  const { standalone, leave } = await buildHere({ folder, serverActionsEncryptionKey: key, aborted: new AbortController().signal });
+  leave();
+  const data = join(folder, "data");
+  const { rows, installation } = await measureStarts(data);
+  return [...rows, ...(await measurePages(data, installation)), ...measureSizes(standalone)];
+}
+
+async function main() {
+  const { values } = parseArgs({ options: { json: { type: "string" } } });
+  const late = new Promise((_resolve, reject) => {
+    setTimeout(() => reject(new Error(`The measurement took more than ${MOST_SECONDS} seconds and was given up.`)), MOST_SECONDS * 1000).unref();
+  });
+  try {
+    const rows = /** @type {import("./bench/report.mjs").Row[]} */ (await Promise.race([measure(), late]));
+    process.stdout.write(tableOf(rows));
+    if (values.json !== undefined) writeFileSync(values.json, jsonOf(rows));
+  } catch (error) {
+    process.stderr.write(`${error instanceof Error ? error.message : String(error)}\n`);
+    process.exitCode = 1;
+  } finally {
+    for (const end of endings.reverse()) await end();
+  }
+}
+
+for (const signal of /** @type {const} */ (["SIGINT", "SIGTERM"])) process.once(signal, () => process.exit(1));
+await main();
+// What was given up may still have something in hand.
+process.exit();

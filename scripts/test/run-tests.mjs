@@ -1,0 +1,92 @@
+// @ts-check
+// Everything that this file imports needs Node's own modules only: packages may not be installed yet.
+import { mkdirSync, mkdtempSync, rmSync } from "node:fs";
+import { availableParallelism, tmpdir } from "node:os";
+import { dirname, join, resolve } from "node:path";
+import process from "node:process";
+import { fileURLToPath } from "node:url";
+import { noteCheckoutUse } from "../launch/checkout-use.mjs";
+import { watchForEnd } from "../launch/ending.mjs";
+import { installPackages } from "../launch/install.mjs";
+import { asSentence, show } from "../launch/say.mjs";
+import { runStages, selectStages } from "./run-stages.mjs";
+import { describeFailure, describeResult } from "./show-result.mjs";
+import { makeStages } from "./stages.mjs";
+import { summarize } from "./summary.mjs";
+
+const WRONG_USE = 2;
+const INTERRUPTED = 130;
+
+/**
+ * Runs the stages asked for, or all; prints each with its time and result, and as the last line what they add
+ * up to. Leaves the process with 0 only when everything passed and something did.
+ *
+ * @param {string[]} names
+ */
+export async function runTests(names) {
+  const ending = watchForEnd();
+  // Something that breaks outside of every stage must fail the run and still let everything be put away.
+  for (const event of ["uncaughtException", "unhandledRejection"]) {
+    process.on(event, (error) => ending.begin({ sentence: asSentence(error).sentence, exitCode: 1, unexpected: true }));
+  }
+  const place = preparePlace(ending);
+  const stages = selectStages(makeStages(place), names);
+  if ("unknown" in stages) {
+    const known = makeStages(place).filter(({ isPreparation }) => !isPreparation).map(({ name }) => name);
+    show(`There is no stage "${stages.unknown}". The stages are: ${known.join(", ")}.`);
+    return leave(ending, { line: "0 passed, 1 failed", exitCode: WRONG_USE });
+  }
+  /** @type {import("./summary.mjs").Count[]} */
+  const counts = [];
+  /** @type {import("./run-stages.mjs").StageResult[]} */
+  const failures = [];
+  try {
+    await installPackages(place.checkout, place.folder, ending.aborted, { withDevelopment: true });
+    await runStages(stages, {
+      slots: Math.max(2, availableParallelism()),
+      now: () => performance.now(),
+      aborted: ending.aborted,
+      onResult: (result) => {
+        counts.push(result.outcome);
+        if (result.outcome.failed > 0) failures.push(result);
+        show(describeResult(result));
+      },
+    });
+  } catch (error) {
+    show(asSentence(error).sentence);
+    counts.push({ passed: 0, failed: 1, complaints: [] });
+  }
+  for (const failure of failures) show(describeFailure(failure));
+  if (ending.aborted.aborted) counts.push({ passed: 0, failed: 1, complaints: [] });
+  return leave(ending, summarize(counts));
+}
+
+/**
+ * Where a run works: its logs stay, its reports go when it ends.
+ *
+ * @param {import("../launch/ending.mjs").Ending} ending
+ * @returns {import("./run-program.mjs").Place}
+ */
+function preparePlace(ending) {
+  const checkout = resolve(dirname(fileURLToPath(import.meta.url)), "..", "..");
+  const artifacts = join(checkout, ".artifacts");
+  const logs = join(artifacts, "logs");
+  rmSync(logs, { recursive: true, force: true });
+  mkdirSync(logs, { recursive: true });
+  const reports = mkdtempSync(join(tmpdir(), "halfpass-reports-"));
+  ending.later(() => rmSync(reports, { recursive: true, force: true }));
+  ending.later(noteCheckoutUse(checkout, "npm test"));
+  const folder = { path: artifacts, cluster: "", logs, account: null };
+  return { checkout, artifacts, reports, folder, ending, environment: {} };
+}
+
+/**
+ * @param {import("../launch/ending.mjs").Ending} ending
+ * @param {{ line: string, exitCode: number }} summary
+ */
+async function leave(ending, { line, exitCode }) {
+  const asked = await ending.finish();
+  show(line);
+  // Whatever is still written to a pipe gets through before the process goes.
+  process.stdout.write("", () => process.exit(asked === INTERRUPTED ? INTERRUPTED : exitCode));
+}

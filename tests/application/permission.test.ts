@@ -1,0 +1,73 @@
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { may, PERMISSIONS } from "#application/permission";
+import { ROLES, type Role } from "#domain/crew/role";
+import { ATTEMPTS, type Attempt, READING, USE_CASE_NAMES } from "../support/attempts";
+import { aCompany, aMember, type TestCompany, type TestMember, trailOf } from "../support/crew";
+import { openHouse, type TestHouse } from "../support/house";
+
+let house: TestHouse;
+let company: TestCompany;
+let members: Readonly<Record<Role, TestMember>>;
+beforeAll(async () => {
+  house = await openHouse();
+  company = await aCompany(house);
+  const made: Partial<Record<Role, TestMember>> = {};
+  for (const role of ROLES) made[role] = await aMember(house, company, role);
+  members = made as Record<Role, TestMember>;
+});
+afterAll(() => house.close());
+
+// The table of the blueprint, written a second time: a slip in one of the two shows itself here.
+const EXPECTED: Readonly<Record<keyof typeof PERMISSIONS, string>> = {
+  "accounts/change-password": "owner office applicator technician inspector",
+  "accounts/issue-reset-link": "owner",
+  "companies/change-company": "owner",
+  "companies/read-company": "owner office applicator technician inspector",
+  "people/add-license": "owner",
+  "people/add-person": "owner",
+  "people/change-person": "owner",
+  "people/change-role": "owner",
+  "people/end-membership": "owner",
+  "people/invite-person": "owner",
+  "people/list-people": "owner office applicator technician",
+  "people/read-person": "owner office applicator technician",
+  "people/withdraw-invitation": "owner",
+  "people/withdraw-license": "owner",
+};
+
+test("the permissions are those of the blueprint, and may() answers from them", () => {
+  expect(Object.keys(PERMISSIONS).sort()).toEqual(Object.keys(EXPECTED).sort());
+  for (const name of USE_CASE_NAMES) expect(ROLES.filter((role) => may(role, name)).join(" "), name).toBe(EXPECTED[name]);
+});
+
+describe.each(USE_CASE_NAMES)("%s", (name) => {
+  const refused = ROLES.filter((role) => !EXPECTED[name].split(" ").includes(role));
+  const allowed = ROLES.filter((role) => EXPECTED[name].split(" ").includes(role));
+  let attempt: Attempt;
+  beforeAll(async () => {
+    attempt = await ATTEMPTS[name](house, company);
+  });
+
+  test("calls itself by its file", () => expect(attempt.useCaseName).toBe(name));
+
+  test(`is refused to ${refused.join(", ") || "nobody"}, and writes nothing for them`, async () => {
+    const before = await house.books();
+    for (const role of refused) {
+      const answer = await attempt.run(house, members[role].key, attempt.input);
+      expect(answer, role).toMatchObject({ ok: false, refusal: { kind: "not-allowed" } });
+    }
+    expect(await house.books()).toEqual(before);
+  });
+
+  test(`is done for ${allowed.join(", ")}, with one entry in the audit trail unless it only reads`, async () => {
+    for (const role of allowed) {
+      const isOwn = name === "accounts/change-password";
+      const actor = isOwn ? await aMember(house, company, role, `Changer ${role}`) : members[role];
+      const before = (await trailOf(house, company.companyId)).length;
+      const answer = await attempt.run(house, actor.key, attempt.input);
+      expect(answer, role).toMatchObject({ ok: true });
+      const written = (await trailOf(house, company.companyId)).slice(before);
+      expect(written.map(({ account_id }) => account_id)).toEqual(READING.has(name) ? [] : [actor.key.accountId]);
+    }
+  });
+});

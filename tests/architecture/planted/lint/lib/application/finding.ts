@@ -1,0 +1,2 @@
+// caught by nothing
+export type Finding = { readonly kind: "hold" } | { readonly kind: "note" };

@@ -1,0 +1,65 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { formatPercentByVolume, formatRate, formatRateIn } from "#domain/quantities/format-rate";
+import { parseRate } from "#domain/quantities/parse-rate";
+import { percentByVolume, rateIn, rateOf } from "#domain/quantities/rate";
+import { rational, subtractRational } from "#domain/quantities/rational";
+import { anyRational } from "../../support/quantity-arbitraries";
+
+describe("as the trade says it", () => {
+  test.each([
+    [
+      rateOf("product-mass-per-area", rational(25n, 7n), "lb per 1,000 sq ft"),
+      "3.57 lb per 1,000 sq ft",
+      "17.44 g per m\u00B2",
+    ],
+    [rateOf("product-mass-per-area", "0.25", "lb per 1,000 sq ft"), "4 oz wt per 1,000 sq ft", "1.22 g per m\u00B2"],
+    [
+      rateOf("product-volume-per-area", "1.5", "fl oz per 1,000 sq ft"),
+      "1\u00BD fl oz per 1,000 sq ft",
+      "47.75 mL per 100 m\u00B2",
+    ],
+    [
+      rateOf("carrier-volume-per-area", "1.5", "gal per 1,000 sq ft"),
+      "1\u00BD gal per 1,000 sq ft",
+      "6.11 L per 100 m\u00B2",
+    ],
+    [
+      rateOf("carrier-volume-per-area", "0.92", "gal per 1,000 sq ft"),
+      "0.92 gal per 1,000 sq ft",
+      "3.75 L per 100 m\u00B2",
+    ],
+    [rateOf("nutrient-mass-per-area", "0.75", "lb per 1,000 sq ft"), "\u00BE lb per 1,000 sq ft", "3.66 g per m\u00B2"],
+    [rateOf("nutrient-mass-per-area", "0", "lb per 1,000 sq ft"), "0 lb per 1,000 sq ft", "0 g per m\u00B2"],
+    [rateOf("active-ingredient-mass-per-area", "0.5", "lb per acre"), "\u00BD lb per acre", "0.56 kg per ha"],
+    [rateOf("seed-mass-per-area", "7", "lb per 1,000 sq ft"), "7 lb per 1,000 sq ft", "34.18 g per m\u00B2"],
+    [rateOf("product-volume-per-spray-volume", "0.8", "fl oz per gal"), "0.8 fl oz per gal", "6.25 mL per L"],
+    [rateOf("product-mass-per-spray-volume", "1", "oz wt per gal"), "1 oz wt per gal", "7.49 g per L"],
+  ])("%#: %o", (rate, us, metric) => {
+    expect([formatRate(rate, "us"), formatRate(rate, "metric")]).toEqual([us, metric]);
+  });
+
+  test("in a chosen unit at chosen decimals", () => {
+    const rate = rateOf("product-mass-per-area", "3.5712", "lb per 1,000 sq ft");
+    expect(formatRateIn(rate, "lb per 1,000 sq ft", 3)).toBe("3.571 lb per 1,000 sq ft");
+    expect(formatRateIn(rate, "lb per acre")).toBe("155.6 lb per acre");
+    expect(formatRateIn(rateOf("product-mass-per-area", 1n, "g per ha"), "kg per ha", 1)).toBe("under 0.1 kg per ha");
+    expect(formatPercentByVolume(percentByVolume("0.5"), 2)).toBe("0.5% v/v");
+  });
+});
+
+test("a rate as it is shown reads back within half of its last digit", () => {
+  fc.assert(
+    fc.property(anyRational(0n, 10n ** 4n), fc.integer({ min: 0, max: 5 }), (value, decimals) => {
+      const unit = "lb per 1,000 sq ft";
+      const rate = rateOf("product-mass-per-area", value, unit);
+      const text = formatRateIn(rate, unit, decimals);
+      fc.pre(!text.startsWith("under"));
+      const back = parseRate(text, { field: "rate", bases: ["product-mass-per-area"] });
+      if (!back.ok) throw new Error(back.refusal.sentence);
+      const error = subtractRational(rateIn(back.value.rate, unit), value);
+      const size = error.numerator < 0n ? -error.numerator : error.numerator;
+      expect(size * 2n * 10n ** BigInt(decimals) <= error.denominator).toBe(true);
+    }),
+  );
+});

@@ -1,0 +1,115 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { parseNumber, plainCharacters } from "#domain/quantities/parse-number";
+import { compareRational, rational, toDecimalString } from "#domain/quantities/rational";
+import { anyRational } from "../../support/quantity-arbitraries";
+
+describe("what people type", () => {
+  const table: readonly (readonly [string, bigint, bigint])[] = [
+    ["0", 0n, 1n],
+    ["0.8", 4n, 5n],
+    [".8", 4n, 5n],
+    ["5.", 5n, 1n],
+    ["13.50", 27n, 2n],
+    ["007", 7n, 1n],
+    ["1/4", 1n, 4n],
+    ["5/4", 5n, 4n],
+    ["2 1/2", 5n, 2n],
+    ["2-1/2", 5n, 2n],
+    ["2  1 / 2", 5n, 2n],
+    ["1,250", 1250n, 1n],
+    ["1,250.5", 2501n, 2n],
+    ["1,234,567", 1_234_567n, 1n],
+    ["12 000", 12_000n, 1n],
+    ["12\u00A0000", 12_000n, 1n],
+    ["12\u202F000", 12_000n, 1n],
+    ["1,250 1/2", 2501n, 2n],
+    ["\u00BD", 1n, 2n],
+    ["2\u00BD", 5n, 2n],
+    ["2 \u00BD", 5n, 2n],
+    ["1\u2153", 4n, 3n],
+    ["\u215E", 7n, 8n],
+    ["1\u20442", 1n, 2n],
+    ["\uFF12.\uFF15", 5n, 2n],
+    ["  3  ", 3n, 1n],
+  ];
+  test.each(table)("%j", (text, numerator, denominator) => {
+    const outcome = parseNumber("amount", text);
+    if (!outcome.ok) throw new Error(outcome.refusal.sentence);
+    expect(compareRational(outcome.value, rational(numerator, denominator))).toBe(0);
+  });
+});
+
+describe("what is refused, and what is said", () => {
+  const table: readonly (readonly [string, string, string])[] = [
+    ["", "nothing", "There is no number here."],
+    ["   ", "nothing", "There is no number here."],
+    ["-2", "-2", '"-2" is below zero; an amount is zero or more.'],
+    ["\u22122", "\u22122", '"\u22122" is below zero; an amount is zero or more.'],
+    ["2,5", "2,5", '"2,5" has a comma where a point belongs. Write 2.5 if that is meant.'],
+    ["0,800", "0,800", '"0,800" has a comma where a point belongs. Write 0.800 if that is meant.'],
+    ["1.250,5", "1.250,5", '"1.250,5" has a comma where a point belongs. Write 1250.5 if that is meant.'],
+    ["1e3", "1e3", '"1e3" is not a number that can be read. Write it as 2.5, 2 1/2 or 1,250.'],
+  ];
+  test.each(table)("%j", (text, found, sentence) => {
+    expect(parseNumber("amount", text)).toMatchObject({
+      ok: false,
+      refusal: { kind: "bad-input", field: "amount", found, sentence },
+    });
+  });
+
+  test.each([
+    "NaN",
+    "Infinity",
+    "\u221E",
+    "+2",
+    "1/0",
+    "2 3/2",
+    "2 0/0",
+    "1,25",
+    "1,2500",
+    "12,34,567",
+    "1 2",
+    "1..2",
+    ".",
+    "/",
+    "1/",
+    "2-3",
+    "$5",
+    "ten",
+    "0x10",
+    "1_000",
+  ])("%j is no number", (text) => {
+    expect(parseNumber("amount", text).ok).toBe(false);
+  });
+
+  test("more than sixty characters are refused without being shown", () => {
+    expect(parseNumber("amount", "9".repeat(61))).toMatchObject({ ok: false, refusal: { found: "61 characters" } });
+  });
+
+  test("any text gets an answer", () => {
+    fc.assert(
+      fc.property(fc.string({ unit: "binary", maxLength: 80 }), (text) => {
+        const outcome = parseNumber("amount", text);
+        if (outcome.ok) expect(outcome.value.numerator >= 0n && outcome.value.denominator > 0n).toBe(true);
+        else expect(outcome.refusal.sentence).not.toBe("");
+      }),
+    );
+  });
+});
+
+test("a number written with a point reads back exactly", () => {
+  fc.assert(
+    fc.property(anyRational(), fc.integer({ min: 0, max: 8 }), (value, digits) => {
+      const written = toDecimalString(value, digits, "down");
+      const outcome = parseNumber("amount", written);
+      if (!outcome.ok) throw new Error(outcome.refusal.sentence);
+      expect(toDecimalString(outcome.value, digits, "nearest")).toBe(written);
+    }),
+  );
+});
+
+test("plain characters: one kind of space, slash and minus; superscripts as digits", () => {
+  expect(plainCharacters("12\u00A0000 m\u00B2")).toBe("12 000 m2");
+  expect(plainCharacters("1\u00BD gal / acre")).toBe("1 1/2 gal/acre");
+});

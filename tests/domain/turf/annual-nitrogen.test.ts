@@ -1,0 +1,23 @@
+import { expect, test } from "vitest";
+import { compareRates } from "#domain/quantities/rate";
+import { annualNitrogenRanges, annualNitrogenRangesOf } from "#domain/turf/annual-nitrogen";
+
+test("every range goes from low to high and names its source", () => {
+  for (const range of annualNitrogenRanges) {
+    expect(compareRates(range.lowest, range.highest) <= 0).toBe(true);
+    expect(range.lowest.amount > 0n).toBe(true);
+    expect(range.source.name).not.toBe("");
+    expect(range.source.address).not.toBe("");
+  }
+});
+
+test("one source says one thing of one grass in one region", () => {
+  const keys = annualNitrogenRanges.map((range) => [range.grass, range.region, range.source.name].join("|"));
+  expect(new Set(keys).size).toBe(keys.length);
+});
+
+test("the ranges of one grass are all of its own", () => {
+  const ranges = annualNitrogenRangesOf("fine fescue");
+  expect(ranges.map((range) => range.region)).toEqual(["Virginia", "Pennsylvania", "Illinois"]);
+  expect(ranges.every((range) => range.grass === "fine fescue")).toBe(true);
+});
