@@ -2,22 +2,23 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { ANTHRACNOSE_THRESHOLD, DANNEBERGER_ANTHRACNOSE, judgeAnthracnose } from "#domain/turf/anthracnose";
 import { refusalOf, valueOf } from "../../support/domain-answers";
+import { between } from "../../support/real-numbers";
 
 const judge = (meanTemperatureC: number, meanLeafWetHoursPerDay: number) =>
   judgeAnthracnose({ meanTemperatureC, meanLeafWetHoursPerDay }, ANTHRACNOSE_THRESHOLD);
-const wetHours = fc.double({ min: 0, max: 24, noNaN: true });
+const wetHours = between(0, 24);
 
 describe("the anthracnose index", () => {
   test("where it answers, it doesn't fall with warmth", () => {
     fc.assert(
-      fc.property(fc.double({ min: 13.5, max: 35, noNaN: true }), wetHours, (degreesC, hours) => {
+      fc.property(between(13.5, 35), wetHours, (degreesC, hours) => {
         expect(valueOf(judge(degreesC + 1, hours)).index).toBeGreaterThan(valueOf(judge(degreesC, hours)).index);
       }),
     );
   });
   test("cold weather is refused and never called dangerous", () => {
     fc.assert(
-      fc.property(fc.double({ min: -30, max: 4, noNaN: true }), wetHours, (degreesC, hours) => {
+      fc.property(between(-30, 4), wetHours, (degreesC, hours) => {
         expect(refusalOf(judge(degreesC, hours)).field).toBe("meanTemperatureC");
       }),
     );

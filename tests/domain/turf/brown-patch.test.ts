@@ -8,6 +8,7 @@ import {
   judgeBrownPatchKentucky,
 } from "#domain/turf/brown-patch";
 import { refusalOf, valueOf } from "../../support/domain-answers";
+import { between } from "../../support/real-numbers";
 
 const judge = (meanRelativeHumidityPercent: number, minimumTemperatureC: number, threshold = 6) =>
   judgeBrownPatch({ meanRelativeHumidityPercent, minimumTemperatureC }, threshold);
@@ -15,15 +16,11 @@ const judge = (meanRelativeHumidityPercent: number, minimumTemperatureC: number,
 describe("the two-variable index", () => {
   test("rises with humidity, and never passes its peak at 21.2 °C", () => {
     fc.assert(
-      fc.property(
-        fc.double({ min: 0, max: 99, noNaN: true }),
-        fc.double({ min: -20, max: 40, noNaN: true }),
-        (percent, degreesC) => {
-          const { index } = valueOf(judge(percent, degreesC));
-          expect(valueOf(judge(percent + 1, degreesC)).index).toBeGreaterThan(index);
-          expect(index).toBeLessThanOrEqual(valueOf(judge(percent, 1.4 / 0.066)).index + 1e-9);
-        },
-      ),
+      fc.property(between(0, 99), between(-20, 40), (percent, degreesC) => {
+        const { index } = valueOf(judge(percent, degreesC));
+        expect(valueOf(judge(percent + 1, degreesC)).index).toBeGreaterThan(index);
+        expect(index).toBeLessThanOrEqual(valueOf(judge(percent, 1.4 / 0.066)).index + 1e-9);
+      }),
     );
   });
   test("the threshold belongs to the warning", () => {

@@ -3,10 +3,11 @@ import { describe, expect, test } from "vitest";
 import { addDays } from "#domain/foundation/calendar-date";
 import { DOLLAR_SPOT_THRESHOLD, SMITH_KERNS, dollarSpotProbability, judgeDollarSpot } from "#domain/turf/dollar-spot";
 import { day, refusalOf, valueOf } from "../../support/domain-answers";
+import { between } from "../../support/real-numbers";
 
 const first = day("2026-06-01");
-const temperature = fc.double({ min: 10, max: 35, noNaN: true });
-const humidity = fc.double({ min: 0, max: 100, noNaN: true });
+const temperature = between(10, 35);
+const humidity = between(0, 100);
 const seriesOf = (days: readonly (readonly [number, number])[]) =>
   days.map(([meanTemperatureC, meanRelativeHumidityPercent], index) => ({
     date: addDays(first, index),
@@ -30,13 +31,9 @@ describe("dollar spot probability", () => {
   });
   test("is refused outside 10 to 35 °C whatever the humidity", () => {
     fc.assert(
-      fc.property(
-        fc.oneof(fc.double({ min: -50, max: 9.999, noNaN: true }), fc.double({ min: 35.001, max: 60, noNaN: true })),
-        humidity,
-        (degreesC, percent) => {
-          expect(refusalOf(dollarSpotProbability(degreesC, percent)).field).toBe("meanTemperatureC");
-        },
-      ),
+      fc.property(fc.oneof(between(-50, 9.999), between(35.001, 60)), humidity, (degreesC, percent) => {
+        expect(refusalOf(dollarSpotProbability(degreesC, percent)).field).toBe("meanTemperatureC");
+      }),
     );
   });
   test("is refused for a humidity that is none", () => {

@@ -7,6 +7,7 @@ import {
   hargreavesMillimeters,
 } from "#domain/turf/evapotranspiration";
 import { day, refusalOf, valueOf } from "../../support/domain-answers";
+import { between } from "../../support/real-numbers";
 
 const summer: ReferenceDay = {
   date: day("2026-07-06"),
@@ -31,17 +32,13 @@ describe("a day's reference evapotranspiration", () => {
   });
   test("rises with radiation and falls with humidity", () => {
     fc.assert(
-      fc.property(
-        fc.double({ min: 5, max: 28, noNaN: true }),
-        fc.double({ min: 0.5, max: 1.7, noNaN: true }),
-        (solarRadiation, vaporPressure) => {
-          const base = { solarRadiation, actualVaporPressureKilopascals: vaporPressure };
-          expect(millimeters({ ...base, solarRadiation: solarRadiation + 1 })).toBeGreaterThan(millimeters(base));
-          expect(millimeters({ ...base, actualVaporPressureKilopascals: vaporPressure + 0.1 })).toBeLessThan(
-            millimeters(base) + 0.05,
-          );
-        },
-      ),
+      fc.property(between(5, 28), between(0.5, 1.7), (solarRadiation, vaporPressure) => {
+        const base = { solarRadiation, actualVaporPressureKilopascals: vaporPressure };
+        expect(millimeters({ ...base, solarRadiation: solarRadiation + 1 })).toBeGreaterThan(millimeters(base));
+        expect(millimeters({ ...base, actualVaporPressureKilopascals: vaporPressure + 0.1 })).toBeLessThan(
+          millimeters(base) + 0.05,
+        );
+      }),
     );
   });
   test("shows its steps: net radiation is shortwave less longwave, and soil heat is none", () => {
@@ -82,23 +79,19 @@ describe("Hargreaves", () => {
   });
   test("is never negative, none without a spread, and rises with it", () => {
     fc.assert(
-      fc.property(
-        fc.double({ min: -60, max: 40, noNaN: true }),
-        fc.double({ min: 0, max: 20, noNaN: true }),
-        (minimumTemperatureC, spread) => {
-          const at = (degrees: number) =>
-            valueOf(
-              hargreavesEvapotranspirationMillimeters({
-                ...from,
-                minimumTemperatureC,
-                maximumTemperatureC: minimumTemperatureC + degrees,
-              }),
-            );
-          expect(at(spread)).toBeGreaterThanOrEqual(0);
-          expect(at(0)).toBe(0);
-          expect(at(spread + 1)).toBeGreaterThanOrEqual(at(spread));
-        },
-      ),
+      fc.property(between(-60, 40), between(0, 20), (minimumTemperatureC, spread) => {
+        const at = (degrees: number) =>
+          valueOf(
+            hargreavesEvapotranspirationMillimeters({
+              ...from,
+              minimumTemperatureC,
+              maximumTemperatureC: minimumTemperatureC + degrees,
+            }),
+          );
+        expect(at(spread)).toBeGreaterThanOrEqual(0);
+        expect(at(0)).toBe(0);
+        expect(at(spread + 1)).toBeGreaterThanOrEqual(at(spread));
+      }),
     );
   });
   test("takes a mean of its own where one was measured", () => {

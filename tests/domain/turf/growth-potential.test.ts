@@ -11,8 +11,9 @@ import {
   overseedingWindow,
 } from "#domain/turf/growth-potential";
 import { day, refusalOf, valueOf } from "../../support/domain-answers";
+import { between } from "../../support/real-numbers";
 
-const temperature = fc.double({ min: -60, max: 60, noNaN: true });
+const temperature = between(-60, 60);
 const first = day("2026-08-01");
 const seriesOf = (degreesC: readonly number[]) =>
   degreesC.map((meanTemperatureC, index) => ({ date: addDays(first, index), meanTemperatureC }));
@@ -34,7 +35,7 @@ describe("growth potential", () => {
   });
   test("rises up to the optimum and, for cool-season grass, falls the same way beyond", () => {
     fc.assert(
-      fc.property(fc.double({ min: 0, max: 40, noNaN: true }), (away) => {
+      fc.property(between(0, 40), (away) => {
         expect(valueOf(growthPotential("cool-season", 20 + away))).toBeCloseTo(
           valueOf(growthPotential("cool-season", 20 - away)),
           12,

@@ -7,6 +7,7 @@ import {
   fahrenheitFromCelsius,
   temperatureSign,
 } from "#domain/turf/temperature-scale";
+import { between } from "../../support/real-numbers";
 
 describe("temperature scales", () => {
   test.each([
@@ -34,7 +35,7 @@ describe("temperature scales", () => {
 
   test("there and back again", () => {
     fc.assert(
-      fc.property(fc.double({ min: -100, max: 200, noNaN: true }), (degrees) => {
+      fc.property(between(-100, 200), (degrees) => {
         expect(
           convertTemperature(convertTemperature(degrees, "celsius", "fahrenheit"), "fahrenheit", "celsius"),
         ).toBeCloseTo(degrees, 9);

@@ -14,8 +14,9 @@ import {
   vaporPressureFromWetBulbKilopascals,
   vaporPressureSlope,
 } from "#domain/turf/vapor-pressure";
+import { between } from "../../support/real-numbers";
 
-const temperature = fc.double({ min: -30, max: 50, noNaN: true });
+const temperature = between(-30, 50);
 
 describe("vapor pressure", () => {
   test("of saturated air rises with temperature, and its slope is its derivative", () => {

@@ -10,6 +10,7 @@ import {
   waterDepthMillimeters,
 } from "#domain/turf/water-balance";
 import { day, refusalOf, valueOf } from "../../support/domain-answers";
+import { between } from "../../support/real-numbers";
 
 const first = day("2026-06-01");
 const zone = {
@@ -71,32 +72,28 @@ describe("a water balance", () => {
     expect(line).toMatchObject({ depletionMillimeters: 0, drainageMillimeters: 7, actualUseMillimeters: 5 });
   });
   test("neither loses nor makes water, and stays within what the zone holds", () => {
-    const amount = fc.double({ min: 0, max: 60, noNaN: true });
+    const amount = between(0, 60);
     const anyDay = fc.record({
       effectiveRainMillimeters: amount,
       irrigationMillimeters: amount,
-      waterUseMillimeters: fc.double({ min: 0, max: 30, noNaN: true }),
+      waterUseMillimeters: between(0, 30),
     });
     fc.assert(
-      fc.property(
-        fc.array(anyDay, { minLength: 1, maxLength: 20 }),
-        fc.double({ min: 0, max: 24, noNaN: true }),
-        (days, before) => {
-          const lines = valueOf(run(days, Math.min(before, valueOf(rootZoneWater(zone)).totalAvailableMillimeters)));
-          let depletion = before;
-          lines.forEach((line, index) => {
-            const each = days[index];
-            if (each === undefined) throw new Error("a line without a day");
-            const came = each.effectiveRainMillimeters + each.irrigationMillimeters;
-            const went = line.actualUseMillimeters + line.drainageMillimeters;
-            expect(line.depletionMillimeters).toBeCloseTo(depletion - came + went, 6);
-            expect(line.depletionMillimeters).toBeGreaterThanOrEqual(0);
-            expect(line.depletionMillimeters).toBeLessThanOrEqual(24 + 1e-9);
-            expect(line.actualUseMillimeters).toBeLessThanOrEqual(each.waterUseMillimeters + 1e-9);
-            depletion = line.depletionMillimeters;
-          });
-        },
-      ),
+      fc.property(fc.array(anyDay, { minLength: 1, maxLength: 20 }), between(0, 24), (days, before) => {
+        const lines = valueOf(run(days, Math.min(before, valueOf(rootZoneWater(zone)).totalAvailableMillimeters)));
+        let depletion = before;
+        lines.forEach((line, index) => {
+          const each = days[index];
+          if (each === undefined) throw new Error("a line without a day");
+          const came = each.effectiveRainMillimeters + each.irrigationMillimeters;
+          const went = line.actualUseMillimeters + line.drainageMillimeters;
+          expect(line.depletionMillimeters).toBeCloseTo(depletion - came + went, 6);
+          expect(line.depletionMillimeters).toBeGreaterThanOrEqual(0);
+          expect(line.depletionMillimeters).toBeLessThanOrEqual(24 + 1e-9);
+          expect(line.actualUseMillimeters).toBeLessThanOrEqual(each.waterUseMillimeters + 1e-9);
+          depletion = line.depletionMillimeters;
+        });
+      }),
     );
   });
   test("refuses a gap, a beginning beyond the zone, and an amount below zero", () => {
@@ -133,14 +130,10 @@ describe("too wet to drive", () => {
   });
   test("drier soil is never wetter", () => {
     fc.assert(
-      fc.property(
-        fc.double({ min: 0, max: 50, noNaN: true }),
-        fc.double({ min: 0, max: 50, noNaN: true }),
-        (depletion, needed) => {
-          if (valueOf(judgeDriving(depletion, needed)).kind === "dry-enough")
-            expect(valueOf(judgeDriving(depletion + 1, needed)).kind).toBe("dry-enough");
-        },
-      ),
+      fc.property(between(0, 50), between(0, 50), (depletion, needed) => {
+        if (valueOf(judgeDriving(depletion, needed)).kind === "dry-enough")
+          expect(valueOf(judgeDriving(depletion + 1, needed)).kind).toBe("dry-enough");
+      }),
     );
   });
   test("unknown figures are refused", () => expect(refusalOf(judgeDriving(Number.NaN, 4)).kind).toBe("missing-fact"));

@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { judgeSprayDay } from "#domain/weather/spray-hours";
 import { day, refusalOf, valueOf } from "../../support/domain-answers";
 import { fairHours, label, mixOf, questionOf } from "../../support/spray-builders";
+import { between } from "../../support/real-numbers";
 
 const date = day("2026-05-04");
 const NEW_YORK = "America/New_York";
@@ -82,7 +83,7 @@ describe("sprays and granular work", () => {
 
 describe("properties", () => {
   test("a stricter limit never opens an hour, and worse weather never does", () => {
-    const wind = fc.double({ min: 0, max: 25, noNaN: true });
+    const wind = between(0, 25);
     fc.assert(
       fc.property(fc.array(wind, { minLength: 48, maxLength: 48 }), wind, wind, (winds, limit, stricter) => {
         const hours = fairHours(date, NEW_YORK, (index) => ({ windMph: winds[index] }));

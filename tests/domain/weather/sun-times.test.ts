@@ -6,6 +6,7 @@ import { daylightHours } from "#domain/turf/solar-radiation";
 import { localTimeAt } from "#domain/weather/local-hours";
 import { sunTimesOn } from "#domain/weather/sun-times";
 import { day, refusalOf, valueOf } from "../../support/domain-answers";
+import { between } from "../../support/real-numbers";
 
 const COLUMBUS = { latitudeDegrees: 39.96, longitudeDegrees: -83 };
 const NEW_YORK = "America/New_York";
@@ -50,8 +51,8 @@ describe("sunrise and sunset", () => {
     fc.assert(
       fc.property(
         fc.integer({ min: 0, max: 1460 }),
-        fc.double({ min: 25, max: 49, noNaN: true }),
-        fc.double({ min: -125, max: -67, noNaN: true }),
+        between(25, 49),
+        between(-125, -67),
         (after, latitudeDegrees, longitudeDegrees) => {
           const date = addDays(day("2024-01-01"), after);
           const place = { latitudeDegrees, longitudeDegrees };

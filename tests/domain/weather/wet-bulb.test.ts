@@ -8,24 +8,20 @@ import {
   stullWetBulbC,
 } from "#domain/weather/wet-bulb";
 import { refusalOf, valueOf } from "../../support/domain-answers";
+import { between } from "../../support/real-numbers";
 
-const temperature = fc.double({ min: -10, max: 45, noNaN: true });
-const humidity = fc.double({ min: 5, max: 99, noNaN: true });
+const temperature = between(-10, 45);
+const humidity = between(5, 99);
 const SEA_LEVEL_KPA = 101.325;
 
 describe("the psychrometric wet bulb", () => {
   test("lies between the dew point and the air, and reads the humidity it was made from", () => {
     fc.assert(
-      fc.property(
-        temperature,
-        humidity,
-        fc.double({ min: 70, max: 105, noNaN: true }),
-        (degreesC, percent, pressure) => {
-          const wetBulbC = valueOf(psychrometricWetBulbC(degreesC, percent, pressure));
-          expect(wetBulbC).toBeLessThanOrEqual(degreesC);
-          expect(relativeHumidityPercent(degreesC, wetBulbC, pressure)).toBeCloseTo(percent, 6);
-        },
-      ),
+      fc.property(temperature, humidity, between(70, 105), (degreesC, percent, pressure) => {
+        const wetBulbC = valueOf(psychrometricWetBulbC(degreesC, percent, pressure));
+        expect(wetBulbC).toBeLessThanOrEqual(degreesC);
+        expect(relativeHumidityPercent(degreesC, wetBulbC, pressure)).toBeCloseTo(percent, 6);
+      }),
     );
   });
   test("rises with humidity, to the air's own temperature when it is saturated", () => {
@@ -53,18 +49,13 @@ describe("Stull's fit", () => {
   // Up to 30 °C: in hot dry air his psychrometer and that of FAO-56 differ by a tenth of their own.
   test("keeps its published error against the psychrometer, from -1 to +0.65 °C, and is refused outside", () => {
     fc.assert(
-      fc.property(
-        fc.double({ min: 0, max: 30, noNaN: true }),
-        fc.double({ min: 20, max: 99, noNaN: true }),
-        (degreesC, percent) => {
-          const error =
-            valueOf(stullWetBulbC(degreesC, percent)) -
-            valueOf(psychrometricWetBulbC(degreesC, percent, SEA_LEVEL_KPA));
-          expect(error).toBeGreaterThan(-1);
-          expect(error).toBeLessThan(0.65);
-          expect(refusalOf(stullWetBulbC(degreesC, percent / 100)).field).toBe("relativeHumidityPercent");
-        },
-      ),
+      fc.property(between(0, 30), between(20, 99), (degreesC, percent) => {
+        const error =
+          valueOf(stullWetBulbC(degreesC, percent)) - valueOf(psychrometricWetBulbC(degreesC, percent, SEA_LEVEL_KPA));
+        expect(error).toBeGreaterThan(-1);
+        expect(error).toBeLessThan(0.65);
+        expect(refusalOf(stullWetBulbC(degreesC, percent / 100)).field).toBe("relativeHumidityPercent");
+      }),
     );
   });
 });
@@ -80,15 +71,11 @@ describe("Delta T", () => {
   test("the classes are in order", () => {
     const order = ["below-2", "ideal", "above-8", "above-10"];
     fc.assert(
-      fc.property(
-        fc.double({ min: 0, max: 20, noNaN: true }),
-        fc.double({ min: 0, max: 20, noNaN: true }),
-        (one, other) => {
-          expect(order.indexOf(classifyDeltaT(Math.min(one, other)))).toBeLessThanOrEqual(
-            order.indexOf(classifyDeltaT(Math.max(one, other))),
-          );
-        },
-      ),
+      fc.property(between(0, 20), between(0, 20), (one, other) => {
+        expect(order.indexOf(classifyDeltaT(Math.min(one, other)))).toBeLessThanOrEqual(
+          order.indexOf(classifyDeltaT(Math.max(one, other))),
+        );
+      }),
     );
   });
 });
