@@ -50,17 +50,19 @@ export function ActionForm(props: ActionFormProps) {
   const { action, schema, fixed = {}, submit, whilePending, aside, children } = props;
   const [state, send, isPending] = useActionState(action, UNSENT);
   const values = { ...props.values, ...state.values };
-  const form = useForm<FieldValues>({
+  const form = useForm({
     resolver: zodResolver(schema as z.ZodType<FieldValues, FieldValues>),
     defaultValues: nested({ ...values, ...fixed }),
     mode: "onTouched",
     // The list of complaints takes the focus and leads to each field.
     shouldFocusError: false,
   });
-  const [complaints, setComplaints] = useState<readonly Complaint[]>(() => complaintsOf(state));
+  // What the browser found holds until the server answers the next time.
+  const [found, setFound] = useState<{ readonly answer: string; readonly attempt: number; readonly list: readonly Complaint[] }>();
+  const complaints = found?.answer === state.answer ? found.list : complaintsOf(state);
+  const attempt = found?.answer === state.answer ? `${state.answer}.${String(found.attempt)}` : state.answer;
   useEffect(() => {
     for (const [name, message] of Object.entries(state.fields ?? {})) form.setError(name, { message });
-    setComplaints(complaintsOf(state));
   }, [state, form]);
   // With scripts the browser checks first and the fields keep their text; without, the form goes out as it is.
   const onSubmit = (event: SubmitEvent<HTMLFormElement>) => {
@@ -73,7 +75,7 @@ export function ActionForm(props: ActionFormProps) {
         });
       },
       (errors) => {
-        setComplaints(flatComplaints(errors));
+        setFound((before) => ({ answer: state.answer, attempt: (before?.attempt ?? 0) + 1, list: flatComplaints(errors) }));
       },
     )(event);
   };
@@ -81,7 +83,7 @@ export function ActionForm(props: ActionFormProps) {
     <FormContext value={{ form, state, values, isPending }}>
       <form className={styles.form} action={send} onSubmit={onSubmit} noValidate>
         <Stack gap={5}>
-          <ErrorSummary errors={complaints} />
+          <ErrorSummary errors={complaints} attempt={attempt} />
           {state.kind === "done" && <ShownOnce state={state} />}
           {Object.entries(fixed).map(([name, value]) => (
             <input key={name} type="hidden" name={name} value={value} />

@@ -1,8 +1,8 @@
 import { type NextAuthOptions } from "next-auth";
 import CredentialsProvider from "next-auth/providers/credentials";
-import { isBehindTls, readEnvironment } from "#adapters/environment";
 import { signIn } from "#application/accounts/sign-in";
 import { house } from "#application/house";
+import { marksCookiesSecure, sealingSecret } from "#application/office";
 
 declare module "next-auth" {
   interface User {
@@ -37,9 +37,9 @@ function networkAddress(headers: Record<string, unknown> | undefined): string {
 /** How browsers sign in: an email address and a password, and a sealed cookie that the database can end. */
 export function authentication(): NextAuthOptions {
   return {
-    secret: readEnvironment().NEXTAUTH_SECRET,
+    secret: sealingSecret(),
     session: { strategy: "jwt", maxAge: SESSION_DAYS * 86_400 },
-    useSecureCookies: isBehindTls(),
+    useSecureCookies: marksCookiesSecure(),
     pages: { signIn: "/sign-in", error: "/sign-in" },
     providers: [
       CredentialsProvider({

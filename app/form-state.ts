@@ -1,5 +1,3 @@
-import { type UseCaseRefusal } from "#application/refusal";
-
 /** What an action answers to its form: strings only, because a form without scripts carries it in the page. */
 export interface FormState {
   /** Counts up with each answer, so that the form notices two equal answers. */
@@ -48,18 +46,24 @@ export function textFields(form: FormData): Record<string, string> {
 }
 
 /** A form's fields as its use case's schema takes them. What they are worth, the schema decides. */
-export function readForm<Input>(form: FormData): Input {
-  return nested(textFields(form)) as Input;
+export function readForm(form: FormData): Record<string, unknown> {
+  return nested(textFields(form));
+}
+
+/** A use case's refusal, as far as a form shows it. */
+export interface FormRefusal {
+  readonly sentence: string;
+  readonly fields?: Readonly<Record<string, string>>;
 }
 
 /** The answer to a form whose use case refused. */
-export function refusedForm(previous: FormState, form: FormData, refusal: UseCaseRefusal, secrets: readonly string[] = []): FormState {
+export function refusedForm(previous: FormState, form: FormData, refusal: FormRefusal, secrets: readonly string[] = []): FormState {
   const values = Object.fromEntries(Object.entries(textFields(form)).filter(([name]) => !secrets.includes(name)));
   return {
     answer: nextAnswer(previous),
     kind: "refused",
     sentence: refusal.sentence,
-    fields: refusal.kind === "bad-input" ? refusal.fields : {},
+    fields: refusal.fields ?? {},
     values,
   };
 }

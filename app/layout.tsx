@@ -5,6 +5,7 @@ import { type ReactNode } from "react";
 import "./ui/fonts.css";
 import "./ui/tokens.css";
 import "./ui/base.css";
+import "./ui/print.css";
 import { THEME_COOKIE, themeOf } from "./theme";
 
 export const metadata: Metadata = {

@@ -2,13 +2,13 @@ import { cookies, headers } from "next/headers";
 import { redirect } from "next/navigation";
 import { getServerSession } from "next-auth";
 import { cache } from "react";
-import { type SessionKey } from "#adapters/postgres/company-work";
 import { readCompany } from "#application/companies/read-company";
 import { house } from "#application/house";
 import { SIGNED_OUT, type UseCaseRefusal } from "#application/refusal";
-import { type UseCase } from "#application/use-case";
+import { type SessionKey, type UseCase } from "#application/use-case";
 import { type Outcome, refuse } from "#domain/foundation/outcome";
 import { authentication } from "./authentication";
+import { readForm } from "./form-state";
 
 /** The cookie that says which of an account's companies is open. Membership is asked of the database each time. */
 export const COMPANY_COOKIE = "halfpass-company";
@@ -31,6 +31,11 @@ export async function asMember<Input, Answer>(
 ): Promise<Outcome<Answer, UseCaseRefusal>> {
   const key = await sessionKey();
   return key === undefined ? refuse(SIGNED_OUT) : useCase(house(), key, input);
+}
+
+/** Runs a use case with what a form sent. Whether that fits, the use case's own schema decides. */
+export function sendForm<Answer>(useCase: UseCase<never, Answer>, form: FormData): Promise<Outcome<Answer, UseCaseRefusal>> {
+  return asMember(useCase, readForm(form) as never);
 }
 
 /** The company and the member for whom a page is drawn; sends everyone else to the sign-in page and back. */

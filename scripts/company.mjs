@@ -6,7 +6,12 @@ if (tooOld) {
   process.stderr.write(tooOld + "\n");
   process.exitCode = 1;
 } else {
-  import("./launch/run-company.mjs").then(function (company) {
-    return company.runCompany(process.argv.slice(2));
-  });
+  import("./launch/run-company.mjs")
+    .then(function (company) {
+      return company.runCompany(process.argv.slice(2));
+    })
+    .catch(function (error) {
+      process.stderr.write(error.message + "\n");
+      process.exitCode = 1;
+    });
 }

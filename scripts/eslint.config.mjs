@@ -73,6 +73,8 @@ export default tseslint.config(
       "house/bounded-include": ["error", relations],
       "@typescript-eslint/switch-exhaustiveness-check": ["error", { considerDefaultExhaustiveForUnions: false, requireDefaultForNonUnion: true }],
       "@typescript-eslint/consistent-type-imports": ["error", { fixStyle: "inline-type-imports" }],
+      // Taken apart are strings of our own words and figures, whose characters are one code point each.
+      "@typescript-eslint/no-misused-spread": ["error", { allow: ["string"] }],
       "@typescript-eslint/restrict-template-expressions": ["error", { allowNumber: true }],
       "@typescript-eslint/no-confusing-void-expression": ["error", { ignoreArrowShorthand: true }],
       // Which variables of the environment are declared is up to the packages that are installed.
@@ -81,7 +83,9 @@ export default tseslint.config(
     },
   },
   { files: ["app/**", "lib/**", "prisma/**", "scripts/**"], rules: functionsUpTo(70) },
-  { files: ["app/**/*.tsx"], rules: functionsUpTo(80) },
+  { files: ["app/**/*.tsx"], rules: functionsUpTo(90) },
+  // The gallery is a list of samples, one below the other.
+  { files: ["app/ui/gallery/**"], rules: functionsUpTo(140) },
   { files: ["app/**", "lib/**"], rules: { "no-console": "error" } },
   { files: ["lib/domain/**/*.ts"], rules: domainRules },
   // What must not compile has no type.

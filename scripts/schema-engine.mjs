@@ -136,7 +136,7 @@ async function runDatabaseCommand(command, url) {
 /** The command line sends SIGTERM at once after its last answer, a person's Ctrl-C may come in the middle. */
 for (const signal of ["SIGTERM", "SIGINT"]) {
   process.on(signal, () => {
-    dropShadowDatabases().finally(() => process.exit(0));
+    void dropShadowDatabases().finally(() => process.exit(0));
   });
 }
 

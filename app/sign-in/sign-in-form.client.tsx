@@ -14,6 +14,7 @@ import { TextField } from "#ui/text-field";
 /** Asks for the email address and the password; what was typed stays when they are not right. */
 export function SignInForm({ next }: { readonly next: string }) {
   const [complaints, setComplaints] = useState<readonly { fieldId: string; sentence: string }[]>([]);
+  const [attempt, setAttempt] = useState(0);
   const [isPending, setPending] = useState(false);
   const form = useForm({ resolver: zodResolver(signInSchema), defaultValues: { email: "", password: "" } });
   const { errors } = form.formState;
@@ -30,6 +31,7 @@ export function SignInForm({ next }: { readonly next: string }) {
     } catch {
       setComplaints([{ fieldId: "email", sentence: "The server did not answer. Try again when the connection is back." }]);
     }
+    setAttempt((before) => before + 1);
     setPending(false);
   });
   return (
@@ -41,7 +43,7 @@ export function SignInForm({ next }: { readonly next: string }) {
       method="post"
     >
       <Stack gap={5}>
-        <ErrorSummary errors={complaints} />
+        <ErrorSummary errors={complaints} attempt={attempt} />
         <TextField label="Email address" type="email" autoComplete="username" {...form.register("email")} error={errors.email?.message} />
         <PasswordField label="Password" autoComplete="current-password" {...form.register("password")} error={errors.password?.message} />
         <div>

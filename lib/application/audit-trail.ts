@@ -1,3 +1,4 @@
+import { type Prisma } from "#adapters/postgres/generated/client";
 import { type CompanyTransaction } from "#adapters/postgres/company-work";
 import { type Work } from "#application/use-case";
 
@@ -40,7 +41,7 @@ export async function writeDeedOf(
       personName: doer.personName,
       deed: deed.deed,
       subjectId,
-      details: deed.details,
+      details: deed.details as Prisma.InputJsonObject,
     },
   });
 }

@@ -6,6 +6,8 @@ import { type Outcome, refuse } from "#domain/foundation/outcome";
 import { conflict, SIGNED_OUT, type UseCaseRefusal } from "#application/refusal";
 import { may, type UseCaseName } from "#application/permission";
 
+export { type SessionKey } from "#adapters/postgres/company-work";
+
 /** What a use case has at hand while it runs: the company's transaction, who acts, the moment, and new ids. */
 export interface Work {
   readonly tx: CompanyTransaction;

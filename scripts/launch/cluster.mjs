@@ -249,12 +249,14 @@ async function setSuperuserPassword({ folder, binaries, secrets }) {
  * @returns {Promise<{ failed: boolean, output: string }>}
  */
 function run(program, args, account, input = "") {
-  const environment = Object.entries(process.env).filter(([name]) => !/^PG|^LC_|^LANG/.test(name));
+  const kept = Object.entries(process.env).filter(([name]) => !/^PG|^LC_|^LANG/.test(name));
+  /** @type {NodeJS.ProcessEnv} */
+  const environment = { NODE_ENV: "production", ...Object.fromEntries(kept), LC_ALL: "C" };
   return new Promise((resolve) => {
     const child = spawn(program, args, {
       ...account,
       cwd: "/",
-      env: { ...Object.fromEntries(environment), LC_ALL: "C" },
+      env: environment,
       detached: process.platform !== "win32",
       windowsHide: true,
     });

@@ -31,7 +31,7 @@ const OUTSIDE_LOCK_ATTEMPTS = 120;
  * scripts/migrate.mjs.
  *
  * @typedef {object} Migrations
- * @property {(ownerUrl: string) => Promise<readonly string[]>} pendingMigrations
+ * @property {(ownerUrl: string) => Promise<import("../migrate.mjs").MigrationState>} pendingMigrations
  * @property {(ownerUrl: string) => Promise<unknown>} migrate
  * @property {() => Promise<unknown>} generateClient
  */
@@ -123,12 +123,13 @@ async function openOwn({ settings, folder, secrets, purpose }) {
     },
     watch(ended) {
       const watchLock = () =>
-        lock.onLost(async () => {
-          const retaken = await retakeLock(cluster.superuserUrl, purpose, cluster.isRunning);
-          if (retaken === null) return ended("The database ended unexpectedly.");
-          say("A process of the database ended unexpectedly; the database has repaired itself and goes on.");
-          lock = retaken;
-          watchLock();
+        lock.onLost(() => {
+          void retakeLock(cluster.superuserUrl, purpose, cluster.isRunning).then((retaken) => {
+            if (retaken === null) return ended("The database ended unexpectedly.");
+            say("A process of the database ended unexpectedly; the database has repaired itself and goes on.");
+            lock = retaken;
+            watchLock();
+          });
         });
       watchLock();
     },
@@ -178,9 +179,13 @@ async function openOutside({ ownerUrl, appUrl }, purpose) {
  * @param {string} ownerUrl
  */
 async function applyPending(migrations, ownerUrl) {
-  const pending = await migrations.pendingMigrations(ownerUrl);
-  if (pending.length === 0) return;
-  say(`Bringing the database's tables up to date (${pending.length === 1 ? "one step" : `${pending.length} steps`}) …`);
+  const state = await migrations.pendingMigrations(ownerUrl);
+  if (state.kind === "none") return;
+  // What failed, was edited or is newer is refused by the migration itself, in a sentence.
+  if (state.kind === "pending") {
+    const { length } = state.names;
+    say(`Bringing the database's tables up to date (${length === 1 ? "one step" : `${length} steps`}) …`);
+  }
   await migrations.migrate(ownerUrl);
   say("The tables are up to date.");
 }

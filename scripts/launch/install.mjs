@@ -144,11 +144,11 @@ function findNpm() {
  * and without NODE_ENV, which decides by itself what npm leaves out.
  *
  * @param {NodeJS.ProcessEnv} environment
- * @returns {NodeJS.ProcessEnv}
  */
 function withoutNpmSettings(environment) {
-  const kept = Object.entries(environment).filter(
-    ([name]) => name !== "NODE_ENV" && !/^npm_(lifecycle|package|command)/.test(name),
-  );
-  return Object.fromEntries(kept);
+  const kept = { ...environment };
+  for (const name of Object.keys(kept)) {
+    if (name === "NODE_ENV" || /^npm_(lifecycle|package|command)/.test(name)) Reflect.deleteProperty(kept, name);
+  }
+  return kept;
 }

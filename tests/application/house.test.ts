@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, expect, test, vi } from "vitest";
-import { idField, secretField } from "#application/field-schema";
+import { idField, secretField } from "#application/field.schema";
 import { house } from "#application/house";
 import { openHouse, type TestHouse } from "../support/house";
 

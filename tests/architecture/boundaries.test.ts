@@ -81,7 +81,7 @@ test("the order of the domain forbids every pair the wrong way round and none th
     forbidden.some(
       (rule) =>
         rule.name === "domain-order" &&
-        new RegExp(String(rule.from?.path)).test(`lib/domain/${from}/a.ts`) &&
+        new RegExp(String(rule.from.path)).test(`lib/domain/${from}/a.ts`) &&
         new RegExp(String(rule.to.path)).test(`lib/domain/${to}/b.ts`),
     );
   const pairs = domainOrder.flatMap((from, here) => domainOrder.map((to, there) => ({ from, to, wrong: there > here })));

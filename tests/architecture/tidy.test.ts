@@ -117,11 +117,11 @@ const plantedRules: Readonly<Record<string, Planted>> = {
     innocent: [file("prisma/schema.prisma", "onDelete: Restrict"), file("lib/a.ts", "onDelete: SetNull")],
   },
   usedFiles: {
-    rule: tidy.usedFiles(new Map([["lib/domain/a.ts", ["tests/domain/a.test.ts"]], ["lib/domain/b.ts", ["app/page.tsx"]]])),
-    guilty: [file("lib/domain/a.ts"), file("tests/support/c.ts"), file("scripts/d.mjs"), file("README.md", "scripts/d.mjs")],
+    rule: tidy.usedFiles(new Map([["lib/application/a.ts", ["tests/application/a.test.ts"]], ["lib/domain/c.ts", ["tests/domain/a.test.ts"]], ["lib/domain/b.ts", ["app/page.tsx"]]])),
+    guilty: [file("lib/application/a.ts"), file("tests/support/c.ts"), file("scripts/d.mjs"), file("README.md", "scripts/d.mjs")],
     offenses: 3,
     innocent: [
-      ...[file("lib/domain/b.ts"), file("app/page.tsx"), file("tests/domain/a.test.ts"), file("scripts/e.mjs"), file("lib/f.worker.ts")],
+      ...[file("lib/domain/b.ts"), file("lib/domain/c.ts"), file("app/page.tsx"), file("tests/domain/a.test.ts"), file("scripts/e.mjs"), file("lib/f.worker.ts")],
       ...[file("package.json", '"e": "node scripts/e.mjs"'), file("lib/domain/g.ts", 'new URL("./f.worker.ts", here)'), file("app/route.ts", '"../g.ts"')],
     ],
   },

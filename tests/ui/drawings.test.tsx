@@ -3,11 +3,15 @@ import { type AftercareRow, AftercareTimeline } from "#ui/drawings/aftercare-tim
 import { type HourSpan, HourStrip } from "#ui/drawings/hour-strip";
 import { LawnPlan } from "#ui/drawings/lawn-plan";
 import { NutrientBar, type NutrientPart } from "#ui/drawings/nutrient-bar";
+import { NutrientMonths } from "#ui/drawings/nutrient-months";
+import { layOutMonths } from "../../app/ui/drawings/nutrient-months-layout";
 import { outlineArea } from "../../app/ui/drawings/plane-geometry";
 import {
   crowdedYear,
   ordinaryAftercare,
+  ordinaryGrowth,
   ordinaryHours,
+  ordinaryMonths,
   ordinaryYear,
   restlessHours,
   shortAftercare,
@@ -181,5 +185,33 @@ describe.each([
     const closed = areas.filter((area) => area.kind === "bed" || area.kind === "drive");
     expect(fills.filter((fill) => fill.endsWith("-hatch)"))).toHaveLength(closed.length);
     expect(fills.filter((fill) => fill.endsWith("-water)"))).toHaveLength(areas.filter((area) => area.kind === "kept-clear").length);
+  });
+});
+
+describe("nutrient by month", () => {
+  const markup = markupOf(
+    <NutrientMonths title="N" conclusion="Fine." unit="lb N" parts={ordinaryMonths} growth={ordinaryGrowth} decimals={1} />,
+  );
+  const rows = tableRowsOf(markup);
+
+  test("the table names all twelve months with their growth", () => {
+    expect(new Set(rows.map((row) => row[0])).size).toBe(12);
+    expect(rows.map((row) => row[5])).toEqual(ordinaryGrowth.map((share) => `${Math.round(share * 100)} %`));
+  });
+
+  test.each(forms)("%s form: a mark for each amount of the table, with the same sum", (form) => {
+    const marks = marksIn(formOf(markup, form));
+    const applied = rows.filter((row) => row[1] !== "");
+    expect(applied).toHaveLength(ordinaryMonths.length);
+    expect(new Set(marks.map((mark) => mark.attributes["data-part"])).size).toBe(applied.length);
+    expect(sum(marks.map((mark) => Number(mark.attributes["data-amount"])))).toBeCloseTo(Number(applied.at(-1)?.[4]), 6);
+    expect(sum(applied.map((row) => Number(row[2]) + Number(row[3])))).toBeCloseTo(Number(applied.at(-1)?.[4]), 6);
+  });
+
+  test("the axis reaches 1.1 times the largest month and growth 1.1 times its best", () => {
+    const layout = layOutMonths(ordinaryMonths, ordinaryGrowth);
+    expect(layout.axisEnd).toBeCloseTo(0.88, 9);
+    expect(Math.max(...layout.columns.map((column) => column.growthShare))).toBeCloseTo(1 / 1.1, 9);
+    expect(layOutMonths([], []).axisEnd).toBe(1);
   });
 });

@@ -61,7 +61,7 @@ describe("the gallery", () => {
 
   test("every drawing is hidden from those who listen and has its table", () => {
     const figures = markup.split("<figure").slice(1).filter((figure) => figure.includes("Read as a table"));
-    expect(figures).toHaveLength(8);
+    expect(figures).toHaveLength(9);
     for (const figure of figures) {
       expect(figure).toContain("<figcaption");
       expect(figure).toContain("<table");

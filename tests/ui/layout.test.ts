@@ -29,15 +29,15 @@ const reasons = fc.constantFrom(
 const days = fc
   .tuple(
     fc.uniqueArray(fc.integer({ min: 21, max: 83 }), { maxLength: 12 }),
-    fc.infiniteStream(fc.constantFrom("open", "closed", "take-care") as fc.Arbitrary<HourSpan["word"]>),
+    fc.infiniteStream(fc.constantFrom<HourSpan["word"][]>("open", "closed", "take-care")),
     fc.infiniteStream(reasons),
   )
   .map(([quarters, words, texts]): HourSpan[] => {
     const cuts = [300, ...quarters.toSorted((one, other) => one - other).map((quarter) => quarter * 15), 1260];
     return cuts.slice(0, -1).map((fromMinute, index) => {
-      const word = words.next().value;
+      const word = words.next().value as HourSpan["word"];
       const span = { fromMinute, toMinute: cuts[index + 1] ?? 1260, word };
-      return word === "open" ? span : { ...span, reason: texts.next().value };
+      return word === "open" ? span : { ...span, reason: texts.next().value as string };
     });
   });
 

@@ -2,15 +2,15 @@
 
 import { cookies } from "next/headers";
 import { redirect } from "next/navigation";
-import { isBehindTls } from "#adapters/environment";
-import { idField } from "#application/field-schema";
+import { idField } from "#application/field.schema";
+import { marksCookiesSecure } from "#application/office";
 import { COMPANY_COOKIE } from "../../session";
 import { THEME_COOKIE, themeOf } from "../../theme";
 
 const YEAR_SECONDS = 31_536_000;
 
 function keptAYear() {
-  return { httpOnly: true, sameSite: "lax", secure: isBehindTls(), path: "/", maxAge: YEAR_SECONDS } as const;
+  return { httpOnly: true, sameSite: "lax", secure: marksCookiesSecure(), path: "/", maxAge: YEAR_SECONDS } as const;
 }
 
 /** Keeps the theme in this browser. */

@@ -7,10 +7,12 @@ export interface NutrientKeyProps {
   readonly year: NutrientYear;
   /** The fills of the drawing that the key stands below. */
   readonly ids: PatternIds;
+  /** True where the drawing has the stepped line of growth. */
+  readonly withGrowth?: boolean;
 }
 
-/** The words and figures of the bar's narrow form, each beside a piece of its fill. */
-export function NutrientKey({ marks, year, ids }: NutrientKeyProps) {
+/** The words and figures of a nutrient drawing, each beside a piece of its fill. */
+export function NutrientKey({ marks, year, ids, withGrowth = false }: NutrientKeyProps) {
   const { range, limit, decimals } = year;
   const kinds = nutrientKinds.filter((kind) => marks.some((mark) => mark.kind === kind));
   return (
@@ -22,6 +24,14 @@ export function NutrientKey({ marks, year, ids }: NutrientKeyProps) {
           <span className={styles.keyFigure}>{kindTotal(marks, kind).toFixed(decimals)}</span>
         </li>
       ))}
+      {withGrowth && (
+        <li>
+          <svg width="40" height="20">
+            <path className={styles.growthStep} d="M2 16h12V6h12v6h12" />
+          </svg>
+          <span>how the grass grows</span>
+        </li>
+      )}
       {range !== undefined && (
         <li>
           <svg width="40" height="20">

@@ -2,6 +2,7 @@ import { AftercareTimeline } from "#ui/drawings/aftercare-timeline";
 import { HourStrip } from "#ui/drawings/hour-strip";
 import { LawnPlan } from "#ui/drawings/lawn-plan";
 import { NutrientBar } from "#ui/drawings/nutrient-bar";
+import { NutrientMonths } from "#ui/drawings/nutrient-months";
 import { Columns } from "#ui/columns";
 import { Section } from "#ui/section";
 import { Sheet } from "#ui/sheet";
@@ -9,7 +10,9 @@ import { Stack } from "#ui/stack";
 import {
   crowdedYear,
   ordinaryAftercare,
+  ordinaryGrowth,
   ordinaryHours,
+  ordinaryMonths,
   ordinaryYear,
   restlessHours,
   shortAftercare,
@@ -47,6 +50,16 @@ export function DrawingPart() {
             </Sheet>
           </Stack>
         </Columns>
+        <Sheet>
+          <NutrientMonths
+            title="Nitrogen by month, lawn A, 2026"
+            conclusion="Half of it goes down while the grass grows best; nothing in the heat of July."
+            unit="lb N per 1,000 sq ft"
+            parts={ordinaryMonths}
+            growth={ordinaryGrowth}
+            decimals={1}
+          />
+        </Sheet>
         <Sheet>
           <AftercareTimeline
             title="What to do and when"

@@ -1,6 +1,7 @@
 import { type AftercareRow } from "#ui/drawings/aftercare-timeline";
 import { type HourSpan } from "#ui/drawings/hour-strip";
 import { type NutrientPart } from "#ui/drawings/nutrient-bar";
+import { type MonthPart } from "#ui/drawings/nutrient-months";
 
 const hour = 60;
 
@@ -62,6 +63,15 @@ export const ordinaryYear: readonly NutrientPart[] = [
   { id: "r3", when: "Jun 16", product: "Greenmere 32-0-6", standing: "this-visit", quick: 0.3, slow: 0.5 },
   { id: "r4", when: "Sep 8", product: "Greenmere 24-0-4", standing: "planned", quick: 0.3, slow: 0.5 },
 ];
+
+/** The same year by month. */
+export const ordinaryMonths: readonly MonthPart[] = ordinaryYear.map((part, index) => ({
+  ...part,
+  month: [3, 5, 6, 9][index] ?? 12,
+}));
+
+/** How a cool-season grass grows over twelve months. */
+export const ordinaryGrowth = [0, 0.05, 0.3, 0.8, 1, 0.75, 0.45, 0.4, 0.75, 0.7, 0.3, 0.05] as const;
 
 /** A year that goes past what the law allows, with marks so narrow that their labels need rows. */
 export const crowdedYear: readonly NutrientPart[] = [

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { newPasswordField } from "#application/field-schema";
+import { newPasswordField } from "#application/field.schema";
 
 export const changePasswordSchema = z
   .object({

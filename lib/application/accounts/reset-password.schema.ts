@@ -1,4 +1,4 @@
 import { z } from "zod";
-import { newPasswordField, secretField } from "#application/field-schema";
+import { newPasswordField, secretField } from "#application/field.schema";
 
 export const resetPasswordSchema = z.object({ secret: secretField, password: newPasswordField });

@@ -3,7 +3,7 @@ import { hashOfSecret } from "#adapters/link-secret";
 import { hashPassword } from "#adapters/password-hash";
 import { type Outcome, accept } from "#domain/foundation/outcome";
 import { resetPasswordSchema } from "#application/accounts/reset-password.schema";
-import { secretField } from "#application/field-schema";
+import { secretField } from "#application/field.schema";
 import { conflict, type UseCaseRefusal } from "#application/refusal";
 import { checkInput, type House } from "#application/use-case";
 

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { emailField } from "#application/field-schema";
+import { emailField } from "#application/field.schema";
 
 /** What the sign-in form sends. An old password may be shorter than a new one must be. */
 export const signInSchema = z.object({

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { optionalDate, optionalLine, requiredLine, stateField, timeZoneField, versionField } from "#application/field-schema";
+import { optionalDate, optionalLine, requiredLine, stateField, timeZoneField, versionField } from "#application/field.schema";
 
 export const changeCompanySchema = z.object({
   version: versionField,

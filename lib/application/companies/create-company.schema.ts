@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { emailField, newPasswordField, requiredDate, requiredLine, stateField, timeZoneField } from "#application/field-schema";
+import { emailField, newPasswordField, requiredDate, requiredLine, stateField, timeZoneField } from "#application/field.schema";
 import { LICENSE_KINDS } from "#domain/crew/license";
 
 export const BIND_ADDRESS_CHOICES = ["127.0.0.1", "0.0.0.0"] as const;

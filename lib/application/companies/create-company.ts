@@ -7,7 +7,7 @@ import { TOO_MANY_TRIES, tryPassword } from "#application/accounts/try-password"
 import { dayOf } from "#application/stored-day";
 import { writeDeedOf } from "#application/audit-trail";
 import { createCompanySchema, type NewCompany } from "#application/companies/create-company.schema";
-import { secretField } from "#application/field-schema";
+import { secretField } from "#application/field.schema";
 import { badField, conflict, type UseCaseRefusal } from "#application/refusal";
 import { checkInput, type House, refusalOf, rollBack } from "#application/use-case";
 

@@ -6,7 +6,7 @@ import { type Role } from "#domain/crew/role";
 import { type Outcome, accept } from "#domain/foundation/outcome";
 import { TOO_MANY_TRIES, tryPassword } from "#application/accounts/try-password";
 import { writeDeedOf } from "#application/audit-trail";
-import { newPasswordField } from "#application/field-schema";
+import { newPasswordField } from "#application/field.schema";
 import { acceptInvitationSchema } from "#application/people/accept-invitation.schema";
 import { badField, conflict, type UseCaseRefusal } from "#application/refusal";
 import { checkInput, type House, refusalOf, rollBack } from "#application/use-case";

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { idField, optionalDate, requiredDate, requiredLine, stateField } from "#application/field-schema";
+import { idField, optionalDate, requiredDate, requiredLine, stateField } from "#application/field.schema";
 import { LICENSE_KINDS } from "#domain/crew/license";
 
 export const addLicenseSchema = z

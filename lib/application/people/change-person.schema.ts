@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { idField, optionalDate, optionalLine, requiredLine, versionField } from "#application/field-schema";
+import { idField, optionalDate, optionalLine, requiredLine, versionField } from "#application/field.schema";
 
 export const changePersonSchema = z.object({
   personId: idField,

@@ -1,4 +1,4 @@
 import { z } from "zod";
-import { idField, roleField } from "#application/field-schema";
+import { idField, roleField } from "#application/field.schema";
 
 export const changeRoleSchema = z.object({ personId: idField, role: roleField });

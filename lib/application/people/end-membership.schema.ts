@@ -1,4 +1,4 @@
 import { z } from "zod";
-import { idField } from "#application/field-schema";
+import { idField } from "#application/field.schema";
 
 export const endMembershipSchema = z.object({ personId: idField });

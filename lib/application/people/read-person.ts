@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { accept } from "#domain/foundation/outcome";
-import { idField } from "#application/field-schema";
+import { idField } from "#application/field.schema";
 import { peopleOfCrew } from "#application/people/list-people";
 import { notFound } from "#application/refusal";
 import { useCase } from "#application/use-case";

@@ -21,7 +21,10 @@ export interface SurfaceConstants {
   readonly leastClearness: number;
 }
 
-/** The surfaces by name. FAO-56 Eq. 6, 45, 46, 53; ASCE standardized equation (2005), table 1 and Eq. 18, 66. */
+/**
+ * The surfaces by name. FAO-56 Eq. 6, 45, 46, 53; ASCE standardized equation (2005), table 1. The daily figures give
+ * published answers; the hourly ones of ASCE are from memory, and no published answer for them was at hand.
+ */
 export const SURFACES: Readonly<Record<ReferenceSurface, SurfaceConstants>> = {
   "fao-56": {
     dailyNumerator: 900,

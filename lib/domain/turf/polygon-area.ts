@@ -27,11 +27,7 @@ function sidesOf(corners: readonly Corner[]): Side[] {
 export function withoutRepeats(corners: readonly Corner[]): Corner[] {
   return corners.filter((corner, index) => {
     const previous = corners.at(index - 1);
-    return (
-      previous === undefined ||
-      corner.east.signedAmount !== previous.east.signedAmount ||
-      corner.north.signedAmount !== previous.north.signedAmount
-    );
+    return corner.east.signedAmount !== previous?.east.signedAmount || corner.north.signedAmount !== previous.north.signedAmount;
   });
 }
 

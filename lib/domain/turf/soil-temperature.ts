@@ -13,6 +13,8 @@ export interface SoilDay extends Dated {
 export interface SoilTemperatureWindow {
   readonly purpose: string;
   readonly lowestF: number;
+  /** Whether a soil just at the lowest temperature counts: not where the source says "above". */
+  readonly lowestCounts: boolean;
   /** Left out where the source gives only a beginning. */
   readonly highestF?: number;
   readonly depth: string;
@@ -27,6 +29,7 @@ export const PUBLISHED_SOIL_WINDOWS = {
   crabgrassPreEmergent: {
     purpose: "pre-emergent against crabgrass",
     lowestF: 50,
+    lowestCounts: true,
     highestF: 55,
     depth: "0 to 2 in",
     consecutiveDays: 1,
@@ -36,6 +39,7 @@ export const PUBLISHED_SOIL_WINDOWS = {
   crabgrassRuleOfThumb: {
     purpose: "crabgrass: rule of thumb, nights above 50 °F",
     lowestF: 50,
+    lowestCounts: false,
     depth: "not printed",
     consecutiveDays: 3,
     source: "Kent County Extension (Delaware) 2009",
@@ -44,6 +48,7 @@ export const PUBLISHED_SOIL_WINDOWS = {
   crabgrassEmergence: {
     purpose: "crabgrass emergence begins",
     lowestF: 55,
+    lowestCounts: true,
     highestF: 58,
     depth: "4 in",
     consecutiveDays: 4,
@@ -53,6 +58,7 @@ export const PUBLISHED_SOIL_WINDOWS = {
   crabgrassMostGermination: {
     purpose: "80 % of crabgrass germination",
     lowestF: 60,
+    lowestCounts: true,
     highestF: 70,
     depth: "0 to 2 in",
     consecutiveDays: 1,
@@ -62,6 +68,7 @@ export const PUBLISHED_SOIL_WINDOWS = {
   crabgrassGerminationBegins: {
     purpose: "crabgrass germination begins",
     lowestF: 57,
+    lowestCounts: true,
     highestF: 64,
     depth: "1 in",
     consecutiveDays: 1,
@@ -71,6 +78,7 @@ export const PUBLISHED_SOIL_WINDOWS = {
   crabgrassGermination: {
     purpose: "crabgrass germinates",
     lowestF: 53,
+    lowestCounts: true,
     highestF: 58,
     depth: "4 in",
     consecutiveDays: 1,
@@ -80,6 +88,7 @@ export const PUBLISHED_SOIL_WINDOWS = {
   goosegrassGermination: {
     purpose: "goosegrass germinates",
     lowestF: 60,
+    lowestCounts: true,
     highestF: 65,
     depth: "4 in",
     consecutiveDays: 1,
@@ -104,9 +113,9 @@ export type SoilWindowState =
 export function stateOfSoilWindow(
   series: readonly SoilDay[],
   period: DatePeriod,
-  window: Pick<SoilTemperatureWindow, "lowestF" | "highestF" | "consecutiveDays">,
+  window: Pick<SoilTemperatureWindow, "lowestF" | "lowestCounts" | "highestF" | "consecutiveDays">,
 ): Outcome<SoilWindowState> {
-  const { lowestF, highestF, consecutiveDays } = window;
+  const { lowestF, lowestCounts, highestF, consecutiveDays } = window;
   if (!Number.isInteger(consecutiveDays) || consecutiveDays < 1) {
     return badInput(
       "consecutiveDays",
@@ -128,7 +137,11 @@ export function stateOfSoilWindow(
     })),
   );
   if (unreadable !== undefined) return unreadable;
-  const openedOn = firstHeld(days.value, consecutiveDays, (degreesF) => degreesF >= lowestF);
+  const openedOn = firstHeld(
+    days.value,
+    consecutiveDays,
+    (degreesF) => degreesF > lowestF || (lowestCounts && degreesF === lowestF),
+  );
   if (openedOn === undefined) return accept({ kind: "before" });
   const closedOn =
     highestF === undefined ? undefined : firstHeld(days.value, consecutiveDays, (degreesF) => degreesF > highestF);

@@ -10,7 +10,7 @@ import {
 } from "#domain/turf/physical-range";
 import { type LocalHour, localHours } from "#domain/weather/local-hours";
 import { type HourInWeather, judgeProductHour } from "#domain/weather/product-hour";
-import { type Authority, type WeatherMix, refuseImpossibleLimits } from "#domain/weather/spray-limits";
+import { type WeatherMix, refuseImpossibleLimits } from "#domain/weather/spray-limits";
 import {
   type HourReason,
   type HourVerdict,
@@ -89,7 +89,7 @@ function judgeHour(
 ): JudgedHour {
   const weather = byStart.get(slot.startsAtEpochMilliseconds);
   if (weather === undefined) {
-    const authority: Authority = { basis: "house", source: question.origin.name };
+    const authority = { basis: "weather", source: question.origin.name } as const;
     const reasons = [undecidedBy("no-weather", authority, "There is no weather on file for this hour.")];
     return { ...slot, verdict: "closed", reasons };
   }

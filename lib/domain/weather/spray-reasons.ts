@@ -1,5 +1,5 @@
 import { type HourStart } from "#domain/turf/hourly-series";
-import { type Authority, type LimitBasis } from "#domain/weather/spray-limits";
+import { type LimitBasis } from "#domain/weather/spray-limits";
 
 /**
  * The weather of one hour as a forecast or a station gives it. A fact that isn't given is left out and never
@@ -38,12 +38,16 @@ export type HourRule =
   | "inversion"
   | "delta-t";
 
-/** Why an hour is closed, or what to mind in it. A note changes no verdict. */
-export interface HourReason {
-  readonly verdict: "closed" | "take-care" | "note";
-  readonly rule: HourRule;
+/** What a reason rests on: a limit's authority, or the weather as such. */
+export interface ReasonAuthority {
   readonly basis: LimitBasis | "weather";
   readonly source: string;
+}
+
+/** Why an hour is closed, or what to mind in it. A note changes no verdict. */
+export interface HourReason extends ReasonAuthority {
+  readonly verdict: "closed" | "take-care" | "note";
+  readonly rule: HourRule;
   /** The product whose limit it is, or left out where it is not a product's. */
   readonly productName?: string;
   /** True where the rule could not be decided because a fact or a limit is missing. */
@@ -58,28 +62,43 @@ export function worstVerdict(reasons: readonly Pick<HourReason, "verdict">[]): H
 }
 
 /** A reason that closes an hour because a limit is passed. */
-export function closedBy(rule: HourRule, authority: Authority, sentence: string, productName?: string): HourReason {
+export function closedBy(
+  rule: HourRule,
+  authority: ReasonAuthority,
+  sentence: string,
+  productName?: string,
+): HourReason {
   return reason("closed", rule, authority, false, sentence, productName);
 }
 
 /** A reason that closes an hour because a rule can't be decided. */
-export function undecidedBy(rule: HourRule, authority: Authority, sentence: string, productName?: string): HourReason {
+export function undecidedBy(
+  rule: HourRule,
+  authority: ReasonAuthority,
+  sentence: string,
+  productName?: string,
+): HourReason {
   return reason("closed", rule, authority, true, sentence, productName);
 }
 
 /** A reason to take care. */
-export function careFor(rule: HourRule, authority: Authority, sentence: string, productName?: string): HourReason {
+export function careFor(
+  rule: HourRule,
+  authority: ReasonAuthority,
+  sentence: string,
+  productName?: string,
+): HourReason {
   return reason("take-care", rule, authority, false, sentence, productName);
 }
 
 /** Something to know that decides nothing. */
-export function noteOf(rule: HourRule, authority: Authority, sentence: string): HourReason {
+export function noteOf(rule: HourRule, authority: ReasonAuthority, sentence: string): HourReason {
   return reason("note", rule, authority, false, sentence, undefined);
 }
 
 /** A limit that nobody has read closes the hour, whatever the weather. */
 export function unreadLimit(rule: HourRule, productName: string, what: string): HourReason {
-  const authority: Authority = { basis: "label", source: `label of ${productName}` };
+  const authority: ReasonAuthority = { basis: "label", source: `label of ${productName}` };
   return undecidedBy(
     rule,
     authority,
@@ -96,7 +115,7 @@ export function shown(value: number): string {
 function reason(
   verdict: HourReason["verdict"],
   rule: HourRule,
-  { basis, source }: Authority,
+  { basis, source }: ReasonAuthority,
   isUndecided: boolean,
   sentence: string,
   productName: string | undefined,

@@ -89,7 +89,7 @@ export function angleBetweenDegrees(oneDegrees: number, otherDegrees: number): n
 }
 
 function rainNow({ rainInches, rainChancePercent }: WeatherHour, settings: SprayWeatherSettings): HourReason[] {
-  const authority: Authority = { basis: "common-practice", source: "company setting on rain" };
+  const authority = { basis: "weather", source: "company setting on rain" } as const;
   if (rainInches !== undefined && rainInches >= settings.rainFromInches) {
     return [closedBy("rain", authority, `It rains in this hour (${shown(rainInches)} in).`)];
   }

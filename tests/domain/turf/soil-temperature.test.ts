@@ -12,7 +12,7 @@ const stateOf = (degreesF: readonly number[], window: Parameters<typeof stateOfS
   );
 
 describe("a soil temperature window", () => {
-  const window = { lowestF: 50, highestF: 55, consecutiveDays: 3 };
+  const window = { lowestF: 50, lowestCounts: true, highestF: 55, consecutiveDays: 3 };
   test("has not opened before the soil held it for its days in a row", () => {
     expect(stateOf([50, 51, 49, 50, 50], window)).toEqual({ kind: "before" });
   });
@@ -28,11 +28,15 @@ describe("a soil temperature window", () => {
     });
   });
   test("without a highest it never closes", () => {
-    expect(stateOf([60, 70, 80, 90], { lowestF: 50, consecutiveDays: 1 })).toEqual({ kind: "open", openedOn: first });
+    expect(stateOf([60, 70, 80, 90], { lowestF: 50, lowestCounts: true, consecutiveDays: 1 })).toEqual({
+      kind: "open",
+      openedOn: first,
+    });
   });
   test("three nights above 50 °F, the rule of thumb", () => {
     expect(stateOf([51, 52, 53], PUBLISHED_SOIL_WINDOWS.crabgrassRuleOfThumb).kind).toBe("open");
     expect(stateOf([51, 52], PUBLISHED_SOIL_WINDOWS.crabgrassRuleOfThumb).kind).toBe("before");
+    expect(stateOf([51, 52, 50], PUBLISHED_SOIL_WINDOWS.crabgrassRuleOfThumb).kind).toBe("before");
   });
 });
 
@@ -40,16 +44,25 @@ describe("refusals", () => {
   const period = { from: first, through: addDays(first, 2) };
   test("a missing day, by its date", () => {
     const gap = seriesOf(50, 50, 50).filter(({ date }) => date !== "2026-04-02");
-    expect(refusalOf(stateOfSoilWindow(gap, period, { lowestF: 50, consecutiveDays: 1 })).field).toBe("2026-04-02");
+    expect(
+      refusalOf(stateOfSoilWindow(gap, period, { lowestF: 50, lowestCounts: true, consecutiveDays: 1 })).field,
+    ).toBe("2026-04-02");
   });
   test("a reading that is none", () => {
-    const answer = stateOfSoilWindow(seriesOf(50, Number.NaN, 50), period, { lowestF: 50, consecutiveDays: 1 });
+    const answer = stateOfSoilWindow(seriesOf(50, Number.NaN, 50), period, {
+      lowestF: 50,
+      lowestCounts: true,
+      consecutiveDays: 1,
+    });
     expect(refusalOf(answer)).toMatchObject({ kind: "missing-fact", field: "2026-04-02 soilTemperatureF" });
-    expect(stateOfSoilWindow(seriesOf(50, 500, 50), period, { lowestF: 50, consecutiveDays: 1 }).ok).toBe(false);
+    expect(
+      stateOfSoilWindow(seriesOf(50, 500, 50), period, { lowestF: 50, lowestCounts: true, consecutiveDays: 1 }).ok,
+    ).toBe(false);
   });
   test.each([0, -1, 1.5, Number.NaN])("%d days in a row", (consecutiveDays) => {
-    expect(refusalOf(stateOfSoilWindow(seriesOf(50, 50, 50), period, { lowestF: 50, consecutiveDays })).field).toBe(
-      "consecutiveDays",
-    );
+    expect(
+      refusalOf(stateOfSoilWindow(seriesOf(50, 50, 50), period, { lowestF: 50, lowestCounts: true, consecutiveDays }))
+        .field,
+    ).toBe("consecutiveDays");
   });
 });

@@ -5,8 +5,10 @@ interface Context {
   readonly params: Promise<{ readonly nextauth: string[] }>;
 }
 
-async function handler(request: Request, context: Context): Promise<Response> {
-  return (await NextAuth(authentication())(request, context)) as Response;
+function handler(request: Request, context: Context): Promise<Response> {
+  // The library's types do not know what its handler takes and gives.
+  const handle = NextAuth(authentication()) as (request: Request, context: Context) => Promise<Response>;
+  return handle(request, context);
 }
 
 export { handler as GET, handler as POST };

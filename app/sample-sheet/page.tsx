@@ -1,6 +1,6 @@
 import { type Metadata } from "next";
 import { Gallery } from "#ui/gallery";
-import { memberOfPage } from "../../session";
+import { memberOfPage } from "../session";
 
 export const metadata: Metadata = { title: "Sample sheet" };
 

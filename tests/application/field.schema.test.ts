@@ -3,7 +3,7 @@ import { type z } from "zod";
 import {
   emailField, idField, newPasswordField, optionalDate, optionalLine, requiredDate, requiredLine, roleField, secretField, stateField,
   timeZoneField, versionField,
-} from "#application/field-schema";
+} from "#application/field.schema";
 import { countedId, countedSecret } from "../support/house";
 
 const MEGABYTE = "x".repeat(1_048_576);
@@ -74,7 +74,7 @@ describe.each(Object.entries(CASES))("%s", (_name, { schema, good, bad }) => {
   test("refuses all else, with a sentence for the person who typed it", () => {
     for (const input of bad) {
       const parsed = schema.safeParse(input);
-      const shown = JSON.stringify(input).slice(0, 60);
+      const shown = JSON.stringify([input]).slice(0, 60);
       expect(parsed.success, shown).toBe(false);
       for (const { message } of parsed.error?.issues ?? []) expect(message, shown).toMatch(/^[A-Z].{8,}[.!a-z]$/s);
     }

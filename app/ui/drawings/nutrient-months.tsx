@@ -1,0 +1,244 @@
+import { Fragment, useId } from "react";
+import { DrawingFigure } from "#ui/drawings/drawing-figure";
+import { NutrientKey } from "#ui/drawings/nutrient-key";
+import { type PatternIds, Patterns, fillBy, patternIds } from "#ui/drawings/patterns";
+import { axisTicks, nutrientMarks, partTotal } from "./nutrient-bar-layout";
+import { type MonthColumn, type MonthPart, type MonthsLayout, layOutMonths, monthNames } from "./nutrient-months-layout";
+import { type TableRow } from "#ui/table";
+import styles from "./drawing.module.css";
+
+export type { MonthPart } from "./nutrient-months-layout";
+
+export interface NutrientMonthsProps {
+  readonly title: string;
+  readonly conclusion: string;
+  readonly unit: string;
+  /** In order of time. */
+  readonly parts: readonly MonthPart[];
+  /** Twelve figures, January first: how the grass grows, from 0 to 1 for its best month. */
+  readonly growth: readonly number[];
+  readonly decimals: number;
+}
+
+const chartPixels = 120;
+const topPixels = 8;
+const rowPixels = 30;
+const namesPixels = 48;
+
+/** What goes down in which month, with the fills of the bar, against how the grass grows (the stepped line). */
+export function NutrientMonths(props: NutrientMonthsProps) {
+  const { title, conclusion, parts, growth, decimals, unit } = props;
+  const id = useId();
+  const layout = layOutMonths(parts, growth);
+  const wideIds = patternIds(`${id}w`);
+  const narrowIds = patternIds(`${id}n`);
+  const key = { marks: nutrientMarks(parts), year: { parts, decimals }, withGrowth: true };
+  return (
+    <DrawingFigure
+      title={title}
+      conclusion={conclusion}
+      wide={
+        <>
+          <UnitLine unit={unit} />
+          <UprightMonths layout={layout} ids={wideIds} />
+          <NutrientKey {...key} ids={wideIds} />
+        </>
+      }
+      narrow={
+        <>
+          <UnitLine unit={unit} />
+          <LyingMonths layout={layout} ids={narrowIds} />
+          <NutrientKey {...key} ids={narrowIds} />
+        </>
+      }
+      table={monthsTable(props)}
+    />
+  );
+}
+
+function UnitLine({ unit }: { readonly unit: string }) {
+  return (
+    <p className={styles.unitLine} aria-hidden="true">
+      {unit}
+    </p>
+  );
+}
+
+function monthsTable({ parts, growth, decimals, unit }: NutrientMonthsProps) {
+  let running = 0;
+  const rows = monthNames.flatMap((month, index): TableRow[] => {
+    const own = parts.filter((part) => part.month === index + 1);
+    const grows = `${Math.round((growth[index] ?? 0) * 100)} %`;
+    if (own.length === 0) return [{ id: month, cells: { month, growth: grows } }];
+    return own.map((part) => {
+      running += partTotal(part);
+      const [quick, slow, total] = [part.quick, part.slow, running].map((amount) => amount.toFixed(decimals));
+      return { id: part.id, cells: { month, product: part.product, quick, slow, total, growth: grows } };
+    });
+  });
+  return {
+    columns: [
+      { id: "month", head: "Month" },
+      { id: "product", head: "Product" },
+      { id: "quick", head: "Quick", align: "figure" },
+      { id: "slow", head: "Slow", align: "figure" },
+      { id: "total", head: `Running total, ${unit}`, align: "figure" },
+      { id: "growth", head: "Growth", align: "figure" },
+    ] as const,
+    rows,
+  };
+}
+
+function percent(share: number): string {
+  return `${(share * 100).toFixed(3)}%`;
+}
+
+interface MonthsDrawingProps {
+  readonly layout: MonthsLayout;
+  readonly ids: PatternIds;
+}
+
+function UprightMonths({ layout, ids }: MonthsDrawingProps) {
+  const bottom = topPixels + chartPixels;
+  const left = (index: number) => index / 12;
+  return (
+    <div className={styles.months}>
+      <svg width="36" height={bottom + 22} aria-hidden="true">
+        {axisTicks(layout.axisEnd).map((tick) => (
+          <text key={tick} x="28" y={bottom - (tick / layout.axisEnd) * chartPixels + 4} textAnchor="end">
+            {tick}
+          </text>
+        ))}
+      </svg>
+      <svg className={styles.fluid} width="100%" height={bottom + 22} aria-hidden="true">
+        <Patterns ids={ids} />
+        {axisTicks(layout.axisEnd).map((tick) => {
+          const y = bottom - (tick / layout.axisEnd) * chartPixels;
+          return <line key={tick} className={tick === 0 ? styles.axis : styles.hair} x1="0" x2="100%" y1={y} y2={y} />;
+        })}
+        {layout.columns.map((column, index) => (
+          <Fragment key={column.name}>
+            {column.marks.map((mark) => (
+              <MonthMark
+                key={`${mark.partId} ${mark.kind}`}
+                mark={mark}
+                ids={ids}
+                box={{
+                  x: percent(left(index) + 0.016),
+                  width: percent(1 / 12 - 0.032),
+                  y: bottom - (mark.fromShare + mark.share) * chartPixels,
+                  height: mark.share * chartPixels,
+                }}
+              />
+            ))}
+            <text x={percent(left(index) + 1 / 24)} y={bottom + 18} textAnchor="middle">
+              {column.name}
+            </text>
+          </Fragment>
+        ))}
+        <GrowthLine
+          steps={layout.columns.flatMap((column, index) => {
+            const y = bottom - column.growthShare * chartPixels;
+            const before = bottom - (layout.columns[index - 1]?.growthShare ?? 0) * chartPixels;
+            return [
+              { x1: percent(left(index)), x2: percent(left(index)), y1: before, y2: y },
+              { x1: percent(left(index)), x2: percent(left(index + 1)), y1: y, y2: y },
+            ];
+          })}
+        />
+      </svg>
+    </div>
+  );
+}
+
+function LyingMonths({ layout, ids }: MonthsDrawingProps) {
+  const height = 12 * rowPixels + 2;
+  return (
+    <div className={styles.lyingMonths}>
+      <svg width={namesPixels} height={height} aria-hidden="true">
+        {layout.columns.map((column, index) => (
+          <text key={column.name} x="0" y={index * rowPixels + 20}>
+            {column.name}
+          </text>
+        ))}
+      </svg>
+      <svg className={styles.fluid} width="100%" height={height} aria-hidden="true">
+        <Patterns ids={ids} />
+        <line className={styles.axis} x1="0" x2="0" y1="0" y2={height} />
+        {layout.columns.map((column, index) => (
+          <LyingMonth key={column.name} column={column} y={index * rowPixels + 1} ids={ids} />
+        ))}
+        <GrowthLine
+          steps={layout.columns.flatMap((column, index) => {
+            const [x, y] = [percent(column.growthShare), index * rowPixels + 1];
+            return [
+              { x1: percent(layout.columns[index - 1]?.growthShare ?? 0), x2: x, y1: y, y2: y },
+              { x1: x, x2: x, y1: y, y2: y + rowPixels },
+            ];
+          })}
+        />
+      </svg>
+    </div>
+  );
+}
+
+interface LyingMonthProps {
+  readonly column: MonthColumn;
+  readonly y: number;
+  readonly ids: PatternIds;
+}
+
+function LyingMonth({ column, y, ids }: LyingMonthProps) {
+  return column.marks.map((mark) => (
+    <MonthMark
+      key={`${mark.partId} ${mark.kind}`}
+      mark={mark}
+      ids={ids}
+      box={{ x: percent(mark.fromShare), width: percent(mark.share), y: y + 5, height: rowPixels - 10 }}
+    />
+  ));
+}
+
+interface GrowthStep {
+  readonly x1: string;
+  readonly x2: string;
+  readonly y1: number;
+  readonly y2: number;
+}
+
+/** The stepped line of growth, over a rim of sheet so that it is seen upon a solid mark too. */
+function GrowthLine({ steps }: { readonly steps: readonly GrowthStep[] }) {
+  return [styles.growthRim, styles.growth].map((look) => (
+    <g key={look}>
+      {steps.map((step) => (
+        <line key={`${step.x1} ${step.y1} ${step.x2} ${step.y2}`} className={look} {...step} />
+      ))}
+    </g>
+  ));
+}
+
+interface MonthMarkProps {
+  readonly mark: MonthColumn["marks"][number];
+  readonly box: { readonly x: string; readonly y: number; readonly width: string; readonly height: number };
+  readonly ids: PatternIds;
+}
+
+function MonthMark({ mark, box, ids }: MonthMarkProps) {
+  const data = { "data-mark": mark.kind, "data-part": mark.partId, "data-amount": mark.amount };
+  switch (mark.kind) {
+    case "quick":
+      return <rect {...box} {...data} className={styles.solid} />;
+    case "slow":
+      return (
+        <g {...data}>
+          <rect {...box} className={styles.plate} />
+          <rect {...box} fill={fillBy(ids.stripes)} />
+          <rect {...box} className={styles.frame} />
+        </g>
+      );
+    case "this-visit":
+      return <rect {...box} {...data} className={styles.visit} />;
+    case "planned":
+      return <rect {...box} {...data} className={styles.planned} />;
+  }
+}
