@@ -16,7 +16,8 @@ function contentSecurityPolicy(nonce: string, isBehindTls: boolean): string {
     "default-src 'self'",
     `script-src 'self' 'nonce-${nonce}' 'strict-dynamic'`,
     `style-src 'self' 'nonce-${nonce}'`,
-    "style-src-attr 'none'",
+    // The framework hides what streams in with a style attribute; scripts stay strict.
+    "style-src-attr 'unsafe-inline'",
     "img-src 'self' data: blob:",
     "font-src 'self'",
     "connect-src 'self'",

@@ -40,7 +40,7 @@ const OFFICE_PAGES = {
 
 for (const [name, path] of Object.entries(OFFICE_PAGES)) {
   test(`the page ${name} passes in every theme at every width`, async ({ page, demonstration }) => {
-    test.setTimeout(300_000);
+    test.setTimeout(900_000);
     await signIn(page, demonstration);
     const link = page.getByRole("link", { name: "Ray Odum" });
     const person = ((await link.getAttribute("href")) ?? "").replace("/crew/", "");
@@ -51,7 +51,7 @@ for (const [name, path] of Object.entries(OFFICE_PAGES)) {
 }
 
 test("the pages before the door pass in every theme at every width", async ({ page, emptyOffice }) => {
-  test.setTimeout(300_000);
+  test.setTimeout(900_000);
   const link = /http:\/\/\S+/.exec(await emptyOffice.companyCommand())?.[0] ?? "";
   const addresses = {
     "sign-in": `${emptyOffice.address}/sign-in`,
