@@ -34,6 +34,10 @@ const hooks = ["**/*.client.tsx", "app/**/error.tsx", "app/global-error.tsx"];
 /** Markup is airy: a component may have a few more lines than a function. @param {number} max */
 const functionsUpTo = (max) => ({ "max-lines-per-function": ["error", { max, skipBlankLines: true, skipComments: true }] });
 
+/** Every rule of a plugin that the framework's set turns on, off. @param {string} plugin */
+const allOff = (plugin) =>
+  Object.fromEntries(nextRules.flatMap(({ rules = {} }) => Object.keys(rules).filter((name) => name.startsWith(`${plugin}/`)).map((name) => [name, "off"])));
+
 /** @param {string[]} uses */
 const withoutTypes = (...uses) => Object.fromEntries(uses.map((use) => [`@typescript-eslint/no-unsafe-${use}`, "off"]));
 
@@ -45,9 +49,9 @@ export default tseslint.config(
   { linterOptions: { reportUnusedDisableDirectives: "error", reportUnusedInlineConfigs: "error" } },
   { files: everything, rules: recommended },
   nextRules.filter((config) => config.rules !== undefined).map((config) => strictly(config, ["app/**/*.{ts,tsx}"])),
-  { files: ["app/**/*.{ts,tsx}"], ignores: hooks, rules: { "react-hooks/rules-of-hooks": "off" } },
+  { files: ["app/**/*.{ts,tsx}"], ignores: hooks, rules: allOff("react-hooks") },
   // Tells only of what the React compiler would leave out, and it is not used here.
-  { files: ["app/**/*.{ts,tsx}"], rules: { "react-hooks/incompatible-library": "off" } },
+  { files: hooks, rules: { "react-hooks/incompatible-library": "off" } },
   tseslint.configs.strictTypeChecked.map((config) => strictly(config, everything)),
   tseslint.configs.stylisticTypeChecked.map((config) => strictly(config, everything)),
   {

@@ -7,9 +7,9 @@ import { startChild } from "../launch/child.mjs";
  *
  * @typedef {object} Place
  * @property {string} checkout
- * @property {string} artifacts logs and traces, kept after the run
- * @property {string} reports what the runners write for us, gone after the run
- * @property {import("../launch/data-folder.mjs").DataFolder} folder
+ * @property {string} artifacts what people may want to look at after the run, such as the browser's traces
+ * @property {string} reports what the runners write for us to count
+ * @property {import("../launch/data-folder.mjs").DataFolder} folder this run's own, with its logs
  * @property {import("../launch/ending.mjs").Ending} ending
  * @property {Record<string, string>} environment what preparations have found, for the stages that need it
  */

@@ -10,11 +10,11 @@ const SYSTEM_FOLDERS = ["/usr/sbin", "/usr/local/sbin", "/opt/homebrew/bin"];
 /**
  * The first of these programs on the path that runs: a file that only tells how to install the program does not count.
  *
- * @param {readonly string[]} names
+ * @param {readonly string[]} names the most wanted first
+ * @param {readonly string[]} [folders] where to look
  * @returns {string | undefined} its path
  */
-export function findProgram(names) {
-  const folders = [...(process.env.PATH ?? "").split(delimiter), ...SYSTEM_FOLDERS];
+export function findProgram(names, folders = [...(process.env.PATH ?? "").split(delimiter), ...SYSTEM_FOLDERS]) {
   return names.flatMap((name) => folders.map((folder) => join(folder, name))).find((path) => isExecutable(path) && runs(path));
 }
 
