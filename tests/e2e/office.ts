@@ -1,5 +1,5 @@
 import AxeBuilder from "@axe-core/playwright";
-import { test as base, type Page, expect } from "@playwright/test";
+import { test as base, type BrowserContext, type Page, expect } from "@playwright/test";
 import { type ChildProcess, execFile, spawn } from "node:child_process";
 import { once } from "node:events";
 import { createServer, type AddressInfo } from "node:net";
@@ -72,7 +72,15 @@ async function openOffice(isDemonstration: boolean): Promise<Office & { readonly
   };
 }
 
+/** What a browser keeps after signing in, and where a page of the crew is. */
+export interface SignedIn {
+  readonly storageState: Awaited<ReturnType<BrowserContext["storageState"]>>;
+  readonly personPath: string;
+}
+
 interface WorkerFixtures {
+  /** The demonstration's owner, signed in once for all the tests that only look. */
+  readonly owner: SignedIn;
   /** The demonstration's office. */
   readonly demonstration: Office;
   /** An office without a company. */
@@ -95,6 +103,17 @@ export const test = base.extend<object, WorkerFixtures>({
       const office = await openOffice(false);
       await use(office);
       await office.close();
+    },
+    { scope: "worker", timeout: 120_000 },
+  ],
+  owner: [
+    async ({ demonstration, browser }, use) => {
+      const context = await browser.newContext();
+      const page = await context.newPage();
+      await signIn(page, demonstration);
+      const personPath = (await page.getByRole("link", { name: "Ray Odum" }).getAttribute("href")) ?? "";
+      await use({ storageState: await context.storageState(), personPath });
+      await context.close();
     },
     { scope: "worker", timeout: 120_000 },
   ],

@@ -1,5 +1,6 @@
 import { Button } from "#ui/button";
 import { DataTable } from "#ui/data-table.client";
+import { Disclosure } from "#ui/disclosure";
 import { EmptyState } from "#ui/empty-state";
 import { FindingMark } from "#ui/finding-mark";
 import { Row } from "#ui/row";
@@ -53,17 +54,19 @@ export function TablePart() {
         </Sheet>
         <DataTable id="none" caption="No rows" columns={propertyColumns} rows={[]} noun={noun} empty={empty} />
         <DataTable id="one" caption="One row, and longer than any column" columns={propertyColumns} rows={[longRow]} noun={noun} empty={empty} />
-        <DataTable
-          id="many"
-          caption="Two hundred properties"
-          columns={propertyColumns}
-          rows={propertyRows(200)}
-          noun={noun}
-          filterLabel="Find by street or customer"
-          sortedBy={{ id: "address" }}
-          dense
-          empty={empty}
-        />
+        <Disclosure name="Two hundred rows">
+          <DataTable
+            id="many"
+            caption="Two hundred properties"
+            columns={propertyColumns}
+            rows={propertyRows(200)}
+            noun={noun}
+            filterLabel="Find by street or customer"
+            sortedBy={{ id: "address" }}
+            dense
+            empty={empty}
+          />
+        </Disclosure>
       </Stack>
     </Section>
   );
