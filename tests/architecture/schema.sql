@@ -417,6 +417,10 @@ CREATE OR REPLACE FUNCTION public.take_sign_in_attempt(p_key text, p_limit integ
  SECURITY DEFINER
  SET search_path TO 'pg_catalog', 'public', 'pg_temp'
 AS $function$
+  -- Windows that have passed go, a few at a time and none that someone else is at.
+  DELETE FROM sign_in_throttle WHERE throttle_key IN (
+    SELECT o.throttle_key FROM sign_in_throttle o
+    WHERE o.window_start <= p_now - p_window AND o.throttle_key <> p_key LIMIT 100 FOR UPDATE SKIP LOCKED);
   INSERT INTO sign_in_throttle AS t (throttle_key, window_start, failures) VALUES (p_key, p_now, 1)
   ON CONFLICT (throttle_key) DO UPDATE SET
     window_start = CASE WHEN t.window_start <= p_now - p_window THEN p_now ELSE t.window_start END,

@@ -297,6 +297,10 @@ $$;
 -- False: the key has used up its attempts in this window.
 CREATE FUNCTION take_sign_in_attempt(p_key text, p_limit integer, p_now timestamptz, p_window interval) RETURNS boolean
 LANGUAGE sql SECURITY DEFINER SET search_path = pg_catalog, public, pg_temp AS $$
+  -- Windows that have passed go, a few at a time and none that someone else is at.
+  DELETE FROM sign_in_throttle WHERE throttle_key IN (
+    SELECT o.throttle_key FROM sign_in_throttle o
+    WHERE o.window_start <= p_now - p_window AND o.throttle_key <> p_key LIMIT 100 FOR UPDATE SKIP LOCKED);
   INSERT INTO sign_in_throttle AS t (throttle_key, window_start, failures) VALUES (p_key, p_now, 1)
   ON CONFLICT (throttle_key) DO UPDATE SET
     window_start = CASE WHEN t.window_start <= p_now - p_window THEN p_now ELSE t.window_start END,

@@ -25,4 +25,12 @@ test("an address without an account is never right", async () => {
   expect(await tryPassword(house, { email: "nobody@vale.example", passwordHash: undefined }, "right")).toBe("wrong");
 });
 
+test("counts whose window has passed are cleared away by later tries, whoever makes them", async () => {
+  const passwordHash = await hashPassword("right");
+  for (const email of ["one@vale.example", "two@vale.example"]) await tryPassword(house, { email, passwordHash }, "guess");
+  house.pass(SIGN_IN_WINDOW_MINUTES);
+  await tryPassword(house, { email: "three@vale.example", passwordHash }, "guess");
+  expect(await house.ask("select throttle_key from sign_in_throttle")).toEqual([{ throttle_key: "account:three@vale.example" }]);
+});
+
 test("the sentence says how long to wait", () => expect(TOO_MANY_TRIES).toContain(`${String(SIGN_IN_WINDOW_MINUTES)} minutes`));

@@ -48,3 +48,10 @@ test("of two changes at once one is made and the other is told", async () => {
 test.each(["2026-02-30", "04/13/2026", "1899-12-31", "2200-01-01"])("%j is no day to have left on", async (leftOn) => {
   expect(await change(1, "Robin Dale", leftOn)).toMatchObject({ refusal: { kind: "bad-input", fields: { leftOn: A_SENTENCE } } });
 });
+
+test("whoever can still sign in has not left: access ends first, and nothing is written until then", async () => {
+  const before = await house.books();
+  const ownerLeft = { personId: company.owner.personId, version: 1, name: "Dana Vale", phone: "", leftOn: "2026-04-13" };
+  expect(await changePerson(house, company.owner.key, ownerLeft)).toMatchObject({ refusal: { kind: "bad-input", fields: { leftOn: A_SENTENCE } } });
+  expect(await house.books()).toEqual(before);
+});

@@ -13,7 +13,7 @@ function Fields() {
       <DateField
         label="Left on"
         optional
-        hint="A person who left stays in the books for the records; access ends apart, under Access."
+        hint="A person who left stays in the books for the records. End their access first, under Access."
         {...useField("leftOn")}
       />
     </>
