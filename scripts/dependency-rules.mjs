@@ -15,9 +15,9 @@ export const domainOrder = [
   "company", // where the business is licensed
   "crew", // people, roles, licenses
   "turf", // species, nutrients, growth, water
+  "weather", // hours and windows for spraying
   "label", // what a label allows
   "equipment", // calibrations
-  "weather", // hours and windows for spraying
   "stock", // the ledger of lots
   "mixing", // from zones, labels and equipment to a ticket
   "routing", // one day's stops in order
