@@ -7,6 +7,7 @@ import { changePerson } from "#application/people/change-person";
 import { aCompany, anInvitation, aPerson, type TestCompany, valueOf } from "../support/crew";
 import { openHouse, type TestHouse } from "../support/house";
 import { type Pooler, startPooler } from "../support/pooler";
+import { writeSeasonRows } from "../support/season-rows";
 import { tenancyFaults } from "../support/tenancy-walk";
 import { openClient } from "#adapters/postgres/client";
 import { type House } from "#application/use-case";
@@ -23,7 +24,10 @@ beforeAll(async () => {
   pooled = { ...house, client: openClient(pooler.addressOf(house.database.appUrl), 4) };
   first = await aCompany(house, "First Crew");
   second = await aCompany(house, "Second Crew");
-  for (const company of [first, second]) await anInvitation(house, company, await aPerson(house, company), "invited@crew.example");
+  for (const company of [first, second]) {
+    await anInvitation(house, company, await aPerson(house, company), "invited@crew.example");
+    await writeSeasonRows(house, company);
+  }
 });
 afterAll(async () => {
   await pooled.client.$disconnect();

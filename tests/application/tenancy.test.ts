@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { aCompany, anInvitation, aPerson, type TestCompany } from "../support/crew";
 import { openHouse, type TestHouse } from "../support/house";
+import { writeSeasonRows } from "../support/season-rows";
 import { GLOBAL_TABLES, tenancyFaults } from "../support/tenancy-walk";
 
 let house: TestHouse;
@@ -13,6 +14,7 @@ beforeAll(async () => {
   for (const company of [first, second]) {
     const personId = await aPerson(house, company);
     await anInvitation(house, company, personId, `invited@${company.companyId}.example`);
+    await writeSeasonRows(house, company);
   }
 });
 afterAll(() => house.close());

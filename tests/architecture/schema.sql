@@ -26,6 +26,44 @@ create table audit_event (
   constraint audit_event_company_id_fkey FOREIGN KEY (company_id) REFERENCES company(company_id) ON UPDATE CASCADE ON DELETE RESTRICT
 );
 
+create table calibration (
+  company_id uuid not null,
+  calibration_id uuid not null,
+  equipment_id uuid not null,
+  operator_id uuid not null,
+  product_id uuid,
+  tip text,
+  pressure_psi double precision,
+  setting text,
+  method text not null,
+  inputs jsonb not null,
+  rate_basis text not null,
+  rate_amount bigint not null,
+  rate_per bigint not null,
+  made_on date not null,
+  entered_at timestamp(3) with time zone not null,
+  constraint calibration_pkey PRIMARY KEY (company_id, calibration_id),
+  constraint calibration_basis_is_known CHECK ((rate_basis = ANY (ARRAY['carrier-volume-per-area'::text, 'product-mass-per-area'::text]))),
+  constraint calibration_rate_is_positive CHECK (((rate_amount > 0) AND (rate_per > 0) AND (pressure_psi > (0)::double precision))),
+  constraint calibration_company_id_equipment_id_fkey FOREIGN KEY (company_id, equipment_id) REFERENCES equipment(company_id, equipment_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint calibration_company_id_operator_id_fkey FOREIGN KEY (company_id, operator_id) REFERENCES person(company_id, person_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint calibration_company_id_product_id_fkey FOREIGN KEY (company_id, product_id) REFERENCES product(company_id, product_id) ON UPDATE CASCADE ON DELETE RESTRICT
+);
+
+create table client (
+  company_id uuid not null,
+  client_id uuid not null,
+  name text not null,
+  phone text,
+  email text,
+  standing text not null default 'current'::text,
+  created_at timestamp(3) with time zone not null,
+  version integer not null default 1,
+  constraint client_pkey PRIMARY KEY (company_id, client_id),
+  constraint client_standing_is_known CHECK ((standing = ANY (ARRAY['current'::text, 'paused'::text, 'left'::text]))),
+  constraint client_company_id_fkey FOREIGN KEY (company_id) REFERENCES company(company_id) ON UPDATE CASCADE ON DELETE RESTRICT
+);
+
 create table company (
   company_id uuid not null,
   name text not null,
@@ -43,6 +81,75 @@ create table company (
   constraint company_name_is_given CHECK (((length(btrim(name)) >= 1) AND (length(btrim(name)) <= 200))),
   constraint company_state_is_a_usps_code CHECK ((state ~ '^[A-Z]{2}$'::text)),
   constraint company_time_zone_is_given CHECK (((length(time_zone) >= 1) AND (length(time_zone) <= 64)))
+);
+
+create table equipment (
+  company_id uuid not null,
+  equipment_id uuid not null,
+  vehicle_id uuid,
+  name text not null,
+  kind text not null,
+  capacity bigint not null,
+  hold_up bigint,
+  has_deflector boolean,
+  swath bigint,
+  created_at timestamp(3) with time zone not null,
+  stood_down_at timestamp(3) with time zone,
+  version integer not null default 1,
+  constraint equipment_pkey PRIMARY KEY (company_id, equipment_id),
+  constraint equipment_deflector_is_a_spreaders CHECK (((has_deflector IS NULL) OR (kind = ANY (ARRAY['broadcast-spreader'::text, 'drop-spreader'::text])))),
+  constraint equipment_kind_is_known CHECK ((kind = ANY (ARRAY['boom-sprayer'::text, 'backpack-sprayer'::text, 'hose-and-gun'::text, 'broadcast-spreader'::text, 'drop-spreader'::text]))),
+  constraint equipment_measures_are_positive CHECK (((capacity > 0) AND (hold_up >= 0) AND (swath > 0))),
+  constraint equipment_company_id_fkey FOREIGN KEY (company_id) REFERENCES company(company_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint equipment_company_id_vehicle_id_fkey FOREIGN KEY (company_id, vehicle_id) REFERENCES vehicle(company_id, vehicle_id) ON UPDATE CASCADE ON DELETE RESTRICT
+);
+
+create table fill (
+  company_id uuid not null,
+  fill_id uuid not null,
+  equipment_id uuid not null,
+  number integer not null,
+  finished_volume bigint not null,
+  filled_at timestamp(3) with time zone not null,
+  entered_at timestamp(3) with time zone not null,
+  person_id uuid not null,
+  mixing_place text not null,
+  stock_posting_id uuid not null,
+  planned_visit_ids uuid[],
+  constraint fill_pkey PRIMARY KEY (company_id, fill_id),
+  constraint fill_holds_something CHECK (((finished_volume > 0) AND (number > 0))),
+  constraint fill_company_id_equipment_id_fkey FOREIGN KEY (company_id, equipment_id) REFERENCES equipment(company_id, equipment_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint fill_company_id_person_id_fkey FOREIGN KEY (company_id, person_id) REFERENCES person(company_id, person_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint fill_company_id_stock_posting_id_fkey FOREIGN KEY (company_id, stock_posting_id) REFERENCES stock_posting(company_id, stock_posting_id) ON UPDATE CASCADE ON DELETE RESTRICT
+);
+
+create table fill_draw (
+  company_id uuid not null,
+  fill_id uuid not null,
+  visit_id uuid not null,
+  register_entry_id uuid not null,
+  volume bigint not null,
+  is_measured boolean not null,
+  constraint fill_draw_pkey PRIMARY KEY (company_id, fill_id, visit_id),
+  constraint fill_draw_takes_something CHECK ((volume > 0)),
+  constraint fill_draw_company_id_fill_id_fkey FOREIGN KEY (company_id, fill_id) REFERENCES fill(company_id, fill_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint fill_draw_company_id_register_entry_id_fkey FOREIGN KEY (company_id, register_entry_id) REFERENCES register_entry(company_id, register_entry_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint fill_draw_company_id_visit_id_fkey FOREIGN KEY (company_id, visit_id) REFERENCES visit(company_id, visit_id) ON UPDATE CASCADE ON DELETE RESTRICT
+);
+
+create table hold_answer (
+  company_id uuid not null,
+  hold_answer_id uuid not null,
+  visit_id uuid not null,
+  rule text not null,
+  reason text not null,
+  person_id uuid not null,
+  license_id uuid not null,
+  answered_at timestamp(3) with time zone not null,
+  constraint hold_answer_pkey PRIMARY KEY (company_id, hold_answer_id),
+  constraint hold_answer_company_id_license_id_fkey FOREIGN KEY (company_id, license_id) REFERENCES license(company_id, license_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint hold_answer_company_id_person_id_fkey FOREIGN KEY (company_id, person_id) REFERENCES person(company_id, person_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint hold_answer_company_id_visit_id_fkey FOREIGN KEY (company_id, visit_id) REFERENCES visit(company_id, visit_id) ON UPDATE CASCADE ON DELETE RESTRICT
 );
 
 create table installation (
@@ -74,6 +181,45 @@ create table invitation (
   constraint invitation_company_id_person_id_fkey FOREIGN KEY (company_id, person_id) REFERENCES person(company_id, person_id) ON UPDATE CASCADE ON DELETE RESTRICT
 );
 
+create table issued_paper (
+  company_id uuid not null,
+  issued_paper_id uuid not null,
+  kind text not null,
+  subject_id uuid not null,
+  data jsonb not null,
+  rules_version text not null,
+  person_id uuid not null,
+  issued_at timestamp(3) with time zone not null,
+  constraint issued_paper_pkey PRIMARY KEY (company_id, issued_paper_id),
+  constraint issued_paper_kind_is_known CHECK ((kind = ANY (ARRAY['route-sheet'::text, 'loading-list'::text, 'mix-ticket'::text, 'application-record'::text, 'customer-notice'::text, 'posting-sign'::text]))),
+  constraint issued_paper_company_id_person_id_fkey FOREIGN KEY (company_id, person_id) REFERENCES person(company_id, person_id) ON UPDATE CASCADE ON DELETE RESTRICT
+);
+
+create table label_confirmation (
+  company_id uuid not null,
+  label_confirmation_id uuid not null,
+  label_entry_id uuid not null,
+  person_id uuid not null,
+  confirmed_at timestamp(3) with time zone not null,
+  constraint label_confirmation_pkey PRIMARY KEY (company_id, label_confirmation_id),
+  constraint label_confirmation_company_id_label_entry_id_fkey FOREIGN KEY (company_id, label_entry_id) REFERENCES label_entry(company_id, label_entry_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint label_confirmation_company_id_person_id_fkey FOREIGN KEY (company_id, person_id) REFERENCES person(company_id, person_id) ON UPDATE CASCADE ON DELETE RESTRICT
+);
+
+create table label_entry (
+  company_id uuid not null,
+  label_entry_id uuid not null,
+  product_id uuid not null,
+  number integer not null,
+  facts jsonb not null,
+  person_id uuid not null,
+  entered_at timestamp(3) with time zone not null,
+  constraint label_entry_pkey PRIMARY KEY (company_id, label_entry_id),
+  constraint label_entry_counts_from_one CHECK ((number > 0)),
+  constraint label_entry_company_id_person_id_fkey FOREIGN KEY (company_id, person_id) REFERENCES person(company_id, person_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint label_entry_company_id_product_id_fkey FOREIGN KEY (company_id, product_id) REFERENCES product(company_id, product_id) ON UPDATE CASCADE ON DELETE RESTRICT
+);
+
 create table license (
   company_id uuid not null,
   license_id uuid not null,
@@ -94,6 +240,34 @@ create table license (
   constraint license_company_id_person_id_fkey FOREIGN KEY (company_id, person_id) REFERENCES person(company_id, person_id) ON UPDATE CASCADE ON DELETE RESTRICT
 );
 
+create table lot (
+  company_id uuid not null,
+  lot_id uuid not null,
+  product_id uuid not null,
+  number text not null,
+  expires_on date,
+  container text not null,
+  container_size bigint not null,
+  created_at timestamp(3) with time zone not null,
+  constraint lot_pkey PRIMARY KEY (company_id, lot_id),
+  constraint lot_container_holds_something CHECK ((container_size > 0)),
+  constraint lot_container_is_known CHECK ((container = ANY (ARRAY['bag'::text, 'jug'::text, 'bottle'::text, 'drum'::text, 'box'::text]))),
+  constraint lot_company_id_product_id_fkey FOREIGN KEY (company_id, product_id) REFERENCES product(company_id, product_id) ON UPDATE CASCADE ON DELETE RESTRICT
+);
+
+create table measuring_tool (
+  company_id uuid not null,
+  measuring_tool_id uuid not null,
+  name text not null,
+  dimension text not null,
+  mark text not null,
+  created_at timestamp(3) with time zone not null,
+  stood_down_at timestamp(3) with time zone,
+  constraint measuring_tool_pkey PRIMARY KEY (company_id, measuring_tool_id),
+  constraint measuring_tool_dimension_is_known CHECK ((dimension = ANY (ARRAY['mass'::text, 'volume'::text]))),
+  constraint measuring_tool_company_id_fkey FOREIGN KEY (company_id) REFERENCES company(company_id) ON UPDATE CASCADE ON DELETE RESTRICT
+);
+
 create table membership (
   company_id uuid not null,
   account_id uuid not null,
@@ -106,6 +280,21 @@ create table membership (
   constraint membership_role_is_known CHECK ((role = ANY (ARRAY['owner'::text, 'office'::text, 'applicator'::text, 'technician'::text, 'inspector'::text]))),
   constraint membership_account_id_fkey FOREIGN KEY (account_id) REFERENCES account(account_id) ON UPDATE CASCADE ON DELETE RESTRICT,
   constraint membership_company_id_person_id_fkey FOREIGN KEY (company_id, person_id) REFERENCES person(company_id, person_id) ON UPDATE CASCADE ON DELETE RESTRICT
+);
+
+create table mix_ticket (
+  company_id uuid not null,
+  mix_ticket_id uuid not null,
+  visit_id uuid not null,
+  number integer not null,
+  snapshot jsonb not null,
+  rules_version text not null,
+  person_id uuid not null,
+  issued_at timestamp(3) with time zone not null,
+  constraint mix_ticket_pkey PRIMARY KEY (company_id, mix_ticket_id),
+  constraint mix_ticket_counts_from_one CHECK ((number > 0)),
+  constraint mix_ticket_company_id_person_id_fkey FOREIGN KEY (company_id, person_id) REFERENCES person(company_id, person_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint mix_ticket_company_id_visit_id_fkey FOREIGN KEY (company_id, visit_id) REFERENCES visit(company_id, visit_id) ON UPDATE CASCADE ON DELETE RESTRICT
 );
 
 create table one_time_link (
@@ -135,6 +324,152 @@ create table person (
   constraint person_company_id_fkey FOREIGN KEY (company_id) REFERENCES company(company_id) ON UPDATE CASCADE ON DELETE RESTRICT
 );
 
+create table product (
+  company_id uuid not null,
+  product_id uuid not null,
+  name text not null,
+  form text not null,
+  counted_by text not null,
+  created_at timestamp(3) with time zone not null,
+  retired_at timestamp(3) with time zone,
+  version integer not null default 1,
+  constraint product_pkey PRIMARY KEY (company_id, product_id),
+  constraint product_form_is_known CHECK ((form = ANY (ARRAY['granular'::text, 'liquid'::text]))),
+  constraint product_is_counted_by_mass_or_volume CHECK ((counted_by = ANY (ARRAY['mass'::text, 'volume'::text]))),
+  constraint product_company_id_fkey FOREIGN KEY (company_id) REFERENCES company(company_id) ON UPDATE CASCADE ON DELETE RESTRICT
+);
+
+create table program (
+  company_id uuid not null,
+  program_id uuid not null,
+  name text not null,
+  season integer not null,
+  created_at timestamp(3) with time zone not null,
+  version integer not null default 1,
+  constraint program_pkey PRIMARY KEY (company_id, program_id),
+  constraint program_season_is_a_year CHECK (((season >= 2000) AND (season <= 2999))),
+  constraint program_company_id_fkey FOREIGN KEY (company_id) REFERENCES company(company_id) ON UPDATE CASCADE ON DELETE RESTRICT
+);
+
+create table property (
+  company_id uuid not null,
+  property_id uuid not null,
+  client_id uuid not null,
+  street text not null,
+  city text not null,
+  state text not null,
+  zip text not null,
+  latitude double precision,
+  longitude double precision,
+  position_origin text,
+  access_note text,
+  gate_code text,
+  narrowest_gate bigint,
+  dog_note text,
+  mowing_weekday integer,
+  mowed_by text,
+  lot_area bigint,
+  watering_from_minute integer,
+  watering_until_minute integer,
+  watering_weekdays text,
+  note text,
+  created_at timestamp(3) with time zone not null,
+  version integer not null default 1,
+  constraint property_pkey PRIMARY KEY (company_id, property_id),
+  constraint property_measures_are_positive CHECK (((lot_area > 0) AND (narrowest_gate > 0))),
+  constraint property_mowed_by_is_known CHECK ((mowed_by = ANY (ARRAY['customer'::text, 'us'::text, 'another-crew'::text]))),
+  constraint property_mowing_weekday_is_one CHECK (((mowing_weekday >= 1) AND (mowing_weekday <= 7))),
+  constraint property_position_is_on_earth CHECK ((((latitude >= ('-90'::integer)::double precision) AND (latitude <= (90)::double precision)) AND ((longitude >= ('-180'::integer)::double precision) AND (longitude <= (180)::double precision)))),
+  constraint property_position_is_whole CHECK ((((latitude IS NULL) = (longitude IS NULL)) AND ((latitude IS NULL) = (position_origin IS NULL)))),
+  constraint property_position_origin_is_known CHECK ((position_origin = ANY (ARRAY['zip-centroid'::text, 'entered'::text]))),
+  constraint property_watering_hours_are_whole CHECK (((watering_from_minute IS NULL) = (watering_until_minute IS NULL))),
+  constraint property_watering_hours_lie_in_a_day CHECK ((((watering_from_minute >= 0) AND (watering_from_minute <= 1439)) AND ((watering_until_minute >= 1) AND (watering_until_minute <= 1440)) AND (watering_from_minute <> watering_until_minute))),
+  constraint property_watering_weekdays_are_some CHECK ((watering_weekdays ~ '^[1-7]{1,7}$'::text)),
+  constraint property_zip_is_five_or_nine_digits CHECK ((zip ~ '^[0-9]{5}(-[0-9]{4})?$'::text)),
+  constraint property_company_id_client_id_fkey FOREIGN KEY (company_id, client_id) REFERENCES client(company_id, client_id) ON UPDATE CASCADE ON DELETE RESTRICT
+);
+
+create table register_entry (
+  company_id uuid not null,
+  register_entry_id uuid not null,
+  number integer not null,
+  kind text not null,
+  visit_id uuid not null,
+  amends_id uuid,
+  request_id uuid not null,
+  content text not null,
+  hash bytea not null,
+  previous_hash bytea not null,
+  started_at timestamp(3) with time zone not null,
+  ended_at timestamp(3) with time zone not null,
+  applicator_id uuid not null,
+  written_at timestamp(3) with time zone not null,
+  person_id uuid not null,
+  stock_posting_id uuid,
+  constraint register_entry_pkey PRIMARY KEY (company_id, register_entry_id),
+  constraint register_entry_amends_as_an_amendment CHECK (((kind = 'amendment'::text) = (amends_id IS NOT NULL))),
+  constraint register_entry_ends_no_earlier_than_it_starts CHECK ((ended_at >= started_at)),
+  constraint register_entry_kind_is_known CHECK ((kind = ANY (ARRAY['record'::text, 'amendment'::text]))),
+  constraint register_entry_company_id_amends_id_fkey FOREIGN KEY (company_id, amends_id) REFERENCES register_entry(company_id, register_entry_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint register_entry_company_id_applicator_id_fkey FOREIGN KEY (company_id, applicator_id) REFERENCES person(company_id, person_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint register_entry_company_id_person_id_fkey FOREIGN KEY (company_id, person_id) REFERENCES person(company_id, person_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint register_entry_company_id_stock_posting_id_fkey FOREIGN KEY (company_id, stock_posting_id) REFERENCES stock_posting(company_id, stock_posting_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint register_entry_company_id_visit_id_fkey FOREIGN KEY (company_id, visit_id) REFERENCES visit(company_id, visit_id) ON UPDATE CASCADE ON DELETE RESTRICT
+);
+
+create table round (
+  company_id uuid not null,
+  round_id uuid not null,
+  program_id uuid not null,
+  "position" integer not null,
+  name text not null,
+  opens_on date not null,
+  closes_on date not null,
+  second_look_after_days integer,
+  created_at timestamp(3) with time zone not null,
+  version integer not null default 1,
+  constraint round_pkey PRIMARY KEY (company_id, round_id),
+  constraint round_closes_after_it_opens CHECK ((closes_on >= opens_on)),
+  constraint round_numbers_are_positive CHECK ((("position" > 0) AND ((second_look_after_days >= 1) AND (second_look_after_days <= 60)))),
+  constraint round_company_id_program_id_fkey FOREIGN KEY (company_id, program_id) REFERENCES program(company_id, program_id) ON UPDATE CASCADE ON DELETE RESTRICT
+);
+
+create table round_treatment (
+  company_id uuid not null,
+  round_id uuid not null,
+  line integer not null,
+  product_id uuid not null,
+  label_use text not null,
+  rate_basis text not null,
+  rate_amount bigint not null,
+  rate_per bigint not null,
+  rate_text text not null,
+  reason text not null,
+  constraint round_treatment_pkey PRIMARY KEY (company_id, round_id, line),
+  constraint round_treatment_rate_is_whole CHECK (((rate_amount > 0) AND (rate_per > 0))),
+  constraint round_treatment_company_id_product_id_fkey FOREIGN KEY (company_id, product_id) REFERENCES product(company_id, product_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint round_treatment_company_id_round_id_fkey FOREIGN KEY (company_id, round_id) REFERENCES round(company_id, round_id) ON UPDATE CASCADE ON DELETE RESTRICT
+);
+
+create table route_day (
+  company_id uuid not null,
+  route_day_id uuid not null,
+  date date not null,
+  vehicle_id uuid not null,
+  operator_id uuid not null,
+  starts_at_minute integer not null,
+  ends_at_minute integer not null,
+  forecast_high_f integer,
+  forecast_source text,
+  created_at timestamp(3) with time zone not null,
+  version integer not null default 1,
+  constraint route_day_pkey PRIMARY KEY (company_id, route_day_id),
+  constraint route_day_forecast_is_whole CHECK ((((forecast_high_f IS NULL) = (forecast_source IS NULL)) AND ((forecast_high_f >= '-60'::integer) AND (forecast_high_f <= 140)))),
+  constraint route_day_hours_lie_in_a_day CHECK ((((starts_at_minute >= 0) AND (starts_at_minute <= 1439)) AND ((ends_at_minute >= 1) AND (ends_at_minute <= 1440)) AND (starts_at_minute < ends_at_minute))),
+  constraint route_day_company_id_operator_id_fkey FOREIGN KEY (company_id, operator_id) REFERENCES person(company_id, person_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint route_day_company_id_vehicle_id_fkey FOREIGN KEY (company_id, vehicle_id) REFERENCES vehicle(company_id, vehicle_id) ON UPDATE CASCADE ON DELETE RESTRICT
+);
+
 create table sign_in_throttle (
   throttle_key text not null,
   window_start timestamp(3) with time zone not null,
@@ -143,23 +478,313 @@ create table sign_in_throttle (
   constraint sign_in_throttle_counts_up CHECK ((failures >= 0))
 );
 
+create table soil_test (
+  company_id uuid not null,
+  soil_test_id uuid not null,
+  zone_id uuid not null,
+  sampled_on date not null,
+  laboratory text not null,
+  phosphorus_word text not null,
+  phosphorus text not null,
+  created_at timestamp(3) with time zone not null,
+  constraint soil_test_pkey PRIMARY KEY (company_id, soil_test_id),
+  constraint soil_test_phosphorus_is_known CHECK ((phosphorus = ANY (ARRAY['deficient'::text, 'sufficient'::text, 'not-tested'::text]))),
+  constraint soil_test_company_id_zone_id_fkey FOREIGN KEY (company_id, zone_id) REFERENCES zone(company_id, zone_id) ON UPDATE CASCADE ON DELETE RESTRICT
+);
+
+create table station (
+  company_id uuid not null,
+  station_id uuid not null,
+  property_id uuid not null,
+  number integer not null,
+  name text not null,
+  test_depth bigint,
+  test_minutes integer,
+  tested_on date,
+  longest_run_minutes integer,
+  created_at timestamp(3) with time zone not null,
+  removed_at timestamp(3) with time zone,
+  version integer not null default 1,
+  constraint station_pkey PRIMARY KEY (company_id, station_id),
+  constraint station_measures_are_positive CHECK (((test_depth > 0) AND (test_minutes > 0) AND (longest_run_minutes > 0) AND (number > 0))),
+  constraint station_test_is_whole CHECK ((((test_depth IS NULL) = (test_minutes IS NULL)) AND ((test_depth IS NULL) = (tested_on IS NULL)))),
+  constraint station_company_id_property_id_fkey FOREIGN KEY (company_id, property_id) REFERENCES property(company_id, property_id) ON UPDATE CASCADE ON DELETE RESTRICT
+);
+
+create table station_zone (
+  company_id uuid not null,
+  station_id uuid not null,
+  zone_id uuid not null,
+  constraint station_zone_pkey PRIMARY KEY (company_id, station_id, zone_id),
+  constraint station_zone_company_id_station_id_fkey FOREIGN KEY (company_id, station_id) REFERENCES station(company_id, station_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint station_zone_company_id_zone_id_fkey FOREIGN KEY (company_id, zone_id) REFERENCES zone(company_id, zone_id) ON UPDATE CASCADE ON DELETE RESTRICT
+);
+
+create table stock_balance (
+  company_id uuid not null,
+  lot_id uuid not null,
+  stock_location_id uuid not null,
+  amount bigint not null,
+  constraint stock_balance_pkey PRIMARY KEY (company_id, lot_id, stock_location_id),
+  constraint stock_balance_company_id_lot_id_fkey FOREIGN KEY (company_id, lot_id) REFERENCES lot(company_id, lot_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint stock_balance_company_id_stock_location_id_fkey FOREIGN KEY (company_id, stock_location_id) REFERENCES stock_location(company_id, stock_location_id) ON UPDATE CASCADE ON DELETE RESTRICT
+);
+
+create table stock_entry (
+  company_id uuid not null,
+  stock_posting_id uuid not null,
+  line integer not null,
+  lot_id uuid not null,
+  stock_location_id uuid not null,
+  amount bigint not null,
+  constraint stock_entry_pkey PRIMARY KEY (company_id, stock_posting_id, line),
+  constraint stock_entry_moves_something CHECK ((amount <> 0)),
+  constraint stock_entry_company_id_lot_id_fkey FOREIGN KEY (company_id, lot_id) REFERENCES lot(company_id, lot_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint stock_entry_company_id_stock_location_id_fkey FOREIGN KEY (company_id, stock_location_id) REFERENCES stock_location(company_id, stock_location_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint stock_entry_company_id_stock_posting_id_fkey FOREIGN KEY (company_id, stock_posting_id) REFERENCES stock_posting(company_id, stock_posting_id) ON UPDATE CASCADE ON DELETE RESTRICT
+);
+
+create table stock_location (
+  company_id uuid not null,
+  stock_location_id uuid not null,
+  kind text not null,
+  name text not null,
+  vehicle_id uuid,
+  equipment_id uuid,
+  latitude double precision,
+  longitude double precision,
+  created_at timestamp(3) with time zone not null,
+  constraint stock_location_pkey PRIMARY KEY (company_id, stock_location_id),
+  constraint stock_location_kind_is_known CHECK ((kind = ANY (ARRAY['shop'::text, 'truck'::text, 'tank'::text, 'supplier'::text, 'lawn'::text, 'rinsate'::text, 'loss'::text, 'count-difference'::text]))),
+  constraint stock_location_position_is_whole CHECK ((((latitude IS NULL) = (longitude IS NULL)) AND ((latitude >= ('-90'::integer)::double precision) AND (latitude <= (90)::double precision)) AND ((longitude >= ('-180'::integer)::double precision) AND (longitude <= (180)::double precision)))),
+  constraint stock_location_tank_has_its_equipment CHECK (((kind = 'tank'::text) = (equipment_id IS NOT NULL))),
+  constraint stock_location_truck_has_its_vehicle CHECK (((kind = 'truck'::text) = (vehicle_id IS NOT NULL))),
+  constraint stock_location_company_id_equipment_id_fkey FOREIGN KEY (company_id, equipment_id) REFERENCES equipment(company_id, equipment_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint stock_location_company_id_fkey FOREIGN KEY (company_id) REFERENCES company(company_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint stock_location_company_id_vehicle_id_fkey FOREIGN KEY (company_id, vehicle_id) REFERENCES vehicle(company_id, vehicle_id) ON UPDATE CASCADE ON DELETE RESTRICT
+);
+
+create table stock_posting (
+  company_id uuid not null,
+  stock_posting_id uuid not null,
+  kind text not null,
+  request_id uuid not null,
+  happened_at timestamp(3) with time zone not null,
+  entered_at timestamp(3) with time zone not null,
+  person_id uuid not null,
+  note text,
+  constraint stock_posting_pkey PRIMARY KEY (company_id, stock_posting_id),
+  constraint stock_posting_kind_is_known CHECK ((kind = ANY (ARRAY['receive'::text, 'move'::text, 'fill'::text, 'apply'::text, 'return'::text, 'lose'::text, 'count'::text]))),
+  constraint stock_posting_company_id_person_id_fkey FOREIGN KEY (company_id, person_id) REFERENCES person(company_id, person_id) ON UPDATE CASCADE ON DELETE RESTRICT
+);
+
+create table stop (
+  company_id uuid not null,
+  visit_id uuid not null,
+  route_day_id uuid not null,
+  "position" integer not null,
+  arrives_at_minute integer,
+  drive_minutes integer,
+  is_pinned boolean not null default false,
+  constraint stop_pkey PRIMARY KEY (company_id, visit_id),
+  constraint stop_counts_from_one CHECK (("position" > 0)),
+  constraint stop_company_id_route_day_id_fkey FOREIGN KEY (company_id, route_day_id) REFERENCES route_day(company_id, route_day_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint stop_company_id_visit_id_fkey FOREIGN KEY (company_id, visit_id) REFERENCES visit(company_id, visit_id) ON UPDATE CASCADE ON DELETE RESTRICT
+);
+
+create table vehicle (
+  company_id uuid not null,
+  vehicle_id uuid not null,
+  number integer not null,
+  name text not null,
+  payload bigint,
+  created_at timestamp(3) with time zone not null,
+  stood_down_at timestamp(3) with time zone,
+  version integer not null default 1,
+  constraint vehicle_pkey PRIMARY KEY (company_id, vehicle_id),
+  constraint vehicle_measures_are_positive CHECK (((number > 0) AND (payload > 0))),
+  constraint vehicle_company_id_fkey FOREIGN KEY (company_id) REFERENCES company(company_id) ON UPDATE CASCADE ON DELETE RESTRICT
+);
+
+create table visit (
+  company_id uuid not null,
+  visit_id uuid not null,
+  property_id uuid not null,
+  round_id uuid,
+  name text not null,
+  opens_on date not null,
+  closes_on date not null,
+  state text not null default 'planned'::text,
+  window_from_minute integer,
+  window_until_minute integer,
+  service_minutes integer not null,
+  second_look_after_days integer,
+  looks_again_at_id uuid,
+  created_at timestamp(3) with time zone not null,
+  version integer not null default 1,
+  constraint visit_pkey PRIMARY KEY (company_id, visit_id),
+  constraint visit_closes_after_it_opens CHECK ((closes_on >= opens_on)),
+  constraint visit_numbers_are_positive CHECK ((((service_minutes >= 1) AND (service_minutes <= 1440)) AND ((second_look_after_days >= 1) AND (second_look_after_days <= 60)))),
+  constraint visit_state_is_known CHECK ((state = ANY (ARRAY['planned'::text, 'done'::text, 'part-done'::text, 'not-done'::text]))),
+  constraint visit_window_lies_in_a_day CHECK ((((window_from_minute IS NULL) = (window_until_minute IS NULL)) AND ((window_from_minute >= 0) AND (window_from_minute <= 1439)) AND ((window_until_minute >= 1) AND (window_until_minute <= 1440)) AND (window_from_minute < window_until_minute))),
+  constraint visit_company_id_looks_again_at_id_fkey FOREIGN KEY (company_id, looks_again_at_id) REFERENCES visit(company_id, visit_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint visit_company_id_property_id_fkey FOREIGN KEY (company_id, property_id) REFERENCES property(company_id, property_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint visit_company_id_round_id_fkey FOREIGN KEY (company_id, round_id) REFERENCES round(company_id, round_id) ON UPDATE CASCADE ON DELETE RESTRICT
+);
+
+create table visit_task (
+  company_id uuid not null,
+  visit_id uuid not null,
+  line integer not null,
+  kind text not null,
+  product_id uuid,
+  label_use text,
+  rate_basis text,
+  rate_amount bigint,
+  rate_per bigint,
+  rate_text text,
+  reason text not null,
+  equipment_id uuid,
+  constraint visit_task_pkey PRIMARY KEY (company_id, visit_id, line),
+  constraint visit_task_is_a_treatment_or_a_look CHECK ((((kind = 'look'::text) AND (num_nonnulls(product_id, label_use, rate_basis, rate_amount, rate_per, rate_text, equipment_id) = 0)) OR ((kind = 'treatment'::text) AND (num_nulls(product_id, label_use, rate_basis, rate_amount, rate_per, rate_text) = 0)))),
+  constraint visit_task_rate_is_positive CHECK (((rate_amount > 0) AND (rate_per > 0))),
+  constraint visit_task_company_id_equipment_id_fkey FOREIGN KEY (company_id, equipment_id) REFERENCES equipment(company_id, equipment_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint visit_task_company_id_product_id_fkey FOREIGN KEY (company_id, product_id) REFERENCES product(company_id, product_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint visit_task_company_id_visit_id_fkey FOREIGN KEY (company_id, visit_id) REFERENCES visit(company_id, visit_id) ON UPDATE CASCADE ON DELETE RESTRICT
+);
+
+create table visit_task_zone (
+  company_id uuid not null,
+  visit_id uuid not null,
+  line integer not null,
+  zone_id uuid not null,
+  constraint visit_task_zone_pkey PRIMARY KEY (company_id, visit_id, line, zone_id),
+  constraint visit_task_zone_company_id_visit_id_line_fkey FOREIGN KEY (company_id, visit_id, line) REFERENCES visit_task(company_id, visit_id, line) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint visit_task_zone_company_id_zone_id_fkey FOREIGN KEY (company_id, zone_id) REFERENCES zone(company_id, zone_id) ON UPDATE CASCADE ON DELETE RESTRICT
+);
+
+create table water_edge (
+  company_id uuid not null,
+  water_edge_id uuid not null,
+  zone_id uuid not null,
+  name text not null,
+  length bigint,
+  width bigint,
+  created_at timestamp(3) with time zone not null,
+  removed_at timestamp(3) with time zone,
+  constraint water_edge_pkey PRIMARY KEY (company_id, water_edge_id),
+  constraint water_edge_measures_are_positive CHECK (((length > 0) AND (width > 0))),
+  constraint water_edge_company_id_zone_id_fkey FOREIGN KEY (company_id, zone_id) REFERENCES zone(company_id, zone_id) ON UPDATE CASCADE ON DELETE RESTRICT
+);
+
+create table zone (
+  company_id uuid not null,
+  zone_id uuid not null,
+  property_id uuid not null,
+  letter text not null,
+  name text not null,
+  grasses text[],
+  grasses_assumed boolean not null,
+  pieces jsonb not null,
+  area bigint not null,
+  area_origin text not null,
+  measured_on date,
+  established_by text,
+  established_on date,
+  created_at timestamp(3) with time zone not null,
+  removed_at timestamp(3) with time zone,
+  version integer not null default 1,
+  constraint zone_pkey PRIMARY KEY (company_id, zone_id),
+  constraint zone_area_is_positive CHECK ((area > 0)),
+  constraint zone_area_origin_is_known CHECK ((area_origin = ANY (ARRAY['measured'::text, 'entered'::text, 'imported'::text]))),
+  constraint zone_grasses_are_named CHECK ((cardinality(grasses) > 0)),
+  constraint zone_is_established_by_something CHECK (((established_by = ANY (ARRAY['seed'::text, 'sod'::text])) AND ((established_by IS NULL) = (established_on IS NULL)))),
+  constraint zone_company_id_property_id_fkey FOREIGN KEY (company_id, property_id) REFERENCES property(company_id, property_id) ON UPDATE CASCADE ON DELETE RESTRICT
+);
+
 -- Indexes that are no constraint's
 
 CREATE UNIQUE INDEX account_email_key ON public.account USING btree (email);
 CREATE INDEX audit_event_company_id_at_idx ON public.audit_event USING btree (company_id, at);
+CREATE INDEX calibration_company_id_equipment_id_idx ON public.calibration USING btree (company_id, equipment_id);
+CREATE UNIQUE INDEX fill_company_id_number_key ON public.fill USING btree (company_id, number);
+CREATE UNIQUE INDEX hold_answer_company_id_visit_id_rule_key ON public.hold_answer USING btree (company_id, visit_id, rule);
 CREATE UNIQUE INDEX invitation_company_id_secret_hash_key ON public.invitation USING btree (company_id, secret_hash);
+CREATE INDEX issued_paper_company_id_subject_id_idx ON public.issued_paper USING btree (company_id, subject_id);
+CREATE UNIQUE INDEX label_confirmation_company_id_label_entry_id_key ON public.label_confirmation USING btree (company_id, label_entry_id);
+CREATE UNIQUE INDEX label_entry_company_id_product_id_number_key ON public.label_entry USING btree (company_id, product_id, number);
 CREATE UNIQUE INDEX license_stands_once ON public.license USING btree (company_id, person_id, state, number, category, expires_on) WHERE (withdrawn_at IS NULL);
+CREATE UNIQUE INDEX lot_company_id_product_id_number_container_size_key ON public.lot USING btree (company_id, product_id, number, container_size);
 CREATE UNIQUE INDEX membership_company_id_person_id_key ON public.membership USING btree (company_id, person_id);
+CREATE UNIQUE INDEX mix_ticket_company_id_number_key ON public.mix_ticket USING btree (company_id, number);
+CREATE INDEX mix_ticket_company_id_visit_id_idx ON public.mix_ticket USING btree (company_id, visit_id);
 CREATE UNIQUE INDEX one_time_link_secret_hash_key ON public.one_time_link USING btree (secret_hash);
+CREATE UNIQUE INDEX product_name_stands_once ON public.product USING btree (company_id, lower(name)) WHERE (retired_at IS NULL);
+CREATE UNIQUE INDEX program_company_id_season_name_key ON public.program USING btree (company_id, season, name);
+CREATE INDEX property_company_id_client_id_idx ON public.property USING btree (company_id, client_id);
+CREATE UNIQUE INDEX register_entry_company_id_number_key ON public.register_entry USING btree (company_id, number);
+CREATE UNIQUE INDEX register_entry_company_id_request_id_key ON public.register_entry USING btree (company_id, request_id);
+CREATE INDEX register_entry_company_id_started_at_idx ON public.register_entry USING btree (company_id, started_at);
+CREATE UNIQUE INDEX register_entry_of_a_visit_is_one ON public.register_entry USING btree (company_id, visit_id) WHERE (kind = 'record'::text);
+CREATE UNIQUE INDEX round_company_id_program_id_position_key ON public.round USING btree (company_id, program_id, "position");
+CREATE UNIQUE INDEX route_day_company_id_date_vehicle_id_key ON public.route_day USING btree (company_id, date, vehicle_id);
+CREATE INDEX soil_test_company_id_zone_id_idx ON public.soil_test USING btree (company_id, zone_id);
+CREATE INDEX station_company_id_property_id_idx ON public.station USING btree (company_id, property_id);
+CREATE UNIQUE INDEX station_number_stands_once ON public.station USING btree (company_id, property_id, number) WHERE (removed_at IS NULL);
+CREATE INDEX stock_entry_company_id_lot_id_stock_location_id_idx ON public.stock_entry USING btree (company_id, lot_id, stock_location_id);
+CREATE UNIQUE INDEX stock_location_beyond_the_house_is_one ON public.stock_location USING btree (company_id, kind) WHERE (kind = ANY (ARRAY['supplier'::text, 'lawn'::text, 'rinsate'::text, 'loss'::text, 'count-difference'::text]));
+CREATE UNIQUE INDEX stock_location_of_a_tank_is_one ON public.stock_location USING btree (company_id, equipment_id) WHERE (equipment_id IS NOT NULL);
+CREATE UNIQUE INDEX stock_location_of_a_vehicle_is_one ON public.stock_location USING btree (company_id, vehicle_id) WHERE (vehicle_id IS NOT NULL);
+CREATE UNIQUE INDEX stock_posting_company_id_request_id_key ON public.stock_posting USING btree (company_id, request_id);
+CREATE INDEX stop_company_id_route_day_id_position_idx ON public.stop USING btree (company_id, route_day_id, "position");
+CREATE UNIQUE INDEX vehicle_company_id_number_key ON public.vehicle USING btree (company_id, number);
+CREATE INDEX visit_company_id_opens_on_idx ON public.visit USING btree (company_id, opens_on);
+CREATE INDEX visit_company_id_property_id_idx ON public.visit USING btree (company_id, property_id);
+CREATE INDEX water_edge_company_id_zone_id_idx ON public.water_edge USING btree (company_id, zone_id);
+CREATE INDEX zone_company_id_property_id_idx ON public.zone USING btree (company_id, property_id);
+CREATE UNIQUE INDEX zone_letter_stands_once ON public.zone USING btree (company_id, property_id, letter) WHERE (removed_at IS NULL);
 
 -- Row level security
 
 alter table audit_event enable row level security;
+alter table calibration enable row level security;
+alter table client enable row level security;
 alter table company enable row level security;
+alter table equipment enable row level security;
+alter table fill enable row level security;
+alter table fill_draw enable row level security;
+alter table hold_answer enable row level security;
 alter table invitation enable row level security;
+alter table issued_paper enable row level security;
+alter table label_confirmation enable row level security;
+alter table label_entry enable row level security;
 alter table license enable row level security;
+alter table lot enable row level security;
+alter table measuring_tool enable row level security;
 alter table membership enable row level security;
+alter table mix_ticket enable row level security;
 alter table person enable row level security;
+alter table product enable row level security;
+alter table program enable row level security;
+alter table property enable row level security;
+alter table register_entry enable row level security;
+alter table round enable row level security;
+alter table round_treatment enable row level security;
+alter table route_day enable row level security;
+alter table soil_test enable row level security;
+alter table station enable row level security;
+alter table station_zone enable row level security;
+alter table stock_balance enable row level security;
+alter table stock_entry enable row level security;
+alter table stock_location enable row level security;
+alter table stock_posting enable row level security;
+alter table stop enable row level security;
+alter table vehicle enable row level security;
+alter table visit enable row level security;
+alter table visit_task enable row level security;
+alter table visit_task_zone enable row level security;
+alter table water_edge enable row level security;
+alter table zone enable row level security;
 
 -- Policies
 
@@ -167,7 +792,31 @@ create policy own_company on audit_event
   using ((company_id = current_company()))
   with check ((company_id = current_company()));
 
+create policy own_company on calibration
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
+create policy own_company on client
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
 create policy own_company on company
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
+create policy own_company on equipment
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
+create policy own_company on fill
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
+create policy own_company on fill_draw
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
+create policy own_company on hold_answer
   using ((company_id = current_company()))
   with check ((company_id = current_company()));
 
@@ -175,7 +824,27 @@ create policy own_company on invitation
   using ((company_id = current_company()))
   with check ((company_id = current_company()));
 
+create policy own_company on issued_paper
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
+create policy own_company on label_confirmation
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
+create policy own_company on label_entry
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
 create policy own_company on license
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
+create policy own_company on lot
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
+create policy own_company on measuring_tool
   using ((company_id = current_company()))
   with check ((company_id = current_company()));
 
@@ -183,7 +852,95 @@ create policy own_company on membership
   using ((company_id = current_company()))
   with check ((company_id = current_company()));
 
+create policy own_company on mix_ticket
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
 create policy own_company on person
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
+create policy own_company on product
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
+create policy own_company on program
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
+create policy own_company on property
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
+create policy own_company on register_entry
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
+create policy own_company on round
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
+create policy own_company on round_treatment
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
+create policy own_company on route_day
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
+create policy own_company on soil_test
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
+create policy own_company on station
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
+create policy own_company on station_zone
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
+create policy own_company on stock_balance
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
+create policy own_company on stock_entry
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
+create policy own_company on stock_location
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
+create policy own_company on stock_posting
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
+create policy own_company on stop
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
+create policy own_company on vehicle
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
+create policy own_company on visit
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
+create policy own_company on visit_task
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
+create policy own_company on visit_task_zone
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
+create policy own_company on water_edge
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
+create policy own_company on zone
   using ((company_id = current_company()))
   with check ((company_id = current_company()));
 
@@ -303,6 +1060,20 @@ BEGIN
 END
 $function$;
 
+CREATE OR REPLACE FUNCTION public.move_stock_balance()
+ RETURNS trigger
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO 'pg_catalog', 'public', 'pg_temp'
+AS $function$
+BEGIN
+  INSERT INTO stock_balance AS b (company_id, lot_id, stock_location_id, amount)
+  VALUES (NEW.company_id, NEW.lot_id, NEW.stock_location_id, NEW.amount)
+  ON CONFLICT (company_id, lot_id, stock_location_id) DO UPDATE SET amount = b.amount + excluded.amount;
+  RETURN NULL;
+END
+$function$;
+
 CREATE OR REPLACE FUNCTION public.note_demonstration(p_now timestamp with time zone)
  RETURNS void
  LANGUAGE sql
@@ -355,6 +1126,44 @@ AS $function$
 BEGIN
   RAISE EXCEPTION 'table % is append-only: % refused', TG_TABLE_NAME, TG_OP
     USING ERRCODE = 'restrict_violation', HINT = 'Write a correction as a new entry.';
+END
+$function$;
+
+CREATE OR REPLACE FUNCTION public.require_balanced_posting()
+ RETURNS trigger
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO 'pg_catalog', 'public', 'pg_temp'
+AS $function$
+DECLARE
+  v_sum numeric;
+BEGIN
+  SELECT sum(amount) INTO v_sum FROM stock_entry
+  WHERE company_id = NEW.company_id AND stock_posting_id = NEW.stock_posting_id AND lot_id = NEW.lot_id;
+  IF v_sum <> 0 THEN
+    RAISE EXCEPTION 'stock posting % leaves % of lot % without a place', NEW.stock_posting_id, v_sum, NEW.lot_id
+      USING ERRCODE = 'check_violation';
+  END IF;
+  RETURN NULL;
+END
+$function$;
+
+CREATE OR REPLACE FUNCTION public.require_continued_register()
+ RETURNS trigger
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO 'pg_catalog', 'public', 'pg_temp'
+AS $function$
+DECLARE
+  v_hash bytea := decode(repeat('00', 32), 'hex');
+BEGIN
+  IF NEW.number <> 1 THEN
+    SELECT hash INTO v_hash FROM register_entry WHERE company_id = NEW.company_id AND number = NEW.number - 1;
+  END IF;
+  IF v_hash IS NULL OR NEW.previous_hash <> v_hash OR NEW.hash <> sha256(v_hash || convert_to(NEW.content, 'UTF8')) THEN
+    RAISE EXCEPTION 'register entry % does not continue the register', NEW.number USING ERRCODE = 'check_violation';
+  END IF;
+  RETURN NULL;
 END
 $function$;
 
@@ -445,17 +1254,75 @@ $function$;
 
 CREATE TRIGGER audit_event_is_never_emptied BEFORE TRUNCATE ON public.audit_event FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER audit_event_only_grows BEFORE DELETE OR UPDATE ON public.audit_event FOR EACH ROW EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER calibration_is_never_emptied BEFORE TRUNCATE ON public.calibration FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER calibration_only_grows BEFORE DELETE OR UPDATE ON public.calibration FOR EACH ROW EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER fill_is_never_emptied BEFORE TRUNCATE ON public.fill FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER fill_only_grows BEFORE DELETE OR UPDATE ON public.fill FOR EACH ROW EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER fill_draw_is_never_emptied BEFORE TRUNCATE ON public.fill_draw FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER fill_draw_only_grows BEFORE DELETE OR UPDATE ON public.fill_draw FOR EACH ROW EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER hold_answer_is_never_emptied BEFORE TRUNCATE ON public.hold_answer FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER hold_answer_only_grows BEFORE DELETE OR UPDATE ON public.hold_answer FOR EACH ROW EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER issued_paper_is_never_emptied BEFORE TRUNCATE ON public.issued_paper FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER issued_paper_only_grows BEFORE DELETE OR UPDATE ON public.issued_paper FOR EACH ROW EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER label_confirmation_is_never_emptied BEFORE TRUNCATE ON public.label_confirmation FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER label_confirmation_only_grows BEFORE DELETE OR UPDATE ON public.label_confirmation FOR EACH ROW EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER label_entry_is_never_emptied BEFORE TRUNCATE ON public.label_entry FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER label_entry_only_grows BEFORE DELETE OR UPDATE ON public.label_entry FOR EACH ROW EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER mix_ticket_is_never_emptied BEFORE TRUNCATE ON public.mix_ticket FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER mix_ticket_only_grows BEFORE DELETE OR UPDATE ON public.mix_ticket FOR EACH ROW EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER register_entry_continues AFTER INSERT ON public.register_entry FOR EACH ROW EXECUTE FUNCTION require_continued_register();
+CREATE TRIGGER register_entry_is_never_emptied BEFORE TRUNCATE ON public.register_entry FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER register_entry_only_grows BEFORE DELETE OR UPDATE ON public.register_entry FOR EACH ROW EXECUTE FUNCTION refuse_change();
+CREATE CONSTRAINT TRIGGER stock_entry_balances AFTER INSERT ON public.stock_entry DEFERRABLE INITIALLY DEFERRED FOR EACH ROW EXECUTE FUNCTION require_balanced_posting();
+CREATE TRIGGER stock_entry_is_never_emptied BEFORE TRUNCATE ON public.stock_entry FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER stock_entry_moves_its_balance AFTER INSERT ON public.stock_entry FOR EACH ROW EXECUTE FUNCTION move_stock_balance();
+CREATE TRIGGER stock_entry_only_grows BEFORE DELETE OR UPDATE ON public.stock_entry FOR EACH ROW EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER stock_posting_is_never_emptied BEFORE TRUNCATE ON public.stock_posting FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER stock_posting_only_grows BEFORE DELETE OR UPDATE ON public.stock_posting FOR EACH ROW EXECUTE FUNCTION refuse_change();
 
 -- Rights
 
 grant usage on schema public to halfpass_app;
 grant usage on schema public to public;
 grant insert, select on table audit_event to halfpass_app;
+grant insert, select on table calibration to halfpass_app;
+grant insert, select, update on table client to halfpass_app;
 grant insert, select, update on table company to halfpass_app;
+grant insert, select, update on table equipment to halfpass_app;
+grant insert, select on table fill to halfpass_app;
+grant insert, select on table fill_draw to halfpass_app;
+grant insert, select on table hold_answer to halfpass_app;
 grant insert, select, update on table invitation to halfpass_app;
+grant insert, select on table issued_paper to halfpass_app;
+grant insert, select on table label_confirmation to halfpass_app;
+grant insert, select on table label_entry to halfpass_app;
 grant insert, select, update on table license to halfpass_app;
+grant insert, select, update on table lot to halfpass_app;
+grant insert, select, update on table measuring_tool to halfpass_app;
 grant insert, select, update on table membership to halfpass_app;
+grant insert, select on table mix_ticket to halfpass_app;
 grant insert, select, update on table person to halfpass_app;
+grant insert, select, update on table product to halfpass_app;
+grant insert, select, update on table program to halfpass_app;
+grant insert, select, update on table property to halfpass_app;
+grant insert, select on table register_entry to halfpass_app;
+grant insert, select, update on table round to halfpass_app;
+grant delete, insert, select, update on table round_treatment to halfpass_app;
+grant insert, select, update on table route_day to halfpass_app;
+grant insert, select, update on table soil_test to halfpass_app;
+grant insert, select, update on table station to halfpass_app;
+grant delete, insert, select, update on table station_zone to halfpass_app;
+grant select on table stock_balance to halfpass_app;
+grant insert, select on table stock_entry to halfpass_app;
+grant insert, select, update on table stock_location to halfpass_app;
+grant insert, select on table stock_posting to halfpass_app;
+grant delete, insert, select, update on table stop to halfpass_app;
+grant insert, select, update on table vehicle to halfpass_app;
+grant insert, select, update on table visit to halfpass_app;
+grant delete, insert, select, update on table visit_task to halfpass_app;
+grant delete, insert, select, update on table visit_task_zone to halfpass_app;
+grant insert, select, update on table water_edge to halfpass_app;
+grant insert, select, update on table zone to halfpass_app;
 grant execute on function account_for_sign_in(p_email text) to halfpass_app;
 grant execute on function account_of_session(p_account uuid, p_session_version integer) to halfpass_app;
 grant execute on function change_password(p_account uuid, p_session_version integer, p_password_hash text) to halfpass_app;
