@@ -1,12 +1,8 @@
 // Read by whatever Node the machine has, so the syntax stays that of 2017 and nothing is imported
 // before the version is known to be new enough.
-import { refuseOldNode } from "./launch/node-version.mjs";
+import { runOnNewNode } from "./launch/entry.mjs";
 
-const tooOld = refuseOldNode(process.versions.node);
-if (tooOld) {
-  process.stderr.write(tooOld + "\n");
-  process.exitCode = 1;
-} else {
+runOnNewNode(function () {
   import("./launch/start-product.mjs").then(
     function (product) {
       return product.startProduct();
@@ -16,4 +12,4 @@ if (tooOld) {
       process.exitCode = 1;
     },
   );
-}
+});

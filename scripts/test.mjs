@@ -1,21 +1,19 @@
 // The whole test run, in a fresh clone too: `npm test`, or `npm test -- lint domain` for some of its stages.
 // Read by whatever Node the machine has, so the syntax stays that of 2017 and nothing is imported before
 // the version is known to be new enough.
-import { refuseOldNode } from "./launch/node-version.mjs";
+import { runOnNewNode } from "./launch/entry.mjs";
 
-const tooOld = refuseOldNode(process.versions.node);
-if (tooOld) {
-  process.stderr.write(tooOld + "\n");
-  process.stdout.write("0 passed, 1 failed\n");
-  process.exitCode = 1;
-} else {
+const FAILED = "0 passed, 1 failed\n";
+
+const isRun = runOnNewNode(function () {
   import("./test/run-tests.mjs")
     .then(function (tests) {
       return tests.runTests(process.argv.slice(2));
     })
     .catch(function (error) {
       process.stderr.write(error.stack + "\n");
-      process.stdout.write("0 passed, 1 failed\n");
+      process.stdout.write(FAILED);
       process.exitCode = 1;
     });
-}
+});
+if (!isRun) process.stdout.write(FAILED);

@@ -13,7 +13,7 @@ export function anyRational(least = 0n, most = 10n ** 12n): fc.Arbitrary<Rationa
   });
 }
 
-/** Quantities from nothing to about a million gallons or pounds. */
+/** Quantities from nothing to some hundred thousand gallons or some million pounds. */
 export function anyQuantity<D extends Dimension>(dimension: D, least = 0n): fc.Arbitrary<Quantity<D>> {
-  return fc.bigInt({ min: least, max: 10n ** 17n }).map((amount) => ({ dimension, amount }));
+  return fc.bigInt({ min: least, max: 10n ** 18n }).map((amount) => ({ dimension, amount }));
 }

@@ -1,14 +1,13 @@
-import { type BindAddress, accountForSignIn, consumeFirstRunLink, createAccount, setBindAddress, standingLink } from "#adapters/postgres/accounts";
+import { type BindAddress, consumeFirstRunLink, setBindAddress, standingLink } from "#adapters/postgres/accounts";
 import { asGuest, type CompanyTransaction } from "#adapters/postgres/company-work";
 import { hashOfSecret } from "#adapters/link-secret";
-import { hashPassword } from "#adapters/password-hash";
 import { type Outcome, accept } from "#domain/foundation/outcome";
-import { TOO_MANY_TRIES, tryPassword } from "#application/accounts/try-password";
+import { accountOfGuest, keepAccountOfGuest } from "#application/accounts/account-of-guest";
 import { dayOf } from "#application/stored-day";
 import { writeDeedOf } from "#application/audit-trail";
 import { createCompanySchema, type NewCompany } from "#application/companies/create-company.schema";
 import { secretField } from "#application/field.schema";
-import { badField, conflict, type UseCaseRefusal } from "#application/refusal";
+import { conflict, type UseCaseRefusal } from "#application/refusal";
 import { checkInput, type House, refusalOf, rollBack } from "#application/use-case";
 
 const NO_LONGER = "This link was used already or has run out. Print a new one in the terminal with: npm run company";
@@ -50,21 +49,14 @@ export async function createCompany(
   const checked = checkInput(createCompanySchema, input);
   if (!checked.ok) return checked;
   const form = checked.value;
-  const known = await accountForSignIn(house.client, form.email);
-  if (known !== undefined) {
-    const tried = await tryPassword(house, { email: form.email, passwordHash: known.passwordHash }, form.password);
-    if (tried === "too-many") return badField("password", TOO_MANY_TRIES);
-    if (tried === "wrong") return badField("password", "This email address has an account already: give its present password.");
-  }
-  const passwordHash = await hashPassword(form.password);
+  const account = await accountOfGuest(house, form, "This email address has an account already: give its present password.");
+  if (!account.ok) return account;
   const companyId = house.newId();
   try {
     return await asGuest(house.client, companyId, async (tx) => {
       await admit(tx);
-      const accountId = known?.accountId ?? house.newId();
-      if (known === undefined && !(await createAccount(tx, { accountId, email: form.email, passwordHash, now: house.now() }))) {
-        rollBack({ kind: "conflict", sentence: "This email address has just got an account. Try again with its password." });
-      }
+      const justTaken = "This email address has just got an account. Try again with its password.";
+      const accountId = await keepAccountOfGuest(tx, account.value, { now: house.now(), newId: house.newId }, justTaken);
       await setBindAddress(tx, form.bindAddress satisfies BindAddress);
       return accept(await writeCompany(house, tx, { companyId, accountId }, form, kind.isDemonstration));
     });

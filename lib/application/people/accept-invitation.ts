@@ -1,14 +1,12 @@
-import { accountForSignIn, createAccount } from "#adapters/postgres/accounts";
+import { accountForSignIn } from "#adapters/postgres/accounts";
 import { asGuest, type CompanyTransaction } from "#adapters/postgres/company-work";
 import { hashOfSecret } from "#adapters/link-secret";
-import { hashPassword } from "#adapters/password-hash";
 import { type Role } from "#domain/crew/role";
 import { type Outcome, accept } from "#domain/foundation/outcome";
-import { TOO_MANY_TRIES, tryPassword } from "#application/accounts/try-password";
+import { accountOfGuest, keepAccountOfGuest } from "#application/accounts/account-of-guest";
 import { writeDeedOf } from "#application/audit-trail";
-import { newPasswordField } from "#application/field.schema";
 import { acceptInvitationSchema } from "#application/people/accept-invitation.schema";
-import { badField, conflict, type UseCaseRefusal } from "#application/refusal";
+import { conflict, type UseCaseRefusal } from "#application/refusal";
 import { checkInput, type House, refusalOf, rollBack } from "#application/use-case";
 
 const NO_LONGER = "This invitation was used already, was withdrawn, or has run out. Ask the owner of the company for a new one.";
@@ -64,17 +62,8 @@ export async function acceptInvitation(house: House, input: unknown): Promise<Ou
   if (!offered.ok) return offered;
   const { email, personName, role } = offered.value;
   const { companyId, secretHash } = partsOf(checked.value.link);
-  const known = await accountForSignIn(house.client, email);
-  if (known !== undefined) {
-    const tried = await tryPassword(house, { email, passwordHash: known.passwordHash }, checked.value.password);
-    if (tried === "too-many") return badField("password", TOO_MANY_TRIES);
-    if (tried === "wrong") return badField("password", "This is not the password of your account.");
-  }
-  if (known === undefined) {
-    const password = newPasswordField.safeParse(checked.value.password);
-    if (!password.success) return badField("password", password.error.issues[0]?.message ?? "Choose another password.");
-  }
-  const passwordHash = await hashPassword(checked.value.password);
+  const account = await accountOfGuest(house, { email, password: checked.value.password }, "This is not the password of your account.");
+  if (!account.ok) return account;
   const now = house.now();
   try {
     return await asGuest(house.client, companyId, async (tx) => {
@@ -84,10 +73,8 @@ export async function acceptInvitation(house: House, input: unknown): Promise<Ou
       });
       if (count === 0) rollBack({ kind: "conflict", sentence: NO_LONGER });
       const { personId } = await tx.invitation.findFirstOrThrow({ where: { companyId, secretHash } });
-      const accountId = known?.accountId ?? house.newId();
-      if (known === undefined && !(await createAccount(tx, { accountId, email, passwordHash, now }))) {
-        rollBack({ kind: "conflict", sentence: "This email address has just got an account. Open the link again." });
-      }
+      const justTaken = "This email address has just got an account. Open the link again.";
+      const accountId = await keepAccountOfGuest(tx, account.value, { now, newId: house.newId }, justTaken);
       await joinCompany(tx, { companyId, accountId, personId, role, now });
       await writeDeedOf(tx, companyId, { now, newId: house.newId }, { accountId, personName }, personId, {
         deed: "invitation-accepted",

@@ -21,7 +21,7 @@ import {
 
 /**
  * An amount as an exact fraction of the canonical unit, never below zero: what a rate times an area is before its one
- * named rounding, or one mark of a measuring tool (a tenth of a pound is no whole number of canonical units).
+ * named rounding, or one mark of a measuring tool (a hundredth of a gallon is no whole number of canonical units).
  */
 export interface ExactQuantity<D extends Dimension> {
   readonly dimension: D;

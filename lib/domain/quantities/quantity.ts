@@ -31,8 +31,8 @@ export function exactValue(value: ExactValue): Rational {
 
 /**
  * Makes a quantity of so many units: `of("lb", "13.5")`. Where the value is not whole in the canonical unit (0.1 lb
- * is not) the nearest one is taken, which is at most 0.32 micrograms or 16 pL away; sums that must come out even are
- * formed as ExactQuantity first. Throws below zero.
+ * is, 0.001 lb and 0.01 gal are not) the nearest one is taken, which is at most 3.2 ng or 0.8 pL away; sums that must
+ * come out even are formed as ExactQuantity first. Throws below zero.
  */
 export function of<U extends Unit>(unit: U, value: ExactValue): Quantity<DimensionOf<U>> {
   const { dimension, canonicalAmount } = units[unit];

@@ -50,7 +50,8 @@ export type GraduationRounding<D extends Dimension> =
 /**
  * Rounds an amount to a mark of the tool that measures it. The result never passes `neverAbove` (a label's or a law's
  * maximum): there the mark below the maximum is taken. An amount that is itself above the maximum is brought down to
- * it in the same way, and `heldByMaximum` says so. The graduation is exact, so that ten tenths of a pound make one.
+ * it in the same way, and `heldByMaximum` says so. The graduation is exact, so that a hundred hundredths of a gallon
+ * make one.
  */
 export function roundToGraduation<D extends Dimension>(
   measure: Measure<D>,
@@ -83,8 +84,9 @@ export function roundToGraduation<D extends Dimension>(
 }
 
 /**
- * The marks that fit under a maximum. Half a canonical unit is allowed for, because a maximum of 0.1 lb that comes
- * from storage is a whole number of them and lies that close to its own mark.
+ * The marks that fit under a maximum. Half a canonical unit is allowed for, because a maximum of 0.33 gal that comes
+ * from storage is a whole number of them and lies that close to its own mark, the thirty-third of a meter that reads
+ * hundredths of a gallon.
  */
 function marksWithin<D extends Dimension>(maximum: Measure<D>, graduation: Measure<NoInfer<D>>): bigint {
   requireDimension(maximum, graduation.dimension);

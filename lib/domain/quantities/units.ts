@@ -3,9 +3,15 @@ import { BrokenInvariant } from "#domain/foundation/invariant";
 /**
  * The units in which people speak, each as a whole number of the canonical unit of its dimension.
  *
- * Canonical units: volume 31.25 pL (1/32,000,000 mL), mass 0.625 micrograms (1/1,600,000 g), area 0.04 mm2
- * (the square of 0.2 mm), length 0.125 micrometers. They are the grid on which every unit below is whole. Stored
- * as a signed 64 bit integer they reach 76 million gal and 12.7 billion lb.
+ * Canonical units: volume 1.5625 pL (1/640,000,000 mL), mass 6.25 ng (1/160,000,000 g), area 0.04 mm2 (the square of
+ * 0.2 mm), length 0.125 micrometers. They are the grid on which every unit below is whole. Stored as a signed 64 bit
+ * integer they reach 3.8 million gal and 127 million lb.
+ *
+ * The grid is fine enough that what is read off a scale or a measuring cup is whole too: hundredths of a pound and of
+ * an ounce by weight; halves, quarters, eighths and tenths of a fluid ounce; quarters and tenths of a teaspoon and of a
+ * tablespoon; tenths and twentieths of a gallon; ten-thousandths of a gram and of a milliliter. Not whole are
+ * hundredths of a gallon (but for the twentieths among them) and of a fluid ounce, thousandths of a pound, eighths of
+ * an ounce by weight and thirds of any weight: a volume finer by the five that is missing would reach 760,000 gal only.
  *
  * Source of the factors: NIST SP 811 Appendix B.8 and NIST Handbook 44 Appendix C. Exact by definition are the inch
  * (25.4 mm), the pound (453.592 37 g) and the gallon (231 cu in); the acre is the international one (43,560 sq ft).
@@ -18,25 +24,25 @@ interface UnitDefinition {
 }
 
 export const units = {
-  mL: { dimension: "volume", canonicalAmount: 32_000_000n },
-  L: { dimension: "volume", canonicalAmount: 32_000_000_000n },
-  m3: { dimension: "volume", canonicalAmount: 32_000_000_000_000n },
-  tsp: { dimension: "volume", canonicalAmount: 157_725_491n },
-  tbsp: { dimension: "volume", canonicalAmount: 473_176_473n },
-  "fl oz": { dimension: "volume", canonicalAmount: 946_352_946n },
-  cup: { dimension: "volume", canonicalAmount: 7_570_823_568n },
-  pt: { dimension: "volume", canonicalAmount: 15_141_647_136n },
-  qt: { dimension: "volume", canonicalAmount: 30_283_294_272n },
-  gal: { dimension: "volume", canonicalAmount: 121_133_177_088n },
-  "cu in": { dimension: "volume", canonicalAmount: 524_386_048n },
-  "cu ft": { dimension: "volume", canonicalAmount: 906_139_090_944n },
-  "cu yd": { dimension: "volume", canonicalAmount: 24_465_755_455_488n },
+  mL: { dimension: "volume", canonicalAmount: 640_000_000n },
+  L: { dimension: "volume", canonicalAmount: 640_000_000_000n },
+  m3: { dimension: "volume", canonicalAmount: 640_000_000_000_000n },
+  tsp: { dimension: "volume", canonicalAmount: 3_154_509_820n },
+  tbsp: { dimension: "volume", canonicalAmount: 9_463_529_460n },
+  "fl oz": { dimension: "volume", canonicalAmount: 18_927_058_920n },
+  cup: { dimension: "volume", canonicalAmount: 151_416_471_360n },
+  pt: { dimension: "volume", canonicalAmount: 302_832_942_720n },
+  qt: { dimension: "volume", canonicalAmount: 605_665_885_440n },
+  gal: { dimension: "volume", canonicalAmount: 2_422_663_541_760n },
+  "cu in": { dimension: "volume", canonicalAmount: 10_487_720_960n },
+  "cu ft": { dimension: "volume", canonicalAmount: 18_122_781_818_880n },
+  "cu yd": { dimension: "volume", canonicalAmount: 489_315_109_109_760n },
 
-  g: { dimension: "mass", canonicalAmount: 1_600_000n },
-  kg: { dimension: "mass", canonicalAmount: 1_600_000_000n },
-  "oz wt": { dimension: "mass", canonicalAmount: 45_359_237n },
-  lb: { dimension: "mass", canonicalAmount: 725_747_792n },
-  "short ton": { dimension: "mass", canonicalAmount: 1_451_495_584_000n },
+  g: { dimension: "mass", canonicalAmount: 160_000_000n },
+  kg: { dimension: "mass", canonicalAmount: 160_000_000_000n },
+  "oz wt": { dimension: "mass", canonicalAmount: 4_535_923_700n },
+  lb: { dimension: "mass", canonicalAmount: 72_574_779_200n },
+  "short ton": { dimension: "mass", canonicalAmount: 145_149_558_400_000n },
 
   m2: { dimension: "area", canonicalAmount: 25_000_000n },
   ha: { dimension: "area", canonicalAmount: 250_000_000_000n },
@@ -70,8 +76,8 @@ function failOnDimension(found: Dimension, expected: Dimension): never {
 /** One squared canonical length (0.125 micrometers) times this is one canonical area (0.04 mm2). */
 export const LENGTHS_SQUARED_PER_AREA = 2_560_000n;
 
-/** One canonical area times one canonical length is 4/25 of a canonical volume: 5 pL to 31.25 pL. */
-export const VOLUMES_PER_AREA_TIMES_LENGTH = { numerator: 4n, denominator: 25n } as const;
+/** One canonical area times one canonical length is 16/5 of a canonical volume: 5 pL to 1.5625 pL. */
+export const VOLUMES_PER_AREA_TIMES_LENGTH = { numerator: 16n, denominator: 5n } as const;
 
 /** The greatest amount that a signed 64 bit column holds. What people type is refused above it. */
 export const GREATEST_STORED_AMOUNT = 9_223_372_036_854_775_807n;

@@ -17,15 +17,15 @@ import { of } from "#domain/quantities/quantity";
 import { compareRational, rational } from "#domain/quantities/rational";
 import { anyRational } from "../../support/quantity-arbitraries";
 
-test("ten tenths of a pound are a pound when they are summed before they are rounded", () => {
-  const tenths = Array.from({ length: 10 }, () => exactly("lb", "0.1"));
-  expect(settle(sumExact("mass", tenths), "nearest")).toEqual(of("lb", 1n));
+test("a hundred hundredths of a gallon are a gallon when they are summed before they are rounded", () => {
+  const hundredths = Array.from({ length: 100 }, () => exactly("gal", "0.01"));
+  expect(settle(sumExact("volume", hundredths), "nearest")).toEqual(of("gal", 1n));
 });
 
 test("settling rounds by the named mode, and leaves a whole quantity alone", () => {
-  const tenth = exactly("lb", "0.1");
-  expect(settle(tenth, "down").amount).toBe(72_574_779n);
-  expect(settle(tenth, "up").amount).toBe(72_574_780n);
+  const thousandth = exactly("lb", "0.001");
+  expect(settle(thousandth, "down").amount).toBe(72_574_779n);
+  expect(settle(thousandth, "up").amount).toBe(72_574_780n);
   expect(settle(of("lb", 1n), "up")).toEqual(of("lb", 1n));
 });
 

@@ -36,7 +36,7 @@ function isWithinHalf(shown: Quantity<"mass" | "length">, back: Quantity<"mass" 
 
 test("a compound weight reads back within half of its last digit", () => {
   fc.assert(
-    fc.property(anyQuantity("mass", 100_000_000n), decimals, (shown, places) => {
+    fc.property(anyQuantity("mass", 10_000_000_000n), decimals, (shown, places) => {
       const back = parseQuantity(formatCompound(shown, places), { field: "amount", dimensions: ["mass"] });
       if (!back.ok) throw new Error(back.refusal.sentence);
       const half = units["oz wt"].canonicalAmount / (2n * 10n ** BigInt(places));

@@ -37,7 +37,7 @@ describe("to the marks of a tool", () => {
 
   test("says what the rate becomes", () => {
     const result = rounded(roundToGraduation(of("fl oz", "4.8"), halfOunceCup, { mode: "nearest" }));
-    expect(compareRational(result.ofPlanned, rational(5n * 946_352_946n, of("fl oz", "4.8").amount))).toBe(0);
+    expect(compareRational(result.ofPlanned, rational(5n * 18_927_058_920n, of("fl oz", "4.8").amount))).toBe(0);
     const nothing = rounded(roundToGraduation(zero("volume"), halfOunceCup, { mode: "nearest" }));
     expect(nothing.ofPlanned).toEqual(ONE);
   });
@@ -67,20 +67,20 @@ describe("to the marks of a tool", () => {
   });
 
   test("a maximum that is itself a mark is reached, however it was stored", () => {
-    const tenth = exactly("lb", "0.1");
-    for (const pounds of ["0.1", "0.2", "0.3", "0.4", "0.7"]) {
-      for (const maximum of [of("lb", pounds), exactly("lb", pounds)]) {
+    const hundredth = exactly("gal", "0.01");
+    for (const gallons of ["0.01", "0.02", "0.03", "0.04", "0.33"]) {
+      for (const maximum of [of("gal", gallons), exactly("gal", gallons)]) {
         const result = rounded(
-          roundToGraduation(exactly("lb", pounds), tenth, { mode: "nearest", neverAbove: maximum }),
+          roundToGraduation(exactly("gal", gallons), hundredth, { mode: "nearest", neverAbove: maximum }),
         );
         expect(result.heldByMaximum).toBe(false);
-        expect(compareExact<"mass">(result.rounded as Quantity<"mass">, maximum) <= 0).toBe(true);
+        expect(compareExact<"volume">(result.rounded as Quantity<"volume">, maximum) <= 0).toBe(true);
       }
     }
   });
 
-  test("ten marks of a tenth of a pound are a pound", () => {
-    expect(amountOfMarks(exactly("lb", "0.1"), 10n)).toEqual(of("lb", 1n));
+  test("a hundred marks of a hundredth of a gallon are a gallon", () => {
+    expect(amountOfMarks(exactly("gal", "0.01"), 100n)).toEqual(of("gal", 1n));
   });
 
   test("a tool without marks, or of another dimension, throws", () => {

@@ -22,24 +22,24 @@ const POUND = 45_359_237n;
 
 /** Canonical amounts as [numerator, denominator]; each must divide without a remainder. */
 const defined: Readonly<Record<Unit, readonly [bigint, bigint]>> = {
-  mL: [32_000_000n, 1n],
-  L: [32_000_000n * 1000n, 1n],
-  m3: [32_000_000n * 1_000_000n, 1n],
-  gal: [GALLON * 32n, 1n],
-  qt: [GALLON * 32n, 4n],
-  pt: [GALLON * 32n, 8n],
-  cup: [GALLON * 32n, 16n],
-  "fl oz": [GALLON * 32n, 128n],
-  tbsp: [GALLON * 32n, 256n],
-  tsp: [GALLON * 32n, 768n],
-  "cu in": [CUBIC_INCH * 32n, 1n],
-  "cu ft": [CUBIC_INCH * 32n * 12n ** 3n, 1n],
-  "cu yd": [CUBIC_INCH * 32n * 36n ** 3n, 1n],
-  g: [1_600_000n, 1n],
-  kg: [1_600_000n * 1000n, 1n],
-  lb: [POUND * 16n, 1n],
-  "oz wt": [POUND * 16n, 16n],
-  "short ton": [POUND * 16n * 2000n, 1n],
+  mL: [640_000_000n, 1n],
+  L: [640_000_000n * 1000n, 1n],
+  m3: [640_000_000n * 1_000_000n, 1n],
+  gal: [GALLON * 640n, 1n],
+  qt: [GALLON * 640n, 4n],
+  pt: [GALLON * 640n, 8n],
+  cup: [GALLON * 640n, 16n],
+  "fl oz": [GALLON * 640n, 128n],
+  tbsp: [GALLON * 640n, 256n],
+  tsp: [GALLON * 640n, 768n],
+  "cu in": [CUBIC_INCH * 640n, 1n],
+  "cu ft": [CUBIC_INCH * 640n * 12n ** 3n, 1n],
+  "cu yd": [CUBIC_INCH * 640n * 36n ** 3n, 1n],
+  g: [160_000_000n, 1n],
+  kg: [160_000_000n * 1000n, 1n],
+  lb: [POUND * 1600n, 1n],
+  "oz wt": [POUND * 1600n, 16n],
+  "short ton": [POUND * 1600n * 2000n, 1n],
   m2: [25_000_000n, 1n],
   ha: [25_000_000n * 10_000n, 1n],
   "sq ft": [(12n * INCH) ** 2n, FIFTH_OF_A_MILLIMETER ** 2n],
@@ -98,6 +98,36 @@ describe("a general-purpose unit library agrees", () => {
   });
 });
 
+describe("what is read off a scale or a measuring cup is whole", () => {
+  const whole: readonly (readonly [Unit, readonly bigint[]])[] = [
+    ["lb", [2n, 4n, 8n, 10n, 16n, 64n, 100n]],
+    ["oz wt", [2n, 4n, 10n, 100n]],
+    ["g", [10_000n]],
+    ["tsp", [2n, 4n, 10n]],
+    ["tbsp", [2n, 3n, 4n, 10n]],
+    ["fl oz", [2n, 3n, 4n, 8n, 10n]],
+    ["cup", [2n, 3n, 4n, 8n, 10n]],
+    ["pt", [2n, 3n, 4n, 8n, 10n]],
+    ["qt", [2n, 3n, 4n, 8n, 10n]],
+    ["gal", [2n, 3n, 4n, 8n, 10n, 20n, 128n]],
+    ["mL", [10_000n]],
+  ];
+  test.each(whole)("%s", (unit, parts) => {
+    expect(parts.filter((part) => units[unit].canonicalAmount % part !== 0n)).toEqual([]);
+  });
+
+  test("hundredths of a gallon are not, but for the twentieths; nor are finer parts of the others", () => {
+    const hundredths = Array.from({ length: 100 }, (_, index) => BigInt(index + 1));
+    const ofGallon = hundredths.filter((count) => (units.gal.canonicalAmount * count) % 100n === 0n);
+    expect(ofGallon).toEqual(hundredths.filter((count) => count % 5n === 0n));
+    expect(units["fl oz"].canonicalAmount % 100n).not.toBe(0n);
+    expect(units.lb.canonicalAmount % 1000n).not.toBe(0n);
+    expect(units["oz wt"].canonicalAmount % 8n).not.toBe(0n);
+    expect(units.lb.canonicalAmount % 3n).not.toBe(0n);
+    expect(units["short ton"].canonicalAmount % 3n).not.toBe(0n);
+  });
+});
+
 test("the canonical units of length, area and volume hang together", () => {
   expect(units.ft.canonicalAmount ** 2n % LENGTHS_SQUARED_PER_AREA).toBe(0n);
   expect(units.ft.canonicalAmount ** 2n / LENGTHS_SQUARED_PER_AREA).toBe(units["sq ft"].canonicalAmount);
@@ -109,8 +139,8 @@ test("the canonical units of length, area and volume hang together", () => {
   expect((units.m2.canonicalAmount * units.m.canonicalAmount * numerator) / denominator).toBe(units.m3.canonicalAmount);
 });
 
-test("a 64 bit column reaches 76 million gallons and 12.7 billion pounds", () => {
+test("a 64 bit column reaches 3.8 million gallons and 127 million pounds", () => {
   expect(GREATEST_STORED_AMOUNT).toBe(2n ** 63n - 1n);
-  expect(GREATEST_STORED_AMOUNT / units.gal.canonicalAmount / 1_000_000n).toBe(76n);
-  expect(GREATEST_STORED_AMOUNT / units.lb.canonicalAmount / 100_000_000n).toBe(127n);
+  expect(GREATEST_STORED_AMOUNT / units.gal.canonicalAmount / 100_000n).toBe(38n);
+  expect(GREATEST_STORED_AMOUNT / units.lb.canonicalAmount / 1_000_000n).toBe(127n);
 });

@@ -1,7 +1,5 @@
 import Link from "next/link";
-import { notFound } from "next/navigation";
 import { type LicenseOfPerson, type PersonOfCrew } from "#application/people/list-people";
-import { readPerson } from "#application/people/read-person";
 import { may } from "#application/permission";
 import { LICENSE_KIND_WORDS } from "#domain/crew/license";
 import { ROLE_SENTENCES, ROLE_WORDS, type Role } from "#domain/crew/role";
@@ -18,25 +16,19 @@ import { Stack } from "#ui/stack";
 import { Table } from "#ui/table";
 import { Dialog } from "#ui/dialog.client";
 import { PressForm } from "../../../action-form.client";
-import { asMember, memberOfPage } from "../../../session";
+import { memberOfPage } from "../../../session";
 import { standingSentence } from "../license-standing";
 import { endMembershipAction, issueResetLinkAction, withdrawInvitationAction, withdrawLicenseAction } from "./action";
 import { ChangeRoleForm } from "./change-role-form.client";
+import { personNameOfPage, personOfPage, type PersonPageProps } from "./person-of-page";
 
-interface Props {
-  readonly params: Promise<{ readonly personId: string }>;
+export async function generateMetadata(props: PersonPageProps) {
+  return { title: (await personNameOfPage(props)) ?? "Crew" };
 }
 
-export async function generateMetadata({ params }: Props) {
-  const answer = await asMember(readPerson, await params);
-  return { title: answer.ok ? answer.value.person.name : "Crew" };
-}
-
-export default async function PersonPage({ params }: Props) {
+export default async function PersonPage(props: PersonPageProps) {
   const { member } = await memberOfPage();
-  const answer = await asMember(readPerson, await params);
-  if (!answer.ok) notFound();
-  const { person } = answer.value;
+  const person = await personOfPage(props);
   const base = `/crew/${person.personId}`;
   return (
     <>

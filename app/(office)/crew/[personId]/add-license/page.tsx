@@ -1,24 +1,16 @@
 import { type Metadata } from "next";
 import Link from "next/link";
-import { notFound } from "next/navigation";
-import { readPerson } from "#application/people/read-person";
 import { PageHead } from "#ui/page-head";
 import { Sheet } from "#ui/sheet";
-import { asMember } from "../../../../session";
 import { pageFor } from "../../../page-for";
+import { personOfPage, type PersonPageProps } from "../person-of-page";
 import { AddLicenseForm } from "./add-license-form.client";
 
 export const metadata: Metadata = { title: "Add a license" };
 
-interface Props {
-  readonly params: Promise<{ readonly personId: string }>;
-}
-
-export default async function AddLicensePage({ params }: Props) {
+export default async function AddLicensePage(props: PersonPageProps) {
   const { company } = await pageFor("people/add-license");
-  const answer = await asMember(readPerson, await params);
-  if (!answer.ok) notFound();
-  const { person } = answer.value;
+  const person = await personOfPage(props);
   return (
     <>
       <PageHead

@@ -1,25 +1,17 @@
 import { type Metadata } from "next";
 import Link from "next/link";
-import { notFound } from "next/navigation";
 import { INVITATION_DAYS } from "#application/people/invite-person";
-import { readPerson } from "#application/people/read-person";
 import { PageHead } from "#ui/page-head";
 import { Sheet } from "#ui/sheet";
-import { asMember } from "../../../../session";
 import { pageFor } from "../../../page-for";
+import { personOfPage, type PersonPageProps } from "../person-of-page";
 import { InvitePersonForm } from "./invite-person-form.client";
 
 export const metadata: Metadata = { title: "Invite" };
 
-interface Props {
-  readonly params: Promise<{ readonly personId: string }>;
-}
-
-export default async function InvitePersonPage({ params }: Props) {
+export default async function InvitePersonPage(props: PersonPageProps) {
   await pageFor("people/invite-person");
-  const answer = await asMember(readPerson, await params);
-  if (!answer.ok) notFound();
-  const { person } = answer.value;
+  const person = await personOfPage(props);
   return (
     <>
       <PageHead
