@@ -1,0 +1,159 @@
+import { addDays, type CalendarDate, calendarDateOf } from "#domain/foundation/calendar-date";
+import { type AwaitedState, type Reach, type ReachBack, type Until } from "#domain/label/aftercare-constraint";
+import { dayIn } from "#domain/mixing/clock-periods";
+import { type Authority } from "#domain/weather/spray-limits";
+import { localTimeAt } from "#domain/weather/local-hours";
+
+const ONE_MINUTE_MILLISECONDS = 60_000;
+
+/** When a product was put down, or will be, and its sign put up. */
+export interface ApplicationTimes {
+  readonly startsAtEpochMilliseconds: number;
+  readonly endsAtEpochMilliseconds: number;
+  readonly postedAtEpochMilliseconds: number | "not-posted";
+}
+
+/** How long something is guessed to take, with who says so. Nobody knows when a lawn is dry. */
+export type TimeEstimate = (Authority & { readonly durationMinutes: number }) | "unknown";
+
+/** The estimates of a visit, as its weather suggests or the company has them. */
+export interface AftercareEstimates {
+  readonly untilDry: TimeEstimate;
+  readonly untilDustSettled: TimeEstimate;
+  readonly untilDryAfterWatering: TimeEstimate;
+}
+
+/** The estimates a company starts with; none is from a label. */
+export const DEFAULT_AFTERCARE_ESTIMATES: AftercareEstimates = {
+  untilDry: { durationMinutes: 120, basis: "common-practice", source: "common practice: a spray on turf dries in about 2 h" },
+  untilDustSettled: { durationMinutes: 30, basis: "common-practice", source: "common practice: dust settles within half an hour" },
+  untilDryAfterWatering: {
+    durationMinutes: 120,
+    basis: "common-practice",
+    source: "common practice: a watered lawn dries in about 2 h",
+  },
+};
+
+/** When something ends: at an instant, known or estimated, or at one that can't be given. */
+export interface AftercareEnd {
+  readonly atEpochMilliseconds: number | null;
+  readonly isEstimate: boolean;
+  /** The states of the lawn that it waits for, in words. */
+  readonly waitsFor: readonly string[];
+}
+
+/** Everything that an end may hang on besides the application. */
+export interface EndContext {
+  readonly timeZone: string;
+  readonly estimates: AftercareEstimates;
+  /** When the product will have been watered in at the latest, if that can be said. */
+  readonly wateredInAtEpochMilliseconds: number | null;
+}
+
+const STATE_WORDS: Readonly<Record<AwaitedState, string>> = {
+  dry: "dry",
+  "dust-settled": "the dust has settled",
+  "watered-in": "watered in",
+  "watered-in-and-dry": "watered in and dry",
+};
+
+/** The first instant of a date, months after another. Where the month has no such day, the first of the next: later, never earlier. */
+export function startOfDateMonthsAfter(date: CalendarDate, months: number, timeZone: string): number {
+  const [year, month, dayOfMonth] = date.split("-").map(Number) as [number, number, number];
+  const firstOfMonth = calendarDateOf(Date.UTC(year, month - 1 + months, 1));
+  const firstOfNext = calendarDateOf(Date.UTC(year, month + months, 1));
+  const wanted = addDays(firstOfMonth, dayOfMonth - 1);
+  return dayIn(wanted < firstOfNext ? wanted : firstOfNext, timeZone).fromEpochMilliseconds;
+}
+
+function anchored(reach: Extract<Reach, { readonly durationMinutes: number }>, application: ApplicationTimes) {
+  const { startsAtEpochMilliseconds, endsAtEpochMilliseconds, postedAtEpochMilliseconds } = application;
+  if (reach.anchor === "application-start") return { at: startsAtEpochMilliseconds, isEstimate: false };
+  if (reach.anchor === "application-end") return { at: endsAtEpochMilliseconds, isEstimate: false };
+  // A sign that does not stand yet is counted from the end of the work, and its end is an estimate.
+  return postedAtEpochMilliseconds === "not-posted"
+    ? { at: endsAtEpochMilliseconds, isEstimate: true }
+    : { at: postedAtEpochMilliseconds, isEstimate: false };
+}
+
+/** When a "not before" ends. A calendar day begins it: "the day following" is over at its first instant. */
+export function notBefore(reach: Reach, application: ApplicationTimes, timeZone: string): AftercareEnd {
+  const { date } = localTimeAt(application.endsAtEpochMilliseconds, timeZone);
+  if (reach.anchor === "calendar-day") {
+    const at = dayIn(addDays(date, reach.days), timeZone).fromEpochMilliseconds;
+    return { atEpochMilliseconds: at, isEstimate: false, waitsFor: [] };
+  }
+  if (reach.anchor === "calendar-month") {
+    const at = startOfDateMonthsAfter(date, reach.months, timeZone);
+    return { atEpochMilliseconds: at, isEstimate: false, waitsFor: [] };
+  }
+  const { at, isEstimate } = anchored(reach, application);
+  return { atEpochMilliseconds: at + reach.durationMinutes * ONE_MINUTE_MILLISECONDS, isEstimate, waitsFor: [] };
+}
+
+/** The instant by which something is due. A calendar day is due by its end, counted from the day the work began. */
+export function dueBy(
+  reach: Exclude<Reach, { readonly anchor: "calendar-month" }>,
+  application: ApplicationTimes,
+  timeZone: string,
+): number {
+  if (reach.anchor === "calendar-day") {
+    const { date } = localTimeAt(application.startsAtEpochMilliseconds, timeZone);
+    return dayIn(addDays(date, reach.days), timeZone).untilEpochMilliseconds;
+  }
+  // Before the sign stands, the start of the work is the earliest it can be: the due time is never too late.
+  const isUnposted = reach.anchor === "posting" && application.postedAtEpochMilliseconds === "not-posted";
+  const at = isUnposted ? application.startsAtEpochMilliseconds : anchored(reach, application).at;
+  return at + reach.durationMinutes * ONE_MINUTE_MILLISECONDS;
+}
+
+/** The instant from which on something counts as within the time before an application. */
+export function reachesBackTo(reach: ReachBack, application: ApplicationTimes, timeZone: string): number {
+  const { startsAtEpochMilliseconds } = application;
+  if (reach.anchor === "application-start") {
+    return startsAtEpochMilliseconds - reach.durationMinutes * ONE_MINUTE_MILLISECONDS;
+  }
+  const { date } = localTimeAt(startsAtEpochMilliseconds, timeZone);
+  return dayIn(addDays(date, -reach.days), timeZone).fromEpochMilliseconds;
+}
+
+function stateEnd(state: AwaitedState, application: ApplicationTimes, context: EndContext): AftercareEnd {
+  const { estimates, wateredInAtEpochMilliseconds } = context;
+  const after = (start: number | null, estimate: TimeEstimate): AftercareEnd => ({
+    atEpochMilliseconds:
+      start === null || estimate === "unknown" ? null : start + estimate.durationMinutes * ONE_MINUTE_MILLISECONDS,
+    isEstimate: true,
+    waitsFor: [STATE_WORDS[state]],
+  });
+  switch (state) {
+    case "dry":
+      return after(application.endsAtEpochMilliseconds, estimates.untilDry);
+    case "dust-settled":
+      return after(application.endsAtEpochMilliseconds, estimates.untilDustSettled);
+    case "watered-in":
+      return { atEpochMilliseconds: wateredInAtEpochMilliseconds, isEstimate: true, waitsFor: [STATE_WORDS[state]] };
+    case "watered-in-and-dry":
+      return after(wateredInAtEpochMilliseconds, estimates.untilDryAfterWatering);
+  }
+}
+
+/** The latest of several ends. One that can't be given keeps the whole from being given; one estimate makes it one. */
+export function latestEnd(ends: readonly AftercareEnd[]): AftercareEnd {
+  const instants = ends.flatMap(({ atEpochMilliseconds }) => atEpochMilliseconds ?? []);
+  return {
+    atEpochMilliseconds: instants.length < ends.length ? null : Math.max(...instants),
+    isEstimate: ends.some(({ isEstimate }) => isEstimate),
+    waitsFor: [...new Set(ends.flatMap(({ waitsFor }) => waitsFor))].toSorted(),
+  };
+}
+
+/** When the later of a label's conditions is met. */
+export function endOf(untilLaterOf: readonly Until[], application: ApplicationTimes, context: EndContext): AftercareEnd {
+  return latestEnd(
+    untilLaterOf.map((until) =>
+      until.anchor === "state"
+        ? stateEnd(until.state, application, context)
+        : notBefore(until, application, context.timeZone),
+    ),
+  );
+}

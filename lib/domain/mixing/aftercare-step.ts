@@ -1,0 +1,144 @@
+import { type LimitBasis } from "#domain/weather/spray-limits";
+import { type AftercareKind, type StatedConstraint } from "#domain/label/aftercare-constraint";
+import { type AftercareEnd } from "#domain/mixing/aftercare-instants";
+import { localWords } from "#domain/mixing/local-words";
+
+/** What a step concerns, in the order in which rows are drawn. */
+export const AFTERCARE_ROWS = ["people-and-pets", "watering", "mowing", "seeding", "sign"] as const;
+export type AftercareRowName = (typeof AFTERCARE_ROWS)[number];
+
+/** Why a step stands there: a product, and the words that ask for it. */
+export interface AftercareReason {
+  readonly productName: string;
+  readonly kind: AftercareKind;
+  readonly labelWords: string;
+  readonly basis: LimitBasis;
+  readonly source: string;
+}
+
+/** One thing to do or to leave, from an instant until another. */
+export interface AftercareStep {
+  readonly row: AftercareRowName;
+  readonly kind: "may-not" | "must";
+  readonly startsAtEpochMilliseconds: number;
+  /** Null where no time can be given: then the words say what is waited for. */
+  readonly endsAtEpochMilliseconds: number | null;
+  readonly isEstimate: boolean;
+  /** What to do or leave: "Keep people and pets off the lawn until dry." */
+  readonly words: string;
+  readonly startsAtWords: string;
+  /** "about Saturday, Mar 7, 2026, 5 pm, an estimate". */
+  readonly endsAtWords: string;
+  readonly reasons: readonly AftercareReason[];
+}
+
+/** What one product's constraint forbids, before it is joined with the others of its row. */
+export interface MayNot {
+  readonly row: AftercareRowName;
+  readonly startsAtEpochMilliseconds: number;
+  readonly end: AftercareEnd;
+  readonly reason: AftercareReason;
+}
+
+const MAY_NOT_WORDS: Readonly<Record<AftercareRowName, string>> = {
+  "people-and-pets": "Keep people and pets off the lawn",
+  watering: "Do not water",
+  mowing: "Do not mow",
+  seeding: "Do not seed",
+  sign: "Leave the sign up",
+};
+
+/** The reason that a stated constraint gives. */
+export function reasonFor(productName: string, constraint: StatedConstraint): AftercareReason {
+  const { kind, labelWords, basis, source } = constraint;
+  return { productName, kind, labelWords, basis, source };
+}
+
+/** Reasons in an order that does not hang on the order of the products, each once. */
+export function inReasonOrder(reasons: readonly AftercareReason[]): readonly AftercareReason[] {
+  const keyOf = ({ productName, kind, labelWords, basis, source }: AftercareReason) =>
+    JSON.stringify([productName, kind, labelWords, basis, source]);
+  const byKey = new Map(reasons.map((reason) => [keyOf(reason), reason]));
+  return [...byKey.keys()].toSorted().flatMap((key) => byKey.get(key) ?? []);
+}
+
+/** How an end is said: a time, an estimated one, or only what is waited for. */
+export function endWords({ atEpochMilliseconds, isEstimate, waitsFor }: AftercareEnd, timeZone: string): string {
+  if (atEpochMilliseconds === null) return `${waitsFor.join(" and ")}; no time can be given`;
+  const words = localWords(atEpochMilliseconds, timeZone, "up");
+  return isEstimate ? `about ${words}, an estimate` : words;
+}
+
+interface Joined {
+  readonly startsAtEpochMilliseconds: number;
+  readonly end: AftercareEnd;
+  readonly reasons: readonly AftercareReason[];
+}
+
+function laterEnd(one: AftercareEnd, other: AftercareEnd): AftercareEnd {
+  const waitsFor = [...new Set([...one.waitsFor, ...other.waitsFor])].toSorted();
+  if (one.atEpochMilliseconds === null || other.atEpochMilliseconds === null) {
+    return { atEpochMilliseconds: null, isEstimate: true, waitsFor };
+  }
+  return {
+    atEpochMilliseconds: Math.max(one.atEpochMilliseconds, other.atEpochMilliseconds),
+    isEstimate: one.isEstimate || other.isEstimate,
+    waitsFor,
+  };
+}
+
+function joinOverlapping(mayNots: readonly MayNot[]): readonly Joined[] {
+  const joined: Joined[] = [];
+  const inOrder = mayNots.toSorted((one, other) => one.startsAtEpochMilliseconds - other.startsAtEpochMilliseconds);
+  for (const { startsAtEpochMilliseconds, end, reason } of inOrder) {
+    const last = joined.at(-1);
+    const lastEnd = last?.end.atEpochMilliseconds;
+    const touches = lastEnd === null || (lastEnd !== undefined && startsAtEpochMilliseconds <= lastEnd);
+    if (last === undefined || !touches) joined.push({ startsAtEpochMilliseconds, end, reasons: [reason] });
+    else {
+      const { startsAtEpochMilliseconds: from } = last;
+      const reasons = [...last.reasons, reason];
+      joined[joined.length - 1] = { startsAtEpochMilliseconds: from, end: laterEnd(last.end, end), reasons };
+    }
+  }
+  return joined;
+}
+
+/**
+ * What one row forbids, in order of time and without overlap: where constraints overlap the later end counts, an
+ * estimated part makes the end an estimate, and an end that can't be given keeps the whole open. Ends at or before
+ * their start, and before the given instant, are left out: they no longer run.
+ */
+export function joinMayNots(
+  row: AftercareRowName,
+  mayNots: readonly MayNot[],
+  from: { readonly epochMilliseconds: number; readonly timeZone: string },
+): readonly AftercareStep[] {
+  const running = mayNots.filter(({ row: own, end, startsAtEpochMilliseconds }) => {
+    const at = end.atEpochMilliseconds;
+    return own === row && (at === null || (at > startsAtEpochMilliseconds && at > from.epochMilliseconds));
+  });
+  return joinOverlapping(running).map(({ startsAtEpochMilliseconds, end, reasons }) => ({
+    row,
+    kind: "may-not",
+    startsAtEpochMilliseconds,
+    endsAtEpochMilliseconds: end.atEpochMilliseconds,
+    isEstimate: end.isEstimate,
+    words: `${MAY_NOT_WORDS[row]}${end.waitsFor.length > 0 ? ` until ${end.waitsFor.join(" and ")}` : ""}.`,
+    startsAtWords: localWords(startsAtEpochMilliseconds, from.timeZone, "down"),
+    endsAtWords: endWords(end, from.timeZone),
+    reasons: inReasonOrder(reasons),
+  }));
+}
+
+/** Steps by time, and those of one time in the order of the rows. */
+export function inTimeOrder(steps: readonly AftercareStep[]): readonly AftercareStep[] {
+  const endOf = ({ endsAtEpochMilliseconds }: AftercareStep) => endsAtEpochMilliseconds ?? Number.MAX_VALUE;
+  return steps.toSorted(
+    (one, other) =>
+      one.startsAtEpochMilliseconds - other.startsAtEpochMilliseconds ||
+      AFTERCARE_ROWS.indexOf(one.row) - AFTERCARE_ROWS.indexOf(other.row) ||
+      endOf(one) - endOf(other) ||
+      one.words.localeCompare(other.words, "en"),
+  );
+}

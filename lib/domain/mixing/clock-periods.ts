@@ -1,0 +1,110 @@
+import { addDays, type CalendarDate, daysBetween } from "#domain/foundation/calendar-date";
+import { invariant } from "#domain/foundation/invariant";
+import { badInput } from "#domain/foundation/outcome";
+import { type Refused } from "#domain/turf/physical-range";
+import { localDay, localTimeAt, type Span } from "#domain/weather/local-hours";
+import { intersectSpans, joinSpans } from "#domain/mixing/span-set";
+
+const ONE_MINUTE_MILLISECONDS = 60_000;
+const MINUTES_A_DAY = 1_440;
+
+/**
+ * Hours of the clock on one day of the week: from a minute of the day until before another. Hours over midnight are
+ * two periods.
+ */
+export interface ClockPeriod {
+  /** 0 is Sunday. */
+  readonly weekday: number;
+  readonly fromMinuteOfDay: number;
+  /** At most 1,440, the midnight that ends the day. */
+  readonly untilMinuteOfDay: number;
+}
+
+/** Refuses a period that is on no day of the week or ends before it begins. */
+export function refuseImpossiblePeriods(field: string, periods: readonly ClockPeriod[]): Refused | undefined {
+  const wrong = periods.find(
+    ({ weekday, fromMinuteOfDay, untilMinuteOfDay }) =>
+      !isWhole(weekday, 0, 6) ||
+      !isWhole(fromMinuteOfDay, 0, MINUTES_A_DAY) ||
+      !isWhole(untilMinuteOfDay, 0, MINUTES_A_DAY) ||
+      fromMinuteOfDay >= untilMinuteOfDay,
+  );
+  if (wrong === undefined) return undefined;
+  const { weekday, fromMinuteOfDay, untilMinuteOfDay } = wrong;
+  return badInput(
+    field,
+    `day ${weekday}, minute ${fromMinuteOfDay} to ${untilMinuteOfDay}`,
+    "a day from 0 to 6, and whole minutes of the day that end after they begin",
+    "Hours for watering must be on a day of the week and end after they begin; hours over midnight are two.",
+  );
+}
+
+function isWhole(value: number, lowest: number, highest: number): boolean {
+  return Number.isInteger(value) && value >= lowest && value <= highest;
+}
+
+/** The day of the week of a date, 0 for Sunday. */
+export function weekdayOf(date: CalendarDate): number {
+  // January 4, 1970 was a Sunday.
+  return (((daysBetween("1970-01-04" as CalendarDate, date) % 7) + 7) % 7);
+}
+
+/** The local day of a date. The time zone must be a known one. */
+export function dayIn(date: CalendarDate, timeZone: string): Span {
+  const day = localDay(date, timeZone);
+  invariant(day.ok, "the time zone was checked before it was used");
+  return day.value;
+}
+
+/** The dates that a span touches, in order. */
+export function datesIn(span: Span, timeZone: string): readonly CalendarDate[] {
+  const first = localTimeAt(span.fromEpochMilliseconds, timeZone).date;
+  const last = localTimeAt(Math.max(span.fromEpochMilliseconds, span.untilEpochMilliseconds - 1), timeZone).date;
+  return Array.from({ length: daysBetween(first, last) + 1 }, (_, index) => addDays(first, index));
+}
+
+/**
+ * The instants within a span at which a wall clock shows a time in one of the periods. An hour that comes twice is in
+ * twice; an hour that is skipped is not in, and nothing after it is in by mistake.
+ */
+export function clockSpans(periods: readonly ClockPeriod[], within: Span, timeZone: string): readonly Span[] {
+  const spans = datesIn(within, timeZone).flatMap((date) => {
+    const ofDay = periods.filter(({ weekday }) => weekday === weekdayOf(date));
+    return ofDay.length === 0 ? [] : offsetStretches(date, timeZone).flatMap((stretch) => onClock(date, ofDay, stretch));
+  });
+  return intersectSpans(joinSpans(spans), [within]);
+}
+
+interface OffsetStretch extends Span {
+  readonly utcOffsetMinutes: number;
+}
+
+function onClock(date: CalendarDate, periods: readonly ClockPeriod[], stretch: OffsetStretch): readonly Span[] {
+  const midnight = Date.parse(`${date}T00:00:00Z`) - stretch.utcOffsetMinutes * ONE_MINUTE_MILLISECONDS;
+  const shown = periods.map(({ fromMinuteOfDay, untilMinuteOfDay }) => ({
+    fromEpochMilliseconds: midnight + fromMinuteOfDay * ONE_MINUTE_MILLISECONDS,
+    untilEpochMilliseconds: midnight + untilMinuteOfDay * ONE_MINUTE_MILLISECONDS,
+  }));
+  return intersectSpans(shown, [stretch]);
+}
+
+/** A local day cut where its clock changes, once at most. */
+function offsetStretches(date: CalendarDate, timeZone: string): readonly OffsetStretch[] {
+  const { fromEpochMilliseconds, untilEpochMilliseconds } = dayIn(date, timeZone);
+  const offsetAt = (instant: number) => localTimeAt(instant, timeZone).utcOffsetMinutes;
+  const before = offsetAt(fromEpochMilliseconds);
+  const after = offsetAt(untilEpochMilliseconds - 1);
+  if (before === after) return [{ fromEpochMilliseconds, untilEpochMilliseconds, utcOffsetMinutes: before }];
+  let stillBefore = 0;
+  let alreadyAfter = Math.ceil((untilEpochMilliseconds - fromEpochMilliseconds) / ONE_MINUTE_MILLISECONDS);
+  while (alreadyAfter - stillBefore > 1) {
+    const middle = Math.floor((stillBefore + alreadyAfter) / 2);
+    if (offsetAt(fromEpochMilliseconds + middle * ONE_MINUTE_MILLISECONDS) === before) stillBefore = middle;
+    else alreadyAfter = middle;
+  }
+  const change = fromEpochMilliseconds + alreadyAfter * ONE_MINUTE_MILLISECONDS;
+  return [
+    { fromEpochMilliseconds, untilEpochMilliseconds: change, utcOffsetMinutes: before },
+    { fromEpochMilliseconds: change, untilEpochMilliseconds, utcOffsetMinutes: after },
+  ];
+}

@@ -1,0 +1,127 @@
+import { accept, badInput, type Outcome } from "#domain/foundation/outcome";
+import { canonicalAmountOf, compareExact, type Measure, multiplyExact } from "#domain/quantities/exact-quantity";
+import { formatQuantityIn, type UnitSystem } from "#domain/quantities/format-quantity";
+import { divideRational, type Rational, rational, reduce, roundToWhole } from "#domain/quantities/rational";
+import { type WateringDepth } from "#domain/label/aftercare-constraint";
+
+/** One station of the customer's irrigation, as it was tested. */
+export interface IrrigationStation {
+  readonly stationName: string;
+  /** What it puts down in an hour, from its own catch-can test. */
+  readonly depthPerHour: Measure<"length"> | "not-tested";
+  /** Where the soil can't take the water at once: the longest run, and the rest before the next. */
+  readonly cycle: { readonly longestRunMinutes: number; readonly soakMinutes: number } | "none";
+}
+
+/** What to set at a station. Without a test there are no minutes, only the depth and how to test. */
+export type StationRun =
+  | {
+      readonly kind: "run";
+      readonly stationName: string;
+      readonly totalMinutes: number;
+      /** Each run in order, which together are the total. */
+      readonly runsMinutes: readonly number[];
+      readonly soakMinutes: number;
+      /** From the first drop to the last, with the rests. */
+      readonly elapsedMinutes: number;
+      readonly rounding: MinuteRounding;
+      /** What these minutes put down, as an exact fraction of 0.125 micrometers: "50800" or "152401/3". */
+      readonly depthReached: string;
+      readonly sentence: string;
+    }
+  | { readonly kind: "test-first"; readonly stationName: string; readonly sentence: string };
+
+/** How whole minutes were reached. Up is the rule; where that would pass the most that is allowed, down. */
+export type MinuteRounding = "unchanged" | "up-to-whole-minute" | "down-to-stay-within-most";
+
+const MINUTES_AN_HOUR: Rational = { numerator: 60n, denominator: 1n };
+const LONGEST_RUN_MINUTES = 1_440;
+
+/** A fraction as text that can be stored and read back exactly. */
+export function exactText(value: Rational): string {
+  const { numerator, denominator } = reduce(value);
+  return denominator === 1n ? String(numerator) : `${numerator}/${denominator}`;
+}
+
+/** A depth of water in words: "¼ in", "6.4 mm". */
+export function depthWords(depth: Measure<"length">, system: UnitSystem): string {
+  return system === "us" ? formatQuantityIn(depth, "in", 2) : formatQuantityIn(depth, "mm", 1);
+}
+
+/**
+ * Minutes for a depth at one station, only from its own tested rate, in cycles of at most its longest run. The exact
+ * minutes are rounded up to whole ones as a step of its own, never past the most that is allowed.
+ * Refuses a rate of nothing, and a longest run or a rest that is no whole number of minutes.
+ */
+export function irrigationRun(station: IrrigationStation, depth: WateringDepth, system: UnitSystem): Outcome<StationRun> {
+  const { stationName, depthPerHour, cycle } = station;
+  if (depthPerHour === "not-tested") return accept(testFirst(stationName, depth, system));
+  if (canonicalAmountOf(depthPerHour).numerator === 0n) {
+    const sentence = `Station ${stationName} is on file with no water an hour; test it again.`;
+    return badInput(`${stationName} depthPerHour`, "0", "more than nothing", sentence);
+  }
+  if (cycle !== "none" && !(isWhole(cycle.longestRunMinutes, 1) && isWhole(cycle.soakMinutes, 0))) {
+    const sentence = `The longest run of station ${stationName} and its rest must be whole minutes within a day.`;
+    const found = `${cycle.longestRunMinutes} min, rest ${cycle.soakMinutes} min`;
+    return badInput(`${stationName} cycle`, found, "whole minutes, a run of at least 1", sentence);
+  }
+  const { minutes, rounding } = wholeMinutes(depthPerHour, depth);
+  const runsMinutes = cycle === "none" ? [minutes] : equalRuns(minutes, cycle.longestRunMinutes);
+  const soakMinutes = cycle === "none" ? 0 : cycle.soakMinutes;
+  const totalMinutes = minutes;
+  return accept({
+    kind: "run",
+    stationName,
+    totalMinutes,
+    runsMinutes,
+    soakMinutes,
+    elapsedMinutes: totalMinutes + soakMinutes * (runsMinutes.length - 1),
+    rounding,
+    depthReached: exactText(canonicalAmountOf(depthIn(depthPerHour, minutes))),
+    sentence: runSentence(stationName, runsMinutes, soakMinutes),
+  });
+}
+
+function isWhole(value: number, lowest: number): boolean {
+  return Number.isInteger(value) && value >= lowest && value <= LONGEST_RUN_MINUTES;
+}
+
+function depthIn(depthPerHour: Measure<"length">, minutes: number): Measure<"length"> {
+  return multiplyExact(depthPerHour, rational(BigInt(minutes), MINUTES_AN_HOUR.numerator));
+}
+
+/** The named rounding of minutes: up, so that the least is reached, unless that would pass the most. */
+function wholeMinutes(
+  depthPerHour: Measure<"length">,
+  { least, most }: WateringDepth,
+): { readonly minutes: number; readonly rounding: MinuteRounding } {
+  const exact = divideRational(canonicalAmountOf(multiplyExact(least, MINUTES_AN_HOUR)), canonicalAmountOf(depthPerHour));
+  const up = Number(roundToWhole(exact, "up"));
+  const down = Number(roundToWhole(exact, "down"));
+  if (up === down) return { minutes: up, rounding: "unchanged" };
+  const passesMost = most !== "none" && compareExact(depthIn(depthPerHour, up), most) > 0;
+  return passesMost
+    ? { minutes: down, rounding: "down-to-stay-within-most" }
+    : { minutes: up, rounding: "up-to-whole-minute" };
+}
+
+/** The fewest runs that are none longer than allowed, as equal as whole minutes go, the longer ones first. */
+function equalRuns(minutes: number, longestRunMinutes: number): readonly number[] {
+  const count = Math.max(1, Math.ceil(minutes / longestRunMinutes));
+  const base = Math.floor(minutes / count);
+  const longer = minutes - base * count;
+  return Array.from({ length: count }, (_, index) => (index < longer ? base + 1 : base));
+}
+
+function runSentence(stationName: string, runsMinutes: readonly number[], soakMinutes: number): string {
+  if (runsMinutes.length === 1) return `${stationName}: ${runsMinutes.join("")} min.`;
+  return `${stationName}: ${runsMinutes.join(", then ")} min, with ${soakMinutes} min of rest between.`;
+}
+
+/** Straight-sided cans and the least wind are common practice; see NMSU Guide H-510 (Kent and Leinauer), wind up to 5 mph. */
+function testFirst(stationName: string, { least }: WateringDepth, system: UnitSystem): StationRun {
+  const sentence =
+    `${stationName}: ${depthWords(least, system)}. Its rate has not been tested. Set straight-sided cans across the lawn on a ` +
+    `calm day, run the station for 15 min, measure the water in each, and take four times the average as its depth per hour.`;
+  return { kind: "test-first", stationName, sentence };
+}

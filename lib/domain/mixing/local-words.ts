@@ -1,0 +1,42 @@
+import { daysBetween, type CalendarDate, formatShortDate } from "#domain/foundation/calendar-date";
+import { weekdayOf } from "#domain/mixing/clock-periods";
+import { localTimeAt } from "#domain/weather/local-hours";
+
+const ONE_MINUTE_MILLISECONDS = 60_000;
+const WEEKDAYS = ["Sunday", "Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday"] as const;
+
+/** The name of a day of the week, 0 for Sunday. */
+export function weekdayWords(weekday: number): string {
+  return WEEKDAYS[weekday] ?? "";
+}
+
+/** "Saturday, Mar 7, 2026". */
+export function dateWords(date: CalendarDate): string {
+  return `${weekdayWords(weekdayOf(date))}, ${formatShortDate(date)}`;
+}
+
+/**
+ * An instant as a person there reads it: "Saturday, Mar 7, 2026, 3:10 pm". Seconds go to the next minute for what must
+ * be waited for, and are dropped for what is due. An hour that comes twice says which of the two it is.
+ */
+export function localWords(epochMilliseconds: number, timeZone: string, seconds: "up" | "down"): string {
+  const minutes = epochMilliseconds / ONE_MINUTE_MILLISECONDS;
+  const whole = (seconds === "up" ? Math.ceil(minutes) : Math.floor(minutes)) * ONE_MINUTE_MILLISECONDS;
+  const { date, localTime } = localTimeAt(whole, timeZone);
+  const [hour, minute] = localTime.split(":").map(Number) as [number, number];
+  const clock = `${hour % 12 || 12}${minute === 0 ? "" : `:${String(minute).padStart(2, "0")}`} ${hour < 12 ? "am" : "pm"}`;
+  return `${dateWords(date)}, ${clock}${whichOfTwo(whole, timeZone)}`;
+}
+
+/** Clocks go back by an hour, or by half an hour in a few places. */
+const STEPS_BACK_MINUTES = [60, 30] as const;
+
+function whichOfTwo(epochMilliseconds: number, timeZone: string): string {
+  const here = localTimeAt(epochMilliseconds, timeZone);
+  const showsTheSame = (stepMinutes: number) => {
+    const there = localTimeAt(epochMilliseconds + stepMinutes * ONE_MINUTE_MILLISECONDS, timeZone);
+    return there.localTime === here.localTime && daysBetween(there.date, here.date) === 0;
+  };
+  if (STEPS_BACK_MINUTES.some((step) => showsTheSame(step))) return " (before clocks go back)";
+  return STEPS_BACK_MINUTES.some((step) => showsTheSame(-step)) ? " (after clocks go back)" : "";
+}
