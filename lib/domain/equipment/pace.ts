@@ -1,0 +1,78 @@
+import { averageOf, type Uncertainty, uncertaintyOf } from "#domain/equipment/repeats";
+import { accept, badInput, missingFact, type Outcome } from "#domain/foundation/outcome";
+import {
+  canonicalAmountOf,
+  type ExactQuantity,
+  exactly,
+  fromExactAmount,
+  type Measure,
+  measureInUnit,
+  multiplyExact,
+} from "#domain/quantities/exact-quantity";
+import { divideRational, fromNumber, type Rational, rational, toNumber } from "#domain/quantities/rational";
+import { type RangeCheck, refuseOutOfRange } from "#domain/turf/physical-range";
+
+/** How fast somebody goes: read from a speedometer, or timed over a measured course, better several times. */
+export type Pace =
+  | { readonly kind: "speed"; readonly milesPerHour: number }
+  | { readonly kind: "timed-course"; readonly course: Measure<"length">; readonly seconds: readonly number[] };
+
+export interface MeasuredPace {
+  readonly distancePerMinute: ExactQuantity<"length">;
+  readonly uncertainty: Uncertainty;
+}
+
+/** A walk behind a spreader begins near 1 mph and no turf sprayer works over 15. Common practice, generously. */
+const SPEED_MPH = { lowest: 0.2, highest: 20 } as const;
+const TIMED_SECONDS = { lowest: 1, highest: 7200 } as const;
+
+/** Speeds and times are taken to a millionth and a thousandth: finer than any watch. */
+const SPEED_DECIMALS = 6;
+const SECONDS_DECIMALS = 3;
+
+/** One mile an hour is 88 ft a minute, exactly. */
+const FEET_PER_MINUTE_AT_ONE_MPH = rational(88n);
+
+/** Asks for a time by the watch in seconds. */
+export function secondsRange(field: string, words: string, seconds: number): RangeCheck {
+  return { field, words, value: seconds, ...TIMED_SECONDS, unit: "s" };
+}
+
+/** A time by the watch in minutes, as a fraction. */
+export function minutesFromSeconds(seconds: number): Rational {
+  return divideRational(fromNumber(seconds, SECONDS_DECIMALS), rational(60n));
+}
+
+/**
+ * The distance in a minute. The times of a course are averaged, and their spread is kept. Refused: a speed outside 0.2
+ * to 20 mph, a course without length, a time outside 1 s to 2 h, no time at all.
+ */
+export function measurePace(pace: Pace): Outcome<MeasuredPace> {
+  if (pace.kind === "speed") return measureSpeed(pace.milesPerHour);
+  if (canonicalAmountOf(pace.course).numerator === 0n) {
+    return badInput("course", "0 ft", "more than nothing", "The course has no length; measure it.");
+  }
+  if (pace.seconds.length === 0) {
+    return missingFact("seconds", "one time or more", "The course has not been timed.");
+  }
+  const refused = refuseOutOfRange(pace.seconds.map((seconds) => secondsRange("seconds", "The time of the course", seconds)));
+  if (refused !== undefined) return refused;
+  const minutes = pace.seconds.map(minutesFromSeconds);
+  const perMinute = divideRational(canonicalAmountOf(pace.course), averageOf(minutes));
+  return accept({ distancePerMinute: fromExactAmount("length", perMinute), uncertainty: uncertaintyOf(minutes) });
+}
+
+function measureSpeed(milesPerHour: number): Outcome<MeasuredPace> {
+  const refused = refuseOutOfRange([
+    { field: "milesPerHour", words: "The speed", value: milesPerHour, ...SPEED_MPH, unit: "mph" },
+  ]);
+  if (refused !== undefined) return refused;
+  const footPerMinute = exactly("ft", FEET_PER_MINUTE_AT_ONE_MPH);
+  const distancePerMinute = multiplyExact(footPerMinute, fromNumber(milesPerHour, SPEED_DECIMALS));
+  return accept({ distancePerMinute, uncertainty: { kind: "not-given" } });
+}
+
+/** A pace in miles per hour, for a sentence or a model. */
+export function milesPerHourOf(distancePerMinute: Measure<"length">): number {
+  return toNumber(divideRational(measureInUnit(distancePerMinute, "ft"), FEET_PER_MINUTE_AT_ONE_MPH));
+}

@@ -1,0 +1,193 @@
+import { rectangleArea } from "#domain/equipment/measured-space";
+import { type SpreadLimit } from "#domain/equipment/nozzle-wear";
+import { measurePace, minutesFromSeconds, type Pace, secondsRange } from "#domain/equipment/pace";
+import { averageOf, combinedUncertainty, type Uncertainty, uncertaintyOf } from "#domain/equipment/repeats";
+import { densityFactor, sprayRateFromWater } from "#domain/equipment/spray-density";
+import { type FlowTest, measureFlow } from "#domain/equipment/sprayer-flow";
+import { type Finding, note, takeCare } from "#domain/foundation/finding";
+import { accept, badInput, missingFact, type Outcome } from "#domain/foundation/outcome";
+import { type Density } from "#domain/quantities/density";
+import { canonicalAmountOf, type ExactQuantity, type Measure } from "#domain/quantities/exact-quantity";
+import { type Rate, rateFromAmounts } from "#domain/quantities/rate";
+import { divideRational, multiplyRational, ONE, type Rational } from "#domain/quantities/rational";
+import { type Dimension } from "#domain/quantities/units";
+import { refuseOutOfRange } from "#domain/turf/physical-range";
+
+/** One timed covering of a measured area at the usual pace, with a gun. */
+export interface TimedCovering {
+  readonly area: Measure<"area">;
+  readonly seconds: number;
+}
+
+/** One run over a measured area: what it took, or what was caught in the time that it took. */
+export interface SmallAreaRun {
+  readonly area: Measure<"area">;
+  readonly volume: Measure<"volume">;
+}
+
+/** How a sprayer was calibrated, with all that was measured. */
+export type SprayerTest =
+  | (FlowTest & { readonly method: "boom"; readonly nozzleSpacing: Measure<"length">; readonly pace: Pace })
+  | (FlowTest & { readonly method: "backpack"; readonly swath: Measure<"length">; readonly pace: Pace })
+  | (FlowTest & { readonly method: "gun"; readonly coverings: readonly TimedCovering[] })
+  | { readonly method: "small-area"; readonly runs: readonly SmallAreaRun[] };
+
+/** What was caught, and what is to be sprayed. Water that stands for a denser spray is corrected by its density. */
+export type CaughtLiquid =
+  | { readonly kind: "the-spray-itself" }
+  | { readonly kind: "water-for-a-spray"; readonly sprayDensity: Density };
+
+export interface SprayerCalibration {
+  /** All that went in. */
+  readonly test: SprayerTest;
+  readonly liquid: CaughtLiquid;
+  readonly basis: "measured" | "nominal";
+  /** The average flow of one nozzle, or of the gun, a minute; none by the small-area method. */
+  readonly flowPerMinute: ExactQuantity<"volume"> | undefined;
+  /** As it was caught. */
+  readonly caughtRate: Rate<"carrier-volume-per-area">;
+  /** As the finished spray goes out. */
+  readonly carrierRate: Rate<"carrier-volume-per-area">;
+  /** The caught rate over the carrier rate: 1 where the spray itself was caught. */
+  readonly densityFactor: Rational;
+  readonly uncertainty: Uncertainty;
+  readonly findings: readonly Finding[];
+}
+
+/** How many timed runs a gun takes. Source: National Pesticide Stewardship (NC State, Buhler). */
+const FEWEST_GUN_RUNS = 3;
+
+/** What a rate is made of: a flow by the watch, or nothing of the kind, times the minutes that an area takes. */
+interface Measured {
+  readonly basis: "measured" | "nominal";
+  readonly flowPerMinute: ExactQuantity<"volume"> | undefined;
+  readonly caughtRate: Rate<"carrier-volume-per-area">;
+  readonly uncertainty: Uncertainty;
+  readonly findings: readonly Finding[];
+}
+
+/**
+ * The carrier volume per area of a sprayer, from how it was calibrated. A measured catch overrides the nominal flow,
+ * which stands in only where nothing was caught, with a finding. Refused: a width, area, course or catch of nothing, a
+ * time, speed or pressure out of range, no catch and no nominal flow, no run.
+ */
+export function calibrateSprayer(
+  test: SprayerTest,
+  liquid: CaughtLiquid,
+  spreadLimit: SpreadLimit,
+): Outcome<SprayerCalibration> {
+  const measured = test.method === "small-area" ? measureRuns(test.runs) : measureFlowAndTime(test, spreadLimit);
+  if (!measured.ok) return measured;
+  const { caughtRate, ...rest } = measured.value;
+  const corrected =
+    liquid.kind === "the-spray-itself"
+      ? { carrierRate: caughtRate, densityFactor: ONE }
+      : { carrierRate: sprayRateFromWater(caughtRate, liquid.sprayDensity), densityFactor: densityFactor(liquid.sprayDensity) };
+  return accept({ test, liquid, caughtRate, ...corrected, ...rest });
+}
+
+function carrierRateOf(volumePerArea: Rational): Rate<"carrier-volume-per-area"> {
+  return rateFromAmounts("carrier-volume-per-area", volumePerArea.numerator, volumePerArea.denominator);
+}
+
+function refuseNothing(field: string, words: string) {
+  return badInput(field, "0", "more than nothing", `${words} is zero; measure it again.`);
+}
+
+function isNothing(measure: Measure<Dimension>): boolean {
+  return canonicalAmountOf(measure).numerator === 0n;
+}
+
+function measureRuns(runs: readonly SmallAreaRun[]): Outcome<Measured> {
+  if (runs.length === 0) return missingFact("runs", "one run or more", "No run over the measured area was made.");
+  if (runs.some(({ area }) => isNothing(area))) return refuseNothing("area", "The measured area");
+  if (runs.some(({ volume }) => isNothing(volume))) return refuseNothing("volume", "The volume of a run");
+  const rates = runs.map(({ area, volume }) => divideRational(canonicalAmountOf(volume), canonicalAmountOf(area)));
+  return accept({
+    basis: "measured",
+    flowPerMinute: undefined,
+    caughtRate: carrierRateOf(averageOf(rates)),
+    uncertainty: uncertaintyOf(rates),
+    findings: runs.length === 1 ? [oneRunNote()] : [],
+  });
+}
+
+function measureFlowAndTime(
+  test: Exclude<SprayerTest, { method: "small-area" }>,
+  spreadLimit: SpreadLimit,
+): Outcome<Measured> {
+  const time = minutesPerAreaOf(test);
+  if (!time.ok) return time;
+  const flow = measureFlow(test, spreadLimit);
+  if (!flow.ok) return flow;
+  const { basis, flowPerMinute } = flow.value;
+  return accept({
+    basis,
+    flowPerMinute,
+    caughtRate: carrierRateOf(multiplyRational(flowPerMinute.exactAmount, time.value.minutesPerArea)),
+    uncertainty: combinedUncertainty([flow.value.uncertainty, time.value.uncertainty]),
+    findings: [...flow.value.findings, ...time.value.findings],
+  });
+}
+
+interface AreaTime {
+  /** Minutes for one canonical area. */
+  readonly minutesPerArea: Rational;
+  readonly uncertainty: Uncertainty;
+  readonly findings: readonly Finding[];
+}
+
+function minutesPerAreaOf(test: Exclude<SprayerTest, { method: "small-area" }>): Outcome<AreaTime> {
+  if (test.method === "gun") return minutesOfCoverings(test.coverings);
+  const width = test.method === "boom" ? test.nozzleSpacing : test.swath;
+  if (isNothing(width)) {
+    return test.method === "boom"
+      ? refuseNothing("nozzleSpacing", "The spacing of the nozzles")
+      : refuseNothing("swath", "The width of the swath");
+  }
+  const pace = measurePace(test.pace);
+  if (!pace.ok) return pace;
+  const areaPerMinute = rectangleArea(pace.value.distancePerMinute, width);
+  return accept({
+    minutesPerArea: divideRational(ONE, areaPerMinute.exactAmount),
+    uncertainty: pace.value.uncertainty,
+    findings: [],
+  });
+}
+
+function minutesOfCoverings(coverings: readonly TimedCovering[]): Outcome<AreaTime> {
+  if (coverings.length === 0) {
+    return missingFact("coverings", "one timed run or more", "How long the gun takes for a measured area has not been timed.");
+  }
+  if (coverings.some(({ area }) => isNothing(area))) return refuseNothing("area", "The measured area");
+  const refused = refuseOutOfRange(
+    coverings.map(({ seconds }) => secondsRange("seconds", "The time for the measured area", seconds)),
+  );
+  if (refused !== undefined) return refused;
+  const times = coverings.map(({ area, seconds }) => divideRational(minutesFromSeconds(seconds), canonicalAmountOf(area)));
+  const findings = coverings.length < FEWEST_GUN_RUNS ? [fewGunRuns(coverings.length)] : [];
+  return accept({ minutesPerArea: averageOf(times), uncertainty: uncertaintyOf(times), findings });
+}
+
+/** One run gives a rate and no idea of how far it may be off. */
+function oneRunNote(): Finding {
+  return note({
+    rule: "calibration-of-one-run",
+    source: "common-practice",
+    what: "The measured area was sprayed once, so nothing is known about the spread.",
+    toDo: "Make two more runs when there is time.",
+    about: [],
+  });
+}
+
+function fewGunRuns(runs: number): Finding {
+  return takeCare({
+    rule: "calibration-of-few-gun-runs",
+    source: "handbook",
+    what: "The gun was timed too few times to trust its pace.",
+    figure: `${runs} timed of at least ${FEWEST_GUN_RUNS}.`,
+    toDo: "Time the measured area again and enter all times.",
+    citation: "National Pesticide Stewardship (NC State, Buhler), http://pesticidestewardship.org: average of at least 3 timed runs",
+    about: [],
+  });
+}
