@@ -28,7 +28,7 @@ export async function writeSeasonRows(house: TestHouse, company: TestCompany): P
       data: { companyId, propertyId: id("property"), clientId: id("client"), street: "4 Sorrel Lane", city: "Millbrook", state: "IN", zip: "46304", createdAt: at },
     });
     await tx.zone.create({
-      data: { companyId, zoneId: id("zone"), propertyId: id("property"), letter: "A", name: "Front", grasses: ["tall-fescue"], grassesAssumed: false, pieces: [], area, areaOrigin: "entered", createdAt: at },
+      data: { companyId, zoneId: id("zone"), propertyId: id("property"), letter: "A", name: "Front", grasses: ["tall fescue"], grassesAssumed: false, pieces: [], area, areaOrigin: "entered", createdAt: at },
     });
     await tx.waterEdge.create({ data: { companyId, waterEdgeId: house.newId(), zoneId: id("zone"), name: "Pond", createdAt: at } });
     await tx.soilTest.create({
