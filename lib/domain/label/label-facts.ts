@@ -35,7 +35,7 @@ export interface ActiveIngredient {
   readonly name: string;
   readonly concentration: Concentration;
   /** The resistance group that the label prints, such as "Group 3 herbicide". */
-  readonly modeOfAction: string | "none" | "unknown";
+  readonly modeOfAction: { readonly group: string } | "none" | "unknown";
 }
 
 /** A rate at which product goes on an area: by weight for what is spread, by volume for what is poured. */
