@@ -1,10 +1,18 @@
 import { addDays, type CalendarDate } from "#domain/foundation/calendar-date";
 import { type Finding, gravestFirst, hold } from "#domain/foundation/finding";
 import { accept, type Outcome } from "#domain/foundation/outcome";
-import { aftercareFactNames, unreadFacts } from "#domain/label/aftercare-constraint";
+import { aftercareFactNames, type AftercareKind, unreadFacts } from "#domain/label/aftercare-constraint";
 import { type EndContext, endOf } from "#domain/mixing/aftercare-instants";
 import { type AftercareQuestion, refuseImpossibleQuestion } from "#domain/mixing/aftercare-question";
-import { AFTERCARE_ROWS, type AftercareStep, inTimeOrder, joinMayNots, type MayNot, reasonFor } from "#domain/mixing/aftercare-step";
+import {
+  AFTERCARE_ROWS,
+  type AftercareRowName,
+  type AftercareStep,
+  inTimeOrder,
+  joinMayNots,
+  type MayNot,
+  reasonFor,
+} from "#domain/mixing/aftercare-step";
 import { type AppliedProduct, appliedName, constraintsOf } from "#domain/mixing/applied-product";
 import { type LawnAtApplication, lawnAtApplication } from "#domain/mixing/lawn-at-application";
 import { dateWords, localWords } from "#domain/mixing/local-words";
@@ -47,7 +55,8 @@ export function aftercareTimeline(question: AftercareQuestion): Outcome<Aftercar
   const { products, visit, timeZone, zoneDataVersion, mowing, seedings } = question;
   const { answer } = watering.value;
   const signs = signMayNots(products, { ...question, endContext: (applied) => endContextOf(question, applied) });
-  const mayNots = [...stateMayNots(question), ...seedingMayNots(products, timeZone), ...signs.mayNots];
+  const unread = unreadMayNots(products, timeZone);
+  const mayNots = [...stateMayNots(question), ...seedingMayNots(products, timeZone), ...signs.mayNots, ...unread];
   const from = { epochMilliseconds: visit.fromEpochMilliseconds, timeZone };
   const forbidden = AFTERCARE_ROWS.flatMap((row) => joinMayNots(row, mayNots, from));
   const lawn = lawnAtApplication(products, timeZone);
@@ -74,6 +83,29 @@ export function aftercareTimeline(question: AftercareQuestion): Outcome<Aftercar
 
 function endContextOf({ visit, hours, timeZone, estimates }: AftercareQuestion, applied: AppliedProduct): EndContext {
   return { timeZone, estimates, wateredInAtEpochMilliseconds: wateredInAtLatest(applied, visit, hours, timeZone) };
+}
+
+const KIND_OF_ROW: Readonly<Record<AftercareRowName, AftercareKind>> = {
+  "people-and-pets": "people-and-pets",
+  watering: "watering-not-before",
+  mowing: "mowing-after",
+  seeding: "seeding-after",
+  sign: "posting-sign",
+};
+
+/** Where nobody has read how long something is forbidden, it is forbidden until somebody has. */
+function unreadMayNots(products: readonly AppliedProduct[], timeZone: string): readonly MayNot[] {
+  return AFTERCARE_ROWS.flatMap((row) => {
+    const kind = KIND_OF_ROW[row];
+    return products
+      .filter(({ label }) => label.facts[kind] === "unknown")
+      .map((applied): MayNot => {
+        const productName = appliedName(applied, timeZone);
+        const reason = { productName, kind, labelWords: "", basis: "label", source: "label, not read" } as const;
+        const end = { atEpochMilliseconds: null, isEstimate: true, waitsFor: ["the label has been read"] };
+        return { row, startsAtEpochMilliseconds: applied.application.startsAtEpochMilliseconds, end, reason };
+      });
+  });
 }
 
 const STATE_KINDS = [

@@ -9,7 +9,7 @@ export interface LawnAtApplication {
   readonly labelWords: string;
 }
 
-type StateConstraint = AppliedConstraint<"leaf-at-application"> | AppliedConstraint<"soil-at-application">;
+type StateConstraint = AppliedConstraint<"leaf-at-application" | "soil-at-application">;
 
 const PARTS = [
   { part: "leaf", kind: "leaf-at-application" },
