@@ -65,7 +65,7 @@ export function inReasonOrder(reasons: readonly AftercareReason[]): readonly Aft
 /** How an end is said: a time, an estimated one, or only what is waited for. */
 export function endWords({ atEpochMilliseconds, isEstimate, waitsFor }: AftercareEnd, timeZone: string): string {
   if (atEpochMilliseconds === null) return `${waitsFor.join(" and ")}; no time can be given`;
-  const words = localWords(atEpochMilliseconds, timeZone, "up");
+  const words = localWords(atEpochMilliseconds, timeZone, "end");
   return isEstimate ? `about ${words}, an estimate` : words;
 }
 
@@ -125,7 +125,7 @@ export function joinMayNots(
     endsAtEpochMilliseconds: end.atEpochMilliseconds,
     isEstimate: end.isEstimate,
     words: `${MAY_NOT_WORDS[row]}${end.waitsFor.length > 0 ? ` until ${end.waitsFor.join(" and ")}` : ""}.`,
-    startsAtWords: localWords(startsAtEpochMilliseconds, from.timeZone, "down"),
+    startsAtWords: localWords(startsAtEpochMilliseconds, from.timeZone, "start"),
     endsAtWords: endWords(end, from.timeZone),
     reasons: inReasonOrder(reasons),
   }));
