@@ -1,5 +1,5 @@
 import { type Finding, hold, note, takeCare } from "#domain/foundation/finding";
-import { canonicalAmountOf, type Measure } from "#domain/quantities/exact-quantity";
+import { canonicalAmountOf } from "#domain/quantities/exact-quantity";
 import { formatQuantity } from "#domain/quantities/format-quantity";
 import { compareRational } from "#domain/quantities/rational";
 import { type ProductAmount } from "#domain/mixing/spray-mix";
