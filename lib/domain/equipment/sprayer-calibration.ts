@@ -32,7 +32,10 @@ export type SprayerTest =
   | (FlowTest & { readonly method: "gun"; readonly coverings: readonly TimedCovering[] })
   | { readonly method: "small-area"; readonly runs: readonly SmallAreaRun[] };
 
-/** What was caught, and what is to be sprayed. Water that stands for a denser spray is corrected by its density. */
+/**
+ * What was caught, and what is to be sprayed. Water that stands for a denser spray is corrected by its density. A nominal
+ * flow is always one of water.
+ */
 export type CaughtLiquid =
   | { readonly kind: "the-spray-itself" }
   | { readonly kind: "water-for-a-spray"; readonly sprayDensity: Density };
