@@ -15,9 +15,9 @@ export const MIX_TICKET: MixTicketPaper = {
     { label: "Target", value: said("White clover, dandelion") },
   ],
   products: [
-    { name: "Clovergone 3D", registrationNumber: "DEMO-9101-22", lot: "DEMO-L-0417", rate: "1.1 fl oz per 1,000 sq ft", total: "12.2 fl oz" },
-    { name: "Greenline 20-0-0 liquid", registrationNumber: "none, fertilizer", lot: "DEMO-L-0388", rate: "15 fl oz per 1,000 sq ft", total: "166.4 fl oz" },
-    { name: "Wetwell spreader-sticker", registrationNumber: "none, adjuvant", lot: "DEMO-L-0301", rate: "0.25% by volume", total: "7.1 fl oz" },
+    { name: "Clovergone 3D", registration: said("DEMO-9101-22"), lot: "DEMO-L-0417", rate: "1.1 fl oz per 1,000 sq ft", total: "12.2 fl oz" },
+    { name: "Greenline 20-0-0 liquid", registration: { kind: "does-not-apply", because: "a fertilizer, not registered" }, lot: "DEMO-L-0388", rate: "15 fl oz per 1,000 sq ft", total: "166.4 fl oz" },
+    { name: "Wetwell spreader-sticker", registration: { kind: "does-not-apply", because: "an adjuvant, not registered" }, lot: "DEMO-L-0301", rate: "0.25% by volume", total: "7.1 fl oz" },
   ],
   lawns: [
     { name: "Front", treatedArea: "4,210 sq ft", mix: "8.4 gal", amounts: ["4.6 fl oz", "63.2 fl oz", "2.7 fl oz"] },

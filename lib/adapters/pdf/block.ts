@@ -20,6 +20,8 @@ export interface Block {
 /** The styles of papers: text 10 pt, legal lines 9 pt at least, amounts 20 pt, addresses 14 pt. */
 export const STYLE = {
   text: { face: "sans", sizePoints: 10 },
+  figure: { face: "sans", sizePoints: 10, isTabular: true },
+  strongFigure: { face: "bold", sizePoints: 10, isTabular: true },
   strong: { face: "bold", sizePoints: 10 },
   label: { face: "semibold", sizePoints: 9 },
   small: { face: "sans", sizePoints: 9 },
@@ -68,9 +70,9 @@ export function words(spans: readonly Span[], { type = "P", align = "left" }: Wo
 function drawLine(sheet: Sheet, { pieces, sizePoints }: Line, at: { readonly x: number; readonly y: number }): void {
   const baseline = at.y + (sizePoints * (LINE_HEIGHT + CAPITAL)) / 2;
   let { x } = at;
-  for (const { text, face, sizePoints: size, widthPoints } of pieces) {
-    sheet.lettering.draw(text, { face, sizePoints: size }, { x, baseline });
-    x += widthPoints;
+  for (const piece of pieces) {
+    sheet.lettering.draw(piece.text, piece, { x, baseline });
+    x += piece.widthPoints;
   }
 }
 

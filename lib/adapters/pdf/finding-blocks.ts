@@ -79,7 +79,7 @@ function drawMark({ document }: Sheet, level: PaperFinding["level"], x: number, 
 
 function octagon(document: PDFKit.PDFDocument, x: number, y: number): PDFKit.PDFDocument {
   const corner = MARK * (1 - Math.SQRT1_2);
-  const far = MARK - corner / 1;
+  const far = MARK - corner;
   const points: [number, number][] = [
     [x + corner, y], [x + far, y], [x + MARK, y + corner], [x + MARK, y + far],
     [x + far, y + MARK], [x + corner, y + MARK], [x, y + far], [x, y + corner],

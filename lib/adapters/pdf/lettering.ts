@@ -5,6 +5,8 @@ import { FACES, SCRIPTS, type FaceName, fontFile } from "./typefaces";
 export interface TextStyle {
   readonly face: FaceName;
   readonly sizePoints: number;
+  /** Figures of one width, so that columns of them stand below each other. */
+  readonly isTabular?: true;
 }
 
 /** What is used of PDFKit's font object; its own types stop before it. */
@@ -12,8 +14,10 @@ interface OpenFont {
   readonly font: { readonly unitsPerEm: number; readonly capHeight: number; hasGlyphForCodePoint(codePoint: number): boolean };
 }
 
-/** Figures of one width, so that columns of them stand below each other. */
-const FEATURES: PDFKit.Mixins.OpenTypeFeatures[] = ["tnum"];
+/** Features beyond those that a font applies by itself. */
+function featuresOf({ isTabular }: TextStyle): { features: PDFKit.Mixins.OpenTypeFeatures[] } {
+  return { features: isTabular === true ? ["tnum"] : [] };
+}
 
 interface Run {
   readonly fontName: string;
@@ -35,10 +39,10 @@ export class Lettering {
 
   /** The width of a text in points, as it will be drawn. */
   widthOf(text: string, style: TextStyle): number {
-    const key = `${style.face} ${style.sizePoints} ${text}`;
+    const key = `${style.face} ${style.sizePoints} ${style.isTabular === true} ${text}`;
     const held = this.#widths.get(key);
     if (held !== undefined) return held;
-    const width = this.#runsOf(text, style.face).reduce((sum, run) => sum + this.#runWidth(run, style.sizePoints), 0);
+    const width = this.#runsOf(text, style.face).reduce((sum, run) => sum + this.#runWidth(run, style), 0);
     this.#widths.set(key, width);
     return width;
   }
@@ -47,8 +51,8 @@ export class Lettering {
   draw(text: string, style: TextStyle, at: { readonly x: number; readonly baseline: number }): void {
     let { x } = at;
     for (const run of this.#runsOf(text, style.face)) {
-      const width = this.#runWidth(run, style.sizePoints);
-      this.#document.text(run.text, x, at.baseline, { lineBreak: false, baseline: "alphabetic", features: FEATURES });
+      const width = this.#runWidth(run, style);
+      this.#document.text(run.text, x, at.baseline, { lineBreak: false, baseline: "alphabetic", ...featuresOf(style) });
       x += width;
     }
   }
@@ -59,8 +63,8 @@ export class Lettering {
     return { capHeightEm: font.capHeight / font.unitsPerEm, widthEm: (text) => this.widthOf(text, { face, sizePoints: 1000 }) / 1000 };
   }
 
-  #runWidth({ fontName, text }: Run, sizePoints: number): number {
-    return this.#document.font(fontName).fontSize(sizePoints).widthOfString(text, { features: FEATURES });
+  #runWidth({ fontName, text }: Run, style: TextStyle): number {
+    return this.#document.font(fontName).fontSize(style.sizePoints).widthOfString(text, featuresOf(style));
   }
 
   /** Parts of a text by the font file that has its characters. */

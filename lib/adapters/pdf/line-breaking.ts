@@ -87,7 +87,7 @@ function splitWord(lettering: Lettering, word: Word, roomPoints: number): Word[]
         part = [];
       }
       const last = part.at(-1);
-      if (last?.face === span.face && last.sizePoints === span.sizePoints) part[part.length - 1] = { ...last, text: last.text + character };
+      if (last !== undefined && isOneStyle(last, span)) part[part.length - 1] = { ...last, text: last.text + character };
       else part.push({ ...span, text: character });
     }
   }
@@ -95,12 +95,16 @@ function splitWord(lettering: Lettering, word: Word, roomPoints: number): Word[]
   return parts;
 }
 
+function isOneStyle(one: TextStyle, other: TextStyle): boolean {
+  return one.face === other.face && one.sizePoints === other.sizePoints && one.isTabular === other.isTabular;
+}
+
 /** Joins neighbors of one style, so that a line is read as words and not as scraps. */
 function finishLine(lettering: Lettering, pieces: readonly Piece[], spans: readonly Span[]): Line {
   const joined: Span[] = [];
   for (const piece of pieces) {
     const last = joined.at(-1);
-    if (last?.face === piece.face && last.sizePoints === piece.sizePoints) joined[joined.length - 1] = { ...last, text: last.text + piece.text };
+    if (last !== undefined && isOneStyle(last, piece)) joined[joined.length - 1] = { ...last, text: last.text + piece.text };
     else joined.push(piece);
   }
   const measured = joined.map((span) => ({ ...span, widthPoints: lettering.widthOf(span.text, span) }));

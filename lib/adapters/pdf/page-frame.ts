@@ -14,7 +14,7 @@ export const DEMONSTRATION = "DEMONSTRATION";
 
 function headBlock({ company, title, number, date }: PaperFrame, page: string): Block {
   const license = company.licenseNumber === undefined ? "License number not on file" : `License ${company.licenseNumber}`;
-  const left = stack([line(company.name, { face: "bold", sizePoints: 11 }), line(`${company.address} · ${company.phone} · ${license}`, STYLE.small)]);
+  const left = stack([line(company.name, { face: "bold", sizePoints: 11 }), line(company.address, STYLE.small), line(`${company.phone} · ${license}`, STYLE.small)]);
   const numbered = number === undefined ? [] : [span(number, STYLE.code), span(" · ", STYLE.small)];
   const right = stack([
     line(title, { face: "bold", sizePoints: 11 }, { align: "right" }),

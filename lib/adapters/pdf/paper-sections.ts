@@ -16,12 +16,12 @@ export function titled(text: string): FlowItem {
 export function section(title: string, ...items: readonly FlowItem[]): FlowItem[] {
   const [first, ...others] = items;
   const head = block(line(title, STYLE.section, { type: "H2" }));
-  return [gap(12), first?.kind === "rows" ? together(head, gap(2), first) : together(head, gap(4), ...(first === undefined ? [] : [first])), ...others];
+  return [gap(10), first?.kind === "rows" ? together(head, gap(2), first) : together(head, gap(4), ...(first === undefined ? [] : [first])), ...others];
 }
 
 /** Findings below each other, the gravest first as they come. */
 export function findingItems(findings: readonly PaperFinding[]): FlowItem[] {
-  return findings.flatMap((finding) => [gap(4), block(findingBlock(finding))]);
+  return findings.flatMap((finding, index) => [gap(index === 0 ? 8 : 4), block(findingBlock(finding))]);
 }
 
 /** What to take along, with a box to tick before each line. */
@@ -29,18 +29,19 @@ export function loadingItems(groups: readonly LoadingGroup[]): FlowItem[] {
   return groupsToLoad(groups).flatMap(({ title, lines }) => {
     const columns = [
       { head: "", width: { points: BOX_POINTS } },
+      { head: "Amount", width: { points: 108 }, align: "right" as const },
       { head: title, width: { share: 5 } },
-      { head: "Amount", width: { share: 3 }, align: "right" as const },
-      { head: "Lot", width: { share: 2 } },
-      { head: "From", width: { share: 3 } },
+      // A head over an empty column only makes the eye stop there.
+      { head: lines.some(({ lot }) => lot !== undefined) ? "Lot" : "", width: { share: 2 } },
+      { head: lines.some(({ location }) => location !== undefined) ? "From" : "", width: { share: 2 } },
     ];
     const cells = lines.map(({ what, amount, lot, location }) => [
       tickBoxes([""]),
+      line(amount, STYLE.strongFigure, { type: "TD", align: "right" }),
       what,
-      line(amount, STYLE.strong, { type: "TD", align: "right" }),
       line(lot ?? "", STYLE.code, { type: "TD" }),
       location ?? "",
     ]);
-    return [gap(8), rows(table(columns, cells))];
+    return [gap(8), rows(table(columns, cells, { stand: "middle" }))];
   });
 }

@@ -1,6 +1,6 @@
 import { type Outcome } from "#domain/foundation/outcome";
 import { type ApplicationRecordPaper, amountWords, productFields, recordFieldGroups } from "#domain/papers/application-record-paper";
-import { type PaperValue } from "#domain/papers/paper";
+import { type PaperField, type PaperValue } from "#domain/papers/paper";
 import { type Block, STYLE, beside, line, span, stack, words } from "./block";
 import { fieldRows } from "./field-grid";
 import { type FlowItem, block, gap, together } from "./flow";
@@ -19,15 +19,19 @@ export function renderApplicationRecord(record: ApplicationRecordPaper, size: Pa
       ...findingItems(record.findings),
       ...section("Lawns", block(line(record.lawns.join(" · ")))),
       ...record.products.flatMap((product) =>
-        section(`${product.brand}: ${amountWords(product.amount)}`, ...fieldRows(productFields(product).slice(1), 4).map(block)),
+        section(`${product.brand}: ${amountWords(product.amount)}`, fieldGroup(productFields(product).slice(1))),
       ),
-      ...recordFieldGroups(record.elements).flatMap(({ title, fields }) => section(title, ...fieldRows(fields, 4).map(block))),
+      ...recordFieldGroups(record.elements).flatMap(({ title, fields }) => section(title, fieldGroup(fields))),
       ...amendmentItems(record),
       gap(10),
       together(block(signatureBlock(record.signature)), gap(10), block(hashes(record))),
     ];
     for (const item of items) flow.put(item);
   });
+}
+
+function fieldGroup(fields: readonly PaperField[]): FlowItem {
+  return together(...fieldRows(fields).map(block));
 }
 
 function amendmentItems({ amendments }: ApplicationRecordPaper): FlowItem[] {

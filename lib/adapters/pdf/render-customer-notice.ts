@@ -1,6 +1,6 @@
 import { type Outcome, badInput } from "#domain/foundation/outcome";
 import { type CustomerNotice, missingParts, noticeFields } from "#domain/papers/customer-notice";
-import { type PaperValue } from "#domain/papers/paper";
+import { type PaperValue, wordsOf } from "#domain/papers/paper";
 import { type Block, STYLE, beside, line, span, stack, words } from "./block";
 import { fieldRows } from "./field-grid";
 import { findingBlock } from "./finding-blocks";
@@ -9,7 +9,7 @@ import { drawFramedPaper } from "./page-frame";
 import { section } from "./paper-sections";
 import { type PaperSize } from "./sheet";
 import { type Column, table } from "./table";
-import { writingCell, writingRule } from "./write-in";
+import { writingRule } from "./write-in";
 
 const PLAIN = { face: "sans", sizePoints: 12 } as const;
 const PLAIN_STRONG = { face: "bold", sizePoints: 12 } as const;
@@ -30,12 +30,12 @@ export async function renderCustomerNotice(notice: CustomerNotice, size: PaperSi
   });
 }
 
-function headItems({ law, address, customer }: CustomerNotice): FlowItem[] {
-  const title = block(line(address, STYLE.title, { type: "H1" }));
-  const who = block(line(customer, PLAIN));
-  if (law.kind === "on-file") return [title, who];
+function headItems({ law, frame, address, customer }: CustomerNotice): FlowItem[] {
+  const title = block(line(frame.title, STYLE.title, { type: "H1" }));
+  const who = [gap(4), block(line(address, STYLE.address)), block(line(customer, PLAIN))];
+  if (law.kind === "on-file") return [title, ...who];
   const office = `Not for the customer. ${law.missing} (${law.jurisdiction}, ${law.citation})`;
-  return [block(line("For the office only", STYLE.title, { type: "H1" })), gap(4), block(findingBlock({ level: "hold", words: office })), gap(8), title, who];
+  return [block(line("For the office only", STYLE.title, { type: "H1" })), gap(4), block(findingBlock({ level: "hold", words: office })), ...who];
 }
 
 function bodyItems(notice: CustomerNotice): FlowItem[] {
@@ -47,7 +47,7 @@ function bodyItems(notice: CustomerNotice): FlowItem[] {
   ]);
   return [
     gap(10),
-    ...fieldRows(noticeFields(notice), 4).map(block),
+    ...fieldRows(noticeFields(notice)).map(block),
     ...section("What was done", rows(serviceTable(notice))),
     ...(cautions.length > 0 ? section("What the labels ask of you", ...cautions) : []),
     ...removal,
@@ -64,12 +64,9 @@ function serviceTable({ services }: CustomerNotice) {
     { head: "Service", width: { share: 2 } },
     { head: "Products", width: { share: 3 } },
   ];
-  return table(columns, services.map(({ service, brandNames }) => [line(service, PLAIN, { type: "TD" }), brandCell(brandNames)]));
-}
-
-function brandCell(brandNames: PaperValue): Block {
-  if (brandNames.kind === "to-write") return writingCell();
-  return brandNames.kind === "said" ? line(brandNames.text, QUOTED, { type: "TD" }) : line("not recorded", PLAIN, { type: "TD" });
+  // An empty cell is written in by hand, on the rule below it.
+  const cells = services.map(({ service, brandNames }) => [line(service, PLAIN, { type: "TD" }), line(wordsOf(brandNames), QUOTED, { type: "TD" })]);
+  return table(columns, cells, { leastRowPoints: 20 });
 }
 
 function moreInformation(company: string, phone: PaperValue): Block {

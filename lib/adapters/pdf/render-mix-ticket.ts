@@ -1,6 +1,7 @@
 import { BrokenInvariant } from "#domain/foundation/invariant";
 import { type Outcome } from "#domain/foundation/outcome";
 import { type MixTicketPaper, type TankLoad, lawnsWithoutEveryAmount } from "#domain/papers/mix-ticket-paper";
+import { type PaperValue, wordsOf } from "#domain/papers/paper";
 import { type Block, STYLE, beside, line, span, stack, words } from "./block";
 import { fieldRows } from "./field-grid";
 import { type FlowItem, block, gap, rows, together } from "./flow";
@@ -44,7 +45,7 @@ function loadItems(load: TankLoad): FlowItem[] {
     line(tool, { face: "sans", sizePoints: 12 }, { type: "TD" }),
   ]);
   const head = words([span(load.title, STYLE.section), span(`  ${load.size}`, { face: "sans", sizePoints: 12 })], { type: "H2" });
-  return [gap(14), together(block(head), gap(2), rows(table(columns, cells)))];
+  return [gap(14), together(block(head), gap(2), rows(table(columns, cells, { stand: "middle" })))];
 }
 
 function mixingItems({ mixing }: MixTicketPaper): FlowItem[] {
@@ -68,8 +69,8 @@ function lawnTable({ products, lawns }: MixTicketPaper) {
   return table(columns, lawns.map(({ name, treatedArea, mix, amounts }) => [
     name,
     treatedArea,
-    line(mix, STYLE.strong, { type: "TD", align: "right" }),
-    ...amounts.map((amount) => line(amount, STYLE.strong, { type: "TD", align: "right" })),
+    line(mix, STYLE.strongFigure, { type: "TD", align: "right" }),
+    ...amounts.map((amount) => line(amount, STYLE.strongFigure, { type: "TD", align: "right" })),
   ]));
 }
 
@@ -79,14 +80,20 @@ function productTable({ products }: MixTicketPaper) {
     { head: "Rate", width: { share: 3 }, align: "right" },
     { head: "Total", width: { share: 2 }, align: "right" },
   ];
-  return table(columns, products.map(({ name, registrationNumber, lot, rate, total }) => [
+  return table(columns, products.map(({ name, registration, lot, rate, total }) => [
     cell(stack([
       line(name, { face: "serif", sizePoints: 11 }),
-      words([span("EPA Reg. No. ", STYLE.small), span(registrationNumber, STYLE.code), span("  lot ", STYLE.small), span(lot, STYLE.code)]),
+      words([...registrationSpans(registration), span("  lot ", STYLE.small), span(lot, STYLE.code)]),
     ])),
     rate,
-    line(total, STYLE.strong, { type: "TD", align: "right" }),
+    line(total, STYLE.strongFigure, { type: "TD", align: "right" }),
   ]));
+}
+
+function registrationSpans(registration: PaperValue) {
+  if (registration.kind === "does-not-apply") return [span(registration.because, STYLE.small)];
+  const number = registration.kind === "said" ? span(registration.text, STYLE.code) : span(wordsOf(registration), STYLE.small);
+  return [span("EPA Reg. No. ", STYLE.small), number];
 }
 
 function nutrientTable({ nutrients }: MixTicketPaper) {

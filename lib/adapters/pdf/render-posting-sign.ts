@@ -104,7 +104,7 @@ function drawCheckBar(sheet: Sheet, start: number, end: number, isDemonstration:
   document.moveTo(start, y).lineTo(barEnd, y).stroke();
   document.lineWidth(0.5);
   for (const x of [start, barEnd]) document.moveTo(x, y - 5).lineTo(x, y + 5).stroke();
-  const words = "This bar is 1 in long. If it is not, print again at 100 percent. Weather-resistant stock.";
+  const words = "This bar is 1 in long. If it is not, print again at 100 percent. Use weather-resistant stock.";
   lettering.draw(words, STYLE.small, { x: barEnd + 10, baseline: y + 3 });
   if (!isDemonstration) return;
   const style = { face: FACE, sizePoints: 10 } as const;

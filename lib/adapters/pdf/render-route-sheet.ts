@@ -11,7 +11,7 @@ import { tickBoxes, tickBoxesWidth, writingCell, writingRule } from "./write-in"
 
 /** What became of a lawn: the words of a visit's end. */
 const OUTCOMES = ["Done", "Part", "Not"];
-const PUT_DOWN = { face: "bold", sizePoints: 12 } as const;
+const PUT_DOWN = { face: "bold", sizePoints: 12, isTabular: true } as const;
 
 /**
  * A truck's day as PDF, with columns to write in: the fallback record. Access notes that seem to hold a code are kept
@@ -84,7 +84,7 @@ function mixItems({ sheet }: Flow, mix: RouteMix): FlowItem[] {
     { head: "Lawn", width: { share: 3 } },
     { head: "Treated", width: { share: 2 }, align: "right" as const },
     { head: "Put down", width: { share: 3 }, align: "right" as const },
-    { head: "Used, as measured", width: { points: 104 } },
+    { head: "Used, measured", width: { points: 96 } },
     { head: "", width: { points: boxes } },
   ];
   const cells = mix.amounts.map(({ lawn, treatedArea, amount }) => [
@@ -94,7 +94,7 @@ function mixItems({ sheet }: Flow, mix: RouteMix): FlowItem[] {
     writingCell(mix.usedUnit),
     tickBoxes(OUTCOMES),
   ]);
-  return [gap(8), together(block(words(name)), rows(table(columns, cells)))];
+  return [gap(8), together(block(words(name)), rows(table(columns, cells, { stand: "middle" })))];
 }
 
 function writeInRow(): Block {

@@ -9,15 +9,18 @@ export interface Column {
   readonly align?: "left" | "right";
 }
 
-const CELL_GAP = 8;
+const CELL_GAP = 12;
 const ABOVE = 3;
 const BELOW = 3;
+
+/** How much of the room that a cell leaves stands above it. */
+const STANDS = { top: 0, middle: 0.5, foot: 1 } as const;
 
 interface RowStyle {
   readonly ruleBelowPoints: number;
   readonly leastHeightPoints: number;
-  /** Cells stand on the row's foot instead of its top; for heads. */
-  readonly standsLow: boolean;
+  /** Where cells stand that are lower than their row. */
+  readonly stand: "top" | "middle" | "foot";
 }
 
 /** A row of cells; each cell says its own place in the structure. */
@@ -36,7 +39,7 @@ function rowOf(columns: readonly Column[], cells: readonly Block[], style: RowSt
       let left = x;
       for (const [index, cell] of cells.entries()) {
         const width = widths(total)[index] ?? 0;
-        const drop = style.standsLow ? high - cell.height(sheet, width) : 0;
+        const drop = (high - cell.height(sheet, width)) * STANDS[style.stand];
         cell.draw(sheet, { x: left, y: y + ABOVE + drop, width }, row);
         left += width + CELL_GAP;
       }
@@ -46,21 +49,27 @@ function rowOf(columns: readonly Column[], cells: readonly Block[], style: RowSt
   };
 }
 
+function textCell(text: string, column: Column | undefined): Block {
+  return column?.align === "right" ? line(text, STYLE.figure, { type: "TD", align: "right" }) : line(text, STYLE.text, { type: "TD" });
+}
+
 export interface TableOptions {
   /** Rows that are written in by hand need more room than their print. */
   readonly leastRowPoints?: number;
+  /** Rows of unequal cells, such as boxes beside words, stand in the middle. */
+  readonly stand?: "middle";
 }
 
 /** A table as rows for the flow. A cell is a text or any block; texts take the column's side. */
 export function table(columns: readonly Column[], cells: readonly (readonly (string | Block)[])[], options: TableOptions = {}): RowSequence {
   const head = columns.map((column) => line(column.head, STYLE.label, { type: "TH", align: column.align ?? "left" }));
   return {
-    head: rowOf(columns, head, { ruleBelowPoints: 1.25, leastHeightPoints: 0, standsLow: true }),
+    head: rowOf(columns, head, { ruleBelowPoints: 1.25, leastHeightPoints: 0, stand: "foot" }),
     rows: cells.map((row) => {
       const blocks = row.map((cell, index) =>
-        typeof cell === "string" ? line(cell, STYLE.text, { type: "TD", align: columns[index]?.align ?? "left" }) : cell,
+        typeof cell === "string" ? textCell(cell, columns[index]) : cell,
       );
-      return rowOf(columns, blocks, { ruleBelowPoints: 0.4, leastHeightPoints: options.leastRowPoints ?? 0, standsLow: false });
+      return rowOf(columns, blocks, { ruleBelowPoints: 0.4, leastHeightPoints: options.leastRowPoints ?? 0, stand: options.stand ?? "top" });
     }),
   };
 }

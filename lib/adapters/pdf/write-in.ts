@@ -20,17 +20,30 @@ export function writingRule(label: string): Block {
   };
 }
 
-/** A rule to write on without a name, for a cell of a table; a unit may stand at its end. */
-export function writingCell(unit = ""): Block {
-  const name = line(unit, STYLE.small, { type: "TD", align: "right" });
+/** A frame to write a figure in, with its unit after it, for a cell of a table. */
+export function writingCell(unit: string): Block {
+  const height = BOX_POINTS + 4;
   return {
     beginning: unit,
-    height: (sheet, width) => Math.max(WRITING_POINTS - 4, name.height(sheet, width)),
+    height: () => height,
     draw: (sheet, { x, y, width }, parent) => {
-      const unitWidth = unit === "" ? 0 : sheet.lettering.widthOf(unit, STYLE.small) + 4;
-      const foot = y + WRITING_POINTS - 5;
-      sheet.rule([x, foot], [x + width - unitWidth, foot], 0.75);
-      if (unit !== "") name.draw(sheet, { x, y: foot - STYLE.small.sizePoints - 1, width }, parent);
+      const unitWidth = sheet.lettering.widthOf(unit, STYLE.text);
+      sheet.artifact(() => sheet.document.rect(x, y, width - unitWidth - 4, height).lineWidth(0.75).strokeColor("black").stroke());
+      sheet.tag(parent, "TD", () => sheet.lettering.draw(unit, STYLE.text, { x: x + width - unitWidth, baseline: y + height / 2 + 3.5 }));
+    },
+  };
+}
+
+/** A fact to write by hand: its name above, as for facts that are printed, and a rule below. */
+export function writingField(label: string): Block {
+  const name = line(label, STYLE.label);
+  return {
+    beginning: label,
+    height: (sheet, width) => name.height(sheet, width) + WRITING_POINTS,
+    draw: (sheet, { x, y, width }, parent) => {
+      const foot = y + name.height(sheet, width) + WRITING_POINTS - 1;
+      name.draw(sheet, { x, y, width }, parent);
+      sheet.rule([x, foot], [x + width, foot], 0.75);
     },
   };
 }

@@ -1,4 +1,4 @@
-import { type PaperField, type PaperFinding, type PaperFrame } from "./paper";
+import { type PaperField, type PaperFinding, type PaperFrame, type PaperValue } from "./paper";
 
 /** How an amount is measured out: the tool and its marks, "½-oz cup, 9 marks". */
 export interface MeasuredAmount {
@@ -20,7 +20,8 @@ export interface TankLoad {
 
 export interface TicketProduct {
   readonly name: string;
-  readonly registrationNumber: string;
+  /** The EPA registration number, or why there is none: "a fertilizer, not registered". */
+  readonly registration: PaperValue;
   readonly lot: string;
   /** The rate as the ticket chose it: "1.1 fl oz per 1,000 sq ft". */
   readonly rate: string;
