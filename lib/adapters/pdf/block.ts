@@ -25,7 +25,6 @@ export const STYLE = {
   strong: { face: "bold", sizePoints: 10 },
   label: { face: "semibold", sizePoints: 9 },
   small: { face: "sans", sizePoints: 9 },
-  quoted: { face: "serif", sizePoints: 10 },
   code: { face: "mono", sizePoints: 9 },
   section: { face: "bold", sizePoints: 12 },
   address: { face: "bold", sizePoints: 14 },

@@ -11,7 +11,7 @@ const BAR_WIDTH = 4;
 
 /** One finding: a hold in a full frame, take care behind a broken bar, a note under a rule. */
 export function findingBlock(finding: PaperFinding): Block {
-  const source = finding.source === undefined ? [] : [span(` ${finding.source}`, STYLE.small)];
+  const source = finding.source === undefined ? [] : [span(` (${finding.source})`, STYLE.small)];
   const text = words([span(`${levelWord(finding.level)} `, STYLE.strong), span(finding.words, STYLE.text), ...source]);
   const padding = PADDING[finding.level];
   const roomOf = (width: number) => width - 2 * SIDE - INDENT;

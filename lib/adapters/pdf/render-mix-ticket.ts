@@ -2,13 +2,18 @@ import { BrokenInvariant } from "#domain/foundation/invariant";
 import { type Outcome } from "#domain/foundation/outcome";
 import { type MixTicketPaper, type TankLoad, lawnsWithoutEveryAmount } from "#domain/papers/mix-ticket-paper";
 import { type PaperValue, wordsOf } from "#domain/papers/paper";
-import { type Block, STYLE, beside, line, span, stack, words } from "./block";
+import { type Block, STYLE, beside, line, space, span, stack, words } from "./block";
 import { fieldRows } from "./field-grid";
 import { type FlowItem, block, gap, rows, together } from "./flow";
 import { drawFramedPaper } from "./page-frame";
 import { findingItems, section } from "./paper-sections";
 import { type PaperSize } from "./sheet";
 import { type Column, cell, table } from "./table";
+
+/** Steps are read at arm's length beside a tank. */
+const STEP = { face: "sans", sizePoints: 11 } as const;
+const STEP_STRONG = { face: "bold", sizePoints: 11 } as const;
+const STEP_QUOTED = { face: "serif", sizePoints: 11 } as const;
 
 /** A mix ticket as PDF: what to measure out, in which order, for which lawn. Refuses what can't be shown on paper. */
 export function renderMixTicket(ticket: MixTicketPaper, size: PaperSize = "letter"): Promise<Outcome<Buffer>> {
@@ -50,12 +55,12 @@ function loadItems(load: TankLoad): FlowItem[] {
 
 function mixingItems({ mixing }: MixTicketPaper): FlowItem[] {
   return mixing.map((step, index) => {
-    const quoted = step.labelWords === undefined ? [] : [span(` “${step.labelWords}”`, STYLE.quoted)];
+    const quoted = step.labelWords === undefined ? [] : [span(` “${step.labelWords}”`, STEP_QUOTED)];
     const parts: { readonly width: { points: number } | { share: number }; readonly block: Block }[] = [
-      { width: { points: 18 }, block: line(`${index + 1}.`, STYLE.strong, { align: "right" }) },
-      { width: { share: 1 }, block: words([span(step.words, STYLE.text), ...quoted]) },
+      { width: { points: 18 }, block: line(`${index + 1}.`, STEP_STRONG, { align: "right" }) },
+      { width: { share: 1 }, block: words([span(step.words, STEP), ...quoted]) },
     ];
-    return block(stack([beside(parts, 6)]));
+    return block(stack([beside(parts, 6), space(2)]));
   });
 }
 

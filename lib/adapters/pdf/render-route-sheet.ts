@@ -31,8 +31,7 @@ export function renderRouteSheet(sheet: RouteSheet, size: PaperSize = "letter"):
       ...fieldRows(crew, 2).map(block),
       ...findingItems(sheet.findings),
       ...(loading.length > 0 ? section("Take along", ...loading.slice(1)) : []),
-      ...section("Stops"),
-      ...sheet.stops.flatMap((stop) => stopItems(flow, stop)),
+      ...section("Stops", ...sheet.stops.flatMap((stop) => stopItems(flow, stop))),
     ];
     for (const item of items) flow.put(item);
   });

@@ -45,11 +45,13 @@ export interface RouteSheet {
 }
 
 // A word that announces a code, and three digits or more soon after it.
-const CODE_IN_A_NOTE = /\b(codes?|keypad|passcode|password|pin|combination|lock ?box|alarm)\b\D{0,24}\d[\d\s#*-]{2,}/i;
+const CODE_IN_A_NOTE = /\b(codes?|keypad|passcode|password|combination|lock ?box|alarm)\b\D{0,24}\d([\s#*-]*\d){2,}/i;
+// A pin is a tree too, so that its digits must follow at once.
+const PIN_IN_A_NOTE = /\bpin\b\s*(is|number|no\.?|:|=)?\s*[#*]?\d{3,}/i;
 
 /** Whether an access note seems to hold a gate or alarm code. A sheet of paper gets lost; a code on it opens a gate. */
 export function seemsToHoldCode(note: string): boolean {
-  return CODE_IN_A_NOTE.test(note);
+  return CODE_IN_A_NOTE.test(note) || PIN_IN_A_NOTE.test(note);
 }
 
 /** An access note as it may be printed: one that seems to hold a code is replaced by where to find it. */
