@@ -129,7 +129,7 @@ export function wordsIn(texts: readonly ReadText[]): string {
   const parts = texts.map(({ text, x, baseline }, index) => {
     const before = texts[index - 1];
     // A letter from a second font file goes on where the first ended.
-    const goesOn = before !== undefined && before.baseline === baseline && Math.abs(before.x + before.width - x) < 0.1;
+    const goesOn = before?.baseline === baseline && Math.abs(before.x + before.width - x) < 0.1;
     return goesOn ? text : ` ${text}`;
   });
   return parts.join("").replaceAll(/\s+/g, " ").trim();

@@ -49,7 +49,14 @@ export interface WordsOptions {
 
 /** Text in one or several styles, broken into lines. */
 export function words(spans: readonly Span[], { type = "P", align = "left" }: WordsOptions = {}): Block {
-  const linesFor = (sheet: Sheet, widthPoints: number) => breakSpans(sheet.lettering, spans, widthPoints);
+  // A block is measured several times before it is drawn, always in the same room.
+  let broken: { readonly sheet: Sheet; readonly widthPoints: number; readonly lines: readonly Line[] } | undefined;
+  const linesFor = (sheet: Sheet, widthPoints: number) => {
+    if (broken?.sheet !== sheet || broken.widthPoints !== widthPoints) {
+      broken = { sheet, widthPoints, lines: breakSpans(sheet.lettering, spans, widthPoints) };
+    }
+    return broken.lines;
+  };
   return {
     beginning: spans.map(({ text }) => text).join(""),
     height: (sheet, widthPoints) => linesFor(sheet, widthPoints).reduce((sum, { sizePoints }) => sum + sizePoints * LINE_HEIGHT, 0),

@@ -3,6 +3,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import process from "node:process";
+import { unpackWoff } from "./unpack-woff";
 
 export const FACES = {
   sans: { family: "atkinson-hyperlegible-next", weight: 400 },
@@ -20,7 +21,7 @@ export type Script = (typeof SCRIPTS)[number];
 const files = new Map<string, Buffer>();
 
 /**
- * The font file of a face for a script. The server is started in the folder that holds node_modules, and so are the
+ * The font of a face for a script. The server is started in the folder that holds node_modules, and so are the
  * tests; `outputFileTracingIncludes` in next.config.ts brings the files along into the built server.
  */
 export function fontFile(face: FaceName, script: Script): Buffer {
@@ -28,7 +29,7 @@ export function fontFile(face: FaceName, script: Script): Buffer {
   const name = `${family}-${script}-${weight}-normal.woff`;
   const held = files.get(name);
   if (held !== undefined) return held;
-  const read = readFileSync(join(process.cwd(), "node_modules", "@fontsource", family, "files", name));
-  files.set(name, read);
-  return read;
+  const font = unpackWoff(readFileSync(join(process.cwd(), "node_modules", "@fontsource", family, "files", name)));
+  files.set(name, font);
+  return font;
 }

@@ -14,7 +14,7 @@ import { MIX_TICKET, RECORD } from "../../support/sample-visit-papers";
 interface Case {
   readonly name: string;
   readonly frame: PaperFrame;
-  render(size?: PaperSize): Promise<Outcome<Buffer>>;
+  readonly render: (size?: PaperSize) => Promise<Outcome<Buffer>>;
   readonly pages: number;
 }
 
@@ -117,7 +117,7 @@ describe("a table longer than a page", () => {
     expect(printed).toEqual(lines.map((_, index) => index + 1));
     for (const { texts } of paper.pages.slice(0, -1)) expect(texts.filter(({ text }) => text === "Products")).toHaveLength(1);
     // The head is read once, however often it is printed.
-    expect(paper.pages.flatMap(({ roles }) => roles).filter((role) => role === "TH")).toHaveLength(4);
+    expect(paper.pages.flatMap(({ roles }) => roles).filter((role) => role === "TH")).toHaveLength(5);
   });
 
   test("refuses a row that is higher than a page, by its words", async () => {

@@ -19,8 +19,9 @@ async function signPage(law: SignLaw, name = COMPANY.name): Promise<ReadPage> {
   const rendered = await renderPostingSign(signOf(law, name));
   if (!rendered.ok) throw new Error(rendered.refusal.sentence);
   const { pages } = await readPaper(rendered.value);
-  expect(pages).toHaveLength(1);
-  return pages[0] as ReadPage;
+  const [page, ...others] = pages;
+  if (page === undefined || others.length > 0) throw new Error(`one sheet was expected, not ${pages.length}`);
+  return page;
 }
 
 /** The places of cut lines, each once, from left to right and from the foot up. */
