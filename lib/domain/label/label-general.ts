@@ -57,7 +57,7 @@ export function readActiveIngredients(value: string): ReadAnswer<readonly Active
     }
     const concentration = readConcentration(amount);
     if (!concentration.ok) return concentration;
-    const modeOfAction = group === "" ? "unknown" : /^none$/iu.test(group) ? "none" : group;
+    const modeOfAction = group === "" ? "unknown" : /^none$/iu.test(group) ? "none" : { group };
     ingredients.push({ name, concentration: concentration.value, modeOfAction });
   }
   if (new Set(ingredients.map(({ name }) => name.toLowerCase())).size < ingredients.length) return refuse("The same ingredient stands there twice.");

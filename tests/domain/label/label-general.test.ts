@@ -52,7 +52,7 @@ describe("the product as a whole", () => {
         signalWord: "CAUTION",
         analysis: { release: { kind: "slow-percent-of-product" } },
         density: "unknown",
-        activeIngredients: [{ name: "Prodiamine", modeOfAction: "Group 3 herbicide" }],
+        activeIngredients: [{ name: "Prodiamine", modeOfAction: { group: "Group 3 herbicide" } }],
       },
     });
   });
