@@ -25,7 +25,7 @@ test("a concentration by weight or in a volume", () => {
 test("active ingredients, one a line, with commas in their names", () => {
   const read = readActiveIngredients("2,4-D, dimethylamine salt; 2.4 lb per gal; Group 4 herbicide\nDicamba; 0.2 lb per gal\nA wetter; 1 %; none");
   expect(read.ok && read.value.map(({ name, modeOfAction }) => [name, modeOfAction])).toEqual([
-    ["2,4-D, dimethylamine salt", "Group 4 herbicide"],
+    ["2,4-D, dimethylamine salt", { group: "Group 4 herbicide" }],
     ["Dicamba", "unknown"],
     ["A wetter", "none"],
   ]);
