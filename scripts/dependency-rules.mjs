@@ -21,6 +21,7 @@ export const domainOrder = [
   "rules", // packs of law, and what they say to a product on a lawn
   "stock", // the ledger of lots
   "mixing", // from zones, labels and equipment to a ticket
+  "register", // application records: what they say, as the bytes that are hashed
   "routing", // one day's stops in order
   "scheduling", // a season's visits on days
   "papers", // what a paper says, as data
