@@ -13,7 +13,7 @@ import {
   timeOrder,
 } from "#domain/routing/day-timing";
 import { whyLeftOut } from "#domain/routing/left-out-reason";
-import { isSettled, mergePinned } from "#domain/routing/pinned-order";
+import { hasPinned, isSettled, mergePinned } from "#domain/routing/pinned-order";
 import { improveOrder } from "#domain/routing/route-moves";
 import { type TravelMatrix, travelMeters, travelSeconds } from "#domain/routing/travel-time";
 
@@ -30,7 +30,8 @@ const MOST_STOPS_JUDGED_TOGETHER = 60;
  *
  * The search builds orders by cheapest insertion and improves them until no change of a known kind helps. It is good,
  * not perfect, and the same question always has the same answer: of equals, the stop listed first goes first. Given
- * the order in which the day stands (stop ids, unknown ones skipped), the answer is never worse than that order.
+ * the order in which the day stands (stop ids, unknown ones skipped), the answer is never worse than that order, where
+ * it can be kept as it stands and names every pinned stop.
  *
  * Refuses what {@link refuseRouteDay} refuses, and a standing order that names a stop twice.
  */
@@ -136,6 +137,7 @@ function withOneMore(problem: DayProblem, timed: TimedOrder): TimedOrder | undef
 /** Left-out stops in the place of served ones that aren't pinned, wherever that makes a better day. */
 function withExchanges(problem: DayProblem, timed: TimedOrder): TimedOrder {
   let current = timed;
+  const isLong = timed.order.length > MOST_STOPS_JUDGED_TOGETHER && hasPinned(problem, timed.order);
   for (const served of timed.order) {
     const leftOut = leftOutOf(problem, current);
     if (leftOut.length === 0) return current;
@@ -144,7 +146,8 @@ function withExchanges(problem: DayProblem, timed: TimedOrder): TimedOrder {
     if (rest === undefined) continue;
     const weight = defined(problem.weights[served]);
     for (const stop of leftOut.filter((candidate) => defined(problem.weights[candidate]) >= weight)) {
-      const changed = insertCheapest(problem, rest, [stop]);
+      const inItsPlace = () => timeOrder(problem, current.order.map((other) => (other === served ? stop : other)));
+      const changed = isLong && current.order.includes(served) ? inItsPlace() : insertCheapest(problem, rest, [stop]);
       if (changed === undefined || !isSettled(problem, changed.order)) continue;
       if (compareOrders(problem, changed, current) < 0) current = changed;
     }
