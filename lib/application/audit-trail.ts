@@ -15,6 +15,16 @@ export type Deed =
   | { readonly deed: "membership-ended"; readonly details: { readonly role: string } }
   | { readonly deed: "license-added"; readonly details: { readonly kind: string; readonly state: string; readonly number: string; readonly expiresOn: string } }
   | { readonly deed: "license-withdrawn"; readonly details: { readonly number: string } }
+  | { readonly deed: "vehicle-added"; readonly details: { readonly number: number; readonly name: string; readonly payload: string } }
+  | { readonly deed: "vehicle-changed"; readonly details: { readonly before: Readonly<Record<string, unknown>>; readonly after: Readonly<Record<string, unknown>> } }
+  | { readonly deed: "vehicle-stood-down"; readonly details: { readonly number: number; readonly name: string } }
+  | { readonly deed: "equipment-added"; readonly details: Readonly<Record<string, unknown>> }
+  | { readonly deed: "equipment-changed"; readonly details: { readonly before: Readonly<Record<string, unknown>>; readonly after: Readonly<Record<string, unknown>> } }
+  | { readonly deed: "equipment-stood-down"; readonly details: { readonly kind: string; readonly name: string } }
+  | { readonly deed: "measuring-tool-added"; readonly details: { readonly name: string; readonly mark: string } }
+  | { readonly deed: "measuring-tool-stood-down"; readonly details: { readonly name: string; readonly mark: string } }
+  | { readonly deed: "sprayer-calibrated"; readonly details: { readonly equipment: string; readonly operator: string; readonly tip: string; readonly pressurePsi: string; readonly rate: string; readonly madeOn: string } }
+  | { readonly deed: "spreader-calibrated"; readonly details: { readonly equipment: string; readonly operator: string; readonly product: string; readonly setting: string; readonly rate: string; readonly madeOn: string } }
   | { readonly deed: "password-changed"; readonly details: Readonly<Record<string, never>> }
   | { readonly deed: "reset-link-issued"; readonly details: { readonly email: string } };
 

@@ -4,6 +4,19 @@ import { changePassword } from "#application/accounts/change-password";
 import { issueResetLink } from "#application/accounts/issue-reset-link";
 import { changeCompany } from "#application/companies/change-company";
 import { readCompany } from "#application/companies/read-company";
+import { addEquipment } from "#application/equipment/add-equipment";
+import { addMeasuringTool } from "#application/equipment/add-measuring-tool";
+import { addVehicle } from "#application/equipment/add-vehicle";
+import { calibrateSprayer } from "#application/equipment/calibrate-sprayer";
+import { calibrateSpreader } from "#application/equipment/calibrate-spreader";
+import { changeEquipment } from "#application/equipment/change-equipment";
+import { changeVehicle } from "#application/equipment/change-vehicle";
+import { listEquipment } from "#application/equipment/list-equipment";
+import { readCalibration } from "#application/equipment/read-calibration";
+import { readEquipment } from "#application/equipment/read-equipment";
+import { standDownEquipment } from "#application/equipment/stand-down-equipment";
+import { standDownMeasuringTool } from "#application/equipment/stand-down-measuring-tool";
+import { standDownVehicle } from "#application/equipment/stand-down-vehicle";
 import { addLicense } from "#application/people/add-license";
 import { addPerson } from "#application/people/add-person";
 import { changePerson } from "#application/people/change-person";
@@ -18,7 +31,11 @@ import { type UseCaseName } from "#application/permission";
 import { type UseCaseRefusal } from "#application/refusal";
 import { type House, type UseCase } from "#application/use-case";
 import { type Outcome } from "#domain/foundation/outcome";
-import { aMember, aPerson, anInvitation, PASSWORD, type TestCompany, valueOf } from "./crew";
+import { aMember, aPerson, anInvitation, PASSWORD, type TestCompany, type TestMember, valueOf } from "./crew";
+import {
+  aCalibration, aMeasuringTool, aProduct, aSprayer, aSpreader, aVehicle, MEASURING_TOOL_FORM, sprayerCalibrationForm, sprayerForm,
+  spreaderCalibrationForm, vehicleForm,
+} from "./gear";
 import { type TestHouse } from "./house";
 
 export interface Attempt {
@@ -33,7 +50,8 @@ function attempt<Input extends Readonly<Record<string, unknown>>, Answer>(useCas
   return { useCaseName: useCase.useCaseName, input, run: (house, key, anything) => useCase(house, key, anything as Input) };
 }
 
-type Prepare = (house: TestHouse, company: TestCompany) => Attempt | Promise<Attempt>;
+/** Makes ready what an attempt needs; some inputs name the member who will make it, who is the owner unless said. */
+type Prepare = (house: TestHouse, company: TestCompany, actor?: TestMember) => Attempt | Promise<Attempt>;
 
 let members = 0;
 const aPasserBy = (house: TestHouse, company: TestCompany) => aMember(house, company, "technician", `Passer-by ${String((members += 1))}`);
@@ -64,6 +82,27 @@ export const ATTEMPTS: Readonly<Record<UseCaseName, Prepare>> = {
     attempt(issueResetLink, { personId: (await aPasserBy(house, company)).personId }),
   "companies/change-company": () => attempt(changeCompany, COMPANY_CHANGE),
   "companies/read-company": () => attempt(readCompany, {}),
+  "equipment/add-equipment": async (house, company) => attempt(addEquipment, sprayerForm(await aVehicle(house, company))),
+  "equipment/add-measuring-tool": () => attempt(addMeasuringTool, MEASURING_TOOL_FORM),
+  "equipment/add-vehicle": () => attempt(addVehicle, vehicleForm()),
+  "equipment/calibrate-sprayer": async (house, company, actor = company.owner) =>
+    attempt(calibrateSprayer, sprayerCalibrationForm(await aSprayer(house, company), actor.personId)),
+  "equipment/calibrate-spreader": async (house, company, actor = company.owner) =>
+    attempt(calibrateSpreader, spreaderCalibrationForm(await aSpreader(house, company), actor.personId, await aProduct(house, company))),
+  "equipment/change-equipment": async (house, company) => {
+    const vehicleId = await aVehicle(house, company);
+    return attempt(changeEquipment, { equipmentId: await aSprayer(house, company), version: 1, ...sprayerForm(vehicleId), name: "The other tank" });
+  },
+  "equipment/change-vehicle": async (house, company) =>
+    attempt(changeVehicle, { vehicleId: await aVehicle(house, company), version: 1, ...vehicleForm() }),
+  "equipment/list-equipment": () => attempt(listEquipment, {}),
+  "equipment/read-calibration": async (house, company) =>
+    attempt(readCalibration, { calibrationId: await aCalibration(house, company, await aSprayer(house, company)) }),
+  "equipment/read-equipment": async (house, company) => attempt(readEquipment, { equipmentId: await aSprayer(house, company) }),
+  "equipment/stand-down-equipment": async (house, company) => attempt(standDownEquipment, { equipmentId: await aSprayer(house, company) }),
+  "equipment/stand-down-measuring-tool": async (house, company) =>
+    attempt(standDownMeasuringTool, { measuringToolId: await aMeasuringTool(house, company) }),
+  "equipment/stand-down-vehicle": async (house, company) => attempt(standDownVehicle, { vehicleId: await aVehicle(house, company) }),
   "people/add-license": async (house, company) => attempt(addLicense, licenseForm(await aPerson(house, company))),
   "people/add-person": () => attempt(addPerson, { name: "Robin Vale", phone: "317 555 0100" }),
   "people/change-person": async (house, company) =>
@@ -89,4 +128,11 @@ export const ATTEMPTS: Readonly<Record<UseCaseName, Prepare>> = {
 export const USE_CASE_NAMES = Object.keys(ATTEMPTS) as readonly UseCaseName[];
 
 /** Those that only read. */
-export const READING: ReadonlySet<UseCaseName> = new Set(["companies/read-company", "people/list-people", "people/read-person"]);
+export const READING: ReadonlySet<UseCaseName> = new Set([
+  "companies/read-company",
+  "equipment/list-equipment",
+  "equipment/read-calibration",
+  "equipment/read-equipment",
+  "people/list-people",
+  "people/read-person",
+]);
