@@ -152,7 +152,7 @@ function splitIntoCycles(
   const { standsAfterMinutes } = intake;
   if (standsAfterMinutes === "not-watched") {
     const [given, taken] = [formatQuantity(depthPerHour, "us"), formatQuantity(intake.depthPerHour, "us")];
-    const sentence = `${station} gives ${given} in an hour and the soil takes ${taken}. Run it once and note after how many minutes water stands.`;
+    const sentence = `${station} gives ${given} each hour and the soil takes ${taken}. Run it once and note after how many minutes water stands.`;
     return missingFact("standsAfterMinutes", "whole minutes from 1", sentence);
   }
   if (!Number.isInteger(standsAfterMinutes) || standsAfterMinutes < 1) {

@@ -12,8 +12,8 @@ const gun: RatedFlow = { flowPerMinute: of("gal", 2n), atPressurePsi: 100, state
 
 describe("the sizes", () => {
   test.each(Object.entries(nozzleSizes))("size %s gives 0.4 L/min for each whole number of its size", (size, { litersPerMinute }) => {
-    const [whole = "", half = ""] = [size.slice(0, 2), size.slice(2)];
-    expect(Number(litersPerMinute)).toBeCloseTo(0.4 * Number(`${whole}.${half === "" ? "0" : half}`), 12);
+      const half = size.slice(2);
+    expect(Number(litersPerMinute)).toBeCloseTo(0.4 * Number(`${size.slice(0, 2)}.${half === "" ? "0" : half}`), 12);
   });
 
   test("are rated at 3 bar, which is 43.5 psi", () => {
