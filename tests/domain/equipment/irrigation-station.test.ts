@@ -23,7 +23,7 @@ const refused = (rate: StationRate | "not-tested", wish: WateringWish) => refusa
 describe("minutes", () => {
   test("come from the station's own rate, whole and upwards, with what they give", () => {
     const found = plan(station("1.2"), quarterInch);
-    expect(found).toMatchObject({ station: "Station 3", cycles: 1, runMinutes: 13, soakMinutes: 0, exactMinutes: rational(25n, 2n) });
+    expect(found).toMatchObject({ station: "Station 3", cycles: 1, runMinutes: 13, soakMinutes: 0, elapsedMinutes: 13, exactMinutes: rational(25n, 2n) });
     expect(compareExact(found.givesDepth, exactly("in", "0.26"))).toBe(0);
   });
 
@@ -45,7 +45,7 @@ describe("cycle and soak", () => {
   test("where the soil takes less than the station gives", () => {
     const found = plan(station("1.2"), { ...quarterInch, intake: loam });
     // 12.5 minutes in two cycles of 7; each leaves 7 x (1.2 - 0.4) / 0.4 minutes of the soil's intake standing.
-    expect(found).toMatchObject({ cycles: 2, runMinutes: 7, soakMinutes: 14 });
+    expect(found).toMatchObject({ cycles: 2, runMinutes: 7, soakMinutes: 14, elapsedMinutes: 28 });
   });
 
   test("is not needed where one run ends before water stands, or the soil takes it all", () => {

@@ -62,6 +62,7 @@ describe("the effective swath", () => {
 test.each([
   ["catches", line(0, 4, 0)],
   ["catches", line(0, -1, 4, 0, 0)],
+  ["catches", line(...Array.from({ length: 201 }, () => 1))],
   ["spacing", { ...even, spacing: zero("length") }],
   ["middle", { ...even, middle: 9 }],
   ["middle", { ...even, middle: 0 }],

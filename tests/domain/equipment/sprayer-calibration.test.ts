@@ -5,7 +5,7 @@ import { ISO_PRESSURE_PSI, ratedFlowOfSize } from "#domain/equipment/nozzle";
 import { USUAL_SPREAD_LIMIT } from "#domain/equipment/nozzle-wear";
 import { calibrateSprayer, type CaughtLiquid, type SprayerTest } from "#domain/equipment/sprayer-calibration";
 import { densityFromSpecificGravity } from "#domain/quantities/density";
-import { exactly, multiplyExact } from "#domain/quantities/exact-quantity";
+import { compareExact, exactly, multiplyExact } from "#domain/quantities/exact-quantity";
 import { of, zero } from "#domain/quantities/quantity";
 import { compareRates, rateOf, rateFrom, scaleRate } from "#domain/quantities/rate";
 import { rational } from "#domain/quantities/rational";
@@ -27,7 +27,8 @@ const perThousand = (gallons: string) => rateOf("carrier-volume-per-area", gallo
 
 describe("the carrier rate", () => {
   test("of a boom: 60 fl oz a minute over 20 in at 264 ft a minute, on 440 sq ft", () => {
-    const { carrierRate, basis, test: inputs } = valueOf(calibrate(boom));
+    const { carrierRate, basis, test: inputs, areaPerMinute } = valueOf(calibrate(boom));
+    expect(areaPerMinute === undefined ? undefined : compareExact(areaPerMinute, of("sq ft", 440n))).toBe(0);
     expect(carrierRate).toEqual(rateFrom("carrier-volume-per-area", of("fl oz", 60n), of("sq ft", 440n)));
     expect([basis, inputs.method]).toEqual(["measured", "boom"]);
     expect(inputs).toBe(boom);
@@ -48,7 +49,7 @@ describe("the carrier rate", () => {
   test("of a small area: the average of its runs", () => {
     const calibration = valueOf(calibrate(smallArea));
     expect(calibration.carrierRate).toEqual(perThousand("2"));
-    expect(calibration.flowPerMinute).toBeUndefined();
+    expect([calibration.flowPerMinute, calibration.areaPerMinute]).toEqual([undefined, undefined]);
     expect(calibration.uncertainty).toEqual({ kind: "spread-of-repeats", part: rational(0n), repeats: 2 });
   });
 
