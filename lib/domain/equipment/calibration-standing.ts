@@ -66,7 +66,7 @@ export interface CalibrationStanding<Figures> {
  * How a planned use stands with the calibrations on file: current, run out, another operator's, of another tip, pressure
  * or product, or none. Each is a finding with its figures: a note when current, else take care, and a hold only where not
  * even nominal figures are known. Calibrations of later days don't count. Among several the one that serves best is
- * taken, and of those the latest. Throws when the settings are below zero.
+ * taken, and of those the latest (of one day the one listed last). Throws when the settings are below zero.
  */
 export function standingOf<Figures>(
   calibrations: readonly CalibrationFact<Figures>[],
@@ -104,7 +104,7 @@ function bestFor<Figures>(
 ): Candidate<Figures> | undefined {
   const candidates = calibrations
     .filter(({ equipment, doneOn }) => equipment.id === use.equipment.id && daysBetween(doneOn, use.on) >= 0)
-    .sort((left, right) => daysBetween(left.doneOn, right.doneOn))
+    .sort((left, right) => daysBetween(right.doneOn, left.doneOn))
     .map((calibration): Candidate<Figures> => ({ kind: kindOf(calibration, use, settings), calibration }));
   for (const kind of BEST_FIRST) {
     const latest = candidates.findLast((candidate) => candidate.kind === kind);

@@ -49,6 +49,8 @@ export interface WateringPlan {
   readonly cycles: number;
   readonly runMinutes: number;
   readonly soakMinutes: number;
+  /** From the first minute of the first run to the last of the last, for the hours in which watering is allowed. */
+  readonly elapsedMinutes: number;
   /** What the whole minutes put down on average. */
   readonly givesDepth: ExactQuantity<"length">;
 }
@@ -91,12 +93,14 @@ export function planWatering(
     const sentence = `${station} gives ${formatQuantity(wish.depth, "us")} in under a minute a run, which no controller can be set to.`;
     return badInput("depth", formatQuantity(wish.depth, "us"), "a minute of the station or more", sentence);
   }
+  const soakMinutes = cycles === 1 ? 0 : soakMinutesFor(rational(runMinutes));
   return accept({
     station,
     exactMinutes: reduce(needed.value),
     cycles,
     runMinutes: Number(runMinutes),
-    soakMinutes: cycles === 1 ? 0 : soakMinutesFor(rational(runMinutes)),
+    soakMinutes,
+    elapsedMinutes: cycles * Number(runMinutes) + (cycles - 1) * soakMinutes,
     givesDepth: depthOf(runMinutes),
   });
 }
@@ -152,7 +156,7 @@ function splitIntoCycles(
   const { standsAfterMinutes } = intake;
   if (standsAfterMinutes === "not-watched") {
     const [given, taken] = [formatQuantity(depthPerHour, "us"), formatQuantity(intake.depthPerHour, "us")];
-    const sentence = `${station} gives ${given} in an hour and the soil takes ${taken}. Run it once and note after how many minutes water stands.`;
+    const sentence = `${station} gives ${given} each hour and the soil takes ${taken}. Run it once and note after how many minutes water stands.`;
     return missingFact("standsAfterMinutes", "whole minutes from 1", sentence);
   }
   if (!Number.isInteger(standsAfterMinutes) || standsAfterMinutes < 1) {

@@ -26,6 +26,8 @@ export interface PanLine {
 }
 
 const FEWEST_PANS = 5;
+/** Far more than anybody sets out: a list this long was pasted by mistake. */
+const MOST_PANS = 200;
 const HALF: Rational = { numerator: 1n, denominator: 2n };
 
 /** Refuses a line that no pattern can be read from: see effectiveSwath. Undefined when it is fine. */
@@ -33,6 +35,10 @@ export function refusePanLine({ spacing, catches, middle }: PanLine) {
   if (catches.length < FEWEST_PANS) {
     const sentence = `${catches.length} pans show no pattern; set out at least ${FEWEST_PANS}.`;
     return badInput("catches", String(catches.length), `${FEWEST_PANS} or more`, sentence);
+  }
+  if (catches.length > MOST_PANS) {
+    const sentence = `${catches.length} pans are more than a line has; enter those of one line.`;
+    return badInput("catches", String(catches.length), `${MOST_PANS} or fewer`, sentence);
   }
   if (catches.some(({ numerator }) => numerator < 0n)) {
     return badInput("catches", "less than nothing", "nothing or more", "A pan caught less than nothing; enter it again.");
@@ -85,7 +91,7 @@ function placeOfLevel(outward: readonly Rational[], level: Rational): Rational |
  * straight line between two pans. 4 in of product in the middle vial and 2 in at 6 ft on either side make 12 ft. Source:
  * Ohio State University Bulletin 817, http://ohioline.osu.edu/b817/b817_13.html
  *
- * A side that reaches a pan or more farther than the other gets a finding. Refused: under five pans, pans without
+ * A side that reaches a pan or more farther than the other gets a finding. Refused: under five pans or over 200, pans without
  * spacing, nothing caught in the middle, and a line that ends before the catch has come down to half.
  */
 export function effectiveSwath(line: PanLine): Outcome<EffectiveSwath> {
