@@ -20,6 +20,8 @@ describe("refused by name", () => {
     ["work outside the visit", { products: [appliedOf(IRON, { application: timed(START - 1, END) })] }, "Ferrox Foliar application"],
     ["an earlier visit that ends later", { products: [earlierOf(IRON, START + 1)] }, "Ferrox Foliar application"],
     ["watered in before it was put down", { products: [appliedOf(FEED, { wateredInAtEpochMilliseconds: START - HOUR })] }, "Evenfeed 18 wateredIn"],
+    ["watered in before an earlier visit", { products: [earlierOf(FEED, START, { wateredInAtEpochMilliseconds: START - 2 * HOUR })] }, "Evenfeed 18 wateredIn"],
+    ["watered in after this visit", { products: [earlierOf(FEED, START, { wateredInAtEpochMilliseconds: END + 1 })] }, "Evenfeed 18 wateredIn"],
     ["a mowing day that is none", { mowing: { weekday: 7, lastMowedAtEpochMilliseconds: "unknown" } }, "mowing.weekday"],
     ["half a day", { secondLook: { daysAfter: 1.5, programName: "Spring" } }, "secondLook.daysAfter"],
     ["an estimate below zero", { estimates: { untilDry: estimate(-1), untilDustSettled: "unknown", untilDryAfterWatering: "unknown" } }, "estimates.untilDry"],

@@ -6,7 +6,7 @@ import { commonDepth } from "#domain/mixing/watering-depth";
 import { of } from "#domain/quantities/quantity";
 import { type Authority } from "#domain/weather/spray-limits";
 
-const inches = (least: string, most: string | "none" = "none"): WateringDepth => ({ least: of("in", least), most: most === "none" ? "none" : of("in", most) });
+const inches = (least: string, most = "none"): WateringDepth => ({ least: of("in", least), most: most === "none" ? "none" : of("in", most) });
 const wants = (productName: string, depth: WateringDepth | "not-stated", authority: Authority = onLabel) =>
   appliedOf(labelOf(productName, says("watering-in", { by: "not-stated", depth, rain: "counts" }, authority)));
 const common = (...products: ReturnType<typeof wants>[]) => commonDepth(constraintsOf(products, "watering-in"), { timeZone: CHICAGO, unitSystem: "us" });
