@@ -74,16 +74,20 @@ function refuseProductTimes(applied: AppliedProduct, visit: AftercareQuestion["v
     badInput(`${label.productName} application`, `${start} to ${end}`, "times that follow each other", sentence);
   const given = [start, end, ...[posted, wateredIn].filter((value) => typeof value === "number")];
   if (!given.every(isInstant) || start > end) return refuseTime(`The application of ${label.productName} ends before it starts.`);
+  const refuseWatering = (sentence: string) =>
+    badInput(`${label.productName} wateredIn`, String(wateredIn), "after it was put down, before this visit ends", sentence);
   if (appliedIn === "earlier-visit") {
-    const isLater = end > visit.fromEpochMilliseconds;
-    return isLater ? refuseTime(`The earlier application of ${label.productName} ends after this visit starts.`) : undefined;
+    if (end > visit.fromEpochMilliseconds) {
+      return refuseTime(`The earlier application of ${label.productName} ends after this visit starts.`);
+    }
+    const isOutside = typeof wateredIn === "number" && (wateredIn < start || wateredIn > visit.untilEpochMilliseconds);
+    return isOutside ? refuseWatering(`${label.productName} can't have been watered in then.`) : undefined;
   }
   if (start < visit.fromEpochMilliseconds || end > visit.untilEpochMilliseconds) {
     return refuseTime(`The application of ${label.productName} lies outside the visit.`);
   }
   if (wateredIn === "not-yet") return undefined;
-  const sentence = `${label.productName} is put down in this visit and can't have been watered in before.`;
-  return badInput(`${label.productName} wateredIn`, String(wateredIn), "not-yet", sentence);
+  return refuseWatering(`${label.productName} is put down in this visit and can't have been watered in before.`);
 }
 
 function refuseHabits({ mowing, estimates, secondLook }: AftercareQuestion): Refused | undefined {

@@ -184,5 +184,6 @@ function secondLookOf({ secondLook, visit, timeZone }: AftercareQuestion): After
   if (secondLook === "none") return null;
   const { date: visitDate } = localTimeAt(visit.untilEpochMilliseconds, timeZone);
   const date = addDays(visitDate, secondLook.daysAfter);
-  return { date, words: `Second look on ${dateWords(date)}, ${secondLook.daysAfter} days after, by ${secondLook.programName}.` };
+  const after = secondLook.daysAfter === 1 ? "1 day" : `${secondLook.daysAfter} days`;
+  return { date, words: `Second look on ${dateWords(date)}, ${after} after, by ${secondLook.programName}.` };
 }

@@ -30,6 +30,10 @@ describe("minutes from a station's own rate", () => {
     const depth = { least: of("in", "0.25"), most: most === "none" ? ("none" as const) : of("in", most) };
     expect(runOf({ depthPerHour: of("in", rate) }, depth)).toMatchObject(expected);
   });
+  test("rounding down is said", () => {
+    const run = runOf({ depthPerHour: of("in", "0.7") }, { least: of("in", "0.25"), most: of("in", "0.25") });
+    expect(run.sentence).toBe("Front: 21 min. (Rounded down, since a minute more would pass the most that is allowed.)");
+  });
   test("runs are as equal as whole minutes go", () => {
     expect(runOf({ cycle: { longestRunMinutes: 9, soakMinutes: 0 } })).toMatchObject({ runsMinutes: [7, 7, 6], elapsedMinutes: 20 });
   });
