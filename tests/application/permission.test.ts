@@ -33,6 +33,24 @@ const EXPECTED: Readonly<Record<keyof typeof PERMISSIONS, string>> = {
   "people/read-person": "owner office applicator technician",
   "people/withdraw-invitation": "owner",
   "people/withdraw-license": "owner",
+  "properties/add-client": "owner office",
+  "properties/add-property": "owner office",
+  "properties/add-soil-test": "owner office",
+  "properties/add-station": "owner office",
+  "properties/add-water-edge": "owner office",
+  "properties/add-zone": "owner office",
+  "properties/change-client": "owner office",
+  "properties/change-property": "owner office",
+  "properties/change-station": "owner office",
+  "properties/change-zone": "owner office",
+  "properties/check-customer-list": "owner office",
+  "properties/import-customers": "owner office",
+  "properties/list-properties": "owner office applicator technician",
+  "properties/measure-zone": "owner office",
+  "properties/read-customer-list": "owner office",
+  "properties/read-property": "owner office applicator technician",
+  "properties/remove-water-edge": "owner office",
+  "properties/remove-zone": "owner office",
 };
 
 test("the permissions are those of the blueprint, and may() answers from them", () => {
@@ -63,8 +81,10 @@ describe.each(USE_CASE_NAMES)("%s", (name) => {
     for (const role of allowed) {
       const isOwn = name === "accounts/change-password";
       const actor = isOwn ? await aMember(house, company, role, `Changer ${role}`) : members[role];
+      // An input is accepted once: each role has its own.
+      const { run, input } = role === allowed[0] ? attempt : await ATTEMPTS[name](house, company);
       const before = (await trailOf(house, company.companyId)).length;
-      const answer = await attempt.run(house, actor.key, attempt.input);
+      const answer = await run(house, actor.key, input);
       expect(answer, role).toMatchObject({ ok: true });
       const written = (await trailOf(house, company.companyId)).slice(before);
       expect(written.map(({ account_id }) => account_id)).toEqual(READING.has(name) ? [] : [actor.key.accountId]);
