@@ -15,6 +15,7 @@ export const domainOrder = [
   "company", // where the business is licensed
   "crew", // people, roles, licenses
   "turf", // species, nutrients, growth, water
+  "properties", // customers' ground: lists of customers, measured lawns, catch cans
   "weather", // hours and windows for spraying
   "label", // what a label allows
   "equipment", // calibrations

@@ -26,6 +26,20 @@ export type Deed =
   | { readonly deed: "sprayer-calibrated"; readonly details: { readonly equipment: string; readonly operator: string; readonly tip: string; readonly pressurePsi: string; readonly rate: string; readonly madeOn: string } }
   | { readonly deed: "spreader-calibrated"; readonly details: { readonly equipment: string; readonly operator: string; readonly product: string; readonly setting: string; readonly rate: string; readonly madeOn: string } }
   | { readonly deed: "password-changed"; readonly details: Readonly<Record<string, never>> }
+  | { readonly deed: "customers-imported"; readonly details: { readonly customers: number; readonly properties: number; readonly lawns: number } }
+  | { readonly deed: "client-added"; readonly details: { readonly name: string; readonly street: string } }
+  | { readonly deed: "client-changed"; readonly details: { readonly before: Readonly<Record<string, unknown>>; readonly after: Readonly<Record<string, unknown>> } }
+  | { readonly deed: "property-added"; readonly details: { readonly street: string; readonly city: string } }
+  | { readonly deed: "property-changed"; readonly details: { readonly before: Readonly<Record<string, unknown>>; readonly after: Readonly<Record<string, unknown>> } }
+  | { readonly deed: "zone-added"; readonly details: { readonly letter: string; readonly name: string; readonly area: string; readonly areaOrigin: string } }
+  | { readonly deed: "zone-measured"; readonly details: { readonly before: Readonly<Record<string, unknown>>; readonly after: Readonly<Record<string, unknown>> } }
+  | { readonly deed: "zone-changed"; readonly details: { readonly before: Readonly<Record<string, unknown>>; readonly after: Readonly<Record<string, unknown>> } }
+  | { readonly deed: "zone-removed"; readonly details: { readonly letter: string; readonly name: string } }
+  | { readonly deed: "water-edge-added"; readonly details: { readonly name: string; readonly length: string; readonly width: string } }
+  | { readonly deed: "water-edge-removed"; readonly details: { readonly name: string } }
+  | { readonly deed: "station-added"; readonly details: { readonly number: number; readonly name: string; readonly test: string } }
+  | { readonly deed: "station-changed"; readonly details: { readonly before: Readonly<Record<string, unknown>>; readonly after: Readonly<Record<string, unknown>> } }
+  | { readonly deed: "soil-test-added"; readonly details: { readonly sampledOn: string; readonly laboratory: string; readonly phosphorus: string } }
   | { readonly deed: "reset-link-issued"; readonly details: { readonly email: string } };
 
 /** Writes to the audit trail what the member has just done, in the same transaction. */

@@ -28,6 +28,24 @@ import { readPerson } from "#application/people/read-person";
 import { withdrawInvitation } from "#application/people/withdraw-invitation";
 import { withdrawLicense } from "#application/people/withdraw-license";
 import { type UseCaseName } from "#application/permission";
+import { addClient } from "#application/properties/add-client";
+import { addProperty } from "#application/properties/add-property";
+import { addSoilTest } from "#application/properties/add-soil-test";
+import { addStation } from "#application/properties/add-station";
+import { addWaterEdge } from "#application/properties/add-water-edge";
+import { addZone } from "#application/properties/add-zone";
+import { changeClient } from "#application/properties/change-client";
+import { changeProperty } from "#application/properties/change-property";
+import { changeStation } from "#application/properties/change-station";
+import { changeZone } from "#application/properties/change-zone";
+import { checkCustomerList } from "#application/properties/check-customer-list";
+import { importCustomers } from "#application/properties/import-customers";
+import { listProperties } from "#application/properties/list-properties";
+import { measureZone } from "#application/properties/measure-zone";
+import { readCustomerList } from "#application/properties/read-customer-list";
+import { readProperty } from "#application/properties/read-property";
+import { removeWaterEdge } from "#application/properties/remove-water-edge";
+import { removeZone } from "#application/properties/remove-zone";
 import { type UseCaseRefusal } from "#application/refusal";
 import { type House, type UseCase } from "#application/use-case";
 import { type Outcome } from "#domain/foundation/outcome";
@@ -37,6 +55,7 @@ import {
   spreaderCalibrationForm, vehicleForm,
 } from "./gear";
 import { type TestHouse } from "./house";
+import { aClient, aRow, aStation, aWaterEdge, aZone, clientForm, propertyForm, RECTANGLE, soilTestForm, stationForm, zoneForm } from "./ground";
 
 export interface Attempt {
   readonly useCaseName: UseCaseName;
@@ -122,17 +141,43 @@ export const ATTEMPTS: Readonly<Record<UseCaseName, Prepare>> = {
     const license = await addLicense(house, company.owner.key, licenseForm(await aPerson(house, company)));
     return attempt(withdrawLicense, { licenseId: valueOf(license).licenseId });
   },
+  "properties/add-client": () => attempt(addClient, clientForm()),
+  "properties/add-property": async (house, company) => {
+    const { street, city, state, zip } = clientForm();
+    return attempt(addProperty, { clientId: (await aClient(house, company)).clientId, street, city, state, zip });
+  },
+  "properties/add-soil-test": async (house, company) => attempt(addSoilTest, soilTestForm((await aZone(house, company)).zoneId)),
+  "properties/add-station": async (house, company) => attempt(addStation, { propertyId: (await aClient(house, company)).propertyId, ...stationForm() }),
+  "properties/add-water-edge": async (house, company) =>
+    attempt(addWaterEdge, { zoneId: (await aZone(house, company)).zoneId, name: "Pond", length: "60 ft", width: "" }),
+  "properties/add-zone": async (house, company) =>
+    attempt(addZone, { propertyId: (await aClient(house, company)).propertyId, ...zoneForm(), measure: { kind: "piece" as const, piece: RECTANGLE } }),
+  "properties/change-client": async (house, company) => {
+    const { clientId } = await aClient(house, company);
+    return attempt(changeClient, { clientId, version: 1, name: "Avery Dale", phone: "", email: "", standing: "paused" });
+  },
+  "properties/change-property": async (house, company) => attempt(changeProperty, propertyForm((await aClient(house, company)).propertyId)),
+  "properties/change-station": async (house, company) => {
+    const { stationId } = await aStation(house, company);
+    return attempt(changeStation, { stationId, version: 1, ...stationForm(), name: "Back" });
+  },
+  "properties/change-zone": async (house, company) =>
+    attempt(changeZone, { zoneId: (await aZone(house, company)).zoneId, version: 1, ...zoneForm(), name: "Back" }),
+  "properties/check-customer-list": () => attempt(checkCustomerList, { rows: [aRow()] }),
+  "properties/import-customers": (house) => attempt(importCustomers, { listId: house.newId(), rows: [aRow()] }),
+  "properties/list-properties": () => attempt(listProperties, {}),
+  "properties/measure-zone": async (house, company) => {
+    const { zoneId } = await aZone(house, company);
+    return attempt(measureZone, { zoneId, version: 1, change: { kind: "enter-area" as const, area: "1,200 sq ft" } });
+  },
+  "properties/read-customer-list": () => attempt(readCustomerList, { text: "Customer,Street\nAvery Thorn,4 Sorrel Lane" }),
+  "properties/read-property": async (house, company) => attempt(readProperty, { propertyId: (await aClient(house, company)).propertyId }),
+  "properties/remove-water-edge": async (house, company) => attempt(removeWaterEdge, { waterEdgeId: await aWaterEdge(house, company) }),
+  "properties/remove-zone": async (house, company) => attempt(removeZone, { zoneId: (await aZone(house, company)).zoneId }),
 };
 
 /** The names of all use cases of a member. */
 export const USE_CASE_NAMES = Object.keys(ATTEMPTS) as readonly UseCaseName[];
 
-/** Those that only read. */
-export const READING: ReadonlySet<UseCaseName> = new Set([
-  "companies/read-company",
-  "equipment/list-equipment",
-  "equipment/read-calibration",
-  "equipment/read-equipment",
-  "people/list-people",
-  "people/read-person",
-]);
+/** Those that only read, by their verb. */
+export const READING: ReadonlySet<UseCaseName> = new Set(USE_CASE_NAMES.filter((name) => /\/(?:read|list|check|preview)-/u.test(name)));

@@ -1,0 +1,58 @@
+import { z } from "zod";
+import { idField, optionalLine, versionField } from "#application/field.schema";
+import { optionalArea, optionalLength, tickField } from "#application/properties/measure-fields.schema";
+import { addressFields } from "#application/properties/property-fields.schema";
+import { MOWERS } from "#domain/properties/client-standing";
+import { isWeekday, WEEKDAYS } from "#domain/properties/weekday";
+
+/** A time of day as a time field sends it, in minutes of the local day; empty is none. */
+const optionalClock = z.string("Give a time, or leave it empty.").transform((text, context) => {
+  if (text.trim() === "") return null;
+  const [, hours, minutes] = /^([01]\d|2[0-3]):([0-5]\d)$/.exec(text.trim()) ?? [];
+  if (hours === undefined || minutes === undefined) {
+    context.addIssue({ code: "custom", message: "Give the time as hours and minutes, for example 05:30." });
+    return z.NEVER;
+  }
+  return Number(hours) * 60 + Number(minutes);
+});
+
+const optionalWeekday = z.string("Choose a day.").transform((text, context) => {
+  if (text === "") return null;
+  const day = Number(text);
+  if (isWeekday(day)) return day;
+  context.addIssue({ code: "custom", message: "Choose a day of the week." });
+  return z.NEVER;
+});
+
+const longNote = z
+  .string("Write a note, or leave it empty.")
+  .trim()
+  .max(2000, "At most 2000 characters.")
+  .refine((text) => !/[\p{Cs}]|(?![\r\n\t])\p{Cc}/u.test(text), "Leave out control characters.")
+  .transform((text) => (text === "" ? null : text.replaceAll("\r\n", "\n")));
+
+export const changePropertySchema = z
+  .object({
+    propertyId: idField,
+    version: versionField,
+    ...addressFields,
+    accessNote: optionalLine(400),
+    gateCode: optionalLine(40),
+    narrowestGate: optionalLength("the narrowest gate", "in"),
+    dogNote: optionalLine(200),
+    mowingWeekday: optionalWeekday,
+    mowedBy: z.union([z.literal("").transform(() => null), z.enum(MOWERS)], "Choose who mows."),
+    lotArea: optionalArea("the size of the lot"),
+    wateringFrom: optionalClock,
+    wateringUntil: optionalClock,
+    wateringOn: z.object(Object.fromEntries(WEEKDAYS.map((weekday) => [weekday, tickField])) as Record<string, typeof tickField>).default({}),
+    note: longNote,
+  })
+  .refine((form) => (form.wateringFrom === null) === (form.wateringUntil === null), {
+    path: ["wateringUntil"],
+    message: "Give both times, or neither.",
+  })
+  .refine((form) => form.wateringFrom === null || form.wateringFrom !== form.wateringUntil, {
+    path: ["wateringUntil"],
+    message: "The two times are the same: leave both empty where water may always run.",
+  });

@@ -1,0 +1,193 @@
+import { z } from "zod";
+import { type CalendarDate } from "#domain/foundation/calendar-date";
+import { accept } from "#domain/foundation/outcome";
+import { type ClientStanding, type Mower } from "#domain/properties/client-standing";
+import { type TypedPiece } from "#domain/properties/lawn-pieces";
+import { type PhosphorusFinding } from "#domain/properties/soil-test";
+import { isWeekday, type Weekday, weekdaysOf } from "#domain/properties/weekday";
+import { fromAmount, type Quantity } from "#domain/quantities/quantity";
+import { isGrass, type Grass } from "#domain/turf/grass";
+import { idField } from "#application/field.schema";
+import { notFound } from "#application/refusal";
+import { calendarDayOf, calendarDayOrNone } from "#application/stored-day";
+import { useCase, type Work } from "#application/use-case";
+
+type Length = Quantity<"length">;
+type Area = Quantity<"area">;
+
+/** Water beside a lawn, as far as anybody measured it. */
+export interface WaterEdgeOnFile {
+  readonly waterEdgeId: string;
+  readonly name: string;
+  readonly length: Length | null;
+  readonly width: Length | null;
+}
+
+export interface SoilTestOnFile {
+  readonly soilTestId: string;
+  readonly sampledOn: CalendarDate;
+  readonly laboratory: string;
+  readonly phosphorusWord: string;
+  readonly phosphorus: PhosphorusFinding;
+}
+
+/** A lawn that is on the plan. */
+export interface LawnOnFile {
+  readonly zoneId: string;
+  readonly version: number;
+  readonly letter: string;
+  readonly name: string;
+  readonly grasses: readonly Grass[];
+  readonly grassesAssumed: boolean;
+  /** As they were typed; empty where only an area is on file. */
+  readonly pieces: readonly TypedPiece[];
+  readonly area: Area;
+  readonly areaOrigin: "measured" | "entered" | "imported";
+  readonly measuredOn: CalendarDate | null;
+  readonly established: { readonly by: "seed" | "sod"; readonly on: CalendarDate } | null;
+  readonly waterEdges: readonly WaterEdgeOnFile[];
+  /** The newest first. */
+  readonly soilTests: readonly SoilTestOnFile[];
+}
+
+/** An irrigation station. Without a test it has no rate. */
+export interface StationOnFile {
+  readonly stationId: string;
+  readonly version: number;
+  readonly number: number;
+  readonly name: string;
+  readonly test: { readonly averageDepth: Length; readonly minutes: number; readonly testedOn: CalendarDate } | null;
+  readonly longestRunMinutes: number | null;
+  readonly zoneIds: readonly string[];
+}
+
+/** A property with everything that is on file of its ground and its customer. */
+export interface PropertyOnFile {
+  readonly propertyId: string;
+  readonly version: number;
+  readonly street: string;
+  readonly city: string;
+  readonly state: string;
+  readonly zip: string;
+  readonly position: { readonly latitude: number; readonly longitude: number; readonly origin: "zip-centroid" | "entered" } | null;
+  readonly accessNote: string | null;
+  readonly gateCode: string | null;
+  readonly narrowestGate: Length | null;
+  readonly dogNote: string | null;
+  readonly mowingWeekday: Weekday | null;
+  readonly mowedBy: Mower | null;
+  readonly lotArea: Area | null;
+  readonly wateringHours: { readonly fromMinute: number; readonly untilMinute: number } | null;
+  /** Empty where no day is on file. */
+  readonly wateringWeekdays: readonly Weekday[];
+  readonly note: string | null;
+  readonly client: {
+    readonly clientId: string;
+    readonly version: number;
+    readonly name: string;
+    readonly phone: string | null;
+    readonly email: string | null;
+    readonly standing: ClientStanding;
+    readonly otherProperties: readonly { readonly propertyId: string; readonly street: string; readonly city: string }[];
+  };
+  readonly lawns: readonly LawnOnFile[];
+  readonly stations: readonly StationOnFile[];
+}
+
+function lengthOrNone(amount: bigint | null): Length | null {
+  return amount === null ? null : fromAmount("length", amount);
+}
+
+function byKey<Row, Key>(rows: readonly Row[], keyOf: (row: Row) => Key): ReadonlyMap<Key, readonly Row[]> {
+  const groups = new Map<Key, Row[]>();
+  for (const row of rows) {
+    const group = groups.get(keyOf(row));
+    if (group === undefined) groups.set(keyOf(row), [row]);
+    else group.push(row);
+  }
+  return groups;
+}
+
+async function readLawns(work: Work, propertyId: string): Promise<readonly LawnOnFile[]> {
+  const { companyId } = work.company;
+  const zones = await work.tx.zone.findMany({ where: { companyId, propertyId, removedAt: null }, orderBy: { letter: "asc" } });
+  const ofZones = { companyId, zoneId: { in: zones.map(({ zoneId }) => zoneId) } };
+  const edges = await work.tx.waterEdge.findMany({ where: { ...ofZones, removedAt: null }, orderBy: [{ createdAt: "asc" }, { waterEdgeId: "asc" }] });
+  const tests = await work.tx.soilTest.findMany({ where: ofZones, orderBy: [{ sampledOn: "desc" }, { createdAt: "desc" }, { soilTestId: "asc" }] });
+  const edgesOf = byKey(edges, ({ zoneId }) => zoneId);
+  const testsOf = byKey(tests, ({ zoneId }) => zoneId);
+  return zones.map((zone) => ({
+    zoneId: zone.zoneId,
+    version: zone.version,
+    letter: zone.letter,
+    name: zone.name,
+    grasses: zone.grasses.filter(isGrass),
+    grassesAssumed: zone.grassesAssumed,
+    pieces: zone.pieces as unknown as readonly TypedPiece[],
+    area: fromAmount("area", zone.area),
+    areaOrigin: zone.areaOrigin as LawnOnFile["areaOrigin"],
+    measuredOn: calendarDayOrNone(zone.measuredOn),
+    established:
+      zone.establishedBy === null || zone.establishedOn === null
+        ? null
+        : { by: zone.establishedBy as "seed" | "sod", on: calendarDayOf(zone.establishedOn) },
+    waterEdges: (edgesOf.get(zone.zoneId) ?? []).map(({ waterEdgeId, name, length, width }) => ({
+      waterEdgeId, name, length: lengthOrNone(length), width: lengthOrNone(width),
+    })),
+    soilTests: (testsOf.get(zone.zoneId) ?? []).map(({ soilTestId, sampledOn, laboratory, phosphorusWord, phosphorus }) => ({
+      soilTestId, sampledOn: calendarDayOf(sampledOn), laboratory, phosphorusWord, phosphorus: phosphorus as PhosphorusFinding,
+    })),
+  }));
+}
+
+async function readStations(work: Work, propertyId: string): Promise<readonly StationOnFile[]> {
+  const { companyId } = work.company;
+  const stations = await work.tx.station.findMany({ where: { companyId, propertyId, removedAt: null }, orderBy: { number: "asc" } });
+  const links = await work.tx.stationZone.findMany({ where: { companyId, stationId: { in: stations.map(({ stationId }) => stationId) } } });
+  const linksOf = byKey(links, ({ stationId }) => stationId);
+  return stations.map(({ stationId, version, number, name, testDepth, testMinutes, testedOn, longestRunMinutes }) => ({
+    stationId, version, number, name, longestRunMinutes,
+    test:
+      testDepth === null || testMinutes === null || testedOn === null
+        ? null
+        : { averageDepth: fromAmount("length", testDepth), minutes: testMinutes, testedOn: calendarDayOf(testedOn) },
+    zoneIds: (linksOf.get(stationId) ?? []).map(({ zoneId }) => zoneId),
+  }));
+}
+
+/** One property with its customer, its lawns, their water and soil tests, and its irrigation stations. */
+export const readProperty = useCase("properties/read-property", z.object({ propertyId: idField }), async (work, { propertyId }) => {
+  const { companyId } = work.company;
+  const row = await work.tx.property.findUnique({ where: { companyId_propertyId: { companyId, propertyId } } });
+  if (row === null) return notFound("property");
+  const client = await work.tx.client.findUniqueOrThrow({ where: { companyId_clientId: { companyId, clientId: row.clientId } } });
+  const others = await work.tx.property.findMany({
+    where: { companyId, clientId: row.clientId, propertyId: { not: propertyId } },
+    select: { propertyId: true, street: true, city: true },
+    orderBy: [{ street: "asc" }, { propertyId: "asc" }],
+  });
+  const { version, street, city, state, zip, accessNote, gateCode, dogNote, note } = row;
+  const property: PropertyOnFile = {
+    ...{ propertyId, version, street, city, state, zip, accessNote, gateCode, dogNote, note },
+    position:
+      row.latitude === null || row.longitude === null
+        ? null
+        : { latitude: row.latitude, longitude: row.longitude, origin: row.positionOrigin === "entered" ? "entered" : "zip-centroid" },
+    narrowestGate: lengthOrNone(row.narrowestGate),
+    mowingWeekday: row.mowingWeekday !== null && isWeekday(row.mowingWeekday) ? row.mowingWeekday : null,
+    mowedBy: row.mowedBy as Mower | null,
+    lotArea: row.lotArea === null ? null : fromAmount("area", row.lotArea),
+    wateringHours:
+      row.wateringFromMinute === null || row.wateringUntilMinute === null
+        ? null
+        : { fromMinute: row.wateringFromMinute, untilMinute: row.wateringUntilMinute },
+    wateringWeekdays: weekdaysOf(row.wateringWeekdays ?? ""),
+    client: {
+      clientId: client.clientId, version: client.version, name: client.name, phone: client.phone, email: client.email,
+      standing: client.standing as ClientStanding, otherProperties: others,
+    },
+    lawns: await readLawns(work, propertyId),
+    stations: await readStations(work, propertyId),
+  };
+  return accept({ property });
+});

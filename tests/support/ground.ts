@@ -1,0 +1,81 @@
+// Builders: customers, properties, lawns, water and stations as the use cases themselves make them.
+import { addClient } from "#application/properties/add-client";
+import { addStation } from "#application/properties/add-station";
+import { addWaterEdge } from "#application/properties/add-water-edge";
+import { addZone } from "#application/properties/add-zone";
+import { CUSTOMER_COLUMN_IDS, type CustomerCells } from "#domain/properties/customer-columns";
+import { type TestCompany, valueOf } from "./crew";
+import { type TestHouse } from "./house";
+
+let houseNumbers = 0;
+
+/** A house number that no other form of this file has. */
+function nextStreet(): string {
+  return `${String((houseNumbers += 1))} Sorrel Lane`;
+}
+
+/** The form of a new customer with a property, filled in; each street is used once. */
+export function clientForm() {
+  return { name: "Avery Thorn", phone: "219-555-0121", email: "", street: nextStreet(), city: "Millbrook", state: "IN", zip: "46304" } as const;
+}
+
+/** A customer with a property. */
+export async function aClient(house: TestHouse, company: TestCompany) {
+  return valueOf(await addClient(house, company.owner.key, clientForm()));
+}
+
+/** The form of a property, filled in, as it is when nobody has changed it yet. */
+export function propertyForm(propertyId: string) {
+  return {
+    propertyId, version: 1, street: nextStreet(), city: "Millbrook", state: "IL", zip: "60401",
+    accessNote: "Side gate", gateCode: "4471", narrowestGate: "36", dogNote: "Biscuit, friendly", mowingWeekday: "2", mowedBy: "customer",
+    lotArea: "1/4 acre", wateringFrom: "04:00", wateringUntil: "09:30", wateringOn: { "1": "yes", "3": "yes" }, note: "Two lines\nof a note",
+  } as const;
+}
+
+/** The form of a lawn, filled in but for its measure. */
+export function zoneForm() {
+  return { name: "Front", grass: "Kentucky bluegrass", secondGrass: "perennial ryegrass", thirdGrass: "", grassesKnown: "looked", establishedBy: "", establishedOn: "" } as const;
+}
+
+/** Forty by sixty feet of lawn: 2,400 sq ft. */
+export const RECTANGLE = { use: "lawn", shape: "rectangle", length: "40 ft", width: "60 ft" } as const;
+
+/** A lawn of forty by sixty feet on a property of its own. */
+export async function aZone(house: TestHouse, company: TestCompany) {
+  const { propertyId } = await aClient(house, company);
+  return valueOf(await addZone(house, company.owner.key, { propertyId, ...zoneForm(), measure: { kind: "piece", piece: RECTANGLE } }));
+}
+
+/** The form of a soil test, filled in. */
+export function soilTestForm(zoneId: string) {
+  return { zoneId, sampledOn: "2026-03-20", laboratory: "Prairie Soil Lab", phosphorusWord: "Very low", phosphorus: "deficient" } as const;
+}
+
+/** The form of a station, filled in: 0.24 in in 20 minutes. */
+export function stationForm() {
+  return { number: "1", name: "Front spray heads", waters: {}, depths: "0.2, 0.24, 0.28", minutes: "20", testedOn: "2026-04-02", longestRun: "" } as const;
+}
+
+/** A tested station on a property of its own. */
+export async function aStation(house: TestHouse, company: TestCompany) {
+  const { propertyId } = await aClient(house, company);
+  return valueOf(await addStation(house, company.owner.key, { propertyId, ...stationForm() }));
+}
+
+/** Water at a lawn of its own. */
+export async function aWaterEdge(house: TestHouse, company: TestCompany): Promise<string> {
+  const { zoneId } = await aZone(house, company);
+  return valueOf(await addWaterEdge(house, company.owner.key, { zoneId, name: "Pond", length: "60 ft", width: "15 ft" })).waterEdgeId;
+}
+
+/** The cells of a line of a customer list, all empty but for those given. */
+export function cells(given: Partial<CustomerCells> = {}): CustomerCells {
+  return { ...(Object.fromEntries(CUSTOMER_COLUMN_IDS.map((column) => [column, ""])) as CustomerCells), ...given };
+}
+
+/** A line of a customer list that is accepted; each street is used once. */
+export function aRow(number = 2, given: Partial<CustomerCells> = {}) {
+  const whole = { customer: "Noor Tansley", phone: "219-555-0131", street: nextStreet(), city: "Millbrook", state: "IN", zip: "46304" };
+  return { number, sizeMeaning: "" as const, cells: cells({ ...whole, ...given }) };
+}
