@@ -5,7 +5,7 @@ import { exactly, type Measure, measureInUnit } from "#domain/quantities/exact-q
 import { of } from "#domain/quantities/quantity";
 import { rational, toNumber } from "#domain/quantities/rational";
 import { valueOf } from "../support/domain-answers";
-import { printedTo, type PublishedRow } from "../support/published-row";
+import { printedTo, type PublishedRow } from "../support/published-check";
 
 /*
  * Left out, because no code of this part computes them: PELQ, the longest run by Horton's equation (its table of constants was not shown),

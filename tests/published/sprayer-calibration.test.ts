@@ -14,7 +14,7 @@ import { of } from "#domain/quantities/quantity";
 import { concentrationInSpray, type Rate, rateIn, rateOf, times } from "#domain/quantities/rate";
 import { fromNumber, rational, toNumber } from "#domain/quantities/rational";
 import { valueOf } from "../support/domain-answers";
-import { printedTo, type PublishedRow } from "../support/published-row";
+import { printedTo, type PublishedRow } from "../support/published-check";
 
 /*
  * Left out, because they are misprints: 88 gal per acre for 5940 x 0.79 / (3 x 18), which is 86.9; 0.98 L/min for size 025 at 2 bar, which

@@ -9,7 +9,7 @@ import { of } from "#domain/quantities/quantity";
 import { rateIn, rateOf } from "#domain/quantities/rate";
 import { rational, toNumber } from "#domain/quantities/rational";
 import { valueOf } from "../support/domain-answers";
-import { printedTo, type PublishedRow } from "../support/published-row";
+import { printedTo, type PublishedRow } from "../support/published-check";
 
 /*
  * Left out, because no pans with a printed coefficient were found: an answer of the overlap itself. Its behavior is in

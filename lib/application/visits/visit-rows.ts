@@ -1,6 +1,7 @@
 import { calendarDayOf } from "#application/stored-day";
 import { type Work } from "#application/use-case";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
+import { groupedBy } from "#domain/foundation/grouping";
 import { type UsState } from "#domain/company/us-state";
 import { type ProductRate } from "#domain/label/label-facts";
 import { rateFromAmounts } from "#domain/quantities/rate";
@@ -87,8 +88,8 @@ export async function visitRows(work: Work, visitIds: readonly string[]): Promis
   const taskZones = await work.tx.visitTaskZone.findMany({ where: ofVisits });
   const stops = await work.tx.stop.findMany({ where: ofVisits });
   const days = await work.tx.routeDay.findMany({ where: { companyId, routeDayId: { in: stops.map(({ routeDayId }) => routeDayId) } } });
-  const zonesOf = Map.groupBy(taskZones, ({ visitId, line }) => `${visitId} ${String(line)}`);
-  const tasksOf = Map.groupBy(tasks, ({ visitId }) => visitId);
+  const zonesOf = groupedBy(taskZones, ({ visitId, line }) => `${visitId} ${String(line)}`);
+  const tasksOf = groupedBy(tasks, ({ visitId }) => visitId);
   const propertyOf = new Map(properties.map((property) => [property.propertyId, property]));
   const clientOf = new Map(clients.map((client) => [client.clientId, client]));
   const stopOf = new Map(stops.map((stop) => [stop.visitId, stop]));

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { checkDayRoute } from "#domain/routing/check-day-route";
 import { greatCircleMeters } from "#domain/routing/travel-time";
-import { type PublishedRow, printedTo } from "../../support/published-row";
+import { type PublishedRow, printedTo } from "../../support/published-check";
 import { answerOf, dayOf, orderOf, stopAt, travelOf } from "../../support/route-days";
 
 const GEO = "documentation of the Rust library geo 0.33, Haversine, https://docs.rs/geo/latest/geo/algorithm/line_measures/metric_spaces/constant.Haversine.html";
