@@ -15,6 +15,12 @@ export type Deed =
   | { readonly deed: "membership-ended"; readonly details: { readonly role: string } }
   | { readonly deed: "license-added"; readonly details: { readonly kind: string; readonly state: string; readonly number: string; readonly expiresOn: string } }
   | { readonly deed: "license-withdrawn"; readonly details: { readonly number: string } }
+  | { readonly deed: "product-added"; readonly details: { readonly name: string; readonly form: string; readonly countedBy: string } }
+  | { readonly deed: "product-retired"; readonly details: { readonly name: string } }
+  | { readonly deed: "label-entered"; readonly details: { readonly productName: string; readonly number: number; readonly uses: readonly string[] } }
+  | { readonly deed: "label-confirmed"; readonly details: { readonly productName: string; readonly number: number } }
+  | { readonly deed: "delivery-received"; readonly details: { readonly productName: string; readonly lot: string; readonly received: string; readonly on: string } }
+  | { readonly deed: "stock-moved"; readonly details: { readonly productName: string; readonly amount: string } }
   | { readonly deed: "password-changed"; readonly details: Readonly<Record<string, never>> }
   | { readonly deed: "reset-link-issued"; readonly details: { readonly email: string } };
 

@@ -14,12 +14,23 @@ import { listPeople } from "#application/people/list-people";
 import { readPerson } from "#application/people/read-person";
 import { withdrawInvitation } from "#application/people/withdraw-invitation";
 import { withdrawLicense } from "#application/people/withdraw-license";
+import { addProduct } from "#application/products/add-product";
+import { confirmLabel } from "#application/products/confirm-label";
+import { enterLabel } from "#application/products/enter-label";
+import { listProducts } from "#application/products/list-products";
+import { readProduct } from "#application/products/read-product";
+import { retireProduct } from "#application/products/retire-product";
+import { listMovements } from "#application/stock/list-movements";
+import { listStock } from "#application/stock/list-stock";
+import { moveStock } from "#application/stock/move-stock";
+import { receiveDelivery } from "#application/stock/receive-delivery";
 import { type UseCaseName } from "#application/permission";
 import { type UseCaseRefusal } from "#application/refusal";
 import { type House, type UseCase } from "#application/use-case";
 import { type Outcome } from "#domain/foundation/outcome";
 import { aMember, aPerson, anInvitation, PASSWORD, type TestCompany, valueOf } from "./crew";
 import { type TestHouse } from "./house";
+import { aDelivery, aFeed, aLabelEntry, aTruck, deliveryForm, labelForm, moveForm, productForm } from "./shed";
 
 export interface Attempt {
   readonly useCaseName: UseCaseName;
@@ -83,10 +94,28 @@ export const ATTEMPTS: Readonly<Record<UseCaseName, Prepare>> = {
     const license = await addLicense(house, company.owner.key, licenseForm(await aPerson(house, company)));
     return attempt(withdrawLicense, { licenseId: valueOf(license).licenseId });
   },
+  "products/add-product": () => attempt(addProduct, productForm()),
+  "products/confirm-label": async (house, company) =>
+    attempt(confirmLabel, { labelEntryId: (await aLabelEntry(house, company, await aFeed(house, company))).labelEntryId }),
+  "products/enter-label": async (house, company) => attempt(enterLabel, labelForm(await aFeed(house, company))),
+  "products/list-products": () => attempt(listProducts, {}),
+  "products/read-product": async (house, company) => attempt(readProduct, { productId: await aFeed(house, company) }),
+  "products/retire-product": async (house, company) => attempt(retireProduct, { productId: await aFeed(house, company), version: 1 }),
+  "stock/list-movements": async (house, company) => attempt(listMovements, { productId: await aFeed(house, company) }),
+  "stock/list-stock": () => attempt(listStock, {}),
+  "stock/move-stock": async (house, company) => {
+    const productId = await aFeed(house, company);
+    await aDelivery(house, company, productId);
+    return attempt(moveStock, moveForm(house, productId, `vehicle:${await aTruck(house, company)}`));
+  },
+  "stock/receive-delivery": async (house, company) => attempt(receiveDelivery, deliveryForm(house, await aFeed(house, company))),
 };
 
 /** The names of all use cases of a member. */
 export const USE_CASE_NAMES = Object.keys(ATTEMPTS) as readonly UseCaseName[];
 
 /** Those that only read. */
-export const READING: ReadonlySet<UseCaseName> = new Set(["companies/read-company", "people/list-people", "people/read-person"]);
+export const READING: ReadonlySet<UseCaseName> = new Set([
+  "companies/read-company", "people/list-people", "people/read-person",
+  "products/list-products", "products/read-product", "stock/list-movements", "stock/list-stock",
+]);
