@@ -25,6 +25,12 @@ export type Deed =
   | { readonly deed: "measuring-tool-stood-down"; readonly details: { readonly name: string; readonly mark: string } }
   | { readonly deed: "sprayer-calibrated"; readonly details: { readonly equipment: string; readonly operator: string; readonly tip: string; readonly pressurePsi: string; readonly rate: string; readonly madeOn: string } }
   | { readonly deed: "spreader-calibrated"; readonly details: { readonly equipment: string; readonly operator: string; readonly product: string; readonly setting: string; readonly rate: string; readonly madeOn: string } }
+  | { readonly deed: "product-added"; readonly details: { readonly name: string; readonly form: string; readonly countedBy: string } }
+  | { readonly deed: "product-retired"; readonly details: { readonly name: string } }
+  | { readonly deed: "label-entered"; readonly details: { readonly productName: string; readonly number: number; readonly uses: readonly string[] } }
+  | { readonly deed: "label-confirmed"; readonly details: { readonly productName: string; readonly number: number } }
+  | { readonly deed: "delivery-received"; readonly details: { readonly productName: string; readonly lot: string; readonly received: string; readonly on: string } }
+  | { readonly deed: "stock-moved"; readonly details: { readonly productName: string; readonly amount: string } }
   | { readonly deed: "password-changed"; readonly details: Readonly<Record<string, never>> }
   | { readonly deed: "customers-imported"; readonly details: { readonly customers: number; readonly properties: number; readonly lawns: number } }
   | { readonly deed: "client-added"; readonly details: { readonly name: string; readonly street: string } }

@@ -54,6 +54,16 @@ export const PERMISSIONS = {
   "properties/read-property": OFFICE.concat("applicator", "technician"),
   "properties/remove-water-edge": OFFICE,
   "properties/remove-zone": OFFICE,
+  "products/add-product": OFFICE,
+  "products/confirm-label": OFFICE.concat("applicator"),
+  "products/enter-label": OFFICE,
+  "products/list-products": OFFICE.concat("applicator", "technician"),
+  "products/read-product": OFFICE.concat("applicator", "technician"),
+  "products/retire-product": OFFICE,
+  "stock/list-movements": OFFICE.concat("applicator", "technician"),
+  "stock/list-stock": OFFICE.concat("applicator", "technician"),
+  "stock/move-stock": OFFICE,
+  "stock/receive-delivery": OFFICE.concat("applicator"),
 } as const satisfies Record<string, readonly Role[]>;
 
 export type UseCaseName = keyof typeof PERMISSIONS;

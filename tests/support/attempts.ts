@@ -27,6 +27,16 @@ import { listPeople } from "#application/people/list-people";
 import { readPerson } from "#application/people/read-person";
 import { withdrawInvitation } from "#application/people/withdraw-invitation";
 import { withdrawLicense } from "#application/people/withdraw-license";
+import { addProduct } from "#application/products/add-product";
+import { confirmLabel } from "#application/products/confirm-label";
+import { enterLabel } from "#application/products/enter-label";
+import { listProducts } from "#application/products/list-products";
+import { readProduct } from "#application/products/read-product";
+import { retireProduct } from "#application/products/retire-product";
+import { listMovements } from "#application/stock/list-movements";
+import { listStock } from "#application/stock/list-stock";
+import { moveStock } from "#application/stock/move-stock";
+import { receiveDelivery } from "#application/stock/receive-delivery";
 import { type UseCaseName } from "#application/permission";
 import { addClient } from "#application/properties/add-client";
 import { addProperty } from "#application/properties/add-property";
@@ -56,6 +66,7 @@ import {
 } from "./gear";
 import { type TestHouse } from "./house";
 import { aClient, aRow, aStation, aWaterEdge, aZone, clientForm, propertyForm, RECTANGLE, soilTestForm, stationForm, zoneForm } from "./ground";
+import { aDelivery, aFeed, aLabelEntry, aTruck, deliveryForm, labelForm, moveForm, productForm } from "./shed";
 
 export interface Attempt {
   readonly useCaseName: UseCaseName;
@@ -174,6 +185,21 @@ export const ATTEMPTS: Readonly<Record<UseCaseName, Prepare>> = {
   "properties/read-property": async (house, company) => attempt(readProperty, { propertyId: (await aClient(house, company)).propertyId }),
   "properties/remove-water-edge": async (house, company) => attempt(removeWaterEdge, { waterEdgeId: await aWaterEdge(house, company) }),
   "properties/remove-zone": async (house, company) => attempt(removeZone, { zoneId: (await aZone(house, company)).zoneId }),
+  "products/add-product": () => attempt(addProduct, productForm()),
+  "products/confirm-label": async (house, company) =>
+    attempt(confirmLabel, { labelEntryId: (await aLabelEntry(house, company, await aFeed(house, company))).labelEntryId }),
+  "products/enter-label": async (house, company) => attempt(enterLabel, labelForm(await aFeed(house, company))),
+  "products/list-products": () => attempt(listProducts, {}),
+  "products/read-product": async (house, company) => attempt(readProduct, { productId: await aFeed(house, company) }),
+  "products/retire-product": async (house, company) => attempt(retireProduct, { productId: await aFeed(house, company), version: 1 }),
+  "stock/list-movements": async (house, company) => attempt(listMovements, { productId: await aFeed(house, company) }),
+  "stock/list-stock": () => attempt(listStock, {}),
+  "stock/move-stock": async (house, company) => {
+    const productId = await aFeed(house, company);
+    await aDelivery(house, company, productId);
+    return attempt(moveStock, moveForm(house, productId, `vehicle:${await aTruck(house, company)}`));
+  },
+  "stock/receive-delivery": async (house, company) => attempt(receiveDelivery, deliveryForm(house, await aFeed(house, company))),
 };
 
 /** The names of all use cases of a member. */
@@ -181,3 +207,8 @@ export const USE_CASE_NAMES = Object.keys(ATTEMPTS) as readonly UseCaseName[];
 
 /** Those that only read, by their verb. */
 export const READING: ReadonlySet<UseCaseName> = new Set(USE_CASE_NAMES.filter((name) => /\/(?:read|list|check|preview)-/u.test(name)));
+/** Those that only read. */
+export const READING: ReadonlySet<UseCaseName> = new Set([
+  "companies/read-company", "people/list-people", "people/read-person",
+  "products/list-products", "products/read-product", "stock/list-movements", "stock/list-stock",
+]);

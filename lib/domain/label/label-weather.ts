@@ -42,8 +42,9 @@ export function readTemperature(value: string, bound: "highest" | "lowest"): Rea
   const { forbidden, allowed, ask } = PATTERNS[bound];
   if (/(?:\u00B0 ?|\d ?)C\b/iu.test(value)) return refuse("Temperatures are kept in °F, as US labels print them.");
   for (const [pattern, reaching] of [[forbidden, "forbidden"], [allowed, "allowed"]] as const) {
-    const figure = pattern.exec(value)?.slice(1).find((group) => group !== undefined);
-    if (figure === undefined) continue;
+    // One of the wordings has matched; the groups of the others are empty.
+    const figure = (pattern.exec(value) ?? []).slice(1).join("");
+    if (figure === "") continue;
     const read = parseNumber("temperature", figure);
     if (read.ok) return accept({ limitF: toNumber(read.value), reaching });
   }
@@ -108,8 +109,8 @@ const NO_LIMITS: Omit<WeatherLimits, "productName"> = {
 
 /** The limits of a use that the weather decides, or every complaint by its field. */
 export function readWeatherLimits(productName: string, use: LabelUseText, authority: Authority) {
-  const limit = <Name extends keyof typeof NO_LIMITS & keyof LabelUseText, Limit>(
-    field: Name,
+  const limit = <Limit>(
+    field: keyof typeof NO_LIMITS & keyof LabelUseText,
     read: (value: string) => ReadAnswer<Limit>,
   ): ReadAnswer<OnFile<Limit>> =>
     readOnFile(use[field], (value) => {

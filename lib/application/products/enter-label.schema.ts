@@ -1,0 +1,46 @@
+import { z } from "zod";
+import { GENERAL_FIELD_NAMES, type LabelText, type LabelUseText, USE_FIELD_NAMES } from "#domain/label/label-fields";
+import { readLabelUse } from "#domain/label/label-use";
+import { readGeneral } from "#domain/label/label-general";
+import { idField } from "#application/field.schema";
+
+const LONGEST = 1000;
+const BROKEN_FORM = "The form is not whole. Load the page again.";
+/** Control characters but for the line's end, which lists are made of. */
+const UNWRITABLE = /[\p{Cs}\u0000-\u0009\u000B-\u001F\u007F-\u009F]/u;
+
+const typedText = z
+  .string("Write as printed, leave it empty, or write none.")
+  .transform((text) => text.replaceAll("\r\n", "\n").trim())
+  .pipe(z.string().max(LONGEST, `At most ${String(LONGEST)} characters.`).refine((text) => !UNWRITABLE.test(text), "Leave out control characters."));
+
+function fieldsOf<Name extends string>(names: readonly Name[]) {
+  return z.object(Object.fromEntries(names.map((name) => [name, typedText])) as Record<Name, typeof typedText>);
+}
+
+/** Counts that come as a hidden field. */
+function countField(highest: number) {
+  return z.union([z.number(), z.string().regex(/^\d{1,6}$/).transform(Number)], BROKEN_FORM).pipe(z.number().int(BROKEN_FORM).min(0, BROKEN_FORM).max(highest, BROKEN_FORM));
+}
+
+export const enterLabelSchema = z
+  .object({
+    productId: idField,
+    form: z.enum(["granular", "liquid"], BROKEN_FORM),
+    /** The number of the entry that the form was filled from; 0 for none. */
+    basedOnNumber: countField(999_999),
+    /** Which use of the label the form holds, counted from 0; the number of its uses for one more. */
+    useIndex: countField(49),
+    general: fieldsOf(GENERAL_FIELD_NAMES),
+    use: fieldsOf(USE_FIELD_NAMES),
+  })
+  .superRefine(({ form, general, use }, context) => {
+    // The same reader that the use case asks, so that the browser says at once what it would say.
+    const label = { productName: "this product", form, general: general as LabelText["general"], uses: [] };
+    const read = { general: readGeneral(label), use: readLabelUse(label.productName, use as LabelUseText) };
+    for (const part of ["general", "use"] as const) {
+      const answer = read[part];
+      if (answer.ok) continue;
+      for (const [field, message] of Object.entries(answer.refusal)) context.addIssue({ code: "custom", path: [part, field], message });
+    }
+  });
