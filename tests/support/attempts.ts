@@ -207,8 +207,3 @@ export const USE_CASE_NAMES = Object.keys(ATTEMPTS) as readonly UseCaseName[];
 
 /** Those that only read, by their verb. */
 export const READING: ReadonlySet<UseCaseName> = new Set(USE_CASE_NAMES.filter((name) => /\/(?:read|list|check|preview)-/u.test(name)));
-/** Those that only read. */
-export const READING: ReadonlySet<UseCaseName> = new Set([
-  "companies/read-company", "people/list-people", "people/read-person",
-  "products/list-products", "products/read-product", "stock/list-movements", "stock/list-stock",
-]);

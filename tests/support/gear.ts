@@ -51,7 +51,7 @@ export async function aProduct(house: TestHouse, company: TestCompany, form: "gr
   const { companyId } = company;
   const productId = house.newId();
   const countedBy = form === "granular" ? "mass" : "volume";
-  await asGuest(house.client, companyId, (tx) => tx.product.create({ data: { companyId, productId, name, form, countedBy, createdAt: house.now() } }));
+  await asGuest(house.client, companyId, (tx) => tx.product.create({ data: { companyId, productId, name: `${name} ${productId.slice(-4)}`, form, countedBy, createdAt: house.now() } }));
   return productId;
 }
 
