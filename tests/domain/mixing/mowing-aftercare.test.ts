@@ -19,6 +19,7 @@ describe("mowing days after the visit", () => {
   test.each([
     ["the rest of the visit's own day", FRIDAY, 2, ["Ask the customer to mow that day only after Friday, May 1, 2026, 6 pm."]],
     ["a day that is wholly closed", SATURDAY, 48, ["Ask the customer to mow on another day."]],
+    ["a day at whose last midnight it ends", SATURDAY, 32, ["Ask the customer to mow on another day."]],
     ["a day on which it ends", SUNDAY, 48, ["Ask the customer to mow that day only after Sunday, May 3, 2026, 4 pm."]],
     ["a day after it", MONDAY, 48, []],
     ["no mowing day", "none", 48, []],
