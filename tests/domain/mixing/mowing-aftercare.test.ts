@@ -30,8 +30,8 @@ describe("mowing days after the visit", () => {
   test("many are counted after four", () => {
     expect(mowingDaysInTheWay(steps(24 * 50), habit(MONDAY), visit, CHICAGO)[0]?.figure).toContain("Monday, May 25, 2026; and 3 more.");
   });
-  test("a day that nobody knows is a hold where anything is closed, and only there", () => {
-    expect(mowingDaysInTheWay(steps(48), habit("unknown"), visit, CHICAGO)).toMatchObject([{ level: "hold", answerableBy: "office", rule: "mowing-day-missing" }]);
+  test("a day that nobody knows wants care where anything is closed, and only there", () => {
+    expect(mowingDaysInTheWay(steps(48), habit("unknown"), visit, CHICAGO)).toMatchObject([{ level: "take-care", rule: "mowing-day-missing" }]);
     expect(mowingDaysInTheWay([], habit("unknown"), visit, CHICAGO)).toEqual([]);
   });
 });
