@@ -12,10 +12,9 @@ import { gradeOf } from "#domain/turf/nutrients";
 import { decimal } from "#domain/quantities/rational";
 import { type WeatherLimits } from "#domain/weather/spray-limits";
 import { type GranularMix } from "#domain/mixing/granular-mix";
-import { makeMixTicket } from "#domain/mixing/mix-ticket";
+import { makeMixTicket, type MixTicket } from "#domain/mixing/mix-ticket";
 import { type SprayMix } from "#domain/mixing/spray-mix";
 import { type TicketLawn, type TicketQuestion, type TicketSpreader, type TicketSprayer, type TicketTreatment } from "#domain/mixing/ticket-question";
-import { valueOf } from "./crew";
 
 /** The label was read and states nothing of it. */
 const NO_WEATHER_LIMITS = {
@@ -252,7 +251,12 @@ export const QUESTION: TicketQuestion = {
 
 type Asked = Partial<TicketQuestion>;
 
-export const ticketOf = (question: Asked = {}) => valueOf(makeMixTicket({ ...QUESTION, ...question }));
+export function ticketOf(question: Asked = {}): MixTicket {
+  const made = makeMixTicket({ ...QUESTION, ...question });
+  if (!made.ok) throw new Error(made.refusal.sentence);
+  return made.value;
+}
+
 export const rulesOf = (question: Asked = {}) => ticketOf(question).findings.map(({ level, rule }) => `${level} ${rule}`);
 export const holdsOf = (question: Asked = {}) => rulesOf(question).filter((rule) => rule.startsWith("hold"));
 export const granularOf = (question: Asked = {}) => ticketOf(question).mixes.find((mix): mix is GranularMix => mix.kind === "granular");
