@@ -3,7 +3,7 @@ import { type EquipmentKind, isSprayer } from "#domain/equipment/equipment-kind"
 import { writeDeed } from "#application/audit-trail";
 import { measuresOfForm, refuseTruck } from "#application/equipment/add-equipment";
 import { changeEquipmentSchema } from "#application/equipment/change-equipment.schema";
-import { keptOrTyped, shown, shownOrNone } from "#application/equipment/gear-shown";
+import { keptOrTyped, shown, shownOrNone } from "#application/equipment/typed-amount";
 import { conflict, notFound } from "#application/refusal";
 import { useCase } from "#application/use-case";
 
