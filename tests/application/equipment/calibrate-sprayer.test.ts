@@ -17,7 +17,7 @@ beforeAll(async () => {
 afterAll(() => house.close());
 
 const form = () => sprayerCalibrationForm(equipmentId, company.owner.personId);
-const calibrate = (input: object) => calibrateSprayer(house, company.owner.key, { ...form(), ...input } as never);
+const calibrate = (input: object) => calibrateSprayer(house, company.owner.key, { ...form(), ...input });
 
 test("writes what was typed and the rate that follows, and the audit trail says so", async () => {
   const { calibrationId } = valueOf(await calibrate({}));

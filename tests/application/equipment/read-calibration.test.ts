@@ -19,11 +19,20 @@ const read = async (calibrationId: string) => valueOf(await readCalibration(hous
 test("a sprayer's, with its arithmetic from what was typed, and its last good day", async () => {
   const form = sprayerCalibrationForm(await aSprayer(house, company), company.owner.personId);
   const { calibrationId } = valueOf(await calibrateSprayer(house, company.owner.key, form));
-  const { calibration, lastGoodDay, working, findings } = await read(calibrationId);
+  const { calibration, lastGoodDay, hasRunOut, working, findings } = await read(calibrationId);
   expect(calibration).toMatchObject({ doneOn: "2026-04-14", setup: { kind: "sprayer" }, operator: { name: company.owner.name } });
   expect(lastGoodDay).toBe("2027-04-14");
+  expect(hasRunOut).toBe(false);
   expect(working.steps.at(-1)).toBe("2 gal over 1,000 sq ft is 2 gal per 1,000 sq ft.");
   expect(findings).toEqual([]);
+});
+
+test("one whose last good day is over has run out", async () => {
+  const form = sprayerCalibrationForm(await aSprayer(house, company), company.owner.personId);
+  for (const [madeOn, hasRunOut] of [["2025-04-14", false], ["2025-04-13", true]] as const) {
+    const { calibrationId } = valueOf(await calibrateSprayer(house, company.owner.key, { ...form, madeOn }));
+    expect((await read(calibrationId)).hasRunOut, madeOn).toBe(hasRunOut);
+  }
 });
 
 test("what there is to say about the measuring comes with it", async () => {

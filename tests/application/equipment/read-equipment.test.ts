@@ -20,7 +20,8 @@ test("all its calibrations, the newest first, and each operator's latest", async
   const first = await aCalibration(house, company, equipmentId);
   house.pass(1);
   const second = await aCalibration(house, company, equipmentId);
-  const { calibrations, latest, equipment } = await read(equipmentId);
+  const { calibrations, latest, equipment, today } = await read(equipmentId);
+  expect(today).toBe("2026-04-14");
   expect(equipment).toMatchObject({ equipmentId, kind: "hose-and-gun", isStoodDown: false });
   expect(calibrations.map(({ figures }) => figures.calibrationId)).toEqual([second, first]);
   expect(latest.map(({ calibration }) => calibration.figures.calibrationId)).toEqual([second]);
