@@ -39,8 +39,8 @@ test("a second use is added, and one use is entered anew without touching the ot
   const productId = await aFeed(house, company);
   const form = labelForm(productId);
   valueOf(await enterLabel(house, company.owner.key, form));
-  valueOf(await enterLabel(house, company.owner.key, { ...form, basedOnNumber: 1, useIndex: 1, use: aUseText({ useName: "New seed", rates: "4 lb per 1,000 sq ft" }) }));
-  valueOf(await enterLabel(house, company.owner.key, { ...form, basedOnNumber: 2, useIndex: 0, use: aUseText({ useName: "Old lawns" }) }));
+  valueOf(await enterLabel(house, company.owner.key, { ...form, basedOnNumber: 1, useIndex: 1, ...aUseText({ useName: "New seed", rates: "4 lb per 1,000 sq ft" }) }));
+  valueOf(await enterLabel(house, company.owner.key, { ...form, basedOnNumber: 2, useIndex: 0, ...aUseText({ useName: "Old lawns" }) }));
   const { latest } = (await productOf(productId)).label;
   expect(latest?.number).toBe(3);
   expect(latest?.facts.uses.map(({ useName }) => useName)).toEqual(["Old lawns", "New seed"]);
@@ -63,36 +63,35 @@ test("of two who enter at once one is told, and eight at once make one entry", a
 });
 
 test.each([
-  [{ general: { density: "10 oz per gal" } }, "general.density"],
-  [{ use: { rates: "2 oz per 1,000 sq ft" } }, "use.rates"],
-  [{ use: { wateringNotBefore: "until watered in" } }, "use.wateringNotBefore"],
-  [{ general: { formulation: "soluble liquid" } }, "general.formulation"],
-])("%o is refused at %s", async (typed, field) => {
+  ["density", "10 oz per gal"],
+  ["rates", "2 oz per 1,000 sq ft"],
+  ["wateringNotBefore", "until watered in"],
+  ["formulation", "soluble liquid"],
+])("%s as %s is refused at its field", async (field, value) => {
   const productId = await aFeed(house, company);
-  const form = labelForm(productId);
   const before = await house.books();
-  const answer = await enterLabel(house, company.owner.key, {
-    ...form,
-    general: { ...form.general, ...("general" in typed ? typed.general : {}) },
-    use: { ...form.use, ...("use" in typed ? typed.use : {}) },
-  });
+  const answer = await enterLabel(house, company.owner.key, { ...labelForm(productId), [field]: value });
   expect(answer).toMatchObject({ refusal: { kind: "bad-input", fields: { [field]: A_SENTENCE } } });
   expect(await house.books()).toEqual(before);
+});
+
+test("what the product on file is decides, not what the form says of it", async () => {
+  const form = { ...labelForm(await aFeed(house, company)), form: "liquid", formulation: "soluble liquid" } as const;
+  expect(await enterLabel(house, company.owner.key, form)).toMatchObject({ refusal: { fields: { formulation: saying("spread dry") } } });
 });
 
 test("a use that follows one that is not there, a name of another use, and an ingredient that another use counts are refused", async () => {
   const productId = await aFeed(house, company);
   const form = labelForm(productId, A_PREVENTER_TEXT);
-  expect(await enterLabel(house, company.owner.key, { ...form, useIndex: 1 })).toMatchObject({ refusal: { fields: { "use.useName": A_SENTENCE } } });
+  expect(await enterLabel(house, company.owner.key, { ...form, useIndex: 1 })).toMatchObject({ refusal: { fields: { useIndex: A_SENTENCE } } });
   valueOf(await enterLabel(house, company.owner.key, form));
-  expect(await enterLabel(house, company.owner.key, { ...form, basedOnNumber: 1, useIndex: 1 })).toMatchObject({ refusal: { fields: { "use.useName": saying("Another use") } } });
-  const without = { ...form.general, activeIngredients: "none" };
-  expect(await enterLabel(house, company.owner.key, { ...form, basedOnNumber: 1, useIndex: 1, general: without, use: aUseText() })).toMatchObject({
-    refusal: { fields: { "general.activeIngredients": saying("Another use") } },
+  expect(await enterLabel(house, company.owner.key, { ...form, basedOnNumber: 1, useIndex: 1 })).toMatchObject({ refusal: { fields: { useName: saying("Another use") } } });
+  expect(await enterLabel(house, company.owner.key, { ...form, ...aUseText(), basedOnNumber: 1, useIndex: 1, activeIngredients: "none" })).toMatchObject({
+    refusal: { fields: { activeIngredients: saying("Another use") } },
   });
 });
 
-test("the form of a product that is another kind, is retired or is nobody's", async () => {
+test("the label of a product that is retired or nobody's", async () => {
   const productId = await aFeed(house, company);
   valueOf(await retireProduct(house, company.owner.key, { productId, version: 1 }));
   expect(await enterLabel(house, company.owner.key, labelForm(productId))).toMatchObject({ refusal: { kind: "conflict" } });

@@ -26,9 +26,9 @@ test("what moved of a product, the newest first, from where to where and by whom
   ]);
 });
 
-test("of another company's product nothing moved", async () => {
+test("another company's product is nobody's", async () => {
   const other = await aCompany(house, "Other Turf");
   const productId = await aFeed(house, other);
   await aDelivery(house, other, productId);
-  expect(valueOf(await listMovements(house, company.owner.key, { productId })).movements).toEqual([]);
+  expect(await listMovements(house, company.owner.key, { productId })).toMatchObject({ refusal: { kind: "not-found" } });
 });

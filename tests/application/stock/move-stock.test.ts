@@ -68,7 +68,7 @@ test("the same request pressed by eight at once moves once", async () => {
   expect((await balancesOf(house, productId))["truck"]).toBe(of("lb", "100").amount.toString());
 });
 
-test.each([["amount", "2 gal"], ["amount", "0 lb"], ["amount", "20"], ["to", "shop"], ["to", "equipment:00000000-0000-4000-8000-ffffffffffff"], ["from", "attic"], ["lotId", "00000000-0000-4000-8000-ffffffffffff"]])(
+test.each([["amount", "2 gal"], ["amount", "0 lb"], ["amount", "20"], ["to", "shop"], ["to", "equipment:00000000-0000-4000-8000-ffffffffffff"], ["from", "attic"]])(
   "%s as %j is refused at its field",
   async (field, value) => {
     const productId = await aFeed(house, company);
@@ -79,6 +79,14 @@ test.each([["amount", "2 gal"], ["amount", "0 lb"], ["amount", "20"], ["to", "sh
     expect(await house.books()).toEqual(before);
   },
 );
+
+test("a lot of another product is no lot of this one", async () => {
+  const [productId, another] = [await aFeed(house, company), await aFeed(house, company)];
+  await aDelivery(house, company, another);
+  const [row] = await house.ask<{ lot_id: string }>("select lot_id from lot where product_id = $1", [another]);
+  const form = { ...moveForm(house, productId, await onTruck()), lotId: row?.lot_id ?? "" };
+  expect(await moveStock(house, company.owner.key, form)).toMatchObject({ refusal: { kind: "not-found" } });
+});
 
 test("another company's product is nobody's", async () => {
   const other = await aCompany(house, "Other Turf");
