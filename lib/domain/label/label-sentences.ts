@@ -80,6 +80,8 @@ function downInWords(down: SignDownTrigger): string {
       return `${minutesInWords(down.durationMinutes)} after ${ANCHOR_WORDS[down.anchor]}${later}`;
     case "day-following":
       return `on the day following${later}`;
+    case "days-after-completion":
+      return `${String(down.daysAfter)} days after the work is done${later}`;
     case "sunset-of-day-following":
       return `at sunset of the day following${later}`;
     case "no-time-required":
