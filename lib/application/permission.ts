@@ -64,6 +64,13 @@ export const PERMISSIONS = {
   "stock/list-stock": OFFICE.concat("applicator", "technician"),
   "stock/move-stock": OFFICE,
   "stock/receive-delivery": OFFICE.concat("applicator"),
+  "fills/record-fill": OFFICE.concat("applicator", "technician"),
+  "register/complete-visit": OFFICE.concat("applicator", "technician"),
+  "register/list-register": OFFICE.concat("applicator", "inspector"),
+  "register/read-record": OFFICE.concat("applicator", "inspector"),
+  "visits/answer-hold": OFFICE.concat("applicator"),
+  "visits/issue-mix-ticket": OFFICE,
+  "visits/read-visit": OFFICE.concat("applicator", "technician"),
 } as const satisfies Record<string, readonly Role[]>;
 
 export type UseCaseName = keyof typeof PERMISSIONS;
