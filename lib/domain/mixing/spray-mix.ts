@@ -173,7 +173,7 @@ function unworkable(gear: TicketSprayer, marks: bigint, perTank: bigint): readon
 function sharedOut(lawns: readonly TreatedLawn[], finished: Quantity<"volume">, products: readonly SprayedProduct[]): readonly SprayedLawn[] {
   const weights = lawns.map(({ treatedArea }) => treatedArea.amount);
   const volumes = allocate(finished, weights);
-  const perLawn = products.map(({ line, total }) => ({ line, shares: allocate<"mass" | "volume">(total, weights) as ProductAmount[] }));
+  const perLawn = products.map(({ line, total }) => ({ line, shares: allocate<"mass" | "volume">(total, weights) }));
   return lawns.map((lawn, index) => ({
     ...lawn,
     finished: shareOf(volumes, index),
