@@ -1,4 +1,4 @@
-import { type Finding, hold } from "#domain/foundation/finding";
+import { type Finding, hold, takeCare } from "#domain/foundation/finding";
 import { invariant } from "#domain/foundation/invariant";
 import { canonicalAmountOf, type ExactQuantity, type Measure, multiplyExact } from "#domain/quantities/exact-quantity";
 import { formatQuantity } from "#domain/quantities/format-quantity";
@@ -151,7 +151,18 @@ export function mixSpray(
     lawns: sharedOut(lawns, finished, products),
     steps: mixingSteps(ordered),
   };
-  return { mix, findings: [] };
+  return { mix, findings: wanted === 0n ? [lessThanAMark(gear)] : [] };
+}
+
+function lessThanAMark({ name }: TicketSprayer): Finding {
+  return takeCare({
+    rule: "spray-less-than-a-mark",
+    source: "house",
+    what: `This visit takes less spray than half a mark of the gauge of ${name}.`,
+    figure: "One mark is mixed with the product for this ground, which makes it thinner.",
+    toDo: "Spray all of it evenly on this ground, or take a smaller sprayer with finer marks.",
+    about: [name],
+  });
 }
 
 /** What keeps a spray from being worked out at all, whatever goes into it. */
