@@ -8,7 +8,7 @@ import { toNumber } from "#domain/quantities/rational";
 import { gradeOf } from "#domain/turf/nutrients";
 import { makeMixTicket, neededOf } from "#domain/mixing/mix-ticket";
 import { type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
-import { BARRIER, FEED, holdsOf, IRON, LAWN, QUESTION, rulesOf, SPRAYER, SPREADER, sprayOf, ticketOf, UNCALIBRATED, withFeed, withIron } from "../../support/ticket";
+import { BARRIER, CUP, FEED, holdsOf, IRON, LAWN, QUESTION, rulesOf, SCALE, SPRAYER, SPREADER, sprayOf, ticketOf, UNCALIBRATED, withFeed, withIron } from "../../support/ticket";
 
 const BACK = { ...LAWN, zoneId: "back", letter: "B", name: "Back", area: of("sq ft", 3000n) };
 const starter: TicketTreatment = { ...FEED, line: 6, productId: "starter", label: { ...FEED.label, productName: "Seedbed 18", analysis: { grade: gradeOf("18", "24", "6"), release: { kind: "not-stated" } } } };
@@ -139,6 +139,34 @@ describe("findings", () => {
     const metric = withFeed({ rate: rateOf("product-mass-per-area", { numerator: 25n * 45_359_237n, denominator: 92_903_040n }, "g per m2") });
     expect(ticketOf(metric)).toEqual(ticketOf({ treatments: [FEED] }));
   });
+});
+
+test("whatever sizes, rates, tools and tanks are entered, a ticket is worked out with its findings and nothing throws", () => {
+  const size = fc.oneof(fc.constant(0n), fc.bigInt(1n, 200n), fc.bigInt(1n, 10n ** 9n));
+  const capacity = fc.oneof(fc.constant(0n), fc.bigInt(1n, 50n), fc.bigInt(1n, 400n));
+  const tool = fc.constantFrom<TicketTreatment["tool"]>("none", CUP, SCALE);
+  fc.assert(
+    fc.property(fc.array(size, { minLength: 1, maxLength: 3 }), capacity, fc.bigInt(0n, 400n), fc.bigInt(0n, 40n), tool, (sizes, hold, rate, output, measuredBy) => {
+      const lawns = sizes.map((amount, index) => ({ ...LAWN, zoneId: String(index), name: String(index), area: of("sq ft", amount) }));
+      const zoneIds = lawns.map(({ zoneId }) => zoneId);
+      const tenth = (value: bigint) => ({ numerator: value, denominator: 10n });
+      const sprayer = { ...SPRAYER, capacity: of("gal", hold), carrier: { ...SPRAYER.carrier, rate: rateOf("carrier-volume-per-area", tenth(output), "gal per 1,000 sq ft") } };
+      const treatments: readonly TicketTreatment[] = [
+        { ...FEED, zoneIds, tool: measuredBy, gear: { ...SPREADER, capacity: of("lb", hold) }, rate: rateOf("product-mass-per-area", tenth(rate), "lb per 1,000 sq ft") },
+        { ...IRON, zoneIds, tool: measuredBy, gear: sprayer, rate: rateOf("product-volume-per-area", tenth(rate), "fl oz per 1,000 sq ft") },
+        { ...IRON, line: 9, productId: "weighed", zoneIds, tool: measuredBy, gear: sprayer, rate: rateOf("product-mass-per-area", tenth(rate), "lb per 1,000 sq ft") },
+      ];
+      const { mixes } = ticketOf({ lawns, treatments });
+      for (const mix of mixes) {
+        if (mix.kind === "granular") continue;
+        for (const { finished, products, water } of mix.loads) {
+          const liquid = products.reduce((total, { amount }) => total + (amount.dimension === "volume" ? amount.amount : 0n), 0n);
+          expect(water.amount).toBe(liquid < finished.amount ? finished.amount - liquid : 0n);
+          expect(finished.amount <= sprayer.capacity.amount).toBe(true);
+        }
+      }
+    }),
+  );
 });
 
 describe("what is refused", () => {
