@@ -55,7 +55,7 @@ test("a truck with a sprayer, calibrated by a named operator: the arithmetic is 
   await expect(page.getByRole("heading", { name: "2 gal per 1,000 sq ft" })).toBeVisible();
   await expect(page.getByText("4 gal a minute for 30 s is 2 gal.")).toBeVisible();
   await page.getByRole("link", { name: "50 gal skid" }).click();
-  const row = page.getByRole("region", { name: "Who may use which figures today" }).getByRole("row", { name: /Lou Parrish/ });
+  const row = page.getByRole("region", { name: "Whose figures hold today" }).getByRole("row", { name: /Lou Parrish/ });
   await expect(row).toContainText("2 gal per 1,000 sq ft");
   await expect(row).toContainText("good for 365 days");
 });
