@@ -76,6 +76,9 @@ async function openOffice(isDemonstration: boolean): Promise<Office & { readonly
 export interface SignedIn {
   readonly storageState: Awaited<ReturnType<BrowserContext["storageState"]>>;
   readonly personPath: string;
+  readonly truckPath: string;
+  readonly equipmentPath: string;
+  readonly calibrationPath: string;
 }
 
 interface WorkerFixtures {
@@ -113,7 +116,12 @@ export const test = base.extend<object, WorkerFixtures>({
       await signIn(page, demonstration);
       await page.goto(`${demonstration.address}/crew`);
       const personPath = (await page.getByRole("link", { name: "Ray Odum" }).getAttribute("href")) ?? "";
-      await use({ storageState: await context.storageState(), personPath });
+      await page.goto(`${demonstration.address}/crew/gear`);
+      const pathOf = async (name: string) => (await page.getByRole("link", { name, exact: true }).first().getAttribute("href")) ?? "";
+      const truckPath = await pathOf("Change truck 1");
+      const equipmentPath = await pathOf("100 gal tank with hose reel");
+      const calibrationPath = await pathOf("Lou Parrish");
+      await use({ storageState: await context.storageState(), personPath, truckPath, equipmentPath, calibrationPath });
       await context.close();
     },
     { scope: "worker", timeout: 120_000 },
