@@ -11,6 +11,12 @@ interface OfficePlace {
 /** The places of the office in their order. A place stands here when something is behind it. */
 const PLACES: readonly OfficePlace[] = [
   {
+    name: "Shed",
+    href: "/shed",
+    question: "What is on hand, what does its label say, what expires when?",
+    isFor: (role) => may(role, "products/list-products"),
+  },
+  {
     name: "Crew",
     href: "/crew",
     question: "Who may do what, under which license?",

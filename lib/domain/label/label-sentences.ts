@@ -24,14 +24,9 @@ const ANCHOR_WORDS = { "application-start": "its start", "application-end": "its
 
 /** "12 hours after its end", "2 days after its day". */
 function reachInWords(reach: Reach): string {
-  switch (reach.anchor) {
-    case "calendar-day":
-      return `${counted(reach.days, "day")} after its day`;
-    case "calendar-month":
-      return `${counted(reach.months, "month")} after its day`;
-    default:
-      return `${minutesInWords(reach.durationMinutes)} after ${ANCHOR_WORDS[reach.anchor]}`;
-  }
+  if (reach.anchor === "calendar-day") return `${counted(reach.days, "day")} after its day`;
+  if (reach.anchor === "calendar-month") return `${counted(reach.months, "month")} after its day`;
+  return `${minutesInWords(reach.durationMinutes)} after ${ANCHOR_WORDS[reach.anchor]}`;
 }
 
 function backInWords(reach: ReachBack): string {
