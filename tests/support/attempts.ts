@@ -30,7 +30,7 @@ import { type House, type UseCase } from "#application/use-case";
 import { type Outcome } from "#domain/foundation/outcome";
 import { aMember, aPerson, anInvitation, PASSWORD, type TestCompany, valueOf } from "./crew";
 import { type TestHouse } from "./house";
-import { aDelivery, aFeed, aLabelEntry, aTruck, deliveryForm, labelForm, moveForm, productForm } from "./shed";
+import { aDelivery, aFeed, aLabelEntry, aTruck, deliveryForm, labelForm, lotOf, moveForm, productForm } from "./shed";
 
 export interface Attempt {
   readonly useCaseName: UseCaseName;
@@ -106,7 +106,8 @@ export const ATTEMPTS: Readonly<Record<UseCaseName, Prepare>> = {
   "stock/move-stock": async (house, company) => {
     const productId = await aFeed(house, company);
     await aDelivery(house, company, productId);
-    return attempt(moveStock, moveForm(house, productId, `vehicle:${await aTruck(house, company)}`));
+    const lotId = await lotOf(house, productId);
+    return attempt(moveStock, { ...moveForm(house, productId, `vehicle:${await aTruck(house, company)}`), lotId });
   },
   "stock/receive-delivery": async (house, company) => attempt(receiveDelivery, deliveryForm(house, await aFeed(house, company))),
 };
