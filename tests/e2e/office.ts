@@ -72,10 +72,12 @@ async function openOffice(isDemonstration: boolean): Promise<Office & { readonly
   };
 }
 
-/** What a browser keeps after signing in, and where a page of the crew is. */
+/** What a browser keeps after signing in, and where a page of the crew and one of the shed is. */
 export interface SignedIn {
   readonly storageState: Awaited<ReturnType<BrowserContext["storageState"]>>;
   readonly personPath: string;
+  /** A product whose label waits to be read back. */
+  readonly productPath: string;
 }
 
 interface WorkerFixtures {
@@ -111,8 +113,11 @@ export const test = base.extend<object, WorkerFixtures>({
       const context = await browser.newContext();
       const page = await context.newPage();
       await signIn(page, demonstration);
+      await page.goto(`${demonstration.address}/crew`);
       const personPath = (await page.getByRole("link", { name: "Ray Odum" }).getAttribute("href")) ?? "";
-      await use({ storageState: await context.storageState(), personPath });
+      await page.goto(`${demonstration.address}/shed`);
+      const productPath = (await page.getByRole("link", { name: "Plainleaf Broadleaf Concentrate" }).getAttribute("href")) ?? "";
+      await use({ storageState: await context.storageState(), personPath, productPath });
       await context.close();
     },
     { scope: "worker", timeout: 120_000 },

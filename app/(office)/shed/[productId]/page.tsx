@@ -86,12 +86,14 @@ export default async function ProductPage(props: ProductPageProps) {
         <Movements movements={moved.value.movements} dimension={product.dimension} timeZone={company.timeZone} />
       </Section>
       {isHere && may(member.role, "products/retire-product") && (
-        <Dialog open="Retire this product" title={`Retire ${product.name}?`} close="Leave it">
-          <p>It can no longer be planned or received. Its records, its label and what is left of it stay.</p>
-          <PressForm action={retireProductAction} fixed={{ productId: product.productId, version: String(product.version) }} whilePending="Retiring">
-            Retire it
-          </PressForm>
-        </Dialog>
+        <Section id="retire" name="Out of use">
+          <Dialog open="Retire this product" title={`Retire ${product.name}?`} close="Leave it">
+            <p>It can no longer be planned or received. Its records, its label and what is left of it stay.</p>
+            <PressForm action={retireProductAction} fixed={{ productId: product.productId, version: String(product.version) }} whilePending="Retiring">
+              Retire it
+            </PressForm>
+          </Dialog>
+        </Section>
       )}
     </>
   );
@@ -175,8 +177,7 @@ function Label({ product, role, base, timeZone }: LabelProps) {
       <Sheet>
         <LabelLines
           entry={latest}
-          every={false}
-          asideOfUse={(index) =>
+          belowUse={(index) =>
             mayEnter && (
               <div>
                 <LinkButton href={`${base}/enter-label?use=${String(index)}`}>Change this use</LinkButton>

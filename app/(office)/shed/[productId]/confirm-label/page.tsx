@@ -10,7 +10,7 @@ import { Stack } from "#ui/stack";
 import { PressForm } from "../../../../action-form.client";
 import { pageFor } from "../../../page-for";
 import { LabelIsTheLaw } from "../../label-is-the-law";
-import { LabelLines, unreadCount } from "../label-lines";
+import { EveryLabelLine, unreadCount } from "../label-lines";
 import { productOfPage, type ProductPageProps } from "../product-of-page";
 import { confirmLabelAction } from "./action";
 
@@ -46,7 +46,7 @@ export default async function ConfirmLabelPage(props: ProductPageProps) {
           />
         )}
         <Sheet>
-          <LabelLines entry={latest} every />
+          <EveryLabelLine entry={latest} />
         </Sheet>
         <LabelIsTheLaw />
         <Row fillOnPhone align="top">
