@@ -116,7 +116,7 @@ export function EveryLabelLine({ entry }: { readonly entry: EntryOfLabel }) {
             <h2>{part === 0 ? name : `Use: ${name}`}</h2>
             {groupsOf(lines.filter((line) => line.name !== "section" || line.typed !== "")).map(([group, own]) => (
               <Stack key={group} gap={2}>
-                {part > 0 && <h3>{group}</h3>}
+                {part > 0 && <h3 className={styles.group}>{group}</h3>}
                 <Facts lines={own} />
               </Stack>
             ))}
@@ -142,11 +142,11 @@ export function LabelLines({ entry, belowUse }: LabelLinesProps) {
         const silent = lines.filter(({ typed }) => answerOf(typed).kind === "none");
         return (
           <Stack key={name} gap={4}>
-            <h3>{part === 0 ? name : `Use: ${name}`}</h3>
+            <h3 className={styles.part}>{part === 0 ? name : `Use: ${name}`}</h3>
             <Columns split="two">
               {groupsOf(lines.filter((line) => answerOf(line.typed).kind === "printed" && line.name !== "useName")).map(([group, own]) => (
                 <Stack key={group} gap={2}>
-                  {part > 0 && <h4>{group}</h4>}
+                  {part > 0 && <h4 className={styles.group}>{group}</h4>}
                   <Facts lines={own} />
                 </Stack>
               ))}

@@ -87,12 +87,14 @@ export default async function ProductPage(props: ProductPageProps) {
       </Section>
       {isHere && may(member.role, "products/retire-product") && (
         <Section id="retire" name="Out of use">
-          <Dialog open="Retire this product" title={`Retire ${product.name}?`} close="Leave it">
-            <p>It can no longer be planned or received. Its records, its label and what is left of it stay.</p>
-            <PressForm action={retireProductAction} fixed={{ productId: product.productId, version: String(product.version) }} whilePending="Retiring">
-              Retire it
-            </PressForm>
-          </Dialog>
+          <div>
+            <Dialog open="Retire this product" title={`Retire ${product.name}?`} close="Leave it">
+              <p>It can no longer be planned or received. Its records, its label and what is left of it stay.</p>
+              <PressForm action={retireProductAction} fixed={{ productId: product.productId, version: String(product.version) }} whilePending="Retiring">
+                Retire it
+              </PressForm>
+            </Dialog>
+          </div>
         </Section>
       )}
     </>

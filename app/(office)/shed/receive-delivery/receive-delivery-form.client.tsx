@@ -18,8 +18,8 @@ function Fields({ products, places }: Choices) {
     <>
       <SelectField label="Product" chooseWords="Choose a product" choices={products} {...useField("productId")} />
       <Row gap="plain" align="top">
-        <TextField label="How many" inputMode="numeric" autoComplete="off" width="short" {...useField("count")} />
-        <SelectField label="Of what" chooseWords="Choose" choices={CONTAINERS.map((word) => ({ value: word, word }))} width="medium" {...useField("container")} />
+        <TextField label="How many" hint="Whole containers." inputMode="numeric" autoComplete="off" width="short" {...useField("count")} />
+        <SelectField label="Of what" hint="What it comes in." chooseWords="Choose" choices={CONTAINERS.map((word) => ({ value: word, word }))} width="medium" {...useField("container")} />
         <TextField label="One holds" hint="50 lb, or 2.5 gal." autoComplete="off" width="medium" {...useField("containerSize")} />
       </Row>
       <TextField label="Lot number" hint="As printed on the container." autoComplete="off" width="medium" {...useField("lotNumber")} />
