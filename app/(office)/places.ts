@@ -15,6 +15,10 @@ const PLACES: readonly OfficePlace[] = [
     href: "/properties",
     question: "Whose ground is it, what is it, what was put there, what comes next?",
     isFor: (role) => may(role, "properties/list-properties"),
+    name: "Shed",
+    href: "/shed",
+    question: "What is on hand, what does its label say, what expires when?",
+    isFor: (role) => may(role, "products/list-products"),
   },
   {
     name: "Crew",

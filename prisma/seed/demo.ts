@@ -18,6 +18,7 @@ import { type Role } from "#domain/crew/role";
 import { addDays, calendarDateOf } from "#domain/foundation/calendar-date";
 import { type Outcome } from "#domain/foundation/outcome";
 import { makeGear } from "./gear";
+import { makeShed } from "./shed";
 
 const OWNER = { email: "dana@tansyhollow.example", password: "two passes at half rate" };
 const DAY_MILLISECONDS = 86_400_000;
@@ -163,6 +164,7 @@ try {
   const key = await makeCompany();
   for (const hand of HANDS) await makeHand(key, hand);
   await makeGear({ key, houseDaysAgo, dayIn, must, granularProductIds: [] });
+  await makeShed(key, { timeZone: "America/Chicago", houseDaysAgo });
   await noteDemonstration(client, new Date(start));
   process.stdout.write(`${JSON.stringify(OWNER)}\n`);
 } finally {

@@ -31,6 +31,13 @@ async function judge(page: Page, name: string, width: number): Promise<void> {
 const OFFICE_PAGES = {
   // The largest first, so that its widths are judged beside the others.
   "sample-sheet": "/sample-sheet",
+  shed: "/shed",
+  "add-product": "/shed/add-product",
+  "receive-delivery": "/shed/receive-delivery",
+  "move-stock": "/shed/move-stock",
+  product: "/shed/PRODUCT",
+  "confirm-label": "/shed/PRODUCT/confirm-label",
+  "enter-label": "/shed/PRODUCT/enter-label",
   crew: "/crew",
   "add-person": "/crew/add-person",
   person: "/crew/PERSON",
@@ -66,6 +73,7 @@ test.describe("in the office", () => {
           .replace("/crew/gear/EQUIPMENT/calibrations/CALIBRATION", owner.calibrationPath)
           .replace("/crew/gear/EQUIPMENT", owner.equipmentPath);
         await page.goto(demonstration.address + real);
+        await page.goto(demonstration.address + path.replace("/crew/PERSON", owner.personPath).replace("/shed/PRODUCT", owner.productPath));
         await expect(page.getByRole("heading", { level: 1 })).toBeVisible();
         await judge(page, name, width);
       });

@@ -72,13 +72,15 @@ async function openOffice(isDemonstration: boolean): Promise<Office & { readonly
   };
 }
 
-/** What a browser keeps after signing in, and where a page of the crew is. */
+/** What a browser keeps after signing in, and where a page of the crew and one of the shed is. */
 export interface SignedIn {
   readonly storageState: Awaited<ReturnType<BrowserContext["storageState"]>>;
   readonly personPath: string;
   readonly truckPath: string;
   readonly equipmentPath: string;
   readonly calibrationPath: string;
+  /** A product whose label waits to be read back. */
+  readonly productPath: string;
 }
 
 interface WorkerFixtures {
@@ -121,7 +123,9 @@ export const test = base.extend<object, WorkerFixtures>({
       const truckPath = await pathOf("Change truck 1");
       const equipmentPath = await pathOf("100 gal tank with hose reel");
       const calibrationPath = await pathOf("Lou Parrish");
-      await use({ storageState: await context.storageState(), personPath, truckPath, equipmentPath, calibrationPath });
+      await page.goto(`${demonstration.address}/shed`);
+      const productPath = (await page.getByRole("link", { name: "Plainleaf Broadleaf Concentrate" }).getAttribute("href")) ?? "";
+      await use({ storageState: await context.storageState(), personPath, truckPath, equipmentPath, calibrationPath, productPath });
       await context.close();
     },
     { scope: "worker", timeout: 120_000 },
