@@ -31,6 +31,17 @@ test("writes access, mowing and watering, moves to the new ZIP code, and the tra
   expect(JSON.stringify(last?.details)).not.toContain("4471");
 });
 
+test("a position that is given is kept as entered, and one that is taken back leaves the middle of the ZIP code", async () => {
+  const { propertyId } = await aClient(house, company);
+  const form = propertyForm(propertyId);
+  const positionAfter = async (version: number, position: string) => {
+    valueOf(await changeProperty(house, company.owner.key, { ...form, version, position }));
+    return valueOf(await readProperty(house, company.owner.key, { propertyId })).property.position;
+  };
+  expect(await positionAfter(1, "41.4021, -87.3254")).toEqual({ latitude: 41.4021, longitude: -87.3254, origin: "entered" });
+  expect(await positionAfter(2, "")).toMatchObject({ origin: "zip-centroid" });
+});
+
 test("whoever filled the form from an older version is told, and an address of another property is refused", async () => {
   const { propertyId } = await aClient(house, company);
   const other = await aClient(house, company);
@@ -43,7 +54,7 @@ test("whoever filled the form from an older version is told, and an address of a
 
 test.each([
   ["narrowestGate", { narrowestGate: "0" }], ["lotArea", { lotArea: "some" }], ["mowingWeekday", { mowingWeekday: "8" }], ["wateringUntil", { wateringUntil: "" }],
-  ["wateringUntil", { wateringUntil: "04:00" }], ["wateringFrom", { wateringFrom: "25:00" }], ["dogNote", { dogNote: "x".repeat(201) }],
+  ["wateringUntil", { wateringUntil: "04:00" }], ["position", { position: "41.4" }], ["position", { position: "95, 10" }], ["wateringFrom", { wateringFrom: "25:00" }], ["dogNote", { dogNote: "x".repeat(201) }],
 ] as const)("%s is refused at its field", async (field, change) => {
   const { propertyId } = await aClient(house, company);
   expect(await changeProperty(house, company.owner.key, { ...propertyForm(propertyId), ...change })).toMatchObject({ refusal: { kind: "bad-input", fields: { [field]: A_SENTENCE } } });
