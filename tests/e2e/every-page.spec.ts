@@ -31,6 +31,15 @@ async function judge(page: Page, name: string, width: number): Promise<void> {
 const OFFICE_PAGES = {
   // The largest first, so that its widths are judged beside the others.
   "sample-sheet": "/sample-sheet",
+  properties: "/properties",
+  "import-customers": "/properties/import-customers",
+  "add-client": "/properties/add-client",
+  property: "/properties/PROPERTY",
+  "change-property": "/properties/PROPERTY/change-property",
+  "change-client": "/properties/PROPERTY/change-client",
+  "add-property": "/properties/PROPERTY/add-property",
+  "add-station": "/properties/PROPERTY/add-station",
+  "measure-lawn": "/properties/PROPERTY/measure-lawn?shape=offsets",
   crew: "/crew",
   "add-person": "/crew/add-person",
   person: "/crew/PERSON",
@@ -50,7 +59,7 @@ test.describe("in the office", () => {
     for (const width of WIDTHS) {
       test(`the page ${name} passes in every theme at a width of ${String(width)}`, async ({ page, demonstration, owner }) => {
         test.setTimeout(600_000);
-        await page.goto(demonstration.address + path.replace("/crew/PERSON", owner.personPath));
+        await page.goto(demonstration.address + path.replace("/crew/PERSON", owner.personPath).replace("/properties/PROPERTY", owner.propertyPath));
         await expect(page.getByRole("heading", { level: 1 })).toBeVisible();
         await judge(page, name, width);
       });

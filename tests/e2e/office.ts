@@ -72,10 +72,11 @@ async function openOffice(isDemonstration: boolean): Promise<Office & { readonly
   };
 }
 
-/** What a browser keeps after signing in, and where a page of the crew is. */
+/** What a browser keeps after signing in, and where a page of the crew and the page of the property at the pond are. */
 export interface SignedIn {
   readonly storageState: Awaited<ReturnType<BrowserContext["storageState"]>>;
   readonly personPath: string;
+  readonly propertyPath: string;
 }
 
 interface WorkerFixtures {
@@ -111,9 +112,11 @@ export const test = base.extend<object, WorkerFixtures>({
       const context = await browser.newContext();
       const page = await context.newPage();
       await signIn(page, demonstration);
+      await page.goto(`${demonstration.address}/properties`);
+      const propertyPath = (await page.getByRole("link", { name: "7 Heron Court" }).getAttribute("href")) ?? "";
       await page.goto(`${demonstration.address}/crew`);
       const personPath = (await page.getByRole("link", { name: "Ray Odum" }).getAttribute("href")) ?? "";
-      await use({ storageState: await context.storageState(), personPath });
+      await use({ storageState: await context.storageState(), personPath, propertyPath });
       await context.close();
     },
     { scope: "worker", timeout: 120_000 },
