@@ -15,6 +15,8 @@ const PLACES: readonly OfficePlace[] = [
     href: "/properties",
     question: "Whose ground is it, what is it, what was put there, what comes next?",
     isFor: (role) => may(role, "properties/list-properties"),
+  },
+  {
     name: "Shed",
     href: "/shed",
     question: "What is on hand, what does its label say, what expires when?",
@@ -23,7 +25,7 @@ const PLACES: readonly OfficePlace[] = [
   {
     name: "Crew",
     href: "/crew",
-    question: "Who may do what, under which license?",
+    question: "Who may do what, with which truck and gear, measured when?",
     isFor: (role) => may(role, "people/list-people"),
   },
 ];

@@ -38,6 +38,15 @@ const OFFICE_PAGES = {
   product: "/shed/PRODUCT",
   "confirm-label": "/shed/PRODUCT/confirm-label",
   "enter-label": "/shed/PRODUCT/enter-label",
+  properties: "/properties",
+  "import-customers": "/properties/import-customers",
+  "add-client": "/properties/add-client",
+  property: "/properties/PROPERTY",
+  "change-property": "/properties/PROPERTY/change-property",
+  "change-client": "/properties/PROPERTY/change-client",
+  "add-property": "/properties/PROPERTY/add-property",
+  "add-station": "/properties/PROPERTY/add-station",
+  "measure-lawn": "/properties/PROPERTY/measure-lawn?shape=offsets",
   crew: "/crew",
   "add-person": "/crew/add-person",
   person: "/crew/PERSON",
@@ -74,6 +83,7 @@ test.describe("in the office", () => {
           .replace("/crew/gear/EQUIPMENT", owner.equipmentPath);
         await page.goto(demonstration.address + real);
         await page.goto(demonstration.address + path.replace("/crew/PERSON", owner.personPath).replace("/shed/PRODUCT", owner.productPath));
+        await page.goto(demonstration.address + path.replace("/crew/PERSON", owner.personPath).replace("/properties/PROPERTY", owner.propertyPath));
         await expect(page.getByRole("heading", { level: 1 })).toBeVisible();
         await judge(page, name, width);
       });
