@@ -66,7 +66,6 @@ import {
 } from "./gear";
 import { type TestHouse } from "./house";
 import { aClient, aRow, aStation, aWaterEdge, aZone, clientForm, propertyForm, RECTANGLE, soilTestForm, stationForm, zoneForm } from "./ground";
-import { aDelivery, aFeed, aLabelEntry, aTruck, deliveryForm, labelForm, moveForm, productForm } from "./shed";
 import { aDelivery, aFeed, aLabelEntry, aTruck, deliveryForm, labelForm, lotOf, moveForm, productForm } from "./shed";
 
 export interface Attempt {
