@@ -60,10 +60,22 @@ export const PERMISSIONS = {
   "products/list-products": OFFICE.concat("applicator", "technician"),
   "products/read-product": OFFICE.concat("applicator", "technician"),
   "products/retire-product": OFFICE,
+  "programs/add-program": OFFICE,
+  "programs/add-round": OFFICE,
+  "programs/change-round": OFFICE,
+  "programs/list-programs": OFFICE.concat("applicator", "technician"),
+  "programs/put-on-program": OFFICE,
+  "programs/read-program": OFFICE.concat("applicator", "technician"),
+  "programs/remove-round": OFFICE,
   "stock/list-movements": OFFICE.concat("applicator", "technician"),
   "stock/list-stock": OFFICE.concat("applicator", "technician"),
   "stock/move-stock": OFFICE,
   "stock/receive-delivery": OFFICE.concat("applicator"),
+  "visits/call-off-visit": OFFICE,
+  "visits/change-visit-task": OFFICE,
+  "visits/list-visits": OFFICE.concat("applicator", "technician"),
+  "visits/plan-visit": OFFICE,
+  "visits/read-visit-plan": OFFICE.concat("applicator", "technician"),
 } as const satisfies Record<string, readonly Role[]>;
 
 export type UseCaseName = keyof typeof PERMISSIONS;
