@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { addRound } from "#application/programs/add-round";
-import { readProgram, roundsOnFile } from "#application/programs/read-program";
+import { readProgram } from "#application/programs/read-program";
 import { enterLabel } from "#application/products/enter-label";
 import { confirmLabel } from "#application/products/confirm-label";
 import { rateIn } from "#domain/quantities/rate";
@@ -31,7 +31,6 @@ test("rounds stand in the order in which they open, with nitrogen by round and s
   expect(pounds(program.nitrogen.known)).toBe(1.44);
   expect(program.rounds[1]?.treatments).toMatchObject([{ rateText: "2.5 lb/1,000 sq ft", standing: "within", labelUse: "Established lawns" }]);
   expect(visitsOfProperty.size).toBe(0);
-  expect(roundsOnFile).toBeTypeOf("function");
 });
 
 test("properties and visits are counted by where they stand today", async () => {
