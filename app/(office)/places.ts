@@ -11,6 +11,12 @@ interface OfficePlace {
 /** The places of the office in their order. A place stands here when something is behind it. */
 const PLACES: readonly OfficePlace[] = [
   {
+    name: "Properties",
+    href: "/properties",
+    question: "Whose ground is it, what is it, what was put there, what comes next?",
+    isFor: (role) => may(role, "properties/list-properties"),
+  },
+  {
     name: "Crew",
     href: "/crew",
     question: "Who may do what, under which license?",

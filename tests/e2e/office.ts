@@ -111,6 +111,7 @@ export const test = base.extend<object, WorkerFixtures>({
       const context = await browser.newContext();
       const page = await context.newPage();
       await signIn(page, demonstration);
+      await page.goto(`${demonstration.address}/crew`);
       const personPath = (await page.getByRole("link", { name: "Ray Odum" }).getAttribute("href")) ?? "";
       await use({ storageState: await context.storageState(), personPath });
       await context.close();

@@ -32,7 +32,7 @@ describe("signs, for work that ended on Friday, May 1, 2026 at 4 pm in Chicago",
   test.each([
     ["Illinois: removed on the day following", down({ trigger: "day-following", daysFollowing: 1, orReentryIfLater: false }, "immediately-following", "415 ILCS 65/3(a)"), "2026-05-02T05:00"],
     ["Washington: at least 24 h, or the label's interval if longer", down(hours("application-end", 24), "at-start", "RCW 17.21.410"), "2026-05-02T21:00"],
-    ["Maine: at least two days after completion", down(hours("application-end", 48), "at-start", "01-026 CMR ch. 28 § 3"), "2026-05-03T21:00"],
+    ["Maine: at least two days after completion", down({ trigger: "days-after-completion", daysAfter: 2, orReentryIfLater: false }, "at-start", "01-026 CMR ch. 28 § 3"), "2026-05-03T21:00"],
     ["New Jersey: after 72 h", down(hours("posting", 72), "at-start", "N.J.A.C. 7:30-9.13"), "2026-05-04T20:00"],
   ])("%s", (_name, found, expected) => expect(found).toBe(expected));
 });

@@ -189,6 +189,10 @@ describe("published sprayer calibrations", () => {
     }
   });
 
+  test(`nozzles more than 10% off are replaced (seen; ${OHIO_OZKAN})`, () => {
+    expect(toNumber(USUAL_SPREAD_LIMIT.percent)).toBe(10);
+  });
+
   test("a gun is accepted within 5% of the wanted rate (seen; National Pesticide Stewardship)", () => {
     const wanted = rateOf("carrier-volume-per-area", 2n, "gal per 1,000 sq ft");
     const found = (gallons: string) => judgeRate("gun", rateOf("carrier-volume-per-area", gallons, "gal per 1,000 sq ft"), wanted, SPRAYER_TOLERANCE);

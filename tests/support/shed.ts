@@ -30,7 +30,7 @@ export async function aLiquid(house: TestHouse, company: TestCompany): Promise<s
 export function labelForm(productId: string, text: LabelText = aFeedText()) {
   const [use] = text.uses;
   if (use === undefined) throw new Error("the label of a test has a use");
-  return { productId, form: text.form, basedOnNumber: 0, useIndex: 0, general: text.general, use };
+  return { productId, form: text.form, basedOnNumber: 0, useIndex: 0, ...text.general, ...use };
 }
 
 /** The first entry of a product's label. */

@@ -50,7 +50,7 @@ async function postingOfMove(work: Work, { productId, amount, from, to, lotId }:
   const toId = await locationOfPlace(work, to);
   if (toId === undefined) return badField("to", "There is no such location here. Choose another.");
   const lots = (await lotsAt(work, productId, fromId)).filter((lot) => lotId === null || lot.lotId === lotId);
-  if (lotId !== null && lots.length === 0) return badField("lotId", "There is no such lot of this product. Choose another.");
+  if (lotId !== null && lots.length === 0) return notFound("lot of this product");
   const taken = takeFirstExpired(lots, amount);
   if (!taken.ok) {
     const { missing } = taken.refusal;

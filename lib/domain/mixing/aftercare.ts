@@ -160,11 +160,26 @@ function wateringWords({ depthWords, stations, rain }: Extract<WateringAnswer, {
   return `Water in with ${depthWords}. ${stations.map(({ sentence }) => sentence).join(" ")}${rainWords[rain]}`.trim();
 }
 
+/** What only matters while a product goes down; of an earlier visit it is no longer asked. */
+const ONLY_AT_APPLICATION: readonly AftercareKind[] = [
+  "leaf-at-application",
+  "soil-at-application",
+  "mowing-before",
+  "seeding-before",
+];
+
+/** The unread facts of a product that still matter. */
+function missingFacts({ label, appliedIn, wateredInAtEpochMilliseconds: at }: AppliedProduct): readonly AftercareKind[] {
+  const isPast = (kind: AftercareKind) =>
+    appliedIn === "earlier-visit" && (ONLY_AT_APPLICATION.includes(kind) || (kind === "watering-in" && typeof at === "number"));
+  return unreadFacts(label).filter((kind) => !isPast(kind));
+}
+
 function unreadFindings(products: readonly AppliedProduct[], timeZone: string): readonly Finding[] {
   const unread = products.map((applied) => ({
     name: appliedName(applied, timeZone),
     productName: applied.label.productName,
-    facts: unreadFacts(applied.label).map((kind) => aftercareFactNames[kind]),
+    facts: missingFacts(applied).map((kind) => aftercareFactNames[kind]),
   }));
   return unread
     .filter(({ facts }) => facts.length > 0)

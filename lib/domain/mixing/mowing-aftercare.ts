@@ -19,7 +19,7 @@ const MOST_NAMED_DAYS = 4;
 
 /**
  * The mowing days that fall where mowing is forbidden after the visit. A day on which it is over is named with its time.
- * A mowing day that nobody knows is a hold where anything is forbidden.
+ * A mowing day that nobody knows wants care where anything is forbidden.
  */
 export function mowingDaysInTheWay(
   steps: readonly AftercareStep[],
@@ -78,8 +78,9 @@ function collision(step: AftercareStep, dates: readonly CalendarDate[], timeZone
   });
 }
 
+/** The customer is told when not to mow in any case, so this does not keep a ticket from being issued. */
 function unknownMowingDay(steps: readonly AftercareStep[]): Finding {
-  return hold("office", {
+  return takeCare({
     rule: "mowing-day-missing",
     source: "house",
     what: "The customer's mowing day is not on file, so it can't be held against the time without mowing.",

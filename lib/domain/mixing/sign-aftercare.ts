@@ -104,7 +104,7 @@ function comesDown(sign: Sign, context: SignContext): AftercareEnd | undefined {
 
 type PlainDown = Extract<
   StatedConstraint<"posting-sign">["mayComeDown"],
-  { readonly trigger: "elapsed" } | { readonly trigger: "day-following" }
+  { readonly trigger: "elapsed" | "day-following" | "days-after-completion" }
 >;
 
 function plainEnd(sign: Sign, down: PlainDown, timeZone: string): AftercareEnd {
@@ -112,8 +112,25 @@ function plainEnd(sign: Sign, down: PlainDown, timeZone: string): AftercareEnd {
   if (down.trigger === "day-following") {
     return notBefore({ anchor: "calendar-day", days: down.daysFollowing }, application, timeZone);
   }
+  if (down.trigger === "days-after-completion") {
+    const at = daysAfterCompletion(application.endsAtEpochMilliseconds, down.daysAfter, timeZone);
+    return { atEpochMilliseconds: at, isEstimate: false, waitsFor: [] };
+  }
   const posted = { ...application, postedAtEpochMilliseconds: upInstant(sign) };
   return notBefore({ anchor: down.anchor, durationMinutes: down.durationMinutes }, posted, timeZone);
+}
+
+const ONE_DAY_MILLISECONDS = 86_400_000;
+
+/**
+ * So many days after an instant: as long after midnight of that day, or so many times 24 h, whichever is later where
+ * clocks change in between, since the law does not say which is meant.
+ */
+function daysAfterCompletion(completedAt: number, daysAfter: number, timeZone: string): number {
+  const { date } = localTimeAt(completedAt, timeZone);
+  const intoDay = completedAt - dayIn(date, timeZone).fromEpochMilliseconds;
+  const byCalendar = dayIn(addDays(date, daysAfter), timeZone).fromEpochMilliseconds + intoDay;
+  return Math.max(byCalendar, completedAt + daysAfter * ONE_DAY_MILLISECONDS);
 }
 
 /** When people may come back to this product's lawn; undefined where its label sets nothing. */

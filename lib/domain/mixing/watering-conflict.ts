@@ -44,8 +44,14 @@ function namesOf({ dry, due }: TightestPair): readonly string[] {
   return [...new Set(names)];
 }
 
-/** The hold where the labels of two products leave no time for water at all. Advises to split the visit. */
-export function noCommonTime(pair: TightestPair, timeZone: string): Finding {
+/**
+ * The hold where the labels of two products leave no time for water at all. Advises to split the visit. A dry time that
+ * is over before the due time is not at odds with it: then the visit itself takes too long.
+ */
+export function noCommonTime(found: TightestPair, timeZone: string): Finding {
+  const { due } = found;
+  const isAtOdds = found.dry !== undefined && due !== undefined && found.dry.untilEpochMilliseconds >= due.byEpochMilliseconds;
+  const pair = isAtOdds ? found : { dry: undefined, due };
   const constraints = [pair.dry, pair.due].flatMap((one) => (one === undefined ? [] : [one.constraint]));
   const { source, answerableBy, citation } = weakestAuthority(constraints);
   const [dryName = "", dueName = ""] = [pair.dry, pair.due].map((one) =>
@@ -56,13 +62,33 @@ export function noCommonTime(pair: TightestPair, timeZone: string): Finding {
     rule: "no-common-watering-time",
     source,
     what: isOneProduct
-      ? `${dueName} can't be watered in: its time is over before it may be watered.`
+      ? `${dueName} can't be watered in: its time is over before ${isAtOdds ? "it may be watered" : "the visit ends"}.`
       : `${dryName} must stay dry longer than ${dueName} can wait for water.`,
     figure: pairFigure(pair, timeZone),
-    toDo: isOneProduct
-      ? "Read its label again, and put it down at another time."
-      : `Split the visit: put ${dryName} and ${dueName} down on different days.`,
+    toDo: isOneProduct ? toDoAlone(isAtOdds) : `Split the visit: put ${dryName} and ${dueName} down on different days.`,
     citation,
+    about: namesOf(pair),
+  });
+}
+
+function toDoAlone(isAtOdds: boolean): string {
+  return isAtOdds ? "Read its label again; its own times are at odds." : "Put it down last, or split the visit.";
+}
+
+/**
+ * The hold where the labels leave some time, but less than the stations need one after another, whatever the hours. The
+ * office may answer it, since how the water is run is the plan's own.
+ */
+export function timeTooShort(
+  pair: TightestPair,
+  context: { readonly timeZone: string; readonly elapsedMinutes: number },
+): Finding {
+  return hold("office", {
+    rule: "watering-time-too-short",
+    source: "house",
+    what: "The labels leave less time for watering in than the stations need one after another.",
+    figure: `${pairFigure(pair, context.timeZone)} The stations need ${context.elapsedMinutes} min.`.trim(),
+    toDo: "Run stations at the same time where there is water enough, or split the visit.",
     about: namesOf(pair),
   });
 }

@@ -8,7 +8,7 @@ import { type AftercareReason, inReasonOrder, reasonFor } from "#domain/mixing/a
 import { type AppliedProduct, appliedName, constraintsOf } from "#domain/mixing/applied-product";
 import { depthWords, exactText, irrigationRun, type IrrigationStation, type StationRun } from "#domain/mixing/irrigation-run";
 import { searchSpan, type StaysDry, stayingDry, type WateringNeed, wateringNeeds } from "#domain/mixing/watering-bounds";
-import { hoursLeaveNoTime, noCommonTime, tightestPair } from "#domain/mixing/watering-conflict";
+import { hoursLeaveNoTime, noCommonTime, tightestPair, timeTooShort } from "#domain/mixing/watering-conflict";
 import { commonDepth } from "#domain/mixing/watering-depth";
 import { unknownHours, type WateringHours, withinWateringHours } from "#domain/mixing/watering-hours";
 import { type Span } from "#domain/weather/local-hours";
@@ -173,6 +173,9 @@ function findWindows(
   if (fromEpochMilliseconds >= dueAt) return { windows: [], finding: noCommonTime(pair, timeZone) };
   const untilEpochMilliseconds = Math.min(dueAt, search.untilEpochMilliseconds);
   const leastMilliseconds = (elapsedMinutes ?? 0) * ONE_MINUTE_MILLISECONDS;
+  if (elapsedMinutes !== null && untilEpochMilliseconds - fromEpochMilliseconds < leastMilliseconds) {
+    return { windows: [], finding: timeTooShort(pair, { timeZone, elapsedMinutes }) };
+  }
   const windows = withinWateringHours({ fromEpochMilliseconds, untilEpochMilliseconds }, hours, timeZone).filter(
     (span) => span.untilEpochMilliseconds - span.fromEpochMilliseconds >= leastMilliseconds,
   );

@@ -23,12 +23,16 @@ export interface ProductUnderLaw {
   readonly grade: Grade | "none" | "unknown";
 }
 
+/** A product and the lawns on which it goes down: what the law asks of one lawn it does not ask of another. */
+export interface ProductOnLawns extends ProductUnderLaw {
+  readonly lawns: readonly LawnUnderLaw[];
+}
+
 export interface NutrientLawQuestion {
   readonly state: UsState;
   readonly pack: RulePack | undefined;
   readonly on: CalendarDate;
-  readonly products: readonly ProductUnderLaw[];
-  readonly lawns: readonly LawnUnderLaw[];
+  readonly products: readonly ProductOnLawns[];
   /** Whether the ground is frozen or saturated; the crew sees it on the day. */
   readonly frozenOrSaturated: "yes" | "no" | "not-looked-at";
 }
@@ -66,10 +70,10 @@ export function checkNutrientLaw(question: NutrientLawQuestion): readonly Findin
 }
 
 function namesOf(products: readonly ProductUnderLaw[]): readonly string[] {
-  return products.map(({ name }) => name);
+  return [...new Set(products.map(({ name }) => name))];
 }
 
-function checkPhosphorus(product: ProductUnderLaw, question: NutrientLawQuestion): readonly Finding[] {
+function checkPhosphorus(product: ProductOnLawns, question: NutrientLawQuestion): readonly Finding[] {
   const rule = question.pack?.facts.phosphorus;
   if (rule?.onFile !== true || product.grade === "none") return [];
   if (product.grade === "unknown") {
@@ -84,7 +88,7 @@ function checkPhosphorus(product: ProductUnderLaw, question: NutrientLawQuestion
     ];
   }
   if (product.grade.phosphatePercent.numerator === 0n) return [];
-  return question.lawns.flatMap((lawn) => judgePhosphorus(product, lawn, question.on, rule));
+  return product.lawns.flatMap((lawn) => judgePhosphorus(product, lawn, question.on, rule));
 }
 
 function judgePhosphorus(
@@ -95,8 +99,7 @@ function judgePhosphorus(
 ): readonly Finding[] {
   const { testWithinMonths, newLawnGrowingSeasons } = rule.value;
   if (lawn.establishedOn !== "unknown" && isNewLawn(lawn.establishedOn, on, newLawnGrowingSeasons)) return [];
-  const recent = lawn.soilTests.filter(({ sampledOn }) => sampledOn <= on && monthsBefore(on, testWithinMonths) <= sampledOn);
-  const latest = [...recent].sort((left, right) => (left.sampledOn < right.sampledOn ? 1 : -1)).find(({ phosphorus }) => phosphorus !== "not-tested");
+  const latest = latestOnPhosphorus(lawn.soilTests.filter(({ sampledOn }) => sampledOn <= on && monthsBefore(on, testWithinMonths) <= sampledOn));
   if (latest?.phosphorus === "deficient") return [];
   const figure =
     latest === undefined
@@ -113,6 +116,16 @@ function judgePhosphorus(
       about: [product.name, lawn.name],
     }),
   ];
+}
+
+/** Of the tests that looked at phosphorus the latest; of two of one day the one that shows no need. */
+function latestOnPhosphorus(tests: readonly SoilTestFact[]): SoilTestFact | undefined {
+  return tests
+    .filter(({ phosphorus }) => phosphorus !== "not-tested")
+    .reduce<SoilTestFact | undefined>((latest, test) => {
+      if (latest === undefined || test.sampledOn > latest.sampledOn) return test;
+      return test.sampledOn === latest.sampledOn && test.phosphorus === "sufficient" ? test : latest;
+    }, undefined);
 }
 
 /** Growing seasons are counted by calendar year, the year of seeding or sodding the first: a reading of the house. */

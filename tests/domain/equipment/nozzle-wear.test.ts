@@ -58,6 +58,12 @@ describe("the spread of a boom", () => {
     expect(findings[0]).toMatchObject({ level: "take-care", source: "handbook", citation: saying("Ohio State") });
   });
 
+  test("allows a tenth", () => {
+    const pair = (left: string, right: string) => valueOf(judgeSpread([flow("left", left), flow("right", right)], USUAL_SPREAD_LIMIT)).findings;
+    expect(pair("45", "55")).toHaveLength(0);
+    expect(pair("44.9", "55.1")).toHaveLength(2);
+  });
+
   test("is held against the company's own limit where it has one", () => {
     const own = { percent: decimal("20"), source: "house" } as const;
     expect(valueOf(judgeSpread(boom, own)).findings).toEqual([]);

@@ -122,6 +122,7 @@ describe("the coefficient of variation", () => {
 test("a striped swath is a finding with its figure, by the benchmark or the company's own limit", () => {
   const wide = { swath: multiplyExact(of("ft", 1n), rational(14n)), variationPercent: 15.04 };
   expect(judgeVariation({ ...wide, variationPercent: 15 }, USUAL_VARIATION_LIMIT)).toEqual([]);
-  expect(judgeVariation(wide, USUAL_VARIATION_LIMIT)).toMatchObject([{ level: "take-care", source: "handbook", figure: "The coefficient of variation is 15%; up to 15% is even enough." }]);
+  expect(judgeVariation(wide, USUAL_VARIATION_LIMIT)).toMatchObject([{ level: "take-care", source: "handbook", citation: USUAL_VARIATION_LIMIT.citation, figure: "The coefficient of variation is 15%; up to 15% is even enough." }]);
   expect(judgeVariation(wide, { percent: 10 })[0]).toMatchObject({ source: "house", what: "At a swath of 14 ft the spread comes out striped." });
+  expect(judgeVariation(wide, { percent: 10 })[0]).not.toHaveProperty("citation");
 });

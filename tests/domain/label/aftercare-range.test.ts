@@ -37,6 +37,11 @@ describe("refused by name", () => {
       "Alpha days",
     ],
     [
+      "a sign for part of a day",
+      says("posting-sign", { upBy: "at-start", mayComeDown: { trigger: "days-after-completion", daysAfter: 1.5, orReentryIfLater: false } }),
+      "Alpha days",
+    ],
+    [
       "a sign for part of a minute",
       says("posting-sign", {
         upBy: "at-start",

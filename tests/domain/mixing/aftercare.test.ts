@@ -104,6 +104,12 @@ describe("holds", () => {
       expect(rowOf(visit.steps, row), row).toEqual([["may-not", "2026-05-01T20:00", null]]);
     }
   });
+  test("of an earlier visit what only mattered then is no longer asked", () => {
+    const unread = labelOf("Alpha", { "leaf-at-application": "unknown", "mowing-before": "unknown", "watering-in": "unknown" });
+    expect(rulesOf([earlierOf(unread, START - HOUR, { wateredInAtEpochMilliseconds: START - HOUR })])).toEqual([]);
+    expect(rulesOf([earlierOf(unread, START - HOUR)])).toEqual(["hold aftercare-fact-missing"]);
+    expect(rulesOf([appliedOf(unread)])).toEqual(["hold aftercare-fact-missing"]);
+  });
   test("the gravest first", () => {
     const rules = rulesOf([earlierOf(FEED, START - 48 * HOUR), appliedOf(labelOf("Alpha", { "seeding-after": "unknown" }))]);
     expect(rules).toEqual(["hold aftercare-fact-missing", "take-care watering-in-overdue"]);

@@ -10,21 +10,13 @@ import { makeMixTicket, neededOf } from "#domain/mixing/mix-ticket";
 import { type SprayMix } from "#domain/mixing/spray-mix";
 import { type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { valueOf } from "../../support/crew";
-import { BARRIER, FEED, IRON, LAWN, QUESTION, SPRAYER, SPREADER } from "../../support/ticket";
-
-const ticketOf = (question: Partial<TicketQuestion> = {}) => valueOf(makeMixTicket({ ...QUESTION, ...question }));
-const rulesOf = (question: Partial<TicketQuestion> = {}) => ticketOf(question).findings.map(({ level, rule }) => `${level} ${rule}`);
-const holdsOf = (question: Partial<TicketQuestion> = {}) => rulesOf(question).filter((rule) => rule.startsWith("hold"));
-const granular = (question: Partial<TicketQuestion> = {}) => ticketOf(question).mixes.find((mix): mix is GranularMix => mix.kind === "granular");
-const spray = (question: Partial<TicketQuestion> = {}) => ticketOf(question).mixes.find((mix): mix is SprayMix => mix.kind === "spray");
-const withFeed = (more: Partial<TicketTreatment>) => ({ treatments: [{ ...FEED, ...more }] });
-const withIron = (more: Partial<TicketTreatment>) => ({ treatments: [{ ...IRON, ...more }] });
+import { BARRIER, FEED, granularOf, holdsOf, IRON, LAWN, QUESTION, rulesOf, SPRAYER, sprayOf, SPREADER, ticketOf, withFeed, withIron } from "../../support/ticket";
 
 describe("amounts", () => {
   // Common practice: 2.5 lb per 1,000 sq ft of a 32 % feed is 0.8 lb of nitrogen per 1,000 sq ft.
   test("2.5 lb of a 32 % feed is 0.8 lb of nitrogen per 1,000 sq ft, half of it quick", () => {
     const ticket = ticketOf({ treatments: [FEED] });
-    expect(granular({ treatments: [FEED] })?.total).toEqual(of("lb", 5n));
+    expect(granularOf({ treatments: [FEED] })?.total).toEqual(of("lb", 5n));
     const nutrients = ticket.delivered[0]?.nutrients;
     expect(nutrients && toNumber(measureInUnit(nutrients.nitrogen, "lb"))).toBeCloseTo(0.8 * 2, 12);
     expect(nutrients?.quickNitrogen !== "not-stated" && nutrients && toNumber(measureInUnit(nutrients.quickNitrogen, "lb"))).toBeCloseTo(0.8, 12);
@@ -32,7 +24,7 @@ describe("amounts", () => {
 
   // Common practice: 1.5 fl oz per 1,000 sq ft on 2,000 sq ft is 3 fl oz.
   test("1.5 fl oz per 1,000 sq ft on 2,000 sq ft is 3 fl oz, six marks of a half-ounce cup, in 3 gal", () => {
-    const mix = spray();
+    const mix = sprayOf();
     expect(mix?.products[0]?.total).toEqual(of("fl oz", 3n));
     expect(mix?.finished).toEqual(of("gal", 3n));
     expect(mix?.loads).toHaveLength(1);
@@ -40,15 +32,15 @@ describe("amounts", () => {
   });
 
   test("two passes at half rate put half of the amount down each", () => {
-    const [lawn] = granular()?.lawns ?? [];
+    const [lawn] = granularOf()?.lawns ?? [];
     expect(lawn && toNumber(measureInUnit(lawn.perPass, "lb"))).toBe(2.5);
   });
 
   test("more than a tank is loads of one size, or full tanks and a short one, and both add up", () => {
     const lawns = [{ ...LAWN, area: of("sq ft", 150_000n) }];
-    const even = spray({ lawns });
+    const even = sprayOf({ lawns });
     expect(even?.loads.map(({ finished }) => finished)).toEqual([of("gal", 75n), of("gal", 75n), of("gal", 75n)]);
-    const full = spray({ lawns, settings: { ...QUESTION.settings, tankLoads: "full-tanks-then-a-short-one" } });
+    const full = sprayOf({ lawns, settings: { ...QUESTION.settings, tankLoads: "full-tanks-then-a-short-one" } });
     expect(full?.loads.map(({ finished }) => finished)).toEqual([of("gal", 100n), of("gal", 100n), of("gal", 25n)]);
   });
 
@@ -56,20 +48,20 @@ describe("amounts", () => {
     const powder: TicketTreatment = { ...IRON, line: 4, label: { ...IRON.label, productName: "Zinc Powder", formulation: "wettable powder" } };
     const ticket = ticketOf({ treatments: [IRON, powder, FEED, BARRIER] });
     expect(ticket.mixes.map(({ kind }) => kind)).toEqual(["granular", "granular", "spray"]);
-    expect(spray({ treatments: [IRON, powder] })?.products.map(({ productName }) => productName)).toEqual(["Zinc Powder", "Rustwater Iron"]);
+    expect(sprayOf({ treatments: [IRON, powder] })?.products.map(({ productName }) => productName)).toEqual(["Zinc Powder", "Rustwater Iron"]);
   });
 
   test("a strip along water is taken off for the product that may not go there", () => {
     const lawns = [{ ...LAWN, waterEdges: [{ name: "the pond", length: of("ft", 50n), width: of("ft", 4n) }] }];
     // 415 ILCS 65/5a: 3 ft with a deflector (the crew's own 4 ft is wider), 15 ft for the sprayer.
-    expect(granular({ lawns })?.lawns[0]?.treatedArea).toEqual(of("sq ft", 1800n));
-    expect(spray({ lawns })?.lawns[0]?.treatedArea).toEqual(of("sq ft", 1250n));
+    expect(granularOf({ lawns })?.lawns[0]?.treatedArea).toEqual(of("sq ft", 1800n));
+    expect(sprayOf({ lawns })?.lawns[0]?.treatedArea).toEqual(of("sq ft", 1250n));
     expect(holdsOf({ lawns: [{ ...LAWN, waterEdges: [{ name: "the pond", length: of("ft", 500n), width: of("ft", 4n) }] }] })).toContain("hold nothing-left-to-treat");
   });
 
   test("less than half a mark stays as it is and asks for a finer tool", () => {
     const lawns = [{ ...LAWN, area: of("sq ft", 40n) }];
-    expect(granular({ lawns })?.lawns[0]?.marks).toBeNull();
+    expect(granularOf({ lawns })?.lawns[0]?.marks).toBeNull();
     expect(rulesOf({ lawns })).toContain("take-care below-first-mark");
   });
 });
@@ -85,7 +77,7 @@ describe("closing sums and maxima", () => {
     fc.assert(
       fc.property(areas, tenths, fc.constantFrom("same-size-every-time", "full-tanks-then-a-short-one"), (sizes, rate, tankLoads) => {
         const planned = rateOf("product-volume-per-area", { numerator: rate, denominator: 15n }, "fl oz per 1,000 sq ft");
-        const mix = spray({ lawns: lawnsOf(sizes), treatments: [onAll(sizes, { ...IRON, rate: planned })], settings: { ...QUESTION.settings, tankLoads } });
+        const mix = sprayOf({ lawns: lawnsOf(sizes), treatments: [onAll(sizes, { ...IRON, rate: planned })], settings: { ...QUESTION.settings, tankLoads } });
         if (mix === undefined) throw new Error("There is a spray.");
         const [product] = mix.products;
         expect(sum("volume", mix.loads.map(({ finished }) => finished))).toEqual(mix.finished);
@@ -106,7 +98,7 @@ describe("closing sums and maxima", () => {
     fc.assert(
       fc.property(areas, tenths, (sizes, rate) => {
         const planned = rateOf("product-mass-per-area", { numerator: rate, denominator: 10n }, "lb per 1,000 sq ft");
-        const mix = granular({ lawns: lawnsOf(sizes), treatments: [onAll(sizes, { ...FEED, rate: planned })] });
+        const mix = granularOf({ lawns: lawnsOf(sizes), treatments: [onAll(sizes, { ...FEED, rate: planned })] });
         expect(mix && sum("mass", mix.lawns.map(({ amount }) => amount))).toEqual(mix?.total);
         for (const { amount, treatedArea } of mix?.lawns ?? []) {
           expect(amount.amount * of("sq ft", 1000n).amount <= of("lb", 3n).amount * treatedArea.amount).toBe(true);

@@ -19,6 +19,7 @@ describe("mowing days after the visit", () => {
   test.each([
     ["the rest of the visit's own day", FRIDAY, 2, ["Ask the customer to mow that day only after Friday, May 1, 2026, 6 pm."]],
     ["a day that is wholly closed", SATURDAY, 48, ["Ask the customer to mow on another day."]],
+    ["a day at whose last midnight it ends", SATURDAY, 32, ["Ask the customer to mow on another day."]],
     ["a day on which it ends", SUNDAY, 48, ["Ask the customer to mow that day only after Sunday, May 3, 2026, 4 pm."]],
     ["a day after it", MONDAY, 48, []],
     ["no mowing day", "none", 48, []],
@@ -29,8 +30,8 @@ describe("mowing days after the visit", () => {
   test("many are counted after four", () => {
     expect(mowingDaysInTheWay(steps(24 * 50), habit(MONDAY), visit, CHICAGO)[0]?.figure).toContain("Monday, May 25, 2026; and 3 more.");
   });
-  test("a day that nobody knows is a hold where anything is closed, and only there", () => {
-    expect(mowingDaysInTheWay(steps(48), habit("unknown"), visit, CHICAGO)).toMatchObject([{ level: "hold", answerableBy: "office", rule: "mowing-day-missing" }]);
+  test("a day that nobody knows wants care where anything is closed, and only there", () => {
+    expect(mowingDaysInTheWay(steps(48), habit("unknown"), visit, CHICAGO)).toMatchObject([{ level: "take-care", rule: "mowing-day-missing" }]);
     expect(mowingDaysInTheWay([], habit("unknown"), visit, CHICAGO)).toEqual([]);
   });
 });

@@ -46,6 +46,14 @@ describe("down", () => {
     expect(downAt(earlierOf(signed("at-start", { ...following(), daysFollowing: 2 } as SignDownTrigger), ended))).toBe(at("2026-03-09T00:00-05:00"));
     expect(downAt(earlierOf(signed("at-start", elapsed(24)), ended))).toBe(at("2026-03-08T17:00-05:00"));
   });
+  test.each([
+    ["2026-05-01T16:00-05:00", "2026-05-03T16:00-05:00"],
+    ["2026-03-07T16:00-06:00", "2026-03-09T17:00-05:00"],
+    ["2026-10-31T16:00-05:00", "2026-11-02T16:00-06:00"],
+  ])("two days after completion at %s: the later of days and hours, %s", (ended, expected) => {
+    const twoDays: SignDownTrigger = { trigger: "days-after-completion", daysAfter: 2, orReentryIfLater: false };
+    expect(downAt(earlierOf(signed("at-start", twoDays), at(ended)))).toBe(at(expected));
+  });
   test("counted from posting where the law says so, planned or done", () => {
     const fromPosting: SignDownTrigger = { trigger: "elapsed", anchor: "posting", durationMinutes: 72 * 60, orReentryIfLater: false };
     expect(downAt(appliedOf(signed("at-start", fromPosting)))).toBe(START + 72 * HOUR);

@@ -24,6 +24,11 @@ describe("what must be watered in", () => {
   });
   test("of an earlier visit, while it still runs", () => expect(needs(earlierOf(FEED, START - 10 * HOUR))).toEqual([[START + 14 * HOUR, false]]));
   test("of an earlier visit whose date has passed: still, without a date", () => expect(needs(earlierOf(FEED, START - 30 * HOUR))).toEqual([[null, true]]));
+  test("of an earlier visit whose date passes during this one", () => {
+    expect(needs(earlierOf(FEED, START - 23.5 * HOUR))).toEqual([[null, true]]);
+    expect(needs(earlierOf(FEED, END - 24 * HOUR))).toEqual([[null, true]]);
+    expect(needs(earlierOf(FEED, END - 24 * HOUR + 1))).toEqual([[END + 1, false]]);
+  });
   test("no more when it was watered in, and not known when nobody said so", () => {
     expect(needs(earlierOf(FEED, START - 10 * HOUR, { wateredInAtEpochMilliseconds: START - HOUR }))).toEqual([]);
     expect(needs(earlierOf(FEED, START - 10 * HOUR, { wateredInAtEpochMilliseconds: "unknown" }))).toEqual([]);

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { DEFAULT_AFTERCARE_ESTIMATES } from "#domain/mixing/aftercare-instants";
 import { type AppliedProduct } from "#domain/mixing/applied-product";
 import { stayingDry, wateringNeeds } from "#domain/mixing/watering-bounds";
-import { hoursLeaveNoTime, noCommonTime, tightestPair } from "#domain/mixing/watering-conflict";
+import { hoursLeaveNoTime, noCommonTime, tightestPair, timeTooShort } from "#domain/mixing/watering-conflict";
 import { appliedOf, byHouse, byLaw, CHICAGO, daily, END, FEED, hoursAfterEnd, HOUR, IRON, labelOf, onLabel, says, START } from "../../support/aftercare-builders";
 
 const pairOf = (products: readonly AppliedProduct[]) =>
@@ -41,6 +41,22 @@ describe("labels that leave no time", () => {
   test("one product at odds with itself is named alone", () => {
     const odd = labelOf("Oddball", { ...IRON.facts, ...says("watering-in", { by: hoursAfterEnd(1), depth: "not-stated", rain: "counts" }) });
     expect(noCommonTime(pairOf([appliedOf(odd)]), CHICAGO)).toMatchObject({ about: ["Oddball"], what: expect.stringContaining("Oddball can't be watered in") as string });
+  });
+});
+
+test("a visit that takes longer than a product can wait is not laid to another one", () => {
+  const early = labelOf("Weedaway", says("watering-not-before", { untilLaterOf: [hoursAfterEnd(1)] }));
+  expect(noCommonTime(pairOf([appliedOf(early), appliedOf(quick(2))]), CHICAGO)).toMatchObject({
+    about: ["Grubclear"],
+    what: "Grubclear can't be watered in: its time is over before the visit ends.",
+  });
+});
+
+test("labels that leave less than the stations need are for the office", () => {
+  expect(timeTooShort(pairOf([appliedOf(IRON), appliedOf(FEED)]), { timeZone: CHICAGO, elapsedMinutes: 800 })).toMatchObject({
+    answerableBy: "office",
+    figure: expect.stringContaining("The stations need 800 min.") as string,
+    about: ["Ferrox Foliar", "Evenfeed 18"],
   });
 });
 

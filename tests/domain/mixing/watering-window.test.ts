@@ -46,6 +46,16 @@ describe("no window", () => {
     expect(windowsOf(both, { hours })).toBe("no-window");
     expect(rulesOf(both, { hours })).toEqual(["hold watering-hours-leave-no-time"]);
   });
+  test("the labels leave less than the stations need", () => {
+    const stations = [{ ...FRONT, depthPerHour: of("in", "0.02") }];
+    expect(rulesOf(both, { stations })).toEqual(["hold watering-time-too-short"]);
+  });
+  test("the visit is longer than a product can wait", () => {
+    const application = { startsAtEpochMilliseconds: START, endsAtEpochMilliseconds: START + HOUR / 4, postedAtEpochMilliseconds: "not-posted" } as const;
+    const quick = labelOf("Grubclear", says("watering-in", { by: hoursAfterEnd(0), depth: "not-stated", rain: "counts" }));
+    const { findings } = judge([appliedOf(quick, { application }), appliedOf(labelOf("Alpha"))]);
+    expect(findings).toMatchObject([{ rule: "no-common-watering-time", about: ["Grubclear"], toDo: "Put it down last, or split the visit." }]);
+  });
   test("depths that do not meet", () => {
     const cap = labelOf("Grubclear", says("watering-in", { by: "not-stated", depth: { least: of("in", "0.05"), most: of("in", "0.1") }, rain: "counts" }));
     expect(rulesOf([appliedOf(FEED), appliedOf(cap)])).toEqual(["hold no-common-watering-depth"]);
