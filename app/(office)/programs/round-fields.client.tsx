@@ -7,11 +7,11 @@ import { DateField, TextField } from "#ui/text-field";
 import { useField } from "../../action-form.client";
 import { type ProductChoice, TreatmentRow } from "./treatment-row.client";
 
-/** A round's name and its window. */
-export function RoundWindowFields() {
+/** A name, such as the example, and the window in which it may be done. */
+export function RoundWindowFields({ example = "Such as Spring feed." }: { readonly example?: string }) {
   return (
     <>
-      <TextField label="Name" hint="Such as Spring feed." autoComplete="off" width="medium" {...useField("name")} />
+      <TextField label="Name" hint={example} autoComplete="off" width="medium" {...useField("name")} />
       <Row align="top" gap="wide">
         <DateField label="Opens on" {...useField("opensOn")} />
         <DateField label="Closes on" {...useField("closesOn")} />

@@ -120,7 +120,7 @@ export const readProgram = useCase("programs/read-program", z.object({ programId
     ...{ programId, version: row.version, name: row.name, season: row.season, rounds, properties: roundsOf.size },
     nitrogen: rounds.at(-1)?.nitrogenSoFar ?? sumNitrogen([]),
   };
-  /** Of how many rounds each property has a visit. */
-  const visitsOfProperty = new Map([...roundsOf].map(([propertyId, own]) => [propertyId, own.length]));
-  return accept({ program, visitsOfProperty, today: todayOf(work) });
+  /** Of which rounds each property has a visit. */
+  const roundsOfProperty = new Map([...roundsOf].map(([propertyId, own]) => [propertyId, own.flatMap(({ roundId }) => roundId ?? [])]));
+  return accept({ program, roundsOfProperty, today: todayOf(work) });
 });

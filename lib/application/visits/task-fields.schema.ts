@@ -29,14 +29,18 @@ const lookRow = z.object({ rate: z.string().trim().max(0, "A look has no rate. C
 function readRow(row: string, typed: LooseRow, context: z.RefinementCtx): readonly TaskAsked[] {
   const zoneIds = typed.lawns;
   if (zoneIds.length === 0) context.addIssue({ code: "custom", path: [row, "lawns"], message: "Tick at least one lawn." });
-  const read = typed.productUse.trim() === LOOK ? lookRow.safeParse(typed) : treatmentRow.safeParse(typed);
-  if (!read.success) {
-    for (const issue of read.error.issues) context.addIssue({ code: "custom", path: [row, ...issue.path], message: issue.message });
+  const complain = (error: z.ZodError) => {
+    for (const issue of error.issues) context.addIssue({ code: "custom", path: [row, ...issue.path], message: issue.message });
     return [];
+  };
+  if (typed.productUse.trim() === LOOK) {
+    const look = lookRow.safeParse(typed);
+    return look.success ? [{ kind: "look", row, reason: look.data.reason, zoneIds }] : complain(look.error);
   }
-  const { data } = read;
-  if ("productUse" in data) return [{ kind: "treatment", row, ...data.productUse, rate: data.rate, reason: data.reason, zoneIds }];
-  return [{ kind: "look", row, reason: data.reason, zoneIds }];
+  const treatment = treatmentRow.safeParse(typed);
+  if (!treatment.success) return complain(treatment.error);
+  const { productUse, rate, reason } = treatment.data;
+  return [{ kind: "treatment", row, ...productUse, rate, reason, zoneIds }];
 }
 
 /** The tasks by their number on the form. A row in which nothing was chosen or typed is left out, whatever its ticks. */

@@ -25,19 +25,19 @@ const pounds = (rate: Parameters<typeof rateIn<"nutrient-mass-per-area">>[0]) =>
 test("rounds stand in the order in which they open, with nitrogen by round and summed", async () => {
   const { programId, productId } = await aRound(house, company);
   valueOf(await addRound(house, company.owner.key, { ...roundForm(programId, productId, "2 lb/1,000 sq ft"), name: "Early", opensOn: "2026-03-01", closesOn: "2026-03-20" }));
-  const { program, visitsOfProperty } = await read(programId);
+  const { program, roundsOfProperty } = await read(programId);
   expect(program.rounds.map(({ name, visitCount }) => [name, visitCount])).toEqual([["Early", 0], ["Spring feed", 0]]);
   expect(program.rounds.map(({ nitrogen, nitrogenSoFar }) => [pounds(nitrogen.known), pounds(nitrogenSoFar.known)])).toEqual([[0.64, 0.64], [0.8, 1.44]]);
   expect(pounds(program.nitrogen.known)).toBe(1.44);
   expect(program.rounds[1]?.treatments).toMatchObject([{ rateText: "2.5 lb/1,000 sq ft", standing: "within", labelUse: "Established lawns" }]);
-  expect(visitsOfProperty.size).toBe(0);
+  expect(roundsOfProperty.size).toBe(0);
 });
 
 test("properties and visits are counted by where they stand today", async () => {
-  const { programId, propertyId } = await anEnrollment(house, company);
-  const { program, visitsOfProperty, today } = await read(programId);
+  const { programId, propertyId, roundId } = await anEnrollment(house, company);
+  const { program, roundsOfProperty, today } = await read(programId);
   expect([program.properties, today, program.rounds[0]?.visits.open, program.rounds[0]?.visitCount]).toEqual([1, "2026-04-14", 1, 1]);
-  expect([...visitsOfProperty]).toEqual([[propertyId, 1]]);
+  expect([...roundsOfProperty]).toEqual([[propertyId, [roundId]]]);
 });
 
 test("a label that was confirmed anew is held against the rate that was planned before", async () => {

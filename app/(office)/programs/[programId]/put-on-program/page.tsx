@@ -17,14 +17,14 @@ export const metadata: Metadata = { title: "Put properties on a program" };
 
 function toPut({ propertyId, street, city, clientName, lawnArea }: PropertyInList, has: number, rounds: number): PropertyToPut {
   const size = lawnArea === null ? "" : `, ${formatQuantityIn(lawnArea, "sq ft", 0)}`;
-  return { propertyId, words: `${street}, ${city}`, hint: `${clientName}${size}${has === 0 ? "" : `; on ${String(has)} of ${String(rounds)} rounds`}` };
+  return { propertyId, words: `${street}, ${city}`, hint: `${clientName}${size}${has === 0 ? "" : `; on ${String(has)} of these ${String(rounds)} rounds`}` };
 }
 
 /** Why some properties are not in the list, as sentences. */
 function LeftOut({ onAll, bare, unserved }: { readonly onAll: number; readonly bare: readonly PropertyInList[]; readonly unserved: number }) {
   return (
     <Stack gap={2}>
-      {onAll > 0 && <p>{onAll === 1 ? "One property is on every round already." : `${String(onAll)} properties are on every round already.`}</p>}
+      {onAll > 0 && <p>{onAll === 1 ? "One property is on every one of these rounds already." : `${String(onAll)} properties are on every one of these rounds already.`}</p>}
       {bare.length > 0 && (
         <p>
           No lawn is measured yet at{" "}
@@ -47,26 +47,26 @@ function LeftOut({ onAll, bare, unserved }: { readonly onAll: number; readonly b
 /** Chooses properties for a program: those with a lawn and a customer who is served. */
 export default async function PutOnProgramPage(props: ProgramPageProps) {
   await pageFor("programs/put-on-program");
-  const { program, visitsOfProperty, today } = await programOfPage(props);
+  const { program, roundsOfProperty, today } = await programOfPage(props);
   const answer = await asMember(listProperties, {});
   if (!answer.ok) notFound();
   const { find } = await props.searchParams;
   const { rounds, programId, name } = program;
-  const toCome = rounds.filter(({ closesOn }) => closesOn >= today).length;
+  const toCome = rounds.filter(({ closesOn }) => closesOn >= today).map(({ roundId }) => roundId);
   const served = answer.value.properties.filter(({ standing }) => standing === "current");
   const lawned = served.filter(({ lawns }) => lawns > 0);
-  const hasOf = ({ propertyId }: PropertyInList) => visitsOfProperty.get(propertyId) ?? 0;
-  const open = lawned.filter((property) => hasOf(property) < rounds.length);
-  const sentence = `One visit for each round that is open or to come (${String(toCome)} of ${String(rounds.length)}), on all of the property's lawns. A round that a property has already is left as it is.`;
+  const hasOf = ({ propertyId }: PropertyInList) => (roundsOfProperty.get(propertyId) ?? []).filter((roundId) => toCome.includes(roundId)).length;
+  const open = lawned.filter((property) => hasOf(property) < toCome.length);
+  const sentence = `One visit for each round that is open or to come (${String(toCome.length)} of ${String(rounds.length)}), on all of the property's lawns. A round that a property has already is left as it is.`;
   return (
     <>
       <PageHead above={<Link href={`/programs/${programId}`}>{name}</Link>} title="Put properties on" sentence={sentence} />
       <Stack gap={5}>
         {open.length === 0 ? (
-          <EmptyState sentence="No property is left to put on." actions={<LinkButton href="/properties">See the properties</LinkButton>} />
+          <EmptyState sentence={toCome.length === 0 ? "Every round of this program has closed. Add a round first." : "No property is left to put on."} actions={<LinkButton href="/properties">See the properties</LinkButton>} />
         ) : (
           <Sheet>
-            <PutOnProgramForm programId={programId} properties={open.map((property) => toPut(property, hasOf(property), rounds.length))} find={typeof find === "string" ? find : ""} />
+            <PutOnProgramForm programId={programId} properties={open.map((property) => toPut(property, hasOf(property), toCome.length))} find={typeof find === "string" ? find : ""} />
           </Sheet>
         )}
         <LeftOut onAll={lawned.length - open.length} bare={served.filter(({ lawns }) => lawns === 0)} unserved={answer.value.properties.length - served.length} />

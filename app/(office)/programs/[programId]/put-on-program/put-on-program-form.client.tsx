@@ -4,12 +4,12 @@ import { useRef, useState, useSyncExternalStore } from "react";
 import { putOnProgramSchema } from "#application/programs/put-on-program.schema";
 import { Button } from "#ui/button";
 import { ChoiceRow } from "#ui/choice-rows";
-import { matchesFilter } from "#ui/data-table-order";
 import { FieldGroup } from "#ui/field";
 import { Row } from "#ui/row";
 import { Stack } from "#ui/stack";
 import { TextField } from "#ui/text-field";
 import { ActionForm, useField } from "../../../../action-form.client";
+import { matchesFilter } from "../../../../ui/data-table-order";
 import { putOnProgramAction } from "./action";
 
 /** A property that may be put on. */
