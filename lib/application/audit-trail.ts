@@ -31,6 +31,10 @@ export type Deed =
   | { readonly deed: "label-confirmed"; readonly details: { readonly productName: string; readonly number: number } }
   | { readonly deed: "delivery-received"; readonly details: { readonly productName: string; readonly lot: string; readonly received: string; readonly on: string } }
   | { readonly deed: "stock-moved"; readonly details: { readonly productName: string; readonly amount: string } }
+  | { readonly deed: "mix-ticket-issued"; readonly details: { readonly number: number; readonly visit: string; readonly street: string } }
+  | { readonly deed: "hold-answered"; readonly details: { readonly rule: string; readonly what: string; readonly reason: string; readonly license: string } }
+  | { readonly deed: "fill-recorded"; readonly details: { readonly number: number; readonly equipment: string; readonly finished: string } }
+  | { readonly deed: "record-written"; readonly details: { readonly number: number; readonly visit: string; readonly street: string } }
   | { readonly deed: "password-changed"; readonly details: Readonly<Record<string, never>> }
   | { readonly deed: "customers-imported"; readonly details: { readonly customers: number; readonly properties: number; readonly lawns: number } }
   | { readonly deed: "client-added"; readonly details: { readonly name: string; readonly street: string } }

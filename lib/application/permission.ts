@@ -76,6 +76,13 @@ export const PERMISSIONS = {
   "visits/list-visits": OFFICE.concat("applicator", "technician"),
   "visits/plan-visit": OFFICE,
   "visits/read-visit-plan": OFFICE.concat("applicator", "technician"),
+  "fills/record-fill": OFFICE.concat("applicator", "technician"),
+  "register/complete-visit": OFFICE.concat("applicator", "technician"),
+  "register/list-register": OFFICE.concat("applicator", "inspector"),
+  "register/read-record": OFFICE.concat("applicator", "inspector"),
+  "visits/answer-hold": OFFICE.concat("applicator"),
+  "visits/issue-mix-ticket": OFFICE,
+  "visits/read-visit": OFFICE.concat("applicator", "technician"),
 } as const satisfies Record<string, readonly Role[]>;
 
 export type UseCaseName = keyof typeof PERMISSIONS;

@@ -80,6 +80,7 @@ import { type TestHouse } from "./house";
 import { aClient, aRow, aStation, aWaterEdge, aZone, clientForm, propertyForm, RECTANGLE, soilTestForm, stationForm, zoneForm } from "./ground";
 import { aLabeledFeed, aProgram, aRound, aVisit, programForm, roundForm, visitForm } from "./season";
 import { aDelivery, aFeed, aLabelEntry, aTruck, deliveryForm, labelForm, moveForm, productForm } from "./shed";
+import { aDelivery, aFeed, aLabelEntry, aTruck, deliveryForm, labelForm, lotOf, moveForm, productForm } from "./shed";
 
 export interface Attempt {
   readonly useCaseName: UseCaseName;
@@ -224,7 +225,8 @@ export const ATTEMPTS: Readonly<Record<UseCaseName, Prepare>> = {
   "stock/move-stock": async (house, company) => {
     const productId = await aFeed(house, company);
     await aDelivery(house, company, productId);
-    return attempt(moveStock, moveForm(house, productId, `vehicle:${await aTruck(house, company)}`));
+    const lotId = await lotOf(house, productId);
+    return attempt(moveStock, { ...moveForm(house, productId, `vehicle:${await aTruck(house, company)}`), lotId });
   },
   "stock/receive-delivery": async (house, company) => attempt(receiveDelivery, deliveryForm(house, await aFeed(house, company))),
   "visits/call-off-visit": async (house, company) =>

@@ -58,6 +58,13 @@ export async function aDelivery(house: TestHouse, company: TestCompany, productI
   return valueOf(await receiveDelivery(house, company.owner.key, deliveryForm(house, productId)));
 }
 
+/** The first lot of a product. */
+export async function lotOf(house: TestHouse, productId: string): Promise<string> {
+  const [row] = await house.ask<{ lot_id: string }>("select lot_id from lot where product_id = $1 order by number", [productId]);
+  if (row === undefined) throw new Error("nothing of the product was received");
+  return row.lot_id;
+}
+
 /** The movement form: two bags' worth from the shop. */
 export function moveForm(house: TestHouse, productId: string, to: string) {
   return { requestId: house.newId(), productId, amount: "100 lb", from: "shop", to, lotId: "", note: "" } as const;

@@ -6,13 +6,13 @@ import { idField } from "#application/field.schema";
 
 const LONGEST = 1000;
 const BROKEN_FORM = "The form is not whole. Load the page again.";
-/** Control characters but for the line's end, which lists are made of. */
-const UNWRITABLE = /[\p{Cs}\u0000-\u0009\u000B-\u001F\u007F-\u009F]/u;
+/** Control characters, and halves of surrogate pairs; the line's end, which lists are made of, is taken out first. */
+const UNWRITABLE = /[\p{Cc}\p{Cs}]/u;
 
 const typedText = z
   .string("Write as printed, leave it empty, or write none.")
   .transform((text) => text.replaceAll("\r\n", "\n").trim())
-  .pipe(z.string().max(LONGEST, `At most ${String(LONGEST)} characters.`).refine((text) => !UNWRITABLE.test(text), "Leave out control characters."));
+  .pipe(z.string().max(LONGEST, `At most ${String(LONGEST)} characters.`).refine((text) => !UNWRITABLE.test(text.replaceAll("\n", "")), "Leave out control characters."));
 
 function fieldsOf<Name extends string>(names: readonly Name[]) {
   return Object.fromEntries(names.map((name) => [name, typedText])) as Record<Name, typeof typedText>;

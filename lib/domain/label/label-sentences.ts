@@ -20,18 +20,13 @@ function minutesInWords(minutes: number): string {
   return minutes % 60 === 0 ? counted(minutes / 60, "hour") : counted(minutes, "minute");
 }
 
-const ANCHOR_WORDS = { "application-start": "its start", "application-end": "its end", posting: "the sign is up" } as const;
+const ANCHOR_WORDS = { "application-start": "the application starts", "application-end": "the application ends", posting: "the sign is up" } as const;
 
-/** "12 hours after its end", "2 days after its day". */
+/** "12 hours after the application ends", "2 days after the day of the application". */
 function reachInWords(reach: Reach): string {
-  switch (reach.anchor) {
-    case "calendar-day":
-      return `${counted(reach.days, "day")} after its day`;
-    case "calendar-month":
-      return `${counted(reach.months, "month")} after its day`;
-    default:
-      return `${minutesInWords(reach.durationMinutes)} after ${ANCHOR_WORDS[reach.anchor]}`;
-  }
+  if (reach.anchor === "calendar-day") return `${counted(reach.days, "day")} after the day of the application`;
+  if (reach.anchor === "calendar-month") return `${counted(reach.months, "month")} after the day of the application`;
+  return `${minutesInWords(reach.durationMinutes)} after ${ANCHOR_WORDS[reach.anchor]}`;
 }
 
 function backInWords(reach: ReachBack): string {
@@ -134,7 +129,7 @@ export function sentencesOfUse(use: LabelUse): Partial<Record<UseField, string>>
     highestTemperatureAhead: stated(weather.highestTemperatureAhead).map((limit) => `${hottest(limit)}, for ${counted(limit.withinHours, "hour")} afterwards.`)[0],
     lowestWind: stated(weather.lowestWind).map(({ limitMph }) => `Not in wind under ${String(limitMph)} mph.`)[0],
     highestWind: stated(weather.highestWind).map(({ limitMph }) => `Not in wind above ${String(limitMph)} mph.`)[0],
-    rainfast: stated(weather.rainfast).map(({ minutes }) => `No rain for ${minutesInWords(minutes)} after its end.`)[0],
+    rainfast: stated(weather.rainfast).map(({ minutes }) => `No rain for ${minutesInWords(minutes)} after the application ends.`)[0],
     heavyRain: stated(weather.heavyRain).map(({ inches, withinHours }) => `Not with ${String(inches)} in of rain or more due within ${counted(withinHours, "hour")}.`)[0],
     soil: stated(weather.soil).map(({ closedWhen }) => `Not on soil that is ${closedWhen.join(" or ")}.`)[0],
     ...aftercareSentences(use),

@@ -11,7 +11,9 @@ import { type GranularMix, mixGranular } from "#domain/mixing/granular-mix";
 import { checkHeat } from "#domain/mixing/heat-checks";
 import { checkLabel } from "#domain/mixing/label-checks";
 import { checkLawns } from "#domain/mixing/lawn-checks";
-import { keptFromRoundingUp } from "#domain/mixing/season-limits";
+import { checkNitrogenLaw } from "#domain/mixing/nitrogen-checks";
+import { checkResistance } from "#domain/mixing/resistance-checks";
+import { keptFromRoundingUp } from "#domain/mixing/rounding-room";
 import { checkSpray } from "#domain/mixing/spray-checks";
 import { mixSpray, type ProductAmount, type SprayMix, type SprayTreatment } from "#domain/mixing/spray-mix";
 import { isSprayed, isSpread, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
@@ -76,6 +78,8 @@ function allFindings(question: TicketQuestion, pack: RulePack | undefined, worke
   return [
     ...treatments.flatMap((treatment) => checkLabel(treatment, question)),
     ...checkLawns(question),
+    ...checkResistance(question),
+    ...checkNitrogenLaw(question, pack),
     ...heat,
     ...worked.findings,
     ...law,
@@ -107,9 +111,13 @@ function stockFindings(treatments: readonly TicketTreatment[], mixes: MixTicket[
   });
 }
 
-/** Findings that say the same of the same are said once. */
+/** Findings that say the same in the same words are said once, about everything that they are said of. */
 function eachOnce(findings: readonly Finding[]): readonly Finding[] {
-  const seen = new Map(findings.map((finding) => [JSON.stringify(finding), finding]));
+  const seen = new Map<string, Finding>();
+  for (const finding of findings) {
+    const words = JSON.stringify({ ...finding, about: [] });
+    seen.set(words, { ...finding, about: [...new Set([...(seen.get(words)?.about ?? []), ...finding.about])] });
+  }
   return [...seen.values()];
 }
 
@@ -121,7 +129,7 @@ interface Worked {
 function workOut(question: TicketQuestion, pack: RulePack | undefined): Worked {
   const mixes: (GranularMix | SprayMix)[] = [];
   const findings: Finding[] = [];
-  const treatments = keptFromRoundingUp(question);
+  const treatments = keptFromRoundingUp(question, pack);
   for (const treatment of treatments.filter(isSpread)) {
     const treated = treatedLawns(treatment, question.lawns, pack);
     findings.push(...treated.findings);

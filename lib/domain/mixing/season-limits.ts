@@ -5,14 +5,13 @@ import { formatRate } from "#domain/quantities/format-rate";
 import { addRates, compareRates, type Rate, rateFromAmounts } from "#domain/quantities/rate";
 import { type LabelFacts, type ProductRate, type SeasonLimit } from "#domain/label/label-facts";
 import { monthsBefore } from "#domain/rules/nutrient-law";
-import { ceilingOf } from "#domain/mixing/granular-mix";
 import { type PastApplication, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 
 type ActiveRate = Rate<"active-ingredient-mass-per-area">;
 const NO_ACTIVE: ActiveRate = rateFromAmounts("active-ingredient-mass-per-area", 0n, 1n);
 
 /** Names of ingredients are compared without regard to capitals, because labels differ in them. */
-function isSameIngredient(left: string, right: string): boolean {
+export function isSameIngredient(left: string, right: string): boolean {
   return left.trim().toLowerCase() === right.trim().toLowerCase();
 }
 
@@ -89,28 +88,4 @@ export function checkSeason(treatment: TicketTreatment, lawns: readonly TicketLa
   const { seasonLimits } = treatment.use;
   if (seasonLimits === "none" || seasonLimits === "unknown") return [];
   return seasonLimits.limits.flatMap((limit) => lawns.flatMap((lawn) => judge(treatment, limit, lawn, question)));
-}
-
-/**
- * The visit as rounding to marks may treat it: where every product rounded up as far as its label lets it would pass a
- * season's limit that the plan keeps, no amount is rounded above its planned rate.
- */
-export function keptFromRoundingUp(question: TicketQuestion): readonly TicketTreatment[] {
-  const passes = (asked: TicketQuestion) =>
-    asked.treatments.some((treatment) =>
-      checkSeason(treatment, asked.lawns.filter(({ zoneId }) => treatment.zoneIds.includes(zoneId)), asked).some(({ rule }) => rule === "season-limit-passed"),
-    );
-  const roundedUp = question.treatments.map((treatment): TicketTreatment => ({ ...treatment, rate: ceilingOfTreatment(treatment) }));
-  if (!passes({ ...question, treatments: roundedUp })) return question.treatments;
-  return question.treatments.map((treatment) => ({ ...treatment, use: { ...treatment.use, rates: highestAsPlanned(treatment) } }));
-}
-
-function ceilingOfTreatment({ rate, use }: TicketTreatment): ProductRate {
-  return rate.basis === "product-mass-per-area" ? ceilingOf(rate, use.rates) : ceilingOf(rate, use.rates);
-}
-
-function highestAsPlanned({ rate, use: { rates } }: TicketTreatment): TicketTreatment["use"]["rates"] {
-  if (rates.basis === "product-mass-per-area" && rate.basis === rates.basis) return { ...rates, high: rate };
-  if (rates.basis === "product-volume-per-area" && rate.basis === rates.basis) return { ...rates, high: rate };
-  return rates;
 }

@@ -1,4 +1,4 @@
-import { type Finding, hold } from "#domain/foundation/finding";
+import { type Finding, hold, takeCare } from "#domain/foundation/finding";
 import { invariant } from "#domain/foundation/invariant";
 import { canonicalAmountOf, type ExactQuantity, type Measure, multiplyExact } from "#domain/quantities/exact-quantity";
 import { formatQuantity } from "#domain/quantities/format-quantity";
@@ -151,7 +151,18 @@ export function mixSpray(
     lawns: sharedOut(lawns, finished, products),
     steps: mixingSteps(ordered),
   };
-  return { mix, findings: [] };
+  return { mix, findings: wanted === 0n ? [lessThanAMark(gear)] : [] };
+}
+
+function lessThanAMark({ name }: TicketSprayer): Finding {
+  return takeCare({
+    rule: "spray-less-than-a-mark",
+    source: "house",
+    what: `This visit takes less spray than half a mark of the gauge of ${name}.`,
+    figure: "One mark is mixed with the product for this ground, which makes it thinner.",
+    toDo: "Spray all of it evenly on this ground, or take a smaller sprayer with finer marks.",
+    about: [name],
+  });
 }
 
 /** What keeps a spray from being worked out at all, whatever goes into it. */
@@ -173,7 +184,7 @@ function unworkable(gear: TicketSprayer, marks: bigint, perTank: bigint): readon
 function sharedOut(lawns: readonly TreatedLawn[], finished: Quantity<"volume">, products: readonly SprayedProduct[]): readonly SprayedLawn[] {
   const weights = lawns.map(({ treatedArea }) => treatedArea.amount);
   const volumes = allocate(finished, weights);
-  const perLawn = products.map(({ line, total }) => ({ line, shares: allocate<"mass" | "volume">(total, weights) as ProductAmount[] }));
+  const perLawn = products.map(({ line, total }) => ({ line, shares: allocate<"mass" | "volume">(total, weights) }));
   return lawns.map((lawn, index) => ({
     ...lawn,
     finished: shareOf(volumes, index),

@@ -64,6 +64,7 @@ export function checkNutrientLaw(question: NutrientLawQuestion): readonly Findin
   return [
     ...fertilizers.flatMap((product) => checkPhosphorus(product, question)),
     ...checkGround(fertilizers, question),
+    ...checkBlackout(fertilizers, question),
     ...(facts?.["hard-surfaces"].onFile === true ? [hardSurfaces(fertilizers, facts["hard-surfaces"].citation)] : []),
     ...notOnFile(fertilizers, question),
   ];
@@ -169,6 +170,26 @@ function checkGround(fertilizers: readonly ProductUnderLaw[], question: Nutrient
       rule: "look-at-the-ground",
       source: "law",
       what: "Look at the ground first: no fertilizer on frozen or saturated ground.",
+      citation: rule.citation,
+      about: namesOf(fertilizers),
+    }),
+  ];
+}
+
+/** Days of the year on which the law lets no fertilizer down, whose end may be in the next year. */
+function checkBlackout(fertilizers: readonly ProductUnderLaw[], { pack, on }: NutrientLawQuestion): readonly Finding[] {
+  const rule = pack?.facts["blackout-dates"];
+  if (rule?.onFile !== true) return [];
+  const day = on.slice(5);
+  const found = rule.value.find(({ from, until }) => (from <= until ? from <= day && day <= until : from <= day || day <= until));
+  if (found === undefined) return [];
+  return [
+    hold("license-holder", {
+      rule: "blackout-dates",
+      source: "law",
+      what: "On this day of the year no fertilizer may go down.",
+      figure: `The law's days are from ${found.from} to ${found.until}, month and day.`,
+      toDo: "Move the visit to another day.",
       citation: rule.citation,
       about: namesOf(fertilizers),
     }),

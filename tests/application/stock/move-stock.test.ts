@@ -65,6 +65,7 @@ test("the same request pressed by eight at once moves once", async () => {
   const form = moveForm(house, productId, await onTruck());
   const answers = (await Promise.all(Array.from({ length: 8 }, () => moveStock(house, company.owner.key, form)))).map(valueOf);
   expect(new Set(answers.map(({ stockPostingId }) => stockPostingId)).size).toBe(1);
+  expect(await moveStock(house, company.owner.key, { ...form, amount: "50 lb" })).toMatchObject({ refusal: { kind: "conflict", sentence: saying("other figures") } });
   expect((await balancesOf(house, productId))["truck"]).toBe(of("lb", "100").amount.toString());
 });
 

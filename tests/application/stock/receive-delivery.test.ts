@@ -37,6 +37,17 @@ test("the same request pressed by eight at once: one posting, one lot, one entry
   expect(await trailOf(house, company.companyId)).toHaveLength(before + 1);
 });
 
+test("a form that was sent before and comes again with something else in it is told so, and writes nothing", async () => {
+  const [productId, another] = [await aFeed(house, company), await aFeed(house, company)];
+  const form = deliveryForm(house, productId);
+  valueOf(await receiveDelivery(house, company.owner.key, form));
+  const before = await house.books();
+  for (const changed of [{ count: 13 }, { lotNumber: "L-2" }, { productId: another }]) {
+    expect(await receiveDelivery(house, company.owner.key, { ...form, ...changed })).toMatchObject({ refusal: { kind: "conflict", sentence: saying("other figures") } });
+  }
+  expect(await house.books()).toEqual(before);
+});
+
 test("different receipts at once: every balance is exact, also of the same lot", async () => {
   const productId = await aFeed(house, company);
   const receive = (count: number, lotNumber: string) => receiveDelivery(house, company.owner.key, { ...deliveryForm(house, productId), count, lotNumber });

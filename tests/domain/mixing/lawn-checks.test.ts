@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { checkLawns } from "#domain/mixing/lawn-checks";
-import { BARRIER, FEED, holdsOf, IRON, LAWN, QUESTION, rulesOf, ticketOf, withFeed } from "../../support/ticket";
+import { BARRIER, FEED, holdsOf, IRON, LAWN, QUESTION, type rulesOf, ticketOf, withFeed } from "../../support/ticket";
 
 const count = (rule: string, question: Parameters<typeof rulesOf>[0]) => ticketOf(question).findings.filter((finding) => finding.rule === rule).length;
 

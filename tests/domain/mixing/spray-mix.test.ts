@@ -154,8 +154,11 @@ describe("what can't be worked out holds and does not throw", () => {
     expect(rulesOf(withIron({ rate: ounces("191") }))).not.toContain("hold products-leave-no-water");
   });
 
-  test("less than half a mark of spray is one mark, and no ground is a broken invariant", () => {
-    expect(sprayOf({ lawns: [{ ...LAWN, area: of("sq ft", 20n) }] })?.finished).toEqual(of("gal", "0.1"));
+  test("less than half a mark of spray is one mark and says so, and no ground is a broken invariant", () => {
+    const on = (squareFeet: bigint) => ({ lawns: [{ ...LAWN, area: of("sq ft", squareFeet) }] });
+    expect(sprayOf(on(20n))?.finished).toEqual(of("gal", "0.1"));
+    expect(rulesOf(on(20n))).toContain("take-care spray-less-than-a-mark");
+    expect(rulesOf(on(34n))).not.toContain("take-care spray-less-than-a-mark");
     expect(() => mixSpray([sprayed(IRON)], [], QUESTION.settings)).toThrow("a spray has products and ground");
   });
 });

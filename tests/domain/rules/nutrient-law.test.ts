@@ -89,3 +89,12 @@ test("months are counted on the calendar", () => {
   expect(monthsBefore(day("2024-03-31"), 1)).toBe("2024-02-29");
   expect(monthsBefore(day("2026-01-15"), 13)).toBe("2024-12-15");
 });
+
+test("on the law's days without fertilizer nothing goes down, also where they end in the next year", () => {
+  const value = [{ from: "12-01", until: "03-01" }, { from: "07-04", until: "07-10" }];
+  const pack = { ...ILLINOIS, facts: { ...ILLINOIS.facts, "blackout-dates": { onFile: true, value, citation: "an invented rule", standing: "read" } as const } };
+  const isHeld = (on: string) => rulesOf({ pack, on: day(on) }).includes("hold blackout-dates");
+  const dates = ["2026-11-30", "2026-12-01", "2026-12-31", "2026-01-01", "2026-03-01", "2026-03-02", "2026-07-03", "2026-07-04", "2026-07-10", "2026-07-11"];
+  expect(dates.filter(isHeld)).toEqual(["2026-12-01", "2026-12-31", "2026-01-01", "2026-03-01", "2026-07-04", "2026-07-10"]);
+  expect(rulesOf({ on: day("2026-12-25") })).not.toContain("hold blackout-dates");
+});

@@ -14,7 +14,7 @@ export function gearSentence(trucks: readonly VehicleOnFile[], gear: readonly Pi
   const never = gear.filter((piece) => piece.latest.length === 0).length;
   const cares = [
     ...(runOut > 0 ? [`${count(runOut, "calibration has", "calibrations have")} run out.`] : []),
-    ...(changed > 0 ? [`${count(changed, "is", "are")} of another tip or pressure.`] : []),
+    ...(changed > 0 ? [`${count(changed, "calibration is", "calibrations are")} of another tip or pressure.`] : []),
     ...(never > 0 ? [`${count(never, "piece has", "pieces have")} never been calibrated.`] : []),
   ];
   return (

@@ -2,26 +2,28 @@ import { type ReactNode } from "react";
 import { type LatestOnFile } from "#application/equipment/gear-on-file";
 import { formatShortDate } from "#domain/foundation/calendar-date";
 import { formatRate } from "#domain/quantities/format-rate";
-import { FindingMark } from "#ui/finding-mark";
-import { Row } from "#ui/row";
+import { MarkedWords } from "#ui/marked-words";
 import { Table } from "#ui/table";
 import { setupWords, standingWords } from "./gear-words";
 
 interface OperatorsTableProps {
-  readonly caption: ReactNode;
-  readonly captionSpoken?: boolean;
+  /** What the gear is called. */
+  readonly name: string;
   readonly latest: readonly LatestOnFile[];
   /** The address of the gear's page. */
   readonly base: string;
+  /** What stands there when nobody has calibrated it. */
   readonly empty: ReactNode;
 }
 
 /** Who calibrated a piece of gear, when, with what, what it gives, and whether that is still good. */
-export function OperatorsTable({ caption, captionSpoken = false, latest, base, empty }: OperatorsTableProps) {
+export function OperatorsTable({ name, latest, base, empty }: OperatorsTableProps) {
+  if (latest.length === 0) return <>{empty}</>;
   return (
     <Table
-      caption={caption}
-      captionSpoken={captionSpoken}
+      caption={`Latest calibrations of ${name}`}
+      captionSpoken
+      even
       columns={[
         { id: "operator", head: "Calibrated by" },
         { id: "on", head: "On" },
@@ -37,18 +39,9 @@ export function OperatorsTable({ caption, captionSpoken = false, latest, base, e
           on: formatShortDate(calibration.doneOn),
           with: setupWords(calibration),
           gives: formatRate(calibration.figures.rate, "us"),
-          today:
-            standing.kind === "good" ? (
-              standingWords(standing)
-            ) : (
-              <Row gap="narrow">
-                <FindingMark level="take-care" size={16} />
-                <strong>{standingWords(standing)}</strong>
-              </Row>
-            ),
+          today: standing.kind === "good" ? standingWords(standing) : <MarkedWords level="take-care">{standingWords(standing)}</MarkedWords>,
         },
       }))}
-      empty={empty}
     />
   );
 }

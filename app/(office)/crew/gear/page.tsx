@@ -1,5 +1,6 @@
 import { type Metadata } from "next";
 import Link from "next/link";
+import { notFound } from "next/navigation";
 import { type EquipmentOnFile, type LatestOnFile, type VehicleOnFile } from "#application/equipment/gear-on-file";
 import { listEquipment, type MeasuringToolOnFile } from "#application/equipment/list-equipment";
 import { may } from "#application/permission";
@@ -8,13 +9,13 @@ import { formatQuantity } from "#domain/quantities/format-quantity";
 import { LinkButton } from "#ui/button";
 import { Dialog } from "#ui/dialog.client";
 import { EmptyState } from "#ui/empty-state";
+import { MarkedWords } from "#ui/marked-words";
 import { PageHead } from "#ui/page-head";
 import { Row } from "#ui/row";
 import { Section } from "#ui/section";
 import { Stack } from "#ui/stack";
 import { Table } from "#ui/table";
 import { Text } from "#ui/text";
-import { notFound } from "next/navigation";
 import { PressForm } from "../../../action-form.client";
 import { asMember } from "../../../session";
 import { pageFor } from "../../page-for";
@@ -99,32 +100,36 @@ function TruckSection({ truck, gear, role }: TruckSectionProps) {
 function GearBlocks({ gear }: { readonly gear: readonly Piece[] }) {
   return (
     <Stack gap={6}>
-      {gear.map((piece) => {
-        const base = `/crew/gear/${piece.equipmentId}`;
-        return (
-          <OperatorsTable
-            key={piece.equipmentId}
-            base={base}
-            latest={piece.latest}
-            caption={
-              <Row align="baseline" spread>
-                <span>
-                  <Link href={base} prefetch={false}>
-                    {piece.name}
-                  </Link>
-                  <Text as="div" size="small" tone="second">
-                    {factsOf(piece)}
-                  </Text>
-                </span>
-                <Link href={`${base}/calibrate`} prefetch={false} aria-label={`Calibrate ${piece.name}`}>
-                  Calibrate
-                </Link>
-              </Row>
-            }
-            empty={<EmptyState sentence="Nobody has calibrated it yet. Until someone does, nominal figures stand in." />}
-          />
-        );
-      })}
+      {gear.map((piece) => (
+        <GearBlock key={piece.equipmentId} piece={piece} />
+      ))}
+    </Stack>
+  );
+}
+
+function GearBlock({ piece }: { readonly piece: Piece }) {
+  const base = `/crew/gear/${piece.equipmentId}`;
+  return (
+    <Stack gap={2}>
+      <Row align="baseline" spread>
+        <h3>
+          <Link href={base} prefetch={false}>
+            {piece.name}
+          </Link>
+        </h3>
+        <Link href={`${base}/calibrate`} prefetch={false} aria-label={`Calibrate ${piece.name}`}>
+          Calibrate
+        </Link>
+      </Row>
+      <Text size="small" tone="second">
+        {factsOf(piece)}
+      </Text>
+      <OperatorsTable
+        name={piece.name}
+        base={base}
+        latest={piece.latest}
+        empty={<MarkedWords level="take-care">Nobody has calibrated it yet. Until someone does, nominal figures stand in.</MarkedWords>}
+      />
     </Stack>
   );
 }

@@ -49,19 +49,18 @@ export default async function EquipmentPage(props: EquipmentPageProps) {
           )
         }
       />
-      <Section id="today" name="Who may use which figures today">
+      <Section id="today" name="Whose figures hold today">
         <Stack gap={5}>
           {isInUse && <Care equipment={equipment} latest={latest} />}
           <OperatorsTable
-            caption="Each operator's latest calibration"
-            captionSpoken
+            name={equipment.name}
             base={base}
             latest={latest}
             empty={<EmptyState sentence="Nobody has calibrated it yet. Pace is part of the rate, so each operator calibrates for themselves." />}
           />
         </Stack>
       </Section>
-      <History base={base} calibrations={calibrations} />
+      {calibrations.length > 0 && <History base={base} calibrations={calibrations} />}
       {isInUse && may(member.role, "equipment/stand-down-equipment") && (
         <Section id="stand-down" name="No longer used">
           <Dialog open="Stand it down" title={`Stand down ${equipment.name}?`} close="Keep it">
@@ -127,7 +126,6 @@ function History({ base, calibrations }: { readonly base: string; readonly calib
             gives: formatRate(calibration.figures.rate, "us"),
           },
         }))}
-        empty={<EmptyState sentence="None yet. Each one is kept for good, with what was measured." />}
       />
     </Section>
   );

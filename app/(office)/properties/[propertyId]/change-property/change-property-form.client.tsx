@@ -68,6 +68,14 @@ function WateringFields() {
 function OtherFields() {
   return (
     <>
+      <TextField
+        label="Position"
+        optional
+        hint="Latitude and longitude as maps write them, 41.4021, -87.3254. Left empty, the middle of the ZIP code stands for it."
+        autoComplete="off"
+        width="medium"
+        {...useField("position")}
+      />
       <TextField label="Lot" optional hint="As someone told it; never counted as lawn. A number alone is square feet." autoComplete="off" width="medium" {...useField("lotArea")} />
       <TextAreaField label="Notes" optional rows={4} {...useField("note")} />
     </>

@@ -18,9 +18,10 @@ function clockValue(minuteOfDay: number | undefined): string {
 
 /** What is on file, as the form's fields hold it. */
 function valuesOf(property: PropertyOnFile): Record<string, string> {
-  const { street, city, state, zip, wateringHours } = property;
+  const { street, city, state, zip, wateringHours, position } = property;
   return {
     ...{ street, city, state, zip },
+    position: position?.origin === "entered" ? `${String(position.latitude)}, ${String(position.longitude)}` : "",
     accessNote: property.accessNote ?? "",
     gateCode: property.gateCode ?? "",
     narrowestGate: property.narrowestGate === null ? "" : formatQuantityIn(property.narrowestGate, "in", 2),

@@ -14,6 +14,7 @@ import { asMember } from "../../../../../../session";
 import { pageFor } from "../../../../../page-for";
 import { FindingOf } from "../../../finding-of";
 import { setupWords } from "../../../gear-words";
+import styles from "./working.module.css";
 
 export const metadata: Metadata = { title: "Calibration" };
 
@@ -63,27 +64,25 @@ function Working({ working }: { readonly working: CalibrationWorking }) {
   return (
     <Stack gap={5}>
       <p>{working.formula}</p>
-      <div>
-        <h3>Measured</h3>
-        <Lines lines={working.measured} />
-      </div>
-      <div>
+      <Stack gap={2}>
+        <h3>What was measured</h3>
+        <ul>
+          {working.measured.map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ul>
+      </Stack>
+      <Stack gap={2}>
         <h3>Step by step</h3>
-        <Lines lines={working.steps} />
-      </div>
+        <ol className={styles.steps}>
+          {working.steps.map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ol>
+      </Stack>
       <p>
         <strong>{working.result}</strong>
       </p>
-    </Stack>
-  );
-}
-
-function Lines({ lines }: { readonly lines: readonly string[] }) {
-  return (
-    <Stack as="ol" gap={2}>
-      {lines.map((line) => (
-        <li key={line}>{line}</li>
-      ))}
     </Stack>
   );
 }
