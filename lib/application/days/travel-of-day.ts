@@ -78,7 +78,7 @@ export async function shopPosition(work: Work): Promise<Position | null> {
     where: { companyId: work.company.companyId, kind: "shop" },
     orderBy: [{ createdAt: "asc" }, { stockLocationId: "asc" }],
   });
-  if (shop === null || shop.latitude === null || shop.longitude === null) return null;
+  if (shop?.latitude == null || shop.longitude === null) return null;
   return { latitudeDegrees: shop.latitude, longitudeDegrees: shop.longitude };
 }
 

@@ -1,4 +1,4 @@
-import { type InputRefusal, type Outcome, accept, refuse } from "#domain/foundation/outcome";
+import { type Outcome, accept, refuse } from "#domain/foundation/outcome";
 import { invariant } from "#domain/foundation/invariant";
 import { type RouteDayQuestion, type RouteStop, refuseRouteDay } from "#domain/routing/day-route";
 import { type TravelMatrix, travelMeters, travelSeconds } from "#domain/routing/travel-time";
@@ -26,7 +26,7 @@ export interface TimedDay {
  * comes after the last window begins at once and is late. Pinned positions are not asked about. Refuses what
  * {@link refuseRouteDay} refuses.
  */
-export function timeInOrder(question: RouteDayQuestion, travel: TravelMatrix): Outcome<TimedDay, InputRefusal> {
+export function timeInOrder(question: RouteDayQuestion, travel: TravelMatrix): Outcome<TimedDay> {
   const refusal = refuseRouteDay(question, travel);
   if (refusal !== undefined) return refuse(refusal);
   const stops: TimedStop[] = [];
