@@ -25,7 +25,7 @@ const marks = (name: string, lawns: readonly PlanLawn[], areas: readonly PlanAre
 
 describe("the lengths of measured lines", () => {
   test("are written at lines that have room for them, along the line and off the labels", () => {
-    for (const room of Object.values(planRooms)) {
+    for (const room of [planRooms.wide, planRooms.medium]) {
       const { sides, labels } = layOutPlan({ lawns: [LAWN], areas: [POND] }, room);
       expect(sides.map(({ words }) => words)).toEqual(["90 ft", "60 ft"]);
       expect(sides.map(({ turnDegrees }) => Math.round(Math.abs(turnDegrees)))).toEqual([0, 90]);
