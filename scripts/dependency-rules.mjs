@@ -19,11 +19,12 @@ export const domainOrder = [
   "weather", // hours and windows for spraying
   "label", // what a label allows
   "equipment", // calibrations
+  "rules", // packs of law, and what they say to a product on a lawn
   "stock", // the ledger of lots
   "mixing", // from zones, labels and equipment to a ticket
+  "register", // application records: what they say, as the bytes that are hashed
   "routing", // one day's stops in order
   "scheduling", // a season's visits on days
-  "rules", // what law and label say to all of that
   "papers", // what a paper says, as data
 ];
 

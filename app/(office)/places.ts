@@ -17,9 +17,21 @@ const PLACES: readonly OfficePlace[] = [
     isFor: (role) => may(role, "properties/list-properties"),
   },
   {
+    name: "Programs",
+    href: "/programs",
+    question: "What goes down this year, where, inside species need, label and law?",
+    isFor: (role) => may(role, "programs/list-programs"),
+  },
+  {
+    name: "Shed",
+    href: "/shed",
+    question: "What is on hand, what does its label say, what expires when?",
+    isFor: (role) => may(role, "products/list-products"),
+  },
+  {
     name: "Crew",
     href: "/crew",
-    question: "Who may do what, under which license?",
+    question: "Who may do what, with which truck and gear, measured when?",
     isFor: (role) => may(role, "people/list-people"),
   },
 ];

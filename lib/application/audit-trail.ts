@@ -15,6 +15,26 @@ export type Deed =
   | { readonly deed: "membership-ended"; readonly details: { readonly role: string } }
   | { readonly deed: "license-added"; readonly details: { readonly kind: string; readonly state: string; readonly number: string; readonly expiresOn: string } }
   | { readonly deed: "license-withdrawn"; readonly details: { readonly number: string } }
+  | { readonly deed: "vehicle-added"; readonly details: { readonly number: number; readonly name: string; readonly payload: string } }
+  | { readonly deed: "vehicle-changed"; readonly details: { readonly before: Readonly<Record<string, unknown>>; readonly after: Readonly<Record<string, unknown>> } }
+  | { readonly deed: "vehicle-stood-down"; readonly details: { readonly number: number; readonly name: string } }
+  | { readonly deed: "equipment-added"; readonly details: Readonly<Record<string, unknown>> }
+  | { readonly deed: "equipment-changed"; readonly details: { readonly before: Readonly<Record<string, unknown>>; readonly after: Readonly<Record<string, unknown>> } }
+  | { readonly deed: "equipment-stood-down"; readonly details: { readonly kind: string; readonly name: string } }
+  | { readonly deed: "measuring-tool-added"; readonly details: { readonly name: string; readonly mark: string } }
+  | { readonly deed: "measuring-tool-stood-down"; readonly details: { readonly name: string; readonly mark: string } }
+  | { readonly deed: "sprayer-calibrated"; readonly details: { readonly equipment: string; readonly operator: string; readonly tip: string; readonly pressurePsi: string; readonly rate: string; readonly madeOn: string } }
+  | { readonly deed: "spreader-calibrated"; readonly details: { readonly equipment: string; readonly operator: string; readonly product: string; readonly setting: string; readonly rate: string; readonly madeOn: string } }
+  | { readonly deed: "product-added"; readonly details: { readonly name: string; readonly form: string; readonly countedBy: string } }
+  | { readonly deed: "product-retired"; readonly details: { readonly name: string } }
+  | { readonly deed: "label-entered"; readonly details: { readonly productName: string; readonly number: number; readonly uses: readonly string[] } }
+  | { readonly deed: "label-confirmed"; readonly details: { readonly productName: string; readonly number: number } }
+  | { readonly deed: "delivery-received"; readonly details: { readonly productName: string; readonly lot: string; readonly received: string; readonly on: string } }
+  | { readonly deed: "stock-moved"; readonly details: { readonly productName: string; readonly amount: string } }
+  | { readonly deed: "mix-ticket-issued"; readonly details: { readonly number: number; readonly visit: string; readonly street: string } }
+  | { readonly deed: "hold-answered"; readonly details: { readonly rule: string; readonly what: string; readonly reason: string; readonly license: string } }
+  | { readonly deed: "fill-recorded"; readonly details: { readonly number: number; readonly equipment: string; readonly finished: string } }
+  | { readonly deed: "record-written"; readonly details: { readonly number: number; readonly visit: string; readonly street: string } }
   | { readonly deed: "password-changed"; readonly details: Readonly<Record<string, never>> }
   | { readonly deed: "customers-imported"; readonly details: { readonly customers: number; readonly properties: number; readonly lawns: number } }
   | { readonly deed: "client-added"; readonly details: { readonly name: string; readonly street: string } }
@@ -30,6 +50,14 @@ export type Deed =
   | { readonly deed: "station-added"; readonly details: { readonly number: number; readonly name: string; readonly test: string } }
   | { readonly deed: "station-changed"; readonly details: { readonly before: Readonly<Record<string, unknown>>; readonly after: Readonly<Record<string, unknown>> } }
   | { readonly deed: "soil-test-added"; readonly details: { readonly sampledOn: string; readonly laboratory: string; readonly phosphorus: string } }
+  | { readonly deed: "program-added"; readonly details: { readonly name: string; readonly season: number } }
+  | { readonly deed: "round-added"; readonly details: { readonly program: string; readonly name: string; readonly opensOn: string; readonly closesOn: string; readonly treatments: readonly string[] } }
+  | { readonly deed: "round-changed"; readonly details: { readonly before: Readonly<Record<string, unknown>>; readonly after: Readonly<Record<string, unknown>> } }
+  | { readonly deed: "round-removed"; readonly details: { readonly name: string } }
+  | { readonly deed: "properties-put-on-program"; readonly details: { readonly program: string; readonly properties: number; readonly visits: number } }
+  | { readonly deed: "visit-planned"; readonly details: { readonly street: string; readonly name: string; readonly opensOn: string; readonly closesOn: string; readonly tasks: readonly string[] } }
+  | { readonly deed: "visit-task-changed"; readonly details: { readonly before: Readonly<Record<string, unknown>>; readonly after: Readonly<Record<string, unknown>> } }
+  | { readonly deed: "visit-called-off"; readonly details: { readonly name: string; readonly reason: string; readonly wasOn: string | null } }
   | { readonly deed: "reset-link-issued"; readonly details: { readonly email: string } };
 
 /** Writes to the audit trail what the member has just done, in the same transaction. */

@@ -4,6 +4,19 @@ import { changePassword } from "#application/accounts/change-password";
 import { issueResetLink } from "#application/accounts/issue-reset-link";
 import { changeCompany } from "#application/companies/change-company";
 import { readCompany } from "#application/companies/read-company";
+import { addEquipment } from "#application/equipment/add-equipment";
+import { addMeasuringTool } from "#application/equipment/add-measuring-tool";
+import { addVehicle } from "#application/equipment/add-vehicle";
+import { calibrateSprayer } from "#application/equipment/calibrate-sprayer";
+import { calibrateSpreader } from "#application/equipment/calibrate-spreader";
+import { changeEquipment } from "#application/equipment/change-equipment";
+import { changeVehicle } from "#application/equipment/change-vehicle";
+import { listEquipment } from "#application/equipment/list-equipment";
+import { readCalibration } from "#application/equipment/read-calibration";
+import { readEquipment } from "#application/equipment/read-equipment";
+import { standDownEquipment } from "#application/equipment/stand-down-equipment";
+import { standDownMeasuringTool } from "#application/equipment/stand-down-measuring-tool";
+import { standDownVehicle } from "#application/equipment/stand-down-vehicle";
 import { addLicense } from "#application/people/add-license";
 import { addPerson } from "#application/people/add-person";
 import { changePerson } from "#application/people/change-person";
@@ -14,6 +27,16 @@ import { listPeople } from "#application/people/list-people";
 import { readPerson } from "#application/people/read-person";
 import { withdrawInvitation } from "#application/people/withdraw-invitation";
 import { withdrawLicense } from "#application/people/withdraw-license";
+import { addProduct } from "#application/products/add-product";
+import { confirmLabel } from "#application/products/confirm-label";
+import { enterLabel } from "#application/products/enter-label";
+import { listProducts } from "#application/products/list-products";
+import { readProduct } from "#application/products/read-product";
+import { retireProduct } from "#application/products/retire-product";
+import { listMovements } from "#application/stock/list-movements";
+import { listStock } from "#application/stock/list-stock";
+import { moveStock } from "#application/stock/move-stock";
+import { receiveDelivery } from "#application/stock/receive-delivery";
 import { type UseCaseName } from "#application/permission";
 import { addClient } from "#application/properties/add-client";
 import { addProperty } from "#application/properties/add-property";
@@ -33,12 +56,31 @@ import { readCustomerList } from "#application/properties/read-customer-list";
 import { readProperty } from "#application/properties/read-property";
 import { removeWaterEdge } from "#application/properties/remove-water-edge";
 import { removeZone } from "#application/properties/remove-zone";
+import { addProgram } from "#application/programs/add-program";
+import { addRound } from "#application/programs/add-round";
+import { changeRound } from "#application/programs/change-round";
+import { listPrograms } from "#application/programs/list-programs";
+import { putOnProgram } from "#application/programs/put-on-program";
+import { readProgram } from "#application/programs/read-program";
+import { removeRound } from "#application/programs/remove-round";
+import { callOffVisit } from "#application/visits/call-off-visit";
+import { changeVisitTask } from "#application/visits/change-visit-task";
+import { listVisits } from "#application/visits/list-visits";
+import { planVisit } from "#application/visits/plan-visit";
+import { readVisitPlan } from "#application/visits/read-visit-plan";
 import { type UseCaseRefusal } from "#application/refusal";
 import { type House, type UseCase } from "#application/use-case";
 import { type Outcome } from "#domain/foundation/outcome";
-import { aMember, aPerson, anInvitation, PASSWORD, type TestCompany, valueOf } from "./crew";
+import { aMember, aPerson, anInvitation, PASSWORD, type TestCompany, type TestMember, valueOf } from "./crew";
+import {
+  aCalibration, aMeasuringTool, aProduct, aSprayer, aSpreader, aVehicle, MEASURING_TOOL_FORM, sprayerCalibrationForm, sprayerForm,
+  spreaderCalibrationForm, vehicleForm,
+} from "./gear";
 import { type TestHouse } from "./house";
 import { aClient, aRow, aStation, aWaterEdge, aZone, clientForm, propertyForm, RECTANGLE, soilTestForm, stationForm, zoneForm } from "./ground";
+import { aLabeledFeed, aProgram, aRound, aVisit, programForm, roundForm, visitForm } from "./season";
+import { aDelivery, aFeed, aLabelEntry, aTruck, deliveryForm, labelForm, moveForm, productForm } from "./shed";
+import { aDelivery, aFeed, aLabelEntry, aTruck, deliveryForm, labelForm, lotOf, moveForm, productForm } from "./shed";
 
 export interface Attempt {
   readonly useCaseName: UseCaseName;
@@ -52,7 +94,8 @@ function attempt<Input extends Readonly<Record<string, unknown>>, Answer>(useCas
   return { useCaseName: useCase.useCaseName, input, run: (house, key, anything) => useCase(house, key, anything as Input) };
 }
 
-type Prepare = (house: TestHouse, company: TestCompany) => Attempt | Promise<Attempt>;
+/** Makes ready what an attempt needs; some inputs name the member who will make it, who is the owner unless said. */
+type Prepare = (house: TestHouse, company: TestCompany, actor?: TestMember) => Attempt | Promise<Attempt>;
 
 let members = 0;
 const aPasserBy = (house: TestHouse, company: TestCompany) => aMember(house, company, "technician", `Passer-by ${String((members += 1))}`);
@@ -83,6 +126,27 @@ export const ATTEMPTS: Readonly<Record<UseCaseName, Prepare>> = {
     attempt(issueResetLink, { personId: (await aPasserBy(house, company)).personId }),
   "companies/change-company": () => attempt(changeCompany, COMPANY_CHANGE),
   "companies/read-company": () => attempt(readCompany, {}),
+  "equipment/add-equipment": async (house, company) => attempt(addEquipment, sprayerForm(await aVehicle(house, company))),
+  "equipment/add-measuring-tool": () => attempt(addMeasuringTool, MEASURING_TOOL_FORM),
+  "equipment/add-vehicle": () => attempt(addVehicle, vehicleForm()),
+  "equipment/calibrate-sprayer": async (house, company, actor = company.owner) =>
+    attempt(calibrateSprayer, sprayerCalibrationForm(await aSprayer(house, company), actor.personId)),
+  "equipment/calibrate-spreader": async (house, company, actor = company.owner) =>
+    attempt(calibrateSpreader, spreaderCalibrationForm(await aSpreader(house, company), actor.personId, await aProduct(house, company))),
+  "equipment/change-equipment": async (house, company) => {
+    const vehicleId = await aVehicle(house, company);
+    return attempt(changeEquipment, { equipmentId: await aSprayer(house, company), version: 1, ...sprayerForm(vehicleId), name: "The other tank" });
+  },
+  "equipment/change-vehicle": async (house, company) =>
+    attempt(changeVehicle, { vehicleId: await aVehicle(house, company), version: 1, ...vehicleForm() }),
+  "equipment/list-equipment": () => attempt(listEquipment, {}),
+  "equipment/read-calibration": async (house, company) =>
+    attempt(readCalibration, { calibrationId: await aCalibration(house, company, await aSprayer(house, company)) }),
+  "equipment/read-equipment": async (house, company) => attempt(readEquipment, { equipmentId: await aSprayer(house, company) }),
+  "equipment/stand-down-equipment": async (house, company) => attempt(standDownEquipment, { equipmentId: await aSprayer(house, company) }),
+  "equipment/stand-down-measuring-tool": async (house, company) =>
+    attempt(standDownMeasuringTool, { measuringToolId: await aMeasuringTool(house, company) }),
+  "equipment/stand-down-vehicle": async (house, company) => attempt(standDownVehicle, { vehicleId: await aVehicle(house, company) }),
   "people/add-license": async (house, company) => attempt(addLicense, licenseForm(await aPerson(house, company))),
   "people/add-person": () => attempt(addPerson, { name: "Robin Vale", phone: "317 555 0100" }),
   "people/change-person": async (house, company) =>
@@ -135,13 +199,50 @@ export const ATTEMPTS: Readonly<Record<UseCaseName, Prepare>> = {
   "properties/read-property": async (house, company) => attempt(readProperty, { propertyId: (await aClient(house, company)).propertyId }),
   "properties/remove-water-edge": async (house, company) => attempt(removeWaterEdge, { waterEdgeId: await aWaterEdge(house, company) }),
   "properties/remove-zone": async (house, company) => attempt(removeZone, { zoneId: (await aZone(house, company)).zoneId }),
+  "products/add-product": () => attempt(addProduct, productForm()),
+  "products/confirm-label": async (house, company) =>
+    attempt(confirmLabel, { labelEntryId: (await aLabelEntry(house, company, await aFeed(house, company))).labelEntryId }),
+  "products/enter-label": async (house, company) => attempt(enterLabel, labelForm(await aFeed(house, company))),
+  "products/list-products": () => attempt(listProducts, {}),
+  "products/read-product": async (house, company) => attempt(readProduct, { productId: await aFeed(house, company) }),
+  "products/retire-product": async (house, company) => attempt(retireProduct, { productId: await aFeed(house, company), version: 1 }),
+  "programs/add-program": () => attempt(addProgram, programForm()),
+  "programs/add-round": async (house, company) =>
+    attempt(addRound, roundForm(await aProgram(house, company), await aLabeledFeed(house, company))),
+  "programs/change-round": async (house, company) => {
+    const { roundId } = await aRound(house, company);
+    return attempt(changeRound, { roundId, version: 1, name: "Late feed", opensOn: "2026-05-01", closesOn: "2026-05-20" });
+  },
+  "programs/list-programs": () => attempt(listPrograms, {}),
+  "programs/put-on-program": async (house, company) => {
+    const { programId } = await aRound(house, company);
+    return attempt(putOnProgram, { programId, properties: { [(await aZone(house, company)).propertyId]: "yes" as const } });
+  },
+  "programs/read-program": async (house, company) => attempt(readProgram, { programId: await aProgram(house, company) }),
+  "programs/remove-round": async (house, company) => attempt(removeRound, { roundId: (await aRound(house, company)).roundId }),
+  "stock/list-movements": async (house, company) => attempt(listMovements, { productId: await aFeed(house, company) }),
+  "stock/list-stock": () => attempt(listStock, {}),
+  "stock/move-stock": async (house, company) => {
+    const productId = await aFeed(house, company);
+    await aDelivery(house, company, productId);
+    const lotId = await lotOf(house, productId);
+    return attempt(moveStock, { ...moveForm(house, productId, `vehicle:${await aTruck(house, company)}`), lotId });
+  },
+  "stock/receive-delivery": async (house, company) => attempt(receiveDelivery, deliveryForm(house, await aFeed(house, company))),
+  "visits/call-off-visit": async (house, company) =>
+    attempt(callOffVisit, { visitId: (await aVisit(house, company)).visitId, version: 1, reason: "The customer asked" }),
+  "visits/change-visit-task": async (house, company) => {
+    const { visitId, zoneId } = await aVisit(house, company);
+    return attempt(changeVisitTask, { visitId, version: 1, line: 1, rate: "2 lb/1,000 sq ft", lawns: { [zoneId]: "yes" as const }, equipmentId: "" });
+  },
+  "visits/list-visits": () => attempt(listVisits, {}),
+  "visits/plan-visit": async (house, company) =>
+    attempt(planVisit, visitForm(house, { ...(await aZone(house, company)), productId: await aLabeledFeed(house, company) })),
+  "visits/read-visit-plan": async (house, company) => attempt(readVisitPlan, { visitId: (await aVisit(house, company)).visitId }),
 };
 
 /** The names of all use cases of a member. */
 export const USE_CASE_NAMES = Object.keys(ATTEMPTS) as readonly UseCaseName[];
 
-/** Those that only read. */
-export const READING: ReadonlySet<UseCaseName> = new Set([
-  ...(["companies/read-company", "people/list-people", "people/read-person"] as const),
-  ...(["properties/check-customer-list", "properties/list-properties", "properties/read-customer-list", "properties/read-property"] as const),
-]);
+/** Those that only read, by their verb. */
+export const READING: ReadonlySet<UseCaseName> = new Set(USE_CASE_NAMES.filter((name) => /\/(?:read|list|check|preview)-/u.test(name)));

@@ -5,13 +5,9 @@ import { once } from "node:events";
 import { chown, mkdtemp, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { setTimeout as pause } from "node:timers/promises";
-import pg from "pg";
 import { chooseDatabaseAccount } from "../../scripts/launch/database-account.mjs";
 import { findFreePort } from "../../scripts/launch/ports.mjs";
-
-const START_ATTEMPTS = 100;
-const ATTEMPT_PAUSE_MILLISECONDS = 100;
+import { waitUntilReady } from "./until-ready.mjs";
 
 /** The variable with the place of the PgBouncer program; the test runner sets it. */
 const PROGRAM_VARIABLE = "HALFPASS_PGBOUNCER";
@@ -59,7 +55,7 @@ export async function startPooler(databaseUrl: string, serverConnections: number
     return address.href;
   };
   try {
-    await waitUntilReady(addressOf(databaseUrl), () => log);
+    await waitUntilReady(addressOf(databaseUrl), { name: "The pooler", supervisor, readLog: () => log });
   } catch (error) {
     await stop();
     throw error;
@@ -85,18 +81,4 @@ function settingsOf(server: URL, { port, users, serverConnections }: { port: num
     "max_client_conn = 50",
     "",
   ].join("\n");
-}
-
-async function waitUntilReady(address: string, readLog: () => string): Promise<void> {
-  for (let attempt = 0; attempt < START_ATTEMPTS; attempt += 1) {
-    const client = new pg.Client({ connectionString: address });
-    try {
-      await client.connect();
-      await client.end();
-      return;
-    } catch {
-      await pause(ATTEMPT_PAUSE_MILLISECONDS);
-    }
-  }
-  throw new Error(`The pooler did not start. It said:\n${readLog()}`);
 }

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
+import { groupedBy } from "#domain/foundation/grouping";
 import { accept } from "#domain/foundation/outcome";
 import { type ClientStanding, type Mower } from "#domain/properties/client-standing";
 import { type TypedPiece } from "#domain/properties/lawn-pieces";
@@ -98,24 +99,14 @@ function lengthOrNone(amount: bigint | null): Length | null {
   return amount === null ? null : fromAmount("length", amount);
 }
 
-function byKey<Row, Key>(rows: readonly Row[], keyOf: (row: Row) => Key): ReadonlyMap<Key, readonly Row[]> {
-  const groups = new Map<Key, Row[]>();
-  for (const row of rows) {
-    const group = groups.get(keyOf(row));
-    if (group === undefined) groups.set(keyOf(row), [row]);
-    else group.push(row);
-  }
-  return groups;
-}
-
 async function readLawns(work: Work, propertyId: string): Promise<readonly LawnOnFile[]> {
   const { companyId } = work.company;
   const zones = await work.tx.zone.findMany({ where: { companyId, propertyId, removedAt: null }, orderBy: { letter: "asc" } });
   const ofZones = { companyId, zoneId: { in: zones.map(({ zoneId }) => zoneId) } };
   const edges = await work.tx.waterEdge.findMany({ where: { ...ofZones, removedAt: null }, orderBy: [{ createdAt: "asc" }, { waterEdgeId: "asc" }] });
   const tests = await work.tx.soilTest.findMany({ where: ofZones, orderBy: [{ sampledOn: "desc" }, { createdAt: "desc" }, { soilTestId: "asc" }] });
-  const edgesOf = byKey(edges, ({ zoneId }) => zoneId);
-  const testsOf = byKey(tests, ({ zoneId }) => zoneId);
+  const edgesOf = groupedBy(edges, ({ zoneId }) => zoneId);
+  const testsOf = groupedBy(tests, ({ zoneId }) => zoneId);
   return zones.map((zone) => ({
     zoneId: zone.zoneId,
     version: zone.version,
@@ -144,7 +135,7 @@ async function readStations(work: Work, propertyId: string): Promise<readonly St
   const { companyId } = work.company;
   const stations = await work.tx.station.findMany({ where: { companyId, propertyId, removedAt: null }, orderBy: { number: "asc" } });
   const links = await work.tx.stationZone.findMany({ where: { companyId, stationId: { in: stations.map(({ stationId }) => stationId) } } });
-  const linksOf = byKey(links, ({ stationId }) => stationId);
+  const linksOf = groupedBy(links, ({ stationId }) => stationId);
   return stations.map(({ stationId, version, number, name, testDepth, testMinutes, testedOn, longestRunMinutes }) => ({
     stationId, version, number, name, longestRunMinutes,
     test:

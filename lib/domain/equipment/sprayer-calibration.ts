@@ -7,7 +7,7 @@ import { type FlowTest, measureFlow } from "#domain/equipment/sprayer-flow";
 import { type Finding, note, takeCare } from "#domain/foundation/finding";
 import { accept, badInput, missingFact, type Outcome } from "#domain/foundation/outcome";
 import { type Density } from "#domain/quantities/density";
-import { canonicalAmountOf, type ExactQuantity, type Measure } from "#domain/quantities/exact-quantity";
+import { canonicalAmountOf, type ExactQuantity, fromExactAmount, type Measure } from "#domain/quantities/exact-quantity";
 import { type Rate, rateFromAmounts } from "#domain/quantities/rate";
 import { divideRational, multiplyRational, ONE, type Rational } from "#domain/quantities/rational";
 import { type Dimension } from "#domain/quantities/units";
@@ -25,14 +25,20 @@ export interface SmallAreaRun {
   readonly volume: Measure<"volume">;
 }
 
-/** How a sprayer was calibrated, with all that was measured. */
+/**
+ * How a sprayer was calibrated, with all that was measured. What one catch of a boom holds belongs to one spacing, and
+ * all that a backpack's wand gives to its swath.
+ */
 export type SprayerTest =
   | (FlowTest & { readonly method: "boom"; readonly nozzleSpacing: Measure<"length">; readonly pace: Pace })
   | (FlowTest & { readonly method: "backpack"; readonly swath: Measure<"length">; readonly pace: Pace })
   | (FlowTest & { readonly method: "gun"; readonly coverings: readonly TimedCovering[] })
   | { readonly method: "small-area"; readonly runs: readonly SmallAreaRun[] };
 
-/** What was caught, and what is to be sprayed. Water that stands for a denser spray is corrected by its density. */
+/**
+ * What was caught, and what is to be sprayed. Water that stands for a denser spray is corrected by its density. A nominal
+ * flow is always one of water.
+ */
 export type CaughtLiquid =
   | { readonly kind: "the-spray-itself" }
   | { readonly kind: "water-for-a-spray"; readonly sprayDensity: Density };
@@ -44,6 +50,8 @@ export interface SprayerCalibration {
   readonly basis: "measured" | "nominal";
   /** The average flow of one nozzle, or of the gun, a minute; none by the small-area method. */
   readonly flowPerMinute: ExactQuantity<"volume"> | undefined;
+  /** The ground that this flow covers in a minute without turns: a nozzle's share of a boom; none by the small area. */
+  readonly areaPerMinute: ExactQuantity<"area"> | undefined;
   /** As it was caught. */
   readonly caughtRate: Rate<"carrier-volume-per-area">;
   /** As the finished spray goes out. */
@@ -61,6 +69,7 @@ const FEWEST_GUN_RUNS = 3;
 interface Measured {
   readonly basis: "measured" | "nominal";
   readonly flowPerMinute: ExactQuantity<"volume"> | undefined;
+  readonly areaPerMinute: ExactQuantity<"area"> | undefined;
   readonly caughtRate: Rate<"carrier-volume-per-area">;
   readonly uncertainty: Uncertainty;
   readonly findings: readonly Finding[];
@@ -106,6 +115,7 @@ function measureRuns(runs: readonly SmallAreaRun[]): Outcome<Measured> {
   return accept({
     basis: "measured",
     flowPerMinute: undefined,
+    areaPerMinute: undefined,
     caughtRate: carrierRateOf(averageOf(rates)),
     uncertainty: uncertaintyOf(rates),
     findings: runs.length === 1 ? [oneRunNote()] : [],
@@ -124,6 +134,7 @@ function measureFlowAndTime(
   return accept({
     basis,
     flowPerMinute,
+    areaPerMinute: fromExactAmount("area", divideRational(ONE, time.value.minutesPerArea)),
     caughtRate: carrierRateOf(multiplyRational(flowPerMinute.exactAmount, time.value.minutesPerArea)),
     uncertainty: combinedUncertainty([flow.value.uncertainty, time.value.uncertainty]),
     findings: [...flow.value.findings, ...time.value.findings],

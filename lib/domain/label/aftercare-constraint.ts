@@ -47,6 +47,7 @@ export type SignDownTrigger =
       readonly orReentryIfLater: boolean;
     }
   | { readonly trigger: "day-following"; readonly daysFollowing: number; readonly orReentryIfLater: boolean }
+  | { readonly trigger: "days-after-completion"; readonly daysAfter: number; readonly orReentryIfLater: boolean }
   | { readonly trigger: "sunset-of-day-following"; readonly daysFollowing: number; readonly orReentryIfLater: boolean }
   | { readonly trigger: "no-time-required" };
 

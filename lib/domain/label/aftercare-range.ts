@@ -43,7 +43,8 @@ function reachesOf(label: LabelAftercare): readonly (Reach | ReachBack)[] {
 function signReach(down: StatedSignDown): readonly Reach[] {
   if (down.trigger === "no-time-required") return [];
   if (down.trigger === "elapsed") return [{ anchor: down.anchor, durationMinutes: down.durationMinutes }];
-  return [{ anchor: "calendar-day", days: down.daysFollowing }];
+  const days = down.trigger === "days-after-completion" ? down.daysAfter : down.daysFollowing;
+  return [{ anchor: "calendar-day", days }];
 }
 
 type StatedSignDown = ReturnType<typeof statedConstraint<"posting-sign">>[number]["mayComeDown"];

@@ -62,10 +62,16 @@ export function inReasonOrder(reasons: readonly AftercareReason[]): readonly Aft
   return [...byKey.keys()].toSorted().flatMap((key) => byKey.get(key) ?? []);
 }
 
+/** What is waited for, in words; "watered in and dry" says the dry and the watered in of other products too. */
+function waitWords(waitsFor: readonly string[]): string {
+  const most = waitsFor.find((words) => words === "watered in and dry");
+  return waitsFor.filter((words) => most === undefined || words === most || !most.includes(words)).join(" and ");
+}
+
 /** How an end is said: a time, an estimated one, or only what is waited for. */
 export function endWords({ atEpochMilliseconds, isEstimate, waitsFor }: AftercareEnd, timeZone: string): string {
-  if (atEpochMilliseconds === null) return `${waitsFor.join(" and ")}; no time can be given`;
-  const words = localWords(atEpochMilliseconds, timeZone, "up");
+  if (atEpochMilliseconds === null) return `${waitWords(waitsFor)}; no time can be given`;
+  const words = localWords(atEpochMilliseconds, timeZone, "end");
   return isEstimate ? `about ${words}, an estimate` : words;
 }
 
@@ -124,8 +130,8 @@ export function joinMayNots(
     startsAtEpochMilliseconds,
     endsAtEpochMilliseconds: end.atEpochMilliseconds,
     isEstimate: end.isEstimate,
-    words: `${MAY_NOT_WORDS[row]}${end.waitsFor.length > 0 ? ` until ${end.waitsFor.join(" and ")}` : ""}.`,
-    startsAtWords: localWords(startsAtEpochMilliseconds, from.timeZone, "down"),
+    words: `${MAY_NOT_WORDS[row]}${end.waitsFor.length > 0 ? ` until ${waitWords(end.waitsFor)}` : ""}.`,
+    startsAtWords: localWords(startsAtEpochMilliseconds, from.timeZone, "start"),
     endsAtWords: endWords(end, from.timeZone),
     reasons: inReasonOrder(reasons),
   }));

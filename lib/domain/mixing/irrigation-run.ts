@@ -78,9 +78,16 @@ export function irrigationRun(station: IrrigationStation, depth: WateringDepth, 
     elapsedMinutes: totalMinutes + soakMinutes * (runsMinutes.length - 1),
     rounding,
     depthReached: exactText(canonicalAmountOf(depthIn(depthPerHour, minutes))),
-    sentence: runSentence(stationName, runsMinutes, soakMinutes),
+    sentence: `${runSentence(stationName, runsMinutes, soakMinutes)}${ROUNDING_WORDS[rounding]}`,
   });
 }
+
+/** What a reader has to know of the rounding: only that it went down, and why. */
+const ROUNDING_WORDS: Readonly<Record<MinuteRounding, string>> = {
+  unchanged: "",
+  "up-to-whole-minute": "",
+  "down-to-stay-within-most": " (Rounded down, since a minute more would pass the most that is allowed.)",
+};
 
 function isWhole(value: number, lowest: number): boolean {
   return Number.isInteger(value) && value >= lowest && value <= LONGEST_RUN_MINUTES;

@@ -1,4 +1,4 @@
-import { daysBetween, type CalendarDate, formatShortDate } from "#domain/foundation/calendar-date";
+import { addDays, type CalendarDate, daysBetween, formatShortDate } from "#domain/foundation/calendar-date";
 import { weekdayOf } from "#domain/mixing/clock-periods";
 import { localTimeAt } from "#domain/weather/local-hours";
 
@@ -16,13 +16,20 @@ export function dateWords(date: CalendarDate): string {
 }
 
 /**
- * An instant as a person there reads it: "Saturday, Mar 7, 2026, 3:10 pm". Seconds go to the next minute for what must
- * be waited for, and are dropped for what is due. An hour that comes twice says which of the two it is.
+ * What an instant is to the reader. What starts or is due drops its seconds; what must be waited for goes to the next
+ * minute. A due time at midnight is said as the end of the day before.
  */
-export function localWords(epochMilliseconds: number, timeZone: string, seconds: "up" | "down"): string {
+export type InstantUse = "start" | "due" | "end";
+
+/**
+ * An instant as a person there reads it: "Saturday, Mar 7, 2026, 3:10 pm". An hour that comes twice says which of the
+ * two it is.
+ */
+export function localWords(epochMilliseconds: number, timeZone: string, use: InstantUse): string {
   const minutes = epochMilliseconds / ONE_MINUTE_MILLISECONDS;
-  const whole = (seconds === "up" ? Math.ceil(minutes) : Math.floor(minutes)) * ONE_MINUTE_MILLISECONDS;
+  const whole = (use === "end" ? Math.ceil(minutes) : Math.floor(minutes)) * ONE_MINUTE_MILLISECONDS;
   const { date, localTime } = localTimeAt(whole, timeZone);
+  if (use === "due" && localTime === "00:00") return `the end of ${dateWords(addDays(date, -1))}`;
   const [hour, minute] = localTime.split(":").map(Number) as [number, number];
   const clock = `${hour % 12 || 12}${minute === 0 ? "" : `:${String(minute).padStart(2, "0")}`} ${hour < 12 ? "am" : "pm"}`;
   return `${dateWords(date)}, ${clock}${whichOfTwo(whole, timeZone)}`;

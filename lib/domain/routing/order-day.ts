@@ -13,12 +13,15 @@ import {
   timeOrder,
 } from "#domain/routing/day-timing";
 import { whyLeftOut } from "#domain/routing/left-out-reason";
-import { isSettled, mergePinned } from "#domain/routing/pinned-order";
+import { hasPinned, isSettled, mergePinned } from "#domain/routing/pinned-order";
 import { improveOrder } from "#domain/routing/route-moves";
 import { type TravelMatrix, travelMeters, travelSeconds } from "#domain/routing/travel-time";
 
 /** How often the day is begun anew with what was left out going in first. */
-const ROUNDS_FOR_LEFT_OUT = 6;
+const ROUNDS_FOR_LEFT_OUT = 4;
+
+/** With pinned stops, up to this many stops are weighed against each other at every insertion. */
+const MOST_STOPS_JUDGED_TOGETHER = 60;
 
 /**
  * Orders one crew's stops of one day: serve the heaviest sum of what is due, then the least overtime, then the least
@@ -27,7 +30,8 @@ const ROUNDS_FOR_LEFT_OUT = 6;
  *
  * The search builds orders by cheapest insertion and improves them until no change of a known kind helps. It is good,
  * not perfect, and the same question always has the same answer: of equals, the stop listed first goes first. Given
- * the order in which the day stands (stop ids, unknown ones skipped), the answer is never worse than that order.
+ * the order in which the day stands (stop ids, unknown ones skipped), the answer is never worse than that order, where
+ * it can be kept as it stands and names every pinned stop.
  *
  * Refuses what {@link refuseRouteDay} refuses, and a standing order that names a stop twice.
  */
@@ -94,14 +98,20 @@ function build(
   standing: readonly StopIndex[],
 ): TimedOrder {
   const isPinned = (stop: StopIndex) => defined(problem.pins[stop]) > 0;
-  let pinned = mergePinned(problem, all.filter(isPinned));
+  const empty = defined(timeOrder(problem, []));
   const unpinned = [...groups, all].map((group) => group.filter((stop) => !isPinned(stop)));
+  const standingUnpinned = standing.filter((stop) => !isPinned(stop));
+  let pinned = mergePinned(problem, all.filter(isPinned));
+  // Judging every place of every stop between pinned ones grows with the fourth power: on a long day one by one.
+  const isLong = pinned.length > 0 && all.length > MOST_STOPS_JUDGED_TOGETHER;
+  const inTurn = isLong ? insertGroups(problem, empty, unpinned).order.map((stop) => [stop]) : [];
   for (;;) {
-    const begun = appendInOrder(problem, defined(timeOrder(problem, [])), pinned);
-    const withStanding = appendInOrder(problem, begun, standing.filter((stop) => !isPinned(stop)));
-    const built = insertGroups(problem, withStanding, unpinned);
-    if (isSettled(problem, built.order)) return built;
+    const begun = appendInOrder(problem, empty, pinned);
     pinned = begun.order.slice(0, -1);
+    const withStanding = appendInOrder(problem, begun, standingUnpinned);
+    const remaining = isLong ? unpinned.flat().map((stop) => [stop]) : unpinned;
+    const built = insertGroups(problem, withStanding, [...inTurn, ...remaining]);
+    if (isSettled(problem, built.order)) return built;
   }
 }
 
@@ -109,8 +119,8 @@ function build(
 function improveFully(problem: DayProblem, built: TimedOrder): TimedOrder {
   let current = improveOrder(problem, built);
   for (;;) {
-    const next = withOneMore(problem, current) ?? withExchange(problem, current);
-    if (next === undefined) return current;
+    const next = withOneMore(problem, current) ?? withExchanges(problem, current);
+    if (next === current) return current;
     current = improveOrder(problem, next);
   }
 }
@@ -124,20 +134,25 @@ function withOneMore(problem: DayProblem, timed: TimedOrder): TimedOrder | undef
   return insertCheapest(problem, timed, leftOutOf(problem, timed));
 }
 
-/** A left-out stop in the place of a served one that isn't pinned, where that makes a better day. */
-function withExchange(problem: DayProblem, timed: TimedOrder): TimedOrder | undefined {
-  const leftOut = leftOutOf(problem, timed);
-  for (const served of leftOut.length === 0 ? [] : timed.order) {
+/** Left-out stops in the place of served ones that aren't pinned, wherever that makes a better day. */
+function withExchanges(problem: DayProblem, timed: TimedOrder): TimedOrder {
+  let current = timed;
+  const isLong = timed.order.length > MOST_STOPS_JUDGED_TOGETHER && hasPinned(problem, timed.order);
+  for (const served of timed.order) {
+    const leftOut = leftOutOf(problem, current);
+    if (leftOut.length === 0) return current;
     if (defined(problem.pins[served]) > 0) continue;
-    const rest = timeOrder(problem, mergePinned(problem, timed.order.filter((stop) => stop !== served)));
+    const rest = timeOrder(problem, mergePinned(problem, current.order.filter((stop) => stop !== served)));
     if (rest === undefined) continue;
-    for (const stop of leftOut) {
-      const changed = insertCheapest(problem, rest, [stop]);
+    const weight = defined(problem.weights[served]);
+    for (const stop of leftOut.filter((candidate) => defined(problem.weights[candidate]) >= weight)) {
+      const inItsPlace = () => timeOrder(problem, current.order.map((other) => (other === served ? stop : other)));
+      const changed = isLong && current.order.includes(served) ? inItsPlace() : insertCheapest(problem, rest, [stop]);
       if (changed === undefined || !isSettled(problem, changed.order)) continue;
-      if (compareOrders(problem, changed, timed) < 0) return changed;
+      if (compareOrders(problem, changed, current) < 0) current = changed;
     }
   }
-  return undefined;
+  return current;
 }
 
 function writeDay(question: RouteDayQuestion, travel: TravelMatrix, problem: DayProblem, timed: TimedOrder): DayRoute {

@@ -99,13 +99,18 @@ function changedOrder(problem: DayProblem, judged: JudgedOrder, move: Move): Tim
   const { order, departures } = judged.timed;
   let clock = move.first === 0 ? problem.dayStartSeconds : defined(departures[move.first - 1]);
   let node = nodeAt(problem, order, move.first - 1);
-  const middle = move.runs.flatMap((run) => stopsOf(order, run));
-  for (const stop of middle) {
-    clock = departureFrom(problem, stop, node, clock);
-    node = stop;
+  for (const { first, last, isTurned } of move.runs) {
+    for (let step = 0; step <= last - first; step += 1) {
+      const stop = defined(order[isTurned ? last - step : first + step]);
+      clock = departureFrom(problem, stop, node, clock);
+      if (clock > problem.latestReturnSeconds) return undefined;
+      node = stop;
+    }
   }
-  if (clock + driveBetween(problem, node, nodeAt(problem, order, move.last + 1)) > defined(judged.latest[move.last + 1])) return undefined;
-  return timeOrder(problem, [...order.slice(0, move.first), ...middle, ...order.slice(move.last + 1)]);
+  const next = move.last + 1;
+  if (clock + driveBetween(problem, node, nodeAt(problem, order, next)) > defined(judged.latest[next])) return undefined;
+  const middle = move.runs.flatMap((run) => stopsOf(order, run));
+  return timeOrder(problem, [...order.slice(0, move.first), ...middle, ...order.slice(next)]);
 }
 
 function movesWithin(problem: DayProblem, judged: JudgedOrder, first: number, last: number): Move[] {

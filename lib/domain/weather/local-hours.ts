@@ -48,6 +48,15 @@ function instantAt(date: CalendarDate, hour: number, timeZone: string): number {
   return TZDate.tz(timeZone, year, month - 1, day, hour).getTime();
 }
 
+/**
+ * The instant at which a clock in a time zone shows a minute of a day (0 is midnight); where it skips that minute, the
+ * first instant after; where it shows it twice, the first. The zone must be a known one.
+ */
+export function instantOfMinute(date: CalendarDate, minuteOfDay: number, timeZone: string): number {
+  const [year, month, day] = date.split("-").map(Number) as [number, number, number];
+  return TZDate.tz(timeZone, year, month - 1, day, Math.floor(minuteOfDay / 60), minuteOfDay % 60).getTime();
+}
+
 /** From the first instant of a local day until that of the next: 24 h, or 23 or 25 when clocks change. */
 export function localDay(date: CalendarDate, timeZone: string): Outcome<Span> {
   const refusal = refuseZone(timeZone);

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { addDays } from "#domain/foundation/calendar-date";
-import { isTimeZone, localDay, localHours, localTimeAt, noonToNoon } from "#domain/weather/local-hours";
+import { isTimeZone, instantOfMinute, localDay, localHours, localTimeAt, noonToNoon } from "#domain/weather/local-hours";
 import { day, refusalOf, valueOf } from "../../support/domain-answers";
 
 const NEW_YORK = "America/New_York";
@@ -115,4 +115,12 @@ describe("time zones", () => {
       utcOffsetMinutes: -240,
     });
   });
+});
+
+test("a minute of the day is an instant, on the days when clocks change too", () => {
+  const at = (date: string, minute: number) => new Date(instantOfMinute(day(date), minute, "America/Chicago")).toISOString();
+  expect(at("2026-04-14", 9 * 60 + 12)).toBe("2026-04-14T14:12:00.000Z");
+  expect(at("2026-03-08", 3 * 60)).toBe("2026-03-08T08:00:00.000Z");
+  expect(at("2026-11-01", 30)).toBe("2026-11-01T05:30:00.000Z");
+  expect(at("2026-11-01", 9 * 60)).toBe("2026-11-01T15:00:00.000Z");
 });

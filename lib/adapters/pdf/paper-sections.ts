@@ -1,0 +1,47 @@
+// Parts that several papers have in common.
+import { type LoadingGroup, groupsToLoad } from "#domain/papers/loading-list";
+import { type PaperFinding } from "#domain/papers/paper";
+import { STYLE, line } from "./block";
+import { findingBlock } from "./finding-blocks";
+import { type FlowItem, block, gap, rows, together } from "./flow";
+import { table } from "./table";
+import { tickBoxes, BOX_POINTS } from "./write-in";
+
+/** The subject of a paper, in its largest letters. */
+export function titled(text: string): FlowItem {
+  return block(line(text, STYLE.title, { type: "H1" }));
+}
+
+/** A heading that stays with what it heads. */
+export function section(title: string, ...items: readonly FlowItem[]): FlowItem[] {
+  const [first, ...others] = items;
+  const head = block(line(title, STYLE.section, { type: "H2" }));
+  return [gap(10), first?.kind === "rows" ? together(head, gap(2), first) : together(head, gap(4), ...(first === undefined ? [] : [first])), ...others];
+}
+
+/** Findings below each other, the gravest first as they come. */
+export function findingItems(findings: readonly PaperFinding[]): FlowItem[] {
+  return findings.flatMap((finding, index) => [gap(index === 0 ? 8 : 4), block(findingBlock(finding))]);
+}
+
+/** What to take along, with a box to tick before each line. */
+export function loadingItems(groups: readonly LoadingGroup[]): FlowItem[] {
+  return groupsToLoad(groups).flatMap(({ title, lines }) => {
+    const columns = [
+      { head: "", width: { points: BOX_POINTS } },
+      { head: "Amount", width: { points: 108 }, align: "right" as const },
+      { head: title, width: { share: 5 } },
+      // A head over an empty column only makes the eye stop there.
+      { head: lines.some(({ lot }) => lot !== undefined) ? "Lot" : "", width: { share: 2 } },
+      { head: lines.some(({ location }) => location !== undefined) ? "From" : "", width: { share: 2 } },
+    ];
+    const cells = lines.map(({ what, amount, lot, location }) => [
+      tickBoxes([""]),
+      line(amount, STYLE.strongFigure, { type: "TD", align: "right" }),
+      what,
+      line(lot ?? "", STYLE.code, { type: "TD" }),
+      location ?? "",
+    ]);
+    return [gap(8), rows(table(columns, cells, { stand: "middle" }))];
+  });
+}

@@ -1,0 +1,80 @@
+import { type Outcome, badInput } from "#domain/foundation/outcome";
+import { type CustomerNotice, missingParts, noticeFields } from "#domain/papers/customer-notice";
+import { type PaperValue, wordsOf } from "#domain/papers/paper";
+import { type Block, STYLE, beside, line, span, stack, words } from "./block";
+import { fieldRows } from "./field-grid";
+import { findingBlock } from "./finding-blocks";
+import { type FlowItem, block, gap, rows } from "./flow";
+import { drawFramedPaper } from "./page-frame";
+import { section } from "./paper-sections";
+import { type PaperSize } from "./sheet";
+import { type Column, table } from "./table";
+import { writingRule } from "./write-in";
+
+const PLAIN = { face: "sans", sizePoints: 12 } as const;
+const PLAIN_STRONG = { face: "bold", sizePoints: 12 } as const;
+const QUOTED = { face: "serif", sizePoints: 12 } as const;
+
+/**
+ * A customer notice as PDF. Refuses a notice that lacks a part which its law asks for; where the law's text is not on
+ * file the paper is for the office alone and says so at its top.
+ */
+export async function renderCustomerNotice(notice: CustomerNotice, size: PaperSize = "letter"): Promise<Outcome<Buffer>> {
+  const missing = missingParts(notice);
+  if (notice.law.kind === "on-file" && missing.length > 0) {
+    const parts = missing.join("; ");
+    return badInput("notice", `a notice without: ${parts}`, `all parts of ${notice.law.citation}`, `The notice lacks what ${notice.law.citation} asks for: ${parts}.`);
+  }
+  return drawFramedPaper(notice.frame, size, (flow) => {
+    for (const item of [...headItems(notice), ...bodyItems(notice)]) flow.put(item);
+  });
+}
+
+function headItems({ law, frame, address, customer }: CustomerNotice): FlowItem[] {
+  const title = block(line(frame.title, STYLE.title, { type: "H1" }));
+  const who = [gap(4), block(line(address, STYLE.address)), block(line(customer, PLAIN))];
+  if (law.kind === "on-file") return [title, ...who];
+  const office = `Not for the customer. ${law.missing} (${law.jurisdiction}, ${law.citation})`;
+  return [block(line("For the office only", STYLE.title, { type: "H1" })), gap(4), block(findingBlock({ level: "hold", words: office })), ...who];
+}
+
+function bodyItems(notice: CustomerNotice): FlowItem[] {
+  const { law, frame, precautions, moreInformationPhone, signature } = notice;
+  const removal = law.kind === "on-file" ? section("The lawn marker", block(line(law.markerRemoval, PLAIN))) : [];
+  const cautions = precautions.flatMap(({ product, labelWords }) => [
+    block(words([span(`${product}: `, PLAIN_STRONG), span(labelWords.map((each) => `“${each}”`).join(" "), QUOTED)])),
+    gap(4),
+  ]);
+  return [
+    gap(10),
+    ...fieldRows(noticeFields(notice)).map(block),
+    ...section("What was done", rows(serviceTable(notice))),
+    ...(cautions.length > 0 ? section("What the labels ask of you", ...cautions) : []),
+    ...removal,
+    ...section("More information", block(moreInformation(frame.company.name, moreInformationPhone))),
+    gap(18),
+    block(signatureBlock(signature)),
+    gap(8),
+    block(line(`${law.jurisdiction}: ${law.citation}`, STYLE.small)),
+  ];
+}
+
+function serviceTable({ services }: CustomerNotice) {
+  const columns: Column[] = [
+    { head: "Service", width: { share: 2 } },
+    { head: "Products", width: { share: 3 } },
+  ];
+  // An empty cell is written in by hand, on the rule below it.
+  const cells = services.map(({ service, brandNames }) => [line(service, PLAIN, { type: "TD" }), line(wordsOf(brandNames), QUOTED, { type: "TD" })]);
+  return table(columns, cells, { leastRowPoints: 20 });
+}
+
+function moreInformation(company: string, phone: PaperValue): Block {
+  if (phone.kind === "to-write") return writingRule(`${company}, phone`);
+  return words([span(`${company}, `, PLAIN), span(phone.kind === "said" ? phone.text : "phone not recorded", PLAIN_STRONG)]);
+}
+
+function signatureBlock(signature: PaperValue): Block {
+  if (signature.kind === "said") return words([span("Signed. ", PLAIN_STRONG), span(signature.text, PLAIN)]);
+  return stack([beside([{ width: { share: 3 }, block: writingRule("Signature of the applicator") }, { width: { share: 2 }, block: line("") }])]);
+}

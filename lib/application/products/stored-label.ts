@@ -1,0 +1,101 @@
+import { z } from "zod";
+import { type CompanyTransaction } from "#adapters/postgres/company-work";
+import { invariant } from "#domain/foundation/invariant";
+import { type LabelFacts } from "#domain/label/label-facts";
+import { GENERAL_FIELD_NAMES, type LabelText, USE_FIELD_NAMES } from "#domain/label/label-fields";
+import { readLabelText } from "#domain/label/label-text";
+
+function textsOf<Name extends string>(names: readonly Name[]) {
+  // A field that came later than the entry has been read by nobody.
+  const shape = Object.fromEntries(names.map((name) => [name, z.string().default("")])) as Record<Name, z.ZodDefault<z.ZodString>>;
+  return z.object(shape);
+}
+
+const storedLabelSchema = z.object({
+  productName: z.string(),
+  form: z.enum(["granular", "liquid"]),
+  general: textsOf(GENERAL_FIELD_NAMES),
+  uses: z.array(textsOf(USE_FIELD_NAMES)),
+});
+
+/** A label as it was typed, out of its column. */
+export function labelTextOf(stored: unknown): LabelText {
+  return storedLabelSchema.parse(stored);
+}
+
+/** One entry of a label: what was typed, what it means, who typed it, and who held it against the container. */
+export interface EntryOfLabel {
+  readonly labelEntryId: string;
+  readonly number: number;
+  readonly text: LabelText;
+  readonly facts: LabelFacts;
+  readonly enteredBy: string;
+  readonly enteredAt: Date;
+  readonly confirmation: { readonly by: string; readonly at: Date } | undefined;
+}
+
+/** The entries of a product's label that matter. Only the confirmed one counts; a newer one may wait for its reading back. */
+export interface LabelOfProduct {
+  readonly latest: EntryOfLabel | undefined;
+  readonly confirmed: EntryOfLabel | undefined;
+}
+
+interface EntryRow {
+  readonly label_entry_id: string;
+  readonly product_id: string;
+  readonly number: number;
+  readonly facts: unknown;
+  readonly entered_by: string;
+  readonly entered_at: Date;
+  readonly confirmed_by: string | null;
+  readonly confirmed_at: Date | null;
+}
+
+function entryOf(row: EntryRow): EntryOfLabel {
+  const text = labelTextOf(row.facts);
+  const facts = readLabelText(text);
+  invariant(facts.ok, `label entry ${row.label_entry_id} is one that can be read`);
+  return {
+    labelEntryId: row.label_entry_id,
+    number: row.number,
+    text,
+    facts: facts.value,
+    enteredBy: row.entered_by,
+    enteredAt: row.entered_at,
+    confirmation: row.confirmed_by === null || row.confirmed_at === null ? undefined : { by: row.confirmed_by, at: row.confirmed_at },
+  };
+}
+
+/** The labels of products by product id: the latest entry, and the latest that was confirmed. Products without an entry are left out. */
+export async function labelsOfProducts(
+  tx: CompanyTransaction,
+  companyId: string,
+  productIds: readonly string[],
+): Promise<ReadonlyMap<string, LabelOfProduct>> {
+  const rows = await tx.$queryRaw<EntryRow[]>`
+    WITH entry AS (
+      SELECT e.*, who.name AS entered_by, confirmer.name AS confirmed_by, c.confirmed_at
+      FROM label_entry e
+      JOIN person who ON who.company_id = e.company_id AND who.person_id = e.person_id
+      LEFT JOIN label_confirmation c ON c.company_id = e.company_id AND c.label_entry_id = e.label_entry_id
+      LEFT JOIN person confirmer ON confirmer.company_id = c.company_id AND confirmer.person_id = c.person_id
+      WHERE e.company_id = ${companyId}::uuid AND e.product_id = ANY(${[...productIds]}::uuid[])
+    )
+    SELECT label_entry_id, product_id, number, facts, entered_by, entered_at, confirmed_by, confirmed_at
+    FROM entry e
+    WHERE number = (SELECT max(number) FROM entry l WHERE l.product_id = e.product_id)
+       OR number = (SELECT max(number) FROM entry l WHERE l.product_id = e.product_id AND l.confirmed_at IS NOT NULL)
+    ORDER BY product_id, number`;
+  const labels = new Map<string, LabelOfProduct>();
+  for (const row of rows) {
+    const entry = entryOf(row);
+    const before = labels.get(row.product_id);
+    labels.set(row.product_id, { latest: entry, confirmed: entry.confirmation === undefined ? before?.confirmed : entry });
+  }
+  return labels;
+}
+
+/** The confirmed facts of a product's label, or undefined where nobody has confirmed one: then nothing may be planned with it. */
+export async function confirmedLabel(tx: CompanyTransaction, companyId: string, productId: string): Promise<LabelFacts | undefined> {
+  return (await labelsOfProducts(tx, companyId, [productId])).get(productId)?.confirmed?.facts;
+}

@@ -1,0 +1,179 @@
+import { type CalendarDate } from "#domain/foundation/calendar-date";
+import { groupedBy } from "#domain/foundation/grouping";
+import { type LicenseKind } from "#domain/crew/license";
+import { type UsState } from "#domain/company/us-state";
+import { exactly } from "#domain/quantities/exact-quantity";
+import { parseQuantity } from "#domain/quantities/parse-quantity";
+import { fromAmount } from "#domain/quantities/quantity";
+import { isGrass } from "#domain/turf/grass";
+import { type IrrigationStation } from "#domain/mixing/irrigation-run";
+import { multiplyExact } from "#domain/quantities/exact-quantity";
+import { rational } from "#domain/quantities/rational";
+import { type TicketLawn, type TicketTool } from "#domain/mixing/ticket-question";
+import { type ZoneSeeding } from "#domain/mixing/seeding-aftercare";
+import { type CalibrationOnFile, calibrationsOnFile, type EquipmentOnFile, equipmentOnFile } from "#application/equipment/gear-on-file";
+import { type LabelOfProduct, labelsOfProducts } from "#application/products/stored-label";
+import { calendarDayOf, calendarDayOrNone } from "#application/stored-day";
+import { type Work } from "#application/use-case";
+import { historyOfZones } from "#application/register/zone-history";
+import { type VisitRow } from "#application/visits/visit-rows";
+
+/** A person's license, as far as a mix ticket asks. */
+export interface LicenseOnFile {
+  readonly licenseId: string;
+  readonly personId: string;
+  readonly kind: LicenseKind;
+  readonly state: UsState;
+  readonly number: string;
+  readonly category: string;
+  readonly issuedOn: CalendarDate | null;
+  readonly expiresOn: CalendarDate;
+}
+
+/** A lawn with what its aftercare hangs on. */
+export interface LawnFacts {
+  readonly lawn: TicketLawn;
+  readonly propertyId: string;
+  readonly seedings: readonly ZoneSeeding[];
+  readonly stations: readonly IrrigationStation[];
+}
+
+/** Everything on file that the mix tickets of some visits are computed from, read once for all of them. */
+export interface TicketFacts {
+  readonly lawnsByProperty: ReadonlyMap<string, readonly LawnFacts[]>;
+  readonly labels: ReadonlyMap<string, LabelOfProduct>;
+  readonly gear: readonly EquipmentOnFile[];
+  readonly calibrations: readonly CalibrationOnFile[];
+  readonly tools: readonly TicketTool[];
+  /** Per product what the shop, the trucks and the tanks hold, in canonical units. */
+  readonly onHand: ReadonlyMap<string, bigint>;
+  readonly productOf: ReadonlyMap<string, { readonly name: string; readonly countedBy: "mass" | "volume" }>;
+  readonly personOf: ReadonlyMap<string, string>;
+  readonly licenses: readonly LicenseOnFile[];
+}
+
+/** Rest between runs of a station where the soil can't take the water at once. Common practice, until a site is measured. */
+const SOAK_MINUTES = 30;
+
+/** Reads the facts for all of the visits with a fixed number of queries, whatever their number. */
+export async function readTicketFacts(work: Work, visits: readonly VisitRow[]): Promise<TicketFacts> {
+  const { companyId } = work.company;
+  const productIds = [...new Set(visits.flatMap(({ treatments }) => treatments.map(({ productId }) => productId)))];
+  const gear = await equipmentOnFile(work);
+  const [products, people] = [
+    await work.tx.product.findMany({ where: { companyId, productId: { in: productIds } } }),
+    await work.tx.person.findMany({ where: { companyId } }),
+  ];
+  return {
+    lawnsByProperty: await lawnsOf(work, [...new Set(visits.map(({ property }) => property.propertyId))]),
+    labels: await labelsOfProducts(work.tx, companyId, productIds),
+    gear,
+    calibrations: await calibrationsOnFile(work, gear),
+    tools: await toolsOf(work),
+    onHand: await onHandOf(work, productIds),
+    productOf: new Map(products.map(({ productId, name, countedBy }) => [productId, { name, countedBy: countedBy as "mass" | "volume" }])),
+    personOf: new Map(people.map(({ personId, name }) => [personId, name])),
+    licenses: await licensesOnFile(work),
+  };
+}
+
+async function lawnsOf(work: Work, propertyIds: readonly string[]): Promise<ReadonlyMap<string, readonly LawnFacts[]>> {
+  const { companyId } = work.company;
+  const zones = await work.tx.zone.findMany({ where: { companyId, propertyId: { in: [...propertyIds] }, removedAt: null }, orderBy: { letter: "asc" } });
+  const zoneIds = zones.map(({ zoneId }) => zoneId);
+  const edgesOf = groupedBy(await work.tx.waterEdge.findMany({ where: { companyId, zoneId: { in: zoneIds }, removedAt: null }, orderBy: { createdAt: "asc" } }), ({ zoneId }) => zoneId);
+  const testsOf = groupedBy(await work.tx.soilTest.findMany({ where: { companyId, zoneId: { in: zoneIds } } }), ({ zoneId }) => zoneId);
+  const stationsOf = await stationsByZone(work, propertyIds);
+  const historyOf = await historyOfZones(work, propertyIds);
+  const lawns = zones.map((zone): LawnFacts => {
+    const establishedOn = calendarDayOrNone(zone.establishedOn);
+    return {
+      propertyId: zone.propertyId,
+      seedings: zone.establishedBy === "seed" && establishedOn !== null ? [{ date: establishedOn, method: "broadcast", standing: "done" }] : [],
+      stations: stationsOf.get(zone.zoneId) ?? [],
+      lawn: {
+        zoneId: zone.zoneId,
+        letter: zone.letter,
+        name: zone.name,
+        area: fromAmount("area", zone.area),
+        areaOrigin: zone.areaOrigin as TicketLawn["areaOrigin"],
+        grasses: zone.grasses.filter(isGrass),
+        grassesAssumed: zone.grassesAssumed,
+        waterEdges: (edgesOf.get(zone.zoneId) ?? []).map(({ name, length, width }) => ({
+          name,
+          length: length === null ? "unknown" : fromAmount("length", length),
+          width: width === null ? "unknown" : fromAmount("length", width),
+        })),
+        soilTests: (testsOf.get(zone.zoneId) ?? []).map(({ sampledOn, phosphorus }) => ({
+          sampledOn: calendarDayOf(sampledOn),
+          phosphorus: phosphorus as TicketLawn["soilTests"][number]["phosphorus"],
+        })),
+        establishedOn: establishedOn ?? "unknown",
+        history: historyOf.get(zone.zoneId) ?? [],
+      },
+    };
+  });
+  return groupedBy(lawns, ({ propertyId }) => propertyId);
+}
+
+async function stationsByZone(work: Work, propertyIds: readonly string[]): Promise<ReadonlyMap<string, readonly IrrigationStation[]>> {
+  const { companyId } = work.company;
+  const rows = await work.tx.station.findMany({ where: { companyId, propertyId: { in: [...propertyIds] }, removedAt: null }, orderBy: { number: "asc" } });
+  const links = await work.tx.stationZone.findMany({ where: { companyId, stationId: { in: rows.map(({ stationId }) => stationId) } } });
+  const stationOf = new Map(
+    rows.map((row): readonly [string, IrrigationStation] => [
+      row.stationId,
+      {
+        stationName: `${String(row.number)} ${row.name}`,
+        depthPerHour:
+          row.testDepth === null || row.testMinutes === null ? "not-tested" : multiplyExact(fromAmount("length", row.testDepth), rational(60n, BigInt(row.testMinutes))),
+        cycle: row.longestRunMinutes === null ? "none" : { longestRunMinutes: row.longestRunMinutes, soakMinutes: SOAK_MINUTES },
+      },
+    ]),
+  );
+  const ordered = rows.flatMap(({ stationId }) => links.filter((link) => link.stationId === stationId));
+  const byZone = groupedBy(ordered, ({ zoneId }) => zoneId);
+  return new Map([...byZone].map(([zoneId, own]) => [zoneId, own.flatMap(({ stationId }) => stationOf.get(stationId) ?? [])]));
+}
+
+async function toolsOf(work: Work): Promise<readonly TicketTool[]> {
+  const rows = await work.tx.measuringTool.findMany({ where: { companyId: work.company.companyId, stoodDownAt: null }, orderBy: [{ createdAt: "asc" }, { measuringToolId: "asc" }] });
+  return rows.flatMap(({ name, dimension, mark }): readonly TicketTool[] => {
+    const parsed = parseQuantity(mark, { field: "mark", dimensions: [dimension as "mass" | "volume"] });
+    return parsed.ok ? [{ name, mark: parsed.value.exact }] : [];
+  });
+}
+
+async function onHandOf(work: Work, productIds: readonly string[]): Promise<ReadonlyMap<string, bigint>> {
+  const { companyId } = work.company;
+  const lots = await work.tx.lot.findMany({ where: { companyId, productId: { in: [...productIds] } } });
+  const places = await work.tx.stockLocation.findMany({ where: { companyId, kind: { in: ["shop", "truck", "tank"] } } });
+  const balances = await work.tx.stockBalance.findMany({
+    where: { companyId, lotId: { in: lots.map(({ lotId }) => lotId) }, stockLocationId: { in: places.map(({ stockLocationId }) => stockLocationId) } },
+  });
+  const productOfLot = new Map(lots.map(({ lotId, productId }) => [lotId, productId]));
+  const sums = new Map<string, bigint>();
+  for (const { lotId, amount } of balances) {
+    const productId = productOfLot.get(lotId) ?? "";
+    sums.set(productId, (sums.get(productId) ?? 0n) + amount);
+  }
+  return sums;
+}
+
+/** The licenses on file that nobody took back, the one that runs longest first. */
+export async function licensesOnFile(work: Work): Promise<readonly LicenseOnFile[]> {
+  const rows = await work.tx.license.findMany({ where: { companyId: work.company.companyId, withdrawnAt: null }, orderBy: [{ expiresOn: "desc" }, { number: "asc" }] });
+  return rows.map(({ licenseId, personId, kind, state, number, category, issuedOn, expiresOn }) => ({
+    licenseId,
+    personId,
+    kind: kind as LicenseKind,
+    state: state as UsState,
+    number,
+    category,
+    issuedOn: calendarDayOrNone(issuedOn),
+    expiresOn: calendarDayOf(expiresOn),
+  }));
+}
+
+/** The mark of the gauge by which water goes into a tank, until equipment has its own. */
+export const TANK_MARK = exactly("gal", "0.1");

@@ -1,0 +1,140 @@
+import { type CalendarDate } from "#domain/foundation/calendar-date";
+import { type Finding, takeCare } from "#domain/foundation/finding";
+import { groupedBy } from "#domain/foundation/grouping";
+import { type Outcome } from "#domain/foundation/outcome";
+import { type LabelAftercare } from "#domain/label/aftercare-constraint";
+import { type AftercareTimeline, aftercareTimeline } from "#domain/mixing/aftercare";
+import { DEFAULT_AFTERCARE_ESTIMATES } from "#domain/mixing/aftercare-instants";
+import { type IrrigationStation } from "#domain/mixing/irrigation-run";
+import { type TicketTreatment } from "#domain/mixing/ticket-question";
+import { packOf } from "#domain/rules/packs-on-file";
+import { type ClockPeriod } from "#domain/mixing/clock-periods";
+import { type WateringHours } from "#domain/mixing/watering-hours";
+import { type Span } from "#domain/weather/local-hours";
+import { type LawnFacts } from "#application/visits/ticket-facts";
+import { type VisitRow } from "#application/visits/visit-rows";
+
+/** The lawns of a visit that get the same products, with what is to be done and left on them afterwards. */
+export interface AftercareOfLawns {
+  readonly lawnNames: readonly string[];
+  readonly timeline: AftercareTimeline;
+}
+
+export interface AftercareSetting {
+  readonly timeZone: string;
+  readonly zoneDataVersion: string;
+  readonly span: Span;
+  readonly programName: string;
+}
+
+/** The aftercare of each group of lawns that get the same products. The first refusal is handed on. */
+export function aftercareOfVisit(
+  visit: VisitRow,
+  lawns: readonly LawnFacts[],
+  treatments: readonly TicketTreatment[],
+  setting: AftercareSetting,
+): Outcome<readonly AftercareOfLawns[]> {
+  const treated = lawns.filter(({ lawn }) => treatments.some(({ zoneIds }) => zoneIds.includes(lawn.zoneId)));
+  const groups = groupedBy(treated, ({ lawn }) => treatments.filter(({ zoneIds }) => zoneIds.includes(lawn.zoneId)).map(({ line }) => line).join(" "));
+  const answers: AftercareOfLawns[] = [];
+  for (const group of groups.values()) {
+    const [first] = group;
+    const own = treatments.filter(({ zoneIds }) => first !== undefined && zoneIds.includes(first.lawn.zoneId));
+    const timeline = aftercareTimeline({
+      products: own.map((treatment) => ({
+        label: withLawOfSigns(treatment, visit),
+        application: { startsAtEpochMilliseconds: setting.span.fromEpochMilliseconds, endsAtEpochMilliseconds: setting.span.untilEpochMilliseconds, postedAtEpochMilliseconds: setting.span.untilEpochMilliseconds },
+        appliedIn: "this-visit",
+        wateredInAtEpochMilliseconds: "not-yet",
+      })),
+      visit: setting.span,
+      timeZone: setting.timeZone,
+      zoneDataVersion: setting.zoneDataVersion,
+      estimates: DEFAULT_AFTERCARE_ESTIMATES,
+      hours: hoursOf(visit),
+      stations: stationsOf(group),
+      unitSystem: "us",
+      mowing: { weekday: visit.property.mowingWeekday === null ? "unknown" : visit.property.mowingWeekday % 7, lastMowedAtEpochMilliseconds: "unknown" },
+      seedings: group.flatMap(({ seedings }) => seedings),
+      place: visit.property.position === null ? "unknown" : { latitudeDegrees: visit.property.position.latitude, longitudeDegrees: visit.property.position.longitude },
+      secondLook: visit.secondLookAfterDays === null ? "none" : { daysAfter: visit.secondLookAfterDays, programName: setting.programName },
+    });
+    if (!timeline.ok) return timeline;
+    answers.push({ lawnNames: group.map(({ lawn }) => lawn.name), timeline: timeline.value });
+  }
+  return { ok: true, value: answers };
+}
+
+/** The label's aftercare with the state's sign, where the label itself asks for none. */
+function withLawOfSigns({ use }: TicketTreatment, visit: VisitRow): LabelAftercare {
+  const rule = packOf(visit.property.state)?.facts["posting-sign"];
+  const { aftercare } = use;
+  if (rule?.onFile !== true || aftercare.facts["posting-sign"] !== "none") return aftercare;
+  const { upTrigger, downDaysFollowing, downWords } = rule.value;
+  return {
+    ...aftercare,
+    facts: {
+      ...aftercare.facts,
+      "posting-sign": {
+        kind: "posting-sign",
+        upBy: upTrigger,
+        mayComeDown: { trigger: "day-following", daysFollowing: downDaysFollowing, orReentryIfLater: false },
+        labelWords: downWords,
+        basis: "law",
+        source: rule.citation,
+      },
+    },
+  };
+}
+
+function stationsOf(group: readonly LawnFacts[]): readonly IrrigationStation[] {
+  const byName = new Map(group.flatMap(({ stations }) => stations.map((station) => [station.stationName, station] as const)));
+  return [...byName.values()];
+}
+
+const ALL_WEEK = [0, 1, 2, 3, 4, 5, 6];
+
+/** The hours on file of a property. None on file leaves every hour, and {@link hoursNotOnFile} says so. */
+function hoursOf({ property }: VisitRow): WateringHours {
+  const { wateringHours, wateringWeekdays } = property;
+  if (wateringHours === null && wateringWeekdays === null) return { localRules: "none", controller: "none" };
+  const weekdays = wateringWeekdays === null ? ALL_WEEK : [...wateringWeekdays].map((digit) => Number(digit) % 7);
+  const { fromMinute, untilMinute } = wateringHours ?? { fromMinute: 0, untilMinute: 1440 };
+  const periods = weekdays.flatMap((weekday) => periodsOn(weekday, fromMinute, untilMinute));
+  return { localRules: "none", controller: { periods, basis: "house", source: "watering hours on file for the property" } };
+}
+
+/** Hours over midnight are two periods, the second on the next day. */
+function periodsOn(weekday: number, fromMinuteOfDay: number, untilMinuteOfDay: number): readonly ClockPeriod[] {
+  if (fromMinuteOfDay < untilMinuteOfDay) return [{ weekday, fromMinuteOfDay, untilMinuteOfDay }];
+  return [
+    { weekday, fromMinuteOfDay, untilMinuteOfDay: 1440 },
+    { weekday: (weekday + 1) % 7, fromMinuteOfDay: 0, untilMinuteOfDay },
+  ];
+}
+
+/** Says where nobody knows when a property may be watered and something wants water. */
+export function hoursNotOnFile({ property }: VisitRow, aftercare: readonly AftercareOfLawns[]): readonly Finding[] {
+  const wantsWater = aftercare.some(({ timeline }) => timeline.watering.kind === "window");
+  if (!wantsWater || property.wateringHours !== null || property.wateringWeekdays !== null) return [];
+  return [
+    takeCare({
+      rule: "watering-hours-not-on-file",
+      source: "house",
+      what: "When this property may be watered is not on file.",
+      figure: "Every hour is taken as allowed.",
+      toDo: "Ask for the town's rules and the controller's days, and enter them.",
+      about: [property.street],
+    }),
+  ];
+}
+
+/** The span of a visit's work on its day. */
+export function spanOfVisit(on: CalendarDate, visit: VisitRow, instantOf: (on: CalendarDate, minuteOfDay: number) => number): Span {
+  const startsAt = visit.stop?.arrivesAtMinute ?? visit.stop?.startsAtMinute ?? NINE_O_CLOCK;
+  const from = instantOf(on, Math.min(startsAt, LAST_MINUTE));
+  return { fromEpochMilliseconds: from, untilEpochMilliseconds: from + visit.serviceMinutes * 60_000 };
+}
+
+const NINE_O_CLOCK = 9 * 60;
+const LAST_MINUTE = 1439;

@@ -1,0 +1,159 @@
+import { timeZoneDataVersion } from "#adapters/time-zone-data";
+import { DEFAULT_HOUSE_SETTINGS } from "#domain/company/house-settings";
+import { licenseStanding } from "#domain/crew/license";
+import { type CalendarDate, calendarDateIn } from "#domain/foundation/calendar-date";
+import { type Finding, gravestFirst, hold } from "#domain/foundation/finding";
+import { type InputRefusal, type Outcome } from "#domain/foundation/outcome";
+import { useNamed } from "#domain/label/label-facts";
+import { type MixTicket, makeMixTicket } from "#domain/mixing/mix-ticket";
+import { type TicketApplicator, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
+import { RULES_VERSION } from "#domain/rules/packs-on-file";
+import { instantOfMinute, type Span } from "#domain/weather/local-hours";
+import { type AftercareOfLawns, aftercareOfVisit, hoursNotOnFile, spanOfVisit } from "#application/visits/visit-aftercare";
+import { gearFor, type PlannedApplication, plannedApplication } from "#application/visits/visit-gear";
+import { type LicenseOnFile, readTicketFacts, TANK_MARK, type TicketFacts } from "#application/visits/ticket-facts";
+import { type PlannedTreatment, type VisitRow, visitRows } from "#application/visits/visit-rows";
+import { type Work } from "#application/use-case";
+
+/** The question that was answered, as it is kept with a ticket: treatments with their labels, lawns, gear, weather. */
+export interface VisitTicket {
+  readonly visit: VisitRow;
+  readonly application: PlannedApplication;
+  readonly license: LicenseOnFile | null;
+  readonly span: Span;
+  readonly question: TicketQuestion;
+  readonly ticket: MixTicket;
+  readonly aftercare: readonly AftercareOfLawns[];
+  /** Of the ticket, the aftercare and the plan, the gravest first. */
+  readonly findings: readonly Finding[];
+  readonly rulesVersion: string;
+}
+
+export type TicketOutcome = Outcome<VisitTicket, { readonly refusal: InputRefusal; readonly findings: readonly Finding[] }>;
+
+/** Works out the mix tickets of some visits from what is on file now, in the order of the ids. */
+export async function ticketsOfVisits(work: Work, visitIds: readonly string[]): Promise<readonly { readonly visit: VisitRow; readonly outcome: TicketOutcome }[]> {
+  const visits = await visitRows(work, visitIds);
+  const facts = await readTicketFacts(work, visits);
+  const today = calendarDateIn(work.company.timeZone, work.now.getTime());
+  return visits.map((visit) => ({ visit, outcome: ticketOf(work, visit, facts, today) }));
+}
+
+function ticketOf(work: Work, visit: VisitRow, facts: TicketFacts, today: CalendarDate): TicketOutcome {
+  const { timeZone } = work.company;
+  const day = today > visit.opensOn ? today : visit.opensOn;
+  const application = plannedApplication(facts, visit.stop, day, work.member.personId);
+  const lawns = facts.lawnsByProperty.get(visit.property.propertyId) ?? [];
+  const findings: Finding[] = visit.stop === null ? [onNoDay(visit)] : [];
+  const treatments = visit.treatments.flatMap((planned) => treatmentOf(facts, planned, application, findings));
+  const license = licenseFor(facts.licenses, visit, application);
+  const question: TicketQuestion = {
+    on: application.on,
+    state: visit.property.state,
+    lawns: lawns.map(({ lawn }) => lawn),
+    treatments,
+    applicator: applicatorOf(application, license, facts, visit),
+    forecastHighF: visit.stop?.forecastHighF ?? "not-entered",
+    settings: { ...DEFAULT_HOUSE_SETTINGS, tankMark: TANK_MARK },
+  };
+  const ticket = makeMixTicket(question);
+  if (!ticket.ok) return { ok: false, refusal: { refusal: ticket.refusal, findings } };
+  const span = spanOfVisit(application.on, visit, (on, minute) => instantOfMinute(on, minute, timeZone));
+  const aftercare = aftercareOfVisit(visit, lawns, treatments, { timeZone, zoneDataVersion: timeZoneDataVersion(), span, programName: visit.name });
+  if (!aftercare.ok) return { ok: false, refusal: { refusal: aftercare.refusal, findings } };
+  const all = [
+    ...findings,
+    ...ticket.value.findings,
+    ...aftercare.value.flatMap(({ timeline }) => timeline.findings),
+    ...hoursNotOnFile(visit, aftercare.value),
+  ];
+  const said = new Map(all.map((finding) => [JSON.stringify(finding), finding]));
+  return {
+    ok: true,
+    value: {
+      visit,
+      application,
+      license,
+      span,
+      question,
+      ticket: ticket.value,
+      aftercare: aftercare.value,
+      findings: gravestFirst([...said.values()]),
+      rulesVersion: RULES_VERSION,
+    },
+  };
+}
+
+function treatmentOf(facts: TicketFacts, planned: PlannedTreatment, application: PlannedApplication, findings: Finding[]): readonly TicketTreatment[] {
+  const { line, productId, rate, rateText, reason, zoneIds, labelUse } = planned;
+  const name = facts.productOf.get(productId)?.name ?? "the product";
+  const entry = facts.labels.get(productId);
+  const label = entry?.confirmed ?? entry?.latest;
+  const use = label === undefined ? undefined : useNamed(label.facts, labelUse);
+  if (label === undefined || use === undefined) {
+    findings.push(withoutLabel(name, labelUse, label !== undefined));
+    return [];
+  }
+  const gear = gearFor(facts, planned, label.facts, application);
+  if (gear === undefined) {
+    findings.push(withoutGear(name, label.facts.form));
+    return [];
+  }
+  const dimension = rate.basis === "product-mass-per-area" ? "mass" : "volume";
+  const onHand = facts.onHand.get(productId) ?? 0n;
+  return [
+    {
+      line,
+      productId,
+      label: label.facts,
+      use,
+      labelConfirmedBy: label.confirmation?.by ?? null,
+      rate,
+      rateText,
+      reason,
+      zoneIds,
+      gear: gear.gear,
+      tool: facts.tools.find((tool) => tool.mark.dimension === dimension) ?? "none",
+      // What is owed after a count is nothing on hand, not less than nothing.
+      onHand: { dimension: facts.productOf.get(productId)?.countedBy ?? dimension, amount: onHand < 0n ? 0n : onHand } as TicketTreatment["onHand"],
+      calibrationFinding: gear.calibrationFinding,
+    },
+  ];
+}
+
+function licenseFor(licenses: readonly LicenseOnFile[], visit: VisitRow, { operatorId, on }: PlannedApplication): LicenseOnFile | null {
+  const own = licenses.filter(({ personId, state }) => personId === operatorId && state === visit.property.state);
+  const stands = own.filter((license) => ["standing", "runs-out-soon"].includes(licenseStanding(license, on).kind));
+  return stands.find(({ kind }) => kind === "certified-applicator") ?? stands[0] ?? null;
+}
+
+function applicatorOf({ operatorId, operatorName }: PlannedApplication, license: LicenseOnFile | null, { licenses }: TicketFacts, visit: VisitRow): TicketApplicator {
+  if (license !== null) return { name: operatorName, license: { standing: "stands", kind: license.kind, number: license.number } };
+  const had = licenses.some(({ personId, state }) => personId === operatorId && state === visit.property.state);
+  return { name: operatorName, license: { standing: had ? "expired" : "none" } };
+}
+
+function onNoDay({ name }: VisitRow): Finding {
+  return hold("office", { rule: "on-no-day", source: "house", what: "The visit is on no truck's day.", toDo: "Put it on a day first.", about: [name] });
+}
+
+function withoutLabel(name: string, labelUse: string, hasLabel: boolean): Finding {
+  return hold("office", {
+    rule: "label-not-entered",
+    source: "house",
+    what: hasLabel ? `The label of ${name} has no use "${labelUse}".` : `Nobody has entered the label of ${name}.`,
+    toDo: "Enter the label in the Shed, or plan another use of it.",
+    about: [name],
+  });
+}
+
+function withoutGear(name: string, form: "granular" | "liquid"): Finding {
+  return hold("office", {
+    rule: "no-gear",
+    source: "house",
+    what: `The truck has no ${form === "liquid" ? "sprayer" : "spreader"} for ${name}.`,
+    toDo: "Put one on the truck, or name the gear in the plan.",
+    about: [name],
+  });
+}
+

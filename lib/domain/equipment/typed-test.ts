@@ -1,0 +1,160 @@
+import { type NozzleSize, nozzleSizes, ratedFlowOfSize } from "#domain/equipment/nozzle";
+import { type SprayerTest } from "#domain/equipment/sprayer-calibration";
+import { type CollectedRun } from "#domain/equipment/spreader-calibration";
+import { type TimedCatch } from "#domain/equipment/sprayer-flow";
+import { accept, badInput, missingFact, type Outcome } from "#domain/foundation/outcome";
+import { parseLength } from "#domain/quantities/parse-length";
+import { parseNumber } from "#domain/quantities/parse-number";
+import { parseQuantity } from "#domain/quantities/parse-quantity";
+import { isZero, type Quantity } from "#domain/quantities/quantity";
+import { toNumber } from "#domain/quantities/rational";
+import { type Dimension } from "#domain/quantities/units";
+
+// What somebody typed of a calibration, and what it means. The typed words are what is kept on file: whoever doubts a
+// rate years later sees what was measured. Several repeats stand one to a line.
+
+/** A sprayer's test as it was typed, by method. Sizes of tips are those of ISO 10625, or empty. */
+export type TypedSprayerTest =
+  | { readonly method: "timed-area"; readonly caught: string; readonly caughtSeconds: string; readonly area: string; readonly areaSeconds: string }
+  | {
+      readonly method: "timed-course";
+      readonly caught: string;
+      readonly caughtSeconds: string;
+      readonly tipSize: string;
+      readonly swath: string;
+      readonly course: string;
+      readonly courseSeconds: string;
+    }
+  | {
+      readonly method: "boom";
+      readonly caught: string;
+      readonly caughtSeconds: string;
+      readonly tipSize: string;
+      readonly nozzleSpacing: string;
+      readonly course: string;
+      readonly courseSeconds: string;
+    }
+  | { readonly method: "small-area"; readonly area: string; readonly used: string };
+
+/** A spreader's test as it was typed. */
+export interface TypedSpreaderTest {
+  readonly area: string;
+  readonly collected: string;
+}
+
+/** More repeats than this are a paste of something else. */
+const MOST_LINES = 40;
+
+/** The lines of a text that hold something. */
+export function typedLines(text: string): readonly string[] {
+  return text.split(/\r?\n/u).map((line) => line.trim()).filter((line) => line !== "");
+}
+
+/** Reads one thing a line. Refused: no line, more than 40, and the first line that can't be read. */
+export function readLines<Value>(field: string, text: string, read: (line: string) => Outcome<Value>): Outcome<readonly [Value, ...Value[]]> {
+  const lines = typedLines(text);
+  if (lines.length > MOST_LINES) {
+    return badInput(field, `${lines.length} lines`, `up to ${MOST_LINES} lines`, `These are ${lines.length} lines; at most ${MOST_LINES} are read.`);
+  }
+  const values: Value[] = [];
+  for (const line of lines) {
+    const value = read(line);
+    if (!value.ok) return value;
+    values.push(value.value);
+  }
+  const [first, ...rest] = values;
+  return first === undefined ? missingFact(field, "one to a line", "Write at least one, one to a line.") : accept([first, ...rest]);
+}
+
+/** Reads an amount of one dimension with its unit. Refused as parseQuantity refuses, and an amount of nothing. */
+export function readAmount<D extends Dimension>(field: string, text: string, dimension: D): Outcome<Quantity<D>> {
+  const read = dimension === "length" ? parseLength(text, { field }) : parseQuantity(text, { field, dimensions: [dimension] });
+  if (!read.ok) return read;
+  if (isZero(read.value.quantity)) return badInput(field, text, "more than nothing", "It must be more than nothing; measure it again.");
+  // The field takes this one dimension only.
+  return accept(read.value.quantity as Quantity<D>);
+}
+
+const LEAST_SECONDS = 1;
+const MOST_SECONDS = 7200;
+
+/** Reads a time by the watch in seconds, 1 s to 2 h. */
+export function readSeconds(field: string, text: string): Outcome<number> {
+  const read = parseNumber(field, text.replace(/\s*(s|sec|seconds?)$/iu, ""));
+  if (!read.ok) return read;
+  const seconds = toNumber(read.value);
+  if (seconds < LEAST_SECONDS || seconds > MOST_SECONDS) {
+    return badInput(field, text, `${LEAST_SECONDS} to ${MOST_SECONDS} s`, `${text} is no time for this: from ${LEAST_SECONDS} s to 2 hours, in seconds.`);
+  }
+  return accept(seconds);
+}
+
+const LEAST_PSI = 1;
+const MOST_PSI = 1000;
+
+/** Reads a pressure in psi, 1 to 1,000. */
+export function readPressure(field: string, text: string): Outcome<number> {
+  const read = parseNumber(field, text.replace(/\s*psi$/iu, ""));
+  if (!read.ok) return read;
+  const pressurePsi = toNumber(read.value);
+  if (pressurePsi >= LEAST_PSI && pressurePsi <= MOST_PSI) return accept(pressurePsi);
+  return badInput(field, text, "1 to 1,000 psi", `${text} is no pressure of a sprayer: from 1 to 1,000 psi.`);
+}
+
+function isNozzleSize(text: string): text is NozzleSize {
+  return Object.hasOwn(nozzleSizes, text);
+}
+
+function readCatches(test: { readonly method: string; readonly caught: string; readonly caughtSeconds: string }): Outcome<readonly TimedCatch[]> {
+  const volumes = readLines("caught", test.caught, (line) => readAmount("caught", line, "volume"));
+  if (!volumes.ok) return volumes;
+  const seconds = readSeconds("caughtSeconds", test.caughtSeconds);
+  if (!seconds.ok) return seconds;
+  const nozzleOf = (index: number) => (test.method === "boom" ? `Nozzle ${index + 1}` : "The tip");
+  return accept(volumes.value.map((volume, index) => ({ nozzle: nozzleOf(index), volume, seconds: seconds.value })));
+}
+
+/**
+ * What a typed test of a sprayer means. Each line of a boom's catches is a nozzle of its own; each line of the others is
+ * a repeat. Refused by the field that can't be read.
+ */
+export function readSprayerTest(test: TypedSprayerTest, pressurePsi: number): Outcome<SprayerTest> {
+  if (test.method === "small-area") return readSmallArea(test);
+  const catches = readCatches(test);
+  if (!catches.ok) return catches;
+  if (test.method === "timed-area") {
+    const area = readAmount("area", test.area, "area");
+    if (!area.ok) return area;
+    const times = readLines("areaSeconds", test.areaSeconds, (line) => readSeconds("areaSeconds", line));
+    if (!times.ok) return times;
+    return accept({ method: "gun", catches: catches.value, coverings: times.value.map((seconds) => ({ area: area.value, seconds })) });
+  }
+  const isBoom = test.method === "boom";
+  const width = isBoom ? readAmount("nozzleSpacing", test.nozzleSpacing, "length") : readAmount("swath", test.swath, "length");
+  if (!width.ok) return width;
+  const course = readAmount("course", test.course, "length");
+  if (!course.ok) return course;
+  const seconds = readLines("courseSeconds", test.courseSeconds, (line) => readSeconds("courseSeconds", line));
+  if (!seconds.ok) return seconds;
+  const pace = { kind: "timed-course", course: course.value, seconds: seconds.value } as const;
+  const nominal = isNozzleSize(test.tipSize) ? { nominal: { rated: ratedFlowOfSize(test.tipSize), pressurePsi } } : {};
+  const flow = { catches: catches.value, pace, ...nominal };
+  return accept(isBoom ? { method: "boom", nozzleSpacing: width.value, ...flow } : { method: "backpack", swath: width.value, ...flow });
+}
+
+function readSmallArea(test: { readonly area: string; readonly used: string }): Outcome<SprayerTest> {
+  const area = readAmount("area", test.area, "area");
+  if (!area.ok) return area;
+  const volumes = readLines("used", test.used, (line) => readAmount("used", line, "volume"));
+  if (!volumes.ok) return volumes;
+  return accept({ method: "small-area", runs: volumes.value.map((volume) => ({ area: area.value, volume })) });
+}
+
+/** What a typed test of a spreader means: each line one run over the same area. Refused by the field that can't be read. */
+export function readSpreaderTest(test: TypedSpreaderTest): Outcome<readonly CollectedRun[]> {
+  const area = readAmount("area", test.area, "area");
+  if (!area.ok) return area;
+  const masses = readLines("collected", test.collected, (line) => readAmount("collected", line, "mass"));
+  if (!masses.ok) return masses;
+  return accept(masses.value.map((collected) => ({ collected, area: area.value })));
+}

@@ -1,0 +1,106 @@
+import { accept, refuse } from "#domain/foundation/outcome";
+import { type Authority, type OnFile } from "#domain/weather/spray-limits";
+import { type AftercareKind, AFTERCARE_KINDS, type ConstraintOf, type LabelAftercare, type SeedingMethod } from "#domain/label/aftercare-constraint";
+import { refuseImpossibleAftercare } from "#domain/label/aftercare-range";
+import { gather, type ReadAnswer, readOnFile, readWord } from "#domain/label/label-answer";
+import { type LabelUseText, type UseField } from "#domain/label/label-fields";
+import { readPostingSign } from "#domain/label/label-sign";
+import { readReach, readReachBack, readUntils } from "#domain/label/label-time";
+import { readRainThatSpoils, readWateringIn } from "#domain/label/label-water";
+
+/** The field in which each fact about what comes after is typed. */
+export const AFTERCARE_FIELDS = {
+  "people-and-pets": "peopleAndPets",
+  "watering-not-before": "wateringNotBefore",
+  "watering-in": "wateringIn",
+  "rain-that-spoils": "rainThatSpoils",
+  "leaf-at-application": "leafAtApplication",
+  "soil-at-application": "soilAtApplication",
+  "mowing-before": "mowingBefore",
+  "mowing-after": "mowingAfter",
+  "seeding-before": "seedingBefore",
+  "seeding-after": "seedingAfter",
+  "posting-sign": "postingSign",
+} as const satisfies Readonly<Record<AftercareKind, UseField>>;
+
+type Wordless<Kind extends AftercareKind> = Omit<ConstraintOf<Kind>, "labelWords">;
+
+function until<Kind extends "people-and-pets" | "watering-not-before" | "mowing-after">(kind: Kind) {
+  return (value: string) => {
+    const untils = readUntils(value);
+    return untils.ok ? accept({ kind, untilLaterOf: untils.value }) : untils;
+  };
+}
+
+function before<Kind extends "mowing-before" | "seeding-before">(kind: Kind) {
+  return (value: string) => {
+    const within = readReachBack(value);
+    return within.ok ? accept({ kind, within: within.value }) : within;
+  };
+}
+
+function state<Kind extends "leaf-at-application" | "soil-at-application">(kind: Kind) {
+  return (value: string) => {
+    const word = readWord(["dry", "moist"], value);
+    return word.ok ? accept({ kind, state: word.value }) : word;
+  };
+}
+
+/** Reads "4 months", or one time for each method: "broadcast 3 months, slit 4 months". */
+export function readSeedingAfter(value: string): ReadAnswer<Wordless<"seeding-after">> {
+  const intervals: { method: SeedingMethod | "any"; until: ReturnType<typeof readReach> }[] = [];
+  for (const part of value.split(/[,;\n]/u)) {
+    const [, method = "any", time = ""] = /^(?:(broadcast|slit)(?:[- ]?seed(?:ing|ed)?)?:? )?(.*)$/iu.exec(part.trim()) ?? [];
+    intervals.push({ method: method.toLowerCase() as SeedingMethod | "any", until: readReach(time) });
+  }
+  const read: Wordless<"seeding-after">["intervals"][number][] = [];
+  for (const { method, until: reach } of intervals) {
+    if (!reach.ok) return reach;
+    read.push({ method, until: reach.value });
+  }
+  if (new Set(read.map(({ method }) => method)).size < read.length) return refuse("Write one time, or one each for broadcast and slit seeding.");
+  return accept({ kind: "seeding-after", intervals: read });
+}
+
+const READERS: { readonly [Kind in AftercareKind]: (value: string) => ReadAnswer<Wordless<Kind>> } = {
+  "people-and-pets": until("people-and-pets"),
+  "watering-not-before": until("watering-not-before"),
+  "watering-in": readWateringIn,
+  "rain-that-spoils": readRainThatSpoils,
+  "leaf-at-application": state("leaf-at-application"),
+  "soil-at-application": state("soil-at-application"),
+  "mowing-before": before("mowing-before"),
+  "mowing-after": until("mowing-after"),
+  "seeding-before": before("seeding-before"),
+  "seeding-after": readSeedingAfter,
+  "posting-sign": readPostingSign,
+};
+
+const NOTHING_STATED = Object.fromEntries(AFTERCARE_KINDS.map((kind) => [kind, "none"])) as unknown as LabelAftercare["facts"];
+
+/** Reads one fact; one that can't be meant is judged alone, so that the complaint stands at its own field. */
+function readFact<Kind extends AftercareKind>(
+  kind: Kind,
+  productName: string,
+  use: LabelUseText,
+  authority: Authority,
+): ReadAnswer<OnFile<ConstraintOf<Kind>>> {
+  return readOnFile(use[AFTERCARE_FIELDS[kind]], (value, labelWords) => {
+    const found: ReadAnswer<Wordless<Kind>> = READERS[kind](value);
+    if (!found.ok) return found;
+    // The reader of a kind gives that kind's constraint; only the words are added.
+    const stated = { ...found.value, labelWords, ...authority } as unknown as ConstraintOf<Kind> & Authority;
+    const impossible = refuseImpossibleAftercare({ productName, facts: { ...NOTHING_STATED, [kind]: stated } });
+    return impossible === undefined ? accept(stated) : refuse(impossible.refusal.sentence);
+  });
+}
+
+/** Everything that a use asks for around an application, or every complaint by its field. */
+export function readAftercare(productName: string, use: LabelUseText, authority: Authority) {
+  const fields: Record<string, ReadAnswer<unknown>> = {};
+  for (const kind of AFTERCARE_KINDS) fields[AFTERCARE_FIELDS[kind]] = readFact(kind, productName, use, authority);
+  const read = gather(fields);
+  if (!read.ok) return read;
+  const facts = Object.fromEntries(AFTERCARE_KINDS.map((kind) => [kind, read.value[AFTERCARE_FIELDS[kind]]]));
+  return accept<LabelAftercare>({ productName, facts: facts as unknown as LabelAftercare["facts"] });
+}

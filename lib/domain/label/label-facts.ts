@@ -1,0 +1,109 @@
+import { type Concentration } from "#domain/quantities/active-ingredient";
+import { type Density } from "#domain/quantities/density";
+import { type Rate } from "#domain/quantities/rate";
+import { type Grass } from "#domain/turf/grass";
+import { type Grade, type NitrogenRelease } from "#domain/turf/nutrients";
+import { type OnFile, type WeatherLimits } from "#domain/weather/spray-limits";
+import { type LabelAftercare } from "#domain/label/aftercare-constraint";
+
+/**
+ * How a product is made, in the order in which kinds go into a half-filled tank; a label's own order wins. Water-soluble
+ * bags first, then what is wetted and suspended, then solutions, then oils, then surfactants: Manitoba Guide to Crop
+ * Protection, quoted by the Canola Council of Canada, "General rules for mixing pesticide" (2013). WALES (Country Guide,
+ * "Pest Patrol") has the same places for powders and granules, suspensions, emulsifiable concentrates and surfactants.
+ * Neither names soluble powders or suspo-emulsions; the places of those are from memory. Granules are spread dry and
+ * stand apart.
+ */
+export const FORMULATIONS = [
+  "water-soluble bag",
+  "soluble powder",
+  "wettable powder",
+  "water-dispersible granule",
+  "suspension concentrate",
+  "suspo-emulsion",
+  "soluble liquid",
+  "emulsifiable concentrate",
+  "surfactant",
+  "dry granule",
+] as const;
+export type Formulation = (typeof FORMULATIONS)[number];
+
+/** The words of Indiana's customer statement (OISC); other states' papers use them too. */
+export const SERVICE_TYPES = ["fertilizer", "grassy weed control", "broadleaf weed control", "insect control", "disease control", "other"] as const;
+export type ServiceType = (typeof SERVICE_TYPES)[number];
+
+export const SIGNAL_WORDS = ["CAUTION", "WARNING", "DANGER"] as const;
+export type SignalWord = (typeof SIGNAL_WORDS)[number];
+
+export interface ActiveIngredient {
+  readonly name: string;
+  readonly concentration: Concentration;
+  /** The resistance group that the label prints, such as "Group 3 herbicide". */
+  readonly modeOfAction: { readonly group: string } | "none" | "unknown";
+}
+
+/** A rate at which product goes on an area: by weight for what is spread, by volume for what is poured. */
+export type ProductRate = Rate<"product-mass-per-area"> | Rate<"product-volume-per-area">;
+
+/** The lowest and the highest rate of a use. Where between them is a decision, never a default. */
+export type LabelRates =
+  | {
+      readonly basis: "product-mass-per-area";
+      readonly low: Rate<"product-mass-per-area">;
+      readonly high: Rate<"product-mass-per-area">;
+    }
+  | {
+      readonly basis: "product-volume-per-area";
+      readonly low: Rate<"product-volume-per-area">;
+      readonly high: Rate<"product-volume-per-area">;
+    };
+
+/** The finished spray within which a use stays. */
+export interface CarrierRange {
+  readonly low: Rate<"carrier-volume-per-area">;
+  readonly high: Rate<"carrier-volume-per-area">;
+}
+
+/** What may go on the same ground of one active ingredient, whatever products bring it. */
+export interface SeasonLimit {
+  readonly activeIngredient: string;
+  readonly most: Rate<"active-ingredient-mass-per-area">;
+  readonly period: "calendar-year" | "12-months";
+}
+
+/** One use of a label: what for, where, how much, and what goes with it. */
+export interface LabelUse {
+  readonly useName: string;
+  readonly serviceType: ServiceType;
+  /** What it is put down against; empty for a feed. */
+  readonly targets: readonly string[];
+  readonly grasses: readonly Grass[] | "any turfgrass" | "unknown";
+  readonly rates: LabelRates;
+  readonly carrier: OnFile<CarrierRange>;
+  readonly leastDaysBetween: OnFile<{ readonly days: number }>;
+  readonly seasonLimits: OnFile<{ readonly limits: readonly SeasonLimit[] }>;
+  readonly weather: WeatherLimits;
+  readonly aftercare: LabelAftercare;
+  readonly stainsHardSurfaces: boolean | "unknown";
+}
+
+/** What a product's label says, as far as somebody has read it. */
+export interface LabelFacts {
+  readonly productName: string;
+  readonly form: "granular" | "liquid";
+  readonly formulation: Formulation;
+  /** Fertilizers have none. */
+  readonly epaRegistrationNumber: { readonly number: string } | "none" | "unknown";
+  readonly isRestrictedUse: boolean | "unknown";
+  readonly signalWord: SignalWord | "none" | "unknown";
+  readonly analysis: { readonly grade: Grade; readonly release: NitrogenRelease } | "none" | "unknown";
+  readonly density: Density | "unknown";
+  /** Empty where the label names none. */
+  readonly activeIngredients: readonly ActiveIngredient[] | "unknown";
+  readonly uses: readonly LabelUse[];
+}
+
+/** The use of a name, or undefined when the label has none of that name. */
+export function useNamed(label: LabelFacts, useName: string): LabelUse | undefined {
+  return label.uses.find((use) => use.useName === useName);
+}

@@ -1,0 +1,134 @@
+import { accept, refuse } from "#domain/foundation/outcome";
+import { parseRate } from "#domain/quantities/parse-rate";
+import { compareRational } from "#domain/quantities/rational";
+import { type Rate, type RateBasis } from "#domain/quantities/rate";
+import { type Grass, GRASS_NAMES } from "#domain/turf/grass";
+import { type Authority } from "#domain/weather/spray-limits";
+import { readAftercare } from "#domain/label/label-aftercare";
+import { answerOf, gather, partsOf, type ReadAnswer, readOnFile, readWord, readYesOrNo } from "#domain/label/label-answer";
+import { type CarrierRange, type LabelRates, type LabelUse, type SeasonLimit, SERVICE_TYPES } from "#domain/label/label-facts";
+import { type LabelUseText } from "#domain/label/label-fields";
+import { readTime } from "#domain/label/label-time";
+import { readWeatherLimits } from "#domain/label/label-weather";
+
+function asRational(rate: Rate<RateBasis>) {
+  return { numerator: rate.amount, denominator: rate.per };
+}
+
+/** The two ends of "2 to 3 lb per 1,000 sq ft", each with its unit; a single rate is both ends. */
+function endsOf(value: string): readonly [string, string] {
+  const [, low, high] = /^(.+?) to (.+)$/iu.exec(value) ?? [];
+  if (low === undefined || high === undefined) return [value, value];
+  const per = /(?:\/| per ).+$/iu.exec(high)?.[0] ?? "";
+  const unit = /^[\d./ ,]+(.*)$/u.exec(high)?.[1] ?? "";
+  if (/\/| per /iu.test(low) && !/^\d+\/\d+$|^\d+ \d+\/\d+$/u.test(low)) return [low, high];
+  return /[a-z]/iu.test(low) ? [low + per, high] : [`${low} ${unit}`, high];
+}
+
+/** Reads a range of rates of one kind. Refuses two kinds, a high under the low, a rate of nothing. */
+export function readRange<Basis extends RateBasis>(value: string, bases: readonly Basis[]): ReadAnswer<{ readonly low: Rate<Basis>; readonly high: Rate<Basis> }> {
+  const [lowText, highText] = endsOf(value);
+  const low = parseRate(lowText, { field: "rate", bases });
+  if (!low.ok) return refuse(low.refusal.sentence);
+  const high = parseRate(highText, { field: "rate", bases });
+  if (!high.ok) return refuse(high.refusal.sentence);
+  const range: { readonly low: Rate<RateBasis>; readonly high: Rate<RateBasis> } = { low: low.value.rate, high: high.value.rate };
+  if (range.low.basis !== range.high.basis) return refuse("One end is by weight and the other by volume.");
+  if (range.low.amount === 0n) return refuse("A rate of nothing is none.");
+  if (compareRational(asRational(range.low), asRational(range.high)) > 0) return refuse("The first rate is higher than the second.");
+  return accept(range as { low: Rate<Basis>; high: Rate<Basis> });
+}
+
+function readRates(text: string): ReadAnswer<LabelRates> {
+  const answer = answerOf(text);
+  if (answer.kind !== "printed") return refuse("Write the rate of this use: without one there is nothing to measure out.");
+  const range = readRange(answer.value, ["product-mass-per-area", "product-volume-per-area"]);
+  if (!range.ok) return range;
+  // readRange has found both ends to be of one basis.
+  return accept({ basis: range.value.low.basis, ...range.value } as LabelRates);
+}
+
+function readCarrier(value: string): ReadAnswer<CarrierRange> {
+  return readRange(value, ["carrier-volume-per-area"]);
+}
+
+function readDaysBetween(value: string): ReadAnswer<{ readonly days: number }> {
+  const time = readTime(value);
+  if (!time.ok) return time;
+  return time.value.unit === "days" && time.value.count > 0 ? accept({ days: time.value.count }) : refuse("Write whole days or weeks, as in 28 days.");
+}
+
+/** Reads one limit a line: "Prodiamine; 1.5 lb per acre; calendar year". */
+export function readSeasonLimits(value: string): ReadAnswer<{ readonly limits: readonly SeasonLimit[] }> {
+  const limits: SeasonLimit[] = [];
+  for (const line of value.split("\n")) {
+    const [activeIngredient = "", amount = "", period = ""] = line.split(";").map((part) => part.trim());
+    const words = period.replace(/^(?:per|in|in a|a) /iu, "").toLowerCase();
+    if (activeIngredient === "" || (words !== "calendar year" && words !== "12 months")) {
+      return refuse(`"${line}" needs a name, how much and the period: Prodiamine; 1.5 lb per acre; calendar year, or 12 months.`);
+    }
+    const most = parseRate(amount, { field: "limit", bases: ["active-ingredient-mass-per-area"] });
+    if (!most.ok) return refuse(most.refusal.sentence);
+    limits.push({ activeIngredient, most: most.value.rate, period: words === "calendar year" ? "calendar-year" : "12-months" });
+  }
+  return accept({ limits });
+}
+
+function readTargets(text: string): ReadAnswer<readonly string[]> {
+  const answer = answerOf(text);
+  if (answer.kind === "unread") return refuse("Write what it is put down against, or none for a feed.");
+  return accept(answer.kind === "none" ? [] : partsOf(answer.value));
+}
+
+function readGrasses(text: string): ReadAnswer<LabelUse["grasses"]> {
+  const answer = answerOf(text);
+  if (answer.kind === "unread") return accept("unknown");
+  if (answer.kind === "none") return refuse("Write any turfgrass where the label names no grass.");
+  if (/^any turf ?grass(?:es)?$/iu.test(answer.value)) return accept("any turfgrass");
+  const grasses: Grass[] = [];
+  for (const part of partsOf(answer.value)) {
+    const grass = readWord(GRASS_NAMES, part);
+    if (!grass.ok) return refuse(`"${part}" is not known here. Write any turfgrass, or from: ${GRASS_NAMES.join(", ")}.`);
+    grasses.push(grass.value);
+  }
+  return accept(grasses);
+}
+
+function readRequired(text: string, sentence: string): ReadAnswer<string> {
+  const answer = answerOf(text);
+  return answer.kind === "printed" ? accept(answer.value) : refuse(sentence);
+}
+
+/** Reads one use of a label, or gives every complaint by its field. */
+export function readLabelUse(productName: string, use: LabelUseText) {
+  const section = answerOf(use.section);
+  const source = section.kind === "printed" ? `label of ${productName}, ${section.value}` : `label of ${productName}`;
+  const authority: Authority = { basis: "label", source };
+  const withAuthority = <Fact extends object>(read: (value: string) => ReadAnswer<Fact>) => (value: string) => {
+    const fact = read(value);
+    return fact.ok ? accept({ ...fact.value, ...authority }) : fact;
+  };
+  const own = gather({
+    useName: readRequired(use.useName, "Give this use a name."),
+    serviceType: readWord(SERVICE_TYPES, use.serviceType.trim()),
+    targets: readTargets(use.targets),
+    grasses: readGrasses(use.grasses),
+    rates: readRates(use.rates),
+    carrier: readOnFile(use.carrier, withAuthority(readCarrier)),
+    leastDaysBetween: readOnFile(use.leastDaysBetween, withAuthority(readDaysBetween)),
+    seasonLimits: readOnFile(use.seasonLimits, withAuthority(readSeasonLimits)),
+    stainsHardSurfaces: readYesOrNo(use.stainsHardSurfaces),
+  });
+  const weather = readWeatherLimits(productName, use, authority);
+  const aftercare = readAftercare(productName, use, authority);
+  if (own.ok && weather.ok && aftercare.ok) {
+    return accept<LabelUse>({ ...own.value, weather: { productName, ...weather.value }, aftercare: aftercare.value });
+  }
+  return refuse({ ...complaintsOf(own), ...complaintsOf(weather), ...complaintsOf(aftercare) });
+}
+
+type Gathered = { readonly ok: true } | { readonly ok: false; readonly refusal: Readonly<Record<string, string>> };
+
+function complaintsOf(read: Gathered): Readonly<Record<string, string>> {
+  return read.ok ? {} : read.refusal;
+}

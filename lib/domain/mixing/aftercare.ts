@@ -1,0 +1,204 @@
+import { addDays, type CalendarDate } from "#domain/foundation/calendar-date";
+import { type Finding, gravestFirst, hold } from "#domain/foundation/finding";
+import { accept, type Outcome } from "#domain/foundation/outcome";
+import { aftercareFactNames, type AftercareKind, unreadFacts } from "#domain/label/aftercare-constraint";
+import { type EndContext, endOf } from "#domain/mixing/aftercare-instants";
+import { type AftercareQuestion, refuseImpossibleQuestion } from "#domain/mixing/aftercare-question";
+import {
+  AFTERCARE_ROWS,
+  type AftercareRowName,
+  type AftercareStep,
+  inTimeOrder,
+  joinMayNots,
+  type MayNot,
+  reasonFor,
+} from "#domain/mixing/aftercare-step";
+import { type AppliedProduct, appliedName, constraintsOf } from "#domain/mixing/applied-product";
+import { type LawnAtApplication, lawnAtApplication } from "#domain/mixing/lawn-at-application";
+import { dateWords, localWords } from "#domain/mixing/local-words";
+import { mowedTooShortlyBefore, mowingDaysInTheWay } from "#domain/mixing/mowing-aftercare";
+import { type SpoilingRain, spoilingRain } from "#domain/mixing/rain-aftercare";
+import { seedingFindings, seedingMayNots } from "#domain/mixing/seeding-aftercare";
+import { signMayNots, signsToPutUp } from "#domain/mixing/sign-aftercare";
+import { stayingDry, wateredInAtLatest } from "#domain/mixing/watering-bounds";
+import { judgeWatering, type WateringAnswer } from "#domain/mixing/watering-window";
+import { localTimeAt } from "#domain/weather/local-hours";
+
+/**
+ * What to do and not to do on one zone after a visit, as it is kept with a mix ticket: text, numbers, lists and null
+ * only, so that it is stored and read back as it is.
+ */
+export interface AftercareTimeline {
+  readonly timeZone: string;
+  readonly zoneDataVersion: string;
+  readonly visitEndsAtEpochMilliseconds: number;
+  /** In order of time. Within a row what is forbidden does not overlap. */
+  readonly steps: readonly AftercareStep[];
+  readonly watering: WateringAnswer;
+  readonly lawnAtApplication: readonly LawnAtApplication[];
+  readonly spoilingRain: readonly SpoilingRain[];
+  readonly secondLook: { readonly date: CalendarDate; readonly words: string } | null;
+  /** The gravest first. */
+  readonly findings: readonly Finding[];
+}
+
+/**
+ * Intersects what the labels of all products of a visit, and of earlier ones that still run, ask for, in local time.
+ * A fact that nobody read is a hold that says what is missing, and what hangs on it is left undecided; constraints that
+ * no time satisfies are a hold that names the two products. Refuses a question that can't be meant.
+ */
+export function aftercareTimeline(question: AftercareQuestion): Outcome<AftercareTimeline> {
+  const refusal = refuseImpossibleQuestion(question);
+  if (refusal !== undefined) return refusal;
+  const watering = judgeWatering(question);
+  if (!watering.ok) return watering;
+  const { products, visit, timeZone, zoneDataVersion, mowing, seedings } = question;
+  const { answer } = watering.value;
+  const signs = signMayNots(products, { ...question, endContext: (applied) => endContextOf(question, applied) });
+  const unread = unreadMayNots(products, timeZone);
+  const mayNots = [...stateMayNots(question), ...seedingMayNots(products, timeZone), ...signs.mayNots, ...unread];
+  const from = { epochMilliseconds: visit.fromEpochMilliseconds, timeZone };
+  const forbidden = AFTERCARE_ROWS.flatMap((row) => joinMayNots(row, mayNots, from));
+  const lawn = lawnAtApplication(products, timeZone);
+  return accept({
+    timeZone,
+    zoneDataVersion,
+    visitEndsAtEpochMilliseconds: visit.untilEpochMilliseconds,
+    steps: inTimeOrder([...forbidden, ...wateringSteps(answer, timeZone), ...signsToPutUp(products, timeZone)]),
+    watering: answer,
+    lawnAtApplication: lawn.wanted,
+    spoilingRain: spoilingRain(products, { ...question, epochMilliseconds: visit.fromEpochMilliseconds }),
+    secondLook: secondLookOf(question),
+    findings: gravestFirst([
+      ...unreadFindings(products, timeZone),
+      ...watering.value.findings,
+      ...lawn.findings,
+      ...mowingDaysInTheWay(forbidden, mowing, visit, timeZone),
+      ...mowedTooShortlyBefore(products, mowing, timeZone),
+      ...seedingFindings(products, seedings, timeZone),
+      ...signs.findings,
+    ]),
+  });
+}
+
+function endContextOf({ visit, hours, timeZone, estimates }: AftercareQuestion, applied: AppliedProduct): EndContext {
+  return { timeZone, estimates, wateredInAtEpochMilliseconds: wateredInAtLatest(applied, visit, hours, timeZone) };
+}
+
+const KIND_OF_ROW: Readonly<Record<AftercareRowName, AftercareKind>> = {
+  "people-and-pets": "people-and-pets",
+  watering: "watering-not-before",
+  mowing: "mowing-after",
+  seeding: "seeding-after",
+  sign: "posting-sign",
+};
+
+/** Where nobody has read how long something is forbidden, it is forbidden until somebody has. */
+function unreadMayNots(products: readonly AppliedProduct[], timeZone: string): readonly MayNot[] {
+  return AFTERCARE_ROWS.flatMap((row) => {
+    const kind = KIND_OF_ROW[row];
+    return products
+      .filter(({ label }) => label.facts[kind] === "unknown")
+      .map((applied): MayNot => {
+        const productName = appliedName(applied, timeZone);
+        const reason = { productName, kind, labelWords: "", basis: "label", source: "label, not read" } as const;
+        const end = { atEpochMilliseconds: null, isEstimate: true, waitsFor: ["the label has been read"] };
+        return { row, startsAtEpochMilliseconds: applied.application.startsAtEpochMilliseconds, end, reason };
+      });
+  });
+}
+
+const STATE_KINDS = [
+  { row: "people-and-pets", kind: "people-and-pets" },
+  { row: "mowing", kind: "mowing-after" },
+] as const;
+
+/** What keeps people and pets, mowers and water off: from the start of each application until its own end. */
+function stateMayNots(question: AftercareQuestion): readonly MayNot[] {
+  const { products, timeZone } = question;
+  const offLawn = STATE_KINDS.flatMap(({ row, kind }) =>
+    constraintsOf(products, kind).map(({ applied, constraint }): MayNot => ({
+      row,
+      startsAtEpochMilliseconds: applied.application.startsAtEpochMilliseconds,
+      end: endOf(constraint.untilLaterOf, applied.application, endContextOf(question, applied)),
+      reason: reasonFor(appliedName(applied, timeZone), constraint),
+    })),
+  );
+  const dry = stayingDry(products, question).map(({ applied, constraint, end }): MayNot => ({
+    row: "watering",
+    startsAtEpochMilliseconds: applied.application.startsAtEpochMilliseconds,
+    end,
+    reason: reasonFor(appliedName(applied, timeZone), constraint),
+  }));
+  return [...offLawn, ...dry];
+}
+
+/** The first window as a step; the later ones stay in the answer as second chances. */
+function wateringSteps(answer: WateringAnswer, timeZone: string): readonly AftercareStep[] {
+  if (answer.kind !== "window") return [];
+  const { windows, isEstimate, reasons } = answer;
+  return windows.slice(0, 1).map(({ fromEpochMilliseconds, untilEpochMilliseconds }) => ({
+    row: "watering",
+    kind: "must",
+    startsAtEpochMilliseconds: fromEpochMilliseconds,
+    endsAtEpochMilliseconds: untilEpochMilliseconds,
+    isEstimate,
+    words: wateringWords(answer),
+    startsAtWords: `${isEstimate ? "about " : ""}${localWords(fromEpochMilliseconds, timeZone, "end")}${isEstimate ? ", an estimate" : ""}`,
+    endsAtWords: localWords(untilEpochMilliseconds, timeZone, "due"),
+    reasons,
+  }));
+}
+
+function wateringWords({ depthWords, stations, rain }: Extract<WateringAnswer, { readonly kind: "window" }>): string {
+  if (depthWords === null) return "Water in as the label says; it states no depth.";
+  const rainWords: Readonly<Record<typeof rain, string>> = {
+    counts: ` ${depthWords} of rain in that time does it too.`,
+    "does-not-count": " Rain does not replace it.",
+    "not-stated": "",
+  };
+  return `Water in with ${depthWords}. ${stations.map(({ sentence }) => sentence).join(" ")}${rainWords[rain]}`.trim();
+}
+
+/** What only matters while a product goes down; of an earlier visit it is no longer asked. */
+const ONLY_AT_APPLICATION: readonly AftercareKind[] = [
+  "leaf-at-application",
+  "soil-at-application",
+  "mowing-before",
+  "seeding-before",
+];
+
+/** The unread facts of a product that still matter. */
+function missingFacts({ label, appliedIn, wateredInAtEpochMilliseconds: at }: AppliedProduct): readonly AftercareKind[] {
+  const isPast = (kind: AftercareKind) =>
+    appliedIn === "earlier-visit" && (ONLY_AT_APPLICATION.includes(kind) || (kind === "watering-in" && typeof at === "number"));
+  return unreadFacts(label).filter((kind) => !isPast(kind));
+}
+
+function unreadFindings(products: readonly AppliedProduct[], timeZone: string): readonly Finding[] {
+  const unread = products.map((applied) => ({
+    name: appliedName(applied, timeZone),
+    productName: applied.label.productName,
+    facts: missingFacts(applied).map((kind) => aftercareFactNames[kind]),
+  }));
+  return unread
+    .filter(({ facts }) => facts.length > 0)
+    .toSorted((one, other) => (one.name < other.name ? -1 : 1))
+    .map(({ name, productName, facts }) =>
+      hold("nobody", {
+        rule: "aftercare-fact-missing",
+        source: "label",
+        what: `For ${name} it has not been entered from its label ${facts.join("; ")}.`,
+        toDo: "Read the label and enter what it states, or that it states nothing.",
+        about: [productName],
+      }),
+    );
+}
+
+function secondLookOf({ secondLook, visit, timeZone }: AftercareQuestion): AftercareTimeline["secondLook"] {
+  if (secondLook === "none") return null;
+  const { date: visitDate } = localTimeAt(visit.untilEpochMilliseconds, timeZone);
+  const date = addDays(visitDate, secondLook.daysAfter);
+  const after = secondLook.daysAfter === 1 ? "1 day" : `${secondLook.daysAfter} days`;
+  return { date, words: `Second look on ${dateWords(date)}, ${after} after, by ${secondLook.programName}.` };
+}

@@ -1,0 +1,95 @@
+import { type Finding, hold, note, takeCare } from "#domain/foundation/finding";
+import { canonicalAmountOf } from "#domain/quantities/exact-quantity";
+import { formatQuantity } from "#domain/quantities/format-quantity";
+import { formatRate } from "#domain/quantities/format-rate";
+import { compareRates, scaleRate } from "#domain/quantities/rate";
+import { compareRational, rational } from "#domain/quantities/rational";
+import { type ProductAmount } from "#domain/mixing/spray-mix";
+import { type TicketApplicator, type TicketSettings, type TicketTreatment } from "#domain/mixing/ticket-question";
+
+/** True for a product that is registered as a pesticide, or of which nobody has read whether it is. */
+function mayBePesticide({ label }: TicketTreatment): boolean {
+  return label.epaRegistrationNumber !== "none";
+}
+
+/**
+ * Whether the applicator may put this down: an expired license is never named on a ticket, a technician works under a
+ * named applicator's supervision, and pesticides want a license at all.
+ */
+export function checkLicense({ name, license }: TicketApplicator, treatments: readonly TicketTreatment[]): readonly Finding[] {
+  const pesticides = treatments.filter(mayBePesticide).map(({ label }) => label.productName);
+  if (license.standing === "stands") {
+    if (license.kind === "certified-applicator") return [];
+    return [
+      takeCare({
+        rule: "technician-under-supervision",
+        source: "law",
+        what: `${name} works as a registered technician.`,
+        toDo: "Name the applicator who supervises; the state says how near that person must be.",
+        about: [name, ...pesticides],
+      }),
+    ];
+  }
+  const what = license.standing === "expired" ? `The license of ${name} has run out.` : `${name} has no license on file for this state.`;
+  const toDo = "Give the visit to someone with a license that stands.";
+  if (pesticides.length > 0) return [hold("office", { rule: "license-missing", source: "law", what, toDo, about: [name, ...pesticides] })];
+  const advice = "Only fertilizer goes down; look up whether the state asks for a license for it.";
+  return [takeCare({ rule: "license-missing", source: "law", what, toDo: advice, about: [name] })];
+}
+
+const COUNTED_BY = { mass: "weight", volume: "volume" } as const;
+
+/** What the visit needs of a product in all against what the shop and the trucks hold. */
+export function checkStock(treatment: TicketTreatment, needed: ProductAmount): readonly Finding[] {
+  const { label, onHand } = treatment;
+  if (onHand.dimension !== needed.dimension) {
+    return [
+      hold("office", {
+        rule: "stock-by-another-measure",
+        source: "stock",
+        what: `${label.productName} is counted by ${COUNTED_BY[onHand.dimension]} and planned by ${COUNTED_BY[needed.dimension]}.`,
+        toDo: "Plan it as it is counted.",
+        about: [label.productName],
+      }),
+    ];
+  }
+  if (compareRational(canonicalAmountOf(onHand), canonicalAmountOf(needed)) >= 0) return [];
+  return [
+    hold("office", {
+      rule: "stock-short",
+      source: "stock",
+      what: `Not enough ${label.productName} is on hand.`,
+      figure: `The visit needs ${formatQuantity(needed, "us")}; the shop and the trucks hold ${formatQuantity(onHand, "us")}.`,
+      toDo: "Receive more, or count what is there.",
+      about: [label.productName],
+    }),
+  ];
+}
+
+/**
+ * Where the setting of a spreader was found at another rate than one pass wants: half of the planned rate where the
+ * company spreads twice crosswise. A setting that would put down more than the label's highest rate in all passes
+ * wants care. The same figure within a twentieth counts as the same (UMass Extension, Rotary Spreader Calibration:
+ * accept 4.75 to 5.25 for 5.00).
+ */
+export function checkSetting(treatment: TicketTreatment, settings: TicketSettings): readonly Finding[] {
+  const { gear, rate, label, use } = treatment;
+  if (!("setting" in gear) || gear.setting === "not-calibrated" || rate.basis !== "product-mass-per-area") return [];
+  const { setting } = gear.setting;
+  const passes = settings.granularPasses === "two-at-half-rate-crosswise" ? 2n : 1n;
+  const found = scaleRate(gear.setting.rate, rational(passes));
+  const difference = rate.amount * found.per - found.amount * rate.per;
+  const isNear = (difference < 0n ? -difference : difference) * 20n <= rate.amount * found.per;
+  if (isNear) return [];
+  const perVisit = passes === 1n ? "" : " in its two passes";
+  const words = {
+    rule: "setting-of-another-rate",
+    source: "house",
+    what: `Setting ${setting} of ${gear.name} was calibrated at another rate for ${label.productName}.`,
+    figure: `It puts down ${formatRate(found, "us")}${perVisit}; planned is ${formatRate(rate, "us")}.`,
+    toDo: "Weigh out what each lawn gets and set by trial, or calibrate at this rate.",
+    about: [label.productName, gear.name],
+  } as const;
+  const isAboveLabel = use.rates.basis === "product-mass-per-area" && compareRates(found, use.rates.high) > 0;
+  return [isAboveLabel ? takeCare(words) : note(words)];
+}

@@ -1,0 +1,67 @@
+import { addExact, type ExactQuantity, multiplyExact } from "#domain/quantities/exact-quantity";
+import { missingFact, type Outcome } from "#domain/foundation/outcome";
+import { massOf } from "#domain/quantities/density";
+import { type Quantity } from "#domain/quantities/quantity";
+import { rational } from "#domain/quantities/rational";
+import { nutrientsIn, type PerNutrient } from "#domain/turf/nutrients";
+import { type LabelFacts } from "#domain/label/label-facts";
+
+/** The nutrients that a lawn gets, as masses. What a label does not state is "not-stated" in the sum too. */
+export type NutrientMasses = PerNutrient<ExactQuantity<"mass">>;
+
+const NOTHING = { dimension: "mass", exactAmount: rational(0n) } as const;
+
+/**
+ * The nutrients in an amount of product, or undefined where its label names none. A liquid by volume needs the
+ * product's density and is refused by name without it; an analysis that nobody read is refused too.
+ */
+export function nutrientsInProduct(label: LabelFacts, amount: Quantity<"mass"> | Quantity<"volume">): Outcome<NutrientMasses> | undefined {
+  if (label.analysis === "none") return undefined;
+  if (label.analysis === "unknown") {
+    return missingFact("analysis", "the three numbers of the bag", `The analysis of ${label.productName} is not on file.`);
+  }
+  if (amount.dimension === "mass") return nutrientsIn(amount, label.analysis);
+  if (label.density === "unknown") {
+    return missingFact(
+      "density",
+      "the product's density, from its label or safety data sheet",
+      `The density of ${label.productName} is not on file; its nutrients are stated by weight.`,
+    );
+  }
+  return nutrientsIn(massOf(amount, label.density), label.analysis);
+}
+
+/** The sum of what several products bring. */
+export function addNutrients(left: NutrientMasses, right: NutrientMasses): NutrientMasses {
+  const stated = (one: ExactQuantity<"mass"> | "not-stated", other: ExactQuantity<"mass"> | "not-stated") =>
+    one === "not-stated" || other === "not-stated" ? ("not-stated" as const) : addExact(one, other);
+  return {
+    nitrogen: addExact(left.nitrogen, right.nitrogen),
+    quickNitrogen: stated(left.quickNitrogen, right.quickNitrogen),
+    slowNitrogen: stated(left.slowNitrogen, right.slowNitrogen),
+    phosphate: addExact(left.phosphate, right.phosphate),
+    phosphorus: addExact(left.phosphorus, right.phosphorus),
+    potash: addExact(left.potash, right.potash),
+    potassium: addExact(left.potassium, right.potassium),
+    // Most labels name no iron because there is none worth naming: what is stated is what is counted.
+    iron: left.iron === "not-stated" ? right.iron : right.iron === "not-stated" ? left.iron : addExact(left.iron, right.iron),
+  };
+}
+
+/** No nutrients at all, to begin a sum with. */
+export const NO_NUTRIENTS: NutrientMasses = {
+  nitrogen: NOTHING,
+  quickNitrogen: NOTHING,
+  slowNitrogen: NOTHING,
+  phosphate: NOTHING,
+  phosphorus: NOTHING,
+  potash: NOTHING,
+  potassium: NOTHING,
+  iron: "not-stated",
+};
+
+/** A mass per 1,000 sq ft of an area, exactly; zero on no area. */
+export function per1000SqFt(mass: ExactQuantity<"mass">, area: Quantity<"area">, thousandSqFt: Quantity<"area">): ExactQuantity<"mass"> {
+  if (area.amount === 0n) return NOTHING;
+  return multiplyExact(mass, rational(thousandSqFt.amount, area.amount));
+}

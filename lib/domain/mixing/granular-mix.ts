@@ -1,0 +1,161 @@
+import { type Finding, hold, takeCare } from "#domain/foundation/finding";
+import { compareExact, type ExactQuantity, type Measure, multiplyExact, settle } from "#domain/quantities/exact-quantity";
+import { formatRate } from "#domain/quantities/format-rate";
+import { type Quantity, sum } from "#domain/quantities/quantity";
+import { compareRates, type Rate, rateFrom, times } from "#domain/quantities/rate";
+import { divideRational, rational, roundToWhole } from "#domain/quantities/rational";
+import { roundToGraduation } from "#domain/quantities/rounding";
+import { type LabelRates, type ProductRate } from "#domain/label/label-facts";
+import { type TicketSettings, type TicketSpreader, type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
+import { type TreatedLawn } from "#domain/mixing/treated-area";
+
+/** What one lawn gets of a spread product. */
+export interface GranularLawn extends TreatedLawn {
+  /** What to weigh out. */
+  readonly amount: Quantity<"mass">;
+  /** In marks of the tool; null where no tool measures it. */
+  readonly marks: bigint | null;
+  /** What goes on in each pass; exact, half of the amount in two passes. */
+  readonly perPass: ExactQuantity<"mass">;
+  /** What the rate really becomes after rounding; null on a lawn where nothing goes down. */
+  readonly rate: Rate<"product-mass-per-area"> | null;
+}
+
+/** One product spread dry: what each lawn gets, and the setting. */
+export interface GranularMix {
+  readonly kind: "granular";
+  readonly line: number;
+  readonly productName: string;
+  readonly gearName: string;
+  readonly setting: TicketSpreader["setting"];
+  readonly passes: TicketSettings["granularPasses"];
+  readonly toolName: string | null;
+  readonly lawns: readonly GranularLawn[];
+  readonly total: Quantity<"mass">;
+  /** How many times the hopper is filled, at least; zero where its size is entered as nothing, which is held. */
+  readonly hopperFills: bigint;
+}
+
+/**
+ * Weighs a spread product out for each lawn: rate times treated area, rounded by itself to the scale's nearest mark and
+ * never above the label's highest rate on that area (or the planned rate, where that is above it and held for it); by
+ * half a canonical unit of mass at most, which no scale shows, because stored areas are whole numbers of theirs. The
+ * lawns add up to the visit exactly. An amount under the first mark is kept unrounded and says so.
+ */
+export function mixGranular(
+  treatment: TicketTreatment & { readonly gear: TicketSpreader },
+  rate: Rate<"product-mass-per-area">,
+  lawns: readonly TreatedLawn[],
+  settings: TicketSettings,
+): { readonly mix: GranularMix; readonly findings: readonly Finding[] } {
+  const findings: Finding[] = [];
+  const { label, use, gear, line } = treatment;
+  const tool = massTool(treatment.tool);
+  const ceiling = ceilingOf(rate, use.rates);
+  const half = rational(1n, settings.granularPasses === "two-at-half-rate-crosswise" ? 2n : 1n);
+  const measured = lawns.map((lawn): GranularLawn => {
+    const wanted = times(rate, lawn.treatedArea);
+    const { amount, marks } = measureOut(wanted, times(ceiling, lawn.treatedArea), tool);
+    if (tool !== undefined && marks === null && wanted.exactAmount.numerator > 0n) findings.push(belowFirstMark(label.productName, lawn.name, tool.name));
+    const became = lawn.treatedArea.amount === 0n ? null : rateFrom("product-mass-per-area", amount, lawn.treatedArea);
+    if (marks !== null && became !== null) findings.push(...roundedBelowLowest(treatment, became, lawn.name));
+    return { ...lawn, amount, marks, perPass: multiplyExact(amount, half), rate: became };
+  });
+  const total = sum("mass", measured.map(({ amount }) => amount));
+  const isHopper = gear.capacity.amount > 0n;
+  if (!isHopper) findings.push(holdsNothing(gear.name));
+  const hopperFills = isHopper ? roundToWhole(divideRational(rational(total.amount), rational(gear.capacity.amount)), "up") : 0n;
+  const mix: GranularMix = {
+    kind: "granular",
+    line,
+    productName: label.productName,
+    gearName: gear.name,
+    setting: gear.setting,
+    passes: settings.granularPasses,
+    toolName: tool?.name ?? null,
+    lawns: measured,
+    total,
+    hopperFills,
+  };
+  return { mix, findings: tool === undefined ? [noTool(label.productName, "a scale"), ...findings] : findings };
+}
+
+function massTool(tool: TicketTool | "none"): TicketTool<"mass"> | undefined {
+  if (tool === "none" || tool.mark.dimension !== "mass") return undefined;
+  return tool as TicketTool<"mass">;
+}
+
+/** To the tool's nearest mark under a maximum; as it is, to the canonical unit below, where no tool measures it. */
+export function measureOut<D extends "mass" | "volume">(
+  wanted: ExactQuantity<D>,
+  neverAbove: ExactQuantity<NoInfer<D>>,
+  tool: { readonly mark: Measure<NoInfer<D>> } | undefined,
+): { readonly amount: Quantity<D>; readonly marks: bigint | null } {
+  const unmarked = { amount: settle(smallerOf(wanted, neverAbove), "down"), marks: null };
+  if (tool === undefined) return unmarked;
+  const rounding = roundToGraduation(wanted, tool.mark, { mode: "nearest", neverAbove });
+  return rounding.kind === "below-first-mark" ? unmarked : { amount: rounding.rounded, marks: rounding.marks };
+}
+
+/** The smaller of two exact quantities. */
+export function smallerOf<D extends "mass" | "volume">(left: ExactQuantity<D>, right: ExactQuantity<NoInfer<D>>): ExactQuantity<D> {
+  return compareExact(left, right) <= 0 ? left : right;
+}
+
+/**
+ * The rate that rounding may reach: the label's highest, or the plan's own where that is above it. Such a plan is held
+ * for it and computed as planned, so that the figures show it; so is one by another measure than its label's.
+ */
+export function ceilingOf<B extends ProductRate["basis"]>(rate: Rate<B>, rates: LabelRates): Rate<B> {
+  const high = rates.high as Rate<ProductRate["basis"]>;
+  return high.basis === rate.basis && compareRates<ProductRate["basis"]>(high, rate) > 0 ? (high as Rate<B>) : rate;
+}
+
+/** Says so where the marks of a tool bring a plan within the label's range below its lowest rate. */
+export function roundedBelowLowest(treatment: TicketTreatment, became: ProductRate, where: string): readonly Finding[] {
+  const { label, rate } = treatment;
+  const low: Rate<ProductRate["basis"]> = treatment.use.rates.low;
+  if (low.basis !== rate.basis || low.basis !== became.basis) return [];
+  if (compareRates<ProductRate["basis"]>(rate, low) < 0 || compareRates<ProductRate["basis"]>(became, low) >= 0) return [];
+  return [
+    takeCare({
+      rule: "rounded-below-lowest",
+      source: "label",
+      what: `Measured to a mark, ${label.productName} for ${where} comes below the label's lowest rate.`,
+      figure: `It becomes ${formatRate(became, "us")}; the label's lowest is ${formatRate(low, "us")}.`,
+      toDo: "Measure it with a finer tool, or plan a little more.",
+      citation: `label of ${label.productName}, ${treatment.use.useName}`,
+      about: [label.productName, where],
+    }),
+  ];
+}
+
+function holdsNothing(gearName: string): Finding {
+  return hold("office", {
+    rule: "hopper-without-size",
+    source: "house",
+    what: `The hopper of ${gearName} is entered as holding nothing.`,
+    toDo: "Enter how much it holds.",
+    about: [gearName],
+  });
+}
+
+export function belowFirstMark(productName: string, where: string, toolName: string): Finding {
+  return takeCare({
+    rule: "below-first-mark",
+    source: "house",
+    what: `${productName} for ${where} is less than one mark of the ${toolName}.`,
+    toDo: "Measure it with a finer tool; the amount is given unrounded.",
+    about: [productName, where],
+  });
+}
+
+export function noTool(productName: string, kind: string): Finding {
+  return takeCare({
+    rule: "no-measuring-tool",
+    source: "house",
+    what: `${kind[0]?.toUpperCase() ?? ""}${kind.slice(1)} for ${productName} is not on file.`,
+    toDo: "Enter the tool and its marks; until then amounts are not rounded to one.",
+    about: [productName],
+  });
+}

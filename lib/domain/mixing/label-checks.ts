@@ -1,0 +1,144 @@
+import { type CalendarDate, daysBetween } from "#domain/foundation/calendar-date";
+import { type Finding, hold, note, takeCare } from "#domain/foundation/finding";
+import { formatRate } from "#domain/quantities/format-rate";
+import { compareRates } from "#domain/quantities/rate";
+import { type LabelRates, type ProductRate } from "#domain/label/label-facts";
+import { checkSeason } from "#domain/mixing/season-limits";
+import { isSprayed, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
+
+const fromLabel = (treatment: TicketTreatment) => `label of ${treatment.label.productName}, ${treatment.use.useName}`;
+
+function words(treatment: TicketTreatment, rule: string, what: string, more: { figure?: string; toDo?: string; about?: readonly string[] } = {}) {
+  const { about = [], ...rest } = more;
+  return { rule, source: "label", what, ...rest, citation: fromLabel(treatment), about: [treatment.label.productName, ...about] } as const;
+}
+
+/** Below zero, zero or above zero as the planned rate is under, at or over one of the label's. Undefined on another basis. */
+function compareToLabel(rate: ProductRate, rates: LabelRates, end: "low" | "high"): -1 | 0 | 1 | undefined {
+  if (rate.basis === "product-mass-per-area" && rates.basis === rate.basis) return compareRates(rate, rates[end]);
+  if (rate.basis === "product-volume-per-area" && rates.basis === rate.basis) return compareRates(rate, rates[end]);
+  return undefined;
+}
+
+function checkRate(treatment: TicketTreatment): readonly Finding[] {
+  const { rate, use, label } = treatment;
+  const [low, high] = [compareToLabel(rate, use.rates, "low"), compareToLabel(rate, use.rates, "high")];
+  const range = `The label's range is ${formatRate(use.rates.low, "us")} to ${formatRate(use.rates.high, "us")}; planned is ${formatRate(rate, "us")}.`;
+  if (low === undefined || high === undefined) {
+    const what = `The rate of ${label.productName} is planned by another measure than its label's.`;
+    return [hold("office", words(treatment, "rate-on-another-basis", what, { figure: range, toDo: "Plan it as the label states it." }))];
+  }
+  if (high > 0) {
+    return [hold("nobody", words(treatment, "label-rate-above-highest", `${label.productName} is above the label's highest rate.`, { figure: range, toDo: "Lower the rate." }))];
+  }
+  if (low < 0) {
+    return [takeCare(words(treatment, "label-rate-below-lowest", `${label.productName} is below the label's lowest rate.`, { figure: range, toDo: "It may do little; make sure that it is meant." }))];
+  }
+  return [];
+}
+
+function checkCarrier(treatment: TicketTreatment): readonly Finding[] {
+  if (!isSprayed(treatment)) return [];
+  const { use, label, gear } = treatment;
+  if (use.carrier === "none") return [];
+  if (use.carrier === "unknown") return [unread(treatment, "carrier-not-read", "the finished spray it wants per 1,000 sq ft")];
+  const { low, high } = use.carrier;
+  if (compareRates(gear.carrier.rate, low) >= 0 && compareRates(gear.carrier.rate, high) <= 0) return [];
+  return [
+    hold(
+      "nobody",
+      words(treatment, "carrier-out-of-range", `${gear.name} does not put out the spray volume that ${label.productName} wants.`, {
+        figure: `It puts out ${formatRate(gear.carrier.rate, "us")}; the label's range is ${formatRate(low, "us")} to ${formatRate(high, "us")}.`,
+        toDo: "Change tip, pressure or pace and calibrate again, or take other equipment.",
+        about: [gear.name],
+      }),
+    ),
+  ];
+}
+
+function unread(treatment: TicketTreatment, rule: string, what: string): Finding {
+  return hold("office", words(treatment, rule, `It has not been entered from the label of ${treatment.label.productName} ${what}.`, { toDo: "Read the label and enter what it states, or that it states nothing." }));
+}
+
+function checkGrass(treatment: TicketTreatment, lawns: readonly TicketLawn[]): readonly Finding[] {
+  const { use, label } = treatment;
+  if (use.grasses === "unknown") return [unread(treatment, "grasses-not-read", "on which grasses it may go")];
+  if (use.grasses === "any turfgrass") return [];
+  const { grasses: allowed } = use;
+  return lawns.flatMap((lawn) => {
+    const missing = lawn.grasses.filter((grass) => !allowed.includes(grass));
+    if (missing.length === 0) return [];
+    const figure = `${lawn.name} has ${missing.join(", ")}; the label names ${allowed.join(", ")}.`;
+    return [hold("nobody", words(treatment, "grass-not-on-label", `${label.productName} may not go on this grass.`, { figure, toDo: "Take another product.", about: [lawn.name] }))];
+  });
+}
+
+/** What is made to be sprayed does not go into a spreader, nor granules into a tank. */
+function checkGear(treatment: TicketTreatment): readonly Finding[] {
+  const { label, gear } = treatment;
+  if (isSprayed(treatment) !== (label.formulation === "dry granule")) return [];
+  return [
+    hold("office", {
+      rule: "gear-does-not-fit",
+      source: "house",
+      what: `${label.productName} (${label.formulation}) can't be put down with ${gear.name}.`,
+      toDo: isSprayed(treatment) ? "Take a spreader." : "Take a sprayer.",
+      about: [label.productName, gear.name],
+    }),
+  ];
+}
+
+function checkInterval(treatment: TicketTreatment, lawns: readonly TicketLawn[], on: CalendarDate): readonly Finding[] {
+  const { use, label, productId } = treatment;
+  if (use.leastDaysBetween === "none") return [];
+  if (use.leastDaysBetween === "unknown") return [unread(treatment, "interval-not-read", "how many days must lie between two applications")];
+  const { days } = use.leastDaysBetween;
+  return lawns.flatMap((lawn) => {
+    const since = lawn.history.filter((past) => past.productId === productId).map((past) => Math.abs(daysBetween(past.on, on)));
+    const nearest = since.length === 0 ? undefined : Math.min(...since);
+    if (nearest === undefined || nearest >= days) return [];
+    const between = nearest === 1 ? "1 day lies" : `${String(nearest)} days lie`;
+    const figure = `${between} between this and the other application on ${lawn.name}; the label asks for at least ${String(days)}.`;
+    return [hold("nobody", words(treatment, "too-soon-again", `${label.productName} comes too soon again.`, { figure, toDo: "Move the visit.", about: [lawn.name] }))];
+  });
+}
+
+function checkReading(treatment: TicketTreatment): readonly Finding[] {
+  const { label, labelConfirmedBy, use } = treatment;
+  const findings: Finding[] = [];
+  if (labelConfirmedBy === null) {
+    findings.push(
+      hold("office", {
+        rule: "label-not-confirmed",
+        source: "house",
+        what: `Nobody has held the entry of ${label.productName} against its label.`,
+        toDo: "Confirm the entry in the Shed, with the container at hand.",
+        about: [label.productName],
+      }),
+    );
+  }
+  if (label.isRestrictedUse === true) {
+    findings.push(takeCare(words(treatment, "restricted-use", `${label.productName} is for restricted use.`, { toDo: "A certified applicator puts it down or supervises as the state asks." })));
+  }
+  if (label.isRestrictedUse === "unknown") findings.push(unread(treatment, "restricted-use-not-read", "whether it is for restricted use"));
+  if (use.stainsHardSurfaces === "unknown") findings.push(unread(treatment, "staining-not-read", "whether it stains hard surfaces"));
+  if (use.stainsHardSurfaces === true) {
+    findings.push(note(words(treatment, "stains", `${label.productName} stains concrete and stone.`, { toDo: "Blow walks and drives off before they get wet." })));
+  }
+  return findings;
+}
+
+/** Everything that a label says of a planned treatment, without the weather and the aftercare, which have their own files. */
+export function checkLabel(treatment: TicketTreatment, question: TicketQuestion): readonly Finding[] {
+  const lawns = question.lawns.filter(({ zoneId }) => treatment.zoneIds.includes(zoneId));
+  return [
+    ...checkReading(treatment),
+    ...checkRate(treatment),
+    ...checkCarrier(treatment),
+    ...checkGear(treatment),
+    ...checkGrass(treatment, lawns),
+    ...checkInterval(treatment, lawns, question.on),
+    ...(treatment.use.seasonLimits === "unknown" ? [unread(treatment, "season-limit-not-read", "what may go on the same ground in a season")] : []),
+    ...checkSeason(treatment, lawns, question),
+  ];
+}

@@ -1,0 +1,168 @@
+import { addDays, type CalendarDate } from "#domain/foundation/calendar-date";
+import { type Finding, hold } from "#domain/foundation/finding";
+import { type SignUpTrigger, type StatedConstraint, statedConstraint } from "#domain/label/aftercare-constraint";
+import { type AftercareEnd, type EndContext, endOf, latestEnd, notBefore } from "#domain/mixing/aftercare-instants";
+import { type AftercareStep, type MayNot, reasonFor } from "#domain/mixing/aftercare-step";
+import { type AppliedConstraint, type AppliedProduct, appliedName, constraintsOf } from "#domain/mixing/applied-product";
+import { dayIn } from "#domain/mixing/clock-periods";
+import { localWords } from "#domain/mixing/local-words";
+import { localTimeAt } from "#domain/weather/local-hours";
+import { type Place, sunTimesOn } from "#domain/weather/sun-times";
+
+/** What the end of a sign's time hangs on. The place is where the sun sets. */
+export interface SignContext {
+  readonly endContext: (applied: AppliedProduct) => EndContext;
+  readonly timeZone: string;
+  readonly place: Place | "unknown";
+}
+
+type Sign = AppliedConstraint<"posting-sign">;
+
+const UP_WORDS: Readonly<Record<SignUpTrigger, string>> = {
+  "before-application": "before the application",
+  "at-start": "at the start of the application",
+  "at-time-of-application": "at the time of the application",
+  "immediately-following": "immediately following the application",
+  "on-day-of-application": "on the day of the application",
+};
+
+/**
+ * When the sign has to stand. Only "immediately following" is met after the work; the others are met for certain when it
+ * stands as the work begins.
+ */
+function upByInstant({ applied, constraint }: Sign): number {
+  const { startsAtEpochMilliseconds, endsAtEpochMilliseconds } = applied.application;
+  return constraint.upBy === "immediately-following" ? endsAtEpochMilliseconds : startsAtEpochMilliseconds;
+}
+
+function upInstant(sign: Sign): number {
+  const posted = sign.applied.application.postedAtEpochMilliseconds;
+  return posted === "not-posted" ? upByInstant(sign) : posted;
+}
+
+/** The signs of this visit that do not stand yet, each with when it has to. */
+export function signsToPutUp(products: readonly AppliedProduct[], timeZone: string): readonly AftercareStep[] {
+  const due = products.filter(
+    ({ appliedIn, application }) => appliedIn === "this-visit" && application.postedAtEpochMilliseconds === "not-posted",
+  );
+  return constraintsOf(due, "posting-sign").map((sign) => {
+    const by = upByInstant(sign);
+    const { startsAtEpochMilliseconds } = sign.applied.application;
+    return {
+      row: "sign",
+      kind: "must",
+      startsAtEpochMilliseconds,
+      endsAtEpochMilliseconds: by,
+      isEstimate: false,
+      words: `Put the sign up ${UP_WORDS[sign.constraint.upBy]}.`,
+      startsAtWords: localWords(startsAtEpochMilliseconds, timeZone, "start"),
+      endsAtWords: localWords(by, timeZone, "due"),
+      reasons: [reasonFor(appliedName(sign.applied, timeZone), sign.constraint)],
+    };
+  });
+}
+
+/** How long each sign must stay up, with a hold where the sunset that ends it can't be computed. */
+export function signMayNots(
+  products: readonly AppliedProduct[],
+  context: SignContext,
+): { readonly mayNots: readonly MayNot[]; readonly findings: readonly Finding[] } {
+  const ends = constraintsOf(products, "posting-sign").flatMap((sign) => {
+    const end = comesDown(sign, context);
+    return end === undefined ? [] : [{ sign, end }];
+  });
+  const mayNots = ends.map(({ sign, end }): MayNot => ({
+    row: "sign",
+    startsAtEpochMilliseconds: upInstant(sign),
+    end,
+    reason: reasonFor(appliedName(sign.applied, context.timeZone), sign.constraint),
+  }));
+  const placeless = ends.filter(
+    ({ sign }) => sign.constraint.mayComeDown.trigger === "sunset-of-day-following" && context.place === "unknown",
+  );
+  return { mayNots, findings: placeless.map(({ sign }) => placeMissing(sign)) };
+}
+
+function placeMissing({ applied, constraint }: Sign): Finding {
+  return hold("office", {
+    rule: "place-for-sunset-missing",
+    source: constraint.basis,
+    what: "The sign may come down at a sunset, and where the property lies is not on file.",
+    toDo: "Put the property on the map.",
+    citation: constraint.source,
+    about: [applied.label.productName],
+  });
+}
+
+function comesDown(sign: Sign, context: SignContext): AftercareEnd | undefined {
+  const down = sign.constraint.mayComeDown;
+  if (down.trigger === "no-time-required") return undefined;
+  const reentry = down.orReentryIfLater ? reentryEnd(sign.applied, context) : undefined;
+  if (down.trigger === "sunset-of-day-following") return sunsetEnd(sign, down.daysFollowing, reentry, context);
+  return latestEnd([plainEnd(sign, down, context.timeZone), ...(reentry === undefined ? [] : [reentry])]);
+}
+
+type PlainDown = Extract<
+  StatedConstraint<"posting-sign">["mayComeDown"],
+  { readonly trigger: "elapsed" | "day-following" | "days-after-completion" }
+>;
+
+function plainEnd(sign: Sign, down: PlainDown, timeZone: string): AftercareEnd {
+  const { application } = sign.applied;
+  if (down.trigger === "day-following") {
+    return notBefore({ anchor: "calendar-day", days: down.daysFollowing }, application, timeZone);
+  }
+  if (down.trigger === "days-after-completion") {
+    const at = daysAfterCompletion(application.endsAtEpochMilliseconds, down.daysAfter, timeZone);
+    return { atEpochMilliseconds: at, isEstimate: false, waitsFor: [] };
+  }
+  const posted = { ...application, postedAtEpochMilliseconds: upInstant(sign) };
+  return notBefore({ anchor: down.anchor, durationMinutes: down.durationMinutes }, posted, timeZone);
+}
+
+const ONE_DAY_MILLISECONDS = 86_400_000;
+
+/**
+ * So many days after an instant: as long after midnight of that day, or so many times 24 h, whichever is later where
+ * clocks change in between, since the law does not say which is meant.
+ */
+function daysAfterCompletion(completedAt: number, daysAfter: number, timeZone: string): number {
+  const { date } = localTimeAt(completedAt, timeZone);
+  const intoDay = completedAt - dayIn(date, timeZone).fromEpochMilliseconds;
+  const byCalendar = dayIn(addDays(date, daysAfter), timeZone).fromEpochMilliseconds + intoDay;
+  return Math.max(byCalendar, completedAt + daysAfter * ONE_DAY_MILLISECONDS);
+}
+
+/** When people may come back to this product's lawn; undefined where its label sets nothing. */
+function reentryEnd(applied: AppliedProduct, context: SignContext): AftercareEnd | undefined {
+  if (applied.label.facts["people-and-pets"] === "unknown") {
+    return { atEpochMilliseconds: null, isEstimate: true, waitsFor: ["people may come back"] };
+  }
+  const [people] = statedConstraint(applied.label, "people-and-pets");
+  return people === undefined ? undefined : endOf(people.untilLaterOf, applied.application, context.endContext(applied));
+}
+
+function sunsetEnd(
+  { applied }: Sign,
+  daysFollowing: number,
+  reentry: AftercareEnd | undefined,
+  { timeZone, place }: SignContext,
+): AftercareEnd {
+  const dateAt = (instant: number) => localTimeAt(instant, timeZone).date;
+  const dayFollowing = addDays(dateAt(applied.application.endsAtEpochMilliseconds), daysFollowing);
+  const reentryAt = reentry?.atEpochMilliseconds;
+  const waitsFor = reentry?.waitsFor ?? [];
+  if (reentryAt === null) return { atEpochMilliseconds: null, isEstimate: true, waitsFor };
+  const reentryDay = reentryAt === undefined ? dayFollowing : dateAt(reentryAt);
+  const date = reentryDay > dayFollowing ? reentryDay : dayFollowing;
+  const isEstimate = reentry?.isEstimate ?? false;
+  if (place === "unknown") return { atEpochMilliseconds: null, isEstimate: true, waitsFor: ["sunset", ...waitsFor] };
+  return { atEpochMilliseconds: sunsetOn(date, timeZone, place), isEstimate, waitsFor };
+}
+
+/** Sunset on a date; where the sun does not set, the end of the day. */
+function sunsetOn(date: CalendarDate, timeZone: string, place: Place): number {
+  const sun = sunTimesOn(date, timeZone, place);
+  if (sun.ok && sun.value.kind === "rises-and-sets") return sun.value.sunsetEpochMilliseconds;
+  return dayIn(date, timeZone).untilEpochMilliseconds;
+}

@@ -1,0 +1,249 @@
+import { type Finding, hold, takeCare } from "#domain/foundation/finding";
+import { invariant } from "#domain/foundation/invariant";
+import { canonicalAmountOf, type ExactQuantity, type Measure, multiplyExact } from "#domain/quantities/exact-quantity";
+import { formatQuantity } from "#domain/quantities/format-quantity";
+import { allocate, type Quantity, smallest, sum } from "#domain/quantities/quantity";
+import { concentrationInSpray, type Rate, times } from "#domain/quantities/rate";
+import { addRational, divideRational, rational, roundToWhole } from "#domain/quantities/rational";
+import { amountOfMarks } from "#domain/quantities/rounding";
+import { FORMULATIONS, type LabelFacts, type ProductRate } from "#domain/label/label-facts";
+import { ceilingOf, measureOut, smallerOf } from "#domain/mixing/granular-mix";
+import { type TicketSettings, type TicketSprayer, type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
+import { type TreatedLawn } from "#domain/mixing/treated-area";
+
+export type SprayTreatment = TicketTreatment & { readonly gear: TicketSprayer };
+export type ProductAmount = Quantity<"mass"> | Quantity<"volume">;
+
+/** One product in a spray, wherever an amount of it is said. */
+export interface SprayedAmount {
+  readonly line: number;
+  readonly amount: ProductAmount;
+  /** In marks of the tool; null where no tool measures it. */
+  readonly marks: bigint | null;
+}
+
+export interface SprayedProduct {
+  readonly line: number;
+  readonly productName: string;
+  readonly toolName: string | null;
+  /** For the visit: the sum of the loads. */
+  readonly total: ProductAmount;
+  /** In the finished spray, exactly: what every filling of this mix keeps to. */
+  readonly concentration: Rate<"product-volume-per-spray-volume"> | Rate<"product-mass-per-spray-volume">;
+}
+
+/** One filling of the tank for this visit alone. */
+export interface TankLoad {
+  readonly number: number;
+  readonly finished: Quantity<"volume">;
+  readonly products: readonly SprayedAmount[];
+  /** Finished volume less what the liquid products take up; nothing where they don't fit, which is held. */
+  readonly water: Quantity<"volume">;
+}
+
+/** What one lawn gets of a spray. */
+export interface SprayedLawn extends TreatedLawn {
+  readonly finished: Quantity<"volume">;
+  readonly products: readonly SprayedAmount[];
+}
+
+/** A tank of one or more products on the same lawns. */
+export interface SprayMix {
+  readonly kind: "spray";
+  readonly gearName: string;
+  readonly carrier: TicketSprayer["carrier"];
+  readonly finished: Quantity<"volume">;
+  readonly products: readonly SprayedProduct[];
+  readonly loads: readonly TankLoad[];
+  readonly lawns: readonly SprayedLawn[];
+  readonly steps: readonly string[];
+}
+
+/** More fillings than this in one visit are a slip in an area or a tank's size. A setting of the house. */
+const MOST_LOADS = 200n;
+
+/**
+ * In the order in which they go into the tank: by formulation, and by name where two are of one kind. A fertilizer that
+ * is no pesticide goes in before all but water-soluble bags (Manitoba Guide to Crop Protection, quoted by the Canola
+ * Council of Canada, 2013).
+ */
+export function inMixingOrder(treatments: readonly SprayTreatment[]): readonly SprayTreatment[] {
+  return treatments.toSorted(
+    ({ label: left }, { label: right }) =>
+      turnInTank(left) - turnInTank(right) ||
+      FORMULATIONS.indexOf(left.formulation) - FORMULATIONS.indexOf(right.formulation) ||
+      left.productName.localeCompare(right.productName, "en"),
+  );
+}
+
+/** Bags, then fertilizers, then the rest. */
+function turnInTank({ analysis, epaRegistrationNumber, formulation }: LabelFacts): 0 | 1 | 2 {
+  if (formulation === "water-soluble bag") return 0;
+  return analysis !== "none" && analysis !== "unknown" && epaRegistrationNumber === "none" ? 1 : 2;
+}
+
+function rateTimes(rate: ProductRate, area: Measure<"area">): ExactQuantity<"mass"> | ExactQuantity<"volume"> {
+  return rate.basis === "product-mass-per-area" ? times(rate, area) : times(rate, area);
+}
+
+/** The product in a volume of finished spray at the concentration that gives the rate. */
+function inFinished(rate: ProductRate, carrier: TicketSprayer["carrier"], finished: Quantity<"volume">): ExactQuantity<"mass"> | ExactQuantity<"volume"> {
+  return rate.basis === "product-mass-per-area"
+    ? times(concentrationInSpray(rate, carrier.rate), finished)
+    : times(concentrationInSpray(rate, carrier.rate), finished);
+}
+
+/** Marks of the tank's gauge in a number of loads as equal as marks go, or full tanks and a short one. */
+function loadMarks(marks: bigint, mostMarks: bigint, how: TicketSettings["tankLoads"]): readonly bigint[] {
+  const count = (marks + mostMarks - 1n) / mostMarks;
+  if (how === "full-tanks-then-a-short-one") {
+    return Array.from({ length: Number(count) }, (_unused, index) => (BigInt(index) < count - 1n ? mostMarks : marks - mostMarks * (count - 1n)));
+  }
+  const [least, more] = [marks / count, marks % count];
+  return Array.from({ length: Number(count) }, (_unused, index) => (BigInt(index) < more ? least + 1n : least));
+}
+
+/** The marks that the spray takes and that a tank holds; half a canonical unit is allowed for, because sizes are stored whole. */
+function marksOfVisit(gear: TicketSprayer, area: Quantity<"area">, tankMark: Measure<"volume">): { readonly wanted: bigint; readonly perTank: bigint } {
+  const mark = canonicalAmountOf(tankMark);
+  const reach = addRational(canonicalAmountOf(gear.capacity), rational(1n, 2n));
+  return {
+    wanted: roundToWhole(divideRational(canonicalAmountOf(times(gear.carrier.rate, area)), mark), "nearest"),
+    perTank: roundToWhole(divideRational(reach, mark), "down"),
+  };
+}
+
+/**
+ * Works a spray out for one visit: finished volume from the carrier rate and the treated area, to the nearest mark of
+ * the tank's gauge; loads by the tank's size; each product of each load rounded by itself to its tool's mark, never above
+ * the label's highest rate on the ground that the load covers, nor above the concentration which that rate makes in the
+ * load (by half a canonical unit at most). The loads add up to the visit and the lawns add up to it. There is no mix, but
+ * a hold, where the sprayer puts out nothing, where its tank is smaller than one mark of the gauge, and where it would be
+ * filled more often than any day takes. Products that don't fit into the water are a hold too; the mix then has no water.
+ * Throws when there is no treatment or no area.
+ */
+export function mixSpray(
+  treatments: readonly SprayTreatment[],
+  lawns: readonly TreatedLawn[],
+  settings: TicketSettings,
+): { readonly mix: SprayMix | undefined; readonly findings: readonly Finding[] } {
+  const ordered = inMixingOrder(treatments);
+  const gear = ordered[0]?.gear;
+  const area = sum("area", lawns.map(({ treatedArea }) => treatedArea));
+  invariant(gear !== undefined && area.amount > 0n, "a spray has products and ground");
+  const { wanted, perTank } = marksOfVisit(gear, area, settings.tankMark);
+  const findings = unworkable(gear, wanted, perTank);
+  if (findings.length > 0) return { mix: undefined, findings };
+  const marks = wanted === 0n ? 1n : wanted;
+  const volumeOfMarks = (count: bigint) => smallest(amountOfMarks(settings.tankMark, count), gear.capacity);
+  const loads = loadMarks(marks, perTank, settings.tankLoads).map((share, index) =>
+    tankLoad(ordered, { number: index + 1, finished: volumeOfMarks(share), ground: multiplyExact(area, rational(share, marks)), carrier: gear.carrier }),
+  );
+  const finished = sum("volume", loads.map((load) => load.finished));
+  const products = ordered.map((treatment) => sprayedProduct(treatment, gear, loads));
+  const mix: SprayMix = {
+    kind: "spray",
+    gearName: gear.name,
+    carrier: gear.carrier,
+    finished,
+    products,
+    loads,
+    lawns: sharedOut(lawns, finished, products),
+    steps: mixingSteps(ordered),
+  };
+  return { mix, findings: wanted === 0n ? [lessThanAMark(gear)] : [] };
+}
+
+function lessThanAMark({ name }: TicketSprayer): Finding {
+  return takeCare({
+    rule: "spray-less-than-a-mark",
+    source: "house",
+    what: `This visit takes less spray than half a mark of the gauge of ${name}.`,
+    figure: "One mark is mixed with the product for this ground, which makes it thinner.",
+    toDo: "Spray all of it evenly on this ground, or take a smaller sprayer with finer marks.",
+    about: [name],
+  });
+}
+
+/** What keeps a spray from being worked out at all, whatever goes into it. */
+function unworkable(gear: TicketSprayer, marks: bigint, perTank: bigint): readonly Finding[] {
+  const words = { source: "house", about: [gear.name] } as const;
+  if (gear.carrier.rate.amount === 0n) {
+    return [hold("office", { ...words, rule: "sprayer-puts-out-nothing", what: `${gear.name} is entered as putting out no spray.`, toDo: "Calibrate it, or enter what it puts out." })];
+  }
+  if (perTank === 0n) {
+    const figure = `Its tank holds ${formatQuantity(gear.capacity, "us")}, which is less than one mark of the gauge.`;
+    return [hold("office", { ...words, rule: "tank-smaller-than-a-mark", what: `The tank of ${gear.name} is too small for the marks it is filled by.`, figure, toDo: "Enter the tank's size, or finer marks in the settings." })];
+  }
+  const count = (marks + perTank - 1n) / perTank;
+  if (count <= MOST_LOADS) return [];
+  const figure = `It would be filled ${String(count)} times; more than ${String(MOST_LOADS)} are not worked out.`;
+  return [hold("office", { ...words, rule: "too-many-loads", what: `${gear.name} would have to be filled too often for one visit.`, figure, toDo: "Look at the areas and at the tank's size, or take a larger sprayer." })];
+}
+
+function sharedOut(lawns: readonly TreatedLawn[], finished: Quantity<"volume">, products: readonly SprayedProduct[]): readonly SprayedLawn[] {
+  const weights = lawns.map(({ treatedArea }) => treatedArea.amount);
+  const volumes = allocate(finished, weights);
+  const perLawn = products.map(({ line, total }) => ({ line, shares: allocate<"mass" | "volume">(total, weights) }));
+  return lawns.map((lawn, index) => ({
+    ...lawn,
+    finished: shareOf(volumes, index),
+    products: perLawn.map(({ line, shares }): SprayedAmount => ({ line, amount: shareOf(shares, index), marks: null })),
+  }));
+}
+
+function shareOf<Share>(shares: readonly Share[], index: number): Share {
+  const share = shares[index];
+  invariant(share !== undefined, "every lawn has its share");
+  return share;
+}
+
+interface LoadShare {
+  readonly number: number;
+  readonly finished: Quantity<"volume">;
+  /** The part of the visit's ground that this load covers. */
+  readonly ground: ExactQuantity<"area">;
+  readonly carrier: TicketSprayer["carrier"];
+}
+
+function tankLoad(treatments: readonly SprayTreatment[], { number, finished, ground, carrier }: LoadShare): TankLoad {
+  const products = treatments.map((treatment): SprayedAmount => {
+    const { line, rate, use } = treatment;
+    const ceiling: ProductRate = rate.basis === "product-mass-per-area" ? ceilingOf(rate, use.rates) : ceilingOf(rate, use.rates);
+    const most = smallerOf<"mass" | "volume">(rateTimes(ceiling, ground), inFinished(ceiling, carrier, finished));
+    const measured = measureOut<"mass" | "volume">(rateTimes(rate, ground), most, fittingTool(treatment));
+    return { line, amount: measured.amount, marks: measured.marks };
+  });
+  const liquid = products.reduce((total, { amount }) => total + (amount.dimension === "volume" ? amount.amount : 0n), 0n);
+  const water = liquid < finished.amount ? finished.amount - liquid : 0n;
+  return { number, finished, products, water: { dimension: "volume", amount: water } };
+}
+
+/** The tool that measures a product, where it measures by what the plan counts: a cup is no tool for what is weighed. */
+export function fittingTool({ tool, rate }: SprayTreatment): TicketTool | undefined {
+  if (tool === "none") return undefined;
+  return tool.mark.dimension === (rate.basis === "product-mass-per-area" ? "mass" : "volume") ? tool : undefined;
+}
+
+function sprayedProduct(treatment: SprayTreatment, gear: TicketSprayer, loads: readonly TankLoad[]): SprayedProduct {
+  const { line, label, rate } = treatment;
+  const amounts = loads.map(({ products }) => products.find((product) => product.line === line)?.amount);
+  const amount = amounts.reduce((total, part) => total + (part?.amount ?? 0n), 0n);
+  const isMass = rate.basis === "product-mass-per-area";
+  return {
+    line,
+    productName: label.productName,
+    toolName: fittingTool(treatment)?.name ?? null,
+    total: isMass ? { dimension: "mass", amount } : { dimension: "volume", amount },
+    concentration: isMass ? concentrationInSpray(rate, gear.carrier.rate) : concentrationInSpray(rate, gear.carrier.rate),
+  };
+}
+
+/** The order of the tank in sentences. Common practice (half the water first, agitation); a label's own order wins. */
+function mixingSteps(treatments: readonly SprayTreatment[]): readonly string[] {
+  return [
+    "Fill the tank half full with water and start the agitation.",
+    ...treatments.map(({ label }) => `Add ${label.productName} (${label.formulation}); let it mix in before the next.`),
+    "Fill up with water to the finished volume; keep the agitation on until the tank is empty.",
+  ];
+}

@@ -1,0 +1,127 @@
+import { type CalendarDate } from "#domain/foundation/calendar-date";
+import { type Finding } from "#domain/foundation/finding";
+import { type UsState } from "#domain/company/us-state";
+import { type Measure } from "#domain/quantities/exact-quantity";
+import { type Quantity } from "#domain/quantities/quantity";
+import { type Rate } from "#domain/quantities/rate";
+import { type Grass } from "#domain/turf/grass";
+import { type LabelFacts, type LabelUse, type ProductRate } from "#domain/label/label-facts";
+import { type WaterEdge } from "#domain/rules/kept-clear";
+import { type SoilTestFact } from "#domain/rules/nutrient-law";
+
+/** What was put on a lawn before, as far as limits over time ask about it. */
+export interface PastApplication {
+  readonly on: CalendarDate;
+  readonly productId: string;
+  readonly activeIngredients: readonly {
+    readonly name: string;
+    readonly rate: Rate<"active-ingredient-mass-per-area">;
+  }[];
+}
+
+/** One lawn of the visit. */
+export interface TicketLawn {
+  readonly zoneId: string;
+  readonly letter: string;
+  readonly name: string;
+  readonly area: Quantity<"area">;
+  readonly areaOrigin: "measured" | "entered" | "imported";
+  /** The main one first. */
+  readonly grasses: readonly Grass[];
+  readonly grassesAssumed: boolean;
+  readonly waterEdges: readonly WaterEdge[];
+  readonly soilTests: readonly SoilTestFact[];
+  readonly establishedOn: CalendarDate | "unknown";
+  readonly history: readonly PastApplication[];
+}
+
+export const SPRAYER_KINDS = ["boom-sprayer", "backpack-sprayer", "hose-and-gun"] as const;
+export const SPREADER_KINDS = ["broadcast-spreader", "drop-spreader"] as const;
+
+interface GearOfAnyKind {
+  readonly equipmentId: string;
+  readonly name: string;
+}
+
+export interface TicketSprayer extends GearOfAnyKind {
+  readonly kind: (typeof SPRAYER_KINDS)[number];
+  readonly capacity: Quantity<"volume">;
+  /** What pump and hose hold beyond the tank. */
+  readonly holdUp: Quantity<"volume"> | "unknown";
+  /** The rate of finished spray, and in whose words: a calibration, or what stands in for one. */
+  readonly carrier: { readonly rate: Rate<"carrier-volume-per-area">; readonly basis: "calibration" | "nominal"; readonly words: string };
+}
+
+export interface TicketSpreader extends GearOfAnyKind {
+  readonly kind: (typeof SPREADER_KINDS)[number];
+  readonly capacity: Quantity<"mass">;
+  readonly deflector: "yes" | "no" | "unknown";
+  /** The setting that its calibration for this product found, with the rate there. */
+  readonly setting: { readonly setting: string; readonly rate: Rate<"product-mass-per-area">; readonly words: string } | "not-calibrated";
+}
+
+/** The cup or scale that measures a product out. */
+export interface TicketTool<D extends "mass" | "volume" = "mass" | "volume"> {
+  readonly name: string;
+  readonly mark: Measure<D>;
+}
+
+/** One product at one rate for one reason, with what it is put down with. */
+export interface TicketTreatment {
+  readonly line: number;
+  readonly productId: string;
+  readonly label: LabelFacts;
+  readonly use: LabelUse;
+  /** Who held the entry against the label, or null where nobody has. */
+  readonly labelConfirmedBy: string | null;
+  readonly rate: ProductRate;
+  readonly rateText: string;
+  readonly reason: string;
+  readonly zoneIds: readonly string[];
+  readonly gear: TicketSprayer | TicketSpreader;
+  readonly tool: TicketTool | "none";
+  /** What the shop and the trucks hold of it. */
+  readonly onHand: Measure<"mass"> | Measure<"volume">;
+  /** How its calibration stands, as the equipment's own check found it. */
+  readonly calibrationFinding: Finding;
+}
+
+/** What the company holds to where label and law leave it open. */
+export interface TicketSettings {
+  readonly granularPasses: "one-with-overlap" | "two-at-half-rate-crosswise";
+  readonly tankLoads: "same-size-every-time" | "full-tanks-then-a-short-one";
+  /** From this forecast high on, feed and iron on cool-season turf want care. */
+  readonly heatCautionFromF: number;
+  /** The mark of the gauge or meter by which water goes into a tank. */
+  readonly tankMark: Measure<"volume">;
+}
+
+/** Who puts it down, and the license under which it is done on that day. */
+export interface TicketApplicator {
+  readonly name: string;
+  readonly license:
+    | { readonly standing: "stands"; readonly kind: "certified-applicator" | "registered-technician"; readonly number: string }
+    | { readonly standing: "expired" | "none" };
+}
+
+/** Everything that one visit's mix ticket is computed from. */
+export interface TicketQuestion {
+  readonly on: CalendarDate;
+  readonly state: UsState;
+  readonly lawns: readonly TicketLawn[];
+  readonly treatments: readonly TicketTreatment[];
+  readonly applicator: TicketApplicator;
+  /** The day's forecast high as somebody entered it. */
+  readonly forecastHighF: number | "not-entered";
+  readonly settings: TicketSettings;
+}
+
+/** True for a treatment that is sprayed. */
+export function isSprayed(treatment: TicketTreatment): treatment is TicketTreatment & { readonly gear: TicketSprayer } {
+  return (SPRAYER_KINDS as readonly string[]).includes(treatment.gear.kind);
+}
+
+/** True for a treatment that is spread. */
+export function isSpread(treatment: TicketTreatment): treatment is TicketTreatment & { readonly gear: TicketSpreader } {
+  return !isSprayed(treatment);
+}

@@ -1,0 +1,60 @@
+import { type Finding, hold } from "#domain/foundation/finding";
+import { type Quantity } from "#domain/quantities/quantity";
+import { keptClearOf } from "#domain/rules/kept-clear";
+import { type RulePack } from "#domain/rules/rule-pack";
+import { isSpread, type TicketLawn, type TicketTreatment } from "#domain/mixing/ticket-question";
+
+/** How much of a lawn a treatment goes on. */
+export interface TreatedLawn {
+  readonly zoneId: string;
+  readonly letter: string;
+  readonly name: string;
+  readonly lawnArea: Quantity<"area">;
+  readonly keptClear: Quantity<"area">;
+  readonly treatedArea: Quantity<"area">;
+}
+
+/**
+ * The area of each lawn of a treatment less what stays clear of water for it. What is kept clear belongs to treatment,
+ * equipment and rule: the same lawn can have two treated areas. A strip larger than the lawn, and a lawn
+ * without an area, leave nothing, as a hold.
+ */
+export function treatedLawns(
+  treatment: TicketTreatment,
+  lawns: readonly TicketLawn[],
+  pack: RulePack | undefined,
+): { readonly lawns: readonly TreatedLawn[]; readonly findings: readonly Finding[] } {
+  const findings: Finding[] = [];
+  const treated = lawns
+    .filter(({ zoneId }) => treatment.zoneIds.includes(zoneId))
+    .map((lawn): TreatedLawn => {
+      const { area: keptClear, findings: found } = keptClearOf(lawn.name, lawn.waterEdges, placementOf(treatment), pack?.facts["distance-to-water"]);
+      findings.push(...found);
+      const { zoneId, letter, name, area: lawnArea } = lawn;
+      const isNothingLeft = keptClear.amount >= lawnArea.amount;
+      if (isNothingLeft) findings.push(nothingLeft(treatment, lawn));
+      const treatedArea: Quantity<"area"> = { dimension: "area", amount: isNothingLeft ? 0n : lawnArea.amount - keptClear.amount };
+      return { zoneId, letter, name, lawnArea, keptClear, treatedArea };
+    });
+  return { lawns: treated, findings };
+}
+
+function placementOf(treatment: TicketTreatment) {
+  return {
+    productName: treatment.label.productName,
+    isFertilizer: treatment.label.analysis !== "none",
+    deflector: isSpread(treatment) ? treatment.gear.deflector : ("not-a-spreader" as const),
+  };
+}
+
+function nothingLeft({ label }: TicketTreatment, { name, area }: TicketLawn): Finding {
+  const isEmpty = area.amount === 0n;
+  return hold("office", {
+    rule: "nothing-left-to-treat",
+    source: "house",
+    what: `Nothing of ${name} is left to treat with ${label.productName}.`,
+    figure: isEmpty ? "The lawn is entered without an area." : "The strip along the water is as large as the lawn.",
+    toDo: isEmpty ? "Measure the lawn and enter its area." : "Take the lawn off this visit, or measure the strip again.",
+    about: [label.productName, name],
+  });
+}

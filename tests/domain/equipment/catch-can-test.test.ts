@@ -1,0 +1,94 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { type CatchCanTest, christiansenUniformity, designedDepthPerHour, distributionUniformity, measureStation } from "#domain/equipment/catch-can-test";
+import { compareExact, exactly, measureInUnit } from "#domain/quantities/exact-quantity";
+import { of, zero } from "#domain/quantities/quantity";
+import { compareRational, multiplyRational, ONE, rational, toNumber } from "#domain/quantities/rational";
+import { refusalOf, valueOf } from "../../support/domain-answers";
+import { saying } from "../../support/said";
+
+const depths = (...inches: string[]) => ({ kind: "depths", depths: inches.map((inch) => exactly("in", inch)) }) as const;
+const calm: CatchCanTest = { station: "Station 3", runMinutes: 15, cans: depths("0.2", "0.3", "0.3", "0.4"), windMph: 3 };
+const whole = (...values: number[]) => values.map((value) => rational(BigInt(value)));
+
+describe("a station's rate", () => {
+  test("is the average depth as a depth in an hour, with all that went in", () => {
+    const rate = valueOf(measureStation(calm));
+    expect(compareExact(rate.depthPerHour, exactly("in", "1.2"))).toBe(0);
+    expect(compareRational(rate.lowerQuarterUniformity, rational(2n, 3n))).toBe(0);
+    expect(compareRational(rate.christiansenUniformity, rational(5n, 6n))).toBe(0);
+    expect(rate.test).toBe(calm);
+    expect(rate.findings).toEqual([]);
+  });
+
+  test("from volumes in round cans is their depth on the mouth", () => {
+    const volumes = Array.from({ length: 4 }, () => of("mL", 50n));
+    const rate = valueOf(measureStation({ ...calm, cans: { kind: "volumes", mouthDiameter: of("cm", 10n), volumes } }));
+    expect(toNumber(measureInUnit(rate.depthPerHour, "mm"))).toBeCloseTo((4 * 50_000) / (Math.PI * 50 ** 2), 9);
+  });
+
+  test("of a windy test is a matter for care, and of one without wind a note", () => {
+    expect(valueOf(measureStation({ ...calm, windMph: 5 })).findings).toEqual([]);
+    expect(valueOf(measureStation({ ...calm, windMph: 5.1 })).findings).toMatchObject([
+      { level: "take-care", rule: "can-test-in-wind", figure: saying("5.1 mph"), citation: saying("H-510"), about: ["Station 3"] },
+    ]);
+    expect(valueOf(measureStation({ ...calm, windMph: "not-taken" })).findings).toMatchObject([{ level: "note", rule: "can-test-wind-not-taken" }]);
+  });
+
+  test.each<[string, CatchCanTest]>([
+    ["cans", { ...calm, cans: depths("0.2", "0.3", "0.3") }],
+    ["cans", { ...calm, cans: depths("0", "0", "0", "0") }],
+    ["mouthDiameter", { ...calm, cans: { kind: "volumes", mouthDiameter: zero("length"), volumes: [] } }],
+    ["runMinutes", { ...calm, runMinutes: 0.5 }],
+    ["runMinutes", { ...calm, runMinutes: Number.NaN }],
+    ["windMph", { ...calm, windMph: -1 }],
+  ])("is refused: %s", (field, wrong) => {
+    expect(refusalOf(measureStation(wrong)).field).toBe(field);
+  });
+});
+
+describe("uniformity", () => {
+  test("is one where all cans caught the same", () => {
+    const same = whole(7, 7, 7, 7, 7);
+    expect(compareRational(valueOf(distributionUniformity(same, "lower-quarter")), ONE)).toBe(0);
+    expect(compareRational(valueOf(christiansenUniformity(same)), ONE)).toBe(0);
+  });
+
+  test.each([[4, 1], [5, 1], [6, 2], [9, 2], [10, 3], [15, 4], [16, 4]])("of %d cans takes the lowest %d", (count, low) => {
+    const cans = Array.from({ length: count }, (_, index) => (index < low ? 0 : 1));
+    expect(valueOf(distributionUniformity(whole(...cans), "lower-quarter")).numerator).toBe(0n);
+    const oneMore = Array.from({ length: count }, (_, index) => (index < low - 1 ? 0 : 1));
+    expect(valueOf(distributionUniformity(whole(...oneMore), "lower-quarter")).numerator).toBeGreaterThan(0n);
+  });
+
+  test("of the lower half is never under that of the lower quarter, none is over one, and no unit matters", () => {
+    const catches = fc.array(fc.integer({ min: 0, max: 500 }), { minLength: 4, maxLength: 30 }).filter((values) => values.some((value) => value > 0));
+    fc.assert(
+      fc.property(catches, fc.bigInt({ min: 1n, max: 99n }), (values, unit) => {
+        const cans = whole(...values);
+        const quarter = valueOf(distributionUniformity(cans, "lower-quarter"));
+        const half = valueOf(distributionUniformity(cans, "lower-half"));
+        const christiansen = valueOf(christiansenUniformity(cans));
+        expect(compareRational(quarter, half)).toBeLessThanOrEqual(0);
+        expect(compareRational(half, ONE)).toBeLessThanOrEqual(0);
+        expect(compareRational(christiansen, ONE)).toBeLessThanOrEqual(0);
+        const scaled = cans.map((value) => multiplyRational(value, rational(unit, 7n)));
+        expect(valueOf(distributionUniformity(scaled, "lower-quarter"))).toEqual(quarter);
+        expect(valueOf(christiansenUniformity(scaled))).toEqual(christiansen);
+      }),
+    );
+  });
+
+  test("is refused for three cans and for empty ones", () => {
+    expect(refusalOf(distributionUniformity(whole(1, 2, 3), "lower-half")).field).toBe("cans");
+    expect(refusalOf(christiansenUniformity(whole(0, 0, 0, 0))).found).toBe("all empty");
+    expect(refusalOf(christiansenUniformity([])).field).toBe("cans");
+  });
+});
+
+test("the designed depth is 96.25 gallons a minute over square feet, and more in triangles", () => {
+  const designed = (spacing: "square" | "triangular") => valueOf(designedDepthPerHour(of("gal", 1n), of("sq ft", 1n), spacing));
+  expect(compareExact(designed("square"), exactly("in", "96.25"))).toBe(0);
+  expect(compareExact(designed("triangular"), exactly("in", rational(96_250n, 866n)))).toBe(0);
+  expect(refusalOf(designedDepthPerHour(of("gal", 1n), zero("area"), "square")).field).toBe("area");
+});

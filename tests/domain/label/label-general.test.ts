@@ -1,0 +1,87 @@
+import { describe, expect, test } from "vitest";
+import { readActiveIngredients, readConcentration, readDensity, readGeneral, readRelease } from "#domain/label/label-general";
+import { percentByWeight } from "#domain/quantities/active-ingredient";
+import { densityOf } from "#domain/quantities/density";
+import { accept } from "#domain/foundation/outcome";
+import { A_PREVENTER_TEXT, aFeedText } from "../../support/label-texts";
+
+test.each([
+  ["10.2 lb per gal", densityOf("10.2", "lb per gal")],
+  ["10.2 lb/gal", densityOf("10.2", "lb per gal")],
+  ["1.22 kg per L", densityOf("1.22", "kg per L")],
+  ["specific gravity 1.22", densityOf("1.22", "kg per L")],
+])("density %s", (value, density) => expect(readDensity(value)).toEqual(accept(density)));
+
+test.each(["10.2", "10.2 lb", "10 oz per gal", "0 lb per gal", "10 lb per sq ft", "specific gravity 0", "heavy"])("density %s is refused", (value) => {
+  expect(readDensity(value).ok).toBe(false);
+});
+
+test("a concentration by weight or in a volume", () => {
+  expect(readConcentration("0.37 %")).toEqual(accept(percentByWeight("0.37")));
+  expect(readConcentration("4 lb per gal")).toEqual(accept({ kind: "mass-in-volume", massInVolume: densityOf("4", "lb per gal") }));
+  for (const value of ["0 %", "101 %", "4", "4 oz per gal"]) expect(readConcentration(value).ok, value).toBe(false);
+});
+
+test("active ingredients, one a line, with commas in their names", () => {
+  const read = readActiveIngredients("2,4-D, dimethylamine salt; 2.4 lb per gal; Group 4 herbicide\nDicamba; 0.2 lb per gal\nA wetter; 1 %; none");
+  expect(read.ok && read.value.map(({ name, modeOfAction }) => [name, modeOfAction])).toEqual([
+    ["2,4-D, dimethylamine salt", { group: "Group 4 herbicide" }],
+    ["Dicamba", "unknown"],
+    ["A wetter", "none"],
+  ]);
+  for (const value of ["Prodiamine", "Prodiamine 0.37 %", "; 0.37 %", "A; 1 %; x; y", "A; 1 %\na; 2 %"]) expect(readActiveIngredients(value).ok, value).toBe(false);
+});
+
+test.each([
+  ["slow 16 % of product", "slow-percent-of-product"],
+  ["16% of the product", "slow-percent-of-product"],
+  ["7 % WIN", "slow-percent-of-product"],
+  ["slow 50 % of nitrogen", "slow-percent-of-nitrogen"],
+])("release %s", (value, kind) => expect(readRelease(value)).toMatchObject({ value: { kind } }));
+
+describe("the product as a whole", () => {
+  test("every fact of a label", () => {
+    const read = readGeneral(A_PREVENTER_TEXT);
+    expect(read).toMatchObject({
+      value: {
+        productName: "Wardlow 19-0-7",
+        form: "granular",
+        formulation: "dry granule",
+        epaRegistrationNumber: { number: "DEMO-0000-19" },
+        isRestrictedUse: false,
+        signalWord: "CAUTION",
+        analysis: { release: { kind: "slow-percent-of-product" } },
+        density: "unknown",
+        activeIngredients: [{ name: "Prodiamine", modeOfAction: { group: "Group 3 herbicide" } }],
+      },
+    });
+  });
+
+  test("what nobody has read stays unknown, and what the label leaves out is none", () => {
+    expect(readGeneral(aFeedText())).toMatchObject({
+      value: { epaRegistrationNumber: "unknown", isRestrictedUse: "unknown", signalWord: "unknown", analysis: "unknown", density: "unknown", activeIngredients: "unknown" },
+    });
+    expect(readGeneral(aFeedText({ epaRegistrationNumber: "none", restrictedUse: "none", signalWord: "none", grade: "none", activeIngredients: "none" }))).toMatchObject({
+      value: { epaRegistrationNumber: "none", isRestrictedUse: false, signalWord: "none", analysis: "none", activeIngredients: [] },
+    });
+  });
+
+  test("a release that the label does not state, or nobody read, is not taken for quick or slow", () => {
+    for (const nitrogenRelease of ["", "none"]) {
+      expect(readGeneral(aFeedText({ grade: "32-0-0", nitrogenRelease }))).toMatchObject({ value: { analysis: { release: { kind: "not-stated" } } } });
+    }
+  });
+
+  test.each([
+    [{ nitrogenRelease: "slow 40 % of product", grade: "32-0-0" }, "nitrogenRelease"],
+    [{ nitrogenRelease: "slow 16 % of product" }, "nitrogenRelease"],
+    [{ grade: "90-20-0" }, "grade"],
+    [{ formulation: "" }, "formulation"],
+    [{ formulation: "soluble liquid" }, "formulation"],
+    [{ signalWord: "POISON" }, "signalWord"],
+    [{ restrictedUse: "maybe" }, "restrictedUse"],
+  ])("%o is complained of at %s", (typed, field) => {
+    const read = readGeneral(aFeedText(typed));
+    expect(read.ok ? [] : Object.keys(read.refusal)).toEqual([field]);
+  });
+});

@@ -1,0 +1,71 @@
+import { describe, expect, test } from "vitest";
+import { readLabelUse, readRange, readSeasonLimits } from "#domain/label/label-use";
+import { rateOf } from "#domain/quantities/rate";
+import { A_PREVENTER_TEXT, aUseText } from "../../support/label-texts";
+
+const BASES = ["product-mass-per-area", "product-volume-per-area"] as const;
+const pounds = (value: string) => rateOf("product-mass-per-area", value, "lb per 1,000 sq ft");
+
+describe("a range of rates", () => {
+  test.each([
+    ["2 to 3 lb per 1,000 sq ft", "2", "3"],
+    ["2 lb to 3 lb per 1,000 sq ft", "2", "3"],
+    ["2 lb per 1,000 sq ft to 3 lb per 1,000 sq ft", "2", "3"],
+    ["2 1/2 to 4 lb/1,000 sq ft", "2.5", "4"],
+    ["1/2 to 3 lb/M", "0.5", "3"],
+    ["3 lb per 1,000 sq ft", "3", "3"],
+    ["32 oz wt to 3 lb per 1,000 sq ft", "2", "3"],
+  ])("%s", (value, low, high) => expect(readRange(value, BASES)).toMatchObject({ value: { low: pounds(low), high: pounds(high) } }));
+
+  test("by volume", () => {
+    expect(readRange("1 to 2 fl oz per 1,000 sq ft", BASES)).toMatchObject({
+      value: { low: rateOf("product-volume-per-area", "1", "fl oz per 1,000 sq ft"), high: rateOf("product-volume-per-area", "2", "fl oz per 1,000 sq ft") },
+    });
+  });
+
+  test.each(["3 to 2 lb per 1,000 sq ft", "0 lb per 1,000 sq ft", "2 lb to 3 fl oz per 1,000 sq ft", "2 to 3 lb", "2 to 3", "lots"])("%s is refused", (value) => {
+    expect(readRange(value, BASES).ok).toBe(false);
+  });
+
+  test("ounces alone are asked about: by weight or fluid", () => {
+    expect(readRange("1 to 2 oz per 1,000 sq ft", BASES)).toMatchObject({ refusal: expect.stringMatching(/oz wt or fl oz/) as unknown });
+  });
+});
+
+test("season limits, one a line, each with its period", () => {
+  expect(readSeasonLimits("Prodiamine; 1.5 lb per acre; per calendar year\nDithiopyr; 0.5 lb per acre; 12 months")).toMatchObject({
+    value: { limits: [{ activeIngredient: "Prodiamine", period: "calendar-year" }, { activeIngredient: "Dithiopyr", period: "12-months" }] },
+  });
+  for (const value of ["Prodiamine; 1.5 lb per acre", "Prodiamine; 1.5 lb; calendar year", "1.5 lb per acre; calendar year"]) expect(readSeasonLimits(value).ok, value).toBe(false);
+});
+
+test("a whole use: what is stated names the label and its section", () => {
+  const [text] = A_PREVENTER_TEXT.uses;
+  const read = readLabelUse("Wardlow 19-0-7", aUseText(text));
+  expect(read).toMatchObject({
+    value: {
+      useName: "Crabgrass, spring",
+      serviceType: "grassy weed control",
+      targets: ["crabgrass", "goosegrass"],
+      grasses: ["Kentucky bluegrass", "tall fescue"],
+      rates: { basis: "product-mass-per-area", low: pounds("2.5"), high: pounds("4") },
+      carrier: "none",
+      leastDaysBetween: { days: 60, basis: "label", source: "label of Wardlow 19-0-7, page 2" },
+      stainsHardSurfaces: false,
+      weather: { productName: "Wardlow 19-0-7", highestTemperature: { limitF: 90, reaching: "allowed", source: "label of Wardlow 19-0-7, page 2" } },
+      aftercare: { productName: "Wardlow 19-0-7" },
+    },
+  });
+});
+
+test("a use of which only the rate is read: everything else is unknown, nothing is assumed", () => {
+  const read = readLabelUse("Greenmere", aUseText());
+  expect(read).toMatchObject({
+    value: { targets: [], grasses: "unknown", carrier: "unknown", leastDaysBetween: "unknown", seasonLimits: "unknown", stainsHardSurfaces: "unknown", weather: { soil: "unknown" } },
+  });
+});
+
+test("complaints of all parts come together", () => {
+  const read = readLabelUse("Greenmere", aUseText({ useName: "", rates: "2 oz per 1,000 sq ft", grasses: "moss", targets: "", highestWind: "10", wateringIn: "soon", serviceType: "mowing", leastDaysBetween: "1 hour" }));
+  expect(read.ok ? [] : Object.keys(read.refusal).sort()).toEqual(["grasses", "highestWind", "leastDaysBetween", "rates", "serviceType", "targets", "useName", "wateringIn"]);
+});

@@ -1,0 +1,91 @@
+import { describe, expect, test } from "vitest";
+import {
+  type ApplicationTimes,
+  DEFAULT_AFTERCARE_ESTIMATES,
+  dueBy,
+  endOf,
+  latestEnd,
+  notBefore,
+  reachesBackTo,
+  startOfDateMonthsAfter,
+} from "#domain/mixing/aftercare-instants";
+import { day } from "../../support/domain-answers";
+import { at, CHICAGO, END, HOUR, hoursAfterEnd, START, untilState } from "../../support/aftercare-builders";
+
+const unposted: ApplicationTimes = { startsAtEpochMilliseconds: START, endsAtEpochMilliseconds: END, postedAtEpochMilliseconds: "not-posted" };
+const posted = { ...unposted, postedAtEpochMilliseconds: START - HOUR };
+const days = (count: number) => ({ anchor: "calendar-day", days: count }) as const;
+const elapsed = (anchor: "application-start" | "application-end" | "posting", hours: number) => ({ anchor, durationMinutes: hours * 60 }) as const;
+const endAt = (end: { readonly atEpochMilliseconds: number | null }) => end.atEpochMilliseconds;
+/** Ended at 11:30 pm of the night in which clocks change. */
+const nightOf = (text: string): ApplicationTimes => ({ ...unposted, startsAtEpochMilliseconds: at(text) - HOUR, endsAtEpochMilliseconds: at(text) });
+
+describe("each reach from its own anchor", () => {
+  test.each([
+    ["start", elapsed("application-start", 4), START + 4 * HOUR],
+    ["end", elapsed("application-end", 4), END + 4 * HOUR],
+    ["posting", elapsed("posting", 4), START + 3 * HOUR],
+    ["the day following begins at midnight", days(1), at("2026-05-02T00:00-05:00")],
+    ["months", { anchor: "calendar-month", months: 4 } as const, at("2026-09-01T00:00-05:00")],
+  ])("%s", (_name, reach, expected) => expect(endAt(notBefore(reach, posted, CHICAGO))).toBe(expected));
+
+  test("a sign that does not stand yet is counted from the end, as an estimate", () => {
+    expect(notBefore(elapsed("posting", 4), unposted, CHICAGO)).toEqual({ atEpochMilliseconds: END + 4 * HOUR, isEstimate: true, waitsFor: [] });
+    expect(dueBy(elapsed("posting", 4), unposted, CHICAGO)).toBe(START + 4 * HOUR);
+  });
+
+  test("a day that is due is due by its end, and work over midnight counts from the day that is safe", () => {
+    expect(dueBy(days(1), unposted, CHICAGO)).toBe(at("2026-05-03T00:00-05:00"));
+    const overMidnight = { ...unposted, startsAtEpochMilliseconds: at("2026-05-01T23:30-05:00"), endsAtEpochMilliseconds: at("2026-05-02T00:30-05:00") };
+    expect(dueBy(days(0), overMidnight, CHICAGO)).toBe(at("2026-05-02T00:00-05:00"));
+    expect(endAt(notBefore(days(1), overMidnight, CHICAGO))).toBe(at("2026-05-03T00:00-05:00"));
+  });
+});
+
+describe("the nights in which clocks change", () => {
+  test.each([
+    ["March: 12 h end an hour later on the clock", "2026-03-07T20:00-06:00", elapsed("application-end", 12), "2026-03-08T09:00-05:00"],
+    ["November: 12 h end an hour earlier on the clock", "2026-10-31T20:00-05:00", elapsed("application-end", 12), "2026-11-01T07:00-06:00"],
+    ["March: 24 h are not the same time of the day following", "2026-03-07T16:00-06:00", elapsed("application-end", 24), "2026-03-08T17:00-05:00"],
+    ["March: two days following are 47 h long", "2026-03-07T23:30-06:00", days(2), "2026-03-09T00:00-05:00"],
+    ["November: two days following are 49 h long", "2026-10-31T23:30-05:00", days(2), "2026-11-02T00:00-06:00"],
+  ])("%s", (_name, ended, reach, expected) => expect(endAt(notBefore(reach, nightOf(ended), CHICAGO))).toBe(at(expected)));
+});
+
+test("months end on the same day, or on the first of the next month where there is none", () => {
+  expect(startOfDateMonthsAfter(day("2026-01-31"), 1, CHICAGO)).toBe(at("2026-03-01T00:00-06:00"));
+  expect(startOfDateMonthsAfter(day("2026-10-15"), 3, CHICAGO)).toBe(at("2027-01-15T00:00-06:00"));
+  expect(startOfDateMonthsAfter(day("2026-12-31"), 2, CHICAGO)).toBe(at("2027-03-01T00:00-06:00"));
+});
+
+test("back from the start, by hours or to the beginning of a day", () => {
+  expect(reachesBackTo(elapsed48, unposted, CHICAGO)).toBe(START - 48 * HOUR);
+  expect(reachesBackTo(days(2), unposted, CHICAGO)).toBe(at("2026-04-29T00:00-05:00"));
+});
+const elapsed48 = { anchor: "application-start", durationMinutes: 48 * 60 } as const;
+
+describe("the later of a label's conditions", () => {
+  const context = { timeZone: CHICAGO, estimates: DEFAULT_AFTERCARE_ESTIMATES, wateredInAtEpochMilliseconds: END + 20 * HOUR };
+  test.each([
+    ["dry", [untilState("dry")], END + 2 * HOUR, true],
+    ["dust", [untilState("dust-settled")], END + HOUR / 2, true],
+    ["watered in", [untilState("watered-in")], END + 20 * HOUR, true],
+    ["watered in and dry", [untilState("watered-in-and-dry")], END + 22 * HOUR, true],
+    ["hours", [hoursAfterEnd(24)], END + 24 * HOUR, false],
+    ["dry or four hours: hours are later, and it stays an estimate", [untilState("dry"), hoursAfterEnd(4)], END + 4 * HOUR, true],
+  ])("%s", (_name, untils, expected, isEstimate) => {
+    expect(endOf(untils, unposted, context)).toMatchObject({ atEpochMilliseconds: expected, isEstimate });
+  });
+  test("without an estimate, or a time for watering, there is no time, only what is waited for", () => {
+    const blind = { ...context, estimates: { ...DEFAULT_AFTERCARE_ESTIMATES, untilDry: "unknown" as const }, wateredInAtEpochMilliseconds: null };
+    expect(endOf([untilState("dry"), hoursAfterEnd(4)], unposted, blind)).toEqual({ atEpochMilliseconds: null, isEstimate: true, waitsFor: ["dry"] });
+    expect(endAt(endOf([untilState("watered-in-and-dry")], unposted, blind))).toBeNull();
+  });
+  test("what is waited for is named once", () => {
+    const dry = endOf([untilState("dry")], unposted, context);
+    expect(latestEnd([dry, dry]).waitsFor).toEqual(["dry"]);
+  });
+  test("the estimates to begin with say that they are common practice", () => {
+    for (const estimate of Object.values(DEFAULT_AFTERCARE_ESTIMATES)) expect(estimate).toMatchObject({ basis: "common-practice" });
+  });
+});

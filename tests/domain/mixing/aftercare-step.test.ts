@@ -1,0 +1,59 @@
+import { expect, test } from "vitest";
+import { type AftercareReason, endWords, inReasonOrder, inTimeOrder, joinMayNots, type MayNot } from "#domain/mixing/aftercare-step";
+import { at, CHICAGO, END, HOUR, START } from "../../support/aftercare-builders";
+
+const reasonOf = (productName: string): AftercareReason => ({ productName, kind: "mowing-after", labelWords: "words", basis: "label", source: "label" });
+const mayNot = (productName: string, fromHours: number, endHours: number | null, change: Partial<MayNot["end"]> = {}): MayNot => ({
+  row: "mowing",
+  startsAtEpochMilliseconds: START + fromHours * HOUR,
+  end: { atEpochMilliseconds: endHours === null ? null : START + endHours * HOUR, isEstimate: endHours === null, waitsFor: [], ...change },
+  reason: reasonOf(productName),
+});
+const from = { epochMilliseconds: START, timeZone: CHICAGO };
+const short = (mayNots: readonly MayNot[]) =>
+  joinMayNots("mowing", mayNots, from).map((step) => [
+    (step.startsAtEpochMilliseconds - START) / HOUR,
+    step.endsAtEpochMilliseconds === null ? null : (step.endsAtEpochMilliseconds - START) / HOUR,
+    step.isEstimate,
+    step.reasons.map(({ productName }) => productName).join(" "),
+  ]);
+
+test("what overlaps or touches is one with the later end and every reason; the rest stays apart", () => {
+  expect(short([mayNot("B", 0, 5), mayNot("A", 1, 3), mayNot("C", 5, 6), mayNot("D", 8, 9)])).toEqual([
+    [0, 6, false, "A B C"],
+    [8, 9, false, "D"],
+  ]);
+});
+
+test("one estimate makes the end an estimate; one without a time leaves it open", () => {
+  expect(short([mayNot("A", 0, 5), mayNot("B", 0, 2, { isEstimate: true })])).toEqual([[0, 5, true, "A B"]]);
+  expect(short([mayNot("A", 0, null, { waitsFor: ["dry"] }), mayNot("B", 4, 6)])).toEqual([[0, null, true, "A B"]]);
+});
+
+test("what is over, of no length or of another row is left out", () => {
+  expect(short([mayNot("A", -5, 0), mayNot("B", 1, 1), { ...mayNot("C", 0, 3), row: "sign" }])).toEqual([]);
+});
+
+test("words say what is waited for and mark an estimate", () => {
+  const [step] = joinMayNots("mowing", [mayNot("A", 0, 3, { isEstimate: true, waitsFor: ["dry"] })], from);
+  expect(step).toMatchObject({
+    words: "Do not mow until dry.",
+    startsAtWords: "Friday, May 1, 2026, 3 pm",
+    endsAtWords: "about Friday, May 1, 2026, 6 pm, an estimate",
+  });
+  expect(endWords({ atEpochMilliseconds: null, isEstimate: true, waitsFor: ["dry"] }, CHICAGO)).toBe("dry; no time can be given");
+  expect(endWords({ atEpochMilliseconds: at("2026-05-02T04:00-05:00"), isEstimate: false, waitsFor: [] }, CHICAGO)).toBe("Saturday, May 2, 2026, 4 am");
+});
+
+test("reasons are in one order whatever the order of the products, each once", () => {
+  expect(inReasonOrder([reasonOf("B"), reasonOf("A"), reasonOf("B")])).toEqual([reasonOf("A"), reasonOf("B")]);
+});
+
+test("steps are in order of time, then of rows, then the open end last", () => {
+  const [mow] = joinMayNots("mowing", [mayNot("A", 0, null)], from);
+  if (mow === undefined) throw new Error("one step is wanted");
+  const people = { ...mow, row: "people-and-pets" as const };
+  const early = { ...mow, startsAtEpochMilliseconds: START - 1 };
+  const closed = { ...mow, endsAtEpochMilliseconds: END };
+  expect(inTimeOrder([mow, closed, people, early])).toEqual([early, people, closed, mow]);
+});

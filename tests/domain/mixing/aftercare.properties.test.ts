@@ -1,0 +1,180 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { type AftercareKind, type LabelAftercare, type Until } from "#domain/label/aftercare-constraint";
+import { aftercareTimeline, type AftercareTimeline } from "#domain/mixing/aftercare";
+import { type AftercareQuestion } from "#domain/mixing/aftercare-question";
+import { type AftercareStep } from "#domain/mixing/aftercare-step";
+import { type AppliedProduct } from "#domain/mixing/applied-product";
+import { weekdayOf } from "#domain/mixing/clock-periods";
+import { of } from "#domain/quantities/quantity";
+import { localTimeAt } from "#domain/weather/local-hours";
+import { valueOf } from "../../support/domain-answers";
+import { aftercareQuestion, appliedOf, at, byHouse, byLaw, CHICAGO, daily, earlierOf, FRONT, HOUR, labelOf, says, untilState } from "../../support/aftercare-builders";
+
+/** Ends of visits: an ordinary evening and the two in whose night clocks change. */
+const ends = ["2026-05-01T16:00-05:00", "2026-03-07T17:20-06:00", "2026-10-31T19:40-05:00"].map(at);
+
+const reach = fc.oneof(
+  fc.record({ anchor: fc.constantFrom("application-start" as const, "application-end" as const), durationMinutes: fc.integer({ min: 0, max: 60 * 40 }) }),
+  fc.record({ anchor: fc.constant("calendar-day" as const), days: fc.integer({ min: 0, max: 4 }) }),
+);
+const dueReach = fc.oneof(
+  fc.record({ anchor: fc.constantFrom("application-start" as const, "application-end" as const), durationMinutes: fc.integer({ min: 60 * 12, max: 60 * 90 }) }),
+  fc.record({ anchor: fc.constant("calendar-day" as const), days: fc.integer({ min: 1, max: 6 }) }),
+);
+const untils: fc.Arbitrary<readonly Until[]> = fc.array(fc.oneof(reach, fc.constantFrom(untilState("dry"), untilState("dust-settled"))), { minLength: 1, maxLength: 2 });
+const inches = fc.constantFrom("0.1", "0.25", "0.5");
+const never: fc.Arbitrary<Partial<LabelAftercare["facts"]>> = fc.constant({});
+const maybe = (facts: fc.Arbitrary<Partial<LabelAftercare["facts"]>>, kind: AftercareKind) =>
+  fc.oneof({ weight: 4, arbitrary: facts }, { weight: 3, arbitrary: never }, { weight: 1, arbitrary: fc.constant({ [kind]: "unknown" as const }) });
+const labelFacts = fc.tuple(
+  maybe(untils.map((untilLaterOf) => says("people-and-pets", { untilLaterOf })), "people-and-pets"),
+  // Left unread by no product here: it would leave nearly every visit undecided.
+  fc.oneof(never, untils.map((untilLaterOf) => says("watering-not-before", { untilLaterOf }))),
+  fc.oneof(
+    never,
+    fc.tuple(dueReach, inches).map(([by, least]) => says("watering-in", { by, depth: { least: of("in", least), most: "none" }, rain: "counts" })),
+  ),
+  maybe(untils.map((untilLaterOf) => says("mowing-after", { untilLaterOf })), "mowing-after"),
+  maybe(reach.map((until) => says("seeding-after", { intervals: [{ method: "any", until }] })), "seeding-after"),
+);
+const products = (end: number) =>
+  fc.array(fc.tuple(labelFacts, fc.integer({ min: 0, max: 30 })), { minLength: 1, maxLength: 4 }).map((all) =>
+    all.map(([facts, hoursBefore], index): AppliedProduct => {
+      const label = labelOf(`Product ${index}`, Object.assign({}, ...facts) as Partial<LabelAftercare["facts"]>);
+      if (hoursBefore > 3) return earlierOf(label, end - (hoursBefore + 1) * HOUR);
+      const application = { startsAtEpochMilliseconds: end - HOUR, endsAtEpochMilliseconds: end, postedAtEpochMilliseconds: "not-posted" } as const;
+      return appliedOf(label, { application });
+    }),
+  );
+const hours = fc.constantFrom<AftercareQuestion["hours"]>(
+  { localRules: "none", controller: "none" },
+  { localRules: byLaw([...daily(1, 9), ...daily(19, 24)]), controller: byHouse(daily(0, 7)) },
+  { localRules: byLaw(daily(0, 10, [0, 2, 4])), controller: "none" },
+);
+const visits = fc.constantFrom(...ends).chain((end) => fc.record({ end: fc.constant(end), products: products(end), hours }));
+
+const timeline = (visit: { end: number; hours: AftercareQuestion["hours"] }, all: readonly AppliedProduct[], change: Partial<AftercareQuestion> = {}): AftercareTimeline =>
+  valueOf(
+    aftercareTimeline(
+      aftercareQuestion(all, { visit: { fromEpochMilliseconds: visit.end - HOUR, untilEpochMilliseconds: visit.end }, hours: visit.hours, stations: [FRONT], ...change }),
+    ),
+  );
+const windowsOf = ({ watering }: AftercareTimeline) => (watering.kind === "window" ? watering.windows : []);
+const mayNots = ({ steps }: AftercareTimeline) => steps.filter(({ kind }) => kind === "may-not");
+const endOf = (step: AftercareStep) => step.endsAtEpochMilliseconds ?? Infinity;
+const covers = (outer: AftercareTimeline, inner: AftercareTimeline) =>
+  mayNots(inner).every((step) =>
+    mayNots(outer).some((one) => one.row === step.row && one.startsAtEpochMilliseconds <= step.startsAtEpochMilliseconds && endOf(one) >= endOf(step)),
+  );
+
+describe("whatever the products, hours and nights", () => {
+  test("no step of a row overlaps what that row forbids, and forbidden spans never overlap", () => {
+    fc.assert(
+      fc.property(visits, (visit) => {
+        const { steps } = timeline(visit, visit.products);
+        steps.forEach((one, index) => {
+          for (const other of steps.slice(index + 1)) {
+            if (one.row !== other.row) continue;
+            expect(Math.min(endOf(one), endOf(other))).toBeLessThanOrEqual(Math.max(one.startsAtEpochMilliseconds, other.startsAtEpochMilliseconds));
+          }
+        });
+      }),
+      { numRuns: 150 },
+    );
+  });
+
+  test("the timeline is never outside a product's own", () => {
+    fc.assert(
+      fc.property(visits, (visit) => {
+        const all = timeline(visit, visit.products);
+        for (const product of visit.products) {
+          const own = timeline(visit, [product]);
+          expect(covers(all, own)).toBe(true);
+          for (const window of windowsOf(all)) {
+            for (const step of mayNots(own).filter(({ row }) => row === "watering")) {
+              expect(window.fromEpochMilliseconds).toBeGreaterThanOrEqual(endOf(step));
+            }
+            if (own.watering.kind !== "window") continue;
+            expect(own.watering.windows.some((one) => one.fromEpochMilliseconds <= window.fromEpochMilliseconds && window.untilEpochMilliseconds <= one.untilEpochMilliseconds)).toBe(true);
+          }
+        }
+      }),
+      { numRuns: 150 },
+    );
+  });
+
+  test("a product more never widens a window nor shortens what is forbidden", () => {
+    fc.assert(
+      fc.property(visits, (visit) => {
+        const fewer = timeline(visit, visit.products.slice(0, -1));
+        const more = timeline(visit, visit.products);
+        expect(covers(more, fewer)).toBe(true);
+        if (fewer.watering.kind === "none-needed") return;
+        for (const window of windowsOf(more)) {
+          expect(windowsOf(fewer).some((one) => one.fromEpochMilliseconds <= window.fromEpochMilliseconds && window.untilEpochMilliseconds <= one.untilEpochMilliseconds)).toBe(true);
+        }
+      }),
+      { numRuns: 150 },
+    );
+  });
+
+  test("the order of the products does not matter", () => {
+    fc.assert(
+      fc.property(visits, (visit) => {
+        expect(timeline(visit, visit.products.toReversed())).toStrictEqual(timeline(visit, visit.products));
+      }),
+      { numRuns: 100 },
+    );
+  });
+
+  test("windows are long enough, and a clock shows permitted hours all through them", () => {
+    fc.assert(
+      fc.property(visits, fc.integer({ min: 0, max: 999 }), (visit, thousandth) => {
+        const { watering } = timeline(visit, visit.products);
+        if (watering.kind !== "window") return;
+        for (const { fromEpochMilliseconds: from, untilEpochMilliseconds: until } of watering.windows) {
+          expect(until - from).toBeGreaterThanOrEqual((watering.elapsedMinutes ?? 0) * 60_000);
+          const shown = localTimeAt(from + Math.floor(((until - from) * thousandth) / 1000), CHICAGO);
+          const minute = Number(shown.localTime.slice(0, 2)) * 60 + Number(shown.localTime.slice(3));
+          for (const fact of [visit.hours.localRules, visit.hours.controller]) {
+            if (typeof fact === "string") continue;
+            const permitted = fact.periods.some(({ weekday, fromMinuteOfDay, untilMinuteOfDay }) => weekday === weekdayOf(shown.date) && fromMinuteOfDay <= minute && minute < untilMinuteOfDay);
+            expect(permitted).toBe(true);
+          }
+        }
+      }),
+      { numRuns: 150 },
+    );
+  });
+
+  test("metric and US units change words only, and equal depths the same answer", () => {
+    const millimeters: Readonly<Record<string, string>> = { "0.1": "2.54", "0.25": "6.35", "0.5": "12.7" };
+    const instants = ({ steps, watering }: AftercareTimeline) => ({
+      steps: steps.map(({ row, kind, startsAtEpochMilliseconds, endsAtEpochMilliseconds }) => [row, kind, startsAtEpochMilliseconds, endsAtEpochMilliseconds]),
+      watering: watering.kind === "window" ? [watering.leastDepth, watering.elapsedMinutes, ...watering.windows] : watering.kind,
+    });
+    fc.assert(
+      fc.property(visits, inches, (visit, least) => {
+        const feed = (depth: ReturnType<typeof of<"in" | "mm">>) =>
+          appliedOf(labelOf("Feed", says("watering-in", { by: "not-stated", depth: { least: depth, most: "none" }, rain: "counts" })), {
+            application: { startsAtEpochMilliseconds: visit.end - HOUR, endsAtEpochMilliseconds: visit.end, postedAtEpochMilliseconds: "not-posted" },
+          });
+        const us = timeline(visit, [...visit.products, feed(of("in", least))]);
+        expect(timeline(visit, [...visit.products, feed(of("mm", millimeters[least] ?? ""))])).toStrictEqual(us);
+        expect(instants(timeline(visit, [...visit.products, feed(of("in", least))], { unitSystem: "metric" }))).toEqual(instants(us));
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  test("stored as JSON and read back it is the same", () => {
+    fc.assert(
+      fc.property(visits, (visit) => {
+        const one = timeline(visit, visit.products);
+        expect(JSON.parse(JSON.stringify(one))).toStrictEqual(one);
+      }),
+      { numRuns: 50 },
+    );
+  });
+});

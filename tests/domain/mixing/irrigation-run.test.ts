@@ -1,0 +1,84 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { depthWords, exactText, irrigationRun, type IrrigationStation } from "#domain/mixing/irrigation-run";
+import { exactly } from "#domain/quantities/exact-quantity";
+import { of } from "#domain/quantities/quantity";
+import { rational } from "#domain/quantities/rational";
+import { refusalOf, valueOf } from "../../support/domain-answers";
+import { FRONT } from "../../support/aftercare-builders";
+
+const quarter = { least: of("in", "0.25"), most: "none" } as const;
+const runOf = (station: Partial<IrrigationStation>, depth: Parameters<typeof irrigationRun>[1] = quarter) =>
+  valueOf(irrigationRun({ ...FRONT, ...station }, depth, "us"));
+
+describe("minutes from a station's own rate", () => {
+  // 96.25 x 12 gpm / 900 sq ft = 1.28 in an hour, half an inch: 23.4 min, in runs of 12 (calcady.com, precipitation rate).
+  test("half an inch at 1.28333 in an hour is 24 whole minutes, in two runs of 12", () => {
+    const run = runOf(
+      { depthPerHour: exactly("in", rational(9625n * 12n, 90_000n)), cycle: { longestRunMinutes: 12, soakMinutes: 30 } },
+      { least: of("in", "0.5"), most: "none" },
+    );
+    expect(run).toMatchObject({ totalMinutes: 24, runsMinutes: [12, 12], soakMinutes: 30, elapsedMinutes: 54, rounding: "up-to-whole-minute" });
+    expect(run.sentence).toBe("Front: 12, then 12 min, with 30 min of rest between.");
+  });
+  test.each([
+    ["exact", "0.75", "none", { totalMinutes: 20, rounding: "unchanged" }],
+    ["up", "0.7", "none", { totalMinutes: 22, rounding: "up-to-whole-minute" }],
+    ["a most that is not passed", "0.7", "0.3", { totalMinutes: 22, rounding: "up-to-whole-minute" }],
+    ["never past the most", "0.7", "0.25", { totalMinutes: 21, rounding: "down-to-stay-within-most" }],
+  ])("%s", (_name, rate, most, expected) => {
+    const depth = { least: of("in", "0.25"), most: most === "none" ? ("none" as const) : of("in", most) };
+    expect(runOf({ depthPerHour: of("in", rate) }, depth)).toMatchObject(expected);
+  });
+  test("rounding down is said", () => {
+    const run = runOf({ depthPerHour: of("in", "0.7") }, { least: of("in", "0.25"), most: of("in", "0.25") });
+    expect(run.sentence).toBe("Front: 21 min. (Rounded down, since a minute more would pass the most that is allowed.)");
+  });
+  test("runs are as equal as whole minutes go", () => {
+    expect(runOf({ cycle: { longestRunMinutes: 9, soakMinutes: 0 } })).toMatchObject({ runsMinutes: [7, 7, 6], elapsedMinutes: 20 });
+  });
+  test("what the minutes put down is kept exactly", () => {
+    expect(runOf({})).toMatchObject({ depthReached: String(of("in", "0.25").amount) });
+  });
+  test("the same rate and depth in millimeters give the same minutes", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 400 }), fc.integer({ min: 1, max: 200 }), (rateHundredths, depthHundredths) => {
+        const inches = runOf({ depthPerHour: exactly("in", rational(BigInt(rateHundredths), 100n)) }, { least: exactly("in", rational(BigInt(depthHundredths), 100n)), most: "none" });
+        const millimeters = runOf({ depthPerHour: exactly("mm", rational(BigInt(rateHundredths) * 254n, 1000n)) }, { least: exactly("mm", rational(BigInt(depthHundredths) * 254n, 1000n)), most: "none" });
+        expect(millimeters).toEqual(inches);
+      }),
+    );
+  });
+  test("runs add up, none is longer than allowed, and the least is reached", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 400 }), fc.integer({ min: 1, max: 60 }), (rate, longestRunMinutes) => {
+        const run = runOf({ depthPerHour: of("in", rational(BigInt(rate), 100n)), cycle: { longestRunMinutes, soakMinutes: 10 } });
+        if (run.kind !== "run") throw new Error("a tested station has minutes");
+        expect(run.runsMinutes.reduce((total, one) => total + one, 0)).toBe(run.totalMinutes);
+        expect(Math.max(...run.runsMinutes)).toBeLessThanOrEqual(longestRunMinutes);
+        expect(run.totalMinutes * rate).toBeGreaterThanOrEqual(0.25 * 60 * 100 - 1e-6);
+        expect((run.totalMinutes - 1) * rate).toBeLessThan(0.25 * 60 * 100);
+      }),
+    );
+  });
+});
+
+test("without a test there is the depth and how to test, never minutes of watering", () => {
+  const run = runOf({ depthPerHour: "not-tested" });
+  expect(run.kind).toBe("test-first");
+  expect(run).not.toHaveProperty("totalMinutes");
+  expect(run.sentence).toContain("Front: ¼ in. Its rate has not been tested.");
+});
+
+test.each([
+  ["no water", { depthPerHour: of("in", "0") }, "Front depthPerHour"],
+  ["a run of nothing", { cycle: { longestRunMinutes: 0, soakMinutes: 10 } }, "Front cycle"],
+  ["part of a minute", { cycle: { longestRunMinutes: 10, soakMinutes: 0.5 } }, "Front cycle"],
+])("%s is refused", (_name, change, field) => {
+  expect(refusalOf(irrigationRun({ ...FRONT, ...change }, quarter, "us")).field).toBe(field);
+});
+
+test("depths in words and exact text", () => {
+  expect([depthWords(of("in", "0.25"), "us"), depthWords(of("in", "0.25"), "metric")]).toEqual(["¼ in", "6.4 mm"]);
+  expect([exactText(rational(6n, 3n)), exactText(rational(2n, 6n))]).toEqual(["2", "1/3"]);
+});

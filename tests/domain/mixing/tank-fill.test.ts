@@ -1,0 +1,85 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { of } from "#domain/quantities/quantity";
+import { rateOf } from "#domain/quantities/rate";
+import { drawFromFill, fillStopOf, type FillStop, planFill, visitsThatShare } from "#domain/mixing/tank-fill";
+import { makeMixTicket } from "#domain/mixing/mix-ticket";
+import { valueOf } from "../../support/crew";
+import { CUP, IRON, QUESTION } from "../../support/ticket";
+
+const IRON_IN_SPRAY = rateOf("product-volume-per-spray-volume", "1", "fl oz per gal");
+const TANK = { name: "Truck 1", capacity: of("gal", 100n) };
+const stop = (visitId: string, gallons: bigint, concentration = IRON_IN_SPRAY): FillStop => ({
+  visitId,
+  finished: of("gal", gallons),
+  products: [{ productId: "iron", productName: "Rustwater Iron", concentration }],
+});
+const cup = () => CUP;
+
+test("visits that share their rates share a fill; one at another rate is a fill of its own", () => {
+  const stops = [stop("a", 9n), stop("b", 12n, rateOf("product-volume-per-spray-volume", "1.5", "fl oz per gal")), stop("c", 15n)];
+  expect(visitsThatShare(stops).map((group) => group.map(({ visitId }) => visitId))).toEqual([["a", "c"], ["b"]]);
+});
+
+test("one fill for three visits: their volumes together, and the product at its concentration", () => {
+  const fill = valueOf(planFill([stop("a", 9n), stop("b", 12n), stop("c", 15n)], TANK, cup));
+  expect(fill).toMatchObject({ visitIds: ["a", "b", "c"], finished: of("gal", 36n), findings: [] });
+  expect(fill.products).toEqual([{ productId: "iron", productName: "Rustwater Iron", amount: of("fl oz", 36n), marks: 72n }]);
+});
+
+test("more than the tank holds is a hold; other mixes and no visit are refused", () => {
+  expect(valueOf(planFill([stop("a", 60n), stop("b", 41n)], TANK, cup)).findings).toMatchObject([{ level: "hold", rule: "fill-above-capacity" }]);
+  expect(planFill([], TANK, cup)).toMatchObject({ ok: false, refusal: { field: "visits" } });
+  const other = stop("b", 1n, rateOf("product-volume-per-spray-volume", "2", "fl oz per gal"));
+  expect(planFill([stop("a", 1n), other], TANK, cup)).toMatchObject({ ok: false, refusal: { found: "different mixes" } });
+});
+
+test("an amount between marks goes down to one, so that no lawn gets more than planned", () => {
+  const fill = valueOf(planFill([{ ...stop("a", 9n), finished: of("gal", "9.3") }], TANK, cup));
+  expect(fill.products[0]?.amount).toEqual(of("fl oz", 9n));
+});
+
+test("half of what was sprayed is half of each lot", () => {
+  const fill = { finished: of("gal", 40n), drawn: of("gal", 0n), lots: [{ lotId: "one", amount: 100n }, { lotId: "two", amount: 7n }] };
+  expect(drawFromFill(fill, of("gal", 20n), "fill 1")).toEqual({
+    lots: [{ lotId: "one", amount: 50n }, { lotId: "two", amount: 4n }],
+    leftInTank: of("gal", 20n),
+    findings: [],
+  });
+});
+
+test("more sprayed than filled takes what was left and says so", () => {
+  const fill = { finished: of("gal", 40n), drawn: of("gal", 30n), lots: [{ lotId: "one", amount: 400n }] };
+  const drawn = drawFromFill(fill, of("gal", 12n), "fill 1");
+  expect(drawn.lots).toEqual([{ lotId: "one", amount: 100n }]);
+  expect(drawn.leftInTank).toEqual(of("gal", 0n));
+  expect(drawn.findings).toMatchObject([{ level: "take-care", rule: "more-sprayed-than-filled", figure: "2 gal are not accounted for." }]);
+});
+
+test("the draws of an emptied tank add up to what went in, however it was emptied", () => {
+  const lots = fc.array(fc.bigInt(1n, 10n ** 15n), { minLength: 1, maxLength: 4 });
+  fc.assert(
+    fc.property(lots, fc.array(fc.bigInt(1n, 10n ** 9n), { minLength: 1, maxLength: 12 }), (amounts, draws) => {
+      const finished = { dimension: "volume", amount: draws.reduce((total, draw) => total + draw, 0n) } as const;
+      const inFill = amounts.map((amount, index) => ({ lotId: String(index), amount }));
+      let drawn = 0n;
+      const taken = amounts.map(() => 0n);
+      for (const draw of draws) {
+        const answer = drawFromFill({ finished, lots: inFill, drawn: { dimension: "volume", amount: drawn } }, { dimension: "volume", amount: draw }, "a fill");
+        answer.lots.forEach(({ amount }, index) => {
+          expect(amount >= 0n).toBe(true);
+          taken[index] = (taken[index] ?? 0n) + amount;
+        });
+        drawn += draw;
+      }
+      expect(taken).toEqual(amounts);
+    }),
+  );
+});
+
+test("what a mix ticket asks of a fill is its finished volume and its concentrations", () => {
+  const mix = valueOf(makeMixTicket({ ...QUESTION, treatments: [IRON] })).mixes[0];
+  if (mix?.kind !== "spray") throw new Error("Iron is sprayed.");
+  const asked = fillStopOf("a", mix, () => "iron");
+  expect(asked).toEqual({ ...stop("a", 3n), products: [{ ...stop("a", 3n).products[0], concentration: IRON_IN_SPRAY }] });
+});

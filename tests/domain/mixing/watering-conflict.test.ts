@@ -1,0 +1,77 @@
+import { describe, expect, test } from "vitest";
+import { DEFAULT_AFTERCARE_ESTIMATES } from "#domain/mixing/aftercare-instants";
+import { type AppliedProduct } from "#domain/mixing/applied-product";
+import { stayingDry, wateringNeeds } from "#domain/mixing/watering-bounds";
+import { hoursLeaveNoTime, noCommonTime, tightestPair, timeTooShort } from "#domain/mixing/watering-conflict";
+import { appliedOf, byHouse, byLaw, CHICAGO, daily, END, FEED, hoursAfterEnd, HOUR, IRON, labelOf, onLabel, says, START } from "../../support/aftercare-builders";
+
+const pairOf = (products: readonly AppliedProduct[]) =>
+  tightestPair(
+    stayingDry(products, { timeZone: CHICAGO, estimates: DEFAULT_AFTERCARE_ESTIMATES }),
+    wateringNeeds(products, { fromEpochMilliseconds: START, untilEpochMilliseconds: END }, CHICAGO),
+  );
+const quick = (hours: number, authority = onLabel) =>
+  labelOf("Grubclear", says("watering-in", { by: hoursAfterEnd(hours), depth: "not-stated", rain: "counts" }, authority));
+
+test("the longest dry time and the first due time", () => {
+  const { dry, due } = pairOf([appliedOf(FEED), appliedOf(quick(2)), appliedOf(IRON)]);
+  expect([dry?.applied.label.productName, dry?.untilEpochMilliseconds]).toEqual(["Ferrox Foliar", END + 12 * HOUR]);
+  expect([due?.applied.label.productName, due?.byEpochMilliseconds]).toEqual(["Grubclear", END + 2 * HOUR]);
+  expect(pairOf([])).toEqual({ dry: undefined, due: undefined });
+});
+
+describe("labels that leave no time", () => {
+  test("name both, and nobody may answer", () => {
+    expect(noCommonTime(pairOf([appliedOf(IRON), appliedOf(quick(2))]), CHICAGO)).toEqual({
+      level: "hold",
+      answerableBy: "nobody",
+      rule: "no-common-watering-time",
+      source: "label",
+      what: "Ferrox Foliar must stay dry longer than Grubclear can wait for water.",
+      figure: "Ferrox Foliar: no water until Saturday, May 2, 2026, 4 am; Grubclear: watered in by Friday, May 1, 2026, 6 pm.",
+      toDo: "Split the visit: put Ferrox Foliar and Grubclear down on different days.",
+      citation: "label, directions for use",
+      about: ["Ferrox Foliar", "Grubclear"],
+    });
+  });
+  test("the weaker authority says who may answer", () => {
+    const habit = quick(2, { basis: "handbook", source: "handbook" } as never);
+    expect(noCommonTime(pairOf([appliedOf(IRON), appliedOf(habit)]), CHICAGO)).toMatchObject({ answerableBy: "office", source: "handbook" });
+  });
+  test("one product at odds with itself is named alone", () => {
+    const odd = labelOf("Oddball", { ...IRON.facts, ...says("watering-in", { by: hoursAfterEnd(1), depth: "not-stated", rain: "counts" }) });
+    expect(noCommonTime(pairOf([appliedOf(odd)]), CHICAGO)).toMatchObject({ about: ["Oddball"], what: expect.stringContaining("Oddball can't be watered in") as string });
+  });
+});
+
+test("a visit that takes longer than a product can wait is not laid to another one", () => {
+  const early = labelOf("Weedaway", says("watering-not-before", { untilLaterOf: [hoursAfterEnd(1)] }));
+  expect(noCommonTime(pairOf([appliedOf(early), appliedOf(quick(2))]), CHICAGO)).toMatchObject({
+    about: ["Grubclear"],
+    what: "Grubclear can't be watered in: its time is over before the visit ends.",
+  });
+});
+
+test("labels that leave less than the stations need are for the office", () => {
+  expect(timeTooShort(pairOf([appliedOf(IRON), appliedOf(FEED)]), { timeZone: CHICAGO, elapsedMinutes: 800 })).toMatchObject({
+    answerableBy: "office",
+    figure: expect.stringContaining("The stations need 800 min.") as string,
+    about: ["Ferrox Foliar", "Evenfeed 18"],
+  });
+});
+
+describe("hours that leave no time", () => {
+  const needs = wateringNeeds([appliedOf(FEED)], { fromEpochMilliseconds: START, untilEpochMilliseconds: END }, CHICAGO);
+  const pair = pairOf([appliedOf(IRON), appliedOf(FEED)]);
+  const context = { timeZone: CHICAGO, elapsedMinutes: 54 };
+  test("a law may be answered by a license holder, a controller by the office", () => {
+    const law = { localRules: byLaw(daily(20, 22)), controller: "none" } as const;
+    expect(hoursLeaveNoTime(pair, law, needs, context)).toMatchObject({ answerableBy: "license-holder", source: "law", about: ["Ferrox Foliar", "Evenfeed 18"] });
+    expect(hoursLeaveNoTime(pair, { ...law, controller: byHouse(daily(1, 2)) }, needs, context)).toMatchObject({ answerableBy: "office", source: "house" });
+  });
+  test("says how long the stations need, where that is known", () => {
+    const hours = { localRules: byLaw(daily(20, 22)), controller: "none" } as const;
+    expect(hoursLeaveNoTime(pair, hours, needs, context).figure).toContain("The stations need 54 min one after another.");
+    expect(hoursLeaveNoTime({ dry: undefined, due: undefined }, hours, needs, { timeZone: CHICAGO, elapsedMinutes: null })).not.toHaveProperty("figure");
+  });
+});

@@ -1,0 +1,73 @@
+// Labels as a person would type them, of products that do not exist.
+import { type LabelText, type LabelUseText, UNREAD_GENERAL, UNREAD_USE } from "#domain/label/label-fields";
+
+/** A use with a rate and nothing else read. */
+export function aUseText(typed: Partial<LabelUseText> = {}): LabelUseText {
+  return {
+    ...UNREAD_USE,
+    useName: "Established lawns",
+    serviceType: "fertilizer",
+    targets: "none",
+    rates: "2 to 3 lb per 1,000 sq ft",
+    ...typed,
+  };
+}
+
+/** A granular feed of which only the rate has been read. */
+export function aFeedText(typed: Partial<LabelText["general"]> = {}, use: Partial<LabelUseText> = {}): LabelText {
+  return {
+    productName: "Greenmere 32-0-0",
+    form: "granular",
+    general: { ...UNREAD_GENERAL, formulation: "dry granule", ...typed },
+    uses: [aUseText(use)],
+  };
+}
+
+/** A pre-emergent on a feed, every fact of it read. */
+export const A_PREVENTER_TEXT: LabelText = {
+  productName: "Wardlow 19-0-7",
+  form: "granular",
+  general: {
+    formulation: "dry granule",
+    epaRegistrationNumber: "DEMO-0000-19",
+    restrictedUse: "no",
+    signalWord: "caution",
+    grade: "19-0-7",
+    nitrogenRelease: "slow 5 % of product",
+    density: "none",
+    activeIngredients: "Prodiamine; 0.37 %; Group 3 herbicide",
+  },
+  uses: [
+    {
+      useName: "Crabgrass, spring",
+      section: "page 2",
+      serviceType: "grassy weed control",
+      targets: "crabgrass, goosegrass",
+      grasses: "Kentucky bluegrass, tall fescue",
+      rates: "2.5 to 4 lb per 1,000 sq ft",
+      carrier: "none",
+      leastDaysBetween: "60 days",
+      seasonLimits: "Prodiamine; 1.5 lb per acre; per calendar year",
+      lowestTemperature: "none",
+      highestTemperature: "up to 90 \u00B0F",
+      highestTemperatureAhead: "none",
+      lowestWind: "none",
+      highestWind: "15 mph",
+      rainfast: "none",
+      heavyRain: "2 in within 24 hours",
+      soil: "frozen or saturated",
+      peopleAndPets: 'until watered in and dry "Keep people and pets off until watered in and dry."',
+      wateringNotBefore: "none",
+      wateringIn: "0.5 in within 7 days, rain counts",
+      rainThatSpoils: "none",
+      leafAtApplication: "dry",
+      soilAtApplication: "none",
+      mowingBefore: "none",
+      mowingAfter: "until watered in",
+      seedingBefore: "60 days",
+      seedingAfter: "4 months",
+      postingSign: "none",
+      stainsHardSurfaces: "none",
+    },
+  ],
+};

@@ -1,0 +1,153 @@
+// One visit of the invented company on paper: what was to be mixed, and what was put down.
+import { type ApplicationRecordPaper } from "#domain/papers/application-record-paper";
+import { type MixTicketPaper } from "#domain/papers/mix-ticket-paper";
+import { NOT_RECORDED, NOT_TAKEN, TO_WRITE, said } from "#domain/papers/paper";
+import { COMPANY, FINDINGS, frameOf } from "./sample-papers";
+
+export const MIX_TICKET: MixTicketPaper = {
+  frame: frameOf("Mix ticket", "MT-0414-2"),
+  address: "1412 Larkspur Lane, Millbrook",
+  customer: "Ines Vandermolen · round 2 of 6",
+  visit: [
+    { label: "Applicator", value: said("Dana Quill") },
+    { label: "License", value: said("DEMO-1182"), isCode: true },
+    { label: "Truck", value: said("Truck 2, tank 200 gal") },
+    { label: "Target", value: said("White clover, dandelion") },
+  ],
+  products: [
+    { name: "Clovergone 3D", registration: said("DEMO-9101-22"), lot: "DEMO-L-0417", rate: "1.1 fl oz per 1,000 sq ft", total: "12.2 fl oz" },
+    { name: "Greenline 20-0-0 liquid", registration: { kind: "does-not-apply", because: "a fertilizer, not registered" }, lot: "DEMO-L-0388", rate: "15 fl oz per 1,000 sq ft", total: "166.4 fl oz" },
+    { name: "Wetwell spreader-sticker", registration: { kind: "does-not-apply", because: "an adjuvant, not registered" }, lot: "DEMO-L-0301", rate: "0.25% by volume", total: "7.1 fl oz" },
+  ],
+  lawns: [
+    { name: "Front", treatedArea: "4,210 sq ft", mix: "8.4 gal", amounts: ["4.6 fl oz", "63.2 fl oz", "2.7 fl oz"] },
+    { name: "Back and side strip", treatedArea: "6,880 sq ft", mix: "13.8 gal", amounts: ["7.6 fl oz", "103.2 fl oz", "4.4 fl oz"] },
+  ],
+  loads: [
+    {
+      title: "Tank 1 of 1",
+      size: "22.2 gal of mix, 20.7 gal of it water",
+      amounts: [
+        { product: "Greenline 20-0-0 liquid", amount: "1 gal 38.4", unit: "fl oz", tool: "1-gal jug and 64-oz pitcher, mark 38½" },
+        { product: "Clovergone 3D", amount: "12.2", unit: "fl oz", tool: "16-oz cup, mark 12¼" },
+        { product: "Wetwell spreader-sticker", amount: "7.1", unit: "fl oz", tool: "½-oz cup, 14 marks" },
+      ],
+    },
+  ],
+  mixing: [
+    { words: "Fill the tank half with water and start the agitator." },
+    { words: "Add the fertilizer.", labelWords: "Always add to water; never water to concentrate." },
+    { words: "Add Clovergone 3D, then fill to 22 gal.", labelWords: "Agitate continuously during mixing and application." },
+    { words: "Add the spreader-sticker last." },
+  ],
+  nutrients: [
+    { lawn: "Front", nutrient: "Nitrogen", delivered: "0.31 lb per 1,000", thisYear: "1.2 lb per 1,000", limit: "4.0 lb per 1,000 a year (handbook)" },
+    { lawn: "Back and side strip", nutrient: "Nitrogen", delivered: "0.31 lb per 1,000", thisYear: "0.9 lb per 1,000", limit: "4.0 lb per 1,000 a year (handbook)" },
+  ],
+  findings: FINDINGS,
+  aftercare: [
+    { when: "Until dry", what: "Keep people and pets off", because: "Clovergone 3D, label" },
+    { when: "24 hours", what: "No watering", because: "Clovergone 3D, label" },
+    { when: "2 days", what: "No mowing", because: "Clovergone 3D, label" },
+  ],
+  calibration: [
+    { label: "Equipment", value: said("Hose reel with gun 2") },
+    { label: "Output", value: said("2.0 gal per 1,000 sq ft") },
+    { label: "Measured", value: said("April 2, 2026, 3 runs") },
+    { label: "Drift of the meter", value: NOT_TAKEN },
+  ],
+};
+
+export const RECORD: ApplicationRecordPaper = {
+  frame: { ...frameOf("Application record", "AR-000731"), source: "Record AR-000731 as stored April 14, 9:34 am" },
+  siteAddress: "1412 Larkspur Lane, Millbrook",
+  readBack: "Dana Quill put down 12.0 fl oz of Clovergone 3D on Front and Back, from 9:12 to 9:31 am, 64 °F, wind 5 mph from the southwest, under license DEMO-1182.",
+  elements: {
+    customerName: said("Ines Vandermolen"),
+    customerAddress: said("1412 Larkspur Lane, Millbrook, IN 46000"),
+    customerPhone: said("317-555-0178"),
+    propertyName: said("Vandermolen home"),
+    siteAddress: said("1412 Larkspur Lane, Millbrook, IN 46000"),
+    municipality: said("Millbrook"),
+    county: NOT_RECORDED,
+    siteAndPlants: said("Residential turf, Kentucky bluegrass"),
+    area: said("11,090 sq ft"),
+    targetPest: said("White clover, dandelion"),
+    date: said("April 14, 2026"),
+    startTime: said("9:12 am"),
+    endTime: said("9:31 am"),
+    reentryInterval: said("until dry"),
+    reentryTime: said("about 11:30 am, estimate"),
+    applicatorName: said("Dana Quill"),
+    applicatorLicense: said("DEMO-1182"),
+    supervisorName: { kind: "does-not-apply", because: "none, applicator is certified" },
+    supervisorLicense: { kind: "does-not-apply", because: "none" },
+    noncertifiedName: said("Rudi Ames"),
+    noncertifiedNumber: said("DEMO-RT-77"),
+    businessName: said(COMPANY.name),
+    businessAddress: said(COMPANY.address),
+    businessLicense: said(COMPANY.licenseNumber),
+    method: said("Broadcast spray"),
+    equipment: said("Hose reel with gun 2"),
+    calibration: said("April 2, 2026: 2.0 gal per 1,000 sq ft"),
+    mixingPlace: said("Shop, 41 Depot Street"),
+    totalMix: said("22.2 gal"),
+    dilution: said("1.1 fl oz in 2.0 gal per 1,000 sq ft"),
+    windSpeed: said("5 mph"),
+    windDirection: said("southwest"),
+    temperature: said("64 °F"),
+    otherWeather: NOT_TAKEN,
+    weatherInstrument: said("hand-held meter 1"),
+    unexpected: said("none"),
+    disposal: said("none"),
+    accidents: said("none"),
+    insurer: { kind: "does-not-apply", because: "no accident" },
+    labelCopy: NOT_RECORDED,
+    customerCopy: NOT_RECORDED,
+    enteredTime: said("April 14, 9:34 am"),
+    receivedTime: said("April 14, 9:41 am"),
+  },
+  products: [
+    {
+      brand: "Clovergone 3D",
+      amount: { kind: "measured", text: "12.0 fl oz", by: "flow meter" },
+      elements: {
+        formulation: said("liquid concentrate"),
+        activeIngredients: said("2,4-D 24.0%, dicamba 2.2%"),
+        registrationNumber: said("DEMO-9101-22"),
+        restrictedUse: said("no"),
+        rate: said("1.1 fl oz per 1,000 sq ft"),
+        fertilizerAnalysis: { kind: "does-not-apply", because: "not a fertilizer" },
+        lot: said("DEMO-L-0417"),
+        fill: said("Fill A, April 14, 7:20 am"),
+      },
+    },
+    {
+      brand: "Greenline 20-0-0 liquid",
+      amount: { kind: "as-planned", text: "166.4 fl oz" },
+      elements: {
+        formulation: said("liquid"),
+        activeIngredients: { kind: "does-not-apply", because: "not a pesticide" },
+        registrationNumber: { kind: "does-not-apply", because: "not a pesticide" },
+        restrictedUse: said("no"),
+        rate: said("15 fl oz per 1,000 sq ft"),
+        fertilizerAnalysis: said("20-0-0, 13.5 lb"),
+        lot: NOT_RECORDED,
+        fill: said("Fill A, April 14, 7:20 am"),
+      },
+    },
+  ],
+  lawns: ["Front: done, 4,210 sq ft", "Back and side strip: done, 6,880 sq ft"],
+  findings: FINDINGS.slice(1, 4),
+  amendments: [
+    {
+      when: "April 15, 8:02 am",
+      who: "Dana Quill",
+      words: "The wind came from the south, not from the southwest.",
+      hash: "9d0c4b7e21f86a5533e0b1c2f4a7d8e90123456789abcdef0123456789abcdef",
+    },
+  ],
+  hash: "4f2a9c7710de5b8832aa61c0fe94d37b5566778899aabbccddeeff0011223344",
+  previousHash: "c81e728d9d4c2f636f067f89cc14862c5566778899aabbccddeeff0011223344",
+  signature: TO_WRITE,
+};
