@@ -53,7 +53,7 @@ const ROUNDS: readonly PlannedRound[] = [
 ];
 
 const BEGUN_DAYS_AGO = 100;
-const ON_FROM_THE_START = 5;
+const ON_FROM_THE_START = 14;
 const JOINED_DAYS_AGO = 2;
 const ON_THE_PROGRAM = 25;
 

@@ -123,7 +123,7 @@ const PRODUCTS: readonly ShedProduct[] = [
     form: "granular",
     countedBy: "mass",
     addedDaysAgo: 150,
-    isConfirmed: true,
+    isConfirmed: false,
     general: { ...UNREAD_GENERAL, ...FEED, formulation: "dry granule", grade: "18-24-6", nitrogenRelease: "slow 6 % of product" },
     use: {
       ...UNREAD_USE, ...NOTHING_ABOUT_WEATHER, ...SPREAD,
@@ -139,7 +139,7 @@ const PRODUCTS: readonly ShedProduct[] = [
     form: "liquid",
     countedBy: "volume",
     addedDaysAgo: 290,
-    isConfirmed: false,
+    isConfirmed: true,
     general: {
       formulation: "soluble liquid", epaRegistrationNumber: "DEMO-0000-44", restrictedUse: "no", signalWord: "DANGER", grade: "none", nitrogenRelease: "none",
       density: "9.6 lb per gal",

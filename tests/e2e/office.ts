@@ -128,7 +128,7 @@ export const test = base.extend<object, WorkerFixtures>({
         truckPath: await pathOn("/crew/gear", "Change truck 1"),
         equipmentPath: await pathOn("/crew/gear", "100 gal tank with hose reel"),
         calibrationPath: await pathOn("/crew/gear", "Lou Parrish"),
-        productPath: await pathOn("/shed", "Plainleaf Broadleaf Concentrate"),
+        productPath: await pathOn("/shed", "Fieldrow Starter 18-24-6"),
         propertyPath: await pathOn("/properties", "7 Heron Court"),
       });
       await context.close();
