@@ -58,7 +58,7 @@ describe("refused at the field that is wrong", () => {
     ["height", { shape: "triangle", base: "10", height: "11,000" }], ["x", { shape: "circle", radius: "5", x: "far" }], ["turn", { shape: "circle", radius: "5", turn: "left" }],
     ["turn", { shape: "circle", radius: "5", turn: "361" }],
   ] as const)("%s", (field, piece) => {
-    expect(refusalOf(readLawnPiece({ ...PLACE, ...piece } as TypedPiece)).field).toBe(field);
+    expect(refusalOf(readLawnPiece({ ...PLACE, ...piece })).field).toBe(field);
   });
 });
 
