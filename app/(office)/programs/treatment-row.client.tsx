@@ -50,11 +50,11 @@ export function TreatmentRow({ name, products, otherChoices = [], children }: Pr
   const said = choice === undefined ? undefined : rateWords(choice, typed);
   const onProduct = (event: ChangeEvent<HTMLSelectElement>) => {
     setChosen(event.target.value);
-    return product.onChange(event);
+    void product.onChange(event);
   };
   const onRate = (event: ChangeEvent<HTMLInputElement>) => {
     setTyped(event.target.value);
-    return rate.onChange(event);
+    void rate.onChange(event);
   };
   return (
     <Stack gap={4}>
