@@ -11,9 +11,27 @@ interface OfficePlace {
 /** The places of the office in their order. A place stands here when something is behind it. */
 const PLACES: readonly OfficePlace[] = [
   {
+    name: "Properties",
+    href: "/properties",
+    question: "Whose ground is it, what is it, what was put there, what comes next?",
+    isFor: (role) => may(role, "properties/list-properties"),
+  },
+  {
+    name: "Programs",
+    href: "/programs",
+    question: "What goes down this year, where, inside species need, label and law?",
+    isFor: (role) => may(role, "programs/list-programs"),
+  },
+  {
+    name: "Shed",
+    href: "/shed",
+    question: "What is on hand, what does its label say, what expires when?",
+    isFor: (role) => may(role, "products/list-products"),
+  },
+  {
     name: "Crew",
     href: "/crew",
-    question: "Who may do what, under which license?",
+    question: "Who may do what, with which truck and gear, measured when?",
     isFor: (role) => may(role, "people/list-people"),
   },
 ];

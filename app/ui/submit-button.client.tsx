@@ -10,6 +10,9 @@ export interface SubmitButtonProps extends Omit<ButtonProps, "type" | "pendingWo
 
 /** The button that sends its form, and says so until the answer is here. */
 export function SubmitButton({ whilePending, ...rest }: SubmitButtonProps) {
-  const { pending } = useFormStatus();
-  return <Button {...rest} type="submit" pendingWords={pending ? whilePending : undefined} />;
+  const { pending, data } = useFormStatus();
+  // Of several buttons in one form only the one that was pressed says so.
+  const { name, value } = rest;
+  const isPressed = pending && (name === undefined || value === undefined || data.get(name) === value);
+  return <Button {...rest} type="submit" pendingWords={isPressed ? whilePending : undefined} />;
 }

@@ -25,6 +25,8 @@ export interface TableProps {
   readonly columns: readonly [TableColumn, ...TableColumn[]];
   readonly rows: readonly TableRow[];
   readonly dense?: boolean;
+  /** Columns of one width, so that tables below one another stand in line. */
+  readonly even?: boolean;
   /** What stands there when there is no row. */
   readonly empty?: ReactNode;
 }
@@ -33,10 +35,10 @@ export interface TableProps {
  * A small table as it comes: no sorting, no filter, no scripts. The first column names the row. Where the table has
  * less than 640 px each row becomes a block of named facts; the roles are written out because a block has none.
  */
-export function Table({ caption, captionSpoken = false, columns, rows, dense = false, empty }: TableProps) {
+export function Table({ caption, captionSpoken = false, columns, rows, dense = false, even = false, empty }: TableProps) {
   return (
     <div className={styles.frame}>
-      <table className={styles.table} data-dense={dense || undefined} role="table">
+      <table className={styles.table} data-dense={dense || undefined} data-even={even || undefined} role="table">
         <caption className={styles.caption} data-spoken={captionSpoken || undefined}>
           {caption}
         </caption>

@@ -31,6 +31,10 @@ export type Deed =
   | { readonly deed: "label-confirmed"; readonly details: { readonly productName: string; readonly number: number } }
   | { readonly deed: "delivery-received"; readonly details: { readonly productName: string; readonly lot: string; readonly received: string; readonly on: string } }
   | { readonly deed: "stock-moved"; readonly details: { readonly productName: string; readonly amount: string } }
+  | { readonly deed: "mix-ticket-issued"; readonly details: { readonly number: number; readonly visit: string; readonly street: string } }
+  | { readonly deed: "hold-answered"; readonly details: { readonly rule: string; readonly what: string; readonly reason: string; readonly license: string } }
+  | { readonly deed: "fill-recorded"; readonly details: { readonly number: number; readonly equipment: string; readonly finished: string } }
+  | { readonly deed: "record-written"; readonly details: { readonly number: number; readonly visit: string; readonly street: string } }
   | { readonly deed: "password-changed"; readonly details: Readonly<Record<string, never>> }
   | { readonly deed: "customers-imported"; readonly details: { readonly customers: number; readonly properties: number; readonly lawns: number } }
   | { readonly deed: "client-added"; readonly details: { readonly name: string; readonly street: string } }
@@ -46,6 +50,14 @@ export type Deed =
   | { readonly deed: "station-added"; readonly details: { readonly number: number; readonly name: string; readonly test: string } }
   | { readonly deed: "station-changed"; readonly details: { readonly before: Readonly<Record<string, unknown>>; readonly after: Readonly<Record<string, unknown>> } }
   | { readonly deed: "soil-test-added"; readonly details: { readonly sampledOn: string; readonly laboratory: string; readonly phosphorus: string } }
+  | { readonly deed: "program-added"; readonly details: { readonly name: string; readonly season: number } }
+  | { readonly deed: "round-added"; readonly details: { readonly program: string; readonly name: string; readonly opensOn: string; readonly closesOn: string; readonly treatments: readonly string[] } }
+  | { readonly deed: "round-changed"; readonly details: { readonly before: Readonly<Record<string, unknown>>; readonly after: Readonly<Record<string, unknown>> } }
+  | { readonly deed: "round-removed"; readonly details: { readonly name: string } }
+  | { readonly deed: "properties-put-on-program"; readonly details: { readonly program: string; readonly properties: number; readonly visits: number } }
+  | { readonly deed: "visit-planned"; readonly details: { readonly street: string; readonly name: string; readonly opensOn: string; readonly closesOn: string; readonly tasks: readonly string[] } }
+  | { readonly deed: "visit-task-changed"; readonly details: { readonly before: Readonly<Record<string, unknown>>; readonly after: Readonly<Record<string, unknown>> } }
+  | { readonly deed: "visit-called-off"; readonly details: { readonly name: string; readonly reason: string; readonly wasOn: string | null } }
   | { readonly deed: "route-day-added"; readonly details: { readonly date: string; readonly truck: string; readonly operator: string; readonly startsAtMinute: number; readonly endsAtMinute: number } }
   | { readonly deed: "route-day-changed"; readonly details: { readonly before: Readonly<Record<string, unknown>>; readonly after: Readonly<Record<string, unknown>> } }
   | { readonly deed: "forecast-entered"; readonly details: { readonly date: string; readonly highF: number; readonly source: string } }

@@ -9,9 +9,9 @@ export function toStoredJson(value: unknown): Prisma.InputJsonObject {
   return JSON.parse(JSON.stringify(value, (_name, part: unknown) => (typeof part === "bigint" ? { [MARK]: part.toString() } : part))) as Prisma.InputJsonObject;
 }
 
-/** The value back, bigints included. Whoever reads says what type was written. */
-export function fromStoredJson<Value>(stored: unknown): Value {
-  return JSON.parse(JSON.stringify(stored), (_name, part: unknown) => (isMarked(part) ? BigInt(part[MARK]) : part)) as Value;
+/** The value back, bigints included. Whoever reads knows what type was written. */
+export function fromStoredJson(stored: unknown): unknown {
+  return JSON.parse(JSON.stringify(stored), (_name, part: unknown) => (isMarked(part) ? BigInt(part[MARK]) : part));
 }
 
 function isMarked(part: unknown): part is { readonly [MARK]: string } {

@@ -17,6 +17,10 @@ import { type House } from "#application/use-case";
 import { type Role } from "#domain/crew/role";
 import { addDays, calendarDateOf } from "#domain/foundation/calendar-date";
 import { type Outcome } from "#domain/foundation/outcome";
+import { makeSeason } from "./season";
+import { makeGear } from "./gear";
+import { makeShed } from "./shed";
+import { makeGround } from "./ground";
 
 const OWNER = { email: "dana@tansyhollow.example", password: "two passes at half rate" };
 const DAY_MILLISECONDS = 86_400_000;
@@ -161,6 +165,10 @@ async function makeHand(key: SessionKey, hand: Hand): Promise<void> {
 try {
   const key = await makeCompany();
   for (const hand of HANDS) await makeHand(key, hand);
+  await makeGear({ key, houseDaysAgo, dayIn, must, granularProductIds: [] });
+  await makeShed(key, { timeZone: "America/Chicago", houseDaysAgo });
+  await makeGround({ key, houseDaysAgo, dayIn });
+  await makeSeason({ key, houseDaysAgo, dayIn, must });
   await noteDemonstration(client, new Date(start));
   process.stdout.write(`${JSON.stringify(OWNER)}\n`);
 } finally {

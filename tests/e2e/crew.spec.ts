@@ -2,6 +2,7 @@ import { DEMONSTRATION_PASSWORD, expect, signIn, test } from "./office";
 
 test("the owner adds a person, a license and an invitation; the person accepts, works, and is let go", async ({ page, browser, demonstration }) => {
   await signIn(page, demonstration);
+  await page.getByRole("link", { name: "Crew", exact: true }).click();
   await page.getByRole("link", { name: "Add a person" }).click();
   await page.getByLabel("Name").fill("Pia Lindqvist");
   await page.getByRole("button", { name: "Add the person" }).click();
@@ -29,6 +30,8 @@ test("the owner adds a person, a license and an invitation; the person accepts, 
   await guestPage.getByLabel("Choose a password").fill("clover under the gate");
   await guestPage.getByRole("button", { name: "Accept" }).click();
   await signIn(guestPage, demonstration, "pia@tansyhollow.example", "clover under the gate");
+  await guestPage.getByRole("link", { name: "Crew", exact: true }).click();
+  await expect(guestPage.getByRole("heading", { name: "Crew" })).toBeVisible();
   await expect(guestPage.getByRole("link", { name: "Add a person" })).toHaveCount(0);
   await guestPage.goto(`${demonstration.address}/crew/add-person`);
   await expect(guestPage.getByRole("heading", { name: "Nothing is here" })).toBeVisible();
@@ -44,6 +47,7 @@ test("the owner adds a person, a license and an invitation; the person accepts, 
 
 test("two people who change the same person: the second is told, and what they typed is still there", async ({ page, demonstration }) => {
   await signIn(page, demonstration);
+  await page.getByRole("link", { name: "Crew", exact: true }).click();
   await page.getByRole("link", { name: "Wes Tolliver" }).click();
   await page.getByRole("link", { name: "Change", exact: true }).click();
   await expect(page.getByRole("heading", { name: "Change a person" })).toBeVisible();
@@ -63,6 +67,7 @@ test("a link to set a new password works once and ends the old sessions", async 
   const ida = await idasBrowser.newPage();
   await signIn(ida, demonstration, "ida@tansyhollow.example", DEMONSTRATION_PASSWORD);
   await signIn(page, demonstration);
+  await page.getByRole("link", { name: "Crew", exact: true }).click();
   await page.getByRole("link", { name: "Ida Bray" }).click();
   await page.getByRole("button", { name: "Make a link to set a new password" }).click();
   const link = await page.getByLabel("Link, shown this once").inputValue();

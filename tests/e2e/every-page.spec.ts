@@ -31,12 +31,38 @@ async function judge(page: Page, name: string, width: number): Promise<void> {
 const OFFICE_PAGES = {
   // The largest first, so that its widths are judged beside the others.
   "sample-sheet": "/sample-sheet",
+  shed: "/shed",
+  "add-product": "/shed/add-product",
+  "receive-delivery": "/shed/receive-delivery",
+  "move-stock": "/shed/move-stock",
+  product: "/shed/PRODUCT",
+  "confirm-label": "/shed/PRODUCT/confirm-label",
+  "enter-label": "/shed/PRODUCT/enter-label",
+  properties: "/properties",
+  "import-customers": "/properties/import-customers",
+  "add-client": "/properties/add-client",
+  property: "/properties/PROPERTY",
+  "change-property": "/properties/PROPERTY/change-property",
+  "change-client": "/properties/PROPERTY/change-client",
+  "add-property": "/properties/PROPERTY/add-property",
+  "add-station": "/properties/PROPERTY/add-station",
+  "measure-lawn": "/properties/PROPERTY/measure-lawn?shape=offsets",
   crew: "/crew",
   "add-person": "/crew/add-person",
   person: "/crew/PERSON",
   "change-person": "/crew/PERSON/change-person",
   "add-license": "/crew/PERSON/add-license",
   "invite-person": "/crew/PERSON/invite-person",
+  gear: "/crew/gear",
+  "add-vehicle": "/crew/gear/add-vehicle",
+  "change-vehicle": "/crew/gear/trucks/TRUCK",
+  "add-sprayer": "/crew/gear/add-equipment?what=sprayer",
+  "add-spreader": "/crew/gear/add-equipment?what=spreader",
+  "add-measuring-tool": "/crew/gear/add-measuring-tool",
+  equipment: "/crew/gear/EQUIPMENT",
+  "change-equipment": "/crew/gear/EQUIPMENT/change-equipment",
+  calibrate: "/crew/gear/EQUIPMENT/calibrate",
+  calibration: "/crew/gear/EQUIPMENT/calibrations/CALIBRATION",
   settings: "/settings",
   "change-company": "/settings/change-company",
   "change-password": "/settings/change-password",
@@ -50,7 +76,14 @@ test.describe("in the office", () => {
     for (const width of WIDTHS) {
       test(`the page ${name} passes in every theme at a width of ${String(width)}`, async ({ page, demonstration, owner }) => {
         test.setTimeout(600_000);
-        await page.goto(demonstration.address + path.replace("/crew/PERSON", owner.personPath));
+        const real = path
+          .replace("/crew/PERSON", owner.personPath)
+          .replace("/crew/gear/trucks/TRUCK", owner.truckPath)
+          .replace("/crew/gear/EQUIPMENT/calibrations/CALIBRATION", owner.calibrationPath)
+          .replace("/crew/gear/EQUIPMENT", owner.equipmentPath);
+        await page.goto(demonstration.address + real);
+        await page.goto(demonstration.address + path.replace("/crew/PERSON", owner.personPath).replace("/shed/PRODUCT", owner.productPath));
+        await page.goto(demonstration.address + path.replace("/crew/PERSON", owner.personPath).replace("/properties/PROPERTY", owner.propertyPath));
         await expect(page.getByRole("heading", { level: 1 })).toBeVisible();
         await judge(page, name, width);
       });

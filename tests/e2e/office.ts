@@ -72,10 +72,17 @@ async function openOffice(isDemonstration: boolean): Promise<Office & { readonly
   };
 }
 
-/** What a browser keeps after signing in, and where a page of the crew is. */
+/** What a browser keeps after signing in, and where pages of one thing each are, by the name of the thing. */
 export interface SignedIn {
   readonly storageState: Awaited<ReturnType<BrowserContext["storageState"]>>;
   readonly personPath: string;
+  readonly truckPath: string;
+  readonly equipmentPath: string;
+  readonly calibrationPath: string;
+  /** A product whose label waits to be read back. */
+  readonly productPath: string;
+  /** The property at the pond. */
+  readonly propertyPath: string;
 }
 
 interface WorkerFixtures {
@@ -111,8 +118,19 @@ export const test = base.extend<object, WorkerFixtures>({
       const context = await browser.newContext();
       const page = await context.newPage();
       await signIn(page, demonstration);
-      const personPath = (await page.getByRole("link", { name: "Ray Odum" }).getAttribute("href")) ?? "";
-      await use({ storageState: await context.storageState(), personPath });
+      const pathOn = async (place: string, name: string) => {
+        await page.goto(`${demonstration.address}${place}`);
+        return (await page.getByRole("link", { name, exact: true }).first().getAttribute("href")) ?? "";
+      };
+      await use({
+        storageState: await context.storageState(),
+        personPath: await pathOn("/crew", "Ray Odum"),
+        truckPath: await pathOn("/crew/gear", "Change truck 1"),
+        equipmentPath: await pathOn("/crew/gear", "100 gal tank with hose reel"),
+        calibrationPath: await pathOn("/crew/gear", "Lou Parrish"),
+        productPath: await pathOn("/shed", "Plainleaf Broadleaf Concentrate"),
+        propertyPath: await pathOn("/properties", "7 Heron Court"),
+      });
       await context.close();
     },
     { scope: "worker", timeout: 120_000 },

@@ -67,6 +67,18 @@ import { readCustomerList } from "#application/properties/read-customer-list";
 import { readProperty } from "#application/properties/read-property";
 import { removeWaterEdge } from "#application/properties/remove-water-edge";
 import { removeZone } from "#application/properties/remove-zone";
+import { addProgram } from "#application/programs/add-program";
+import { addRound } from "#application/programs/add-round";
+import { changeRound } from "#application/programs/change-round";
+import { listPrograms } from "#application/programs/list-programs";
+import { putOnProgram } from "#application/programs/put-on-program";
+import { readProgram } from "#application/programs/read-program";
+import { removeRound } from "#application/programs/remove-round";
+import { callOffVisit } from "#application/visits/call-off-visit";
+import { changeVisitTask } from "#application/visits/change-visit-task";
+import { listVisits } from "#application/visits/list-visits";
+import { planVisit } from "#application/visits/plan-visit";
+import { readVisitPlan } from "#application/visits/read-visit-plan";
 import { type UseCaseRefusal } from "#application/refusal";
 import { type House, type UseCase } from "#application/use-case";
 import { type Outcome } from "#domain/foundation/outcome";
@@ -78,7 +90,8 @@ import {
 } from "./gear";
 import { type TestHouse } from "./house";
 import { aClient, aRow, aStation, aWaterEdge, aZone, clientForm, propertyForm, RECTANGLE, soilTestForm, stationForm, zoneForm } from "./ground";
-import { aDelivery, aFeed, aLabelEntry, aTruck, deliveryForm, labelForm, moveForm, productForm } from "./shed";
+import { aLabeledFeed, aProgram, aRound, aVisit, programForm, roundForm, visitForm } from "./season";
+import { aDelivery, aFeed, aLabelEntry, aTruck, deliveryForm, labelForm, lotOf, moveForm, productForm } from "./shed";
 
 export interface Attempt {
   readonly useCaseName: UseCaseName;
@@ -230,14 +243,39 @@ export const ATTEMPTS: Readonly<Record<UseCaseName, Prepare>> = {
   "products/list-products": () => attempt(listProducts, {}),
   "products/read-product": async (house, company) => attempt(readProduct, { productId: await aFeed(house, company) }),
   "products/retire-product": async (house, company) => attempt(retireProduct, { productId: await aFeed(house, company), version: 1 }),
+  "programs/add-program": () => attempt(addProgram, programForm()),
+  "programs/add-round": async (house, company) =>
+    attempt(addRound, roundForm(await aProgram(house, company), await aLabeledFeed(house, company))),
+  "programs/change-round": async (house, company) => {
+    const { roundId } = await aRound(house, company);
+    return attempt(changeRound, { roundId, version: 1, name: "Late feed", opensOn: "2026-05-01", closesOn: "2026-05-20" });
+  },
+  "programs/list-programs": () => attempt(listPrograms, {}),
+  "programs/put-on-program": async (house, company) => {
+    const { programId } = await aRound(house, company);
+    return attempt(putOnProgram, { programId, properties: { [(await aZone(house, company)).propertyId]: "yes" as const } });
+  },
+  "programs/read-program": async (house, company) => attempt(readProgram, { programId: await aProgram(house, company) }),
+  "programs/remove-round": async (house, company) => attempt(removeRound, { roundId: (await aRound(house, company)).roundId }),
   "stock/list-movements": async (house, company) => attempt(listMovements, { productId: await aFeed(house, company) }),
   "stock/list-stock": () => attempt(listStock, {}),
   "stock/move-stock": async (house, company) => {
     const productId = await aFeed(house, company);
     await aDelivery(house, company, productId);
-    return attempt(moveStock, moveForm(house, productId, `vehicle:${await aTruck(house, company)}`));
+    const lotId = await lotOf(house, productId);
+    return attempt(moveStock, { ...moveForm(house, productId, `vehicle:${await aTruck(house, company)}`), lotId });
   },
   "stock/receive-delivery": async (house, company) => attempt(receiveDelivery, deliveryForm(house, await aFeed(house, company))),
+  "visits/call-off-visit": async (house, company) =>
+    attempt(callOffVisit, { visitId: (await aVisit(house, company)).visitId, version: 1, reason: "The customer asked" }),
+  "visits/change-visit-task": async (house, company) => {
+    const { visitId, zoneId } = await aVisit(house, company);
+    return attempt(changeVisitTask, { visitId, version: 1, line: 1, rate: "2 lb/1,000 sq ft", lawns: { [zoneId]: "yes" as const }, equipmentId: "" });
+  },
+  "visits/list-visits": () => attempt(listVisits, {}),
+  "visits/plan-visit": async (house, company) =>
+    attempt(planVisit, visitForm(house, { ...(await aZone(house, company)), productId: await aLabeledFeed(house, company) })),
+  "visits/read-visit-plan": async (house, company) => attempt(readVisitPlan, { visitId: (await aVisit(house, company)).visitId }),
 };
 
 /** The names of all use cases of a member. */

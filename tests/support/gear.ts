@@ -46,8 +46,11 @@ export async function aMeasuringTool(house: TestHouse, company: TestCompany): Pr
   return valueOf(await addMeasuringTool(house, company.owner.key, MEASURING_TOOL_FORM)).measuringToolId;
 }
 
-/** A product, written straight into the books. */
-export async function aProduct(house: TestHouse, company: TestCompany, form: "granular" | "liquid" = "granular", name = "Meadowlark 24-0-6"): Promise<string> {
+let products = 0;
+
+/** A product, written straight into the books; each name is used once. */
+export async function aProduct(house: TestHouse, company: TestCompany, form: "granular" | "liquid" = "granular"): Promise<string> {
+  const name = `Meadowlark ${String((products += 1))}`;
   const { companyId } = company;
   const productId = house.newId();
   const countedBy = form === "granular" ? "mass" : "volume";

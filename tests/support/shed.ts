@@ -30,7 +30,7 @@ export async function aLiquid(house: TestHouse, company: TestCompany): Promise<s
 export function labelForm(productId: string, text: LabelText = aFeedText()) {
   const [use] = text.uses;
   if (use === undefined) throw new Error("the label of a test has a use");
-  return { productId, form: text.form, basedOnNumber: 0, useIndex: 0, general: text.general, use };
+  return { productId, form: text.form, basedOnNumber: 0, useIndex: 0, ...text.general, ...use };
 }
 
 /** The first entry of a product's label. */
@@ -56,6 +56,13 @@ export function deliveryForm(house: TestHouse, productId: string) {
 /** Twelve bags of 50 lb in the shop. */
 export async function aDelivery(house: TestHouse, company: TestCompany, productId: string) {
   return valueOf(await receiveDelivery(house, company.owner.key, deliveryForm(house, productId)));
+}
+
+/** The first lot of a product. */
+export async function lotOf(house: TestHouse, productId: string): Promise<string> {
+  const [row] = await house.ask<{ lot_id: string }>("select lot_id from lot where product_id = $1 order by number", [productId]);
+  if (row === undefined) throw new Error("nothing of the product was received");
+  return row.lot_id;
 }
 
 /** The movement form: two bags' worth from the shop. */

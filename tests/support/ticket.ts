@@ -11,6 +11,9 @@ import { percentByWeight } from "#domain/quantities/active-ingredient";
 import { gradeOf } from "#domain/turf/nutrients";
 import { decimal } from "#domain/quantities/rational";
 import { type WeatherLimits } from "#domain/weather/spray-limits";
+import { type GranularMix } from "#domain/mixing/granular-mix";
+import { makeMixTicket, type MixTicket } from "#domain/mixing/mix-ticket";
+import { type SprayMix } from "#domain/mixing/spray-mix";
 import { type TicketLawn, type TicketQuestion, type TicketSpreader, type TicketSprayer, type TicketTreatment } from "#domain/mixing/ticket-question";
 
 /** The label was read and states nothing of it. */
@@ -162,7 +165,8 @@ export const SPREADER: TicketSpreader = {
   kind: "broadcast-spreader",
   capacity: of("lb", 50n),
   deflector: "yes",
-  setting: { setting: "14", rate: rateOf("product-mass-per-area", "2.5", "lb per 1,000 sq ft"), words: "calibrated by Rowan Ash" },
+  // Two passes at half rate put down 2.5 lb per 1,000 sq ft.
+  setting: { setting: "14", rate: rateOf("product-mass-per-area", "1.25", "lb per 1,000 sq ft"), words: "calibrated by Rowan Ash" },
 };
 
 export const SPRAYER: TicketSprayer = {
@@ -227,7 +231,7 @@ export const BARRIER: TicketTreatment = {
   rate: rateOf("product-mass-per-area", "3", "lb per 1,000 sq ft"),
   rateText: "3 lb per 1,000 sq ft",
   reason: "crabgrass",
-  gear: { ...SPREADER, setting: { setting: "15", rate: rateOf("product-mass-per-area", "3", "lb per 1,000 sq ft"), words: "calibrated by Rowan Ash" } },
+  gear: { ...SPREADER, setting: { setting: "15", rate: rateOf("product-mass-per-area", "1.5", "lb per 1,000 sq ft"), words: "calibrated by Rowan Ash" } },
 };
 
 export const QUESTION: TicketQuestion = {
@@ -244,3 +248,19 @@ export const QUESTION: TicketQuestion = {
     tankMark: exactly("gal", "0.1"),
   },
 };
+
+type Asked = Partial<TicketQuestion>;
+
+export function ticketOf(question: Asked = {}): MixTicket {
+  const made = makeMixTicket({ ...QUESTION, ...question });
+  if (!made.ok) throw new Error(made.refusal.sentence);
+  return made.value;
+}
+
+export const rulesOf = (question: Asked = {}) => ticketOf(question).findings.map(({ level, rule }) => `${level} ${rule}`);
+export const holdsOf = (question: Asked = {}) => rulesOf(question).filter((rule) => rule.startsWith("hold"));
+export const granularOf = (question: Asked = {}) => ticketOf(question).mixes.find((mix): mix is GranularMix => mix.kind === "granular");
+export const sprayOf = (question: Asked = {}) => ticketOf(question).mixes.find((mix): mix is SprayMix => mix.kind === "spray");
+export const withFeed = (more: Partial<TicketTreatment>) => ({ treatments: [{ ...FEED, ...more }] });
+export const withIron = (more: Partial<TicketTreatment>) => ({ treatments: [{ ...IRON, ...more }] });
+export const withBarrier = (more: Partial<TicketTreatment>) => ({ treatments: [{ ...BARRIER, ...more }] });

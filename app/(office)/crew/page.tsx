@@ -1,5 +1,6 @@
 import { type Metadata } from "next";
 import { notFound } from "next/navigation";
+import { listEquipment } from "#application/equipment/list-equipment";
 import { type PersonOfCrew, listPeople } from "#application/people/list-people";
 import { may } from "#application/permission";
 import { LICENSE_KIND_WORDS } from "#domain/crew/license";
@@ -8,7 +9,10 @@ import { LinkButton } from "#ui/button";
 import { DataTable } from "#ui/data-table.client";
 import { EmptyState } from "#ui/empty-state";
 import { PageHead } from "#ui/page-head";
+import { Row } from "#ui/row";
+import { Section } from "#ui/section";
 import { asMember, memberOfPage } from "../../session";
+import { gearSentence } from "./gear/gear-sentence";
 import { standingSentence } from "./license-standing";
 
 export const metadata: Metadata = { title: "Crew" };
@@ -36,6 +40,7 @@ export default async function CrewPage() {
   const answer = await asMember(listPeople, {});
   if (!answer.ok) notFound();
   const { people } = answer.value;
+  const gear = await asMember(listEquipment, {});
   const here = people.filter((person) => person.leftOn === null);
   const lapsed = here.filter((person) => person.licenses.some((license) => license.standing.kind === "expired"));
   const addPerson = may(member.role, "people/add-person") && (
@@ -78,6 +83,19 @@ export default async function CrewPage() {
         }))}
         empty={<EmptyState sentence="Nobody is in the crew's books yet." actions={addPerson} />}
       />
+      {gear.ok && (
+        <Section id="gear" name="Trucks and gear">
+          <Row spread>
+            <p>
+              {gearSentence(
+                gear.value.vehicles.filter((vehicle) => !vehicle.isStoodDown),
+                gear.value.equipment.filter((piece) => !piece.isStoodDown),
+              )}
+            </p>
+            <LinkButton href="/crew/gear">Trucks and gear</LinkButton>
+          </Row>
+        </Section>
+      )}
     </>
   );
 }

@@ -1,6 +1,6 @@
 import { measureText, wrapText } from "./measure-text";
 import { type Label, placeLabel } from "./place-on-plan";
-import { type Box, type Point, boxAround } from "./plane-geometry";
+import { type Box, type Point, boxAround, boxesMeet } from "./plane-geometry";
 
 /** A lawn on the plan. Feet on the ground, x to the east and y to the north from any corner; sizes in square feet. */
 export interface PlanLawn {
@@ -17,6 +17,10 @@ export interface PlanLawn {
   readonly measured: string;
   /** The measured sides and ties: thin dotted lines, as they were walked. */
   readonly measuredLines?: readonly (readonly [Point, Point])[];
+  /** What was measured along some of those lines, to be written at them. */
+  readonly sides?: readonly { readonly from: Point; readonly to: Point; readonly words: string }[];
+  /** Where a lawn lies in several pieces: all but the one that carries its label. */
+  readonly morePieces?: readonly (readonly Point[])[];
 }
 
 /** Anything on the plan that is no lawn. A bed and a drive are hatched: nothing goes down there. */
@@ -26,6 +30,8 @@ export interface PlanArea {
   /** What is written at it: "house", "pond", "25 ft kept clear". */
   readonly name: string;
   readonly outline: readonly Point[];
+  /** Of water: how far from it the lawns are kept clear. That ground is drawn within the lawns. */
+  readonly keptClearFeet?: number;
 }
 
 /** What the plan is drawn from. */
@@ -82,6 +88,13 @@ export interface PlanLabelLayout extends Label {
   readonly area?: PlanArea;
 }
 
+/** The length of a measured line as drawn along it: the middle of its words, and their turn in degrees. */
+export interface SideLayout {
+  readonly words: string;
+  readonly at: Point;
+  readonly turnDegrees: number;
+}
+
 /** The plan as drawn: shapes and labels in pixels, y downward. */
 export interface PlanLayout {
   readonly feetPerInch: number;
@@ -89,6 +102,9 @@ export interface PlanLayout {
   readonly lawns: readonly DrawnShape<PlanLawn>[];
   readonly areas: readonly DrawnShape<PlanArea>[];
   readonly measuredLines: readonly (readonly [Point, Point])[];
+  readonly sides: readonly SideLayout[];
+  /** Pieces of lawns beside the ones that carry the labels. */
+  readonly morePieces: readonly (readonly Point[])[];
   readonly labels: readonly PlanLabelLayout[];
   readonly widthPixels: number;
   readonly heightPixels: number;
@@ -98,7 +114,7 @@ export interface PlanLayout {
 
 /** Lays the plan out to scale with north up. Labels go inside their shape where they fit, else beside with a leader. */
 export function layOutPlan(ground: PlanGround, room: PlanRoom): PlanLayout {
-  const points = [...ground.lawns, ...ground.areas].flatMap((shape) => shape.outline);
+  const points = [...ground.lawns, ...ground.areas].flatMap((shape) => shape.outline).concat(...ground.lawns.flatMap((lawn) => lawn.morePieces ?? []));
   const bounds = points.length === 0 ? { x: 0, y: 0, width: 10, height: 10 } : boxAround(points);
   const feetPerInch = chooseScale(bounds, room);
   const pixelsPerFoot = inchPixels / feetPerInch;
@@ -124,11 +140,36 @@ export function layOutPlan(ground: PlanGround, room: PlanRoom): PlanLayout {
     measuredLines: ground.lawns.flatMap((lawn) =>
       (lawn.measuredLines ?? []).map(([from, to]) => [toPixels(from), toPixels(to)] as const),
     ),
+    sides: ground.lawns.flatMap((lawn) =>
+      (lawn.sides ?? []).flatMap(({ from, to, words }) => placeSide(toPixels(from), toPixels(to), words, { labels, room })),
+    ),
+    morePieces: ground.lawns.flatMap((lawn) => (lawn.morePieces ?? []).map((piece) => piece.map(toPixels))),
     labels,
     widthPixels: Math.ceil(Math.min(room.widthPixels, Math.max(rightmost, leastFootPixels))),
     heightPixels: Math.ceil(lowest),
     barHalfFeet: feetPerInch / 2,
   };
+}
+
+/** From a line to the middle of its words. */
+const sideDistancePixels = 9;
+
+/** Words along a line that is long enough for them and free of labels; they never stand on their head. */
+function placeSide(from: Point, to: Point, words: string, { labels, room }: { readonly labels: readonly PlanLabelLayout[]; readonly room: PlanRoom }): readonly SideLayout[] {
+  const length = Math.hypot(to.x - from.x, to.y - from.y);
+  const width = measureText(words, room.textPixels);
+  if (length < width + 12) return [];
+  const [start, end] = from.x < to.x || (from.x === to.x && from.y > to.y) ? [from, to] : [to, from];
+  const angle = Math.atan2(end.y - start.y, end.x - start.x);
+  const at = {
+    x: (from.x + to.x) / 2 + Math.sin(angle) * sideDistancePixels,
+    y: (from.y + to.y) / 2 - Math.cos(angle) * sideDistancePixels,
+  };
+  const halfWide = (Math.abs(Math.cos(angle)) * width + Math.abs(Math.sin(angle)) * room.textPixels) / 2;
+  const halfHigh = (Math.abs(Math.sin(angle)) * width + Math.abs(Math.cos(angle)) * room.textPixels) / 2;
+  const box = { x: at.x - halfWide, y: at.y - halfHigh, width: 2 * halfWide, height: 2 * halfHigh };
+  if (box.x < 0 || box.y < 0 || labels.some((label) => boxesMeet(label.box, box))) return [];
+  return [{ words, at, turnDegrees: (angle * 180) / Math.PI }];
 }
 
 /** The first line of a lawn's label; its name is the second. */

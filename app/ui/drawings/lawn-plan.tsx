@@ -94,11 +94,26 @@ function PlanDrawing({ layout, ids, room }: PlanDrawingProps) {
           data-square-feet={lawn.thing.sizeSquareFeet}
         />
       ))}
+      {layout.morePieces.map((piece) => (
+        <polygon key={pointsOf(piece)} className={styles.lawn} points={pointsOf(piece)} data-mark="lawn-piece" />
+      ))}
+      <KeptClear layout={layout} ids={ids} clipId={`${ids.water}-lawns`} />
       {layout.areas.map((area) => (
         <AreaShape key={area.thing.id} area={area} ids={ids} />
       ))}
       {layout.measuredLines.map(([from, to]) => (
         <line key={`${from.x},${from.y},${to.x},${to.y}`} className={styles.construction} x1={from.x} y1={from.y} x2={to.x} y2={to.y} />
+      ))}
+      {layout.sides.map(({ words, at, turnDegrees }) => (
+        <text
+          key={`${words},${at.x},${at.y}`}
+          data-mark="side"
+          transform={`translate(${round(at.x)} ${round(at.y)}) rotate(${round(turnDegrees)})`}
+          textAnchor="middle"
+          dominantBaseline="central"
+        >
+          {words}
+        </text>
       ))}
       {layout.labels.map((label) => (
         <PlanLeader key={label.id} label={label} />
@@ -108,6 +123,35 @@ function PlanDrawing({ layout, ids, room }: PlanDrawingProps) {
       ))}
       <PlanFoot layout={layout} room={room} y={layout.heightPixels + 12} />
     </svg>
+  );
+}
+
+/** The ground within the lawns that lies nearer to water than is allowed: a line round the water, as wide as that. */
+function KeptClear({ layout, ids, clipId }: { readonly layout: PlanLayout; readonly ids: PatternIds; readonly clipId: string }) {
+  const waters = layout.areas.filter(({ thing }) => thing.kind === "water" && thing.keptClearFeet !== undefined);
+  if (waters.length === 0) return null;
+  return (
+    <>
+      <clipPath id={clipId}>
+        {[...layout.lawns.map(({ outline }) => outline), ...layout.morePieces].map((outline) => (
+          <polygon key={pointsOf(outline)} points={pointsOf(outline)} />
+        ))}
+      </clipPath>
+      <g clipPath={`url(#${clipId})`}>
+        {waters.map(({ thing, outline }) => {
+          const line = { points: pointsOf(outline), fill: "none", strokeLinejoin: "round", strokeWidth: 2 * (thing.keptClearFeet ?? 0) * layout.pixelsPerFoot } as const;
+          return (
+            <g key={thing.id} data-mark="kept-clear-strip">
+              <polygon {...line} className={styles.keptClearStrip} />
+              <polygon {...line} stroke={fillBy(ids.water)} />
+            </g>
+          );
+        })}
+      </g>
+      {[...layout.lawns.map(({ outline }) => outline), ...layout.morePieces].map((outline) => (
+        <polygon key={pointsOf(outline)} className={styles.lawnEdge} points={pointsOf(outline)} />
+      ))}
+    </>
   );
 }
 
@@ -171,6 +215,7 @@ function PlanLabel({ label, room }: PlanLabelProps) {
   return (
     <g>
       {plated && <rect className={styles.plate} {...box} />}
+      {!plated && lawn !== undefined && <rect className={styles.grassPlate} {...box} />}
       {lawn !== undefined && (
         <>
           <circle className={styles.letterDisc} cx={box.x + radius} cy={box.y + radius + 2} r={radius} />

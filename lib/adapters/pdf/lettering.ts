@@ -11,7 +11,12 @@ export interface TextStyle {
 
 /** What is used of PDFKit's font object; its own types stop before it. */
 interface OpenFont {
-  readonly font: { readonly unitsPerEm: number; readonly capHeight: number; hasGlyphForCodePoint(codePoint: number): boolean };
+  readonly font: {
+    readonly unitsPerEm: number;
+    readonly capHeight: number;
+    hasGlyphForCodePoint(codePoint: number): boolean;
+    glyphForCodePoint(codePoint: number): { readonly bbox: { readonly minY: number; readonly maxY: number } };
+  };
 }
 
 /** Features beyond those that a font applies by itself. */
@@ -57,10 +62,27 @@ export class Lettering {
     }
   }
 
-  /** The measures that a sign is fitted by: the height of a capital, from the font's own tables. */
+  /** The measures that a sign is fitted by, from the font's own tables and outlines. */
   measureOf(face: FaceName): LetterMeasure {
     const { font } = this.#open(`${face} latin`);
-    return { capHeightEm: font.capHeight / font.unitsPerEm, widthEm: (text) => this.widthOf(text, { face, sizePoints: 1000 }) / 1000 };
+    const capHeightEm = font.capHeight / font.unitsPerEm;
+    return {
+      capHeightEm,
+      widthEm: (text) => this.widthOf(text, { face, sizePoints: 1000 }) / 1000,
+      // Round letters reach a hair beyond the flat ones in any font; that is neither accent nor tail.
+      riseEm: (text) => Math.max(0, ...this.#outlinesOf(text, face).map(({ top }) => top - capHeightEm).filter((rise) => rise > capHeightEm * 0.05)),
+      dropEm: (text) => Math.max(0, ...this.#outlinesOf(text, face).map(({ foot }) => -foot).filter((drop) => drop > capHeightEm * 0.05)),
+    };
+  }
+
+  #outlinesOf(text: string, face: FaceName): { readonly top: number; readonly foot: number }[] {
+    return this.#runsOf(text, face).flatMap((run) => {
+      const { font } = this.#open(run.fontName);
+      return [...run.text].filter((character) => character.trim() !== "").map((character) => {
+        const { minY, maxY } = font.glyphForCodePoint(character.codePointAt(0) ?? 0).bbox;
+        return { top: maxY / font.unitsPerEm, foot: minY / font.unitsPerEm };
+      });
+    });
   }
 
   #runWidth({ fontName, text }: Run, style: TextStyle): number {

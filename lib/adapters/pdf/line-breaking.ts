@@ -83,8 +83,9 @@ function splitWord(lettering: Lettering, word: Word, roomPoints: number): Word[]
   for (const span of word) {
     for (const character of span.text) {
       if (part.length > 0 && measure(lettering, [...part, { ...span, text: character }]) > roomPoints) {
-        parts.push(part);
-        part = [];
+        const [whole, rest] = splitAtHyphen(part);
+        parts.push(whole);
+        part = rest;
       }
       const last = part.at(-1);
       if (last !== undefined && isOneStyle(last, span)) part[part.length - 1] = { ...last, text: last.text + character };
@@ -93,6 +94,14 @@ function splitWord(lettering: Lettering, word: Word, roomPoints: number): Word[]
   }
   if (part.length > 0) parts.push(part);
   return parts;
+}
+
+/** A word that must be broken is broken after its last hyphen, if it has one. */
+function splitAtHyphen(part: Span[]): [Span[], Span[]] {
+  const last = part.at(-1);
+  const hyphen = last?.text.lastIndexOf("-") ?? -1;
+  if (last === undefined || hyphen < 1 || hyphen === last.text.length - 1) return [part, []];
+  return [[...part.slice(0, -1), { ...last, text: last.text.slice(0, hyphen + 1) }], [{ ...last, text: last.text.slice(hyphen + 1) }]];
 }
 
 function isOneStyle(one: TextStyle, other: TextStyle): boolean {

@@ -1,13 +1,16 @@
 import { type Outcome } from "#domain/foundation/outcome";
 import { type FittedSign, fitSign } from "#domain/papers/fit-sign";
 import { type PostingSign } from "#domain/papers/posting-sign";
-import { STYLE } from "./block";
+import { STYLE, span } from "./block";
+import { breakSpans } from "./line-breaking";
 import { DEMONSTRATION } from "./page-frame";
 import { POINTS_AN_INCH, type PaperSize, type Sheet, drawPaper, sheetPoints } from "./sheet";
 import { type SignSheet, arrangeSigns, roomForOneSign } from "./sign-sheet";
 import { UnprintablePaper } from "./unprintable-paper";
 
 const FACE = "bold";
+/** Where the words of a strip begin and end: as far from the sheet's edge as any printer reaches. */
+const STRIP_INSET = 0.25 * POINTS_AN_INCH;
 
 /**
  * A sheet of lawn markers as PDF at their exact size, to be cut along dashed lines. Inside the cut lines stand only
@@ -51,19 +54,19 @@ function drawCutLines(sheet: Sheet, sign: FittedSign, { left, top, columns, rows
 
 /** The words stand flush left; the block of them stands in the middle of the sign. */
 function drawSign(sheet: Sheet, sign: FittedSign, x: number, y: number): void {
-  const { lines, letterHeightPoints, gapPoints, fontSizePoints, letterWidthPercent } = sign;
+  const { lines, letterHeightPoints, gapsPoints, fontSizePoints, letterWidthPercent } = sign;
   const style = { face: FACE, sizePoints: fontSizePoints } as const;
   const stretch = letterWidthPercent / 100;
   const widest = Math.max(...lines.map((line) => sheet.lettering.widthOf(line, style))) * stretch;
-  const high = lines.length * letterHeightPoints + (lines.length - 1) * gapPoints;
+  const high = lines.length * letterHeightPoints + gapsPoints.reduce((sum, gap) => sum + gap, 0);
   const left = x + (sign.widthPoints - widest) / 2;
-  const top = y + (sign.heightPoints - high) / 2;
+  let baseline = y + (sign.heightPoints - high) / 2 + letterHeightPoints;
   sheet.tag(sheet.root, "P", () => {
     for (const [index, line] of lines.entries()) {
-      const baseline = top + letterHeightPoints + index * (letterHeightPoints + gapPoints);
       sheet.document.save().translate(left, baseline).scale(stretch, 1);
       sheet.lettering.draw(line, style, { x: 0, baseline: 0 });
       sheet.document.restore();
+      baseline += letterHeightPoints + (gapsPoints[index] ?? 0);
     }
   });
 }
@@ -73,12 +76,17 @@ function inches(points: number): string {
 }
 
 function drawStrips(sheet: Sheet, { law, frame }: PostingSign, sign: FittedSign, arranged: SignSheet): void {
-  const isTurned = arranged.strips === "beside";
-  const inset = isTurned ? arranged.top : arranged.left;
-  const end = (isTurned ? arranged.heightPoints : arranged.widthPoints) - inset;
+  const length = arranged.strips === "beside" ? arranged.heightPoints : arranged.widthPoints;
+  const end = length - STRIP_INSET;
   const about = `${law.jurisdiction}, ${law.citation}. ${law.colorWords}. Capitals ${inches(sign.letterHeightPoints)}; the law’s least is ${law.leastLetterHeightInches} in.`;
-  onStrip(sheet, sign, arranged, "first", () => sheet.lettering.draw(about, STYLE.small, { x: inset, baseline: -7 }));
-  onStrip(sheet, sign, arranged, "last", () => drawCheckBar(sheet, inset, end, frame.isDemonstration));
+  const lines = breakSpans(sheet.lettering, [span(about, STYLE.small)], end - STRIP_INSET).map(({ pieces }) => pieces.map(({ text }) => text).join(""));
+  if (lines.length > 2) throw UnprintablePaper.ofHeight(about);
+  onStrip(sheet, sign, arranged, "first", () => {
+    for (const [index, line] of lines.entries()) {
+      sheet.lettering.draw(line, STYLE.small, { x: STRIP_INSET, baseline: -7 - 11 * (lines.length - 1 - index) });
+    }
+  });
+  onStrip(sheet, sign, arranged, "last", () => drawCheckBar(sheet, STRIP_INSET, end, frame.isDemonstration));
 }
 
 /** Draws along a strip: x runs along it, and y = 0 is the cut line, negative before the signs and positive after them. */
@@ -104,7 +112,7 @@ function drawCheckBar(sheet: Sheet, start: number, end: number, isDemonstration:
   document.moveTo(start, y).lineTo(barEnd, y).stroke();
   document.lineWidth(0.5);
   for (const x of [start, barEnd]) document.moveTo(x, y - 5).lineTo(x, y + 5).stroke();
-  const words = "This bar is 1 in long. If it is not, print again at 100 percent. Use weather-resistant stock.";
+  const words = "This bar is 1 in long. If not, print again at 100 percent. Use weather-resistant stock.";
   lettering.draw(words, STYLE.small, { x: barEnd + 10, baseline: y + 3 });
   if (!isDemonstration) return;
   const style = { face: FACE, sizePoints: 10 } as const;

@@ -1,9 +1,9 @@
 import { accept } from "#domain/foundation/outcome";
-import { type EquipmentKind, isSprayer } from "#domain/equipment/equipment-kind";
+import { isSprayer } from "#domain/equipment/equipment-kind";
 import { writeDeed } from "#application/audit-trail";
 import { measuresOfForm, refuseTruck } from "#application/equipment/add-equipment";
 import { changeEquipmentSchema } from "#application/equipment/change-equipment.schema";
-import { keptOrTyped, shown, shownOrNone } from "#application/equipment/gear-shown";
+import { keptOrTyped, shown, shownOrNone } from "#application/equipment/typed-amount";
 import { conflict, notFound } from "#application/refusal";
 import { useCase } from "#application/use-case";
 
@@ -22,7 +22,7 @@ export const changeEquipment = useCase("equipment/change-equipment", changeEquip
   const measures = measuresOfForm(form);
   if (!measures.ok) return measures;
   const { capacity, holdUp, hasDeflector, swath } = measures.value;
-  const dimension = isSprayer(before.kind as EquipmentKind) ? "volume" : "mass";
+  const dimension = isSprayer(form.kind) ? "volume" : "mass";
   const { count } = await work.tx.equipment.updateMany({
     where: { companyId, equipmentId, version },
     data: {

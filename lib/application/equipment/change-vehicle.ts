@@ -2,8 +2,7 @@ import { accept } from "#domain/foundation/outcome";
 import { writeDeed } from "#application/audit-trail";
 import { nameOfTruck, refuseTakenNumber } from "#application/equipment/add-vehicle";
 import { changeVehicleSchema } from "#application/equipment/change-vehicle.schema";
-import { keptOrTyped, shownOrNone } from "#application/equipment/gear-shown";
-import { amountOrNone } from "#application/equipment/typed-amount";
+import { amountOrNone, keptOrTyped, shownOrNone } from "#application/equipment/typed-amount";
 import { conflict, notFound } from "#application/refusal";
 import { useCase } from "#application/use-case";
 

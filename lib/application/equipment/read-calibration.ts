@@ -6,7 +6,7 @@ import { USUAL_SPREAD_LIMIT } from "#domain/equipment/nozzle-wear";
 import { calibrateSprayer } from "#domain/equipment/sprayer-calibration";
 import { rateFromCollected } from "#domain/equipment/spreader-calibration";
 import { readSprayerTest, readSpreaderTest, type TypedSprayerTest, type TypedSpreaderTest } from "#domain/equipment/typed-test";
-import { addDays } from "#domain/foundation/calendar-date";
+import { addDays, calendarDateIn } from "#domain/foundation/calendar-date";
 import { type Finding } from "#domain/foundation/finding";
 import { invariant } from "#domain/foundation/invariant";
 import { accept } from "#domain/foundation/outcome";
@@ -36,7 +36,7 @@ function tell({ setup, figures }: CalibrationOnFile): Told {
   return { working: sprayerWorking(result.value), findings: result.value.findings };
 }
 
-/** One calibration with its arithmetic, what there is to say about the measuring, and the last day on which it is good. */
+/** One calibration with its arithmetic, what there is to say about the measuring, and until when it is or was good. */
 export const readCalibration = useCase("equipment/read-calibration", z.object({ calibrationId: idField }), async (work, { calibrationId }) => {
   const { companyId } = work.company;
   const row = await work.tx.calibration.findUnique({ where: { companyId_calibrationId: { companyId, calibrationId } } });
@@ -45,5 +45,6 @@ export const readCalibration = useCase("equipment/read-calibration", z.object({ 
   const calibration = (await calibrationsOnFile(work, gear)).find(({ figures }) => figures.calibrationId === calibrationId);
   invariant(calibration !== undefined, "a calibration is among those of its gear");
   const lastGoodDay = addDays(calibration.doneOn, DEFAULT_HOUSE_SETTINGS.calibrationValidDays);
-  return accept({ calibration, lastGoodDay, ...tell(calibration) });
+  const hasRunOut = lastGoodDay < calendarDateIn(work.company.timeZone, work.now.getTime());
+  return accept({ calibration, lastGoodDay, hasRunOut, ...tell(calibration) });
 });

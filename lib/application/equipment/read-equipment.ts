@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { DEFAULT_HOUSE_SETTINGS } from "#domain/company/house-settings";
 import { isSprayer } from "#domain/equipment/equipment-kind";
+import { calendarDateIn } from "#domain/foundation/calendar-date";
 import { accept } from "#domain/foundation/outcome";
 import { idField } from "#application/field.schema";
 import { calibrationsOnFile, equipmentOnFile, latestOf, vehiclesOnFile } from "#application/equipment/gear-on-file";
@@ -29,6 +30,7 @@ export const readEquipment = useCase("equipment/read-equipment", z.object({ equi
   if (equipment === undefined) return notFound("gear");
   const made = await calibrationsOnFile(work, [equipment]);
   return accept({
+    today: calendarDateIn(work.company.timeZone, work.now.getTime()),
     equipment,
     vehicles: await vehiclesOnFile(work),
     latest: latestOf(work, equipmentId, made, DEFAULT_HOUSE_SETTINGS),

@@ -1,21 +1,21 @@
 import { z } from "zod";
-import { GENERAL_FIELD_NAMES, type LabelText, type LabelUseText, USE_FIELD_NAMES } from "#domain/label/label-fields";
+import { GENERAL_FIELD_NAMES, type GeneralField, type LabelText, type LabelUseText, USE_FIELD_NAMES, type UseField } from "#domain/label/label-fields";
 import { readLabelUse } from "#domain/label/label-use";
 import { readGeneral } from "#domain/label/label-general";
 import { idField } from "#application/field.schema";
 
 const LONGEST = 1000;
 const BROKEN_FORM = "The form is not whole. Load the page again.";
-/** Control characters but for the line's end, which lists are made of. */
-const UNWRITABLE = /[\p{Cs}\u0000-\u0009\u000B-\u001F\u007F-\u009F]/u;
+/** Control characters, and halves of surrogate pairs; the line's end, which lists are made of, is taken out first. */
+const UNWRITABLE = /[\p{Cc}\p{Cs}]/u;
 
 const typedText = z
   .string("Write as printed, leave it empty, or write none.")
   .transform((text) => text.replaceAll("\r\n", "\n").trim())
-  .pipe(z.string().max(LONGEST, `At most ${String(LONGEST)} characters.`).refine((text) => !UNWRITABLE.test(text), "Leave out control characters."));
+  .pipe(z.string().max(LONGEST, `At most ${String(LONGEST)} characters.`).refine((text) => !UNWRITABLE.test(text.replaceAll("\n", "")), "Leave out control characters."));
 
 function fieldsOf<Name extends string>(names: readonly Name[]) {
-  return z.object(Object.fromEntries(names.map((name) => [name, typedText])) as Record<Name, typeof typedText>);
+  return Object.fromEntries(names.map((name) => [name, typedText])) as Record<Name, typeof typedText>;
 }
 
 /** Counts that come as a hidden field. */
@@ -31,16 +31,22 @@ export const enterLabelSchema = z
     basedOnNumber: countField(999_999),
     /** Which use of the label the form holds, counted from 0; the number of its uses for one more. */
     useIndex: countField(49),
-    general: fieldsOf(GENERAL_FIELD_NAMES),
-    use: fieldsOf(USE_FIELD_NAMES),
+    ...fieldsOf(GENERAL_FIELD_NAMES),
+    ...fieldsOf(USE_FIELD_NAMES),
   })
-  .superRefine(({ form, general, use }, context) => {
-    // The same reader that the use case asks, so that the browser says at once what it would say.
-    const label = { productName: "this product", form, general: general as LabelText["general"], uses: [] };
-    const read = { general: readGeneral(label), use: readLabelUse(label.productName, use as LabelUseText) };
-    for (const part of ["general", "use"] as const) {
-      const answer = read[part];
-      if (answer.ok) continue;
-      for (const [field, message] of Object.entries(answer.refusal)) context.addIssue({ code: "custom", path: [part, field], message });
+  .superRefine((typed, context) => {
+    // The same readers that the use case asks, so that the browser says at once what it would say.
+    const { general, use } = partsOfForm(typed);
+    const label = { productName: "this product", form: typed.form, general, uses: [] };
+    for (const read of [readGeneral(label), readLabelUse(label.productName, use)]) {
+      if (read.ok) continue;
+      for (const [field, message] of Object.entries(read.refusal)) context.addIssue({ code: "custom", path: [field], message });
     }
   });
+
+/** The general part and the use out of the form, in which every field has a name of its own. */
+export function partsOfForm(typed: Readonly<Record<GeneralField | UseField, string>>): { readonly general: LabelText["general"]; readonly use: LabelUseText } {
+  const pick = <Name extends GeneralField | UseField>(names: readonly Name[]) =>
+    Object.fromEntries(names.map((name) => [name, typed[name]])) as Record<Name, string>;
+  return { general: pick(GENERAL_FIELD_NAMES), use: pick(USE_FIELD_NAMES) };
+}

@@ -1,10 +1,10 @@
 import { lockCompany } from "#adapters/postgres/company-work";
 import { type Prisma } from "#adapters/postgres/generated/client";
 import { accept, refuse } from "#domain/foundation/outcome";
-import { type LabelText, type LabelUseText } from "#domain/label/label-fields";
+import { type LabelText } from "#domain/label/label-fields";
 import { readLabelText } from "#domain/label/label-text";
 import { writeDeed } from "#application/audit-trail";
-import { enterLabelSchema } from "#application/products/enter-label.schema";
+import { enterLabelSchema, partsOfForm } from "#application/products/enter-label.schema";
 import { labelTextOf } from "#application/products/stored-label";
 import { badField, conflict, notFound, type UseCaseRefusal } from "#application/refusal";
 import { useCase } from "#application/use-case";
@@ -26,9 +26,10 @@ export const enterLabel = useCase("products/enter-label", enterLabelSchema, asyn
     return conflict("Someone else has entered this label since you opened the page. Load it again to see both.");
   }
   const before = latest === null ? [] : labelTextOf(latest.facts).uses;
-  if (useIndex > before.length) return badField("use.useName", "This use follows one that is not there. Load the page again.");
-  const uses = [...before.slice(0, useIndex), form.use as LabelUseText, ...before.slice(useIndex + 1)];
-  const text: LabelText = { productName: product.name, form: product.form as LabelText["form"], general: form.general as LabelText["general"], uses };
+  if (useIndex > before.length) return badField("useIndex", "This use follows one that is not there. Load the page again.");
+  const { general, use } = partsOfForm(form);
+  const uses = [...before.slice(0, useIndex), use, ...before.slice(useIndex + 1)];
+  const text: LabelText = { productName: product.name, form: product.form as LabelText["form"], general, uses };
   const facts = readLabelText(text);
   if (!facts.ok) return refuse(complaintsOfForm(facts.refusal, useIndex));
   const labelEntryId = work.newId();
@@ -43,14 +44,16 @@ export const enterLabel = useCase("products/enter-label", enterLabelSchema, asyn
   return accept({ labelEntryId, number });
 });
 
+const GENERAL = "general.";
+
 /** The complaints at the fields of the form, which shows one use; those about another use are told as a whole. */
 function complaintsOfForm(complaints: Readonly<Record<string, string>>, useIndex: number): UseCaseRefusal {
   const shown = `uses.${String(useIndex)}.`;
   const fields: Record<string, string> = {};
   for (const [field, sentence] of Object.entries(complaints)) {
-    if (field.startsWith("general.")) fields[field] = sentence;
-    else if (field.startsWith(shown)) fields[`use.${field.slice(shown.length)}`] = sentence;
-    else fields["general.activeIngredients"] = `Another use of this label does not fit any more: ${sentence}`;
+    if (field.startsWith(GENERAL)) fields[field.slice(GENERAL.length)] = sentence;
+    else if (field.startsWith(shown)) fields[field.slice(shown.length)] = sentence;
+    else fields["activeIngredients"] = `Another use of this label does not fit any more: ${sentence}`;
   }
   return { kind: "bad-input", sentence: "Nothing was saved. Please look at the marked fields.", fields };
 }

@@ -31,11 +31,22 @@ const longNote = z
   .refine((text) => !/[\p{Cs}]|(?![\r\n\t])\p{Cc}/u.test(text), "Leave out control characters.")
   .transform((text) => (text === "" ? null : text.replaceAll("\r\n", "\n")));
 
+/** A point on the earth as maps write it, "41.4021, -87.3254"; empty leaves the middle of the ZIP code. */
+const optionalPosition = z.string("Give the position, or leave it empty.").transform((text, context) => {
+  if (text.trim() === "") return null;
+  const [, north, east] = /^(-?\d{1,2}(?:\.\d{1,8})?)\s*[,\s]\s*(-?\d{1,3}(?:\.\d{1,8})?)$/.exec(text.trim()) ?? [];
+  const [latitude, longitude] = [Number(north), Number(east)];
+  if (Math.abs(latitude) <= 90 && Math.abs(longitude) <= 180) return { latitude, longitude };
+  context.addIssue({ code: "custom", message: "Give latitude and longitude in degrees, for example 41.4021, -87.3254." });
+  return z.NEVER;
+});
+
 export const changePropertySchema = z
   .object({
     propertyId: idField,
     version: versionField,
     ...addressFields,
+    position: optionalPosition,
     accessNote: optionalLine(400),
     gateCode: optionalLine(40),
     narrowestGate: optionalLength("the narrowest gate", "in"),

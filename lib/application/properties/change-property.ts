@@ -20,16 +20,15 @@ export const changeProperty = useCase("properties/change-property", changeProper
   const before = await work.tx.property.findUnique({ where: { companyId_propertyId: key } });
   if (before === null) return notFound("property");
   if ((await propertyAt(work, form, propertyId)) !== undefined) return badField("street", `${form.street} is on file already.`);
-  const { wateringFrom, wateringUntil, wateringOn, ...plain } = form;
+  const { wateringFrom, wateringUntil, wateringOn, position, ...plain } = form;
   const weekdays = weekdayDigits(WEEKDAYS.filter((weekday) => wateringOn[String(weekday)] === true));
   const columns = {
     ...plain,
     wateringFromMinute: wateringFrom,
     wateringUntilMinute: wateringUntil,
     wateringWeekdays: weekdays === "" ? null : weekdays,
-    ...(form.zip === before.zip || before.positionOrigin === "entered"
-      ? {}
-      : { latitude: null, longitude: null, positionOrigin: null, ...positionColumns(form.zip) }),
+    ...{ latitude: null, longitude: null, positionOrigin: null },
+    ...(position === null ? positionColumns(form.zip) : { ...position, positionOrigin: "entered" }),
   };
   const { count } = await work.tx.property.updateMany({ where: { ...key, version }, data: { ...columns, version: { increment: 1 } } });
   if (count === 0) return conflict("Someone else has changed this property since you opened the page. Load it again to see both.");

@@ -32,8 +32,8 @@ export async function judgeRows(work: Work, rows: readonly CustomerListRow[]): P
   });
 }
 
-/** Judges a list, or one row of it among the others. Stores nothing. */
+/** Judges a list, or some rows of it among the others. Stores nothing. */
 export const checkCustomerList = useCase("properties/check-customer-list", checkCustomerListSchema, async (work, { rows, only }) => {
   const verdicts = await judgeRows(work, rows);
-  return accept({ verdicts: only === undefined ? verdicts : verdicts.filter(({ number }) => number === only) });
+  return accept({ verdicts: only === undefined ? verdicts : verdicts.filter(({ number }) => only.includes(number)) });
 });

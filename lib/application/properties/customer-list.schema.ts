@@ -21,8 +21,8 @@ export const readCustomerListSchema = z.object({
 
 export const checkCustomerListSchema = z.object({
   rows,
-  /** The number of the one row to judge; all of them without it. The others still count as neighbors. */
-  only: z.number().int().optional(),
+  /** The numbers of the rows to judge; all of them without it. The others still count as neighbors. */
+  only: z.array(z.number().int()).max(MOST_ROWS, `At most ${String(MOST_ROWS)} rows at a time.`).optional(),
 });
 
 export const importCustomersSchema = z.object({ listId: idField, rows });

@@ -1,6 +1,7 @@
 import { accept } from "#domain/foundation/outcome";
 import { type LocationKind, type PostingKind } from "#domain/stock/posting";
 import { listMovementsSchema } from "#application/stock/list-movements.schema";
+import { notFound } from "#application/refusal";
 import { useCase } from "#application/use-case";
 
 /** So much of a lot that came to a location in one posting, with where it came from. */
@@ -39,6 +40,8 @@ interface MovementRow {
 
 /** What moved of a product, the newest first, at most a hundred lines. */
 export const listMovements = useCase("stock/list-movements", listMovementsSchema, async (work, { productId }) => {
+  const { companyId } = work.company;
+  if ((await work.tx.product.count({ where: { companyId, productId } })) === 0) return notFound("product");
   const rows = await work.tx.$queryRaw<MovementRow[]>`
     SELECT p.stock_posting_id, e.line, p.kind, p.happened_at, p.entered_at, who.name AS person_name, p.note, l.number AS lot_number,
       e.amount, s.name AS to_name, s.kind AS to_kind,
@@ -50,7 +53,7 @@ export const listMovements = useCase("stock/list-movements", listMovementsSchema
     JOIN stock_posting p ON p.company_id = e.company_id AND p.stock_posting_id = e.stock_posting_id
     JOIN stock_location s ON s.company_id = e.company_id AND s.stock_location_id = e.stock_location_id
     JOIN person who ON who.company_id = p.company_id AND who.person_id = p.person_id
-    WHERE e.company_id = ${work.company.companyId}::uuid AND l.product_id = ${productId}::uuid AND e.amount > 0
+    WHERE e.company_id = ${companyId}::uuid AND l.product_id = ${productId}::uuid AND e.amount > 0
     ORDER BY p.happened_at DESC, p.entered_at DESC, e.line
     LIMIT ${MOST}`;
   const movements = rows.map((row): Movement => ({

@@ -1,13 +1,14 @@
 import { formatQuantity } from "#domain/quantities/format-quantity";
 import { accept, type Outcome } from "#domain/foundation/outcome";
 import { type LotOnHand, takeFirstExpired } from "#domain/stock/first-expired";
+import { totalOf } from "#domain/stock/on-hand";
 import { movePosting, type Posting } from "#domain/stock/posting";
 import { type z } from "zod";
 import { calendarDayOrNone } from "#application/stored-day";
 import { writeDeed } from "#application/audit-trail";
-import { badField, notFound, type UseCaseRefusal } from "#application/refusal";
+import { badField, conflict, notFound, type UseCaseRefusal } from "#application/refusal";
 import { moveStockSchema } from "#application/stock/move-stock.schema";
-import { postStock, wouldLeaveBelowZero } from "#application/stock/post-stock";
+import { postedAmounts, postStock, SENT_WITH_OTHER_FIGURES, wouldLeaveBelowZero } from "#application/stock/post-stock";
 import { locationOfPlace } from "#application/stock/stock-locations";
 import { useCase, type Work } from "#application/use-case";
 
@@ -40,7 +41,12 @@ export const moveStock = useCase("stock/move-stock", moveStockSchema, async (wor
   const posted = await postStock(work, { kind: "move", requestId, happenedAt: work.now, note }, () => postingOfMove(work, form));
   if (!posted.ok) return posted;
   const { stockPostingId, isRepeat } = posted.value;
-  if (!isRepeat) await writeDeed(work, productId, { deed: "stock-moved", details: { productName: product.name, amount: formatQuantity(amount, "us") } });
+  if (isRepeat) {
+    const standing = await postedAmounts(work, stockPostingId);
+    const isSame = standing.every((one) => one.productId === productId) && totalOf(standing) === amount.amount;
+    return isSame ? accept({ stockPostingId }) : conflict(SENT_WITH_OTHER_FIGURES);
+  }
+  await writeDeed(work, productId, { deed: "stock-moved", details: { productName: product.name, amount: formatQuantity(amount, "us") } });
   return accept({ stockPostingId });
 });
 
@@ -50,7 +56,7 @@ async function postingOfMove(work: Work, { productId, amount, from, to, lotId }:
   const toId = await locationOfPlace(work, to);
   if (toId === undefined) return badField("to", "There is no such location here. Choose another.");
   const lots = (await lotsAt(work, productId, fromId)).filter((lot) => lotId === null || lot.lotId === lotId);
-  if (lotId !== null && lots.length === 0) return badField("lotId", "There is no such lot of this product. Choose another.");
+  if (lotId !== null && lots.length === 0) return notFound("lot of this product");
   const taken = takeFirstExpired(lots, amount);
   if (!taken.ok) {
     const { missing } = taken.refusal;

@@ -64,6 +64,25 @@ export async function balancesOfLots(work: Pick<Work, "tx" | "company">, lotIds:
   return rows.map(({ lotId, stockLocationId, amount }) => ({ lotId, stockLocationId, amount }));
 }
 
+/** One thing that a standing posting brought somewhere: how much of which lot of which product. */
+export interface PostedAmount {
+  readonly productId: string;
+  readonly lotNumber: string;
+  readonly amount: bigint;
+}
+
+/** What a posting brought to where it went; a use case holds a repeated request against it. */
+export async function postedAmounts(work: Pick<Work, "tx" | "company">, stockPostingId: string): Promise<readonly PostedAmount[]> {
+  const { companyId } = work.company;
+  const entries = await work.tx.stockEntry.findMany({ where: { companyId, stockPostingId, amount: { gt: 0 } } });
+  const lots = await work.tx.lot.findMany({ where: { companyId, lotId: { in: entries.map(({ lotId }) => lotId) } } });
+  const lotOf = new Map(lots.map((lot) => [lot.lotId, lot]));
+  return entries.map(({ lotId, amount }) => ({ productId: lotOf.get(lotId)?.productId ?? "", lotNumber: lotOf.get(lotId)?.number ?? "", amount }));
+}
+
+/** The answer to a form that was sent before and comes again with something else in it: nothing is written, and it is said. */
+export const SENT_WITH_OTHER_FIGURES = "This form was sent before with other figures, and those stand. Load the page again to write these too.";
+
 /** What a planned posting would leave below zero; ask it inside `makePosting`, where the balances stand still. */
 export async function wouldLeaveBelowZero(work: Pick<Work, "tx" | "company">, entries: readonly EntryOfStock[]): Promise<readonly Balance[]> {
   return leftBelowZero(await balancesOfLots(work, [...new Set(entries.map(({ lotId }) => lotId))]), entries);

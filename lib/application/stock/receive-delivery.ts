@@ -7,8 +7,8 @@ import { receivePosting } from "#domain/stock/posting";
 import { type z } from "zod";
 import { calendarDayOrNone, dayOrNone } from "#application/stored-day";
 import { writeDeed } from "#application/audit-trail";
-import { badField, notFound, type UseCaseRefusal } from "#application/refusal";
-import { postStock } from "#application/stock/post-stock";
+import { badField, conflict, notFound, type UseCaseRefusal } from "#application/refusal";
+import { postedAmounts, postStock, SENT_WITH_OTHER_FIGURES } from "#application/stock/post-stock";
 import { receiveDeliverySchema } from "#application/stock/receive-delivery.schema";
 import { momentOfDay } from "#application/stock/moment-of-day";
 import { locationOfPlace, singularLocation } from "#application/stock/stock-locations";
@@ -45,7 +45,11 @@ export const receiveDelivery = useCase("stock/receive-delivery", receiveDelivery
   });
   if (!posted.ok) return posted;
   const { stockPostingId, isRepeat } = posted.value;
-  if (!isRepeat) {
+  if (isRepeat) {
+    const standing = await postedAmounts(work, stockPostingId);
+    const isSame = standing.every((one) => one.productId === productId && one.lotNumber === form.lotNumber && one.amount === amount);
+    if (!isSame) return conflict(SENT_WITH_OTHER_FIGURES);
+  } else {
     const received = containersOf(BigInt(form.count), form.container, size);
     await writeDeed(work, productId, { deed: "delivery-received", details: { productName: product.name, lot: form.lotNumber, received, on: form.receivedOn } });
   }

@@ -1,12 +1,14 @@
-import { measurePace, milesPerHourOf } from "#domain/equipment/pace";
+import { rectangleArea } from "#domain/equipment/measured-space";
+import { measurePace, milesPerHourOf, type Pace } from "#domain/equipment/pace";
 import { averageOf, percentInWords, type Uncertainty } from "#domain/equipment/repeats";
 import { type SprayerCalibration, type SprayerTest } from "#domain/equipment/sprayer-calibration";
 import { type SpreaderRate } from "#domain/equipment/spreader-calibration";
-import { type ExactQuantity, fromExactAmount, type Measure } from "#domain/quantities/exact-quantity";
+import { invariant } from "#domain/foundation/invariant";
+import { type ExactQuantity, type Measure, multiplyExact } from "#domain/quantities/exact-quantity";
 import { formatFigure } from "#domain/quantities/format-number";
-import { formatQuantity } from "#domain/quantities/format-quantity";
+import { formatQuantity, formatQuantityIn } from "#domain/quantities/format-quantity";
 import { formatRate } from "#domain/quantities/format-rate";
-import { rateFrom, times } from "#domain/quantities/rate";
+import { times } from "#domain/quantities/rate";
 import { fromNumber, type Rational } from "#domain/quantities/rational";
 import { type Dimension } from "#domain/quantities/units";
 
@@ -19,6 +21,7 @@ export interface CalibrationWorking {
 }
 
 const SECONDS_DECIMALS = 3;
+const SPEED_DECIMALS = 6;
 
 function words(measure: Measure<Dimension>): string {
   return formatQuantity(measure, "us");
@@ -43,117 +46,124 @@ function averageSeconds(seconds: readonly number[]): Rational {
 
 function spreadSentence(uncertainty: Uncertainty): string {
   return uncertainty.kind === "not-given"
-    ? "It was measured once, so nothing is known about how far it may be off."
-    : `The repeats are up to ${percentInWords(uncertainty.part)} from their average.`;
+    ? "Not everything was measured twice, so how far it may be off is not known."
+    : `Going by the repeats it may be off by ${percentInWords(uncertainty.part)}.`;
 }
 
 function averageSentence(count: number, noun: string, average: string): readonly string[] {
   return count < 2 ? [] : [`The average of the ${count} ${noun} is ${average}.`];
 }
 
+/** What was measured and what follows, without the last step. */
+interface Words {
+  readonly measured: readonly string[];
+  readonly steps: readonly string[];
+}
+
 /** What was caught, and the flow that it makes. */
-function catchWords(test: Exclude<SprayerTest, { method: "small-area" }>, flow: ExactQuantity<"volume"> | undefined) {
-  const { catches } = test;
+function catchWords({ method, catches }: Exclude<SprayerTest, { method: "small-area" }>, flow: string): Words {
   const seconds = catches[0]?.seconds;
-  if (seconds === undefined || flow === undefined) return { measured: [], steps: [] };
-  const watch = `${figure(fromNumber(seconds, SECONDS_DECIMALS))} s`;
-  const noun = test.method === "boom" ? "nozzles" : "catches";
-  const from = catches.length < 2 ? `${listed(catches.map(({ volume }) => words(volume)))} in ${watch}` : `The average of the ${catches.length} ${noun}`;
+  if (seconds === undefined) return { measured: [], steps: [] };
+  const volumes = listed(catches.map(({ volume }) => words(volume)));
+  const watch = secondsInWords([seconds]);
+  if (catches.length < 2) {
+    return { measured: [`The catch was ${volumes} in ${watch}.`], steps: [`${volumes} in ${watch} is ${flow} a minute.`] };
+  }
+  const noun = method === "boom" ? "nozzles" : "catches";
+  const were = method === "boom" ? "The nozzles, one by one, gave" : "The catches were";
   return {
-    measured: [`${test.method === "boom" ? "The nozzles, one by one, gave" : "The catch was"} ${listed(catches.map(({ volume }) => words(volume)))}, each in ${watch}.`],
-    steps: [`${from} is ${words(flow)} a minute.`],
+    measured: [`${were} ${volumes}, each in ${watch}.`],
+    steps: [`On the average of the ${catches.length} ${noun} that is ${flow} a minute.`],
   };
 }
 
 /** The working of a sprayer's calibration. */
 export function sprayerWorking(calibration: SprayerCalibration): CalibrationWorking {
   const { test, carrierRate, flowPerMinute, uncertainty } = calibration;
-  const result = `${formatRate(carrierRate, "us")}. ${spreadSentence(uncertainty)}`;
-  if (test.method === "small-area") {
-    const volumes = test.runs.map(({ volume }) => volume);
-    const area = test.runs[0]?.area;
-    const onArea = area === undefined ? undefined : times(carrierRate, area);
-    return {
-      formula: "What a measured area took, over that area, is the rate.",
-      measured: area === undefined ? [] : [`${words(area)} took ${listed(volumes.map(words))}.`],
-      steps: [
-        ...(onArea === undefined ? [] : averageSentence(volumes.length, "runs", words(onArea))),
-        ...(onArea === undefined || area === undefined ? [] : [`${words(onArea)} over ${words(area)} is ${formatRate(carrierRate, "us")}.`]),
-      ],
-      result,
-    };
-  }
-  const caught = catchWords(test, flowPerMinute);
-  const timed = test.method === "gun" ? areaWords(test.coverings) : courseWords(test);
-  const flow = flowPerMinute === undefined ? "" : words(flowPerMinute);
+  const rate = formatRate(carrierRate, "us");
+  const result = `${rate}. ${spreadSentence(uncertainty)}`;
+  if (test.method === "small-area") return { ...smallAreaWords(test, carrierRate), result };
+  invariant(flowPerMinute !== undefined, "every method but that of the small area has a flow");
+  const caught = catchWords(test, words(flowPerMinute));
+  const timed = test.method === "gun" ? areaWords(test.coverings, flowPerMinute, rate) : courseWords(test, flowPerMinute, rate);
   return {
     formula: timed.formula,
     measured: [...caught.measured, ...timed.measured],
-    steps: [...caught.steps, ...timed.steps, timed.last(flow, formatRate(carrierRate, "us"))],
+    steps: [...caught.steps, ...timed.steps],
     result,
   };
 }
 
-interface TimedWords {
-  readonly formula: string;
-  readonly measured: readonly string[];
-  readonly steps: readonly string[];
-  readonly last: (flow: string, rate: string) => string;
-}
+type Told = Words & { readonly formula: string };
 
-function areaWords(coverings: Extract<SprayerTest, { method: "gun" }>["coverings"]): TimedWords {
-  const area = coverings[0]?.area;
-  const seconds = coverings.map((covering) => covering.seconds);
-  const areaInWords = area === undefined ? "the area" : words(area);
-  const average = averageSeconds(seconds);
-  const minutes = figure({ numerator: average.numerator, denominator: average.denominator * 60n });
+function smallAreaWords({ runs }: Extract<SprayerTest, { method: "small-area" }>, rate: SprayerCalibration["carrierRate"]): Told {
+  const formula = "The rate is what a measured area took, over that area.";
+  const area = runs[0]?.area;
+  if (area === undefined) return { formula, measured: [], steps: [] };
+  const average = words(times(rate, area));
   return {
-    formula: "The flow a minute, times the minutes that a measured area takes, over that area, is the rate.",
-    measured: [`${areaInWords} took ${secondsInWords(seconds)}.`],
-    steps: [...averageSentence(seconds.length, "times", `${figure(average)} s`), `${figure(average)} s are ${minutes} minutes.`],
-    last: (flow, rate) => `${flow} a minute, for ${minutes} minutes, over ${areaInWords} is ${rate}.`,
+    formula,
+    measured: [`${words(area)} took ${listed(runs.map(({ volume }) => words(volume)))}.`],
+    steps: [...averageSentence(runs.length, "runs", average), `${average} over ${words(area)} is ${formatRate(rate, "us")}.`],
   };
 }
 
-function courseWords(test: Extract<SprayerTest, { method: "boom" | "backpack" }>): TimedWords {
-  const width = test.method === "boom" ? test.nozzleSpacing : test.swath;
-  const widthName = test.method === "boom" ? "The nozzles are spaced" : "The swath is";
-  const formula = `The flow a minute of ${test.method === "boom" ? "one nozzle, over the spacing" : "the tip, over the swath"} times the distance in a minute, is the rate.`;
-  const measured = [`${widthName} ${words(width)}${test.method === "boom" ? " apart" : ""}.`];
-  const pace = measurePace(test.pace);
-  if (test.pace.kind === "speed" || !pace.ok) {
-    return { formula, measured, steps: [], last: (flow, rate) => `${flow} a minute is ${rate}.` };
-  }
-  const { course, seconds } = test.pace;
-  const { distancePerMinute } = pace.value;
-  const speed = figure(fromNumber(milesPerHourOf(distancePerMinute), SECONDS_DECIMALS));
+function areaWords(coverings: Extract<SprayerTest, { method: "gun" }>["coverings"], flow: ExactQuantity<"volume">, rate: string): Told {
+  const formula = "The rate is the flow a minute, times the minutes that a measured area takes, over that area.";
+  const area = coverings[0]?.area;
+  if (area === undefined) return { formula, measured: [], steps: [] };
+  const seconds = coverings.map((covering) => covering.seconds);
+  const average = averageSeconds(seconds);
+  const minutes: Rational = { numerator: average.numerator, denominator: average.denominator * 60n };
+  const onArea = words(multiplyExact(flow, minutes));
   return {
     formula,
-    measured: [...measured, `${words(course)} took ${secondsInWords(seconds)}.`],
+    measured: [`${words(area)} took ${secondsInWords(seconds)}.`],
     steps: [
-      ...averageSentence(seconds.length, "times", `${figure(averageSeconds(seconds))} s`),
-      `That is ${words(distancePerMinute)} a minute, or ${speed} mph.`,
+      ...averageSentence(seconds.length, "times", `${figure(average)} s`),
+      `${words(flow)} a minute for ${figure(average)} s is ${onArea}.`,
+      `${onArea} over ${words(area)} is ${rate}.`,
     ],
-    last: (flow, rate) => `${flow} a minute over ${words(width)} times ${words(distancePerMinute)} is ${rate}.`,
+  };
+}
+
+function courseWords(test: Extract<SprayerTest, { method: "boom" | "backpack" }>, flow: ExactQuantity<"volume">, rate: string): Told {
+  const [width, widthWords, name] =
+    test.method === "boom"
+      ? ([test.nozzleSpacing, formatQuantityIn(test.nozzleSpacing, "in"), "The nozzles stand apart by"] as const)
+      : ([test.swath, words(test.swath), "The swath is"] as const);
+  const formula = `The rate is the flow of ${test.method === "boom" ? "one nozzle" : "the tip"} in a minute, over the area that it covers in a minute.`;
+  const pace = measurePace(test.pace);
+  invariant(pace.ok, "a calibration was made with this pace");
+  const { distancePerMinute } = pace.value;
+  const area = words(rectangleArea(distancePerMinute, width));
+  const speed = `${words(distancePerMinute)} a minute, or ${figure(fromNumber(milesPerHourOf(distancePerMinute), SPEED_DECIMALS))} mph`;
+  const timed = test.pace.kind === "speed" ? { measured: [`The speed was ${speed}.`], steps: [] } : timedCourse(test.pace, speed);
+  return {
+    formula,
+    measured: [`${name} ${widthWords}.`, ...timed.measured],
+    steps: [...timed.steps, `${words(distancePerMinute)} times ${widthWords} is ${area} a minute.`, `${words(flow)} over ${area} is ${rate}.`],
+  };
+}
+
+function timedCourse({ course, seconds }: Extract<Pace, { kind: "timed-course" }>, speed: string): Words {
+  const average = `${figure(averageSeconds(seconds))} s`;
+  return {
+    measured: [`${words(course)} took ${secondsInWords(seconds)}.`],
+    steps: [...averageSentence(seconds.length, "times", average), `${words(course)} in ${average} is ${speed}.`],
   };
 }
 
 /** The working of a spreader's calibration at one setting. */
 export function spreaderWorking({ runs, rate, uncertainty }: SpreaderRate): CalibrationWorking {
   const area = runs[0]?.area;
-  const masses = runs.map(({ collected }) => words(collected));
-  const average = area === undefined ? undefined : fromExactAmount("mass", times(rate, area).exactAmount);
-  const rateWords = formatRate(rate, "us");
+  invariant(area !== undefined, "a spreader's rate is of one run or more");
+  const average = words(times(rate, area));
+  const inWords = formatRate(rate, "us");
   return {
-    formula: "What the spreader gave over a measured area, over that area, is the rate at this setting.",
-    measured: area === undefined ? [] : [`Over ${words(area)} it gave ${listed(masses)}.`],
-    steps:
-      area === undefined || average === undefined
-        ? []
-        : [
-            ...averageSentence(runs.length, "runs", words(average)),
-            `${words(average)} over ${words(area)} is ${formatRate(rateFrom("product-mass-per-area", average, area), "us")}.`,
-          ],
-    result: `${rateWords}. ${spreadSentence(uncertainty)}`,
+    formula: "The rate at this setting is what the spreader gave over a measured area, over that area.",
+    measured: [`Over ${words(area)} it gave ${listed(runs.map(({ collected }) => words(collected)))}.`],
+    steps: [...averageSentence(runs.length, "runs", average), `${average} over ${words(area)} is ${inWords}.`],
+    result: `${inWords}. ${spreadSentence(uncertainty)}`,
   };
 }

@@ -7,19 +7,23 @@ import { type OnFile, type WeatherLimits } from "#domain/weather/spray-limits";
 import { type LabelAftercare } from "#domain/label/aftercare-constraint";
 
 /**
- * How a product is made, in the order in which kinds go into a half-filled tank: dry ones that must be wetted and
- * suspended first, what dissolves last. Granules are spread dry and stand apart. Common practice; a label's own order wins.
+ * How a product is made, in the order in which kinds go into a half-filled tank; a label's own order wins. Water-soluble
+ * bags first, then what is wetted and suspended, then solutions, then oils, then surfactants: Manitoba Guide to Crop
+ * Protection, quoted by the Canola Council of Canada, "General rules for mixing pesticide" (2013). WALES (Country Guide,
+ * "Pest Patrol") has the same places for powders and granules, suspensions, emulsifiable concentrates and surfactants.
+ * Neither names soluble powders or suspo-emulsions; the places of those are from memory. Granules are spread dry and
+ * stand apart.
  */
 export const FORMULATIONS = [
   "water-soluble bag",
+  "soluble powder",
   "wettable powder",
   "water-dispersible granule",
   "suspension concentrate",
   "suspo-emulsion",
+  "soluble liquid",
   "emulsifiable concentrate",
   "surfactant",
-  "soluble liquid",
-  "soluble powder",
   "dry granule",
 ] as const;
 export type Formulation = (typeof FORMULATIONS)[number];

@@ -1,9 +1,11 @@
 import { type Finding, hold, note, takeCare } from "#domain/foundation/finding";
 import { canonicalAmountOf } from "#domain/quantities/exact-quantity";
 import { formatQuantity } from "#domain/quantities/format-quantity";
-import { compareRational } from "#domain/quantities/rational";
+import { formatRate } from "#domain/quantities/format-rate";
+import { compareRates, scaleRate } from "#domain/quantities/rate";
+import { compareRational, rational } from "#domain/quantities/rational";
 import { type ProductAmount } from "#domain/mixing/spray-mix";
-import { type TicketApplicator, type TicketTreatment } from "#domain/mixing/ticket-question";
+import { type TicketApplicator, type TicketSettings, type TicketTreatment } from "#domain/mixing/ticket-question";
 
 /** True for a product that is registered as a pesticide, or of which nobody has read whether it is. */
 function mayBePesticide({ label }: TicketTreatment): boolean {
@@ -35,7 +37,9 @@ export function checkLicense({ name, license }: TicketApplicator, treatments: re
   return [takeCare({ rule: "license-missing", source: "law", what, toDo: advice, about: [name] })];
 }
 
-/** What is needed against what the shop and the trucks hold. */
+const COUNTED_BY = { mass: "weight", volume: "volume" } as const;
+
+/** What the visit needs of a product in all against what the shop and the trucks hold. */
 export function checkStock(treatment: TicketTreatment, needed: ProductAmount): readonly Finding[] {
   const { label, onHand } = treatment;
   if (onHand.dimension !== needed.dimension) {
@@ -43,7 +47,7 @@ export function checkStock(treatment: TicketTreatment, needed: ProductAmount): r
       hold("office", {
         rule: "stock-by-another-measure",
         source: "stock",
-        what: `${label.productName} is counted by ${onHand.dimension} and planned by ${needed.dimension}.`,
+        what: `${label.productName} is counted by ${COUNTED_BY[onHand.dimension]} and planned by ${COUNTED_BY[needed.dimension]}.`,
         toDo: "Plan it as it is counted.",
         about: [label.productName],
       }),
@@ -62,22 +66,30 @@ export function checkStock(treatment: TicketTreatment, needed: ProductAmount): r
   ];
 }
 
-/** Where the setting of a spreader was found at another rate than planned. */
-export function checkSetting(treatment: TicketTreatment): readonly Finding[] {
-  const { gear, rate, label } = treatment;
+/**
+ * Where the setting of a spreader was found at another rate than one pass wants: half of the planned rate where the
+ * company spreads twice crosswise. A setting that would put down more than the label's highest rate in all passes
+ * wants care. The same figure within a twentieth counts as the same (UMass Extension, Rotary Spreader Calibration:
+ * accept 4.75 to 5.25 for 5.00).
+ */
+export function checkSetting(treatment: TicketTreatment, settings: TicketSettings): readonly Finding[] {
+  const { gear, rate, label, use } = treatment;
   if (!("setting" in gear) || gear.setting === "not-calibrated" || rate.basis !== "product-mass-per-area") return [];
-  const { rate: found, setting } = gear.setting;
-  // The same figure within a twentieth counts as the same; a spreader repeats no better.
+  const { setting } = gear.setting;
+  const passes = settings.granularPasses === "two-at-half-rate-crosswise" ? 2n : 1n;
+  const found = scaleRate(gear.setting.rate, rational(passes));
   const difference = rate.amount * found.per - found.amount * rate.per;
   const isNear = (difference < 0n ? -difference : difference) * 20n <= rate.amount * found.per;
   if (isNear) return [];
-  return [
-    note({
-      rule: "setting-of-another-rate",
-      source: "house",
-      what: `Setting ${setting} of ${gear.name} was calibrated at another rate for ${label.productName}.`,
-      toDo: "Weigh out what each lawn gets and set by trial, or calibrate at this rate.",
-      about: [label.productName, gear.name],
-    }),
-  ];
+  const perVisit = passes === 1n ? "" : " in its two passes";
+  const words = {
+    rule: "setting-of-another-rate",
+    source: "house",
+    what: `Setting ${setting} of ${gear.name} was calibrated at another rate for ${label.productName}.`,
+    figure: `It puts down ${formatRate(found, "us")}${perVisit}; planned is ${formatRate(rate, "us")}.`,
+    toDo: "Weigh out what each lawn gets and set by trial, or calibrate at this rate.",
+    about: [label.productName, gear.name],
+  } as const;
+  const isAboveLabel = use.rates.basis === "product-mass-per-area" && compareRates(found, use.rates.high) > 0;
+  return [isAboveLabel ? takeCare(words) : note(words)];
 }

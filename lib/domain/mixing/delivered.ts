@@ -1,5 +1,5 @@
 import { addExact, type ExactQuantity, multiplyExact } from "#domain/quantities/exact-quantity";
-import { type Outcome } from "#domain/foundation/outcome";
+import { missingFact, type Outcome } from "#domain/foundation/outcome";
 import { massOf } from "#domain/quantities/density";
 import { type Quantity } from "#domain/quantities/quantity";
 import { rational } from "#domain/quantities/rational";
@@ -18,29 +18,15 @@ const NOTHING = { dimension: "mass", exactAmount: rational(0n) } as const;
 export function nutrientsInProduct(label: LabelFacts, amount: Quantity<"mass"> | Quantity<"volume">): Outcome<NutrientMasses> | undefined {
   if (label.analysis === "none") return undefined;
   if (label.analysis === "unknown") {
-    return {
-      ok: false,
-      refusal: {
-        kind: "missing-fact",
-        field: "analysis",
-        found: "nothing",
-        allowed: "the three numbers of the bag",
-        sentence: `The analysis of ${label.productName} is not on file.`,
-      },
-    };
+    return missingFact("analysis", "the three numbers of the bag", `The analysis of ${label.productName} is not on file.`);
   }
   if (amount.dimension === "mass") return nutrientsIn(amount, label.analysis);
   if (label.density === "unknown") {
-    return {
-      ok: false,
-      refusal: {
-        kind: "missing-fact",
-        field: "density",
-        found: "nothing",
-        allowed: "the product's density, from its label or safety data sheet",
-        sentence: `The density of ${label.productName} is not on file; its nutrients are stated by weight.`,
-      },
-    };
+    return missingFact(
+      "density",
+      "the product's density, from its label or safety data sheet",
+      `The density of ${label.productName} is not on file; its nutrients are stated by weight.`,
+    );
   }
   return nutrientsIn(massOf(amount, label.density), label.analysis);
 }

@@ -1,9 +1,11 @@
-import { type Finding, takeCare } from "#domain/foundation/finding";
-import { type ExactQuantity, type Measure, multiplyExact, settle } from "#domain/quantities/exact-quantity";
+import { type Finding, hold, takeCare } from "#domain/foundation/finding";
+import { compareExact, type ExactQuantity, type Measure, multiplyExact, settle } from "#domain/quantities/exact-quantity";
+import { formatRate } from "#domain/quantities/format-rate";
 import { type Quantity, sum } from "#domain/quantities/quantity";
-import { type Rate, rateFrom, times } from "#domain/quantities/rate";
+import { compareRates, type Rate, rateFrom, times } from "#domain/quantities/rate";
 import { divideRational, rational, roundToWhole } from "#domain/quantities/rational";
 import { roundToGraduation } from "#domain/quantities/rounding";
+import { type LabelRates, type ProductRate } from "#domain/label/label-facts";
 import { type TicketSettings, type TicketSpreader, type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { type TreatedLawn } from "#domain/mixing/treated-area";
 
@@ -30,13 +32,14 @@ export interface GranularMix {
   readonly toolName: string | null;
   readonly lawns: readonly GranularLawn[];
   readonly total: Quantity<"mass">;
-  /** How many times the hopper is filled, at least. */
+  /** How many times the hopper is filled, at least; zero where its size is entered as nothing, which is held. */
   readonly hopperFills: bigint;
 }
 
 /**
  * Weighs a spread product out for each lawn: rate times treated area, rounded by itself to the scale's nearest mark and
- * never above the label's highest rate on that area (or the planned rate, where that is above it and held for it). The
+ * never above the label's highest rate on that area (or the planned rate, where that is above it and held for it); by
+ * half a canonical unit of mass at most, which no scale shows, because stored areas are whole numbers of theirs. The
  * lawns add up to the visit exactly. An amount under the first mark is kept unrounded and says so.
  */
 export function mixGranular(
@@ -48,22 +51,20 @@ export function mixGranular(
   const findings: Finding[] = [];
   const { label, use, gear, line } = treatment;
   const tool = massTool(treatment.tool);
-  const highest = use.rates.basis === "product-mass-per-area" ? use.rates.high : rate;
+  const ceiling = ceilingOf(rate, use.rates);
   const half = rational(1n, settings.granularPasses === "two-at-half-rate-crosswise" ? 2n : 1n);
   const measured = lawns.map((lawn): GranularLawn => {
     const wanted = times(rate, lawn.treatedArea);
-    const { amount, marks } = measureOut(wanted, times(highest, lawn.treatedArea), tool);
+    const { amount, marks } = measureOut(wanted, times(ceiling, lawn.treatedArea), tool);
     if (tool !== undefined && marks === null && wanted.exactAmount.numerator > 0n) findings.push(belowFirstMark(label.productName, lawn.name, tool.name));
-    return {
-      ...lawn,
-      amount,
-      marks,
-      perPass: multiplyExact(amount, half),
-      rate: lawn.treatedArea.amount === 0n ? null : rateFrom("product-mass-per-area", amount, lawn.treatedArea),
-    };
+    const became = lawn.treatedArea.amount === 0n ? null : rateFrom("product-mass-per-area", amount, lawn.treatedArea);
+    if (marks !== null && became !== null) findings.push(...roundedBelowLowest(treatment, became, lawn.name));
+    return { ...lawn, amount, marks, perPass: multiplyExact(amount, half), rate: became };
   });
   const total = sum("mass", measured.map(({ amount }) => amount));
-  const hopperFills = roundToWhole(divideRational(rational(total.amount), rational(gear.capacity.amount)), "up");
+  const isHopper = gear.capacity.amount > 0n;
+  if (!isHopper) findings.push(holdsNothing(gear.name));
+  const hopperFills = isHopper ? roundToWhole(divideRational(rational(total.amount), rational(gear.capacity.amount)), "up") : 0n;
   const mix: GranularMix = {
     kind: "granular",
     line,
@@ -87,26 +88,63 @@ function massTool(tool: TicketTool | "none"): TicketTool<"mass"> | undefined {
 /** To the tool's nearest mark under a maximum; as it is, to the canonical unit below, where no tool measures it. */
 export function measureOut<D extends "mass" | "volume">(
   wanted: ExactQuantity<D>,
-  neverAbove: Measure<NoInfer<D>>,
+  neverAbove: ExactQuantity<NoInfer<D>>,
   tool: { readonly mark: Measure<NoInfer<D>> } | undefined,
 ): { readonly amount: Quantity<D>; readonly marks: bigint | null } {
-  if (tool === undefined) return { amount: settle(wanted, "down"), marks: null };
-  const rounding = roundToGraduation(wanted, tool.mark, { mode: "nearest", neverAbove: largerOf(wanted, neverAbove) });
-  if (rounding.kind === "below-first-mark") return { amount: settle(wanted, "down"), marks: null };
-  return { amount: rounding.rounded, marks: rounding.marks };
+  const unmarked = { amount: settle(smallerOf(wanted, neverAbove), "down"), marks: null };
+  if (tool === undefined) return unmarked;
+  const rounding = roundToGraduation(wanted, tool.mark, { mode: "nearest", neverAbove });
+  return rounding.kind === "below-first-mark" ? unmarked : { amount: rounding.rounded, marks: rounding.marks };
 }
 
-/** A plan above the label's maximum is held for that and computed as planned, so that the figures show it. */
-function largerOf<D extends "mass" | "volume">(wanted: ExactQuantity<D>, maximum: Measure<NoInfer<D>>): Measure<D> {
-  const isAbove = settle(wanted, "up").amount > settle(maximum, "up").amount;
-  return isAbove ? wanted : maximum;
+/** The smaller of two exact quantities. */
+export function smallerOf<D extends "mass" | "volume">(left: ExactQuantity<D>, right: ExactQuantity<NoInfer<D>>): ExactQuantity<D> {
+  return compareExact(left, right) <= 0 ? left : right;
+}
+
+/**
+ * The rate that rounding may reach: the label's highest, or the plan's own where that is above it. Such a plan is held
+ * for it and computed as planned, so that the figures show it; so is one by another measure than its label's.
+ */
+export function ceilingOf<B extends ProductRate["basis"]>(rate: Rate<B>, rates: LabelRates): Rate<B> {
+  const high = rates.high as Rate<ProductRate["basis"]>;
+  return high.basis === rate.basis && compareRates<ProductRate["basis"]>(high, rate) > 0 ? (high as Rate<B>) : rate;
+}
+
+/** Says so where the marks of a tool bring a plan within the label's range below its lowest rate. */
+export function roundedBelowLowest(treatment: TicketTreatment, became: ProductRate, where: string): readonly Finding[] {
+  const { label, rate } = treatment;
+  const low: Rate<ProductRate["basis"]> = treatment.use.rates.low;
+  if (low.basis !== rate.basis || low.basis !== became.basis) return [];
+  if (compareRates<ProductRate["basis"]>(rate, low) < 0 || compareRates<ProductRate["basis"]>(became, low) >= 0) return [];
+  return [
+    takeCare({
+      rule: "rounded-below-lowest",
+      source: "label",
+      what: `Measured to a mark, ${label.productName} for ${where} comes below the label's lowest rate.`,
+      figure: `It becomes ${formatRate(became, "us")}; the label's lowest is ${formatRate(low, "us")}.`,
+      toDo: "Measure it with a finer tool, or plan a little more.",
+      citation: `label of ${label.productName}, ${treatment.use.useName}`,
+      about: [label.productName, where],
+    }),
+  ];
+}
+
+function holdsNothing(gearName: string): Finding {
+  return hold("office", {
+    rule: "hopper-without-size",
+    source: "house",
+    what: `The hopper of ${gearName} is entered as holding nothing.`,
+    toDo: "Enter how much it holds.",
+    about: [gearName],
+  });
 }
 
 export function belowFirstMark(productName: string, where: string, toolName: string): Finding {
   return takeCare({
     rule: "below-first-mark",
     source: "house",
-    what: `${productName} for ${where} is less than half a mark of the ${toolName}.`,
+    what: `${productName} for ${where} is less than one mark of the ${toolName}.`,
     toDo: "Measure it with a finer tool; the amount is given unrounded.",
     about: [productName, where],
   });
@@ -121,4 +159,3 @@ export function noTool(productName: string, kind: string): Finding {
     about: [productName],
   });
 }
-

@@ -7,11 +7,6 @@ import { type WeatherMix } from "#domain/weather/spray-limits";
 import { type ReasonAuthority } from "#domain/weather/spray-reasons";
 import { isSprayed, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 
-/** True where a label limits the heat, or nobody has read whether it does: then a day without a forecast can't be judged. */
-function limitsHeat({ use }: TicketTreatment): boolean {
-  return use.weather.highestTemperature !== "none" || use.weather.highestTemperatureAhead !== "none";
-}
-
 function weatherMix(treatment: TicketTreatment): WeatherMix {
   return { mixId: String(treatment.line), method: isSprayed(treatment) ? "spray" : "granular", products: [treatment.use.weather] };
 }
@@ -23,12 +18,12 @@ function sourceOf({ basis }: ReasonAuthority): FindingSource {
 /**
  * What a day's forecast high says of a visit: a label's limit at or under it is a hold that nobody may answer; feed and
  * iron on cool-season turf in the heat want care (common practice: the 70s F go, the 80s wait). Without a forecast a
- * limit can't be judged and holds. Refuses what is no temperature of outdoor air.
+ * label's limit can't be judged and holds, and the house's own care says that it waits for one. Refuses what is no temperature of outdoor air.
  */
 export function checkHeat(question: TicketQuestion): Outcome<readonly Finding[]> {
   const { forecastHighF, treatments, on } = question;
   if (forecastHighF === "not-entered") {
-    return accept(treatments.filter(limitsHeat).map(withoutForecast));
+    return accept([...treatments.flatMap(withoutForecast), ...careWithoutForecast(question)]);
   }
   const judged = judgeDayByForecastHigh({ date: on, forecastHighF }, treatments.map(weatherMix));
   if (!judged.ok) return judged;
@@ -48,14 +43,23 @@ export function checkHeat(question: TicketQuestion): Outcome<readonly Finding[]>
   return accept([...holds, ...careInHeat(question, forecastHighF)]);
 }
 
-function withoutForecast({ use, label }: TicketTreatment): Finding {
-  return hold("office", {
+function withoutForecast({ use, label }: TicketTreatment): readonly Finding[] {
+  const limits = [use.weather.highestTemperature, use.weather.highestTemperatureAhead];
+  const unread = hold("office", {
+    rule: "heat-limit-not-read",
+    source: "label",
+    what: `Whether ${label.productName} has a heat limit is not on file.`,
+    toDo: "Read the label and enter what it states, or that it states nothing.",
+    about: [label.productName],
+  });
+  const undecided = hold("office", {
     rule: "forecast-not-entered",
     source: "weather",
-    what: `${use.weather.productName} has a heat limit and the day has no forecast.`,
+    what: `${label.productName} has a heat limit and the day has no forecast.`,
     toDo: "Enter the day's forecast high and where it is from.",
     about: [label.productName],
   });
+  return [...(limits.includes("unknown") ? [unread] : []), ...(limits.some((limit) => limit !== "none" && limit !== "unknown") ? [undecided] : [])];
 }
 
 /** Quick nitrogen or iron: what burns in heat. Slow nitrogen alone does not count. */
@@ -72,18 +76,35 @@ function canBurn({ analysis }: LabelFacts): boolean {
   return slow.numerator * whole.denominator < whole.numerator * slow.denominator;
 }
 
-function careInHeat({ treatments, lawns, settings }: TicketQuestion, forecastHighF: number): readonly Finding[] {
-  if (forecastHighF < settings.heatCautionFromF) return [];
-  return treatments
-    .filter(({ label, zoneIds }) => canBurn(label) && lawns.some((lawn) => zoneIds.includes(lawn.zoneId) && seasonOf(lawn.grasses) === "cool"))
-    .map(({ label }) =>
-      takeCare({
-        rule: "heat-on-cool-season-turf",
-        source: "common-practice",
-        what: `${label.productName} can burn cool-season turf in heat.`,
-        figure: `The forecast high is ${String(forecastHighF)} °F; the house takes care from ${String(settings.heatCautionFromF)} °F on.`,
-        toDo: "Wait for a cooler day, or water as the label says.",
-        about: [label.productName],
-      }),
-    );
+/** Those that can burn a cool-season lawn of the visit; a lawn whose grass nobody entered is taken for one. */
+function onCoolSeasonTurf({ treatments, lawns }: TicketQuestion): readonly TicketTreatment[] {
+  const isCool = ({ grasses }: TicketQuestion["lawns"][number]) => grasses.length === 0 || seasonOf(grasses) === "cool";
+  return treatments.filter(({ label, zoneIds }) => canBurn(label) && lawns.some((lawn) => zoneIds.includes(lawn.zoneId) && isCool(lawn)));
+}
+
+function careInHeat(question: TicketQuestion, forecastHighF: number): readonly Finding[] {
+  const { heatCautionFromF } = question.settings;
+  if (forecastHighF < heatCautionFromF) return [];
+  return onCoolSeasonTurf(question).map(({ label }) =>
+    takeCare({
+      rule: "heat-on-cool-season-turf",
+      source: "common-practice",
+      what: `${label.productName} can burn cool-season turf in heat.`,
+      figure: `The forecast high is ${String(forecastHighF)} °F; the company's settings ask for care from ${String(heatCautionFromF)} °F on.`,
+      toDo: "Wait for a cooler day, or water as the label says.",
+      about: [label.productName],
+    }),
+  );
+}
+
+function careWithoutForecast(question: TicketQuestion): readonly Finding[] {
+  return onCoolSeasonTurf(question).map(({ label }) =>
+    takeCare({
+      rule: "heat-not-judged",
+      source: "common-practice",
+      what: `${label.productName} can burn cool-season turf in heat, and the day has no forecast.`,
+      toDo: `Look at the forecast: from ${String(question.settings.heatCautionFromF)} °F on, wait.`,
+      about: [label.productName],
+    }),
+  );
 }

@@ -1,10 +1,10 @@
 import { type CalendarDate, daysBetween } from "#domain/foundation/calendar-date";
 import { type Finding, hold, note, takeCare } from "#domain/foundation/finding";
-import { activeIngredientRate } from "#domain/quantities/active-ingredient";
 import { formatRate } from "#domain/quantities/format-rate";
-import { addRates, compareRates, type Rate, rateFromAmounts } from "#domain/quantities/rate";
-import { type LabelFacts, type LabelRates, type ProductRate, type SeasonLimit } from "#domain/label/label-facts";
-import { isSprayed, type PastApplication, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
+import { compareRates } from "#domain/quantities/rate";
+import { type LabelRates, type ProductRate } from "#domain/label/label-facts";
+import { checkSeason } from "#domain/mixing/season-limits";
+import { isSprayed, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 
 const fromLabel = (treatment: TicketTreatment) => `label of ${treatment.label.productName}, ${treatment.use.useName}`;
 
@@ -63,26 +63,29 @@ function unread(treatment: TicketTreatment, rule: string, what: string): Finding
 function checkGrass(treatment: TicketTreatment, lawns: readonly TicketLawn[]): readonly Finding[] {
   const { use, label } = treatment;
   if (use.grasses === "unknown") return [unread(treatment, "grasses-not-read", "on which grasses it may go")];
-  const assumed = lawns
-    .filter(({ grassesAssumed }) => grassesAssumed)
-    .map((lawn) =>
-      takeCare({
-        rule: "grass-assumed",
-        source: "house",
-        what: `The grass of ${lawn.name} is only assumed: ${lawn.grasses.join(", ")}.`,
-        toDo: "Look before you put anything down.",
-        about: [label.productName, lawn.name],
-      }),
-    );
-  if (use.grasses === "any turfgrass") return assumed;
+  if (use.grasses === "any turfgrass") return [];
   const { grasses: allowed } = use;
-  const wrong = lawns.flatMap((lawn) => {
+  return lawns.flatMap((lawn) => {
     const missing = lawn.grasses.filter((grass) => !allowed.includes(grass));
     if (missing.length === 0) return [];
     const figure = `${lawn.name} has ${missing.join(", ")}; the label names ${allowed.join(", ")}.`;
     return [hold("nobody", words(treatment, "grass-not-on-label", `${label.productName} may not go on this grass.`, { figure, toDo: "Take another product.", about: [lawn.name] }))];
   });
-  return [...wrong, ...assumed];
+}
+
+/** What is made to be sprayed does not go into a spreader, nor granules into a tank. */
+function checkGear(treatment: TicketTreatment): readonly Finding[] {
+  const { label, gear } = treatment;
+  if (isSprayed(treatment) !== (label.formulation === "dry granule")) return [];
+  return [
+    hold("office", {
+      rule: "gear-does-not-fit",
+      source: "house",
+      what: `${label.productName} (${label.formulation}) can't be put down with ${gear.name}.`,
+      toDo: isSprayed(treatment) ? "Take a spreader." : "Take a sprayer.",
+      about: [label.productName, gear.name],
+    }),
+  ];
 }
 
 function checkInterval(treatment: TicketTreatment, lawns: readonly TicketLawn[], on: CalendarDate): readonly Finding[] {
@@ -94,58 +97,10 @@ function checkInterval(treatment: TicketTreatment, lawns: readonly TicketLawn[],
     const since = lawn.history.filter((past) => past.productId === productId).map((past) => Math.abs(daysBetween(past.on, on)));
     const nearest = since.length === 0 ? undefined : Math.min(...since);
     if (nearest === undefined || nearest >= days) return [];
-    const figure = `${String(nearest)} days lie between this and the other application on ${lawn.name}; the label asks for at least ${String(days)}.`;
+    const between = nearest === 1 ? "1 day lies" : `${String(nearest)} days lie`;
+    const figure = `${between} between this and the other application on ${lawn.name}; the label asks for at least ${String(days)}.`;
     return [hold("nobody", words(treatment, "too-soon-again", `${label.productName} comes too soon again.`, { figure, toDo: "Move the visit.", about: [lawn.name] }))];
   });
-}
-
-const NO_ACTIVE: Rate<"active-ingredient-mass-per-area"> = rateFromAmounts("active-ingredient-mass-per-area", 0n, 1n);
-
-function activeRateOf(label: LabelFacts, rate: ProductRate, name: string): Rate<"active-ingredient-mass-per-area"> | "unknown" {
-  if (label.activeIngredients === "unknown") return "unknown";
-  const ingredient = label.activeIngredients.find((active) => active.name === name);
-  if (ingredient === undefined) return NO_ACTIVE;
-  const density = label.density === "unknown" ? undefined : label.density;
-  const active = activeIngredientRate(rate, ingredient.concentration, density);
-  return active.ok ? active.value : "unknown";
-}
-
-function countsIn(limit: SeasonLimit, past: PastApplication, on: CalendarDate): boolean {
-  if (past.on > on) return past.on.slice(0, 4) === on.slice(0, 4) && limit.period === "calendar-year";
-  return limit.period === "calendar-year" ? past.on.slice(0, 4) === on.slice(0, 4) : daysBetween(past.on, on) < 365;
-}
-
-/** Over all products of the visit and of the lawn's history that bring the same active ingredient. */
-function checkSeason(treatment: TicketTreatment, lawns: readonly TicketLawn[], question: TicketQuestion): readonly Finding[] {
-  const { use, label } = treatment;
-  if (use.seasonLimits === "none") return [];
-  if (use.seasonLimits === "unknown") return [unread(treatment, "season-limit-not-read", "what may go on the same ground in a season")];
-  return use.seasonLimits.limits.flatMap((limit) => lawns.flatMap((lawn) => judgeSeason(treatment, limit, lawn, question, label)));
-}
-
-function judgeSeason(
-  treatment: TicketTreatment,
-  limit: SeasonLimit,
-  lawn: TicketLawn,
-  question: TicketQuestion,
-  label: LabelFacts,
-): readonly Finding[] {
-  const together = question.treatments
-    .filter(({ zoneIds }) => zoneIds.includes(lawn.zoneId))
-    .map((other) => activeRateOf(other.label, other.rate, limit.activeIngredient));
-  if (together.includes("unknown")) {
-    const what = `How much ${limit.activeIngredient} this visit brings can't be worked out.`;
-    return [hold("office", words(treatment, "season-limit-undecided", what, { toDo: "Enter active ingredients, their concentration and the density of every product of the visit.", about: [lawn.name] }))];
-  }
-  const before = lawn.history
-    .filter((past) => countsIn(limit, past, question.on))
-    .flatMap((past) => past.activeIngredients.filter(({ name }) => name === limit.activeIngredient).map(({ rate }) => rate));
-  const planned = together.filter((rate) => rate !== "unknown").reduce(addRates, NO_ACTIVE);
-  const total = before.reduce(addRates, planned);
-  if (compareRates(total, limit.most) <= 0) return [];
-  const period = limit.period === "calendar-year" ? "calendar year" : "12 months";
-  const figure = `With this visit ${lawn.name} gets ${formatRate(total, "us")} in the ${period}; the label's most is ${formatRate(limit.most, "us")}.`;
-  return [hold("nobody", words(treatment, "season-limit-passed", `Too much ${limit.activeIngredient} in the season.`, { figure, toDo: "Lower the rate or take a product without it.", about: [label.productName, lawn.name] }))];
 }
 
 function checkReading(treatment: TicketTreatment): readonly Finding[] {
@@ -180,8 +135,10 @@ export function checkLabel(treatment: TicketTreatment, question: TicketQuestion)
     ...checkReading(treatment),
     ...checkRate(treatment),
     ...checkCarrier(treatment),
+    ...checkGear(treatment),
     ...checkGrass(treatment, lawns),
     ...checkInterval(treatment, lawns, question.on),
+    ...(treatment.use.seasonLimits === "unknown" ? [unread(treatment, "season-limit-not-read", "what may go on the same ground in a season")] : []),
     ...checkSeason(treatment, lawns, question),
   ];
 }

@@ -1,7 +1,8 @@
 import { type CalendarDate } from "#domain/foundation/calendar-date";
-import { type Finding, gravestFirst, hold, note } from "#domain/foundation/finding";
-import { accept, badInput, type Outcome } from "#domain/foundation/outcome";
-import { isFertilizer, checkNutrientLaw, type ProductUnderLaw } from "#domain/rules/nutrient-law";
+import { type Finding, gravestFirst, hold } from "#domain/foundation/finding";
+import { invariant } from "#domain/foundation/invariant";
+import { accept, type InputRefusal, type Outcome } from "#domain/foundation/outcome";
+import { checkNutrientLaw, type ProductOnLawns } from "#domain/rules/nutrient-law";
 import { packOf } from "#domain/rules/packs-on-file";
 import { type RulePack } from "#domain/rules/rule-pack";
 import { checkLicense, checkSetting, checkStock } from "#domain/mixing/crew-checks";
@@ -9,6 +10,11 @@ import { addNutrients, NO_NUTRIENTS, nutrientsInProduct, type NutrientMasses } f
 import { type GranularMix, mixGranular } from "#domain/mixing/granular-mix";
 import { checkHeat } from "#domain/mixing/heat-checks";
 import { checkLabel } from "#domain/mixing/label-checks";
+import { checkLawns } from "#domain/mixing/lawn-checks";
+import { checkNitrogenLaw } from "#domain/mixing/nitrogen-checks";
+import { checkResistance } from "#domain/mixing/resistance-checks";
+import { keptFromRoundingUp } from "#domain/mixing/rounding-room";
+import { checkSpray } from "#domain/mixing/spray-checks";
 import { mixSpray, type ProductAmount, type SprayMix, type SprayTreatment } from "#domain/mixing/spray-mix";
 import { isSprayed, isSpread, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { type TreatedLawn, treatedLawns } from "#domain/mixing/treated-area";
@@ -31,48 +37,87 @@ export interface MixTicket {
 
 /**
  * Works out what to put down at one visit and checks it against labels, the state's law on file, the weather, stock,
- * equipment and license. Sprays of one machine on the same lawns share a tank; every spread product is a pass of its
- * own. Refuses a visit without a treatment, a treatment without a lawn, and a forecast that is no temperature.
+ * equipment and license. Sprays of one machine at one output on the same lawns share a tank; every spread product is a
+ * pass of its own. Refuses a visit without a treatment, a treatment without a lawn or for a lawn that is not among
+ * those of the visit, and a forecast that is no temperature. Throws where two treatments have one line, or two lawns one
+ * name of their own.
  */
 export function makeMixTicket(question: TicketQuestion): Outcome<MixTicket> {
-  const { treatments, lawns, on } = question;
-  if (treatments.length === 0) return badInput("treatments", "none", "one or more", "Nothing is planned to be put down.");
-  const homeless = treatments.find(({ zoneIds }) => !lawns.some(({ zoneId }) => zoneIds.includes(zoneId)));
-  if (homeless !== undefined) {
-    return badInput("zoneIds", homeless.label.productName, "one lawn or more", `${homeless.label.productName} is planned for no lawn of this property.`);
-  }
+  const refusal = refuseHomeless(question);
+  if (refusal !== undefined) return { ok: false, refusal };
   const heat = checkHeat(question);
   if (!heat.ok) return heat;
   const pack = packOf(question.state);
   const worked = workOut(question, pack);
   return accept({
-    on,
+    on: question.on,
     mixes: worked.mixes,
     delivered: deliveredTo(question, worked.mixes),
-    findings: gravestFirst(
-      eachOnce([
-        ...treatments.flatMap((treatment) => checkLabel(treatment, question)),
-        ...heat.value,
-        ...worked.findings,
-        ...checkNutrientLaw({ ...question, pack, products: treatments.map(underLaw), lawns, frozenOrSaturated: "not-looked-at" }),
-        ...checkLicense(question.applicator, treatments),
-        ...treatments.map(({ calibrationFinding }) => calibrationFinding),
-        ...treatments.flatMap(checkSetting),
-        ...neededOf(worked.mixes).flatMap(({ line, amount }) => treatments.filter((one) => one.line === line).flatMap((one) => checkStock(one, amount))),
-        ...unstatedNutrients(question, worked.mixes),
-      ]),
-    ),
+    findings: gravestFirst(eachOnce(allFindings(question, pack, worked, heat.value))),
   });
 }
 
-function underLaw({ label }: TicketTreatment): ProductUnderLaw {
-  const { analysis, productName } = label;
-  return { name: productName, grade: analysis === "none" || analysis === "unknown" ? analysis : analysis.grade };
+function refuseHomeless({ treatments, lawns }: TicketQuestion): InputRefusal | undefined {
+  const refused = (field: string, found: string, allowed: string, sentence: string): InputRefusal => ({ kind: "bad-input", field, found, allowed, sentence });
+  if (treatments.length === 0) return refused("treatments", "none", "one or more", "Nothing is planned to be put down.");
+  const zoneIds = new Set(lawns.map(({ zoneId }) => zoneId));
+  invariant(zoneIds.size === lawns.length, "every lawn of a visit is there once");
+  invariant(new Set(treatments.map(({ line }) => line)).size === treatments.length, "every treatment of a visit has a line of its own");
+  const homeless = treatments.find((treatment) => treatment.zoneIds.length === 0 || treatment.zoneIds.some((zoneId) => !zoneIds.has(zoneId)));
+  if (homeless === undefined) return undefined;
+  const { productName } = homeless.label;
+  const isNowhere = !homeless.zoneIds.some((zoneId) => zoneIds.has(zoneId));
+  const sentence = isNowhere ? `${productName} is planned for no lawn of this property.` : `${productName} is planned for a lawn that is not part of this visit.`;
+  return refused("zoneIds", productName, "lawns of this visit, one or more", sentence);
 }
 
-/** Findings that say the same of the same are said once. */
+function allFindings(question: TicketQuestion, pack: RulePack | undefined, worked: Worked, heat: readonly Finding[]): readonly Finding[] {
+  const { treatments, lawns, settings, applicator } = question;
+  const products = treatments.map((treatment) => underLaw(treatment, lawns));
+  const law = checkNutrientLaw({ state: question.state, pack, on: question.on, products, frozenOrSaturated: "not-looked-at" });
+  return [
+    ...treatments.flatMap((treatment) => checkLabel(treatment, question)),
+    ...checkLawns(question),
+    ...checkResistance(question),
+    ...checkNitrogenLaw(question, pack),
+    ...heat,
+    ...worked.findings,
+    ...law,
+    ...checkLicense(applicator, treatments),
+    ...treatments.map(({ calibrationFinding }) => calibrationFinding),
+    ...treatments.flatMap((treatment) => checkSetting(treatment, settings)),
+    ...stockFindings(treatments, worked.mixes),
+    ...unstatedNutrients(question, worked.mixes, law),
+  ];
+}
+
+function underLaw({ label, zoneIds }: TicketTreatment, lawns: TicketQuestion["lawns"]): ProductOnLawns {
+  const { analysis, productName } = label;
+  return {
+    name: productName,
+    grade: analysis === "none" || analysis === "unknown" ? analysis : analysis.grade,
+    lawns: lawns.filter(({ zoneId }) => zoneIds.includes(zoneId)),
+  };
+}
+
+/** Of each product all that the visit takes, in whatever tanks and passes, against what is on hand. */
+function stockFindings(treatments: readonly TicketTreatment[], mixes: MixTicket["mixes"]): readonly Finding[] {
+  const needed = neededOf(mixes).flatMap(({ line, amount }) => treatments.filter((one) => one.line === line).map((treatment) => ({ treatment, amount })));
+  return needed.flatMap(({ treatment, amount }) => {
+    const total = needed
+      .filter((other) => other.treatment.productId === treatment.productId && other.amount.dimension === amount.dimension)
+      .reduce((sum, other) => sum + other.amount.amount, 0n);
+    return checkStock(treatment, amount.dimension === "mass" ? { dimension: "mass", amount: total } : { dimension: "volume", amount: total });
+  });
+}
+
+/** Findings that say the same in the same words are said once, about everything that they are said of. */
 function eachOnce(findings: readonly Finding[]): readonly Finding[] {
-  const seen = new Map(findings.map((finding) => [JSON.stringify(finding), finding]));
+  const seen = new Map<string, Finding>();
+  for (const finding of findings) {
+    const words = JSON.stringify({ ...finding, about: [] });
+    seen.set(words, { ...finding, about: [...new Set([...(seen.get(words)?.about ?? []), ...finding.about])] });
+  }
   return [...seen.values()];
 }
 
@@ -84,7 +129,8 @@ interface Worked {
 function workOut(question: TicketQuestion, pack: RulePack | undefined): Worked {
   const mixes: (GranularMix | SprayMix)[] = [];
   const findings: Finding[] = [];
-  for (const treatment of question.treatments.filter(isSpread)) {
+  const treatments = keptFromRoundingUp(question, pack);
+  for (const treatment of treatments.filter(isSpread)) {
     const treated = treatedLawns(treatment, question.lawns, pack);
     findings.push(...treated.findings);
     if (treatment.rate.basis !== "product-mass-per-area") {
@@ -95,23 +141,26 @@ function workOut(question: TicketQuestion, pack: RulePack | undefined): Worked {
     mixes.push(worked.mix);
     findings.push(...worked.findings);
   }
-  for (const tank of tanksOf(question.treatments.filter(isSprayed))) {
+  for (const tank of tanksOf(treatments.filter(isSprayed))) {
     const treated = tank.map((treatment) => treatedLawns(treatment, question.lawns, pack));
     findings.push(...treated.flatMap((one) => one.findings));
     const lawns = smallestAreas(treated.map((one) => one.lawns));
     if (lawns.every(({ treatedArea }) => treatedArea.amount === 0n)) continue;
     const worked = mixSpray(tank, lawns, question.settings);
+    findings.push(...worked.findings);
+    if (worked.mix === undefined) continue;
     mixes.push(worked.mix);
-    findings.push(...worked.findings, ...sharedTank(tank));
+    findings.push(...checkSpray(tank, worked.mix));
   }
   return { mixes, findings };
 }
 
-/** Sprays of one machine on the same lawns go into one tank. */
+/** Sprays of one machine at one output on the same lawns go into one tank. */
 function tanksOf(treatments: readonly SprayTreatment[]): readonly (readonly SprayTreatment[])[] {
   const tanks = new Map<string, SprayTreatment[]>();
   for (const treatment of treatments) {
-    const key = JSON.stringify([treatment.gear.equipmentId, treatment.zoneIds.toSorted()]);
+    const { equipmentId, carrier } = treatment.gear;
+    const key = JSON.stringify([equipmentId, String(carrier.rate.amount), String(carrier.rate.per), [...new Set(treatment.zoneIds)].toSorted()]);
     tanks.set(key, [...(tanks.get(key) ?? []), treatment]);
   }
   return [...tanks.values()];
@@ -135,21 +184,6 @@ function notByWeight({ label, gear }: TicketTreatment): Finding {
     toDo: "Plan it by weight, or take a sprayer.",
     about: [label.productName, gear.name],
   });
-}
-
-function sharedTank(tank: readonly SprayTreatment[]): readonly Finding[] {
-  if (tank.length < 2) return [];
-  const names = tank.map(({ label }) => label.productName);
-  return [
-    note({
-      rule: "try-a-jar-first",
-      source: "handbook",
-      what: `${names.join(" and ")} share a tank.`,
-      toDo: "Where you have not mixed them before, try them in a jar first; a label's words on mixing win.",
-      citation: "Kopec, University of Arizona, May 1999: jar test",
-      about: names,
-    }),
-  ];
 }
 
 interface Needed {
@@ -182,11 +216,12 @@ function deliveredTo({ lawns, treatments }: TicketQuestion, mixes: MixTicket["mi
   });
 }
 
-/** What could not be counted among the nutrients says so: a sum without it is no sum. */
-function unstatedNutrients({ treatments }: TicketQuestion, mixes: MixTicket["mixes"]): readonly Finding[] {
+/** What could not be counted among the nutrients says so: a sum without it is no sum. What the law said already is not said again. */
+function unstatedNutrients({ treatments }: TicketQuestion, mixes: MixTicket["mixes"], law: readonly Finding[]): readonly Finding[] {
+  const isSaid = (productName: string) => law.some(({ rule, about }) => rule === "analysis-not-read" && about.includes(productName));
   return neededOf(mixes).flatMap(({ line, amount }) => {
     const treatment = treatments.find((one) => one.line === line);
-    if (treatment === undefined || !isFertilizer(underLaw(treatment))) return [];
+    if (treatment === undefined || isSaid(treatment.label.productName)) return [];
     const brought = nutrientsInProduct(treatment.label, amount);
     if (brought === undefined || brought.ok) return [];
     return [

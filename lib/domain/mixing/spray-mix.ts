@@ -1,13 +1,14 @@
-import { type Finding, note, takeCare } from "#domain/foundation/finding";
+import { type Finding, hold, takeCare } from "#domain/foundation/finding";
 import { invariant } from "#domain/foundation/invariant";
-import { canonicalAmountOf, type ExactQuantity, type Measure, multiplyExact, settle } from "#domain/quantities/exact-quantity";
+import { canonicalAmountOf, type ExactQuantity, type Measure, multiplyExact } from "#domain/quantities/exact-quantity";
 import { formatQuantity } from "#domain/quantities/format-quantity";
-import { allocate, compare, type Quantity, sum } from "#domain/quantities/quantity";
+import { allocate, type Quantity, smallest, sum } from "#domain/quantities/quantity";
 import { concentrationInSpray, type Rate, times } from "#domain/quantities/rate";
-import { divideRational, type Rational, rational, roundToWhole } from "#domain/quantities/rational";
-import { FORMULATIONS, type ProductRate } from "#domain/label/label-facts";
-import { belowFirstMark, measureOut, noTool } from "#domain/mixing/granular-mix";
-import { type TicketSettings, type TicketSprayer, type TicketTreatment } from "#domain/mixing/ticket-question";
+import { addRational, divideRational, rational, roundToWhole } from "#domain/quantities/rational";
+import { amountOfMarks } from "#domain/quantities/rounding";
+import { FORMULATIONS, type LabelFacts, type ProductRate } from "#domain/label/label-facts";
+import { ceilingOf, measureOut, smallerOf } from "#domain/mixing/granular-mix";
+import { type TicketSettings, type TicketSprayer, type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { type TreatedLawn } from "#domain/mixing/treated-area";
 
 export type SprayTreatment = TicketTreatment & { readonly gear: TicketSprayer };
@@ -36,7 +37,7 @@ export interface TankLoad {
   readonly number: number;
   readonly finished: Quantity<"volume">;
   readonly products: readonly SprayedAmount[];
-  /** Finished volume less what the liquid products take up. */
+  /** Finished volume less what the liquid products take up; nothing where they don't fit, which is held. */
   readonly water: Quantity<"volume">;
 }
 
@@ -58,16 +59,38 @@ export interface SprayMix {
   readonly steps: readonly string[];
 }
 
-/** In the order in which they go into the tank: by formulation, and by name where two are of one kind. */
+/** More fillings than this in one visit are a slip in an area or a tank's size. A setting of the house. */
+const MOST_LOADS = 200n;
+
+/**
+ * In the order in which they go into the tank: by formulation, and by name where two are of one kind. A fertilizer that
+ * is no pesticide goes in before all but water-soluble bags (Manitoba Guide to Crop Protection, quoted by the Canola
+ * Council of Canada, 2013).
+ */
 export function inMixingOrder(treatments: readonly SprayTreatment[]): readonly SprayTreatment[] {
-  const place = ({ label }: TicketTreatment) => FORMULATIONS.indexOf(label.formulation);
   return treatments.toSorted(
-    (left, right) => place(left) - place(right) || left.label.productName.localeCompare(right.label.productName, "en"),
+    ({ label: left }, { label: right }) =>
+      turnInTank(left) - turnInTank(right) ||
+      FORMULATIONS.indexOf(left.formulation) - FORMULATIONS.indexOf(right.formulation) ||
+      left.productName.localeCompare(right.productName, "en"),
   );
+}
+
+/** Bags, then fertilizers, then the rest. */
+function turnInTank({ analysis, epaRegistrationNumber, formulation }: LabelFacts): 0 | 1 | 2 {
+  if (formulation === "water-soluble bag") return 0;
+  return analysis !== "none" && analysis !== "unknown" && epaRegistrationNumber === "none" ? 1 : 2;
 }
 
 function rateTimes(rate: ProductRate, area: Measure<"area">): ExactQuantity<"mass"> | ExactQuantity<"volume"> {
   return rate.basis === "product-mass-per-area" ? times(rate, area) : times(rate, area);
+}
+
+/** The product in a volume of finished spray at the concentration that gives the rate. */
+function inFinished(rate: ProductRate, carrier: TicketSprayer["carrier"], finished: Quantity<"volume">): ExactQuantity<"mass"> | ExactQuantity<"volume"> {
+  return rate.basis === "product-mass-per-area"
+    ? times(concentrationInSpray(rate, carrier.rate), finished)
+    : times(concentrationInSpray(rate, carrier.rate), finished);
 }
 
 /** Marks of the tank's gauge in a number of loads as equal as marks go, or full tanks and a short one. */
@@ -80,33 +103,44 @@ function loadMarks(marks: bigint, mostMarks: bigint, how: TicketSettings["tankLo
   return Array.from({ length: Number(count) }, (_unused, index) => (BigInt(index) < more ? least + 1n : least));
 }
 
+/** The marks that the spray takes and that a tank holds; half a canonical unit is allowed for, because sizes are stored whole. */
+function marksOfVisit(gear: TicketSprayer, area: Quantity<"area">, tankMark: Measure<"volume">): { readonly wanted: bigint; readonly perTank: bigint } {
+  const mark = canonicalAmountOf(tankMark);
+  const reach = addRational(canonicalAmountOf(gear.capacity), rational(1n, 2n));
+  return {
+    wanted: roundToWhole(divideRational(canonicalAmountOf(times(gear.carrier.rate, area)), mark), "nearest"),
+    perTank: roundToWhole(divideRational(reach, mark), "down"),
+  };
+}
+
 /**
  * Works a spray out for one visit: finished volume from the carrier rate and the treated area, to the nearest mark of
  * the tank's gauge; loads by the tank's size; each product of each load rounded by itself to its tool's mark, never above
- * the label's highest rate on the ground that the load covers. The loads add up to the visit and the lawns add up to it.
+ * the label's highest rate on the ground that the load covers, nor above the concentration which that rate makes in the
+ * load (by half a canonical unit at most). The loads add up to the visit and the lawns add up to it. There is no mix, but
+ * a hold, where the sprayer puts out nothing, where its tank is smaller than one mark of the gauge, and where it would be
+ * filled more often than any day takes. Products that don't fit into the water are a hold too; the mix then has no water.
  * Throws when there is no treatment or no area.
  */
 export function mixSpray(
   treatments: readonly SprayTreatment[],
   lawns: readonly TreatedLawn[],
   settings: TicketSettings,
-): { readonly mix: SprayMix; readonly findings: readonly Finding[] } {
+): { readonly mix: SprayMix | undefined; readonly findings: readonly Finding[] } {
   const ordered = inMixingOrder(treatments);
   const gear = ordered[0]?.gear;
   const area = sum("area", lawns.map(({ treatedArea }) => treatedArea));
   invariant(gear !== undefined && area.amount > 0n, "a spray has products and ground");
-  const mark = canonicalAmountOf(settings.tankMark);
-  const marksOf = (volume: Measure<"volume">, mode: "nearest" | "down") => roundToWhole(divideRational(canonicalAmountOf(volume), mark), mode);
-  const wantedMarks = marksOf(times(gear.carrier.rate, area), "nearest");
-  const marks = wantedMarks === 0n ? 1n : wantedMarks;
-  const volumeOfMarks = (count: bigint) => settle(multiplyExact(settings.tankMark, rational(count)), "nearest");
-  const shares = loadMarks(marks, marksOf(gear.capacity, "down"), settings.tankLoads);
-  const loads = shares.map((share, index) => tankLoad(ordered, { number: index + 1, finished: volumeOfMarks(share), part: rational(share, marks), area }));
+  const { wanted, perTank } = marksOfVisit(gear, area, settings.tankMark);
+  const findings = unworkable(gear, wanted, perTank);
+  if (findings.length > 0) return { mix: undefined, findings };
+  const marks = wanted === 0n ? 1n : wanted;
+  const volumeOfMarks = (count: bigint) => smallest(amountOfMarks(settings.tankMark, count), gear.capacity);
+  const loads = loadMarks(marks, perTank, settings.tankLoads).map((share, index) =>
+    tankLoad(ordered, { number: index + 1, finished: volumeOfMarks(share), ground: multiplyExact(area, rational(share, marks)), carrier: gear.carrier }),
+  );
   const finished = sum("volume", loads.map((load) => load.finished));
   const products = ordered.map((treatment) => sprayedProduct(treatment, gear, loads));
-  const weights = lawns.map(({ treatedArea }) => treatedArea.amount);
-  const volumes = allocate(finished, weights);
-  const perLawn = products.map(({ total }) => allocate<"mass" | "volume">(total, weights));
   const mix: SprayMix = {
     kind: "spray",
     gearName: gear.name,
@@ -114,51 +148,92 @@ export function mixSpray(
     finished,
     products,
     loads,
-    lawns: lawns.map((lawn, index) => ({
-      ...lawn,
-      finished: volumes[index] ?? { dimension: "volume", amount: 0n },
-      products: products.map(({ line }, product) => ({
-        line,
-        amount: (perLawn[product]?.[index] ?? { dimension: "volume", amount: 0n }),
-        marks: null,
-      })),
-    })),
+    lawns: sharedOut(lawns, finished, products),
     steps: mixingSteps(ordered),
   };
-  return { mix, findings: sprayFindings(ordered, mix, gear) };
+  return { mix, findings: wanted === 0n ? [lessThanAMark(gear)] : [] };
+}
+
+function lessThanAMark({ name }: TicketSprayer): Finding {
+  return takeCare({
+    rule: "spray-less-than-a-mark",
+    source: "house",
+    what: `This visit takes less spray than half a mark of the gauge of ${name}.`,
+    figure: "One mark is mixed with the product for this ground, which makes it thinner.",
+    toDo: "Spray all of it evenly on this ground, or take a smaller sprayer with finer marks.",
+    about: [name],
+  });
+}
+
+/** What keeps a spray from being worked out at all, whatever goes into it. */
+function unworkable(gear: TicketSprayer, marks: bigint, perTank: bigint): readonly Finding[] {
+  const words = { source: "house", about: [gear.name] } as const;
+  if (gear.carrier.rate.amount === 0n) {
+    return [hold("office", { ...words, rule: "sprayer-puts-out-nothing", what: `${gear.name} is entered as putting out no spray.`, toDo: "Calibrate it, or enter what it puts out." })];
+  }
+  if (perTank === 0n) {
+    const figure = `Its tank holds ${formatQuantity(gear.capacity, "us")}, which is less than one mark of the gauge.`;
+    return [hold("office", { ...words, rule: "tank-smaller-than-a-mark", what: `The tank of ${gear.name} is too small for the marks it is filled by.`, figure, toDo: "Enter the tank's size, or finer marks in the settings." })];
+  }
+  const count = (marks + perTank - 1n) / perTank;
+  if (count <= MOST_LOADS) return [];
+  const figure = `It would be filled ${String(count)} times; more than ${String(MOST_LOADS)} are not worked out.`;
+  return [hold("office", { ...words, rule: "too-many-loads", what: `${gear.name} would have to be filled too often for one visit.`, figure, toDo: "Look at the areas and at the tank's size, or take a larger sprayer." })];
+}
+
+function sharedOut(lawns: readonly TreatedLawn[], finished: Quantity<"volume">, products: readonly SprayedProduct[]): readonly SprayedLawn[] {
+  const weights = lawns.map(({ treatedArea }) => treatedArea.amount);
+  const volumes = allocate(finished, weights);
+  const perLawn = products.map(({ line, total }) => ({ line, shares: allocate<"mass" | "volume">(total, weights) }));
+  return lawns.map((lawn, index) => ({
+    ...lawn,
+    finished: shareOf(volumes, index),
+    products: perLawn.map(({ line, shares }): SprayedAmount => ({ line, amount: shareOf(shares, index), marks: null })),
+  }));
+}
+
+function shareOf<Share>(shares: readonly Share[], index: number): Share {
+  const share = shares[index];
+  invariant(share !== undefined, "every lawn has its share");
+  return share;
 }
 
 interface LoadShare {
   readonly number: number;
   readonly finished: Quantity<"volume">;
-  /** What part of the visit this load is. */
-  readonly part: Rational;
-  readonly area: Quantity<"area">;
+  /** The part of the visit's ground that this load covers. */
+  readonly ground: ExactQuantity<"area">;
+  readonly carrier: TicketSprayer["carrier"];
 }
 
-function tankLoad(treatments: readonly SprayTreatment[], { number, finished, part, area }: LoadShare): TankLoad {
-  const ground = multiplyExact(area, part);
-  const products = treatments.map(({ line, rate, use, tool }): SprayedAmount => {
-    const wanted = rateTimes(rate, ground);
-    const most = use.rates.basis === rate.basis ? rateTimes(use.rates.high, ground) : wanted;
-    const fitting = tool !== "none" && tool.mark.dimension === wanted.dimension ? tool : undefined;
-    const measured = measureOut<"mass" | "volume">(wanted, most, fitting);
+function tankLoad(treatments: readonly SprayTreatment[], { number, finished, ground, carrier }: LoadShare): TankLoad {
+  const products = treatments.map((treatment): SprayedAmount => {
+    const { line, rate, use } = treatment;
+    const ceiling: ProductRate = rate.basis === "product-mass-per-area" ? ceilingOf(rate, use.rates) : ceilingOf(rate, use.rates);
+    const most = smallerOf<"mass" | "volume">(rateTimes(ceiling, ground), inFinished(ceiling, carrier, finished));
+    const measured = measureOut<"mass" | "volume">(rateTimes(rate, ground), most, fittingTool(treatment));
     return { line, amount: measured.amount, marks: measured.marks };
   });
   const liquid = products.reduce((total, { amount }) => total + (amount.dimension === "volume" ? amount.amount : 0n), 0n);
-  invariant(liquid <= finished.amount, "the products of a load fit into its finished volume");
-  return { number, finished, products, water: { dimension: "volume", amount: finished.amount - liquid } };
+  const water = liquid < finished.amount ? finished.amount - liquid : 0n;
+  return { number, finished, products, water: { dimension: "volume", amount: water } };
+}
+
+/** The tool that measures a product, where it measures by what the plan counts: a cup is no tool for what is weighed. */
+export function fittingTool({ tool, rate }: SprayTreatment): TicketTool | undefined {
+  if (tool === "none") return undefined;
+  return tool.mark.dimension === (rate.basis === "product-mass-per-area" ? "mass" : "volume") ? tool : undefined;
 }
 
 function sprayedProduct(treatment: SprayTreatment, gear: TicketSprayer, loads: readonly TankLoad[]): SprayedProduct {
-  const { line, label, rate, tool } = treatment;
+  const { line, label, rate } = treatment;
   const amounts = loads.map(({ products }) => products.find((product) => product.line === line)?.amount);
   const amount = amounts.reduce((total, part) => total + (part?.amount ?? 0n), 0n);
   const isMass = rate.basis === "product-mass-per-area";
   return {
     line,
     productName: label.productName,
-    toolName: tool === "none" ? null : tool.name,
+    toolName: fittingTool(treatment)?.name ?? null,
     total: isMass ? { dimension: "mass", amount } : { dimension: "volume", amount },
     concentration: isMass ? concentrationInSpray(rate, gear.carrier.rate) : concentrationInSpray(rate, gear.carrier.rate),
   };
@@ -171,36 +246,4 @@ function mixingSteps(treatments: readonly SprayTreatment[]): readonly string[] {
     ...treatments.map(({ label }) => `Add ${label.productName} (${label.formulation}); let it mix in before the next.`),
     "Fill up with water to the finished volume; keep the agitation on until the tank is empty.",
   ];
-}
-
-function sprayFindings(treatments: readonly SprayTreatment[], mix: SprayMix, gear: TicketSprayer): readonly Finding[] {
-  const findings: Finding[] = [];
-  for (const { line, label, tool } of treatments) {
-    const marks = mix.loads.map(({ products }) => products.find((product) => product.line === line)?.marks);
-    if (tool === "none") findings.push(noTool(label.productName, "a cup or scale"));
-    else if (marks.includes(null)) findings.push(belowFirstMark(label.productName, "a load", tool.name));
-  }
-  if (gear.holdUp === "unknown") {
-    findings.push(
-      takeCare({
-        rule: "hold-up-not-measured",
-        source: "house",
-        what: `What pump and hose of ${gear.name} hold is not known.`,
-        toDo: "Measure the hose once: the next lawn gets the last mix first.",
-        about: [gear.name],
-      }),
-    );
-  } else if (gear.holdUp.amount > 0n) {
-    const isMore = compare(gear.holdUp, mix.finished) >= 0;
-    const words = {
-      rule: "hold-up",
-      source: "handbook",
-      what: `Pump and hose of ${gear.name} hold ${formatQuantity(gear.holdUp, "us")}: this lawn gets the last mix first.`,
-      ...(isMore ? { figure: `That is all of the ${formatQuantity(mix.finished, "us")} of this visit.` } : {}),
-      toDo: "Make sure that the mix in the hose may go on this lawn.",
-      about: [gear.name],
-    } as const;
-    findings.push(isMore ? takeCare(words) : note(words));
-  }
-  return findings;
 }

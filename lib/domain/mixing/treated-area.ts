@@ -16,7 +16,8 @@ export interface TreatedLawn {
 
 /**
  * The area of each lawn of a treatment less what stays clear of water for it. What is kept clear belongs to treatment,
- * equipment and rule: the same lawn can have two treated areas. A strip larger than the lawn leaves nothing, as a hold.
+ * equipment and rule: the same lawn can have two treated areas. A strip larger than the lawn, and a lawn
+ * without an area, leave nothing, as a hold.
  */
 export function treatedLawns(
   treatment: TicketTreatment,
@@ -31,7 +32,7 @@ export function treatedLawns(
       findings.push(...found);
       const { zoneId, letter, name, area: lawnArea } = lawn;
       const isNothingLeft = keptClear.amount >= lawnArea.amount;
-      if (isNothingLeft) findings.push(nothingLeft(treatment, name));
+      if (isNothingLeft) findings.push(nothingLeft(treatment, lawn));
       const treatedArea: Quantity<"area"> = { dimension: "area", amount: isNothingLeft ? 0n : lawnArea.amount - keptClear.amount };
       return { zoneId, letter, name, lawnArea, keptClear, treatedArea };
     });
@@ -46,13 +47,14 @@ function placementOf(treatment: TicketTreatment) {
   };
 }
 
-function nothingLeft({ label }: TicketTreatment, lawnName: string): Finding {
+function nothingLeft({ label }: TicketTreatment, { name, area }: TicketLawn): Finding {
+  const isEmpty = area.amount === 0n;
   return hold("office", {
     rule: "nothing-left-to-treat",
     source: "house",
-    what: `Nothing of ${lawnName} is left to treat with ${label.productName}.`,
-    figure: "The strip along the water is as large as the lawn.",
-    toDo: "Take the lawn off this visit, or measure the strip again.",
-    about: [label.productName, lawnName],
+    what: `Nothing of ${name} is left to treat with ${label.productName}.`,
+    figure: isEmpty ? "The lawn is entered without an area." : "The strip along the water is as large as the lawn.",
+    toDo: isEmpty ? "Measure the lawn and enter its area." : "Take the lawn off this visit, or measure the strip again.",
+    about: [label.productName, name],
   });
 }

@@ -8,6 +8,8 @@ const POINTS_AN_INCH = 72;
 const MARGIN_POINTS = 9;
 /** Air between two lines, as a part of the letter height; capitals have nothing below the line (house rule). */
 const LEAST_GAP_SHARE = 0.15;
+/** Air that is left between a tail and the accent below it (house rule). */
+const LEAST_AIR_SHARE = 0.05;
 /** Beyond this, taller letters only crowd the sign (house rule). */
 const MOST_GAP_SHARE = 0.75;
 /** How far letters may be narrowed, step by step, before the sign is refused; their height stays (house rule). */
@@ -20,7 +22,11 @@ const STEP_POINTS = 0.5;
 /** The measures of the letters in use, in parts of the font size. */
 export interface LetterMeasure {
   readonly capHeightEm: number;
-  widthEm(text: string): number;
+  readonly widthEm: (text: string) => number;
+  /** How far accents reach above a capital. */
+  readonly riseEm: (text: string) => number;
+  /** How far commas and tails reach below the line. */
+  readonly dropEm: (text: string) => number;
 }
 
 export interface FittedSign {
@@ -32,8 +38,8 @@ export interface FittedSign {
   readonly fontSizePoints: number;
   /** 100 where the letters have the width that they were drawn with. */
   readonly letterWidthPercent: number;
-  /** From the foot of one line to the top of the next. */
-  readonly gapPoints: number;
+  /** From the foot of each line to the top of the capitals of the next: one fewer than the lines. */
+  readonly gapsPoints: readonly number[];
 }
 
 /** The largest sign that fits on the paper at hand, in points. */
@@ -96,21 +102,45 @@ function fitShape(
   law: SignLaw,
   letters: LetterMeasure,
 ): FittedSign | undefined {
-  const least = law.leastLetterHeightInches * POINTS_AN_INCH;
   const roomHigh = shape.heightPoints - 2 * MARGIN_POINTS;
-  for (const letterHeightPoints of heightsFrom(roomHigh, least)) {
+  for (const letterHeightPoints of heightsFrom(roomHigh, law.leastLetterHeightInches * POINTS_AN_INCH)) {
     const fontSizePoints = letterHeightPoints / letters.capHeightEm;
     const pointsAnEm = (fontSizePoints * shape.letterWidthPercent) / 100;
     const widthOf = (text: string) => letters.widthEm(text) * pointsAnEm;
     const lines = breakLines(phrases, widthOf, shape.widthPoints - 2 * MARGIN_POINTS);
     if (lines === undefined) continue;
     const spare = roomHigh - lines.length * letterHeightPoints;
-    const gaps = Math.max(lines.length - 1, 1);
-    if (spare < LEAST_GAP_SHARE * letterHeightPoints * gaps) continue;
-    const gapPoints = Math.min(spare / gaps, MOST_GAP_SHARE * letterHeightPoints);
-    return { ...shape, lines, letterHeightPoints, fontSizePoints, gapPoints };
+    const least = leastGaps(lines, letters, fontSizePoints);
+    if (spare < sumOf(least)) continue;
+    const gapsPoints = evenGaps(least, Math.min(spare, sumOf(least.map((gap) => Math.max(gap, MOST_GAP_SHARE * letterHeightPoints)))));
+    return { ...shape, lines, letterHeightPoints, fontSizePoints, gapsPoints };
   }
   return undefined;
+}
+
+const sumOf = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0);
+
+/** The gaps by which no line touches the next. */
+function leastGaps(lines: readonly string[], letters: LetterMeasure, fontSizePoints: number): readonly number[] {
+  const letterHeight = letters.capHeightEm * fontSizePoints;
+  return lines.slice(1).map((line, index) => {
+    const meeting = (letters.dropEm(lines[index] ?? "") + letters.riseEm(line)) * fontSizePoints;
+    return Math.max(LEAST_GAP_SHARE * letterHeight, meeting + LEAST_AIR_SHARE * letterHeight);
+  });
+}
+
+/** Gaps that fill the room as evenly as their least sizes let them. */
+function evenGaps(least: readonly number[], roomPoints: number): readonly number[] {
+  let left = roomPoints;
+  let sharers = least.length;
+  // The widest first: what needs more than its share takes it, and the others share what is left.
+  for (const gap of [...least].sort((a, b) => b - a)) {
+    if (gap <= left / sharers) break;
+    left -= gap;
+    sharers -= 1;
+  }
+  const share = sharers === 0 ? 0 : left / sharers;
+  return least.map((gap) => Math.max(gap, share));
 }
 
 function heightsFrom(most: number, least: number): number[] {

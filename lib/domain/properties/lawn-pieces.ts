@@ -4,15 +4,15 @@ import { decimal, toNumber } from "#domain/quantities/rational";
 import { inUnit, isZero, type Quantity } from "#domain/quantities/quantity";
 import { negate, signed, type SignedQuantity } from "#domain/quantities/signed-quantity";
 import { type Corner } from "#domain/turf/polygon-area";
-import { lawnAreaOf, type MeasuredPiece, type MeasuredShape, measureArea } from "#domain/turf/field-area";
+import { type AreaMeasurement, lawnAreaOf, type MeasuredPiece, type MeasuredShape, measureArea } from "#domain/turf/field-area";
 import { placeOnPlan, type DrawnPiece, drawPiece } from "#domain/properties/piece-outline";
 
 /** The shapes in which lawns are measured, in the order in which they are offered. */
 export const PIECE_SHAPES = ["rectangle", "offsets", "triangle", "trapezoid", "circle", "average-radius", "corners"] as const;
 export type PieceShape = (typeof PIECE_SHAPES)[number];
 
-/** Grass, or a bed, house, drive or pool within it that is taken off. */
-export const PIECE_USES = ["lawn", "cut-out"] as const;
+/** Grass; a bed, house, drive or pool within it that is taken off; or water beside it, which is drawn and counts nothing. */
+export const PIECE_USES = ["lawn", "cut-out", "water"] as const;
 export type PieceUse = (typeof PIECE_USES)[number];
 
 /** What is typed for each shape. `step` and `widths` go along a line; `corners` are pairs, east and north. */
@@ -42,7 +42,9 @@ export type TypedPiece = {
 } & Readonly<Partial<Record<PieceMeasure, string>>>;
 
 /** A piece that was read: its exact area, and how it is drawn. */
-export interface LawnPiece extends MeasuredPiece {
+export interface LawnPiece {
+  readonly use: PieceUse;
+  readonly measurement: AreaMeasurement;
   readonly name: string;
   readonly shape: PieceShape;
   readonly drawn: DrawnPiece;
@@ -200,7 +202,7 @@ export function readLawnPiece(piece: TypedPiece): Outcome<LawnPiece> {
   return accept({ use: piece.use, name: piece.name, shape: piece.shape, measurement: measurement.value, drawn });
 }
 
-/** A lawn as it was measured, piece by piece. */
+/** A lawn as it was measured, piece by piece; water among them counts nothing. */
 export interface MeasuredLawn {
   readonly area: Quantity<"area">;
   readonly pieces: readonly LawnPiece[];
@@ -217,7 +219,8 @@ export function readLawn(typed: readonly TypedPiece[]): Outcome<MeasuredLawn> {
     if (!read.ok) return { ok: false, refusal: { ...read.refusal, field: `${String(place)}.${read.refusal.field}` } };
     pieces.push(read.value);
   }
-  const area = lawnAreaOf(pieces);
+  const counted = pieces.flatMap(({ use, measurement }): MeasuredPiece[] => (use === "water" ? [] : [{ use, measurement }]));
+  const area = lawnAreaOf(counted);
   if (!area.ok) return area;
   if (isZero(area.value)) {
     return badInput("pieces", "no grass", "a piece of lawn that is larger than what is cut out", "Nothing is left of this lawn: its first piece is lawn, and what is cut out is smaller.");

@@ -23,12 +23,16 @@ export interface ProductUnderLaw {
   readonly grade: Grade | "none" | "unknown";
 }
 
+/** A product and the lawns on which it goes down: what the law asks of one lawn it does not ask of another. */
+export interface ProductOnLawns extends ProductUnderLaw {
+  readonly lawns: readonly LawnUnderLaw[];
+}
+
 export interface NutrientLawQuestion {
   readonly state: UsState;
   readonly pack: RulePack | undefined;
   readonly on: CalendarDate;
-  readonly products: readonly ProductUnderLaw[];
-  readonly lawns: readonly LawnUnderLaw[];
+  readonly products: readonly ProductOnLawns[];
   /** Whether the ground is frozen or saturated; the crew sees it on the day. */
   readonly frozenOrSaturated: "yes" | "no" | "not-looked-at";
 }
@@ -60,16 +64,17 @@ export function checkNutrientLaw(question: NutrientLawQuestion): readonly Findin
   return [
     ...fertilizers.flatMap((product) => checkPhosphorus(product, question)),
     ...checkGround(fertilizers, question),
+    ...checkBlackout(fertilizers, question),
     ...(facts?.["hard-surfaces"].onFile === true ? [hardSurfaces(fertilizers, facts["hard-surfaces"].citation)] : []),
     ...notOnFile(fertilizers, question),
   ];
 }
 
 function namesOf(products: readonly ProductUnderLaw[]): readonly string[] {
-  return products.map(({ name }) => name);
+  return [...new Set(products.map(({ name }) => name))];
 }
 
-function checkPhosphorus(product: ProductUnderLaw, question: NutrientLawQuestion): readonly Finding[] {
+function checkPhosphorus(product: ProductOnLawns, question: NutrientLawQuestion): readonly Finding[] {
   const rule = question.pack?.facts.phosphorus;
   if (rule?.onFile !== true || product.grade === "none") return [];
   if (product.grade === "unknown") {
@@ -84,7 +89,7 @@ function checkPhosphorus(product: ProductUnderLaw, question: NutrientLawQuestion
     ];
   }
   if (product.grade.phosphatePercent.numerator === 0n) return [];
-  return question.lawns.flatMap((lawn) => judgePhosphorus(product, lawn, question.on, rule));
+  return product.lawns.flatMap((lawn) => judgePhosphorus(product, lawn, question.on, rule));
 }
 
 function judgePhosphorus(
@@ -95,8 +100,7 @@ function judgePhosphorus(
 ): readonly Finding[] {
   const { testWithinMonths, newLawnGrowingSeasons } = rule.value;
   if (lawn.establishedOn !== "unknown" && isNewLawn(lawn.establishedOn, on, newLawnGrowingSeasons)) return [];
-  const recent = lawn.soilTests.filter(({ sampledOn }) => sampledOn <= on && monthsBefore(on, testWithinMonths) <= sampledOn);
-  const latest = [...recent].sort((left, right) => (left.sampledOn < right.sampledOn ? 1 : -1)).find(({ phosphorus }) => phosphorus !== "not-tested");
+  const latest = latestOnPhosphorus(lawn.soilTests.filter(({ sampledOn }) => sampledOn <= on && monthsBefore(on, testWithinMonths) <= sampledOn));
   if (latest?.phosphorus === "deficient") return [];
   const figure =
     latest === undefined
@@ -113,6 +117,16 @@ function judgePhosphorus(
       about: [product.name, lawn.name],
     }),
   ];
+}
+
+/** Of the tests that looked at phosphorus the latest; of two of one day the one that shows no need. */
+function latestOnPhosphorus(tests: readonly SoilTestFact[]): SoilTestFact | undefined {
+  return tests
+    .filter(({ phosphorus }) => phosphorus !== "not-tested")
+    .reduce<SoilTestFact | undefined>((latest, test) => {
+      if (latest === undefined || test.sampledOn > latest.sampledOn) return test;
+      return test.sampledOn === latest.sampledOn && test.phosphorus === "sufficient" ? test : latest;
+    }, undefined);
 }
 
 /** Growing seasons are counted by calendar year, the year of seeding or sodding the first: a reading of the house. */
@@ -156,6 +170,26 @@ function checkGround(fertilizers: readonly ProductUnderLaw[], question: Nutrient
       rule: "look-at-the-ground",
       source: "law",
       what: "Look at the ground first: no fertilizer on frozen or saturated ground.",
+      citation: rule.citation,
+      about: namesOf(fertilizers),
+    }),
+  ];
+}
+
+/** Days of the year on which the law lets no fertilizer down, whose end may be in the next year. */
+function checkBlackout(fertilizers: readonly ProductUnderLaw[], { pack, on }: NutrientLawQuestion): readonly Finding[] {
+  const rule = pack?.facts["blackout-dates"];
+  if (rule?.onFile !== true) return [];
+  const day = on.slice(5);
+  const found = rule.value.find(({ from, until }) => (from <= until ? from <= day && day <= until : from <= day || day <= until));
+  if (found === undefined) return [];
+  return [
+    hold("license-holder", {
+      rule: "blackout-dates",
+      source: "law",
+      what: "On this day of the year no fertilizer may go down.",
+      figure: `The law's days are from ${found.from} to ${found.until}, month and day.`,
+      toDo: "Move the visit to another day.",
       citation: rule.citation,
       about: namesOf(fertilizers),
     }),

@@ -73,6 +73,7 @@ export interface RulePack {
     readonly "hard-surfaces": PackFact<"clean-up-at-once">;
     readonly "nitrogen-per-application": PackFact<NitrogenCapRule>;
     readonly "nitrogen-per-year": PackFact<NitrogenCapRule>;
+    /** First and last day as month and day, "12-01" to "03-01": the second may be in the next year. */
     readonly "blackout-dates": PackFact<readonly { readonly from: string; readonly until: string }[]>;
     readonly "supervision-of-technicians": PackFact<string>;
   };

@@ -28,6 +28,11 @@ describe("breakSpans", () => {
     expect(linesOf([plain("from "), bold("9:12"), plain(", then")], width)).toEqual(["from", "9:12,", "then"]);
   });
 
+  test("breaks a word that is too wide after a hyphen, and leaves a number whole that fits on a line of its own", () => {
+    expect(linesOf([plain("Hohenlohe-Schillingsberg")], lettering.widthOf("Hohenlohe-Schill", plain("")))).toEqual(["Hohenlohe-", "Schillingsberg"]);
+    expect(linesOf([plain("call 317-555-0142")], lettering.widthOf("317-555-0142", plain("")) + 1)).toEqual(["call", "317-555-0142"]);
+  });
+
   test("begins a new line at a line feed and keeps a no-break space", () => {
     expect(linesOf([plain("one\ntwo")], 500)).toEqual(["one", "two"]);
     expect(linesOf([plain("about 12\u00a0fl\u00a0oz")], lettering.widthOf("about 12", plain("")) + 2)).toEqual(["about", "12\u00a0fl\u00a0oz"]);

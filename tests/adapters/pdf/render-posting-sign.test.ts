@@ -2,7 +2,7 @@ import { createRequire } from "node:module";
 import { describe, expect, test } from "vitest";
 import { renderPostingSign } from "#adapters/pdf/render-posting-sign";
 import { type SignLaw } from "#domain/papers/posting-sign";
-import { type ReadPage, type ReadText, readPaper, wordsIn } from "../../support/read-paper";
+import { type ReadPage, type ReadText, collisionsIn, readPaper, wordsIn } from "../../support/read-paper";
 import { COMPANY, ILLINOIS_SIGN, INDIANA_SIGN, signOf } from "../../support/sample-papers";
 
 const requireFrom = createRequire(import.meta.url);
@@ -108,6 +108,36 @@ describe.each(laws)("a sign of $law.jurisdiction", ({ law, required }) => {
     expect(marks).toHaveLength(1);
     expect(marks.some(({ x, baseline }) => isInside(x, baseline))).toBe(false);
   });
+});
+
+describe("what stands outside the cut lines", () => {
+  const size = (law: SignLaw, paper: "letter" | "a4") => renderPostingSign(signOf({ ...law, colorWords: `${law.colorWords}, as the law’s own text has it` }), paper);
+
+  test.each(["letter", "a4"] as const)("does not touch on %s paper, and begins where printers reach", async (paper) => {
+    for (const law of [INDIANA_SIGN, ILLINOIS_SIGN]) {
+      const rendered = await size(law, paper);
+      if (!rendered.ok) throw new Error(rendered.refusal.sentence);
+      const read = await readPaper(rendered.value);
+      // The letters of the signs themselves are measured above, by their outlines.
+      const strips = { ...read, pages: read.pages.map((page) => ({ ...page, texts: page.texts.filter(({ emHeight }) => emHeight < 12) })) };
+      expect(collisionsIn(strips, 14)).toEqual([]);
+      const turned = read.pages.flatMap(({ texts }) => texts.filter(({ isTurned }) => isTurned));
+      const ends = turned.map(({ baseline, width }) => [baseline, baseline + width]);
+      for (const [start = 0, end = 0] of ends) expect([start >= 17.5, end <= (read.pages[0]?.height ?? 0) - 17.5]).toEqual([true, true]);
+    }
+  });
+});
+
+test("an accent does not run into the line above it", async () => {
+  const page = await signPage(ILLINOIS_SIGN, "Müller Lawn & Landscape LLC");
+  const { xs, ys } = cutLines(page);
+  const lines = textsInside(page, xs.slice(0, 2), ys.slice(0, 2));
+  const accented = lines.findIndex(({ text }) => text.includes("Ü"));
+  const line = lines[accented];
+  const above = lines[accented - 1];
+  if (line === undefined || above === undefined) throw new Error("the name stands below the words of the law");
+  const top = line.baseline + (line.emHeight * bold.glyphForCodePoint("Ü".codePointAt(0) ?? 0).bbox.maxY) / bold.unitsPerEm;
+  expect(above.baseline - top).toBeGreaterThan(1);
 });
 
 describe("a sign that can't be made", () => {

@@ -8,10 +8,17 @@ test("a use is found by its own name and by no other", () => {
   expect(useNamed(label, "feeding")).toBeUndefined();
 });
 
-// Common practice: what must be wetted and suspended goes in before what mixes by itself.
-test("what must be suspended stands before oils, and what dissolves stands last in the tank", () => {
-  const order = (formulation: (typeof FORMULATIONS)[number]) => FORMULATIONS.indexOf(formulation);
-  expect(order("wettable powder")).toBeLessThan(order("suspension concentrate"));
-  expect(order("suspension concentrate")).toBeLessThan(order("emulsifiable concentrate"));
-  expect(order("emulsifiable concentrate")).toBeLessThan(order("soluble liquid"));
+// Manitoba Guide to Crop Protection, quoted by the Canola Council of Canada (2013): bags, powders and granules and
+// flowables, solutions, emulsifiable concentrates, surfactants.
+test("bags go first, then what is suspended, then solutions, then oils, then surfactants", () => {
+  const named: readonly (typeof FORMULATIONS)[number][] = [
+    "water-soluble bag",
+    "wettable powder",
+    "water-dispersible granule",
+    "suspension concentrate",
+    "soluble liquid",
+    "emulsifiable concentrate",
+    "surfactant",
+  ];
+  expect(FORMULATIONS.filter((formulation) => named.includes(formulation))).toEqual(named);
 });

@@ -5,7 +5,7 @@ test("every field has words, a heading and a hint that ends as a sentence does",
   for (const field of [...Object.values(GENERAL_FIELDS), ...Object.values(USE_FIELDS)]) {
     expect(field.words).toMatch(/^[A-Z]/);
     expect(field.group).toMatch(/^[A-Z]/);
-    expect(field.hint).toMatch(/[.]$/);
+    expect(field.hint).toMatch(/^[A-Z].*[.]$/);
   }
 });
 

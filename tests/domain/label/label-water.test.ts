@@ -23,7 +23,7 @@ function plain(answer: unknown): unknown {
 
 describe("watering in", () => {
   const twoDays = { anchor: "calendar-day", days: 2 };
-  test.each([
+  const cases: readonly (readonly [string, unknown, unknown, string])[] = [
     ["0.25 in within 2 days", twoDays, { least: inches("0.25"), most: "none" }, "not-stated"],
     ["1/4 inch within 24 hours", { anchor: "application-end", durationMinutes: 1440 }, { least: inches("0.25"), most: "none" }, "not-stated"],
     ["at least 0.5 in", "not-stated", { least: inches("0.5"), most: "none" }, "not-stated"],
@@ -31,7 +31,8 @@ describe("watering in", () => {
     ["water in with 0.5 inches of water within 2 days; rain does not count", twoDays, { least: inches("0.5"), most: "none" }, "does-not-count"],
     ["within 2 days", twoDays, "not-stated", "not-stated"],
     ["water in", "not-stated", "not-stated", "not-stated"],
-  ])("%s", (value, by, depth, rain) => {
+  ];
+  test.each(cases)("%s", (value, by, depth, rain) => {
     expect(plain(readWateringIn(value))).toEqual(plain(accept({ kind: "watering-in", by, depth, rain })));
   });
 

@@ -1,263 +1,184 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { type CalendarDate } from "#domain/foundation/calendar-date";
+import { type Finding } from "#domain/foundation/finding";
 import { measureInUnit } from "#domain/quantities/exact-quantity";
-import { of, sum } from "#domain/quantities/quantity";
+import { of } from "#domain/quantities/quantity";
 import { rateOf } from "#domain/quantities/rate";
 import { toNumber } from "#domain/quantities/rational";
-import { type GranularMix } from "#domain/mixing/granular-mix";
+import { gradeOf } from "#domain/turf/nutrients";
 import { makeMixTicket, neededOf } from "#domain/mixing/mix-ticket";
-import { type SprayMix } from "#domain/mixing/spray-mix";
 import { type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
-import { valueOf } from "../../support/crew";
-import { BARRIER, FEED, IRON, LAWN, QUESTION, SPRAYER, SPREADER } from "../../support/ticket";
+import { BARRIER, CUP, FEED, holdsOf, IRON, LAWN, QUESTION, rulesOf, SCALE, SPRAYER, SPREADER, sprayOf, ticketOf, UNCALIBRATED, withFeed, withIron } from "../../support/ticket";
 
-const ticketOf = (question: Partial<TicketQuestion> = {}) => valueOf(makeMixTicket({ ...QUESTION, ...question }));
-const rulesOf = (question: Partial<TicketQuestion> = {}) => ticketOf(question).findings.map(({ level, rule }) => `${level} ${rule}`);
-const holdsOf = (question: Partial<TicketQuestion> = {}) => rulesOf(question).filter((rule) => rule.startsWith("hold"));
-const granular = (question: Partial<TicketQuestion> = {}) => ticketOf(question).mixes.find((mix): mix is GranularMix => mix.kind === "granular");
-const spray = (question: Partial<TicketQuestion> = {}) => ticketOf(question).mixes.find((mix): mix is SprayMix => mix.kind === "spray");
-const withFeed = (more: Partial<TicketTreatment>) => ({ treatments: [{ ...FEED, ...more }] });
-const withIron = (more: Partial<TicketTreatment>) => ({ treatments: [{ ...IRON, ...more }] });
+const BACK = { ...LAWN, zoneId: "back", letter: "B", name: "Back", area: of("sq ft", 3000n) };
+const starter: TicketTreatment = { ...FEED, line: 6, productId: "starter", label: { ...FEED.label, productName: "Seedbed 18", analysis: { grade: gradeOf("18", "24", "6"), release: { kind: "not-stated" } } } };
+const findingsOf = (rule: string, question: Partial<TicketQuestion>) => ticketOf(question).findings.filter((finding) => finding.rule === rule);
 
-describe("amounts", () => {
-  // Common practice: 2.5 lb per 1,000 sq ft of a 32 % feed is 0.8 lb of nitrogen per 1,000 sq ft.
-  test("2.5 lb of a 32 % feed is 0.8 lb of nitrogen per 1,000 sq ft, half of it quick", () => {
-    const ticket = ticketOf({ treatments: [FEED] });
-    expect(granular({ treatments: [FEED] })?.total).toEqual(of("lb", 5n));
-    const nutrients = ticket.delivered[0]?.nutrients;
-    expect(nutrients && toNumber(measureInUnit(nutrients.nitrogen, "lb"))).toBeCloseTo(0.8 * 2, 12);
-    expect(nutrients?.quickNitrogen !== "not-stated" && nutrients && toNumber(measureInUnit(nutrients.quickNitrogen, "lb"))).toBeCloseTo(0.8, 12);
-  });
-
-  // Common practice: 1.5 fl oz per 1,000 sq ft on 2,000 sq ft is 3 fl oz.
-  test("1.5 fl oz per 1,000 sq ft on 2,000 sq ft is 3 fl oz, six marks of a half-ounce cup, in 3 gal", () => {
-    const mix = spray();
-    expect(mix?.products[0]?.total).toEqual(of("fl oz", 3n));
-    expect(mix?.finished).toEqual(of("gal", 3n));
-    expect(mix?.loads).toHaveLength(1);
-    expect(mix?.loads[0]?.products[0]?.marks).toBe(6n);
-  });
-
-  test("two passes at half rate put half of the amount down each", () => {
-    const [lawn] = granular()?.lawns ?? [];
-    expect(lawn && toNumber(measureInUnit(lawn.perPass, "lb"))).toBe(2.5);
-  });
-
-  test("more than a tank is loads of one size, or full tanks and a short one, and both add up", () => {
-    const lawns = [{ ...LAWN, area: of("sq ft", 150_000n) }];
-    const even = spray({ lawns });
-    expect(even?.loads.map(({ finished }) => finished)).toEqual([of("gal", 75n), of("gal", 75n), of("gal", 75n)]);
-    const full = spray({ lawns, settings: { ...QUESTION.settings, tankLoads: "full-tanks-then-a-short-one" } });
-    expect(full?.loads.map(({ finished }) => finished)).toEqual([of("gal", 100n), of("gal", 100n), of("gal", 25n)]);
-  });
-
+describe("what goes together", () => {
   test("products of one machine on the same lawns share a tank, in mixing order; each spread product is a pass of its own", () => {
     const powder: TicketTreatment = { ...IRON, line: 4, label: { ...IRON.label, productName: "Zinc Powder", formulation: "wettable powder" } };
     const ticket = ticketOf({ treatments: [IRON, powder, FEED, BARRIER] });
     expect(ticket.mixes.map(({ kind }) => kind)).toEqual(["granular", "granular", "spray"]);
-    expect(spray({ treatments: [IRON, powder] })?.products.map(({ productName }) => productName)).toEqual(["Zinc Powder", "Rustwater Iron"]);
+    expect(sprayOf({ treatments: [IRON, powder] })?.products.map(({ productName }) => productName)).toEqual(["Zinc Powder", "Rustwater Iron"]);
   });
 
-  test("a strip along water is taken off for the product that may not go there", () => {
+  test("the order in which lawns are named makes no other tank; another output, machine or lawn does", () => {
+    const lawns = [LAWN, BACK];
+    const tanks = (other: Partial<TicketTreatment>) => {
+      const zoneIds = ["front", "back"];
+      return ticketOf({ lawns, treatments: [{ ...IRON, zoneIds }, { ...IRON, line: 4, productId: "other", zoneIds, ...other }] }).mixes.length;
+    };
+    expect(tanks({ zoneIds: ["back", "front"] })).toBe(1);
+    expect(tanks({ zoneIds: ["back"] })).toBe(2);
+    expect(tanks({ gear: { ...SPRAYER, equipmentId: "another" } })).toBe(2);
+    expect(tanks({ gear: { ...SPRAYER, carrier: { ...SPRAYER.carrier, rate: rateOf("carrier-volume-per-area", "2", "gal per 1,000 sq ft") } } })).toBe(2);
+  });
+
+  test("what shares a tank goes on the smallest area that any of its products leaves", () => {
+    // 415 ILCS 65/5a: the iron is a fertilizer and keeps 15 ft clear; the weed control keeps the crew's own 4 ft.
     const lawns = [{ ...LAWN, waterEdges: [{ name: "the pond", length: of("ft", 50n), width: of("ft", 4n) }] }];
-    // 415 ILCS 65/5a: 3 ft with a deflector (the crew's own 4 ft is wider), 15 ft for the sprayer.
-    expect(granular({ lawns })?.lawns[0]?.treatedArea).toEqual(of("sq ft", 1800n));
-    expect(spray({ lawns })?.lawns[0]?.treatedArea).toEqual(of("sq ft", 1250n));
-    expect(holdsOf({ lawns: [{ ...LAWN, waterEdges: [{ name: "the pond", length: of("ft", 500n), width: of("ft", 4n) }] }] })).toContain("hold nothing-left-to-treat");
+    const weedControl: TicketTreatment = { ...IRON, line: 4, productId: "weed", label: { ...IRON.label, productName: "Dandeloss", analysis: "none" } };
+    for (const treatments of [[IRON, weedControl], [weedControl, IRON]]) {
+      expect(sprayOf({ lawns, treatments })?.lawns[0]?.treatedArea).toEqual(of("sq ft", 1250n));
+    }
+    expect(sprayOf({ lawns, treatments: [weedControl] })?.lawns[0]?.treatedArea).toEqual(of("sq ft", 1800n));
   });
 
-  test("less than half a mark stays as it is and asks for a finer tool", () => {
-    const lawns = [{ ...LAWN, area: of("sq ft", 40n) }];
-    expect(granular({ lawns })?.lawns[0]?.marks).toBeNull();
-    expect(rulesOf({ lawns })).toContain("take-care below-first-mark");
+  test("a spray that has no ground left is no mix and is held", () => {
+    const lawns = [{ ...LAWN, waterEdges: [{ name: "the pond", length: of("ft", 500n), width: of("ft", 4n) }] }];
+    expect(ticketOf({ lawns, treatments: [IRON] }).mixes).toEqual([]);
+    expect(holdsOf({ lawns, treatments: [IRON] })).toContain("hold nothing-left-to-treat");
+  });
+
+  test("a spreader takes nothing by volume", () => {
+    expect(holdsOf(withIron({ gear: SPREADER }))).toContain("hold rate-for-a-spreader");
   });
 });
 
-describe("closing sums and maxima", () => {
-  const areas = fc.array(fc.bigInt(200n, 60_000n), { minLength: 1, maxLength: 4 });
-  const tenths = fc.bigInt(10n, 30n);
-
-  const lawnsOf = (sizes: readonly bigint[]) => sizes.map((size, index) => ({ ...LAWN, zoneId: String(index), area: of("sq ft", size) }));
-  const onAll = (sizes: readonly bigint[], treatment: TicketTreatment) => ({ ...treatment, zoneIds: sizes.map((_size, index) => String(index)) });
-
-  test("lawns and loads add up to the visit exactly, and no load passes the label's highest rate", () => {
-    fc.assert(
-      fc.property(areas, tenths, fc.constantFrom("same-size-every-time", "full-tanks-then-a-short-one"), (sizes, rate, tankLoads) => {
-        const planned = rateOf("product-volume-per-area", { numerator: rate, denominator: 15n }, "fl oz per 1,000 sq ft");
-        const mix = spray({ lawns: lawnsOf(sizes), treatments: [onAll(sizes, { ...IRON, rate: planned })], settings: { ...QUESTION.settings, tankLoads } });
-        if (mix === undefined) throw new Error("There is a spray.");
-        const [product] = mix.products;
-        expect(sum("volume", mix.loads.map(({ finished }) => finished))).toEqual(mix.finished);
-        expect(sum("volume", mix.lawns.map(({ finished }) => finished))).toEqual(mix.finished);
-        for (const parts of [mix.loads, mix.lawns]) {
-          const amounts = parts.map(({ products: [part] }) => part?.amount.amount ?? -1n);
-          expect(amounts.reduce((total, amount) => total + amount, 0n)).toBe(product?.total.amount);
-        }
-        const ground = sizes.reduce((total, size) => total + size, 0n);
-        const highest = of("fl oz", { numerator: ground * 2n, denominator: 1000n }).amount;
-        expect(product && product.total.amount <= highest + BigInt(mix.loads.length)).toBe(true);
-        for (const { finished } of mix.loads) expect(finished.amount <= SPRAYER.capacity.amount).toBe(true);
-      }),
-    );
+describe("sums over the visit", () => {
+  test("what the visit takes of each product is what its mixes say", () => {
+    expect(neededOf(ticketOf().mixes)).toEqual([
+      { line: 1, amount: of("lb", 5n) },
+      { line: 2, amount: of("fl oz", 3n) },
+    ]);
   });
 
-  test("what is weighed out never passes the label's highest rate on any lawn, and the lawns add up", () => {
-    fc.assert(
-      fc.property(areas, tenths, (sizes, rate) => {
-        const planned = rateOf("product-mass-per-area", { numerator: rate, denominator: 10n }, "lb per 1,000 sq ft");
-        const mix = granular({ lawns: lawnsOf(sizes), treatments: [onAll(sizes, { ...FEED, rate: planned })] });
-        expect(mix && sum("mass", mix.lawns.map(({ amount }) => amount))).toEqual(mix?.total);
-        for (const { amount, treatedArea } of mix?.lawns ?? []) {
-          expect(amount.amount * of("sq ft", 1000n).amount <= of("lb", 3n).amount * treatedArea.amount).toBe(true);
-        }
-      }),
-    );
+  test("stock is judged by all that the visit takes of a product, said once", () => {
+    const lawns = [LAWN, BACK];
+    const onBack = { ...FEED, line: 4, zoneIds: ["back"] };
+    const holding = (pounds: bigint) => ({ lawns, treatments: [FEED, onBack].map((treatment) => ({ ...treatment, onHand: of("lb", pounds) })) });
+    expect(holdsOf(holding(13n))).toEqual([]);
+    expect(findingsOf("stock-short", holding(12n))).toMatchObject([{ figure: "The visit needs 12½ lb; the shop and the trucks hold 12 lb." }]);
   });
 
-  test("a higher rate loses no finding but those that asked for more", () => {
-    const lawns = [{ ...LAWN, waterEdges: [{ name: "the pond", length: "unknown", width: "unknown" } as const] }];
+  // Common practice: 2.5 lb per 1,000 sq ft of a 32 % feed is 0.8 lb of nitrogen per 1,000 sq ft.
+  test("the nutrients of a lawn are those of all that goes down on it", () => {
+    const { delivered } = ticketOf({ lawns: [LAWN, BACK] });
+    const [front, back] = delivered.map(({ nutrients }) => toNumber(measureInUnit(nutrients.nitrogen, "lb")));
+    // 5 lb of 32 %, and 3 fl oz at 11 lb per gal of 6 %.
+    expect(front).toBeCloseTo(1.6 + ((3 * 11) / 128) * 0.06, 12);
+    expect(back).toBe(0);
+  });
+
+  test("what can't be counted among the nutrients holds, and an analysis that nobody read is said once", () => {
+    expect(holdsOf(withIron({ label: { ...IRON.label, density: "unknown" } }))).toContain("hold nutrients-not-countable");
+    const unread = withFeed({ label: { ...FEED.label, analysis: "unknown" } });
+    expect(holdsOf(unread)).toEqual(["hold analysis-not-read"]);
+    expect(holdsOf({ ...unread, state: "IN" })).toEqual(["hold nutrients-not-countable"]);
+  });
+
+  test("Illinois holds phosphate without a test that shows a need, on the lawns that get it; Indiana says that its law is not on file", () => {
+    const lawns = [LAWN, BACK];
+    const treatments = [starter, { ...FEED, zoneIds: ["front", "back"] }];
+    expect(findingsOf("phosphorus-without-need", { lawns, treatments })).toMatchObject([{ about: ["Seedbed 18", "Front"] }]);
+    expect(rulesOf({ lawns, treatments, state: "IN" })).toContain("take-care nutrient-law-not-on-file");
+    expect(holdsOf({ lawns, treatments, state: "IN" })).toEqual([]);
+  });
+});
+
+describe("findings", () => {
+  test("the gravest stand first, each is said once, and the calibration's own is among them", () => {
+    const question = { lawns: [{ ...LAWN, grassesAssumed: true }], treatments: [{ ...FEED, labelConfirmedBy: null }, { ...IRON, calibrationFinding: UNCALIBRATED }, BARRIER] };
+    const { findings } = ticketOf(question);
+    const places = findings.map(({ level }) => ["hold", "take-care", "note"].indexOf(level));
+    expect(places).toEqual(places.toSorted((left, right) => left - right));
+    const said = findings.map(({ rule, what, figure }: Finding) => JSON.stringify([rule, what, figure]));
+    expect(new Set(said).size).toBe(said.length);
+    expect(rulesOf(question)).toContain("take-care calibration-none");
+  });
+
+  const unmeasured = { waterEdges: [{ name: "the pond", length: "unknown", width: "unknown" } as const] };
+  /** Findings that ask for more of something, and may go when there is more. */
+  const ofTooLittle = new Set(["take-care label-rate-below-lowest", "take-care rounded-below-lowest", "take-care below-first-mark", "note setting-of-another-rate", "take-care setting-of-another-rate"]);
+
+  test("a higher rate of what is spread loses no finding but those that asked for more", () => {
+    const lawns = [{ ...LAWN, ...unmeasured }];
     fc.assert(
       fc.property(fc.bigInt(5n, 60n), fc.bigInt(0n, 40n), (rate, more) => {
-        const at = (tenth: bigint) =>
-          rulesOf({ lawns, forecastHighF: 85, ...withFeed({ rate: rateOf("product-mass-per-area", { numerator: tenth, denominator: 10n }, "lb per 1,000 sq ft"), labelConfirmedBy: null }) });
-        const about = new Set(["take-care label-rate-below-lowest", "take-care below-first-mark", "note setting-of-another-rate"]);
+        const at = (tenths: bigint) =>
+          rulesOf({ lawns, forecastHighF: 85, ...withFeed({ rate: rateOf("product-mass-per-area", { numerator: tenths, denominator: 10n }, "lb per 1,000 sq ft"), labelConfirmedBy: null, onHand: of("lb", 8n) }) });
         const higher = at(rate + more);
-        for (const rule of at(rate)) if (!about.has(rule)) expect(higher).toContain(rule);
+        for (const rule of at(rate)) if (!ofTooLittle.has(rule)) expect(higher).toContain(rule);
+      }),
+    );
+  });
+
+  test("a higher rate of what is sprayed loses none either, not even where the products no longer fit into the tank", () => {
+    fc.assert(
+      fc.property(fc.bigInt(1n, 300n), fc.bigInt(0n, 300n), (rate, more) => {
+        const at = (ounces: bigint) =>
+          rulesOf({ forecastHighF: 85, ...withIron({ rate: rateOf("product-volume-per-area", ounces, "fl oz per 1,000 sq ft"), onHand: of("fl oz", 20n) }) });
+        const higher = at(rate + more);
+        for (const rule of at(rate)) if (!ofTooLittle.has(rule)) expect(higher).toContain(rule);
       }),
     );
   });
 
   test("the same job in metric and US units is the same ticket", () => {
-    const us = ticketOf({ treatments: [FEED] });
     // 2.5 lb per 1,000 sq ft is 2.5 x 453.59237 g on 92.90304 m2.
-    expect(ticketOf(withFeed({ rate: rateOf("product-mass-per-area", { numerator: 25n * 45_359_237n, denominator: 92_903_040n }, "g per m2") }))).toEqual(us);
+    const metric = withFeed({ rate: rateOf("product-mass-per-area", { numerator: 25n * 45_359_237n, denominator: 92_903_040n }, "g per m2") });
+    expect(ticketOf(metric)).toEqual(ticketOf({ treatments: [FEED] }));
   });
 });
 
-describe("findings of the label", () => {
-  test("a plan inside everything is held by nothing", () => {
-    expect(holdsOf()).toEqual([]);
-  });
+test("whatever sizes, rates, tools and tanks are entered, a ticket is worked out with its findings and nothing throws", () => {
+  const size = fc.oneof(fc.constant(0n), fc.bigInt(1n, 200n), fc.bigInt(1n, 10n ** 9n));
+  const capacity = fc.oneof(fc.constant(0n), fc.bigInt(1n, 50n), fc.bigInt(1n, 400n));
+  const tool = fc.constantFrom<TicketTreatment["tool"]>("none", CUP, SCALE);
+  fc.assert(
+    fc.property(fc.array(size, { minLength: 1, maxLength: 3 }), capacity, fc.bigInt(0n, 400n), fc.bigInt(0n, 40n), tool, (sizes, hold, rate, output, measuredBy) => {
+      const lawns = sizes.map((amount, index) => ({ ...LAWN, zoneId: String(index), name: String(index), area: of("sq ft", amount) }));
+      const zoneIds = lawns.map(({ zoneId }) => zoneId);
+      const tenth = (value: bigint) => ({ numerator: value, denominator: 10n });
+      const sprayer = { ...SPRAYER, capacity: of("gal", hold), carrier: { ...SPRAYER.carrier, rate: rateOf("carrier-volume-per-area", tenth(output), "gal per 1,000 sq ft") } };
+      const treatments: readonly TicketTreatment[] = [
+        { ...FEED, zoneIds, tool: measuredBy, gear: { ...SPREADER, capacity: of("lb", hold) }, rate: rateOf("product-mass-per-area", tenth(rate), "lb per 1,000 sq ft") },
+        { ...IRON, zoneIds, tool: measuredBy, gear: sprayer, rate: rateOf("product-volume-per-area", tenth(rate), "fl oz per 1,000 sq ft") },
+        { ...IRON, line: 9, productId: "weighed", zoneIds, tool: measuredBy, gear: sprayer, rate: rateOf("product-mass-per-area", tenth(rate), "lb per 1,000 sq ft") },
+      ];
+      const { mixes } = ticketOf({ lawns, treatments });
+      for (const mix of mixes) {
+        if (mix.kind === "granular") continue;
+        for (const { finished, products, water } of mix.loads) {
+          const liquid = products.reduce((total, { amount }) => total + (amount.dimension === "volume" ? amount.amount : 0n), 0n);
+          expect(water.amount).toBe(liquid < finished.amount ? finished.amount - liquid : 0n);
+          expect(finished.amount <= sprayer.capacity.amount).toBe(true);
+        }
+      }
+    }),
+  );
+});
 
-  test("above the highest rate is a hold that nobody may answer; below the lowest wants care", () => {
-    const at = (pounds: string) => withFeed({ rate: rateOf("product-mass-per-area", pounds, "lb per 1,000 sq ft") });
-    expect(ticketOf(at("3.1")).findings[0]).toMatchObject({ level: "hold", rule: "label-rate-above-highest", answerableBy: "nobody" });
-    expect(rulesOf(at("3"))).not.toContain("hold label-rate-above-highest");
-    expect(rulesOf(at("1.9"))).toContain("take-care label-rate-below-lowest");
-    expect(rulesOf(at("2"))).not.toContain("take-care label-rate-below-lowest");
-  });
-
-  test("a grass that the label does not name holds; one that is assumed wants care; a label nobody read for it holds", () => {
-    expect(holdsOf({ lawns: [{ ...LAWN, grasses: ["tall fescue", "zoysiagrass"] }] })).toContain("hold grass-not-on-label");
-    expect(rulesOf({ lawns: [{ ...LAWN, grassesAssumed: true }] })).toContain("take-care grass-assumed");
-    expect(holdsOf(withFeed({ use: { ...FEED.use, grasses: "unknown" } }))).toContain("hold grasses-not-read");
-    expect(holdsOf({ lawns: [{ ...LAWN, grasses: ["zoysiagrass"] }], ...withFeed({ use: { ...FEED.use, grasses: "any turfgrass" } }) })).toEqual([]);
-  });
-
-  test("a sprayer that puts out more or less than the label's spray volume holds", () => {
-    const at = (gallons: string) => withIron({ gear: { ...SPRAYER, carrier: { ...SPRAYER.carrier, rate: rateOf("carrier-volume-per-area", gallons, "gal per 1,000 sq ft") } } });
-    expect(holdsOf(at("2"))).toEqual([]);
-    expect(holdsOf(at("2.01"))).toContain("hold carrier-out-of-range");
-    expect(holdsOf(at("0.9"))).toContain("hold carrier-out-of-range");
-    expect(holdsOf(withIron({ use: { ...IRON.use, carrier: "unknown" } }))).toContain("hold carrier-not-read");
-  });
-
-  const past = (on: string, pounds: string) => ({
-    on: on as CalendarDate,
-    productId: "barrier",
-    activeIngredients: [{ name: "velodiamine", rate: rateOf("active-ingredient-mass-per-area", pounds, "lb per acre") }],
-  });
-
-  test("sooner than the label's least days holds, on the lawn that had it", () => {
-    const on = (day: string) => ({ lawns: [{ ...LAWN, history: [past(day, "0.1")] }], treatments: [BARRIER] });
-    expect(holdsOf(on("2026-02-14"))).toContain("hold too-soon-again");
-    expect(holdsOf(on("2026-02-13"))).toEqual([]);
-  });
-
-  // 3 lb per 1,000 sq ft of 0.37 % is 0.0111 lb, 0.4835 lb per acre.
-  test("a season's limit counts the active ingredient over all products and the lawn's calendar year", () => {
-    const on = (day: string, pounds: string) => ({ lawns: [{ ...LAWN, history: [{ ...past(day, pounds), productId: "another" }] }], treatments: [BARRIER] });
-    expect(holdsOf(on("2026-01-10", "1.01"))).toEqual([]);
-    expect(holdsOf(on("2026-01-10", "1.02"))).toContain("hold season-limit-passed");
-    expect(holdsOf(on("2025-12-31", "1.02"))).toEqual([]);
-    const twice = { treatments: [BARRIER, { ...BARRIER, line: 4, productId: "other", rate: rateOf("product-mass-per-area", "4", "lb per 1,000 sq ft") }] };
-    expect(holdsOf(twice)).toEqual([]);
-    expect(holdsOf({ ...twice, lawns: [{ ...LAWN, history: [{ ...past("2026-01-10", "0.5"), productId: "another" }] }] })).toContain("hold season-limit-passed");
-    expect(holdsOf({ treatments: [{ ...BARRIER, label: { ...BARRIER.label, activeIngredients: "unknown" } }] })).toContain("hold season-limit-undecided");
-  });
-
-  test("an entry that nobody confirmed holds, and the office answers by confirming it", () => {
-    expect(ticketOf(withFeed({ labelConfirmedBy: null })).findings[0]).toMatchObject({ rule: "label-not-confirmed", answerableBy: "office" });
-  });
-
-  test("every fact that nobody has read holds and says what is missing", () => {
-    const unread = { ...IRON.use, carrier: "unknown", leastDaysBetween: "unknown", seasonLimits: "unknown", stainsHardSurfaces: "unknown", grasses: "unknown" } as const;
-    const rules = holdsOf(withIron({ use: unread, label: { ...IRON.label, isRestrictedUse: "unknown", density: "unknown" } }));
-    for (const rule of ["carrier-not-read", "interval-not-read", "season-limit-not-read", "staining-not-read", "grasses-not-read", "restricted-use-not-read", "nutrients-not-countable"]) {
-      expect(rules).toContain(`hold ${rule}`);
+describe("what is refused", () => {
+  test("a visit without a treatment, a treatment for no lawn, and one for a lawn that is not part of the visit, by name", () => {
+    expect(makeMixTicket({ ...QUESTION, treatments: [] })).toMatchObject({ ok: false, refusal: { field: "treatments" } });
+    for (const zoneIds of [[], ["elsewhere"], ["front", "elsewhere"]]) {
+      expect(makeMixTicket({ ...QUESTION, treatments: [{ ...FEED, zoneIds }] })).toMatchObject({ ok: false, refusal: { field: "zoneIds" } });
     }
   });
-});
 
-describe("findings of the weather", () => {
-  // Common practice: cool-season turf gets feed and iron in the 70s F and waits in the 80s.
-  test("the 70s go, the 80s wait; the label's own limit holds at and above it", () => {
-    expect(rulesOf({ forecastHighF: 79 }).filter((rule) => /hot|heat/u.test(rule))).toEqual([]);
-    expect(rulesOf({ forecastHighF: 80 })).toEqual(expect.arrayContaining(["hold too-hot", "take-care heat-on-cool-season-turf"]));
-    expect(holdsOf({ forecastHighF: 80, treatments: [FEED] })).toEqual([]);
-    const warm = { forecastHighF: 90, lawns: [{ ...LAWN, grasses: ["zoysiagrass"] as const }], ...withFeed({ use: { ...FEED.use, grasses: "any turfgrass" } }) };
-    expect(rulesOf(warm)).not.toContain("take-care heat-on-cool-season-turf");
-  });
-
-  test("a day without a forecast can't be judged where a limit is on file or nobody has read whether there is one", () => {
-    expect(holdsOf({ forecastHighF: "not-entered" })).toEqual(["hold forecast-not-entered"]);
-    expect(holdsOf({ forecastHighF: "not-entered", treatments: [FEED] })).toEqual([]);
-    expect(makeMixTicket({ ...QUESTION, forecastHighF: 400 })).toMatchObject({ ok: false, refusal: { field: "forecastHighF" } });
+  test("two treatments of one line, and one lawn twice, are broken invariants", () => {
+    expect(() => makeMixTicket({ ...QUESTION, treatments: [FEED, { ...IRON, line: FEED.line }] })).toThrow("a line of its own");
+    expect(() => makeMixTicket({ ...QUESTION, lawns: [LAWN, LAWN] })).toThrow("there once");
   });
 });
-
-describe("findings of stock, crew and law", () => {
-  test("less on hand than the visit needs holds", () => {
-    expect(holdsOf(withFeed({ onHand: of("lb", "4.99") }))).toContain("hold stock-short");
-    expect(holdsOf(withFeed({ onHand: of("lb", 5n) }))).toEqual([]);
-    expect(holdsOf(withFeed({ onHand: of("gal", 5n) }))).toContain("hold stock-by-another-measure");
-  });
-
-  test("an expired license is never named on a ticket with a pesticide; a technician wants a supervisor", () => {
-    const by = (license: TicketQuestion["applicator"]["license"], treatments: readonly TicketTreatment[]) => rulesOf({ applicator: { name: "Rowan Ash", license }, treatments });
-    expect(by({ standing: "expired" }, [BARRIER])).toContain("hold license-missing");
-    expect(by({ standing: "none" }, [FEED])).toContain("take-care license-missing");
-    expect(by({ standing: "stands", kind: "registered-technician", number: "T-1" }, [BARRIER])).toContain("take-care technician-under-supervision");
-  });
-
-  test("Illinois holds phosphate without a test that shows a need; Indiana says that its law is not on file", () => {
-    const starter = withFeed({ label: { ...FEED.label, analysis: { grade: { ...BARRIER_GRADE, phosphatePercent: { numerator: 24n, denominator: 1n } }, release: { kind: "not-stated" } } } });
-    expect(holdsOf(starter)).toContain("hold phosphorus-without-need");
-    expect(rulesOf({ ...starter, state: "IN" })).toContain("take-care nutrient-law-not-on-file");
-    expect(holdsOf({ ...starter, state: "IN" })).toEqual([]);
-  });
-
-  test("a setting that was found at another rate says so", () => {
-    expect(rulesOf(withFeed({ rate: rateOf("product-mass-per-area", "2", "lb per 1,000 sq ft") }))).toContain("note setting-of-another-rate");
-    expect(rulesOf()).not.toContain("note setting-of-another-rate");
-    expect(rulesOf(withFeed({ gear: { ...SPREADER, setting: "not-calibrated" } }))).not.toContain("note setting-of-another-rate");
-  });
-});
-
-test("a visit without a treatment, and a treatment for no lawn of the property, are refused by name", () => {
-  expect(makeMixTicket({ ...QUESTION, treatments: [] })).toMatchObject({ ok: false, refusal: { field: "treatments" } });
-  expect(makeMixTicket({ ...QUESTION, treatments: [{ ...FEED, zoneIds: ["elsewhere"] }] })).toMatchObject({ ok: false, refusal: { field: "zoneIds" } });
-});
-
-test("what the visit takes of each product is what its mixes say", () => {
-  expect(neededOf(ticketOf().mixes)).toEqual([
-    { line: 1, amount: of("lb", 5n) },
-    { line: 2, amount: of("fl oz", 3n) },
-  ]);
-});
-
-const BARRIER_GRADE = BARRIER.label.analysis === "none" || BARRIER.label.analysis === "unknown" ? FAIL() : BARRIER.label.analysis.grade;
-function FAIL(): never {
-  throw new Error("The label of a test has an analysis.");
-}

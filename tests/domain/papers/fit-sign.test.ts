@@ -5,7 +5,13 @@ import { type SignLaw } from "#domain/papers/posting-sign";
 import { COMPANY, ILLINOIS_SIGN, INDIANA_SIGN } from "../../support/sample-papers";
 
 // Letters of one width, half the size, with capitals of seven tenths: every figure below can be checked by hand.
-const letters = { capHeightEm: 0.7, widthEm: (text: string) => text.length * 0.5 };
+// Umlauts reach a fifth of an em above a capital, commas a tenth below the line.
+const letters = {
+  capHeightEm: 0.7,
+  widthEm: (text: string) => text.length * 0.5,
+  riseEm: (text: string) => (/[ÄÖÜ]/.test(text) ? 0.2 : 0),
+  dropEm: (text: string) => (text.includes(",") ? 0.1 : 0),
+};
 const room = { widthPoints: 583, heightPoints: 727 };
 
 function fitted(law: SignLaw, name = COMPANY.name): FittedSign {
@@ -60,6 +66,17 @@ describe("fitSign", () => {
     expect(fitted(ILLINOIS_SIGN).lines.filter((line) => line.startsWith("-"))).toEqual([]);
   });
 
+  test("leaves room for an accent below a tail", () => {
+    const words = ["KEEPKEEPKE", "OFF,OFF,OF", "ÜBERÜBERÜB", "GRASSGRASS", "LAWNLAWNLA", "TODAYTODAY", "MARKERMARK"];
+    const { gapsPoints, lines, fontSizePoints } = fitted(lawOf(words.join(" "), { orientation: "as-given" }));
+    expect(lines).toEqual(words);
+    const least = 0.3 * fontSizePoints;
+    expect(gapsPoints[1]).toBeGreaterThan(least);
+    // The others share what is left.
+    for (const gap of [...gapsPoints.slice(0, 1), ...gapsPoints.slice(2)]) expect(gap).toBeCloseTo(gapsPoints[0] ?? 0, 9);
+    expect(gapsPoints[0]).toBeLessThan(least);
+  });
+
   test("breaks between phrases rather than inside one", () => {
     // "KEEP OFF THE" would fit on the second line as well; the letters are as tall as the long word lets them be.
     const law = { ...INDIANA_SIGN, phrases: ["APPLICATIONS", "KEEP OFF", "THE LAWN"].map((text) => ({ kind: "words" as const, text })) };
@@ -75,12 +92,12 @@ describe("fitSign", () => {
           expect(outcome.refusal.found).toContain(name.toUpperCase());
           return;
         }
-        const { lines, letterHeightPoints, gapPoints, letterWidthPercent, fontSizePoints, widthPoints, heightPoints } = outcome.value;
+        const { lines, letterHeightPoints, gapsPoints, letterWidthPercent, fontSizePoints, widthPoints, heightPoints } = outcome.value;
         const words = law.phrases.map((phrase) => (phrase.kind === "words" ? phrase.text : phrase.kind === "company-name" ? name : COMPANY.phone));
         expect(lines.join(" ")).toBe(words.join(" ").toUpperCase());
         expect(letterHeightPoints).toBeGreaterThanOrEqual(27);
         expect(letterWidthPercent).toBeGreaterThanOrEqual(80);
-        expect(lines.length * letterHeightPoints + (lines.length - 1) * gapPoints).toBeLessThanOrEqual(heightPoints - 18 + 1e-6);
+        expect(lines.length * letterHeightPoints + gapsPoints.reduce((sum, gap) => sum + gap, 0)).toBeLessThanOrEqual(heightPoints - 18 + 1e-6);
         for (const line of lines) expect((line.length * 0.5 * fontSizePoints * letterWidthPercent) / 100).toBeLessThanOrEqual(widthPoints - 18 + 1e-6);
       }),
     );

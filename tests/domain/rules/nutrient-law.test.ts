@@ -1,19 +1,19 @@
 import { expect, test } from "vitest";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { gradeOf } from "#domain/turf/nutrients";
-import { checkNutrientLaw, type LawnUnderLaw, monthsBefore, type NutrientLawQuestion } from "#domain/rules/nutrient-law";
+import { checkNutrientLaw, isFertilizer, type LawnUnderLaw, monthsBefore, type NutrientLawQuestion } from "#domain/rules/nutrient-law";
 import { ILLINOIS } from "#domain/rules/packs/illinois";
 import { INDIANA } from "#domain/rules/packs/indiana";
 
 const day = (text: string) => text as CalendarDate;
-const STARTER = { name: "Starter", grade: gradeOf("18", "24", "6") };
-const FEED = { name: "Feed", grade: gradeOf("32", "0", "0") };
 const LAWN: LawnUnderLaw = { name: "Front", soilTests: [], establishedOn: "unknown" };
-const QUESTION: NutrientLawQuestion = { state: "IL", pack: ILLINOIS, on: day("2026-04-14"), products: [FEED], lawns: [LAWN], frozenOrSaturated: "no" };
+const STARTER = { name: "Starter", grade: gradeOf("18", "24", "6"), lawns: [LAWN] };
+const FEED = { name: "Feed", grade: gradeOf("32", "0", "0"), lawns: [LAWN] };
+const QUESTION: NutrientLawQuestion = { state: "IL", pack: ILLINOIS, on: day("2026-04-14"), products: [FEED], frozenOrSaturated: "no" };
 
 const rulesOf = (question: Partial<NutrientLawQuestion>) => checkNutrientLaw({ ...QUESTION, ...question }).map(({ level, rule }) => `${level} ${rule}`);
 const holdsOnPhosphorus = (lawn: Partial<LawnUnderLaw>) =>
-  rulesOf({ products: [STARTER], lawns: [{ ...LAWN, ...lawn }] }).includes("hold phosphorus-without-need");
+  rulesOf({ products: [{ ...STARTER, lawns: [{ ...LAWN, ...lawn }] }] }).includes("hold phosphorus-without-need");
 const tested = (sampledOn: string, phosphorus: "deficient" | "sufficient" | "not-tested") => ({
   soilTests: [{ sampledOn: day(sampledOn), phosphorus }],
 });
@@ -33,6 +33,30 @@ test("Illinois: the latest test that looked at phosphorus decides", () => {
   expect(holdsOnPhosphorus({ soilTests })).toBe(true);
 });
 
+test("Illinois: of two tests of one day the one that shows no need decides, in either order", () => {
+  const tests = [tested("2025-05-01", "deficient"), tested("2025-05-01", "sufficient")].flatMap((one) => one.soilTests);
+  expect(holdsOnPhosphorus({ soilTests: tests })).toBe(true);
+  expect(holdsOnPhosphorus({ soilTests: tests.toReversed() })).toBe(true);
+});
+
+test("Illinois: phosphate asks for a test of the lawns on which it goes down, and of no other", () => {
+  const back = { ...LAWN, name: "Back" };
+  const front = { ...LAWN, ...tested("2025-05-01", "deficient") };
+  expect(rulesOf({ products: [{ ...STARTER, lawns: [front] }, { ...FEED, lawns: [front, back] }] })).not.toContain("hold phosphorus-without-need");
+  const said = checkNutrientLaw({ ...QUESTION, products: [{ ...STARTER, lawns: [front, back] }] });
+  expect(said.filter(({ rule }) => rule === "phosphorus-without-need").map(({ about }) => about)).toEqual([["Starter", "Back"]]);
+});
+
+test("a product that goes down twice is named once", () => {
+  const said = checkNutrientLaw({ ...QUESTION, products: [FEED, FEED] });
+  expect(said.find(({ rule }) => rule === "hard-surfaces")?.about).toEqual(["Feed"]);
+});
+
+test("a product whose analysis nobody has read is taken for a fertilizer", () => {
+  expect(isFertilizer({ name: "Feed", grade: "unknown" })).toBe(true);
+  expect(isFertilizer({ name: "Weed control", grade: "none" })).toBe(false);
+});
+
 test("Illinois: a new lawn needs no test in its first two growing seasons, and no product without phosphate does", () => {
   expect(holdsOnPhosphorus({ establishedOn: day("2025-09-10") })).toBe(false);
   expect(holdsOnPhosphorus({ establishedOn: day("2024-09-10") })).toBe(true);
@@ -41,8 +65,8 @@ test("Illinois: a new lawn needs no test in its first two growing seasons, and n
 });
 
 test("an analysis that nobody has read is a hold, and a product that is no fertilizer is asked nothing", () => {
-  expect(rulesOf({ products: [{ name: "Feed", grade: "unknown" }] })).toContain("hold analysis-not-read");
-  expect(rulesOf({ products: [{ name: "Weed control", grade: "none" }] })).toEqual([]);
+  expect(rulesOf({ products: [{ ...FEED, grade: "unknown" }] })).toContain("hold analysis-not-read");
+  expect(rulesOf({ products: [{ ...FEED, grade: "none" }] })).toEqual([]);
 });
 
 test("frozen or saturated ground holds; ground that nobody has looked at yet is a note", () => {
@@ -64,4 +88,13 @@ test("months are counted on the calendar", () => {
   expect(monthsBefore(day("2026-03-31"), 1)).toBe("2026-02-28");
   expect(monthsBefore(day("2024-03-31"), 1)).toBe("2024-02-29");
   expect(monthsBefore(day("2026-01-15"), 13)).toBe("2024-12-15");
+});
+
+test("on the law's days without fertilizer nothing goes down, also where they end in the next year", () => {
+  const value = [{ from: "12-01", until: "03-01" }, { from: "07-04", until: "07-10" }];
+  const pack = { ...ILLINOIS, facts: { ...ILLINOIS.facts, "blackout-dates": { onFile: true, value, citation: "an invented rule", standing: "read" } as const } };
+  const isHeld = (on: string) => rulesOf({ pack, on: day(on) }).includes("hold blackout-dates");
+  const dates = ["2026-11-30", "2026-12-01", "2026-12-31", "2026-01-01", "2026-03-01", "2026-03-02", "2026-07-03", "2026-07-04", "2026-07-10", "2026-07-11"];
+  expect(dates.filter(isHeld)).toEqual(["2026-12-01", "2026-12-31", "2026-01-01", "2026-03-01", "2026-07-04", "2026-07-10"]);
+  expect(rulesOf({ on: day("2026-12-25") })).not.toContain("hold blackout-dates");
 });

@@ -1,0 +1,50 @@
+import { type Metadata } from "next";
+import Link from "next/link";
+import { type PropertyOnFile } from "#application/properties/read-property";
+import { formatQuantityIn } from "#domain/quantities/format-quantity";
+import { PageHead } from "#ui/page-head";
+import { Sheet } from "#ui/sheet";
+import { pageFor } from "../../../page-for";
+import { propertyOfPage, type PropertyPageProps } from "../property-of-page";
+import { ChangePropertyForm } from "./change-property-form.client";
+
+export const metadata: Metadata = { title: "Change a property" };
+
+/** "05:30", as a time field takes it. */
+function clockValue(minuteOfDay: number | undefined): string {
+  if (minuteOfDay === undefined) return "";
+  return `${String(Math.floor(minuteOfDay / 60) % 24).padStart(2, "0")}:${String(minuteOfDay % 60).padStart(2, "0")}`;
+}
+
+/** What is on file, as the form's fields hold it. */
+function valuesOf(property: PropertyOnFile): Record<string, string> {
+  const { street, city, state, zip, wateringHours, position } = property;
+  return {
+    ...{ street, city, state, zip },
+    position: position?.origin === "entered" ? `${String(position.latitude)}, ${String(position.longitude)}` : "",
+    accessNote: property.accessNote ?? "",
+    gateCode: property.gateCode ?? "",
+    narrowestGate: property.narrowestGate === null ? "" : formatQuantityIn(property.narrowestGate, "in", 2),
+    dogNote: property.dogNote ?? "",
+    mowingWeekday: property.mowingWeekday === null ? "" : String(property.mowingWeekday),
+    mowedBy: property.mowedBy ?? "",
+    lotArea: property.lotArea === null ? "" : formatQuantityIn(property.lotArea, "sq ft", 2),
+    wateringFrom: clockValue(wateringHours?.fromMinute),
+    wateringUntil: clockValue(wateringHours?.untilMinute),
+    ...Object.fromEntries(property.wateringWeekdays.map((weekday) => [`wateringOn.${String(weekday)}`, "yes"])),
+    note: property.note ?? "",
+  };
+}
+
+export default async function ChangePropertyPage(props: PropertyPageProps) {
+  await pageFor("properties/change-property");
+  const property = await propertyOfPage(props);
+  return (
+    <>
+      <PageHead above={<Link href={`/properties/${property.propertyId}`}>{property.street}</Link>} title="Change a property" />
+      <Sheet>
+        <ChangePropertyForm propertyId={property.propertyId} version={String(property.version)} values={valuesOf(property)} />
+      </Sheet>
+    </>
+  );
+}

@@ -1,0 +1,58 @@
+import { type LawnOnFile, type StationOnFile, type WaterEdgeOnFile } from "#application/properties/read-property";
+import { formatShortDate } from "#domain/foundation/calendar-date";
+import { invariant } from "#domain/foundation/invariant";
+import { depthPerHour } from "#domain/properties/catch-cans";
+import { formatQuantityIn } from "#domain/quantities/format-quantity";
+import { type Quantity } from "#domain/quantities/quantity";
+import { measureArea } from "#domain/turf/field-area";
+
+/** "12 ft". */
+export function feetWords(length: Quantity<"length">): string {
+  return formatQuantityIn(length, "ft", 1);
+}
+
+/** "tall fescue with Kentucky bluegrass, assumed". */
+export function grassWords({ grasses, grassesAssumed }: Pick<LawnOnFile, "grasses" | "grassesAssumed">): string {
+  return `${grasses.join(" with ")}${grassesAssumed ? ", assumed" : ""}`;
+}
+
+/** How and when the size of a lawn came to be known. */
+export function originWords({ areaOrigin, measuredOn, pieces }: LawnOnFile): string {
+  switch (areaOrigin) {
+    case "measured": {
+      const count = pieces.filter(({ use }) => use !== "water").length;
+      const day = measuredOn === null ? "" : `, ${formatShortDate(measuredOn)}`;
+      return `measured in ${count === 1 ? "one piece" : `${String(count)} pieces`}${day}`;
+    }
+    case "entered":
+      return "entered, not measured here";
+    case "imported":
+      return "from the customer list";
+  }
+}
+
+/** What is kept clear along a water's edge: length times width as entered, or undefined where either is unknown. */
+export function keptClearArea({ length, width }: WaterEdgeOnFile): Quantity<"area"> | undefined {
+  if (length === null || width === null) return undefined;
+  const strip = measureArea({ kind: "rectangle", length, width });
+  invariant(strip.ok, "a stored length and width are above zero");
+  return strip.value.area;
+}
+
+/** "15 ft along 60 ft of Pond"; what is unknown is said to be. */
+export function waterWords({ name, length, width }: WaterEdgeOnFile): string {
+  const clear = width === null ? "width not known" : `${feetWords(width)} kept clear`;
+  return length === null ? `${name}: ${clear}, length not known` : `${name}: ${clear} along ${feetWords(length)}`;
+}
+
+/** "0.72 in per hour", or that nobody tested. */
+export function rateWords({ test }: StationOnFile): string {
+  return test === null ? "not tested" : `${formatQuantityIn(depthPerHour(test), "in", 2)} per hour`;
+}
+
+/** "5:30 am", from minutes of the local day. */
+export function clockWords(minuteOfDay: number): string {
+  const hours = Math.floor(minuteOfDay / 60) % 24;
+  const minutes = String(minuteOfDay % 60).padStart(2, "0");
+  return `${String(hours % 12 === 0 ? 12 : hours % 12)}:${minutes} ${hours < 12 ? "am" : "pm"}`;
+}

@@ -1,0 +1,60 @@
+"use client";
+
+import { GRASS_NAMES } from "#domain/turf/grass";
+import { RadioRows } from "#ui/choice-rows";
+import { Columns } from "#ui/columns";
+import { Disclosure } from "#ui/disclosure";
+import { SelectField } from "#ui/select-field";
+import { Stack } from "#ui/stack";
+import { DateField, TextField } from "#ui/text-field";
+import { useField } from "../../../action-form.client";
+
+const GRASS_CHOICES = GRASS_NAMES.map((grass) => ({ value: grass, word: grass }));
+
+/** What a lawn is called, what grows on it, and whether somebody looked. */
+export function ZoneFields() {
+  return (
+    <>
+      <TextField label="Name of the lawn" hint="Such as Front, Back, Strip along the drive." autoComplete="off" width="medium" {...useField("name")} />
+      <Columns>
+        <SelectField label="Grass, most of it" chooseWords="Choose a grass" choices={GRASS_CHOICES} {...useField("grass")} />
+        <SelectField label="Mixed with" optional chooseWords="Nothing else" choices={GRASS_CHOICES} {...useField("secondGrass")} />
+        <SelectField label="And with" optional chooseWords="Nothing else" choices={GRASS_CHOICES} {...useField("thirdGrass")} />
+      </Columns>
+      <GrassesKnown />
+      <Disclosure name="Seeded or sodded on a day that is known">
+        <Stack gap={4}>
+          <SelectField
+            label="Established by"
+            optional
+            chooseWords="Old, or nobody knows"
+            choices={[
+              { value: "seed", word: "Seed" },
+              { value: "sod", word: "Sod" },
+            ]}
+            width="medium"
+            {...useField("establishedBy")}
+          />
+          <DateField label="On" optional hint="Labels count their waiting time from here." {...useField("establishedOn")} />
+        </Stack>
+      </Disclosure>
+    </>
+  );
+}
+
+function GrassesKnown() {
+  const { error, defaultValue, name, ...registered } = useField("grassesKnown");
+  return (
+    <RadioRows
+      label="How the grass is known"
+      name={name}
+      error={error}
+      registered={registered}
+      choices={[
+        { value: "looked", word: "Somebody looked" },
+        { value: "assumed", word: "Assumed", hint: "Checks then say so." },
+      ]}
+      {...(defaultValue === undefined ? {} : { defaultValue })}
+    />
+  );
+}

@@ -1,0 +1,50 @@
+import { z } from "zod";
+import { LAWN_OUTCOMES, MEASURED_BY } from "#domain/register/record-content";
+import { requiredClockTime } from "#application/clock-time.schema";
+import { idField, optionalLine, requiredDate } from "#application/field.schema";
+
+/** A whole number of a gauge or a thermometer, or empty where it was not read. */
+function optionalReading(lowest: number, highest: number, what: string) {
+  const complaint = `Give ${what} as a whole number from ${String(lowest)} to ${String(highest)}, or leave it empty.`;
+  return z
+    .union([z.number(), z.string().trim().regex(/^(?:-?\d{1,3})?$/, complaint)], complaint)
+    .transform((value) => (value === "" ? null : Number(value)))
+    .refine((value) => value === null || (Number.isInteger(value) && value >= lowest && value <= highest), complaint);
+}
+
+export const WIND_FROM = ["N", "NE", "E", "SE", "S", "SW", "W", "NW"] as const;
+
+const idOrNone = z.union([idField, z.literal("")]).optional().transform((id) => (id === "" || id === undefined ? null : id));
+
+/** What really happened with one mix: how it was measured and how much, and the fill or the lot it came from. */
+const mixField = z.object({
+  measuredBy: z.enum(MEASURED_BY, "Say how the amount was come by."),
+  /** "8.2 gal", "7 bags", "5.25 lb"; empty where it was as planned. */
+  amount: z.string().trim().max(40, "At most 40 characters.").default(""),
+  fillId: idOrNone,
+});
+
+const yesOrNo = z.enum(["yes", "no"], "Say yes or no.").transform((word) => word === "yes");
+
+export const completeVisitSchema = z.object({
+  /** Made with the form: the same one can't write two records. */
+  requestId: idField,
+  visitId: idField,
+  doneOn: requiredDate("the day it was done"),
+  startedAt: requiredClockTime("when it was started"),
+  endedAt: requiredClockTime("when it was ended"),
+  applicatorId: idField,
+  supervisorId: idOrNone,
+  temperatureF: optionalReading(-40, 130, "the temperature in °F"),
+  windMph: optionalReading(0, 99, "the wind speed in mph"),
+  windFrom: z.union([z.enum(WIND_FROM), z.literal("")], "Choose where the wind is from."),
+  instrument: optionalLine(80),
+  /** By lawn id. */
+  lawns: z.record(idField, z.enum(LAWN_OUTCOMES, "Say how this lawn came out.")),
+  /** By the line of the mix's first product. */
+  mixes: z.record(z.string().regex(/^\d{1,3}$/), mixField).default({}),
+  signIsUp: yesOrNo,
+  noticeWasLeft: yesOrNo,
+  remarks: optionalLine(500),
+  signature: optionalLine(120),
+});

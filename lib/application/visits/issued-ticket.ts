@@ -1,0 +1,87 @@
+import { type LicenseOnFile } from "#application/visits/ticket-facts";
+import { type AftercareOfLawns } from "#application/visits/visit-aftercare";
+import { type PlannedApplication } from "#application/visits/visit-gear";
+import { type VisitRow } from "#application/visits/visit-rows";
+import { type VisitTicket } from "#application/visits/visit-ticket";
+import { fromStoredJson, toStoredJson } from "#application/stored-json";
+import { type Work } from "#application/use-case";
+import { type Finding } from "#domain/foundation/finding";
+import { type MixTicket } from "#domain/mixing/mix-ticket";
+import { type TicketQuestion } from "#domain/mixing/ticket-question";
+import { type Span } from "#domain/weather/local-hours";
+
+/** Who answered a hold of law, under which license, and why it does not apply here. */
+export interface AnswerOnFile {
+  readonly rule: string;
+  readonly reason: string;
+  readonly by: string;
+  readonly license: string;
+  readonly answeredAt: string;
+}
+
+/** A mix ticket as it was issued: everything that it was computed from and everything that it said. */
+export interface TicketSnapshot {
+  readonly form: "mix-ticket-1";
+  readonly visit: VisitRow;
+  readonly application: PlannedApplication;
+  readonly license: LicenseOnFile | null;
+  readonly span: Span;
+  readonly question: TicketQuestion;
+  readonly ticket: MixTicket;
+  readonly aftercare: readonly AftercareOfLawns[];
+  readonly findings: readonly Finding[];
+  readonly answers: readonly AnswerOnFile[];
+  readonly rulesVersion: string;
+}
+
+export interface IssuedTicket {
+  readonly mixTicketId: string;
+  readonly number: number;
+  readonly issuedAt: Date;
+  readonly issuedBy: string;
+  readonly snapshot: TicketSnapshot;
+}
+
+/** What is kept of a ticket when it is issued. */
+export function snapshotOf(ticket: VisitTicket, answers: readonly AnswerOnFile[]): TicketSnapshot {
+  return { form: "mix-ticket-1", ...ticket, answers };
+}
+
+/** The answers that license holders gave to holds of a visit. */
+export async function answersOfVisit(work: Work, visitId: string): Promise<readonly AnswerOnFile[]> {
+  const { companyId } = work.company;
+  const rows = await work.tx.holdAnswer.findMany({ where: { companyId, visitId }, orderBy: { answeredAt: "asc" }, include: { person: true, license: true }, take: 50 });
+  return rows.map(({ rule, reason, person, license, answeredAt }) => ({
+    rule,
+    reason,
+    by: person.name,
+    license: `${license.state} ${license.number}`,
+    answeredAt: answeredAt.toISOString(),
+  }));
+}
+
+/** The last mix ticket of each visit that has one. */
+export async function issuedTicketsOf(work: Work, visitIds: readonly string[]): Promise<ReadonlyMap<string, IssuedTicket>> {
+  const { companyId } = work.company;
+  const rows = await work.tx.mixTicket.findMany({ where: { companyId, visitId: { in: [...visitIds] } }, orderBy: { number: "asc" } });
+  const people = await work.tx.person.findMany({ where: { companyId, personId: { in: rows.map(({ personId }) => personId) } } });
+  const nameOf = new Map(people.map(({ personId, name }) => [personId, name]));
+  return new Map(
+    rows.map(({ visitId, mixTicketId, number, issuedAt, personId, snapshot }) => [
+      visitId,
+      { mixTicketId, number, issuedAt, issuedBy: nameOf.get(personId) ?? "", snapshot: fromStoredJson(snapshot) as TicketSnapshot },
+    ]),
+  );
+}
+
+/** The last mix ticket of a visit, if one was issued. */
+export async function issuedTicketOf(work: Work, visitId: string): Promise<IssuedTicket | undefined> {
+  return (await issuedTicketsOf(work, [visitId])).get(visitId);
+}
+
+/** Whether an issued ticket still says what would be issued now: amounts, day, applicator and aftercare alike. */
+export function isOfPresentPlan({ snapshot }: IssuedTicket, present: VisitTicket): boolean {
+  const said = ({ ticket, aftercare, application, span }: TicketSnapshot | VisitTicket) =>
+    JSON.stringify(toStoredJson({ mixes: ticket.mixes, steps: aftercare.map(({ lawnNames, timeline }) => [lawnNames, timeline.steps]), application, span }));
+  return said(snapshot) === said(present);
+}

@@ -1,0 +1,59 @@
+import { z } from "zod";
+import { type CalendarDate } from "#domain/foundation/calendar-date";
+import { type HoldAnswerer, holdsOf, type Finding } from "#domain/foundation/finding";
+import { accept } from "#domain/foundation/outcome";
+import { idField } from "#application/field.schema";
+import { notFound } from "#application/refusal";
+import { answersOfVisit, type AnswerOnFile, issuedTicketOf, type IssuedTicket } from "#application/visits/issued-ticket";
+import { type TicketOutcome, ticketsOfVisits } from "#application/visits/visit-ticket";
+import { type VisitRow } from "#application/visits/visit-rows";
+import { useCase, type Work } from "#application/use-case";
+
+/** A visit with what is worked out for it now, what was issued, and what was answered. */
+export interface VisitOnFile {
+  readonly visit: VisitRow;
+  readonly outcome: TicketOutcome;
+  readonly issued: IssuedTicket | undefined;
+  readonly answers: readonly AnswerOnFile[];
+  /** The holds that nobody has answered; while there is one, no mix ticket is issued. */
+  readonly openHolds: readonly Extract<Finding, { level: "hold" }>[];
+  readonly record: { readonly registerEntryId: string; readonly number: number } | undefined;
+  /** What the person who looks may do about holds of law: their licenses of the property's state that stand. */
+  readonly mayAnswerWith: readonly { readonly licenseId: string; readonly number: string; readonly expiresOn: CalendarDate }[];
+}
+
+/** Reads one visit whole. Undefined when the company has none of that id. */
+export async function visitOnFile(work: Work, visitId: string): Promise<VisitOnFile | undefined> {
+  const { companyId } = work.company;
+  const [found] = await ticketsOfVisits(work, [visitId]);
+  if (found === undefined) return undefined;
+  const { visit, outcome } = found;
+  const answers = await answersOfVisit(work, visitId);
+  const record = await work.tx.registerEntry.findFirst({ where: { companyId, visitId, kind: "record" }, select: { registerEntryId: true, number: true } });
+  const licenses = await work.tx.license.findMany({
+    where: { companyId, personId: work.member.personId, state: visit.property.state, kind: "certified-applicator", withdrawnAt: null, expiresOn: { gte: new Date(work.now.toISOString().slice(0, 10)) } },
+    orderBy: { expiresOn: "desc" },
+  });
+  return {
+    visit,
+    outcome,
+    issued: await issuedTicketOf(work, visitId),
+    answers,
+    openHolds: openHolds(outcome.ok ? outcome.value.findings : outcome.refusal.findings, answers),
+    record: record ?? undefined,
+    mayAnswerWith: licenses.map(({ licenseId, number, expiresOn }) => ({ licenseId, number, expiresOn: expiresOn.toISOString().slice(0, 10) as CalendarDate })),
+  };
+}
+
+/** Only a hold of law is answered, by a license holder; the others go when the plan changes. */
+export function openHolds(findings: readonly Finding[], answers: readonly { readonly rule: string }[]): VisitOnFile["openHolds"] {
+  const answered = new Set(answers.map(({ rule }) => rule));
+  const mayBeAnswered: HoldAnswerer = "license-holder";
+  return holdsOf(findings).filter(({ rule, answerableBy }) => !(answerableBy === mayBeAnswered && answered.has(rule)));
+}
+
+/** One visit with its mix ticket as it is worked out now, its holds and their answers. */
+export const readVisit = useCase("visits/read-visit", z.object({ visitId: idField }), async (work, { visitId }) => {
+  const found = await visitOnFile(work, visitId);
+  return found === undefined ? notFound("visit") : accept(found);
+});

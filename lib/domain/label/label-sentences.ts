@@ -1,0 +1,167 @@
+import { type Rational, toDecimalString } from "#domain/quantities/rational";
+import { formatQuantityIn } from "#domain/quantities/format-quantity";
+import { formatRate } from "#domain/quantities/format-rate";
+import { type Rate, type RateBasis } from "#domain/quantities/rate";
+import { densityIn } from "#domain/quantities/density";
+import { stated, type TemperatureLimit } from "#domain/weather/spray-limits";
+import { type ConstraintOf, type AwaitedState, type Reach, type ReachBack, type SignDownTrigger, statedConstraint, type Until } from "#domain/label/aftercare-constraint";
+import { type LabelFacts, type LabelUse } from "#domain/label/label-facts";
+import { type GeneralField, type UseField } from "#domain/label/label-fields";
+
+function figure(value: Rational): string {
+  return toDecimalString(value, 4, "nearest").replace(/\.?0+$/u, "");
+}
+
+function counted(count: number, unit: string): string {
+  return `${String(count)} ${unit}${count === 1 ? "" : "s"}`;
+}
+
+function minutesInWords(minutes: number): string {
+  return minutes % 60 === 0 ? counted(minutes / 60, "hour") : counted(minutes, "minute");
+}
+
+const ANCHOR_WORDS = { "application-start": "the application starts", "application-end": "the application ends", posting: "the sign is up" } as const;
+
+/** "12 hours after the application ends", "2 days after the day of the application". */
+function reachInWords(reach: Reach): string {
+  if (reach.anchor === "calendar-day") return `${counted(reach.days, "day")} after the day of the application`;
+  if (reach.anchor === "calendar-month") return `${counted(reach.months, "month")} after the day of the application`;
+  return `${minutesInWords(reach.durationMinutes)} after ${ANCHOR_WORDS[reach.anchor]}`;
+}
+
+function backInWords(reach: ReachBack): string {
+  return reach.anchor === "calendar-day" ? counted(reach.days, "day") : minutesInWords(reach.durationMinutes);
+}
+
+const STATE_WORDS: Readonly<Record<AwaitedState, string>> = {
+  dry: "it is dry",
+  "dust-settled": "the dust has settled",
+  "watered-in": "it is watered in",
+  "watered-in-and-dry": "it is watered in and dry again",
+};
+
+function untilInWords(untils: readonly Until[]): string {
+  const words = untils.map((until) => (until.anchor === "state" ? STATE_WORDS[until.state] : reachInWords(until)));
+  return words.length > 1 ? `${words.join(" and ")}, whichever is later` : words.join("");
+}
+
+function rangeInWords<Basis extends RateBasis>(low: Rate<Basis>, high: Rate<Basis>): string {
+  const [from, to] = [formatRate(low, "us"), formatRate(high, "us")];
+  return from === to ? `Exactly ${from}.` : `From ${from} to ${to}.`;
+}
+
+function hottest({ limitF, reaching }: TemperatureLimit): string {
+  const limit = `${String(limitF)} \u00B0F`;
+  return reaching === "forbidden" ? `Only under ${limit}: ${limit} itself is too hot` : `Up to ${limit}, and ${limit} itself is allowed`;
+}
+
+function coldest({ limitF, reaching }: TemperatureLimit): string {
+  const limit = `${String(limitF)} \u00B0F`;
+  return reaching === "forbidden" ? `Only above ${limit}: ${limit} itself is too cold` : `From ${limit} up, and ${limit} itself is allowed`;
+}
+
+function wateringInWords({ by, depth, rain }: ConstraintOf<"watering-in">): string {
+  const most = depth !== "not-stated" && depth.most !== "none" ? ` and at most ${formatQuantityIn(depth.most, "in")}` : "";
+  const much = depth === "not-stated" ? "The label does not say how much" : `At least ${formatQuantityIn(depth.least, "in")} of water${most}`;
+  const due = by === "not-stated" ? "and not by when" : `by ${reachInWords(by)}`;
+  const fromTheSky = { counts: "Rain counts.", "does-not-count": "Rain does not count.", "not-stated": "The label does not say whether rain counts." }[rain];
+  return `${much}, ${due}. ${fromTheSky}`;
+}
+
+function downInWords(down: SignDownTrigger): string {
+  const later = down.trigger !== "no-time-required" && down.orReentryIfLater ? ", or when people may come back, if that is later" : "";
+  switch (down.trigger) {
+    case "elapsed":
+      return `${minutesInWords(down.durationMinutes)} after ${ANCHOR_WORDS[down.anchor]}${later}`;
+    case "day-following":
+      return `on the day following${later}`;
+    case "days-after-completion":
+      return `${String(down.daysAfter)} days after the work is done${later}`;
+    case "sunset-of-day-following":
+      return `at sunset of the day following${later}`;
+    case "no-time-required":
+      return "at any time";
+  }
+}
+
+/** The aftercare of a use as it is understood. */
+function aftercareSentences({ aftercare }: LabelUse): Partial<Record<UseField, string>> {
+  const said = <Kind extends ConstraintOf<Parameters<typeof statedConstraint>[1]>["kind"]>(kind: Kind, say: (one: ConstraintOf<Kind>) => string) =>
+    statedConstraint(aftercare, kind).map((one) => say(one))[0];
+  const sentences: Partial<Record<UseField, string | undefined>> = {
+    peopleAndPets: said("people-and-pets", ({ untilLaterOf }) => `Nobody on it until ${untilInWords(untilLaterOf)}.`),
+    wateringNotBefore: said("watering-not-before", ({ untilLaterOf }) => `No water until ${untilInWords(untilLaterOf)}.`),
+    wateringIn: said("watering-in", wateringInWords),
+    rainThatSpoils: said("rain-that-spoils", ({ within, from }) =>
+      `${from === "any" ? "Any rain" : `${formatQuantityIn(from, "in")} of rain or more`} up to ${reachInWords(within)} spoils it.`,
+    ),
+    leafAtApplication: said("leaf-at-application", ({ state }) => `It goes onto a ${state} leaf.`),
+    soilAtApplication: said("soil-at-application", ({ state }) => `It goes onto ${state} soil.`),
+    mowingBefore: said("mowing-before", ({ within }) => `Not mowed in the ${backInWords(within)} before.`),
+    mowingAfter: said("mowing-after", ({ untilLaterOf }) => `Not mowed until ${untilInWords(untilLaterOf)}.`),
+    seedingBefore: said("seeding-before", ({ within }) => `Not within ${backInWords(within)} after seeding.`),
+    seedingAfter: said("seeding-after", ({ intervals }) =>
+      intervals.map(({ method, until }) => `No ${method === "any" ? "" : `${method} `}seed until ${reachInWords(until)}.`).join(" "),
+    ),
+    postingSign: said("posting-sign", ({ upBy, mayComeDown }) => `Up ${upBy.replaceAll("-", " ")}; down ${downInWords(mayComeDown)}.`),
+  };
+  return withoutUnsaid(sentences);
+}
+
+function withoutUnsaid<Field extends string>(sentences: Partial<Record<Field, string | undefined>>): Partial<Record<Field, string>> {
+  return Object.fromEntries(Object.entries(sentences).filter(([, sentence]) => sentence !== undefined)) as Partial<Record<Field, string>>;
+}
+
+/** What a use was understood to say, field by field: the facts that have a figure or a direction which could be misread. */
+export function sentencesOfUse(use: LabelUse): Partial<Record<UseField, string>> {
+  const { weather } = use;
+  return withoutUnsaid<UseField>({
+    rates: use.rates.basis === "product-mass-per-area" ? rangeInWords(use.rates.low, use.rates.high) : rangeInWords(use.rates.low, use.rates.high),
+    carrier: stated(use.carrier).map(({ low, high }) => rangeInWords(low, high))[0],
+    leastDaysBetween: stated(use.leastDaysBetween).map(({ days }) => `At least ${counted(days, "day")} from one application to the next.`)[0],
+    seasonLimits: stated(use.seasonLimits).map(({ limits }) =>
+      limits
+        .map(({ activeIngredient, most, period }) => `At most ${formatRate(most, "us")} of ${activeIngredient} ${period === "calendar-year" ? "in a calendar year" : "in any 12 months"}.`)
+        .join(" "),
+    )[0],
+    lowestTemperature: stated(weather.lowestTemperature).map((limit) => `${coldest(limit)}.`)[0],
+    highestTemperature: stated(weather.highestTemperature).map((limit) => `${hottest(limit)}.`)[0],
+    highestTemperatureAhead: stated(weather.highestTemperatureAhead).map((limit) => `${hottest(limit)}, for ${counted(limit.withinHours, "hour")} afterwards.`)[0],
+    lowestWind: stated(weather.lowestWind).map(({ limitMph }) => `Not in wind under ${String(limitMph)} mph.`)[0],
+    highestWind: stated(weather.highestWind).map(({ limitMph }) => `Not in wind above ${String(limitMph)} mph.`)[0],
+    rainfast: stated(weather.rainfast).map(({ minutes }) => `No rain for ${minutesInWords(minutes)} after the application ends.`)[0],
+    heavyRain: stated(weather.heavyRain).map(({ inches, withinHours }) => `Not with ${String(inches)} in of rain or more due within ${counted(withinHours, "hour")}.`)[0],
+    soil: stated(weather.soil).map(({ closedWhen }) => `Not on soil that is ${closedWhen.join(" or ")}.`)[0],
+    ...aftercareSentences(use),
+  });
+}
+
+/** What the general part was understood to say, where it has figures. */
+export function sentencesOfLabel(label: Omit<LabelFacts, "uses">): Partial<Record<GeneralField, string>> {
+  const { analysis, density, activeIngredients } = label;
+  const grade = typeof analysis === "string" ? undefined : analysis.grade;
+  const release = typeof analysis === "string" ? undefined : analysis.release;
+  return withoutUnsaid<GeneralField>({
+    grade:
+      grade === undefined
+        ? undefined
+        : `${figure(grade.nitrogenPercent)} % nitrogen, ${figure(grade.phosphatePercent)} % phosphate, ${figure(grade.potashPercent)} % potash, ${
+            grade.ironPercent === "not-stated" ? "iron not stated" : `${figure(grade.ironPercent)} % iron`
+          }.`,
+    nitrogenRelease:
+      release === undefined || release.kind === "not-stated"
+        ? undefined
+        : `Slow: ${figure(release.percent)} % of ${release.kind === "slow-percent-of-product" ? "the product's weight" : "the nitrogen"}.`,
+    density: density === "unknown" ? undefined : `One gallon weighs ${figure(densityIn(density, "lb per gal"))} lb.`,
+    activeIngredients:
+      activeIngredients === "unknown" || activeIngredients.length === 0
+        ? undefined
+        : activeIngredients
+            .map(({ name, concentration }) =>
+              concentration.kind === "part-of-weight"
+                ? `${name}: ${figure({ numerator: concentration.part.numerator * 100n, denominator: concentration.part.denominator })} % of the weight.`
+                : `${name}: ${figure(densityIn(concentration.massInVolume, "lb per gal"))} lb in a gallon.`,
+            )
+            .join(" "),
+  });
+}

@@ -1,0 +1,64 @@
+import { type Finding, hold, takeCare } from "#domain/foundation/finding";
+import { type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
+
+/**
+ * What is not sure of the lawns themselves, said once of each lawn on which something is put down: a grass that nobody
+ * entered or that is only assumed, an area that came from another list. And a product that is planned twice on a lawn,
+ * whose rates add up to more than one application.
+ */
+export function checkLawns({ lawns, treatments }: TicketQuestion): readonly Finding[] {
+  return lawns.flatMap((lawn) => {
+    const here = treatments.filter(({ zoneIds }) => zoneIds.includes(lawn.zoneId));
+    return here.length === 0 ? [] : [...checkGrassEntry(lawn, here), ...checkArea(lawn), ...checkTwice(lawn, here)];
+  });
+}
+
+function checkGrassEntry({ name, grasses, grassesAssumed }: TicketLawn, here: readonly TicketTreatment[]): readonly Finding[] {
+  if (grasses.length === 0 && here.some(({ use }) => use.grasses !== "any turfgrass")) {
+    return [
+      hold("office", {
+        rule: "grass-not-on-file",
+        source: "house",
+        what: `The grass of ${name} is not on file.`,
+        toDo: "Look what grows there and enter it; labels name the grasses on which a product may go.",
+        about: [name],
+      }),
+    ];
+  }
+  if (!grassesAssumed || grasses.length === 0) return [];
+  return [
+    takeCare({
+      rule: "grass-assumed",
+      source: "house",
+      what: `The grass of ${name} is only assumed: ${grasses.join(", ")}.`,
+      toDo: "Look before you put anything down.",
+      about: [name],
+    }),
+  ];
+}
+
+function checkArea({ name, areaOrigin }: TicketLawn): readonly Finding[] {
+  if (areaOrigin !== "imported") return [];
+  return [
+    takeCare({
+      rule: "area-assumed",
+      source: "house",
+      what: `The area of ${name} came from another list; nobody here has measured it.`,
+      toDo: "Measure the lawn; every amount depends on it.",
+      about: [name],
+    }),
+  ];
+}
+
+function checkTwice({ name }: TicketLawn, here: readonly TicketTreatment[]): readonly Finding[] {
+  const again = here.filter(({ productId }, index) => here.findIndex((other) => other.productId === productId) < index);
+  return [...new Set(again.map(({ label }) => label.productName))].map((productName) =>
+    hold("office", {
+      rule: "same-product-twice",
+      source: "label",
+      what: `${productName} is planned twice on ${name} in one visit.`,
+      toDo: "Plan it once, at the rate that is meant.",
+      about: [productName, name],
+    }),
+  );
+}

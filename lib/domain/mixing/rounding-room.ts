@@ -1,0 +1,36 @@
+import { type ProductRate } from "#domain/label/label-facts";
+import { type RulePack } from "#domain/rules/rule-pack";
+import { ceilingOf } from "#domain/mixing/granular-mix";
+import { checkNitrogenLaw } from "#domain/mixing/nitrogen-checks";
+import { checkSeason } from "#domain/mixing/season-limits";
+import { type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
+
+/** The rules whose maximum is made of several products or of a season, and not of one product's highest rate. */
+const MAXIMA: readonly string[] = ["season-limit-passed", "nitrogen-above-the-law"];
+
+/**
+ * The treatments as rounding to marks may take them. Where every product rounded up as far as its own label lets it
+ * would pass a season's limit or the law's nitrogen, no amount is rounded above its planned rate: its highest rate is
+ * then the plan's.
+ */
+export function keptFromRoundingUp(question: TicketQuestion, pack: RulePack | undefined): readonly TicketTreatment[] {
+  const roundedUp = question.treatments.map((treatment): TicketTreatment => ({ ...treatment, rate: highestOf(treatment) }));
+  if (!passesMaximum({ ...question, treatments: roundedUp }, pack)) return question.treatments;
+  return question.treatments.map((treatment) => ({ ...treatment, use: { ...treatment.use, rates: highestAsPlanned(treatment) } }));
+}
+
+function passesMaximum(question: TicketQuestion, pack: RulePack | undefined): boolean {
+  const { treatments, lawns } = question;
+  const overSeasons = treatments.flatMap((treatment) => checkSeason(treatment, lawns.filter(({ zoneId }) => treatment.zoneIds.includes(zoneId)), question));
+  return [...overSeasons, ...checkNitrogenLaw(question, pack)].some(({ rule }) => MAXIMA.includes(rule));
+}
+
+function highestOf({ rate, use }: TicketTreatment): ProductRate {
+  return rate.basis === "product-mass-per-area" ? ceilingOf(rate, use.rates) : ceilingOf(rate, use.rates);
+}
+
+function highestAsPlanned({ rate, use: { rates } }: TicketTreatment): TicketTreatment["use"]["rates"] {
+  if (rates.basis === "product-mass-per-area" && rate.basis === rates.basis) return { ...rates, high: rate };
+  if (rates.basis === "product-volume-per-area" && rate.basis === rates.basis) return { ...rates, high: rate };
+  return rates;
+}

@@ -1,0 +1,91 @@
+import { type CalendarDate } from "#domain/foundation/calendar-date";
+import { type Finding, hold } from "#domain/foundation/finding";
+import { activeIngredientRate } from "#domain/quantities/active-ingredient";
+import { formatRate } from "#domain/quantities/format-rate";
+import { addRates, compareRates, type Rate, rateFromAmounts } from "#domain/quantities/rate";
+import { type LabelFacts, type ProductRate, type SeasonLimit } from "#domain/label/label-facts";
+import { monthsBefore } from "#domain/rules/nutrient-law";
+import { type PastApplication, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
+
+type ActiveRate = Rate<"active-ingredient-mass-per-area">;
+const NO_ACTIVE: ActiveRate = rateFromAmounts("active-ingredient-mass-per-area", 0n, 1n);
+
+/** Names of ingredients are compared without regard to capitals, because labels differ in them. */
+export function isSameIngredient(left: string, right: string): boolean {
+  return left.trim().toLowerCase() === right.trim().toLowerCase();
+}
+
+/** What a rate of product brings of an ingredient; "unknown" where ingredients, or the density that it takes, are not on file. */
+function activeRateOf(label: LabelFacts, rate: ProductRate, name: string): ActiveRate | "unknown" {
+  if (label.activeIngredients === "unknown") return "unknown";
+  const density = label.density === "unknown" ? undefined : label.density;
+  const rates = label.activeIngredients
+    .filter((active) => isSameIngredient(active.name, name))
+    .map(({ concentration }) => activeIngredientRate(rate, concentration, density));
+  if (rates.some(({ ok }) => !ok)) return "unknown";
+  return rates.flatMap((active) => (active.ok ? [active.value] : [])).reduce(addRates, NO_ACTIVE);
+}
+
+/** True when the later day comes before twelve months after the earlier are over: April 14 counts with the next April 13. */
+function isWithin12Months(earlier: CalendarDate, later: CalendarDate): boolean {
+  return earlier <= later && earlier > monthsBefore(later, 12);
+}
+
+/** What was put down in each stretch of the limit's period that has the day in it: one calendar year, or any 12 months. */
+function periodsAround(limit: SeasonLimit, history: readonly PastApplication[], on: CalendarDate): readonly (readonly PastApplication[])[] {
+  if (limit.period === "calendar-year") return [history.filter((past) => past.on.slice(0, 4) === on.slice(0, 4))];
+  const begins = [on, ...history.map((past) => past.on)].filter((day) => isWithin12Months(day, on));
+  return begins.map((begin) => history.filter((past) => isWithin12Months(begin, past.on)));
+}
+
+function mostIn(limit: SeasonLimit, lawn: TicketLawn, on: CalendarDate): ActiveRate {
+  const totals = periodsAround(limit, lawn.history, on).map((period) =>
+    period
+      .flatMap(({ activeIngredients }) => activeIngredients.filter(({ name }) => isSameIngredient(name, limit.activeIngredient)).map(({ rate }) => rate))
+      .reduce(addRates, NO_ACTIVE),
+  );
+  return totals.reduce((most, total) => (compareRates(total, most) > 0 ? total : most), NO_ACTIVE);
+}
+
+/** What a lawn gets of a limited ingredient with this visit, over all products, or "unknown". */
+function totalWith(limit: SeasonLimit, lawn: TicketLawn, question: TicketQuestion): ActiveRate | "unknown" {
+  const together = question.treatments
+    .filter(({ zoneIds }) => zoneIds.includes(lawn.zoneId))
+    .map((other) => activeRateOf(other.label, other.rate, limit.activeIngredient));
+  if (together.includes("unknown")) return "unknown";
+  return together.filter((rate) => rate !== "unknown").reduce(addRates, mostIn(limit, lawn, question.on));
+}
+
+function words({ label, use }: TicketTreatment, lawn: TicketLawn) {
+  return { source: "label", citation: `label of ${label.productName}, ${use.useName}`, about: [label.productName, lawn.name] } as const;
+}
+
+function judge(treatment: TicketTreatment, limit: SeasonLimit, lawn: TicketLawn, question: TicketQuestion): readonly Finding[] {
+  const { label } = treatment;
+  const { activeIngredient, most } = limit;
+  if (label.activeIngredients !== "unknown" && !label.activeIngredients.some(({ name }) => isSameIngredient(name, activeIngredient))) {
+    const what = `${label.productName} limits ${activeIngredient}, and its own entry has no such ingredient.`;
+    return [hold("office", { ...words(treatment, lawn), rule: "season-limit-undecided", what, toDo: "Enter the ingredient as the label names it.", about: [label.productName] })];
+  }
+  const total = totalWith(limit, lawn, question);
+  if (total === "unknown") {
+    const toDo = "Enter active ingredients, their concentration and the density of every product of the visit.";
+    return [hold("office", { ...words(treatment, lawn), rule: "season-limit-undecided", what: `How much ${activeIngredient} this visit brings can't be worked out.`, toDo })];
+  }
+  if (compareRates(total, most) <= 0) return [];
+  const period = limit.period === "calendar-year" ? "calendar year" : "12 months";
+  const figure = `With this visit ${lawn.name} gets ${formatRate(total, "us")} in the ${period}; the label's most is ${formatRate(most, "us")}.`;
+  const what = `Too much ${activeIngredient} in the season.`;
+  return [hold("nobody", { ...words(treatment, lawn), rule: "season-limit-passed", what, figure, toDo: "Lower the rate or take a product without it." })];
+}
+
+/**
+ * What a label's limits over time say of a treatment, lawn by lawn: over all products of the visit and of the lawn's
+ * history that bring the same active ingredient, in the label's own period. Of the 12 months, the fullest that has the
+ * day in it counts, so that what is already planned for later counts too. Limits that nobody has read are not judged here.
+ */
+export function checkSeason(treatment: TicketTreatment, lawns: readonly TicketLawn[], question: TicketQuestion): readonly Finding[] {
+  const { seasonLimits } = treatment.use;
+  if (seasonLimits === "none" || seasonLimits === "unknown") return [];
+  return seasonLimits.limits.flatMap((limit) => lawns.flatMap((lawn) => judge(treatment, limit, lawn, question)));
+}

@@ -1,0 +1,128 @@
+import { type Finding, hold, takeCare } from "#domain/foundation/finding";
+import { type ActiveIngredient, type ProductRate } from "#domain/label/label-facts";
+import { activeIngredientRate } from "#domain/quantities/active-ingredient";
+import { type Density } from "#domain/quantities/density";
+import { formatQuantity } from "#domain/quantities/format-quantity";
+import { formatRate } from "#domain/quantities/format-rate";
+import { allocate, fromAmount, type Quantity } from "#domain/quantities/quantity";
+import { compareRates, type Rate, rateFrom } from "#domain/quantities/rate";
+import { type ProductAmount } from "#domain/mixing/spray-mix";
+import { type LotInFill } from "#domain/mixing/tank-fill";
+import { type TicketTreatment } from "#domain/mixing/ticket-question";
+import { type TreatedLawn } from "#domain/mixing/treated-area";
+import { inTakingOrder, type LotOnHand } from "#domain/stock/first-expired";
+
+/** A lot that a crew may have taken from, at a location. */
+export interface LotAtPlace extends LotOnHand {
+  readonly stockLocationId: string;
+}
+
+/** So much of a lot that left a location. */
+export interface LotTaken extends LotInFill {
+  readonly stockLocationId: string;
+}
+
+/**
+ * Which lots an amount that was really used came from: first expired, first out, at each place in turn. What the books
+ * do not have is taken from the last lot all the same (the truth is recorded), and a finding asks for a count. Without
+ * any lot on file nothing can be taken down, and the finding says so.
+ */
+export function takeDown(productName: string, used: ProductAmount, places: readonly (readonly LotAtPlace[])[]): { readonly taken: readonly LotTaken[]; readonly findings: readonly Finding[] } {
+  const lots = places.flatMap((place) => inTakingOrder(place));
+  const taken: LotTaken[] = [];
+  let missing = used.amount;
+  for (const { lotId, stockLocationId, amount } of lots) {
+    if (missing === 0n) break;
+    if (amount <= 0n) continue;
+    const part = amount < missing ? amount : missing;
+    taken.push({ lotId, stockLocationId, amount: part });
+    missing -= part;
+  }
+  if (missing === 0n) return { taken, findings: [] };
+  const short = { dimension: used.dimension, amount: missing } as ProductAmount;
+  const last = lots.find(({ lotId, stockLocationId }) => taken.some((one) => one.lotId === lotId && one.stockLocationId === stockLocationId)) ?? lots.at(0);
+  if (last === undefined) return { taken, findings: [countIt(productName, short, "No lot of it is on file.")] };
+  return { taken: addTo(taken, last, missing), findings: [countIt(productName, short, "The books go below zero by that.")] };
+}
+
+function addTo(taken: readonly LotTaken[], { lotId, stockLocationId }: LotAtPlace, amount: bigint): readonly LotTaken[] {
+  const isSame = (one: LotTaken) => one.lotId === lotId && one.stockLocationId === stockLocationId;
+  const before = taken.find(isSame);
+  if (before === undefined) return [...taken, { lotId, stockLocationId, amount }];
+  return taken.map((one) => (isSame(one) ? { ...one, amount: one.amount + amount } : one));
+}
+
+function countIt(productName: string, short: ProductAmount, figure: string): Finding {
+  return takeCare({
+    rule: "count-it",
+    source: "stock",
+    what: `More ${productName} was used than the books had, by ${formatQuantity(short, "us")}.`,
+    figure,
+    toDo: "Count what is there.",
+    about: [productName],
+  });
+}
+
+/** What one lawn really got. */
+export interface LawnPutDown {
+  readonly zoneId: string;
+  readonly lawnName: string;
+  readonly treatedArea: Quantity<"area">;
+  readonly amount: ProductAmount;
+  readonly activeIngredients: readonly { readonly name: string; readonly rate: Rate<"active-ingredient-mass-per-area"> }[];
+}
+
+/**
+ * Shares what was really used out over the lawns that got it, by their treated areas; the lawns add up to it exactly. A
+ * real rate above the label's highest is said as what it is: nothing keeps it from being recorded.
+ */
+export function sharePutDown(
+  treatment: TicketTreatment,
+  used: ProductAmount,
+  lawns: readonly TreatedLawn[],
+): { readonly lawns: readonly LawnPutDown[]; readonly findings: readonly Finding[] } {
+  const treated = lawns.filter(({ treatedArea }) => treatedArea.amount > 0n);
+  if (treated.length === 0 || used.amount === 0n) return { lawns: [], findings: [] };
+  const parts = allocate<"mass" | "volume">(used, treated.map(({ treatedArea }) => treatedArea.amount));
+  const findings: Finding[] = [];
+  const shared = treated.map((lawn, index): LawnPutDown => {
+    const amount = fromAmount(used.dimension, parts[index]?.amount ?? 0n) as ProductAmount;
+    const rate = realRate(amount, lawn.treatedArea);
+    if (isAboveLabel(rate, treatment)) findings.push(aboveLabel(treatment, lawn, rate));
+    return { zoneId: lawn.zoneId, lawnName: lawn.name, treatedArea: lawn.treatedArea, amount, activeIngredients: activesOf(treatment, rate) };
+  });
+  return { lawns: shared, findings };
+}
+
+function realRate(amount: ProductAmount, area: Quantity<"area">): ProductRate {
+  return amount.dimension === "mass" ? rateFrom("product-mass-per-area", amount, area) : rateFrom("product-volume-per-area", amount, area);
+}
+
+/** Half a mark on a small lawn is no offence: within one part in two hundred counts as at the label's rate. */
+function isAboveLabel(rate: ProductRate, { use: { rates } }: TicketTreatment): boolean {
+  const tolerant = { ...rate, amount: rate.amount * 200n, per: rate.per * 201n };
+  if (tolerant.basis === "product-mass-per-area" && rates.basis === tolerant.basis) return compareRates(tolerant, rates.high) > 0;
+  if (tolerant.basis === "product-volume-per-area" && rates.basis === tolerant.basis) return compareRates(tolerant, rates.high) > 0;
+  return false;
+}
+
+function aboveLabel({ label, use }: TicketTreatment, lawn: TreatedLawn, rate: ProductRate): Finding {
+  return hold("nobody", {
+    rule: "put-down-above-label",
+    source: "label",
+    what: `More ${label.productName} went on ${lawn.name} than its label allows.`,
+    figure: `It came to ${formatRate(rate, "us")}; the label's highest is ${formatRate(use.rates.high, "us")}.`,
+    toDo: "Tell the license holder today.",
+    citation: `label of ${label.productName}, ${use.useName}`,
+    about: [label.productName, lawn.name],
+  });
+}
+
+function activesOf({ label }: TicketTreatment, rate: ProductRate): LawnPutDown["activeIngredients"] {
+  if (label.activeIngredients === "unknown") return [];
+  const density: Density | undefined = label.density === "unknown" ? undefined : label.density;
+  return label.activeIngredients.flatMap(({ name, concentration }: ActiveIngredient) => {
+    const active = activeIngredientRate(rate, concentration, density);
+    return active.ok ? [{ name, rate: active.value }] : [];
+  });
+}

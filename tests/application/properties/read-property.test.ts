@@ -1,0 +1,49 @@
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { addSoilTest } from "#application/properties/add-soil-test";
+import { addStation } from "#application/properties/add-station";
+import { addWaterEdge } from "#application/properties/add-water-edge";
+import { readProperty } from "#application/properties/read-property";
+import { removeWaterEdge } from "#application/properties/remove-water-edge";
+import { removeZone } from "#application/properties/remove-zone";
+import { aCompany, type TestCompany, valueOf } from "../../support/crew";
+import { aClient, aZone, soilTestForm, stationForm } from "../../support/ground";
+import { countedId, openHouse, type TestHouse } from "../../support/house";
+import { of } from "#domain/quantities/quantity";
+
+let house: TestHouse;
+let company: TestCompany;
+beforeAll(async () => {
+  house = await openHouse();
+  company = await aCompany(house);
+});
+afterAll(() => house.close());
+
+
+test("reads a property with its customer, lawns, water, soil tests and stations", async () => {
+  const { zoneId, propertyId } = await aZone(house, company);
+  valueOf(await addWaterEdge(house, company.owner.key, { zoneId, name: "Pond", length: "60", width: "" }));
+  valueOf(await addSoilTest(house, company.owner.key, { ...soilTestForm(zoneId), sampledOn: "2024-03-20", phosphorusWord: "Low" }));
+  valueOf(await addSoilTest(house, company.owner.key, soilTestForm(zoneId)));
+  valueOf(await addStation(house, company.owner.key, { propertyId, ...stationForm(), waters: { [zoneId]: "yes" } }));
+  const { property } = valueOf(await readProperty(house, company.owner.key, { propertyId }));
+  expect(property).toMatchObject({
+    propertyId, gateCode: null, wateringHours: null, wateringWeekdays: [],
+    client: { name: "Avery Thorn", standing: "current", otherProperties: [] },
+    lawns: [{ zoneId, letter: "A", area: of("sq ft", 2400n), areaOrigin: "measured", measuredOn: "2026-04-14", established: null, waterEdges: [{ name: "Pond", length: of("ft", 60n), width: null }] }],
+    stations: [{ number: 1, test: { averageDepth: of("in", "0.24"), minutes: 20, testedOn: "2026-04-02" }, zoneIds: [zoneId] }],
+  });
+  expect(property.lawns[0]?.soilTests.map(({ phosphorusWord }) => phosphorusWord)).toEqual(["Very low", "Low"]);
+});
+
+test("what is off the plan is not read, and an id of nobody or of another company is no property", async () => {
+  const { zoneId, propertyId } = await aZone(house, company);
+  const { waterEdgeId } = valueOf(await addWaterEdge(house, company.owner.key, { zoneId, name: "Pond", length: "", width: "" }));
+  valueOf(await removeWaterEdge(house, company.owner.key, { waterEdgeId }));
+  expect(valueOf(await readProperty(house, company.owner.key, { propertyId })).property.lawns[0]?.waterEdges).toEqual([]);
+  valueOf(await removeZone(house, company.owner.key, { zoneId }));
+  expect(valueOf(await readProperty(house, company.owner.key, { propertyId })).property.lawns).toEqual([]);
+  const other = await aClient(house, await aCompany(house, "Other Turf"));
+  for (const stranger of [countedId(999_999), other.propertyId]) {
+    expect(await readProperty(house, company.owner.key, { propertyId: stranger })).toMatchObject({ refusal: { kind: "not-found" } });
+  }
+});

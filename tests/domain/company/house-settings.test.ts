@@ -1,0 +1,17 @@
+import { expect, test } from "vitest";
+import { DEFAULT_HOUSE_SETTINGS, GRANULAR_PASSES, TANK_LOADS } from "#domain/company/house-settings";
+
+test("what holds until a company says otherwise", () => {
+  expect(DEFAULT_HOUSE_SETTINGS).toEqual({
+    calibrationValidDays: 365,
+    samePressureWithinPsi: 2,
+    granularPasses: "two-at-half-rate-crosswise",
+    tankLoads: "same-size-every-time",
+    heatCautionFromF: 80,
+  });
+});
+
+test("each choice that holds is one of those to choose from", () => {
+  expect(GRANULAR_PASSES).toContain(DEFAULT_HOUSE_SETTINGS.granularPasses);
+  expect(TANK_LOADS).toContain(DEFAULT_HOUSE_SETTINGS.tankLoads);
+});

@@ -1,0 +1,69 @@
+import { describe, expect, test } from "vitest";
+import { sentencesOfLabel, sentencesOfUse } from "#domain/label/label-sentences";
+import { readLabelText } from "#domain/label/label-text";
+import { type LabelText, type LabelUseText } from "#domain/label/label-fields";
+import { A_PREVENTER_TEXT, aFeedText } from "../../support/label-texts";
+
+function labelOf(text: LabelText) {
+  const read = readLabelText(text);
+  if (!read.ok) throw new Error(JSON.stringify(read.refusal));
+  return read.value;
+}
+
+function sentencesFor(use: Partial<LabelUseText>) {
+  const [read] = labelOf(aFeedText({ activeIngredients: "A; 1 %\nB; 1 %" }, use)).uses;
+  if (read === undefined) throw new Error("the label has a use");
+  return sentencesOfUse(read);
+}
+
+test("a label of which only the rate is read says only the rate", () => {
+  expect(sentencesFor({})).toEqual({ rates: "From 2 lb per 1,000 sq ft to 3 lb per 1,000 sq ft." });
+});
+
+describe("each fact is said as it was understood", () => {
+  test.each([
+    ["rates", "1 fl oz per 1,000 sq ft", "Exactly 1 fl oz per 1,000 sq ft."],
+    ["carrier", "1 to 2 gal per 1,000 sq ft", "From 1 gal per 1,000 sq ft to 2 gal per 1,000 sq ft."],
+    ["leastDaysBetween", "4 weeks", "At least 28 days from one application to the next."],
+    ["seasonLimits", "A; 1.5 lb per acre; calendar year\nB; 2 lb per acre; 12 months", "At most 1\u00BD lb per acre of A in a calendar year. At most 2 lb per acre of B in any 12 months."],
+    ["lowestTemperature", "above 50 \u00B0F", "Only above 50 \u00B0F: 50 \u00B0F itself is too cold."],
+    ["lowestTemperature", "at least 50 \u00B0F", "From 50 \u00B0F up, and 50 \u00B0F itself is allowed."],
+    ["highestTemperature", "under 80 \u00B0F", "Only under 80 \u00B0F: 80 \u00B0F itself is too hot."],
+    ["highestTemperature", "up to 85 \u00B0F", "Up to 85 \u00B0F, and 85 \u00B0F itself is allowed."],
+    ["highestTemperatureAhead", "under 85 \u00B0F for 24 hours", "Only under 85 \u00B0F: 85 \u00B0F itself is too hot, for 24 hours afterwards."],
+    ["lowestWind", "3 mph", "Not in wind under 3 mph."],
+    ["highestWind", "10 mph", "Not in wind above 10 mph."],
+    ["rainfast", "90 min", "No rain for 90 minutes after the application ends."],
+    ["heavyRain", "0.5 in within 24 hours", "Not with 0.5 in of rain or more due within 24 hours."],
+    ["soil", "frozen, saturated", "Not on soil that is frozen or saturated."],
+    ["peopleAndPets", "12 hours and until dry", "Nobody on it until 12 hours after the application ends and it is dry, whichever is later."],
+    ["wateringNotBefore", "1 day", "No water until 1 day after the day of the application."],
+    ["wateringIn", "0.25 to 0.5 in within 2 days, rain counts", "At least \u00BC in of water and at most \u00BD in, by 2 days after the day of the application. Rain counts."],
+    ["wateringIn", "water in", "The label does not say how much, and not by when. The label does not say whether rain counts."],
+    ["rainThatSpoils", "12 hours", "Any rain up to 12 hours after the application ends spoils it."],
+    ["rainThatSpoils", "0.25 in within 24 hours", "\u00BC in of rain or more up to 24 hours after the application ends spoils it."],
+    ["leafAtApplication", "dry", "It goes onto a dry leaf."],
+    ["soilAtApplication", "moist", "It goes onto moist soil."],
+    ["mowingBefore", "2 days", "Not mowed in the 2 days before."],
+    ["mowingAfter", "until watered in", "Not mowed until it is watered in."],
+    ["seedingBefore", "60 days", "Not within 60 days after seeding."],
+    ["seedingAfter", "broadcast 3 months, slit 4 months", "No broadcast seed until 3 months after the day of the application. No slit seed until 4 months after the day of the application."],
+    ["postingSign", "up at start; down after 24 hours or reentry if later", "Up at start; down 24 hours after the application ends, or when people may come back, if that is later."],
+    ["postingSign", "up before application; down the day following", "Up before application; down on the day following."],
+  ] as const)("%s: %s", (field, typed, sentence) => expect(sentencesFor({ [field]: typed })[field]).toBe(sentence));
+});
+
+test("the general part, where it has figures", () => {
+  expect(sentencesOfLabel(labelOf(A_PREVENTER_TEXT))).toEqual({
+    grade: "19 % nitrogen, 0 % phosphate, 7 % potash, iron not stated.",
+    nitrogenRelease: "Slow: 5 % of the product's weight.",
+    activeIngredients: "Prodiamine: 0.37 % of the weight.",
+  });
+  expect(sentencesOfLabel(labelOf(aFeedText({ grade: "6-0-0-10Fe", nitrogenRelease: "slow 50 % of nitrogen", density: "10.2 lb per gal", activeIngredients: "2,4-D; 4 lb per gal" })))).toEqual({
+    grade: "6 % nitrogen, 0 % phosphate, 0 % potash, 10 % iron.",
+    nitrogenRelease: "Slow: 50 % of the nitrogen.",
+    density: "One gallon weighs 10.2 lb.",
+    activeIngredients: "2,4-D: 4 lb in a gallon.",
+  });
+  expect(sentencesOfLabel(labelOf(aFeedText()))).toEqual({});
+});

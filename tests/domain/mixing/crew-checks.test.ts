@@ -1,0 +1,51 @@
+import { expect, test } from "vitest";
+import { of } from "#domain/quantities/quantity";
+import { rateOf } from "#domain/quantities/rate";
+import { checkLicense, checkSetting, checkStock } from "#domain/mixing/crew-checks";
+import { type TicketApplicator, type TicketTreatment } from "#domain/mixing/ticket-question";
+import { BARRIER, FEED, IRON, QUESTION, SPREADER } from "../../support/ticket";
+
+const said = (findings: ReturnType<typeof checkStock>) => findings.map(({ level, rule }) => `${level} ${rule}`);
+
+test("an expired license is never named on a ticket with a pesticide; a technician wants a supervisor", () => {
+  const by = (license: TicketApplicator["license"], treatments: readonly TicketTreatment[]) => said(checkLicense({ name: "Rowan Ash", license }, treatments));
+  expect(by({ standing: "expired" }, [BARRIER])).toEqual(["hold license-missing"]);
+  expect(by({ standing: "none" }, [FEED])).toEqual(["take-care license-missing"]);
+  expect(by({ standing: "none" }, [{ ...FEED, label: { ...FEED.label, epaRegistrationNumber: "unknown" } }])).toEqual(["hold license-missing"]);
+  expect(by({ standing: "stands", kind: "registered-technician", number: "T-1" }, [BARRIER])).toEqual(["take-care technician-under-supervision"]);
+  expect(by({ standing: "stands", kind: "certified-applicator", number: "C-1" }, [BARRIER])).toEqual([]);
+});
+
+test("less on hand than the visit needs holds", () => {
+  expect(said(checkStock({ ...FEED, onHand: of("lb", "4.99") }, of("lb", 5n)))).toEqual(["hold stock-short"]);
+  expect(said(checkStock({ ...FEED, onHand: of("lb", 5n) }, of("lb", 5n)))).toEqual([]);
+});
+
+test("what is counted by volume and planned by weight holds, in words", () => {
+  expect(checkStock({ ...FEED, onHand: of("gal", 5n) }, of("lb", 5n))).toMatchObject([{ level: "hold", rule: "stock-by-another-measure", what: "Harrowgate 32 is counted by volume and planned by weight." }]);
+});
+
+// UMass Extension, Rotary Spreader Calibration: 4.75 to 5.25 is accepted for 5.00; half of the rate in each of two passes.
+test.each([
+  ["one-with-overlap", "4.75", []],
+  ["one-with-overlap", "5.25", []],
+  ["one-with-overlap", "4.74", ["note setting-of-another-rate"]],
+  ["one-with-overlap", "5.26", ["note setting-of-another-rate"]],
+  ["two-at-half-rate-crosswise", "2.5", []],
+  ["two-at-half-rate-crosswise", "2.63", ["note setting-of-another-rate"]],
+  ["two-at-half-rate-crosswise", "5", ["take-care setting-of-another-rate"]],
+] as const)("%s, 5 lb planned, a setting of %s lb: %j", (granularPasses, pounds, expected) => {
+  const perThousand = (value: string) => rateOf("product-mass-per-area", value, "lb per 1,000 sq ft");
+  const treatment: TicketTreatment = {
+    ...FEED,
+    rate: perThousand("5"),
+    use: { ...FEED.use, rates: { basis: "product-mass-per-area", low: perThousand("4"), high: perThousand("6") } },
+    gear: { ...SPREADER, setting: { setting: "14", rate: perThousand(pounds), words: "calibrated by Rowan Ash" } },
+  };
+  expect(said(checkSetting(treatment, { ...QUESTION.settings, granularPasses }))).toEqual(expected);
+});
+
+test("a spreader that is not calibrated, and a sprayer, have no setting to compare", () => {
+  expect(checkSetting({ ...FEED, gear: { ...SPREADER, setting: "not-calibrated" } }, QUESTION.settings)).toEqual([]);
+  expect(checkSetting(IRON, QUESTION.settings)).toEqual([]);
+});

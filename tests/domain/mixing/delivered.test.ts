@@ -1,0 +1,43 @@
+import { expect, test } from "vitest";
+import { exactly, measureInUnit } from "#domain/quantities/exact-quantity";
+import { of } from "#domain/quantities/quantity";
+import { toNumber } from "#domain/quantities/rational";
+import { addNutrients, NO_NUTRIENTS, type NutrientMasses, nutrientsInProduct, per1000SqFt } from "#domain/mixing/delivered";
+import { BARRIER_LABEL, FEED_LABEL, IRON_LABEL } from "../../support/ticket";
+
+function broughtBy(...asked: Parameters<typeof nutrientsInProduct>): NutrientMasses {
+  const answer = nutrientsInProduct(...asked);
+  if (answer?.ok !== true) throw new Error("The nutrients can be counted.");
+  return answer.value;
+}
+const pounds = (mass: NutrientMasses["nitrogen"] | "not-stated") => (mass === "not-stated" ? mass : toNumber(measureInUnit(mass, "lb")));
+
+test("5 lb of a 32 % feed of which 16 % is slow: 1.6 lb of nitrogen, half of it quick", () => {
+  const { nitrogen, quickNitrogen, slowNitrogen, phosphate } = broughtBy(FEED_LABEL, of("lb", 5n));
+  expect([nitrogen, quickNitrogen, slowNitrogen, phosphate].map(pounds)).toEqual([1.6, 0.8, 0.8, 0]);
+});
+
+test("a liquid is weighed by its density, and without one it is refused by name", () => {
+  const { nitrogen, iron } = broughtBy(IRON_LABEL, of("gal", 1n));
+  expect([nitrogen, iron].map(pounds)).toEqual([0.66, 1.1]);
+  expect(nutrientsInProduct({ ...IRON_LABEL, density: "unknown" }, of("gal", 1n))).toMatchObject({ ok: false, refusal: { kind: "missing-fact", field: "density" } });
+});
+
+test("an analysis that nobody read is refused, and a product without one brings none", () => {
+  expect(nutrientsInProduct({ ...FEED_LABEL, analysis: "unknown" }, of("lb", 1n))).toMatchObject({ ok: false, refusal: { kind: "missing-fact", field: "analysis" } });
+  expect(nutrientsInProduct({ ...FEED_LABEL, analysis: "none" }, of("lb", 1n))).toBeUndefined();
+});
+
+test("what one label does not state of its nitrogen is not stated in the sum, and iron is counted where it is stated", () => {
+  const feed = broughtBy(FEED_LABEL, of("lb", 5n));
+  const sum = addNutrients(addNutrients(NO_NUTRIENTS, feed), broughtBy(BARRIER_LABEL, of("lb", 10n)));
+  expect([sum.nitrogen, sum.quickNitrogen, sum.slowNitrogen, sum.potash, sum.iron].map(pounds)).toEqual([3.5, "not-stated", "not-stated", 0.7, "not-stated"]);
+  expect(pounds(addNutrients(feed, broughtBy(IRON_LABEL, of("gal", 1n))).iron)).toBe(1.1);
+  expect(pounds(addNutrients(broughtBy(IRON_LABEL, of("gal", 1n)), broughtBy(IRON_LABEL, of("gal", 1n))).iron)).toBe(2.2);
+});
+
+test("a mass per 1,000 sq ft of an area; none on none", () => {
+  const thousand = of("sq ft", 1000n);
+  expect(toNumber(measureInUnit(per1000SqFt(exactly("lb", "2"), of("sq ft", 4000n), thousand), "lb"))).toBe(0.5);
+  expect(per1000SqFt(exactly("lb", "2"), of("sq ft", 0n), thousand).exactAmount.numerator).toBe(0n);
+});

@@ -1,0 +1,74 @@
+import { expect, test } from "vitest";
+import { type CalendarDate } from "#domain/foundation/calendar-date";
+import { massInVolume, percentByWeight } from "#domain/quantities/active-ingredient";
+import { densityOf } from "#domain/quantities/density";
+import { rateOf } from "#domain/quantities/rate";
+import { type SeasonLimit } from "#domain/label/label-facts";
+import { checkSeason, isSameIngredient } from "#domain/mixing/season-limits";
+import { type TicketTreatment } from "#domain/mixing/ticket-question";
+import { BARRIER, holdsOf, IRON, LAWN, QUESTION, withBarrier } from "../../support/ticket";
+
+const perAcre = (pounds: string) => rateOf("active-ingredient-mass-per-area", pounds, "lb per acre");
+const past = (on: string, pounds: string, name = "velodiamine") => ({ on: on as CalendarDate, productId: "another", activeIngredients: [{ name, rate: perAcre(pounds) }] });
+const after = (...history: readonly ReturnType<typeof past>[]) => ({ lawns: [{ ...LAWN, history }], treatments: [BARRIER] });
+
+function limited(period: SeasonLimit["period"], more: Partial<SeasonLimit> = {}): TicketTreatment {
+  const limits = [{ activeIngredient: "velodiamine", most: perAcre("1.5"), period, ...more }];
+  return { ...BARRIER, use: { ...BARRIER.use, seasonLimits: { limits, basis: "label", source: "label of Barrier Nine" } } };
+}
+const passed = (period: SeasonLimit["period"], on: string, ...history: readonly ReturnType<typeof past>[]) =>
+  holdsOf({ on: on as CalendarDate, lawns: [{ ...LAWN, history }], treatments: [limited(period)] }).includes("hold season-limit-passed");
+
+// 3 lb per 1,000 sq ft of 0.37 % is 0.0111 lb, 0.4835 lb per acre.
+test("a season's limit counts the active ingredient over all products and the lawn's calendar year", () => {
+  expect(holdsOf(after(past("2026-01-10", "1.01")))).toEqual([]);
+  expect(holdsOf(after(past("2026-01-10", "1.02")))).toContain("hold season-limit-passed");
+  expect(holdsOf(after(past("2025-12-31", "1.02")))).toEqual([]);
+  const twice = [BARRIER, { ...BARRIER, line: 4, productId: "other", rate: rateOf("product-mass-per-area", "4", "lb per 1,000 sq ft") }];
+  expect(holdsOf({ treatments: twice })).toEqual([]);
+  expect(holdsOf({ ...after(past("2026-01-10", "0.5")), treatments: twice })).toContain("hold season-limit-passed");
+});
+
+test("what stands for later in the year counts too", () => {
+  expect(passed("calendar-year", "2026-04-14", past("2026-09-01", "1.02"))).toBe(true);
+  expect(passed("calendar-year", "2026-04-14", past("2027-01-02", "1.02"))).toBe(false);
+});
+
+test("12 months end the day before the same day of the next year, also over a leap day", () => {
+  expect(passed("12-months", "2026-04-13", past("2025-04-14", "1.02"))).toBe(true);
+  expect(passed("12-months", "2026-04-14", past("2025-04-14", "1.02"))).toBe(false);
+  expect(passed("12-months", "2024-04-13", past("2023-04-14", "1.02"))).toBe(true);
+  expect(passed("12-months", "2024-04-14", past("2023-04-14", "1.02"))).toBe(false);
+});
+
+test("of the 12 months the fullest that has the day in it counts, with what stands for later", () => {
+  expect(passed("12-months", "2026-04-14", past("2026-09-01", "1.02"))).toBe(true);
+  expect(passed("12-months", "2026-04-14", past("2027-04-14", "1.02"))).toBe(false);
+  // One before and one after: both lie with the day in one stretch of 12 months, or they don't.
+  expect(passed("12-months", "2026-04-14", past("2025-10-01", "0.6"), past("2026-09-01", "0.6"))).toBe(true);
+  expect(passed("12-months", "2026-04-14", past("2025-06-01", "0.6"), past("2026-09-01", "0.6"))).toBe(false);
+});
+
+test("names of ingredients are the same whatever their capitals", () => {
+  expect(isSameIngredient("Velodiamine ", "velodiamine")).toBe(true);
+  expect(isSameIngredient("velodiamine", "velodiamine ester")).toBe(false);
+  expect(holdsOf(after(past("2026-01-10", "1.02", "Velodiamine ")))).toContain("hold season-limit-passed");
+});
+
+test("what can't be decided holds: ingredients nobody entered, a density that is missing, a limit on what the entry does not have", () => {
+  const undecided = "hold season-limit-undecided";
+  expect(holdsOf(withBarrier({ label: { ...BARRIER.label, activeIngredients: "unknown" } }))).toContain(undecided);
+  const active = { name: "velodiamine", modeOfAction: { group: "Group 3" } } as const;
+  const liquid = (more: Partial<TicketTreatment["label"]>) => ({ treatments: [BARRIER, { ...IRON, label: { ...IRON.label, ...more } }] });
+  const byWeight = { ...active, concentration: percentByWeight("10") };
+  expect(holdsOf(liquid({ activeIngredients: [byWeight], density: "unknown" }))).toContain(undecided);
+  expect(holdsOf(liquid({ activeIngredients: [byWeight], density: densityOf("9", "lb per gal") }))).not.toContain(undecided);
+  expect(holdsOf(liquid({ activeIngredients: [{ ...active, concentration: massInVolume("0.1", "lb per gal") }], density: "unknown" }))).not.toContain(undecided);
+  expect(holdsOf({ treatments: [limited("calendar-year", { activeIngredient: "another name" })] })).toContain(undecided);
+});
+
+test("a limit that was not read, or that the label does not have, is not judged here", () => {
+  for (const seasonLimits of ["none", "unknown"] as const) {
+    expect(checkSeason({ ...BARRIER, use: { ...BARRIER.use, seasonLimits } }, [LAWN], QUESTION)).toEqual([]);
+  }
+});

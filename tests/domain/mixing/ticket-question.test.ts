@@ -1,0 +1,13 @@
+import { expect, test } from "vitest";
+import { isSprayed, isSpread, SPRAYER_KINDS, SPREADER_KINDS, type TicketTreatment } from "#domain/mixing/ticket-question";
+import { FEED, IRON, SPRAYER, SPREADER } from "../../support/ticket";
+
+test.each(SPRAYER_KINDS)("what a %s puts down is sprayed", (kind) => {
+  const treatment: TicketTreatment = { ...IRON, gear: { ...SPRAYER, kind } };
+  expect([isSprayed(treatment), isSpread(treatment)]).toEqual([true, false]);
+});
+
+test.each(SPREADER_KINDS)("what a %s puts down is spread", (kind) => {
+  const treatment: TicketTreatment = { ...FEED, gear: { ...SPREADER, kind } };
+  expect([isSprayed(treatment), isSpread(treatment)]).toEqual([false, true]);
+});

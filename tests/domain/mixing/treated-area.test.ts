@@ -1,0 +1,38 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { of } from "#domain/quantities/quantity";
+import { ILLINOIS } from "#domain/rules/packs/illinois";
+import { treatedLawns } from "#domain/mixing/treated-area";
+import { FEED, IRON, LAWN, SPREADER } from "../../support/ticket";
+
+const along = (feet: bigint) => ({ ...LAWN, waterEdges: [{ name: "the pond", length: of("ft", feet), width: of("ft", 4n) }] });
+
+// 415 ILCS 65/5a: 3 ft with a deflector (the crew's own 4 ft is wider), 15 ft for the sprayer.
+test("the same lawn has another treated area for another machine", () => {
+  expect(treatedLawns(FEED, [along(50n)], ILLINOIS).lawns[0]?.treatedArea).toEqual(of("sq ft", 1800n));
+  expect(treatedLawns({ ...FEED, gear: { ...SPREADER, deflector: "no" } }, [along(50n)], ILLINOIS).lawns[0]?.treatedArea).toEqual(of("sq ft", 1250n));
+  expect(treatedLawns(IRON, [along(50n)], ILLINOIS).lawns[0]?.treatedArea).toEqual(of("sq ft", 1250n));
+  expect(treatedLawns(IRON, [along(50n)], undefined).lawns[0]?.treatedArea).toEqual(of("sq ft", 1800n));
+});
+
+test("what stays clear and what is treated make the lawn, or nothing is left and that holds", () => {
+  fc.assert(
+    fc.property(fc.bigInt(0n, 900n), (feet) => {
+      const { lawns, findings } = treatedLawns(FEED, [along(feet)], ILLINOIS);
+      const [lawn] = lawns;
+      const left = 2000n - feet * 4n;
+      expect(lawn?.treatedArea).toEqual(of("sq ft", left > 0n ? left : 0n));
+      expect(findings.some(({ rule }) => rule === "nothing-left-to-treat")).toBe(left <= 0n);
+    }),
+  );
+});
+
+test("only the treatment's own lawns", () => {
+  expect(treatedLawns(FEED, [LAWN, { ...LAWN, zoneId: "back", name: "Back" }], ILLINOIS).lawns.map(({ name }) => name)).toEqual(["Front"]);
+});
+
+test("a lawn that is entered without an area is held for that, and not for a strip of water", () => {
+  const { lawns, findings } = treatedLawns(FEED, [{ ...LAWN, area: of("sq ft", 0n) }], ILLINOIS);
+  expect(lawns[0]?.treatedArea.amount).toBe(0n);
+  expect(findings).toMatchObject([{ level: "hold", rule: "nothing-left-to-treat", figure: "The lawn is entered without an area." }]);
+});
