@@ -83,7 +83,7 @@ import { type UseCaseRefusal } from "#application/refusal";
 import { type House, type UseCase } from "#application/use-case";
 import { type Outcome } from "#domain/foundation/outcome";
 import { aMember, aPerson, anInvitation, PASSWORD, type TestCompany, type TestMember, valueOf } from "./crew";
-import { aDayOf, aRouteDay, aShop, aVisit, DAY, routeDayForm, SHOP, versionOf } from "./days";
+import { aDayOf, aRouteDay, aShop, aVisit as anOpenVisit, DAY, routeDayForm, SHOP, versionOf } from "./days";
 import {
   aCalibration, aMeasuringTool, aProduct, aSprayer, aSpreader, aVehicle, MEASURING_TOOL_FORM, sprayerCalibrationForm, sprayerForm,
   spreaderCalibrationForm, vehicleForm,
@@ -155,7 +155,7 @@ export const ATTEMPTS: Readonly<Record<UseCaseName, Prepare>> = {
   },
   "days/pin-visit": async (house, company) => attempt(pinVisit, { visitId: (await aDayOf(house, company, [{}])).visitIds[0] ?? "", pin: "pin" as const }),
   "days/place-visit": async (house, company) =>
-    attempt(placeVisit, { visitId: (await aVisit(house, company)).visitId, routeDayId: await aRouteDay(house, company) }),
+    attempt(placeVisit, { visitId: (await anOpenVisit(house, company)).visitId, routeDayId: await aRouteDay(house, company) }),
   "days/read-day": () => attempt(readDay, { date: DAY }),
   "days/restore-order": async (house, company) => {
     const { routeDayId, visitIds } = await aDayOf(house, company, [{}, {}]);
