@@ -7,14 +7,20 @@ import { Section } from "#ui/section";
 import { counted, SOURCE_WORDS } from "./day-words";
 import styles from "./today.module.css";
 
+interface PlaceOnPage {
+  readonly words: string;
+  readonly href: string;
+  readonly isTruck: boolean;
+}
+
 /** Where each thing that a finding is at stands on the page. */
-function placesOf({ trucks }: DayShown): ReadonlyMap<string, { readonly words: string; readonly href: string; readonly isTruck: boolean }> {
-  return new Map(
-    trucks.flatMap((truck) => [
-      [truck.routeDayId, { words: `Truck ${String(truck.number)}`, href: `#truck-${truck.routeDayId}`, isTruck: true }] as const,
+function placesOf({ trucks }: DayShown): ReadonlyMap<string, PlaceOnPage> {
+  return new Map<string, PlaceOnPage>(
+    trucks.flatMap((truck): readonly (readonly [string, PlaceOnPage])[] => [
+      [truck.routeDayId, { words: `Truck ${String(truck.number)}`, href: `#truck-${truck.routeDayId}`, isTruck: true }],
       ...truck.stops.map(
-        ({ visit, position }) =>
-          [visit.visitId, { words: `Truck ${String(truck.number)}, ${String(position)}: ${visit.property.street}`, href: `#stop-${visit.visitId}`, isTruck: false }] as const,
+        ({ visit, position }): readonly [string, PlaceOnPage] =>
+          [visit.visitId, { words: `Truck ${String(truck.number)}, ${String(position)}: ${visit.property.street}`, href: `#stop-${visit.visitId}`, isTruck: false }],
       ),
     ]),
   );

@@ -1,4 +1,3 @@
-import Link from "next/link";
 import { type FindingShown, type StopShown } from "#application/days/truck-shown";
 import { FINDING_LEVELS } from "#domain/foundation/finding";
 import { LinkButton } from "#ui/button";

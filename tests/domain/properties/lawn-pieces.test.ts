@@ -62,6 +62,14 @@ describe("refused at the field that is wrong", () => {
   });
 });
 
+test("of several lengths the complaint names the one that can't be read", () => {
+  for (const wrong of ["wide", "12 gal", "9.9.9"]) {
+    const refusal = refusalOf(readLawnPiece({ ...PLACE, shape: "offsets", step: "10", widths: `20, ${wrong}, 22`, ends: "widths", line: "edge" }));
+    expect(refusal).toMatchObject({ field: "widths", found: wrong });
+    expect(refusal.sentence).toContain(wrong);
+  }
+});
+
 describe("a lawn", () => {
   const lawn: TypedPiece = { ...PLACE, shape: "rectangle", length: "60", width: "40" };
   const bed: TypedPiece = { ...PLACE, use: "cut-out", name: "Rose bed", shape: "rectangle", length: "12", width: "10", x: "5", y: "5" };
