@@ -8,7 +8,7 @@ import { aftercareQuestion, appliedOf, byHouse, daily, FEED as FEED_CARE, hoursA
 import { BARRIER, FEED, IRON, LAWN, QUESTION } from "../../tests/support/ticket";
 import { rowsOfRounds } from "./report.mjs";
 
-const ROUNDS = 5;
+const ROUNDS = 3;
 const COUNTS = [10, 100, 1000] as const;
 const WARM_UP_VISITS = 300;
 const zoneIds = ["front", "back", "side"];
