@@ -4,6 +4,17 @@ import { changePassword } from "#application/accounts/change-password";
 import { issueResetLink } from "#application/accounts/issue-reset-link";
 import { changeCompany } from "#application/companies/change-company";
 import { readCompany } from "#application/companies/read-company";
+import { addRouteDay } from "#application/days/add-route-day";
+import { changeRouteDay } from "#application/days/change-route-day";
+import { enterForecast } from "#application/days/enter-forecast";
+import { moveVisit } from "#application/days/move-visit";
+import { orderDay } from "#application/days/order-day";
+import { pinVisit } from "#application/days/pin-visit";
+import { placeVisit } from "#application/days/place-visit";
+import { readDay } from "#application/days/read-day";
+import { restoreOrder } from "#application/days/restore-order";
+import { setShopPosition } from "#application/days/set-shop-position";
+import { takeOffDay } from "#application/days/take-off-day";
 import { addEquipment } from "#application/equipment/add-equipment";
 import { addMeasuringTool } from "#application/equipment/add-measuring-tool";
 import { addVehicle } from "#application/equipment/add-vehicle";
@@ -60,6 +71,7 @@ import { type UseCaseRefusal } from "#application/refusal";
 import { type House, type UseCase } from "#application/use-case";
 import { type Outcome } from "#domain/foundation/outcome";
 import { aMember, aPerson, anInvitation, PASSWORD, type TestCompany, type TestMember, valueOf } from "./crew";
+import { aDayOf, aRouteDay, aShop, aVisit, DAY, routeDayForm, SHOP, versionOf } from "./days";
 import {
   aCalibration, aMeasuringTool, aProduct, aSprayer, aSpreader, aVehicle, MEASURING_TOOL_FORM, sprayerCalibrationForm, sprayerForm,
   spreaderCalibrationForm, vehicleForm,
@@ -112,6 +124,32 @@ export const ATTEMPTS: Readonly<Record<UseCaseName, Prepare>> = {
     attempt(issueResetLink, { personId: (await aPasserBy(house, company)).personId }),
   "companies/change-company": () => attempt(changeCompany, COMPANY_CHANGE),
   "companies/read-company": () => attempt(readCompany, {}),
+  "days/add-route-day": async (house, company) => attempt(addRouteDay, await routeDayForm(house, company)),
+  "days/change-route-day": async (house, company) =>
+    attempt(changeRouteDay, { routeDayId: await aRouteDay(house, company), version: 1, operatorId: company.owner.personId, startsAt: "07:00", endsAt: "15:00" }),
+  "days/enter-forecast": async (house, company) => {
+    await aRouteDay(house, company);
+    return attempt(enterForecast, { date: DAY, highF: "71", source: "National Weather Service" });
+  },
+  "days/move-visit": async (house, company) => {
+    const { routeDayId, visitIds } = await aDayOf(house, company, [{}, {}]);
+    return attempt(moveVisit, { visitId: visitIds[1] ?? "", routeDayId, position: "1" });
+  },
+  "days/order-day": async (house, company) => {
+    await aShop(house, company);
+    const { routeDayId } = await aDayOf(house, company, [{}]);
+    return attempt(orderDay, { routeDayId, version: await versionOf(house, routeDayId) });
+  },
+  "days/pin-visit": async (house, company) => attempt(pinVisit, { visitId: (await aDayOf(house, company, [{}])).visitIds[0] ?? "", pin: "pin" as const }),
+  "days/place-visit": async (house, company) =>
+    attempt(placeVisit, { visitId: (await aVisit(house, company)).visitId, routeDayId: await aRouteDay(house, company) }),
+  "days/read-day": () => attempt(readDay, { date: DAY }),
+  "days/restore-order": async (house, company) => {
+    const { routeDayId, visitIds } = await aDayOf(house, company, [{}, {}]);
+    return attempt(restoreOrder, { routeDayId, version: await versionOf(house, routeDayId), order: visitIds.toReversed().join(" ") });
+  },
+  "days/set-shop-position": () => attempt(setShopPosition, { zip: "", ...SHOP }),
+  "days/take-off-day": async (house, company) => attempt(takeOffDay, { visitId: (await aDayOf(house, company, [{}])).visitIds[0] ?? "" }),
   "equipment/add-equipment": async (house, company) => attempt(addEquipment, sprayerForm(await aVehicle(house, company))),
   "equipment/add-measuring-tool": () => attempt(addMeasuringTool, MEASURING_TOOL_FORM),
   "equipment/add-vehicle": () => attempt(addVehicle, vehicleForm()),
