@@ -42,7 +42,7 @@ function bodyItems(notice: CustomerNotice): FlowItem[] {
   const { law, frame, precautions, moreInformationPhone, signature } = notice;
   const removal = law.kind === "on-file" ? section("The lawn marker", block(line(law.markerRemoval, PLAIN))) : [];
   const cautions = precautions.flatMap(({ product, labelWords }) => [
-    block(words([span(`${product}: `, PLAIN_STRONG), span(labelWords.map((each) => `“${each}”`).join(" "), QUOTED)])),
+    block(words([span(`${product}: `, PLAIN_STRONG), precautionSpan(labelWords)])),
     gap(4),
   ]);
   return [
@@ -57,6 +57,10 @@ function bodyItems(notice: CustomerNotice): FlowItem[] {
     gap(8),
     block(line(`${law.jurisdiction}: ${law.citation}`, STYLE.small)),
   ];
+}
+
+function precautionSpan(labelWords: CustomerNotice["precautions"][number]["labelWords"]) {
+  return labelWords === "states-none" ? span("the label states none.", PLAIN) : span(labelWords.map((each) => `“${each}”`).join(" "), QUOTED);
 }
 
 function serviceTable({ services }: CustomerNotice) {
