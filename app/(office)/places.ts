@@ -17,6 +17,12 @@ const PLACES: readonly OfficePlace[] = [
     isFor: (role) => may(role, "properties/list-properties"),
   },
   {
+    name: "Programs",
+    href: "/programs",
+    question: "What goes down this year, where, inside species need, label and law?",
+    isFor: (role) => may(role, "programs/list-programs"),
+  },
+  {
     name: "Shed",
     href: "/shed",
     question: "What is on hand, what does its label say, what expires when?",

@@ -17,6 +17,7 @@ import { type House } from "#application/use-case";
 import { type Role } from "#domain/crew/role";
 import { addDays, calendarDateOf } from "#domain/foundation/calendar-date";
 import { type Outcome } from "#domain/foundation/outcome";
+import { makeSeason } from "./season";
 import { makeGear } from "./gear";
 import { makeShed } from "./shed";
 import { makeGround } from "./ground";
@@ -167,6 +168,7 @@ try {
   await makeGear({ key, houseDaysAgo, dayIn, must, granularProductIds: [] });
   await makeShed(key, { timeZone: "America/Chicago", houseDaysAgo });
   await makeGround({ key, houseDaysAgo, dayIn });
+  await makeSeason({ key, houseDaysAgo, dayIn, must });
   await noteDemonstration(client, new Date(start));
   process.stdout.write(`${JSON.stringify(OWNER)}\n`);
 } finally {

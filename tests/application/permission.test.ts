@@ -81,10 +81,22 @@ const EXPECTED: Readonly<Record<keyof typeof PERMISSIONS, string>> = {
   "products/list-products": "owner office applicator technician",
   "products/read-product": "owner office applicator technician",
   "products/retire-product": "owner office",
+  "programs/add-program": "owner office",
+  "programs/add-round": "owner office",
+  "programs/change-round": "owner office",
+  "programs/list-programs": "owner office applicator technician",
+  "programs/put-on-program": "owner office",
+  "programs/read-program": "owner office applicator technician",
+  "programs/remove-round": "owner office",
   "stock/list-movements": "owner office applicator technician",
   "stock/list-stock": "owner office applicator technician",
   "stock/move-stock": "owner office",
   "stock/receive-delivery": "owner office applicator",
+  "visits/call-off-visit": "owner office",
+  "visits/change-visit-task": "owner office",
+  "visits/list-visits": "owner office applicator technician",
+  "visits/plan-visit": "owner office",
+  "visits/read-visit-plan": "owner office applicator technician",
 };
 
 test("the permissions are those of the blueprint, and may() answers from them", () => {

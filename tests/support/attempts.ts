@@ -67,17 +67,30 @@ import { readCustomerList } from "#application/properties/read-customer-list";
 import { readProperty } from "#application/properties/read-property";
 import { removeWaterEdge } from "#application/properties/remove-water-edge";
 import { removeZone } from "#application/properties/remove-zone";
+import { addProgram } from "#application/programs/add-program";
+import { addRound } from "#application/programs/add-round";
+import { changeRound } from "#application/programs/change-round";
+import { listPrograms } from "#application/programs/list-programs";
+import { putOnProgram } from "#application/programs/put-on-program";
+import { readProgram } from "#application/programs/read-program";
+import { removeRound } from "#application/programs/remove-round";
+import { callOffVisit } from "#application/visits/call-off-visit";
+import { changeVisitTask } from "#application/visits/change-visit-task";
+import { listVisits } from "#application/visits/list-visits";
+import { planVisit } from "#application/visits/plan-visit";
+import { readVisitPlan } from "#application/visits/read-visit-plan";
 import { type UseCaseRefusal } from "#application/refusal";
 import { type House, type UseCase } from "#application/use-case";
 import { type Outcome } from "#domain/foundation/outcome";
 import { aMember, aPerson, anInvitation, PASSWORD, type TestCompany, type TestMember, valueOf } from "./crew";
-import { aDayOf, aRouteDay, aShop, aVisit, DAY, routeDayForm, SHOP, versionOf } from "./days";
+import { aDayOf, aRouteDay, aShop, aVisit as anOpenVisit, DAY, routeDayForm, SHOP, versionOf } from "./days";
 import {
   aCalibration, aMeasuringTool, aProduct, aSprayer, aSpreader, aVehicle, MEASURING_TOOL_FORM, sprayerCalibrationForm, sprayerForm,
   spreaderCalibrationForm, vehicleForm,
 } from "./gear";
 import { type TestHouse } from "./house";
 import { aClient, aRow, aStation, aWaterEdge, aZone, clientForm, propertyForm, RECTANGLE, soilTestForm, stationForm, zoneForm } from "./ground";
+import { aLabeledFeed, aProgram, aRound, aVisit, programForm, roundForm, visitForm } from "./season";
 import { aDelivery, aFeed, aLabelEntry, aTruck, deliveryForm, labelForm, lotOf, moveForm, productForm } from "./shed";
 
 export interface Attempt {
@@ -142,7 +155,7 @@ export const ATTEMPTS: Readonly<Record<UseCaseName, Prepare>> = {
   },
   "days/pin-visit": async (house, company) => attempt(pinVisit, { visitId: (await aDayOf(house, company, [{}])).visitIds[0] ?? "", pin: "pin" as const }),
   "days/place-visit": async (house, company) =>
-    attempt(placeVisit, { visitId: (await aVisit(house, company)).visitId, routeDayId: await aRouteDay(house, company) }),
+    attempt(placeVisit, { visitId: (await anOpenVisit(house, company)).visitId, routeDayId: await aRouteDay(house, company) }),
   "days/read-day": () => attempt(readDay, { date: DAY }),
   "days/restore-order": async (house, company) => {
     const { routeDayId, visitIds } = await aDayOf(house, company, [{}, {}]);
@@ -230,6 +243,20 @@ export const ATTEMPTS: Readonly<Record<UseCaseName, Prepare>> = {
   "products/list-products": () => attempt(listProducts, {}),
   "products/read-product": async (house, company) => attempt(readProduct, { productId: await aFeed(house, company) }),
   "products/retire-product": async (house, company) => attempt(retireProduct, { productId: await aFeed(house, company), version: 1 }),
+  "programs/add-program": () => attempt(addProgram, programForm()),
+  "programs/add-round": async (house, company) =>
+    attempt(addRound, roundForm(await aProgram(house, company), await aLabeledFeed(house, company))),
+  "programs/change-round": async (house, company) => {
+    const { roundId } = await aRound(house, company);
+    return attempt(changeRound, { roundId, version: 1, name: "Late feed", opensOn: "2026-05-01", closesOn: "2026-05-20" });
+  },
+  "programs/list-programs": () => attempt(listPrograms, {}),
+  "programs/put-on-program": async (house, company) => {
+    const { programId } = await aRound(house, company);
+    return attempt(putOnProgram, { programId, properties: { [(await aZone(house, company)).propertyId]: "yes" as const } });
+  },
+  "programs/read-program": async (house, company) => attempt(readProgram, { programId: await aProgram(house, company) }),
+  "programs/remove-round": async (house, company) => attempt(removeRound, { roundId: (await aRound(house, company)).roundId }),
   "stock/list-movements": async (house, company) => attempt(listMovements, { productId: await aFeed(house, company) }),
   "stock/list-stock": () => attempt(listStock, {}),
   "stock/move-stock": async (house, company) => {
@@ -239,6 +266,16 @@ export const ATTEMPTS: Readonly<Record<UseCaseName, Prepare>> = {
     return attempt(moveStock, { ...moveForm(house, productId, `vehicle:${await aTruck(house, company)}`), lotId });
   },
   "stock/receive-delivery": async (house, company) => attempt(receiveDelivery, deliveryForm(house, await aFeed(house, company))),
+  "visits/call-off-visit": async (house, company) =>
+    attempt(callOffVisit, { visitId: (await aVisit(house, company)).visitId, version: 1, reason: "The customer asked" }),
+  "visits/change-visit-task": async (house, company) => {
+    const { visitId, zoneId } = await aVisit(house, company);
+    return attempt(changeVisitTask, { visitId, version: 1, line: 1, rate: "2 lb/1,000 sq ft", lawns: { [zoneId]: "yes" as const }, equipmentId: "" });
+  },
+  "visits/list-visits": () => attempt(listVisits, {}),
+  "visits/plan-visit": async (house, company) =>
+    attempt(planVisit, visitForm(house, { ...(await aZone(house, company)), productId: await aLabeledFeed(house, company) })),
+  "visits/read-visit-plan": async (house, company) => attempt(readVisitPlan, { visitId: (await aVisit(house, company)).visitId }),
 };
 
 /** The names of all use cases of a member. */

@@ -1,0 +1,47 @@
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { asGuest } from "#adapters/postgres/company-work";
+import { readDay } from "#application/days/read-day";
+import { type StopShown } from "#application/days/truck-shown";
+import { aCompany, type TestCompany, valueOf } from "../../support/crew";
+import { aDayOf, aFeedOnHand, DAY } from "../../support/days";
+import { openHouse, type TestHouse } from "../../support/house";
+import { aDelivery } from "../../support/shed";
+import { receiveDelivery } from "#application/stock/receive-delivery";
+import { deliveryForm } from "../../support/shed";
+
+let house: TestHouse;
+let company: TestCompany;
+beforeAll(async () => {
+  house = await openHouse();
+  company = await aCompany(house);
+});
+afterAll(() => house.close());
+
+async function stopShown(companyId: string, visitId: string): Promise<StopShown> {
+  const { trucks } = valueOf(await readDay(house, { ...company.owner.key, companyId }, { date: DAY }));
+  const stop = trucks.flatMap(({ stops }) => stops).find(({ visit }) => visit.visitId === visitId);
+  if (stop === undefined) throw new Error("The visit is on no truck.");
+  return stop;
+}
+
+test("the ticket issued last stands for the visit, and a paper of another plan says so", async () => {
+  const productId = await aFeedOnHand(house, company);
+  const { visitIds: [visitId = ""] } = await aDayOf(house, company, [{ productId }]);
+  expect(await stopShown(company.companyId, visitId)).toMatchObject({ ticket: null, record: null });
+  const issue = (number: number) =>
+    asGuest(house.client, company.companyId, (tx) =>
+      tx.mixTicket.create({ data: { companyId: company.companyId, mixTicketId: house.newId(), visitId, number, snapshot: {}, rulesVersion: "1", personId: company.owner.personId, issuedAt: house.now() } }),
+    );
+  await issue(1);
+  await issue(2);
+  expect((await stopShown(company.companyId, visitId)).ticket).toEqual({ number: 2, issuedAt: house.now(), isOfPresentPlan: false });
+});
+
+test("products are loaded by the container of the lot that is taken next: the first to expire of what is there", async () => {
+  const productId = await aFeedOnHand(house, company);
+  valueOf(await receiveDelivery(house, company.owner.key, { ...deliveryForm(house, productId), lotNumber: "L-0", containerSize: "25 lb", expiresOn: "2026-06-30" }));
+  await aDelivery(house, company, await aFeedOnHand(house, company));
+  const { routeDayId } = await aDayOf(house, company, [{ productId }]);
+  const { trucks } = valueOf(await readDay(house, company.owner.key, { date: DAY }));
+  expect(trucks.find((truck) => truck.routeDayId === routeDayId)?.loading.products).toMatchObject([{ words: "1 bag of 25 lb", lotNumber: "L-0" }]);
+});
