@@ -90,7 +90,7 @@ import {
 } from "./gear";
 import { type TestHouse } from "./house";
 import { aClient, aRow, aStation, aWaterEdge, aZone, clientForm, propertyForm, RECTANGLE, soilTestForm, stationForm, zoneForm } from "./ground";
-import { aLabeledFeed, aProgram, aRound, aVisit, programForm, roundForm, visitForm } from "./season";
+import { aLabeledFeed, aPlannedVisit, aProgram, aRound, programForm, roundForm, visitForm } from "./season";
 import { aDelivery, aFeed, aLabelEntry, aTruck, deliveryForm, labelForm, lotOf, moveForm, productForm } from "./shed";
 
 export interface Attempt {
@@ -267,15 +267,15 @@ export const ATTEMPTS: Readonly<Record<UseCaseName, Prepare>> = {
   },
   "stock/receive-delivery": async (house, company) => attempt(receiveDelivery, deliveryForm(house, await aFeed(house, company))),
   "visits/call-off-visit": async (house, company) =>
-    attempt(callOffVisit, { visitId: (await aVisit(house, company)).visitId, version: 1, reason: "The customer asked" }),
+    attempt(callOffVisit, { visitId: (await aPlannedVisit(house, company)).visitId, version: 1, reason: "The customer asked" }),
   "visits/change-visit-task": async (house, company) => {
-    const { visitId, zoneId } = await aVisit(house, company);
+    const { visitId, zoneId } = await aPlannedVisit(house, company);
     return attempt(changeVisitTask, { visitId, version: 1, line: 1, rate: "2 lb/1,000 sq ft", lawns: { [zoneId]: "yes" as const }, equipmentId: "" });
   },
   "visits/list-visits": () => attempt(listVisits, {}),
   "visits/plan-visit": async (house, company) =>
     attempt(planVisit, visitForm(house, { ...(await aZone(house, company)), productId: await aLabeledFeed(house, company) })),
-  "visits/read-visit-plan": async (house, company) => attempt(readVisitPlan, { visitId: (await aVisit(house, company)).visitId }),
+  "visits/read-visit-plan": async (house, company) => attempt(readVisitPlan, { visitId: (await aPlannedVisit(house, company)).visitId }),
 };
 
 /** The names of all use cases of a member. */

@@ -2,8 +2,6 @@
 import { type House } from "#application/use-case";
 import { type TestHouse } from "./house";
 
-type Client = House["client"];
-
 /** The same house, and how many calls of its database it made since. */
 export function countingHouse(house: TestHouse): { readonly house: House; readonly count: () => number } {
   let calls = 0;
@@ -27,6 +25,6 @@ export function countingHouse(house: TestHouse): { readonly house: House; readon
       name === "$transaction"
         ? (work: (tx: unknown) => Promise<unknown>) => target.$transaction((tx) => work(transaction(tx)))
         : (Reflect.get(target, name) as unknown),
-  }) as Client;
+  });
   return { house: { ...house, client }, count: () => calls };
 }

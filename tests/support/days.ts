@@ -3,12 +3,14 @@ import { asGuest } from "#adapters/postgres/company-work";
 import { addRouteDay } from "#application/days/add-route-day";
 import { placeVisit } from "#application/days/place-visit";
 import { setShopPosition } from "#application/days/set-shop-position";
+import { addEquipment } from "#application/equipment/add-equipment";
 import { rateOf } from "#domain/quantities/rate";
 import { addZone } from "#application/properties/add-zone";
 import { type TestCompany, valueOf } from "./crew";
-import { aVehicle } from "./gear";
+import { aVehicle, spreaderForm } from "./gear";
 import { aClient, RECTANGLE, zoneForm } from "./ground";
 import { type TestHouse } from "./house";
+import { aFeedText } from "./label-texts";
 import { aConfirmedLabel, aDelivery, aFeed } from "./shed";
 
 /** The day of every test house. */
@@ -58,9 +60,9 @@ export async function aVisit(house: TestHouse, company: TestCompany, more: Visit
 }
 
 /** A feed with its label confirmed and twelve bags in the shop. */
-export async function aFeedOnHand(house: TestHouse, company: TestCompany): Promise<string> {
+export async function aFeedOnHand(house: TestHouse, company: TestCompany, grade = "32-0-0"): Promise<string> {
   const productId = await aFeed(house, company);
-  await aConfirmedLabel(house, company, productId);
+  await aConfirmedLabel(house, company, productId, aFeedText({ grade, nitrogenRelease: "slow 5 % of product" }));
   await aDelivery(house, company, productId);
   return productId;
 }
@@ -73,6 +75,12 @@ export async function routeDayForm(house: TestHouse, company: TestCompany, date:
 /** A truck that goes out that day. */
 export async function aRouteDay(house: TestHouse, company: TestCompany, date: string = DAY): Promise<string> {
   return valueOf(await addRouteDay(house, company.owner.key, await routeDayForm(house, company, date))).routeDayId;
+}
+
+/** A spreader on the truck of a day. */
+export async function aSpreaderOn(house: TestHouse, company: TestCompany, routeDayId: string): Promise<string> {
+  const [day] = await house.ask<{ vehicle_id: string }>("select vehicle_id from route_day where route_day_id = $1", [routeDayId]);
+  return valueOf(await addEquipment(house, company.owner.key, spreaderForm(day?.vehicle_id))).equipmentId;
 }
 
 /** The shop where the tests have it. */

@@ -67,7 +67,7 @@ export function visitForm(house: TestHouse, on: { readonly propertyId: string; r
 }
 
 /** A visit planned by hand at a property of its own. */
-export async function aVisit(house: TestHouse, company: TestCompany) {
+export async function aPlannedVisit(house: TestHouse, company: TestCompany) {
   const productId = await aLabeledFeed(house, company);
   const on = { ...(await aZone(house, company)), productId };
   return { ...on, ...valueOf(await planVisit(house, company.owner.key, visitForm(house, on))) };

@@ -25,6 +25,9 @@ export function SecondLookField() {
   return <TextField label="Second look after" optional hint="In days. Empty: nobody looks again." inputMode="numeric" autoComplete="off" width="short" {...useField("secondLook")} />;
 }
 
+/** What the list of products holds. */
+export const TREATMENT_HINT = "Products whose label is confirmed, each use with the label's range of rates.";
+
 const ORDINALS = ["First product", "Second product", "Third product", "Fourth product", "Fifth product", "Sixth product"];
 
 /** What goes down: as many products as are on file, and room for one or two more. */
@@ -36,7 +39,7 @@ export function TreatmentFields({ products, onFile = 0 }: { readonly products: r
     const words = ORDINALS[row] ?? "";
     const fields = <TreatmentRow name={`treatments.${String(row)}`} products={products} />;
     return row < open ? (
-      <FieldGroup key={row} id={`treatments-${String(row)}`} label={words} error={row === 0 ? error : undefined}>
+      <FieldGroup key={row} id={`treatments-${String(row)}`} label={words} hint={row === 0 ? TREATMENT_HINT : undefined} error={row === 0 ? error : undefined}>
         {fields}
       </FieldGroup>
     ) : (

@@ -35,7 +35,8 @@ function rateWords({ rates, facts }: ProductChoice, typed: string): string | und
   const where = read.value.standing === "within" ? "Within the label's range." : "Below the label's lowest rate: it may do little. Make sure that it is meant.";
   const nitrogen = plannedNitrogen(read.value.rate, facts);
   if (!nitrogen.ok) return `${where} ${nitrogen.refusal.sentence}`;
-  return nitrogen.value.amount === 0n ? where : `${where} Brings ${formatRate(nitrogen.value, "us")} of nitrogen.`;
+  const { nitrogen: brought } = nitrogen.value;
+  return brought.amount === 0n ? where : `${where} Brings ${formatRate(brought, "us")} of nitrogen.`;
 }
 
 /** One product at one rate for one reason. The rate starts empty: where in the label's range is for the planner to say. */
@@ -49,17 +50,16 @@ export function TreatmentRow({ name, products, otherChoices = [], children }: Pr
   const said = choice === undefined ? undefined : rateWords(choice, typed);
   const onProduct = (event: ChangeEvent<HTMLSelectElement>) => {
     setChosen(event.target.value);
-    return product.onChange(event);
+    void product.onChange(event);
   };
   const onRate = (event: ChangeEvent<HTMLInputElement>) => {
     setTyped(event.target.value);
-    return rate.onChange(event);
+    void rate.onChange(event);
   };
   return (
     <Stack gap={4}>
       <SelectField
         label="Product and use"
-        hint="With the label's range of rates. Only products whose label is confirmed are here."
         chooseWords="Choose a product"
         choices={[...products.map(({ key, words }) => ({ value: key, word: words })), ...otherChoices]}
         {...product}

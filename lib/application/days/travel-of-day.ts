@@ -78,8 +78,8 @@ export async function shopPosition(work: Work): Promise<Position | null> {
     where: { companyId: work.company.companyId, kind: "shop" },
     orderBy: [{ createdAt: "asc" }, { stockLocationId: "asc" }],
   });
-  if (shop?.latitude == null || shop.longitude === null) return null;
-  return { latitudeDegrees: shop.latitude, longitudeDegrees: shop.longitude };
+  const { latitude, longitude } = shop ?? { latitude: null, longitude: null };
+  return latitude === null || longitude === null ? null : { latitudeDegrees: latitude, longitudeDegrees: longitude };
 }
 
 /** A question that can be answered, or what is missing for it, as sentences. */

@@ -4,8 +4,7 @@ import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { groupedBy } from "#domain/foundation/grouping";
 import { accept, missingFact, type Outcome } from "#domain/foundation/outcome";
 import { type LabelRates, type ProductRate, useNamed } from "#domain/label/label-facts";
-import { type Rate } from "#domain/quantities/rate";
-import { plannedNitrogen, rateStanding, type RateStanding } from "#domain/scheduling/planned-rate";
+import { plannedNitrogen, type PlannedNitrogen, rateStanding, type RateStanding } from "#domain/scheduling/planned-rate";
 import { type NitrogenSum, sumNitrogen } from "#domain/scheduling/season-nitrogen";
 import { idField } from "#application/field.schema";
 import { labelsOfProducts, type LabelOfProduct } from "#application/products/stored-label";
@@ -27,7 +26,7 @@ export interface TreatmentOfRound {
   /** The label's own range, or null where the use is not on the label any more. */
   readonly labelRates: LabelRates | null;
   readonly standing: RateStanding | "not-on-label";
-  readonly nitrogen: Outcome<Rate<"nutrient-mass-per-area">>;
+  readonly nitrogen: Outcome<PlannedNitrogen>;
 }
 
 export interface RoundOnFile {

@@ -38,17 +38,20 @@ export const treatmentRow = z.object({ productUse, rate: typedRate, reason: reas
 const typedText = z.string("Write a line of text.").max(1000, "This is too long.").default("");
 const looseRow = z.object({ productUse: typedText, rate: typedText, reason: typedText });
 
-/** Rows of treatments by their number on the form; rows that were left empty are left out. */
-export const treatmentRows = z
-  .record(z.string().regex(/^\d$/u), looseRow, "Choose what goes down.")
-  .transform((rows, context) => {
-    const filled = Object.entries(rows).filter(([, row]) => Object.values(row).some((text) => text.trim() !== ""));
-    if (filled.length === 0) context.addIssue({ code: "custom", path: ["0", "productUse"], message: "Choose a product and its use." });
-    if (filled.length > MOST_ROWS) context.addIssue({ code: "custom", message: `At most ${String(MOST_ROWS)} products.` });
-    return filled.flatMap(([row, typed]) => {
-      const read = treatmentRow.safeParse(typed);
-      if (read.success) return [{ row, ...read.data.productUse, rate: read.data.rate, reason: read.data.reason }];
-      for (const issue of read.error.issues) context.addIssue({ code: "custom", path: [row, ...issue.path], message: issue.message });
-      return [];
-    });
+/** Rows by their number: an object as the server reads a form, or a list as the browser's form holds numbered fields. */
+export function numberedRows<Row extends z.ZodType>(row: Row, message: string) {
+  return z.union([z.array(row).max(10, message), z.record(z.string().regex(/^\d$/u), row)], message).transform((rows) => Object.entries<z.output<Row>>(rows));
+}
+
+/** Rows of treatments; rows that were left empty are left out. */
+export const treatmentRows = numberedRows(looseRow, "Choose what goes down.").transform((rows, context) => {
+  const filled = rows.filter(([, row]) => Object.values(row).some((text) => text.trim() !== ""));
+  if (filled.length === 0) context.addIssue({ code: "custom", path: ["0", "productUse"], message: "Choose a product and its use." });
+  if (filled.length > MOST_ROWS) context.addIssue({ code: "custom", message: `At most ${String(MOST_ROWS)} products.` });
+  return filled.flatMap(([row, typed]) => {
+    const read = treatmentRow.safeParse(typed);
+    if (read.success) return [{ row, ...read.data.productUse, rate: read.data.rate, reason: read.data.reason }];
+    for (const issue of read.error.issues) context.addIssue({ code: "custom", path: [row, ...issue.path], message: issue.message });
+    return [];
   });
+});

@@ -18,11 +18,23 @@ const idOrNone = z.union([idField, z.literal("")]).optional().transform((id) => 
 
 /** What really happened with one mix: how it was measured and how much, and the fill or the lot it came from. */
 const mixField = z.object({
-  measuredBy: z.enum(MEASURED_BY, "Say how the amount was come by."),
+  measuredBy: z.union([z.enum(MEASURED_BY), z.literal("")], "Say how the amount was come by.").nullish(),
   /** "8.2 gal", "7 bags", "5.25 lb"; empty where it was as planned. */
   amount: z.string().trim().max(40, "At most 40 characters.").default(""),
   fillId: idOrNone,
 });
+
+const mixFields = z
+  .record(z.string().regex(/^\d{1,3}$/), mixField)
+  .default({})
+  .transform((mixes) =>
+    Object.fromEntries(
+      Object.entries(mixes).flatMap(([line, { measuredBy, amount, fillId }]) =>
+        // Of a mix of which nothing is said: whether something must be said of it, its lawns decide.
+        measuredBy === "" || measuredBy === null || measuredBy === undefined ? [] : [[line, { measuredBy, amount, fillId }] as const],
+      ),
+    ),
+  );
 
 const yesOrNo = z.enum(["yes", "no"], "Say yes or no.").transform((word) => word === "yes");
 
@@ -42,7 +54,7 @@ export const completeVisitSchema = z.object({
   /** By lawn id. */
   lawns: z.record(idField, z.enum(LAWN_OUTCOMES, "Say how this lawn came out.")),
   /** By the line of the mix's first product. */
-  mixes: z.record(z.string().regex(/^\d{1,3}$/), mixField).default({}),
+  mixes: mixFields,
   signIsUp: yesOrNo,
   noticeWasLeft: yesOrNo,
   remarks: optionalLine(500),

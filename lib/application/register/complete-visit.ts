@@ -7,6 +7,7 @@ import { fromAmount } from "#domain/quantities/quantity";
 import { instantOfMinute } from "#domain/weather/local-hours";
 import { type MixTicket } from "#domain/mixing/mix-ticket";
 import { type TicketTreatment } from "#domain/mixing/ticket-question";
+import { type RecordContent } from "#domain/register/record-content";
 import { writeDeed } from "#application/audit-trail";
 import { appendRecord } from "#application/register/append-entry";
 import { completeVisitSchema } from "#application/register/complete-visit.schema";
@@ -28,10 +29,39 @@ import { useCase, type Work } from "#application/use-case";
  * or the second is told of it.
  */
 export const completeVisit = useCase("register/complete-visit", completeVisitSchema, async (work, form) => {
-  const { companyId, timeZone } = work.company;
+  const { companyId } = work.company;
   await lockCompany(work.tx);
   const written = await work.tx.registerEntry.findUnique({ where: { companyId_requestId: { companyId, requestId: form.requestId } } });
   if (written !== null) return accept({ registerEntryId: written.registerEntryId, number: written.number });
+  const toWrite = await recordToWrite(work, form);
+  if (!toWrite.ok) return toWrite;
+  const { found, lawns, content, used, startedAt, endedAt } = toWrite.value;
+  const stockPostingId = await postUsed(work, form, used, endedAt);
+  if (!stockPostingId.ok) return stockPostingId;
+  const { requestId, visitId, applicatorId } = form;
+  const entry = await appendRecord(work, { requestId, visitId, content, startedAt, endedAt, applicatorId, stockPostingId: stockPostingId.value });
+  await drawFills(work, form, entry.registerEntryId, used);
+  const outcomes = lawns.map(({ zoneId }) => form.lawns[zoneId]);
+  const state = outcomes.every((outcome) => outcome === "done") ? "done" : "part-done";
+  await work.tx.visit.update({ where: { companyId_visitId: { companyId, visitId } }, data: { state, version: { increment: 1 } } });
+  const secondLookId = await planSecondLook(work, form, found);
+  await writeDeed(work, visitId, { deed: "record-written", details: { number: entry.number, visit: found.visit.name, street: found.visit.property.street } });
+  return accept({ ...entry, secondLookId });
+});
+
+/** A record before it is written, with what it would take down. */
+export interface RecordToWrite {
+  readonly found: VisitOnFile;
+  readonly lawns: Plan["lawns"];
+  readonly content: RecordContent;
+  readonly used: readonly ReallyUsed[];
+  readonly startedAt: Date;
+  readonly endedAt: Date;
+}
+
+/** Puts a visit's record together from the form and what is on file, and writes nothing. Refuses what can't be written. */
+export async function recordToWrite(work: Work, form: CompletedForm): Promise<Outcome<RecordToWrite, UseCaseRefusal>> {
+  const { timeZone } = work.company;
   const found = await visitOnFile(work, form.visitId);
   if (found === undefined) return notFound("visit");
   if (found.record !== undefined) return conflict(`Record ${String(found.record.number)} of this visit is written already. A correction is an amendment to it.`);
@@ -40,31 +70,14 @@ export const completeVisit = useCase("register/complete-visit", completeVisitSch
   const refusal = refuseTimes(work, startedAt, endedAt) ?? refuseLawns(form, found) ?? (await refusePeople(work, form));
   if (refusal !== undefined) return { ok: false, refusal };
   const plan = planOf(found);
-  const used = await usedOf(work, form, found, plan);
-  if (!used.ok) return used;
-  const content = await recordOfVisit(work, form, {
-    visit: found.visit,
-    ...plan,
-    mixTicketNumber: found.issued?.number ?? null,
-    lawns: plan.lawns,
-    used: used.value.used,
-    lotNumbers: used.value.lotNumbers,
-    findings: [...plan.findings, ...used.value.findings],
-    startedAt,
-    endedAt,
-  });
-  const stockPostingId = await postUsed(work, form, used.value.used, endedAt);
-  if (!stockPostingId.ok) return stockPostingId;
-  const { requestId, visitId, applicatorId } = form;
-  const entry = await appendRecord(work, { requestId, visitId, content, startedAt, endedAt, applicatorId, stockPostingId: stockPostingId.value });
-  await drawFills(work, form, entry.registerEntryId, used.value.used);
-  const outcomes = plan.lawns.map(({ zoneId }) => form.lawns[zoneId]);
-  const state = outcomes.every((outcome) => outcome === "done") ? "done" : "part-done";
-  await work.tx.visit.update({ where: { companyId_visitId: { companyId, visitId } }, data: { state, version: { increment: 1 } } });
-  const secondLookId = await planSecondLook(work, form, found);
-  await writeDeed(work, visitId, { deed: "record-written", details: { number: entry.number, visit: found.visit.name, street: found.visit.property.street } });
-  return accept({ ...entry, secondLookId });
-});
+  const answer = await usedOf(work, form, found, plan);
+  if (!answer.ok) return answer;
+  const { used, lotNumbers } = answer.value;
+  const findings = [...plan.findings, ...answer.value.findings];
+  const mixTicketNumber = found.issued?.number ?? null;
+  const content = await recordOfVisit(work, form, { visit: found.visit, ...plan, mixTicketNumber, used, lotNumbers, findings, startedAt, endedAt });
+  return accept({ found, lawns: plan.lawns, content, used, startedAt, endedAt });
+}
 
 function refuseTimes(work: Work, startedAt: Date, endedAt: Date): UseCaseRefusal | undefined {
   if (endedAt.getTime() < startedAt.getTime()) return badField("endedAt", "It ended before it started.").refusal;

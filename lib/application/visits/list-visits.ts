@@ -25,7 +25,9 @@ function whereStanding(standing: VisitStanding, today: CalendarDate): Prisma.Vis
       return { state: "planned", closesOn: { lt: day } };
     case "on-a-day":
       return { state: "planned" };
-    default:
+    case "done":
+    case "part-done":
+    case "not-done":
       return { state: standing };
   }
 }

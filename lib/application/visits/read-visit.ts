@@ -19,6 +19,8 @@ export interface VisitOnFile {
   /** The holds that nobody has answered; while there is one, no mix ticket is issued. */
   readonly openHolds: readonly Extract<Finding, { level: "hold" }>[];
   readonly record: { readonly registerEntryId: string; readonly number: number } | undefined;
+  /** The visit that looks at this one's work again. */
+  readonly secondLook: { readonly visitId: string; readonly opensOn: CalendarDate } | undefined;
   /** What the person who looks may do about holds of law: their licenses of the property's state that stand. */
   readonly mayAnswerWith: readonly { readonly licenseId: string; readonly number: string; readonly expiresOn: CalendarDate }[];
 }
@@ -31,6 +33,7 @@ export async function visitOnFile(work: Work, visitId: string): Promise<VisitOnF
   const { visit, outcome } = found;
   const answers = await answersOfVisit(work, visitId);
   const record = await work.tx.registerEntry.findFirst({ where: { companyId, visitId, kind: "record" }, select: { registerEntryId: true, number: true } });
+  const look = await work.tx.visit.findFirst({ where: { companyId, looksAgainAtId: visitId }, select: { visitId: true, opensOn: true } });
   const today = dayOf(calendarDateIn(work.company.timeZone, work.now.getTime()));
   const licenses = await work.tx.license.findMany({
     where: {
@@ -46,6 +49,7 @@ export async function visitOnFile(work: Work, visitId: string): Promise<VisitOnF
     answers,
     openHolds: openHolds(outcome.ok ? outcome.value.findings : outcome.refusal.findings, answers),
     record: record ?? undefined,
+    secondLook: look === null ? undefined : { visitId: look.visitId, opensOn: calendarDayOf(look.opensOn) },
     mayAnswerWith: licenses.map(({ licenseId, number, expiresOn }) => ({ licenseId, number, expiresOn: calendarDayOf(expiresOn) })),
   };
 }

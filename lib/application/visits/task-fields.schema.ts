@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { idField } from "#application/field.schema";
-import { MOST_ROWS, reasonField, treatmentRow } from "#application/programs/treatment-fields.schema";
+import { MOST_ROWS, numberedRows, reasonField, treatmentRow } from "#application/programs/treatment-fields.schema";
 
 // The tasks of one visit as a form asks for them: what, at which rate, why, and on which lawns.
 
@@ -44,8 +44,8 @@ function readRow(row: string, typed: LooseRow, context: z.RefinementCtx): readon
 }
 
 /** The tasks by their number on the form. A row in which nothing was chosen or typed is left out, whatever its ticks. */
-export const taskRows = z.record(z.string().regex(/^\d$/u), looseRow, "Choose what is done.").transform((rows, context) => {
-  const filled = Object.entries(rows).filter(([, { productUse, rate, reason }]) => `${productUse}${rate}${reason}`.trim() !== "");
+export const taskRows = numberedRows(looseRow, "Choose what is done.").transform((rows, context) => {
+  const filled = rows.filter(([, { productUse, rate, reason }]) => `${productUse}${rate}${reason}`.trim() !== "");
   if (filled.length === 0) context.addIssue({ code: "custom", path: ["0", "productUse"], message: "Choose a product and its use, or a look without one." });
   if (filled.length > MOST_ROWS) context.addIssue({ code: "custom", message: `At most ${String(MOST_ROWS)} tasks.` });
   return filled.flatMap(([row, typed]) => readRow(row, typed, context));

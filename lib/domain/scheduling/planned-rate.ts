@@ -63,16 +63,24 @@ export function readPlannedRate(field: string, text: string, rates: LabelRates):
 /** What of a label says how much nitrogen its product brings. */
 export type NitrogenFacts = Pick<LabelFacts, "productName" | "analysis" | "density">;
 
+export interface PlannedNitrogen {
+  readonly nitrogen: Rate<"nutrient-mass-per-area">;
+  /** The part of it that is released slowly. */
+  readonly slow: Rate<"nutrient-mass-per-area"> | "not-stated";
+}
+
+const NO_NITROGEN = rateFromAmounts("nutrient-mass-per-area", 0n, 1n);
+
 /**
  * The nitrogen that a product's rate puts on the ground. A product without an analysis brings none. Refused when the
  * label's analysis was not read, and for a liquid without the density that turns volume into weight.
  */
-export function plannedNitrogen(rate: ProductRate, { productName, analysis, density }: NitrogenFacts): Outcome<Rate<"nutrient-mass-per-area">> {
-  if (analysis === "none") return accept(rateFromAmounts("nutrient-mass-per-area", 0n, 1n));
+export function plannedNitrogen(rate: ProductRate, { productName, analysis, density }: NitrogenFacts): Outcome<PlannedNitrogen> {
+  if (analysis === "none") return accept({ nitrogen: NO_NITROGEN, slow: NO_NITROGEN });
   if (analysis === "unknown") {
     return missingFact("analysis", "the grade on the label, or none", `The analysis of ${productName} has not been read from its label.`);
   }
-  if (analysis.grade.nitrogenPercent.numerator === 0n) return accept(rateFromAmounts("nutrient-mass-per-area", 0n, 1n));
+  if (analysis.grade.nitrogenPercent.numerator === 0n) return accept({ nitrogen: NO_NITROGEN, slow: NO_NITROGEN });
   const brought = nutrientsDelivered(rate, { ...analysis, ...(density === "unknown" ? {} : { density }) });
-  return brought.ok ? accept(brought.value.nitrogen) : brought;
+  return brought.ok ? accept({ nitrogen: brought.value.nitrogen, slow: brought.value.slowNitrogen }) : brought;
 }

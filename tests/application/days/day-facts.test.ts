@@ -3,9 +3,8 @@ import { asGuest } from "#adapters/postgres/company-work";
 import { readDay } from "#application/days/read-day";
 import { type StopShown } from "#application/days/truck-shown";
 import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aDayOf, aFeedOnHand, DAY } from "../../support/days";
+import { aDayOf, aFeedOnHand, aSpreaderOn, DAY } from "../../support/days";
 import { openHouse, type TestHouse } from "../../support/house";
-import { aDelivery } from "../../support/shed";
 import { receiveDelivery } from "#application/stock/receive-delivery";
 import { deliveryForm } from "../../support/shed";
 
@@ -40,8 +39,8 @@ test("the ticket issued last stands for the visit, and a paper of another plan s
 test("products are loaded by the container of the lot that is taken next: the first to expire of what is there", async () => {
   const productId = await aFeedOnHand(house, company);
   valueOf(await receiveDelivery(house, company.owner.key, { ...deliveryForm(house, productId), lotNumber: "L-0", containerSize: "25 lb", expiresOn: "2026-06-30" }));
-  await aDelivery(house, company, await aFeedOnHand(house, company));
   const { routeDayId } = await aDayOf(house, company, [{ productId }]);
+  await aSpreaderOn(house, company, routeDayId);
   const { trucks } = valueOf(await readDay(house, company.owner.key, { date: DAY }));
   expect(trucks.find((truck) => truck.routeDayId === routeDayId)?.loading.products).toMatchObject([{ words: "1 bag of 25 lb", lotNumber: "L-0" }]);
 });

@@ -2,7 +2,7 @@ import { afterAll, beforeAll, expect, test } from "vitest";
 import { asGuest } from "#adapters/postgres/company-work";
 import { readDay } from "#application/days/read-day";
 import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aDayOf, aFeedOnHand, aShop, DAY, type VisitMore } from "../../support/days";
+import { aDayOf, aFeedOnHand, aShop, aSpreaderOn, DAY, type VisitMore } from "../../support/days";
 import { openHouse, type TestHouse } from "../../support/house";
 
 let house: TestHouse;
@@ -20,7 +20,7 @@ async function truckOf(visits: readonly VisitMore[]) {
     if (truck === undefined) throw new Error("The truck is not out.");
     return truck;
   };
-  return { read, visitIds };
+  return { read, visitIds, routeDayId };
 }
 
 test("a truck whose shop has no place says what is missing and promises no times", async () => {
@@ -50,28 +50,34 @@ test("the customer's hours that are missed hold a stop, and a day that is too lo
 });
 
 test("a license holder's answer stands beside its hold, which then keeps nothing; a hold of the office can't be answered", async () => {
-  const { read, visitIds: [visitId = ""] } = await truckOf([{ productId: await aFeedOnHand(house, company) }]);
-  const lawful = (await read()).stops[0]?.findings.find(({ finding }) => finding.level === "hold" && finding.answerableBy === "license-holder");
-  const answer = (rule: string) =>
-    asGuest(house.client, company.companyId, (tx) =>
+  const productId = await aFeedOnHand(house, company, "18-24-12");
+  const { read, visitIds: [visitId = ""], routeDayId } = await truckOf([{ productId }]);
+  await aSpreaderOn(house, company, routeDayId);
+  await house.ask("update property set state = 'IL' where property_id = (select property_id from visit where visit_id = $1)", [visitId]);
+  const rules = ((await read()).stops[0]?.findings ?? []).flatMap(({ finding }) => (finding.level === "hold" ? [finding.rule] : []));
+  for (const rule of new Set(rules)) {
+    await asGuest(house.client, company.companyId, (tx) =>
       tx.holdAnswer.create({
-        data: { companyId: company.companyId, holdAnswerId: house.newId(), visitId, rule, reason: "It does not apply.", personId: company.owner.personId, licenseId: company.licenseId, answeredAt: house.now() },
+        data: { companyId: company.companyId, holdAnswerId: house.newId(), visitId, rule, reason: "A new lawn.", personId: company.owner.personId, licenseId: company.licenseId, answeredAt: house.now() },
       }),
     );
-  for (const { finding } of (await read()).stops[0]?.findings ?? []) if (finding.level === "hold") await answer(finding.rule);
-  const findings = (await read()).stops[0]?.findings ?? [];
-  for (const { finding, answer: given } of findings) {
-    expect(given !== null, finding.rule).toBe(finding.level === "hold" && finding.answerableBy === "license-holder");
   }
-  expect(lawful === undefined || findings.some(({ answer: given }) => given?.reason === "It does not apply.")).toBe(true);
+  const { found, stops } = await read();
+  const answered = (stops[0]?.findings ?? []).filter(({ answer }) => answer !== null);
+  expect(answered).toMatchObject([{ finding: { level: "hold", answerableBy: "license-holder" }, answer: { reason: "A new lawn.", by: company.owner.name, license: "license IN C-foxtail-turf" } }]);
+  expect(found.map(({ finding }) => finding.rule)).not.toContain(answered[0]?.finding.rule);
+  // No license for Illinois is on file: that hold is the office's and stays.
+  expect(stops[0]?.isHeld).toBe(true);
 });
 
 test("what somebody made is loaded no more and has nothing against it", async () => {
   const productId = await aFeedOnHand(house, company);
-  const { read, visitIds } = await truckOf([{ productId }, { productId }]);
+  const { read, visitIds, routeDayId } = await truckOf([{ productId }, { productId }]);
+  await aSpreaderOn(house, company, routeDayId);
   const before = (await read()).loading.products[0]?.needed.amount ?? 0n;
   await house.ask("update visit set state = 'done' where visit_id = $1", [visitIds[0]]);
   const after = await read();
+  expect(before).toBeGreaterThan(0n);
   expect(after.loading.products[0]?.needed.amount).toBe(before / 2n);
   expect(after.stops[0]).toMatchObject({ findings: [], isHeld: false });
 });

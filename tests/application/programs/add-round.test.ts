@@ -47,6 +47,13 @@ test("a round without a product, a half-filled row, and a window that closes bef
   expect(await add({ closesOn: "2026-04-05" })).toMatchObject({ refusal: { fields: { closesOn: A_SENTENCE } } });
 });
 
+test("a list of rows, as the browser's form holds numbered fields, is read as the server reads the form", async () => {
+  const rows = [treatmentRow(productId), { productUse: "", rate: "", reason: "" }];
+  expect(await addRound(house, company.owner.key, { ...roundForm(programId, productId), treatments: rows })).toMatchObject({ ok: true });
+  const tooMuch = [{ productUse: "", rate: "", reason: "" }, treatmentRow(productId, "9 lb/1,000 sq ft")];
+  expect(await addRound(house, company.owner.key, { ...roundForm(programId, productId), treatments: tooMuch })).toMatchObject({ refusal: { fields: { "treatments.1.rate": A_SENTENCE } } });
+});
+
 test.each(["0", "61", "two weeks", "-1"])("%j is no time for a second look", async (secondLook) => {
   expect(await add({ secondLook })).toMatchObject({ refusal: { fields: { secondLook: A_SENTENCE } } });
 });

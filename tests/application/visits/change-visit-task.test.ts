@@ -6,12 +6,12 @@ import { aCompany, type TestCompany, trailOf, valueOf } from "../../support/crew
 import { zoneForm } from "../../support/ground";
 import { openHouse, type TestHouse } from "../../support/house";
 import { A_SENTENCE } from "../../support/said";
-import { aVisit } from "../../support/season";
+import { aPlannedVisit } from "../../support/season";
 import { aTank } from "../../support/shed";
 
 let house: TestHouse;
 let company: TestCompany;
-let visit: Awaited<ReturnType<typeof aVisit>>;
+let visit: Awaited<ReturnType<typeof aPlannedVisit>>;
 beforeAll(async () => {
   house = await openHouse();
   company = await aCompany(house);
@@ -22,7 +22,7 @@ const change = (more: object = {}) =>
   changeVisitTask(house, company.owner.key, { visitId: visit.visitId, version: 1, line: 1, rate: "2 lb/1,000 sq ft", lawns: { [visit.zoneId]: "yes" }, equipmentId: "", ...more });
 
 test("rate, lawns and equipment change, the minutes are counted anew, and the trail keeps both", async () => {
-  visit = await aVisit(house, company);
+  visit = await aPlannedVisit(house, company);
   const equipmentId = await aTank(house, company);
   const { zoneId } = valueOf(await addZone(house, company.owner.key, { propertyId: visit.propertyId, ...zoneForm(), name: "Back", measure: { kind: "area", area: "10,000 sq ft" } }));
   expect(valueOf(await change({ lawns: { [zoneId]: "yes" }, equipmentId }))).toEqual({ visitId: visit.visitId, version: 2 });
@@ -35,7 +35,7 @@ test("rate, lawns and equipment change, the minutes are counted anew, and the tr
 });
 
 test("above the label, without a rate, on no lawn, with unknown equipment or an older version nothing changes", async () => {
-  visit = await aVisit(house, company);
+  visit = await aPlannedVisit(house, company);
   const before = await house.books();
   expect(await change({ rate: "3.1 lb/1,000 sq ft" })).toMatchObject({ refusal: { fields: { rate: expect.stringContaining("highest") as string } } });
   expect(await change({ rate: "" })).toMatchObject({ refusal: { fields: { rate: A_SENTENCE } } });
@@ -48,7 +48,7 @@ test("above the label, without a rate, on no lawn, with unknown equipment or an 
 });
 
 test("a visit that is called off changes no more", async () => {
-  visit = await aVisit(house, company);
+  visit = await aPlannedVisit(house, company);
   valueOf(await callOffVisit(house, company.owner.key, { visitId: visit.visitId, version: 1, reason: "Rain" }));
   expect(await change({ version: 2 })).toMatchObject({ refusal: { kind: "conflict" } });
 });

@@ -17,7 +17,7 @@ beforeAll(async () => {
 afterAll(() => house.close());
 
 type Form = ReturnType<typeof visitForm>;
-const plan = (change: Partial<Omit<Form, "tasks">> & { tasks?: Record<string, object> } = {}) => planVisit(house, company.owner.key, { ...visitForm(house, on), ...change } as Form);
+const plan = (change: Partial<Omit<Form, "tasks">> & { tasks?: Record<string, object> } = {}) => planVisit(house, company.owner.key, { ...visitForm(house, on), ...change });
 
 test("a visit by hand is written with its tasks, its customer's hours and a second look", async () => {
   const tasks = { "0": { ...treatmentRow(on.productId), lawns: { [on.zoneId]: "yes" } }, "1": { productUse: "look", rate: "", reason: "grubs", lawns: { [on.zoneId]: "yes" } } };

@@ -4,7 +4,7 @@ import { callOffVisit } from "#application/visits/call-off-visit";
 import { readVisitPlan } from "#application/visits/read-visit-plan";
 import { aCompany, type TestCompany, valueOf } from "../../support/crew";
 import { openHouse, type TestHouse } from "../../support/house";
-import { anEnrollment, aVisit } from "../../support/season";
+import { anEnrollment, aPlannedVisit } from "../../support/season";
 
 let house: TestHouse;
 let company: TestCompany;
@@ -24,19 +24,19 @@ test("the plan says what goes down on which lawns, what the label says to it, an
 });
 
 test("a lawn that was taken off the plan is still named where the visit was to work it", async () => {
-  const { visitId, zoneId } = await aVisit(house, company);
+  const { visitId, zoneId } = await aPlannedVisit(house, company);
   valueOf(await removeZone(house, company.owner.key, { zoneId }));
   expect(await read(visitId)).toMatchObject({ program: null, lawns: [{ zoneId, isRemoved: true }] });
 });
 
 test("a visit that was called off says why and by whom", async () => {
-  const { visitId } = await aVisit(house, company);
+  const { visitId } = await aPlannedVisit(house, company);
   valueOf(await callOffVisit(house, company.owner.key, { visitId, version: 1, reason: "Rain" }));
   expect(await read(visitId)).toMatchObject({ standing: "not-done", calledOff: { reason: "Rain", by: company.owner.name } });
 });
 
 test("another company's visit is none", async () => {
   const other = await aCompany(house, "Other Turf");
-  const { visitId } = await aVisit(house, other);
+  const { visitId } = await aPlannedVisit(house, other);
   expect(await readVisitPlan(house, company.owner.key, { visitId })).toMatchObject({ refusal: { kind: "not-found" } });
 });

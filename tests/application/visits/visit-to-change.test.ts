@@ -3,7 +3,7 @@ import { callOffVisit } from "#application/visits/call-off-visit";
 import { aCompany, type TestCompany } from "../../support/crew";
 import { openHouse, type TestHouse } from "../../support/house";
 import { writeSeasonRows } from "../../support/season-rows";
-import { aVisit } from "../../support/season";
+import { aPlannedVisit } from "../../support/season";
 
 let house: TestHouse;
 let company: TestCompany;
@@ -16,7 +16,7 @@ afterAll(() => house.close());
 const callOff = (visitId: string, version: number) => callOffVisit(house, company.owner.key, { visitId, version, reason: "Rain" });
 
 test("a planned visit may change for whoever saw its latest version", async () => {
-  const { visitId } = await aVisit(house, company);
+  const { visitId } = await aPlannedVisit(house, company);
   expect(await callOff(visitId, 2)).toMatchObject({ refusal: { kind: "conflict" } });
   expect(await callOff(visitId, 1)).toMatchObject({ ok: true });
   expect(await callOff(house.newId(), 1)).toMatchObject({ refusal: { kind: "not-found" } });

@@ -53,11 +53,17 @@ const feed = (given: Partial<NitrogenFacts> = {}): NitrogenFacts => ({
 
 function nitrogen(answer: ReturnType<typeof plannedNitrogen>): number {
   if (!answer.ok) throw new Error(answer.refusal.sentence);
-  return toNumber(rateIn(answer.value, PER_THOUSAND));
+  return toNumber(rateIn(answer.value.nitrogen, PER_THOUSAND));
 }
 
 test("a feed brings its percent of nitrogen", () => {
   expect(nitrogen(plannedNitrogen(pounds("2.5"), feed()))).toBe(0.8);
+});
+
+test("what of it is slow is said where the label states it", () => {
+  const slow = feed({ analysis: { grade: gradeOf("32", "0", "10"), release: { kind: "slow-percent-of-nitrogen", percent: { numerator: 25n, denominator: 1n } } } });
+  expect(plannedNitrogen(pounds("2.5"), slow)).toMatchObject({ ok: true, value: { slow: rateOf("nutrient-mass-per-area", "0.2", PER_THOUSAND) } });
+  expect(plannedNitrogen(pounds("2.5"), feed())).toMatchObject({ ok: true, value: { slow: "not-stated" } });
 });
 
 test("a product without an analysis, or without nitrogen in it, brings none, by volume too", () => {

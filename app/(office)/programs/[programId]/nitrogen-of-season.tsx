@@ -6,7 +6,6 @@ import { dayWords } from "#domain/scheduling/window-words";
 import { type AnnualNitrogenRange, annualNitrogenRanges } from "#domain/turf/annual-nitrogen";
 import { Button } from "#ui/button";
 import { NutrientBar } from "#ui/drawings/nutrient-bar";
-import { Row } from "#ui/row";
 import { SelectField } from "#ui/select-field";
 import { Stack } from "#ui/stack";
 import { Text } from "#ui/text";
@@ -33,15 +32,15 @@ function rangeWords({ lowest, highest }: AnnualNitrogenRange): string {
   return low === high ? `about ${low}` : `${low} to ${high}`;
 }
 
-const BESIDE = { below: "below the range", within: "within the range", above: "above the range" } as const;
+const BESIDE = { below: "less than", within: "within", above: "more than" } as const;
 
 function conclusionOf(nitrogen: NitrogenSum, range: AnnualNitrogenRange | undefined): string {
   const sum = nitrogenWords(nitrogen);
-  const brings = sum === "none" || sum === "not known" ? `The nitrogen of the season is ${sum}.` : `The season brings ${sum} ${UNIT}`;
-  if (range === undefined) return sum === "none" || sum === "not known" ? brings : `${brings}.`;
+  const brings = sum === "none" || sum === "not known" ? `The season's nitrogen is ${sum}` : `The season brings ${sum} ${UNIT}`;
+  if (range === undefined) return `${brings}.`;
   const beside = besideYearlyRange(nitrogen, range);
-  const published = `${rangeWords(range)} published for ${range.grass} in ${range.region}`;
-  return beside === "not-known" ? `${brings} beside ${published}; whether that is enough can't be said.` : `${brings}: ${BESIDE[beside]}, ${published}.`;
+  const published = `the ${rangeWords(range)} published for ${range.grass} in ${range.region}`;
+  return beside === "not-known" ? `${brings} beside ${published}; whether that is enough can't be said.` : `${brings}, ${BESIDE[beside]} ${published}.`;
 }
 
 interface Props {
@@ -57,21 +56,22 @@ export function NitrogenOfSeason({ program, range }: Props) {
       <NutrientBar
         title={`Nitrogen, ${program.name}, ${String(program.season)}`}
         conclusion={conclusionOf(nitrogen, range)}
-        unit={`lb N per 1,000 sq ft`}
+        unit="lb N per 1,000 sq ft"
         decimals={2}
         parts={rounds.map((round) => ({
           id: round.roundId,
           when: dayWords(round.opensOn),
           product: round.name,
           standing: "planned" as const,
-          quick: pounds(round.nitrogen.known),
-          slow: 0,
+          quick: pounds(round.nitrogen.known) - pounds(round.nitrogen.slow),
+          slow: pounds(round.nitrogen.slow),
         }))}
         {...(range === undefined ? {} : { range: { name: `${range.grass}, ${range.region}`, low: pounds(range.lowest), high: pounds(range.highest) } })}
       />
       {nitrogen.missing.length > 0 && <p>{nitrogen.missing.join(" ")}</p>}
+      {nitrogen.isReleaseMissing && <p>Where a label does not state how much of its nitrogen is slow, all of it stands under quick.</p>}
       <form method="get" action="#nitrogen">
-        <Row align="top" gap="plain">
+        <Stack gap={3}>
           <SelectField
             label="Beside the yearly range of"
             name="beside"
@@ -80,8 +80,10 @@ export function NitrogenOfSeason({ program, range }: Props) {
             defaultValue={range === undefined ? "" : keyOf(range)}
             choices={annualNitrogenRanges.map((each) => ({ value: keyOf(each), word: `${keyOf(each)}: ${rangeWords(each)}` }))}
           />
-        </Row>
-        <Button type="submit">Set it beside</Button>
+          <div>
+            <Button type="submit">Set it beside</Button>
+          </div>
+        </Stack>
       </form>
       {range !== undefined && (
         <Text size="small" tone="second">

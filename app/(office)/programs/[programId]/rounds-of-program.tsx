@@ -1,6 +1,7 @@
 import { type RoundOnFile, type TreatmentOfRound } from "#application/programs/read-program";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
-import { formatRateIn } from "#domain/quantities/format-rate";
+import { rateIn } from "#domain/quantities/rate";
+import { toDecimalString } from "#domain/quantities/rational";
 import { labelRangeWords } from "#domain/scheduling/planned-rate";
 import { type NitrogenSum } from "#domain/scheduling/season-nitrogen";
 import { windowWords } from "#domain/scheduling/window-words";
@@ -10,9 +11,9 @@ import { Table } from "#ui/table";
 import { Text } from "#ui/text";
 import { VisitCounts } from "../visit-counts";
 
-/** "0.8", "at least 0.8" where something is missing, "none". */
+/** "0.80", "at least 0.80" where something is missing, "none". */
 export function nitrogenWords({ known, missing }: NitrogenSum): string {
-  const figure = formatRateIn(known, "lb per 1,000 sq ft", 2).replace(" lb per 1,000 sq ft", "");
+  const figure = toDecimalString(rateIn(known, "lb per 1,000 sq ft"), 2, "nearest");
   if (missing.length > 0) return known.amount === 0n ? "not known" : `at least ${figure}`;
   return known.amount === 0n ? "none" : figure;
 }
@@ -62,7 +63,7 @@ const COLUMNS = [
   { id: "name", head: "Round" },
   { id: "window", head: "Window" },
   { id: "treatments", head: "What goes down" },
-  { id: "nitrogen", head: "N, lb per 1,000", align: "figure" },
+  { id: "nitrogen", head: "lb N per 1,000", align: "figure" },
   { id: "secondLook", head: "Second look" },
   { id: "visits", head: "Visits" },
 ] as const;

@@ -26,14 +26,17 @@ function goesTo({ treatments, looks }: VisitInList, zoneId: string | undefined):
   return zoneId === undefined || [...treatments, ...looks].some((task) => task.zoneIds.includes(zoneId));
 }
 
-/** The planned visits: those on a day by that day first, then what is late or open, then what waits. */
+const AHEAD = ["on-a-day", "open", "waiting", "past-its-window"] as const;
+
+/** The planned visits: those on a day by that day first, then what is open, what waits, and what is past its window. */
 async function visitsAhead({ propertyId, zoneId }: VisitsOfPropertyProps) {
   const answer = await visitsOnce(propertyId);
   if (!answer.ok) return { visits: [], productNames: new Map<string, string>() };
   const { visits, productNames } = answer.value;
   const planned = visits.filter((visit) => visit.state === "planned" && goesTo(visit, zoneId));
-  const onDays = planned.filter(({ standing }) => standing === "on-a-day").toSorted((one, other) => ((one.stop?.date ?? "") < (other.stop?.date ?? "") ? -1 : 1));
-  return { visits: [...onDays, ...planned.filter(({ standing }) => standing !== "on-a-day")], productNames };
+  const dayOf = (visit: VisitInList) => visit.stop?.date ?? visit.opensOn;
+  const ahead = AHEAD.flatMap((standing) => planned.filter((visit) => visit.standing === standing).toSorted((one, other) => (dayOf(one) < dayOf(other) ? -1 : 1)));
+  return { visits: ahead, productNames };
 }
 
 function whenWords({ standing, stop, opensOn, closesOn }: VisitInList): string {

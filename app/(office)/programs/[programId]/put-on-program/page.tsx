@@ -2,9 +2,10 @@ import { type Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
 import { listProperties, type PropertyInList } from "#application/properties/list-properties";
-import { formatQuantityIn } from "#domain/quantities/format-quantity";
-import { EmptyState } from "#ui/empty-state";
+import { squareFeetWords } from "#domain/properties/area-words";
 import { LinkButton } from "#ui/button";
+import { Disclosure } from "#ui/disclosure";
+import { EmptyState } from "#ui/empty-state";
 import { PageHead } from "#ui/page-head";
 import { Sheet } from "#ui/sheet";
 import { Stack } from "#ui/stack";
@@ -16,7 +17,7 @@ import { type PropertyToPut, PutOnProgramForm } from "./put-on-program-form.clie
 export const metadata: Metadata = { title: "Put properties on a program" };
 
 function toPut({ propertyId, street, city, clientName, lawnArea }: PropertyInList, has: number, rounds: number): PropertyToPut {
-  const size = lawnArea === null ? "" : `, ${formatQuantityIn(lawnArea, "sq ft", 0)}`;
+  const size = lawnArea === null ? "" : `, ${squareFeetWords(lawnArea)}`;
   return { propertyId, words: `${street}, ${city}`, hint: `${clientName}${size}${has === 0 ? "" : `; on ${String(has)} of these ${String(rounds)} rounds`}` };
 }
 
@@ -26,18 +27,17 @@ function LeftOut({ onAll, bare, unserved }: { readonly onAll: number; readonly b
     <Stack gap={2}>
       {onAll > 0 && <p>{onAll === 1 ? "One property is on every one of these rounds already." : `${String(onAll)} properties are on every one of these rounds already.`}</p>}
       {bare.length > 0 && (
-        <p>
-          No lawn is measured yet at{" "}
-          {bare.map(({ propertyId, street }, index) => (
-            <span key={propertyId}>
-              {index > 0 && ", "}
-              <Link href={`/properties/${propertyId}`} prefetch={false}>
-                {street}
-              </Link>
-            </span>
-          ))}
-          .
-        </p>
+        <Disclosure name={bare.length === 1 ? "One property has no measured lawn" : `${String(bare.length)} properties have no measured lawn`}>
+          <Stack gap={2} as="ul">
+            {bare.map(({ propertyId, street, city }) => (
+              <li key={propertyId}>
+                <Link href={`/properties/${propertyId}`} prefetch={false}>
+                  {street}, {city}
+                </Link>
+              </li>
+            ))}
+          </Stack>
+        </Disclosure>
       )}
       {unserved > 0 && <p>{unserved === 1 ? "One property's customer is paused or has left." : `${String(unserved)} properties' customers are paused or have left.`}</p>}
     </Stack>

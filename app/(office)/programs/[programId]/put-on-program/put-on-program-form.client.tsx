@@ -4,6 +4,7 @@ import { useRef, useState, useSyncExternalStore } from "react";
 import { putOnProgramSchema } from "#application/programs/put-on-program.schema";
 import { Button } from "#ui/button";
 import { ChoiceRow } from "#ui/choice-rows";
+import { Columns } from "#ui/columns";
 import { FieldGroup } from "#ui/field";
 import { Row } from "#ui/row";
 import { Stack } from "#ui/stack";
@@ -56,11 +57,11 @@ function PropertyRows({ properties, find }: Pick<Props, "properties" | "find">) 
           </div>
         )}
         <div ref={rows}>
-          <Stack gap={2}>
+          <Columns>
             {properties.map((property) => (
               <PropertyRow key={property.propertyId} property={property} isShown={shown.has(property.propertyId)} />
             ))}
-          </Stack>
+          </Columns>
         </div>
       </Stack>
     </FieldGroup>

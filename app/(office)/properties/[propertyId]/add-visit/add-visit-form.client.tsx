@@ -8,7 +8,7 @@ import { Row } from "#ui/row";
 import { Stack } from "#ui/stack";
 import { TextField } from "#ui/text-field";
 import { ActionForm, useField } from "../../../../action-form.client";
-import { RoundWindowFields, SecondLookField } from "../../../programs/round-fields.client";
+import { RoundWindowFields, SecondLookField, TREATMENT_HINT } from "../../../programs/round-fields.client";
 import { type ProductChoice, TreatmentRow } from "../../../programs/treatment-row.client";
 import { TickRow } from "../tick-row.client";
 import { addVisitAction } from "./action";
@@ -74,7 +74,7 @@ export function AddVisitForm({ requestId, propertyId, today, lawns, products }: 
       <RoundWindowFields example="Such as Call-back." />
       {TASKS.map((words, row) =>
         row === 0 ? (
-          <FieldGroup key={words} id={`tasks-${String(row)}`} label={words}>
+          <FieldGroup key={words} id={`tasks-${String(row)}`} label={words} hint={TREATMENT_HINT}>
             <TaskFields row={row} lawns={lawns} products={products} />
           </FieldGroup>
         ) : (

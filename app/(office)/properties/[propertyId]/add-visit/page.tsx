@@ -2,7 +2,7 @@ import { type Metadata } from "next";
 import Link from "next/link";
 import { house } from "#application/house";
 import { calendarDateIn } from "#domain/foundation/calendar-date";
-import { formatQuantityIn } from "#domain/quantities/format-quantity";
+import { squareFeetWords } from "#domain/properties/area-words";
 import { LinkButton } from "#ui/button";
 import { EmptyState } from "#ui/empty-state";
 import { PageHead } from "#ui/page-head";
@@ -30,7 +30,7 @@ export default async function AddVisitPage(props: PropertyPageProps) {
             requestId={newId()}
             propertyId={propertyId}
             today={calendarDateIn(company.timeZone, now().getTime())}
-            lawns={lawns.map(({ zoneId, letter, name, area }) => ({ zoneId, words: `${letter} ${name}, ${formatQuantityIn(area, "sq ft", 0)}` }))}
+            lawns={lawns.map(({ zoneId, letter, name, area }) => ({ zoneId, words: `${letter} ${name}, ${squareFeetWords(area)}` }))}
             products={await productChoices()}
           />
         </Sheet>

@@ -1,0 +1,42 @@
+import { type AftercareOfLawns } from "#application/visits/visit-aftercare";
+import { AftercareSteps, AftercareTimeline } from "#ui/drawings/aftercare-timeline";
+import { Sheet } from "#ui/sheet";
+import { Stack } from "#ui/stack";
+import { Text } from "#ui/text";
+import { aftercareConclusion, aftercareRows, doneAtOf, drawnRows } from "./aftercare-rows";
+import { listWords } from "./visit-words";
+
+/** What is to be done and left on the lawns that got the same: the ordered list first, then the same as a drawing. */
+export function AftercareOfLawnsBlock({ aftercare }: { readonly aftercare: AftercareOfLawns }) {
+  const { timeline, lawnNames } = aftercare;
+  const rows = aftercareRows(timeline);
+  const drawn = drawnRows(rows);
+  return (
+    <Stack gap={4}>
+      <h3>{listWords(lawnNames)}</h3>
+      {rows.length === 0 ? <p>Nothing is to be done or left on {listWords(lawnNames)} afterwards.</p> : <AftercareSteps rows={rows} />}
+      {timeline.lawnAtApplication.length > 0 && (
+        <ul>
+          {timeline.lawnAtApplication.map(({ productName, part, state, labelWords }) => (
+            <li key={`${productName} ${part}`}>
+              {productName} wants a {state} {part} when it goes down. <Text as="span" size="small" tone="second">{labelWords}</Text>
+            </li>
+          ))}
+        </ul>
+      )}
+      {timeline.spoilingRain.length > 0 && (
+        <ul>
+          {timeline.spoilingRain.map(({ words, reason }) => (
+            <li key={`${reason.productName} ${words}`}>{words}</li>
+          ))}
+        </ul>
+      )}
+      {timeline.secondLook !== null && <p>{timeline.secondLook.words}</p>}
+      {drawn.length > 0 && (
+        <Sheet>
+          <AftercareTimeline title={`What to do and when, ${listWords(lawnNames)}`} conclusion={aftercareConclusion(drawn)} doneAt={doneAtOf(timeline)} rows={drawn} />
+        </Sheet>
+      )}
+    </Stack>
+  );
+}

@@ -1,0 +1,74 @@
+import { type Finding } from "#domain/foundation/finding";
+import { type VisitOnFile } from "#application/visits/read-visit";
+import { LinkButton } from "#ui/button";
+import { Disclosure } from "#ui/disclosure";
+import { Stack } from "#ui/stack";
+import { VisitFinding } from "../visit-finding";
+import { actOfFinding, type PlacesOfVisit } from "../hold-acts";
+import { momentOf } from "./visit-words";
+
+/** Everything that was found of a visit, whether or not its mix ticket could be worked out. */
+export function findingsOf({ outcome }: VisitOnFile): readonly Finding[] {
+  return outcome.ok ? outcome.value.findings : outcome.refusal.findings;
+}
+
+/** The id of an open hold on the page, where the blocked button leads. */
+export function holdId(index: number): string {
+  return `hold-${String(index + 1)}`;
+}
+
+function placesOf({ visit, outcome }: VisitOnFile): PlacesOfVisit {
+  const treatments = outcome.ok ? outcome.value.question.treatments : [];
+  return {
+    propertyId: visit.property.propertyId,
+    date: visit.stop?.date ?? null,
+    productIdOf: new Map(treatments.map(({ label, productId }) => [label.productName, productId])),
+  };
+}
+
+interface FindingsOfVisitProps {
+  readonly found: VisitOnFile;
+  readonly timeZone: string;
+  readonly mayAnswer: boolean;
+}
+
+/** What was found, the gravest first: holds with their act, then what wants care, notes behind one press. */
+export function FindingsOfVisit({ found, timeZone, mayAnswer }: FindingsOfVisitProps) {
+  const findings = findingsOf(found);
+  const places = placesOf(found);
+  const isOpen = (finding: Finding) => found.openHolds.some((hold) => hold === finding);
+  const answered = findings.filter((finding) => finding.level === "hold" && !isOpen(finding));
+  const cares = findings.filter(({ level }) => level === "take-care");
+  const notes = findings.filter(({ level }) => level === "note");
+  if (findings.length === 0) return <p>Nothing was found that wants care.</p>;
+  return (
+    <Stack gap={4}>
+      {found.openHolds.map((hold, index) => (
+        <div key={`${hold.rule} ${hold.what}`} id={holdId(index)} tabIndex={-1}>
+          <VisitFinding finding={hold} act={actOfFinding(hold, places)}>
+            {hold.answerableBy === "license-holder" && mayAnswer && (
+              <LinkButton href={`/visits/${found.visit.visitId}/answer-hold?rule=${hold.rule}`}>Answer</LinkButton>
+            )}
+          </VisitFinding>
+        </div>
+      ))}
+      {answered.map((hold) => {
+        const said = found.answers.findLast(({ rule }) => rule === hold.rule);
+        const answer = said === undefined ? undefined : { said, at: momentOf(new Date(said.answeredAt), timeZone) };
+        return <VisitFinding key={`${hold.rule} ${hold.what}`} finding={hold} answer={answer} />;
+      })}
+      {cares.map((care) => (
+        <VisitFinding key={`${care.rule} ${care.what} ${care.about.join(" ")}`} finding={care} act={actOfFinding(care, places)} />
+      ))}
+      {notes.length > 0 && (
+        <Disclosure name={notes.length === 1 ? "1 note" : `${String(notes.length)} notes`} open={found.openHolds.length + cares.length === 0}>
+          <Stack gap={3}>
+            {notes.map((note) => (
+              <VisitFinding key={`${note.rule} ${note.what} ${note.about.join(" ")}`} finding={note} />
+            ))}
+          </Stack>
+        </Disclosure>
+      )}
+    </Stack>
+  );
+}

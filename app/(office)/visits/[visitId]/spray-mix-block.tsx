@@ -1,0 +1,91 @@
+import { type SprayMix, type TankLoad } from "#domain/mixing/spray-mix";
+import { type TicketTreatment } from "#domain/mixing/ticket-question";
+import { formatRate } from "#domain/quantities/format-rate";
+import { Amount } from "#ui/amount";
+import { KeyValueList } from "#ui/key-value-list";
+import { Row } from "#ui/row";
+import { Stack } from "#ui/stack";
+import { Table } from "#ui/table";
+import { Text } from "#ui/text";
+import { amountProps, concentrationWords, us } from "./mix-words";
+import { listWords } from "./visit-words";
+
+interface SprayMixBlockProps {
+  readonly mix: SprayMix;
+  readonly treatments: readonly TicketTreatment[];
+}
+
+/** What to spray: each load with its water and products in mixing order, the steps, and what each lawn gets. */
+export function SprayMixBlock({ mix, treatments }: SprayMixBlockProps) {
+  const { products, loads, lawns, steps, carrier } = mix;
+  const planned = treatments.filter(({ line }) => products.some((product) => product.line === line));
+  return (
+    <Stack gap={4}>
+      <Stack gap={1}>
+        <h3>Spray {listWords(products.map(({ productName }) => productName))}</h3>
+        <Text size="small" tone="second">
+          {planned.map(({ label, reason, rateText }) => `${label.productName} for ${reason}, planned at ${rateText}.`).join(" ")}
+        </Text>
+      </Stack>
+      {loads.map((load) => (
+        <LoadBlock key={load.number} load={load} mix={mix} />
+      ))}
+      <Stack gap={2}>
+        <h4>In this order</h4>
+        <ol>
+          {steps.map((step) => (
+            <li key={step}>{step}</li>
+          ))}
+        </ol>
+      </Stack>
+      <KeyValueList
+        pairs={[
+          { key: "With", value: mix.gearName },
+          { key: "Puts out", value: `${formatRate(carrier.rate, "us")}; ${carrier.words}` },
+          { key: "Finished spray in all", value: us(mix.finished) },
+          ...products.map(({ productName, concentration, total }) => ({ key: productName, value: `${concentrationWords(concentration)}; ${us(total)} in all` })),
+        ]}
+      />
+      <Table
+        caption="Finished spray by lawn"
+        captionSpoken
+        columns={[
+          { id: "lawn", head: "Lawn" },
+          { id: "treated", head: "Treated", align: "figure" },
+          { id: "finished", head: "Finished spray", align: "figure" },
+          ...products.map(({ line, productName }) => ({ id: String(line), head: productName, align: "figure" as const })),
+        ]}
+        rows={lawns.map((lawn) => ({
+          id: lawn.zoneId,
+          cells: {
+            lawn: `${lawn.letter} ${lawn.name}`,
+            treated: us(lawn.treatedArea),
+            finished: us(lawn.finished),
+            ...Object.fromEntries(lawn.products.map(({ line, amount }) => [String(line), us(amount)])),
+          },
+        }))}
+      />
+    </Stack>
+  );
+}
+
+function LoadBlock({ load, mix }: { readonly load: TankLoad; readonly mix: SprayMix }) {
+  const name = mix.loads.length === 1 ? `One load of ${us(load.finished)}` : `Load ${String(load.number)} of ${String(mix.loads.length)}, ${us(load.finished)}`;
+  return (
+    <Stack gap={2}>
+      <h4>{name}</h4>
+      <Row gap="wide" align="top">
+        <Amount {...amountOfWater(load)} of="Water in all" tool="by the tank’s gauge or the meter" />
+        {load.products.map(({ line, amount, marks }) => {
+          const product = mix.products.find((one) => one.line === line);
+          return <Amount key={line} {...amountProps(amount, marks, product?.toolName ?? null)} of={product?.productName ?? ""} />;
+        })}
+      </Row>
+    </Stack>
+  );
+}
+
+function amountOfWater({ water }: TankLoad) {
+  const { figure, unit } = amountProps(water, null, null);
+  return { figure, unit };
+}

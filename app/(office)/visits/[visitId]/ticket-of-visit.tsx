@@ -1,0 +1,93 @@
+import { type VisitOnFile } from "#application/visits/read-visit";
+import { type StockOfProduct } from "#application/stock/list-stock";
+import { type VisitTicket } from "#application/visits/visit-ticket";
+import { neededOf } from "#domain/mixing/mix-ticket";
+import { amountInContainers, containersOf, stockInWords } from "#domain/stock/container-words";
+import { MarkedWords } from "#ui/marked-words";
+import { Sheet } from "#ui/sheet";
+import { Stack } from "#ui/stack";
+import { Table } from "#ui/table";
+import { GranularMixBlock } from "./granular-mix-block";
+import { us } from "./mix-words";
+import { SprayMixBlock } from "./spray-mix-block";
+import { lawnWords, listWords } from "./visit-words";
+
+interface MixesOfVisitProps {
+  readonly ticket: VisitTicket;
+  readonly stock: readonly StockOfProduct[];
+}
+
+/** What to put down, mix by mix. */
+export function MixesOfVisit({ ticket, stock }: MixesOfVisitProps) {
+  const { question, ticket: worked } = ticket;
+  if (worked.mixes.length === 0) return <p>Nothing can be put down as it is planned. The holds above say why.</p>;
+  return (
+    <Stack gap={5}>
+      {worked.mixes.map((mix) => (
+        <Sheet key={mix.kind === "granular" ? mix.line : `spray ${String(mix.products[0]?.line ?? 0)}`}>
+          {mix.kind === "granular" ? (
+            <GranularMixBlock
+              mix={mix}
+              treatment={question.treatments.find(({ line }) => line === mix.line)}
+              bagWords={bagWords(mix.total, stock.find(({ productId }) => productId === question.treatments.find(({ line }) => line === mix.line)?.productId))}
+            />
+          ) : (
+            <SprayMixBlock mix={mix} treatments={question.treatments} />
+          )}
+        </Sheet>
+      ))}
+    </Stack>
+  );
+}
+
+/** An amount in the bags that are opened first, or undefined where nobody knows what a bag holds. */
+function bagWords(total: { readonly dimension: "mass"; readonly amount: bigint }, stock: StockOfProduct | undefined): string | undefined {
+  const [lot] = stock?.lots ?? [];
+  if (lot === undefined || stock?.dimension !== total.dimension) return undefined;
+  const size = { dimension: total.dimension, amount: lot.containerSize };
+  return total.amount < lot.containerSize ? `out of ${containersOf(1n, lot.container, size)}` : amountInContainers(total.amount, lot.container, size);
+}
+
+/** What the visit takes of each product against what is on hand. */
+export function StockOfVisit({ ticket }: { readonly ticket: VisitTicket }) {
+  const { question, ticket: worked } = ticket;
+  const needed = neededOf(worked.mixes).flatMap(({ line, amount }) => question.treatments.filter((one) => one.line === line).map((treatment) => ({ treatment, amount })));
+  if (needed.length === 0) return null;
+  return (
+    <Table
+      caption="Stock"
+      columns={[
+        { id: "product", head: "Product" },
+        { id: "takes", head: "The visit takes", align: "figure" },
+        { id: "hand", head: "On hand", align: "figure" },
+      ]}
+      rows={needed.map(({ treatment, amount }) => {
+        const { label, onHand, line } = treatment;
+        const whole = "amount" in onHand ? onHand.amount : null;
+        const words = whole === null ? "not known" : stockInWords(whole, onHand.dimension);
+        const isShort = whole !== null && onHand.dimension === amount.dimension && whole < amount.amount;
+        return { id: String(line), cells: { product: label.productName, takes: us(amount), hand: isShort ? <MarkedWords level="take-care">{words}</MarkedWords> : words } };
+      })}
+    />
+  );
+}
+
+/** Work without a product. */
+export function LooksOfVisit({ found }: { readonly found: VisitOnFile }) {
+  const { looks } = found.visit;
+  if (looks.length === 0) return null;
+  const lawns = found.outcome.ok ? found.outcome.value.question.lawns : [];
+  return (
+    <ul>
+      {looks.map(({ line, reason, zoneIds }) => {
+        const names = zoneIds.flatMap((zoneId) => lawns.filter((lawn) => lawn.zoneId === zoneId).map(lawnWords));
+        return (
+          <li key={line}>
+            Look: {reason}
+            {names.length > 0 && `, on ${listWords(names)}`}.
+          </li>
+        );
+      })}
+    </ul>
+  );
+}

@@ -1,0 +1,36 @@
+import { type Finding } from "#domain/foundation/finding";
+
+/** What the addresses of a visit's findings hang on. */
+export interface PlacesOfVisit {
+  readonly propertyId: string;
+  /** The day of the visit, or null where it is on none. */
+  readonly date: string | null;
+  readonly productIdOf: ReadonlyMap<string, string>;
+}
+
+export interface ActOfFinding {
+  readonly href: string;
+  readonly words: string;
+}
+
+const OF_THE_DAY: ReadonlySet<string> = new Set(["forecast-not-entered", "heat-not-judged", "on-no-day"]);
+const OF_THE_GEAR = /^(?:calibration|no-gear|no-measuring-tool|hopper|hold-up|tank|spreader|sprayer|setting|below-first-mark|gear-does-not-fit|tip-droplets)/u;
+const OF_THE_CREW: ReadonlySet<string> = new Set(["license-missing", "technician-under-supervision"]);
+const OF_THE_STOCK: ReadonlySet<string> = new Set(["stock-short", "stock-by-another-measure", "count-it"]);
+const OF_THE_GROUND =
+  /^(?:area-assumed|grass|water-not-measured|distance-to-water|phosphorus|place-for-sunset|watering-hours|last-mowing|mowing-day-missing|nothing-left-to-treat)/u;
+
+/**
+ * Where a finding is dealt with: the label in the Shed, the measure and the water on the property, forecast and day on
+ * Today, gear and licenses under Crew. Undefined for what only another plan changes.
+ */
+export function actOfFinding({ rule, source, about }: Finding, { propertyId, date, productIdOf }: PlacesOfVisit): ActOfFinding | undefined {
+  if (OF_THE_DAY.has(rule)) return { href: date === null ? "/" : `/today?date=${date}`, words: rule === "on-no-day" ? "Put it on a day" : "Enter the forecast" };
+  if (OF_THE_GEAR.test(rule)) return { href: "/crew/gear", words: "Trucks and gear" };
+  if (OF_THE_CREW.has(rule)) return { href: "/crew", words: "Crew and licenses" };
+  if (OF_THE_STOCK.has(rule)) return { href: "/shed", words: "Stock in the Shed" };
+  if (OF_THE_GROUND.test(rule)) return { href: `/properties/${propertyId}#ground`, words: "Lawns and water of this property" };
+  const product = about.find((name) => productIdOf.has(name));
+  if (product === undefined || (source !== "label" && !/label|analysis|nutrients|aftercare|heat-limit|hard-surfaces/u.test(rule))) return undefined;
+  return { href: `/shed/${productIdOf.get(product) ?? ""}`, words: `Label of ${product}` };
+}

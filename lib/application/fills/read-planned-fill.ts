@@ -1,0 +1,96 @@
+import { type InputRefusal, accept } from "#domain/foundation/outcome";
+import { type Finding } from "#domain/foundation/finding";
+import { groupedBy } from "#domain/foundation/grouping";
+import { type SprayMix } from "#domain/mixing/spray-mix";
+import { type FillStop, fillStopOf, planFill, type PlannedFill, visitsThatShare } from "#domain/mixing/tank-fill";
+import { isSprayed, type TicketTool } from "#domain/mixing/ticket-question";
+import { type Quantity } from "#domain/quantities/quantity";
+import { readPlannedFillSchema } from "#application/fills/read-planned-fill.schema";
+import { issuedTicketsOf } from "#application/visits/issued-ticket";
+import { ticketsOfVisits } from "#application/visits/visit-ticket";
+import { useCase } from "#application/use-case";
+
+export interface VisitOfFill {
+  readonly visitId: string;
+  readonly name: string;
+  readonly street: string;
+  readonly vehicleId: string | null;
+}
+
+/** One filling of one tank: the visits that share its mix, and what goes in. */
+export interface FillToMake {
+  readonly equipmentId: string;
+  readonly gearName: string;
+  readonly capacity: Quantity<"volume">;
+  readonly visits: readonly VisitOfFill[];
+  readonly plan: Omit<PlannedFill, "findings">;
+  /** The tool by which each product is measured, by product id. */
+  readonly toolNameOf: Readonly<Record<string, string>>;
+  readonly findings: readonly Finding[];
+}
+
+/** A visit for which nothing can be filled, and why. */
+export interface VisitWithoutFill extends VisitOfFill {
+  readonly why: string;
+}
+
+interface StopOfTank {
+  readonly visit: VisitOfFill;
+  readonly stop: FillStop;
+  readonly equipmentId: string;
+  readonly gearName: string;
+  readonly capacity: Quantity<"volume">;
+  readonly tools: ReadonlyMap<string, TicketTool>;
+}
+
+function noSpray(visit: VisitOfFill, refusal?: InputRefusal): VisitWithoutFill {
+  return { ...visit, why: refusal?.sentence ?? "Nothing is sprayed at this visit." };
+}
+
+/**
+ * What goes into the tanks for some visits, from their mix tickets: the issued one, else what is worked out now. Visits of
+ * one tank that share a mix are one fill; the others are fills of their own.
+ */
+export const readPlannedFill = useCase("fills/read-planned-fill", readPlannedFillSchema, async (work, { visitIds }) => {
+  const found = await ticketsOfVisits(work, visitIds);
+  const issued = await issuedTicketsOf(work, visitIds);
+  const without: VisitWithoutFill[] = [];
+  const stops: StopOfTank[] = [];
+  for (const { visit, outcome } of found) {
+    const { visitId, name, property, stop } = visit;
+    const own: VisitOfFill = { visitId, name, street: property.street, vehicleId: stop?.vehicleId ?? null };
+    const said = issued.get(visitId)?.snapshot ?? (outcome.ok ? outcome.value : undefined);
+    const sprays = said?.ticket.mixes.filter((mix): mix is SprayMix => mix.kind === "spray") ?? [];
+    if (said === undefined || sprays.length === 0) without.push(noSpray(own, outcome.ok ? undefined : outcome.refusal.refusal));
+    for (const mix of sprays) {
+      const treatments = said?.question.treatments.filter(isSprayed).filter(({ line }) => mix.products.some((product) => product.line === line)) ?? [];
+      const [first] = treatments;
+      if (first === undefined) continue;
+      stops.push({
+        visit: own,
+        stop: fillStopOf(visitId, mix, (line) => treatments.find((one) => one.line === line)?.productId ?? ""),
+        equipmentId: first.gear.equipmentId,
+        gearName: first.gear.name,
+        capacity: first.gear.capacity,
+        tools: new Map(treatments.flatMap(({ productId, tool }) => (tool === "none" ? [] : [[productId, tool] as const]))),
+      });
+    }
+  }
+  const fills = [...groupedBy(stops, ({ equipmentId }) => equipmentId).values()].flatMap(fillsOfTank);
+  return accept({ fills, without });
+});
+
+function fillsOfTank(stops: readonly StopOfTank[]): readonly FillToMake[] {
+  const [first] = stops;
+  if (first === undefined) return [];
+  const { equipmentId, gearName, capacity } = first;
+  return visitsThatShare(stops.map(({ stop }) => stop)).flatMap((group) => {
+    const own = stops.filter(({ stop }) => group.includes(stop));
+    const tools = new Map(own.flatMap((one) => [...one.tools]));
+    const planned = planFill(group, { name: gearName, capacity }, (productId) => tools.get(productId));
+    if (!planned.ok) return [];
+    const { findings, ...plan } = planned.value;
+    const toolNameOf = Object.fromEntries([...tools].map(([productId, { name }]) => [productId, name]));
+    return [{ equipmentId, gearName, capacity, visits: own.map(({ visit }) => visit), plan, toolNameOf, findings }];
+  });
+}
