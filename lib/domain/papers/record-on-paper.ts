@@ -5,8 +5,9 @@ import { fromAmount } from "#domain/quantities/quantity";
 import { LAWN_OUTCOME_WORDS, type MeasuredBy, type RecordContent, type RecordedAmount, type RecordedLicense, type RecordedTreatment } from "#domain/register/record-content";
 import { type AmountOnRecord, type ApplicationRecordPaper, type RecordAmendment, type RecordProduct } from "#domain/papers/application-record-paper";
 import { companyOnPaper, numberOnPaper, rulesOnPaper } from "#domain/papers/company-on-paper";
-import { findingLine, NOT_RECORDED, NOT_TAKEN, type PaperValue, said, TO_WRITE } from "#domain/papers/paper";
+import { NOT_RECORDED, NOT_TAKEN, type PaperValue, said, TO_WRITE } from "#domain/papers/paper";
 import { clockOnPaper, dateOnPaper, dayOnPaper, momentOnPaper, spanOnPaper } from "#domain/papers/paper-time";
+import { type AnswerOnPaper, findingsOnPaper } from "#domain/papers/ticket-on-paper";
 import { localTimeAt } from "#domain/weather/local-hours";
 
 /** A record as it stands in the register, with its place in the chain. */
@@ -42,7 +43,7 @@ export function recordOnPaper(record: RecordInRegister, isDemonstration: boolean
     elements: { ...siteElements(content), ...timeElements(record), ...peopleElements(content), ...workElements(content), ...weatherElements(content), ...afterElements(content) },
     products: treatments.map(productOf),
     lawns: content.lawns.map(({ zoneId, name, outcome }) => lawnWords(content, zoneId, name, LAWN_OUTCOME_WORDS[outcome].toLowerCase())),
-    findings: [...chainFindings(record), ...content.findings].map(findingLine),
+    findings: findingsOnPaper([...chainFindings(record), ...content.findings], answersOf(content)),
     amendments,
     hash,
     previousHash,
@@ -53,6 +54,13 @@ export function recordOnPaper(record: RecordInRegister, isDemonstration: boolean
 function chainFindings({ isUnaltered, number }: RecordInRegister): readonly Finding[] {
   if (isUnaltered) return [];
   return [hold("nobody", { rule: "hash-does-not-fit", source: "house", what: `The hash of record ${String(number)} is not that of what stands in it.`, toDo: "Do not rely on this record; look at a backup.", about: [] })];
+}
+
+function answersOf({ holdAnswers, timeZone }: RecordContent): readonly AnswerOnPaper[] {
+  return holdAnswers.map(({ rule, reason, by, license, answeredAt }) => ({
+    rule,
+    words: `Answered by ${by}, license ${license}, ${momentOnPaper(Date.parse(answeredAt), timeZone)}: ${reason}`,
+  }));
 }
 
 function readBack({ applicator, treatments, lawns, startedAt, endedAt, timeZone, signIsUp, noticeWasLeft }: RecordContent): string {
