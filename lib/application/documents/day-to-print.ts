@@ -1,3 +1,4 @@
+import { formatShortDate } from "#domain/foundation/calendar-date";
 import { type Finding } from "#domain/foundation/finding";
 import { accept, type Outcome } from "#domain/foundation/outcome";
 import { fillsOfRoute } from "#domain/mixing/fills-of-route";
@@ -36,6 +37,7 @@ export interface DayOnFile {
   readonly routeDayId: string;
   readonly operatorId: string;
   readonly about: string;
+  readonly truck: string;
   readonly date: ReturnType<typeof calendarDayOf>;
   readonly stops: readonly StopOnFile[];
   readonly routeSheet: PaperToPrint;
@@ -68,12 +70,13 @@ export async function dayOnFile(work: Work, routeDayId: string): Promise<DayOnFi
     returnsAtMinute: timed?.ok === true ? Math.ceil(timed.value.returnSeconds / 60) : null,
     driveMeters: timed?.ok === true ? timed.value.driveMeters : null,
   };
-  const about = `${name}, ${date}`;
+  const about = `${name}, ${formatShortDate(date)}`;
   const paper = { subjectId: routeDayId, rulesVersion: RULES_VERSION, operatorId: row.operatorId, warnings: [] };
   return {
     routeDayId,
     operatorId: row.operatorId,
     about,
+    truck: day.truck,
     date,
     stops,
     routeSheet: { ...paper, data: { kind: "route-sheet", paper: routeSheetOnPaper(day) }, about: `Route sheet, ${about}` },
@@ -119,7 +122,7 @@ function whyNoTicket(visit: VisitRow, outcome: TicketOutcome, issued: IssuedTick
   if (visit.state !== "planned") return "somebody has been there already.";
   if (visit.treatments.length === 0) return null;
   const holds = openHolds(outcome.ok ? outcome.value.findings : outcome.refusal.findings, answers);
-  if (holds.length > 0) return `a hold stands. ${holds.map(holdWords).join(" ")}`;
+  if (holds.length > 0) return `a hold stands. ${[...new Set(holds.map(holdWords))].join(" ")}`;
   if (!outcome.ok) return outcome.refusal.refusal.sentence;
   if (issued === undefined) return "no mix ticket was issued.";
   return isOfPresentPlan(issued, outcome.value) ? null : `the plan has changed since mix ticket ${String(issued.number)} was issued. Issue it again.`;

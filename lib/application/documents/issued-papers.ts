@@ -44,6 +44,8 @@ export interface PaperIssue {
   readonly about: string;
   readonly issuedAt: Date;
   readonly issuedBy: string;
+  /** What was not printed with it, where it is the first paper of a packet; else null. */
+  readonly packetLeftOut: readonly LeftOut[] | null;
 }
 
 /** The business as papers name it now. */
@@ -105,11 +107,15 @@ export async function issuesAbout(work: Work, subjectIds: readonly string[], kin
   });
   const people = await work.tx.person.findMany({ where: { companyId, personId: { in: rows.map(({ personId }) => personId) } } });
   const nameOf = new Map(people.map(({ personId, name }) => [personId, name]));
-  return rows.map((row) => ({
-    issuedPaperId: row.issuedPaperId,
-    kind: row.kind as PaperKind,
-    about: (fromStoredJson(row.data) as Partial<StoredPaper>).about ?? "",
-    issuedAt: row.issuedAt,
-    issuedBy: nameOf.get(row.personId) ?? "",
-  }));
+  return rows.map((row) => {
+    const { about, packet } = fromStoredJson(row.data) as StoredPaper;
+    return {
+      issuedPaperId: row.issuedPaperId,
+      kind: row.kind as PaperKind,
+      about,
+      issuedAt: row.issuedAt,
+      issuedBy: nameOf.get(row.personId) ?? "",
+      packetLeftOut: packet?.leftOut ?? null,
+    };
+  });
 }

@@ -15,5 +15,5 @@ export const readPacket = useCase("documents/read-packet", z.object({ routeDayId
   if (refusal !== undefined) return { ok: false, refusal };
   const { papers, leftOut } = await packetOfDay(work, day);
   const issues = await issuesAbout(work, [routeDayId]);
-  return accept({ routeDayId, about: day.about, date: day.date, papers: papers.map(({ about, data: { kind } }) => ({ about, kind })), leftOut, issues });
+  return accept({ routeDayId, truck: day.truck, date: day.date, papers: papers.map(({ about, data: { kind } }) => ({ about, kind })), leftOut, issues });
 });
