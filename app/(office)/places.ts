@@ -11,6 +11,12 @@ interface OfficePlace {
 /** The places of the office in their order. A place stands here when something is behind it. */
 const PLACES: readonly OfficePlace[] = [
   {
+    name: "Today",
+    href: "/today",
+    question: "What happens today or tomorrow, may it, is everything printed?",
+    isFor: (role) => may(role, "days/read-day"),
+  },
+  {
     name: "Properties",
     href: "/properties",
     question: "Whose ground is it, what is it, what was put there, what comes next?",
