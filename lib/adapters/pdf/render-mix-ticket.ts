@@ -25,14 +25,16 @@ export function mixTicketDrawing(ticket: MixTicketPaper, size: PaperSize = "lett
       block(line(ticket.customer)),
       gap(8),
       ...fieldRows(ticket.visit, 4).map(block),
-      ...findingItems(ticket.findings),
+      ...findingItems(ticket.findings.filter(({ level }) => level !== "note")),
       ...ticket.loads.flatMap(loadItems),
-      ...section("In this order", ...mixingItems(ticket)),
+      gap(10),
+      together(...section("In this order", ...mixingItems(ticket)).slice(1)),
       ...section("What goes on each lawn", rows(lawnTable(ticket))),
       ...section("Products", rows(productTable(ticket))),
+      ...findingItems(ticket.findings.filter(({ level }) => level === "note")),
       ...(ticket.nutrients.length > 0 ? section("Nutrients", rows(nutrientTable(ticket))) : []),
       ...(ticket.aftercare.length > 0 ? section("Afterward", rows(aftercareTable(ticket))) : []),
-      ...section("Calibration used", ...fieldRows(ticket.calibration, 4).map(block)),
+      ...section("Calibration used", ...fieldRows(ticket.calibration, ticket.calibration.length % 3 === 0 ? 3 : 4).map(block)),
     ];
     for (const item of items) flow.put(item);
   });

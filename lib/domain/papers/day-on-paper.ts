@@ -44,20 +44,33 @@ export function routeSheetOnPaper(day: DayToPrint): RouteSheet {
     equipment: gear.length === 0 ? ["none, because no mix ticket stands"] : [...new Set(gear)],
     summary: summaryOf(day),
     loading: loadingGroups(day),
-    stops: day.stops.map(stopOnPaper),
-    findings: day.loading.findings.map(findingLine),
+    stops: day.stops.map((stop) => stopOnPaper({ ...stop, findings: stop.findings.filter((finding) => finding.level !== "take-care" || stopsWith(day, finding).length === 1) })),
+    findings: [...day.loading.findings.map(findingLine), ...saidOnce(day)],
   };
+}
+
+function stopsWith({ stops }: DayToPrint, { level, words }: PaperFinding): readonly StopToPrint[] {
+  return stops.filter(({ findings }) => findings.some((other) => other.level === level && other.words === words));
+}
+
+/** What several stops ask care for in the same words is said once, at the top, with where. */
+function saidOnce(day: DayToPrint): readonly PaperFinding[] {
+  const byWords = new Map(day.stops.flatMap(({ findings }) => findings.filter(({ level }) => level === "take-care").map((finding) => [finding.words, finding] as const)));
+  return [...byWords.values()].flatMap((finding) => {
+    const stops = stopsWith(day, finding);
+    return stops.length < 2 ? [] : [{ ...finding, words: `${finding.words} (${stopWords(stops)})` }];
+  });
 }
 
 /** What the truck takes along for the mix tickets that stand, to be ticked off. */
 export function loadingListOnPaper(day: DayToPrint, frame: PaperFrame): LoadingListPaper {
   const { truck, people, loading } = day;
   const open = day.stops.filter(({ ticket, findings }) => ticket === null && findings.some(({ level }) => level === "hold"));
-  const left: readonly PaperFinding[] = open.length === 0 ? [] : [{ level: "take-care", words: `Nothing is loaded for ${leftWords(open)}: no mix ticket stands there.` }];
+  const left: readonly PaperFinding[] = open.length === 0 ? [] : [{ level: "take-care", words: `Nothing is loaded for ${stopWords(open)}: no mix ticket stands there.` }];
   return { frame, truck, people, groups: loadingGroups(day), findings: [...loading.findings.map(findingLine), ...left] };
 }
 
-function leftWords(stops: readonly StopToPrint[]): string {
+function stopWords(stops: readonly StopToPrint[]): string {
   const numbers = stops.map(({ position }) => String(position));
   return numbers.length === 1 ? `stop ${numbers.join("")}` : `stops ${numbers.slice(0, -1).join(", ")} and ${numbers.at(-1) ?? ""}`;
 }

@@ -1,6 +1,6 @@
 import { type Finding } from "#domain/foundation/finding";
 import { canonicalAmountOf } from "#domain/quantities/exact-quantity";
-import { formatQuantity } from "#domain/quantities/format-quantity";
+import { formatQuantity, formatQuantityIn } from "#domain/quantities/format-quantity";
 import { formatRate } from "#domain/quantities/format-rate";
 import { of, type Quantity } from "#domain/quantities/quantity";
 import { type LabelFacts } from "#domain/label/label-facts";
@@ -136,7 +136,7 @@ function nutrientsOf({ delivered, mixes }: MixTicket, { state, lawns }: TicketQu
       const mass = massIn(nutrients);
       if (mass === "not-stated" || canonicalAmountOf(mass).numerator === 0n) return [];
       const limit = nutrient !== "Nitrogen" ? "–" : cap?.onFile === true ? `${cap.value.poundsPer1000SqFt} lb an application, ${cap.citation}` : "none on file";
-      return [{ lawn: name, nutrient, delivered: `${formatQuantity(per1000SqFt(mass, ground, of("sq ft", 1000n)), "us")} per 1,000 sq ft`, limit }];
+      return [{ lawn: name, nutrient, delivered: `${formatQuantityIn(per1000SqFt(mass, ground, of("sq ft", 1000n)), "lb")} per 1,000 sq ft`, limit }];
     });
   });
 }
