@@ -59,6 +59,13 @@ import { listStock } from "#application/stock/list-stock";
 import { moveStock } from "#application/stock/move-stock";
 import { receiveDelivery } from "#application/stock/receive-delivery";
 import { type UseCaseName } from "#application/permission";
+import { recordFill } from "#application/fills/record-fill";
+import { completeVisit } from "#application/register/complete-visit";
+import { listRegister } from "#application/register/list-register";
+import { readRecord } from "#application/register/read-record";
+import { answerHold } from "#application/visits/answer-hold";
+import { issueMixTicket } from "#application/visits/issue-mix-ticket";
+import { readVisit } from "#application/visits/read-visit";
 import { addClient } from "#application/properties/add-client";
 import { addProperty } from "#application/properties/add-property";
 import { addSoilTest } from "#application/properties/add-soil-test";
@@ -99,6 +106,7 @@ import {
   aCalibration, aMeasuringTool, aProduct, aSprayer, aSpreader, aVehicle, MEASURING_TOOL_FORM, sprayerCalibrationForm, sprayerForm,
   spreaderCalibrationForm, vehicleForm,
 } from "./gear";
+import { aCrewDay, aFedVisit, aRecord, aVisitUnderHold, completeForm, type CrewDay, fillForm } from "./crew-day";
 import { type TestHouse } from "./house";
 import { aClient, aRow, aStation, aWaterEdge, aZone, clientForm, propertyForm, RECTANGLE, soilTestForm, stationForm, zoneForm } from "./ground";
 import { aLabeledFeed, aPlannedVisit, aProgram, aRound, programForm, roundForm, visitForm } from "./season";
@@ -140,6 +148,15 @@ export const COMPANY_CHANGE = {
   businessLicenseExpiresOn: "2026-12-31",
   insuranceExpiresOn: "2026-09-30",
 } as const;
+
+const crewDays = new WeakMap<TestCompany, Promise<CrewDay>>();
+
+/** One crew's day for all attempts of a company. */
+function crewDayOf(house: TestHouse, company: TestCompany): Promise<CrewDay> {
+  const day = crewDays.get(company) ?? aCrewDay(house, company);
+  crewDays.set(company, day);
+  return day;
+}
 
 /** One for each use case that the permissions name: the compiler asks for the missing one. */
 export const ATTEMPTS: Readonly<Record<UseCaseName, Prepare>> = {
@@ -302,6 +319,23 @@ export const ATTEMPTS: Readonly<Record<UseCaseName, Prepare>> = {
   "visits/plan-visit": async (house, company) =>
     attempt(planVisit, visitForm(house, { ...(await aZone(house, company)), productId: await aLabeledFeed(house, company) })),
   "visits/read-visit-plan": async (house, company) => attempt(readVisitPlan, { visitId: (await aPlannedVisit(house, company)).visitId }),
+  "fills/record-fill": async (house, company) => attempt(recordFill, fillForm(house, await crewDayOf(house, company), [])),
+  "register/complete-visit": async (house, company, actor = company.owner) =>
+    attempt(completeVisit, completeForm(house, actor.personId, await aFedVisit(house, company, await crewDayOf(house, company)))),
+  "register/list-register": () => attempt(listRegister, {}),
+  "register/read-record": async (house, company) => {
+    const { registerEntryId } = await aRecord(house, company.owner, await aFedVisit(house, company, await crewDayOf(house, company)));
+    return attempt(readRecord, { registerEntryId });
+  },
+  "visits/answer-hold": async (house, company, actor = company.owner) => {
+    const { visitId, rule } = await aVisitUnderHold(house, company, await crewDayOf(house, company));
+    const license = { ...licenseForm(actor.personId), kind: "certified-applicator", state: "IL" } as const;
+    const { licenseId } = valueOf(await addLicense(house, company.owner.key, license));
+    return attempt(answerHold, { visitId, rule, licenseId, reason: "A soil test of last week is on its way to the file." });
+  },
+  "visits/issue-mix-ticket": async (house, company) =>
+    attempt(issueMixTicket, { visitId: (await aFedVisit(house, company, await crewDayOf(house, company))).visitId }),
+  "visits/read-visit": async (house, company) => attempt(readVisit, { visitId: (await aFedVisit(house, company, await crewDayOf(house, company))).visitId }),
 };
 
 /** The names of all use cases of a member. */
