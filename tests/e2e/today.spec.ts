@@ -6,10 +6,11 @@ function dayAhead(days: number): string {
   return new Date(Date.now() + days * 86_400_000).toISOString().slice(0, 10);
 }
 
-/** The streets of a truck in their order. */
+/** The streets of a truck in their order, as each row names itself. */
 async function streetsOf(page: Page, truck: string): Promise<readonly string[]> {
-  const rows = await page.getByRole("list", { name: `Stops of ${truck}` }).getByRole("listitem").filter({ has: page.getByText(/^\d+:?\d* (am|pm)$|no time/u) }).allInnerTexts();
-  return rows.map((row) => /(\d+ [A-Z][A-Za-z ]+?)(?:\s+(?:pinned|fill)|\n|$)/u.exec(row.replaceAll(/^[\s\S]*?(?:am|pm|no time)\n/gu, ""))?.[1] ?? row);
+  const rows = page.getByRole("list", { name: `Stops of ${truck}` }).getByRole("group", { name: /^Stop \d+:/u });
+  const names = await rows.evaluateAll((groups) => groups.map((group) => group.getAttribute("aria-label") ?? ""));
+  return names.map((name) => name.replace(/^Stop \d+: /u, ""));
 }
 
 test("a truck goes out with six stops, which are put in order, moved, pinned, taken off and brought back", async ({ page, demonstration }) => {
@@ -44,14 +45,14 @@ test("a truck goes out with six stops, which are put in order, moved, pinned, ta
   expect(await streetsOf(page, "Truck 1")).toEqual(asPlaced);
 
   const [first = "", ...others] = asPlaced;
-  const row = page.getByRole("group").filter({ hasText: first }).first();
+  const row = page.getByRole("group", { name: `: ${first}` });
   await row.getByText(first).first().click();
   await row.getByLabel("Place in the order").fill("6");
   await row.getByRole("button", { name: "Move", exact: true }).click();
   await expect(page.getByRole("status").filter({ hasText: `${first} is moved.` })).toBeVisible();
   expect(await streetsOf(page, "Truck 1")).toEqual([...others, first]);
 
-  await row.getByText(first).first().click();
+  // The row has moved and is still open.
   await row.getByRole("button", { name: "Pin to this place" }).click();
   await expect(row.getByRole("button", { name: "Unpin" })).toBeVisible();
   await row.getByRole("button", { name: "Take off" }).click();
@@ -64,9 +65,9 @@ test("a truck goes out with six stops, which are put in order, moved, pinned, ta
 test("a row opens in place to what goes down, what stands against it and the way to its mix ticket", async ({ page, demonstration }) => {
   await signIn(page, demonstration);
   await page.goto(`${demonstration.address}/today`);
-  const row = page.getByRole("list", { name: "Stops of Truck 1" }).getByRole("group").first();
+  const row = page.getByRole("list", { name: "Stops of Truck 1" }).getByRole("group", { name: /^Stop 1:/u });
   await expect(row.getByRole("link", { name: "Mix ticket" })).toBeHidden();
-  await row.locator("summary").first().click();
+  await row.getByText(/ (am|pm)$/u).first().click();
   await expect(row.getByRole("link", { name: "Mix ticket" })).toHaveAttribute("href", /^\/visits\//u);
   await expect(row.getByRole("link", { name: "Property" })).toHaveAttribute("href", /^\/properties\//u);
   await page.getByText("Loading list").first().click();
