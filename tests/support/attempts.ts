@@ -15,6 +15,16 @@ import { readDay } from "#application/days/read-day";
 import { restoreOrder } from "#application/days/restore-order";
 import { setShopPosition } from "#application/days/set-shop-position";
 import { takeOffDay } from "#application/days/take-off-day";
+import { printApplicationRecord } from "#application/documents/print-application-record";
+import { printCustomerNotice } from "#application/documents/print-customer-notice";
+import { printLoadingList } from "#application/documents/print-loading-list";
+import { printMixTicket } from "#application/documents/print-mix-ticket";
+import { printPacket } from "#application/documents/print-packet";
+import { printPostingSign } from "#application/documents/print-posting-sign";
+import { printRouteSheet } from "#application/documents/print-route-sheet";
+import { readIssuedPaper } from "#application/documents/read-issued-paper";
+import { readPacket } from "#application/documents/read-packet";
+import { readPaperToPrint } from "#application/documents/read-paper-to-print";
 import { addEquipment } from "#application/equipment/add-equipment";
 import { addMeasuringTool } from "#application/equipment/add-measuring-tool";
 import { addVehicle } from "#application/equipment/add-vehicle";
@@ -91,6 +101,7 @@ import { type House, type UseCase } from "#application/use-case";
 import { type Outcome } from "#domain/foundation/outcome";
 import { aMember, aPerson, anInvitation, PASSWORD, type TestCompany, type TestMember, valueOf } from "./crew";
 import { aDayOf, aRouteDay, aShop, aVisit as anOpenVisit, DAY, routeDayForm, SHOP, versionOf } from "./days";
+import { aDayOfActor, aPaperFor, aPrintedRecord } from "./documents";
 import {
   aCalibration, aMeasuringTool, aProduct, aSprayer, aSpreader, aVehicle, MEASURING_TOOL_FORM, sprayerCalibrationForm, sprayerForm,
   spreaderCalibrationForm, vehicleForm,
@@ -180,6 +191,21 @@ export const ATTEMPTS: Readonly<Record<UseCaseName, Prepare>> = {
   },
   "days/set-shop-position": () => attempt(setShopPosition, { zip: "", ...SHOP }),
   "days/take-off-day": async (house, company) => attempt(takeOffDay, { visitId: (await aDayOf(house, company, [{}])).visitIds[0] ?? "" }),
+  "documents/print-application-record": async (house, company) =>
+    attempt(printApplicationRecord, { registerEntryId: await aPrintedRecord(house, company) }),
+  "documents/print-customer-notice": async (house, company, actor = company.owner) => attempt(printCustomerNotice, { visitId: (await aDayOfActor(house, company, actor)).visitId }),
+  "documents/print-loading-list": async (house, company, actor = company.owner) => attempt(printLoadingList, { routeDayId: (await aDayOfActor(house, company, actor)).routeDayId }),
+  "documents/print-mix-ticket": async (house, company, actor = company.owner) => attempt(printMixTicket, { mixTicketId: (await aDayOfActor(house, company, actor)).mixTicketId }),
+  "documents/print-packet": async (house, company, actor = company.owner) => attempt(printPacket, { routeDayId: (await aDayOfActor(house, company, actor)).routeDayId }),
+  "documents/print-posting-sign": async (house, company, actor = company.owner) => attempt(printPostingSign, { visitId: (await aDayOfActor(house, company, actor)).visitId }),
+  "documents/print-route-sheet": async (house, company, actor = company.owner) => attempt(printRouteSheet, { routeDayId: (await aDayOfActor(house, company, actor)).routeDayId }),
+  "documents/read-issued-paper": async (house, company, actor = company.owner) =>
+    attempt(readIssuedPaper, { issuedPaperId: (await aPaperFor(house, company, actor)).issuedPaperId }),
+  "documents/read-packet": async (house, company, actor = company.owner) => attempt(readPacket, { routeDayId: (await aDayOfActor(house, company, actor)).routeDayId }),
+  "documents/read-paper-to-print": async (house, company, actor = company.owner) => {
+    const { kind, subjectId } = await aPaperFor(house, company, actor);
+    return attempt(readPaperToPrint, { kind, subjectId });
+  },
   "equipment/add-equipment": async (house, company) => attempt(addEquipment, sprayerForm(await aVehicle(house, company))),
   "equipment/add-measuring-tool": () => attempt(addMeasuringTool, MEASURING_TOOL_FORM),
   "equipment/add-vehicle": () => attempt(addVehicle, vehicleForm()),

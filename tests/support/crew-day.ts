@@ -69,7 +69,7 @@ export async function aCrewDay(house: TestHouse, company: TestCompany): Promise<
   await aConfirmedLabel(house, company, preventerId, A_PREVENTER_TEXT);
   await aConfirmedLabel(house, company, starterId, { ...A_WHOLE_FEED_TEXT, general: { ...A_WHOLE_FEED_TEXT.general, grade: "18-24-6", nitrogenRelease: "none" } });
   valueOf(await calibrateSprayer(house, key, sprayerCalibrationForm(sprayerId, personId)));
-  valueOf(await calibrateSpreader(house, key, { ...spreaderCalibrationForm(spreaderId, personId, feedId), collected: "2.4 lb\n2.6 lb" }));
+  valueOf(await calibrateSpreader(house, key, { ...spreaderCalibrationForm(spreaderId, personId, feedId), collected: "1.2 lb\n1.3 lb" }));
   valueOf(await calibrateSpreader(house, key, spreaderCalibrationForm(spreaderId, personId, preventerId)));
   valueOf(await addMeasuringTool(house, key, { name: "Scale", mark: "0.25 lb" }));
   valueOf(await addMeasuringTool(house, key, { name: "Cup", mark: "0.5 fl oz" }));
