@@ -14,7 +14,7 @@
  *   /crew                  two use cases, the second with lists of several tables
  *   /today and after it    pages of a company that has much of everything; their statements are counted once more in a
  *                          company that has a tenth, because a number of statements that grows with rows is a defect
- * Then visits completed through the use case, the computing core alone, and papers against the PDF library alone.
+ * Then visits completed through the use case, the computing core alone, and a packet of papers against the PDF library alone.
  */
 import { spawnSync } from "node:child_process";
 import { randomBytes } from "node:crypto";
