@@ -22,7 +22,7 @@ import { PROJECT_FOLDER } from "../run-prisma.mjs";
  * @property {() => Promise<void>} end as Ctrl-C does
  */
 
-const MOST_START_SECONDS = 90;
+const MOST_START_SECONDS = 180;
 
 /** What the launcher takes from the environment; a measurement brings its own. */
 const OWN_VARIABLES = /^(HALFPASS_|DATABASE_|NEXTAUTH_|NEXT_|PORT$|NODE_ENV$)/;
