@@ -4,7 +4,19 @@ import { type ChildProcessWithoutNullStreams, spawn } from "node:child_process";
 import { once } from "node:events";
 import { createInterface } from "node:readline";
 import { fileURLToPath } from "node:url";
-import { type WriterOrder } from "./writer-that-stops";
+
+/** What the process is told. */
+export interface WriterOrder {
+  readonly appUrl: string;
+  readonly useCase: "complete-visit" | "record-fill";
+  readonly key: { readonly accountId: string; readonly companyId: string; readonly sessionVersion: number };
+  readonly input: unknown;
+  readonly nowEpochMilliseconds: number;
+  /** The statement that is not sent any more; it counts from one, without those that only read. */
+  readonly stopsBefore: number;
+  /** Sends that statement too, and stops without waiting for its answer. */
+  readonly sendsIt: boolean;
+}
 
 const WRITER = fileURLToPath(new URL("writer-that-stops.ts", import.meta.url));
 const ROOT = fileURLToPath(new URL("../..", import.meta.url));

@@ -1,13 +1,12 @@
-// A server that dies between any two statements leaves nothing behind, and pressing again writes everything once.
+// A server that dies before any statement that writes leaves nothing behind, and pressing again writes everything once.
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { recordFill } from "#application/fills/record-fill";
 import { completeVisit } from "#application/register/complete-visit";
 import { aCompany, type TestCompany, valueOf } from "../../support/crew";
 import { aCrewDay, aFedVisit, completeForm, type CrewDay, fillForm } from "../../support/crew-day";
 import { openHouse, type TestHouse } from "../../support/house";
-import { type KilledWriters, openWriters } from "../../support/killed-writers";
+import { type KilledWriters, openWriters, type WriterOrder } from "../../support/killed-writers";
 import { unbalanced } from "../../support/ledger";
-import { type WriterOrder } from "../../support/writer-that-stops";
 
 let house: TestHouse;
 let company: TestCompany;
@@ -55,7 +54,7 @@ test("a record: nothing or everything, and again once", { timeout: MANY_PROCESSE
   const mixes = { "1": { measuredBy: "as-planned-not-measured" }, "2": { measuredBy: "meter", amount: "12 gal", fillId } } as const;
   const form = completeForm(house, company.owner.personId, visit, { mixes });
   const statements = await killEverywhere("complete-visit", form);
-  expect(statements).toBeGreaterThan(20);
+  expect(statements).toBeGreaterThan(9);
   const written = await house.books();
   const again = valueOf(await completeVisit(house, company.owner.key, form));
   expect(again).toMatchObject({ number: 1 });
