@@ -39,6 +39,7 @@ export default async function CompleteVisitPage(props: VisitPageProps) {
     );
   }
   const today = calendarDateIn(company.timeZone, house().now().getTime());
+  const mixes = mixesAsked(found, tanks.ok ? tanks.value.tanks : []);
   const crew = people.ok ? people.value.people.filter(({ leftOn }) => leftOn === null) : [];
   return (
     <>
@@ -50,9 +51,14 @@ export default async function CompleteVisitPage(props: VisitPageProps) {
       <Sheet>
         <CompleteVisitForm
           fixed={{ requestId: house().newId(), visitId: visit.visitId }}
-          values={{ doneOn: dayOfVisit(visit.stop?.date, today), applicatorId: visit.stop?.operatorId ?? "" }}
+          values={{
+            doneOn: dayOfVisit(visit.stop?.date, today),
+            applicatorId: visit.stop?.operatorId ?? "",
+            // Named beforehand, or the form would take numbered mixes for a list.
+            ...Object.fromEntries(mixes.map(({ key }) => [`mixes.${key}.amount`, ""])),
+          }}
           lawns={planOf(found).lawns.map(({ zoneId, name }) => ({ zoneId, name: name === "" ? "The lawn" : name }))}
-          mixes={mixesAsked(found, tanks.ok ? tanks.value.tanks : [])}
+          mixes={mixes}
           people={crew.map(({ personId, name }) => ({ value: personId, word: name }))}
         />
       </Sheet>
