@@ -56,7 +56,8 @@ export function ActionForm(props: ActionFormProps) {
   const form = useForm({
     resolver: zodResolver(schema as z.ZodType<FieldValues, FieldValues>),
     defaultValues: nested({ ...values, ...fixed }),
-    mode: "onTouched",
+    // A complaint that appears on leaving a field would move the button from under the pointer and lose the press.
+    mode: "onSubmit",
     // The list of complaints takes the focus and leads to each field.
     shouldFocusError: false,
   });

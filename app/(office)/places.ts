@@ -11,10 +11,22 @@ interface OfficePlace {
 /** The places of the office in their order. A place stands here when something is behind it. */
 const PLACES: readonly OfficePlace[] = [
   {
+    name: "Today",
+    href: "/today",
+    question: "What happens today or tomorrow, may it, is everything printed?",
+    isFor: (role) => may(role, "days/read-day"),
+  },
+  {
     name: "Properties",
     href: "/properties",
     question: "Whose ground is it, what is it, what was put there, what comes next?",
     isFor: (role) => may(role, "properties/list-properties"),
+  },
+  {
+    name: "Programs",
+    href: "/programs",
+    question: "What goes down this year, where, inside species need, label and law?",
+    isFor: (role) => may(role, "programs/list-programs"),
   },
   {
     name: "Shed",

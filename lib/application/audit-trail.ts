@@ -50,6 +50,24 @@ export type Deed =
   | { readonly deed: "station-added"; readonly details: { readonly number: number; readonly name: string; readonly test: string } }
   | { readonly deed: "station-changed"; readonly details: { readonly before: Readonly<Record<string, unknown>>; readonly after: Readonly<Record<string, unknown>> } }
   | { readonly deed: "soil-test-added"; readonly details: { readonly sampledOn: string; readonly laboratory: string; readonly phosphorus: string } }
+  | { readonly deed: "program-added"; readonly details: { readonly name: string; readonly season: number } }
+  | { readonly deed: "round-added"; readonly details: { readonly program: string; readonly name: string; readonly opensOn: string; readonly closesOn: string; readonly treatments: readonly string[] } }
+  | { readonly deed: "round-changed"; readonly details: { readonly before: Readonly<Record<string, unknown>>; readonly after: Readonly<Record<string, unknown>> } }
+  | { readonly deed: "round-removed"; readonly details: { readonly name: string } }
+  | { readonly deed: "properties-put-on-program"; readonly details: { readonly program: string; readonly properties: number; readonly visits: number } }
+  | { readonly deed: "visit-planned"; readonly details: { readonly street: string; readonly name: string; readonly opensOn: string; readonly closesOn: string; readonly tasks: readonly string[] } }
+  | { readonly deed: "visit-task-changed"; readonly details: { readonly before: Readonly<Record<string, unknown>>; readonly after: Readonly<Record<string, unknown>> } }
+  | { readonly deed: "visit-called-off"; readonly details: { readonly name: string; readonly reason: string; readonly wasOn: string | null } }
+  | { readonly deed: "route-day-added"; readonly details: { readonly date: string; readonly truck: string; readonly operator: string; readonly startsAtMinute: number; readonly endsAtMinute: number } }
+  | { readonly deed: "route-day-changed"; readonly details: { readonly before: Readonly<Record<string, unknown>>; readonly after: Readonly<Record<string, unknown>> } }
+  | { readonly deed: "forecast-entered"; readonly details: { readonly date: string; readonly highF: number; readonly source: string } }
+  | { readonly deed: "visit-placed"; readonly details: { readonly date: string; readonly truck: string; readonly position: number } }
+  | { readonly deed: "visit-moved"; readonly details: { readonly before: Readonly<Record<string, unknown>>; readonly after: Readonly<Record<string, unknown>> } }
+  | { readonly deed: "visit-taken-off"; readonly details: { readonly date: string; readonly truck: string; readonly position: number } }
+  | { readonly deed: "visit-pinned"; readonly details: { readonly isPinned: boolean; readonly position: number } }
+  | { readonly deed: "day-ordered"; readonly details: { readonly date: string; readonly truck: string; readonly stops: number; readonly takenOff: number } }
+  | { readonly deed: "order-restored"; readonly details: { readonly date: string; readonly truck: string; readonly stops: number } }
+  | { readonly deed: "shop-position-set"; readonly details: { readonly latitude: number; readonly longitude: number; readonly zip: string } }
   | { readonly deed: "reset-link-issued"; readonly details: { readonly email: string } };
 
 /** Writes to the audit trail what the member has just done, in the same transaction. */

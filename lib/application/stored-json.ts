@@ -14,6 +14,18 @@ export function fromStoredJson(stored: unknown): unknown {
   return JSON.parse(JSON.stringify(stored), (_name, part: unknown) => (isMarked(part) ? BigInt(part[MARK]) : part));
 }
 
+/** Whether two values say the same. A JSON column keeps no order of names, so a value that was read back has another. */
+export function isSameStored(left: unknown, right: unknown): boolean {
+  return inOneOrder(left) === inOneOrder(right);
+}
+
+function inOneOrder(value: unknown): string {
+  return JSON.stringify(toStoredJson(value), (_name, part: unknown) => {
+    if (typeof part !== "object" || part === null || Array.isArray(part)) return part;
+    return Object.fromEntries(Object.entries(part).toSorted(([left], [right]) => (left < right ? -1 : 1)));
+  });
+}
+
 function isMarked(part: unknown): part is { readonly [MARK]: string } {
   if (typeof part !== "object" || part === null) return false;
   const names = Object.keys(part);

@@ -9,19 +9,24 @@ import { openClient } from "#adapters/postgres/client";
 import { type SessionKey } from "#adapters/postgres/company-work";
 import { createCompany } from "#application/companies/create-company";
 import { changeCompany } from "#application/companies/change-company";
+import { listProducts } from "#application/products/list-products";
 import { acceptInvitation } from "#application/people/accept-invitation";
 import { addLicense } from "#application/people/add-license";
 import { addPerson } from "#application/people/add-person";
 import { invitePerson } from "#application/people/invite-person";
 import { type House } from "#application/use-case";
 import { type Role } from "#domain/crew/role";
-import { addDays, calendarDateOf } from "#domain/foundation/calendar-date";
+import { addDays, calendarDateIn, calendarDateOf } from "#domain/foundation/calendar-date";
 import { type Outcome } from "#domain/foundation/outcome";
+import { makeSeason } from "./season";
+import { makePast } from "./past";
+import { makeDays } from "./days";
 import { makeGear } from "./gear";
 import { makeShed } from "./shed";
 import { makeGround } from "./ground";
 
 const OWNER = { email: "dana@tansyhollow.example", password: "two passes at half rate" };
+const TIME_ZONE = "America/Chicago";
 const DAY_MILLISECONDS = 86_400_000;
 
 const databaseAddress = process.env["DATABASE_APP_URL"];
@@ -29,14 +34,14 @@ if (databaseAddress === undefined) throw new Error("DATABASE_APP_URL is not set.
 const client = openClient(databaseAddress, 2);
 const start = Date.now();
 
+/** The house at a moment. */
+function houseAt(moment: number): House {
+  return { client, now: () => new Date(moment), newId: randomUUID, newSecret: () => randomBytes(32).toString("base64url") };
+}
+
 /** The house as it was so many days before the demonstration was made. */
 function houseDaysAgo(days: number): House {
-  return {
-    client,
-    now: () => new Date(start - days * DAY_MILLISECONDS),
-    newId: randomUUID,
-    newSecret: () => randomBytes(32).toString("base64url"),
-  };
+  return houseAt(start - days * DAY_MILLISECONDS);
 }
 
 /** A day so many days from the day of making. */
@@ -106,7 +111,7 @@ async function makeCompany(): Promise<SessionKey> {
       {
         companyName: "Tansy Hollow Lawn Care",
         state: "IN",
-        timeZone: "America/Chicago",
+        timeZone: TIME_ZONE,
         bindAddress: "127.0.0.1",
         ownerName: "Dana Quill",
         ...OWNER,
@@ -128,7 +133,7 @@ async function makeCompany(): Promise<SessionKey> {
       version: 1,
       name: "Tansy Hollow Lawn Care",
       state: "IN",
-      timeZone: "America/Chicago",
+      timeZone: TIME_ZONE,
       phone: "219-555-0110",
       address: "18 Quarry Road, Tansy Hollow, IN",
       businessLicenseNumber: "DEMO-B-1180",
@@ -161,12 +166,22 @@ async function makeHand(key: SessionKey, hand: Hand): Promise<void> {
   must(await acceptInvitation(then, { link, password: OWNER.password }));
 }
 
+/** The granular products that spreaders are calibrated for, the feed first. */
+async function granularProducts(key: SessionKey): Promise<readonly string[]> {
+  const { products } = must(await listProducts(houseDaysAgo(0), key, {}));
+  const idOf = (name: string) => products.filter((product) => product.name.startsWith(name)).map(({ productId }) => productId);
+  return [...idOf("Greenmere"), ...idOf("Wardlow")];
+}
+
 try {
   const key = await makeCompany();
   for (const hand of HANDS) await makeHand(key, hand);
-  await makeGear({ key, houseDaysAgo, dayIn, must, granularProductIds: [] });
-  await makeShed(key, { timeZone: "America/Chicago", houseDaysAgo });
+  await makeShed(key, { timeZone: TIME_ZONE, houseDaysAgo });
+  await makeGear({ key, houseDaysAgo, dayIn, must, granularProductIds: await granularProducts(key) });
   await makeGround({ key, houseDaysAgo, dayIn });
+  await makeSeason({ key, houseDaysAgo, dayIn, must });
+  await makePast({ key, dayIn, must, timeZone: TIME_ZONE, houseAt });
+  await makeDays({ key, must, house: houseDaysAgo(0), today: calendarDateIn(TIME_ZONE, start) });
   await noteDemonstration(client, new Date(start));
   process.stdout.write(`${JSON.stringify(OWNER)}\n`);
 } finally {

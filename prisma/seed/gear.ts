@@ -76,11 +76,11 @@ async function calibrateSprayers(seed: GearSeed, ids: { readonly large: string; 
         method: "timed-area", equipmentId, operatorId: personId(operator), madeOn: dayIn(-daysAgo - 1), caughtSeconds: "30", area: "1,000 sq ft", ...measured,
       }),
     );
-  // The tip was changed from 3 to 4 gal a minute in between: Mina's calibration is of the old one.
+  // The tip was changed from 3 to 1.5 gal a minute in between: Mina's calibration is of the old one.
   await gun(ids.large, "Mina Feld", 120, { tip: "Gun tip, 3 gal a minute", pressurePsi: "150", caught: "1.5 gal\n1.52 gal", areaSeconds: "66\n63\n65" });
-  await gun(ids.large, "Ray Odum", 46, { tip: "Gun tip, 4 gal a minute", pressurePsi: "150", caught: "2.05 gal\n2 gal", areaSeconds: "58\n61\n59" });
-  await gun(ids.large, "Lou Parrish", 45, { tip: "Gun tip, 4 gal a minute", pressurePsi: "150", caught: "2 gal\n2.05 gal", areaSeconds: "66\n70\n67" });
-  await gun(ids.small, "Mina Feld", 44, { tip: "Gun tip, 3 gal a minute", pressurePsi: "120", caught: "1.4 gal\n1.45 gal", areaSeconds: "62\n64" });
+  await gun(ids.large, "Ray Odum", 46, { tip: "Gun tip, 1.5 gal a minute", pressurePsi: "60", caught: "0.86 gal\n0.85 gal", areaSeconds: "58\n61\n59" });
+  await gun(ids.large, "Lou Parrish", 45, { tip: "Gun tip, 1.5 gal a minute", pressurePsi: "60", caught: "0.85 gal\n0.86 gal", areaSeconds: "66\n70\n67" });
+  await gun(ids.small, "Mina Feld", 44, { tip: "Gun tip, 1.5 gal a minute", pressurePsi: "60", caught: "0.8 gal\n0.82 gal", areaSeconds: "62\n64" });
   must(
     await calibrateSprayer(houseDaysAgo(382), key, {
       method: "timed-course", equipmentId: ids.backpack, operatorId: personId("Ray Odum"), madeOn: dayIn(-383), tip: "Flat fan, gray", pressurePsi: "30",
@@ -100,8 +100,8 @@ async function calibrateSpreaders(seed: GearSeed, ids: { readonly broadcast: str
         equipmentId, operatorId: personId(operator), madeOn: dayIn(-daysAgo - 1), area: "1,000 sq ft", ...measured,
       }),
     );
-  await spreader(ids.broadcast, "Ray Odum", 46, { productId: first, setting: "M", collected: "1.75 lb\n1.85 lb" });
-  await spreader(ids.broadcast, "Lou Parrish", 45, { productId: first, setting: "M", collected: "2 lb\n1.95 lb" });
-  await spreader(ids.broadcast, "Ray Odum", 40, { productId: second, setting: "K", collected: "1.3 lb\n1.35 lb" });
-  await spreader(ids.drop, "Mina Feld", 39, { productId: first, setting: "7", collected: "1.8 lb" });
+  await spreader(ids.broadcast, "Ray Odum", 46, { productId: first, setting: "H", collected: "1.25 lb\n1.2 lb" });
+  await spreader(ids.broadcast, "Lou Parrish", 45, { productId: first, setting: "H", collected: "1.3 lb\n1.25 lb" });
+  await spreader(ids.broadcast, "Ray Odum", 40, { productId: second, setting: "K", collected: "1.5 lb\n1.55 lb" });
+  await spreader(ids.drop, "Mina Feld", 39, { productId: first, setting: "7", collected: "1.25 lb" });
 }

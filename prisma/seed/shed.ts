@@ -123,7 +123,7 @@ const PRODUCTS: readonly ShedProduct[] = [
     form: "granular",
     countedBy: "mass",
     addedDaysAgo: 150,
-    isConfirmed: true,
+    isConfirmed: false,
     general: { ...UNREAD_GENERAL, ...FEED, formulation: "dry granule", grade: "18-24-6", nitrogenRelease: "slow 6 % of product" },
     use: {
       ...UNREAD_USE, ...NOTHING_ABOUT_WEATHER, ...SPREAD,
@@ -139,7 +139,7 @@ const PRODUCTS: readonly ShedProduct[] = [
     form: "liquid",
     countedBy: "volume",
     addedDaysAgo: 290,
-    isConfirmed: false,
+    isConfirmed: true,
     general: {
       formulation: "soluble liquid", epaRegistrationNumber: "DEMO-0000-44", restrictedUse: "no", signalWord: "DANGER", grade: "none", nitrogenRelease: "none",
       density: "9.6 lb per gal",
@@ -150,7 +150,8 @@ const PRODUCTS: readonly ShedProduct[] = [
       useName: "Broadleaf weeds in lawns", section: "Ornamental turf", serviceType: "broadleaf weed control", targets: "dandelion, white clover, plantain, ground ivy",
       grasses: "Kentucky bluegrass, tall fescue, perennial ryegrass, fine fescue", rates: "1.1 to 1.5 fl oz per 1,000 sq ft", carrier: "0.5 to 5 gal per 1,000 sq ft",
       leastDaysBetween: "30 days", seasonLimits: "2,4-D, dimethylamine salt; 3 lb per acre; calendar year",
-      lowestTemperature: "at least 50 \u00B0F", highestTemperature: "up to 85 \u00B0F", highestWind: "10 mph", rainfast: "4 hours", soil: "saturated",
+      lowestTemperature: "at least 50 \u00B0F", highestTemperature: "up to 85 \u00B0F", highestTemperatureAhead: "none", lowestWind: "none", highestWind: "10 mph",
+      rainfast: "4 hours", heavyRain: "none", soil: "saturated", soilAtApplication: "none",
       peopleAndPets: "until dry", wateringNotBefore: "24 hours", wateringIn: "none", rainThatSpoils: "any rain within 4 hours", leafAtApplication: "dry",
       mowingBefore: "2 days", mowingAfter: "2 days", seedingBefore: "28 days", seedingAfter: "28 days", postingSign: "none", stainsHardSurfaces: "no",
     },

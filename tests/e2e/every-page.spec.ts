@@ -47,6 +47,13 @@ const OFFICE_PAGES = {
   "add-property": "/properties/PROPERTY/add-property",
   "add-station": "/properties/PROPERTY/add-station",
   "measure-lawn": "/properties/PROPERTY/measure-lawn?shape=offsets",
+  "add-visit": "/properties/PROPERTY/add-visit",
+  programs: "/programs",
+  "add-program": "/programs/add-program",
+  program: "/programs/PROGRAM?beside=Kentucky+bluegrass%2C+Illinois",
+  "add-round": "/programs/PROGRAM/add-round",
+  "change-round": "/programs/PROGRAM/rounds/ROUND/change-round",
+  "put-on-program": "/programs/PROGRAM/put-on-program",
   crew: "/crew",
   "add-person": "/crew/add-person",
   person: "/crew/PERSON",
@@ -80,10 +87,12 @@ test.describe("in the office", () => {
           .replace("/crew/PERSON", owner.personPath)
           .replace("/crew/gear/trucks/TRUCK", owner.truckPath)
           .replace("/crew/gear/EQUIPMENT/calibrations/CALIBRATION", owner.calibrationPath)
-          .replace("/crew/gear/EQUIPMENT", owner.equipmentPath);
+          .replace("/crew/gear/EQUIPMENT", owner.equipmentPath)
+          .replace("/shed/PRODUCT", owner.productPath)
+          .replace("/properties/PROPERTY", owner.propertyPath)
+          .replace("/programs/PROGRAM/rounds/ROUND/change-round", owner.roundPath)
+          .replace("/programs/PROGRAM", owner.programPath);
         await page.goto(demonstration.address + real);
-        await page.goto(demonstration.address + path.replace("/crew/PERSON", owner.personPath).replace("/shed/PRODUCT", owner.productPath));
-        await page.goto(demonstration.address + path.replace("/crew/PERSON", owner.personPath).replace("/properties/PROPERTY", owner.propertyPath));
         await expect(page.getByRole("heading", { level: 1 })).toBeVisible();
         await judge(page, name, width);
       });

@@ -83,6 +83,9 @@ export interface SignedIn {
   readonly productPath: string;
   /** The property at the pond. */
   readonly propertyPath: string;
+  readonly programPath: string;
+  /** A round with visits, below its program. */
+  readonly roundPath: string;
 }
 
 interface WorkerFixtures {
@@ -122,13 +125,16 @@ export const test = base.extend<object, WorkerFixtures>({
         await page.goto(`${demonstration.address}${place}`);
         return (await page.getByRole("link", { name, exact: true }).first().getAttribute("href")) ?? "";
       };
+      const programPath = await pathOn("/programs", "Cool-season lawns");
       await use({
+        programPath,
+        roundPath: await pathOn(programPath, "Second feed"),
         storageState: await context.storageState(),
         personPath: await pathOn("/crew", "Ray Odum"),
         truckPath: await pathOn("/crew/gear", "Change truck 1"),
         equipmentPath: await pathOn("/crew/gear", "100 gal tank with hose reel"),
         calibrationPath: await pathOn("/crew/gear", "Lou Parrish"),
-        productPath: await pathOn("/shed", "Plainleaf Broadleaf Concentrate"),
+        productPath: await pathOn("/shed", "Fieldrow Starter 18-24-6"),
         propertyPath: await pathOn("/properties", "7 Heron Court"),
       });
       await context.close();

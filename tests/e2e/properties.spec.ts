@@ -63,8 +63,9 @@ test("a lawn is measured by widths along a line, a bed is cut out, water and a t
 
   await page.getByRole("link", { name: "Type its sides" }).click();
   await page.getByRole("link", { name: "Widths along a line" }).click();
+  await expect(page.getByLabel("From one width to the next")).toBeVisible();
   await page.getByLabel("Name of the lawn").fill("Back");
-  await page.getByLabel("Grass", { exact: true }).selectOption("tall fescue");
+  await page.getByLabel("Grass, most of it").selectOption("tall fescue");
   await page.getByLabel("From one width to the next").fill("10 ft");
   await page.getByLabel("Widths, in their order").fill("20, 24");
   await page.getByRole("button", { name: "Add the lawn" }).click();

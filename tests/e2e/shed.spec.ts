@@ -1,6 +1,12 @@
 import { type Page } from "@playwright/test";
 import { expect, signIn, test } from "./office";
 
+/** Goes to the shed by the bar. */
+async function openShed(page: Page): Promise<void> {
+  await page.getByRole("navigation", { name: "Places" }).getByRole("link", { name: "Shed" }).click();
+  await expect(page.getByRole("heading", { name: "Shed", exact: true })).toBeVisible();
+}
+
 /** Fills fields by their labels. */
 async function fill(page: Page, fields: Readonly<Record<string, string>>): Promise<void> {
   for (const [label, text] of Object.entries(fields)) await page.getByLabel(label, { exact: true }).fill(text);
@@ -61,7 +67,7 @@ test("three products come into the shed, their labels are typed, read back and c
   test.setTimeout(180_000);
   await signIn(page, demonstration);
   for (const product of PRODUCTS) {
-    await page.getByRole("link", { name: "Shed", exact: true }).click();
+    await openShed(page);
     await page.getByRole("link", { name: "Add a product" }).click();
     await page.getByLabel("Name", { exact: true }).fill(product.name);
     await page.getByText(product.goesOut, { exact: true }).click();
@@ -83,7 +89,7 @@ test("three products come into the shed, their labels are typed, read back and c
   await choose(page, { "Of what": "bag" });
   await page.getByRole("button", { name: "Take it in" }).click();
   await expect(page.getByText("On hand: 12 bags of 50 lb.")).toBeVisible();
-  await page.getByRole("link", { name: "Shed", exact: true }).first().click();
+  await openShed(page);
   const row = page.getByRole("row", { name: /Harrow 19-0-7/ });
   await expect(row.getByRole("cell", { name: "12 bags of 50 lb" })).toBeVisible();
   await expect(row.getByRole("cell", { name: "confirmed by Dana Quill" })).toBeVisible();
@@ -91,7 +97,7 @@ test("three products come into the shed, their labels are typed, read back and c
 
 test("ounces without their kind are asked about, and nothing that was typed is lost", async ({ page, demonstration }) => {
   await signIn(page, demonstration);
-  await page.getByRole("link", { name: "Shed", exact: true }).click();
+  await openShed(page);
   await page.getByRole("link", { name: "Plainleaf Broadleaf Concentrate" }).click();
   await page.getByRole("link", { name: "Add another use" }).click();
   await choose(page, { "Kind of work": "broadleaf weed control" });
@@ -106,7 +112,7 @@ test("ounces without their kind are asked about, and nothing that was typed is l
 
 test("a technician reads the shed and changes nothing in it", async ({ page, demonstration }) => {
   await signIn(page, demonstration, "lou@tansyhollow.example");
-  await page.getByRole("link", { name: "Shed", exact: true }).click();
+  await openShed(page);
   await expect(page.getByRole("link", { name: "Receive a delivery" })).toHaveCount(0);
   await page.getByRole("link", { name: "Greenmere 32-0-0" }).click();
   await expect(page.getByRole("heading", { name: "Use: Established lawns" })).toBeVisible();

@@ -4,6 +4,17 @@ import { changePassword } from "#application/accounts/change-password";
 import { issueResetLink } from "#application/accounts/issue-reset-link";
 import { changeCompany } from "#application/companies/change-company";
 import { readCompany } from "#application/companies/read-company";
+import { addRouteDay } from "#application/days/add-route-day";
+import { changeRouteDay } from "#application/days/change-route-day";
+import { enterForecast } from "#application/days/enter-forecast";
+import { moveVisit } from "#application/days/move-visit";
+import { orderDay } from "#application/days/order-day";
+import { pinVisit } from "#application/days/pin-visit";
+import { placeVisit } from "#application/days/place-visit";
+import { readDay } from "#application/days/read-day";
+import { restoreOrder } from "#application/days/restore-order";
+import { setShopPosition } from "#application/days/set-shop-position";
+import { takeOffDay } from "#application/days/take-off-day";
 import { addEquipment } from "#application/equipment/add-equipment";
 import { addMeasuringTool } from "#application/equipment/add-measuring-tool";
 import { addVehicle } from "#application/equipment/add-vehicle";
@@ -38,6 +49,18 @@ import { listStock } from "#application/stock/list-stock";
 import { moveStock } from "#application/stock/move-stock";
 import { receiveDelivery } from "#application/stock/receive-delivery";
 import { type UseCaseName } from "#application/permission";
+import { listFills } from "#application/fills/list-fills";
+import { readPlannedFill } from "#application/fills/read-planned-fill";
+import { recordFill } from "#application/fills/record-fill";
+import { completeVisit } from "#application/register/complete-visit";
+import { listRecordsOfProperty } from "#application/register/list-records-of-property";
+import { listRegister } from "#application/register/list-register";
+import { previewRecord } from "#application/register/preview-record";
+import { readRecord } from "#application/register/read-record";
+import { readRecordPlan } from "#application/register/read-record-plan";
+import { answerHold } from "#application/visits/answer-hold";
+import { issueMixTicket } from "#application/visits/issue-mix-ticket";
+import { readVisit } from "#application/visits/read-visit";
 import { addClient } from "#application/properties/add-client";
 import { addProperty } from "#application/properties/add-property";
 import { addSoilTest } from "#application/properties/add-soil-test";
@@ -56,16 +79,31 @@ import { readCustomerList } from "#application/properties/read-customer-list";
 import { readProperty } from "#application/properties/read-property";
 import { removeWaterEdge } from "#application/properties/remove-water-edge";
 import { removeZone } from "#application/properties/remove-zone";
+import { addProgram } from "#application/programs/add-program";
+import { addRound } from "#application/programs/add-round";
+import { changeRound } from "#application/programs/change-round";
+import { listPrograms } from "#application/programs/list-programs";
+import { putOnProgram } from "#application/programs/put-on-program";
+import { readProgram } from "#application/programs/read-program";
+import { removeRound } from "#application/programs/remove-round";
+import { callOffVisit } from "#application/visits/call-off-visit";
+import { changeVisitTask } from "#application/visits/change-visit-task";
+import { listVisits } from "#application/visits/list-visits";
+import { planVisit } from "#application/visits/plan-visit";
+import { readVisitPlan } from "#application/visits/read-visit-plan";
 import { type UseCaseRefusal } from "#application/refusal";
 import { type House, type UseCase } from "#application/use-case";
 import { type Outcome } from "#domain/foundation/outcome";
 import { aMember, aPerson, anInvitation, PASSWORD, type TestCompany, type TestMember, valueOf } from "./crew";
+import { aDayOf, aRouteDay, aShop, aVisit as anOpenVisit, DAY, routeDayForm, SHOP, versionOf } from "./days";
 import {
   aCalibration, aMeasuringTool, aProduct, aSprayer, aSpreader, aVehicle, MEASURING_TOOL_FORM, sprayerCalibrationForm, sprayerForm,
   spreaderCalibrationForm, vehicleForm,
 } from "./gear";
+import { aCrewDay, aFedVisit, aRecord, aVisitUnderHold, completeForm, type CrewDay, fillForm } from "./crew-day";
 import { type TestHouse } from "./house";
 import { aClient, aRow, aStation, aWaterEdge, aZone, clientForm, propertyForm, RECTANGLE, soilTestForm, stationForm, zoneForm } from "./ground";
+import { aLabeledFeed, aPlannedVisit, aProgram, aRound, programForm, roundForm, visitForm } from "./season";
 import { aDelivery, aFeed, aLabelEntry, aTruck, deliveryForm, labelForm, lotOf, moveForm, productForm } from "./shed";
 
 export interface Attempt {
@@ -105,6 +143,15 @@ export const COMPANY_CHANGE = {
   insuranceExpiresOn: "2026-09-30",
 } as const;
 
+const crewDays = new WeakMap<TestCompany, Promise<CrewDay>>();
+
+/** One crew's day for all attempts of a company. */
+function crewDayOf(house: TestHouse, company: TestCompany): Promise<CrewDay> {
+  const day = crewDays.get(company) ?? aCrewDay(house, company);
+  crewDays.set(company, day);
+  return day;
+}
+
 /** One for each use case that the permissions name: the compiler asks for the missing one. */
 export const ATTEMPTS: Readonly<Record<UseCaseName, Prepare>> = {
   "accounts/change-password": () => attempt(changePassword, { present: PASSWORD, next: "five other words in a row" }),
@@ -112,6 +159,32 @@ export const ATTEMPTS: Readonly<Record<UseCaseName, Prepare>> = {
     attempt(issueResetLink, { personId: (await aPasserBy(house, company)).personId }),
   "companies/change-company": () => attempt(changeCompany, COMPANY_CHANGE),
   "companies/read-company": () => attempt(readCompany, {}),
+  "days/add-route-day": async (house, company) => attempt(addRouteDay, await routeDayForm(house, company)),
+  "days/change-route-day": async (house, company) =>
+    attempt(changeRouteDay, { routeDayId: await aRouteDay(house, company), version: 1, operatorId: company.owner.personId, startsAt: "07:00", endsAt: "15:00" }),
+  "days/enter-forecast": async (house, company) => {
+    await aRouteDay(house, company);
+    return attempt(enterForecast, { date: DAY, highF: "71", source: "National Weather Service" });
+  },
+  "days/move-visit": async (house, company) => {
+    const { routeDayId, visitIds } = await aDayOf(house, company, [{}, {}]);
+    return attempt(moveVisit, { visitId: visitIds[1] ?? "", routeDayId, position: "1" });
+  },
+  "days/order-day": async (house, company) => {
+    await aShop(house, company);
+    const { routeDayId } = await aDayOf(house, company, [{}]);
+    return attempt(orderDay, { routeDayId, version: await versionOf(house, routeDayId) });
+  },
+  "days/pin-visit": async (house, company) => attempt(pinVisit, { visitId: (await aDayOf(house, company, [{}])).visitIds[0] ?? "", pin: "pin" as const }),
+  "days/place-visit": async (house, company) =>
+    attempt(placeVisit, { visitId: (await anOpenVisit(house, company)).visitId, routeDayId: await aRouteDay(house, company) }),
+  "days/read-day": () => attempt(readDay, { date: DAY }),
+  "days/restore-order": async (house, company) => {
+    const { routeDayId, visitIds } = await aDayOf(house, company, [{}, {}]);
+    return attempt(restoreOrder, { routeDayId, version: await versionOf(house, routeDayId), order: visitIds.toReversed().join(" ") });
+  },
+  "days/set-shop-position": () => attempt(setShopPosition, { zip: "", ...SHOP }),
+  "days/take-off-day": async (house, company) => attempt(takeOffDay, { visitId: (await aDayOf(house, company, [{}])).visitIds[0] ?? "" }),
   "equipment/add-equipment": async (house, company) => attempt(addEquipment, sprayerForm(await aVehicle(house, company))),
   "equipment/add-measuring-tool": () => attempt(addMeasuringTool, MEASURING_TOOL_FORM),
   "equipment/add-vehicle": () => attempt(addVehicle, vehicleForm()),
@@ -192,6 +265,20 @@ export const ATTEMPTS: Readonly<Record<UseCaseName, Prepare>> = {
   "products/list-products": () => attempt(listProducts, {}),
   "products/read-product": async (house, company) => attempt(readProduct, { productId: await aFeed(house, company) }),
   "products/retire-product": async (house, company) => attempt(retireProduct, { productId: await aFeed(house, company), version: 1 }),
+  "programs/add-program": () => attempt(addProgram, programForm()),
+  "programs/add-round": async (house, company) =>
+    attempt(addRound, roundForm(await aProgram(house, company), await aLabeledFeed(house, company))),
+  "programs/change-round": async (house, company) => {
+    const { roundId } = await aRound(house, company);
+    return attempt(changeRound, { roundId, version: 1, name: "Late feed", opensOn: "2026-05-01", closesOn: "2026-05-20" });
+  },
+  "programs/list-programs": () => attempt(listPrograms, {}),
+  "programs/put-on-program": async (house, company) => {
+    const { programId } = await aRound(house, company);
+    return attempt(putOnProgram, { programId, properties: { [(await aZone(house, company)).propertyId]: "yes" as const } });
+  },
+  "programs/read-program": async (house, company) => attempt(readProgram, { programId: await aProgram(house, company) }),
+  "programs/remove-round": async (house, company) => attempt(removeRound, { roundId: (await aRound(house, company)).roundId }),
   "stock/list-movements": async (house, company) => attempt(listMovements, { productId: await aFeed(house, company) }),
   "stock/list-stock": () => attempt(listStock, {}),
   "stock/move-stock": async (house, company) => {
@@ -201,6 +288,41 @@ export const ATTEMPTS: Readonly<Record<UseCaseName, Prepare>> = {
     return attempt(moveStock, { ...moveForm(house, productId, `vehicle:${await aTruck(house, company)}`), lotId });
   },
   "stock/receive-delivery": async (house, company) => attempt(receiveDelivery, deliveryForm(house, await aFeed(house, company))),
+  "visits/call-off-visit": async (house, company) =>
+    attempt(callOffVisit, { visitId: (await aPlannedVisit(house, company)).visitId, version: 1, reason: "The customer asked" }),
+  "visits/change-visit-task": async (house, company) => {
+    const { visitId, zoneId } = await aPlannedVisit(house, company);
+    return attempt(changeVisitTask, { visitId, version: 1, line: 1, rate: "2 lb/1,000 sq ft", lawns: { [zoneId]: "yes" as const }, equipmentId: "" });
+  },
+  "visits/list-visits": () => attempt(listVisits, {}),
+  "visits/plan-visit": async (house, company) =>
+    attempt(planVisit, visitForm(house, { ...(await aZone(house, company)), productId: await aLabeledFeed(house, company) })),
+  "visits/read-visit-plan": async (house, company) => attempt(readVisitPlan, { visitId: (await aPlannedVisit(house, company)).visitId }),
+  "fills/list-fills": () => attempt(listFills, {}),
+  "fills/read-planned-fill": async (house, company) =>
+    attempt(readPlannedFill, { visitIds: [(await aFedVisit(house, company, await crewDayOf(house, company))).visitId] }),
+  "fills/record-fill": async (house, company) => attempt(recordFill, fillForm(house, await crewDayOf(house, company), [])),
+  "register/complete-visit": async (house, company, actor = company.owner) =>
+    attempt(completeVisit, completeForm(house, actor.personId, await aFedVisit(house, company, await crewDayOf(house, company)))),
+  "register/list-records-of-property": async (house, company) => attempt(listRecordsOfProperty, { propertyId: (await aClient(house, company)).propertyId }),
+  "register/preview-record": async (house, company, actor = company.owner) =>
+    attempt(previewRecord, completeForm(house, actor.personId, await aFedVisit(house, company, await crewDayOf(house, company)))),
+  "register/read-record-plan": async (house, company) =>
+    attempt(readRecordPlan, { visitId: (await aFedVisit(house, company, await crewDayOf(house, company))).visitId }),
+  "register/list-register": () => attempt(listRegister, {}),
+  "register/read-record": async (house, company) => {
+    const { registerEntryId } = await aRecord(house, company.owner, await aFedVisit(house, company, await crewDayOf(house, company)));
+    return attempt(readRecord, { registerEntryId });
+  },
+  "visits/answer-hold": async (house, company, actor = company.owner) => {
+    const { visitId, rule } = await aVisitUnderHold(house, company, await crewDayOf(house, company));
+    const license = { ...licenseForm(actor.personId), kind: "certified-applicator", state: "IL" } as const;
+    const { licenseId } = valueOf(await addLicense(house, company.owner.key, license));
+    return attempt(answerHold, { visitId, rule, licenseId, reason: "A soil test of last week is on its way to the file." });
+  },
+  "visits/issue-mix-ticket": async (house, company) =>
+    attempt(issueMixTicket, { visitId: (await aFedVisit(house, company, await crewDayOf(house, company))).visitId }),
+  "visits/read-visit": async (house, company) => attempt(readVisit, { visitId: (await aFedVisit(house, company, await crewDayOf(house, company))).visitId }),
 };
 
 /** The names of all use cases of a member. */

@@ -71,3 +71,40 @@ export const A_PREVENTER_TEXT: LabelText = {
     },
   ],
 };
+
+const NO_WEATHER = {
+  lowestTemperature: "none", highestTemperature: "none", highestTemperatureAhead: "none", lowestWind: "none", highestWind: "none", rainfast: "none",
+  heavyRain: "none", soil: "frozen, saturated",
+} as const;
+
+const FEEDS_ONLY = { ...UNREAD_GENERAL, epaRegistrationNumber: "none", restrictedUse: "no", signalWord: "none", activeIngredients: "none" } as const;
+
+/** A granular feed, every fact of it read. */
+export const A_WHOLE_FEED_TEXT: LabelText = {
+  productName: "Greenmere 32-0-0",
+  form: "granular",
+  general: { ...FEEDS_ONLY, formulation: "dry granule", grade: "32-0-0", nitrogenRelease: "slow 16 % of product", density: "none" },
+  uses: [
+    {
+      ...UNREAD_USE, ...NO_WEATHER, useName: "Established lawns", serviceType: "fertilizer", targets: "none", grasses: "any turfgrass", rates: "2 to 3 lb per 1,000 sq ft",
+      carrier: "none", leastDaysBetween: "28 days", seasonLimits: "none", peopleAndPets: "until watered in and dry", wateringNotBefore: "none",
+      wateringIn: "0.25 in within 2 days, rain counts", rainThatSpoils: "none", leafAtApplication: "dry", soilAtApplication: "none", mowingBefore: "none",
+      mowingAfter: "until watered in", seedingBefore: "none", seedingAfter: "none", postingSign: "none", stainsHardSurfaces: "no",
+    },
+  ],
+};
+
+/** Foliar iron in a tank, every fact of it read. */
+export const A_WHOLE_IRON_TEXT: LabelText = {
+  productName: "Ironside 6-0-0",
+  form: "liquid",
+  general: { ...FEEDS_ONLY, formulation: "soluble liquid", grade: "6-0-0-10Fe", nitrogenRelease: "none", density: "10.8 lb per gal" },
+  uses: [
+    {
+      ...UNREAD_USE, ...NO_WEATHER, useName: "Foliar iron", serviceType: "fertilizer", targets: "none", grasses: "any turfgrass", rates: "1 to 2 fl oz per 1,000 sq ft",
+      carrier: "1 to 2 gal per 1,000 sq ft", leastDaysBetween: "14 days", seasonLimits: "none", highestTemperature: "under 80 \u00B0F", highestWind: "10 mph", rainfast: "12 hours",
+      peopleAndPets: "until dry", wateringNotBefore: "12 hours", wateringIn: "none", rainThatSpoils: "any rain within 12 hours", leafAtApplication: "dry",
+      soilAtApplication: "none", mowingBefore: "none", mowingAfter: "24 hours", seedingBefore: "none", seedingAfter: "none", postingSign: "none", stainsHardSurfaces: "yes",
+    },
+  ],
+};

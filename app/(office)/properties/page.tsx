@@ -2,6 +2,7 @@ import { type Metadata } from "next";
 import { notFound } from "next/navigation";
 import { listProperties, type PropertyInList } from "#application/properties/list-properties";
 import { may } from "#application/permission";
+import { squareFeetWords } from "#domain/properties/area-words";
 import { CLIENT_STANDING_WORDS } from "#domain/properties/client-standing";
 import { isWeekday, WEEKDAY_NAMES } from "#domain/properties/weekday";
 import { formatQuantityIn } from "#domain/quantities/format-quantity";
@@ -17,7 +18,7 @@ export const metadata: Metadata = { title: "Properties" };
 
 function lawnWords({ lawnArea, lawns }: PropertyInList): string {
   if (lawnArea === null) return "not measured";
-  const size = formatQuantityIn(lawnArea, "sq ft", 0);
+  const size = squareFeetWords(lawnArea);
   return lawns === 1 ? size : `${size} in ${String(lawns)}`;
 }
 

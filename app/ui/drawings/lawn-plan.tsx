@@ -148,6 +148,9 @@ function KeptClear({ layout, ids, clipId }: { readonly layout: PlanLayout; reado
           );
         })}
       </g>
+      {[...layout.lawns.map(({ outline }) => outline), ...layout.morePieces].map((outline) => (
+        <polygon key={pointsOf(outline)} className={styles.lawnEdge} points={pointsOf(outline)} />
+      ))}
     </>
   );
 }
@@ -212,6 +215,7 @@ function PlanLabel({ label, room }: PlanLabelProps) {
   return (
     <g>
       {plated && <rect className={styles.plate} {...box} />}
+      {!plated && lawn !== undefined && <rect className={styles.grassPlate} {...box} />}
       {lawn !== undefined && (
         <>
           <circle className={styles.letterDisc} cx={box.x + radius} cy={box.y + radius + 2} r={radius} />

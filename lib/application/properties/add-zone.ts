@@ -3,8 +3,8 @@ import { lockCompany } from "#adapters/postgres/company-work";
 import { type Prisma } from "#adapters/postgres/generated/client";
 import { calendarDateIn } from "#domain/foundation/calendar-date";
 import { accept } from "#domain/foundation/outcome";
+import { squareFeetWords } from "#domain/properties/area-words";
 import { readLawn, type TypedPiece } from "#domain/properties/lawn-pieces";
-import { formatQuantityIn } from "#domain/quantities/format-quantity";
 import { writeDeed } from "#application/audit-trail";
 import { addZoneSchema } from "#application/properties/add-zone.schema";
 import { grassesOf } from "#application/properties/zone-fields.schema";
@@ -14,7 +14,7 @@ import { useCase, type Work } from "#application/use-case";
 
 /** An area as the audit trail and the screens write it. */
 export function areaWords(amount: bigint): string {
-  return formatQuantityIn({ dimension: "area", amount }, "sq ft", 0);
+  return squareFeetWords({ dimension: "area", amount });
 }
 
 /** The columns of a lawn whose pieces were measured today, in the company's own day. */

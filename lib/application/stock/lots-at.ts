@@ -1,3 +1,4 @@
+import { groupedBy } from "#domain/foundation/grouping";
 import { type LotAtPlace } from "#domain/register/put-down";
 import { calendarDayOrNone } from "#application/stored-day";
 import { type Work } from "#application/use-case";
@@ -6,20 +7,25 @@ import { type Work } from "#application/use-case";
 export interface LotOfProductAt extends LotAtPlace {
   readonly productId: string;
   readonly number: string;
+  /** What one bag or jug of it holds, in canonical units. */
+  readonly containerSize: bigint;
 }
 
 /**
- * Every lot that the locations have on their books, and every lot of the company at the first of them where none of its
- * product is anywhere there: what was used came from somewhere, and the books must be able to say so.
+ * Of these products every lot that the locations have on their books, and every other lot of them with nothing at the
+ * first location: what was used came from somewhere, and the books must be able to say so.
  */
-export async function lotsAt(work: Pick<Work, "tx" | "company">, stockLocationIds: readonly string[]): Promise<readonly LotOfProductAt[]> {
+export async function lotsAt(work: Pick<Work, "tx" | "company">, stockLocationIds: readonly string[], productIds: readonly string[]): Promise<readonly LotOfProductAt[]> {
   const { companyId } = work.company;
-  const lots = await work.tx.lot.findMany({ where: { companyId }, orderBy: [{ createdAt: "asc" }, { lotId: "asc" }] });
-  const balances = await work.tx.stockBalance.findMany({ where: { companyId, stockLocationId: { in: [...stockLocationIds] } } });
+  const lots = await work.tx.lot.findMany({ where: { companyId, productId: { in: [...productIds] } }, orderBy: [{ createdAt: "asc" }, { lotId: "asc" }] });
+  const balances = await work.tx.stockBalance.findMany({
+    where: { companyId, lotId: { in: lots.map(({ lotId }) => lotId) }, stockLocationId: { in: [...stockLocationIds] } },
+  });
+  const balancesOf = groupedBy(balances, ({ lotId }) => lotId);
   const [first] = stockLocationIds;
-  return lots.flatMap(({ lotId, productId, number, expiresOn }, receivedOrder) => {
-    const own = balances.filter((balance) => balance.lotId === lotId);
-    const lot = { lotId, productId, number, expiresOn: calendarDayOrNone(expiresOn), receivedOrder };
+  return lots.flatMap(({ lotId, productId, number, expiresOn, containerSize }, receivedOrder) => {
+    const own = balancesOf.get(lotId) ?? [];
+    const lot = { lotId, productId, number, containerSize, expiresOn: calendarDayOrNone(expiresOn), receivedOrder };
     if (own.length === 0) return first === undefined ? [] : [{ ...lot, stockLocationId: first, amount: 0n }];
     return own.map(({ stockLocationId, amount }) => ({ ...lot, stockLocationId, amount }));
   });

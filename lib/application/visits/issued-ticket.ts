@@ -3,7 +3,7 @@ import { type AftercareOfLawns } from "#application/visits/visit-aftercare";
 import { type PlannedApplication } from "#application/visits/visit-gear";
 import { type VisitRow } from "#application/visits/visit-rows";
 import { type VisitTicket } from "#application/visits/visit-ticket";
-import { fromStoredJson, toStoredJson } from "#application/stored-json";
+import { fromStoredJson, isSameStored } from "#application/stored-json";
 import { type Work } from "#application/use-case";
 import { type Finding } from "#domain/foundation/finding";
 import { type MixTicket } from "#domain/mixing/mix-ticket";
@@ -81,7 +81,11 @@ export async function issuedTicketOf(work: Work, visitId: string): Promise<Issue
 
 /** Whether an issued ticket still says what would be issued now: amounts, day, applicator and aftercare alike. */
 export function isOfPresentPlan({ snapshot }: IssuedTicket, present: VisitTicket): boolean {
-  const said = ({ ticket, aftercare, application, span }: TicketSnapshot | VisitTicket) =>
-    JSON.stringify(toStoredJson({ mixes: ticket.mixes, steps: aftercare.map(({ lawnNames, timeline }) => [lawnNames, timeline.steps]), application, span }));
-  return said(snapshot) === said(present);
+  const said = ({ ticket, aftercare, application, span }: TicketSnapshot | VisitTicket) => ({
+    mixes: ticket.mixes,
+    steps: aftercare.map(({ lawnNames, timeline }) => [lawnNames, timeline.steps]),
+    application,
+    span,
+  });
+  return isSameStored(said(snapshot), said(present));
 }

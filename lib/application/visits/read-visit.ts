@@ -1,10 +1,10 @@
 import { z } from "zod";
-import { type CalendarDate } from "#domain/foundation/calendar-date";
+import { type CalendarDate, calendarDateIn } from "#domain/foundation/calendar-date";
 import { type HoldAnswerer, holdsOf, type Finding } from "#domain/foundation/finding";
 import { accept } from "#domain/foundation/outcome";
 import { idField } from "#application/field.schema";
 import { notFound } from "#application/refusal";
-import { calendarDayOf } from "#application/stored-day";
+import { calendarDayOf, dayOf } from "#application/stored-day";
 import { answersOfVisit, type AnswerOnFile, issuedTicketOf, type IssuedTicket } from "#application/visits/issued-ticket";
 import { type TicketOutcome, ticketsOfVisits } from "#application/visits/visit-ticket";
 import { type VisitRow } from "#application/visits/visit-rows";
@@ -34,8 +34,12 @@ export async function visitOnFile(work: Work, visitId: string): Promise<VisitOnF
   const answers = await answersOfVisit(work, visitId);
   const record = await work.tx.registerEntry.findFirst({ where: { companyId, visitId, kind: "record" }, select: { registerEntryId: true, number: true } });
   const look = await work.tx.visit.findFirst({ where: { companyId, looksAgainAtId: visitId }, select: { visitId: true, opensOn: true } });
+  const today = dayOf(calendarDateIn(work.company.timeZone, work.now.getTime()));
   const licenses = await work.tx.license.findMany({
-    where: { companyId, personId: work.member.personId, state: visit.property.state, kind: "certified-applicator", withdrawnAt: null, expiresOn: { gte: new Date(work.now.toISOString().slice(0, 10)) } },
+    where: {
+      ...{ companyId, personId: work.member.personId, state: visit.property.state, kind: "certified-applicator", withdrawnAt: null },
+      ...{ expiresOn: { gte: today }, OR: [{ issuedOn: null }, { issuedOn: { lte: today } }] },
+    },
     orderBy: { expiresOn: "desc" },
   });
   return {

@@ -16,6 +16,10 @@ export interface HouseSettings {
   readonly tankLoads: TankLoads;
   /** From this forecast high on, in degrees Fahrenheit, feed and iron on cool-season turf want care. */
   readonly heatCautionFromF: number;
+  /** What each stop takes whatever its size: park, walk round, sign, note. */
+  readonly minutesPerStop: number;
+  /** What 1,000 sq ft of lawn take on top of that. */
+  readonly minutesPerThousandSquareFeet: number;
 }
 
 /** What holds until a company says otherwise. */
@@ -30,4 +34,8 @@ export const DEFAULT_HOUSE_SETTINGS: HouseSettings = {
   tankLoads: "same-size-every-time",
   /** Feed and iron go down in the seventies and wait in the eighties. Common practice for cool-season turf. */
   heatCautionFromF: 80,
+  /** A rough figure to plan with until a crew has timed itself. Common practice. */
+  minutesPerStop: 8,
+  /** The same: a walking pace with a spreader or a hose, turns included. Common practice. */
+  minutesPerThousandSquareFeet: 4,
 };

@@ -92,7 +92,8 @@ function unknownMowingDay(steps: readonly AftercareStep[]): Finding {
 
 /**
  * Whether the lawn was mowed too shortly before a product of this visit. When nobody knows the last mowing, a mowing day
- * within that time, or one that nobody knows, is a hold.
+ * within that time, or one that nobody knows, wants care: only the crew at the gate can see how long the grass is, and
+ * the plan can't be decided before.
  */
 export function mowedTooShortlyBefore(
   products: readonly AppliedProduct[],
@@ -119,7 +120,7 @@ export function mowedTooShortlyBefore(
         ? `Neither the last mowing nor the customer's mowing day is on file, and ${name} must not follow it too soon.`
         : `The customer mows on ${weekdayWords(Number(habit.weekday))}, which may be too shortly before ${name}.`;
     return [
-      hold("office", { rule: "last-mowing-missing", source: "house", what, toDo: "Ask when it was last mowed.", ...words }),
+      takeCare({ rule: "last-mowing-missing", source: "house", what, toDo: "Ask at the gate when it was last mowed, and leave the lawn if it is too short.", ...words }),
     ];
   });
 }

@@ -121,6 +121,9 @@ function readDog(text: string): string | null {
 }
 
 function readLawn(reader: RowReader, size: ListedSize | null): CustomerRow["lawn"] {
+  // A size that can't be read is no reason to keep quiet about the grass beside it; one that is only asked about is.
+  const isUnreadable = size === null && reader.complaints.some(({ column, asksLotOrTurf }) => column === "lawnSize" && !asksLotOrTurf);
+  if (isUnreadable && reader.cells.grass !== "") reader.take("grass", readGrasses("grass", reader.cells.grass));
   if (size?.kind !== "turf") return null;
   const grasses = reader.take("grass", readGrasses("grass", reader.cells.grass));
   return grasses === null ? null : { area: size.area, grasses };

@@ -58,7 +58,11 @@ function readLength(field: string, text: string | undefined, what: string): Outc
   const typed = (text ?? "").trim();
   if (typed === "") return badInput(field, "nothing", "a length, such as 40 ft or 12 ft 6 in", `Give ${what}.`);
   const read = parseLength(typed, { field, unitWhenNone: "ft" });
-  if (!read.ok) return read;
+  if (!read.ok) {
+    // Among several lengths it must be plain which one is meant.
+    const { allowed, sentence } = read.refusal;
+    return badInput(field, typed, allowed, sentence.includes(typed) ? sentence : `"${typed}" is no length. ${sentence}`);
+  }
   if (inFeet(read.value.quantity) > FARTHEST_FEET) {
     return badInput(field, typed, "at most 10,000 ft", `"${typed}" is longer than any lawn.`);
   }

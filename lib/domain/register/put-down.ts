@@ -40,7 +40,7 @@ export function takeDown(productName: string, used: ProductAmount, places: reado
   }
   if (missing === 0n) return { taken, findings: [] };
   const short = { dimension: used.dimension, amount: missing } as ProductAmount;
-  const last = lots.find(({ lotId, stockLocationId }) => taken.some((one) => one.lotId === lotId && one.stockLocationId === stockLocationId)) ?? lots.at(0);
+  const last = lots.findLast(({ lotId, stockLocationId }) => taken.some((one) => one.lotId === lotId && one.stockLocationId === stockLocationId)) ?? lots.at(0);
   if (last === undefined) return { taken, findings: [countIt(productName, short, "No lot of it is on file.")] };
   return { taken: addTo(taken, last, missing), findings: [countIt(productName, short, "The books go below zero by that.")] };
 }
@@ -72,12 +72,16 @@ export interface LawnPutDown {
   readonly activeIngredients: readonly { readonly name: string; readonly rate: Rate<"active-ingredient-mass-per-area"> }[];
 }
 
+/** The label and the use that something was put down under, or that nobody has entered them. */
+export type LabelPutDown = Pick<TicketTreatment, "label" | "use"> | "not-on-file";
+
 /**
  * Shares what was really used out over the lawns that got it, by their treated areas; the lawns add up to it exactly. A
- * real rate above the label's highest is said as what it is: nothing keeps it from being recorded.
+ * real rate above the label's highest is said as what it is: nothing keeps it from being recorded. Without a label no
+ * rate is held against it and no active ingredient is counted.
  */
 export function sharePutDown(
-  treatment: TicketTreatment,
+  treatment: LabelPutDown,
   used: ProductAmount,
   lawns: readonly TreatedLawn[],
 ): { readonly lawns: readonly LawnPutDown[]; readonly findings: readonly Finding[] } {
@@ -88,8 +92,9 @@ export function sharePutDown(
   const shared = treated.map((lawn, index): LawnPutDown => {
     const amount = fromAmount(used.dimension, parts[index]?.amount ?? 0n) as ProductAmount;
     const rate = realRate(amount, lawn.treatedArea);
-    if (isAboveLabel(rate, treatment)) findings.push(aboveLabel(treatment, lawn, rate));
-    return { zoneId: lawn.zoneId, lawnName: lawn.name, treatedArea: lawn.treatedArea, amount, activeIngredients: activesOf(treatment, rate) };
+    if (treatment !== "not-on-file" && isAboveLabel(rate, treatment)) findings.push(aboveLabel(treatment, lawn, rate));
+    const activeIngredients = treatment === "not-on-file" ? [] : activesOf(treatment, rate);
+    return { zoneId: lawn.zoneId, lawnName: lawn.name, treatedArea: lawn.treatedArea, amount, activeIngredients };
   });
   return { lawns: shared, findings };
 }
@@ -99,14 +104,14 @@ function realRate(amount: ProductAmount, area: Quantity<"area">): ProductRate {
 }
 
 /** Half a mark on a small lawn is no offence: within one part in two hundred counts as at the label's rate. */
-function isAboveLabel(rate: ProductRate, { use: { rates } }: TicketTreatment): boolean {
+function isAboveLabel(rate: ProductRate, { use: { rates } }: Pick<TicketTreatment, "use">): boolean {
   const tolerant = { ...rate, amount: rate.amount * 200n, per: rate.per * 201n };
   if (tolerant.basis === "product-mass-per-area" && rates.basis === tolerant.basis) return compareRates(tolerant, rates.high) > 0;
   if (tolerant.basis === "product-volume-per-area" && rates.basis === tolerant.basis) return compareRates(tolerant, rates.high) > 0;
   return false;
 }
 
-function aboveLabel({ label, use }: TicketTreatment, lawn: TreatedLawn, rate: ProductRate): Finding {
+function aboveLabel({ label, use }: Pick<TicketTreatment, "label" | "use">, lawn: TreatedLawn, rate: ProductRate): Finding {
   return hold("nobody", {
     rule: "put-down-above-label",
     source: "label",
@@ -118,7 +123,7 @@ function aboveLabel({ label, use }: TicketTreatment, lawn: TreatedLawn, rate: Pr
   });
 }
 
-function activesOf({ label }: TicketTreatment, rate: ProductRate): LawnPutDown["activeIngredients"] {
+function activesOf({ label }: Pick<TicketTreatment, "label">, rate: ProductRate): LawnPutDown["activeIngredients"] {
   if (label.activeIngredients === "unknown") return [];
   const density: Density | undefined = label.density === "unknown" ? undefined : label.density;
   return label.activeIngredients.flatMap(({ name, concentration }: ActiveIngredient) => {

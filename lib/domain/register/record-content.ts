@@ -94,6 +94,8 @@ export interface RecordContent {
   readonly noticeWasLeft: boolean;
   readonly remarks: string | null;
   readonly rulesVersion: string;
+  /** Why license holders said that holds of law do not apply here. */
+  readonly holdAnswers: readonly { readonly rule: string; readonly reason: string; readonly by: string; readonly license: string; readonly answeredAt: string }[];
   readonly findings: readonly Finding[];
   /** The name that the applicator signed with. */
   readonly signature: string | null;

@@ -72,6 +72,11 @@ describe("each cell's complaint says what was found and what would be accepted",
     expect(complaintsOf({ grass: "" })).toMatchObject([{ column: "grass", found: "nothing" }]);
   });
 
+  test("a size that can't be read hides no fault of the grass, and one that is asked about waits with it", () => {
+    expect(complaintsOf({ lawnSize: "12k sq ft?", grass: "fescue" }).map(({ column }) => column)).toEqual(["lawnSize", "grass"]);
+    expect(complaintsOf({ lawnSize: "1/4 acre", grass: "fescue" }).map(({ column }) => column)).toEqual(["lawnSize"]);
+  });
+
   test("four digits are told about the zero that a spreadsheet drops", () => {
     expect(complaintsOf({ zip: "6304" })[0]?.sentence).toContain("06304");
   });

@@ -58,8 +58,16 @@ describe("refused at the field that is wrong", () => {
     ["height", { shape: "triangle", base: "10", height: "11,000" }], ["x", { shape: "circle", radius: "5", x: "far" }], ["turn", { shape: "circle", radius: "5", turn: "left" }],
     ["turn", { shape: "circle", radius: "5", turn: "361" }],
   ] as const)("%s", (field, piece) => {
-    expect(refusalOf(readLawnPiece({ ...PLACE, ...piece } as TypedPiece)).field).toBe(field);
+    expect(refusalOf(readLawnPiece({ ...PLACE, ...piece })).field).toBe(field);
   });
+});
+
+test("of several lengths the complaint names the one that can't be read", () => {
+  for (const wrong of ["wide", "12 gal", "9.9.9"]) {
+    const refusal = refusalOf(readLawnPiece({ ...PLACE, shape: "offsets", step: "10", widths: `20, ${wrong}, 22`, ends: "widths", line: "edge" }));
+    expect(refusal).toMatchObject({ field: "widths", found: wrong });
+    expect(refusal.sentence).toContain(wrong);
+  }
 });
 
 describe("a lawn", () => {

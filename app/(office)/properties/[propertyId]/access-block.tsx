@@ -4,11 +4,11 @@ import { WEEKDAY_NAMES } from "#domain/properties/weekday";
 import { formatQuantityIn } from "#domain/quantities/format-quantity";
 import { LinkButton } from "#ui/button";
 import { Code } from "#ui/code";
+import { Columns } from "#ui/columns";
 import { Disclosure } from "#ui/disclosure";
 import { KeyValueList } from "#ui/key-value-list";
 import { Row } from "#ui/row";
 import { Sheet } from "#ui/sheet";
-import { Stack } from "#ui/stack";
 
 const NOT_ON_FILE = "Not on file";
 
@@ -24,30 +24,30 @@ function mowingWords({ mowingWeekday, mowedBy }: PropertyOnFile): string {
 export function AccessBlock({ property }: { readonly property: PropertyOnFile }) {
   const { dogNote, gateCode, narrowestGate, accessNote, client } = property;
   const gate = narrowestGate === null ? "Width not on file" : formatQuantityIn(narrowestGate, "in", 1);
+  const facts = [
+    { key: "Dog", value: dogNote === null ? "None on file" : <strong>{dogNote}</strong> },
+    { key: "Narrowest gate", value: gate },
+    { key: "Getting in", value: accessNote ?? NOT_ON_FILE },
+    { key: "Mowed", value: mowingWords(property) },
+  ];
   return (
     <Sheet>
-      <Stack gap={4}>
-        <KeyValueList
-          pairs={[
-            { key: "Dog", value: dogNote === null ? "None on file" : <strong>{dogNote}</strong> },
-            { key: "Narrowest gate", value: gate },
-            { key: "Getting in", value: accessNote ?? NOT_ON_FILE },
-            { key: "Mowed", value: mowingWords(property) },
-          ]}
-        />
-        {gateCode !== null && (
-          <Disclosure name="Show gate code">
-            <Code large>{gateCode}</Code>
-          </Disclosure>
-        )}
-        {client.phone !== null && (
-          <Row fillOnPhone>
+      <Columns>
+        <KeyValueList pairs={facts.slice(0, 2)} />
+        <KeyValueList pairs={facts.slice(2)} />
+        <Row fillOnPhone gap="wide">
+          {gateCode !== null && (
+            <Disclosure name="Show gate code">
+              <Code large>{gateCode}</Code>
+            </Disclosure>
+          )}
+          {client.phone !== null && (
             <LinkButton href={`tel:${client.phone.replace(/[^\d+]/g, "")}`} document second={client.phone}>
               Call {client.name}
             </LinkButton>
-          </Row>
-        )}
-      </Stack>
+          )}
+        </Row>
+      </Columns>
     </Sheet>
   );
 }

@@ -1,4 +1,5 @@
 import { type LawnOnFile, type PropertyOnFile } from "#application/properties/read-property";
+import { squareFeetWords } from "#domain/properties/area-words";
 import { sum } from "#domain/quantities/quantity";
 import { LinkButton } from "#ui/button";
 import { LawnPlan } from "#ui/drawings/lawn-plan";
@@ -6,16 +7,16 @@ import { EmptyState } from "#ui/empty-state";
 import { Sheet } from "#ui/sheet";
 import { Stack } from "#ui/stack";
 import { drawGround } from "./ground-drawing";
-import { areaWords, keptClearArea } from "./ground-words";
+import { keptClearArea } from "./ground-words";
 
 /** "5,420 sq ft of lawn; 900 sq ft along the water are kept clear." */
 function conclusionOf(lawns: readonly LawnOnFile[]): string {
-  const whole = areaWords(sum("area", lawns.map(({ area }) => area)));
+  const whole = squareFeetWords(sum("area", lawns.map(({ area }) => area)));
   const edges = lawns.flatMap(({ waterEdges }) => waterEdges);
   if (edges.length === 0) return `${whole} of lawn.`;
   const clear = edges.map(keptClearArea);
   if (clear.includes(undefined)) return `${whole} of lawn. How much is kept clear of the water is not known.`;
-  return `${whole} of lawn; ${areaWords(sum("area", clear.flatMap((area) => area ?? [])))} along the water are kept clear.`;
+  return `${whole} of lawn; ${squareFeetWords(sum("area", clear.flatMap((area) => area ?? [])))} along the water are kept clear.`;
 }
 
 interface Props {
@@ -52,7 +53,7 @@ export function GroundPlan({ property, lawns, mayMeasure }: Props) {
         {undrawn.map((lawn) => (
           <p key={lawn.zoneId}>
             <strong>
-              {lawn.letter} {lawn.name}, {areaWords(lawn.area)}:
+              {lawn.letter} {lawn.name}, {squareFeetWords(lawn.area)}:
             </strong>{" "}
             {lawn.areaOrigin === "imported" ? "the size is from the customer list" : "the size was entered"}, so there is no shape to draw.
           </p>

@@ -6,11 +6,6 @@ import { formatQuantityIn } from "#domain/quantities/format-quantity";
 import { type Quantity } from "#domain/quantities/quantity";
 import { measureArea } from "#domain/turf/field-area";
 
-/** "5,420 sq ft". */
-export function areaWords(area: Quantity<"area">): string {
-  return formatQuantityIn(area, "sq ft", 0);
-}
-
 /** "12 ft". */
 export function feetWords(length: Quantity<"length">): string {
   return formatQuantityIn(length, "ft", 1);

@@ -1,4 +1,5 @@
 import { type PropertyOnFile } from "#application/properties/read-property";
+import { squareFeetWords } from "#domain/properties/area-words";
 import { formatShortDate } from "#domain/foundation/calendar-date";
 import { WEEKDAY_NAMES } from "#domain/properties/weekday";
 import { LinkButton } from "#ui/button";
@@ -6,7 +7,7 @@ import { KeyValueList } from "#ui/key-value-list";
 import { Row } from "#ui/row";
 import { Stack } from "#ui/stack";
 import { Table } from "#ui/table";
-import { areaWords, clockWords, grassWords, originWords, rateWords, waterWords } from "./ground-words";
+import { clockWords, grassWords, originWords, rateWords, waterWords } from "./ground-words";
 
 interface Props {
   readonly property: PropertyOnFile;
@@ -18,6 +19,7 @@ export function LawnsOfGround({ property, mayChange }: Props) {
   const { lawns, propertyId } = property;
   return (
     <Stack gap={4}>
+      {lawns.length > 0 && (
       <Table
         caption="Lawns"
         columns={[
@@ -32,7 +34,7 @@ export function LawnsOfGround({ property, mayChange }: Props) {
           href: `/properties/${propertyId}?lawn=${lawn.zoneId}`,
           cells: {
             lawn: `${lawn.letter} ${lawn.name}`,
-            size: areaWords(lawn.area),
+            size: squareFeetWords(lawn.area),
             grass: grassWords(lawn),
             measured: originWords(lawn),
             water: [
@@ -41,8 +43,8 @@ export function LawnsOfGround({ property, mayChange }: Props) {
             ].join("; "),
           },
         }))}
-        empty={<p>No lawn is on the plan.</p>}
       />
+      )}
       {mayChange && (
         <Row>
           <LinkButton href={`/properties/${propertyId}/measure-lawn?shape=rectangle`}>Measure a lawn</LinkButton>
@@ -59,6 +61,9 @@ export function StationsOfGround({ property, mayChange, zoneId }: Props & { read
   const letters = (ids: readonly string[]) => lawns.filter((lawn) => ids.includes(lawn.zoneId)).map(({ letter, name }) => `${letter} ${name}`);
   return (
     <Stack gap={4}>
+      {stations.length === 0 ? (
+        <p>No station is on file: without one there are no minutes to set, only a depth of water.</p>
+      ) : (
       <Table
         caption="Irrigation stations"
         columns={[
@@ -77,8 +82,8 @@ export function StationsOfGround({ property, mayChange, zoneId }: Props & { read
             tested: station.test === null ? "Without a catch-can test there are no minutes" : formatShortDate(station.test.testedOn),
           },
         }))}
-        empty={<p>No station is on file: without one there are no minutes to set, only a depth of water.</p>}
       />
+      )}
       <KeyValueList pairs={[{ key: "Water may run", value: wateringWords(property) }]} />
       {mayChange && (
         <Row>

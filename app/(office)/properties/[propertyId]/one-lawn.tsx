@@ -1,5 +1,6 @@
 import Link from "next/link";
 import { type LawnOnFile, type PropertyOnFile } from "#application/properties/read-property";
+import { squareFeetWords } from "#domain/properties/area-words";
 import { formatShortDate } from "#domain/foundation/calendar-date";
 import { readLawnPiece, type TypedPiece } from "#domain/properties/lawn-pieces";
 import { PHOSPHORUS_WORDS } from "#domain/properties/soil-test";
@@ -9,9 +10,10 @@ import { KeyValueList } from "#ui/key-value-list";
 import { Row } from "#ui/row";
 import { Stack } from "#ui/stack";
 import { Table } from "#ui/table";
+import { Text } from "#ui/text";
 import { PressForm } from "../../../action-form.client";
 import { removePieceAction, removeWaterEdgeAction, removeZoneAction } from "./action";
-import { areaWords, grassWords, originWords, waterWords } from "./ground-words";
+import { grassWords, originWords, waterWords } from "./ground-words";
 import { SHAPE_WORDS, USE_WORDS } from "./piece-words";
 
 interface Props {
@@ -28,7 +30,7 @@ export function OneLawn({ property, lawn, mayChange }: Props) {
     <Stack gap={5}>
       <KeyValueList
         pairs={[
-          { key: "Size", value: `${areaWords(lawn.area)}, ${originWords(lawn)}` },
+          { key: "Size", value: `${squareFeetWords(lawn.area)}, ${originWords(lawn)}` },
           { key: "Grass", value: grassWords(lawn) },
           { key: "Established", value: established },
         ]}
@@ -69,7 +71,7 @@ interface PartProps {
 
 function pieceSize(piece: TypedPiece): string {
   const read = readLawnPiece(piece);
-  return read.ok ? areaWords(read.value.measurement.area) : "can't be read";
+  return read.ok ? squareFeetWords(read.value.measurement.area) : "can't be read";
 }
 
 function Pieces({ lawn, base, mayChange }: PartProps) {
@@ -110,9 +112,22 @@ function Pieces({ lawn, base, mayChange }: PartProps) {
   );
 }
 
+/** What stands in the place of a table that has no row. */
+function Nothing({ head, sentence }: { readonly head: string; readonly sentence: string }) {
+  return (
+    <div>
+      <Text tone="label">{head}</Text>
+      <p>{sentence}</p>
+    </div>
+  );
+}
+
 function Waters({ lawn, base, mayChange }: PartProps) {
   return (
     <Stack gap={3}>
+      {lawn.waterEdges.length === 0 ? (
+        <Nothing head="Water at this lawn" sentence="No water is on file at this lawn." />
+      ) : (
       <Table
         caption="Water at this lawn"
         columns={[{ id: "water", head: "Kept clear" }, ...(mayChange ? [{ id: "acts", head: "Change" }] : [])]}
@@ -127,8 +142,8 @@ function Waters({ lawn, base, mayChange }: PartProps) {
             ),
           },
         }))}
-        empty={<p>No water is on file at this lawn.</p>}
       />
+      )}
       {mayChange && (
         <Row>
           <LinkButton href={`${base}/add-water-edge`}>Add water</LinkButton>
@@ -141,6 +156,9 @@ function Waters({ lawn, base, mayChange }: PartProps) {
 function SoilTests({ lawn, base, mayChange }: PartProps) {
   return (
     <Stack gap={3}>
+      {lawn.soilTests.length === 0 ? (
+        <Nothing head="Soil tests" sentence="No soil test is on file. Where the law asks for one, phosphorus waits for it." />
+      ) : (
       <Table
         caption="Soil tests"
         columns={[
@@ -153,8 +171,8 @@ function SoilTests({ lawn, base, mayChange }: PartProps) {
           id: test.soilTestId,
           cells: { sampled: formatShortDate(test.sampledOn), laboratory: test.laboratory, word: `“${test.phosphorusWord}”`, finding: PHOSPHORUS_WORDS[test.phosphorus] },
         }))}
-        empty={<p>No soil test is on file. Where the law asks for one, phosphorus waits for it.</p>}
       />
+      )}
       {mayChange && (
         <Row>
           <LinkButton href={`${base}/add-soil-test`}>Add a soil test</LinkButton>

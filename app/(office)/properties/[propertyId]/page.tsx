@@ -2,6 +2,7 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import { may } from "#application/permission";
 import { type PropertyOnFile } from "#application/properties/read-property";
+import { squareFeetWords } from "#domain/properties/area-words";
 import { CLIENT_STANDING_WORDS } from "#domain/properties/client-standing";
 import { sum } from "#domain/quantities/quantity";
 import { LinkButton } from "#ui/button";
@@ -13,7 +14,6 @@ import { Text } from "#ui/text";
 import { memberOfPage } from "../../../session";
 import { AccessBlock } from "./access-block";
 import { GroundPlan } from "./ground-plan";
-import { areaWords } from "./ground-words";
 import { LawnsOfGround, StationsOfGround } from "./lawns-of-ground";
 import { OneLawn } from "./one-lawn";
 import { PeopleOfProperty } from "./people-of-property";
@@ -60,12 +60,10 @@ export default async function PropertyPage(props: PropertyPageProps) {
           </Link>
         </p>
       )}
+      <AccessBlock property={property} />
       <JumpLinks sections={SECTIONS} />
       <Columns split="plan">
-        <Stack gap={5}>
-          <AccessBlock property={property} />
-          <GroundPlan property={property} lawns={lawn === undefined ? property.lawns : [lawn]} mayMeasure={mayChange} />
-        </Stack>
+        <GroundPlan property={property} lawns={lawn === undefined ? property.lawns : [lawn]} mayMeasure={mayChange} />
         <Stack gap={6}>
           <Section id="next" name="Next">
             <NextVisit {...which} />
@@ -97,7 +95,7 @@ export default async function PropertyPage(props: PropertyPageProps) {
 
 function HeadSentence({ property }: { readonly property: PropertyOnFile }) {
   const { client, city, state, zip, lawns } = property;
-  const size = lawns.length === 0 ? "no lawn measured" : `${areaWords(sum("area", lawns.map(({ area }) => area)))} of lawn`;
+  const size = lawns.length === 0 ? "no lawn measured" : `${squareFeetWords(sum("area", lawns.map(({ area }) => area)))} of lawn`;
   return (
     <>
       {client.name}
@@ -117,7 +115,7 @@ function SmallPrint({ property }: { readonly property: PropertyOnFile }) {
     <Stack gap={2}>
       {note !== null && <p>{note}</p>}
       <Text size="small" tone="second">
-        {lotArea === null ? "" : `The lot is ${areaWords(lotArea)} as someone told it; that says nothing of the lawn. `}
+        {lotArea === null ? "" : `The lot is ${squareFeetWords(lotArea)} as someone told it; that says nothing of the lawn. `}
         {where}
       </Text>
     </Stack>

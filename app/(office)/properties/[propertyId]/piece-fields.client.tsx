@@ -2,7 +2,8 @@
 
 import { type PieceMeasure, type PieceShape, SHAPE_MEASURES } from "#domain/properties/lawn-pieces";
 import { RadioRows } from "#ui/choice-rows";
-import { Columns } from "#ui/columns";
+import { FieldGroup } from "#ui/field";
+import { Row } from "#ui/row";
 import { TextAreaField } from "#ui/text-area-field";
 import { TextField } from "#ui/text-field";
 import { useField } from "../../../action-form.client";
@@ -63,7 +64,14 @@ function MeasureField({ prefix, measure }: { readonly prefix: string; readonly m
     case "widths":
     case "radii":
       return <TextField autoComplete="off" {...MEASURE_WORDS[measure]} {...field} />;
-    default:
+    case "length":
+    case "width":
+    case "base":
+    case "height":
+    case "side":
+    case "otherSide":
+    case "radius":
+    case "step":
       return <TextField autoComplete="off" inputMode="text" width="short" {...MEASURE_WORDS[measure]} {...field} />;
   }
 }
@@ -84,16 +92,16 @@ function Keys({ field, label, choices }: KeysProps) {
 function PlaceFields({ prefix, shape }: { readonly prefix: string; readonly shape: PieceShape }) {
   const point = shape === "circle" || shape === "average-radius" ? "its middle" : shape === "offsets" ? "the beginning of its line" : "its first corner";
   return (
-    <Columns>
-      <TextField
-        label="East on the plan"
-        hint={`How far ${point} lies east of the plan's corner. It moves the drawing, never the size.`}
-        autoComplete="off"
-        width="short"
-        {...useField(`${prefix}.x`)}
-      />
-      <TextField label="North on the plan" hint="The same to the north; -10 ft is south." autoComplete="off" width="short" {...useField(`${prefix}.y`)} />
-      <TextField label="Turned" hint="Degrees to the left; 0 is straight." autoComplete="off" width="short" {...useField(`${prefix}.turn`)} />
-    </Columns>
+    <FieldGroup
+      id={`${prefix}.place`}
+      label="Where it lies on the plan"
+      hint={`How far ${point} lies from the plan's corner, and how far it is turned to the left. It moves the drawing, never the size.`}
+    >
+      <Row gap="wide">
+        <TextField label="Feet east" autoComplete="off" width="short" {...useField(`${prefix}.x`)} />
+        <TextField label="Feet north" autoComplete="off" width="short" {...useField(`${prefix}.y`)} />
+        <TextField label="Degrees turned" autoComplete="off" width="short" {...useField(`${prefix}.turn`)} />
+      </Row>
+    </FieldGroup>
   );
 }

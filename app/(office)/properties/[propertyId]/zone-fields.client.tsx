@@ -17,7 +17,7 @@ export function ZoneFields() {
     <>
       <TextField label="Name of the lawn" hint="Such as Front, Back, Strip along the drive." autoComplete="off" width="medium" {...useField("name")} />
       <Columns>
-        <SelectField label="Grass" hint="What most of it is." chooseWords="Choose a grass" choices={GRASS_CHOICES} {...useField("grass")} />
+        <SelectField label="Grass, most of it" chooseWords="Choose a grass" choices={GRASS_CHOICES} {...useField("grass")} />
         <SelectField label="Mixed with" optional chooseWords="Nothing else" choices={GRASS_CHOICES} {...useField("secondGrass")} />
         <SelectField label="And with" optional chooseWords="Nothing else" choices={GRASS_CHOICES} {...useField("thirdGrass")} />
       </Columns>

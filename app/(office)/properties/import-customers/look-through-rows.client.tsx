@@ -52,9 +52,11 @@ export function LookThroughRows({ state, aside }: Props) {
         </p>
         {faulty.length > 0 && (
           // The first button of the form, so that the Enter key in a cell checks and never decides anything.
-          <SubmitButton name="intent" value="check-all" whilePending="Checking">
-            Check all rows again
-          </SubmitButton>
+          <Row>
+            <SubmitButton name="intent" value="check-all" whilePending="Checking">
+              Check all rows again
+            </SubmitButton>
+          </Row>
         )}
         </Stack>
       </div>
@@ -115,7 +117,7 @@ function FaultyRowSheet({ row, state }: { readonly row: FaultyRow; readonly stat
           Row {String(number)}
           {title !== "" && `: ${title}`}
         </h2>
-        <Columns>
+        <Columns split="two">
           {[...wrong.values()].map((complaint) => (
             <WrongCell key={`${complaint.column} ${state.answer}`} number={number} complaint={complaint} typed={cells[complaint.column]} meaning={whole.sizeMeaning} />
           ))}
@@ -161,7 +163,7 @@ function WrongCell({ number, complaint, typed, meaning }: WrongCellProps) {
       name={cellField(number, column)}
       defaultValue={typed}
       autoComplete="off"
-      hint={`Row ${String(number)}. Accepted: ${allowed}.`}
+      hint={`Accepted: ${allowed}.`}
       error={sentence}
     />
   );

@@ -1,3 +1,4 @@
+import { squareFeetWords } from "#domain/properties/area-words";
 import { type CustomerRow } from "#domain/properties/customer-row";
 import { WEEKDAY_NAMES } from "#domain/properties/weekday";
 import { formatQuantityIn } from "#domain/quantities/format-quantity";
@@ -6,9 +7,9 @@ import { formatQuantityIn } from "#domain/quantities/format-quantity";
 export function lawnWords({ lawn, lotArea }: CustomerRow): string {
   if (lawn !== null) {
     const { grasses, assumed } = lawn.grasses;
-    return `${formatQuantityIn(lawn.area, "sq ft", 0)}, ${grasses.join(" and ")}${assumed ? ", assumed" : ""}`;
+    return `${squareFeetWords(lawn.area)}, ${grasses.join(" and ")}${assumed ? ", assumed" : ""}`;
   }
-  return lotArea === null ? "not measured" : `not measured; lot ${formatQuantityIn(lotArea, "sq ft", 0)}`;
+  return lotArea === null ? "not measured" : `not measured; lot ${squareFeetWords(lotArea)}`;
 }
 
 /** What was understood of a row's mowing day, gate and dog. */

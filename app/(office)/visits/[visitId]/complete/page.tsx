@@ -2,10 +2,8 @@ import Link from "next/link";
 import { listFills, type FillOnFile, type TankOnFile } from "#application/fills/list-fills";
 import { house } from "#application/house";
 import { listPeople } from "#application/people/list-people";
-import { planOf } from "#application/register/complete-visit";
-import { type VisitOnFile } from "#application/visits/read-visit";
+import { type MixToRecord, readRecordPlan } from "#application/register/read-record-plan";
 import { calendarDateIn, formatShortDate } from "#domain/foundation/calendar-date";
-import { isSprayed } from "#domain/mixing/ticket-question";
 import { EmptyState } from "#ui/empty-state";
 import { PageHead } from "#ui/page-head";
 import { Sheet } from "#ui/sheet";
@@ -22,6 +20,7 @@ export const metadata = { title: "Complete the visit" };
 export default async function CompleteVisitPage(props: VisitPageProps) {
   const { company } = await pageFor("register/complete-visit");
   const found = await visitOfPage(props);
+  const plan = await asMember(readRecordPlan, { visitId: found.visit.visitId });
   const people = await asMember(listPeople, {});
   const tanks = await asMember(listFills, {});
   const { visit, record } = found;
@@ -39,7 +38,7 @@ export default async function CompleteVisitPage(props: VisitPageProps) {
     );
   }
   const today = calendarDateIn(company.timeZone, house().now().getTime());
-  const mixes = mixesAsked(found, tanks.ok ? tanks.value.tanks : []);
+  const mixes = plan.ok ? plan.value.mixes.map((mix) => mixAsked(mix, tanks.ok ? tanks.value.tanks : [])) : [];
   const crew = people.ok ? people.value.people.filter(({ leftOn }) => leftOn === null) : [];
   return (
     <>
@@ -57,7 +56,7 @@ export default async function CompleteVisitPage(props: VisitPageProps) {
             // Named beforehand, or the form would take numbered mixes for a list.
             ...Object.fromEntries(mixes.map(({ key }) => [`mixes.${key}.amount`, ""])),
           }}
-          lawns={planOf(found).lawns.map(({ zoneId, name }) => ({ zoneId, name: name === "" ? "The lawn" : name }))}
+          lawns={plan.ok ? plan.value.lawns.map(({ zoneId, name }) => ({ zoneId, name })) : []}
           mixes={mixes}
           people={crew.map(({ personId, name }) => ({ value: personId, word: name }))}
         />
@@ -71,21 +70,16 @@ function dayOfVisit(planned: string | undefined, today: string): string {
   return planned === undefined || planned > today ? today : planned;
 }
 
-function mixesAsked(found: VisitOnFile, tanks: readonly TankOnFile[]): readonly MixAsked[] {
-  const { ticket, treatments } = planOf(found);
-  return (ticket?.mixes ?? []).map((mix): MixAsked => {
-    if (mix.kind === "granular") return { key: String(mix.line), kind: "granular", name: mix.productName, planned: us(mix.total), fills: [] };
-    const lines = mix.products.map(({ line }) => line);
-    const gear = treatments.filter(isSprayed).find(({ line }) => lines.includes(line))?.gear;
-    const tank = tanks.find(({ equipmentId }) => equipmentId === gear?.equipmentId);
-    return {
-      key: String(lines[0] ?? 0),
-      kind: "spray",
-      name: listWords(mix.products.map(({ productName }) => productName)),
-      planned: `${us(mix.finished)} of finished spray`,
-      fills: (tank?.fills ?? []).filter(({ left }) => left.amount > 0n).map((fill) => ({ value: fill.fillId, word: fillWords(fill) })),
-    };
-  });
+function mixAsked({ key, kind, productNames, planned, equipmentId }: MixToRecord, tanks: readonly TankOnFile[]): MixAsked {
+  const tank = tanks.find((one) => one.equipmentId === equipmentId);
+  const fills = kind === "granular" ? [] : (tank === undefined ? tanks.flatMap((one) => one.fills) : tank.fills).filter(({ left }) => left.amount > 0n);
+  return {
+    key,
+    kind,
+    name: listWords(productNames),
+    planned: planned === null ? "no mix could be worked out" : `${us(planned)}${kind === "spray" ? " of finished spray" : ""}`,
+    fills: fills.map((fill) => ({ value: fill.fillId, word: fillWords(fill) })),
+  };
 }
 
 /** "Fill 3 of Nov 25, 2026: 12 gal left of Ironside". */

@@ -2,10 +2,12 @@ import { type Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
 import { PIECE_USES, type TypedPiece } from "#domain/properties/lawn-pieces";
+import { Columns } from "#ui/columns";
 import { PageHead } from "#ui/page-head";
 import { Sheet } from "#ui/sheet";
 import { Stack } from "#ui/stack";
 import { pageFor } from "../../../../../page-for";
+import { GroundPlan } from "../../../ground-plan";
 import { offerPlace, shapeOf } from "../../../place-on-ground";
 import { type LawnPageProps, lawnOfPage, wordOfSearch } from "../../../property-of-page";
 import { ShapeLinks } from "../../../shape-links";
@@ -34,12 +36,15 @@ export default async function MeasurePiecePage(props: LawnPageProps) {
         title={standing === undefined ? TITLES[use] : `Measure piece ${String(Number(at) + 1)} again`}
         sentence={use === "water" ? "It is drawn and takes nothing off. How much is kept clear is a figure of its own, under Water." : undefined}
       />
+      <Columns split="two">
       <Sheet>
         <Stack gap={5}>
           <ShapeLinks shape={shape} hrefOf={(each) => `${base}?${rest}&shape=${each}`} offersArea={false} />
           <MeasurePieceForm key={shape} zoneId={lawn.zoneId} version={String(lawn.version)} at={at ?? "new"} use={use} shape={shape} values={values} />
         </Stack>
       </Sheet>
+      <GroundPlan property={property} lawns={property.lawns} mayMeasure={false} />
+      </Columns>
     </>
   );
 }

@@ -1,0 +1,14 @@
+"use server";
+
+import { revalidatePath } from "next/cache";
+import { redirect } from "next/navigation";
+import { removeRound } from "#application/programs/remove-round";
+import { type FormState, refusedForm } from "../../../form-state";
+import { sendForm } from "../../../session";
+
+export async function removeRoundAction(previous: FormState, form: FormData): Promise<FormState> {
+  const answer = await sendForm(removeRound, form);
+  if (!answer.ok) return refusedForm(previous, form, answer.refusal);
+  revalidatePath("/programs", "layout");
+  redirect(`/programs/${answer.value.programId}`);
+}

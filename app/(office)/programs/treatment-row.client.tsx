@@ -1,0 +1,83 @@
+"use client";
+
+import { type ChangeEvent, type ReactNode, useState } from "react";
+import { type LabelRates } from "#domain/label/label-facts";
+import { formatRate } from "#domain/quantities/format-rate";
+import { labelRangeWords, type NitrogenFacts, plannedNitrogen, readPlannedRate } from "#domain/scheduling/planned-rate";
+import { type Choice, SelectField } from "#ui/select-field";
+import { Stack } from "#ui/stack";
+import { Text } from "#ui/text";
+import { TextField } from "#ui/text-field";
+import { useField } from "../../action-form.client";
+
+/** A use of a product that may be planned, with what its label says to a rate. */
+export interface ProductChoice {
+  readonly key: string;
+  readonly words: string;
+  readonly rates: LabelRates;
+  readonly facts: NitrogenFacts;
+}
+
+interface Props {
+  /** The row's name in the form: `treatments.0`. */
+  readonly name: string;
+  readonly products: readonly ProductChoice[];
+  /** Answers that stand beside the products. */
+  readonly otherChoices?: readonly Choice[];
+  /** What else the row asks. */
+  readonly children?: ReactNode;
+}
+
+/** What the rate that stands there means, once it can be read. */
+function rateWords({ rates, facts }: ProductChoice, typed: string): string | undefined {
+  const read = readPlannedRate("rate", typed, rates);
+  if (!read.ok) return undefined;
+  const where = read.value.standing === "within" ? "Within the label's range." : "Below the label's lowest rate: it may do little. Make sure that it is meant.";
+  const nitrogen = plannedNitrogen(read.value.rate, facts);
+  if (!nitrogen.ok) return `${where} ${nitrogen.refusal.sentence}`;
+  const { nitrogen: brought } = nitrogen.value;
+  return brought.amount === 0n ? where : `${where} Brings ${formatRate(brought, "us")} of nitrogen.`;
+}
+
+/** One product at one rate for one reason. The rate starts empty: where in the label's range is for the planner to say. */
+export function TreatmentRow({ name, products, otherChoices = [], children }: Props) {
+  const product = useField(`${name}.productUse`);
+  const rate = useField(`${name}.rate`);
+  const reason = useField(`${name}.reason`);
+  const [chosen, setChosen] = useState(product.defaultValue ?? "");
+  const [typed, setTyped] = useState(rate.defaultValue ?? "");
+  const choice = products.find(({ key }) => key === chosen);
+  const said = choice === undefined ? undefined : rateWords(choice, typed);
+  const onProduct = (event: ChangeEvent<HTMLSelectElement>) => {
+    setChosen(event.target.value);
+    void product.onChange(event);
+  };
+  const onRate = (event: ChangeEvent<HTMLInputElement>) => {
+    setTyped(event.target.value);
+    void rate.onChange(event);
+  };
+  return (
+    <Stack gap={4}>
+      <SelectField
+        label="Product and use"
+        chooseWords="Choose a product"
+        choices={[...products.map(({ key, words }) => ({ value: key, word: words })), ...otherChoices]}
+        {...product}
+        onChange={onProduct}
+      />
+      <Stack gap={2}>
+        <TextField
+          label="Rate"
+          hint={choice === undefined ? "As the label writes it, such as 2.5 lb/1,000 sq ft." : `The label's range is ${labelRangeWords(choice.rates)}.`}
+          autoComplete="off"
+          width="medium"
+          {...rate}
+          onChange={onRate}
+        />
+        <div role="status">{said !== undefined && <Text size="small">{said}</Text>}</div>
+      </Stack>
+      <TextField label="Reason" hint="What it is for: feed, crabgrass, grubs." autoComplete="off" width="medium" {...reason} />
+      {children}
+    </Stack>
+  );
+}

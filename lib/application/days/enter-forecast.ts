@@ -1,0 +1,19 @@
+import { lockCompany } from "#adapters/postgres/company-work";
+import { accept } from "#domain/foundation/outcome";
+import { writeDeed } from "#application/audit-trail";
+import { enterForecastSchema } from "#application/days/enter-forecast.schema";
+import { conflict } from "#application/refusal";
+import { dayOf } from "#application/stored-day";
+import { useCase } from "#application/use-case";
+
+/** Enters the forecast high of a day and where it is from, for every truck of that day. */
+export const enterForecast = useCase("days/enter-forecast", enterForecastSchema, async (work, { date, highF, source }) => {
+  await lockCompany(work.tx);
+  const { count } = await work.tx.routeDay.updateMany({
+    where: { companyId: work.company.companyId, date: dayOf(date) },
+    data: { forecastHighF: highF, forecastSource: source },
+  });
+  if (count === 0) return conflict("No truck goes out on this day. Send one out first; the forecast belongs to its day.");
+  await writeDeed(work, null, { deed: "forecast-entered", details: { date, highF, source } });
+  return accept({ trucks: count, date });
+});

@@ -1,0 +1,72 @@
+import { accept, type Outcome, refuse } from "#domain/foundation/outcome";
+import { useNamed } from "#domain/label/label-facts";
+import { readPlannedRate } from "#domain/scheduling/planned-rate";
+import { labelsOfProducts } from "#application/products/stored-label";
+import { type UseCaseRefusal } from "#application/refusal";
+import { type Work } from "#application/use-case";
+
+/** A treatment as a form asks for it; `row` says where on the form, so that a refusal finds its field. */
+export interface TreatmentAsked {
+  readonly row: string;
+  readonly productId: string;
+  readonly labelUse: string;
+  readonly rate: string;
+  readonly reason: string;
+}
+
+/** A treatment as its columns hold it. */
+export interface TreatmentColumns {
+  readonly productId: string;
+  readonly labelUse: string;
+  readonly rateBasis: string;
+  readonly rateAmount: bigint;
+  readonly ratePer: bigint;
+  readonly rateText: string;
+  readonly reason: string;
+}
+
+type Fields = Readonly<Record<string, string>>;
+
+/**
+ * Holds treatments against the confirmed labels of their products and reads their rates. Refused at its own field: a
+ * product that is not in the shed, was retired or has no confirmed label, a use that the label does not have, a rate
+ * that is no rate of that use or lies above its highest, and the same use of a product twice.
+ */
+export async function treatmentColumns(work: Work, list: string, asked: readonly TreatmentAsked[]): Promise<Outcome<readonly TreatmentColumns[], UseCaseRefusal>> {
+  const { companyId } = work.company;
+  const productIds = [...new Set(asked.map(({ productId }) => productId))];
+  const products = await work.tx.product.findMany({ where: { companyId, productId: { in: productIds } }, select: { productId: true, name: true, retiredAt: true } });
+  const productOf = new Map(products.map((product) => [product.productId, product]));
+  const labels = await labelsOfProducts(work.tx, companyId, productIds);
+  const fields: Record<string, string> = {};
+  const columns: TreatmentColumns[] = [];
+  for (const each of asked) {
+    const product = productOf.get(each.productId);
+    const label = labels.get(each.productId)?.confirmed?.facts;
+    const read = readOne(each, product, label, columns);
+    if (read.ok) columns.push(read.value);
+    else for (const [field, sentence] of Object.entries(read.refusal)) fields[`${list}.${each.row}.${field}`] = sentence;
+  }
+  if (Object.keys(fields).length === 0) return accept(columns);
+  return refuse({ kind: "bad-input", sentence: "Nothing was saved. Please look at the marked fields.", fields });
+}
+
+type ConfirmedFacts = Parameters<typeof useNamed>[0];
+
+function readOne(
+  { productId, labelUse, rate, reason }: TreatmentAsked,
+  product: { readonly name: string; readonly retiredAt: Date | null } | undefined,
+  label: ConfirmedFacts | undefined,
+  before: readonly TreatmentColumns[],
+): Outcome<TreatmentColumns, Fields> {
+  if (product === undefined) return refuse({ productUse: "This product is not in the shed." });
+  if (product.retiredAt !== null) return refuse({ productUse: `${product.name} was retired.` });
+  if (label === undefined) return refuse({ productUse: `Nobody has confirmed the label of ${product.name}. Nothing is planned from an unread label.` });
+  const use = useNamed(label, labelUse);
+  if (use === undefined) return refuse({ productUse: `The label of ${product.name} has no use named ${labelUse}.` });
+  if (before.some((other) => other.productId === productId && other.labelUse === labelUse)) return refuse({ productUse: `${product.name}, ${labelUse} stands here twice.` });
+  const read = readPlannedRate("rate", rate, use.rates);
+  if (!read.ok) return refuse({ rate: read.refusal.sentence });
+  const { basis, amount, per } = read.value.rate;
+  return accept({ productId, labelUse, rateBasis: basis, rateAmount: amount, ratePer: per, rateText: read.value.typed, reason });
+}

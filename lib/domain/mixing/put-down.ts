@@ -1,0 +1,49 @@
+import { formatQuantity } from "#domain/quantities/format-quantity";
+import { type MixTicket } from "#domain/mixing/mix-ticket";
+import { type SprayMix } from "#domain/mixing/spray-mix";
+
+/** What one lawn gets, in words. */
+export interface LawnPutDown {
+  readonly lawn: string;
+  readonly treatedArea: string;
+  readonly amount: string;
+}
+
+/** What goes down from one mix, in the words of a list. */
+export interface PutDown {
+  /** "13½ lb Harrowgate 32", "12 gal with 18 fl oz Rustwater Iron". */
+  readonly words: string;
+  readonly gearName: string;
+  /** "setting 14, two passes at half rate, crosswise" or "1.5 gal per 1,000 sq ft"; what the ticket says of it in full stands there. */
+  readonly how: string;
+  readonly lawns: readonly LawnPutDown[];
+}
+
+/** What a visit puts down in short words, mix by mix; lawns on which nothing goes down are left out. */
+export function putDownOf(mixes: MixTicket["mixes"]): readonly PutDown[] {
+  return mixes.map((mix) => {
+    if (mix.kind === "spray") return sprayed(mix);
+    const passes = mix.passes === "two-at-half-rate-crosswise" ? "two passes at half rate, crosswise" : "one pass with overlap";
+    return {
+      words: `${formatQuantity(mix.total, "us")} ${mix.productName}`,
+      gearName: mix.gearName,
+      how: mix.setting === "not-calibrated" ? passes : `setting ${mix.setting.setting}, ${passes}`,
+      lawns: mix.lawns
+        .filter(({ amount }) => amount.amount > 0n)
+        .map(({ name, treatedArea, amount }) => ({ lawn: name, treatedArea: formatQuantity(treatedArea, "us"), amount: formatQuantity(amount, "us") })),
+    };
+  });
+}
+
+function sprayed(mix: SprayMix) {
+  const products = mix.products.map(({ productName, total }) => `${formatQuantity(total, "us")} ${productName}`);
+  const loads = mix.loads.length === 1 ? "one load" : `${String(mix.loads.length)} loads`;
+  return {
+    words: `${formatQuantity(mix.finished, "us")} with ${products.join(" and ")}`,
+    gearName: mix.gearName,
+    how: loads,
+    lawns: mix.lawns
+      .filter(({ finished }) => finished.amount > 0n)
+      .map(({ name, treatedArea, finished }) => ({ lawn: name, treatedArea: formatQuantity(treatedArea, "us"), amount: formatQuantity(finished, "us") })),
+  };
+}

@@ -1,0 +1,86 @@
+import { accept, badInput, missingFact, type Outcome } from "#domain/foundation/outcome";
+import { type LabelFacts, type LabelRates, type ProductRate } from "#domain/label/label-facts";
+import { formatRate } from "#domain/quantities/format-rate";
+import { parseRate } from "#domain/quantities/parse-rate";
+import { compareRates, type Rate, rateFromAmounts } from "#domain/quantities/rate";
+import { nutrientsDelivered } from "#domain/turf/nutrients";
+
+/** Where a planned rate lies in the label's range; the ends belong to it. */
+export type RateStanding = "within" | "below-lowest" | "above-highest" | "another-basis";
+
+/** A rate that may be planned: it lies in the label's range, or below it and is said to. */
+export interface PlannedRate {
+  readonly typed: string;
+  readonly rate: ProductRate;
+  readonly standing: "within" | "below-lowest";
+}
+
+/** "2 to 3 lb per 1,000 sq ft" with both units written out where they differ; one rate where both ends are the same. */
+export function labelRangeWords({ low, high }: LabelRates): string {
+  const [from, to] = [formatRate(low, "us"), formatRate(high, "us")];
+  if (from === to) return to;
+  const [fromFigure = "", ...fromUnit] = from.split(" ");
+  const [, ...toUnit] = to.split(" ");
+  return fromUnit.join(" ") === toUnit.join(" ") ? `${fromFigure} to ${to}` : `${from} to ${to}`;
+}
+
+function compareToEnd(rate: ProductRate, rates: LabelRates, end: "low" | "high"): -1 | 0 | 1 | undefined {
+  if (rate.basis === "product-mass-per-area" && rates.basis === rate.basis) return compareRates(rate, rates[end]);
+  if (rate.basis === "product-volume-per-area" && rates.basis === rate.basis) return compareRates(rate, rates[end]);
+  return undefined;
+}
+
+/** Where a rate lies in a label's range, exactly. Weight can't be held against volume. */
+export function rateStanding(rate: ProductRate, rates: LabelRates): RateStanding {
+  const [low, high] = [compareToEnd(rate, rates, "low"), compareToEnd(rate, rates, "high")];
+  if (low === undefined || high === undefined) return "another-basis";
+  if (high > 0) return "above-highest";
+  return low < 0 ? "below-lowest" : "within";
+}
+
+/**
+ * Reads a rate that somebody typed for one use of a label, in the label's own measure (weight or volume per area).
+ * Where in the range is the planner's decision: nothing typed is refused, there is no default. Refused with both
+ * figures above the label's highest, because nobody may answer for that; below the lowest it is accepted and says so.
+ */
+export function readPlannedRate(field: string, text: string, rates: LabelRates): Outcome<PlannedRate> {
+  const range = labelRangeWords(rates);
+  if (text.trim() === "") return missingFact(field, range, `Choose a rate. The label's range is ${range}.`);
+  const read: Outcome<{ readonly typed: string; readonly rate: ProductRate }> =
+    rates.basis === "product-mass-per-area"
+      ? parseRate(text, { field, bases: ["product-mass-per-area"] })
+      : parseRate(text, { field, bases: ["product-volume-per-area"] });
+  if (!read.ok) return read;
+  const { rate } = read.value;
+  const typed = read.value.typed.trim();
+  if (rate.amount === 0n) return badInput(field, typed, range, `A rate of nothing is none. The label's range is ${range}.`);
+  const standing = rateStanding(rate, rates);
+  if (standing === "within" || standing === "below-lowest") return accept({ typed, rate, standing });
+  const highest = formatRate(rates.high, "us");
+  return badInput(field, typed, range, `${formatRate(rate, "us")} is above the label's highest rate, ${highest}. Nothing above the label may be planned.`);
+}
+
+/** What of a label says how much nitrogen its product brings. */
+export type NitrogenFacts = Pick<LabelFacts, "productName" | "analysis" | "density">;
+
+export interface PlannedNitrogen {
+  readonly nitrogen: Rate<"nutrient-mass-per-area">;
+  /** The part of it that is released slowly. */
+  readonly slow: Rate<"nutrient-mass-per-area"> | "not-stated";
+}
+
+const NO_NITROGEN = rateFromAmounts("nutrient-mass-per-area", 0n, 1n);
+
+/**
+ * The nitrogen that a product's rate puts on the ground. A product without an analysis brings none. Refused when the
+ * label's analysis was not read, and for a liquid without the density that turns volume into weight.
+ */
+export function plannedNitrogen(rate: ProductRate, { productName, analysis, density }: NitrogenFacts): Outcome<PlannedNitrogen> {
+  if (analysis === "none") return accept({ nitrogen: NO_NITROGEN, slow: NO_NITROGEN });
+  if (analysis === "unknown") {
+    return missingFact("analysis", "the grade on the label, or none", `The analysis of ${productName} has not been read from its label.`);
+  }
+  if (analysis.grade.nitrogenPercent.numerator === 0n) return accept({ nitrogen: NO_NITROGEN, slow: NO_NITROGEN });
+  const brought = nutrientsDelivered(rate, { ...analysis, ...(density === "unknown" ? {} : { density }) });
+  return brought.ok ? accept({ nitrogen: brought.value.nitrogen, slow: brought.value.slowNitrogen }) : brought;
+}
