@@ -1,3 +1,4 @@
+import { createRequire } from "node:module";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { printPostingSign } from "#application/documents/print-posting-sign";
 import { packOf } from "#domain/rules/packs-on-file";
@@ -18,8 +19,12 @@ beforeAll(async () => {
 afterAll(() => house.close());
 
 const POINTS_AN_INCH = 72;
-/** Of the bold face in use, a capital's height in parts of the em. */
-const CAPITAL_EM = 0.66;
+// Fontkit comes with PDFKit and ships no types.
+const requireFrom = createRequire(import.meta.url);
+const fontkit = createRequire(requireFrom.resolve("pdfkit"))("fontkit") as { openSync(path: string): { readonly unitsPerEm: number; readonly capHeight: number } };
+const bold = fontkit.openSync(requireFrom.resolve("@fontsource/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-700-normal.woff"));
+/** A capital's height in parts of the em, as the font itself has it. */
+const CAPITAL_EM = bold.capHeight / bold.unitsPerEm;
 
 function ruleOf(state: UsState) {
   const fact = packOf(state)?.facts["posting-sign"];
