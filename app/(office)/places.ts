@@ -40,6 +40,12 @@ const PLACES: readonly OfficePlace[] = [
     question: "Who may do what, with which truck and gear, measured when?",
     isFor: (role) => may(role, "people/list-people"),
   },
+  {
+    name: "Register",
+    href: "/register",
+    question: "What was put down, and can we prove it?",
+    isFor: (role) => may(role, "register/list-register"),
+  },
 ];
 
 /** The places that a role may enter. */

@@ -104,6 +104,7 @@ export const PERMISSIONS = {
   "register/list-register": OFFICE.concat("applicator", "inspector"),
   "register/list-records-of-property": OFFICE.concat("applicator", "technician"),
   "register/preview-record": OFFICE.concat("applicator", "technician"),
+  "register/read-record-plan": OFFICE.concat("applicator", "technician"),
   "register/read-record": OFFICE.concat("applicator", "inspector"),
   "visits/answer-hold": OFFICE.concat("applicator"),
   "visits/issue-mix-ticket": OFFICE,

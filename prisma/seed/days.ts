@@ -44,7 +44,7 @@ const DAYS: readonly DayOfTrucks[] = [
     daysAhead: 0,
     highF: 71,
     runs: [
-      { truck: 1, operator: "Ray Odum", visits: [["Spot work", 1], ["Weeds and color", 2], ["Second feed", 3]] },
+      { truck: 1, operator: "Ray Odum", visits: [["Spot work", 1], ["Iron", 2], ["Second feed", 3]] },
       { truck: 2, operator: "Lou Parrish", visits: [["Call-back", 1], ["Second feed", 2]] },
     ],
   },
@@ -52,7 +52,7 @@ const DAYS: readonly DayOfTrucks[] = [
     daysAhead: 1,
     highF: 84,
     runs: [
-      { truck: 1, operator: "Ray Odum", visits: [["Ivy by the fence", 1], ["Weeds and color", 1], ["Second feed", 4]] },
+      { truck: 1, operator: "Ray Odum", visits: [["Color by the fence", 1], ["Iron", 1], ["Second feed", 4]] },
       { truck: 2, operator: "Mina Feld", visits: [["Second feed", 3]] },
     ],
   },
@@ -70,9 +70,11 @@ async function makeDay({ key, house, today, must }: DaysSeed, { daysAhead, highF
   const { vehicles } = must(await listEquipment(house, key, {}));
   const { people } = must(await listPeople(house, key, {}));
   const { visits } = must(await listVisits(house, key, {}));
+  // Town by town, so that a truck does not cross the state line and back between two lawns.
+  const byTown = [...visits].sort((one, other) => `${one.property.state} ${one.property.city}`.localeCompare(`${other.property.state} ${other.property.city}`, "en"));
   const taken = new Set<string>();
   const take = ([name, count]: readonly [string, number]) => {
-    const free = visits.filter((visit) => visit.name === name && visit.state === "planned" && visit.stop === null && !taken.has(visit.visitId));
+    const free = byTown.filter((visit) => visit.name === name && visit.state === "planned" && visit.stop === null && !taken.has(visit.visitId));
     const chosen = free.slice(0, count).map(({ visitId }) => visitId);
     for (const visitId of chosen) taken.add(visitId);
     return chosen;

@@ -96,7 +96,7 @@ async function planByHand(seed: SeasonSeed, propertyIds: readonly string[], { ir
   };
   await plan(propertyIds[0], "Call-back", { productUse: LOOK, rate: "", reason: "brown patches by the walk" }, ["", ""]);
   await plan(propertyIds[6], "Spot work", { productUse: iron, rate: "1 fl oz/1,000 sq ft", reason: "pale strip by the drive" }, ["09:00", "15:00"]);
-  await plan(propertyIds[8], "Ivy by the fence", { productUse: weeds, rate: "1.2 fl oz/1,000 sq ft", reason: "ground ivy" }, ["13:00", "16:00"]);
+  await plan(propertyIds[8], "Color by the fence", { productUse: iron, rate: "1.5 fl oz/1,000 sq ft", reason: "yellow by the fence" }, ["13:00", "16:00"]);
 }
 
 /**
