@@ -1,5 +1,6 @@
 // A process of its own that runs one use case and stands still at the n-th statement that writes, until it
 // is killed. Told by one line of JSON on its input; says "stopped" or "done" on its output.
+import { randomUUID } from "node:crypto";
 import { createInterface } from "node:readline";
 import pg from "pg";
 import { openClient } from "#adapters/postgres/client";
@@ -40,10 +41,7 @@ for await (const line of createInterface({ input: process.stdin })) {
   const order = JSON.parse(line) as WriterOrder;
   stopAt(order);
   const client = openClient(order.appUrl, 2);
-  let ids = 0;
-  const run = order.stopsBefore === "commit" ? 999 : order.stopsBefore;
-  const newId = () => `0000000${String(run % 10)}-0000-4000-9000-${(run * 1000 + (ids += 1)).toString(16).padStart(12, "0")}`;
-  const house = { client, now: () => new Date(order.nowEpochMilliseconds), newId, newSecret: () => "unused" };
+  const house = { client, now: () => new Date(order.nowEpochMilliseconds), newId: randomUUID, newSecret: () => "unused" };
   const answer = await USE_CASES[order.useCase](house, order.key, order.input as never);
   process.stdout.write(`done ${JSON.stringify(answer)}\n`);
 }
