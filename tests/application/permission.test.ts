@@ -1,7 +1,8 @@
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { may, PERMISSIONS } from "#application/permission";
 import { ROLES, type Role } from "#domain/crew/role";
-import { ATTEMPTS, type Attempt, READING, USE_CASE_NAMES } from "../support/attempts";
+import { type Attempt } from "../support/attempt";
+import { ATTEMPTS, READING, USE_CASE_NAMES } from "../support/attempts";
 import { aCompany, aMember, type TestCompany, type TestMember, trailOf } from "../support/crew";
 import { openHouse, type TestHouse } from "../support/house";
 
@@ -91,6 +92,8 @@ const EXPECTED: Readonly<Record<keyof typeof PERMISSIONS, string>> = {
   "products/list-products": "owner office applicator technician",
   "products/read-product": "owner office applicator technician",
   "products/retire-product": "owner office",
+  "fills/list-fills": "owner office applicator technician",
+  "fills/read-planned-fill": "owner office applicator technician",
   "fills/record-fill": "owner office applicator technician",
   "programs/add-program": "owner office",
   "programs/add-round": "owner office",
@@ -101,6 +104,9 @@ const EXPECTED: Readonly<Record<keyof typeof PERMISSIONS, string>> = {
   "programs/remove-round": "owner office",
   "register/complete-visit": "owner office applicator technician",
   "register/list-register": "owner office applicator inspector",
+  "register/list-records-of-property": "owner office applicator technician",
+  "register/preview-record": "owner office applicator technician",
+  "register/read-record-plan": "owner office applicator technician",
   "register/read-record": "owner office applicator inspector",
   "stock/list-movements": "owner office applicator technician",
   "stock/list-stock": "owner office applicator technician",
