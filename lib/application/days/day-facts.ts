@@ -6,16 +6,9 @@ import { type Container } from "#domain/stock/container-words";
 import { inTakingOrder } from "#domain/stock/first-expired";
 import { calendarDayOrNone } from "#application/stored-day";
 import { type Work } from "#application/use-case";
+import { type IssuedTicket, issuedTicketsOf } from "#application/visits/issued-ticket";
 
 // What a day's screen asks of the books for all of its visits at once.
-
-/** The mix ticket that was issued last for a visit. */
-export interface IssuedTicket {
-  readonly visitId: string;
-  readonly number: number;
-  readonly issuedAt: Date;
-  readonly snapshot: unknown;
-}
 
 /** A license holder's answer to a hold of law. */
 export interface AnswerToHold {
@@ -34,14 +27,10 @@ export interface DayFacts {
   readonly answersOf: ReadonlyMap<string, readonly AnswerToHold[]>;
 }
 
-/** Reads tickets, records and answers of the visits with five queries. */
+/** Reads tickets, records and answers of the visits with six queries. */
 export async function readDayFacts(work: Work, visitIds: readonly string[]): Promise<DayFacts> {
   const { companyId } = work.company;
   const ofVisits = { companyId, visitId: { in: [...visitIds] } };
-  const tickets = await work.tx.$queryRaw<{ visit_id: string; number: number; issued_at: Date; snapshot: unknown }[]>`
-    SELECT DISTINCT ON (visit_id) visit_id, number, issued_at, snapshot FROM mix_ticket
-    WHERE company_id = ${companyId}::uuid AND visit_id = ANY(${[...visitIds]}::uuid[])
-    ORDER BY visit_id, number DESC`;
   const records = await work.tx.registerEntry.findMany({ where: { ...ofVisits, kind: "record" }, select: { visitId: true, registerEntryId: true, number: true }, orderBy: { number: "asc" } });
   const answers = await work.tx.holdAnswer.findMany({ where: ofVisits });
   const people = await work.tx.person.findMany({ where: { companyId, personId: { in: answers.map(({ personId }) => personId) } } });
@@ -49,7 +38,7 @@ export async function readDayFacts(work: Work, visitIds: readonly string[]): Pro
   const nameOf = new Map(people.map(({ personId, name }) => [personId, name]));
   const licenseOf = new Map(licenses.map(({ licenseId, state, number }) => [licenseId, `license ${state} ${number}`]));
   return {
-    ticketOf: new Map(tickets.map((row) => [row.visit_id, { visitId: row.visit_id, number: row.number, issuedAt: row.issued_at, snapshot: row.snapshot }])),
+    ticketOf: await issuedTicketsOf(work, visitIds),
     recordOf: new Map(records.map(({ visitId, registerEntryId, number }) => [visitId, { registerEntryId, number }])),
     answersOf: groupedBy(
       answers.map(({ visitId, rule, reason, personId, licenseId, answeredAt }) => ({

@@ -8,8 +8,8 @@ import { findingsOfRun, findingsOfStop } from "#domain/routing/route-findings";
 import { type Position } from "#domain/routing/travel-time";
 import { type TimedStop, timeInOrder } from "#domain/routing/time-in-order";
 import { type AnswerToHold, type DayFacts } from "#application/days/day-facts";
-import { isOfPresentPlan } from "#application/days/ticket-of-plan";
 import { type HoursOfDay, questionOfDay, type StopOfDay } from "#application/days/travel-of-day";
+import { isOfPresentPlan } from "#application/visits/issued-ticket";
 import { type TicketOutcome, type VisitTicket } from "#application/visits/visit-ticket";
 import { type VisitRow } from "#application/visits/visit-rows";
 
@@ -131,7 +131,7 @@ function stopShown(visit: VisitRow, outcome: TicketOutcome, times: TimedStop | u
     ticket:
       issued === undefined
         ? null
-        : { number: issued.number, issuedAt: issued.issuedAt, isOfPresentPlan: outcome.ok && isOfPresentPlan(issued.snapshot, outcome.value) },
+        : { number: issued.number, issuedAt: issued.issuedAt, isOfPresentPlan: outcome.ok && isOfPresentPlan(issued, outcome.value) },
     record: facts.recordOf.get(visit.visitId) ?? null,
     aboard,
   };

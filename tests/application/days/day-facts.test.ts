@@ -1,8 +1,8 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { asGuest } from "#adapters/postgres/company-work";
 import { readDay } from "#application/days/read-day";
 import { type StopShown } from "#application/days/truck-shown";
 import { aCompany, type TestCompany, valueOf } from "../../support/crew";
+import { issueMixTicket } from "#application/visits/issue-mix-ticket";
 import { aDayOf, aFeedOnHand, aSpreaderOn, DAY } from "../../support/days";
 import { openHouse, type TestHouse } from "../../support/house";
 import { receiveDelivery } from "#application/stock/receive-delivery";
@@ -25,15 +25,15 @@ async function stopShown(companyId: string, visitId: string): Promise<StopShown>
 
 test("the ticket issued last stands for the visit, and a paper of another plan says so", async () => {
   const productId = await aFeedOnHand(house, company);
-  const { visitIds: [visitId = ""] } = await aDayOf(house, company, [{ productId }]);
+  const { routeDayId, visitIds: [visitId = ""] } = await aDayOf(house, company, [{ productId }]);
+  await aSpreaderOn(house, company, routeDayId);
   expect(await stopShown(company.companyId, visitId)).toMatchObject({ ticket: null, record: null });
-  const issue = (number: number) =>
-    asGuest(house.client, company.companyId, (tx) =>
-      tx.mixTicket.create({ data: { companyId: company.companyId, mixTicketId: house.newId(), visitId, number, snapshot: {}, rulesVersion: "1", personId: company.owner.personId, issuedAt: house.now() } }),
-    );
-  await issue(1);
-  await issue(2);
-  expect((await stopShown(company.companyId, visitId)).ticket).toEqual({ number: 2, issuedAt: house.now(), isOfPresentPlan: false });
+  for (const number of [1, 2]) {
+    valueOf(await issueMixTicket(house, company.owner.key, { visitId }));
+    expect((await stopShown(company.companyId, visitId)).ticket).toEqual({ number, issuedAt: house.now(), isOfPresentPlan: true });
+    await house.ask("update visit_task set rate_amount = rate_amount + 1 where visit_id = $1", [visitId]);
+    expect((await stopShown(company.companyId, visitId)).ticket).toMatchObject({ number, isOfPresentPlan: false });
+  }
 });
 
 test("products are loaded by the container of the lot that is taken next: the first to expire of what is there", async () => {
