@@ -11,6 +11,7 @@ import { Stack } from "#ui/stack";
 import { TextAreaField } from "#ui/text-area-field";
 import styles from "./action-form.module.css";
 import { type FormAction, type FormState, nested, UNSENT } from "./form-state";
+import { ReadBackStep } from "./read-back-step.client";
 
 interface FormInHand {
   readonly form: UseFormReturn;
@@ -37,6 +38,8 @@ export interface ActionFormProps {
   readonly fixed?: Readonly<Record<string, string>>;
   readonly submit: string;
   readonly whilePending: string;
+  /** The words of the button that writes, for a form that is read back first. */
+  readonly write?: { readonly submit: string; readonly whilePending: string };
   /** Beside the button: a way out. */
   readonly aside?: ReactNode;
   readonly children: ReactNode;
@@ -47,7 +50,7 @@ export interface ActionFormProps {
  * lost, and it works without scripts too: then the server's answer draws it again.
  */
 export function ActionForm(props: ActionFormProps) {
-  const { action, schema, fixed = {}, submit, whilePending, aside, children } = props;
+  const { action, schema, fixed = {}, submit, whilePending, write, aside, children } = props;
   const [state, send, isPending] = useActionState(action, UNSENT);
   const values = { ...props.values, ...state.values };
   const form = useForm({
@@ -80,6 +83,7 @@ export function ActionForm(props: ActionFormProps) {
       },
     )(event);
   };
+  if (state.kind === "read-back" && write !== undefined) return <ReadBackStep state={state} send={send} write={write} />;
   return (
     <FormContext value={{ form, state, values, isPending }}>
       <form className={styles.form} action={send} onSubmit={onSubmit} noValidate>

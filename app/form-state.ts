@@ -2,13 +2,29 @@
 export interface FormState {
   /** Counts up with each answer, so that the form notices two equal answers. */
   readonly answer: string;
-  readonly kind: "unsent" | "done" | "refused";
+  readonly kind: "unsent" | "done" | "refused" | "read-back";
   readonly sentence?: string;
   readonly fields?: Readonly<Record<string, string>>;
   /** What was typed, given back so that nothing is lost; never a password. */
   readonly values?: Readonly<Record<string, string>>;
+  /** What will be written, as a sentence of words and facts, to be read before it is written. */
+  readonly readBack?: readonly ReadBackWords[];
+  /** What wants care in what will be written. */
+  readonly cares?: readonly CareOfForm[];
   /** Something to show this once, such as a link that is stored nowhere. */
   readonly shownOnce?: string;
+}
+
+/** A piece of a sentence that is read back: words, or a fact; one that is missing says so. */
+export type ReadBackWords = string | { readonly fact: string; readonly missing?: boolean };
+
+/** A finding that does not keep a form from being sent. */
+export interface CareOfForm {
+  readonly level: "hold" | "take-care" | "note";
+  readonly what: string;
+  readonly figure?: string;
+  readonly toDo?: string;
+  readonly source: string;
 }
 
 export type FormAction = (previous: FormState, form: FormData) => Promise<FormState>;
@@ -66,6 +82,16 @@ export function refusedForm(previous: FormState, form: FormData, refusal: FormRe
     fields: refusal.fields ?? {},
     values,
   };
+}
+
+/** The answer to a form that is read back before it does what it is for. */
+export function readBackForm(previous: FormState, form: FormData, readBack: readonly ReadBackWords[], cares: readonly CareOfForm[]): FormState {
+  return { answer: nextAnswer(previous), kind: "read-back", readBack, cares, values: textFields(form) };
+}
+
+/** The answer to a form that was read back and is to be changed: everything typed is still there. */
+export function changedForm(previous: FormState, form: FormData): FormState {
+  return { answer: nextAnswer(previous), kind: "unsent", values: textFields(form) };
 }
 
 /** The answer to a form that did what it was for and stays on the screen. */

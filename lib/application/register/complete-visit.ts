@@ -85,7 +85,7 @@ function refuseTimes(work: Work, startedAt: Date, endedAt: Date): UseCaseRefusal
   return undefined;
 }
 
-interface Plan {
+export interface Plan {
   readonly ticket: MixTicket | undefined;
   readonly treatments: readonly TicketTreatment[];
   readonly lawns: readonly { readonly zoneId: string; readonly name: string; readonly grasses: readonly string[] }[];
@@ -93,7 +93,7 @@ interface Plan {
 }
 
 /** What the crew had in hand: the issued mix ticket, else what is worked out now. A look has neither. */
-function planOf({ issued, outcome, visit }: VisitOnFile): Plan {
+export function planOf({ issued, outcome, visit }: VisitOnFile): Plan {
   const said = issued?.snapshot ?? (outcome.ok ? outcome.value : undefined);
   const planned = new Set([...visit.treatments, ...visit.looks].flatMap(({ zoneIds }) => zoneIds));
   const lawns = said?.question.lawns.filter(({ zoneId }) => planned.has(zoneId)) ?? [];
