@@ -11,6 +11,12 @@ interface OfficePlace {
 /** The places of the office in their order. A place stands here when something is behind it. */
 const PLACES: readonly OfficePlace[] = [
   {
+    name: "Today",
+    href: "/today",
+    question: "What happens today or tomorrow, may it, is everything printed?",
+    isFor: (role) => may(role, "days/read-day"),
+  },
+  {
     name: "Properties",
     href: "/properties",
     question: "Whose ground is it, what is it, what was put there, what comes next?",
@@ -33,6 +39,12 @@ const PLACES: readonly OfficePlace[] = [
     href: "/crew",
     question: "Who may do what, with which truck and gear, measured when?",
     isFor: (role) => may(role, "people/list-people"),
+  },
+  {
+    name: "Register",
+    href: "/register",
+    question: "What was put down, and can we prove it?",
+    isFor: (role) => may(role, "register/list-register"),
   },
 ];
 

@@ -35,6 +35,8 @@ export type Deed =
   | { readonly deed: "hold-answered"; readonly details: { readonly rule: string; readonly what: string; readonly reason: string; readonly license: string } }
   | { readonly deed: "fill-recorded"; readonly details: { readonly number: number; readonly equipment: string; readonly finished: string } }
   | { readonly deed: "record-written"; readonly details: { readonly number: number; readonly visit: string; readonly street: string } }
+  | { readonly deed: "paper-printed"; readonly details: { readonly kind: string; readonly about: string } }
+  | { readonly deed: "packet-printed"; readonly details: { readonly about: string; readonly papers: number; readonly leftOut: number } }
   | { readonly deed: "password-changed"; readonly details: Readonly<Record<string, never>> }
   | { readonly deed: "customers-imported"; readonly details: { readonly customers: number; readonly properties: number; readonly lawns: number } }
   | { readonly deed: "client-added"; readonly details: { readonly name: string; readonly street: string } }

@@ -16,10 +16,11 @@ import { addPerson } from "#application/people/add-person";
 import { invitePerson } from "#application/people/invite-person";
 import { type House } from "#application/use-case";
 import { type Role } from "#domain/crew/role";
-import { addDays, calendarDateOf } from "#domain/foundation/calendar-date";
+import { addDays, calendarDateIn, calendarDateOf } from "#domain/foundation/calendar-date";
 import { type Outcome } from "#domain/foundation/outcome";
 import { makeSeason } from "./season";
 import { makePast } from "./past";
+import { makeDays } from "./days";
 import { makeGear } from "./gear";
 import { makeShed } from "./shed";
 import { makeGround } from "./ground";
@@ -180,6 +181,7 @@ try {
   await makeGround({ key, houseDaysAgo, dayIn });
   await makeSeason({ key, houseDaysAgo, dayIn, must });
   await makePast({ key, dayIn, must, timeZone: TIME_ZONE, houseAt });
+  await makeDays({ key, must, house: houseDaysAgo(0), today: calendarDateIn(TIME_ZONE, start) });
   await noteDemonstration(client, new Date(start));
   process.stdout.write(`${JSON.stringify(OWNER)}\n`);
 } finally {

@@ -40,13 +40,14 @@ interface PlannedRound {
 }
 
 const FEED = (rate: string): Planned => ({ product: "Greenmere", rate, reason: "feed" });
+const WEEDS: Planned = { product: "Plainleaf", rate: "1.3 fl oz/1,000 sq ft", reason: "dandelion, clover" };
 const IRON: Planned = { product: "Ironside", rate: "1.5 fl oz/1,000 sq ft", reason: "color" };
 
 // Windows in days from the day of making: three have closed, one is open, two are to come.
 const ROUNDS: readonly PlannedRound[] = [
   { name: "Preventer", opensInDays: -78, closesInDays: -50, secondLook: "", treatments: [{ product: "Wardlow", rate: "3 lb/1,000 sq ft", reason: "crabgrass" }] },
   { name: "First feed", opensInDays: -46, closesInDays: -26, secondLook: "", treatments: [FEED("2.5 lb/1,000 sq ft")] },
-  { name: "Iron", opensInDays: -22, closesInDays: -4, secondLook: "14", treatments: [IRON] },
+  { name: "Weeds and color", opensInDays: -22, closesInDays: -4, secondLook: "3", treatments: [WEEDS, IRON] },
   { name: "Second feed", opensInDays: -6, closesInDays: 12, secondLook: "", treatments: [FEED("2 lb/1,000 sq ft")] },
   { name: "Third feed", opensInDays: 26, closesInDays: 46, secondLook: "", treatments: [FEED("2.5 lb/1,000 sq ft")] },
   { name: "Last feed and iron", opensInDays: 60, closesInDays: 82, secondLook: "21", treatments: [FEED("3 lb/1,000 sq ft"), IRON] },
@@ -83,7 +84,7 @@ async function callSomeOff({ key, houseDaysAgo, must }: SeasonSeed): Promise<voi
 }
 
 /** A call-back to look, and spot work within the hours that a customer gave. */
-async function planByHand(seed: SeasonSeed, propertyIds: readonly string[], iron: string): Promise<void> {
+async function planByHand(seed: SeasonSeed, propertyIds: readonly string[], { iron, weeds }: { readonly iron: string; readonly weeds: string }): Promise<void> {
   const { key, houseDaysAgo, dayIn, must } = seed;
   const house = houseDaysAgo(1);
   const plan = async (propertyId: string | undefined, name: string, task: { readonly productUse: string; readonly rate: string; readonly reason: string }, hours: readonly [string, string]) => {
@@ -95,6 +96,7 @@ async function planByHand(seed: SeasonSeed, propertyIds: readonly string[], iron
   };
   await plan(propertyIds[0], "Call-back", { productUse: LOOK, rate: "", reason: "brown patches by the walk" }, ["", ""]);
   await plan(propertyIds[6], "Spot work", { productUse: iron, rate: "1 fl oz/1,000 sq ft", reason: "pale strip by the drive" }, ["09:00", "15:00"]);
+  await plan(propertyIds[8], "Color by the fence", { productUse: iron, rate: "1.5 fl oz/1,000 sq ft", reason: "yellow by the fence" }, ["13:00", "16:00"]);
 }
 
 /**
@@ -122,5 +124,5 @@ export async function makeSeason(seed: SeasonSeed): Promise<void> {
   const later = servedIds.slice(ON_FROM_THE_START, ON_THE_PROGRAM);
   if (later.length > 0) must(await putOnProgram(houseDaysAgo(JOINED_DAYS_AGO), key, { programId, properties: ticks(later) }));
   await callSomeOff(seed);
-  await planByHand(seed, servedIds, keyOf("Ironside"));
+  await planByHand(seed, servedIds, { iron: keyOf("Ironside"), weeds: keyOf("Plainleaf") });
 }

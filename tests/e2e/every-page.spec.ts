@@ -31,6 +31,11 @@ async function judge(page: Page, name: string, width: number): Promise<void> {
 const OFFICE_PAGES = {
   // The largest first, so that its widths are judged beside the others.
   "sample-sheet": "/sample-sheet",
+  today: "/today",
+  "today-empty": "/today?date=2035-02-06",
+  "add-route-day": "/today/add-route-day?date=2035-02-06",
+  "enter-forecast": "/today/enter-forecast",
+  "set-shop-position": "/today/set-shop-position",
   shed: "/shed",
   "add-product": "/shed/add-product",
   "receive-delivery": "/shed/receive-delivery",

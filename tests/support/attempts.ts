@@ -15,6 +15,16 @@ import { readDay } from "#application/days/read-day";
 import { restoreOrder } from "#application/days/restore-order";
 import { setShopPosition } from "#application/days/set-shop-position";
 import { takeOffDay } from "#application/days/take-off-day";
+import { printApplicationRecord } from "#application/documents/print-application-record";
+import { printCustomerNotice } from "#application/documents/print-customer-notice";
+import { printLoadingList } from "#application/documents/print-loading-list";
+import { printMixTicket } from "#application/documents/print-mix-ticket";
+import { printPacket } from "#application/documents/print-packet";
+import { printPostingSign } from "#application/documents/print-posting-sign";
+import { printRouteSheet } from "#application/documents/print-route-sheet";
+import { readIssuedPaper } from "#application/documents/read-issued-paper";
+import { readPacket } from "#application/documents/read-packet";
+import { readPaperToPrint } from "#application/documents/read-paper-to-print";
 import { addEquipment } from "#application/equipment/add-equipment";
 import { addMeasuringTool } from "#application/equipment/add-measuring-tool";
 import { addVehicle } from "#application/equipment/add-vehicle";
@@ -49,6 +59,13 @@ import { listStock } from "#application/stock/list-stock";
 import { moveStock } from "#application/stock/move-stock";
 import { receiveDelivery } from "#application/stock/receive-delivery";
 import { type UseCaseName } from "#application/permission";
+import { recordFill } from "#application/fills/record-fill";
+import { completeVisit } from "#application/register/complete-visit";
+import { listRegister } from "#application/register/list-register";
+import { readRecord } from "#application/register/read-record";
+import { answerHold } from "#application/visits/answer-hold";
+import { issueMixTicket } from "#application/visits/issue-mix-ticket";
+import { readVisit } from "#application/visits/read-visit";
 import { addClient } from "#application/properties/add-client";
 import { addProperty } from "#application/properties/add-property";
 import { addSoilTest } from "#application/properties/add-soil-test";
@@ -84,10 +101,12 @@ import { type House, type UseCase } from "#application/use-case";
 import { type Outcome } from "#domain/foundation/outcome";
 import { aMember, aPerson, anInvitation, PASSWORD, type TestCompany, type TestMember, valueOf } from "./crew";
 import { aDayOf, aRouteDay, aShop, aVisit as anOpenVisit, DAY, routeDayForm, SHOP, versionOf } from "./days";
+import { aDayOfActor, aPaperFor, aPrintedRecord } from "./documents";
 import {
   aCalibration, aMeasuringTool, aProduct, aSprayer, aSpreader, aVehicle, MEASURING_TOOL_FORM, sprayerCalibrationForm, sprayerForm,
   spreaderCalibrationForm, vehicleForm,
 } from "./gear";
+import { aCrewDay, aFedVisit, aRecord, aVisitUnderHold, completeForm, type CrewDay, fillForm } from "./crew-day";
 import { type TestHouse } from "./house";
 import { aClient, aRow, aStation, aWaterEdge, aZone, clientForm, propertyForm, RECTANGLE, soilTestForm, stationForm, zoneForm } from "./ground";
 import { aLabeledFeed, aPlannedVisit, aProgram, aRound, programForm, roundForm, visitForm } from "./season";
@@ -130,6 +149,15 @@ export const COMPANY_CHANGE = {
   insuranceExpiresOn: "2026-09-30",
 } as const;
 
+const crewDays = new WeakMap<TestCompany, Promise<CrewDay>>();
+
+/** One crew's day for all attempts of a company. */
+function crewDayOf(house: TestHouse, company: TestCompany): Promise<CrewDay> {
+  const day = crewDays.get(company) ?? aCrewDay(house, company);
+  crewDays.set(company, day);
+  return day;
+}
+
 /** One for each use case that the permissions name: the compiler asks for the missing one. */
 export const ATTEMPTS: Readonly<Record<UseCaseName, Prepare>> = {
   "accounts/change-password": () => attempt(changePassword, { present: PASSWORD, next: "five other words in a row" }),
@@ -163,6 +191,21 @@ export const ATTEMPTS: Readonly<Record<UseCaseName, Prepare>> = {
   },
   "days/set-shop-position": () => attempt(setShopPosition, { zip: "", ...SHOP }),
   "days/take-off-day": async (house, company) => attempt(takeOffDay, { visitId: (await aDayOf(house, company, [{}])).visitIds[0] ?? "" }),
+  "documents/print-application-record": async (house, company) =>
+    attempt(printApplicationRecord, { registerEntryId: await aPrintedRecord(house, company) }),
+  "documents/print-customer-notice": async (house, company, actor = company.owner) => attempt(printCustomerNotice, { visitId: (await aDayOfActor(house, company, actor)).visitId }),
+  "documents/print-loading-list": async (house, company, actor = company.owner) => attempt(printLoadingList, { routeDayId: (await aDayOfActor(house, company, actor)).routeDayId }),
+  "documents/print-mix-ticket": async (house, company, actor = company.owner) => attempt(printMixTicket, { mixTicketId: (await aDayOfActor(house, company, actor)).mixTicketId }),
+  "documents/print-packet": async (house, company, actor = company.owner) => attempt(printPacket, { routeDayId: (await aDayOfActor(house, company, actor)).routeDayId }),
+  "documents/print-posting-sign": async (house, company, actor = company.owner) => attempt(printPostingSign, { visitId: (await aDayOfActor(house, company, actor)).visitId }),
+  "documents/print-route-sheet": async (house, company, actor = company.owner) => attempt(printRouteSheet, { routeDayId: (await aDayOfActor(house, company, actor)).routeDayId }),
+  "documents/read-issued-paper": async (house, company, actor = company.owner) =>
+    attempt(readIssuedPaper, { issuedPaperId: (await aPaperFor(house, company, actor)).issuedPaperId }),
+  "documents/read-packet": async (house, company, actor = company.owner) => attempt(readPacket, { routeDayId: (await aDayOfActor(house, company, actor)).routeDayId }),
+  "documents/read-paper-to-print": async (house, company, actor = company.owner) => {
+    const { kind, subjectId } = await aPaperFor(house, company, actor);
+    return attempt(readPaperToPrint, { kind, subjectId });
+  },
   "equipment/add-equipment": async (house, company) => attempt(addEquipment, sprayerForm(await aVehicle(house, company))),
   "equipment/add-measuring-tool": () => attempt(addMeasuringTool, MEASURING_TOOL_FORM),
   "equipment/add-vehicle": () => attempt(addVehicle, vehicleForm()),
@@ -276,6 +319,23 @@ export const ATTEMPTS: Readonly<Record<UseCaseName, Prepare>> = {
   "visits/plan-visit": async (house, company) =>
     attempt(planVisit, visitForm(house, { ...(await aZone(house, company)), productId: await aLabeledFeed(house, company) })),
   "visits/read-visit-plan": async (house, company) => attempt(readVisitPlan, { visitId: (await aPlannedVisit(house, company)).visitId }),
+  "fills/record-fill": async (house, company) => attempt(recordFill, fillForm(house, await crewDayOf(house, company), [])),
+  "register/complete-visit": async (house, company, actor = company.owner) =>
+    attempt(completeVisit, completeForm(house, actor.personId, await aFedVisit(house, company, await crewDayOf(house, company)))),
+  "register/list-register": () => attempt(listRegister, {}),
+  "register/read-record": async (house, company) => {
+    const { registerEntryId } = await aRecord(house, company.owner, await aFedVisit(house, company, await crewDayOf(house, company)));
+    return attempt(readRecord, { registerEntryId });
+  },
+  "visits/answer-hold": async (house, company, actor = company.owner) => {
+    const { visitId, rule } = await aVisitUnderHold(house, company, await crewDayOf(house, company));
+    const license = { ...licenseForm(actor.personId), kind: "certified-applicator", state: "IL" } as const;
+    const { licenseId } = valueOf(await addLicense(house, company.owner.key, license));
+    return attempt(answerHold, { visitId, rule, licenseId, reason: "A soil test of last week is on its way to the file." });
+  },
+  "visits/issue-mix-ticket": async (house, company) =>
+    attempt(issueMixTicket, { visitId: (await aFedVisit(house, company, await crewDayOf(house, company))).visitId }),
+  "visits/read-visit": async (house, company) => attempt(readVisit, { visitId: (await aFedVisit(house, company, await crewDayOf(house, company))).visitId }),
 };
 
 /** The names of all use cases of a member. */

@@ -31,6 +31,8 @@ export interface CrewDay {
   readonly feedId: string;
   readonly ironId: string;
   readonly preventerId: string;
+  /** A feed with phosphorus. */
+  readonly starterId: string;
   readonly routeDayId: string;
   readonly illinoisLicenseId: string;
 }
@@ -60,12 +62,14 @@ export async function aCrewDay(house: TestHouse, company: TestCompany): Promise<
   const vehicleId = await aVehicle(house, company);
   const { equipmentId: sprayerId } = valueOf(await addEquipment(house, key, sprayerForm(vehicleId)));
   const { equipmentId: spreaderId } = valueOf(await addEquipment(house, key, spreaderForm(vehicleId)));
-  const [feedId, ironId, preventerId] = [await aFeed(house, company), await aLiquid(house, company), await aFeed(house, company)];
+  const [feedId, preventerId, starterId] = [await aFeed(house, company), await aFeed(house, company), await aFeed(house, company)];
+  const ironId = await aLiquid(house, company);
   await aConfirmedLabel(house, company, feedId, A_WHOLE_FEED_TEXT);
   await aConfirmedLabel(house, company, ironId, A_WHOLE_IRON_TEXT);
   await aConfirmedLabel(house, company, preventerId, A_PREVENTER_TEXT);
+  await aConfirmedLabel(house, company, starterId, { ...A_WHOLE_FEED_TEXT, general: { ...A_WHOLE_FEED_TEXT.general, grade: "18-24-6", nitrogenRelease: "none" } });
   valueOf(await calibrateSprayer(house, key, sprayerCalibrationForm(sprayerId, personId)));
-  valueOf(await calibrateSpreader(house, key, { ...spreaderCalibrationForm(spreaderId, personId, feedId), collected: "2.4 lb\n2.6 lb" }));
+  valueOf(await calibrateSpreader(house, key, { ...spreaderCalibrationForm(spreaderId, personId, feedId), collected: "1.2 lb\n1.3 lb" }));
   valueOf(await calibrateSpreader(house, key, spreaderCalibrationForm(spreaderId, personId, preventerId)));
   valueOf(await addMeasuringTool(house, key, { name: "Scale", mark: "0.25 lb" }));
   valueOf(await addMeasuringTool(house, key, { name: "Cup", mark: "0.5 fl oz" }));
@@ -78,7 +82,7 @@ export async function aCrewDay(house: TestHouse, company: TestCompany): Promise<
   const license = { personId, kind: "certified-applicator", state: "IL", number: `IL-${sprayerId.slice(-4)}`, category: "Turf", issuedOn: "2026-01-02", expiresOn: "2026-12-31" } as const;
   const { licenseId: illinoisLicenseId } = valueOf(await addLicense(house, key, license));
   const routeDayId = await aRouteDay(house, company, vehicleId, CREW_DAY);
-  return { vehicleId, sprayerId, spreaderId, feedId, ironId, preventerId, routeDayId, illinoisLicenseId };
+  return { vehicleId, sprayerId, spreaderId, feedId, ironId, preventerId, starterId, routeDayId, illinoisLicenseId };
 }
 
 async function delivered(house: TestHouse, company: TestCompany, form: Parameters<typeof receiveDelivery>[2]) {
@@ -118,7 +122,7 @@ let positions = 0;
 export async function aVisitWith(house: TestHouse, company: TestCompany, on: { readonly propertyId: string; readonly routeDayId?: string }, tasks: Record<string, object>, secondLook = ""): Promise<string> {
   const visitId = house.newId();
   const form = { requestId: visitId, propertyId: on.propertyId, name: "Spring feed", opensOn: CREW_DAY, closesOn: "2026-04-24", customerFrom: "", customerUntil: "", secondLook, tasks };
-  valueOf(await planVisit(house, company.owner.key, form as Parameters<typeof planVisit>[2]));
+  valueOf(await planVisit(house, company.owner.key, form));
   if (on.routeDayId !== undefined) {
     await house.ask("insert into stop (company_id, visit_id, route_day_id, position, arrives_at_minute) values ($1, $2, $3, $4, 450)", [company.companyId, visitId, on.routeDayId, (positions += 1)]);
   }
@@ -180,3 +184,10 @@ export async function aSharedFill(house: TestHouse, company: TestCompany, day: C
   return { visits, ...fill };
 }
 
+
+/** A visit in Illinois under a hold of law that a license holder may answer: phosphorus without a soil test. */
+export async function aVisitUnderHold(house: TestHouse, company: TestCompany, day: CrewDay) {
+  const ground = await aGround(house, company, "IL");
+  const tasks = { "0": { productUse: productUseKey(day.starterId, "Established lawns"), rate: "2.5 lb/1,000 sq ft", reason: "feed", lawns: { [ground.frontId]: "yes" } } };
+  return { ...ground, visitId: await aVisitWith(house, company, { ...ground, routeDayId: day.routeDayId }, tasks), rule: "phosphorus-without-need" };
+}

@@ -132,7 +132,7 @@ export const ILLINOIS_SIGN: SignLaw = {
 
 export function signOf(law: SignLaw, name = COMPANY.name): PostingSign {
   const frame = frameOf("Lawn marker");
-  return { frame: { ...frame, company: { ...frame.company, name } }, law };
+  return { frame: { ...frame, company: { ...frame.company, name } }, law, signs: 1 };
 }
 
 /** 357 IAC 1-5-3 (section number from memory); the parts and the instruction as the Office of Indiana State Chemist words them. */

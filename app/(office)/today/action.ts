@@ -23,25 +23,30 @@ function adds(minutes: number | null): Readonly<Record<string, number>> {
   return minutes === null ? {} : { adds: minutes };
 }
 
+function idIn(form: FormData, name: string): string {
+  const value = form.get(name);
+  return typeof value === "string" ? value : "";
+}
+
 export async function placeVisitAction(previous: FormState, form: FormData): Promise<FormState> {
   const answer = await sendForm(placeVisit, form);
   if (!answer.ok) return refusedForm(previous, form, answer.refusal);
   const { date, addsMinutes } = answer.value;
-  redirect(after(date, { after: "placed", visit: String(form.get("visitId")), ...adds(addsMinutes) }));
+  redirect(after(date, { after: "placed", visit: idIn(form, "visitId"), ...adds(addsMinutes) }));
 }
 
 export async function moveVisitAction(previous: FormState, form: FormData): Promise<FormState> {
   const answer = await sendForm(moveVisit, form);
   if (!answer.ok) return refusedForm(previous, form, answer.refusal);
   const { from, addsMinutes } = answer.value;
-  redirect(after(from.date, { after: "moved", visit: String(form.get("visitId")), day: from.routeDayId, position: from.position, ...adds(addsMinutes) }));
+  redirect(after(from.date, { after: "moved", visit: idIn(form, "visitId"), day: from.routeDayId, position: from.position, ...adds(addsMinutes) }));
 }
 
 export async function takeOffDayAction(previous: FormState, form: FormData): Promise<FormState> {
   const answer = await sendForm(takeOffDay, form);
   if (!answer.ok) return refusedForm(previous, form, answer.refusal);
   const { date, routeDayId, version, orderBefore } = answer.value;
-  redirect(after(date, { after: "taken-off", visit: String(form.get("visitId")), day: routeDayId, version, order: orderBefore.join(" ") }));
+  redirect(after(date, { after: "taken-off", visit: idIn(form, "visitId"), day: routeDayId, version, order: orderBefore.join(" ") }));
 }
 
 export async function pinVisitAction(previous: FormState, form: FormData): Promise<FormState> {
@@ -59,7 +64,7 @@ export async function orderDayAction(previous: FormState, form: FormData): Promi
     return { ...doneForm(previous, "The day was left as it is: not everything fits."), values: { why } };
   }
   const { date, version, orderBefore } = answer.value;
-  redirect(after(date, { after: "ordered", day: String(form.get("routeDayId")), version, order: orderBefore.join(" ") }));
+  redirect(after(date, { after: "ordered", day: idIn(form, "routeDayId"), version, order: orderBefore.join(" ") }));
 }
 
 /** What an Undo needs: the way back of one plan. */

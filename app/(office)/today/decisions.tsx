@@ -7,18 +7,27 @@ import { Section } from "#ui/section";
 import { counted, SOURCE_WORDS } from "./day-words";
 import styles from "./today.module.css";
 
+interface PlaceOnPage {
+  readonly words: string;
+  readonly href: string;
+  readonly isTruck: boolean;
+}
+
 /** Where each thing that a finding is at stands on the page. */
-function placesOf({ trucks }: DayShown): ReadonlyMap<string, { readonly words: string; readonly href: string; readonly isTruck: boolean }> {
-  return new Map(
-    trucks.flatMap((truck) => [
-      [truck.routeDayId, { words: `Truck ${String(truck.number)}`, href: `#truck-${truck.routeDayId}`, isTruck: true }] as const,
+function placesOf({ trucks }: DayShown): ReadonlyMap<string, PlaceOnPage> {
+  return new Map<string, PlaceOnPage>(
+    trucks.flatMap((truck): readonly (readonly [string, PlaceOnPage])[] => [
+      [truck.routeDayId, { words: `Truck ${String(truck.number)}`, href: `#truck-${truck.routeDayId}`, isTruck: true }],
       ...truck.stops.map(
-        ({ visit, position }) =>
-          [visit.visitId, { words: `Truck ${String(truck.number)}, ${String(position)}: ${visit.property.street}`, href: `#stop-${visit.visitId}`, isTruck: false }] as const,
+        ({ visit, position }): readonly [string, PlaceOnPage] =>
+          [visit.visitId, { words: `Truck ${String(truck.number)}, ${String(position)}: ${visit.property.street}`, href: `#stop-${visit.visitId}`, isTruck: false }],
       ),
     ]),
   );
 }
+
+/** So many causes stand open above the timetable, and every hold. */
+const FIRST_CAUSES = 3;
 
 /** The causes that ask for a decision, each once with what it meets; notes behind one press below them. */
 export function Decisions({ day, mayPlan }: { readonly day: DayShown; readonly mayPlan: boolean }) {
@@ -26,10 +35,18 @@ export function Decisions({ day, mayPlan }: { readonly day: DayShown; readonly m
   const grave = day.causes.filter(({ finding }) => finding.level !== "note");
   const notes = day.causes.filter(({ finding }) => finding.level === "note");
   if (day.causes.length === 0) return null;
+  const holds = grave.filter(({ finding }) => finding.level === "hold").length;
+  const first = grave.slice(0, Math.max(FIRST_CAUSES, holds));
+  const rest = grave.slice(first.length);
   const group = (cause: FindingCause) => <Cause key={`${cause.finding.rule} ${cause.what}`} cause={cause} places={places} date={day.date} mayPlan={mayPlan} />;
   return (
     <Section id="decisions" name="Needs a decision" aside={grave.length === 0 ? "nothing" : counted(grave.length, "cause")}>
-      <div className={styles.causes}>{grave.map(group)}</div>
+      <div className={styles.causes}>{first.map(group)}</div>
+      {rest.length > 0 && (
+        <Disclosure name={`${counted(rest.length, "more cause", "more causes")} to take care of`}>
+          <div className={styles.causes}>{rest.map(group)}</div>
+        </Disclosure>
+      )}
       {notes.length > 0 && (
         <Disclosure name={counted(notes.length, "note")}>
           <div className={styles.causes}>{notes.map(group)}</div>

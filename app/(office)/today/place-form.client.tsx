@@ -17,13 +17,21 @@ export interface VisitToPlace {
   readonly words: ReactNode;
 }
 
+interface PlaceFormProps {
+  readonly visits: readonly VisitToPlace[];
+  readonly trucks: readonly Choice[];
+  /** Tells two of these on one page apart. */
+  readonly idPrefix?: string;
+}
+
 /** The open visits with one choice of a truck for all of them and a button for each. */
-export function PlaceForm({ visits, trucks }: { readonly visits: readonly VisitToPlace[]; readonly trucks: readonly Choice[] }) {
+export function PlaceForm({ visits, trucks, idPrefix = "" }: PlaceFormProps) {
   const [state, send, isPending] = useActionState(placeVisitAction, UNSENT);
+  if (visits.length === 0) return null;
   return (
     <form action={send}>
       <Stack gap={4}>
-        {trucks.length > 0 && <SelectField label="Put on" name="routeDayId" id="place-on" choices={trucks} width="medium" />}
+        {trucks.length > 0 && <SelectField label="Put on" name="routeDayId" id={`${idPrefix}place-on`} choices={trucks} width="medium" />}
         {state.kind === "refused" && (
           <div role="alert">
             <Finding level="hold" what={state.sentence} source="house" />

@@ -1,4 +1,3 @@
-import Link from "next/link";
 import { type FindingShown, type StopShown } from "#application/days/truck-shown";
 import { FINDING_LEVELS } from "#domain/foundation/finding";
 import { LinkButton } from "#ui/button";
@@ -27,7 +26,7 @@ export interface StopRowProps {
 export function StopRow({ stop, routeDayId, trucks, mayPlan }: StopRowProps) {
   const { visit, position, arrivesAtMinute, isPinned, isHeld, aboard } = stop;
   return (
-    <details className={styles.stop} id={`stop-${visit.visitId}`} data-held={isHeld || undefined}>
+    <details className={styles.stop} id={`stop-${visit.visitId}`} aria-label={`Stop ${String(position)}: ${visit.property.street}`} data-held={isHeld || undefined}>
       <summary className={styles.row}>
         <span className={styles.order}>{position}</span>
         <span className={styles.arrival}>{arrivesAtMinute === null ? "no time" : clockWords(arrivesAtMinute)}</span>

@@ -77,12 +77,13 @@ function footWords({ stops, returnsAtMinute, driveMeters, missing, fills }: Truc
 
 /** What is aboard: how much of the fullest tank, and nothing where the truck sprays nothing. */
 function TankStrip({ stop: { aboard } }: { readonly stop: StopShown }) {
-  if (aboard === null || aboard.share === null) return null;
-  const percent = Math.round(aboard.share * 100);
+  const { share, letters } = aboard ?? { share: null, letters: [] };
+  if (share === null) return null;
+  const percent = Math.round(share * 100);
   return (
     <svg className={styles.strip} viewBox={`0 0 ${String(STRIP)} 48`} preserveAspectRatio="none" role="img" aria-label={`Tank ${String(percent)} % full`}>
-      <rect className={styles.aboard} x="0" y="0" width={STRIP * aboard.share} height="48" />
-      {aboard.letters.length > 0 && <rect className={styles.notch} x="0" y="0" width={STRIP} height="3" />}
+      <rect className={styles.aboard} x="0" y="0" width={STRIP * share} height="48" />
+      {letters.length > 0 && <rect className={styles.notch} x="0" y="0" width={STRIP} height="3" />}
     </svg>
   );
 }

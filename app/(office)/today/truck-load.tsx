@@ -16,7 +16,7 @@ export function TruckLoad({ truck }: { readonly truck: TruckShown }) {
   return (
     <div className={styles.load}>
       {fills.length > 0 && (
-        <Disclosure name={`Fills ${fills.map(({ letter }) => letter).join(", ")}`}>
+        <Disclosure name={`${fills.length === 1 ? "Fill" : "Fills"} ${fills.map(({ letter }) => letter).join(", ")}`}>
           <ol className={styles.plainList}>
             {fills.map((fill) => (
               <li key={fill.letter}>

@@ -26,7 +26,7 @@ export function UndoLine({ day, done }: { readonly day: DayShown; readonly done:
 function toldOf({ date, trucks }: DayShown, { after, visit = "", day = "", position = "", version = "", order = "", adds }: DoneParameters): Told | undefined {
   const street = trucks.flatMap(({ stops }) => stops).find((stop) => stop.visit.visitId === visit)?.visit.property.street ?? "The visit";
   const truck = `Truck ${String(trucks.find(({ routeDayId }) => routeDayId === day)?.number ?? "")}`;
-  switch (after) {
+  switch (after ?? "") {
     case "placed":
       return { sentence: `${street} goes last.${addsWords(adds)}`, way: { kind: "take-off", date, visitId: visit } };
     case "moved":

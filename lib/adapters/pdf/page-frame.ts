@@ -1,9 +1,8 @@
 // The head and foot of every page, and the room between them.
 import { type PaperFrame } from "#domain/papers/paper";
-import { type Outcome } from "#domain/foundation/outcome";
 import { type Block, STYLE, beside, line, space, span, stack, words } from "./block";
 import { Flow } from "./flow";
-import { type PageRoom, type PaperSize, POINTS_AN_INCH, type Sheet, drawPaper, sheetPoints } from "./sheet";
+import { type PageRoom, type PaperDrawing, type PaperSize, POINTS_AN_INCH, type Sheet, sheetPoints } from "./sheet";
 
 const MARGIN = 0.5 * POINTS_AN_INCH;
 const BELOW_HEAD = 12;
@@ -40,11 +39,11 @@ function roomBetween(sheet: Sheet, frame: PaperFrame): PageRoom {
   return { left: MARGIN, top, width, bottom };
 }
 
-function drawFrames(sheet: Sheet, frame: PaperFrame, { left, width }: PageRoom): void {
-  const { start, count } = sheet.document.bufferedPageRange();
-  for (let index = start; index < start + count; index += 1) {
+function drawFrames(sheet: Sheet, frame: PaperFrame, { left, width }: PageRoom, first: number): void {
+  const end = endOfPages(sheet);
+  for (let index = first; index < end; index += 1) {
     sheet.document.switchToPage(index);
-    const head = headBlock(frame, `page ${index - start + 1} of ${count}`);
+    const head = headBlock(frame, `page ${index - first + 1} of ${end - first}`);
     const headHeight = head.height(sheet, width);
     head.draw(sheet, { x: left, y: MARGIN, width }, "passed-over");
     sheet.rule([left, MARGIN + headHeight], [left + width, MARGIN + headHeight], 1.5);
@@ -55,11 +54,22 @@ function drawFrames(sheet: Sheet, frame: PaperFrame, { left, width }: PageRoom):
   }
 }
 
-/** Draws a paper with the house's head and foot on every page; `compose` says what stands between them. */
-export function drawFramedPaper(frame: PaperFrame, size: PaperSize, compose: (flow: Flow) => void): Promise<Outcome<Buffer>> {
-  return drawPaper(frame, sheetPoints(size), (sheet) => {
-    const room = roomBetween(sheet, frame);
-    compose(new Flow(sheet, room));
-    drawFrames(sheet, frame, room);
-  });
+/** The index of the page that would come next: the first of a paper that is drawn now. */
+function endOfPages(sheet: Sheet): number {
+  const { start, count } = sheet.document.bufferedPageRange();
+  return start + count;
+}
+
+/** A paper with the house's head and foot on every page; `compose` says what stands between them. */
+export function framedDrawing(frame: PaperFrame, size: PaperSize, compose: (flow: Flow) => void): PaperDrawing {
+  return {
+    frame,
+    sheetSize: sheetPoints(size),
+    draw: (sheet) => {
+      const room = roomBetween(sheet, frame);
+      const first = endOfPages(sheet);
+      compose(new Flow(sheet, room));
+      drawFrames(sheet, frame, room, first);
+    },
+  };
 }

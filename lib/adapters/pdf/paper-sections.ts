@@ -24,23 +24,23 @@ export function findingItems(findings: readonly PaperFinding[]): FlowItem[] {
   return findings.flatMap((finding, index) => [gap(index === 0 ? 8 : 4), block(findingBlock(finding))]);
 }
 
-/** What to take along, with a box to tick before each line. */
+/** What to take along, with a box to tick before each line. A column that no line of a group fills is left out. */
 export function loadingItems(groups: readonly LoadingGroup[]): FlowItem[] {
   return groupsToLoad(groups).flatMap(({ title, lines }) => {
+    const [hasAmount, hasLot, hasPlace] = [lines.some(({ amount }) => amount !== ""), lines.some(({ lot }) => lot !== undefined), lines.some(({ location }) => location !== undefined)];
     const columns = [
       { head: "", width: { points: BOX_POINTS } },
-      { head: "Amount", width: { points: 108 }, align: "right" as const },
+      { head: hasAmount ? "Amount" : "", width: { points: 108 }, align: "right" as const },
       { head: title, width: { share: 5 } },
-      // A head over an empty column only makes the eye stop there.
-      { head: lines.some(({ lot }) => lot !== undefined) ? "Lot" : "", width: { share: 2 } },
-      { head: lines.some(({ location }) => location !== undefined) ? "From" : "", width: { share: 2 } },
+      ...(hasLot ? [{ head: "Lot", width: { share: 2 } }] : []),
+      ...(hasPlace ? [{ head: "From", width: { share: 2 } }] : []),
     ];
     const cells = lines.map(({ what, amount, lot, location }) => [
       tickBoxes([""]),
       line(amount, STYLE.strongFigure, { type: "TD", align: "right" }),
       what,
-      line(lot ?? "", STYLE.code, { type: "TD" }),
-      location ?? "",
+      ...(hasLot ? [line(lot ?? "", STYLE.code, { type: "TD" })] : []),
+      ...(hasPlace ? [location ?? ""] : []),
     ]);
     return [gap(8), rows(table(columns, cells, { stand: "middle" }))];
   });

@@ -4,14 +4,14 @@ import { type PaperField, type PaperValue } from "#domain/papers/paper";
 import { type Block, STYLE, beside, line, span, stack, words } from "./block";
 import { fieldRows } from "./field-grid";
 import { type FlowItem, block, gap, together } from "./flow";
-import { drawFramedPaper } from "./page-frame";
+import { framedDrawing } from "./page-frame";
 import { findingItems, section } from "./paper-sections";
-import { type PaperSize } from "./sheet";
+import { type PaperDrawing, type PaperSize, drawPaper } from "./sheet";
 import { writingRule } from "./write-in";
 
 /** An application record as PDF: every element that a record rule asks for, known or not. Refuses what can't be shown. */
-export function renderApplicationRecord(record: ApplicationRecordPaper, size: PaperSize = "letter"): Promise<Outcome<Buffer>> {
-  return drawFramedPaper(record.frame, size, (flow) => {
+export function applicationRecordDrawing(record: ApplicationRecordPaper, size: PaperSize = "letter"): PaperDrawing {
+  return framedDrawing(record.frame, size, (flow) => {
     const items = [
       block(line(record.siteAddress, STYLE.title, { type: "H1" })),
       gap(2),
@@ -28,6 +28,11 @@ export function renderApplicationRecord(record: ApplicationRecordPaper, size: Pa
     ];
     for (const item of items) flow.put(item);
   });
+}
+
+/** An application record as PDF. */
+export function renderApplicationRecord(record: ApplicationRecordPaper, size: PaperSize = "letter"): Promise<Outcome<Buffer>> {
+  return drawPaper(applicationRecordDrawing(record, size));
 }
 
 function fieldGroup(fields: readonly PaperField[]): FlowItem {

@@ -5,10 +5,11 @@ import { type Block, STYLE, beside, line, span, stack, words } from "./block";
 import { fieldRows } from "./field-grid";
 import { findingBlock } from "./finding-blocks";
 import { type FlowItem, block, gap, rows } from "./flow";
-import { drawFramedPaper } from "./page-frame";
+import { framedDrawing } from "./page-frame";
 import { section } from "./paper-sections";
-import { type PaperSize } from "./sheet";
+import { type PaperDrawing, type PaperSize, drawPaper } from "./sheet";
 import { type Column, table } from "./table";
+import { UnprintablePaper } from "./unprintable-paper";
 import { writingRule } from "./write-in";
 
 const PLAIN = { face: "sans", sizePoints: 12 } as const;
@@ -19,15 +20,21 @@ const QUOTED = { face: "serif", sizePoints: 12 } as const;
  * A customer notice as PDF. Refuses a notice that lacks a part which its law asks for; where the law's text is not on
  * file the paper is for the office alone and says so at its top.
  */
-export async function renderCustomerNotice(notice: CustomerNotice, size: PaperSize = "letter"): Promise<Outcome<Buffer>> {
-  const missing = missingParts(notice);
-  if (notice.law.kind === "on-file" && missing.length > 0) {
-    const parts = missing.join("; ");
-    return badInput("notice", `a notice without: ${parts}`, `all parts of ${notice.law.citation}`, `The notice lacks what ${notice.law.citation} asks for: ${parts}.`);
-  }
-  return drawFramedPaper(notice.frame, size, (flow) => {
+export function customerNoticeDrawing(notice: CustomerNotice, size: PaperSize = "letter"): PaperDrawing {
+  return framedDrawing(notice.frame, size, (flow) => {
+    const missing = missingParts(notice);
+    if (notice.law.kind === "on-file" && missing.length > 0) {
+      const parts = missing.join("; ");
+      const { refusal } = badInput("notice", `a notice without: ${parts}`, `all parts of ${notice.law.citation}`, `The notice lacks what ${notice.law.citation} asks for: ${parts}.`);
+      throw new UnprintablePaper(refusal);
+    }
     for (const item of [...headItems(notice), ...bodyItems(notice)]) flow.put(item);
   });
+}
+
+/** A customer notice as PDF. */
+export function renderCustomerNotice(notice: CustomerNotice, size: PaperSize = "letter"): Promise<Outcome<Buffer>> {
+  return drawPaper(customerNoticeDrawing(notice, size));
 }
 
 function headItems({ law, frame, address, customer }: CustomerNotice): FlowItem[] {
@@ -42,7 +49,7 @@ function bodyItems(notice: CustomerNotice): FlowItem[] {
   const { law, frame, precautions, moreInformationPhone, signature } = notice;
   const removal = law.kind === "on-file" ? section("The lawn marker", block(line(law.markerRemoval, PLAIN))) : [];
   const cautions = precautions.flatMap(({ product, labelWords }) => [
-    block(words([span(`${product}: `, PLAIN_STRONG), span(labelWords.map((each) => `“${each}”`).join(" "), QUOTED)])),
+    block(words([span(`${product}: `, PLAIN_STRONG), precautionSpan(labelWords)])),
     gap(4),
   ]);
   return [
@@ -57,6 +64,10 @@ function bodyItems(notice: CustomerNotice): FlowItem[] {
     gap(8),
     block(line(`${law.jurisdiction}: ${law.citation}`, STYLE.small)),
   ];
+}
+
+function precautionSpan(labelWords: CustomerNotice["precautions"][number]["labelWords"]) {
+  return labelWords === "states-none" ? span("the label states none.", PLAIN) : span(labelWords.map((each) => `“${each}”`).join(" "), QUOTED);
 }
 
 function serviceTable({ services }: CustomerNotice) {

@@ -5,9 +5,9 @@ import { type PaperValue, wordsOf } from "#domain/papers/paper";
 import { type Block, STYLE, beside, line, space, span, stack, words } from "./block";
 import { fieldRows } from "./field-grid";
 import { type FlowItem, block, gap, rows, together } from "./flow";
-import { drawFramedPaper } from "./page-frame";
+import { framedDrawing } from "./page-frame";
 import { findingItems, section } from "./paper-sections";
-import { type PaperSize } from "./sheet";
+import { type PaperDrawing, type PaperSize, drawPaper } from "./sheet";
 import { type Column, cell, table } from "./table";
 
 /** Steps are read at arm's length beside a tank. */
@@ -16,26 +16,33 @@ const STEP_STRONG = { face: "bold", sizePoints: 11 } as const;
 const STEP_QUOTED = { face: "serif", sizePoints: 11 } as const;
 
 /** A mix ticket as PDF: what to measure out, in which order, for which lawn. Refuses what can't be shown on paper. */
-export function renderMixTicket(ticket: MixTicketPaper, size: PaperSize = "letter"): Promise<Outcome<Buffer>> {
+export function mixTicketDrawing(ticket: MixTicketPaper, size: PaperSize = "letter"): PaperDrawing {
   const short = lawnsWithoutEveryAmount(ticket);
   if (short.length > 0) throw new BrokenInvariant(`every lawn has one amount for each product, but not ${short.join(", ")}`);
-  return drawFramedPaper(ticket.frame, size, (flow) => {
+  return framedDrawing(ticket.frame, size, (flow) => {
     const items = [
       block(line(ticket.address, STYLE.title, { type: "H1" })),
       block(line(ticket.customer)),
       gap(8),
       ...fieldRows(ticket.visit, 4).map(block),
-      ...findingItems(ticket.findings),
+      ...findingItems(ticket.findings.filter(({ level }) => level !== "note")),
       ...ticket.loads.flatMap(loadItems),
-      ...section("In this order", ...mixingItems(ticket)),
+      gap(10),
+      together(...section("In this order", ...mixingItems(ticket)).slice(1)),
       ...section("What goes on each lawn", rows(lawnTable(ticket))),
       ...section("Products", rows(productTable(ticket))),
+      ...findingItems(ticket.findings.filter(({ level }) => level === "note")),
       ...(ticket.nutrients.length > 0 ? section("Nutrients", rows(nutrientTable(ticket))) : []),
       ...(ticket.aftercare.length > 0 ? section("Afterward", rows(aftercareTable(ticket))) : []),
-      ...section("Calibration used", ...fieldRows(ticket.calibration, 4).map(block)),
+      ...section("Calibration used", ...fieldRows(ticket.calibration, ticket.calibration.length % 3 === 0 ? 3 : 4).map(block)),
     ];
     for (const item of items) flow.put(item);
   });
+}
+
+/** A mix ticket as PDF. */
+export function renderMixTicket(ticket: MixTicketPaper, size: PaperSize = "letter"): Promise<Outcome<Buffer>> {
+  return drawPaper(mixTicketDrawing(ticket, size));
 }
 
 function loadItems(load: TankLoad): FlowItem[] {
@@ -102,14 +109,16 @@ function registrationSpans(registration: PaperValue) {
 }
 
 function nutrientTable({ nutrients }: MixTicketPaper) {
+  const hasYear = nutrients.some(({ thisYear }) => thisYear !== undefined);
+  const year: Column[] = hasYear ? [{ head: "This year with it", width: { share: 3 }, align: "right" }] : [];
   const columns: Column[] = [
     { head: "Lawn", width: { share: 2 } },
     { head: "Nutrient", width: { share: 2 } },
     { head: "This visit", width: { share: 3 }, align: "right" },
-    { head: "This year with it", width: { share: 3 }, align: "right" },
+    ...year,
     { head: "Limit", width: { share: 4 } },
   ];
-  return table(columns, nutrients.map(({ lawn, nutrient, delivered, thisYear, limit }) => [lawn, nutrient, delivered, thisYear, limit]));
+  return table(columns, nutrients.map(({ lawn, nutrient, delivered, thisYear, limit }) => [lawn, nutrient, delivered, ...(hasYear ? [thisYear ?? "not on file"] : []), limit]));
 }
 
 function aftercareTable({ aftercare }: MixTicketPaper) {

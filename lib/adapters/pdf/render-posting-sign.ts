@@ -4,7 +4,7 @@ import { type PostingSign } from "#domain/papers/posting-sign";
 import { STYLE, span } from "./block";
 import { breakSpans } from "./line-breaking";
 import { DEMONSTRATION } from "./page-frame";
-import { POINTS_AN_INCH, type PaperSize, type Sheet, drawPaper, sheetPoints } from "./sheet";
+import { POINTS_AN_INCH, type PaperDrawing, type PaperSize, type Sheet, drawPaper, sheetPoints } from "./sheet";
 import { type SignSheet, arrangeSigns, roomForOneSign } from "./sign-sheet";
 import { UnprintablePaper } from "./unprintable-paper";
 
@@ -13,27 +13,37 @@ const FACE = "bold";
 const STRIP_INSET = 0.25 * POINTS_AN_INCH;
 
 /**
- * A sheet of lawn markers as PDF at their exact size, to be cut along dashed lines. Inside the cut lines stand only
+ * As many sheets of lawn markers as are needed, at their exact size, to be cut along dashed lines. Inside the cut lines stand only
  * the words that the law asks for; outside, a bar of exactly one inch shows whether the printer has changed the size.
  * Refuses by name when the words do not fit in letters of the legal height.
  */
-export function renderPostingSign(sign: PostingSign, size: PaperSize = "letter"): Promise<Outcome<Buffer>> {
+export function postingSignDrawing(sign: PostingSign, size: PaperSize = "letter"): PaperDrawing {
   const paper = sheetPoints(size);
-  return drawPaper(sign.frame, paper, (sheet) => {
+  const draw = (sheet: Sheet): void => {
     const fitted = fitSign(sign.law, sign.frame.company, sheet.lettering.measureOf(FACE), roomForOneSign(paper));
     if (!fitted.ok) throw new UnprintablePaper(fitted.refusal);
     const arranged = arrangeSigns(fitted.value, paper);
     if (arranged === undefined) throw UnprintablePaper.ofHeight(fitted.value.lines.join(" "));
-    sheet.document.addPage({ size: [arranged.widthPoints, arranged.heightPoints], margin: 0 });
-    drawCutLines(sheet, fitted.value, arranged);
-    for (let row = 0; row < arranged.rows; row += 1) {
-      for (let column = 0; column < arranged.columns; column += 1) {
-        const x = arranged.left + column * fitted.value.widthPoints;
-        drawSign(sheet, fitted.value, x, arranged.top + row * fitted.value.heightPoints);
-      }
+    const sheets = Math.ceil(sign.signs / (arranged.rows * arranged.columns));
+    for (let page = 0; page < sheets; page += 1) drawSignSheet(sheet, sign, fitted.value, arranged);
+  };
+  return { frame: sign.frame, sheetSize: paper, draw };
+}
+
+/** Sheets of lawn markers as PDF. */
+export function renderPostingSign(sign: PostingSign, size: PaperSize = "letter"): Promise<Outcome<Buffer>> {
+  return drawPaper(postingSignDrawing(sign, size));
+}
+
+function drawSignSheet(sheet: Sheet, sign: PostingSign, fitted: FittedSign, arranged: SignSheet): void {
+  sheet.document.addPage({ size: [arranged.widthPoints, arranged.heightPoints], margin: 0 });
+  drawCutLines(sheet, fitted, arranged);
+  for (let row = 0; row < arranged.rows; row += 1) {
+    for (let column = 0; column < arranged.columns; column += 1) {
+      drawSign(sheet, fitted, arranged.left + column * fitted.widthPoints, arranged.top + row * fitted.heightPoints);
     }
-    drawStrips(sheet, sign, fitted.value, arranged);
-  });
+  }
+  drawStrips(sheet, sign, fitted, arranged);
 }
 
 function drawCutLines(sheet: Sheet, sign: FittedSign, { left, top, columns, rows }: SignSheet): void {

@@ -3,9 +3,9 @@ import { type RouteMix, type RouteSheet, type RouteStop, accessNoteOnPaper } fro
 import { type Block, STYLE, beside, line, span, stack, words } from "./block";
 import { fieldRows } from "./field-grid";
 import { type Flow, type FlowItem, block, gap, rows, together } from "./flow";
-import { drawFramedPaper } from "./page-frame";
+import { framedDrawing } from "./page-frame";
 import { findingItems, loadingItems, section, titled } from "./paper-sections";
-import { type PaperSize } from "./sheet";
+import { type PaperDrawing, type PaperSize, drawPaper } from "./sheet";
 import { table } from "./table";
 import { tickBoxes, tickBoxesWidth, writingCell, writingRule } from "./write-in";
 
@@ -17,8 +17,8 @@ const PUT_DOWN = { face: "bold", sizePoints: 12, isTabular: true } as const;
  * A truck's day as PDF, with columns to write in: the fallback record. Access notes that seem to hold a code are kept
  * off it. Refuses what can't be shown on paper.
  */
-export function renderRouteSheet(sheet: RouteSheet, size: PaperSize = "letter"): Promise<Outcome<Buffer>> {
-  return drawFramedPaper(sheet.frame, size, (flow) => {
+export function routeSheetDrawing(sheet: RouteSheet, size: PaperSize = "letter"): PaperDrawing {
+  return framedDrawing(sheet.frame, size, (flow) => {
     const crew = [
       { label: "People", value: { kind: "said" as const, text: sheet.people.join(", ") } },
       { label: "Equipment", value: { kind: "said" as const, text: sheet.equipment.join(", ") } },
@@ -35,6 +35,11 @@ export function renderRouteSheet(sheet: RouteSheet, size: PaperSize = "letter"):
     ];
     for (const item of items) flow.put(item);
   });
+}
+
+/** A route sheet as PDF. */
+export function renderRouteSheet(sheet: RouteSheet, size: PaperSize = "letter"): Promise<Outcome<Buffer>> {
+  return drawPaper(routeSheetDrawing(sheet, size));
 }
 
 function stopItems(flow: Flow, stop: RouteStop): FlowItem[] {

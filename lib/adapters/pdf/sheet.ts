@@ -89,11 +89,24 @@ export class Sheet {
   }
 }
 
+/** A paper that can be drawn alone or with others in one file. */
+export interface PaperDrawing {
+  readonly frame: PaperFrame;
+  readonly sheetSize: readonly [number, number];
+  readonly draw: (sheet: Sheet) => void;
+}
+
+/** Draws one paper: see {@link drawPapers}. */
+export function drawPaper(drawing: PaperDrawing): Promise<Outcome<Buffer>> {
+  return drawPapers(drawing.frame, drawing.sheetSize, [drawing]);
+}
+
 /**
- * Draws a paper and answers with the file, or with a refusal when something can't be shown on it. The same data gives
- * the same bytes: the time in the file is the paper's own, and its identifier is made of what it says.
+ * Draws papers one after the other and answers with the file, or with a refusal when something can't be shown on them.
+ * The same data gives the same bytes: the time in the file is the frame's own, and its identifier is made of what it
+ * says. The frame names the file as a whole; each paper has its own head, foot and count of pages.
  */
-export async function drawPaper(frame: PaperFrame, sheetSize: readonly [number, number], draw: (sheet: Sheet) => void): Promise<Outcome<Buffer>> {
+export async function drawPapers(frame: PaperFrame, sheetSize: readonly [number, number], drawings: readonly PaperDrawing[]): Promise<Outcome<Buffer>> {
   const sheet = new Sheet(frame, sheetSize);
   const chunks: Buffer[] = [];
   const ended = new Promise<void>((resolve, reject) => {
@@ -102,7 +115,7 @@ export async function drawPaper(frame: PaperFrame, sheetSize: readonly [number, 
     sheet.document.on("error", reject);
   });
   try {
-    draw(sheet);
+    for (const { draw } of drawings) draw(sheet);
   } catch (thrown) {
     if (thrown instanceof UnprintablePaper) return refuse(thrown.refusal);
     throw thrown;

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { LAWN_OUTCOMES, MEASURED_BY } from "#domain/register/record-content";
 import { requiredClockTime } from "#application/clock-time.schema";
-import { idField, optionalLine, requiredDate } from "#application/field.schema";
+import { idField, optionalDate, optionalLine, requiredDate } from "#application/field.schema";
 
 /** A whole number of a gauge or a thermometer, or empty where it was not read. */
 function optionalReading(lowest: number, highest: number, what: string) {
@@ -45,6 +45,8 @@ export const completeVisitSchema = z.object({
   doneOn: requiredDate("the day it was done"),
   startedAt: requiredClockTime("when it was started"),
   endedAt: requiredClockTime("when it was ended"),
+  /** Where the work went past midnight; otherwise the day on which it was done. */
+  endedOn: optionalDate("the day it ended").optional(),
   applicatorId: idField,
   supervisorId: idOrNone,
   temperatureF: optionalReading(-40, 130, "the temperature in °F"),
@@ -53,10 +55,12 @@ export const completeVisitSchema = z.object({
   instrument: optionalLine(80),
   /** By lawn id. */
   lawns: z.record(idField, z.enum(LAWN_OUTCOMES, "Say how this lawn came out.")),
-  /** By the line of the mix's first product. */
+  /** By the line of the mix's first product; by its own line for a product that no mix could be worked out for. */
   mixes: mixFields,
   signIsUp: yesOrNo,
   noticeWasLeft: yesOrNo,
   remarks: optionalLine(500),
   signature: optionalLine(120),
 });
+
+export type CompletedForm = z.output<typeof completeVisitSchema>;

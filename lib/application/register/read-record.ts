@@ -31,8 +31,14 @@ interface EntryRow {
   readonly person: { readonly name: string };
 }
 
-function hex(bytes: Uint8Array): string {
+/** Bytes as papers print them. */
+export function hexOf(bytes: Uint8Array): string {
   return Buffer.from(bytes).toString("hex");
+}
+
+/** Whether the hash of an entry is that of the bytes that stand there. */
+export function isHashOf({ hash, previousHash, content }: Pick<EntryRow, "hash" | "previousHash" | "content">): boolean {
+  return hexOf(registerHash(previousHash, content)) === hexOf(hash);
 }
 
 /** A row of the register with its content read and its hash computed again. */
@@ -45,9 +51,9 @@ export function recordOf(row: EntryRow): RecordOnFile {
     content: JSON.parse(content) as RecordContent,
     writtenAt,
     writtenBy: person.name,
-    hash: hex(hash),
-    previousHash: hex(previousHash),
-    isUnaltered: hex(registerHash(previousHash, content)) === hex(hash),
+    hash: hexOf(hash),
+    previousHash: hexOf(previousHash),
+    isUnaltered: isHashOf(row),
   };
 }
 

@@ -1,14 +1,17 @@
 import { type Finding, takeCare } from "#domain/foundation/finding";
 import { type Outcome } from "#domain/foundation/outcome";
+import { settle, sumExact } from "#domain/quantities/exact-quantity";
 import { parseNumber } from "#domain/quantities/parse-number";
 import { parseQuantity } from "#domain/quantities/parse-quantity";
-import { fromAmount, type Quantity } from "#domain/quantities/quantity";
+import { fromAmount, type Quantity, sum } from "#domain/quantities/quantity";
+import { times } from "#domain/quantities/rate";
 import { multiplyRational, rational, roundToWhole } from "#domain/quantities/rational";
 import { type GranularMix } from "#domain/mixing/granular-mix";
 import { type ProductAmount, type SprayMix } from "#domain/mixing/spray-mix";
 import { drawFromFill, type FillOnRecord } from "#domain/mixing/tank-fill";
 import { type LotAtPlace, takeDown } from "#domain/register/put-down";
 import { type MeasuredBy } from "#domain/register/record-content";
+import { type RecordTreatment } from "#application/register/record-plan";
 import { badField, type UseCaseRefusal } from "#application/refusal";
 
 /** What a form said of one mix. */
@@ -18,101 +21,164 @@ export interface MixEntered {
   readonly fillId: string | null;
 }
 
-/** A fill as it stands, with its tank and the product of each of its lots. */
+/** A fill as it stands, with its tank and the product and number of each of its lots. */
 export interface FillAtHand extends FillOnRecord {
   readonly fillId: string;
   readonly number: number;
   readonly mixingPlace: string;
   readonly tankLocationId: string;
   readonly productOfLot: ReadonlyMap<string, string>;
+  readonly numberOfLot: ReadonlyMap<string, string>;
+}
+
+/** Finished spray out of a fill. */
+export interface DrawOfFill {
+  readonly fill: FillAtHand;
+  readonly sprayed: Quantity<"volume">;
 }
 
 /** What was really used of one product, and where it came from. */
 export interface ReallyUsed {
   readonly line: number;
+  readonly measuredBy: MeasuredBy;
   readonly total: ProductAmount;
   readonly lots: readonly { readonly lotId: string; readonly from: string; readonly amount: bigint }[];
-  readonly draw: { readonly fill: FillAtHand; readonly sprayed: Quantity<"volume"> } | null;
+  readonly draw: DrawOfFill | null;
 }
 
 export interface UsedOfMix {
   readonly used: readonly ReallyUsed[];
+  /** Once for a mix, however many products it has. */
+  readonly draw: DrawOfFill | null;
   readonly findings: readonly Finding[];
 }
 
 type UsedOutcome = Outcome<UsedOfMix, UseCaseRefusal>;
+type LotWithContainer = LotAtPlace & { readonly containerSize: bigint };
 
-interface ProductOfLine {
-  readonly productId: string;
-  readonly productName: string;
-  readonly dimension: "mass" | "volume";
+/** Where what was used may have come from. */
+export interface AtHand {
+  readonly fill: FillAtHand | undefined;
+  readonly treatmentOf: (line: number) => RecordTreatment;
+  /** The lots of a product, place by place. */
+  readonly lotsOf: (productId: string) => readonly (readonly LotWithContainer[])[];
 }
 
-/** What one mix really used, from a fill or from bags and jugs. `lotsOf` gives the lots of a product place by place. */
-export function reallyUsed(
-  mix: GranularMix | SprayMix,
-  entered: MixEntered,
-  fill: FillAtHand | undefined,
-  productOf: (line: number) => ProductOfLine,
-  lotsOf: (productId: string) => readonly (readonly (LotAtPlace & { readonly containerSize?: bigint })[])[],
-): UsedOutcome {
-  const key = `mixes.${String(mix.kind === "granular" ? mix.line : (mix.products[0]?.line ?? 0))}.amount`;
+/**
+ * What one mix really used, from a fill or from bags and jugs. As planned means as planned for the lawns that were
+ * reached: a lawn that was left out got nothing of it.
+ */
+export function reallyUsed(mix: GranularMix | SprayMix, entered: MixEntered, reached: ReadonlySet<string>, at: AtHand): UsedOutcome {
   if (mix.kind === "spray") {
-    const sprayed = volumeOf(entered, mix.finished, key);
+    const key = `mixes.${String(mix.products[0]?.line)}.amount`;
+    const planned = sum("volume", mix.lawns.filter(({ zoneId }) => reached.has(zoneId)).map(({ finished }) => finished));
+    const sprayed = volumeOf(entered, planned, key);
     if (!sprayed.ok) return sprayed;
-    return { ok: true, value: fill === undefined ? fromJugs(mix, sprayed.value, productOf, lotsOf) : fromFill(mix, sprayed.value, fill, productOf) };
+    const lines = mix.products.map(({ line }) => line);
+    return { ok: true, value: at.fill === undefined ? fromJugs(mix, sprayed.value, entered, at) : fromFill(lines, sprayed.value, at.fill, entered, at) };
   }
-  const product = productOf(mix.line);
-  const total = massOf(entered, mix.total, lotsOf(product.productId), key);
-  if (!total.ok) return total;
-  const { taken, findings } = takeDown(product.productName, total.value, lotsOf(product.productId));
-  const lots = taken.map(({ lotId, stockLocationId, amount }) => ({ lotId, from: stockLocationId, amount }));
-  return { ok: true, value: { used: [{ line: mix.line, total: total.value, lots, draw: null }], findings } };
+  const planned = sum("mass", mix.lawns.filter(({ zoneId }) => reached.has(zoneId)).map(({ amount }) => amount));
+  const total = massOf(entered, planned, at.lotsOf(at.treatmentOf(mix.line).productId), `mixes.${String(mix.line)}.amount`);
+  return total.ok ? { ok: true, value: fromLots(mix.line, total.value, entered, at) } : total;
 }
 
-function volumeOf({ measuredBy, amount }: MixEntered, planned: Quantity<"volume">, key: string): Outcome<Quantity<"volume">, UseCaseRefusal> {
-  if (measuredBy === "as-planned-not-measured") return { ok: true, value: planned };
+/** What was used of a product that has no mix ticket: the amount as it was typed, or gallons of a fill, or rate times ground. */
+export function usedAsTyped(treatment: RecordTreatment, entered: MixEntered, reached: ReadonlySet<string>, at: AtHand): UsedOutcome {
+  const { line, productId, productName, countedBy } = treatment;
+  const key = `mixes.${String(line)}.amount`;
+  if (at.fill !== undefined) {
+    const sprayed = volumeOf(entered, undefined, key);
+    return sprayed.ok ? { ok: true, value: fromFill([line], sprayed.value, at.fill, entered, at) } : sprayed;
+  }
+  const total = typedAmount(treatment, entered, reached, at.lotsOf(productId), key);
+  if (!total.ok) return total;
+  const { used, draw, findings } = fromLots(line, total.value, entered, at);
+  return { ok: true, value: { used, draw, findings: [notWorkedOut(productName, countedBy), ...findings] } };
+}
+
+function notWorkedOut(productName: string, countedBy: "mass" | "volume"): Finding {
+  return takeCare({
+    rule: "mix-not-worked-out",
+    source: "house",
+    what: `No mix ticket could be worked out for ${productName}.`,
+    figure: `Its ${countedBy === "mass" ? "weight" : "volume"} stands here as it was entered, and nothing was held against a label before it went down.`,
+    toDo: "Enter what is missing before it is put down again.",
+    about: [productName],
+  });
+}
+
+function volumeOf({ measuredBy, amount }: MixEntered, planned: Quantity<"volume"> | undefined, key: string): Outcome<Quantity<"volume">, UseCaseRefusal> {
+  if (measuredBy === "as-planned-not-measured") return planned === undefined ? badField(key, "No mix was planned here. Say how many gallons were sprayed.") : { ok: true, value: planned };
   if (measuredBy === "bags" || measuredBy === "weight") return badField(key, "A spray is measured in gallons, or it is as planned.");
   const read = parseQuantity(amount, { field: key, dimensions: ["volume"], unitWhenNone: "gal" });
   return read.ok ? { ok: true, value: read.value.quantity } : badField(key, read.refusal.sentence);
 }
 
-function massOf(
-  { measuredBy, amount }: MixEntered,
-  planned: Quantity<"mass">,
-  places: readonly (readonly { readonly containerSize?: bigint }[])[],
-  key: string,
-): Outcome<Quantity<"mass">, UseCaseRefusal> {
+function massOf({ measuredBy, amount }: MixEntered, planned: Quantity<"mass">, places: readonly (readonly LotWithContainer[])[], key: string): Outcome<Quantity<"mass">, UseCaseRefusal> {
   if (measuredBy === "as-planned-not-measured") return { ok: true, value: planned };
   if (measuredBy === "meter") return badField(key, "What is spread is measured in bags or weighed, or it is as planned.");
   if (measuredBy === "weight") {
     const read = parseQuantity(amount, { field: key, dimensions: ["mass"], unitWhenNone: "lb" });
     return read.ok ? { ok: true, value: read.value.quantity } : badField(key, read.refusal.sentence);
   }
-  const bags = parseNumber(key, amount.replace(/\s*bags?$/iu, ""));
-  if (!bags.ok) return badField(key, "Say how many bags were used, such as 1½ or 0.25.");
-  const size = places.flat().find(({ containerSize }) => containerSize !== undefined)?.containerSize;
-  if (size === undefined) return badField(key, "What a bag holds is not on file. Weigh it instead.");
-  return { ok: true, value: fromAmount("mass", roundToWhole(multiplyRational(bags.value, rational(size)), "nearest")) };
+  const counted = countedInContainers(amount, places, key);
+  return counted.ok ? { ok: true, value: fromAmount("mass", counted.value) } : counted;
 }
 
-function fromFill(mix: SprayMix, sprayed: Quantity<"volume">, fill: FillAtHand, productOf: (line: number) => ProductOfLine): UsedOfMix {
+function typedAmount(treatment: RecordTreatment, entered: MixEntered, reached: ReadonlySet<string>, places: readonly (readonly LotWithContainer[])[], key: string): Outcome<ProductAmount, UseCaseRefusal> {
+  const { countedBy, rate, lawns } = treatment;
+  if (entered.measuredBy === "bags") {
+    const counted = countedInContainers(entered.amount, places, key);
+    return counted.ok ? { ok: true, value: { dimension: countedBy, amount: counted.value } } : counted;
+  }
+  if (entered.measuredBy === "as-planned-not-measured") {
+    const ground = lawns.filter(({ zoneId }) => reached.has(zoneId)).map(({ treatedArea }) => treatedArea);
+    const area = sumExact("area", ground);
+    const planned = rate.basis === "product-mass-per-area" ? settle(times(rate, area), "nearest") : settle(times(rate, area), "nearest");
+    if (planned.dimension === countedBy) return { ok: true, value: planned };
+    return badField(key, `It is counted by ${countedBy === "mass" ? "weight" : "volume"}. Say how much was used.`);
+  }
+  const read = parseQuantity(entered.amount, { field: key, dimensions: [countedBy], unitWhenNone: countedBy === "mass" ? "lb" : "gal" });
+  return read.ok ? { ok: true, value: { dimension: countedBy, amount: read.value.quantity.amount } } : badField(key, read.refusal.sentence);
+}
+
+/** Bags and jugs turned into an amount by what the ones at hand hold, which must be one size. */
+function countedInContainers(text: string, places: readonly (readonly LotWithContainer[])[], key: string): Outcome<bigint, UseCaseRefusal> {
+  const count = parseNumber(key, text.replace(/\s*(?:bag|jug)s?$/iu, ""));
+  if (!count.ok) return badField(key, "Say how many bags were used, such as 1½ or 0.25.");
+  const atHand = places.find((place) => place.some(({ amount }) => amount > 0n))?.filter(({ amount }) => amount > 0n) ?? places.flat();
+  const [size, another] = new Set(atHand.map(({ containerSize }) => containerSize));
+  if (size === undefined) return badField(key, "What a bag holds is not on file. Weigh it instead.");
+  if (another !== undefined) return badField(key, "Bags of more than one size are on the truck. Give the weight instead.");
+  return { ok: true, value: roundToWhole(multiplyRational(count.value, rational(size)), "nearest") };
+}
+
+/** Out of bags and jugs. What is counted by another measure than it was used by can't be taken off the books. */
+function fromLots(line: number, total: ProductAmount, { measuredBy }: MixEntered, { treatmentOf, lotsOf }: AtHand): UsedOfMix {
+  const { productId, productName, countedBy } = treatmentOf(line);
+  const { taken, findings } = takeDown(productName, total, total.dimension === countedBy ? lotsOf(productId) : []);
+  const lots = taken.map(({ lotId, stockLocationId, amount }) => ({ lotId, from: stockLocationId, amount }));
+  return { used: [{ line, measuredBy, total, lots, draw: null }], draw: null, findings };
+}
+
+function fromFill(lines: readonly number[], sprayed: Quantity<"volume">, fill: FillAtHand, { measuredBy }: MixEntered, { treatmentOf }: AtHand): UsedOfMix {
   const drawn = drawFromFill(fill, sprayed, `fill ${String(fill.number)}`);
-  const planned = new Set(mix.products.map(({ line }) => productOf(line).productId));
-  const others = drawn.lots.some(({ lotId, amount }) => amount > 0n && !planned.has(fill.productOfLot.get(lotId) ?? ""));
-  const used = mix.products.map(({ line }, index): ReallyUsed => {
-    const { productId, dimension } = productOf(line);
+  const planned = new Set(lines.map((line) => treatmentOf(line).productId));
+  const others = fill.lots.some(({ lotId }) => !planned.has(fill.productOfLot.get(lotId) ?? ""));
+  const draw = { fill, sprayed };
+  const used = lines.map((line): ReallyUsed => {
+    const { productId, countedBy } = treatmentOf(line);
     const lots = drawn.lots.filter(({ lotId, amount }) => amount > 0n && fill.productOfLot.get(lotId) === productId);
     const amount = lots.reduce((total, lot) => total + lot.amount, 0n);
     return {
-      line,
-      total: { dimension, amount },
+      ...{ line, measuredBy, draw },
+      total: { dimension: countedBy, amount },
       lots: lots.map((lot) => ({ lotId: lot.lotId, from: fill.tankLocationId, amount: lot.amount })),
-      draw: index === 0 ? { fill, sprayed } : null,
     };
   });
-  const missing = used.filter(({ total }) => total.amount === 0n).map(({ line }) => productOf(line).productName);
-  return { used, findings: [...drawn.findings, ...(others || missing.length > 0 ? [otherMix(fill, missing)] : [])] };
+  const missing = lines.map(treatmentOf).filter(({ productId }) => !fill.lots.some(({ lotId }) => fill.productOfLot.get(lotId) === productId));
+  const names = missing.map(({ productName }) => productName);
+  return { used, draw, findings: [...drawn.findings, ...(others || names.length > 0 ? [otherMix(fill, names)] : [])] };
 }
 
 function otherMix({ number }: FillAtHand, missing: readonly string[]): Finding {
@@ -120,31 +186,17 @@ function otherMix({ number }: FillAtHand, missing: readonly string[]): Finding {
     rule: "fill-of-another-mix",
     source: "stock",
     what: `Fill ${String(number)} is not the mix that was planned here.`,
-    ...(missing.length === 0 ? { figure: "It holds more than was planned." } : { figure: `It holds none of ${missing.join(" and ")}.` }),
+    figure: missing.length === 0 ? "It holds more than was planned." : `It holds none of ${missing.join(" and ")}.`,
     toDo: "Tell the license holder, and look at the label of what really went down.",
     about: missing,
   });
 }
 
 /** Mixed at the site for this lawn alone: each product in the planned proportion of what was sprayed. */
-function fromJugs(
-  mix: SprayMix,
-  sprayed: Quantity<"volume">,
-  productOf: (line: number) => ProductOfLine,
-  lotsOf: (productId: string) => readonly (readonly LotAtPlace[])[],
-): UsedOfMix {
-  const findings: Finding[] = [];
-  const used = mix.products.map(({ line, total }): ReallyUsed => {
-    const { productId, productName } = productOf(line);
+function fromJugs(mix: SprayMix, sprayed: Quantity<"volume">, entered: MixEntered, at: AtHand): UsedOfMix {
+  const parts = mix.products.map(({ line, total }) => {
     const amount = roundToWhole(multiplyRational(rational(total.amount), rational(sprayed.amount, mix.finished.amount)), "nearest");
-    const taken = takeDown(productName, { dimension: total.dimension, amount }, lotsOf(productId));
-    findings.push(...taken.findings);
-    return {
-      line,
-      total: { dimension: total.dimension, amount },
-      lots: taken.taken.map((lot) => ({ lotId: lot.lotId, from: lot.stockLocationId, amount: lot.amount })),
-      draw: null,
-    };
+    return fromLots(line, { dimension: total.dimension, amount }, entered, at);
   });
-  return { used, findings };
+  return { used: parts.flatMap(({ used }) => used), draw: null, findings: parts.flatMap(({ findings }) => findings) };
 }

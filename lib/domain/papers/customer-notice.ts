@@ -27,10 +27,10 @@ export interface NoticeService {
   readonly brandNames: PaperValue;
 }
 
-/** What a label asks of people after the application, in the label's own words. */
+/** What a label asks of people after the application, in the label's own words, or that it was read and states nothing. */
 export interface NoticePrecaution {
   readonly product: string;
-  readonly labelWords: readonly string[];
+  readonly labelWords: readonly string[] | "states-none";
 }
 
 export interface CustomerNotice {
@@ -87,7 +87,7 @@ function isCovered(notice: CustomerNotice, part: NoticePart): boolean {
     case "services-with-brand-names":
       return notice.services.length > 0 && notice.services.every(({ brandNames }) => isKnownOrToWrite(brandNames));
     case "label-precautions":
-      return notice.precautions.length > 0 && notice.precautions.every(({ labelWords }) => labelWords.length > 0);
+      return notice.precautions.length > 0 && notice.precautions.every(({ labelWords }) => labelWords === "states-none" || labelWords.length > 0);
     case "marker-removal":
       return notice.law.kind === "on-file" && notice.law.markerRemoval.trim() !== "";
     case "phone-for-more-information":

@@ -48,7 +48,8 @@ export interface NutrientLine {
   readonly nutrient: string;
   /** With its unit: "0.75 lb per 1,000 sq ft". */
   readonly delivered: string;
-  readonly thisYear: string;
+  /** With this visit; a ticket that was issued without the year's sum says nothing of it. */
+  readonly thisYear?: string;
   /** The limit with its source; "none on file" is an answer too. */
   readonly limit: string;
 }

@@ -27,6 +27,8 @@ export interface SignLaw {
 export interface PostingSign {
   readonly frame: PaperFrame;
   readonly law: SignLaw;
+  /** How many are needed at least; sheets are printed whole. */
+  readonly signs: number;
 }
 
 /** The phrases with the company's name and phone in their places. */

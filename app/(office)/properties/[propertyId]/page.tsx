@@ -17,8 +17,9 @@ import { GroundPlan } from "./ground-plan";
 import { LawnsOfGround, StationsOfGround } from "./lawns-of-ground";
 import { OneLawn } from "./one-lawn";
 import { PeopleOfProperty } from "./people-of-property";
+import { PutDown } from "./put-down";
 import { propertyOfPage, type PropertyPageProps, streetOfPage, wordOfSearch } from "./property-of-page";
-import { NextVisit, PromisedAndOpen, PutDown, ThisYearOnThisGround } from "./visits-of-property";
+import { NextVisit, PromisedAndOpen, ThisYearOnThisGround } from "./visits-of-property";
 
 export async function generateMetadata(props: PropertyPageProps) {
   return { title: (await streetOfPage(props)) ?? "Properties" };

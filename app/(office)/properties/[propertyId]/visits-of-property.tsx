@@ -123,8 +123,3 @@ export async function PromisedAndOpen(props: VisitsOfPropertyProps) {
 export function ThisYearOnThisGround(_props: VisitsOfPropertyProps) {
   return <EmptyState sentence="Nothing was put down this year." />;
 }
-
-/** What was put down, the newest first, with records, amendments and papers. */
-export function PutDown(_props: VisitsOfPropertyProps) {
-  return <EmptyState sentence="Nothing is on record for this ground." />;
-}

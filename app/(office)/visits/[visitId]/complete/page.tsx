@@ -1,18 +1,18 @@
 import Link from "next/link";
+import { notFound } from "next/navigation";
 import { listFills, type FillOnFile, type TankOnFile } from "#application/fills/list-fills";
 import { house } from "#application/house";
 import { listPeople } from "#application/people/list-people";
-import { planOf } from "#application/register/complete-visit";
-import { type VisitOnFile } from "#application/visits/read-visit";
+import { readRecordPlan } from "#application/register/read-record-plan";
+import { linesOf, type RecordPlan } from "#application/register/record-plan";
 import { calendarDateIn, formatShortDate } from "#domain/foundation/calendar-date";
-import { isSprayed } from "#domain/mixing/ticket-question";
 import { EmptyState } from "#ui/empty-state";
 import { PageHead } from "#ui/page-head";
 import { Sheet } from "#ui/sheet";
 import { asMember } from "../../../../session";
 import { pageFor } from "../../../page-for";
 import { us } from "../mix-words";
-import { visitOfPage, type VisitPageProps } from "../visit-of-page";
+import { type VisitPageProps } from "../visit-of-page";
 import { listWords } from "../visit-words";
 import { CompleteVisitForm, type MixAsked } from "./complete-visit-form.client";
 
@@ -21,10 +21,11 @@ export const metadata = { title: "Complete the visit" };
 /** The desk's form of what really happened at a visit. */
 export default async function CompleteVisitPage(props: VisitPageProps) {
   const { company } = await pageFor("register/complete-visit");
-  const found = await visitOfPage(props);
+  const answer = await asMember(readRecordPlan, await props.params);
+  if (!answer.ok) notFound();
   const people = await asMember(listPeople, {});
   const tanks = await asMember(listFills, {});
-  const { visit, record } = found;
+  const { visit, record, plan } = answer.value;
   const above = (
     <Link href={`/visits/${visit.visitId}`} prefetch={false}>
       {visit.property.street}
@@ -51,8 +52,8 @@ export default async function CompleteVisitPage(props: VisitPageProps) {
         <CompleteVisitForm
           fixed={{ requestId: house().newId(), visitId: visit.visitId }}
           values={{ doneOn: dayOfVisit(visit.stop?.date, today), applicatorId: visit.stop?.operatorId ?? "" }}
-          lawns={planOf(found).lawns.map(({ zoneId, name }) => ({ zoneId, name: name === "" ? "The lawn" : name }))}
-          mixes={mixesAsked(found, tanks.ok ? tanks.value.tanks : [])}
+          lawns={plan.lawns.map(({ zoneId, name }) => ({ zoneId, name: name === "" ? "The lawn" : name }))}
+          mixes={mixesAsked(plan, tanks.ok ? tanks.value.tanks : [])}
           people={crew.map(({ personId, name }) => ({ value: personId, word: name }))}
         />
       </Sheet>
@@ -65,13 +66,12 @@ function dayOfVisit(planned: string | undefined, today: string): string {
   return planned === undefined || planned > today ? today : planned;
 }
 
-function mixesAsked(found: VisitOnFile, tanks: readonly TankOnFile[]): readonly MixAsked[] {
-  const { ticket, treatments } = planOf(found);
-  return (ticket?.mixes ?? []).map((mix): MixAsked => {
+function mixesAsked({ mixes, treatments }: RecordPlan, tanks: readonly TankOnFile[]): readonly MixAsked[] {
+  return mixes.map((mix): MixAsked => {
     if (mix.kind === "granular") return { key: String(mix.line), kind: "granular", name: mix.productName, planned: us(mix.total), fills: [] };
-    const lines = mix.products.map(({ line }) => line);
-    const gear = treatments.filter(isSprayed).find(({ line }) => lines.includes(line))?.gear;
-    const tank = tanks.find(({ equipmentId }) => equipmentId === gear?.equipmentId);
+    const lines = linesOf(mix);
+    const gearName = treatments.find(({ line }) => lines.includes(line))?.equipmentName;
+    const tank = tanks.find(({ name }) => name === gearName);
     return {
       key: String(lines[0] ?? 0),
       kind: "spray",

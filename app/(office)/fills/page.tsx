@@ -1,0 +1,144 @@
+import { type Metadata } from "next";
+import Link from "next/link";
+import { notFound } from "next/navigation";
+import { type DrawOfFill, type FillOnFile, listFills, type TankOnFile } from "#application/fills/list-fills";
+import { may } from "#application/permission";
+import { formatShortDate } from "#domain/foundation/calendar-date";
+import { sum } from "#domain/quantities/quantity";
+import { LinkButton } from "#ui/button";
+import { Disclosure } from "#ui/disclosure";
+import { EmptyState } from "#ui/empty-state";
+import { MarkedWords } from "#ui/marked-words";
+import { PageHead } from "#ui/page-head";
+import { Section } from "#ui/section";
+import { Stack } from "#ui/stack";
+import { Table } from "#ui/table";
+import { Text } from "#ui/text";
+import { asMember } from "../../session";
+import { pageFor } from "../page-for";
+import { us } from "../visits/[visitId]/mix-words";
+import { clockOf } from "../visits/[visitId]/visit-words";
+
+export const metadata: Metadata = { title: "Fills" };
+
+/** The tanks: what is left in each, fill by fill, and who drew what. */
+export default async function FillsPage() {
+  const { member, company } = await pageFor("fills/list-fills");
+  const answer = await asMember(listFills, {});
+  if (!answer.ok) notFound();
+  const { tanks } = answer.value;
+  const holding = tanks.filter(({ left }) => left.amount > 0n);
+  const sentence =
+    holding.length === 0 ? "Nothing is left in any tank." : holding.map(({ name, left }) => `${us(left)} left in ${name}.`).join(" ");
+  return (
+    <>
+      <PageHead
+        title="Fills"
+        sentence={tanks.length === 0 ? undefined : sentence}
+        actions={may(member.role, "fills/record-fill") && tanks.length > 0 && <LinkButton href="/fills/record-fill">Record a fill</LinkButton>}
+      />
+      {tanks.length === 0 && <EmptyState sentence="No sprayer is on file, so there is no tank to fill." actions={<LinkButton href="/crew/gear">Trucks and gear</LinkButton>} />}
+      <Stack gap={6}>
+        {tanks.map((tank) => (
+          <TankSection key={tank.equipmentId} tank={tank} timeZone={company.timeZone} seesRecords={may(member.role, "register/read-record")} />
+        ))}
+      </Stack>
+    </>
+  );
+}
+
+interface TankSectionProps {
+  readonly tank: TankOnFile;
+  readonly timeZone: string;
+  readonly seesRecords: boolean;
+}
+
+function TankSection({ tank, timeZone, seesRecords }: TankSectionProps) {
+  const { equipmentId, name, capacity, holdUp, left, fills } = tank;
+  const lines = holdUp === null ? "what pump and hose hold beyond that, nobody measured" : `pump and hose hold ${us(holdUp)} beyond that`;
+  const [last, ...earlier] = fills;
+  return (
+    <Section id={`tank-${equipmentId}`} name={name} aside={left.amount === 0n ? "nothing left" : `${us(left)} left in tank and lines`}>
+      <Stack gap={5}>
+        <Text size="small" tone="second">
+          Holds {us(capacity)}; {lines}.
+        </Text>
+        {last === undefined ? <p>No fill of it is on record.</p> : <FillBlock fill={last} timeZone={timeZone} seesRecords={seesRecords} />}
+        {earlier.filter(({ left: rest }) => rest.amount > 0n).map((fill) => (
+          <FillBlock key={fill.fillId} fill={fill} timeZone={timeZone} seesRecords={seesRecords} />
+        ))}
+        <EarlierFills fills={earlier.filter(({ left: rest }) => rest.amount === 0n)} timeZone={timeZone} seesRecords={seesRecords} />
+      </Stack>
+    </Section>
+  );
+}
+
+function EarlierFills({ fills, timeZone, seesRecords }: { readonly fills: readonly FillOnFile[]; readonly timeZone: string; readonly seesRecords: boolean }) {
+  if (fills.length === 0) return null;
+  return (
+    <Disclosure name={fills.length === 1 ? "1 earlier fill, used up" : `${String(fills.length)} earlier fills, used up`}>
+      <Stack gap={5}>
+        {fills.map((fill) => (
+          <FillBlock key={fill.fillId} fill={fill} timeZone={timeZone} seesRecords={seesRecords} />
+        ))}
+      </Stack>
+    </Disclosure>
+  );
+}
+
+interface FillBlockProps {
+  readonly fill: FillOnFile;
+  readonly timeZone: string;
+  readonly seesRecords: boolean;
+}
+
+function FillBlock({ fill, timeZone, seesRecords }: FillBlockProps) {
+  const { number, filledOn, filledAt, filledBy, mixingPlace, finished, products, draws, left, excess } = fill;
+  return (
+    <Stack gap={3}>
+      <h3 id={`fill-${String(number)}`}>Fill {number}</h3>
+      <p>
+        {us(finished)} with {products.map(({ name, amount }) => `${us(amount)} of ${name}`).join(" and ")}, filled {formatShortDate(filledOn)} at{" "}
+        {clockOf(filledAt, timeZone)} by {filledBy}, {mixingPlace}.
+      </p>
+      <Table
+        caption={`Drawn from fill ${String(number)}`}
+        captionSpoken
+        columns={[
+          { id: "where", head: "Drawn at" },
+          { id: "visit", head: "Visit" },
+          { id: "record", head: "Record" },
+          { id: "volume", head: "Drawn", align: "figure" },
+          { id: "how", head: "How" },
+        ]}
+        rows={draws.map((draw) => ({ id: draw.visitId, href: `/visits/${draw.visitId}`, cells: drawCells(draw, seesRecords) }))}
+        empty={<p>Nothing was drawn from it yet.</p>}
+      />
+      {excess.amount > 0n ? (
+        <p>
+          <MarkedWords level="take-care">{us(excess)} more was drawn than went in. Check the meter and the fill.</MarkedWords>
+        </p>
+      ) : (
+        <p>
+          Drawn {us(sum("volume", draws.map(({ volume }) => volume)))} of {us(finished)}: <strong>{left.amount === 0n ? "nothing left" : `${us(left)} left`}</strong>.
+        </p>
+      )}
+    </Stack>
+  );
+}
+
+function drawCells({ street, visitName, recordNumber, registerEntryId, volume, isMeasured }: DrawOfFill, seesRecords: boolean) {
+  return {
+    where: street,
+    visit: visitName,
+    record: seesRecords ? (
+      <Link href={`/register/${registerEntryId}`} prefetch={false}>
+        {recordNumber}
+      </Link>
+    ) : (
+      String(recordNumber)
+    ),
+    volume: us(volume),
+    how: isMeasured ? "measured" : "as planned, not measured",
+  };
+}

@@ -1,0 +1,160 @@
+import { type Metadata } from "next";
+import Link from "next/link";
+import { notFound } from "next/navigation";
+import { listEquipment } from "#application/equipment/list-equipment";
+import { type FillToMake, readPlannedFill, type VisitWithoutFill } from "#application/fills/read-planned-fill";
+import { house } from "#application/house";
+import { listStock, type StockOfProduct } from "#application/stock/list-stock";
+import { calendarDateIn } from "#domain/foundation/calendar-date";
+import { isSprayer } from "#domain/equipment/equipment-kind";
+import { LinkButton } from "#ui/button";
+import { EmptyState } from "#ui/empty-state";
+import { PageHead } from "#ui/page-head";
+import { Row } from "#ui/row";
+import { Sheet } from "#ui/sheet";
+import { Stack } from "#ui/stack";
+import { Amount } from "#ui/amount";
+import { asMember } from "../../../session";
+import { pageFor } from "../../page-for";
+import { VisitFinding } from "../../visits/visit-finding";
+import { amountProps, us } from "../../visits/[visitId]/mix-words";
+import { listWords } from "../../visits/[visitId]/visit-words";
+import { type ProductAsked, RecordFillForm } from "./record-fill-form.client";
+
+export const metadata: Metadata = { title: "Record a fill" };
+
+interface Props {
+  readonly searchParams: Promise<Readonly<Record<string, string | readonly string[] | undefined>>>;
+}
+
+const ID = /^[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}$/u;
+
+/** The visits of the address: ids after ?visits=, apart by commas or spaces. */
+function visitsAsked(value: string | readonly string[] | undefined): readonly string[] {
+  return typeof value === "string" ? [...new Set(value.split(/[\s,]+/u).filter((part) => ID.test(part)))] : [];
+}
+
+/** The products of a mix in one word of an address: a visit may have two mixes. */
+function mixKey({ plan }: FillToMake): string {
+  return plan.products.map(({ productId }) => productId).toSorted().join(",");
+}
+
+/** What really went into a tank, for some visits or for none. */
+export default async function RecordFillPage({ searchParams }: Props) {
+  const { company } = await pageFor("fills/record-fill");
+  const asked = await searchParams;
+  const visitIds = visitsAsked(asked["visits"]);
+  const planned = await asMember(readPlannedFill, { visitIds: [...visitIds] });
+  const gear = await asMember(listEquipment, {});
+  const stock = await asMember(listStock, {});
+  if (!planned.ok || !gear.ok || !stock.ok) notFound();
+  const { without } = planned.value;
+  const fills = planned.value.fills.filter((one) => asked["mix"] === undefined || asked["mix"] === mixKey(one));
+  const [fill, ...others] = fills;
+  const tanks = gear.value.equipment.filter((piece) => isSprayer(piece.kind) && !piece.isStoodDown);
+  const today = calendarDateIn(company.timeZone, house().now().getTime());
+  const products = fill === undefined ? productsOnHand(stock.value.products) : productsPlanned(fill);
+  const vehicleId = tanks.find(({ equipmentId }) => equipmentId === fill?.equipmentId)?.vehicleId;
+  const from = stock.value.places.some(({ value }) => value === `vehicle:${vehicleId ?? ""}`) && vehicleId !== null ? `vehicle:${vehicleId ?? ""}` : "shop";
+  return (
+    <>
+      <PageHead
+        above={<Link href="/fills">Fills</Link>}
+        title="Record a fill"
+        sentence={fill === undefined ? "What really went into a tank." : `${fill.gearName}, for ${listWords(fill.visits.map(({ street }) => street))}.`}
+      />
+      <Stack gap={5}>
+        {others.length > 0 && <OtherFills fills={fills} />}
+        {without.length > 0 && <WithoutFill visits={without} />}
+        {fill !== undefined && others.length === 0 && <PlannedFillBlock fill={fill} />}
+        {others.length === 0 && tanks.length > 0 && products.length > 0 && (
+          <Sheet>
+            <RecordFillForm
+              fixed={{
+                requestId: house().newId(),
+                visitIds: (fill?.plan.visitIds ?? []).join(" "),
+                ...(fill === undefined && tanks.length !== 1 ? {} : { equipmentId: fill?.equipmentId ?? tanks[0]?.equipmentId ?? "" }),
+              }}
+              values={{ filledOn: today, from }}
+              tanks={fill === undefined ? tanks.map(({ equipmentId, name }) => ({ value: equipmentId, word: name })) : []}
+              places={stock.value.places.filter(({ value }) => !value.startsWith("equipment:")).map(({ value, name }) => ({ value, word: name }))}
+              products={products}
+              finishedHint={fill === undefined ? "With its unit, such as 60 gal." : `Planned: ${us(fill.plan.finished)}. Write what the gauge showed.`}
+            />
+          </Sheet>
+        )}
+        {tanks.length === 0 && <EmptyState sentence="No sprayer is on file, so there is no tank to fill." actions={<LinkButton href="/crew/gear">Trucks and gear</LinkButton>} />}
+        {tanks.length > 0 && products.length === 0 && (
+          <EmptyState sentence="No product is on hand that could go in." actions={<LinkButton href="/shed/receive-delivery">Receive a delivery</LinkButton>} />
+        )}
+      </Stack>
+    </>
+  );
+}
+
+function productsPlanned({ plan }: FillToMake): readonly ProductAsked[] {
+  return plan.products.map(({ productId, productName, amount }) => ({ productId, name: productName, hint: `Planned: ${us(amount)}. Write what really went in, with its unit.` }));
+}
+
+function productsOnHand(stock: readonly StockOfProduct[]): readonly ProductAsked[] {
+  return stock
+    .filter(({ lots }) => lots.length > 0)
+    .map(({ productId, name, dimension }) => ({ productId, name, hint: dimension === "mass" ? "By weight, with its unit; empty where none went in." : "By volume, with its unit; empty where none went in." }));
+}
+
+function PlannedFillBlock({ fill }: { readonly fill: FillToMake }) {
+  return (
+    <Stack gap={4}>
+      <h2>Planned</h2>
+      {fill.findings.map((finding) => (
+        <VisitFinding key={finding.rule} finding={finding} />
+      ))}
+      <Row gap="wide" align="top">
+        <Amount {...amountOf(fill)} of="Finished spray" tool={`${fill.gearName}, holds ${us(fill.capacity)}`} />
+        {fill.plan.products.map(({ productId, productName, amount, marks }) => (
+          <Amount key={productId} {...amountProps(amount, marks, fill.toolNameOf[productId] ?? null)} of={productName} />
+        ))}
+      </Row>
+    </Stack>
+  );
+}
+
+function amountOf({ plan }: FillToMake) {
+  const { figure, unit } = amountProps(plan.finished, null, null);
+  return { figure, unit };
+}
+
+function OtherFills({ fills }: { readonly fills: readonly FillToMake[] }) {
+  return (
+    <Stack gap={4}>
+      <p>
+        <strong>These visits do not share one mix.</strong> Each mix is a fill of its own: choose the one that was filled.
+      </p>
+      {fills.map((fill) => (
+        <div key={`${fill.equipmentId} ${mixKey(fill)} ${fill.plan.visitIds.join(" ")}`}>
+          <LinkButton
+            href={`/fills/record-fill?visits=${fill.plan.visitIds.join(",")}&mix=${mixKey(fill)}`}
+            second={`${us(fill.plan.finished)} in ${fill.gearName}, for ${listWords(fill.visits.map(({ street }) => street))}`}
+          >
+            {listWords(fill.plan.products.map(({ productName }) => productName))}
+          </LinkButton>
+        </div>
+      ))}
+    </Stack>
+  );
+}
+
+function WithoutFill({ visits }: { readonly visits: readonly VisitWithoutFill[] }) {
+  return (
+    <ul>
+      {visits.map(({ visitId, street, why }) => (
+        <li key={visitId}>
+          <Link href={`/visits/${visitId}`} prefetch={false}>
+            {street}
+          </Link>
+          : {why}
+        </li>
+      ))}
+    </ul>
+  );
+}

@@ -1,0 +1,165 @@
+import { formatShortDate } from "#domain/foundation/calendar-date";
+import { type Finding } from "#domain/foundation/finding";
+import { accept, type Outcome } from "#domain/foundation/outcome";
+import { fillsOfRoute } from "#domain/mixing/fills-of-route";
+import { type LoadedStop, loadingList } from "#domain/mixing/loading-list";
+import { type DayToPrint, loadingListOnPaper, routeSheetOnPaper, type StopToPrint } from "#domain/papers/day-on-paper";
+import { type PaperFinding } from "#domain/papers/paper";
+import { findingsOnPaper } from "#domain/papers/ticket-on-paper";
+import { fromAmount } from "#domain/quantities/quantity";
+import { timeInOrder } from "#domain/routing/time-in-order";
+import { RULES_VERSION } from "#domain/rules/packs-on-file";
+import { containersOnHand } from "#application/days/day-facts";
+import { questionOfDay, shopPosition, stopsOfDays } from "#application/days/travel-of-day";
+import { answersOnPaper, frameOfPaper, fromPlan } from "#application/documents/frame-of-paper";
+import { businessOnFile, type LeftOut, type PaperToPrint } from "#application/documents/issued-papers";
+import { notFound, type UseCaseRefusal } from "#application/refusal";
+import { calendarDayOf } from "#application/stored-day";
+import { licensesOnFile } from "#application/visits/ticket-facts";
+import { answersOfVisit, isOfPresentPlan, type IssuedTicket, issuedTicketsOf } from "#application/visits/issued-ticket";
+import { openHolds } from "#application/visits/read-visit";
+import { type VisitRow } from "#application/visits/visit-rows";
+import { type TicketOutcome, ticketsOfVisits } from "#application/visits/visit-ticket";
+import { type Work } from "#application/use-case";
+
+/** A stop with the mix ticket that stands for it, or why none does. */
+export interface StopOnFile {
+  readonly visit: VisitRow;
+  /** Null where none was issued, the plan has changed since, or the visit is over. */
+  readonly ticket: IssuedTicket | null;
+  readonly why: string | null;
+  readonly toPrint: StopToPrint;
+  readonly wantsSign: boolean;
+}
+
+/** A truck's day with everything that its papers say. */
+export interface DayOnFile {
+  readonly routeDayId: string;
+  readonly operatorId: string;
+  readonly about: string;
+  readonly truck: string;
+  readonly date: ReturnType<typeof calendarDayOf>;
+  readonly stops: readonly StopOnFile[];
+  readonly routeSheet: PaperToPrint;
+  readonly loadingList: PaperToPrint;
+}
+
+/** Reads a truck's day for its papers. Undefined when the company has none of that id. */
+export async function dayOnFile(work: Work, routeDayId: string): Promise<DayOnFile | undefined> {
+  const { companyId } = work.company;
+  const row = await work.tx.routeDay.findUnique({ where: { companyId_routeDayId: { companyId, routeDayId } } });
+  if (row === null) return undefined;
+  const vehicle = await work.tx.vehicle.findUniqueOrThrow({ where: { companyId_vehicleId: { companyId, vehicleId: row.vehicleId } } });
+  const operator = await work.tx.person.findUniqueOrThrow({ where: { companyId_personId: { companyId, personId: row.operatorId } } });
+  const date = calendarDayOf(row.date);
+  const planned = (await stopsOfDays(work, [routeDayId])).get(routeDayId) ?? [];
+  const stops = await stopsOnFile(work, planned.map(({ visitId }) => visitId));
+  const asked = questionOfDay(await shopPosition(work), { date, startsAtMinute: row.startsAtMinute, endsAtMinute: row.endsAtMinute }, planned);
+  const timed = asked.kind === "missing" ? undefined : timeInOrder(asked.question, asked.travel);
+  const name = `Truck ${String(vehicle.number)}`;
+  const loaded = stops.map(loadedStop);
+  const license = (await licensesOnFile(work)).find(({ personId }) => personId === row.operatorId);
+  const frame = (title: string) => frameOfPaper(work, business, { title, on: date, createdAt: work.now, rulesVersion: RULES_VERSION, source: fromPlan(work) });
+  const business = await businessOnFile(work);
+  const day: DayToPrint = {
+    frame: frame("Route sheet"),
+    truck: `${name}, ${vehicle.name}`,
+    people: [license === undefined ? `${operator.name} (no license on file)` : `${operator.name} (license ${license.state} ${license.number})`],
+    stops: stops.map(({ toPrint }) => toPrint),
+    loading: loadingList(loaded, fillsOfRoute(loaded), { name, payload: vehicle.payload === null ? null : fromAmount("mass", vehicle.payload) }, await containersOf(work, loaded)),
+    returnsAtMinute: timed?.ok === true ? Math.ceil(timed.value.returnSeconds / 60) : null,
+    driveMeters: timed?.ok === true ? timed.value.driveMeters : null,
+  };
+  const about = `${name}, ${formatShortDate(date)}`;
+  const paper = { subjectId: routeDayId, rulesVersion: RULES_VERSION, operatorId: row.operatorId, warnings: [] };
+  return {
+    routeDayId,
+    operatorId: row.operatorId,
+    about,
+    truck: day.truck,
+    date,
+    stops,
+    routeSheet: { ...paper, data: { kind: "route-sheet", paper: routeSheetOnPaper(day) }, about: `Route sheet, ${about}` },
+    loadingList: { ...paper, data: { kind: "loading-list", paper: loadingListOnPaper(day, frame("Loading list")) }, about: `Loading list, ${about}` },
+  };
+}
+
+/** What one of a day's own papers says, with the stops that have no mix ticket as warnings. */
+export async function dayPaperToPrint(work: Work, routeDayId: string, which: "routeSheet" | "loadingList"): Promise<Outcome<PaperToPrint, UseCaseRefusal>> {
+  const day = await dayOnFile(work, routeDayId);
+  if (day === undefined) return notFound("truck on that day");
+  return accept({ ...day[which], warnings: stopsWithoutTicket(day).map(({ what, why }) => `${what}: ${why}`) });
+}
+
+/** The stops at which nothing can be put down by paper, and why. */
+export function stopsWithoutTicket({ stops }: Pick<DayOnFile, "stops">): readonly LeftOut[] {
+  return stops.flatMap(({ visit, why }) => (why === null ? [] : [{ what: visit.property.street, why }]));
+}
+
+async function stopsOnFile(work: Work, visitIds: readonly string[]): Promise<readonly StopOnFile[]> {
+  const issued = await issuedTicketsOf(work, visitIds);
+  const answers = new Map<string, Awaited<ReturnType<typeof answersOfVisit>>>();
+  for (const visitId of visitIds) answers.set(visitId, await answersOfVisit(work, visitId));
+  const found = await ticketsOfVisits(work, visitIds);
+  return found.map(({ visit, outcome }, index) => {
+    const own = answers.get(visit.visitId) ?? [];
+    const ticket = issued.get(visit.visitId);
+    const why = whyNoTicket(visit, outcome, ticket, own);
+    const stands = why === null && ticket !== undefined && visit.state === "planned" ? ticket : null;
+    const findings = stands === null ? [] : findingsOnPaper(stands.snapshot.findings, answersOnPaper(work, stands.snapshot.answers)).filter(({ level }) => level !== "note");
+    return {
+      visit,
+      ticket: stands,
+      why,
+      wantsSign: stands?.snapshot.aftercare.some(({ timeline }) => timeline.steps.some(({ row }) => row === "sign")) ?? false,
+      toPrint: stopToPrint(visit, index + 1, stands, [...ownLines(visit, why), ...findings]),
+    };
+  });
+}
+
+/** Why nothing is put down here by a mix ticket; null where one stands, and where nothing is put down at all. */
+function whyNoTicket(visit: VisitRow, outcome: TicketOutcome, issued: IssuedTicket | undefined, answers: Awaited<ReturnType<typeof answersOfVisit>>): string | null {
+  if (visit.state !== "planned") return "somebody has been there already.";
+  if (visit.treatments.length === 0) return null;
+  const holds = openHolds(outcome.ok ? outcome.value.findings : outcome.refusal.findings, answers);
+  if (holds.length > 0) return `a hold stands. ${[...new Set(holds.map(holdWords))].join(" ")}`;
+  if (!outcome.ok) return outcome.refusal.refusal.sentence;
+  if (issued === undefined) return "no mix ticket was issued.";
+  return isOfPresentPlan(issued, outcome.value) ? null : `the plan has changed since mix ticket ${String(issued.number)} was issued. Issue it again.`;
+}
+
+function holdWords({ what, toDo }: Finding): string {
+  return toDo === undefined ? what : `${what} ${toDo}`;
+}
+
+function ownLines(visit: VisitRow, why: string | null): readonly PaperFinding[] {
+  const looks: readonly PaperFinding[] = visit.looks.map(({ reason }) => ({ level: "note", words: `To look at: ${reason}.` }));
+  if (why === null) return looks;
+  const level = visit.state === "planned" ? ("hold" as const) : ("note" as const);
+  return [{ level, words: `Nothing is put down here: ${why}` }, ...looks];
+}
+
+function stopToPrint({ stop, window, property, client }: VisitRow, position: number, ticket: IssuedTicket | null, findings: readonly PaperFinding[]): StopToPrint {
+  const { street, city, accessNote, dogNote } = property;
+  return {
+    position,
+    arrivesAtMinute: stop?.arrivesAtMinute ?? null,
+    window,
+    address: `${street}, ${city}`,
+    customer: client.name,
+    phone: client.phone,
+    accessNotes: [...(accessNote === null ? [] : [accessNote]), ...(dogNote === null ? [] : [`Dog: ${dogNote}`])],
+    ticket: ticket === null ? null : { number: ticket.number, mixes: ticket.snapshot.ticket.mixes },
+    findings,
+  };
+}
+
+function loadedStop({ visit: { visitId }, ticket, wantsSign }: StopOnFile): LoadedStop {
+  if (ticket === null) return { visitId, mixes: [], treatments: [], wantsSign: false };
+  return { visitId, mixes: ticket.snapshot.ticket.mixes, treatments: ticket.snapshot.question.treatments, wantsSign };
+}
+
+function containersOf(work: Work, stops: readonly LoadedStop[]) {
+  const countedBy = new Map(stops.flatMap(({ treatments }) => treatments.map(({ productId, onHand }) => [productId, onHand.dimension] as const)));
+  return containersOnHand(work, [...countedBy.keys()], countedBy);
+}

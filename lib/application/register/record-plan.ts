@@ -1,0 +1,120 @@
+import { type Finding } from "#domain/foundation/finding";
+import { useNamed, type ProductRate } from "#domain/label/label-facts";
+import { type MixTicket } from "#domain/mixing/mix-ticket";
+import { type TicketTreatment } from "#domain/mixing/ticket-question";
+import { type TreatedLawn } from "#domain/mixing/treated-area";
+import { fromAmount } from "#domain/quantities/quantity";
+import { type LabelPutDown } from "#domain/register/put-down";
+import { labelsOfProducts } from "#application/products/stored-label";
+import { type AnswerOnFile } from "#application/visits/issued-ticket";
+import { type PlannedTreatment } from "#application/visits/visit-rows";
+import { type VisitOnFile } from "#application/visits/read-visit";
+import { type Work } from "#application/use-case";
+
+export type Mix = MixTicket["mixes"][number];
+
+/** One product of a visit as its record needs it, whether or not a mix ticket could be worked out for it. */
+export interface RecordTreatment {
+  readonly line: number;
+  readonly productId: string;
+  readonly productName: string;
+  readonly countedBy: "mass" | "volume";
+  readonly rate: ProductRate;
+  readonly rateText: string;
+  readonly reason: string;
+  readonly equipmentName: string;
+  readonly label: LabelPutDown;
+  /** Where it was to go, and on how much of each lawn. */
+  readonly lawns: readonly TreatedLawn[];
+}
+
+/** What a visit was to be, as the crew had it in hand and as far as it can be worked out. */
+export interface RecordPlan {
+  readonly mixes: readonly Mix[];
+  readonly treatments: readonly RecordTreatment[];
+  readonly lawns: readonly { readonly zoneId: string; readonly name: string; readonly grasses: readonly string[] }[];
+  readonly mixTicketNumber: number | null;
+  readonly findings: readonly Finding[];
+  readonly holdAnswers: readonly AnswerOnFile[];
+}
+
+export const NOT_ON_FILE = "not on file";
+
+/** The lines of the treatments that a mix is made of; the first of them names it in forms. */
+export function linesOf(mix: Mix): readonly number[] {
+  return mix.kind === "granular" ? [mix.line] : mix.products.map(({ line }) => line);
+}
+
+/** What a record says anew for itself, about who really did it, or what is of no weight once it is done. */
+const OF_THE_PLAN_ONLY: ReadonlySet<string> = new Set(["calibration-current", "forecast-not-entered", "on-no-day", "license-missing", "technician-under-supervision"]);
+
+/**
+ * The plan of a visit for its record: the issued mix ticket, else what is worked out now, and for every product that has
+ * no mix (a label that nobody entered, no gear, a lawn taken off the plan) what is on file of it, so that what was done
+ * can be written all the same.
+ */
+export async function recordPlan(work: Work, { issued, outcome, visit, answers }: VisitOnFile): Promise<RecordPlan> {
+  const { companyId } = work.company;
+  const said = issued?.snapshot ?? (outcome.ok ? outcome.value : undefined);
+  const mixes = said?.ticket.mixes ?? [];
+  const mixed = new Set(mixes.flatMap(linesOf));
+  const productIds = visit.treatments.map(({ productId }) => productId);
+  const products = await work.tx.product.findMany({ where: { companyId, productId: { in: productIds } } });
+  const zones = await work.tx.zone.findMany({ where: { companyId, propertyId: visit.property.propertyId }, orderBy: { letter: "asc" } });
+  const without = visit.treatments.filter(({ line }) => !mixed.has(line));
+  const typed = without.length === 0 ? [] : await withoutMix(work, without, zones);
+  const productOf = new Map(products.map((product) => [product.productId, product]));
+  const named = ({ productId }: { readonly productId: string }, rate: ProductRate) => ({
+    productName: productOf.get(productId)?.name ?? NOT_ON_FILE,
+    countedBy: (productOf.get(productId)?.countedBy ?? (rate.basis === "product-mass-per-area" ? "mass" : "volume")) as RecordTreatment["countedBy"],
+  });
+  const planned = new Set([...visit.treatments, ...visit.looks].flatMap(({ zoneIds }) => zoneIds));
+  const treatments = (said?.question.treatments ?? []).flatMap((treatment) => mixedTreatment(treatment, mixes));
+  return {
+    mixes,
+    treatments: [...treatments.map((one) => ({ ...named(one, one.rate), ...one })), ...typed.map((one) => ({ ...named(one, one.rate), ...one }))],
+    lawns: zones.filter(({ zoneId }) => planned.has(zoneId)).map(({ zoneId, name, grasses }) => ({ zoneId, name, grasses })),
+    mixTicketNumber: issued?.number ?? null,
+    findings: (outcome.ok ? outcome.value.findings : outcome.refusal.findings).filter(({ rule }) => !OF_THE_PLAN_ONLY.has(rule)),
+    holdAnswers: answers,
+  };
+}
+
+type Unnamed = Omit<RecordTreatment, "productName" | "countedBy"> & { readonly productName?: string };
+
+function mixedTreatment(treatment: TicketTreatment, mixes: readonly Mix[]): readonly Unnamed[] {
+  const { line, productId, label, use, rate, rateText, reason, gear } = treatment;
+  const mix = mixes.find((one) => linesOf(one).includes(line));
+  if (mix === undefined) return [];
+  return [{ line, productId, productName: label.productName, rate, rateText, reason, equipmentName: gear.name, label: { label, use }, lawns: mix.lawns }];
+}
+
+interface ZoneRow {
+  readonly zoneId: string;
+  readonly letter: string;
+  readonly name: string;
+  readonly area: bigint;
+}
+
+async function withoutMix(work: Work, planned: readonly PlannedTreatment[], zones: readonly ZoneRow[]): Promise<readonly Unnamed[]> {
+  const { companyId } = work.company;
+  const labels = await labelsOfProducts(work.tx, companyId, planned.map(({ productId }) => productId));
+  const equipmentIds = planned.flatMap(({ equipmentId }) => equipmentId ?? []);
+  const equipment = await work.tx.equipment.findMany({ where: { companyId, equipmentId: { in: equipmentIds } } });
+  return planned.map(({ line, productId, labelUse, rate, rateText, reason, zoneIds, equipmentId }) => {
+    const entry = labels.get(productId);
+    const label = (entry?.confirmed ?? entry?.latest)?.facts;
+    const use = label === undefined ? undefined : useNamed(label, labelUse);
+    return {
+      ...{ line, productId, rate, rateText, reason },
+      equipmentName: equipment.find((one) => one.equipmentId === equipmentId)?.name ?? NOT_ON_FILE,
+      label: label === undefined || use === undefined ? "not-on-file" : { label, use },
+      lawns: zones.filter(({ zoneId }) => zoneIds.includes(zoneId)).map(wholeLawn),
+    };
+  });
+}
+
+function wholeLawn({ zoneId, letter, name, area }: ZoneRow): TreatedLawn {
+  const whole = fromAmount("area", area);
+  return { zoneId, letter, name, lawnArea: whole, keptClear: fromAmount("area", 0n), treatedArea: whole };
+}

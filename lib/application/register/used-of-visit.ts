@@ -1,0 +1,99 @@
+import { type Finding } from "#domain/foundation/finding";
+import { accept, type Outcome } from "#domain/foundation/outcome";
+import { fillsAtHand } from "#application/register/fill-at-hand";
+import { type AtHand, type DrawOfFill, type FillAtHand, type MixEntered, type ReallyUsed, reallyUsed, usedAsTyped, type UsedOfMix } from "#application/register/really-used";
+import { linesOf, type Mix, type RecordPlan, type RecordTreatment } from "#application/register/record-plan";
+import { badField, type UseCaseRefusal } from "#application/refusal";
+import { type LotOfProductAt, lotsAt } from "#application/stock/lots-at";
+import { locationOfVehicle, singularLocation } from "#application/stock/stock-locations";
+import { type VisitRow } from "#application/visits/visit-rows";
+import { type Work } from "#application/use-case";
+
+/** What a visit really used, from which lots and which fills. */
+export interface UsedOfVisit {
+  readonly used: readonly ReallyUsed[];
+  /** One for each fill that was drawn from. */
+  readonly draws: readonly (DrawOfFill & { readonly isMeasured: boolean })[];
+  readonly findings: readonly Finding[];
+  readonly lotNumbers: ReadonlyMap<string, string>;
+}
+
+/** What is asked of once in the form: a mix, or a product that has none. */
+type Asked = { readonly key: string; readonly lawns: Mix["lawns"] | RecordTreatment["lawns"] } & ({ readonly mix: Mix } | { readonly treatment: RecordTreatment });
+
+function askedOf({ mixes, treatments }: RecordPlan): readonly Asked[] {
+  const mixed = new Set(mixes.flatMap(linesOf));
+  const without = treatments.filter(({ line }) => !mixed.has(line));
+  return [
+    ...mixes.map((mix) => ({ key: String(linesOf(mix)[0]), lawns: mix.lawns, mix })),
+    ...without.map((treatment) => ({ key: String(treatment.line), lawns: treatment.lawns, treatment })),
+  ];
+}
+
+/**
+ * Turns what a form said of each mix into product, lot by lot. What one mix has taken is gone for the next, from bags and
+ * from fills alike. Refused where nothing was said of a mix, where its words are no amount, and for an unknown fill.
+ */
+export async function usedOfVisit(
+  work: Work,
+  entered: Readonly<Record<string, MixEntered>>,
+  reached: ReadonlySet<string>,
+  visit: VisitRow,
+  plan: RecordPlan,
+): Promise<Outcome<UsedOfVisit, UseCaseRefusal>> {
+  const truck = visit.stop === null ? undefined : await locationOfVehicle(work, visit.stop.vehicleId);
+  const places = [...(truck === undefined ? [] : [truck]), await singularLocation(work, "shop")];
+  let lots = await lotsAt(work, places, [...new Set(plan.treatments.map(({ productId }) => productId))]);
+  const asked = askedOf(plan).filter(({ lawns }) => lawns.some(({ zoneId }) => reached.has(zoneId)));
+  const fills = new Map(await fillsAtHand(work, [...new Set(asked.flatMap(({ key }) => entered[key]?.fillId ?? []))]));
+  const lotNumbers = new Map([...lots.map(({ lotId, number }) => [lotId, number] as const), ...[...fills.values()].flatMap(({ numberOfLot }) => [...numberOfLot])]);
+  const answers: UsedOfMix[] = [];
+  for (const one of asked) {
+    const said = entered[one.key];
+    if (said === undefined) return badField(`mixes.${one.key}.measuredBy`, "Say how much was put down, or that it was as planned and not measured.");
+    const fill = said.fillId === null ? undefined : fills.get(said.fillId);
+    if (said.fillId !== null && fill === undefined) return badField(`mixes.${one.key}.fillId`, "This fill is not on file. Choose another.");
+    const at: AtHand = { fill, treatmentOf: (line) => treatmentOf(plan, line), lotsOf: (productId) => placeByPlace(lots, places, productId) };
+    const answer = "mix" in one ? reallyUsed(one.mix, said, reached, at) : usedAsTyped(one.treatment, said, reached, at);
+    if (!answer.ok) return answer;
+    answers.push(answer.value);
+    lots = lessTaken(lots, answer.value);
+    if (answer.value.draw !== null) fills.set(answer.value.draw.fill.fillId, lessDrawn(answer.value.draw));
+  }
+  const findings = answers.flatMap((answer) => answer.findings);
+  return accept({ used: answers.flatMap(({ used }) => used), draws: drawsByFill(answers), findings, lotNumbers });
+}
+
+function treatmentOf({ treatments }: RecordPlan, line: number): RecordTreatment {
+  const treatment = treatments.find((one) => one.line === line);
+  if (treatment === undefined) throw new Error(`treatment ${String(line)} of a record is one that was planned`);
+  return treatment;
+}
+
+function placeByPlace(lots: readonly LotOfProductAt[], places: readonly string[], productId: string): readonly (readonly LotOfProductAt[])[] {
+  return places.map((place) => lots.filter((lot) => lot.productId === productId && lot.stockLocationId === place));
+}
+
+function lessTaken(lots: readonly LotOfProductAt[], { used }: UsedOfMix): readonly LotOfProductAt[] {
+  const taken = used.flatMap((one) => one.lots);
+  return lots.map((lot) => {
+    const own = taken.filter(({ lotId, from }) => lotId === lot.lotId && from === lot.stockLocationId);
+    return { ...lot, amount: own.reduce((left, { amount }) => left - amount, lot.amount) };
+  });
+}
+
+function lessDrawn({ fill, sprayed }: DrawOfFill): FillAtHand {
+  return { ...fill, drawn: { dimension: "volume", amount: fill.drawn.amount + sprayed.amount } };
+}
+
+function drawsByFill(answers: readonly UsedOfMix[]): UsedOfVisit["draws"] {
+  const draws = new Map<string, UsedOfVisit["draws"][number]>();
+  for (const { draw, used } of answers) {
+    if (draw === null || draw.sprayed.amount === 0n) continue;
+    const before = draws.get(draw.fill.fillId);
+    const isMeasured = used.every(({ measuredBy }) => measuredBy === "meter") && before?.isMeasured !== false;
+    const amount = draw.sprayed.amount + (before?.sprayed.amount ?? 0n);
+    draws.set(draw.fill.fillId, { fill: draw.fill, sprayed: { dimension: "volume", amount }, isMeasured });
+  }
+  return [...draws.values()];
+}

@@ -1,0 +1,175 @@
+import { type Finding } from "#domain/foundation/finding";
+import { canonicalAmountOf } from "#domain/quantities/exact-quantity";
+import { formatQuantity, formatQuantityIn } from "#domain/quantities/format-quantity";
+import { formatRate } from "#domain/quantities/format-rate";
+import { of, type Quantity } from "#domain/quantities/quantity";
+import { type LabelFacts } from "#domain/label/label-facts";
+import { type AftercareTimeline } from "#domain/mixing/aftercare";
+import { type AftercareStep } from "#domain/mixing/aftercare-step";
+import { type NutrientMasses, per1000SqFt } from "#domain/mixing/delivered";
+import { type MixTicket, neededOf } from "#domain/mixing/mix-ticket";
+import { type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
+import { packOf } from "#domain/rules/packs-on-file";
+import { loadsOnPaper, settingWords, stepsOnPaper } from "#domain/papers/loads-on-paper";
+import { type AftercareLine, type MixTicketPaper, type NutrientLine, type TicketLawn, type TicketProduct } from "#domain/papers/mix-ticket-paper";
+import { answeredLine, findingLine, NOT_RECORDED, type PaperField, type PaperFinding, type PaperFrame, type PaperValue, said } from "#domain/papers/paper";
+
+/** An answer that a license holder gave to a hold of law, as papers print it after the hold. */
+export interface AnswerOnPaper {
+  readonly rule: string;
+  /** "Answered by Dana Quill, license IN C-1, April 13: the neighbor was told." */
+  readonly words: string;
+}
+
+/** An issued mix ticket with what its paper needs besides. */
+export interface TicketToPrint {
+  readonly frame: PaperFrame;
+  readonly address: string;
+  readonly customer: string;
+  readonly question: TicketQuestion;
+  readonly ticket: MixTicket;
+  readonly findings: readonly Finding[];
+  readonly answers: readonly AnswerOnPaper[];
+  readonly aftercare: readonly { readonly lawnNames: readonly string[]; readonly timeline: AftercareTimeline }[];
+  /** "IN C-1, certified applicator"; null where none on file stands. */
+  readonly license: string | null;
+  /** Null where the visit is on no truck's day. */
+  readonly truck: string | null;
+  /** Of each product the lot that is taken next; a product without one has none on hand. */
+  readonly lotOfProduct: ReadonlyMap<string, string>;
+}
+
+/** A mix ticket on paper: what it said when it was issued, in words, with nothing computed anew. */
+export function ticketOnPaper(print: TicketToPrint): MixTicketPaper {
+  const { frame, address, customer, question, ticket, aftercare } = print;
+  return {
+    frame,
+    address,
+    customer,
+    visit: visitFields(print),
+    products: question.treatments.map((treatment) => productOf(treatment, ticket, print.lotOfProduct)),
+    lawns: lawnsOf(ticket, question),
+    loads: loadsOnPaper(ticket.mixes),
+    mixing: stepsOnPaper(ticket.mixes),
+    nutrients: nutrientsOf(ticket, question),
+    findings: findingsOnPaper(print.findings, print.answers),
+    aftercare: aftercare.flatMap((group) => aftercareOf(group, aftercare.length > 1)),
+    calibration: calibrationFields(ticket, question),
+  };
+}
+
+/** Findings as lines, a hold of law that was answered with its answer. What only says that all is well is left out. */
+export function findingsOnPaper(findings: readonly Finding[], answers: readonly AnswerOnPaper[]): readonly PaperFinding[] {
+  return findings
+    .filter(({ rule }) => rule !== "calibration-current")
+    .map((finding) => {
+      const answer = finding.level === "hold" && finding.answerableBy === "license-holder" ? answers.find(({ rule }) => rule === finding.rule) : undefined;
+      return answer === undefined ? findingLine(finding) : answeredLine(finding, answer.words);
+    });
+}
+
+function visitFields({ question, license, truck }: TicketToPrint): readonly PaperField[] {
+  const targets = question.treatments.flatMap(({ use, reason }) => (use.targets.length === 0 ? [reason] : use.targets));
+  return [
+    { label: "Applicator", value: said(question.applicator.name) },
+    { label: "License", value: license === null ? { kind: "does-not-apply", because: "none on file that stands" } : said(license) },
+    { label: "Truck", value: truck === null ? { kind: "does-not-apply", because: "on no truck’s day" } : said(truck) },
+    { label: "Target or purpose", value: said([...new Set(targets)].join(", ")) },
+  ];
+}
+
+function registrationOf({ epaRegistrationNumber, analysis }: LabelFacts): PaperValue {
+  if (epaRegistrationNumber === "unknown") return NOT_RECORDED;
+  if (epaRegistrationNumber !== "none") return said(epaRegistrationNumber.number);
+  return { kind: "does-not-apply", because: analysis === "none" || analysis === "unknown" ? "not registered" : "a fertilizer, not registered" };
+}
+
+function productOf({ line, productId, label, rateText }: TicketTreatment, ticket: MixTicket, lots: TicketToPrint["lotOfProduct"]): TicketProduct {
+  const amounts = neededOf(ticket.mixes).filter((needed) => needed.line === line);
+  const lot = lots.get(productId);
+  return {
+    name: label.productName,
+    registration: registrationOf(label),
+    lot: lot === undefined ? "none on hand" : `${lot} (taken next)`,
+    rate: rateText,
+    total: amounts.map(({ amount }) => formatQuantity(amount, "us")).join(" and ") || "none",
+  };
+}
+
+/** One row for each lawn of each mix, with nothing under products of other mixes. */
+function lawnsOf({ mixes }: MixTicket, { treatments }: TicketQuestion): readonly TicketLawn[] {
+  return mixes.flatMap((mix): readonly TicketLawn[] => {
+    const row = (name: string, treatedArea: Quantity<"area">, words: string, amountOf: (line: number) => string | undefined): TicketLawn => ({
+      name,
+      treatedArea: formatQuantity(treatedArea, "us"),
+      mix: words,
+      amounts: treatments.map(({ line }) => amountOf(line) ?? "–"),
+    });
+    if (mix.kind === "granular") {
+      return mix.lawns.map(({ name, treatedArea, amount }) => row(name, treatedArea, "dry", (line) => (line === mix.line ? formatQuantity(amount, "us") : undefined)));
+    }
+    return mix.lawns.map(({ name, treatedArea, finished, products }) =>
+      row(name, treatedArea, formatQuantity(finished, "us"), (line) => {
+        const product = products.find((one) => one.line === line);
+        return product === undefined ? undefined : formatQuantity(product.amount, "us");
+      }),
+    );
+  });
+}
+
+const NUTRIENTS = [
+  { name: "Nitrogen", of: ({ nitrogen }: NutrientMasses) => nitrogen },
+  { name: "Phosphate", of: ({ phosphate }: NutrientMasses) => phosphate },
+  { name: "Potash", of: ({ potash }: NutrientMasses) => potash },
+  { name: "Iron", of: ({ iron }: NutrientMasses) => iron },
+] as const;
+
+/** What each lawn gets for 1,000 sq ft, of the smallest ground that a mix leaves: never said as less than is there. */
+function nutrientsOf({ delivered, mixes }: MixTicket, { state, lawns }: TicketQuestion): readonly NutrientLine[] {
+  const cap = packOf(state)?.facts["nitrogen-per-application"];
+  return delivered.flatMap(({ zoneId, name, nutrients }) => {
+    const treated = mixes.flatMap((mix) => mix.lawns.filter((lawn) => lawn.zoneId === zoneId).map(({ treatedArea }) => treatedArea)).filter(({ amount }) => amount > 0n);
+    const whole = lawns.find((lawn) => lawn.zoneId === zoneId)?.area;
+    const ground = treated.reduce((least, area) => (least === undefined || area.amount < least.amount ? area : least), treated[0] ?? whole);
+    if (ground === undefined) return [];
+    return NUTRIENTS.flatMap(({ name: nutrient, of: massIn }): readonly NutrientLine[] => {
+      const mass = massIn(nutrients);
+      if (mass === "not-stated" || canonicalAmountOf(mass).numerator === 0n) return [];
+      const limit = nutrient !== "Nitrogen" ? "–" : cap?.onFile === true ? `${cap.value.poundsPer1000SqFt} lb an application, ${cap.citation}` : "none on file";
+      return [{ lawn: name, nutrient, delivered: `${formatQuantityIn(per1000SqFt(mass, ground, of("sq ft", 1000n)), "lb")} per 1,000 sq ft`, limit }];
+    });
+  });
+}
+
+function aftercareOf({ lawnNames, timeline }: TicketToPrint["aftercare"][number], areSeveral: boolean): readonly AftercareLine[] {
+  const on = areSeveral ? ` (${lawnNames.join(", ")})` : "";
+  const steps = timeline.steps.map((step) => ({ when: whenOf(step), what: `${step.words}${on}`, because: becauseOf(step) }));
+  if (timeline.secondLook === null) return steps;
+  return [...steps, { when: "Second look", what: `${timeline.secondLook.words}${on}`, because: "the program" }];
+}
+
+function whenOf({ kind, startsAtWords, endsAtWords }: AftercareStep): string {
+  return kind === "may-not" ? `Until ${endsAtWords}` : `From ${startsAtWords}, by ${endsAtWords}`;
+}
+
+function becauseOf({ reasons }: AftercareStep): string {
+  return [...new Set(reasons.map(({ productName, source }) => `${productName}: ${source}`))].join("; ");
+}
+
+function calibrationFields({ mixes }: MixTicket, { treatments }: TicketQuestion): readonly PaperField[] {
+  return mixes.flatMap((mix): readonly PaperField[] => {
+    if (mix.kind === "spray") {
+      return [
+        { label: "Equipment", value: said(mix.gearName) },
+        { label: "Output", value: said(formatRate(mix.carrier.rate, "us")) },
+        { label: "Measured", value: said(mix.carrier.words) },
+      ];
+    }
+    const treatment = treatments.find(({ line }) => line === mix.line);
+    return [
+      { label: "Equipment", value: said(mix.gearName) },
+      { label: "Setting", value: said(`${settingWords(mix)} for ${treatment?.label.productName ?? mix.productName}`) },
+      { label: "Measured", value: mix.setting === "not-calibrated" ? { kind: "not-taken" } : said(mix.setting.words) },
+    ];
+  });
+}

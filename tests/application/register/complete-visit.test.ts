@@ -1,0 +1,314 @@
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { recordFill } from "#application/fills/record-fill";
+import { changePerson } from "#application/people/change-person";
+import { productUseKey } from "#application/programs/treatment-fields.schema";
+import { completeVisit } from "#application/register/complete-visit";
+import { readRecord } from "#application/register/read-record";
+import { answerHold } from "#application/visits/answer-hold";
+import { issueMixTicket } from "#application/visits/issue-mix-ticket";
+import { readVisit } from "#application/visits/read-visit";
+import { of } from "#domain/quantities/quantity";
+import { addLicense } from "#application/people/add-license";
+import { licenseForm } from "../../support/attempts";
+import { aCompany, aMember, aPerson, type TestCompany, type TestMember, trailOf, valueOf } from "../../support/crew";
+import {
+  aCrewDay, aFedVisit, aGround, aRecord, aSharedFill, aVisitUnderHold, aVisitWith, completeForm, type CrewDay, feedAndIron, fillForm, type Ground, preventer,
+} from "../../support/crew-day";
+import { openHouse, type TestHouse } from "../../support/house";
+import { aFeed, aLiquid, balancesOf } from "../../support/shed";
+
+let house: TestHouse;
+let company: TestCompany;
+let day: CrewDay;
+beforeAll(async () => {
+  house = await openHouse();
+  company = await aCompany(house);
+  day = await aCrewDay(house, company);
+});
+afterAll(() => house.close());
+
+type Change = Parameters<typeof completeForm>[3];
+type Visit = Ground & { readonly visitId: string };
+
+/** What every plan of this day says of state and property; a record's own findings stand beside them. */
+const OF_EVERY_PLAN = new Set(["nutrient-law-not-on-file", "mowing-day-missing", "watering-hours-not-on-file", "stains", "hold-up"]);
+
+/** Writes a record and reads what stands in it, without the findings that every plan has. */
+async function contentOf(visit: Visit, change?: Change, member: TestMember = company.owner) {
+  const { registerEntryId } = await aRecord(house, member, visit, change);
+  const { content } = valueOf(await readRecord(house, company.owner.key, { registerEntryId })).record;
+  return { ...content, findings: content.findings.filter(({ rule }) => !OF_EVERY_PLAN.has(rule)) };
+}
+
+async function rulesOf(visit: Visit, change?: Change, member?: TestMember) {
+  const { findings } = await contentOf(visit, change, member);
+  return findings.map(({ rule }) => rule);
+}
+
+/** Writes the first task of a visit a second time, for another lawn. */
+async function alsoOn(visitId: string, zoneId: string): Promise<void> {
+  const columns = "product_id, label_use, rate_basis, rate_amount, rate_per, rate_text, reason, equipment_id";
+  await house.ask(`insert into visit_task (company_id, visit_id, line, kind, ${columns}) select company_id, visit_id, 2, kind, ${columns} from visit_task where visit_id = $1`, [visitId]);
+  await house.ask("insert into visit_task_zone (company_id, visit_id, line, zone_id) select company_id, visit_id, 2, $2 from visit_task where visit_id = $1 and line = 2", [visitId, zoneId]);
+}
+
+const pounds = (value: string) => of("lb", value).amount.toString();
+const owed = (value: string) => `-${pounds(value)}`;
+
+describe("what happened", () => {
+  test("is written whole: amounts, lots, weather, license, and the visit is done with one deed", async () => {
+    const visit = await aFedVisit(house, company, day);
+    valueOf(await issueMixTicket(house, company.owner.key, { visitId: visit.visitId }));
+    const content = await contentOf(visit);
+    expect(content.weather).toEqual({ kind: "taken", temperatureF: 61, windMph: 4, windFrom: "SW", instrument: "Hand-held meter" });
+    expect(content.applicator.license).toMatchObject({ state: "IN", kind: "certified-applicator" });
+    expect(content.lawns.map(({ name, outcome }) => [name, outcome])).toEqual([["Front", "done"], ["Back", "done"]]);
+    const [feed, iron] = content.treatments;
+    expect(feed?.total).toEqual({ dimension: "mass", amount: pounds("16"), words: "16 lb" });
+    expect(feed?.lots.map(({ number }) => number)).toEqual(["GM-1"]);
+    expect(feed?.lawns.map(({ lawnName, amount }) => [lawnName, amount.words])).toEqual([["Front", "6 lb"], ["Back", "10 lb"]]);
+    expect(iron?.lots.map(({ number }) => number)).toEqual(["IR-1"]);
+    expect(content.visit.mixTicketNumber).toBe(1);
+    expect(content.findings).toEqual([]);
+    expect(await house.ask("select state from visit where visit_id = $1", [visit.visitId])).toEqual([{ state: "done" }]);
+    expect((await trailOf(house, company.companyId)).at(-1)).toMatchObject({ deed: "record-written", subject_id: visit.visitId });
+  });
+
+  test("plans the second look three days later on the lawns that were done", async () => {
+    const visit = await aFedVisit(house, company, day);
+    const { secondLookId } = await aRecord(house, company.owner, visit, { lawns: { [visit.frontId]: "done", [visit.backId]: "not-done" } });
+    const look = valueOf(await readVisit(house, company.owner.key, { visitId: secondLookId ?? "" })).visit;
+    expect(look).toMatchObject({ opensOn: "2026-04-17", closesOn: "2026-04-18", looksAgainAtId: visit.visitId, treatments: [], looks: [{ zoneIds: [visit.frontId] }] });
+  });
+
+  test("as planned counts only the lawns that were reached", async () => {
+    const visit = await aFedVisit(house, company, day);
+    const content = await contentOf(visit, { startedAt: "0:10", endedAt: "0:30", lawns: { [visit.frontId]: "done", [visit.backId]: "not-done" } });
+    expect(content.treatments.map(({ total }) => total.words)).toEqual(["6 lb", "3.56 fl oz"]);
+    expect(content.treatments.map(({ lawns }) => lawns.map(({ lawnName }) => lawnName))).toEqual([["Front"], ["Front"]]);
+    expect(content.findings.map(({ rule }) => rule)).toEqual([]);
+    expect(await house.ask("select state from visit where visit_id = $1", [visit.visitId])).toEqual([{ state: "part-done" }]);
+  });
+
+  test("bags, pounds and gallons are taken as they were measured", async () => {
+    const visit = await aFedVisit(house, company, day);
+    const content = await contentOf(visit, { mixes: { "1": { measuredBy: "bags", amount: "\u00BC bag" }, "2": { measuredBy: "meter", amount: "12.8" } } });
+    expect(content.treatments.map(({ total }) => total.words)).toEqual(["12\u00BD lb", "9\u00BD fl oz"]);
+    const weighed = await contentOf(await aFedVisit(house, company, day), { mixes: { "1": { measuredBy: "weight", amount: "15.25" }, "2": { measuredBy: "meter", amount: "12.8 gal" } } });
+    expect(weighed.treatments.map(({ measuredBy }) => measuredBy)).toEqual(["weight", "meter"]);
+  });
+});
+
+describe("the truth is recorded with its finding", () => {
+  test("an expired license, a person who left, and a technician without a supervisor", async () => {
+    const leaver = await aPerson(house, company, "Quinn Moss");
+    valueOf(await addLicense(house, company.owner.key, { ...licenseForm(leaver), issuedOn: "2024-01-02", expiresOn: "2026-04-13" }));
+    valueOf(await changePerson(house, company.owner.key, { personId: leaver, version: 1, name: "Quinn Moss", phone: "", leftOn: "2026-04-01" }));
+    const content = await contentOf(await aFedVisit(house, company, day), { applicatorId: leaver });
+    expect(content.applicator).toMatchObject({ name: "Quinn Moss", license: null });
+    expect(content.findings.map(({ what }) => what)).toEqual(["Quinn Moss had no license on file that stood on that day."]);
+    const technician = await aMember(house, company, "technician", "Sal Reed");
+    valueOf(await addLicense(house, company.owner.key, licenseForm(technician.personId)));
+    expect(await rulesOf(await aFedVisit(house, company, day), {}, technician)).toEqual(["supervisor-missing"]);
+    expect(await rulesOf(await aFedVisit(house, company, day), { supervisorId: company.owner.personId, startedAt: "7:00", endedAt: "7:40" }, technician)).toEqual([]);
+    expect(await rulesOf(await aFedVisit(house, company, day), { supervisorId: leaver, startedAt: "6:00", endedAt: "6:40" }, technician)).toEqual(["supervisor-without-license"]);
+  });
+
+  test("weather that nobody took, and weather of which a part was read", async () => {
+    const quiet = { startedAt: "5:00", endedAt: "5:30" };
+    const none = await contentOf(await aFedVisit(house, company, day), { ...quiet, temperatureF: "", windMph: "", windFrom: "", instrument: "" });
+    expect(none.weather).toEqual({ kind: "not-taken" });
+    expect(none.findings.map(({ rule, figure }) => [rule, figure])).toEqual([["weather-not-taken", "Nothing was read."]]);
+    const part = await contentOf(await aFedVisit(house, company, day), { startedAt: "4:00", endedAt: "4:30", windMph: "" });
+    expect(part.findings.map(({ figure }) => figure)).toEqual(["Only this was read: 61 \u00B0F, from SW (Hand-held meter)."]);
+  });
+
+  test("a part of the lawns, above the label, faster than anybody walks, late, and at two places at once", async () => {
+    const other = await aMember(house, company, "applicator", "Kit Lane");
+    valueOf(await addLicense(house, company.owner.key, { ...licenseForm(other.personId), kind: "certified-applicator" }));
+    const visit = await aFedVisit(house, company, day);
+    const lawns = { [visit.frontId]: "done", [visit.backId]: "part" } as const;
+    expect(await rulesOf(visit, { lawns }, other)).toEqual(["part-of-a-lawn"]);
+    const above = await contentOf(await aFedVisit(house, company, day), { startedAt: "7:00", endedAt: "7:02", mixes: { "1": { measuredBy: "weight", amount: "40 lb" }, "2": { measuredBy: "as-planned-not-measured" } } }, other);
+    expect(above.findings.map(({ rule }) => rule)).toEqual(["put-down-above-label", "put-down-above-label", "very-fast"]);
+    expect(await rulesOf(await aFedVisit(house, company, day), { doneOn: "2026-04-12" }, other)).toEqual(["entered-late"]);
+    expect(await rulesOf(await aFedVisit(house, company, day), { startedAt: "8:30", endedAt: "8:50" }, other)).toEqual(["elsewhere-at-that-time"]);
+  });
+
+  test("more used than the books have is taken off the books all the same and asks for a count", async () => {
+    const apart = await aCompany(house, "Small Stock Turf");
+    const own = await aCrewDay(house, apart);
+    const visit = await aFedVisit(house, apart, own);
+    const { registerEntryId } = await aRecord(house, apart.owner, visit, { mixes: { "1": { measuredBy: "weight", amount: "900 lb" }, "2": { measuredBy: "as-planned-not-measured" } } });
+    const { content } = valueOf(await readRecord(house, apart.owner.key, { registerEntryId })).record;
+    expect(content.findings.map(({ rule }) => rule)).toContain("count-it");
+    expect(await balancesOf(house, own.feedId)).toEqual({ lawn: pounds("900"), shop: owed("50"), supplier: owed("850"), truck: "0" });
+  });
+
+  test("holds that stand on the plan, and why a license holder said that they don't apply", async () => {
+    const visit = await aVisitUnderHold(house, company, day);
+    valueOf(await answerHold(house, company.owner.key, { visitId: visit.visitId, rule: visit.rule, licenseId: day.illinoisLicenseId, reason: "The test is in the mail." }));
+    const onOneLawn = { lawns: { [visit.frontId]: "done" }, mixes: { "1": { measuredBy: "weight", amount: "6 lb" } } } as const;
+    const content = await contentOf(visit, onOneLawn);
+    expect(content.findings.map(({ level, rule }) => `${level} ${rule}`)).toContain("hold phosphorus-without-need");
+    expect(content.holdAnswers).toMatchObject([{ rule: "phosphorus-without-need", reason: "The test is in the mail.", by: company.owner.name }]);
+  });
+
+  test("a look without products has the names of its lawns, and a look at no lawn is written too", async () => {
+    const ground = await aGround(house, company);
+    const visitId = await aVisitWith(house, company, ground, { "0": { productUse: "look", rate: "", reason: "grubs", lawns: { [ground.frontId]: "yes" } } });
+    const content = await contentOf({ ...ground, visitId }, { lawns: { [ground.frontId]: "done" }, mixes: {} });
+    expect(content).toMatchObject({ lawns: [{ name: "Front", grasses: ["Kentucky bluegrass", "perennial ryegrass"] }], treatments: [] });
+    const nowhere = await aVisitWith(house, company, ground, { "0": { productUse: "look", rate: "", reason: "the gate", lawns: { [ground.frontId]: "yes" } } });
+    await house.ask("delete from visit_task_zone where visit_id = $1", [nowhere]);
+    expect(await contentOf({ ...ground, visitId: nowhere }, { lawns: {}, mixes: {} })).toMatchObject({ lawns: [], treatments: [] });
+  });
+
+  test("work that went past midnight", async () => {
+    const visit = await aFedVisit(house, company, day);
+    const content = await contentOf(visit, { doneOn: "2026-04-13", startedAt: "23:40", endedAt: "0:25", endedOn: "2026-04-14" });
+    expect([content.startedAt, content.endedAt]).toEqual(["2026-04-14T03:40:00.000Z", "2026-04-14T04:25:00.000Z"]);
+  });
+});
+
+describe("without a mix ticket to work out", () => {
+  /** A visit with a product whose label nobody has entered, written straight into the plan. */
+  async function unlabeled(counted: "mass" | "volume") {
+    const productId = counted === "mass" ? await aFeed(house, company) : await aLiquid(house, company);
+    const ground = await aGround(house, company);
+    const visitId = await aVisitWith(house, company, { ...ground, routeDayId: day.routeDayId }, feedAndIron(day, ground));
+    const line = counted === "mass" ? 1 : 2;
+    await house.ask("update visit_task set product_id = $1 where visit_id = $2 and line = $3", [productId, visitId, line]);
+    return { ...ground, visitId, productId, line };
+  }
+  const asPlanned = { measuredBy: "as-planned-not-measured" } as const;
+
+  test("amounts are written as they were typed, and the other product as its mix has it", async () => {
+    const visit = await unlabeled("mass");
+    const content = await contentOf(visit, { mixes: { "1": { measuredBy: "weight", amount: "15 lb" }, "2": asPlanned } });
+    const typed = content.treatments.find(({ line }) => line === 1);
+    expect(typed).toMatchObject({ productId: visit.productId, total: { words: "15 lb" }, formulation: "not on file", measuredBy: "weight", lots: [] });
+    expect(typed?.lawns.map(({ amount }) => amount.words)).toEqual(["5.63 lb", "9.38 lb"]);
+    expect(content.treatments.find(({ line }) => line === 2)?.lots).toHaveLength(1);
+    expect(content.findings.map(({ rule }) => rule)).toEqual(expect.arrayContaining(["label-not-entered", "mix-not-worked-out", "count-it"]));
+  });
+
+  test("as planned is the planned rate on the ground; gallons of a fill count too; what was not said is asked for", async () => {
+    const planned = await contentOf(await unlabeled("volume"), { mixes: { "1": asPlanned, "2": asPlanned } });
+    expect(planned.treatments.find(({ line }) => line === 2)?.total).toMatchObject({ words: "9.6 fl oz" });
+    const visit = await unlabeled("volume");
+    const { fillId } = valueOf(await recordFill(house, company.owner.key, fillForm(house, day, [visit.visitId])));
+    const gallons = await contentOf(visit, { mixes: { "1": asPlanned, "2": { measuredBy: "meter", amount: "10 gal", fillId } } });
+    expect(gallons.treatments.find(({ line }) => line === 2)?.fill?.sprayed.words).toBe("10 gal");
+    const open = await unlabeled("mass");
+    expect(await completeVisit(house, company.owner.key, completeForm(house, company.owner.personId, open, { mixes: { "2": asPlanned } }))).toMatchObject({
+      ok: false, refusal: { kind: "bad-input", fields: { "mixes.1.measuredBy": "Say how much was put down, or that it was as planned and not measured." } },
+    });
+  });
+
+  test("a lawn that was taken off the plan since keeps nothing from being written", async () => {
+    const visit = await aFedVisit(house, company, day);
+    await house.ask("update zone set removed_at = now() where zone_id = $1", [visit.backId]);
+    const content = await contentOf(visit, { mixes: { "1": { measuredBy: "bags", amount: "1/4" }, "2": { measuredBy: "meter", amount: "9.6 fl oz" } } });
+    expect(content.treatments.map(({ total }) => total.words)).toEqual(["12\u00BD lb", "9.6 fl oz"]);
+    expect(content.lawns.map(({ name }) => name)).toEqual(["Front", "Back"]);
+  });
+});
+
+describe("fills", () => {
+  test("three visits share one fill: their draws add up and the last canonical unit leaves the tank", async () => {
+    const apart = await aCompany(house, "Shared Fill Turf");
+    const own = await aCrewDay(house, apart);
+    const { visits, fillId } = await aSharedFill(house, apart, own);
+    const [first, second, third] = visits;
+    for (const [visit, gallons, hours] of [[first, "13.3 gal", "5"], [second, "13.4 gal", "6"], [third, "13.3 gal", "7"]] as const) {
+      if (visit === undefined) throw new Error("three visits share the fill");
+      await aRecord(house, apart.owner, visit, { startedAt: `${hours}:00`, endedAt: `${hours}:30`, mixes: { "1": { measuredBy: "as-planned-not-measured" }, "2": { measuredBy: "meter", amount: gallons, fillId } } });
+    }
+    expect((await balancesOf(house, own.ironId))["tank"]).toBe("0");
+    expect(await house.ask("select count(*)::int as draws, sum(volume)::text as volume, bool_and(is_measured) as measured from fill_draw where fill_id = $1", [fillId])).toEqual([
+      { draws: 3, volume: of("gal", "40").amount.toString(), measured: true },
+    ]);
+  });
+
+  test("more sprayed than filled takes what was left and says so", async () => {
+    const visit = await aFedVisit(house, company, day);
+    const { fillId } = valueOf(await recordFill(house, company.owner.key, fillForm(house, day, [visit.visitId], { finished: "10 gal", products: { [day.ironId]: "8 fl oz" } })));
+    const content = await contentOf(visit, { startedAt: "3:00", endedAt: "3:30", mixes: { "1": { measuredBy: "as-planned-not-measured" }, "2": { measuredBy: "meter", amount: "12 gal", fillId } } });
+    expect(content.treatments.find(({ line }) => line === 2)?.total.words).toBe("8 fl oz");
+    expect(content.findings.map(({ rule }) => rule)).toEqual(["more-sprayed-than-filled"]);
+  });
+
+  test("two tanks of one visit out of one fill are one draw, and each product names the fill", async () => {
+    const ground = await aGround(house, company);
+    const iron = { productUse: productUseKey(day.ironId, "Foliar iron"), rate: "1.5 fl oz/1,000 sq ft", reason: "color", lawns: { [ground.frontId]: "yes" } };
+    const visitId = await aVisitWith(house, company, { ...ground, routeDayId: day.routeDayId }, { "0": iron });
+    await alsoOn(visitId, ground.backId);
+    const { fillId } = valueOf(await recordFill(house, company.owner.key, fillForm(house, day, [visitId], { finished: "12 gal", products: { [day.ironId]: "9 fl oz" } })));
+    const gallons = (amount: string) => ({ measuredBy: "meter", amount, fillId }) as const;
+    const content = await contentOf({ ...ground, visitId }, { startedAt: "2:00", endedAt: "2:30", mixes: { "1": gallons("5 gal"), "2": gallons("8 gal") } });
+    expect(content.treatments.map(({ total, fill }) => [total.words, fill?.fillId])).toEqual([["3\u00BE fl oz", fillId], ["5\u00BC fl oz", fillId]]);
+    expect(content.findings.map(({ rule }) => rule)).toEqual(["more-sprayed-than-filled"]);
+    expect(await house.ask("select volume::text from fill_draw where fill_id = $1", [fillId])).toEqual([{ volume: of("gal", "13").amount.toString() }]);
+  });
+});
+
+test("two lines of one product take its lots one after the other", async () => {
+  const apart = await aCompany(house, "Two Lines Turf");
+  const own = await aCrewDay(house, apart);
+  const ground = await aGround(house, apart);
+  const feed = { productUse: productUseKey(own.feedId, "Established lawns"), rate: "2.5 lb/1,000 sq ft", reason: "feed", lawns: { [ground.frontId]: "yes" } };
+  const visitId = await aVisitWith(house, apart, { ...ground, routeDayId: own.routeDayId }, { "0": feed });
+  await alsoOn(visitId, ground.backId);
+  const weighed = (amount: string) => ({ measuredBy: "weight", amount }) as const;
+  await aRecord(house, apart.owner, { ...ground, visitId }, { mixes: { "1": weighed("40 lb"), "2": weighed("40 lb") } });
+  expect(await house.ask("select l.number, b.amount::text from stock_balance b join lot l using (company_id, lot_id) join stock_location s using (company_id, stock_location_id) where l.product_id = $1 and s.kind = 'truck' order by 1", [own.feedId])).toEqual([
+    { number: "GM-1", amount: "0" }, { number: "GM-2", amount: pounds("170") },
+  ]);
+});
+
+describe("is refused", () => {
+  const complete = async (visit: Visit, change: Change) => completeVisit(house, company.owner.key, completeForm(house, company.owner.personId, visit, change));
+
+  test("only for who, what and when", async () => {
+    const visit = await aFedVisit(house, company, day);
+    const fields = async (change: Change) => {
+      const answer = await complete(visit, change);
+      return !answer.ok && answer.refusal.kind === "bad-input" ? answer.refusal.fields : answer;
+    };
+    expect(await fields({ applicatorId: house.newId() })).toEqual({ applicatorId: "Choose a person of the crew." });
+    expect(await fields({ supervisorId: house.newId() })).toEqual({ supervisorId: "Choose a person of the crew." });
+    expect(await fields({ endedAt: "7:59" })).toEqual({ endedAt: "It ended before it started." });
+    expect(await fields({ endedAt: "9:01" })).toEqual({ endedAt: "This moment has not come yet." });
+    expect(await fields({ lawns: { [visit.frontId]: "done" } })).toEqual({ [`lawns.${visit.backId}`]: "Say how Back came out." });
+    expect(await fields({ lawns: { [visit.frontId]: "not-done", [visit.backId]: "not-done" } })).toEqual({
+      [`lawns.${visit.frontId}`]: "Nothing was done here. Call the visit off instead of writing a record.",
+    });
+    expect(await fields({ mixes: {} })).toEqual({ "mixes.1.measuredBy": "Say how much was put down, or that it was as planned and not measured." });
+    const planned = { measuredBy: "as-planned-not-measured" } as const;
+    expect(await fields({ mixes: { "1": planned, "2": { ...planned, fillId: house.newId() } } })).toEqual({ "mixes.2.fillId": "This fill is not on file. Choose another." });
+  });
+
+  test("for another company's visit, and for a form that was sent for another visit", async () => {
+    const visit = await aFedVisit(house, company, day);
+    const other = await aCompany(house, "Other Turf");
+    expect(await completeVisit(house, other.owner.key, completeForm(house, other.owner.personId, visit))).toMatchObject({ ok: false, refusal: { kind: "not-found" } });
+    const form = completeForm(house, company.owner.personId, visit);
+    const first = valueOf(await completeVisit(house, company.owner.key, form));
+    expect(valueOf(await completeVisit(house, company.owner.key, form))).toEqual(first);
+    const second = await aFedVisit(house, company, day);
+    expect(await completeVisit(house, company.owner.key, { ...completeForm(house, company.owner.personId, second), requestId: form.requestId })).toMatchObject({ ok: false, refusal: { kind: "conflict" } });
+  });
+});
+
+test("the season's limit counts what the register says: the next ticket of the same lawns is held, and no other lawn's", async () => {
+  const ground = await aGround(house, company);
+  const first = { ...ground, visitId: await aVisitWith(house, company, { ...ground, routeDayId: day.routeDayId }, preventer(day, ground, "4 lb/1,000 sq ft")) };
+  await aRecord(house, company.owner, first, { startedAt: "1:00", endedAt: "1:30", mixes: { "1": { measuredBy: "weight", amount: "60 lb" } } });
+  const again = await aVisitWith(house, company, { ...ground, routeDayId: day.routeDayId }, preventer(day, ground));
+  const held = valueOf(await readVisit(house, company.owner.key, { visitId: again })).openHolds.map(({ rule }) => rule);
+  const elsewhere = await aGround(house, company);
+  const free = await aVisitWith(house, company, { ...elsewhere, routeDayId: day.routeDayId }, preventer(day, elsewhere));
+  const open = valueOf(await readVisit(house, company.owner.key, { visitId: free })).openHolds.map(({ rule }) => rule);
+  expect(held.filter((rule) => !open.includes(rule)).toSorted()).toEqual(["season-limit-passed", "season-limit-passed", "too-soon-again", "too-soon-again"]);
+});
