@@ -1,13 +1,18 @@
 import { type Locator, type Page } from "@playwright/test";
 
+/** A label as a whole, with or without the word that it may stay empty. */
+function labelled(label: string): RegExp {
+  return new RegExp(`^${label.replaceAll(/[.*+?^${}()|[\]\\]/g, "\\$&")}( \\(optional\\))?$`);
+}
+
 /** Fills fields by their labels. */
 export async function fill(page: Page | Locator, fields: Readonly<Record<string, string>>): Promise<void> {
-  for (const [label, text] of Object.entries(fields)) await page.getByLabel(label, { exact: true }).fill(text);
+  for (const [label, text] of Object.entries(fields)) await page.getByLabel(labelled(label)).fill(text);
 }
 
 /** Chooses by the words that a person reads. */
 export async function choose(page: Page | Locator, fields: Readonly<Record<string, string>>): Promise<void> {
-  for (const [label, word] of Object.entries(fields)) await page.getByLabel(label, { exact: true }).selectOption({ label: word });
+  for (const [label, word] of Object.entries(fields)) await page.getByLabel(labelled(label)).selectOption({ label: word });
 }
 
 /** Goes to one of the office's places by the bar. */
