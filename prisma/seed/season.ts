@@ -84,7 +84,7 @@ async function callSomeOff({ key, houseDaysAgo, must }: SeasonSeed): Promise<voi
 }
 
 /** A call-back to look, and spot work within the hours that a customer gave. */
-async function planByHand(seed: SeasonSeed, propertyIds: readonly string[], { iron, weeds }: { readonly iron: string; readonly weeds: string }): Promise<void> {
+async function planByHand(seed: SeasonSeed, propertyIds: readonly string[], iron: string): Promise<void> {
   const { key, houseDaysAgo, dayIn, must } = seed;
   const house = houseDaysAgo(1);
   const plan = async (propertyId: string | undefined, name: string, task: { readonly productUse: string; readonly rate: string; readonly reason: string }, hours: readonly [string, string]) => {
@@ -124,5 +124,5 @@ export async function makeSeason(seed: SeasonSeed): Promise<void> {
   const later = servedIds.slice(ON_FROM_THE_START, ON_THE_PROGRAM);
   if (later.length > 0) must(await putOnProgram(houseDaysAgo(JOINED_DAYS_AGO), key, { programId, properties: ticks(later) }));
   await callSomeOff(seed);
-  await planByHand(seed, servedIds, { iron: keyOf("Ironside"), weeds: keyOf("Plainleaf") });
+  await planByHand(seed, servedIds, keyOf("Ironside"));
 }

@@ -5,11 +5,13 @@ import { house } from "#application/house";
 import { may } from "#application/permission";
 import { listStock } from "#application/stock/list-stock";
 import { type VisitOnFile } from "#application/visits/read-visit";
+import { type Role } from "#domain/crew/role";
 import { calendarDateIn, formatLongDate, formatShortDate } from "#domain/foundation/calendar-date";
 import { LinkButton } from "#ui/button";
 import { clockWords } from "../../../ui/drawings/clock-words";
 import { KeyValueList } from "#ui/key-value-list";
 import { PageHead } from "#ui/page-head";
+import { Row } from "#ui/row";
 import { JumpLinks, Section } from "#ui/section";
 import { Stack } from "#ui/stack";
 import { VisitMark } from "#ui/visit-mark";
@@ -63,6 +65,7 @@ export default async function VisitPage(props: VisitPageProps) {
         <Section id="put-down" name={isTreated ? "What to put down" : "What to do"}>
           <Stack gap={5}>
             <LooksOfVisit found={found} />
+            {visit.state === "planned" && record === undefined && <TasksToChange found={found} role={member.role} />}
             {outcome.ok && (
               <>
                 <MixesOfVisit ticket={outcome.value} stock={stock.ok ? stock.value.products : []} />
@@ -89,6 +92,28 @@ export default async function VisitPage(props: VisitPageProps) {
         </Section>
       </Stack>
     </>
+  );
+}
+
+/** Links to change each task, and to call the visit off, for whoever may. */
+function TasksToChange({ found: { visit }, role }: { readonly found: VisitOnFile; readonly role: Role }) {
+  if (!may(role, "visits/change-visit-task")) return null;
+  return (
+    <Row gap="wide">
+      {visit.treatments.map(({ line, rateText, reason }) => (
+        <Link key={line} href={`/visits/${visit.visitId}/change-task/${String(line)}`} prefetch={false}>
+          Change {rateText} for {reason}
+        </Link>
+      ))}
+      {visit.looks.map(({ line, reason }) => (
+        <Link key={line} href={`/visits/${visit.visitId}/change-task/${String(line)}`} prefetch={false}>
+          Change where to look: {reason}
+        </Link>
+      ))}
+      <Link href={`/visits/${visit.visitId}/call-off`} prefetch={false}>
+        Call the visit off
+      </Link>
+    </Row>
   );
 }
 

@@ -1,0 +1,50 @@
+"use client";
+
+import { changeVisitTaskSchema } from "#application/visits/change-visit-task.schema";
+import { FieldGroup } from "#ui/field";
+import { type Choice, SelectField } from "#ui/select-field";
+import { Stack } from "#ui/stack";
+import { TextField } from "#ui/text-field";
+import { ActionForm, useField } from "../../../../../action-form.client";
+import { TickRow } from "../../../../properties/[propertyId]/tick-row.client";
+import { changeTaskAction } from "./action";
+
+interface Props {
+  readonly fixed: Readonly<Record<string, string>>;
+  readonly values: Readonly<Record<string, string>>;
+  /** The label's range, or undefined for a look, which has no rate. */
+  readonly rateHint: string | undefined;
+  readonly lawns: readonly { readonly zoneId: string; readonly words: string }[];
+  readonly gear: readonly Choice[];
+}
+
+function Fields({ rateHint, lawns, gear }: Omit<Props, "fixed" | "values">) {
+  const { error } = useField("lawns");
+  const rate = useField("rate");
+  const equipment = useField("equipmentId");
+  return (
+    <>
+      {rateHint !== undefined && <TextField label="Rate" hint={rateHint} autoComplete="off" {...rate} />}
+      <FieldGroup id="lawns" label="Lawns" error={error}>
+        <Stack gap={2}>
+          {lawns.map(({ zoneId, words }) => (
+            <TickRow key={zoneId} name={`lawns.${zoneId}`}>
+              {words}
+            </TickRow>
+          ))}
+        </Stack>
+      </FieldGroup>
+      {rateHint !== undefined && <SelectField label="Put down with" choices={gear} chooseWords="What the truck has" optional {...equipment} />}
+    </>
+  );
+}
+
+/** Changes the rate, the lawns and the gear of one task of a planned visit. */
+export function ChangeTaskForm({ fixed, values, rateHint, lawns, gear }: Props) {
+  const hidden = rateHint === undefined ? { ...fixed, rate: "", equipmentId: "" } : fixed;
+  return (
+    <ActionForm action={changeTaskAction} schema={changeVisitTaskSchema} fixed={hidden} values={values} submit="Change it" whilePending="Changing">
+      <Fields rateHint={rateHint} lawns={lawns} gear={gear} />
+    </ActionForm>
+  );
+}
