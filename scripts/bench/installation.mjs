@@ -5,8 +5,10 @@ import { readFileSync, statSync } from "node:fs";
 import { join } from "node:path";
 import process from "node:process";
 import { readFrom } from "../launch/child.mjs";
+import { databaseUrl } from "../launch/cluster.mjs";
 import { withConnection } from "../launch/connection.mjs";
 import { findFreePort } from "../launch/ports.mjs";
+import { DATABASE, OWNER_ROLE, WEB_ROLE } from "../launch/roles.mjs";
 import { PROJECT_FOLDER } from "../run-prisma.mjs";
 
 /**
@@ -68,6 +70,20 @@ export async function startInstallation(data, endings) {
   const [, email = "", password = ""] = /Demonstration sign-in: (\S+) +password: (.+)/.exec(output) ?? [];
   const databasePort = Number(/127\.0\.0\.1, port (\d+)/.exec(output)?.[1]);
   return { startSeconds, address: `http://127.0.0.1:${port}`, account: { email, password: password.trim() }, databasePort, end };
+}
+
+/**
+ * Where an installation's database is reached, as the variables by which programs of the product are told.
+ *
+ * @param {string} data the data folder of the installation
+ * @param {Installation} installation
+ */
+export function databaseVariables(data, { databasePort }) {
+  const { owner, web } = JSON.parse(readFileSync(join(data, "secrets.json"), "utf8")).databasePasswords;
+  return {
+    DATABASE_OWNER_URL: databaseUrl(OWNER_ROLE, owner, databasePort, DATABASE),
+    DATABASE_APP_URL: databaseUrl(WEB_ROLE, web, databasePort, DATABASE),
+  };
 }
 
 /**

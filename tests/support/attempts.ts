@@ -59,10 +59,15 @@ import { listStock } from "#application/stock/list-stock";
 import { moveStock } from "#application/stock/move-stock";
 import { receiveDelivery } from "#application/stock/receive-delivery";
 import { type UseCaseName } from "#application/permission";
+import { listFills } from "#application/fills/list-fills";
+import { readPlannedFill } from "#application/fills/read-planned-fill";
 import { recordFill } from "#application/fills/record-fill";
 import { completeVisit } from "#application/register/complete-visit";
+import { listRecordsOfProperty } from "#application/register/list-records-of-property";
 import { listRegister } from "#application/register/list-register";
+import { previewRecord } from "#application/register/preview-record";
 import { readRecord } from "#application/register/read-record";
+import { readRecordPlan } from "#application/register/read-record-plan";
 import { answerHold } from "#application/visits/answer-hold";
 import { issueMixTicket } from "#application/visits/issue-mix-ticket";
 import { readVisit } from "#application/visits/read-visit";
@@ -319,9 +324,17 @@ export const ATTEMPTS: Readonly<Record<UseCaseName, Prepare>> = {
   "visits/plan-visit": async (house, company) =>
     attempt(planVisit, visitForm(house, { ...(await aZone(house, company)), productId: await aLabeledFeed(house, company) })),
   "visits/read-visit-plan": async (house, company) => attempt(readVisitPlan, { visitId: (await aPlannedVisit(house, company)).visitId }),
+  "fills/list-fills": () => attempt(listFills, {}),
+  "fills/read-planned-fill": async (house, company) =>
+    attempt(readPlannedFill, { visitIds: [(await aFedVisit(house, company, await crewDayOf(house, company))).visitId] }),
   "fills/record-fill": async (house, company) => attempt(recordFill, fillForm(house, await crewDayOf(house, company), [])),
   "register/complete-visit": async (house, company, actor = company.owner) =>
     attempt(completeVisit, completeForm(house, actor.personId, await aFedVisit(house, company, await crewDayOf(house, company)))),
+  "register/list-records-of-property": async (house, company) => attempt(listRecordsOfProperty, { propertyId: (await aClient(house, company)).propertyId }),
+  "register/preview-record": async (house, company, actor = company.owner) =>
+    attempt(previewRecord, completeForm(house, actor.personId, await aFedVisit(house, company, await crewDayOf(house, company)))),
+  "register/read-record-plan": async (house, company) =>
+    attempt(readRecordPlan, { visitId: (await aFedVisit(house, company, await crewDayOf(house, company))).visitId }),
   "register/list-register": () => attempt(listRegister, {}),
   "register/read-record": async (house, company) => {
     const { registerEntryId } = await aRecord(house, company.owner, await aFedVisit(house, company, await crewDayOf(house, company)));

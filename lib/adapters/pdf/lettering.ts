@@ -19,9 +19,12 @@ interface OpenFont {
   };
 }
 
-/** Features beyond those that a font applies by itself. */
-function featuresOf({ isTabular }: TextStyle): { features: PDFKit.Mixins.OpenTypeFeatures[] } {
-  return { features: isTabular === true ? ["tnum"] : [] };
+/**
+ * Features beyond those that a font applies by itself. None is said by leaving them out: the library keeps the words
+ * that it has set in a font, and an empty list would make it set each of them anew, twice for measuring and drawing.
+ */
+function featuresOf({ isTabular }: TextStyle): { features?: PDFKit.Mixins.OpenTypeFeatures[] } {
+  return isTabular === true ? { features: ["tnum"] } : {};
 }
 
 interface Run {

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { renderPacket } from "#adapters/pdf/render-issued-paper";
 import { groupedBy } from "#domain/foundation/grouping";
 import { accept, type Outcome } from "#domain/foundation/outcome";
 import { US_STATES } from "#domain/company/us-state";
@@ -31,8 +32,10 @@ export async function packetOfDay(work: Work, day: DayOnFile): Promise<Packet> {
   }
   const signs = await signsOfDay(work, day);
   const papers = [day.routeSheet, day.loadingList, ...tickets, ...notices, ...signs.papers];
-  const printable: PaperToPrint[] = [];
-  for (const paper of papers) {
+  // Drawn as one file first, which unpacks the fonts once: only a packet that can't be drawn is gone through paper by paper.
+  const whole = await renderPacket(day.routeSheet.data.paper.frame, papers.map(({ data }) => data));
+  const printable: PaperToPrint[] = whole.ok ? [...papers] : [];
+  for (const paper of whole.ok ? [] : papers) {
     const refusal = await refuseUnprintable(paper);
     if (refusal === undefined) printable.push(paper);
     else leftOut.push({ what: paper.about, why: refusal.sentence });

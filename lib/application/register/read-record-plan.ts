@@ -1,14 +1,51 @@
-import { z } from "zod";
 import { accept } from "#domain/foundation/outcome";
-import { idField } from "#application/field.schema";
+import { isSprayer } from "#domain/equipment/equipment-kind";
+import { type Quantity } from "#domain/quantities/quantity";
+import { equipmentOnFile } from "#application/equipment/gear-on-file";
+import { readRecordPlanSchema } from "#application/register/read-record-plan.schema";
+import { linesOf, recordPlan, type RecordPlan } from "#application/register/record-plan";
 import { notFound } from "#application/refusal";
-import { recordPlan } from "#application/register/record-plan";
 import { visitOnFile } from "#application/visits/read-visit";
 import { useCase } from "#application/use-case";
 
-/** What a visit was to be, as its record will ask about it: lawns, mixes, and products for which no mix could be worked out. */
-export const readRecordPlan = useCase("register/read-record-plan", z.object({ visitId: idField }), async (work, { visitId }) => {
+/** What the record of a visit asks of once: a mix, or a product for which no mix could be worked out. */
+export interface MixToRecord {
+  /** The line under which the form names it. */
+  readonly key: string;
+  readonly kind: "granular" | "spray";
+  readonly productNames: readonly string[];
+  /** What was planned in all: of a spray its finished volume. Null where no mix could be worked out. */
+  readonly planned: Quantity<"mass"> | Quantity<"volume"> | null;
+  /** The gear that puts it down, by id; null where it is not on file. */
+  readonly equipmentId: string | null;
+}
+
+/** What a visit's record will ask about: its lawns and its mixes, and what was found. */
+export const readRecordPlan = useCase("register/read-record-plan", readRecordPlanSchema, async (work, { visitId }) => {
   const found = await visitOnFile(work, visitId);
   if (found === undefined) return notFound("visit");
-  return accept({ visit: found.visit, record: found.record, plan: await recordPlan(work, found) });
+  const plan = await recordPlan(work, found);
+  const sprayers = new Map((await equipmentOnFile(work)).filter(({ kind }) => isSprayer(kind)).map(({ name, equipmentId }) => [name, equipmentId]));
+  return accept({ lawns: plan.lawns, mixes: mixesOf(plan, sprayers) });
 });
+
+function mixesOf({ mixes, treatments }: RecordPlan, equipmentIdOf: ReadonlyMap<string, string>): readonly MixToRecord[] {
+  const mixed = new Set(mixes.flatMap(linesOf));
+  const worked = mixes.map((mix): MixToRecord => {
+    const key = String(linesOf(mix)[0]);
+    const equipmentId = equipmentIdOf.get(mix.gearName) ?? null;
+    if (mix.kind === "granular") return { key, kind: "granular", productNames: [mix.productName], planned: mix.total, equipmentId };
+    return { key, kind: "spray", productNames: mix.products.map(({ productName }) => productName), planned: mix.finished, equipmentId };
+  });
+  const without = treatments.filter(({ line }) => !mixed.has(line));
+  return [
+    ...worked,
+    ...without.map(({ line, productName, countedBy, equipmentName }): MixToRecord => ({
+      key: String(line),
+      kind: countedBy === "mass" ? "granular" : "spray",
+      productNames: [productName],
+      planned: null,
+      equipmentId: equipmentIdOf.get(equipmentName) ?? null,
+    })),
+  ];
+}

@@ -49,16 +49,16 @@ export function daysBetween(from: CalendarDate, to: CalendarDate): number {
   return dayNumber(to) - dayNumber(from);
 }
 
+// Made once: making a format costs many times what formatting does, and a day's screen writes thousands of dates.
+const LONG_FORMAT = new Intl.DateTimeFormat("en-US", { timeZone: "UTC", weekday: "long", year: "numeric", month: "long", day: "numeric" });
+const SHORT_FORMAT = new Intl.DateTimeFormat("en-US", { timeZone: "UTC", year: "numeric", month: "short", day: "numeric" });
+
 /** "Tuesday, April 14, 2026". */
 export function formatLongDate(date: CalendarDate): string {
-  return new Intl.DateTimeFormat("en-US", { timeZone: "UTC", weekday: "long", year: "numeric", month: "long", day: "numeric" }).format(
-    dayNumber(date) * MILLISECONDS_A_DAY,
-  );
+  return LONG_FORMAT.format(dayNumber(date) * MILLISECONDS_A_DAY);
 }
 
 /** "Apr 14, 2026". */
 export function formatShortDate(date: CalendarDate): string {
-  return new Intl.DateTimeFormat("en-US", { timeZone: "UTC", year: "numeric", month: "short", day: "numeric" }).format(
-    dayNumber(date) * MILLISECONDS_A_DAY,
-  );
+  return SHORT_FORMAT.format(dayNumber(date) * MILLISECONDS_A_DAY);
 }

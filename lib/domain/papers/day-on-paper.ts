@@ -43,7 +43,8 @@ export function routeSheetOnPaper(day: DayToPrint): RouteSheet {
     people: day.people,
     equipment: gear.length === 0 ? ["none, because no mix ticket stands"] : [...new Set(gear)],
     summary: summaryOf(day),
-    loading: loadingGroups(day),
+    // Gear and spill kit are ticked off on the loading list; the sheet that travels names what differs from day to day.
+    loading: [productsToLoad(day), signsToLoad(day)],
     stops: day.stops.map((stop) => stopOnPaper({ ...stop, findings: stop.findings.filter((finding) => finding.level !== "take-care" || stopsWith(day, finding).length === 1) })),
     findings: [...day.loading.findings.map(findingLine), ...saidOnce(day)],
   };
@@ -119,25 +120,27 @@ function mixesOnPaper({ number, mixes }: NonNullable<StopToPrint["ticket"]>): re
   });
 }
 
-function loadingGroups({ loading }: DayToPrint): readonly LoadingGroup[] {
-  const { products, water, signs, stakes, notices, protectiveGear, spillKit } = loading;
-  const waterLine: readonly LoadingLine[] = water.amount === 0n ? [] : [{ what: "Water, all fills together", amount: formatQuantity(water, "us") }];
+function loadingGroups(day: DayToPrint): readonly LoadingGroup[] {
+  const { protectiveGear, spillKit } = day.loading;
   return [
-    {
-      title: "Products and water",
-      lines: [
-        ...products.map(({ productName, needed, words, lotNumber }): LoadingLine => ({
-          what: `${productName}, ${formatQuantity(needed, "us")} needed`,
-          amount: words,
-          lot: lotNumber ?? "none on hand",
-        })),
-        ...waterLine,
-      ],
-    },
-    { title: "Signs and notices", lines: [counted("Lawn markers", signs), counted("Stakes for them", stakes), counted("Customer notices", notices)].flat() },
+    productsToLoad(day),
+    signsToLoad(day),
     { title: "Protective gear", lines: protectiveGear.map((what) => ({ what, amount: "" })) },
     { title: "Spill kit", lines: spillKit.map((what) => ({ what, amount: "" })) },
   ];
+}
+
+function productsToLoad({ loading: { products, water } }: DayToPrint): LoadingGroup {
+  const lines = products.map(({ productName, needed, words, lotNumber }): LoadingLine => ({
+    what: `${productName}, ${formatQuantity(needed, "us")} needed`,
+    amount: words,
+    lot: lotNumber ?? "none on hand",
+  }));
+  return { title: "Products and water", lines: water.amount === 0n ? lines : [...lines, { what: "Water, all fills together", amount: formatQuantity(water, "us") }] };
+}
+
+function signsToLoad({ loading: { signs, stakes, notices } }: DayToPrint): LoadingGroup {
+  return { title: "Signs and notices", lines: [counted("Lawn markers", signs), counted("Stakes for them", stakes), counted("Customer notices", notices)].flat() };
 }
 
 function counted(what: string, count: number): readonly LoadingLine[] {

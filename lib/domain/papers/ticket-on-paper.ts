@@ -136,7 +136,7 @@ function nutrientsOf({ delivered, mixes }: MixTicket, { state, lawns }: TicketQu
       const mass = massIn(nutrients);
       if (mass === "not-stated" || canonicalAmountOf(mass).numerator === 0n) return [];
       const limit = nutrient !== "Nitrogen" ? "–" : cap?.onFile === true ? `${cap.value.poundsPer1000SqFt} lb an application, ${cap.citation}` : "none on file";
-      return [{ lawn: name, nutrient, delivered: `${formatQuantityIn(per1000SqFt(mass, ground, of("sq ft", 1000n)), "lb")} per 1,000 sq ft`, limit }];
+      return [{ lawn: name, nutrient, delivered: `${formatQuantityIn(per1000SqFt(mass, ground, of("sq ft", 1000n)), "lb", nutrient === "Iron" ? 3 : 2)} per 1,000 sq ft`, limit }];
     });
   });
 }

@@ -26,10 +26,14 @@ function Product({ productId, name, hint }: ProductAsked) {
   return <TextField label={name} hint={hint} autoComplete="off" width="medium" {...useField(`products.${productId}`)} />;
 }
 
+function Tank({ tanks }: { readonly tanks: readonly Choice[] }) {
+  return <SelectField label="Tank" chooseWords="Choose a tank" choices={tanks} {...useField("equipmentId")} />;
+}
+
 function Fields({ tanks, places, products, finishedHint }: Choices) {
   return (
     <>
-      {tanks.length > 1 && <SelectField label="Tank" chooseWords="Choose a tank" choices={tanks} {...useField("equipmentId")} />}
+      {tanks.length > 1 && <Tank tanks={tanks} />}
       <Columns split="two">
         <DateField label="Day" {...useField("filledOn")} />
         <TextField label="Filled at" type="time" width="short" {...useField("filledAt")} />

@@ -4,6 +4,7 @@ import { cache } from "react";
 import { may } from "#application/permission";
 import { readRecord } from "#application/register/read-record";
 import { LAWN_OUTCOME_WORDS, type RecordContent } from "#domain/register/record-content";
+import { type Finding } from "#domain/foundation/finding";
 import { formatLongDate } from "#domain/foundation/calendar-date";
 import { LinkButton } from "#ui/button";
 import { Code } from "#ui/code";
@@ -86,7 +87,7 @@ export default async function RecordPage({ params }: Props) {
           <Stack gap={4}>
             {content.findings.length === 0 && <p>None.</p>}
             {content.findings.map((finding) => (
-              <VisitFinding key={`${finding.rule} ${finding.what} ${finding.about.join(" ")}`} finding={finding} />
+              <RecordedFinding key={`${finding.rule} ${finding.what} ${finding.about.join(" ")}`} finding={finding} content={content} />
             ))}
           </Stack>
         </Section>
@@ -105,6 +106,12 @@ export default async function RecordPage({ params }: Props) {
       </Stack>
     </>
   );
+}
+
+/** A finding as the record has it; a hold that a license holder answered carries the answer. */
+function RecordedFinding({ finding, content }: { readonly finding: Finding; readonly content: RecordContent }) {
+  const said = finding.level === "hold" && finding.answerableBy === "license-holder" ? content.holdAnswers.findLast(({ rule }) => rule === finding.rule) : undefined;
+  return <VisitFinding finding={finding} answer={said === undefined ? undefined : { said, at: momentOf(Date.parse(said.answeredAt), content.timeZone) }} />;
 }
 
 function WhereAndForWhom({ content, visitHref }: { readonly content: RecordContent; readonly visitHref: string | undefined }) {

@@ -14,7 +14,7 @@ const THOUSAND_SQ_FT = of("sq ft", 1000n);
 /** The largest treated area of a lawn over the mixes: what its nutrients are spread over. */
 function treatedOf({ mixes }: MixTicket, zoneId: string): Quantity<"area"> {
   const areas = mixes.flatMap((mix) => mix.lawns.filter((lawn) => lawn.zoneId === zoneId).map(({ treatedArea }) => treatedArea));
-  return areas.reduce((most, area) => (area.amount > most.amount ? area : most), { dimension: "area", amount: 0n } as Quantity<"area">);
+  return areas.reduce((most, area) => (area.amount > most.amount ? area : most), of("sq ft", 0n));
 }
 
 function perThousand(mass: Mass, area: Quantity<"area">): string {

@@ -1,10 +1,8 @@
 import Link from "next/link";
-import { notFound } from "next/navigation";
 import { listFills, type FillOnFile, type TankOnFile } from "#application/fills/list-fills";
 import { house } from "#application/house";
 import { listPeople } from "#application/people/list-people";
-import { readRecordPlan } from "#application/register/read-record-plan";
-import { linesOf, type RecordPlan } from "#application/register/record-plan";
+import { type MixToRecord, readRecordPlan } from "#application/register/read-record-plan";
 import { calendarDateIn, formatShortDate } from "#domain/foundation/calendar-date";
 import { EmptyState } from "#ui/empty-state";
 import { PageHead } from "#ui/page-head";
@@ -12,7 +10,7 @@ import { Sheet } from "#ui/sheet";
 import { asMember } from "../../../../session";
 import { pageFor } from "../../../page-for";
 import { us } from "../mix-words";
-import { type VisitPageProps } from "../visit-of-page";
+import { visitOfPage, type VisitPageProps } from "../visit-of-page";
 import { listWords } from "../visit-words";
 import { CompleteVisitForm, type MixAsked } from "./complete-visit-form.client";
 
@@ -21,11 +19,11 @@ export const metadata = { title: "Complete the visit" };
 /** The desk's form of what really happened at a visit. */
 export default async function CompleteVisitPage(props: VisitPageProps) {
   const { company } = await pageFor("register/complete-visit");
-  const answer = await asMember(readRecordPlan, await props.params);
-  if (!answer.ok) notFound();
+  const found = await visitOfPage(props);
+  const plan = await asMember(readRecordPlan, { visitId: found.visit.visitId });
   const people = await asMember(listPeople, {});
   const tanks = await asMember(listFills, {});
-  const { visit, record, plan } = answer.value;
+  const { visit, record } = found;
   const above = (
     <Link href={`/visits/${visit.visitId}`} prefetch={false}>
       {visit.property.street}
@@ -40,6 +38,7 @@ export default async function CompleteVisitPage(props: VisitPageProps) {
     );
   }
   const today = calendarDateIn(company.timeZone, house().now().getTime());
+  const mixes = plan.ok ? plan.value.mixes.map((mix) => mixAsked(mix, tanks.ok ? tanks.value.tanks : [])) : [];
   const crew = people.ok ? people.value.people.filter(({ leftOn }) => leftOn === null) : [];
   return (
     <>
@@ -51,9 +50,14 @@ export default async function CompleteVisitPage(props: VisitPageProps) {
       <Sheet>
         <CompleteVisitForm
           fixed={{ requestId: house().newId(), visitId: visit.visitId }}
-          values={{ doneOn: dayOfVisit(visit.stop?.date, today), applicatorId: visit.stop?.operatorId ?? "" }}
-          lawns={plan.lawns.map(({ zoneId, name }) => ({ zoneId, name: name === "" ? "The lawn" : name }))}
-          mixes={mixesAsked(plan, tanks.ok ? tanks.value.tanks : [])}
+          values={{
+            doneOn: dayOfVisit(visit.stop?.date, today),
+            applicatorId: visit.stop?.operatorId ?? "",
+            // Named beforehand, or the form would take numbered mixes for a list.
+            ...Object.fromEntries(mixes.map(({ key }) => [`mixes.${key}.amount`, ""])),
+          }}
+          lawns={plan.ok ? plan.value.lawns.map(({ zoneId, name }) => ({ zoneId, name })) : []}
+          mixes={mixes}
           people={crew.map(({ personId, name }) => ({ value: personId, word: name }))}
         />
       </Sheet>
@@ -66,20 +70,16 @@ function dayOfVisit(planned: string | undefined, today: string): string {
   return planned === undefined || planned > today ? today : planned;
 }
 
-function mixesAsked({ mixes, treatments }: RecordPlan, tanks: readonly TankOnFile[]): readonly MixAsked[] {
-  return mixes.map((mix): MixAsked => {
-    if (mix.kind === "granular") return { key: String(mix.line), kind: "granular", name: mix.productName, planned: us(mix.total), fills: [] };
-    const lines = linesOf(mix);
-    const gearName = treatments.find(({ line }) => lines.includes(line))?.equipmentName;
-    const tank = tanks.find(({ name }) => name === gearName);
-    return {
-      key: String(lines[0] ?? 0),
-      kind: "spray",
-      name: listWords(mix.products.map(({ productName }) => productName)),
-      planned: `${us(mix.finished)} of finished spray`,
-      fills: (tank?.fills ?? []).filter(({ left }) => left.amount > 0n).map((fill) => ({ value: fill.fillId, word: fillWords(fill) })),
-    };
-  });
+function mixAsked({ key, kind, productNames, planned, equipmentId }: MixToRecord, tanks: readonly TankOnFile[]): MixAsked {
+  const tank = tanks.find((one) => one.equipmentId === equipmentId);
+  const fills = kind === "granular" ? [] : (tank === undefined ? tanks.flatMap((one) => one.fills) : tank.fills).filter(({ left }) => left.amount > 0n);
+  return {
+    key,
+    kind,
+    name: listWords(productNames),
+    planned: planned === null ? "no mix could be worked out" : `${us(planned)}${kind === "spray" ? " of finished spray" : ""}`,
+    fills: fills.map((fill) => ({ value: fill.fillId, word: fillWords(fill) })),
+  };
 }
 
 /** "Fill 3 of Nov 25, 2026: 12 gal left of Ironside". */

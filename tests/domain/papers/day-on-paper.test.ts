@@ -1,0 +1,43 @@
+import { expect, test } from "vitest";
+import { loadingList } from "#domain/mixing/loading-list";
+import { type DayToPrint, loadingListOnPaper, routeSheetOnPaper, type StopToPrint } from "#domain/papers/day-on-paper";
+import { type PaperFinding } from "#domain/papers/paper";
+import { frameOf } from "../../support/sample-papers";
+import { ticketOf } from "../../support/ticket";
+
+const CARE: PaperFinding = { level: "take-care", words: "Ask the county." };
+const STOP: StopToPrint = {
+  position: 1, arrivesAtMinute: 530, window: null, address: "4 Sorrel Lane, Millbrook", customer: "Avery Thorn", phone: null, accessNotes: ["Gate code 4417"],
+  ticket: { number: 3, mixes: ticketOf().mixes }, findings: [],
+};
+const DAY: DayToPrint = {
+  frame: frameOf("Route sheet"), truck: "Truck 1", people: ["Dana Quill"], stops: [STOP], loading: loadingList([], [], { name: "Truck 1", payload: null }, []),
+  returnsAtMinute: 940, driveMeters: 16093.44,
+};
+
+test("a stop gets its lawns from its mix ticket, its time from the order, and no code of a gate", () => {
+  const sheet = routeSheetOnPaper(DAY);
+  expect(sheet.summary).toBe("1 stop, about 10 miles, back at the shop about 3:40 pm.");
+  expect(sheet.stops[0]).toMatchObject({ order: "1", arrival: "8:50 am" });
+  expect(sheet.stops[0]?.mixes.map(({ usedUnit, ticketNumber, amounts }) => [usedUnit, ticketNumber, amounts.map(({ amount }) => amount)])).toEqual([["lb", "No. 3", ["5 lb"]], ["gal", "No. 3", ["3 gal"]]]);
+  expect(JSON.stringify(sheet)).not.toContain("4417");
+});
+
+test("what was not timed says so", () => {
+  const sheet = routeSheetOnPaper({ ...DAY, returnsAtMinute: null, driveMeters: null, stops: [{ ...STOP, arrivesAtMinute: null, ticket: null }] });
+  expect(sheet.summary).toBe("1 stop, miles not known, the way back is not timed.");
+  expect(sheet.stops[0]).toMatchObject({ arrival: "not timed", mixes: [] });
+  expect(sheet.equipment).toEqual(["none, because no mix ticket stands"]);
+});
+
+test("what several stops have in common is said once with where; what one stop alone has stays there", () => {
+  const own: PaperFinding = { level: "take-care", words: "Bees next door." };
+  const sheet = routeSheetOnPaper({ ...DAY, stops: [{ ...STOP, findings: [CARE, own] }, { ...STOP, position: 2, findings: [CARE] }] });
+  expect(sheet.findings.map(({ words }) => words)).toEqual(["Ask the county. (stops 1 and 2)"]);
+  expect(sheet.stops.map(({ findings }) => findings.map(({ words }) => words))).toEqual([["Bees next door."], []]);
+});
+
+test("a loading list names the stops that it loads nothing for", () => {
+  const held: StopToPrint = { ...STOP, position: 4, ticket: null, findings: [{ level: "hold", words: "A hold stands." }] };
+  expect(loadingListOnPaper({ ...DAY, stops: [STOP, held] }, frameOf("Loading list")).findings.at(-1)?.words).toBe("Nothing is loaded for stop 4: no mix ticket stands there.");
+});

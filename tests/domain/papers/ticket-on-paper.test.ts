@@ -1,0 +1,40 @@
+import { expect, test } from "vitest";
+import { hold, note } from "#domain/foundation/finding";
+import { findingsOnPaper, ticketOnPaper, type TicketToPrint } from "#domain/papers/ticket-on-paper";
+import { lawnsWithoutEveryAmount } from "#domain/papers/mix-ticket-paper";
+import { frameOf } from "../../support/sample-papers";
+import { QUESTION, ticketOf } from "../../support/ticket";
+
+const PRINT: TicketToPrint = {
+  frame: frameOf("Mix ticket", "No. 1"), address: "4 Sorrel Lane, Millbrook", customer: "Avery Thorn", question: QUESTION, ticket: ticketOf(), findings: [], answers: [],
+  aftercare: [], license: null, truck: null, lotOfProduct: new Map([["feed", "L-1"]]),
+};
+
+test("each lawn of each mix has an amount under its own product and none under others", () => {
+  const paper = ticketOnPaper(PRINT);
+  expect(lawnsWithoutEveryAmount(paper)).toEqual([]);
+  expect(paper.lawns).toEqual([
+    { name: "Front", treatedArea: "2,000 sq ft", mix: "dry", amounts: ["5 lb", "–"] },
+    { name: "Front", treatedArea: "2,000 sq ft", mix: "3 gal", amounts: ["–", "3 fl oz"] },
+  ]);
+});
+
+test("what is not on file says so", () => {
+  const paper = ticketOnPaper(PRINT);
+  expect(paper.products.map(({ lot }) => lot)).toEqual(["L-1 (taken next)", "none on hand"]);
+  expect(paper.visit[1]?.value).toEqual({ kind: "does-not-apply", because: "none on file that stands" });
+  expect(paper.visit[2]?.value).toEqual({ kind: "does-not-apply", because: "on no truck’s day" });
+});
+
+test("nitrogen per 1,000 sq ft is that of the feed and the iron together", () => {
+  // 5 lb of 32 % on 2,000 sq ft, and 3 fl oz of 11 lb per gal at 6 %: 0.8 + 0.0077 lb per 1,000 sq ft.
+  expect(ticketOnPaper(PRINT).nutrients[0]).toMatchObject({ lawn: "Front", nutrient: "Nitrogen", delivered: "0.81 lb per 1,000 sq ft", limit: "none on file" });
+});
+
+test("an answered hold of law carries its answer, another hold does not, and what only says that all is well is left out", () => {
+  const law = hold("license-holder", { rule: "a-law", source: "law", what: "Not here.", about: [] });
+  const office = hold("office", { rule: "a-law", source: "house", what: "Not so.", about: [] });
+  const fine = note({ rule: "calibration-current", source: "house", what: "Calibrated.", about: [] });
+  const lines = findingsOnPaper([law, office, fine], [{ rule: "a-law", words: "Answered by Rowan Ash." }]);
+  expect(lines.map(({ level, words }) => `${level}: ${words}`)).toEqual(["answered: Not here. Answered by Rowan Ash.", "hold: Not so."]);
+});
