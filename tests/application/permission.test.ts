@@ -1,7 +1,8 @@
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { may, PERMISSIONS } from "#application/permission";
 import { ROLES, type Role } from "#domain/crew/role";
-import { ATTEMPTS, type Attempt, READING, USE_CASE_NAMES } from "../support/attempts";
+import { type Attempt } from "../support/attempt";
+import { ATTEMPTS, READING, USE_CASE_NAMES } from "../support/attempts";
 import { aCompany, aMember, type TestCompany, type TestMember, trailOf } from "../support/crew";
 import { openHouse, type TestHouse } from "../support/house";
 

@@ -13,7 +13,7 @@ export interface WriterOrder {
   readonly input: unknown;
   readonly nowEpochMilliseconds: number;
   /** The statement that is not sent any more; it counts from one, without those that only read. */
-  readonly stopsBefore: number;
+  readonly stopsBefore: number | "commit";
   /** Sends that statement too, and stops without waiting for its answer. */
   readonly sendsIt: boolean;
 }

@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, expect, test } from "vitest";
 import { changeCompany } from "#application/companies/change-company";
-import { COMPANY_CHANGE } from "../../support/attempts";
+import { COMPANY_CHANGE } from "../../support/attempts-of-company";
 import { aCompany, type TestCompany, trailOf, valueOf } from "../../support/crew";
 import { openHouse, type TestHouse } from "../../support/house";
 import { A_SENTENCE } from "../../support/said";

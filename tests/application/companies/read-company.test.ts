@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { changeCompany } from "#application/companies/change-company";
 import { readCompany } from "#application/companies/read-company";
-import { COMPANY_CHANGE } from "../../support/attempts";
+import { COMPANY_CHANGE } from "../../support/attempts-of-company";
 import { aCompany, aMember, companyForm, valueOf } from "../../support/crew";
 import { openHouse, type TestHouse } from "../../support/house";
 

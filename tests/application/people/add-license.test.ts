@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, expect, test } from "vitest";
 import { addLicense } from "#application/people/add-license";
 import { withdrawLicense } from "#application/people/withdraw-license";
-import { licenseForm } from "../../support/attempts";
+import { licenseForm } from "../../support/attempts-of-company";
 import { aCompany, aPerson, type TestCompany, trailOf, valueOf } from "../../support/crew";
 import { openHouse, type TestHouse } from "../../support/house";
 import { A_SENTENCE } from "../../support/said";

@@ -4,7 +4,7 @@ import { changePerson } from "#application/people/change-person";
 import { endMembership } from "#application/people/end-membership";
 import { INVITATION_DAYS } from "#application/people/invite-person";
 import { listPeople } from "#application/people/list-people";
-import { licenseForm } from "../../support/attempts";
+import { licenseForm } from "../../support/attempts-of-company";
 import { aCompany, aMember, anInvitation, aPerson, type TestCompany, valueOf } from "../../support/crew";
 import { openHouse, type TestHouse } from "../../support/house";
 

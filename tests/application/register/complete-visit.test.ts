@@ -9,7 +9,7 @@ import { issueMixTicket } from "#application/visits/issue-mix-ticket";
 import { readVisit } from "#application/visits/read-visit";
 import { of } from "#domain/quantities/quantity";
 import { addLicense } from "#application/people/add-license";
-import { licenseForm } from "../../support/attempts";
+import { licenseForm } from "../../support/attempts-of-company";
 import { aCompany, aMember, aPerson, type TestCompany, type TestMember, trailOf, valueOf } from "../../support/crew";
 import {
   aCrewDay, aFedVisit, aGround, aRecord, aSharedFill, aVisitUnderHold, aVisitWith, completeForm, type CrewDay, feedAndIron, fillForm, type Ground, preventer,

@@ -3,7 +3,7 @@ import { addLicense } from "#application/people/add-license";
 import { answerHold } from "#application/visits/answer-hold";
 import { issueMixTicket } from "#application/visits/issue-mix-ticket";
 import { readVisit } from "#application/visits/read-visit";
-import { licenseForm } from "../../support/attempts";
+import { licenseForm } from "../../support/attempts-of-company";
 import { aCompany, aMember, type TestCompany, trailOf, valueOf } from "../../support/crew";
 import { aCrewDay, aVisitUnderHold, type CrewDay } from "../../support/crew-day";
 import { openHouse, type TestHouse } from "../../support/house";
