@@ -1,3 +1,4 @@
+import Link from "next/link";
 import { type TruckShown } from "#application/days/truck-shown";
 import { formatQuantity } from "#domain/quantities/format-quantity";
 import { isZero } from "#domain/quantities/quantity";
@@ -36,9 +37,19 @@ export function TruckLoad({ truck }: { readonly truck: TruckShown }) {
                     <strong>{formatQuantity(fill.water, "us")}</strong> water
                   </li>
                 </ul>
+                <p>
+                  <Link href={`/fills/record-fill?visits=${fill.visitIds.join(",")}`} prefetch={false}>
+                    Record fill {fill.letter}
+                  </Link>
+                </p>
               </li>
             ))}
           </ol>
+          <p>
+            <Link href="/fills" prefetch={false}>
+              What is left in the tanks
+            </Link>
+          </p>
         </Disclosure>
       )}
       <Disclosure name="Loading list">

@@ -41,6 +41,12 @@ const optionalPosition = z.string("Give the position, or leave it empty.").trans
   return z.NEVER;
 });
 
+/** Ticks by the number of the weekday: an object as the server reads a form, or a list as the browser's form holds numbered fields. */
+const wateringDays = z.preprocess(
+  (ticks) => (Array.isArray(ticks) ? Object.fromEntries(Object.entries(ticks)) : ticks),
+  z.object(Object.fromEntries(WEEKDAYS.map((weekday) => [weekday, tickField])) as Record<string, typeof tickField>).default({}),
+);
+
 export const changePropertySchema = z
   .object({
     propertyId: idField,
@@ -56,7 +62,7 @@ export const changePropertySchema = z
     lotArea: optionalArea("the size of the lot"),
     wateringFrom: optionalClock,
     wateringUntil: optionalClock,
-    wateringOn: z.object(Object.fromEntries(WEEKDAYS.map((weekday) => [weekday, tickField])) as Record<string, typeof tickField>).default({}),
+    wateringOn: wateringDays,
     note: longNote,
   })
   .refine((form) => (form.wateringFrom === null) === (form.wateringUntil === null), {

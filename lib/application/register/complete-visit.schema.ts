@@ -24,9 +24,13 @@ const mixField = z.object({
   fillId: idOrNone,
 });
 
+/** An object by line as the server reads a form, or a list with gaps as the browser's form holds numbered fields. */
+function byLine(mixes: unknown): unknown {
+  return Array.isArray(mixes) ? Object.fromEntries(Object.entries(mixes).filter(([, mix]) => mix !== undefined)) : mixes;
+}
+
 const mixFields = z
-  .record(z.string().regex(/^\d{1,3}$/), mixField)
-  .default({})
+  .preprocess(byLine, z.record(z.string().regex(/^\d{1,3}$/), mixField).default({}))
   .transform((mixes) =>
     Object.fromEntries(
       Object.entries(mixes).flatMap(([line, { measuredBy, amount, fillId }]) =>

@@ -31,6 +31,14 @@ test("writes access, mowing and watering, moves to the new ZIP code, and the tra
   expect(JSON.stringify(last?.details)).not.toContain("4471");
 });
 
+test("watering days may come as a list, as the browser's form holds numbered fields", async () => {
+  const { propertyId } = await aClient(house, company);
+  const wateringOn = [undefined, "yes", "", false, "yes"];
+  valueOf(await changeProperty(house, company.owner.key, { ...propertyForm(propertyId), wateringOn: wateringOn as unknown as Record<string, "yes"> }));
+  const { property } = valueOf(await readProperty(house, company.owner.key, { propertyId }));
+  expect(property.wateringWeekdays).toEqual([1, 4]);
+});
+
 test("a position that is given is kept as entered, and one that is taken back leaves the middle of the ZIP code", async () => {
   const { propertyId } = await aClient(house, company);
   const form = propertyForm(propertyId);

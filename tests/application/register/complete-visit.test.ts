@@ -99,6 +99,13 @@ describe("what happened", () => {
   });
 });
 
+test("mixes may come as a list with gaps, as the browser's form holds numbered fields", async () => {
+  const visit = await aFedVisit(house, company, day);
+  const mixes = [undefined, { measuredBy: "weight", amount: "15.25" }, { measuredBy: "meter", amount: "12.8 gal" }] as unknown as NonNullable<Change>["mixes"];
+  const content = await contentOf(visit, { mixes });
+  expect(content.treatments.map(({ measuredBy }) => measuredBy)).toEqual(["weight", "meter"]);
+});
+
 describe("the truth is recorded with its finding", () => {
   test("an expired license, a person who left, and a technician without a supervisor", async () => {
     const leaver = await aPerson(house, company, "Quinn Moss");

@@ -1,3 +1,4 @@
+import Link from "next/link";
 import { cache } from "react";
 import { may } from "#application/permission";
 import { listVisits, type VisitInList } from "#application/visits/list-visits";
@@ -79,7 +80,11 @@ export async function NextVisit(props: VisitsOfPropertyProps) {
   return (
     <Stack gap={3}>
       <p>
-        <strong>{whenWords(next)}</strong>, {next.name} <VisitMark state={next.standing} />
+        <strong>{whenWords(next)}</strong>,{" "}
+        <Link href={`/visits/${next.visitId}`} prefetch={false}>
+          {next.name}
+        </Link>{" "}
+        <VisitMark state={next.standing} />
       </p>
       <TasksOfVisit visit={next} productNames={productNames} />
       {next.window !== null && <Text size="small">The customer lets the crew on the ground from {clockWords(next.window.fromMinute)} to {clockWords(next.window.untilMinute)}.</Text>}
@@ -106,6 +111,7 @@ export async function PromisedAndOpen(props: VisitsOfPropertyProps) {
       columns={COLUMNS}
       rows={rest.map((visit) => ({
         id: visit.visitId,
+        href: `/visits/${visit.visitId}`,
         cells: { name: visit.name, when: whenWords(visit), standing: <VisitMark state={visit.standing} />, tasks: <TasksOfVisit visit={visit} productNames={productNames} /> },
       }))}
       empty={<EmptyState sentence="Nothing else is promised or open." />}

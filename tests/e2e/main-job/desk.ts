@@ -1,0 +1,86 @@
+import { expect, type Page } from "@playwright/test";
+import { DAYS, longDayOf } from "./days";
+import { choose, fill } from "./form";
+import { openDay, openVisit } from "./plan";
+import { IRON, openProduct } from "./shed";
+
+/** Records the one fill that serves the day's three sprayed visits. */
+export async function recordFill(page: Page, gallons: string, fluidOunces: string): Promise<void> {
+  await openDay(page);
+  await page.getByText(/^Fills? A/).last().click();
+  await page.getByRole("link", { name: "Record fill A" }).click();
+  await expect(page.getByRole("heading", { name: "Record a fill" })).toBeVisible();
+  await fill(page, { Day: DAYS.work, "Filled at": "06:50", "Finished spray in the tank": gallons, [IRON]: fluidOunces, "Where it was mixed": "Wash pad at the shop" });
+  await choose(page, { "Products came from": "Shop" });
+  await page.getByRole("button", { name: "Record the fill" }).click();
+  await expect(page.getByRole("heading", { name: "Fill 1", exact: true })).toBeVisible();
+  await expect(page.getByText(`${gallons} left`).first()).toBeVisible();
+}
+
+/** What was said of one mix at the desk. */
+interface MixDone {
+  readonly mix: string;
+  readonly how: "In bags" | "Weighed" | "By the meter" | "As planned, not measured";
+  readonly amount?: string;
+  readonly fill?: RegExp;
+}
+
+interface VisitDone {
+  readonly street: string;
+  readonly from: string;
+  readonly until: string;
+  readonly lawns: number;
+  readonly mixes: readonly MixDone[];
+}
+
+/** Completes a visit at the desk: read back, then written by a button that is pressed twice. */
+export async function completeVisit(page: Page, signature: string, { street, from, until, lawns, mixes }: VisitDone): Promise<void> {
+  await openVisit(page, street);
+  await page.getByRole("link", { name: "Complete the visit" }).first().click();
+  await expect(page.getByRole("heading", { name: "Complete the visit" })).toBeVisible();
+  await expect(page.getByLabel("Day", { exact: true })).toHaveValue(DAYS.work);
+  await fill(page, { Started: from, Ended: until, "Temperature, \u00B0F": "66", "Wind, mph": "5", "Read from": "hand-held meter", Signature: signature });
+  await choose(page, { "Wind from": "SW" });
+  for (let index = 0; index < lawns; index += 1) await page.getByText("Done", { exact: true }).nth(index).click();
+  for (const { mix, how, amount, fill: drawnFrom } of mixes) {
+    const part = page.getByRole("region", { name: mix });
+    await part.getByText(how, { exact: true }).click();
+    if (amount !== undefined) await part.getByLabel(/^(?:Gallons sprayed|Amount put down)/).fill(amount);
+    if (drawnFrom !== undefined) await part.getByLabel("Drawn from").selectOption({ label: await optionOf(page, drawnFrom) });
+  }
+  for (const question of ["Is the sign up?", "Was the notice left?"]) await page.getByRole("group", { name: question }).getByText("Yes", { exact: true }).click();
+  await page.getByRole("button", { name: "Read it back" }).click();
+  await expect(page.getByRole("heading", { name: "Read it back" })).toBeVisible();
+  await page.getByRole("button", { name: "Write the record" }).dblclick();
+  await expect(page.getByRole("heading", { name: /^Record \d+$/ })).toBeVisible();
+}
+
+async function optionOf(page: Page, words: RegExp): Promise<string> {
+  return (await page.getByRole("option", { name: words }).first().textContent()) ?? "";
+}
+
+/** The record as it stands in the register: one for each visit, in a whole chain. */
+export async function checkRegister(page: Page, count: number): Promise<void> {
+  await page.getByRole("navigation", { name: "Places" }).getByRole("link", { name: "Register" }).click();
+  await expect(page.getByRole("heading", { name: "Register", exact: true })).toBeVisible();
+  await expect(page.getByRole("table").getByRole("row")).toHaveCount(count + 1);
+}
+
+/** What is left in the tank, under Fills and in the shed. */
+export async function checkTank(page: Page, gallonsLeft: string, fluidOuncesLeft: string): Promise<void> {
+  await openDay(page);
+  await page.getByText(/^Fills? A/).last().click();
+  await page.getByRole("link", { name: "What is left in the tanks" }).click();
+  await expect(page.getByText(`${gallonsLeft} left in`).first()).toBeVisible();
+  await expect(page.getByText("as planned, not measured")).toHaveCount(1);
+  await openProduct(page, IRON);
+  await expect(page.getByText(fluidOuncesLeft).first()).toBeVisible();
+}
+
+/** The second look stands on the visit's page, three days after the work. */
+export async function checkSecondLook(page: Page, street: string): Promise<void> {
+  await openVisit(page, street);
+  await expect(page.getByText(new RegExp(`Second look.*${longDayOf(DAYS.secondLook)}`)).first()).toBeVisible();
+  await page.getByRole("link", { name: "Second look" }).first().click();
+  await expect(page.getByText("This is a second look at")).toBeVisible();
+}
