@@ -89,7 +89,7 @@ describe("fills", () => {
   test("two tanks of one visit out of one fill are one draw, and each product names the fill", async () => {
     const visit = await twoLines(iron());
     const fillId = await filled(visit.visitId);
-    const gallons = (amount: string) => said("meter", amount, fillId);
+    const gallons = (amount: string) => ({ measuredBy: "meter", amount, fillId }) as const;
     const mixes = { "1": gallons("5 gal"), "2": gallons("8 gal") };
     const { draws, findings } = valueOf(await used(visit.visitId, mixes, visit.lawns));
     expect(draws.map(({ fill, sprayed, isMeasured }) => [fill.fillId, sprayed, isMeasured])).toEqual([[fillId, of("gal", 13n), true]]);
