@@ -62,7 +62,7 @@ test("after an evening visit the watering falls past midnight, in hours that beg
 });
 
 test("hours that run to midnight end there", () => {
-  const visit = visitAt({ wateringHours: { fromMinute: 22 * 60, untilMinute: 0 }, wateringWeekdays: "2" });
+  const visit = visitAt({ wateringHours: { fromMinute: 22 * 60, untilMinute: 24 * 60 }, wateringWeekdays: "2" });
   expect(windowsOf(visit, watersIn)).toEqual([["2026-04-15T02:00", "2026-04-15T04:00"]]);
 });
 
