@@ -7,6 +7,7 @@ import { of } from "#domain/quantities/quantity";
 import { aCompany, type TestCompany, valueOf } from "../../support/crew";
 import { aCrewDay, aFedVisit, aVisitUnderHold, type CrewDay, inWorkOf } from "../../support/crew-day";
 import { openHouse, type TestHouse } from "../../support/house";
+import { aDelivery } from "../../support/shed";
 
 let house: TestHouse;
 let company: TestCompany;
@@ -74,6 +75,7 @@ test("a ticket stands for the present plan until an amount, the day, the applica
 test("the answers to a visit's holds say who, under which license, when and why, the oldest first, and go into the ticket", async () => {
   const { visitId, rule } = await aVisitUnderHold(house, company, day);
   const reason = "The test is in the mail.";
+  await aDelivery(house, company, day.starterId);
   valueOf(await answerHold(house, company.owner.key, { visitId, rule, licenseId: day.illinoisLicenseId, reason }));
   const answers = await inWorkOf(house, company, (work) => answersOfVisit(work, visitId));
   expect(answers).toEqual([{ rule, reason, by: company.owner.name, license: expect.stringMatching(/^IL IL-/u) as string, answeredAt: house.now().toISOString() }]);
