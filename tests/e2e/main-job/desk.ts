@@ -1,6 +1,6 @@
 import { expect, type Page } from "@playwright/test";
 import { DAYS, longDayOf } from "./days";
-import { choose, fill } from "./form";
+import { choose, fill, goTo } from "./form";
 import { openDay, openVisit } from "./plan";
 import { IRON, openProduct } from "./shed";
 
@@ -61,7 +61,7 @@ async function optionOf(page: Page, words: RegExp): Promise<string> {
 
 /** The record as it stands in the register: one for each visit, in a whole chain. */
 export async function checkRegister(page: Page, count: number): Promise<void> {
-  await page.getByRole("navigation", { name: "Places" }).getByRole("link", { name: "Register" }).click();
+  await goTo(page, "Register");
   await expect(page.getByRole("heading", { name: "Register", exact: true })).toBeVisible();
   await expect(page.getByRole("table").getByRole("row")).toHaveCount(count + 1);
 }
