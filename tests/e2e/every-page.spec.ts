@@ -36,6 +36,22 @@ const OFFICE_PAGES = {
   "add-route-day": "/today/add-route-day?date=2035-02-06",
   "enter-forecast": "/today/enter-forecast",
   "set-shop-position": "/today/set-shop-position",
+  "day-that-is-over": "DAY",
+  "change-route-day": "CHANGE_OF_DAY",
+  visit: "/visits/VISIT",
+  "complete-visit": "/visits/VISIT/complete",
+  "call-off-visit": "/visits/VISIT/call-off",
+  "change-visit-task": "/visits/VISIT/change-task/1",
+  fills: "/fills",
+  "record-fill": "/fills/record-fill",
+  register: "/register",
+  record: "/register/RECORD",
+  rules: "/register/rules",
+  "papers-of-day": "PAPERS_OF_DAY",
+  "paper-mix-ticket": "MIX_TICKET",
+  "paper-customer-notice": "CUSTOMER_NOTICE",
+  "paper-posting-sign": "POSTING_SIGN",
+  "paper-application-record": "/documents/application-record/RECORD",
   shed: "/shed",
   "add-product": "/shed/add-product",
   "receive-delivery": "/shed/receive-delivery",
@@ -96,7 +112,16 @@ test.describe("in the office", () => {
           .replace("/shed/PRODUCT", owner.productPath)
           .replace("/properties/PROPERTY", owner.propertyPath)
           .replace("/programs/PROGRAM/rounds/ROUND/change-round", owner.roundPath)
-          .replace("/programs/PROGRAM", owner.programPath);
+          .replace("/programs/PROGRAM", owner.programPath)
+          .replace("/visits/VISIT", owner.visitPath)
+          .replace("/application-record/RECORD", owner.recordPath.replace("/register", "/application-record"))
+          .replace("/register/RECORD", owner.recordPath)
+          .replace("CHANGE_OF_DAY", owner.changeDayPath)
+          .replace("PAPERS_OF_DAY", owner.dayPapersPath)
+          .replace("MIX_TICKET", owner.mixTicketPath)
+          .replace("CUSTOMER_NOTICE", owner.noticePath)
+          .replace("POSTING_SIGN", owner.signPath)
+          .replace(/^DAY$/, owner.dayPath);
         await page.goto(demonstration.address + real);
         await expect(page.getByRole("heading", { level: 1 })).toBeVisible();
         await judge(page, name, width);

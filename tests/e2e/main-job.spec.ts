@@ -42,11 +42,11 @@ async function workAtTheDesk(page: Page): Promise<void> {
     street: POND_STREET, from: "08:00", until: "08:45", lawns: 2,
     mixes: [{ mix: FEED, how: "Weighed", amount: "16.25 lb" }, { mix: IRON, how: "By the meter", amount: "9.2", fill }],
   });
-  await completeVisit(page, OWNER.name, { street: STREETS.longIron, from: "09:10", until: "09:50", lawns: 1, mixes: [{ mix: IRON, how: "By the meter", amount: "18 gal", fill }] });
+  await completeVisit(page, OWNER.name, { street: STREETS.longIron, from: "09:10", until: "09:50", lawns: 1, mixes: [{ mix: IRON, how: "By the meter", amount: "16.5 gal", fill }] });
   await completeVisit(page, OWNER.name, { street: STREETS.shortIron, from: "10:10", until: "10:35", lawns: 1, mixes: [{ mix: IRON, how: "As planned, not measured", fill }] });
   await completeVisit(page, OWNER.name, { street: STREETS.feed, from: "11:00", until: "11:20", lawns: 1, mixes: [{ mix: FEED, how: "In bags", amount: "1\u00BC bags" }] });
   await checkRegister(page, 4);
-  await checkTank(page, "1.2 gal", "1.2 fl oz");
+  await checkTank(page, "2\u00BD gal", "2\u00BD fl oz");
   await openProduct(page, FEED);
   const lots = page.getByRole("table", { name: "Lots on hand, the first to expire first" });
   await expect(lots.getByRole("row", { name: /MG-1/ })).toHaveCount(0);

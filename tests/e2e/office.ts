@@ -86,6 +86,22 @@ export interface SignedIn {
   readonly programPath: string;
   /** A round with visits, below its program. */
   readonly roundPath: string;
+  /** A visit of the pond's property that is still to be done. */
+  readonly visitPath: string;
+  readonly recordPath: string;
+  /** A truck's day that is over: its date on the place Today, the form that changes it, and its papers. */
+  readonly dayPath: string;
+  readonly changeDayPath: string;
+  readonly dayPapersPath: string;
+  /** The papers of a visit that was done. */
+  readonly mixTicketPath: string;
+  readonly noticePath: string;
+  readonly signPath: string;
+}
+
+/** The demonstration's last day with a truck out, which counts from the day on which it is made. */
+export function dayThatIsOver(): string {
+  return new Date(Date.now() - 4 * 86_400_000).toISOString().slice(0, 10);
 }
 
 interface WorkerFixtures {
@@ -121,12 +137,25 @@ export const test = base.extend<object, WorkerFixtures>({
       const context = await browser.newContext();
       const page = await context.newPage();
       await signIn(page, demonstration);
-      const pathOn = async (place: string, name: string) => {
+      const pathOn = async (place: string, name: string | RegExp) => {
         await page.goto(`${demonstration.address}${place}`);
         return (await page.getByRole("link", { name, exact: true }).first().getAttribute("href")) ?? "";
       };
       const programPath = await pathOn("/programs", "Cool-season lawns");
+      const propertyPath = await pathOn("/properties", "7 Heron Court");
+      const dayPath = `/today?date=${dayThatIsOver()}`;
+      const recordPath = await pathOn("/register", "1");
+      const doneVisitPath = await pathOn(recordPath, "First feed");
       await use({
+        propertyPath,
+        visitPath: await pathOn(propertyPath, "Third feed"),
+        recordPath,
+        dayPath,
+        changeDayPath: await pathOn(dayPath, "Change Truck 1"),
+        dayPapersPath: await pathOn(dayPath, "Print Truck 1"),
+        mixTicketPath: await pathOn(doneVisitPath, /^Mix ticket \d+$/),
+        noticePath: `/documents/customer-notice${doneVisitPath.replace("/visits", "")}`,
+        signPath: `/documents/posting-sign${doneVisitPath.replace("/visits", "")}`,
         programPath,
         roundPath: await pathOn(programPath, "Second feed"),
         storageState: await context.storageState(),
@@ -135,7 +164,6 @@ export const test = base.extend<object, WorkerFixtures>({
         equipmentPath: await pathOn("/crew/gear", "100 gal tank with hose reel"),
         calibrationPath: await pathOn("/crew/gear", "Lou Parrish"),
         productPath: await pathOn("/shed", "Fieldrow Starter 18-24-6"),
-        propertyPath: await pathOn("/properties", "7 Heron Court"),
       });
       await context.close();
     },

@@ -21,8 +21,8 @@ export function streetOf(index: number): string {
 
 export { POND_ROW };
 
-/** Rows with a size in the list, in Illinois, and that size as a number. */
-export const LISTED = { longIron: 32, shortIron: 41, preventer: 42, feed: 40, largeFeed: 30 } as const;
+/** Rows with a size in the list, in Illinois and not far from the shop. */
+export const LISTED = { longIron: 51, shortIron: 28, preventer: 41, feed: 40, largeFeed: 50 } as const;
 
 /** Square feet of a row as the list has them. */
 export function listedSquareFeet(index: number): number {

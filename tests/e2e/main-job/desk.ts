@@ -1,6 +1,6 @@
 import { expect, type Page } from "@playwright/test";
 import { DAYS, longDayOf } from "./days";
-import { choose, fill } from "./form";
+import { choose, fill, goTo } from "./form";
 import { openDay, openVisit } from "./plan";
 import { IRON, openProduct } from "./shed";
 
@@ -41,14 +41,14 @@ export async function completeVisit(page: Page, signature: string, { street, fro
   await expect(page.getByLabel("Day", { exact: true })).toHaveValue(DAYS.work);
   await fill(page, { Started: from, Ended: until, "Temperature, \u00B0F": "66", "Wind, mph": "5", "Read from": "hand-held meter", Signature: signature });
   await choose(page, { "Wind from": "SW" });
-  for (let index = 0; index < lawns; index += 1) await page.getByText("Done", { exact: true }).nth(index).click();
+  for (let index = 0; index < lawns; index += 1) await page.getByRole("radio", { name: "Done", exact: true }).nth(index).check();
   for (const { mix, how, amount, fill: drawnFrom } of mixes) {
     const part = page.getByRole("region", { name: mix });
-    await part.getByText(how, { exact: true }).click();
+    await part.getByRole("radio", { name: new RegExp(`^${how}`) }).check();
     if (amount !== undefined) await part.getByLabel(/^(?:Gallons sprayed|Amount put down)/).fill(amount);
     if (drawnFrom !== undefined) await part.getByLabel("Drawn from").selectOption({ label: await optionOf(page, drawnFrom) });
   }
-  for (const question of ["Is the sign up?", "Was the notice left?"]) await page.getByRole("group", { name: question }).getByText("Yes", { exact: true }).click();
+  for (const question of ["Is the sign up?", "Was the notice left?"]) await page.getByRole("group", { name: question }).getByRole("radio", { name: "Yes", exact: true }).check();
   await page.getByRole("button", { name: "Read it back" }).click();
   await expect(page.getByRole("heading", { name: "Read it back" })).toBeVisible();
   await page.getByRole("button", { name: "Write the record" }).dblclick();
@@ -61,7 +61,7 @@ async function optionOf(page: Page, words: RegExp): Promise<string> {
 
 /** The record as it stands in the register: one for each visit, in a whole chain. */
 export async function checkRegister(page: Page, count: number): Promise<void> {
-  await page.getByRole("navigation", { name: "Places" }).getByRole("link", { name: "Register" }).click();
+  await goTo(page, "Register");
   await expect(page.getByRole("heading", { name: "Register", exact: true })).toBeVisible();
   await expect(page.getByRole("table").getByRole("row")).toHaveCount(count + 1);
 }

@@ -1,4 +1,4 @@
-import { type Locator, type Page } from "@playwright/test";
+import { expect, type Locator, type Page } from "@playwright/test";
 
 /** A label as a whole, with or without the word that it may stay empty. */
 function labelled(label: string): RegExp {
@@ -18,6 +18,8 @@ export async function choose(page: Page | Locator, fields: Readonly<Record<strin
 /** Goes to one of the office's places by the bar. */
 export async function goTo(page: Page, place: string): Promise<void> {
   await page.getByRole("navigation", { name: "Places" }).getByRole("link", { name: place, exact: true }).click();
+  // The page before may have fields of the same names.
+  await expect(page).toHaveURL(new RegExp(`/${place.toLowerCase()}$`));
 }
 
 /** A property's page, found by its street. */

@@ -12,7 +12,7 @@ interface Task {
 export const TASKS = {
   feed: { use: `${FEED}: Established lawns (2 to 3 lb per 1,000 sq ft)`, rate: "2.5 lb/1,000 sq ft", reason: "feed" },
   iron: { use: `${IRON}: Foliar iron (1 to 2 fl oz per 1,000 sq ft)`, rate: "1.5 fl oz/1,000 sq ft", reason: "color" },
-  preventer: { use: `${PREVENTER}: Crabgrass (2.5 to 4 lb per 1,000 sq ft)`, rate: "3 lb/1,000 sq ft", reason: "crabgrass" },
+  preventer: { use: `${PREVENTER}: Crabgrass (2\u00BD to 4 lb per 1,000 sq ft)`, rate: "3 lb/1,000 sq ft", reason: "crabgrass" },
 } as const satisfies Readonly<Record<string, Task>>;
 
 interface VisitToPlan {
@@ -53,10 +53,13 @@ export async function sendOut(page: Page, truck: string, operator: string): Prom
   await openDay(page);
   await page.getByRole("link", { name: "Send a truck out" }).click();
   await choose(page, { Truck: truck, "Who applies": operator });
+  await page.getByLabel("Back by").fill("18:00");
   await page.getByRole("button", { name: "Send it out" }).click();
   await page.getByRole("link", { name: "Say where the shop is" }).click();
   await page.getByLabel("ZIP code of the shop").fill("60417");
   await page.getByRole("button", { name: "Set the place" }).click();
+  await expect(page.getByLabel("Another day")).toBeVisible();
+  await openDay(page);
   await expect(page.getByRole("heading", { name: "Truck 3" })).toBeVisible();
 }
 
