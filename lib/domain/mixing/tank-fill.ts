@@ -73,7 +73,7 @@ export function planFill(
     const tool = toolOf(productId);
     const fitting = tool?.mark.dimension === wanted.dimension ? tool : undefined;
     const { amount, marks } = measureOut<"mass" | "volume">(wanted, wanted, fitting);
-    return { productId, productName, amount: amount as ProductAmount, marks };
+    return { productId, productName, amount: amount, marks };
   });
   return accept({ visitIds: stops.map(({ visitId }) => visitId), finished, products, findings: tooMuch(finished, tank) });
 }

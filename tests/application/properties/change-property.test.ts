@@ -34,7 +34,7 @@ test("writes access, mowing and watering, moves to the new ZIP code, and the tra
 test("watering days may come as a list, as the browser's form holds numbered fields", async () => {
   const { propertyId } = await aClient(house, company);
   const wateringOn = [undefined, "yes", "", false, "yes"];
-  valueOf(await changeProperty(house, company.owner.key, { ...propertyForm(propertyId), wateringOn: wateringOn as unknown as Record<string, "yes"> }));
+  valueOf(await changeProperty(house, company.owner.key, { ...propertyForm(propertyId), wateringOn: wateringOn }));
   const { property } = valueOf(await readProperty(house, company.owner.key, { propertyId }));
   expect(property.wateringWeekdays).toEqual([1, 4]);
 });

@@ -93,7 +93,7 @@ describe("what happened", () => {
 
 test("mixes may come as a list with gaps, as the browser's form holds numbered fields", async () => {
   const visit = await aFedVisit(house, company, day);
-  const mixes = [undefined, { measuredBy: "weight", amount: "15.25" }, { measuredBy: "meter", amount: "12.8 gal" }] as unknown as NonNullable<Change>["mixes"];
+  const mixes = [undefined, { measuredBy: "weight", amount: "15.25" }, { measuredBy: "meter", amount: "12.8 gal" }] as unknown;
   const content = await contentOf(visit, { mixes });
   expect(content.treatments.map(({ measuredBy }) => measuredBy)).toEqual(["weight", "meter"]);
 });
