@@ -74,7 +74,7 @@ export function moveForm(house: TestHouse, productId: string, to: string) {
 export async function aTruck(house: TestHouse, company: TestCompany): Promise<string> {
   const vehicleId = house.newId();
   await house.ask("insert into vehicle (company_id, vehicle_id, number, name, created_at) values ($1, $2, $3, 'Box truck', $4)", [
-    company.companyId, vehicleId, (made += 1), house.now(),
+    company.companyId, vehicleId, 500 + (made += 1), house.now(),
   ]);
   return vehicleId;
 }

@@ -29,5 +29,5 @@ test("nothing is on record of a property of another company", async () => {
   const visit = await aFedVisit(house, company, day);
   await aRecord(house, company.owner, visit);
   const other = await aCompany(house);
-  expect(valueOf(await listRecordsOfProperty(house, other.owner.key, { propertyId: visit.propertyId })).records).toEqual([]);
+  expect(await listRecordsOfProperty(house, other.owner.key, { propertyId: visit.propertyId })).toMatchObject({ refusal: { kind: "not-found" } });
 });
