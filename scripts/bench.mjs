@@ -31,7 +31,7 @@ import { folderMegabytes, packageMegabytes } from "./bench/size.mjs";
 import { PROJECT_FOLDER } from "./run-prisma.mjs";
 import { buildHere } from "./server/built-here.mjs";
 
-const MOST_SECONDS = 420;
+const MOST_SECONDS = 900;
 const BARE_STARTS = 7;
 
 /** @type {(() => Promise<unknown>)[]} */
@@ -104,7 +104,7 @@ function measureSizes(standalone) {
   return [packages, ...(all > product ? [withTools] : []), rowOf("built web server", folderMegabytes(standalone), "MB", packages)];
 }
 
-async function measure() {
+async function build() {
   const folder = mkdtempSync(join(tmpdir(), "halfpass-bench-"));
   // The database runs as another user when we are root, and must get in.
   chmodSync(folder, 0o711);
@@ -112,6 +112,11 @@ async function measure() {
   const key = randomBytes(32).toString("base64");
   const { standalone, leave } = await buildHere({ folder, serverActionsEncryptionKey: key, aborted: new AbortController().signal });
   leave();
+  return { folder, standalone };
+}
+
+/** @param {{ folder: string, standalone: string }} built */
+async function measure({ folder, standalone }) {
   const data = join(folder, "data");
   const { rows, installation } = await measureStarts(data);
   const work = await measureWork(data, installation);
@@ -121,11 +126,13 @@ async function measure() {
 
 async function main() {
   const { values } = parseArgs({ options: { json: { type: "string" } } });
-  const late = new Promise((_resolve, reject) => {
-    setTimeout(() => reject(new Error(`The measurement took more than ${MOST_SECONDS} seconds and was given up.`)), MOST_SECONDS * 1000).unref();
-  });
   try {
-    const rows = /** @type {import("./bench/report.mjs").Row[]} */ (await Promise.race([measure(), late]));
+    // How long a build takes says nothing of the product, and where it was built already it takes no time.
+    const built = await build();
+    const late = new Promise((_resolve, reject) => {
+      setTimeout(() => reject(new Error(`The measurement took more than ${MOST_SECONDS} seconds and was given up.`)), MOST_SECONDS * 1000).unref();
+    });
+    const rows = /** @type {import("./bench/report.mjs").Row[]} */ (await Promise.race([measure(built), late]));
     process.stdout.write(tableOf(rows));
     if (values.json !== undefined) writeFileSync(values.json, jsonOf(rows));
   } catch (error) {

@@ -4,6 +4,7 @@ import { spawn } from "node:child_process";
 import { readFileSync, statSync } from "node:fs";
 import { join } from "node:path";
 import process from "node:process";
+import { setTimeout as pause } from "node:timers/promises";
 import { readFrom } from "../launch/child.mjs";
 import { databaseUrl } from "../launch/cluster.mjs";
 import { withConnection } from "../launch/connection.mjs";
@@ -22,7 +23,9 @@ import { PROJECT_FOLDER } from "../run-prisma.mjs";
  * @property {() => Promise<void>} end as Ctrl-C does
  */
 
-const MOST_START_SECONDS = 90;
+const MOST_START_SECONDS = 180;
+const LOG_WAIT_MILLISECONDS = 20;
+const MOST_LOG_WAITS = 500;
 
 /** What the launcher takes from the environment; a measurement brings its own. */
 const OWN_VARIABLES = /^(HALFPASS_|DATABASE_|NEXTAUTH_|NEXT_|PORT$|NODE_ENV$)/;
@@ -105,12 +108,28 @@ export async function countStatements(data, installation, work) {
       // Every process of the server rereads its settings when it next has something to do; this one has just now.
       await client.query("select pg_sleep(0.3)");
     });
+  let marks = 0;
+  // The log is written by another process, so what was asked stands in it some time after it was answered. A statement
+  // of our own that stands in it comes after all of that.
+  const mark = async () => {
+    const name = `mark_${(marks += 1)}_${begin}`;
+    await withConnection(url, (client) => client.query(`select 1 as ${name}`));
+    for (let wait = 0; wait < MOST_LOG_WAITS; wait += 1) {
+      const at = readFrom(log, begin).indexOf(name);
+      if (at >= 0) return at;
+      await pause(LOG_WAIT_MILLISECONDS);
+    }
+    throw new Error("The database's log does not say what is asked.");
+  };
   await setLogging("all");
+  const begin = statSync(log).size;
   try {
     await work();
-    const begin = statSync(log).size;
+    const from = await mark();
     await work();
-    return (readFrom(log, begin).match(/LOG: {2}(statement|execute [^:]+): /g) ?? []).length;
+    const until = await mark();
+    // The second mark's own statement is no part of the work.
+    return (readFrom(log, begin).slice(from, until).match(/LOG: {2}(statement|execute [^:]+): /g) ?? []).length - 1;
   } finally {
     await setLogging("none");
   }

@@ -16,7 +16,7 @@ import { businessOnFile, type LeftOut, type PaperToPrint } from "#application/do
 import { notFound, type UseCaseRefusal } from "#application/refusal";
 import { calendarDayOf } from "#application/stored-day";
 import { licensesOnFile } from "#application/visits/ticket-facts";
-import { answersOfVisit, isOfPresentPlan, type IssuedTicket, issuedTicketsOf } from "#application/visits/issued-ticket";
+import { answersOfVisits, type AnswerOnFile, isOfPresentPlan, type IssuedTicket, issuedTicketsOf } from "#application/visits/issued-ticket";
 import { openHolds } from "#application/visits/read-visit";
 import { type VisitRow } from "#application/visits/visit-rows";
 import { type TicketOutcome, ticketsOfVisits } from "#application/visits/visit-ticket";
@@ -98,8 +98,7 @@ export function stopsWithoutTicket({ stops }: Pick<DayOnFile, "stops">): readonl
 
 async function stopsOnFile(work: Work, visitIds: readonly string[]): Promise<readonly StopOnFile[]> {
   const issued = await issuedTicketsOf(work, visitIds);
-  const answers = new Map<string, Awaited<ReturnType<typeof answersOfVisit>>>();
-  for (const visitId of visitIds) answers.set(visitId, await answersOfVisit(work, visitId));
+  const answers = await answersOfVisits(work, visitIds);
   const found = await ticketsOfVisits(work, visitIds);
   return found.map(({ visit, outcome }, index) => {
     const own = answers.get(visit.visitId) ?? [];
@@ -118,7 +117,7 @@ async function stopsOnFile(work: Work, visitIds: readonly string[]): Promise<rea
 }
 
 /** Why nothing is put down here by a mix ticket; null where one stands, and where nothing is put down at all. */
-function whyNoTicket(visit: VisitRow, outcome: TicketOutcome, issued: IssuedTicket | undefined, answers: Awaited<ReturnType<typeof answersOfVisit>>): string | null {
+function whyNoTicket(visit: VisitRow, outcome: TicketOutcome, issued: IssuedTicket | undefined, answers: readonly AnswerOnFile[]): string | null {
   if (visit.state !== "planned") return "somebody has been there already.";
   if (visit.treatments.length === 0) return null;
   const holds = openHolds(outcome.ok ? outcome.value.findings : outcome.refusal.findings, answers);

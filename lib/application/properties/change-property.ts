@@ -7,6 +7,9 @@ import { changePropertySchema } from "#application/properties/change-property.sc
 import { badField, conflict, notFound } from "#application/refusal";
 import { useCase } from "#application/use-case";
 
+/** Midnight at the end of hours is the end of their day; a time field sends it as the start of one. */
+const DAY_MINUTES = 1440;
+
 /** What the audit trail keeps of a property. It says that a gate code changed and never which it is. */
 function forTheTrail(row: Readonly<Record<string, unknown>>): Record<string, unknown> {
   const { gateCode: _gateCode, ...rest } = row;
@@ -25,7 +28,7 @@ export const changeProperty = useCase("properties/change-property", changeProper
   const columns = {
     ...plain,
     wateringFromMinute: wateringFrom,
-    wateringUntilMinute: wateringUntil,
+    wateringUntilMinute: wateringUntil === 0 ? DAY_MINUTES : wateringUntil,
     wateringWeekdays: weekdays === "" ? null : weekdays,
     ...{ latitude: null, longitude: null, positionOrigin: null },
     ...(position === null ? positionColumns(form.zip) : { ...position, positionOrigin: "entered" }),

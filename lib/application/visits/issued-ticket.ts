@@ -6,6 +6,7 @@ import { type VisitTicket } from "#application/visits/visit-ticket";
 import { fromStoredJson, isSameStored } from "#application/stored-json";
 import { type Work } from "#application/use-case";
 import { type Finding } from "#domain/foundation/finding";
+import { groupedBy } from "#domain/foundation/grouping";
 import { type MixTicket } from "#domain/mixing/mix-ticket";
 import { type TicketQuestion } from "#domain/mixing/ticket-question";
 import { type Span } from "#domain/weather/local-hours";
@@ -47,17 +48,24 @@ export function snapshotOf(ticket: VisitTicket, answers: readonly AnswerOnFile[]
   return { form: "mix-ticket-1", ...ticket, answers };
 }
 
+/** The answers that license holders gave to holds of some visits, by visit, with three queries for all of them. */
+export async function answersOfVisits(work: Work, visitIds: readonly string[]): Promise<ReadonlyMap<string, readonly AnswerOnFile[]>> {
+  const { companyId } = work.company;
+  const rows = await work.tx.holdAnswer.findMany({ where: { companyId, visitId: { in: [...visitIds] } }, orderBy: { answeredAt: "asc" } });
+  const people = await work.tx.person.findMany({ where: { companyId, personId: { in: rows.map(({ personId }) => personId) } }, select: { personId: true, name: true } });
+  const licenses = await work.tx.license.findMany({ where: { companyId, licenseId: { in: rows.map(({ licenseId }) => licenseId) } }, select: { licenseId: true, state: true, number: true } });
+  const nameOf = new Map(people.map(({ personId, name }) => [personId, name]));
+  const licenseOf = new Map(licenses.map(({ licenseId, state, number }) => [licenseId, `${state} ${number}`]));
+  const answers = rows.map(({ visitId, rule, reason, personId, licenseId, answeredAt }) => ({
+    visitId,
+    answer: { rule, reason, by: nameOf.get(personId) ?? "", license: licenseOf.get(licenseId) ?? "", answeredAt: answeredAt.toISOString() },
+  }));
+  return new Map([...groupedBy(answers, ({ visitId }) => visitId)].map(([visitId, own]) => [visitId, own.map(({ answer }) => answer)]));
+}
+
 /** The answers that license holders gave to holds of a visit. */
 export async function answersOfVisit(work: Work, visitId: string): Promise<readonly AnswerOnFile[]> {
-  const { companyId } = work.company;
-  const rows = await work.tx.holdAnswer.findMany({ where: { companyId, visitId }, orderBy: { answeredAt: "asc" }, include: { person: true, license: true }, take: 50 });
-  return rows.map(({ rule, reason, person, license, answeredAt }) => ({
-    rule,
-    reason,
-    by: person.name,
-    license: `${license.state} ${license.number}`,
-    answeredAt: answeredAt.toISOString(),
-  }));
+  return (await answersOfVisits(work, [visitId])).get(visitId) ?? [];
 }
 
 /** The last mix ticket of each visit that has one. */

@@ -50,6 +50,12 @@ test("a position that is given is kept as entered, and one that is taken back le
   expect(await positionAfter(2, "")).toMatchObject({ origin: "zip-centroid" });
 });
 
+test("watering that runs to midnight ends with the day", async () => {
+  const { propertyId } = await aClient(house, company);
+  valueOf(await changeProperty(house, company.owner.key, { ...propertyForm(propertyId), wateringFrom: "22:00", wateringUntil: "00:00" }));
+  expect(valueOf(await readProperty(house, company.owner.key, { propertyId })).property.wateringHours).toEqual({ fromMinute: 1320, untilMinute: 1440 });
+});
+
 test("whoever filled the form from an older version is told, and an address of another property is refused", async () => {
   const { propertyId } = await aClient(house, company);
   const other = await aClient(house, company);

@@ -1,7 +1,6 @@
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { recordFill } from "#application/fills/record-fill";
 import { changePerson } from "#application/people/change-person";
-import { productUseKey } from "#application/programs/treatment-fields.schema";
 import { completeVisit } from "#application/register/complete-visit";
 import { readRecord } from "#application/register/read-record";
 import { answerHold } from "#application/visits/answer-hold";
@@ -12,7 +11,7 @@ import { addLicense } from "#application/people/add-license";
 import { licenseForm } from "../../support/attempts-of-company";
 import { aCompany, aMember, aPerson, type TestCompany, type TestMember, trailOf, valueOf } from "../../support/crew";
 import {
-  aCrewDay, aFedVisit, aGround, aRecord, aSharedFill, aVisitUnderHold, aVisitWith, completeForm, type CrewDay, feedAndIron, fillForm, type Ground, preventer,
+  aCrewDay, aFedVisit, aGround, aRecord, aSharedFill, aVisitUnderHold, aVisitWith, completeForm, type CrewDay, feedAndIron, fillForm, type Ground,
 } from "../../support/crew-day";
 import { openHouse, type TestHouse } from "../../support/house";
 import { aFeed, aLiquid, balancesOf } from "../../support/shed";
@@ -43,13 +42,6 @@ async function contentOf(visit: Visit, change?: Change, member: TestMember = com
 async function rulesOf(visit: Visit, change?: Change, member?: TestMember) {
   const { findings } = await contentOf(visit, change, member);
   return findings.map(({ rule }) => rule);
-}
-
-/** Writes the first task of a visit a second time, for another lawn. */
-async function alsoOn(visitId: string, zoneId: string): Promise<void> {
-  const columns = "product_id, label_use, rate_basis, rate_amount, rate_per, rate_text, reason, equipment_id";
-  await house.ask(`insert into visit_task (company_id, visit_id, line, kind, ${columns}) select company_id, visit_id, 2, kind, ${columns} from visit_task where visit_id = $1`, [visitId]);
-  await house.ask("insert into visit_task_zone (company_id, visit_id, line, zone_id) select company_id, visit_id, 2, $2 from visit_task where visit_id = $1 and line = 2", [visitId, zoneId]);
 }
 
 const pounds = (value: string) => of("lb", value).amount.toString();
@@ -119,15 +111,6 @@ describe("the truth is recorded with its finding", () => {
     expect(await rulesOf(await aFedVisit(house, company, day), {}, technician)).toEqual(["supervisor-missing"]);
     expect(await rulesOf(await aFedVisit(house, company, day), { supervisorId: company.owner.personId, startedAt: "7:00", endedAt: "7:40" }, technician)).toEqual([]);
     expect(await rulesOf(await aFedVisit(house, company, day), { supervisorId: leaver, startedAt: "6:00", endedAt: "6:40" }, technician)).toEqual(["supervisor-without-license"]);
-  });
-
-  test("weather that nobody took, and weather of which a part was read", async () => {
-    const quiet = { startedAt: "5:00", endedAt: "5:30" };
-    const none = await contentOf(await aFedVisit(house, company, day), { ...quiet, temperatureF: "", windMph: "", windFrom: "", instrument: "" });
-    expect(none.weather).toEqual({ kind: "not-taken" });
-    expect(none.findings.map(({ rule, figure }) => [rule, figure])).toEqual([["weather-not-taken", "Nothing was read."]]);
-    const part = await contentOf(await aFedVisit(house, company, day), { startedAt: "4:00", endedAt: "4:30", windMph: "" });
-    expect(part.findings.map(({ figure }) => figure)).toEqual(["Only this was read: 61 \u00B0F, from SW (Hand-held meter)."]);
   });
 
   test("a part of the lawns, above the label, faster than anybody walks, late, and at two places at once", async () => {
@@ -245,33 +228,6 @@ describe("fills", () => {
     expect(content.treatments.find(({ line }) => line === 2)?.total.words).toBe("8 fl oz");
     expect(content.findings.map(({ rule }) => rule)).toEqual(["more-sprayed-than-filled"]);
   });
-
-  test("two tanks of one visit out of one fill are one draw, and each product names the fill", async () => {
-    const ground = await aGround(house, company);
-    const iron = { productUse: productUseKey(day.ironId, "Foliar iron"), rate: "1.5 fl oz/1,000 sq ft", reason: "color", lawns: { [ground.frontId]: "yes" } };
-    const visitId = await aVisitWith(house, company, { ...ground, routeDayId: day.routeDayId }, { "0": iron });
-    await alsoOn(visitId, ground.backId);
-    const { fillId } = valueOf(await recordFill(house, company.owner.key, fillForm(house, day, [visitId], { finished: "12 gal", products: { [day.ironId]: "9 fl oz" } })));
-    const gallons = (amount: string) => ({ measuredBy: "meter", amount, fillId }) as const;
-    const content = await contentOf({ ...ground, visitId }, { startedAt: "2:00", endedAt: "2:30", mixes: { "1": gallons("5 gal"), "2": gallons("8 gal") } });
-    expect(content.treatments.map(({ total, fill }) => [total.words, fill?.fillId])).toEqual([["3\u00BE fl oz", fillId], ["5\u00BC fl oz", fillId]]);
-    expect(content.findings.map(({ rule }) => rule)).toEqual(["more-sprayed-than-filled"]);
-    expect(await house.ask("select volume::text from fill_draw where fill_id = $1", [fillId])).toEqual([{ volume: of("gal", "13").amount.toString() }]);
-  });
-});
-
-test("two lines of one product take its lots one after the other", async () => {
-  const apart = await aCompany(house, "Two Lines Turf");
-  const own = await aCrewDay(house, apart);
-  const ground = await aGround(house, apart);
-  const feed = { productUse: productUseKey(own.feedId, "Established lawns"), rate: "2.5 lb/1,000 sq ft", reason: "feed", lawns: { [ground.frontId]: "yes" } };
-  const visitId = await aVisitWith(house, apart, { ...ground, routeDayId: own.routeDayId }, { "0": feed });
-  await alsoOn(visitId, ground.backId);
-  const weighed = (amount: string) => ({ measuredBy: "weight", amount }) as const;
-  await aRecord(house, apart.owner, { ...ground, visitId }, { mixes: { "1": weighed("40 lb"), "2": weighed("40 lb") } });
-  expect(await house.ask("select l.number, b.amount::text from stock_balance b join lot l using (company_id, lot_id) join stock_location s using (company_id, stock_location_id) where l.product_id = $1 and s.kind = 'truck' order by 1", [own.feedId])).toEqual([
-    { number: "GM-1", amount: "0" }, { number: "GM-2", amount: pounds("170") },
-  ]);
 });
 
 describe("is refused", () => {
@@ -306,16 +262,4 @@ describe("is refused", () => {
     const second = await aFedVisit(house, company, day);
     expect(await completeVisit(house, company.owner.key, { ...completeForm(house, company.owner.personId, second), requestId: form.requestId })).toMatchObject({ ok: false, refusal: { kind: "conflict" } });
   });
-});
-
-test("the season's limit counts what the register says: the next ticket of the same lawns is held, and no other lawn's", async () => {
-  const ground = await aGround(house, company);
-  const first = { ...ground, visitId: await aVisitWith(house, company, { ...ground, routeDayId: day.routeDayId }, preventer(day, ground, "4 lb/1,000 sq ft")) };
-  await aRecord(house, company.owner, first, { startedAt: "1:00", endedAt: "1:30", mixes: { "1": { measuredBy: "weight", amount: "60 lb" } } });
-  const again = await aVisitWith(house, company, { ...ground, routeDayId: day.routeDayId }, preventer(day, ground));
-  const held = valueOf(await readVisit(house, company.owner.key, { visitId: again })).openHolds.map(({ rule }) => rule);
-  const elsewhere = await aGround(house, company);
-  const free = await aVisitWith(house, company, { ...elsewhere, routeDayId: day.routeDayId }, preventer(day, elsewhere));
-  const open = valueOf(await readVisit(house, company.owner.key, { visitId: free })).openHolds.map(({ rule }) => rule);
-  expect(held.filter((rule) => !open.includes(rule)).toSorted()).toEqual(["season-limit-passed", "season-limit-passed", "too-soon-again", "too-soon-again"]);
 });

@@ -8,6 +8,8 @@ test("what holds until a company says otherwise", () => {
     granularPasses: "two-at-half-rate-crosswise",
     tankLoads: "same-size-every-time",
     heatCautionFromF: 80,
+    minutesPerStop: 8,
+    minutesPerThousandSquareFeet: 4,
   });
 });
 

@@ -1,0 +1,136 @@
+import { describe, expect, test } from "vitest";
+import { type AtHand, type FillAtHand, type MixEntered, reallyUsed, usedAsTyped } from "#application/register/really-used";
+import { type Mix, type RecordTreatment } from "#application/register/record-plan";
+import { type TicketTreatment } from "#domain/mixing/ticket-question";
+import { of } from "#domain/quantities/quantity";
+import { FEED, granularOf, IRON, LAWN, sprayOf } from "../../support/ticket";
+
+const ZONES = ["front", "back"];
+const BACK = { ...LAWN, zoneId: "back", letter: "B", name: "Back", area: of("sq ft", 1000n) };
+const QUESTION = { lawns: [LAWN, BACK], treatments: [{ ...FEED, zoneIds: ZONES }, { ...IRON, zoneIds: ZONES }] };
+
+function there<Value>(value: Value | undefined): Value {
+  if (value === undefined) throw new Error("the ticket of this test has both mixes");
+  return value;
+}
+const spread = there(granularOf(QUESTION));
+const spray = there(sprayOf(QUESTION));
+
+function planned({ line, productId, label, use, rate, rateText, reason, gear }: TicketTreatment, countedBy: "mass" | "volume", { lawns }: Mix): RecordTreatment {
+  return { line, productId, productName: label.productName, countedBy, rate, rateText, reason, equipmentName: gear.name, label: { label, use }, lawns };
+}
+const feed = planned(FEED, "mass", spread);
+const iron = planned(IRON, "volume", spray);
+
+const pounds = (value: string) => of("lb", value).amount;
+const ounces = (value: string) => of("fl oz", value).amount;
+const bagOf = (lotId: string, size: string, stockLocationId = "truck") => ({ lotId, stockLocationId, expiresOn: null, receivedOrder: 0, amount: pounds("50"), containerSize: pounds(size) });
+const jug = { ...bagOf("iron-lot", "1"), amount: ounces("320"), containerSize: ounces("320") };
+
+const FILL: FillAtHand = {
+  ...{ fillId: "fill", number: 7, mixingPlace: "Shop yard", tankLocationId: "tank", finished: of("gal", 40n), drawn: of("gal", 0n) },
+  lots: [{ lotId: "iron-lot", amount: ounces("30") }],
+  productOfLot: new Map([["iron-lot", "iron"]]),
+  numberOfLot: new Map([["iron-lot", "IR-1"]]),
+};
+
+function atHand(change: Partial<AtHand> = {}): AtHand {
+  return {
+    fill: undefined,
+    treatmentOf: (line) => (line === 1 ? feed : iron),
+    lotsOf: (productId) => (productId === "feed" ? [[bagOf("feed-lot", "50")]] : [[jug]]),
+    ...change,
+  };
+}
+
+const entered = (measuredBy: MixEntered["measuredBy"], amount = ""): MixEntered => ({ measuredBy, amount, fillId: null });
+const AS_PLANNED = entered("as-planned-not-measured");
+const EVERYWHERE = new Set(ZONES);
+
+function usedOf(answer: ReturnType<typeof reallyUsed>) {
+  if (!answer.ok) throw new Error(answer.refusal.sentence);
+  return answer.value;
+}
+const fieldsOf = (answer: ReturnType<typeof reallyUsed>) => (!answer.ok && answer.refusal.kind === "bad-input" ? answer.refusal.fields : answer);
+const totalsOf = (answer: ReturnType<typeof reallyUsed>) => usedOf(answer).used.map(({ total }) => total);
+
+describe("what was spread", () => {
+  test("as planned is what the lawns that were reached were to get", () => {
+    // 2.5 lb per 1,000 sq ft on 2,000 and on 1,000 sq ft.
+    expect(totalsOf(reallyUsed(spread, AS_PLANNED, EVERYWHERE, atHand()))).toEqual([of("lb", "7.5")]);
+    expect(totalsOf(reallyUsed(spread, AS_PLANNED, new Set(["back"]), atHand()))).toEqual([of("lb", "2.5")]);
+  });
+
+  test("weight and bags are taken from the lots as they were measured", () => {
+    expect(usedOf(reallyUsed(spread, entered("weight", "6.25"), EVERYWHERE, atHand()))).toEqual({
+      used: [{ line: 1, measuredBy: "weight", total: of("lb", "6.25"), lots: [{ lotId: "feed-lot", from: "truck", amount: pounds("6.25") }], draw: null }],
+      draw: null,
+      findings: [],
+    });
+    expect(totalsOf(reallyUsed(spread, entered("bags", "\u00BC bag"), EVERYWHERE, atHand()))).toEqual([of("lb", "12.5")]);
+  });
+
+  test("bags are counted by what the first place with any of them holds, and only where that is one size", () => {
+    const bags = (...places: ReturnType<typeof bagOf>[][]) => reallyUsed(spread, entered("bags", "0.5"), EVERYWHERE, atHand({ lotsOf: () => places }));
+    expect(totalsOf(bags([{ ...bagOf("gone", "40"), amount: 0n }], [bagOf("small", "20", "shop")]))).toEqual([of("lb", "10")]);
+    expect(fieldsOf(bags([bagOf("large", "50"), bagOf("small", "20")]))).toEqual({ "mixes.1.amount": "Bags of more than one size are on the truck. Give the weight instead." });
+    expect(fieldsOf(bags([]))).toEqual({ "mixes.1.amount": "What a bag holds is not on file. Weigh it instead." });
+    expect(fieldsOf(reallyUsed(spread, entered("bags", "some"), EVERYWHERE, atHand()))).toEqual({ "mixes.1.amount": "Say how many bags were used, such as 1\u00BD or 0.25." });
+  });
+
+  test("gallons are no measure of it, and gallons typed as a weight are refused", () => {
+    expect(fieldsOf(reallyUsed(spread, entered("meter", "3"), EVERYWHERE, atHand()))).toEqual({ "mixes.1.amount": "What is spread is measured in bags or weighed, or it is as planned." });
+    expect(fieldsOf(reallyUsed(spread, entered("weight", "3 gal"), EVERYWHERE, atHand()))).toHaveProperty(["mixes.1.amount"]);
+  });
+});
+
+describe("what was sprayed", () => {
+  test("from jugs: each product in its planned proportion of the gallons, as planned for the lawns that were reached", () => {
+    // 1.5 fl oz in 1.5 gal per 1,000 sq ft: an ounce in every gallon.
+    expect(totalsOf(reallyUsed(spray, entered("meter", "4"), EVERYWHERE, atHand()))).toEqual([of("fl oz", "4")]);
+    expect(totalsOf(reallyUsed(spray, AS_PLANNED, new Set(["front"]), atHand()))).toEqual([of("fl oz", "3")]);
+    expect(fieldsOf(reallyUsed(spray, entered("weight", "4 lb"), EVERYWHERE, atHand()))).toEqual({ "mixes.2.amount": "A spray is measured in gallons, or it is as planned." });
+  });
+
+  test("from a fill: its part of each lot leaves the tank, in one draw", () => {
+    const { used, draw, findings } = usedOf(reallyUsed(spray, entered("meter", "10 gal"), EVERYWHERE, atHand({ fill: FILL })));
+    expect(draw).toEqual({ fill: FILL, sprayed: of("gal", 10n) });
+    expect(used).toEqual([{ line: 2, measuredBy: "meter", draw, total: of("fl oz", "7.5"), lots: [{ lotId: "iron-lot", from: "tank", amount: ounces("7.5") }] }]);
+    expect(findings).toEqual([]);
+  });
+
+  test("from a fill of something else: what was planned is none of it, and what it holds besides is said", () => {
+    const findingsFrom = (productOfLot: FillAtHand["productOfLot"], lots = FILL.lots) =>
+      usedOf(reallyUsed(spray, entered("meter", "10"), EVERYWHERE, atHand({ fill: { ...FILL, lots, productOfLot } }))).findings.map(({ rule, figure }) => [rule, figure]);
+    expect(findingsFrom(new Map([["iron-lot", "another"]]))).toEqual([["fill-of-another-mix", "It holds none of Rustwater Iron."]]);
+    const twoLots = [...FILL.lots, { lotId: "dye-lot", amount: ounces("8") }];
+    expect(findingsFrom(new Map([["iron-lot", "iron"], ["dye-lot", "dye"]]), twoLots)).toEqual([["fill-of-another-mix", "It holds more than was planned."]]);
+  });
+});
+
+describe("without a mix ticket", () => {
+  test("the amount as it was typed, or the planned rate on the lawns that were reached, says that no ticket was worked out", () => {
+    const { used, findings } = usedOf(usedAsTyped(feed, entered("weight", "9"), EVERYWHERE, atHand()));
+    expect(used.map(({ total, lots }) => [total, lots.length])).toEqual([[of("lb", "9"), 1]]);
+    expect(findings.map(({ rule }) => rule)).toEqual(["mix-not-worked-out"]);
+    expect(totalsOf(usedAsTyped(feed, AS_PLANNED, new Set(["front"]), atHand()))).toEqual([of("lb", "5")]);
+    expect(totalsOf(usedAsTyped(iron, entered("meter", "12 fl oz"), EVERYWHERE, atHand()))).toEqual([of("fl oz", "12")]);
+    expect(totalsOf(usedAsTyped(feed, entered("bags", "2 bags"), EVERYWHERE, atHand()))).toEqual([of("lb", "100")]);
+  });
+
+  test("a planned volume of what is counted by weight is asked for; nothing is guessed", () => {
+    expect(fieldsOf(usedAsTyped({ ...iron, countedBy: "mass" }, AS_PLANNED, EVERYWHERE, atHand()))).toEqual({ "mixes.2.amount": "It is counted by weight. Say how much was used." });
+    expect(fieldsOf(usedAsTyped(feed, entered("weight", "2 gal"), EVERYWHERE, atHand()))).toHaveProperty(["mixes.1.amount"]);
+  });
+
+  test("out of a fill the gallons must be said", () => {
+    expect(fieldsOf(usedAsTyped(iron, AS_PLANNED, EVERYWHERE, atHand({ fill: FILL })))).toEqual({ "mixes.2.amount": "No mix was planned here. Say how many gallons were sprayed." });
+    expect(totalsOf(usedAsTyped(iron, entered("meter", "20"), EVERYWHERE, atHand({ fill: FILL })))).toEqual([of("fl oz", "15")]);
+  });
+});
+
+test("what is counted by another measure than it was used by is taken off no lot, and a count is asked for", () => {
+  const { used, findings } = usedOf(reallyUsed(spread, AS_PLANNED, EVERYWHERE, atHand({ treatmentOf: () => ({ ...feed, countedBy: "volume" }) })));
+  expect(used.map(({ lots }) => lots)).toEqual([[]]);
+  expect(findings.map(({ rule, figure }) => [rule, figure])).toEqual([["count-it", "No lot of it is on file."]]);
+});

@@ -1,0 +1,73 @@
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { historyOfZones } from "#application/register/zone-history";
+import { readVisit } from "#application/visits/read-visit";
+import { compareRates, rateOf } from "#domain/quantities/rate";
+import { aCompany, type TestCompany, valueOf } from "../../support/crew";
+import { aCrewDay, aGround, aRecord, aVisitWith, type CrewDay, type Ground, inWorkOf, preventer } from "../../support/crew-day";
+import { openHouse, type TestHouse } from "../../support/house";
+
+let house: TestHouse;
+let company: TestCompany;
+let day: CrewDay;
+beforeAll(async () => {
+  house = await openHouse();
+  company = await aCompany(house);
+  day = await aCrewDay(house, company);
+});
+afterAll(() => house.close());
+
+type Change = Parameters<typeof aRecord>[3];
+
+/** A record of a preventer on both lawns of a property. */
+async function prevented(ground: Ground, pounds: string, change: Change) {
+  const visitId = await aVisitWith(house, company, { ...ground, routeDayId: day.routeDayId }, preventer(day, ground, "4 lb/1,000 sq ft"));
+  await aRecord(house, company.owner, { ...ground, visitId }, { mixes: { "1": { measuredBy: "weight", amount: `${pounds} lb` } }, ...change });
+}
+
+const historyOf = (...propertyIds: string[]) => inWorkOf(house, company, (work) => historyOfZones(work, propertyIds));
+
+test("what really went on each lawn, on the local day, with its active ingredient per area", async () => {
+  const ground = await aGround(house, company);
+  await prevented(ground, "16", { doneOn: "2026-04-13", startedAt: "23:40", endedAt: "23:55" });
+  const history = await historyOf(ground.propertyId, (await aGround(house, company)).propertyId);
+  expect([...history.keys()].toSorted()).toEqual([ground.frontId, ground.backId].toSorted());
+  const [past, ...others] = history.get(ground.frontId) ?? [];
+  expect(others).toEqual([]);
+  expect(past).toMatchObject({ on: "2026-04-13", productId: day.preventerId, activeIngredients: [{ name: "Prodiamine" }] });
+  // 16 lb on 6,400 sq ft are 2.5 lb per 1,000; 0.37 % of that on 43,560 sq ft.
+  const [active] = past?.activeIngredients ?? [];
+  expect(active && compareRates(active.rate, rateOf("active-ingredient-mass-per-area", "0.40293", "lb per acre"))).toBe(0);
+});
+
+test("records of one lawn stand one after the other, and what was not reached has none", async () => {
+  const ground = await aGround(house, company);
+  const onlyFront = { lawns: { [ground.frontId]: "done", [ground.backId]: "not-done" } } as const;
+  await prevented(ground, "6", { ...onlyFront, doneOn: "2026-04-11", startedAt: "1:00", endedAt: "1:30" });
+  await prevented(ground, "6", { ...onlyFront, doneOn: "2026-04-12", startedAt: "1:00", endedAt: "1:30" });
+  const history = await historyOf(ground.propertyId);
+  expect(history.get(ground.frontId)?.map(({ on }) => on)).toEqual(["2026-04-11", "2026-04-12"]);
+  expect(history.has(ground.backId)).toBe(false);
+});
+
+test("the season's limit counts what the register says: the next ticket of the same lawns is held, and no other lawn's", async () => {
+  const ground = await aGround(house, company);
+  await prevented(ground, "60", { startedAt: "1:00", endedAt: "1:30" });
+  const again = await aVisitWith(house, company, { ...ground, routeDayId: day.routeDayId }, preventer(day, ground));
+  const held = valueOf(await readVisit(house, company.owner.key, { visitId: again })).openHolds.map(({ rule }) => rule);
+  const elsewhere = await aGround(house, company);
+  const free = await aVisitWith(house, company, { ...elsewhere, routeDayId: day.routeDayId }, preventer(day, elsewhere));
+  const open = valueOf(await readVisit(house, company.owner.key, { visitId: free })).openHolds.map(({ rule }) => rule);
+  expect(held.filter((rule) => !open.includes(rule)).toSorted()).toEqual(["season-limit-passed", "season-limit-passed", "too-soon-again", "too-soon-again"]);
+});
+
+test("no further back than 732 days, and no other company's", async () => {
+  const ground = await aGround(house, company);
+  await prevented(ground, "16", { startedAt: "5:00", endedAt: "5:30" });
+  const other = await aCompany(house, "Other Turf");
+  expect(await inWorkOf(house, other, (work) => historyOfZones(work, [ground.propertyId]))).toEqual(new Map());
+  // The house opens at 9:00; 732 days later, at 5:00, the record is as old as it may be.
+  house.pass(732 * 1440 - 240);
+  expect((await historyOf(ground.propertyId)).size).toBe(2);
+  house.pass(1);
+  expect((await historyOf(ground.propertyId)).size).toBe(0);
+});

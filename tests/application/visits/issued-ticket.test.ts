@@ -1,0 +1,86 @@
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { answerHold } from "#application/visits/answer-hold";
+import { issueMixTicket } from "#application/visits/issue-mix-ticket";
+import { answersOfVisit, isOfPresentPlan, type IssuedTicket, issuedTicketOf, issuedTicketsOf, snapshotOf } from "#application/visits/issued-ticket";
+import { ticketsOfVisits, type VisitTicket } from "#application/visits/visit-ticket";
+import { of } from "#domain/quantities/quantity";
+import { aCompany, type TestCompany, valueOf } from "../../support/crew";
+import { aCrewDay, aFedVisit, aVisitUnderHold, type CrewDay, inWorkOf } from "../../support/crew-day";
+import { openHouse, type TestHouse } from "../../support/house";
+import { aDelivery } from "../../support/shed";
+
+let house: TestHouse;
+let company: TestCompany;
+let day: CrewDay;
+beforeAll(async () => {
+  house = await openHouse();
+  company = await aCompany(house);
+  day = await aCrewDay(house, company);
+});
+afterAll(() => house.close());
+
+const issue = async (visitId: string) => valueOf(await issueMixTicket(house, company.owner.key, { visitId }));
+
+async function presentOf(visitId: string): Promise<VisitTicket> {
+  const [only] = await inWorkOf(house, company, (work) => ticketsOfVisits(work, [visitId]));
+  if (only?.outcome.ok !== true) throw new Error("There is no ticket to work out.");
+  return only.outcome.value;
+}
+
+async function issuedOf(visitId: string): Promise<IssuedTicket> {
+  await issue(visitId);
+  const issued = await inWorkOf(house, company, (work) => issuedTicketOf(work, visitId));
+  if (issued === undefined) throw new Error("No ticket was issued.");
+  return issued;
+}
+
+test("what was issued is read back as it was worked out, to the last unit of its exact amounts", async () => {
+  const { visitId } = await aFedVisit(house, company, day);
+  const present = await presentOf(visitId);
+  const issued = await issuedOf(visitId);
+  expect(issued).toMatchObject({ issuedBy: company.owner.name, issuedAt: house.now() });
+  expect(issued.snapshot).toEqual(snapshotOf(present, []));
+  expect(issued.snapshot).toMatchObject({ form: "mix-ticket-1", answers: [], rulesVersion: present.rulesVersion });
+  expect(issued.snapshot.question.lawns.map(({ area }) => area)).toEqual([of("sq ft", 2400n), of("sq ft", 4000n)]);
+});
+
+test("of several tickets of a visit the last is meant, and a visit without one has none", async () => {
+  const [fed, without] = [await aFedVisit(house, company, day), await aFedVisit(house, company, day)];
+  const first = await issue(fed.visitId);
+  await house.ask("update visit_task set rate_amount = rate_amount * 9 / 10, rate_text = '2.25 lb' where visit_id = $1 and line = 1", [fed.visitId]);
+  const second = await issue(fed.visitId);
+  const tickets = await inWorkOf(house, company, (work) => issuedTicketsOf(work, [fed.visitId, without.visitId]));
+  expect([...tickets].map(([visitId, { mixTicketId }]) => [visitId, mixTicketId])).toEqual([[fed.visitId, second.mixTicketId]]);
+  expect(second.number).toBeGreaterThan(first.number);
+});
+
+test("a ticket stands for the present plan until an amount, the day, the applicator, the hour or the aftercare is another", async () => {
+  const { visitId } = await aFedVisit(house, company, day);
+  const issued = await issuedOf(visitId);
+  const present = await presentOf(visitId);
+  expect(isOfPresentPlan(issued, present)).toBe(true);
+  expect(isOfPresentPlan(issued, { ...present, findings: [] })).toBe(true);
+  const { application, span, ticket, aftercare } = present;
+  const changed: readonly Partial<VisitTicket>[] = [
+    { application: { ...application, operatorId: "another" } },
+    { application: { ...application, vehicleId: "another" } },
+    { span: { ...span, untilEpochMilliseconds: span.untilEpochMilliseconds + 60_000 } },
+    { ticket: { ...ticket, mixes: ticket.mixes.slice(1) } },
+    { aftercare: aftercare.map(({ lawnNames, timeline }) => ({ lawnNames, timeline: { ...timeline, steps: timeline.steps.slice(1) } })) },
+    { aftercare: aftercare.map(({ timeline }) => ({ lawnNames: ["Front"], timeline })) },
+  ];
+  expect(changed.map((change) => isOfPresentPlan(issued, { ...present, ...change }))).toEqual(changed.map(() => false));
+});
+
+test("the answers to a visit's holds say who, under which license, when and why, the oldest first, and go into the ticket", async () => {
+  const { visitId, rule } = await aVisitUnderHold(house, company, day);
+  const reason = "The test is in the mail.";
+  await aDelivery(house, company, day.starterId);
+  valueOf(await answerHold(house, company.owner.key, { visitId, rule, licenseId: day.illinoisLicenseId, reason }));
+  const answers = await inWorkOf(house, company, (work) => answersOfVisit(work, visitId));
+  expect(answers).toEqual([{ rule, reason, by: company.owner.name, license: expect.stringMatching(/^IL IL-/u) as string, answeredAt: house.now().toISOString() }]);
+  expect((await issuedOf(visitId)).snapshot.answers).toEqual(answers);
+  const other = await aCompany(house, "Other Turf");
+  expect(await inWorkOf(house, other, (work) => answersOfVisit(work, visitId))).toEqual([]);
+  expect(await inWorkOf(house, other, (work) => issuedTicketOf(work, visitId))).toBeUndefined();
+});

@@ -1,0 +1,108 @@
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { standDownMeasuringTool } from "#application/equipment/stand-down-measuring-tool";
+import { addMeasuringTool } from "#application/equipment/add-measuring-tool";
+import { addLicense } from "#application/people/add-license";
+import { withdrawLicense } from "#application/people/withdraw-license";
+import { addSoilTest } from "#application/properties/add-soil-test";
+import { addStation } from "#application/properties/add-station";
+import { addWaterEdge } from "#application/properties/add-water-edge";
+import { removeZone } from "#application/properties/remove-zone";
+import { licensesOnFile, readTicketFacts, TANK_MARK, type TicketFacts } from "#application/visits/ticket-facts";
+import { visitRows } from "#application/visits/visit-rows";
+import { compareExact, exactly } from "#domain/quantities/exact-quantity";
+import { of } from "#domain/quantities/quantity";
+import { licenseForm } from "../../support/attempts-of-company";
+import { aCompany, type TestCompany, valueOf } from "../../support/crew";
+import { aCrewDay, aFedVisit, aRecord, type CrewDay, inWorkOf } from "../../support/crew-day";
+import { soilTestForm, stationForm } from "../../support/ground";
+import { openHouse, type TestHouse } from "../../support/house";
+
+let house: TestHouse;
+let company: TestCompany;
+let day: CrewDay;
+beforeAll(async () => {
+  house = await openHouse();
+  company = await aCompany(house);
+  day = await aCrewDay(house, company);
+});
+afterAll(() => house.close());
+
+const factsOf = (visitIds: readonly string[], ofCompany = company): Promise<TicketFacts> =>
+  inWorkOf(house, ofCompany, async (work) => readTicketFacts(work, await visitRows(work, visitIds)));
+
+test("the lawns of a property come by letter with water, soil tests and stations, without those taken off the plan", async () => {
+  const { key } = company.owner;
+  const { visitId, propertyId, frontId, backId } = await aFedVisit(house, company, day);
+  valueOf(await addWaterEdge(house, key, { zoneId: frontId, name: "Pond", length: "60 ft", width: "" }));
+  valueOf(await addSoilTest(house, key, soilTestForm(frontId)));
+  valueOf(await addStation(house, key, { propertyId, ...stationForm(), waters: { [frontId]: "yes" }, longestRun: "12" }));
+  valueOf(await addStation(house, key, { propertyId, ...stationForm(), number: "2", name: "Rotors", depths: "", minutes: "", testedOn: "", waters: { [frontId]: "yes" } }));
+  const [front, back] = (await factsOf([visitId])).lawnsByProperty.get(propertyId) ?? [];
+  expect(front).toMatchObject({
+    propertyId,
+    seedings: [],
+    stations: [
+      { stationName: "1 Front spray heads", cycle: { longestRunMinutes: 12, soakMinutes: 30 } },
+      { stationName: "2 Rotors", depthPerHour: "not-tested", cycle: "none" },
+    ],
+    lawn: {
+      zoneId: frontId, letter: "A", name: "Front", area: of("sq ft", 2400n), grasses: ["Kentucky bluegrass", "perennial ryegrass"], grassesAssumed: false,
+      waterEdges: [{ name: "Pond", length: of("ft", 60n), width: "unknown" }], soilTests: [{ sampledOn: "2026-03-20", phosphorus: "deficient" }], establishedOn: "unknown", history: [],
+    },
+  });
+  // 0.24 in in 20 minutes are 0.72 in an hour.
+  const [tested] = front?.stations.map(({ depthPerHour }) => (depthPerHour === "not-tested" ? depthPerHour : compareExact(depthPerHour, exactly("in", "0.72")))) ?? [];
+  expect(tested).toBe(0);
+  expect(back).toMatchObject({ stations: [], lawn: { zoneId: backId, letter: "B", waterEdges: [], soilTests: [] } });
+  valueOf(await removeZone(house, key, { zoneId: backId }));
+  expect((await factsOf([visitId])).lawnsByProperty.get(propertyId)?.map(({ lawn }) => lawn.zoneId)).toEqual([frontId]);
+});
+
+test("a lawn made from seed has its seeding; one made from sod has none", async () => {
+  const { visitId, propertyId, frontId, backId } = await aFedVisit(house, company, day);
+  await house.ask("update zone set established_on = '2026-03-30', established_by = 'seed' where zone_id = $1", [frontId]);
+  await house.ask("update zone set established_on = '2026-03-30', established_by = 'sod' where zone_id = $1", [backId]);
+  const lawns = (await factsOf([visitId])).lawnsByProperty.get(propertyId);
+  expect(lawns?.map(({ seedings, lawn }) => [seedings, lawn.establishedOn])).toEqual([[[{ date: "2026-03-30", method: "broadcast", standing: "done" }], "2026-03-30"], [[], "2026-03-30"]]);
+});
+
+test("what is on hand is in the shop, the trucks and the tanks together, and what was put down is no more", async () => {
+  const fed = await aFedVisit(house, company, day);
+  const before = await factsOf([fed.visitId]);
+  expect(before.onHand.get(day.feedId)).toBe(of("lb", 850n).amount);
+  expect(before.onHand.has(day.preventerId)).toBe(false);
+  await aRecord(house, company.owner, fed);
+  const after = await factsOf([fed.visitId]);
+  // 2.5 lb on each of 6.4 thousand square feet.
+  expect(after.onHand.get(day.feedId)).toBe(of("lb", 834n).amount);
+  expect(after.lawnsByProperty.get(fed.propertyId)?.[0]?.lawn.history.map(({ on }) => on)).toContain("2026-04-14");
+});
+
+test("the labels and names are of what is planned, gear and calibrations of the company, the tools those in use", async () => {
+  const { visitId } = await aFedVisit(house, company, day);
+  const { measuringToolId } = valueOf(await addMeasuringTool(house, company.owner.key, { name: "Cracked cup", mark: "1 fl oz" }));
+  valueOf(await standDownMeasuringTool(house, company.owner.key, { measuringToolId }));
+  const facts = await factsOf([visitId]);
+  expect([...facts.labels.keys()].toSorted()).toEqual([day.feedId, day.ironId].toSorted());
+  expect(facts.labels.get(day.ironId)?.confirmed?.facts.form).toBe("liquid");
+  expect([facts.productOf.get(day.feedId)?.countedBy, facts.productOf.get(day.ironId)?.countedBy]).toEqual(["mass", "volume"]);
+  expect(facts.gear.map(({ equipmentId }) => equipmentId).toSorted()).toEqual([day.sprayerId, day.spreaderId].toSorted());
+  expect(facts.calibrations).toHaveLength(3);
+  expect(facts.tools).toEqual([{ name: "Scale", mark: exactly("lb", "0.25") }, { name: "Cup", mark: exactly("fl oz", "0.5") }]);
+  expect(facts.personOf.get(company.owner.personId)).toBe(company.owner.name);
+});
+
+test("the licenses are the company's, without those taken back, the one that runs longest first", async () => {
+  const other = await aCompany(house, "Other Turf");
+  const { key, personId } = other.owner;
+  const added = async (expiresOn: string) => valueOf(await addLicense(house, key, { ...licenseForm(personId), expiresOn })).licenseId;
+  const [short, long, withdrawn] = [await added("2026-06-30"), await added("2027-12-31"), await added("2028-12-31")];
+  valueOf(await withdrawLicense(house, key, { licenseId: withdrawn }));
+  const licenses = await inWorkOf(house, other, licensesOnFile);
+  expect(licenses.map(({ licenseId }) => licenseId)).toEqual([long, other.licenseId, short]);
+  expect(licenses[0]).toMatchObject({ personId, kind: "registered-technician", state: "IN", issuedOn: "2026-01-02", expiresOn: "2027-12-31" });
+});
+
+test("water goes into a tank to a tenth of a gallon", () => {
+  expect(TANK_MARK).toEqual(exactly("gal", "0.1"));
+});

@@ -1,0 +1,114 @@
+import { expect, test } from "vitest";
+import { type LawnFacts } from "#application/visits/ticket-facts";
+import { aftercareOfVisit, hoursNotOnFile, spanOfVisit } from "#application/visits/visit-aftercare";
+import { type VisitRow } from "#application/visits/visit-rows";
+import { type LabelAftercare } from "#domain/label/aftercare-constraint";
+import { type TicketTreatment } from "#domain/mixing/ticket-question";
+import { of } from "#domain/quantities/quantity";
+import { instantOfMinute } from "#domain/weather/local-hours";
+import { at, FRONT, hoursAfterEnd, labelOf, rowOf, says } from "../../support/aftercare-builders";
+import { day, refusalOf, valueOf } from "../../support/domain-answers";
+import { FEED, IRON, LAWN } from "../../support/ticket";
+
+const ZONE = "America/Indiana/Indianapolis";
+const TUESDAY = day("2026-04-14");
+
+function visitAt(property: Partial<VisitRow["property"]> = {}, more: Partial<VisitRow> = {}): VisitRow {
+  return {
+    visitId: "visit", version: 1, name: "Spring feed", roundId: null, opensOn: TUESDAY, closesOn: TUESDAY, state: "planned", window: null, serviceMinutes: 30,
+    secondLookAfterDays: null, looksAgainAtId: null, treatments: [], looks: [], stop: null, client: { clientId: "client", name: "Avery Thorn", phone: null },
+    property: {
+      propertyId: "property", street: "4 Sorrel Lane", city: "Millbrook", state: "OH", zip: "46304", position: null, accessNote: null, dogNote: null, mowingWeekday: null,
+      wateringHours: null, wateringWeekdays: null, ...property,
+    },
+    ...more,
+  };
+}
+
+const lawn = (zoneId: string, more: Partial<LawnFacts> = {}): LawnFacts => ({ propertyId: "property", seedings: [], stations: [FRONT], lawn: { ...LAWN, zoneId, name: zoneId }, ...more });
+const treated = (treatment: TicketTreatment, zoneIds: readonly string[], facts: Partial<LabelAftercare["facts"]> = {}): TicketTreatment => ({
+  ...treatment, zoneIds, use: { ...treatment.use, aftercare: labelOf(treatment.label.productName, facts) },
+});
+
+const watersIn = says("watering-in", { by: hoursAfterEnd(24), depth: { least: of("in", "0.25"), most: "none" }, rain: "counts" });
+const settingFrom = (from: string, until: string) => ({ timeZone: ZONE, zoneDataVersion: "2026a", span: { fromEpochMilliseconds: at(from), untilEpochMilliseconds: at(until) }, programName: "Lawns 2026" });
+const MORNING = settingFrom("2026-04-14T08:00-04:00", "2026-04-14T08:30-04:00");
+const EVENING = settingFrom("2026-04-14T20:30-04:00", "2026-04-14T21:00-04:00");
+
+function windowsOf(visit: VisitRow, facts: Partial<LabelAftercare["facts"]>, setting = EVENING) {
+  const [only] = valueOf(aftercareOfVisit(visit, [lawn("Front")], [treated(FEED, ["Front"], facts)], setting));
+  const watering = only?.timeline.watering;
+  if (watering?.kind !== "window") throw new Error(`There is no window: ${String(watering?.kind)}`);
+  const iso = (instant: number) => new Date(instant).toISOString().slice(0, 16);
+  return watering.windows.map(({ fromEpochMilliseconds, untilEpochMilliseconds }) => [iso(fromEpochMilliseconds), iso(untilEpochMilliseconds)]);
+}
+
+test("lawns that get the same products are one group, and a lawn that gets none has no aftercare", () => {
+  const lawns = [lawn("Front"), lawn("Back"), lawn("Side"), lawn("Untreated")];
+  const groups = valueOf(aftercareOfVisit(visitAt(), lawns, [treated(FEED, ["Front", "Back", "Side"], watersIn), treated(IRON, ["Back"])], MORNING));
+  expect(groups.map(({ lawnNames }) => lawnNames)).toEqual([["Front", "Side"], ["Back"]]);
+});
+
+test("what one product asks for binds the lawns that get it and no other", () => {
+  const notBefore = says("watering-not-before", { untilLaterOf: [hoursAfterEnd(12)] });
+  const groups = valueOf(aftercareOfVisit(visitAt(), [lawn("Front"), lawn("Back")], [treated(FEED, ["Front", "Back"]), treated(IRON, ["Back"], notBefore)], MORNING));
+  expect(groups.map(({ timeline }) => rowOf(timeline.steps, "watering"))).toEqual([[], [["may-not", "2026-04-14T12:00", "2026-04-15T00:30"]]]);
+});
+
+test("after an evening visit the watering falls past midnight, in hours that began on the day on file", () => {
+  const visit = visitAt({ wateringHours: { fromMinute: 22 * 60, untilMinute: 5 * 60 }, wateringWeekdays: "2" });
+  const sixHoursDry = says("watering-not-before", { untilLaterOf: [hoursAfterEnd(6)] });
+  expect(windowsOf(visit, { ...watersIn, ...sixHoursDry })).toEqual([["2026-04-15T07:00", "2026-04-15T09:00"]]);
+});
+
+test("hours that run to midnight end there", () => {
+  const visit = visitAt({ wateringHours: { fromMinute: 22 * 60, untilMinute: 24 * 60 }, wateringWeekdays: "2" });
+  expect(windowsOf(visit, watersIn)).toEqual([["2026-04-15T02:00", "2026-04-15T04:00"]]);
+});
+
+test("days without hours are whole days, hours without days are of every day, and Sunday is the seventh", () => {
+  expect(windowsOf(visitAt({ wateringWeekdays: "3" }), watersIn)).toEqual([["2026-04-15T04:00", "2026-04-16T01:00"]]);
+  expect(windowsOf(visitAt({ wateringHours: { fromMinute: 300, untilMinute: 360 } }), watersIn)).toEqual([["2026-04-15T09:00", "2026-04-15T10:00"]]);
+  const saturday = settingFrom("2026-04-18T20:30-04:00", "2026-04-18T21:00-04:00");
+  expect(windowsOf(visitAt({ wateringWeekdays: "7" }), watersIn, saturday)).toEqual([["2026-04-19T04:00", "2026-04-20T01:00"]]);
+});
+
+test("hours that nobody knows are said where something wants water, and only there", () => {
+  const aftercareFor = (visit: VisitRow, facts: Partial<LabelAftercare["facts"]>) => valueOf(aftercareOfVisit(visit, [lawn("Front")], [treated(FEED, ["Front"], facts)], MORNING));
+  const said = (visit: VisitRow, facts: Partial<LabelAftercare["facts"]>) => hoursNotOnFile(visit, aftercareFor(visit, facts)).map(({ level, rule, about }) => [level, rule, ...about]);
+  expect(said(visitAt(), watersIn)).toEqual([["take-care", "watering-hours-not-on-file", "4 Sorrel Lane"]]);
+  expect(said(visitAt({ wateringWeekdays: "3" }), watersIn)).toEqual([]);
+  expect(said(visitAt(), {})).toEqual([]);
+});
+
+test("where the label asks for no sign the state's law does; a label's own sign stays, and a state without one on file adds none", () => {
+  const sign = says("posting-sign", { upBy: "at-start", mayComeDown: { trigger: "day-following", daysFollowing: 2, orReentryIfLater: false } });
+  const signOf = (state: "IN" | "OH", facts: Partial<LabelAftercare["facts"]>) => {
+    const [only] = valueOf(aftercareOfVisit(visitAt({ state }), [lawn("Front")], [treated(FEED, ["Front"], facts)], MORNING));
+    return only?.timeline.steps.filter(({ row }) => row === "sign").flatMap(({ reasons }) => reasons.map(({ basis, source }) => [basis, source]));
+  };
+  expect(signOf("IN", {})).toEqual([["law", '357 IAC 1-5-2 "Posting"']]);
+  expect(signOf("IN", sign)).toEqual([["label", "label, directions for use"]]);
+  expect(signOf("OH", {})).toEqual([]);
+});
+
+test("a second look is asked for as many days later as the visit says", () => {
+  const lookOf = (secondLookAfterDays: number | null) => valueOf(aftercareOfVisit(visitAt({}, { secondLookAfterDays }), [lawn("Front")], [treated(FEED, ["Front"])], MORNING))[0]?.timeline.secondLook?.date;
+  expect([lookOf(3), lookOf(null)]).toEqual(["2026-04-17", undefined]);
+});
+
+test("a question that can't be meant is refused as a whole", () => {
+  const backwards = settingFrom("2026-04-14T08:30-04:00", "2026-04-14T08:00-04:00");
+  expect(refusalOf(aftercareOfVisit(visitAt(), [lawn("Front")], [treated(FEED, ["Front"])], backwards)).sentence).not.toBe("");
+});
+
+test("the span begins when the truck arrives, else when its day begins, else at nine, and lasts as long as the work", () => {
+  const stop = {
+    routeDayId: "d", date: TUESDAY, vehicleId: "truck", operatorId: "rowan", position: 1, arrivesAtMinute: 450, driveMinutes: null, isPinned: false, startsAtMinute: 420, forecastHighF: null,
+  };
+  const spanFor = (more: Partial<VisitRow>) => spanOfVisit(TUESDAY, visitAt({}, more), (on, minute) => instantOfMinute(on, minute, ZONE));
+  expect(spanFor({ stop })).toEqual({ fromEpochMilliseconds: at("2026-04-14T07:30-04:00"), untilEpochMilliseconds: at("2026-04-14T08:00-04:00") });
+  expect(spanFor({ stop: { ...stop, arrivesAtMinute: null } }).fromEpochMilliseconds).toBe(at("2026-04-14T07:00-04:00"));
+  expect(spanFor({}).fromEpochMilliseconds).toBe(at("2026-04-14T09:00-04:00"));
+  expect(spanFor({ stop: { ...stop, arrivesAtMinute: 1500 } })).toEqual({ fromEpochMilliseconds: at("2026-04-14T23:59-04:00"), untilEpochMilliseconds: at("2026-04-15T00:29-04:00") });
+});
