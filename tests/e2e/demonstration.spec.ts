@@ -37,9 +37,8 @@ test("from a day that is over to a visit, its mix ticket, its record, its papers
   await expect(page.getByRole("region", { name: "Illinois" })).toBeVisible();
 });
 
-test("the day's papers, its loading list and its tanks", async ({ page, demonstration }) => {
+test("the day's papers and its tanks", async ({ page, demonstration }) => {
   await page.goto(`${demonstration.address}/today?date=${dayThatIsOver()}`);
-  await page.getByText("Loading list", { exact: true }).first().click();
   await page.getByRole("link", { name: "Print Truck 1" }).click();
   await expect(page.getByRole("button", { name: "Print the packet" })).toBeVisible();
   await page.goto(`${demonstration.address}/fills`);
