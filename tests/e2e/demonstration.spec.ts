@@ -37,22 +37,20 @@ test("from a day that is over to a visit, its mix ticket, its record, its papers
   await expect(page.getByRole("region", { name: "Illinois" })).toBeVisible();
 });
 
-test("the day's papers, its loading list and its tanks", async ({ page, demonstration }) => {
+test("the day's papers and its tanks", async ({ page, demonstration }) => {
   await page.goto(`${demonstration.address}/today?date=${dayThatIsOver()}`);
-  await page.getByText("Loading list", { exact: true }).first().click();
   await page.getByRole("link", { name: "Print Truck 1" }).click();
   await expect(page.getByRole("button", { name: "Print the packet" })).toBeVisible();
   await page.goto(`${demonstration.address}/fills`);
   await expect(page.getByRole("heading", { name: /^Fill \d+$/ }).first()).toBeVisible();
 });
 
-test("a property has what was put down and what is to come", async ({ page, demonstration }) => {
-  await page.goto(`${demonstration.address}/register`);
-  const street = (await page.getByRole("table").getByRole("row").nth(1).getByRole("cell").nth(1).textContent()) ?? "";
-  await goTo(page, "Properties");
-  await page.getByLabel("Find by name, street or phone").fill(street.replace(/,.*$/, ""));
-  await page.getByRole("link", { name: street.replace(/,.*$/, "") }).first().click();
-  await expect(page.getByRole("region", { name: "Put down" }).getByRole("link", { name: /\d/ }).first()).toBeVisible();
+test("a property has what was put down and what is to come", async ({ page, demonstration, owner }) => {
+  await page.goto(demonstration.address + owner.recordPath);
+  await page.getByRole("link", { name: "First feed" }).click();
+  await expect(page.getByRole("region", { name: "What and where" })).toBeVisible();
+  await page.getByRole("main").getByRole("link").first().click();
+  await expect(page.getByRole("region", { name: "Put down" }).getByRole("link").first()).toBeVisible();
   await page.getByRole("region", { name: "Next" }).getByRole("link").first().click();
   await expect(page.getByRole("region", { name: "Findings" })).toBeVisible();
 });
@@ -77,7 +75,7 @@ test("the shed's product has lots and movements in and out, with whom and when",
 test("the crew has licenses that stand and that ran out; the gear leads to its calibrations", async ({ page, demonstration }) => {
   await page.goto(`${demonstration.address}/crew`);
   await page.getByRole("link", { name: "Ray Odum" }).first().click();
-  await expect(page.getByText("DEMO-IN-2207")).toBeVisible();
+  await expect(page.getByText("DEMO-IN-2207", { exact: true })).toBeVisible();
   await goTo(page, "Crew");
   await page.getByRole("link", { name: "Trucks and gear" }).first().click();
   await page.getByRole("link", { name: "100 gal tank with hose reel", exact: true }).click();

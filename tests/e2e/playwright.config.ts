@@ -24,6 +24,7 @@ export default defineConfig({
   retries: 0,
   // A test says what must come to be, not how fast: this only ends what would never end.
   timeout: 90_000,
+  expect: { timeout: 20_000 },
   reporter: [["list"], ["json"]],
   use: {
     locale: "en-US",

@@ -1,5 +1,6 @@
 import Link from "next/link";
 import { type StopShown, type TruckShown } from "#application/days/truck-shown";
+import { LinkButton } from "#ui/button";
 import { Row } from "#ui/row";
 import { type Choice } from "#ui/select-field";
 import { clockWords } from "../../ui/drawings/clock-words";
@@ -62,6 +63,7 @@ export function TruckColumn({ truck, date, trucks, mayPlan }: TruckColumnProps) 
         <Row align="top">
           {mayPlan && truck.stops.length > 0 && <OrderForm routeDayId={truck.routeDayId} version={truck.version} truck={name} />}
           <PaperLinks routeDayId={truck.routeDayId} truck={name} />
+          <LinkButton href="/fills">What is left in the tanks</LinkButton>
         </Row>
       </div>
     </section>

@@ -45,11 +45,6 @@ export function TruckLoad({ truck }: { readonly truck: TruckShown }) {
               </li>
             ))}
           </ol>
-          <p>
-            <Link href="/fills" prefetch={false}>
-              What is left in the tanks
-            </Link>
-          </p>
         </Disclosure>
       )}
       <Disclosure name="Loading list">

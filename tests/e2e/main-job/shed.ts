@@ -86,7 +86,7 @@ export async function fillShed(page: Page, confirmer: string): Promise<void> {
     await expect(page.getByRole("heading", { name: product.name })).toBeVisible();
     await expect(page.getByText(new RegExp(`held against the container by ${confirmer}`))).toBeVisible();
   }
-  await receive(page, { product: FEED, count: "1", container: "bag", size: "10 lb", lot: "MG-1" });
+  await receive(page, { product: FEED, count: "1", container: "bag", size: "10 lb", lot: "MG-1", expires: DAYS.farAhead });
   await receive(page, { product: IRON, count: "2", container: "jug", size: "2.5 gal", lot: "CF-1" });
   await receive(page, { product: PREVENTER, count: "4", container: "bag", size: "50 lb", lot: "HW-1" });
 }
@@ -97,14 +97,15 @@ interface DeliveryToTakeIn {
   readonly container: "bag" | "jug";
   readonly size: string;
   readonly lot: string;
+  readonly expires?: string;
 }
 
 /** Takes a delivery in, from the product's page. */
-export async function receive(page: Page, { product, count, container, size, lot }: DeliveryToTakeIn): Promise<void> {
+export async function receive(page: Page, { product, count, container, size, lot, expires = "" }: DeliveryToTakeIn): Promise<void> {
   await openProduct(page, product);
   await page.getByRole("link", { name: "Receive", exact: true }).click();
   await expect(page.getByRole("heading", { name: "Receive a delivery" })).toBeVisible();
-  await fill(page, { "How many": count, "One holds": size, "Lot number": lot });
+  await fill(page, { "How many": count, "One holds": size, "Lot number": lot, "Expires on": expires });
   await page.getByLabel("Came on").fill(DAYS.measured);
   await choose(page, { "Of what": container });
   await page.getByRole("button", { name: "Take it in" }).click();
