@@ -68,7 +68,7 @@ async function printPapers(page: Page, office: Office): Promise<void> {
   const notice = await paperOf("Notice for the customer");
   for (const words of [COMPANY.name, COMPANY.phone, POND_STREET, FEED, IRON]) expect(notice).toContain(words);
   const sign = await paperOf("Posting sign");
-  for (const words of ["LAWN CARE APPLICATION", "STAY OFF GRASS UNTIL DRY", COMPANY.name, COMPANY.phone]) expect(sign).toContain(words);
+  for (const words of ["LAWN CARE APPLICATION", "STAY OFF GRASS UNTIL DRY", COMPANY.name.toUpperCase(), COMPANY.phone]) expect(sign).toContain(words);
   await openVisit(page, POND_STREET);
   await page.getByRole("link", { name: /^Record \d+$/ }).click();
   await page.getByRole("link", { name: "Print the record" }).click();
