@@ -75,7 +75,8 @@ export async function aDayOfActor(house: TestHouse, company: TestCompany, { pers
 /** A record in the register, to be printed. */
 export async function aPrintedRecord(house: TestHouse, company: TestCompany): Promise<string> {
   const day = await aCrewDay(house, company);
-  return (await aRecord(house, company.owner, await aFedVisit(house, company, day))).registerEntryId;
+  // Early enough to have passed in every time zone that the company may have been moved to.
+  return (await aRecord(house, company.owner, await aFedVisit(house, company, day), { startedAt: "6:10", endedAt: "6:50" })).registerEntryId;
 }
 
 /** A paper that this person may read: of their own day, or a record for an inspector. */
