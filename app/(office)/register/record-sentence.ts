@@ -1,8 +1,9 @@
+import { listWords } from "#domain/foundation/list-words";
 import { formatLongDate } from "#domain/foundation/calendar-date";
 import { MEASURED_BY_WORDS, type RecordContent, type RecordedTreatment } from "#domain/register/record-content";
 import { localTimeAt } from "#domain/weather/local-hours";
 import { type ReadBackWords } from "../../form-state";
-import { clockOf, listWords } from "../visits/[visitId]/visit-words";
+import { clockOf } from "../visits/[visitId]/visit-words";
 
 const fact = (words: string): ReadBackWords => ({ fact: words });
 const missing = (words: string): ReadBackWords => ({ fact: words, missing: true });

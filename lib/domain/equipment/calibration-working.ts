@@ -1,4 +1,5 @@
 import { rectangleArea } from "#domain/equipment/measured-space";
+import { listWords } from "#domain/foundation/list-words";
 import { measurePace, milesPerHourOf, type Pace } from "#domain/equipment/pace";
 import { averageOf, percentInWords, type Uncertainty } from "#domain/equipment/repeats";
 import { type SprayerCalibration, type SprayerTest } from "#domain/equipment/sprayer-calibration";
@@ -31,13 +32,8 @@ function figure(value: Rational): string {
   return formatFigure(value, { decimals: 2, quarters: false });
 }
 
-function listed(items: readonly string[]): string {
-  const last = items.at(-1) ?? "";
-  return items.length < 2 ? last : `${items.slice(0, -1).join(", ")} and ${last}`;
-}
-
 function secondsInWords(seconds: readonly number[]): string {
-  return listed(seconds.map((one) => `${figure(fromNumber(one, SECONDS_DECIMALS))} s`));
+  return listWords(seconds.map((one) => `${figure(fromNumber(one, SECONDS_DECIMALS))} s`));
 }
 
 function averageSeconds(seconds: readonly number[]): Rational {
@@ -64,7 +60,7 @@ interface Words {
 function catchWords({ method, catches }: Exclude<SprayerTest, { method: "small-area" }>, flow: string): Words {
   const seconds = catches[0]?.seconds;
   if (seconds === undefined) return { measured: [], steps: [] };
-  const volumes = listed(catches.map(({ volume }) => words(volume)));
+  const volumes = listWords(catches.map(({ volume }) => words(volume)));
   const watch = secondsInWords([seconds]);
   if (catches.length < 2) {
     return { measured: [`The catch was ${volumes} in ${watch}.`], steps: [`${volumes} in ${watch} is ${flow} a minute.`] };
@@ -103,7 +99,7 @@ function smallAreaWords({ runs }: Extract<SprayerTest, { method: "small-area" }>
   const average = words(times(rate, area));
   return {
     formula,
-    measured: [`${words(area)} took ${listed(runs.map(({ volume }) => words(volume)))}.`],
+    measured: [`${words(area)} took ${listWords(runs.map(({ volume }) => words(volume)))}.`],
     steps: [...averageSentence(runs.length, "runs", average), `${average} over ${words(area)} is ${formatRate(rate, "us")}.`],
   };
 }
@@ -162,7 +158,7 @@ export function spreaderWorking({ runs, rate, uncertainty }: SpreaderRate): Cali
   const inWords = formatRate(rate, "us");
   return {
     formula: "The rate at this setting is what the spreader gave over a measured area, over that area.",
-    measured: [`Over ${words(area)} it gave ${listed(runs.map(({ collected }) => words(collected)))}.`],
+    measured: [`Over ${words(area)} it gave ${listWords(runs.map(({ collected }) => words(collected)))}.`],
     steps: [...averageSentence(runs.length, "runs", average), `${average} over ${words(area)} is ${inWords}.`],
     result: `${inWords}. ${spreadSentence(uncertainty)}`,
   };

@@ -1,4 +1,5 @@
 import { type Finding, FINDING_LEVELS } from "#domain/foundation/finding";
+import { listWords } from "#domain/foundation/list-words";
 import { groupedBy } from "#domain/foundation/grouping";
 
 /** A finding and the thing that it was found at. */
@@ -58,5 +59,5 @@ function listed(names: readonly string[]): string {
   const shown = each.slice(0, each.length > MOST_NAMES ? MOST_NAMES - 1 : MOST_NAMES);
   const rest = each.length - shown.length;
   const words = rest > 0 ? [...shown, `${String(rest)} more`] : shown;
-  return words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1) ?? ""}`;
+  return listWords(words);
 }

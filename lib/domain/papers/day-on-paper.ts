@@ -1,4 +1,5 @@
 import { formatQuantity } from "#domain/quantities/format-quantity";
+import { listWords } from "#domain/foundation/list-words";
 import { type LoadingList } from "#domain/mixing/loading-list";
 import { type MixTicket } from "#domain/mixing/mix-ticket";
 import { settingWords } from "#domain/papers/loads-on-paper";
@@ -73,7 +74,7 @@ export function loadingListOnPaper(day: DayToPrint, frame: PaperFrame): LoadingL
 
 function stopWords(stops: readonly StopToPrint[]): string {
   const numbers = stops.map(({ position }) => String(position));
-  return numbers.length === 1 ? `stop ${numbers.join("")}` : `stops ${numbers.slice(0, -1).join(", ")} and ${numbers.at(-1) ?? ""}`;
+  return numbers.length === 1 ? `stop ${listWords(numbers)}` : `stops ${listWords(numbers)}`;
 }
 
 const METERS_A_MILE = 1609.344;

@@ -1,4 +1,5 @@
 import { LICENSE_KIND_WORDS } from "#domain/crew/license";
+import { listWords } from "#domain/foundation/list-words";
 import { type Finding, hold } from "#domain/foundation/finding";
 import { formatQuantity } from "#domain/quantities/format-quantity";
 import { fromAmount } from "#domain/quantities/quantity";
@@ -65,17 +66,13 @@ function answersOf({ holdAnswers, timeZone }: RecordContent): readonly AnswerOnP
 
 function readBack({ applicator, treatments, lawns, startedAt, endedAt, timeZone, signIsUp, noticeWasLeft }: RecordContent): string {
   const when = `${spanOnPaper(Date.parse(startedAt), Date.parse(endedAt), timeZone)} on ${dateOnPaper(localTimeAt(Date.parse(startedAt), timeZone).date)}`;
-  const where = listed(lawns.filter(({ outcome }) => outcome !== "not-done").map(({ name }) => name));
-  const what = treatments.length === 0 ? "looked at" : `put down ${listed(treatments.map(({ productName, total }) => `${total.words} of ${productName}`))} on`;
+  const where = listWords(lawns.filter(({ outcome }) => outcome !== "not-done").map(({ name }) => name));
+  const what = treatments.length === 0 ? "looked at" : `put down ${listWords(treatments.map(({ productName, total }) => `${total.words} of ${productName}`))} on`;
   const left = `${signIsUp ? "The sign was put up" : "No sign was put up"}; ${noticeWasLeft ? "the notice was left" : "no notice was left"}.`;
   return `${applicator.name} ${what} ${where}, ${when}. ${left}`;
 }
 
 /** "Front", "Front and Back", "Front, Back and Strip". */
-function listed(words: readonly string[]): string {
-  return words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1) ?? ""}`;
-}
-
 function saidOr(texts: readonly string[], otherwise: PaperValue): PaperValue {
   const each = [...new Set(texts)];
   return each.length === 0 ? otherwise : said(each.join(", "));

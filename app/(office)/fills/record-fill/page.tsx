@@ -5,6 +5,7 @@ import { listEquipment } from "#application/equipment/list-equipment";
 import { type FillToMake, readPlannedFill, type VisitWithoutFill } from "#application/fills/read-planned-fill";
 import { house } from "#application/house";
 import { listStock, type StockOfProduct } from "#application/stock/list-stock";
+import { listWords } from "#domain/foundation/list-words";
 import { calendarDateIn } from "#domain/foundation/calendar-date";
 import { isSprayer } from "#domain/equipment/equipment-kind";
 import { LinkButton } from "#ui/button";
@@ -18,7 +19,6 @@ import { asMember } from "../../../session";
 import { pageFor } from "../../page-for";
 import { VisitFinding } from "../../visits/visit-finding";
 import { amountProps, us } from "../../visits/[visitId]/mix-words";
-import { listWords } from "../../visits/[visitId]/visit-words";
 import { type ProductAsked, RecordFillForm } from "./record-fill-form.client";
 
 export const metadata: Metadata = { title: "Record a fill" };

@@ -1,10 +1,10 @@
 import { type AftercareOfLawns } from "#application/visits/visit-aftercare";
+import { listWords } from "#domain/foundation/list-words";
 import { AftercareSteps, AftercareTimeline } from "#ui/drawings/aftercare-timeline";
 import { Sheet } from "#ui/sheet";
 import { Stack } from "#ui/stack";
 import { Text } from "#ui/text";
 import { aftercareConclusion, aftercareRows, doneAtOf, drawnRows } from "./aftercare-rows";
-import { listWords } from "./visit-words";
 
 /** What is to be done and left on the lawns that got the same: the ordered list first, then the same as a drawing. */
 export function AftercareOfLawnsBlock({ aftercare }: { readonly aftercare: AftercareOfLawns }) {

@@ -1,3 +1,4 @@
+import { listWords } from "#domain/foundation/list-words";
 import { type SprayMix, type TankLoad } from "#domain/mixing/spray-mix";
 import { type TicketTreatment } from "#domain/mixing/ticket-question";
 import { formatRate } from "#domain/quantities/format-rate";
@@ -8,7 +9,6 @@ import { Stack } from "#ui/stack";
 import { Table } from "#ui/table";
 import { Text } from "#ui/text";
 import { amountProps, concentrationWords, us } from "./mix-words";
-import { listWords } from "./visit-words";
 
 interface SprayMixBlockProps {
   readonly mix: SprayMix;

@@ -1,6 +1,7 @@
 import { type VisitOnFile } from "#application/visits/read-visit";
 import { type StockOfProduct } from "#application/stock/list-stock";
 import { type VisitTicket } from "#application/visits/visit-ticket";
+import { listWords } from "#domain/foundation/list-words";
 import { neededOf } from "#domain/mixing/mix-ticket";
 import { amountInContainers, containersOf, stockInWords } from "#domain/stock/container-words";
 import { MarkedWords } from "#ui/marked-words";
@@ -10,7 +11,7 @@ import { Table } from "#ui/table";
 import { GranularMixBlock } from "./granular-mix-block";
 import { us } from "./mix-words";
 import { SprayMixBlock } from "./spray-mix-block";
-import { lawnWords, listWords } from "./visit-words";
+import { lawnWords } from "./visit-words";
 
 interface MixesOfVisitProps {
   readonly ticket: VisitTicket;

@@ -25,11 +25,6 @@ export function momentOf(instant: Date | number, timeZone: string): string {
   return `${formatLongDate(localTimeAt(at, timeZone).date)}, ${clockOf(at, timeZone)}`;
 }
 
-/** "Front and Back", "Front, Side and Back". */
-export function listWords(names: readonly string[]): string {
-  return names.length < 2 ? (names[0] ?? "") : `${names.slice(0, -1).join(", ")} and ${names.at(-1) ?? ""}`;
-}
-
 /** A name of a lawn with its letter: "A Front". */
 export function lawnWords({ letter, name }: { readonly letter: string; readonly name: string }): string {
   return `${letter} ${name}`;

@@ -3,6 +3,7 @@ import { listFills, type FillOnFile, type TankOnFile } from "#application/fills/
 import { house } from "#application/house";
 import { listPeople } from "#application/people/list-people";
 import { type MixToRecord, readRecordPlan } from "#application/register/read-record-plan";
+import { listWords } from "#domain/foundation/list-words";
 import { calendarDateIn, formatShortDate } from "#domain/foundation/calendar-date";
 import { EmptyState } from "#ui/empty-state";
 import { PageHead } from "#ui/page-head";
@@ -11,7 +12,6 @@ import { asMember } from "../../../../session";
 import { pageFor } from "../../../page-for";
 import { us } from "../mix-words";
 import { visitOfPage, type VisitPageProps } from "../visit-of-page";
-import { listWords } from "../visit-words";
 import { CompleteVisitForm, type MixAsked } from "./complete-visit-form.client";
 
 export const metadata = { title: "Complete the visit" };
