@@ -1,5 +1,4 @@
 import { addDays, type CalendarDate, formatLongDate } from "#domain/foundation/calendar-date";
-import { type FindingSource } from "#domain/foundation/finding";
 
 /** "1 stop", "3 stops". */
 export function counted(count: number, one: string, many = `${one}s`): string {
@@ -23,17 +22,6 @@ export function dateWords(date: CalendarDate, today: CalendarDate): string {
   const whole = formatLongDate(date);
   return date.slice(0, 4) === today.slice(0, 4) ? whole.replace(/, \d{4}$/u, "") : whole;
 }
-
-/** Whose rule a finding is, in the word that stands under it. */
-export const SOURCE_WORDS: Readonly<Record<FindingSource, string>> = {
-  label: "label",
-  law: "law",
-  handbook: "handbook",
-  "common-practice": "common practice",
-  weather: "weather",
-  stock: "stock",
-  house: "house",
-};
 
 /** A time of day as a time field takes it: "07:30". */
 export function fieldTime(minute: number): string {

@@ -1,10 +1,11 @@
 import { type DayShown } from "#application/days/read-day";
+import { FINDING_SOURCE_WORDS } from "#domain/foundation/finding";
 import { type FindingCause } from "#domain/foundation/finding-causes";
 import { LinkButton } from "#ui/button";
 import { Disclosure } from "#ui/disclosure";
 import { FindingGroup } from "#ui/finding-group";
 import { Section } from "#ui/section";
-import { counted, SOURCE_WORDS } from "./day-words";
+import { counted } from "./day-words";
 import styles from "./today.module.css";
 
 interface PlaceOnPage {
@@ -77,7 +78,7 @@ function Cause({ cause, places, date, mayPlan }: CauseProps) {
           {figure} {finding.toDo}
         </>
       }
-      source={SOURCE_WORDS[finding.source]}
+      source={FINDING_SOURCE_WORDS[finding.source]}
       {...(mayPlan && finding.rule === "forecast-not-entered" ? { act: <LinkButton href={`/today/enter-forecast?date=${date}`}>Enter the forecast</LinkButton> } : {})}
       items={where.map(({ id, place }) => ({ id, words: <a href={place?.href}>{place?.words}</a> }))}
     />

@@ -1,4 +1,5 @@
 import { type FindingShown, type StopShown } from "#application/days/truck-shown";
+import { FINDING_SOURCE_WORDS } from "#domain/foundation/finding";
 import { FINDING_LEVELS } from "#domain/foundation/finding";
 import { LinkButton } from "#ui/button";
 import { Disclosure } from "#ui/disclosure";
@@ -11,7 +12,7 @@ import { VisitMark, type VisitState } from "#ui/visit-mark";
 import { PressForm } from "../../action-form.client";
 import { clockWords } from "../../ui/drawings/clock-words";
 import { pinVisitAction, takeOffDayAction } from "./action";
-import { counted, SOURCE_WORDS } from "./day-words";
+import { counted } from "./day-words";
 import { MoveForm } from "./move-form.client";
 import styles from "./stop-row.module.css";
 
@@ -150,7 +151,7 @@ function StopFindings({ findings }: { readonly findings: readonly FindingShown[]
 }
 
 function FindingOfStop({ shown: { finding, answer } }: { readonly shown: FindingShown }) {
-  const words = { what: finding.what, figure: finding.figure, toDo: finding.toDo, source: SOURCE_WORDS[finding.source] };
+  const words = { what: finding.what, figure: finding.figure, toDo: finding.toDo, source: FINDING_SOURCE_WORDS[finding.source] };
   if (answer === null) return <Finding level={finding.level} {...words} />;
   const at = new Intl.DateTimeFormat("en-US", { dateStyle: "medium" }).format(answer.answeredAt);
   return <Finding level="answered" {...words} answer={{ by: answer.by, license: answer.license, at, reason: answer.reason }} />;

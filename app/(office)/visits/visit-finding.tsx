@@ -1,22 +1,12 @@
 import Link from "next/link";
 import { type ReactNode } from "react";
-import { type Finding as DomainFinding, type FindingSource } from "#domain/foundation/finding";
+import { type Finding as DomainFinding, FINDING_SOURCE_WORDS } from "#domain/foundation/finding";
 import { type AnswerOnFile } from "#application/visits/issued-ticket";
 import { Finding } from "#ui/finding";
 
-const SOURCE_WORDS: Readonly<Record<FindingSource, string>> = {
-  label: "label",
-  law: "law",
-  handbook: "handbook",
-  "common-practice": "common practice",
-  weather: "weather",
-  stock: "stock",
-  house: "house",
-};
-
 /** Whose rule a finding is, with where it is written. */
 export function sourceWords({ source, citation }: Pick<DomainFinding, "source" | "citation">): string {
-  return citation === undefined ? SOURCE_WORDS[source] : `${SOURCE_WORDS[source]}: ${citation}`;
+  return citation === undefined ? FINDING_SOURCE_WORDS[source] : `${FINDING_SOURCE_WORDS[source]}: ${citation}`;
 }
 
 interface VisitFindingProps {

@@ -1,32 +1,18 @@
 import { formatQuantity } from "#domain/quantities/format-quantity";
 import { accept, type Outcome } from "#domain/foundation/outcome";
-import { type LotOnHand, takeFirstExpired } from "#domain/stock/first-expired";
+import { takeFirstExpired } from "#domain/stock/first-expired";
 import { totalOf } from "#domain/stock/on-hand";
 import { movePosting, type Posting } from "#domain/stock/posting";
 import { type z } from "zod";
-import { calendarDayOrNone } from "#application/stored-day";
 import { writeDeed } from "#application/audit-trail";
 import { badField, conflict, notFound, type UseCaseRefusal } from "#application/refusal";
+import { lotsAt } from "#application/stock/lots-at";
 import { moveStockSchema } from "#application/stock/move-stock.schema";
 import { postedAmounts, postStock, SENT_WITH_OTHER_FIGURES, wouldLeaveBelowZero } from "#application/stock/post-stock";
 import { locationOfPlace } from "#application/stock/stock-locations";
 import { useCase, type Work } from "#application/use-case";
 
 type Move = z.output<typeof moveStockSchema>;
-
-/** The lots of a product at a location, with what is there of each. */
-export async function lotsAt(work: Pick<Work, "tx" | "company">, productId: string, stockLocationId: string): Promise<readonly LotOnHand[]> {
-  const { companyId } = work.company;
-  const lots = await work.tx.lot.findMany({ where: { companyId, productId } });
-  const balances = await work.tx.stockBalance.findMany({ where: { companyId, stockLocationId, lotId: { in: lots.map(({ lotId }) => lotId) } } });
-  const amountOf = new Map(balances.map(({ lotId, amount }) => [lotId, amount]));
-  return lots.map((lot) => ({
-    lotId: lot.lotId,
-    expiresOn: calendarDayOrNone(lot.expiresOn),
-    receivedOrder: lot.createdAt.getTime(),
-    amount: amountOf.get(lot.lotId) ?? 0n,
-  }));
-}
 
 /**
  * Carries stock from one location to another: the lot that was named, or the first to expire first. A plan can't take
@@ -55,7 +41,7 @@ async function postingOfMove(work: Work, { productId, amount, from, to, lotId }:
   if (fromId === undefined) return badField("from", "There is no such location here. Choose another.");
   const toId = await locationOfPlace(work, to);
   if (toId === undefined) return badField("to", "There is no such location here. Choose another.");
-  const lots = (await lotsAt(work, productId, fromId)).filter((lot) => lotId === null || lot.lotId === lotId);
+  const lots = (await lotsAt(work, [fromId], [productId])).filter((lot) => lotId === null || lot.lotId === lotId);
   if (lotId !== null && lots.length === 0) return notFound("lot of this product");
   const taken = takeFirstExpired(lots, amount);
   if (!taken.ok) {

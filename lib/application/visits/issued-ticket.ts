@@ -1,15 +1,7 @@
-import { type LicenseOnFile } from "#application/visits/ticket-facts";
-import { type AftercareOfLawns } from "#application/visits/visit-aftercare";
-import { type PlannedApplication } from "#application/visits/visit-gear";
-import { type VisitRow } from "#application/visits/visit-rows";
 import { type VisitTicket } from "#application/visits/visit-ticket";
 import { fromStoredJson, isSameStored } from "#application/stored-json";
 import { type Work } from "#application/use-case";
-import { type Finding } from "#domain/foundation/finding";
 import { groupedBy } from "#domain/foundation/grouping";
-import { type MixTicket } from "#domain/mixing/mix-ticket";
-import { type TicketQuestion } from "#domain/mixing/ticket-question";
-import { type Span } from "#domain/weather/local-hours";
 
 /** Who answered a hold of law, under which license, and why it does not apply here. */
 export interface AnswerOnFile {
@@ -21,18 +13,9 @@ export interface AnswerOnFile {
 }
 
 /** A mix ticket as it was issued: everything that it was computed from and everything that it said. */
-export interface TicketSnapshot {
+export interface TicketSnapshot extends VisitTicket {
   readonly form: "mix-ticket-1";
-  readonly visit: VisitRow;
-  readonly application: PlannedApplication;
-  readonly license: LicenseOnFile | null;
-  readonly span: Span;
-  readonly question: TicketQuestion;
-  readonly ticket: MixTicket;
-  readonly aftercare: readonly AftercareOfLawns[];
-  readonly findings: readonly Finding[];
   readonly answers: readonly AnswerOnFile[];
-  readonly rulesVersion: string;
 }
 
 export interface IssuedTicket {

@@ -136,7 +136,8 @@ function lastGoodDayOf({ doneOn }: CalibrationFact<unknown>, { validForDays }: C
   return addDays(doneOn, validForDays);
 }
 
-function setupInWords(setup: EquipmentSetup): string {
+/** "Gun tip at 60 psi" for a sprayer, the product's name for a spreader. */
+export function setupInWords(setup: EquipmentSetup): string {
   return setup.kind === "spreader" ? setup.product.name : `${setup.tip.name} at ${setup.pressurePsi} psi`;
 }
 

@@ -1,4 +1,4 @@
-import { type CalibrationFact, type CalibrationSettings, type EquipmentSetup, standingOf } from "#domain/equipment/calibration-standing";
+import { type CalibrationFact, type CalibrationSettings, setupInWords, standingOf } from "#domain/equipment/calibration-standing";
 import { type CalendarDate, daysBetween, formatShortDate } from "#domain/foundation/calendar-date";
 import { type Finding, takeCare } from "#domain/foundation/finding";
 
@@ -16,10 +16,6 @@ export interface LatestCalibration<Figures> {
 
 function setupKey({ operator, setup }: CalibrationFact<unknown>): string {
   return setup.kind === "spreader" ? `${operator.id} ${setup.product.id}` : operator.id;
-}
-
-function setupInWords(setup: EquipmentSetup): string {
-  return setup.kind === "spreader" ? setup.product.name : `${setup.tip.name} at ${setup.pressurePsi} psi`;
 }
 
 /**

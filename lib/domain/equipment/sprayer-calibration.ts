@@ -7,10 +7,9 @@ import { type FlowTest, measureFlow } from "#domain/equipment/sprayer-flow";
 import { type Finding, note, takeCare } from "#domain/foundation/finding";
 import { accept, badInput, missingFact, type Outcome } from "#domain/foundation/outcome";
 import { type Density } from "#domain/quantities/density";
-import { canonicalAmountOf, type ExactQuantity, fromExactAmount, type Measure } from "#domain/quantities/exact-quantity";
+import { canonicalAmountOf, type ExactQuantity, fromExactAmount, isNothing, type Measure } from "#domain/quantities/exact-quantity";
 import { type Rate, rateFromAmounts } from "#domain/quantities/rate";
 import { divideRational, multiplyRational, ONE, type Rational } from "#domain/quantities/rational";
-import { type Dimension } from "#domain/quantities/units";
 import { refuseOutOfRange } from "#domain/turf/physical-range";
 
 /** One timed covering of a measured area at the usual pace, with a gun. */
@@ -101,10 +100,6 @@ function carrierRateOf(volumePerArea: Rational): Rate<"carrier-volume-per-area">
 
 function refuseNothing(field: string, words: string) {
   return badInput(field, "0", "more than nothing", `${words} is zero; measure it again.`);
-}
-
-function isNothing(measure: Measure<Dimension>): boolean {
-  return canonicalAmountOf(measure).numerator === 0n;
 }
 
 function measureRuns(runs: readonly SmallAreaRun[]): Outcome<Measured> {

@@ -1,10 +1,9 @@
 import { lengthOfArea } from "#domain/equipment/measured-space";
 import { averageOf, type Uncertainty, uncertaintyOf } from "#domain/equipment/repeats";
 import { accept, badInput, missingFact, type Outcome } from "#domain/foundation/outcome";
-import { canonicalAmountOf, type ExactQuantity, type Measure } from "#domain/quantities/exact-quantity";
+import { canonicalAmountOf, type ExactQuantity, isNothing, type Measure } from "#domain/quantities/exact-quantity";
 import { type Rate, rateFromAmounts, scaleRate } from "#domain/quantities/rate";
 import { divideRational } from "#domain/quantities/rational";
-import { type Dimension } from "#domain/quantities/units";
 
 type ProductRate = Rate<"product-mass-per-area">;
 
@@ -21,10 +20,6 @@ export interface SpreaderRate {
   readonly method: "collected-over-area";
   readonly rate: ProductRate;
   readonly uncertainty: Uncertainty;
-}
-
-function isNothing(measure: Measure<Dimension>): boolean {
-  return canonicalAmountOf(measure).numerator === 0n;
 }
 
 /**

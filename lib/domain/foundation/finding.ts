@@ -6,6 +6,17 @@ export type FindingLevel = (typeof FINDING_LEVELS)[number];
 export const FINDING_SOURCES = ["label", "law", "handbook", "common-practice", "weather", "stock", "house"] as const;
 export type FindingSource = (typeof FINDING_SOURCES)[number];
 
+/** Whose rule a finding is, in the word that stands under it. */
+export const FINDING_SOURCE_WORDS: Readonly<Record<FindingSource, string>> = {
+  label: "label",
+  law: "law",
+  handbook: "handbook",
+  "common-practice": "common practice",
+  weather: "weather",
+  stock: "stock",
+  house: "house",
+};
+
 /**
  * Who may answer a hold: nobody (a label is law), a license holder who states why a rule of law does not apply here,
  * or the office by changing the plan.

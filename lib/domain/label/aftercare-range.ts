@@ -1,4 +1,4 @@
-import { compareExact, canonicalAmountOf, type Measure } from "#domain/quantities/exact-quantity";
+import { compareExact, isNothing } from "#domain/quantities/exact-quantity";
 import { badInput } from "#domain/foundation/outcome";
 import { type RangeCheck, type Refused, refuseOutOfRange } from "#domain/turf/physical-range";
 import {
@@ -104,8 +104,4 @@ function refuseDepth(label: LabelAftercare): Refused | undefined {
     return badInput(`${productName} depth`, "most under least", "a most of at least the least", sentence);
   }
   return undefined;
-}
-
-function isNothing(depth: Measure<"length">): boolean {
-  return canonicalAmountOf(depth).numerator === 0n;
 }

@@ -1,4 +1,5 @@
 import { type CalendarDate } from "#domain/foundation/calendar-date";
+import { isSprayer, type SprayerKind, type SpreaderKind } from "#domain/equipment/equipment-kind";
 import { type Finding } from "#domain/foundation/finding";
 import { type UsState } from "#domain/company/us-state";
 import { type Measure } from "#domain/quantities/exact-quantity";
@@ -35,16 +36,13 @@ export interface TicketLawn {
   readonly history: readonly PastApplication[];
 }
 
-export const SPRAYER_KINDS = ["boom-sprayer", "backpack-sprayer", "hose-and-gun"] as const;
-export const SPREADER_KINDS = ["broadcast-spreader", "drop-spreader"] as const;
-
 interface GearOfAnyKind {
   readonly equipmentId: string;
   readonly name: string;
 }
 
 export interface TicketSprayer extends GearOfAnyKind {
-  readonly kind: (typeof SPRAYER_KINDS)[number];
+  readonly kind: SprayerKind;
   readonly capacity: Quantity<"volume">;
   /** What pump and hose hold beyond the tank. */
   readonly holdUp: Quantity<"volume"> | "unknown";
@@ -53,7 +51,7 @@ export interface TicketSprayer extends GearOfAnyKind {
 }
 
 export interface TicketSpreader extends GearOfAnyKind {
-  readonly kind: (typeof SPREADER_KINDS)[number];
+  readonly kind: SpreaderKind;
   readonly capacity: Quantity<"mass">;
   readonly deflector: "yes" | "no" | "unknown";
   /** The setting that its calibration for this product found, with the rate there. */
@@ -118,7 +116,7 @@ export interface TicketQuestion {
 
 /** True for a treatment that is sprayed. */
 export function isSprayed(treatment: TicketTreatment): treatment is TicketTreatment & { readonly gear: TicketSprayer } {
-  return (SPRAYER_KINDS as readonly string[]).includes(treatment.gear.kind);
+  return isSprayer(treatment.gear.kind);
 }
 
 /** True for a treatment that is spread. */

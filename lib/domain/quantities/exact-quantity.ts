@@ -49,6 +49,11 @@ export function canonicalAmountOf(measure: Measure<Dimension>): Rational {
   return "amount" in measure ? { numerator: measure.amount, denominator: 1n } : measure.exactAmount;
 }
 
+/** True for none at all. */
+export function isNothing(measure: Measure<Dimension>): boolean {
+  return canonicalAmountOf(measure).numerator === 0n;
+}
+
 /** The measure in a unit of its own dimension, exactly. */
 export function measureInUnit<D extends Dimension>(measure: Measure<D>, unit: NoInfer<UnitOf<D>>): Rational {
   const definition = units[unit];

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
-import { isSprayed, isSpread, SPRAYER_KINDS, SPREADER_KINDS, type TicketTreatment } from "#domain/mixing/ticket-question";
+import { SPRAYER_KINDS, SPREADER_KINDS } from "#domain/equipment/equipment-kind";
+import { isSprayed, isSpread, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { FEED, IRON, SPRAYER, SPREADER } from "../../support/ticket";
 
 test.each(SPRAYER_KINDS)("what a %s puts down is sprayed", (kind) => {
