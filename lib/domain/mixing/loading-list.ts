@@ -1,3 +1,4 @@
+import { wholeBagsFor } from "#domain/quantities/rounding";
 import { type Finding, hold, takeCare } from "#domain/foundation/finding";
 import { groupedBy } from "#domain/foundation/grouping";
 import { type Density, densityFromSpecificGravity, massOf } from "#domain/quantities/density";
@@ -108,14 +109,14 @@ function productsOf(stops: readonly LoadedStop[], containers: readonly Container
     const needed = fromAmount(dimension, group.reduce((total, { amount }) => total + amount.amount, 0n)) as ProductAmount;
     if (needed.amount === 0n) return [];
     const container = containers.find((one) => one.productId === productId && one.size.dimension === dimension && one.size.amount > 0n);
-    const count = container === undefined ? 0n : (needed.amount + container.size.amount - 1n) / container.size.amount;
-    const loaded = container === undefined ? needed : (fromAmount(dimension, count * container.size.amount) as ProductAmount);
+    const whole = container === undefined ? undefined : wholeBagsFor<"mass" | "volume">(needed, container.size as ProductAmount);
+    const loaded = whole === undefined ? needed : (whole.total as ProductAmount);
     return [
       {
         productId,
         productName: label.productName,
         needed,
-        words: container === undefined ? formatQuantity(needed, "us") : containersOf(count, container.container, container.size),
+        words: container === undefined || whole === undefined ? formatQuantity(needed, "us") : containersOf(whole.bags, container.container, container.size),
         lotNumber: container?.lotNumber ?? null,
         weight: weightOf(loaded, label.density),
       },

@@ -1,3 +1,4 @@
+import { groupedBy } from "#domain/foundation/grouping";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { type Finding, gravestFirst, hold } from "#domain/foundation/finding";
 import { invariant } from "#domain/foundation/invariant";
@@ -157,12 +158,9 @@ function workOut(question: TicketQuestion, pack: RulePack | undefined): Worked {
 
 /** Sprays of one machine at one output on the same lawns go into one tank. */
 function tanksOf(treatments: readonly SprayTreatment[]): readonly (readonly SprayTreatment[])[] {
-  const tanks = new Map<string, SprayTreatment[]>();
-  for (const treatment of treatments) {
-    const { equipmentId, carrier } = treatment.gear;
-    const key = JSON.stringify([equipmentId, String(carrier.rate.amount), String(carrier.rate.per), [...new Set(treatment.zoneIds)].toSorted()]);
-    tanks.set(key, [...(tanks.get(key) ?? []), treatment]);
-  }
+  const tanks = groupedBy(treatments, ({ gear: { equipmentId, carrier }, zoneIds }) =>
+    JSON.stringify([equipmentId, String(carrier.rate.amount), String(carrier.rate.per), [...new Set(zoneIds)].toSorted()]),
+  );
   return [...tanks.values()];
 }
 

@@ -1,3 +1,4 @@
+import { groupedBy } from "#domain/foundation/grouping";
 import { type Finding, hold, takeCare } from "#domain/foundation/finding";
 import { invariant } from "#domain/foundation/invariant";
 import { accept, badInput, type Outcome } from "#domain/foundation/outcome";
@@ -43,9 +44,7 @@ function keyOf({ products }: FillStop): string {
 
 /** The visits that may be served by one fill: the same products at the same concentrations. In the order of the route. */
 export function visitsThatShare(stops: readonly FillStop[]): readonly (readonly FillStop[])[] {
-  const groups = new Map<string, FillStop[]>();
-  for (const stop of stops) groups.set(keyOf(stop), [...(groups.get(keyOf(stop)) ?? []), stop]);
-  return [...groups.values()];
+  return [...groupedBy(stops, keyOf).values()];
 }
 
 function amountIn(concentration: SprayConcentration, finished: Measure<"volume">): ExactQuantity<"mass"> | ExactQuantity<"volume"> {
