@@ -16,14 +16,13 @@ import { type House } from "#application/use-case";
 import { issueMixTicket } from "#application/visits/issue-mix-ticket";
 import { listVisits } from "#application/visits/list-visits";
 import { addDays, type CalendarDate } from "#domain/foundation/calendar-date";
-import { type Outcome } from "#domain/foundation/outcome";
+import { must } from "./must";
 
 export interface DaysSeed {
   readonly key: SessionKey;
   readonly house: House;
   /** The company's own today. */
   readonly today: CalendarDate;
-  readonly must: <Answer>(outcome: Outcome<Answer, { readonly sentence: string }>) => Answer;
 }
 
 interface Run {
@@ -60,12 +59,12 @@ const DAYS: readonly DayOfTrucks[] = [
 
 /** Sends two trucks out today and tomorrow and puts their stops in order; today's papers are issued where nothing holds them. */
 export async function makeDays(seed: DaysSeed): Promise<void> {
-  const { key, house, must } = seed;
+  const { key, house } = seed;
   must(await setShopPosition(house, key, { zip: "46341" }));
   for (const day of DAYS) await makeDay(seed, day);
 }
 
-async function makeDay({ key, house, today, must }: DaysSeed, { daysAhead, highF, runs }: DayOfTrucks): Promise<void> {
+async function makeDay({ key, house, today }: DaysSeed, { daysAhead, highF, runs }: DayOfTrucks): Promise<void> {
   const date = addDays(today, daysAhead);
   const { vehicles } = must(await listEquipment(house, key, {}));
   const { people } = must(await listPeople(house, key, {}));

@@ -17,13 +17,13 @@ import { invitePerson } from "#application/people/invite-person";
 import { type House } from "#application/use-case";
 import { type Role } from "#domain/crew/role";
 import { addDays, calendarDateIn, calendarDateOf } from "#domain/foundation/calendar-date";
-import { type Outcome } from "#domain/foundation/outcome";
 import { makeSeason } from "./season";
 import { makePast } from "./past";
 import { makeDays } from "./days";
 import { makeGear } from "./gear";
 import { makeShed } from "./shed";
 import { makeGround } from "./ground";
+import { must } from "./must";
 
 const OWNER = { email: "dana@tansyhollow.example", password: "two passes at half rate" };
 const TIME_ZONE = "America/Chicago";
@@ -47,12 +47,6 @@ function houseDaysAgo(days: number): House {
 /** A day so many days from the day of making. */
 function dayIn(days: number): string {
   return addDays(calendarDateOf(start), days);
-}
-
-/** The answer, or the end of the making: a demonstration that a rule refuses is a defect. */
-function must<Answer>(outcome: Outcome<Answer, { readonly sentence: string }>): Answer {
-  if (!outcome.ok) throw new Error(`The demonstration was refused: ${JSON.stringify(outcome.refusal)}`);
-  return outcome.value;
 }
 
 interface Hand {
@@ -177,11 +171,11 @@ try {
   const key = await makeCompany();
   for (const hand of HANDS) await makeHand(key, hand);
   await makeShed(key, { timeZone: TIME_ZONE, houseDaysAgo });
-  await makeGear({ key, houseDaysAgo, dayIn, must, granularProductIds: await granularProducts(key) });
+  await makeGear({ key, houseDaysAgo, dayIn, granularProductIds: await granularProducts(key) });
   await makeGround({ key, houseDaysAgo, dayIn });
-  await makeSeason({ key, houseDaysAgo, dayIn, must });
-  await makePast({ key, dayIn, must, timeZone: TIME_ZONE, houseAt });
-  await makeDays({ key, must, house: houseDaysAgo(0), today: calendarDateIn(TIME_ZONE, start) });
+  await makeSeason({ key, houseDaysAgo, dayIn });
+  await makePast({ key, dayIn, timeZone: TIME_ZONE, houseAt });
+  await makeDays({ key, house: houseDaysAgo(0), today: calendarDateIn(TIME_ZONE, start) });
   await noteDemonstration(client, new Date(start));
   process.stdout.write(`${JSON.stringify(OWNER)}\n`);
 } finally {

@@ -11,13 +11,12 @@ import { calibrateSpreader } from "#application/equipment/calibrate-spreader";
 import { listPeople } from "#application/people/list-people";
 import { type House } from "#application/use-case";
 import { invariant } from "#domain/foundation/invariant";
-import { type Outcome } from "#domain/foundation/outcome";
+import { must } from "./must";
 
 export interface GearSeed {
   readonly key: SessionKey;
   readonly houseDaysAgo: (days: number) => House;
   readonly dayIn: (days: number) => string;
-  readonly must: <Answer>(outcome: Outcome<Answer, { readonly sentence: string }>) => Answer;
   /** Granular products, the first one mostly used; without any no spreader is calibrated. */
   readonly granularProductIds: readonly string[];
 }
@@ -36,7 +35,7 @@ const BARE = { holdUp: "", hoseLength: "", hoseDiameter: "", pumpHolds: "" } as 
 
 /** Writes the gear and its calibrations through the use cases, each at its own time. */
 export async function makeGear(seed: GearSeed): Promise<GearOfDemonstration> {
-  const { key, houseDaysAgo, must } = seed;
+  const { key, houseDaysAgo } = seed;
   const then = houseDaysAgo(DAYS_SINCE_THE_START);
   const truck = async (number: string, name: string, payload: string) => must(await addVehicle(then, key, { number, name, payload })).vehicleId;
   const gear = async (form: Parameters<typeof addEquipment>[2]) => must(await addEquipment(then, key, form)).equipmentId;
@@ -58,7 +57,7 @@ export async function makeGear(seed: GearSeed): Promise<GearOfDemonstration> {
 }
 
 /** Asks for a person of the crew by name. */
-async function operators({ key, houseDaysAgo, must }: GearSeed): Promise<(name: string) => string> {
+async function operators({ key, houseDaysAgo }: GearSeed): Promise<(name: string) => string> {
   const { people } = must(await listPeople(houseDaysAgo(0), key, {}));
   return (name) => {
     const person = people.find((one) => one.name === name);
@@ -68,7 +67,7 @@ async function operators({ key, houseDaysAgo, must }: GearSeed): Promise<(name: 
 }
 
 async function calibrateSprayers(seed: GearSeed, ids: { readonly large: string; readonly small: string; readonly backpack: string }): Promise<void> {
-  const { key, houseDaysAgo, dayIn, must } = seed;
+  const { key, houseDaysAgo, dayIn } = seed;
   const personId = await operators(seed);
   const gun = async (equipmentId: string, operator: string, daysAgo: number, measured: { tip: string; pressurePsi: string; caught: string; areaSeconds: string }) =>
     must(
@@ -90,7 +89,7 @@ async function calibrateSprayers(seed: GearSeed, ids: { readonly large: string; 
 }
 
 async function calibrateSpreaders(seed: GearSeed, ids: { readonly broadcast: string; readonly drop: string }): Promise<void> {
-  const { key, houseDaysAgo, dayIn, must, granularProductIds } = seed;
+  const { key, houseDaysAgo, dayIn, granularProductIds } = seed;
   const [first, second = first] = granularProductIds;
   if (first === undefined || second === undefined) return;
   const personId = await operators(seed);

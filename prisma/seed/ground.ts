@@ -10,21 +10,16 @@ import { measureZone } from "#application/properties/measure-zone";
 import { readCustomerList } from "#application/properties/read-customer-list";
 import { readProperty } from "#application/properties/read-property";
 import { type House } from "#application/use-case";
-import { type Outcome } from "#domain/foundation/outcome";
 import { cellsOf } from "#domain/properties/customer-columns";
 import { formatQuantityIn } from "#domain/quantities/format-quantity";
 import { customerListText, MEASURED_ROWS, POND_ROW } from "./customer-list";
+import { must } from "./must";
 
 /** What the making of the ground needs: who does it, and the days that count from the day of making. */
 export interface GroundMaking {
   readonly key: SessionKey;
   readonly houseDaysAgo: (days: number) => House;
   readonly dayIn: (days: number) => string;
-}
-
-function must<Answer>(outcome: Outcome<Answer, { readonly sentence: string }>): Answer {
-  if (!outcome.ok) throw new Error(`The demonstration was refused: ${JSON.stringify(outcome.refusal)}`);
-  return outcome.value;
 }
 
 const IMPORTED_DAYS_AGO = 395;

@@ -19,11 +19,11 @@ import { listVisits } from "#application/visits/list-visits";
 import { readVisit, type VisitOnFile } from "#application/visits/read-visit";
 import { type House } from "#application/use-case";
 import { calendarDateIn, parseCalendarDate } from "#domain/foundation/calendar-date";
-import { type Outcome } from "#domain/foundation/outcome";
 import { formatQuantityIn } from "#domain/quantities/format-quantity";
 import { fromAmount } from "#domain/quantities/quantity";
 import { type SprayMix } from "#domain/mixing/spray-mix";
 import { instantOfMinute } from "#domain/weather/local-hours";
+import { must } from "./must";
 
 export interface PastSeed {
   readonly key: SessionKey;
@@ -31,7 +31,6 @@ export interface PastSeed {
   readonly dayIn: (days: number) => string;
   /** The house at a moment. */
   readonly houseAt: (moment: number) => House;
-  readonly must: <Answer>(outcome: Outcome<Answer, { readonly sentence: string }>) => Answer;
 }
 
 interface PastDay {
@@ -56,7 +55,7 @@ const FILLED_AT = 7 * 60;
 
 /** Sends trucks out on days that have passed and writes down what they did. */
 export async function makePast(seed: PastSeed): Promise<void> {
-  const { key, must, houseAt, timeZone, dayIn } = seed;
+  const { key, houseAt, timeZone, dayIn } = seed;
   const atMinute = (daysAgo: number, minute: number) => {
     const date = must(parseCalendarDate("day", dayIn(-daysAgo)));
     return houseAt(instantOfMinute(date, minute, timeZone));
@@ -68,7 +67,7 @@ export async function makePast(seed: PastSeed): Promise<void> {
 type HouseAtMinute = (minute: number, daysLater?: number) => House;
 
 async function makeDay(seed: PastSeed, day: PastDay, at: HouseAtMinute): Promise<void> {
-  const { key, must, dayIn } = seed;
+  const { key, dayIn } = seed;
   const before = at(EVENING_BEFORE, -1);
   const { vehicles, equipment } = must(await listEquipment(before, key, {}));
   const truck = vehicles.find(({ number }) => number === 1);
@@ -102,7 +101,7 @@ function sprayOf(visit: VisitOnFile): SprayMix | undefined {
 }
 
 /** One fill for all of the day's sprays, a little more than they need; none when nothing is sprayed. */
-async function fillFor({ key, must, timeZone }: PastSeed, house: House, equipmentId: string, visits: readonly VisitOnFile[]): Promise<string> {
+async function fillFor({ key, timeZone }: PastSeed, house: House, equipmentId: string, visits: readonly VisitOnFile[]): Promise<string> {
   const sprays = visits.flatMap((visit) => sprayOf(visit) ?? []);
   const [first] = sprays;
   if (first === undefined) return "";
@@ -127,7 +126,7 @@ function clock(minute: number): string {
   return `${String(Math.floor(minute / 60))}:${String(minute % 60).padStart(2, "0")}`;
 }
 
-async function complete({ key, must, dayIn }: PastSeed, day: PastDay, visit: VisitOnFile, fillId: string, at: HouseAtMinute): Promise<void> {
+async function complete({ key, dayIn }: PastSeed, day: PastDay, visit: VisitOnFile, fillId: string, at: HouseAtMinute): Promise<void> {
   const { stop, visitId, serviceMinutes } = visit.visit;
   const starts = stop?.arrivesAtMinute ?? LEAVES_AT + 60;
   const ends = starts + serviceMinutes;

@@ -15,13 +15,12 @@ import { callOffVisit } from "#application/visits/call-off-visit";
 import { listVisits } from "#application/visits/list-visits";
 import { planVisit } from "#application/visits/plan-visit";
 import { LOOK } from "#application/visits/task-fields.schema";
-import { type Outcome } from "#domain/foundation/outcome";
+import { must } from "./must";
 
 export interface SeasonSeed {
   readonly key: SessionKey;
   readonly houseDaysAgo: (days: number) => House;
   readonly dayIn: (days: number) => string;
-  readonly must: <Answer>(outcome: Outcome<Answer, { readonly sentence: string }>) => Answer;
 }
 
 /** A product by how its name begins, with a rate within its label. */
@@ -58,7 +57,7 @@ const ON_FROM_THE_START = 14;
 const JOINED_DAYS_AGO = 2;
 const ON_THE_PROGRAM = 25;
 
-async function makeRounds({ key, houseDaysAgo, dayIn, must }: SeasonSeed, keyOf: (product: string) => string): Promise<string> {
+async function makeRounds({ key, houseDaysAgo, dayIn }: SeasonSeed, keyOf: (product: string) => string): Promise<string> {
   const then = houseDaysAgo(BEGUN_DAYS_AGO);
   const season = dayIn(0).slice(0, 4);
   const { programId } = must(await addProgram(then, key, { name: "Cool-season lawns", season }));
@@ -72,7 +71,7 @@ async function makeRounds({ key, houseDaysAgo, dayIn, must }: SeasonSeed, keyOf:
 const ticks = (ids: readonly string[]) => Object.fromEntries(ids.map((id) => [id, "yes" as const]));
 
 /** Two of the first visits were called off, each for its reason. */
-async function callSomeOff({ key, houseDaysAgo, must }: SeasonSeed): Promise<void> {
+async function callSomeOff({ key, houseDaysAgo }: SeasonSeed): Promise<void> {
   const then = houseDaysAgo(60);
   const { visits } = must(await listVisits(then, key, {}));
   const first = visits.filter(({ name }) => name === ROUNDS[0]?.name);
@@ -85,7 +84,7 @@ async function callSomeOff({ key, houseDaysAgo, must }: SeasonSeed): Promise<voi
 
 /** A call-back to look, and spot work within the hours that a customer gave. */
 async function planByHand(seed: SeasonSeed, propertyIds: readonly string[], iron: string): Promise<void> {
-  const { key, houseDaysAgo, dayIn, must } = seed;
+  const { key, houseDaysAgo, dayIn } = seed;
   const house = houseDaysAgo(1);
   const plan = async (propertyId: string | undefined, name: string, task: { readonly productUse: string; readonly rate: string; readonly reason: string }, hours: readonly [string, string]) => {
     if (propertyId === undefined) return;
@@ -104,7 +103,7 @@ async function planByHand(seed: SeasonSeed, propertyIds: readonly string[], iron
  * products of the shed and the customers' ground; without them there is nothing to plan, and nothing is made.
  */
 export async function makeSeason(seed: SeasonSeed): Promise<void> {
-  const { key, houseDaysAgo, must } = seed;
+  const { key, houseDaysAgo } = seed;
   const { products } = must(await listProducts(houseDaysAgo(0), key, {}));
   const { properties } = must(await listProperties(houseDaysAgo(0), key, {}));
   const choices = products.flatMap(({ productId, name, label }) => {

@@ -11,8 +11,8 @@ import { receiveDelivery } from "#application/stock/receive-delivery";
 import { type House } from "#application/use-case";
 import { addDays, calendarDateIn } from "#domain/foundation/calendar-date";
 import { type LabelText, type LabelUseText, UNREAD_GENERAL, UNREAD_USE } from "#domain/label/label-fields";
-import { type Outcome } from "#domain/foundation/outcome";
 import { type Container } from "#domain/stock/container-words";
+import { must } from "./must";
 
 /** Where the making of the demonstration gets its times from. */
 export interface ShedTimes {
@@ -158,12 +158,6 @@ const PRODUCTS: readonly ShedProduct[] = [
     deliveries: [{ daysAgo: 225, count: 4, container: "jug", containerSize: "2.5 gal", lotNumber: "PB-7731", expiresInDays: 500 }],
   },
 ];
-
-/** The answer, or the end of the making: a demonstration that a rule refuses is a defect. */
-function must<Answer>(outcome: Outcome<Answer, { readonly sentence: string }>): Answer {
-  if (!outcome.ok) throw new Error(`The demonstration was refused: ${JSON.stringify(outcome.refusal)}`);
-  return outcome.value;
-}
 
 /** Puts the products on the shelf with their labels, and takes in what came through the past season. */
 export async function makeShed(key: SessionKey, { timeZone, houseDaysAgo }: ShedTimes): Promise<void> {
