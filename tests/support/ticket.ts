@@ -1,7 +1,6 @@
 // A visit as the mix ticket takes it, with invented products: tests say only what differs.
 import { takeCare, note } from "#domain/foundation/finding";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
-import { type LabelAftercare } from "#domain/label/aftercare-constraint";
 import { type LabelFacts, type LabelUse } from "#domain/label/label-facts";
 import { densityOf } from "#domain/quantities/density";
 import { exactly } from "#domain/quantities/exact-quantity";
@@ -10,37 +9,12 @@ import { rateOf } from "#domain/quantities/rate";
 import { percentByWeight } from "#domain/quantities/active-ingredient";
 import { gradeOf } from "#domain/turf/nutrients";
 import { decimal } from "#domain/quantities/rational";
-import { type WeatherLimits } from "#domain/weather/spray-limits";
 import { type GranularMix } from "#domain/mixing/granular-mix";
 import { makeMixTicket, type MixTicket } from "#domain/mixing/mix-ticket";
 import { type SprayMix } from "#domain/mixing/spray-mix";
 import { type TicketLawn, type TicketQuestion, type TicketSpreader, type TicketSprayer, type TicketTreatment } from "#domain/mixing/ticket-question";
-
-/** The label was read and states nothing of it. */
-const NO_WEATHER_LIMITS = {
-  lowestTemperature: "none",
-  highestTemperature: "none",
-  highestTemperatureAhead: "none",
-  lowestWind: "none",
-  highestWind: "none",
-  rainfast: "none",
-  heavyRain: "none",
-  soil: "none",
-} as const;
-
-const NO_AFTERCARE: LabelAftercare["facts"] = {
-  "people-and-pets": "none",
-  "watering-not-before": "none",
-  "watering-in": "none",
-  "rain-that-spoils": "none",
-  "leaf-at-application": "none",
-  "soil-at-application": "none",
-  "mowing-before": "none",
-  "mowing-after": "none",
-  "seeding-before": "none",
-  "seeding-after": "none",
-  "posting-sign": "none",
-};
+import { labelOf } from "./aftercare-builders";
+import { FREE_OF_LIMITS } from "./spray-builders";
 
 function use(productName: string, more: Partial<LabelUse> & Pick<LabelUse, "rates">): LabelUse {
   return {
@@ -51,8 +25,8 @@ function use(productName: string, more: Partial<LabelUse> & Pick<LabelUse, "rate
     carrier: "none",
     leastDaysBetween: "none",
     seasonLimits: "none",
-    weather: { productName, ...NO_WEATHER_LIMITS } satisfies WeatherLimits,
-    aftercare: { productName, facts: NO_AFTERCARE },
+    weather: { ...FREE_OF_LIMITS, productName },
+    aftercare: labelOf(productName),
     stainsHardSurfaces: false,
     ...more,
   };
@@ -107,8 +81,8 @@ export const IRON_LABEL = label("Rustwater Iron", {
         source: "label of Rustwater Iron",
       },
       weather: {
+        ...FREE_OF_LIMITS,
         productName: "Rustwater Iron",
-        ...NO_WEATHER_LIMITS,
         highestTemperature: { limitF: 80, reaching: "forbidden", basis: "label", source: "label of Rustwater Iron" },
       },
       stainsHardSurfaces: true,
