@@ -1306,7 +1306,7 @@ grant insert, select, update on table product to halfpass_app;
 grant insert, select, update on table program to halfpass_app;
 grant insert, select, update on table property to halfpass_app;
 grant insert, select on table register_entry to halfpass_app;
-grant insert, select, update on table round to halfpass_app;
+grant delete, insert, select, update on table round to halfpass_app;
 grant delete, insert, select, update on table round_treatment to halfpass_app;
 grant insert, select, update on table route_day to halfpass_app;
 grant insert, select, update on table soil_test to halfpass_app;
