@@ -16,7 +16,7 @@ import { addPerson } from "#application/people/add-person";
 import { invitePerson } from "#application/people/invite-person";
 import { type House } from "#application/use-case";
 import { type Role } from "#domain/crew/role";
-import { addDays, calendarDateIn, calendarDateOf } from "#domain/foundation/calendar-date";
+import { addDays, calendarDateIn } from "#domain/foundation/calendar-date";
 import { makeSeason } from "./season";
 import { makePast } from "./past";
 import { makeDays } from "./days";
@@ -44,9 +44,9 @@ function houseDaysAgo(days: number): House {
   return houseAt(start - days * DAY_MILLISECONDS);
 }
 
-/** A day so many days from the day of making. */
+/** A day so many days from the day of making, which is that of the company's time zone. */
 function dayIn(days: number): string {
-  return addDays(calendarDateOf(start), days);
+  return addDays(calendarDateIn(TIME_ZONE, start), days);
 }
 
 interface Hand {

@@ -82,8 +82,18 @@ async function callSomeOff({ key, houseDaysAgo }: SeasonSeed): Promise<void> {
   }
 }
 
-/** A call-back to look, and spot work within the hours that a customer gave. */
-async function planByHand(seed: SeasonSeed, propertyIds: readonly string[], iron: string): Promise<void> {
+/** What is planned outside the rounds, and the property where the law asks for a soil test first. */
+interface ByHand {
+  readonly iron: string;
+  readonly starter: string;
+  readonly inIllinois: string | undefined;
+}
+
+/**
+ * A call-back to look, spot work within the hours that a customer gave, and a feed with phosphate that Illinois's law
+ * leaves to a license holder.
+ */
+async function planByHand(seed: SeasonSeed, propertyIds: readonly string[], { iron, starter, inIllinois }: ByHand): Promise<void> {
   const { key, houseDaysAgo, dayIn } = seed;
   const house = houseDaysAgo(1);
   const plan = async (propertyId: string | undefined, name: string, task: { readonly productUse: string; readonly rate: string; readonly reason: string }, hours: readonly [string, string]) => {
@@ -96,6 +106,7 @@ async function planByHand(seed: SeasonSeed, propertyIds: readonly string[], iron
   await plan(propertyIds[0], "Call-back", { productUse: LOOK, rate: "", reason: "brown patches by the walk" }, ["", ""]);
   await plan(propertyIds[6], "Spot work", { productUse: iron, rate: "1 fl oz/1,000 sq ft", reason: "pale strip by the drive" }, ["09:00", "15:00"]);
   await plan(propertyIds[8], "Color by the fence", { productUse: iron, rate: "1.5 fl oz/1,000 sq ft", reason: "yellow by the fence" }, ["13:00", "16:00"]);
+  await plan(inIllinois, "Feed for new seed", { productUse: starter, rate: "3 lb/1,000 sq ft", reason: "seeded patches" }, ["", ""]);
 }
 
 /**
@@ -123,5 +134,6 @@ export async function makeSeason(seed: SeasonSeed): Promise<void> {
   const later = servedIds.slice(ON_FROM_THE_START, ON_THE_PROGRAM);
   if (later.length > 0) must(await putOnProgram(houseDaysAgo(JOINED_DAYS_AGO), key, { programId, properties: ticks(later) }));
   await callSomeOff(seed);
-  await planByHand(seed, servedIds, keyOf("Ironside"));
+  const inIllinois = properties.find(({ propertyId, state }) => state === "IL" && servedIds.includes(propertyId))?.propertyId;
+  await planByHand(seed, servedIds, { iron: keyOf("Ironside"), starter: keyOf("Fieldrow"), inIllinois });
 }

@@ -123,7 +123,7 @@ const PRODUCTS: readonly ShedProduct[] = [
     form: "granular",
     countedBy: "mass",
     addedDaysAgo: 150,
-    isConfirmed: false,
+    isConfirmed: true,
     general: { ...UNREAD_GENERAL, ...FEED, formulation: "dry granule", grade: "18-24-6", nitrogenRelease: "slow 6 % of product" },
     use: {
       ...UNREAD_USE, ...NOTHING_ABOUT_WEATHER, ...SPREAD,
@@ -133,6 +133,22 @@ const PRODUCTS: readonly ShedProduct[] = [
       stainsHardSurfaces: "no",
     },
     deliveries: [{ daysAgo: 95, count: 12, container: "bag", containerSize: "40 lb", lotNumber: "FS-5520", expiresInDays: null }],
+  },
+  {
+    name: "Latefield 24-0-12",
+    form: "granular",
+    countedBy: "mass",
+    addedDaysAgo: 12,
+    isConfirmed: false,
+    general: { ...UNREAD_GENERAL, ...FEED, formulation: "dry granule", grade: "24-0-12", nitrogenRelease: "slow 8 % of product" },
+    use: {
+      ...UNREAD_USE, ...NOTHING_ABOUT_WEATHER, ...SPREAD,
+      useName: "Feeding late in the season", section: "Lawns", serviceType: "fertilizer", targets: "none", grasses: "any turfgrass",
+      rates: "2 to 4 lb per 1,000 sq ft", leastDaysBetween: "45 days", seasonLimits: "none",
+      peopleAndPets: "until watered in and dry", wateringIn: "0.25 in within 2 days, rain counts", mowingAfter: "none", seedingBefore: "none", seedingAfter: "none",
+      stainsHardSurfaces: "no",
+    },
+    deliveries: [{ daysAgo: 11, count: 20, container: "bag", containerSize: "50 lb", lotNumber: "LF-0416", expiresInDays: null }],
   },
   {
     name: "Plainleaf Broadleaf Concentrate",

@@ -1,3 +1,4 @@
+import { goTo } from "./main-job/form";
 import { expect, signIn, test } from "./office";
 
 test("a new company is created once by the link from the terminal, and its owner signs in", async ({ page, emptyOffice }) => {
@@ -24,6 +25,7 @@ test("a new company is created once by the link from the terminal, and its owner
   await page.getByRole("button", { name: "Create the company" }).click();
   await expect(page.getByRole("heading", { name: "Sign in" })).toBeVisible();
   await signIn(page, emptyOffice, "nell@larchroad.example", "larches along the road");
+  await goTo(page, "Crew");
   await expect(page.getByRole("link", { name: "Nell Aldane" })).toBeVisible();
   await page.goto(link);
   await expect(page.getByRole("heading", { name: "This link does not work" })).toBeVisible();

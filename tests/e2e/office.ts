@@ -5,6 +5,7 @@ import { once } from "node:events";
 import { createServer, type AddressInfo } from "node:net";
 import { join } from "node:path";
 import { promisify } from "node:util";
+import { addDays, calendarDateIn } from "../../lib/domain/foundation/calendar-date";
 import { cloneOn, type DatabaseClone } from "../support/migrated-server.mjs";
 
 // Offices to test in: the production build, each on a copy of the migrated database that no other worker uses.
@@ -81,13 +82,17 @@ export interface SignedIn {
   readonly calibrationPath: string;
   /** A product whose label waits to be read back. */
   readonly productPath: string;
-  /** The property at the pond. */
+  /** The property at the pond, its first lawn and the form that changes its first station. */
   readonly propertyPath: string;
+  readonly lawnId: string;
+  readonly stationPath: string;
   readonly programPath: string;
   /** A round with visits, below its program. */
   readonly roundPath: string;
   /** A visit of the pond's property that is still to be done. */
   readonly visitPath: string;
+  /** Where a license holder answers a hold of law. */
+  readonly lawHoldPath: string;
   readonly recordPath: string;
   /** A truck's day that is over: its date on the place Today, the form that changes it, and its papers. */
   readonly dayPath: string;
@@ -99,9 +104,9 @@ export interface SignedIn {
   readonly signPath: string;
 }
 
-/** The demonstration's last day with a truck out, which counts from the day on which it is made. */
+/** The demonstration's last day with a truck out, which counts from the day on which it is made where its company is. */
 export function dayThatIsOver(): string {
-  return new Date(Date.now() - 4 * 86_400_000).toISOString().slice(0, 10);
+  return addDays(calendarDateIn("America/Chicago", Date.now()), -4);
 }
 
 interface WorkerFixtures {
@@ -121,7 +126,7 @@ export const test = base.extend<object, WorkerFixtures>({
       await use(office);
       await office.close();
     },
-    { scope: "worker", timeout: 120_000 },
+    { scope: "worker", timeout: 300_000 },
   ],
   emptyOffice: [
     // eslint-disable-next-line no-empty-pattern -- Playwright reads the names of fixtures from the pattern
@@ -130,7 +135,7 @@ export const test = base.extend<object, WorkerFixtures>({
       await use(office);
       await office.close();
     },
-    { scope: "worker", timeout: 120_000 },
+    { scope: "worker", timeout: 300_000 },
   ],
   owner: [
     async ({ demonstration, browser }, use) => {
@@ -146,8 +151,13 @@ export const test = base.extend<object, WorkerFixtures>({
       const dayPath = `/today?date=${dayThatIsOver()}`;
       const recordPath = await pathOn("/register", "1");
       const doneVisitPath = await pathOn(recordPath, "First feed");
+      const lawnPath = await pathOn(propertyPath, "A Front");
+      const heldVisitPath = await pathOn(await pathOn("/properties", "130 Gristmill Way"), "Feed for new seed");
       await use({
         propertyPath,
+        lawnId: new URL(lawnPath, demonstration.address).searchParams.get("lawn") ?? "",
+        stationPath: await pathOn(propertyPath, /^1 /),
+        lawHoldPath: await pathOn(heldVisitPath, "Answer"),
         visitPath: await pathOn(propertyPath, "Third feed"),
         recordPath,
         dayPath,
@@ -163,11 +173,11 @@ export const test = base.extend<object, WorkerFixtures>({
         truckPath: await pathOn("/crew/gear", "Change truck 1"),
         equipmentPath: await pathOn("/crew/gear", "100 gal tank with hose reel"),
         calibrationPath: await pathOn("/crew/gear", "Lou Parrish"),
-        productPath: await pathOn("/shed", "Fieldrow Starter 18-24-6"),
+        productPath: await pathOn("/shed", "Latefield 24-0-12"),
       });
       await context.close();
     },
-    { scope: "worker", timeout: 120_000 },
+    { scope: "worker", timeout: 300_000 },
   ],
   page: async ({ page }, use) => {
     const noise: string[] = [];

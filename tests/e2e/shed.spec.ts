@@ -1,30 +1,12 @@
 import { type Page } from "@playwright/test";
+import { choose, fill } from "./main-job/form";
+import { addProduct, type ProductToAdd } from "./main-job/shed";
 import { expect, signIn, test } from "./office";
 
 /** Goes to the shed by the bar. */
 async function openShed(page: Page): Promise<void> {
   await page.getByRole("navigation", { name: "Places" }).getByRole("link", { name: "Shed" }).click();
   await expect(page.getByRole("heading", { name: "Shed", exact: true })).toBeVisible();
-}
-
-/** Fills fields by their labels. */
-async function fill(page: Page, fields: Readonly<Record<string, string>>): Promise<void> {
-  for (const [label, text] of Object.entries(fields)) await page.getByLabel(label, { exact: true }).fill(text);
-}
-
-/** Chooses by labels. */
-async function choose(page: Page, fields: Readonly<Record<string, string>>): Promise<void> {
-  for (const [label, word] of Object.entries(fields)) await page.getByLabel(label, { exact: true }).selectOption({ label: word });
-}
-
-interface ProductToAdd {
-  readonly name: string;
-  readonly goesOut: string;
-  readonly countedBy: string;
-  readonly choices: Readonly<Record<string, string>>;
-  readonly facts: Readonly<Record<string, string>>;
-  /** Sentences that the reading back must show. */
-  readonly readBack: readonly string[];
 }
 
 const PRODUCTS: readonly ProductToAdd[] = [
@@ -66,23 +48,7 @@ const PRODUCTS: readonly ProductToAdd[] = [
 test("three products come into the shed, their labels are typed, read back and confirmed, and a delivery is taken in", async ({ page, demonstration }) => {
   test.setTimeout(180_000);
   await signIn(page, demonstration);
-  for (const product of PRODUCTS) {
-    await openShed(page);
-    await page.getByRole("link", { name: "Add a product" }).click();
-    await page.getByLabel("Name", { exact: true }).fill(product.name);
-    await page.getByText(product.goesOut, { exact: true }).click();
-    await page.getByText(product.countedBy, { exact: true }).click();
-    await page.getByRole("button", { name: "Add the product" }).click();
-    await expect(page.getByRole("heading", { name: "Enter the label" })).toBeVisible();
-    await choose(page, product.choices);
-    await fill(page, product.facts);
-    await page.getByRole("button", { name: "Keep this and read it back" }).click();
-    await expect(page.getByRole("heading", { name: "Hold every line against the container" })).toBeVisible();
-    for (const sentence of product.readBack) await expect(page.getByText(sentence, { exact: true })).toBeVisible();
-    await page.getByRole("button", { name: "Every line agrees with the container" }).click();
-    await expect(page.getByRole("heading", { name: product.name })).toBeVisible();
-    await expect(page.getByText(/held against the container by Dana Quill/)).toBeVisible();
-  }
+  for (const product of PRODUCTS) await addProduct(page, product, "Dana Quill");
   await page.getByRole("link", { name: "Receive", exact: true }).click();
   await expect(page.getByRole("heading", { name: "Receive a delivery" })).toBeVisible();
   await fill(page, { "How many": "12", "One holds": "50 lb", "Lot number": "HR-1001" });

@@ -25,7 +25,7 @@ const CLAIMS = {
   "X-Forwarded-For": "203.0.113.9",
   "x-forwarded-host": "elsewhere.example",
   "X-FORWARDED-PROTO": "https",
-  "x-forwarded-port": "443",
+  "x-forwarded-port": "claimed-port",
   Forwarded: "for=203.0.113.9",
   "X-Real-IP": "203.0.113.9",
 };
@@ -63,7 +63,7 @@ describe("without a trusted proxy", () => {
     ["when it says anything but 1", { HALFPASS_TRUSTED_PROXY: "yes" }],
   ])("what a client claims is taken off, %s", async (_when, variables) => {
     const echo = await ask(await startEcho(variables), { ...CLAIMS, ...HONEST });
-    expect(JSON.stringify(echo)).not.toMatch(/203\.0\.113\.9|elsewhere|443/);
+    expect(JSON.stringify(echo)).not.toMatch(/203\.0\.113\.9|elsewhere|claimed-port/);
     expect(Object.keys(echo.headers).sort()).toEqual(["connection", "cookie", "host", "user-agent"]);
     expect(echo.headers).toMatchObject(HONEST);
     expect(echo.distinct.cookie).toEqual([HONEST.cookie]);

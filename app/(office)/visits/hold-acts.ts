@@ -5,6 +5,8 @@ export interface PlacesOfVisit {
   readonly propertyId: string;
   /** The day of the visit, or null where it is on none. */
   readonly date: string | null;
+  /** The first day on which it could go: Today lists it there for the trucks. */
+  readonly dayToPlan: string;
   readonly productIdOf: ReadonlyMap<string, string>;
 }
 
@@ -13,7 +15,7 @@ export interface ActOfFinding {
   readonly words: string;
 }
 
-const OF_THE_DAY: ReadonlySet<string> = new Set(["forecast-not-entered", "heat-not-judged", "on-no-day"]);
+const OF_THE_FORECAST: ReadonlySet<string> = new Set(["forecast-not-entered", "heat-not-judged"]);
 const OF_THE_GEAR = /^(?:calibration|no-gear|no-measuring-tool|hopper|hold-up|tank|spreader|sprayer|setting|below-first-mark|gear-does-not-fit|tip-droplets)/u;
 const OF_THE_CREW: ReadonlySet<string> = new Set(["license-missing", "technician-under-supervision"]);
 const OF_THE_STOCK: ReadonlySet<string> = new Set(["stock-short", "stock-by-another-measure", "count-it"]);
@@ -24,8 +26,9 @@ const OF_THE_GROUND =
  * Where a finding is dealt with: the label in the Shed, the measure and the water on the property, forecast and day on
  * Today, gear and licenses under Crew. Undefined for what only another plan changes.
  */
-export function actOfFinding({ rule, source, about }: Finding, { propertyId, date, productIdOf }: PlacesOfVisit): ActOfFinding | undefined {
-  if (OF_THE_DAY.has(rule)) return { href: date === null ? "/" : `/today?date=${date}`, words: rule === "on-no-day" ? "Put it on a day" : "Enter the forecast" };
+export function actOfFinding({ rule, source, about }: Finding, { propertyId, date, dayToPlan, productIdOf }: PlacesOfVisit): ActOfFinding | undefined {
+  if (rule === "on-no-day") return { href: `/today?date=${dayToPlan}`, words: "Put it on a day" };
+  if (OF_THE_FORECAST.has(rule)) return date === null ? undefined : { href: `/today?date=${date}`, words: "Enter the forecast" };
   if (OF_THE_GEAR.test(rule)) return { href: "/crew/gear", words: "Trucks and gear" };
   if (OF_THE_CREW.has(rule)) return { href: "/crew", words: "Crew and licenses" };
   if (OF_THE_STOCK.has(rule)) return { href: "/shed", words: "Stock in the Shed" };

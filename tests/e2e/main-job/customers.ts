@@ -71,9 +71,10 @@ export async function importCustomers(page: Page): Promise<void> {
   await expect(zip).toHaveCount(0);
 
   const size = rowOf(page, WRONG.size);
-  await size.getByLabel("Lawn size").fill("still about 9k");
+  await size.getByLabel("Lawn size").fill("0 sq ft");
   await size.getByRole("button", { name: `Check row ${String(WRONG.size + 2)}` }).click();
-  await expect(size.getByLabel("Lawn size")).toHaveValue("still about 9k");
+  await expect(size.getByText("A size is more than nothing; leave the cell empty where none is known.")).toBeVisible();
+  await expect(size.getByLabel("Lawn size")).toHaveValue("0 sq ft");
   await size.getByLabel("Lawn size").fill("9,000 sq ft");
   await size.getByRole("button", { name: `Check row ${String(WRONG.size + 2)}` }).click();
 

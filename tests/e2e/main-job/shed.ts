@@ -16,7 +16,8 @@ const NO_PESTICIDE = { "EPA registration number": "none", "Active ingredients": 
 const CHOSEN = { "Restricted use": "no", "The leaf must be": "dry", "The soil must be": "none: the label says nothing" } as const;
 const NO_WORD = { "Signal word": "none: the label says nothing" } as const;
 
-interface ProductToAdd {
+/** What a person reads on a container, field by field. */
+export interface ProductToAdd {
   readonly name: string;
   readonly goesOut: "Spread dry" | "Sprayed";
   readonly countedBy: "Weight" | "Volume";
@@ -67,25 +68,28 @@ const PRODUCTS: readonly ProductToAdd[] = [
   },
 ];
 
-/** Types three labels from their containers, reads each back and confirms it. */
+/** Adds a product, types its label from the container, reads it back and confirms it. */
+export async function addProduct(page: Page, product: ProductToAdd, confirmer: string): Promise<void> {
+  await goTo(page, "Shed");
+  await page.getByRole("link", { name: "Add a product" }).first().click();
+  await page.getByLabel("Name", { exact: true }).fill(product.name);
+  await page.getByText(product.goesOut, { exact: true }).click();
+  await page.getByText(product.countedBy, { exact: true }).click();
+  await page.getByRole("button", { name: "Add the product" }).click();
+  await expect(page.getByRole("heading", { name: "Enter the label" })).toBeVisible();
+  await choose(page, product.choices);
+  await fill(page, product.facts);
+  await page.getByRole("button", { name: "Keep this and read it back" }).click();
+  await expect(page.getByRole("heading", { name: "Hold every line against the container" })).toBeVisible();
+  for (const sentence of product.readBack) await expect(page.getByText(sentence, { exact: true })).toBeVisible();
+  await page.getByRole("button", { name: "Every line agrees with the container" }).click();
+  await expect(page.getByRole("heading", { name: product.name })).toBeVisible();
+  await expect(page.getByText(new RegExp(`held against the container by ${confirmer}`))).toBeVisible();
+}
+
+/** Types three labels from their containers, reads each back and confirms it, and takes a delivery of each in. */
 export async function fillShed(page: Page, confirmer: string): Promise<void> {
-  for (const product of PRODUCTS) {
-    await goTo(page, "Shed");
-    await page.getByRole("link", { name: "Add a product" }).first().click();
-    await page.getByLabel("Name", { exact: true }).fill(product.name);
-    await page.getByText(product.goesOut, { exact: true }).click();
-    await page.getByText(product.countedBy, { exact: true }).click();
-    await page.getByRole("button", { name: "Add the product" }).click();
-    await expect(page.getByRole("heading", { name: "Enter the label" })).toBeVisible();
-    await choose(page, product.choices);
-    await fill(page, product.facts);
-    await page.getByRole("button", { name: "Keep this and read it back" }).click();
-    await expect(page.getByRole("heading", { name: "Hold every line against the container" })).toBeVisible();
-    for (const sentence of product.readBack) await expect(page.getByText(sentence, { exact: true })).toBeVisible();
-    await page.getByRole("button", { name: "Every line agrees with the container" }).click();
-    await expect(page.getByRole("heading", { name: product.name })).toBeVisible();
-    await expect(page.getByText(new RegExp(`held against the container by ${confirmer}`))).toBeVisible();
-  }
+  for (const product of PRODUCTS) await addProduct(page, product, confirmer);
   await receive(page, { product: FEED, count: "1", container: "bag", size: "10 lb", lot: "MG-1", expires: DAYS.farAhead });
   await receive(page, { product: IRON, count: "2", container: "jug", size: "2.5 gal", lot: "CF-1" });
   await receive(page, { product: PREVENTER, count: "4", container: "bag", size: "50 lb", lot: "HW-1" });

@@ -1,3 +1,4 @@
+import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { type Finding } from "#domain/foundation/finding";
 import { type VisitOnFile } from "#application/visits/read-visit";
 import { LinkButton } from "#ui/button";
@@ -17,11 +18,12 @@ export function holdId(index: number): string {
   return `hold-${String(index + 1)}`;
 }
 
-function placesOf({ visit, outcome }: VisitOnFile): PlacesOfVisit {
+function placesOf({ visit, outcome }: VisitOnFile, today: CalendarDate): PlacesOfVisit {
   const treatments = outcome.ok ? outcome.value.question.treatments : [];
   return {
     propertyId: visit.property.propertyId,
     date: visit.stop?.date ?? null,
+    dayToPlan: visit.opensOn > today ? visit.opensOn : today,
     productIdOf: new Map(treatments.map(({ label, productId }) => [label.productName, productId])),
   };
 }
@@ -29,13 +31,14 @@ function placesOf({ visit, outcome }: VisitOnFile): PlacesOfVisit {
 interface FindingsOfVisitProps {
   readonly found: VisitOnFile;
   readonly timeZone: string;
+  readonly today: CalendarDate;
   readonly mayAnswer: boolean;
 }
 
 /** What was found, the gravest first: holds with their act, then what wants care, notes behind one press. */
-export function FindingsOfVisit({ found, timeZone, mayAnswer }: FindingsOfVisitProps) {
+export function FindingsOfVisit({ found, timeZone, today, mayAnswer }: FindingsOfVisitProps) {
   const findings = findingsOf(found);
-  const places = placesOf(found);
+  const places = placesOf(found, today);
   const isOpen = (finding: Finding) => found.openHolds.some((hold) => hold === finding);
   const answered = findings.filter((finding) => finding.level === "hold" && !isOpen(finding));
   const cares = findings.filter(({ level }) => level === "take-care");

@@ -60,7 +60,7 @@ export default async function VisitPage(props: VisitPageProps) {
           <WhereWords found={found} trucks={trucks} />
         </Section>
         <Section id="findings" name="Findings" aside={countWords(found)}>
-          <FindingsOfVisit found={found} timeZone={timeZone} mayAnswer={may(member.role, "visits/answer-hold")} />
+          <FindingsOfVisit found={found} timeZone={timeZone} today={today} mayAnswer={may(member.role, "visits/answer-hold")} />
         </Section>
         <Section id="put-down" name={isTreated ? "What to put down" : "What to do"}>
           <Stack gap={5}>

@@ -3,6 +3,8 @@ import { notFound } from "next/navigation";
 import { readPacket } from "#application/documents/read-packet";
 import { type LeftOut } from "#application/documents/issued-papers";
 import { formatLongDate } from "#domain/foundation/calendar-date";
+import { groupedBy } from "#domain/foundation/grouping";
+import { listWords } from "#domain/foundation/list-words";
 import { PAPER_WORDS } from "#domain/papers/issued-paper-data";
 import { Finding } from "#ui/finding";
 import { PageHead } from "#ui/page-head";
@@ -62,7 +64,16 @@ export default async function RouteDayPapersPage({ params }: { readonly params: 
   );
 }
 
-/** What will be missing from the packet, each with its reason. */
+/** What will be missing from the packet, once for each reason. */
 function LeftOutList({ leftOut }: { readonly leftOut: readonly LeftOut[] }) {
-  return leftOut.map(({ what, why }) => <Finding key={`${what} ${why}`} level="take-care" what={`Not printed: ${what}`} figure={why} source="house" />);
+  const reasons = groupedBy(leftOut, ({ why }) => why);
+  return [...reasons].map(([why, missing]) => (
+    <Finding
+      key={why}
+      level="take-care"
+      what={missing.length === 1 ? "One paper is not printed." : `${String(missing.length)} papers are not printed.`}
+      figure={`${listWords(missing.map(({ what }) => what))}: ${why}`}
+      source="house"
+    />
+  ));
 }
