@@ -13,17 +13,19 @@ export interface WorkedOutProps {
 /** How a number is worked out, to follow by hand: the rule, what it starts from, each step, what it comes to, and who says so. */
 export function WorkedOut({ working, titled = false }: WorkedOutProps) {
   const { title, formula, inputs, steps, result, source } = working;
+  const names = eachOnce(inputs.map(({ name }) => name));
+  const stepKeys = eachOnce(steps);
   return (
     <div className={styles.working} role="group" aria-label={title}>
       {titled && <Text tone="label">{title}</Text>}
       <p className={styles.formula}>{formula}</p>
       {inputs.length > 0 && (
-        <KeyValueList pairs={inputs.map((input, index) => ({ key: keyOf(inputs, input, index), value: <InputWords input={input} /> }))} />
+        <KeyValueList pairs={inputs.map((input, index) => ({ key: names[index] ?? input.name, value: <InputWords input={input} /> }))} />
       )}
       {steps.length > 0 && (
         <ol className={styles.steps}>
-          {steps.map((step) => (
-            <li key={step}>{step}</li>
+          {steps.map((step, index) => (
+            <li key={stepKeys[index]}>{step}</li>
           ))}
         </ol>
       )}
@@ -37,10 +39,12 @@ export function WorkedOut({ working, titled = false }: WorkedOutProps) {
   );
 }
 
-/** Names are keys of the list; one that stands twice is counted. */
-function keyOf(inputs: readonly WorkingInput[], { name }: WorkingInput, index: number): string {
-  const before = inputs.slice(0, index).filter((other) => other.name === name).length;
-  return before === 0 ? name : `${name} (${String(before + 1)})`;
+/** Each text once: one that stands before already is counted. */
+function eachOnce(texts: readonly string[]): readonly string[] {
+  return texts.map((text, index) => {
+    const before = texts.slice(0, index).filter((other) => other === text).length;
+    return before === 0 ? text : `${text} (${String(before + 1)})`;
+  });
 }
 
 function InputWords({ input: { figure, from } }: { readonly input: WorkingInput }) {
@@ -67,11 +71,12 @@ export interface HowWorkedOutProps {
  */
 export function HowWorkedOut({ of = "this", workings }: HowWorkedOutProps) {
   if (workings.length === 0) return null;
+  const keys = eachOnce(workings.map(({ title }) => title));
   return (
     <Disclosure name={`How ${of} is worked out`} onPaper="as-left">
       <div className={styles.workings}>
-        {workings.map((working) => (
-          <WorkedOut key={working.title} working={working} titled={workings.length > 1} />
+        {workings.map((working, index) => (
+          <WorkedOut key={keys[index]} working={working} titled={workings.length > 1} />
         ))}
       </div>
     </Disclosure>

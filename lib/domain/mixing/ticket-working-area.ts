@@ -1,4 +1,5 @@
 import { type Finding } from "#domain/foundation/finding";
+import { listWords } from "#domain/foundation/list-words";
 import { type Working, type WorkingInput } from "#domain/foundation/working";
 import { formatQuantity } from "#domain/quantities/format-quantity";
 import { of } from "#domain/quantities/quantity";
@@ -24,15 +25,15 @@ export function placeOf({ letter, name }: Pick<TreatedLawn, "letter" | "name">):
  * How the treated area of a lawn comes about: the lawn less each strip that is kept clear of water, and in acres where
  * the page shows acres. The strips are the ticket's own; a ticket that names none says only their sum.
  */
-export function treatedAreaWorking(lawn: TreatedLawn, question: TicketQuestion, findings: MixTicket["findings"]): Working {
+export function treatedAreaWorking(lawn: TreatedLawn, productNames: readonly string[], question: TicketQuestion, findings: MixTicket["findings"]): Working {
   const { lawnArea, treatedArea, keptClear, strips = [] } = lawn;
   const onFile = question.lawns.find(({ zoneId }) => zoneId === lawn.zoneId);
-  const law = findings.find(({ rule, about }) => rule === "distance-to-water" && about.includes(lawn.name));
+  const law = findings.find(({ rule, about }) => rule === "distance-to-water" && about.includes(lawn.name) && productNames.some((name) => about.includes(name)));
   const shown = formatQuantity(treatedArea, "us");
   const keeps = keptClear.amount > 0n;
   const isLeft = treatedArea.amount > 0n;
   return {
-    title: `Treated area of ${placeOf(lawn)}`,
+    title: `Treated area of ${placeOf(lawn)} for ${listWords(productNames)}`,
     formula: keeps ? "treated area = lawn − length × width of each strip along water" : "treated area = the whole lawn; nothing of it is kept clear of water",
     inputs: [
       { name: "Lawn", figure: inUnit(lawnArea, "sq ft"), ...(onFile === undefined ? {} : { from: ORIGIN_WORDS[onFile.areaOrigin] }) },

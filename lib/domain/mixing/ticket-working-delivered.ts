@@ -86,7 +86,8 @@ interface Asked {
 function nutrientWorking({ lawn, nutrient, brought, uncounted, area }: Asked): NutrientWorking {
   const total = lawn.nutrients[nutrient];
   const words = wordsOf(total, area);
-  const counted = brought.filter(({ nutrients }) => nutrients[nutrient] !== "not-stated");
+  // What one label does not state has no sum, so that there is nothing to follow in the others.
+  const counted = total === "not-stated" ? [] : brought.filter(({ nutrients }) => nutrients[nutrient] !== "not-stated");
   const unstated = brought.filter(({ nutrients }) => nutrients[nutrient] === "not-stated");
   const parts = counted.flatMap(({ nutrients }) => [nutrients[nutrient]].flatMap((mass) => (mass === "not-stated" ? [] : [mass])));
   const working: Working = {

@@ -11,7 +11,7 @@ import { type MixTicket } from "#domain/mixing/mix-ticket";
 import { isSpread, type TicketQuestion, type TicketSpreader, type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { placeOf, treatedAreaWorking } from "#domain/mixing/ticket-working-area";
 import { roundingSteps } from "#domain/mixing/ticket-working-rounding";
-import { areaTimesRate, inUnit, labelWords, perThousand, sumLine, THOUSAND_SQ_FT, timesIn, unitOf } from "#domain/mixing/ticket-working-words";
+import { areaTimesRate, inUnit, labelWords, perThousand, sumLines, THOUSAND_SQ_FT, timesIn, unitOf } from "#domain/mixing/ticket-working-words";
 
 /** What a bag of the product holds, as the stock has it. */
 export interface BagOfProduct {
@@ -60,10 +60,10 @@ export function granularWorkings(mix: GranularMix, question: TicketQuestion, tic
   return {
     lawns: mix.lawns.map((lawn) => ({
       zoneId: lawn.zoneId,
-      treated: treatedAreaWorking(lawn, question, ticket.findings),
+      treated: treatedAreaWorking(lawn, [mix.productName], question, ticket.findings),
       amount: amountWorking(mix, lawn, treatment),
       perPass: perPassWorking(mix, lawn),
-      rate: rateWorking(lawn),
+      rate: rateWorking(mix, lawn),
     })),
     total: totalWorking(mix),
     bags: bag === undefined || bag.size.amount === 0n ? undefined : bagsWorking(mix, bag),
@@ -127,12 +127,12 @@ function perPassWorking(mix: GranularMix, lawn: GranularLawn): Working {
   };
 }
 
-function rateWorking(lawn: GranularLawn): Working | undefined {
+function rateWorking({ productName }: GranularMix, lawn: GranularLawn): Working | undefined {
   if (lawn.rate === null) return undefined;
   const became = times(lawn.rate, THOUSAND_SQ_FT);
   const unit = unitOf(became);
   return {
-    title: `What the rate becomes on ${placeOf(lawn)}`,
+    title: `What the rate of ${productName} becomes on ${placeOf(lawn)}`,
     formula: "rate = amount ÷ treated area × 1,000 sq ft",
     inputs: [
       { name: "Amount", figure: inUnit(lawn.amount, unit), from: "rounded, as it is weighed out" },
@@ -145,12 +145,11 @@ function rateWorking(lawn: GranularLawn): Working | undefined {
 }
 
 function totalWorking({ productName, lawns, total }: GranularMix): Working {
-  const unit = unitOf(total);
   return {
     title: `${productName} in all`,
     formula: "in all = what the lawns get, added up",
-    inputs: lawns.map((lawn) => ({ name: placeOf(lawn), figure: inUnit(lawn.amount, unit) })),
-    steps: [sumLine(lawns.map(({ amount }) => amount), total, unit)],
+    inputs: lawns.map((lawn) => ({ name: placeOf(lawn), figure: inUnit(lawn.amount, unitOf(lawn.amount)), from: "weighed out" })),
+    steps: sumLines(lawns.map(({ amount }) => amount), total),
     result: formatQuantity(total, "us"),
     source: "common practice",
   };
@@ -177,9 +176,9 @@ function bagsWorking({ productName, total }: GranularMix, bag: BagOfProduct): Wo
   };
 }
 
-function hopperWorking({ total, hopperFills, gearName }: GranularMix, { capacity }: TicketSpreader): Working {
+function hopperWorking({ productName, total, hopperFills, gearName }: GranularMix, { capacity }: TicketSpreader): Working {
   return {
-    title: `Hopper of ${gearName}`,
+    title: `Hopper of ${gearName} for ${productName}`,
     formula: "fills = in all ÷ what the hopper holds, up to the next whole number",
     inputs: [
       { name: "In all", figure: inUnit(total, "lb") },

@@ -8,7 +8,7 @@ import { fittingTool, inFinished, rateTimes, type SprayTreatment, type TankLoad 
 import { markInputs } from "#domain/mixing/ticket-working-granular";
 import { groundOfLoad, marksOf, type SprayAsked } from "#domain/mixing/ticket-working-load";
 import { type Ceiling, roundingSteps } from "#domain/mixing/ticket-working-rounding";
-import { areaTimesRate, figure, inUnit, labelWords, perThousand, unitOf } from "#domain/mixing/ticket-working-words";
+import { areaTimesRate, conversionLines, figure, inUnit, labelWords, perThousand, unitOf } from "#domain/mixing/ticket-working-words";
 
 /** A working of one product of a spray, by the product's line. */
 export interface ProductWorking {
@@ -63,17 +63,22 @@ export function productInLoadWorking(asked: SprayAsked, load: TankLoad, treatmen
 /** How much water a load takes: the finished spray less what is poured in; what is weighed is not taken off. */
 export function waterWorking(asked: SprayAsked, load: TankLoad): Working {
   const unit = unitOf(load.water);
-  const liquids = load.products.filter(({ amount }) => amount.dimension === "volume");
-  const named = liquids.map(({ line, amount }) => ({ name: asked.mix.products.find((product) => product.line === line)?.productName ?? "", figure: inUnit(amount, unit) }));
   const finished = inUnit(load.finished, unit);
-  const isRoom = load.water.amount > 0n;
+  const liquids = load.products.flatMap(({ line, amount }) => (amount.dimension === "volume" ? [{ line, amount, own: unit === "gal" ? unitOf(amount) : unit }] : []));
+  const nameOf = (line: number) => asked.mix.products.find((product) => product.line === line)?.productName ?? "";
+  const takenOff = [finished, ...liquids.map(({ amount }) => inUnit(amount, unit))].join(" − ");
+  const whole = liquids.length === 0 ? `${finished} of water, since no product is a liquid.` : `${takenOff} = ${inUnit(load.water, unit)}`;
   return {
     title: `Water for ${loadName(asked, load)}`,
     formula: "water = finished spray − what the liquid products take up; what is weighed is not taken off",
-    inputs: [{ name: "Finished spray", figure: finished }, ...named],
-    steps: isRoom
-      ? [[finished, ...named.map((liquid) => liquid.figure)].join(" − ") + (named.length === 0 ? " of water, since no product is a liquid" : ` = ${inUnit(load.water, unit)}`)]
-      : ["The liquid products take up all of it: there is no room for water."],
+    inputs: [
+      { name: "Finished spray", figure: finished, from: loadName(asked, load) },
+      ...liquids.map(({ line, amount, own }) => ({ name: nameOf(line), figure: inUnit(amount, own), from: "measured out" })),
+    ],
+    steps:
+      load.water.amount === 0n
+        ? ["The liquid products take up all of it: there is no room for water."]
+        : [...liquids.flatMap(({ amount, own }) => conversionLines(amount, own, unit)), whole],
     result: formatQuantity(load.water, "us"),
     source: "common practice",
   };

@@ -5,13 +5,13 @@ import { formatRate } from "#domain/quantities/format-rate";
 import { of, type Quantity, sum } from "#domain/quantities/quantity";
 import { type Rate, times } from "#domain/quantities/rate";
 import { type MixTicket } from "#domain/mixing/mix-ticket";
-import { type SprayedAmount, type SprayedLawn, type SprayedProduct, type SprayMix, type SprayTreatment } from "#domain/mixing/spray-mix";
+import { type SprayedLawn, type SprayedProduct, type SprayMix, type SprayTreatment } from "#domain/mixing/spray-mix";
 import { isSprayed, type TicketQuestion } from "#domain/mixing/ticket-question";
 import { placeOf, treatedAreaWorking } from "#domain/mixing/ticket-working-area";
 import { finishedWorking, loadWorking, type SprayAsked } from "#domain/mixing/ticket-working-load";
 import { productInLoadWorking, type ProductWorking, waterWorking } from "#domain/mixing/ticket-working-mix-in";
 import { mixingOrderWorking } from "#domain/mixing/ticket-working-order";
-import { inUnit, perThousand, sumLine, THOUSAND_SQ_FT, unitOf } from "#domain/mixing/ticket-working-words";
+import { inUnit, perThousand, sumLines, THOUSAND_SQ_FT, unitOf } from "#domain/mixing/ticket-working-words";
 
 /** The workings of every amount of one spray. */
 export interface SprayWorkings {
@@ -50,7 +50,7 @@ export function sprayWorkings(mix: SprayMix, question: TicketQuestion, ticket: M
     })),
     lawns: mix.lawns.map((lawn) => ({
       zoneId: lawn.zoneId,
-      treated: treatedAreaWorking(lawn, question, ticket.findings),
+      treated: treatedAreaWorking(lawn, mix.products.map(({ productName }) => productName), question, ticket.findings),
       finished: sharedWorking(asked, lawn, { name: "Finished spray", share: lawn.finished, whole: mix.finished }),
       products: lawn.products.map(({ line, amount }) => ({
         line,
@@ -104,13 +104,12 @@ function concentrationWorking({ mix, treatments }: SprayAsked, { line, productNa
 }
 
 function productTotalWorking(mix: SprayMix, { line, productName, total }: SprayedProduct): Working {
-  const unit = unitOf(total);
-  const inLoads = mix.loads.flatMap((load) => load.products.filter((product: SprayedAmount) => product.line === line).map(({ amount }) => ({ number: load.number, amount })));
+  const inLoads = mix.loads.flatMap((load) => load.products.filter((product) => product.line === line).map(({ amount }) => ({ number: load.number, amount })));
   return {
     title: `${productName} in all`,
     formula: "in all = what goes into the loads, added up",
-    inputs: inLoads.map(({ number, amount }) => ({ name: `Load ${String(number)}`, figure: inUnit(amount, unit) })),
-    steps: [sumLine(inLoads.map(({ amount }) => amount), total, unit)],
+    inputs: inLoads.map(({ number, amount }) => ({ name: `Load ${String(number)}`, figure: inUnit(amount, unitOf(amount)), from: "measured out" })),
+    steps: sumLines(inLoads.map(({ amount }) => amount), total),
     result: formatQuantity(total, "us"),
     source: "common practice",
   };

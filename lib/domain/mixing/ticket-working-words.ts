@@ -33,6 +33,19 @@ export function unitOf(measure: Measure<Dimension>): Unit {
   return measure.dimension !== "area" && isUnit(unit) ? unit : "sq ft";
 }
 
+/** The same amount in a larger unit, as a line: "72½ fl oz ÷ 128 fl oz × 1 gal = 0.56641 gal"; none where the unit stays. */
+export function conversionLines(measure: Measure<Dimension>, from: Unit, to: Unit): readonly string[] {
+  if (from === to) return [];
+  return [`${inUnit(measure, from)} ÷ ${inUnit(of(to, 1n), from)} × ${inUnit(of(to, 1n), to)} = ${inUnit(measure, to)}`];
+}
+
+/** Parts added up in the unit of the smallest, and then said in the unit of the whole. */
+export function sumLines(parts: readonly Measure<Dimension>[], total: Measure<Dimension>): readonly string[] {
+  const units = parts.map(unitOf);
+  const unit = units.find((one) => one === "fl oz" || one === "oz wt") ?? unitOf(total);
+  return [sumLine(parts, total, unit), ...conversionLines(total, unit, unitOf(total))];
+}
+
 /** A sum as a line: "7¾ lb + 5¾ lb = 13½ lb"; what is one part alone is said as it is. */
 export function sumLine(parts: readonly Measure<Dimension>[], total: Measure<Dimension>, unit: Unit): string {
   const sum = parts.map((part) => inUnit(part, unit)).join(" + ");
