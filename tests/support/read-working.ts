@@ -21,11 +21,12 @@ function decimalsOf(value: number): number {
   if (value >= 1) return 4;
   if (value >= 0.1) return 5;
   if (value >= 0.01) return 6;
-  return value >= 0.001 ? 7 : 8;
+  if (value >= 0.001 || value === 0) return 7;
+  return 4 - Math.floor(Math.log10(value));
 }
 
 function printed(value: number): Printed {
-  const half = 0.5 * 10 ** -decimalsOf(value) + 1e-12;
+  const half = 0.5 * 10 ** -decimalsOf(value) * 1.000001;
   return { value, least: Math.max(0, value - half), most: value + half };
 }
 
@@ -91,7 +92,7 @@ export function faultsOf({ inputs, steps, title }: Working): readonly string[] {
   return faults;
 }
 
-/** The last line that comes to something; undefined where no line does. */
+/** What the last line comes to, or what it leaves as it is. */
 export function lastComesTo({ steps }: Working): string | undefined {
-  return steps.findLast(isArithmetic)?.split(" = ").at(-1);
+  return /(?: = |not rounded: )(.*)$/u.exec(steps.at(-1) ?? "")?.[1];
 }

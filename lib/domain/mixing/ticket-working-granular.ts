@@ -10,7 +10,7 @@ import { ceilingOf, type GranularLawn, type GranularMix } from "#domain/mixing/g
 import { type MixTicket } from "#domain/mixing/mix-ticket";
 import { isSpread, type TicketQuestion, type TicketSpreader, type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { placeOf, treatedAreaWorking } from "#domain/mixing/ticket-working-area";
-import { roundingSteps } from "#domain/mixing/ticket-working-rounding";
+import { ROUNDED_UP_TOO_MUCH, roundingSteps } from "#domain/mixing/ticket-working-rounding";
 import { areaTimesRate, inUnit, labelWords, perThousand, sumLines, THOUSAND_SQ_FT, timesIn, unitOf } from "#domain/mixing/ticket-working-words";
 
 /** What a bag of the product holds, as the stock has it. */
@@ -87,7 +87,8 @@ function amountWorking(mix: GranularMix, lawn: GranularLawn, treatment: SpreadBy
   const unit = unitOf(lawn.amount);
   const tool = scaleOf(treatment);
   const wanted = times(rate, lawn.treatedArea);
-  const most = times(ceilingOf(rate, use.rates), lawn.treatedArea);
+  const byLabel = [{ words: "the label’s highest rate on this ground", most: times(ceilingOf(rate, use.rates), lawn.treatedArea) }] as const;
+  const byPlan = [{ words: `the planned rate on this ground ${ROUNDED_UP_TOO_MUCH}`, most: wanted }] as const;
   return {
     title: `${productName} for ${placeOf(lawn)}`,
     formula: "amount = treated area ÷ 1,000 sq ft × rate, to the scale’s nearest mark, never above the label’s highest rate",
@@ -98,7 +99,7 @@ function amountWorking(mix: GranularMix, lawn: GranularLawn, treatment: SpreadBy
     ],
     steps: [
       areaTimesRate(lawn.treatedArea, rate, unit),
-      ...roundingSteps({ wanted, amount: lawn.amount, marks: lawn.marks, tool, unit, ceilings: [{ words: "the label’s highest rate on this ground", most }] }),
+      ...roundingSteps({ wanted, amount: lawn.amount, marks: lawn.marks, tool, unit, byLabel, byPlan }),
     ],
     result: formatQuantity(lawn.amount, "us"),
     source: `${labelWords(treatment, unit)}; product from rate and area: University of Nebraska-Lincoln, “Lawn Fertilizer Calculations”; the mark: common practice`,

@@ -1,7 +1,8 @@
+import { invariant } from "#domain/foundation/invariant";
 import { type Working } from "#domain/foundation/working";
 import { canonicalAmountOf, type ExactQuantity, type Measure, multiplyExact } from "#domain/quantities/exact-quantity";
 import { formatQuantity } from "#domain/quantities/format-quantity";
-import { of, type Quantity } from "#domain/quantities/quantity";
+import { type Quantity } from "#domain/quantities/quantity";
 import { times } from "#domain/quantities/rate";
 import { divideRational, rational, roundToWhole } from "#domain/quantities/rational";
 import { type SprayMix, type SprayTreatment, type TankLoad } from "#domain/mixing/spray-mix";
@@ -53,11 +54,16 @@ export function finishedWorking(asked: SprayAsked): Working {
   };
 }
 
+function capacityOf({ treatments: [first] }: SprayAsked): Quantity<"volume"> {
+  invariant(first !== undefined, "a spray has a product, and with it a tank");
+  return first.gear.capacity;
+}
+
 /** How much one load is: the visit's marks shared among as few loads as the tank's size allows. */
 export function loadWorking(asked: SprayAsked, load: TankLoad): Working {
-  const { mix, settings, treatments } = asked;
+  const { mix, settings } = asked;
   const unit = unitOf(load.finished);
-  const capacity = treatments[0]?.gear.capacity ?? of("gal", 0n);
+  const capacity = capacityOf(asked);
   const count = mix.loads.length;
   return {
     title: count === 1 ? "The load" : `Load ${String(load.number)} of ${String(count)}`,
@@ -88,8 +94,9 @@ function shareSteps(asked: SprayAsked, load: TankLoad): readonly string[] {
   if (settings.tankLoads === "same-size-every-time") {
     return [`${figure(rational(all))} ÷ ${String(count)} = ${figure(rational(all, BigInt(count)))} marks on the average; load ${String(load.number)} gets ${figure(rational(own))}`];
   }
-  if (load.number < count) return [`A full tank takes ${figure(rational(own))} marks.`];
-  return [`${figure(rational(all))} − ${String(count - 1)} × ${figure(rational(full))} = ${figure(rational(own))} marks are left for the last`];
+  const perTank = `${timesIn(capacityOf(asked), settings.tankMark, unitOf(load.finished))} marks fill the tank, to the whole mark ${figure(rational(full))}`;
+  if (load.number < count) return [perTank];
+  return [perTank, `${figure(rational(all))} − ${String(count - 1)} × ${figure(rational(full))} = ${figure(rational(own))} marks are left for the last`];
 }
 
 /** The part of the visit's ground that a load covers: as many parts as it has marks of the gauge. */

@@ -7,7 +7,7 @@ import { ceilingOf } from "#domain/mixing/granular-mix";
 import { fittingTool, inFinished, rateTimes, type SprayTreatment, type TankLoad } from "#domain/mixing/spray-mix";
 import { markInputs } from "#domain/mixing/ticket-working-granular";
 import { groundOfLoad, marksOf, type SprayAsked } from "#domain/mixing/ticket-working-load";
-import { type Ceiling, roundingSteps } from "#domain/mixing/ticket-working-rounding";
+import { ROUNDED_UP_TOO_MUCH, type Rounded, roundingSteps } from "#domain/mixing/ticket-working-rounding";
 import { areaTimesRate, conversionLines, figure, inUnit, labelWords, perThousand, unitOf } from "#domain/mixing/ticket-working-words";
 
 /** A working of one product of a spray, by the product's line. */
@@ -16,18 +16,28 @@ export interface ProductWorking {
   readonly working: Working;
 }
 
-const HIGHEST_ON_GROUND = "the label’s highest rate on this ground";
-
 function loadName({ mix }: SprayAsked, { number }: TankLoad): string {
   return mix.loads.length === 1 ? "the load" : `load ${String(number)}`;
 }
 
-function ceilings(asked: SprayAsked, load: TankLoad, { rate, use }: SprayTreatment, ground: ExactQuantity<"area">): readonly [Ceiling, ...Ceiling[]] {
+/** What a rate allows in a load: on its ground, and by the strength that it makes in its volume. */
+function ceilings({ mix }: SprayAsked, { finished }: TankLoad, rate: ProductRate, ground: ExactQuantity<"area">) {
+  return { onGround: rateTimes(rate, ground), inVolume: inFinished(rate, mix.carrier, finished) };
+}
+
+function limitsOf(asked: SprayAsked, load: TankLoad, { rate, use }: SprayTreatment, ground: ExactQuantity<"area">): Pick<Rounded, "byLabel" | "byPlan"> {
   const highest: ProductRate = rate.basis === "product-mass-per-area" ? ceilingOf(rate, use.rates) : ceilingOf(rate, use.rates);
-  return [
-    { words: HIGHEST_ON_GROUND, most: rateTimes(highest, ground) },
-    { words: "the strength that the label’s highest rate makes in this load", most: inFinished(highest, asked.mix.carrier, load.finished) },
-  ];
+  const [label, plan] = [ceilings(asked, load, highest, ground), ceilings(asked, load, rate, ground)];
+  return {
+    byLabel: [
+      { words: "the label’s highest rate on this ground", most: label.onGround },
+      { words: "the strength that the label’s highest rate makes in this load", most: label.inVolume },
+    ],
+    byPlan: [
+      { words: `the planned rate on this ground ${ROUNDED_UP_TOO_MUCH}`, most: plan.onGround },
+      { words: `the strength that the plan makes in this load ${ROUNDED_UP_TOO_MUCH}`, most: plan.inVolume },
+    ],
+  };
 }
 
 /** How much of a product goes into a load: its rate on the ground that the load covers, to the tool's mark. */
@@ -44,7 +54,7 @@ export function productInLoadWorking(asked: SprayAsked, load: TankLoad, treatmen
     title: `${label.productName} for ${loadName(asked, load)}`,
     formula: "amount = ground that the load covers ÷ 1,000 sq ft × rate, to the tool’s nearest mark, never above the label’s highest rate nor stronger than it",
     inputs: [
-      { name: "All treated area", figure: inUnit(asked.area, "sq ft") },
+      { name: "All treated area", figure: inUnit(asked.area, "sq ft"), from: "of all lawns of this spray" },
       ...(isWhole ? [] : [{ name: "The load", figure: `${figure(rational(own))} of ${figure(rational(all))} marks` }]),
       { name: "Rate", figure: `${perThousand(rate, unit)} per 1,000 sq ft`, from: `planned at ${rateText}` },
       ...markInputs(tool, (mark) => inUnit(mark, unit)),
@@ -52,7 +62,7 @@ export function productInLoadWorking(asked: SprayAsked, load: TankLoad, treatmen
     steps: [
       ...(isWhole ? [] : [`${inUnit(asked.area, "sq ft")} × ${figure(rational(own))} ÷ ${figure(rational(all))} = ${inUnit(ground, "sq ft")}`]),
       areaTimesRate(ground, rate, unit),
-      ...roundingSteps({ wanted: rateTimes(rate, ground), amount: inLoad.amount, marks: inLoad.marks, tool, unit, ceilings: ceilings(asked, load, treatment, ground) }),
+      ...roundingSteps({ wanted: rateTimes(rate, ground), amount: inLoad.amount, marks: inLoad.marks, tool, unit, ...limitsOf(asked, load, treatment, ground) }),
     ],
     result: formatQuantity(inLoad.amount, "us"),
     source: `${labelWords(treatment, unit)}; product from rate and area: Gerken, Oklahoma State University-Oklahoma City (2013); the mark: common practice`,

@@ -1,4 +1,4 @@
-import { type Measure, measureInUnit, multiplyExact } from "#domain/quantities/exact-quantity";
+import { isNothing, type Measure, measureInUnit, multiplyExact } from "#domain/quantities/exact-quantity";
 import { formatFigure, sensibleDecimals } from "#domain/quantities/format-number";
 import { formatQuantityIn, writeQuantity } from "#domain/quantities/format-quantity";
 import { of, type Quantity } from "#domain/quantities/quantity";
@@ -13,16 +13,26 @@ export const THOUSAND_SQ_FT: Quantity<"area"> = of("sq ft", 1000n);
 
 /** Two figures more than a page shows, so that whoever follows by hand comes to the same mark. */
 const MORE_DECIMALS = 2;
+/** The digits after the point that a thousandth has; from there down figures are counted, not digits. */
+const MOST_SENSIBLE = 7;
+
+/** However little it is, five figures of it, so that no line says "under". */
+function decimalsOf({ numerator, denominator }: Rational): number {
+  const decimals = sensibleDecimals({ numerator, denominator }) + MORE_DECIMALS;
+  const isLittle = (digits: number) => numerator > 0n && numerator * 10n ** BigInt(digits) < denominator * 10_000n;
+  let enough = decimals;
+  while (decimals > MOST_SENSIBLE && isLittle(enough)) enough += 1;
+  return enough;
+}
 
 /** A number in a line of arithmetic: "7.776", "2.592". */
 export function figure(value: Rational): string {
-  return formatFigure(value, { decimals: sensibleDecimals(value) + MORE_DECIMALS, quarters: false });
+  return formatFigure(value, { decimals: decimalsOf(value), quarters: false });
 }
 
 /** An amount in a line of arithmetic, in a given unit: "7.776 lb", "2,592 sq ft". */
 export function inUnit(measure: Measure<Dimension>, unit: Unit): string {
-  const value = measureInUnit<Dimension>(measure, unit);
-  return formatQuantityIn<Dimension>(measure, unit, sensibleDecimals(value) + MORE_DECIMALS);
+  return formatQuantityIn<Dimension>(measure, unit, decimalsOf(measureInUnit<Dimension>(measure, unit)));
 }
 
 const isUnit = (text: string): text is Unit => Object.hasOwn(units, text);
@@ -39,11 +49,16 @@ export function conversionLines(measure: Measure<Dimension>, from: Unit, to: Uni
   return [`${inUnit(measure, from)} ÷ ${inUnit(of(to, 1n), from)} × ${inUnit(of(to, 1n), to)} = ${inUnit(measure, to)}`];
 }
 
-/** Parts added up in the unit of the smallest, and then said in the unit of the whole. */
+/**
+ * Parts added up as they are measured out: in their own unit where they share one, and then in that of the whole; else
+ * each is first said in the unit of the whole.
+ */
 export function sumLines(parts: readonly Measure<Dimension>[], total: Measure<Dimension>): readonly string[] {
-  const units = parts.map(unitOf);
-  const unit = units.find((one) => one === "fl oz" || one === "oz wt") ?? unitOf(total);
-  return [sumLine(parts, total, unit), ...conversionLines(total, unit, unitOf(total))];
+  const own = [...new Set(parts.filter((part) => !isNothing(part)).map(unitOf))];
+  const whole = unitOf(total);
+  const [unit = whole] = own;
+  if (own.length <= 1) return [sumLine(parts, total, unit), ...conversionLines(total, unit, whole)];
+  return [...parts.filter((part) => !isNothing(part)).flatMap((part) => conversionLines(part, unitOf(part), whole)), sumLine(parts, total, whole)];
 }
 
 /** A sum as a line: "7¾ lb + 5¾ lb = 13½ lb"; what is one part alone is said as it is. */
