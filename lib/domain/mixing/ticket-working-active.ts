@@ -74,7 +74,7 @@ function activeWorking({ zoneId, lawnName, ingredient, brought, area }: Asked): 
   const working: Working = {
     title: `${ingredient} on ${lawnName}`,
     formula: "active ingredient = product × what the label says is in it; over the treated area, for each acre of 43,560 sq ft",
-    inputs: [...brought.flatMap((one) => [...amountInputs(one.label, one.amount), strengthInput(one)]), { name: "Treated area", figure: inUnit(area, "sq ft"), from: `of ${lawnName}, the largest of its products` }],
+    inputs: [...brought.flatMap((one) => [...amountInputs(one.label, one.amount, isByVolume(one)), strengthInput(one)]), { name: "Treated area", figure: inUnit(area, "sq ft"), from: `of ${lawnName}, the largest of its products` }],
     steps: [
       ...brought.flatMap(activeSteps),
       ...(brought.length > 1 ? [sumLine(brought.map(({ active }) => active), total, "lb")] : []),
@@ -84,6 +84,11 @@ function activeWorking({ zoneId, lawnName, ingredient, brought, area }: Asked): 
     source: [...new Set(brought.map(({ label }) => `the label of ${label.productName}`))].join("; "),
   };
   return { zoneId, lawnName, ingredient, words, working };
+}
+
+/** What is weighed and has its strength by volume takes its density too. */
+function isByVolume({ amount, concentration }: Brought): boolean {
+  return amount.dimension === "volume" ? concentration.kind === "part-of-weight" : concentration.kind === "mass-in-volume";
 }
 
 function percentOf(part: Rational): Rational {

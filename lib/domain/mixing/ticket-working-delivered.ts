@@ -140,11 +140,11 @@ function poundsPerGallon(density: Density): string {
   return inUnit(massOf(of("gal", 1n), density), "lb");
 }
 
-/** What a product starts from: its amount, and where it is poured its density. */
-export function amountInputs({ productName, density }: LabelFacts, amount: ProductAmount): readonly WorkingInput[] {
+/** What a product starts from: its amount, and where the way leads over it its density. */
+export function amountInputs({ productName, density }: LabelFacts, amount: ProductAmount, takesDensity: boolean): readonly WorkingInput[] {
   return [
     { name: productName, figure: inUnit(amount, amount.dimension === "mass" ? "lb" : "fl oz"), from: "as it goes down" },
-    ...(amount.dimension === "volume" && density !== "unknown" ? [{ name: `A gallon of ${productName}`, figure: poundsPerGallon(density), from: `the density on the label of ${productName}` }] : []),
+    ...(takesDensity && density !== "unknown" ? [{ name: `A gallon of ${productName}`, figure: poundsPerGallon(density), from: `the density on the label of ${productName}` }] : []),
   ];
 }
 
@@ -173,7 +173,7 @@ function productInputs(label: LabelFacts, amount: ProductAmount, nutrient: Shown
   const nitrogen = isSplit ? percentOf(label, "nitrogen") : undefined;
   const slowOf = label.analysis !== "none" && label.analysis !== "unknown" && label.analysis.release.kind === "slow-percent-of-nitrogen" ? "of its nitrogen" : "of its weight";
   return [
-    ...amountInputs(label, amount),
+    ...amountInputs(label, amount, amount.dimension === "volume"),
     ...(nitrogen === undefined ? [] : [{ name: `Nitrogen in ${label.productName}`, figure: percentWords(nitrogen), from }]),
     ...(percent === undefined ? [] : [{ name: `${isSplit ? "Slow nitrogen" : NUTRIENT_WORDS[nutrient]} in ${label.productName}`, figure: percentWords(percent), from: isSplit ? `${slowOf}, ${from}` : from }]),
   ];

