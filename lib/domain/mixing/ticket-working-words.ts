@@ -64,7 +64,7 @@ export function sumLines(parts: readonly Measure<Dimension>[], total: Measure<Di
 /** A sum as a line: "7¾ lb + 5¾ lb = 13½ lb"; what is one part alone is said as it is. */
 export function sumLine(parts: readonly Measure<Dimension>[], total: Measure<Dimension>, unit: Unit): string {
   const sum = parts.map((part) => inUnit(part, unit)).join(" + ");
-  return parts.length === 0 ? `${inUnit(total, unit)}` : `${sum} = ${inUnit(total, unit)}`;
+  return parts.length === 0 ? inUnit(total, unit) : `${sum} = ${inUnit(total, unit)}`;
 }
 
 /** How many times one amount is in another: "7.776 lb ÷ ¼ lb = 31.104". */

@@ -64,7 +64,7 @@ function leadsToItsResult(working: Working): boolean {
   if (working.result.startsWith("0 ")) return true;
   const last = lastComesTo(working);
   const [said, shown] = [firstFigure(last ?? ""), firstFigure(working.result)];
-  const isSameUnit = last !== undefined && working.result.split(" ").slice(1, 2).join("") === last.split(" ")[1];
+  const isSameUnit = working.result.split(" ")[1] === last?.split(" ")[1];
   if (said === undefined || shown === undefined || !isSameUnit) return true;
   return Math.abs(said - shown) <= 0.0051 * Math.max(1, said);
 }
