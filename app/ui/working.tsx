@@ -53,7 +53,7 @@ function InputWords({ input: { figure, from } }: { readonly input: WorkingInput 
     <>
       {figure}{" "}
       <Text as="span" size="small" tone="second">
-        {from}
+        ({from})
       </Text>
     </>
   );

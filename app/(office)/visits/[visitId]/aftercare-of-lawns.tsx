@@ -17,7 +17,7 @@ export function AftercareOfLawnsBlock({ aftercare }: { readonly aftercare: After
     <Stack gap={4}>
       <h3>{listWords(lawnNames)}</h3>
       {rows.length === 0 ? <p>Nothing is to be done or left on {listWords(lawnNames)} afterwards.</p> : <AftercareSteps rows={rows} />}
-      <HowWorkedOut of="how long to water" workings={wateringWorkings(timeline)} />
+      <HowWorkedOut of="the time to water" workings={wateringWorkings(timeline)} />
       {timeline.lawnAtApplication.length > 0 && (
         <ul>
           {timeline.lawnAtApplication.map(({ productName, part, state, labelWords }) => (

@@ -41,7 +41,7 @@ export function DeliveredNutrients({ question, ticket }: DeliveredProps) {
       </Text>
       <div>
         {fed.map(({ zoneId, name }) => (
-          <HowWorkedOut key={zoneId} of={`what ${name} gets of nutrients`} workings={workings.filter((one) => one.zoneId === zoneId).map(({ working }) => working)} />
+          <HowWorkedOut key={zoneId} of={`what ${name} gets of nutrients`} workings={workings.filter((one) => one.zoneId === zoneId && one.words !== "none").map(({ working }) => working)} />
         ))}
       </div>
     </Stack>
