@@ -184,7 +184,8 @@ function notByWeight({ label, gear }: TicketTreatment): Finding {
   });
 }
 
-interface Needed {
+/** An amount of one line's product. */
+export interface Needed {
   readonly line: number;
   readonly amount: ProductAmount;
 }
@@ -196,7 +197,8 @@ export function neededOf(mixes: MixTicket["mixes"]): readonly Needed[] {
   );
 }
 
-function amountsOn(zoneId: string, mixes: MixTicket["mixes"]): readonly Needed[] {
+/** What a lawn gets of each product, over all mixes. */
+export function amountsOn(zoneId: string, mixes: MixTicket["mixes"]): readonly Needed[] {
   return mixes.flatMap((mix): readonly Needed[] => {
     if (mix.kind === "spray") return mix.lawns.filter((lawn) => lawn.zoneId === zoneId).flatMap(({ products }) => products);
     return mix.lawns.filter((lawn) => lawn.zoneId === zoneId).map(({ amount }) => ({ line: mix.line, amount }));

@@ -77,17 +77,18 @@ export function inMixingOrder(treatments: readonly SprayTreatment[]): readonly S
 }
 
 /** Bags, then fertilizers, then the rest. */
-function turnInTank({ analysis, epaRegistrationNumber, formulation }: LabelFacts): 0 | 1 | 2 {
+export function turnInTank({ analysis, epaRegistrationNumber, formulation }: LabelFacts): 0 | 1 | 2 {
   if (formulation === "water-soluble bag") return 0;
   return analysis !== "none" && analysis !== "unknown" && epaRegistrationNumber === "none" ? 1 : 2;
 }
 
-function rateTimes(rate: ProductRate, area: Measure<"area">): ExactQuantity<"mass"> | ExactQuantity<"volume"> {
+/** What a rate comes to on an area, exactly: by weight or by volume, as the rate is. */
+export function rateTimes(rate: ProductRate, area: Measure<"area">): ExactQuantity<"mass"> | ExactQuantity<"volume"> {
   return rate.basis === "product-mass-per-area" ? times(rate, area) : times(rate, area);
 }
 
 /** The product in a volume of finished spray at the concentration that gives the rate. */
-function inFinished(rate: ProductRate, carrier: TicketSprayer["carrier"], finished: Quantity<"volume">): ExactQuantity<"mass"> | ExactQuantity<"volume"> {
+export function inFinished(rate: ProductRate, carrier: TicketSprayer["carrier"], finished: Quantity<"volume">): ExactQuantity<"mass"> | ExactQuantity<"volume"> {
   return rate.basis === "product-mass-per-area"
     ? times(concentrationInSpray(rate, carrier.rate), finished)
     : times(concentrationInSpray(rate, carrier.rate), finished);

@@ -1,6 +1,6 @@
 import { type Finding, hold } from "#domain/foundation/finding";
 import { type Quantity } from "#domain/quantities/quantity";
-import { keptClearOf } from "#domain/rules/kept-clear";
+import { type ClearStrip, keptClearOf } from "#domain/rules/kept-clear";
 import { type RulePack } from "#domain/rules/rule-pack";
 import { isSpread, type TicketLawn, type TicketTreatment } from "#domain/mixing/ticket-question";
 
@@ -11,6 +11,8 @@ export interface TreatedLawn {
   readonly name: string;
   readonly lawnArea: Quantity<"area">;
   readonly keptClear: Quantity<"area">;
+  /** The strips that what is kept clear is made of; there only where the lawn runs along water. */
+  readonly strips?: readonly ClearStrip[];
   readonly treatedArea: Quantity<"area">;
 }
 
@@ -28,13 +30,13 @@ export function treatedLawns(
   const treated = lawns
     .filter(({ zoneId }) => treatment.zoneIds.includes(zoneId))
     .map((lawn): TreatedLawn => {
-      const { area: keptClear, findings: found } = keptClearOf(lawn.name, lawn.waterEdges, placementOf(treatment), pack?.facts["distance-to-water"]);
+      const { area: keptClear, edges: strips, findings: found } = keptClearOf(lawn.name, lawn.waterEdges, placementOf(treatment), pack?.facts["distance-to-water"]);
       findings.push(...found);
       const { zoneId, letter, name, area: lawnArea } = lawn;
       const isNothingLeft = keptClear.amount >= lawnArea.amount;
       if (isNothingLeft) findings.push(nothingLeft(treatment, lawn));
       const treatedArea: Quantity<"area"> = { dimension: "area", amount: isNothingLeft ? 0n : lawnArea.amount - keptClear.amount };
-      return { zoneId, letter, name, lawnArea, keptClear, treatedArea };
+      return { zoneId, letter, name, lawnArea, keptClear, ...(strips.length === 0 ? {} : { strips }), treatedArea };
     });
   return { lawns: treated, findings };
 }

@@ -22,11 +22,18 @@ export interface Placement {
   readonly deflector: "yes" | "no" | "unknown" | "not-a-spreader";
 }
 
+/** One strip along water: its length as measured, and the width that crew or law keep clear. */
+export interface ClearStrip {
+  readonly name: string;
+  readonly length: Quantity<"length">;
+  readonly width: Quantity<"length">;
+  readonly area: Quantity<"area">;
+}
+
 export interface KeptClear {
   /** Length times width along all water; what can't be computed adds nothing and holds the ticket. */
   readonly area: Quantity<"area">;
-  /** The width kept clear along each edge, in words. */
-  readonly edges: readonly { readonly name: string; readonly width: Quantity<"length">; readonly area: Quantity<"area"> }[];
+  readonly edges: readonly ClearStrip[];
   readonly findings: readonly Finding[];
 }
 
@@ -58,7 +65,7 @@ export function keptClearOf(
 ): KeptClear {
   const legal = legalWidth(rule, placement);
   const citation = rule?.onFile === true ? rule.citation : undefined;
-  const edges: { name: string; width: Quantity<"length">; area: Quantity<"area"> }[] = [];
+  const edges: ClearStrip[] = [];
   const findings: Finding[] = [];
   for (const edge of waterEdges) {
     const width = wider(edge.width, legal);
@@ -66,7 +73,7 @@ export function keptClearOf(
       findings.push(unmeasured(lawnName, edge, width));
       continue;
     }
-    edges.push({ name: edge.name, width, area: areaOf(edge.length, width) });
+    edges.push({ name: edge.name, length: edge.length, width, area: areaOf(edge.length, width) });
     if (legal !== undefined && (edge.width === "unknown" || compare(legal, edge.width) > 0)) {
       findings.push(widened(lawnName, edge.name, placement, legal, citation));
     }

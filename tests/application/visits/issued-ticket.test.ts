@@ -3,6 +3,7 @@ import { answerHold } from "#application/visits/answer-hold";
 import { issueMixTicket } from "#application/visits/issue-mix-ticket";
 import { answersOfVisit, isOfPresentPlan, type IssuedTicket, issuedTicketOf, issuedTicketsOf, snapshotOf } from "#application/visits/issued-ticket";
 import { ticketsOfVisits, type VisitTicket } from "#application/visits/visit-ticket";
+import { allWorkings } from "#domain/mixing/ticket-working";
 import { of } from "#domain/quantities/quantity";
 import { aCompany, type TestCompany, valueOf } from "../../support/crew";
 import { aCrewDay, aFedVisit, aVisitUnderHold, type CrewDay, inWorkOf } from "../../support/crew-day";
@@ -70,6 +71,27 @@ test("a ticket stands for the present plan until an amount, the day, the applica
     { aftercare: aftercare.map(({ timeline }) => ({ lawnNames: ["Front"], timeline })) },
   ];
   expect(changed.map((change) => isOfPresentPlan(issued, { ...present, ...change }))).toEqual(changed.map(() => false));
+});
+
+test("how an issued ticket's amounts were worked out is told of what was kept, whatever the lawns are now", async () => {
+  const { visitId } = await aFedVisit(house, company, day);
+  const present = await presentOf(visitId);
+  const issued = await issuedOf(visitId);
+  const asIssued = allWorkings(present);
+  expect(asIssued.length).toBeGreaterThan(8);
+  await house.ask("update zone set area = area * 2 where zone_id = any($1)", [present.question.lawns.map(({ zoneId }) => zoneId)]);
+  expect(allWorkings(issued.snapshot)).toEqual(asIssued);
+  expect(allWorkings(await presentOf(visitId))).not.toEqual(asIssued);
+  await house.ask("update zone set area = area / 2 where zone_id = any($1)", [present.question.lawns.map(({ zoneId }) => zoneId)]);
+});
+
+test("a ticket that was issued before strips along water were kept one by one stands as long as their sum does", async () => {
+  const { visitId } = await aFedVisit(house, company, day);
+  const issued = await issuedOf(visitId);
+  const present = await presentOf(visitId);
+  const strip = { name: "the pond", length: of("ft", 1n), width: of("ft", 1n), area: of("sq ft", 1n) };
+  const mixes = present.ticket.mixes.map((mix) => (mix.kind === "granular" ? { ...mix, lawns: mix.lawns.map((lawn) => ({ ...lawn, strips: [strip] })) } : mix));
+  expect(isOfPresentPlan(issued, { ...present, ticket: { ...present.ticket, mixes } })).toBe(true);
 });
 
 test("the answers to a visit's holds say who, under which license, when and why, the oldest first, and go into the ticket", async () => {

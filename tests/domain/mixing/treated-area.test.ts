@@ -12,6 +12,8 @@ test("the same lawn has another treated area for another machine", () => {
   expect(treatedLawns(FEED, [along(50n)], ILLINOIS).lawns[0]?.treatedArea).toEqual(of("sq ft", 1800n));
   expect(treatedLawns({ ...FEED, gear: { ...SPREADER, deflector: "no" } }, [along(50n)], ILLINOIS).lawns[0]?.treatedArea).toEqual(of("sq ft", 1250n));
   expect(treatedLawns(IRON, [along(50n)], ILLINOIS).lawns[0]?.treatedArea).toEqual(of("sq ft", 1250n));
+  expect(treatedLawns(IRON, [along(50n)], ILLINOIS).lawns[0]?.strips).toMatchObject([{ length: of("ft", 50n), width: of("ft", 15n), area: of("sq ft", 750n) }]);
+  expect(treatedLawns(FEED, [LAWN], ILLINOIS).lawns[0]).not.toHaveProperty("strips");
   expect(treatedLawns(IRON, [along(50n)], undefined).lawns[0]?.treatedArea).toEqual(of("sq ft", 1800n));
 });
 

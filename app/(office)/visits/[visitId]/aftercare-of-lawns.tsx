@@ -1,9 +1,11 @@
 import { type AftercareOfLawns } from "#application/visits/visit-aftercare";
 import { listWords } from "#domain/foundation/list-words";
+import { wateringWorkings } from "#domain/mixing/ticket-working-watering";
 import { AftercareSteps, AftercareTimeline } from "#ui/drawings/aftercare-timeline";
 import { Sheet } from "#ui/sheet";
 import { Stack } from "#ui/stack";
 import { Text } from "#ui/text";
+import { HowWorkedOut } from "#ui/working";
 import { aftercareConclusion, aftercareRows, doneAtOf, drawnRows } from "./aftercare-rows";
 
 /** What is to be done and left on the lawns that got the same: the ordered list first, then the same as a drawing. */
@@ -15,6 +17,7 @@ export function AftercareOfLawnsBlock({ aftercare }: { readonly aftercare: After
     <Stack gap={4}>
       <h3>{listWords(lawnNames)}</h3>
       {rows.length === 0 ? <p>Nothing is to be done or left on {listWords(lawnNames)} afterwards.</p> : <AftercareSteps rows={rows} />}
+      <HowWorkedOut of="the time to water" workings={wateringWorkings(timeline)} />
       {timeline.lawnAtApplication.length > 0 && (
         <ul>
           {timeline.lawnAtApplication.map(({ productName, part, state, labelWords }) => (

@@ -1,67 +1,73 @@
-import { per1000SqFt } from "#domain/mixing/delivered";
 import { type MixTicket } from "#domain/mixing/mix-ticket";
-import { type ExactQuantity } from "#domain/quantities/exact-quantity";
-import { formatQuantityIn } from "#domain/quantities/format-quantity";
-import { of, type Quantity } from "#domain/quantities/quantity";
+import { type TicketQuestion } from "#domain/mixing/ticket-question";
+import { activeWorkings } from "#domain/mixing/ticket-working-active";
+import { deliveredWorkings, isFed, type ShownNutrient } from "#domain/mixing/ticket-working-delivered";
 import { Table } from "#ui/table";
 import { Text } from "#ui/text";
 import { Stack } from "#ui/stack";
+import { HowWorkedOut } from "#ui/working";
 
-type Mass = ExactQuantity<"mass"> | "not-stated";
-
-const THOUSAND_SQ_FT = of("sq ft", 1000n);
-
-/** The largest treated area of a lawn over the mixes: what its nutrients are spread over. */
-function treatedOf({ mixes }: MixTicket, zoneId: string): Quantity<"area"> {
-  const areas = mixes.flatMap((mix) => mix.lawns.filter((lawn) => lawn.zoneId === zoneId).map(({ treatedArea }) => treatedArea));
-  return areas.reduce((most, area) => (area.amount > most.amount ? area : most), of("sq ft", 0n));
+interface DeliveredProps {
+  readonly question: TicketQuestion;
+  readonly ticket: MixTicket;
 }
 
-function perThousand(mass: Mass, area: Quantity<"area">): string {
-  if (mass === "not-stated") return "not stated";
-  if (area.amount === 0n || mass.exactAmount.numerator === 0n) return "none";
-  return formatQuantityIn(per1000SqFt(mass, area, THOUSAND_SQ_FT), "lb", 2);
-}
+const HEADS: readonly (readonly [ShownNutrient, string])[] = [
+  ["nitrogen", "Nitrogen"],
+  ["quickNitrogen", "of it quick"],
+  ["slowNitrogen", "of it slow"],
+  ["phosphate", "P2O5"],
+  ["potash", "K2O"],
+  ["iron", "Iron"],
+];
 
-/** What the visit brings each lawn of nutrients, in pounds per 1,000 sq ft treated; undefined where it brings none. */
-export function DeliveredNutrients({ ticket }: { readonly ticket: MixTicket }) {
-  const fed = ticket.delivered.filter(({ nutrients }) =>
-    [nutrients.nitrogen, nutrients.phosphate, nutrients.potash].some((mass) => mass.exactAmount.numerator > 0n) ||
-    (nutrients.iron !== "not-stated" && nutrients.iron.exactAmount.numerator > 0n),
-  );
+/** What the visit brings each lawn of nutrients, in pounds per 1,000 sq ft treated, with the way to each figure. */
+export function DeliveredNutrients({ question, ticket }: DeliveredProps) {
+  const fed = ticket.delivered.filter(isFed);
   if (fed.length === 0) return <p>No nutrients go down.</p>;
+  const workings = deliveredWorkings(question, ticket);
   return (
     <Stack gap={2}>
       <Table
         caption="Nutrients per 1,000 sq ft treated"
-        columns={[
-          { id: "lawn", head: "Lawn" },
-          { id: "nitrogen", head: "Nitrogen", align: "figure" },
-          { id: "quick", head: "of it quick", align: "figure" },
-          { id: "slow", head: "of it slow", align: "figure" },
-          { id: "phosphate", head: "P2O5", align: "figure" },
-          { id: "potash", head: "K2O", align: "figure" },
-          { id: "iron", head: "Iron", align: "figure" },
-        ]}
-        rows={fed.map(({ zoneId, name, nutrients }) => {
-          const area = treatedOf(ticket, zoneId);
-          return {
-            id: zoneId,
-            cells: {
-              lawn: name,
-              nitrogen: perThousand(nutrients.nitrogen, area),
-              quick: perThousand(nutrients.quickNitrogen, area),
-              slow: perThousand(nutrients.slowNitrogen, area),
-              phosphate: perThousand(nutrients.phosphate, area),
-              potash: perThousand(nutrients.potash, area),
-              iron: perThousand(nutrients.iron, area),
-            },
-          };
-        })}
+        columns={[{ id: "lawn", head: "Lawn" }, ...HEADS.map(([id, head]) => ({ id, head, align: "figure" as const }))]}
+        rows={fed.map(({ zoneId, name }) => ({
+          id: zoneId,
+          cells: { lawn: name, ...Object.fromEntries(workings.filter((one) => one.zoneId === zoneId).map(({ nutrient, words }) => [nutrient, words])) },
+        }))}
       />
       <Text size="small" tone="second">
         “Not stated” is what a label does not say; it is not nothing.
       </Text>
+      <div>
+        {fed.map(({ zoneId, name }) => (
+          <HowWorkedOut key={zoneId} of={`what ${name} gets of nutrients`} workings={workings.filter((one) => one.zoneId === zoneId && one.words !== "none").map(({ working }) => working)} />
+        ))}
+      </div>
+    </Stack>
+  );
+}
+
+/** What the visit brings each lawn of active ingredients, per acre treated; nothing where no label names any. */
+export function DeliveredActives({ question, ticket }: DeliveredProps) {
+  const actives = activeWorkings(question, ticket);
+  if (actives.length === 0) return null;
+  return (
+    <Stack gap={2}>
+      <Table
+        caption="Active ingredients on what is treated"
+        columns={[
+          { id: "lawn", head: "Lawn" },
+          { id: "ingredient", head: "Ingredient" },
+          { id: "amount", head: "Goes down", align: "figure" },
+        ]}
+        rows={actives.map(({ zoneId, lawnName, ingredient, words }) => ({ id: `${zoneId} ${ingredient}`, cells: { lawn: lawnName, ingredient, amount: words } }))}
+      />
+      <div>
+        {actives.map(({ zoneId, lawnName, ingredient, words, working }) => (
+          <HowWorkedOut key={`${zoneId} ${ingredient}`} of={`${words} of ${ingredient} on ${lawnName}`} workings={[working]} />
+        ))}
+      </div>
     </Stack>
   );
 }

@@ -1,5 +1,7 @@
+import { type Working } from "#domain/foundation/working";
 import { type GranularMix } from "#domain/mixing/granular-mix";
 import { type TicketTreatment } from "#domain/mixing/ticket-question";
+import { type GranularWorkings, hopperWords } from "#domain/mixing/ticket-working-granular";
 import { formatQuantity } from "#domain/quantities/format-quantity";
 import { formatRate } from "#domain/quantities/format-rate";
 import { Amount } from "#ui/amount";
@@ -8,18 +10,20 @@ import { Row } from "#ui/row";
 import { Stack } from "#ui/stack";
 import { Table } from "#ui/table";
 import { Text } from "#ui/text";
+import { HowWorkedOut } from "#ui/working";
 import { amountProps, becameWords, us } from "./mix-words";
 
 interface GranularMixBlockProps {
   readonly mix: GranularMix;
   readonly treatment: TicketTreatment | undefined;
-  /** The whole amount in bags, where it is known what a bag holds. */
-  readonly bagWords: string | undefined;
+  /** How its amounts come about; none for a treatment that the question no longer has. */
+  readonly workings: GranularWorkings | undefined;
 }
 
 /** What to spread: the amount of each lawn, what goes on in each pass, the setting, and what the rate really becomes. */
-export function GranularMixBlock({ mix, treatment, bagWords }: GranularMixBlockProps) {
+export function GranularMixBlock({ mix, treatment, workings }: GranularMixBlockProps) {
   const { productName, lawns, toolName, total, hopperFills } = mix;
+  const bags = workings?.bags?.result;
   const twoPasses = mix.passes === "two-at-half-rate-crosswise";
   return (
     <Stack gap={4}>
@@ -36,13 +40,14 @@ export function GranularMixBlock({ mix, treatment, bagWords }: GranularMixBlockP
           <Amount key={zoneId} {...amountProps(amount, marks, toolName)} of={`${letter} ${name}`} />
         ))}
       </Row>
+      <HowLawnsComeAbout mix={mix} workings={workings} />
       <KeyValueList
         pairs={[
           { key: "With", value: mix.gearName },
           { key: "Setting", value: <SettingWords mix={mix} /> },
           { key: "Passes", value: twoPasses ? "Two, crosswise, half of it in each" : "One, edges overlapping" },
-          { key: "In all", value: bagWords === undefined ? us(total) : `${us(total)}: ${bagWords}` },
-          { key: "Hopper", value: hopperFills === 1n ? "Filled once" : `Filled ${String(hopperFills)} times at least` },
+          { key: "In all", value: bags === undefined ? us(total) : `${us(total)}: ${bags}` },
+          { key: "Hopper", value: hopperWords(hopperFills) },
         ]}
       />
       <Table
@@ -70,6 +75,25 @@ export function GranularMixBlock({ mix, treatment, bagWords }: GranularMixBlockP
       />
     </Stack>
   );
+}
+
+/** For each lawn the whole way from its area to what the rate becomes, and for the spread what it takes in all. */
+function HowLawnsComeAbout({ mix, workings }: Pick<GranularMixBlockProps, "mix" | "workings">) {
+  if (workings === undefined) return null;
+  const { lawns, setting, total, bags, hopper } = workings;
+  return (
+    <div>
+      {mix.lawns.map((lawn, index) => (
+        <HowWorkedOut key={lawn.zoneId} of={`${us(lawn.amount)} for ${lawn.letter} ${lawn.name}`} workings={eachOf([lawns[index]?.treated, lawns[index]?.amount, lawns[index]?.perPass, lawns[index]?.rate])} />
+      ))}
+      <HowWorkedOut of={`${us(mix.total)} in all`} workings={eachOf([total, bags, hopper])} />
+      <HowWorkedOut of={`the setting of ${mix.gearName}`} workings={eachOf([setting])} />
+    </div>
+  );
+}
+
+function eachOf(workings: readonly (Working | undefined)[]): readonly Working[] {
+  return workings.filter((working) => working !== undefined);
 }
 
 function SettingWords({ mix: { setting } }: { readonly mix: GranularMix }) {

@@ -19,7 +19,7 @@ import { asMember } from "../../../session";
 import { truckWords } from "../../crew/gear/gear-words";
 import { pageFor } from "../../page-for";
 import { AftercareOfLawnsBlock } from "./aftercare-of-lawns";
-import { DeliveredNutrients } from "./delivered-nutrients";
+import { DeliveredActives, DeliveredNutrients } from "./delivered-nutrients";
 import { FindingsOfVisit, findingsOf } from "./findings-of-visit";
 import { TicketSection } from "./papers-of-visit";
 import { LooksOfVisit, MixesOfVisit, StockOfVisit } from "./ticket-of-visit";
@@ -69,7 +69,8 @@ export default async function VisitPage(props: VisitPageProps) {
             {outcome.ok && (
               <>
                 <MixesOfVisit ticket={outcome.value} stock={stock.ok ? stock.value.products : []} />
-                <DeliveredNutrients ticket={outcome.value.ticket} />
+                <DeliveredNutrients question={outcome.value.question} ticket={outcome.value.ticket} />
+                <DeliveredActives question={outcome.value.question} ticket={outcome.value.ticket} />
                 <StockOfVisit ticket={outcome.value} />
               </>
             )}

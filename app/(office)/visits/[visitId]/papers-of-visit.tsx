@@ -1,9 +1,11 @@
 import { isOfPresentPlan, type IssuedTicket } from "#application/visits/issued-ticket";
 import { type VisitOnFile } from "#application/visits/read-visit";
+import { allWorkings } from "#domain/mixing/ticket-working";
 import { LinkButton } from "#ui/button";
 import { MarkedWords } from "#ui/marked-words";
 import { Row } from "#ui/row";
 import { Stack } from "#ui/stack";
+import { HowWorkedOut } from "#ui/working";
 import { holdId } from "./findings-of-visit";
 import { IssueTicketForm } from "./issue-ticket-form.client";
 import { momentOf } from "./visit-words";
@@ -51,6 +53,8 @@ export function TicketSection({ found, timeZone, mayIssue }: TicketSectionProps)
           </>
         )}
       </Row>
+      {/* Of what was kept when it was issued, so that the arithmetic is that of the paper. */}
+      {issued !== undefined && <HowWorkedOut of={`every amount of mix ticket ${String(issued.number)}`} workings={allWorkings(issued.snapshot)} />}
     </Stack>
   );
 }

@@ -1,6 +1,7 @@
 import { listWords } from "#domain/foundation/list-words";
 import { type SprayMix, type TankLoad } from "#domain/mixing/spray-mix";
 import { type TicketTreatment } from "#domain/mixing/ticket-question";
+import { type SprayWorkings } from "#domain/mixing/ticket-working-spray";
 import { formatRate } from "#domain/quantities/format-rate";
 import { Amount } from "#ui/amount";
 import { KeyValueList } from "#ui/key-value-list";
@@ -8,15 +9,18 @@ import { Row } from "#ui/row";
 import { Stack } from "#ui/stack";
 import { Table } from "#ui/table";
 import { Text } from "#ui/text";
+import { HowWorkedOut } from "#ui/working";
 import { amountProps, concentrationWords, us } from "./mix-words";
 
 interface SprayMixBlockProps {
   readonly mix: SprayMix;
   readonly treatments: readonly TicketTreatment[];
+  /** How its amounts come about; none for treatments that the question no longer has. */
+  readonly workings: SprayWorkings | undefined;
 }
 
 /** What to spray: each load with its water and products in mixing order, the steps, and what each lawn gets. */
-export function SprayMixBlock({ mix, treatments }: SprayMixBlockProps) {
+export function SprayMixBlock({ mix, treatments, workings }: SprayMixBlockProps) {
   const { products, loads, lawns, steps, carrier } = mix;
   const planned = treatments.filter(({ line }) => products.some((product) => product.line === line));
   return (
@@ -28,7 +32,7 @@ export function SprayMixBlock({ mix, treatments }: SprayMixBlockProps) {
         </Text>
       </Stack>
       {loads.map((load) => (
-        <LoadBlock key={load.number} load={load} mix={mix} />
+        <LoadBlock key={load.number} load={load} mix={mix} workings={workings} />
       ))}
       <Stack gap={2}>
         <h4>In this order</h4>
@@ -37,6 +41,7 @@ export function SprayMixBlock({ mix, treatments }: SprayMixBlockProps) {
             <li key={step}>{step}</li>
           ))}
         </ol>
+        {workings !== undefined && <HowWorkedOut of="the order" workings={[workings.order]} />}
       </Stack>
       <KeyValueList
         pairs={[
@@ -65,11 +70,42 @@ export function SprayMixBlock({ mix, treatments }: SprayMixBlockProps) {
           },
         }))}
       />
+      {workings !== undefined && <HowSprayComesAbout mix={mix} workings={workings} />}
     </Stack>
   );
 }
 
-function LoadBlock({ load, mix }: { readonly load: TankLoad; readonly mix: SprayMix }) {
+/** What the spray takes in all, product by product, and for each lawn its share. */
+function HowSprayComesAbout({ mix, workings }: { readonly mix: SprayMix; readonly workings: SprayWorkings }) {
+  return (
+    <div>
+      <HowWorkedOut of={`${us(mix.finished)} in all`} workings={[...workings.lawns.map(({ treated }) => treated), workings.carrier, workings.finished]} />
+      {mix.products.map(({ line, productName, total }) => (
+        <HowWorkedOut
+          key={line}
+          of={`${us(total)} of ${productName} in all`}
+          workings={workings.products.filter((product) => product.line === line).flatMap((product) => [product.concentration, product.total])}
+        />
+      ))}
+      {mix.lawns.map((lawn) => (
+        <HowWorkedOut
+          key={lawn.zoneId}
+          of={`${us(lawn.finished)} for ${lawn.letter} ${lawn.name}`}
+          workings={workings.lawns.filter(({ zoneId }) => zoneId === lawn.zoneId).flatMap(({ finished, products }) => [finished, ...products.map(({ working }) => working)])}
+        />
+      ))}
+    </div>
+  );
+}
+
+interface LoadBlockProps {
+  readonly load: TankLoad;
+  readonly mix: SprayMix;
+  readonly workings: SprayWorkings | undefined;
+}
+
+function LoadBlock({ load, mix, workings }: LoadBlockProps) {
+  const own = (workings?.loads ?? []).filter(({ number }) => number === load.number);
   const name = mix.loads.length === 1 ? `One load of ${us(load.finished)}` : `Load ${String(load.number)} of ${String(mix.loads.length)}, ${us(load.finished)}`;
   return (
     <Stack gap={2}>
@@ -81,6 +117,10 @@ function LoadBlock({ load, mix }: { readonly load: TankLoad; readonly mix: Spray
           return <Amount key={line} {...amountProps(amount, marks, product?.toolName ?? null)} of={product?.productName ?? ""} />;
         })}
       </Row>
+      <HowWorkedOut
+        of={mix.loads.length === 1 ? "the load" : `load ${String(load.number)}`}
+        workings={own.flatMap(({ finished, products, water }) => [finished, ...products.map(({ working }) => working), water])}
+      />
     </Stack>
   );
 }

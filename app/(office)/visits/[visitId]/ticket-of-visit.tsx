@@ -3,7 +3,9 @@ import { type StockOfProduct } from "#application/stock/list-stock";
 import { type VisitTicket } from "#application/visits/visit-ticket";
 import { listWords } from "#domain/foundation/list-words";
 import { neededOf } from "#domain/mixing/mix-ticket";
-import { amountInContainers, containersOf, stockInWords } from "#domain/stock/container-words";
+import { type BagOfProduct, granularWorkings } from "#domain/mixing/ticket-working-granular";
+import { sprayWorkings } from "#domain/mixing/ticket-working-spray";
+import { stockInWords } from "#domain/stock/container-words";
 import { MarkedWords } from "#ui/marked-words";
 import { Sheet } from "#ui/sheet";
 import { Stack } from "#ui/stack";
@@ -30,10 +32,10 @@ export function MixesOfVisit({ ticket, stock }: MixesOfVisitProps) {
             <GranularMixBlock
               mix={mix}
               treatment={question.treatments.find(({ line }) => line === mix.line)}
-              bagWords={bagWords(mix.total, stock.find(({ productId }) => productId === question.treatments.find(({ line }) => line === mix.line)?.productId))}
+              workings={granularWorkings(mix, question, worked, bagOf(stock.find(({ productId }) => productId === question.treatments.find(({ line }) => line === mix.line)?.productId)))}
             />
           ) : (
-            <SprayMixBlock mix={mix} treatments={question.treatments} />
+            <SprayMixBlock mix={mix} treatments={question.treatments} workings={sprayWorkings(mix, question, worked)} />
           )}
         </Sheet>
       ))}
@@ -41,12 +43,11 @@ export function MixesOfVisit({ ticket, stock }: MixesOfVisitProps) {
   );
 }
 
-/** An amount in the bags that are opened first, or undefined where nobody knows what a bag holds. */
-function bagWords(total: { readonly dimension: "mass"; readonly amount: bigint }, stock: StockOfProduct | undefined): string | undefined {
+/** The bags that are opened first; undefined where nobody knows what a bag holds. */
+function bagOf(stock: StockOfProduct | undefined): BagOfProduct | undefined {
   const [lot] = stock?.lots ?? [];
-  if (lot === undefined || stock?.dimension !== total.dimension) return undefined;
-  const size = { dimension: total.dimension, amount: lot.containerSize };
-  return total.amount < lot.containerSize ? `out of ${containersOf(1n, lot.container, size)}` : amountInContainers(total.amount, lot.container, size);
+  if (lot === undefined || stock?.dimension !== "mass") return undefined;
+  return { container: lot.container, size: { dimension: "mass", amount: lot.containerSize } };
 }
 
 /** What the visit takes of each product against what is on hand. */

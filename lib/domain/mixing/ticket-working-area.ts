@@ -1,0 +1,63 @@
+import { type Finding } from "#domain/foundation/finding";
+import { listWords } from "#domain/foundation/list-words";
+import { type Working, type WorkingInput } from "#domain/foundation/working";
+import { formatQuantity } from "#domain/quantities/format-quantity";
+import { of } from "#domain/quantities/quantity";
+import { type MixTicket } from "#domain/mixing/mix-ticket";
+import { type TicketLawn, type TicketQuestion } from "#domain/mixing/ticket-question";
+import { inUnit, sumLine, timesIn } from "#domain/mixing/ticket-working-words";
+import { type TreatedLawn } from "#domain/mixing/treated-area";
+
+const ORIGIN_WORDS: Readonly<Record<TicketLawn["areaOrigin"], string>> = {
+  measured: "measured piece by piece, less what was taken off",
+  entered: "entered by hand",
+  imported: "from an imported list",
+};
+
+const ACRE = of("acre", 1n);
+
+/** Lawn and name of an amount's place: "A Front". */
+export function placeOf({ letter, name }: Pick<TreatedLawn, "letter" | "name">): string {
+  return `${letter} ${name}`;
+}
+
+/**
+ * How the treated area of a lawn comes about: the lawn less each strip that is kept clear of water, and in acres where
+ * the page shows acres. The strips are the ticket's own; a ticket that names none says only their sum.
+ */
+export function treatedAreaWorking(lawn: TreatedLawn, productNames: readonly string[], question: TicketQuestion, findings: MixTicket["findings"]): Working {
+  const { lawnArea, treatedArea, keptClear, strips = [] } = lawn;
+  const onFile = question.lawns.find(({ zoneId }) => zoneId === lawn.zoneId);
+  const law = findings.find(({ rule, about }) => rule === "distance-to-water" && about.includes(lawn.name) && productNames.some((name) => about.includes(name)));
+  const shown = formatQuantity(treatedArea, "us");
+  const keeps = keptClear.amount > 0n;
+  const isLeft = treatedArea.amount > 0n;
+  return {
+    title: `Treated area of ${placeOf(lawn)} for ${listWords(productNames)}`,
+    formula: keeps ? "treated area = lawn − length × width of each strip along water" : "treated area = the whole lawn; nothing of it is kept clear of water",
+    inputs: [
+      { name: "Lawn", figure: inUnit(lawnArea, "sq ft"), ...(onFile === undefined ? {} : { from: ORIGIN_WORDS[onFile.areaOrigin] }) },
+      ...strips.flatMap((strip) => stripInputs(strip, onFile, law)),
+      ...(keeps && strips.length === 0 ? [{ name: "Kept clear", figure: inUnit(keptClear, "sq ft") }] : []),
+    ],
+    steps: [
+      ...strips.map(({ length, width, area }) => `${inUnit(length, "ft")} × ${inUnit(width, "ft")} = ${inUnit(area, "sq ft")}`),
+      ...(strips.length > 1 ? [sumLine(strips.map(({ area }) => area), keptClear, "sq ft")] : []),
+      ...(keeps && isLeft ? [`${inUnit(lawnArea, "sq ft")} − ${inUnit(keptClear, "sq ft")} = ${inUnit(treatedArea, "sq ft")}`] : []),
+      ...(isLeft ? [] : ["Nothing of the lawn is left to treat."]),
+      ...(shown.includes("acre") ? [`${timesIn(treatedArea, ACRE, "sq ft")} acres`] : []),
+    ],
+    result: shown,
+    source: law === undefined ? "common practice" : `${law.citation ?? "the state’s law"}, and common practice`,
+  };
+}
+
+function stripInputs(strip: NonNullable<TreatedLawn["strips"]>[number], lawn: TicketLawn | undefined, law: Finding | undefined): readonly WorkingInput[] {
+  const entered = lawn?.waterEdges.find(({ name }) => name === strip.name)?.width;
+  const isEntered = entered !== undefined && entered !== "unknown" && entered.amount === strip.width.amount;
+  const from = isEntered ? "what the crew keeps clear" : (law?.citation ?? "the state’s law");
+  return [
+    { name: `Along ${strip.name}`, figure: inUnit(strip.length, "ft"), from: "measured" },
+    { name: `Kept clear of ${strip.name}`, figure: inUnit(strip.width, "ft"), from },
+  ];
+}

@@ -1,0 +1,105 @@
+import { invariant } from "#domain/foundation/invariant";
+import { type Working } from "#domain/foundation/working";
+import { canonicalAmountOf, type ExactQuantity, type Measure, multiplyExact } from "#domain/quantities/exact-quantity";
+import { formatQuantity } from "#domain/quantities/format-quantity";
+import { type Quantity } from "#domain/quantities/quantity";
+import { times } from "#domain/quantities/rate";
+import { divideRational, rational, roundToWhole } from "#domain/quantities/rational";
+import { type SprayMix, type SprayTreatment, type TankLoad } from "#domain/mixing/spray-mix";
+import { type TicketQuestion } from "#domain/mixing/ticket-question";
+import { placeOf } from "#domain/mixing/ticket-working-area";
+import { figure, inUnit, manyTimes, sumLine, THOUSAND_SQ_FT, timesIn, unitOf } from "#domain/mixing/ticket-working-words";
+
+/** What a working of a spray looks at: the mix, the treatments in it in its order, and the question it answers. */
+export interface SprayAsked {
+  readonly mix: SprayMix;
+  readonly treatments: readonly SprayTreatment[];
+  readonly settings: TicketQuestion["settings"];
+  /** The ground of the whole spray. */
+  readonly area: Quantity<"area">;
+}
+
+const TANK_SOURCE = "finished spray is area times what the sprayer puts out: Oklahoma State University, “Sprayer Calibration”; the mark: common practice";
+
+/** The marks of the gauge up to which a volume is filled; stored volumes are whole canonical units, so to the nearest. */
+export function marksOf(volume: Measure<"volume">, { settings }: SprayAsked): bigint {
+  return roundToWhole(divideRational(canonicalAmountOf(volume), canonicalAmountOf(settings.tankMark)), "nearest");
+}
+
+/** How the finished spray of the visit comes about: ground times what the sprayer puts out, to a mark of the gauge. */
+export function finishedWorking(asked: SprayAsked): Working {
+  const { mix, settings, area } = asked;
+  const { rate, words } = mix.carrier;
+  const unit = unitOf(mix.finished);
+  const wanted = times(rate, area);
+  const nearest = marksOf(wanted, asked);
+  const marks = marksOf(mix.finished, asked);
+  const puts = inUnit(times(rate, THOUSAND_SQ_FT), unit);
+  return {
+    title: "Finished spray in all",
+    formula: "finished spray = treated area ÷ 1,000 sq ft × what the sprayer puts out, to the nearest mark of the gauge",
+    inputs: [
+      ...mix.lawns.map((lawn) => ({ name: placeOf(lawn), figure: inUnit(lawn.treatedArea, "sq ft"), from: "treated area" })),
+      { name: "Puts out", figure: `${puts} per 1,000 sq ft`, from: words },
+      { name: "One mark of the gauge", figure: inUnit(settings.tankMark, unit) },
+    ],
+    steps: [
+      ...(mix.lawns.length > 1 ? [sumLine(mix.lawns.map(({ treatedArea }) => treatedArea), area, "sq ft")] : []),
+      `${inUnit(area, "sq ft")} ÷ 1,000 sq ft × ${puts} = ${inUnit(wanted, unit)}`,
+      `${timesIn(wanted, settings.tankMark, unit)} marks, to the nearest ${figure(rational(nearest))}${nearest === 0n ? ", and one mark at least" : ""}`,
+      manyTimes(marks, settings.tankMark, unit),
+    ],
+    result: formatQuantity(mix.finished, "us"),
+    source: `${mix.gearName}, ${words}; ${TANK_SOURCE}`,
+  };
+}
+
+function capacityOf({ treatments: [first] }: SprayAsked): Quantity<"volume"> {
+  invariant(first !== undefined, "a spray has a product, and with it a tank");
+  return first.gear.capacity;
+}
+
+/** How much one load is: the visit's marks shared among as few loads as the tank's size allows. */
+export function loadWorking(asked: SprayAsked, load: TankLoad): Working {
+  const { mix, settings } = asked;
+  const unit = unitOf(load.finished);
+  const capacity = capacityOf(asked);
+  const count = mix.loads.length;
+  return {
+    title: count === 1 ? "The load" : `Load ${String(load.number)} of ${String(count)}`,
+    formula: settings.tankLoads === "same-size-every-time" ? "as few loads as the tank takes, as equal as the marks of the gauge go" : "full tanks, and what is left in a last one",
+    inputs: [
+      { name: "Finished spray in all", figure: inUnit(mix.finished, unit) },
+      { name: "Tank", figure: inUnit(capacity, unit), from: mix.gearName },
+      { name: "One mark of the gauge", figure: inUnit(settings.tankMark, unit) },
+    ],
+    steps: [
+      `${timesIn(mix.finished, capacity, unit)} tanks, so ${count === 1 ? "one load" : `${String(count)} loads`}`,
+      `${timesIn(mix.finished, settings.tankMark, unit)} marks`,
+      ...shareSteps(asked, load),
+      manyTimes(marksOf(load.finished, asked), settings.tankMark, unit),
+    ],
+    result: formatQuantity(load.finished, "us"),
+    source: "the company’s setting for loads",
+  };
+}
+
+/** How many of the visit's marks one of several loads gets. */
+function shareSteps(asked: SprayAsked, load: TankLoad): readonly string[] {
+  const { mix, settings } = asked;
+  const count = mix.loads.length;
+  const [first] = mix.loads;
+  if (count === 1 || first === undefined) return [];
+  const [all, own, full] = [marksOf(mix.finished, asked), marksOf(load.finished, asked), marksOf(first.finished, asked)];
+  if (settings.tankLoads === "same-size-every-time") {
+    return [`${figure(rational(all))} ÷ ${String(count)} = ${figure(rational(all, BigInt(count)))} marks on the average; load ${String(load.number)} gets ${figure(rational(own))}`];
+  }
+  const perTank = `${timesIn(capacityOf(asked), settings.tankMark, unitOf(load.finished))} marks fill the tank, to the whole mark ${figure(rational(full))}`;
+  if (load.number < count) return [perTank];
+  return [perTank, `${figure(rational(all))} − ${String(count - 1)} × ${figure(rational(full))} = ${figure(rational(own))} marks are left for the last`];
+}
+
+/** The part of the visit's ground that a load covers: as many parts as it has marks of the gauge. */
+export function groundOfLoad(asked: SprayAsked, load: TankLoad): ExactQuantity<"area"> {
+  return multiplyExact(asked.area, rational(marksOf(load.finished, asked), marksOf(asked.mix.finished, asked)));
+}

@@ -1,0 +1,139 @@
+import { type Working } from "#domain/foundation/working";
+import { type Measure } from "#domain/quantities/exact-quantity";
+import { formatQuantity } from "#domain/quantities/format-quantity";
+import { formatRate } from "#domain/quantities/format-rate";
+import { of, type Quantity, sum } from "#domain/quantities/quantity";
+import { type Rate, times } from "#domain/quantities/rate";
+import { type MixTicket } from "#domain/mixing/mix-ticket";
+import { type SprayedLawn, type SprayedProduct, type SprayMix, type SprayTreatment } from "#domain/mixing/spray-mix";
+import { isSprayed, type TicketQuestion } from "#domain/mixing/ticket-question";
+import { placeOf, treatedAreaWorking } from "#domain/mixing/ticket-working-area";
+import { finishedWorking, loadWorking, type SprayAsked } from "#domain/mixing/ticket-working-load";
+import { productInLoadWorking, type ProductWorking, waterWorking } from "#domain/mixing/ticket-working-mix-in";
+import { mixingOrderWorking } from "#domain/mixing/ticket-working-order";
+import { inUnit, perThousand, sumLines, THOUSAND_SQ_FT, unitOf } from "#domain/mixing/ticket-working-words";
+
+/** The workings of every amount of one spray. */
+export interface SprayWorkings {
+  readonly carrier: Working;
+  readonly finished: Working;
+  readonly order: Working;
+  readonly loads: readonly { readonly number: number; readonly finished: Working; readonly water: Working; readonly products: readonly ProductWorking[] }[];
+  readonly products: readonly { readonly line: number; readonly concentration: Working; readonly total: Working }[];
+  readonly lawns: readonly { readonly zoneId: string; readonly treated: Working; readonly finished: Working; readonly products: readonly ProductWorking[] }[];
+}
+
+/**
+ * How each amount of a spray comes about, from the ticket's own figures. Undefined where the question has not the
+ * treatments that the mix is made of.
+ */
+export function sprayWorkings(mix: SprayMix, question: TicketQuestion, ticket: MixTicket): SprayWorkings | undefined {
+  const treatments = mix.products.flatMap(({ line }) => question.treatments.filter((one): one is SprayTreatment => one.line === line && isSprayed(one)));
+  if (treatments.length === 0 || treatments.length !== mix.products.length) return undefined;
+  const area = sum("area", mix.lawns.map(({ treatedArea }) => treatedArea));
+  const asked: SprayAsked = { mix, treatments, settings: question.settings, area };
+  const namedOf = (line: number) => mix.products.find((product) => product.line === line)?.productName ?? "";
+  return {
+    carrier: carrierWorking(mix),
+    finished: finishedWorking(asked),
+    order: mixingOrderWorking(treatments),
+    loads: mix.loads.map((load) => ({
+      number: load.number,
+      finished: loadWorking(asked, load),
+      water: waterWorking(asked, load),
+      products: treatments.flatMap((treatment) => productInLoadWorking(asked, load, treatment)),
+    })),
+    products: mix.products.map((product) => ({
+      line: product.line,
+      concentration: concentrationWorking(asked, product),
+      total: productTotalWorking(mix, product),
+    })),
+    lawns: mix.lawns.map((lawn) => ({
+      zoneId: lawn.zoneId,
+      treated: treatedAreaWorking(lawn, mix.products.map(({ productName }) => productName), question, ticket.findings),
+      finished: sharedWorking(asked, lawn, { name: "Finished spray", share: lawn.finished, whole: mix.finished }),
+      products: lawn.products.map(({ line, amount }) => ({
+        line,
+        working: sharedWorking(asked, lawn, { name: namedOf(line), share: amount, whole: totalOf(mix, line) }),
+      })),
+    })),
+  };
+}
+
+function totalOf({ products }: SprayMix, line: number): Measure<"mass" | "volume"> {
+  return products.find((product) => product.line === line)?.total ?? of("gal", 0n);
+}
+
+function carrierWorking({ carrier, gearName }: SprayMix): Working {
+  const perThousandSqFt = times(carrier.rate, THOUSAND_SQ_FT);
+  return {
+    title: `What ${gearName} puts out`,
+    formula: carrier.basis === "calibration" ? "as its calibration found it; the calibration’s own page has its arithmetic" : "not measured: a common figure stands in until it is calibrated",
+    inputs: [{ name: "Finished spray", figure: `${inUnit(perThousandSqFt, unitOf(perThousandSqFt))} per 1,000 sq ft`, from: carrier.words }],
+    steps: [],
+    result: formatRate(carrier.rate, "us"),
+    source: carrier.basis === "calibration" ? `${gearName}, ${carrier.words}` : "common practice",
+  };
+}
+
+function inSpray(rate: SprayedProduct["concentration"], finished: Quantity<"volume">): Measure<"mass" | "volume"> {
+  return rate.basis === "product-mass-per-spray-volume" ? times(rate, finished) : times(rate, finished);
+}
+
+function spokenConcentration(rate: Rate<"product-mass-per-spray-volume"> | Rate<"product-volume-per-spray-volume">): string {
+  return rate.basis === "product-mass-per-spray-volume" ? formatRate(rate, "us") : formatRate(rate, "us");
+}
+
+const GALLON = of("gal", 1n);
+
+function concentrationWorking({ mix, treatments }: SprayAsked, { line, productName, concentration }: SprayedProduct): Working {
+  const unit = concentration.basis === "product-mass-per-spray-volume" ? "oz wt" : "fl oz";
+  const rates = treatments.filter((treatment) => treatment.line === line);
+  const puts = inUnit(times(mix.carrier.rate, THOUSAND_SQ_FT), "gal");
+  return {
+    title: `${productName} in the finished spray`,
+    formula: "product in a gallon = product on 1,000 sq ft ÷ gallons of finished spray on 1,000 sq ft",
+    inputs: [
+      ...rates.map(({ rate, rateText }) => ({ name: "Rate", figure: `${perThousand(rate, unit)} per 1,000 sq ft`, from: `planned at ${rateText}` })),
+      { name: "Finished spray", figure: `${puts} per 1,000 sq ft`, from: mix.carrier.words },
+    ],
+    steps: rates.map(({ rate }) => `${perThousand(rate, unit)} ÷ ${puts} = ${inUnit(inSpray(concentration, GALLON), unit)} per gal`),
+    result: spokenConcentration(concentration),
+    source: "Oklahoma State University, “Sprayer Calibration”: the label’s rate goes into the volume that covers its area",
+  };
+}
+
+function productTotalWorking(mix: SprayMix, { line, productName, total }: SprayedProduct): Working {
+  const inLoads = mix.loads.flatMap((load) => load.products.filter((product) => product.line === line).map(({ amount }) => ({ number: load.number, amount })));
+  return {
+    title: `${productName} in all`,
+    formula: "in all = what goes into the loads, added up",
+    inputs: inLoads.map(({ number, amount }) => ({ name: `Load ${String(number)}`, figure: inUnit(amount, unitOf(amount)), from: "measured out" })),
+    steps: sumLines(inLoads.map(({ amount }) => amount), total),
+    result: formatQuantity(total, "us"),
+    source: "common practice",
+  };
+}
+
+interface Shared {
+  readonly name: string;
+  readonly share: Measure<"mass" | "volume">;
+  readonly whole: Measure<"mass" | "volume">;
+}
+
+function sharedWorking({ area }: SprayAsked, lawn: SprayedLawn, { name, share, whole }: Shared): Working {
+  const unit = unitOf(share);
+  const [own, all] = [inUnit(lawn.treatedArea, "sq ft"), inUnit(area, "sq ft")];
+  return {
+    title: `${name} for ${placeOf(lawn)}`,
+    formula: "a lawn’s share = in all × its treated area ÷ all treated area",
+    inputs: [
+      { name: "In all", figure: inUnit(whole, unit) },
+      { name: "Treated area", figure: own, from: `of ${placeOf(lawn)}` },
+      { name: "All treated area", figure: all },
+    ],
+    steps: [`${inUnit(whole, unit)} × ${own} ÷ ${all} = ${inUnit(share, unit)}`],
+    result: formatQuantity(share, "us"),
+    source: "common practice",
+  };
+}

@@ -1,0 +1,84 @@
+import { listWords } from "#domain/foundation/list-words";
+import { type Working } from "#domain/foundation/working";
+import { type ExactQuantity, fromExactAmount, multiplyExact } from "#domain/quantities/exact-quantity";
+import { type Rational, rational } from "#domain/quantities/rational";
+import { type AftercareTimeline } from "#domain/mixing/aftercare";
+import { type StationRun } from "#domain/mixing/irrigation-run";
+import { type WateringAnswer } from "#domain/mixing/watering-window";
+import { figure, inUnit } from "#domain/mixing/ticket-working-words";
+
+type Window = Extract<WateringAnswer, { readonly kind: "window" }>;
+type Run = Extract<StationRun, { readonly kind: "run" }>;
+
+/** An exact depth as it is kept with an aftercare, in 0.125 micrometers: "50800" or "152401/3". */
+function depthFrom(text: string): ExactQuantity<"length"> {
+  const [numerator = "0", denominator = "1"] = text.split("/");
+  const value: Rational = { numerator: BigInt(numerator), denominator: BigInt(denominator) };
+  return fromExactAmount("length", value);
+}
+
+/**
+ * How the minutes of each station come about from the depth and the station's own rate. The rate is what the aftercare
+ * keeps: what the minutes put down, over the minutes. A station without a test has no minutes and no working.
+ */
+export function wateringWorkings({ watering }: AftercareTimeline): readonly Working[] {
+  if (watering.kind !== "window" || watering.leastDepth === null) return [];
+  const least = depthFrom(watering.leastDepth);
+  return watering.stations.flatMap((run) => (run.kind === "run" && run.totalMinutes > 0 ? [stationWorking(run, least, watering)] : []));
+}
+
+function stationWorking(run: Run, least: ExactQuantity<"length">, watering: Window): Working {
+  const { stationName, totalMinutes, runsMinutes, soakMinutes } = run;
+  const reached = depthFrom(run.depthReached);
+  const perHour = multiplyExact(reached, rational(60n, BigInt(totalMinutes)));
+  const exact: Rational = {
+    numerator: least.exactAmount.numerator * perHour.exactAmount.denominator * 60n,
+    denominator: least.exactAmount.denominator * perHour.exactAmount.numerator,
+  };
+  const products = [...new Set(watering.reasons.filter(({ kind }) => kind === "watering-in").map(({ productName }) => productName))];
+  const pauses = runsMinutes.length - 1;
+  return {
+    title: `Minutes of station ${stationName}`,
+    formula: "minutes = depth ÷ what the station puts down in an hour × 60, up to a whole minute",
+    inputs: [
+      { name: "Depth", figure: inUnit(least, "in"), from: products.length === 0 ? "the label" : `the label of ${listWords(products)}` },
+      { name: "Station", figure: `${inUnit(perHour, "in")} an hour`, from: "its own test with cans" },
+      ...(watering.mostDepth === null ? [] : [{ name: "At most", figure: inUnit(depthFrom(watering.mostDepth), "in"), from: "the label" }]),
+      ...(pauses > 0 ? [{ name: "Runs", figure: String(runsMinutes.length), from: "none longer than the soil can take at once" }] : []),
+      ...(pauses > 0 ? [{ name: "Rest between runs", figure: `${String(soakMinutes)} min`, from: "common practice" }] : []),
+    ],
+    steps: [
+      `${inUnit(least, "in")} ÷ ${inUnit(perHour, "in")} × 60 min = ${figure(exact)} min`,
+      ...roundingStep(run, perHour, watering),
+      ...(pauses > 0 ? cycleSteps(run) : []),
+    ],
+    result: run.sentence,
+    source: `the depth: the label; the station’s rate: its test with cans in little wind (NMSU Guide H-510, Kent and Leinauer)${pauses > 0 ? "; the rest between runs: common practice" : ""}`,
+  };
+}
+
+/** The total in runs, and the time with the rests between them. */
+function cycleSteps({ totalMinutes, runsMinutes, soakMinutes, elapsedMinutes }: Run): readonly string[] {
+  const count = runsMinutes.length;
+  const average = figure(rational(BigInt(totalMinutes), BigInt(count)));
+  return [
+    `${String(totalMinutes)} min ÷ ${String(count)} = ${average} min a run, in whole minutes ${listWords(runsMinutes.map(String))}`,
+    `${runsMinutes.map((minutes) => `${String(minutes)} min`).join(" + ")} = ${String(totalMinutes)} min`,
+    `${String(totalMinutes)} min + ${String(count - 1)} × ${String(soakMinutes)} min = ${String(elapsedMinutes)} min from the first drop to the last`,
+  ];
+}
+
+function roundingStep({ totalMinutes, rounding, depthReached }: Run, perHour: ExactQuantity<"length">, { mostDepth }: Window): readonly string[] {
+  const putsDown = (minutes: number) => `${String(minutes)} min ÷ 60 min × ${inUnit(perHour, "in")} = ${inUnit(multiplyExact(perHour, rational(BigInt(minutes), 60n)), "in")}`;
+  switch (rounding) {
+    case "unchanged":
+      return [];
+    case "up-to-whole-minute":
+      return [`Up to a whole minute: ${String(totalMinutes)} min, which put down ${inUnit(depthFrom(depthReached), "in")}.`];
+    case "down-to-stay-within-most":
+      return [
+        `${putsDown(totalMinutes + 1)}, which is more than ${mostDepth === null ? "is allowed" : `the ${inUnit(depthFrom(mostDepth), "in")} that are allowed`}`,
+        `So down to a whole minute: ${String(totalMinutes)} min, which put down ${inUnit(depthFrom(depthReached), "in")}.`,
+      ];
+  }
+}

@@ -1,0 +1,72 @@
+import { describe, expect, test } from "vitest";
+import { of } from "#domain/quantities/quantity";
+import { amountInputs, deliveredWorkings, isFed, percentWords, type ShownNutrient, spreadOver, weightLine } from "#domain/mixing/ticket-working-delivered";
+import { decimal } from "#domain/quantities/rational";
+import { faultsOf } from "../../support/read-working";
+import { BARRIER, FEED, IRON, IRON_LABEL, QUESTION, ticketOf } from "../../support/ticket";
+
+function workingsOf(treatments: (typeof QUESTION)["treatments"] = [FEED, IRON]) {
+  const question = { ...QUESTION, treatments };
+  const all = deliveredWorkings(question, ticketOf(question));
+  expect(all.flatMap(({ working }) => faultsOf(working))).toEqual([]);
+  return (nutrient: ShownNutrient) => all.find((one) => one.nutrient === nutrient);
+}
+
+test("nitrogen of what is spread and of what is poured, over the treated area", () => {
+  // By hand: 5 lb × 32% = 1.6 lb; 3 fl oz of 11 lb a gallon are 0.2578 lb, 6% of it 0.01547 lb; on 2,000 sq ft.
+  expect(workingsOf()("nitrogen")).toMatchObject({
+    words: "0.81 lb",
+    working: {
+      steps: [
+        "5 lb × 32% = 1.6 lb",
+        "3 fl oz ÷ 128 fl oz × 11 lb = 0.25781 lb",
+        "0.25781 lb × 6% = 0.015469 lb",
+        "1.6 lb + 0.015469 lb = 1.6155 lb",
+        "1.6155 lb ÷ 2,000 sq ft × 1,000 sq ft = 0.80773 lb",
+      ],
+      result: "0.81 lb per 1,000 sq ft",
+    },
+  });
+});
+
+describe("quick and slow", () => {
+  test("slow as the label states it, and quick what is left", () => {
+    expect(workingsOf([FEED])("slowNitrogen")?.working.steps).toEqual(["5 lb × 16% = 0.8 lb", "0.8 lb ÷ 2,000 sq ft × 1,000 sq ft = 0.4 lb"]);
+    expect(workingsOf([FEED])("quickNitrogen")?.working.steps.slice(0, 3)).toEqual(["5 lb × 32% = 1.6 lb", "5 lb × 16% = 0.8 lb", "1.6 lb − 0.8 lb = 0.8 lb"]);
+  });
+
+  test("a share of the nitrogen is taken of the nitrogen", () => {
+    const { analysis } = FEED.label;
+    if (analysis === "none" || analysis === "unknown") throw new Error("The feed has an analysis.");
+    const label = { ...FEED.label, analysis: { ...analysis, release: { kind: "slow-percent-of-nitrogen", percent: decimal("25") } as const } };
+    expect(workingsOf([{ ...FEED, label }])("slowNitrogen")?.working.steps.slice(0, 2)).toEqual(["5 lb × 32% = 1.6 lb", "1.6 lb × 25% = 0.4 lb"]);
+  });
+
+  test("what one label does not state has no sum, and says whose label it is", () => {
+    const slow = workingsOf([FEED, BARRIER])("slowNitrogen");
+    expect(slow).toMatchObject({ words: "not stated", working: { steps: ["The label of Barrier Nine does not state it."], result: "not stated" } });
+  });
+});
+
+test("iron counts where it is stated, and none is none", () => {
+  expect(workingsOf()("iron")?.words).toBe("0.01 lb");
+  expect(workingsOf()("phosphate")).toMatchObject({ words: "none", working: { result: "none" } });
+  expect(workingsOf([FEED])("iron")?.words).toBe("not stated");
+});
+
+test("what can't be weighed is not counted, and says so", () => {
+  const label = { ...IRON_LABEL, density: "unknown" } as const;
+  expect(workingsOf([FEED, { ...IRON, label }])("nitrogen")?.working.steps[0]).toBe("The density of Rustwater Iron is not on file; its nutrients are stated by weight. It is not counted.");
+});
+
+test("the parts of which the lines are made", () => {
+  expect(percentWords(decimal("0.37"))).toBe("0.37%");
+  expect(weightLine(of("lb", 1n), "unknown")).toEqual({ mass: of("lb", 1n), lines: [] });
+  expect(weightLine(of("gal", 1n), "unknown")).toBeUndefined();
+  expect(amountInputs(IRON_LABEL, of("fl oz", 3n), true).map(({ figure }) => figure)).toEqual(["3 fl oz", "11 lb"]);
+  expect(amountInputs(IRON_LABEL, of("fl oz", 3n), false)).toHaveLength(1);
+  const ticket = ticketOf();
+  expect(spreadOver(ticket, "front")).toEqual(of("sq ft", 2000n));
+  expect(spreadOver(ticket, "elsewhere")).toEqual(of("sq ft", 0n));
+  expect(ticket.delivered.map(isFed)).toEqual([true]);
+});

@@ -1,0 +1,60 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { of } from "#domain/quantities/quantity";
+import { aftercareTimeline } from "#domain/mixing/aftercare";
+import { type IrrigationStation } from "#domain/mixing/irrigation-run";
+import { wateringWorkings } from "#domain/mixing/ticket-working-watering";
+import { aftercareQuestion, appliedOf, FEED, FRONT, hoursAfterEnd, IRON, labelOf, says } from "../../support/aftercare-builders";
+import { valueOf } from "../../support/domain-answers";
+import { faultsOf } from "../../support/read-working";
+
+const workingsOf = (stations: readonly IrrigationStation[], label = FEED) => wateringWorkings(valueOf(aftercareTimeline(aftercareQuestion([appliedOf(label)], { stations }))));
+
+test("minutes from the label's depth and the station's own rate", () => {
+  expect(workingsOf([FRONT])).toEqual([
+    {
+      title: "Minutes of station Front",
+      formula: "minutes = depth ÷ what the station puts down in an hour × 60, up to a whole minute",
+      inputs: [
+        { name: "Depth", figure: "¼ in", from: "the label of Evenfeed 18" },
+        { name: "Station", figure: "¾ in an hour", from: "its own test with cans" },
+      ],
+      steps: ["¼ in ÷ ¾ in × 60 min = 20 min"],
+      result: "Front: 20 min.",
+      source: "the depth: the label; the station’s rate: its test with cans in little wind (NMSU Guide H-510, Kent and Leinauer)",
+    },
+  ]);
+});
+
+test("up to a whole minute, in runs that the soil can take", () => {
+  const [working] = workingsOf([{ ...FRONT, depthPerHour: of("in", "0.7"), cycle: { longestRunMinutes: 12, soakMinutes: 30 } }]);
+  expect(working?.steps).toEqual([
+    "¼ in ÷ 0.7 in × 60 min = 21.4286 min",
+    "Up to a whole minute: 22 min, which put down 0.25667 in.",
+    "22 min ÷ 2 = 11 min a run, in whole minutes 11 and 11",
+    "11 min + 11 min = 22 min",
+    "22 min + 1 × 30 min = 52 min from the first drop to the last",
+  ]);
+  expect(working && faultsOf(working)).toEqual([]);
+});
+
+test("down where a minute more would pass what is allowed", () => {
+  const capped = labelOf("Thirstless", says("watering-in", { by: hoursAfterEnd(24), depth: { least: of("in", "0.25"), most: of("in", "0.251") }, rain: "counts" }));
+  const [working] = workingsOf([{ ...FRONT, depthPerHour: of("in", "0.7") }], capped);
+  expect(working?.steps.slice(1)).toEqual(["22 min ÷ 60 min × 0.7 in = 0.25667 in, which is more than the 0.251 in that are allowed", "So down to a whole minute: 21 min, which put down 0.245 in."]);
+});
+
+test("no station without a test, and no watering that nobody asks for, has a working", () => {
+  expect(workingsOf([{ ...FRONT, depthPerHour: "not-tested" }])).toEqual([]);
+  expect(workingsOf([FRONT], IRON)).toEqual([]);
+});
+
+test("whatever the station puts down, a reader comes to its minutes", () => {
+  fc.assert(
+    fc.property(fc.bigInt(25n, 400n), fc.integer({ min: 2, max: 60 }), (hundredths, longestRunMinutes) => {
+      const [working] = workingsOf([{ ...FRONT, depthPerHour: of("in", { numerator: hundredths, denominator: 100n }), cycle: { longestRunMinutes, soakMinutes: 20 } }]);
+      expect(working === undefined ? ["none"] : faultsOf(working)).toEqual([]);
+    }),
+    { numRuns: 60 },
+  );
+});
