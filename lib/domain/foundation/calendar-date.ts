@@ -1,4 +1,5 @@
 import { type Outcome, accept, badInput } from "#domain/foundation/outcome";
+import { utcOffsetAt } from "#domain/foundation/utc-offset";
 
 /** A day of the calendar without a time of day, as ISO 8601 writes it: 2026-04-14. */
 export type CalendarDate = string & { readonly calendarDate: unique symbol };
@@ -23,20 +24,12 @@ export function parseCalendarDate(field: string, text: string): Outcome<Calendar
 
 /** The day, in universal time, on which an instant (milliseconds since 1970) falls. */
 export function calendarDateOf(epochMilliseconds: number): CalendarDate {
-  return calendarDateIn("UTC", epochMilliseconds);
+  return new Date(epochMilliseconds).toISOString().slice(0, "2026-04-14".length) as CalendarDate;
 }
 
-const FORMATS = new Map<string, Intl.DateTimeFormat>();
-
-/** The day on which an instant (milliseconds since 1970) falls at a place with this IANA time zone. */
+/** The day on which an instant (milliseconds since 1970) falls at a place with this IANA time zone. Throws where it is none. */
 export function calendarDateIn(timeZone: string, epochMilliseconds: number): CalendarDate {
-  let format = FORMATS.get(timeZone);
-  if (format === undefined) {
-    // sv-SE is the locale whose numeric dates are written as ISO 8601 writes them.
-    format = new Intl.DateTimeFormat("sv-SE", { timeZone, year: "numeric", month: "2-digit", day: "2-digit" });
-    FORMATS.set(timeZone, format);
-  }
-  return format.format(epochMilliseconds) as CalendarDate;
+  return calendarDateOf(epochMilliseconds + utcOffsetAt(epochMilliseconds, timeZone));
 }
 
 /** The day that lies a number of whole days after (or, negative, before) another. */
@@ -51,7 +44,7 @@ export function daysBetween(from: CalendarDate, to: CalendarDate): number {
 
 // Made once: making a format costs many times what formatting does, and a day's screen writes thousands of dates.
 const LONG_FORMAT = new Intl.DateTimeFormat("en-US", { timeZone: "UTC", weekday: "long", year: "numeric", month: "long", day: "numeric" });
-const SHORT_FORMAT = new Intl.DateTimeFormat("en-US", { timeZone: "UTC", year: "numeric", month: "short", day: "numeric" });
+const SHORT_MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"] as const;
 
 /** "Tuesday, April 14, 2026". */
 export function formatLongDate(date: CalendarDate): string {
@@ -60,5 +53,6 @@ export function formatLongDate(date: CalendarDate): string {
 
 /** "Apr 14, 2026". */
 export function formatShortDate(date: CalendarDate): string {
-  return SHORT_FORMAT.format(dayNumber(date) * MILLISECONDS_A_DAY);
+  const [year, month, day] = date.split("-").map(Number) as [number, number, number];
+  return `${SHORT_MONTHS[month - 1] ?? ""} ${String(day)}, ${String(year)}`;
 }

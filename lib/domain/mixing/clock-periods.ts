@@ -2,7 +2,7 @@ import { addDays, type CalendarDate, daysBetween } from "#domain/foundation/cale
 import { invariant } from "#domain/foundation/invariant";
 import { badInput } from "#domain/foundation/outcome";
 import { type Refused } from "#domain/turf/physical-range";
-import { localDay, localTimeAt, type Span } from "#domain/weather/local-hours";
+import { localDay, localTimeAt, type Span, utcOffsetMinutesAt } from "#domain/weather/local-hours";
 import { intersectSpans, joinSpans } from "#domain/mixing/span-set";
 
 const ONE_MINUTE_MILLISECONDS = 60_000;
@@ -91,7 +91,7 @@ function onClock(date: CalendarDate, periods: readonly ClockPeriod[], stretch: O
 /** A local day cut where its clock changes, once at most. */
 function offsetStretches(date: CalendarDate, timeZone: string): readonly OffsetStretch[] {
   const { fromEpochMilliseconds, untilEpochMilliseconds } = dayIn(date, timeZone);
-  const offsetAt = (instant: number) => localTimeAt(instant, timeZone).utcOffsetMinutes;
+  const offsetAt = (instant: number) => utcOffsetMinutesAt(instant, timeZone);
   const before = offsetAt(fromEpochMilliseconds);
   const after = offsetAt(untilEpochMilliseconds - 1);
   if (before === after) return [{ fromEpochMilliseconds, untilEpochMilliseconds, utcOffsetMinutes: before }];

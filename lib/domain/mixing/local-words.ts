@@ -1,6 +1,6 @@
-import { addDays, type CalendarDate, daysBetween, formatShortDate } from "#domain/foundation/calendar-date";
+import { addDays, type CalendarDate, formatShortDate } from "#domain/foundation/calendar-date";
 import { weekdayOf } from "#domain/mixing/clock-periods";
-import { localTimeAt } from "#domain/weather/local-hours";
+import { localTimeAt, utcOffsetMinutesAt } from "#domain/weather/local-hours";
 
 const ONE_MINUTE_MILLISECONDS = 60_000;
 const WEEKDAYS = ["Sunday", "Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday"] as const;
@@ -39,11 +39,10 @@ export function localWords(epochMilliseconds: number, timeZone: string, use: Ins
 const STEPS_BACK_MINUTES = [60, 30] as const;
 
 function whichOfTwo(epochMilliseconds: number, timeZone: string): string {
-  const here = localTimeAt(epochMilliseconds, timeZone);
-  const showsTheSame = (stepMinutes: number) => {
-    const there = localTimeAt(epochMilliseconds + stepMinutes * ONE_MINUTE_MILLISECONDS, timeZone);
-    return there.localTime === here.localTime && daysBetween(there.date, here.date) === 0;
-  };
+  const offsetAt = (stepMinutes: number) => utcOffsetMinutesAt(epochMilliseconds + stepMinutes * ONE_MINUTE_MILLISECONDS, timeZone);
+  const here = offsetAt(0);
+  // A clock shows the same again where its offset has changed by as much as the time that went by.
+  const showsTheSame = (stepMinutes: number) => offsetAt(stepMinutes) - here === -stepMinutes;
   if (STEPS_BACK_MINUTES.some((step) => showsTheSame(step))) return " (before clocks go back)";
   return STEPS_BACK_MINUTES.some((step) => showsTheSame(-step)) ? " (after clocks go back)" : "";
 }
