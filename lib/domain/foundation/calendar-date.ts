@@ -7,7 +7,12 @@ export type CalendarDate = string & { readonly calendarDate: unique symbol };
 const MILLISECONDS_A_DAY = 86_400_000;
 
 function dayNumber(date: CalendarDate): number {
-  return Date.parse(`${date}T00:00:00Z`) / MILLISECONDS_A_DAY;
+  const [year, month, day] = partsOf(date);
+  return Date.UTC(year, month - 1, day) / MILLISECONDS_A_DAY;
+}
+
+function partsOf(date: CalendarDate): readonly [year: number, month: number, day: number] {
+  return [Number(date.slice(0, 4)), Number(date.slice(5, 7)), Number(date.slice(8, 10))];
 }
 
 /** Reads YYYY-MM-DD between the years 1900 and 2199; refuses days that the calendar does not have. */
@@ -37,6 +42,11 @@ export function addDays(date: CalendarDate, days: number): CalendarDate {
   return calendarDateOf((dayNumber(date) + days) * MILLISECONDS_A_DAY);
 }
 
+/** The first instant of a day in universal time. */
+export function startOfDateInUniversalTime(date: CalendarDate): number {
+  return dayNumber(date) * MILLISECONDS_A_DAY;
+}
+
 /** Whole days from one day to another; negative when the second is earlier. */
 export function daysBetween(from: CalendarDate, to: CalendarDate): number {
   return dayNumber(to) - dayNumber(from);
@@ -53,6 +63,6 @@ export function formatLongDate(date: CalendarDate): string {
 
 /** "Apr 14, 2026". */
 export function formatShortDate(date: CalendarDate): string {
-  const [year, month, day] = date.split("-").map(Number) as [number, number, number];
+  const [year, month, day] = partsOf(date);
   return `${SHORT_MONTHS[month - 1] ?? ""} ${String(day)}, ${String(year)}`;
 }

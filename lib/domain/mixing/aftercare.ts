@@ -54,9 +54,10 @@ export function aftercareTimeline(question: AftercareQuestion): Outcome<Aftercar
   if (!watering.ok) return watering;
   const { products, visit, timeZone, zoneDataVersion, mowing, seedings } = question;
   const { answer } = watering.value;
-  const signs = signMayNots(products, { ...question, endContext: (applied) => endContextOf(question, applied) });
+  const endContext = endContextsOf(question);
+  const signs = signMayNots(products, { ...question, endContext });
   const unread = unreadMayNots(products, timeZone);
-  const mayNots = [...stateMayNots(question), ...seedingMayNots(products, timeZone), ...signs.mayNots, ...unread];
+  const mayNots = [...stateMayNots(question, endContext), ...seedingMayNots(products, timeZone), ...signs.mayNots, ...unread];
   const from = { epochMilliseconds: visit.fromEpochMilliseconds, timeZone };
   const forbidden = AFTERCARE_ROWS.flatMap((row) => joinMayNots(row, mayNots, from));
   const lawn = lawnAtApplication(products, timeZone);
@@ -81,8 +82,17 @@ export function aftercareTimeline(question: AftercareQuestion): Outcome<Aftercar
   });
 }
 
-function endContextOf({ visit, hours, timeZone, estimates }: AftercareQuestion, applied: AppliedProduct): EndContext {
-  return { timeZone, estimates, wateredInAtEpochMilliseconds: wateredInAtLatest(applied, visit, hours, timeZone) };
+type EndContextOf = (applied: AppliedProduct) => EndContext;
+
+/** Each product's own is made once: several of its constraints ask for it, and its last watering hours take a search. */
+function endContextsOf({ products, visit, hours, timeZone, estimates }: AftercareQuestion): EndContextOf {
+  const contextOf: EndContextOf = (applied) => ({
+    timeZone,
+    estimates,
+    wateredInAtEpochMilliseconds: wateredInAtLatest(applied, visit, hours, timeZone),
+  });
+  const contexts = new Map(products.map((applied) => [applied, contextOf(applied)]));
+  return (applied) => contexts.get(applied) ?? contextOf(applied);
 }
 
 const KIND_OF_ROW: Readonly<Record<AftercareRowName, AftercareKind>> = {
@@ -114,13 +124,13 @@ const STATE_KINDS = [
 ] as const;
 
 /** What keeps people and pets, mowers and water off: from the start of each application until its own end. */
-function stateMayNots(question: AftercareQuestion): readonly MayNot[] {
+function stateMayNots(question: AftercareQuestion, endContext: EndContextOf): readonly MayNot[] {
   const { products, timeZone } = question;
   const offLawn = STATE_KINDS.flatMap(({ row, kind }) =>
     constraintsOf(products, kind).map(({ applied, constraint }): MayNot => ({
       row,
       startsAtEpochMilliseconds: applied.application.startsAtEpochMilliseconds,
-      end: endOf(constraint.untilLaterOf, applied.application, endContextOf(question, applied)),
+      end: endOf(constraint.untilLaterOf, applied.application, endContext(applied)),
       reason: reasonFor(appliedName(applied, timeZone), constraint),
     })),
   );

@@ -15,8 +15,10 @@ type NitrogenRate = Rate<"nutrient-mass-per-area">;
  */
 export function checkNitrogenLaw({ treatments, lawns }: TicketQuestion, pack: RulePack | undefined): readonly Finding[] {
   if (pack === undefined) return [];
+  const brought = treatments.map((treatment) => ({ zoneIds: treatment.zoneIds, nitrogen: nitrogenOf(treatment) }));
   return lawns.flatMap((lawn) => {
-    const nitrogen = treatments.filter(({ zoneIds }) => zoneIds.includes(lawn.zoneId)).map(nitrogenOf).reduce(addRates, NOTHING);
+    const here = brought.filter(({ zoneIds }) => zoneIds.includes(lawn.zoneId));
+    const nitrogen = here.map((one) => one.nitrogen).reduce(addRates, NOTHING);
     return nitrogen.amount === 0n ? [] : [...perApplication(lawn, nitrogen, pack), ...perYear(lawn, pack)];
   });
 }

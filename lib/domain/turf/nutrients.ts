@@ -188,8 +188,24 @@ export function productForNutrient(
   return accept(deriveRate("product-mass-per-area", target, divideRational(HUNDRED_PERCENT, percent.value)));
 }
 
+interface KnownParts {
+  readonly release: NitrogenRelease;
+  readonly parts: Outcome<PerNutrient<Rational>>;
+}
+
+/** The parts last worked out of a grade: a visit asks for those of its few products again on every lawn. */
+const PARTS_OF_GRADE = new WeakMap<Grade, KnownParts>();
+
 /** Each nutrient as a part of the product's weight. */
 function partsOf(grade: Grade, release: NitrogenRelease): Outcome<PerNutrient<Rational>> {
+  const known = PARTS_OF_GRADE.get(grade);
+  if (known?.release === release) return known.parts;
+  const parts = workOutParts(grade, release);
+  PARTS_OF_GRADE.set(grade, { release, parts });
+  return parts;
+}
+
+function workOutParts(grade: Grade, release: NitrogenRelease): Outcome<PerNutrient<Rational>> {
   const part = (percent: Rational): Rational => divideRational(percent, HUNDRED_PERCENT);
   const nitrogen = part(grade.nitrogenPercent);
   const phosphate = part(grade.phosphatePercent);

@@ -1,4 +1,4 @@
-import { type CalendarDate, addDays, calendarDateOf } from "#domain/foundation/calendar-date";
+import { type CalendarDate, addDays, startOfDateInUniversalTime } from "#domain/foundation/calendar-date";
 import { type Outcome, accept, badInput } from "#domain/foundation/outcome";
 import { instantOfClock, utcOffsetAt } from "#domain/foundation/utc-offset";
 import { ONE_HOUR_MILLISECONDS } from "#domain/turf/hourly-series";
@@ -39,7 +39,7 @@ export function localTimeAt(epochMilliseconds: number, timeZone: string): LocalT
   const shownMilliseconds = epochMilliseconds + utcOffsetAt(epochMilliseconds, timeZone);
   const shown = new Date(shownMilliseconds).toISOString();
   return {
-    date: calendarDateOf(shownMilliseconds),
+    date: shown.slice(0, "2026-04-14".length) as CalendarDate,
     localTime: shown.slice("2026-04-14T".length, "2026-04-14T08:30".length),
     utcOffsetMinutes: utcOffsetMinutesAt(epochMilliseconds, timeZone),
   };
@@ -60,7 +60,7 @@ function instantAt(date: CalendarDate, hour: number, timeZone: string): number {
  * first instant after; where it shows it twice, the first. The zone must be a known one.
  */
 export function instantOfMinute(date: CalendarDate, minuteOfDay: number, timeZone: string): number {
-  return instantOfClock(Date.parse(`${date}T00:00:00Z`) + minuteOfDay * ONE_MINUTE_MILLISECONDS, timeZone);
+  return instantOfClock(startOfDateInUniversalTime(date) + minuteOfDay * ONE_MINUTE_MILLISECONDS, timeZone);
 }
 
 /** From the first instant of a local day until that of the next: 24 h, or 23 or 25 when clocks change. */
