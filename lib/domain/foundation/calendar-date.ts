@@ -27,9 +27,22 @@ export function parseCalendarDate(field: string, text: string): Outcome<Calendar
   return accept(trimmed as CalendarDate);
 }
 
-/** The day, in universal time, on which an instant (milliseconds since 1970) falls. */
+/**
+ * Days as they are written, by their number since 1970: a day's work asks thousands of times for the same few weeks, and
+ * writing a date takes ten times as long as looking here.
+ */
+const WRITTEN_DAYS = new Map<number, CalendarDate>();
+const MOST_DAYS_KEPT = 10_000;
+
+/** The day, in universal time, on which an instant (milliseconds since 1970) falls. Throws where that is no instant. */
 export function calendarDateOf(epochMilliseconds: number): CalendarDate {
-  return new Date(epochMilliseconds).toISOString().slice(0, "2026-04-14".length) as CalendarDate;
+  const day = Math.floor(epochMilliseconds / MILLISECONDS_A_DAY);
+  const known = WRITTEN_DAYS.get(day);
+  if (known !== undefined) return known;
+  const written = new Date(epochMilliseconds).toISOString().slice(0, "2026-04-14".length) as CalendarDate;
+  if (WRITTEN_DAYS.size >= MOST_DAYS_KEPT) WRITTEN_DAYS.clear();
+  WRITTEN_DAYS.set(day, written);
+  return written;
 }
 
 /** The day on which an instant (milliseconds since 1970) falls at a place with this IANA time zone. Throws where it is none. */

@@ -1,4 +1,4 @@
-import { addDays, type CalendarDate } from "#domain/foundation/calendar-date";
+import { addDays, type CalendarDate, calendarDateIn } from "#domain/foundation/calendar-date";
 import { type Finding, gravestFirst, hold } from "#domain/foundation/finding";
 import { accept, type Outcome } from "#domain/foundation/outcome";
 import { aftercareFactNames, type AftercareKind, unreadFacts } from "#domain/label/aftercare-constraint";
@@ -22,7 +22,6 @@ import { seedingFindings, seedingMayNots } from "#domain/mixing/seeding-aftercar
 import { signMayNots, signsToPutUp } from "#domain/mixing/sign-aftercare";
 import { stayingDry, wateredInAtLatest } from "#domain/mixing/watering-bounds";
 import { judgeWatering, type WateringAnswer } from "#domain/mixing/watering-window";
-import { localTimeAt } from "#domain/weather/local-hours";
 
 /**
  * What to do and not to do on one zone after a visit, as it is kept with a mix ticket: text, numbers, lists and null
@@ -84,15 +83,23 @@ export function aftercareTimeline(question: AftercareQuestion): Outcome<Aftercar
 
 type EndContextOf = (applied: AppliedProduct) => EndContext;
 
-/** Each product's own is made once: several of its constraints ask for it, and its last watering hours take a search. */
-function endContextsOf({ products, visit, hours, timeZone, estimates }: AftercareQuestion): EndContextOf {
-  const contextOf: EndContextOf = (applied) => ({
+/** A product's last watering hours take a search: it is made when a constraint first waits for water, and once. */
+function endContextsOf({ visit, hours, timeZone, estimates }: AftercareQuestion): EndContextOf {
+  const found = new Map<AppliedProduct, number | null>();
+  const wateredInAt = (applied: AppliedProduct) => {
+    const known = found.get(applied);
+    if (known !== undefined) return known;
+    const at = wateredInAtLatest(applied, visit, hours, timeZone);
+    found.set(applied, at);
+    return at;
+  };
+  return (applied) => ({
     timeZone,
     estimates,
-    wateredInAtEpochMilliseconds: wateredInAtLatest(applied, visit, hours, timeZone),
+    get wateredInAtEpochMilliseconds() {
+      return wateredInAt(applied);
+    },
   });
-  const contexts = new Map(products.map((applied) => [applied, contextOf(applied)]));
-  return (applied) => contexts.get(applied) ?? contextOf(applied);
 }
 
 const KIND_OF_ROW: Readonly<Record<AftercareRowName, AftercareKind>> = {
@@ -207,7 +214,7 @@ function unreadFindings(products: readonly AppliedProduct[], timeZone: string): 
 
 function secondLookOf({ secondLook, visit, timeZone }: AftercareQuestion): AftercareTimeline["secondLook"] {
   if (secondLook === "none") return null;
-  const { date: visitDate } = localTimeAt(visit.untilEpochMilliseconds, timeZone);
+  const visitDate = calendarDateIn(timeZone, visit.untilEpochMilliseconds);
   const date = addDays(visitDate, secondLook.daysAfter);
   const after = secondLook.daysAfter === 1 ? "1 day" : `${secondLook.daysAfter} days`;
   return { date, words: `Second look on ${dateWords(date)}, ${after} after, by ${secondLook.programName}.` };

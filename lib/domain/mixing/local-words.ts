@@ -1,6 +1,6 @@
-import { addDays, type CalendarDate, formatShortDate } from "#domain/foundation/calendar-date";
+import { addDays, type CalendarDate, calendarDateIn, formatShortDate } from "#domain/foundation/calendar-date";
 import { weekdayOf } from "#domain/mixing/clock-periods";
-import { localTimeAt, utcOffsetMinutesAt } from "#domain/weather/local-hours";
+import { minuteOfDayAt, utcOffsetMinutesAt } from "#domain/weather/local-hours";
 
 const ONE_MINUTE_MILLISECONDS = 60_000;
 const WEEKDAYS = ["Sunday", "Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday"] as const;
@@ -28,9 +28,10 @@ export type InstantUse = "start" | "due" | "end";
 export function localWords(epochMilliseconds: number, timeZone: string, use: InstantUse): string {
   const minutes = epochMilliseconds / ONE_MINUTE_MILLISECONDS;
   const whole = (use === "end" ? Math.ceil(minutes) : Math.floor(minutes)) * ONE_MINUTE_MILLISECONDS;
-  const { date, localTime } = localTimeAt(whole, timeZone);
-  if (use === "due" && localTime === "00:00") return `the end of ${dateWords(addDays(date, -1))}`;
-  const [hour, minute] = localTime.split(":").map(Number) as [number, number];
+  const date = calendarDateIn(timeZone, whole);
+  const minuteOfDay = minuteOfDayAt(whole, timeZone);
+  if (use === "due" && minuteOfDay === 0) return `the end of ${dateWords(addDays(date, -1))}`;
+  const [hour, minute] = [Math.floor(minuteOfDay / 60), minuteOfDay % 60];
   const clock = `${hour % 12 || 12}${minute === 0 ? "" : `:${String(minute).padStart(2, "0")}`} ${hour < 12 ? "am" : "pm"}`;
   return `${dateWords(date)}, ${clock}${whichOfTwo(whole, timeZone)}`;
 }

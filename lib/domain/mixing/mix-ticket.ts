@@ -116,8 +116,9 @@ function stockFindings(treatments: readonly TicketTreatment[], mixes: MixTicket[
 function eachOnce(findings: readonly Finding[]): readonly Finding[] {
   const seen = new Map<string, Finding>();
   for (const finding of findings) {
-    const words = JSON.stringify({ ...finding, about: [] });
-    seen.set(words, { ...finding, about: [...new Set([...(seen.get(words)?.about ?? []), ...finding.about])] });
+    const { about, ...said } = finding;
+    const words = Object.values(said).join("\n");
+    seen.set(words, { ...finding, about: [...new Set([...(seen.get(words)?.about ?? []), ...about])] });
   }
   return [...seen.values()];
 }

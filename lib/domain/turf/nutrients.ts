@@ -254,18 +254,33 @@ export function nutrientsDelivered(
 ): Outcome<PerNutrient<Rate<"nutrient-mass-per-area">>> {
   const parts = partsOf(product.grade, product.release);
   if (!parts.ok) return parts;
-  if (productRate.basis === "product-mass-per-area") {
-    return accept(forEachNutrient(parts.value, (part) => deriveRate("nutrient-mass-per-area", productRate, part)));
-  }
-  if (product.density === undefined) {
-    return missingFact(
-      "density",
-      "the product's density, from its label or safety data sheet",
-      "The product is measured by volume and its nutrients are stated by weight; its density is needed.",
-    );
-  }
-  const massRate = massRateOf(productRate, product.density);
-  return accept(forEachNutrient(parts.value, (part) => deriveRate("nutrient-mass-per-area", massRate, part)));
+  const massRate = byMass(productRate, product.density);
+  if (!massRate.ok) return massRate;
+  return accept(forEachNutrient(parts.value, (part) => deriveRate("nutrient-mass-per-area", massRate.value, part)));
+}
+
+/** The nitrogen alone of what {@link nutrientsDelivered} gives, refused where that is. */
+export function nitrogenDelivered(
+  productRate: Rate<"product-mass-per-area"> | Rate<"product-volume-per-area">,
+  product: { readonly grade: Grade; readonly release: NitrogenRelease; readonly density?: Density },
+): Outcome<Rate<"nutrient-mass-per-area">> {
+  const parts = partsOf(product.grade, product.release);
+  if (!parts.ok) return parts;
+  const massRate = byMass(productRate, product.density);
+  return massRate.ok ? accept(deriveRate("nutrient-mass-per-area", massRate.value, parts.value.nitrogen)) : massRate;
+}
+
+function byMass(
+  productRate: Rate<"product-mass-per-area"> | Rate<"product-volume-per-area">,
+  density: Density | undefined,
+): Outcome<Rate<"product-mass-per-area">> {
+  if (productRate.basis === "product-mass-per-area") return accept(productRate);
+  if (density !== undefined) return accept(massRateOf(productRate, density));
+  return missingFact(
+    "density",
+    "the product's density, from its label or safety data sheet",
+    "The product is measured by volume and its nutrients are stated by weight; its density is needed.",
+  );
 }
 
 /** The nutrients in a weight of product, exactly: a 40 lb bag of 10-6-4 holds 4 lb of nitrogen. */

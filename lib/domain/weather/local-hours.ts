@@ -1,4 +1,4 @@
-import { type CalendarDate, addDays, startOfDateInUniversalTime } from "#domain/foundation/calendar-date";
+import { type CalendarDate, addDays, calendarDateOf, startOfDateInUniversalTime } from "#domain/foundation/calendar-date";
 import { type Outcome, accept, badInput } from "#domain/foundation/outcome";
 import { instantOfClock, utcOffsetAt } from "#domain/foundation/utc-offset";
 import { ONE_HOUR_MILLISECONDS } from "#domain/turf/hourly-series";
@@ -28,6 +28,7 @@ export interface LocalTime {
 
 const ONE_MINUTE_MILLISECONDS = 60_000;
 const ONE_HOUR_MINUTES = 60;
+const ONE_DAY_MINUTES = 1_440;
 
 /** Whether a name is a time zone known here: "America/New_York". */
 export function isTimeZone(name: string): boolean {
@@ -37,12 +38,22 @@ export function isTimeZone(name: string): boolean {
 /** What clock and calendar show in a time zone at an instant. The zone must be a known one. */
 export function localTimeAt(epochMilliseconds: number, timeZone: string): LocalTime {
   const shownMilliseconds = epochMilliseconds + utcOffsetAt(epochMilliseconds, timeZone);
-  const shown = new Date(shownMilliseconds).toISOString();
+  const minuteOfDay = minuteOfDayAt(epochMilliseconds, timeZone);
   return {
-    date: shown.slice(0, "2026-04-14".length) as CalendarDate,
-    localTime: shown.slice("2026-04-14T".length, "2026-04-14T08:30".length),
+    date: calendarDateOf(shownMilliseconds),
+    localTime: `${twoDigits(Math.floor(minuteOfDay / ONE_HOUR_MINUTES))}:${twoDigits(minuteOfDay % ONE_HOUR_MINUTES)}`,
     utcOffsetMinutes: utcOffsetMinutesAt(epochMilliseconds, timeZone),
   };
+}
+
+function twoDigits(value: number): string {
+  return String(value).padStart(2, "0");
+}
+
+/** The minute of the day (0 is midnight) that a clock in a time zone shows at an instant. The zone must be a known one. */
+export function minuteOfDayAt(epochMilliseconds: number, timeZone: string): number {
+  const minutes = Math.floor((epochMilliseconds + utcOffsetAt(epochMilliseconds, timeZone)) / ONE_MINUTE_MILLISECONDS);
+  return ((minutes % ONE_DAY_MINUTES) + ONE_DAY_MINUTES) % ONE_DAY_MINUTES;
 }
 
 /** Minutes to add to UTC for the local time of a zone at an instant. The zone must be a known one. */
