@@ -118,7 +118,9 @@ function eachOnce(findings: readonly Finding[]): readonly Finding[] {
   for (const finding of findings) {
     const { about, ...said } = finding;
     const words = Object.values(said).join("\n");
-    seen.set(words, { ...finding, about: [...new Set([...(seen.get(words)?.about ?? []), ...about])] });
+    const before = seen.get(words);
+    const isAlone = before === undefined && about.length < 2;
+    seen.set(words, isAlone ? finding : { ...finding, about: [...new Set([...(before?.about ?? []), ...about])] });
   }
   return [...seen.values()];
 }
