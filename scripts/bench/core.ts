@@ -1,6 +1,9 @@
 // The computing core without anything around it: the mix ticket and the aftercare of visits with three lawns and three
-// treatments, worked out anew for each visit. Prints rows as JSON. Part of npm run bench.
+// treatments, worked out anew for each visit, and whole days of such stops with the fills of their route. Prints rows
+// as JSON. Part of npm run bench.
 import { aftercareTimeline } from "#domain/mixing/aftercare";
+import { type AftercareQuestion } from "#domain/mixing/aftercare-question";
+import { fillsOfRoute, type TreatedStop } from "#domain/mixing/fills-of-route";
 import { makeMixTicket } from "#domain/mixing/mix-ticket";
 import { type TicketQuestion } from "#domain/mixing/ticket-question";
 import { of } from "#domain/quantities/quantity";
@@ -8,8 +11,9 @@ import { aftercareQuestion, appliedOf, byHouse, daily, FEED as FEED_CARE, hoursA
 import { BARRIER, FEED, IRON, LAWN, QUESTION } from "../../tests/support/ticket";
 import { rowsOfRounds } from "./report.mjs";
 
-const ROUNDS = 3;
+const ROUNDS = 5;
 const COUNTS = [10, 100, 1000] as const;
+const STOPS = [10, 100, 120, 1000] as const;
 const WARM_UP_VISITS = 300;
 const zoneIds = ["front", "back", "side"];
 
@@ -52,7 +56,46 @@ function millisecondsAVisit(visits: number): number {
   return spent / visits;
 }
 
+const ONE_MINUTE_MILLISECONDS = 60_000;
+const MINUTES_AT_A_STOP = 4;
+const STOPS_FROM_MORNING_TO_EVENING = 120;
+const DAY_BEGINS_AT = Date.parse("2026-05-01T08:00-05:00");
+
+/** No two stops of one truck's day begin at one minute; a day of more stops than a truck makes has several trucks. */
+function careOf(stop: number): AftercareQuestion {
+  const beginsAt = DAY_BEGINS_AT + (stop % STOPS_FROM_MORNING_TO_EVENING) * MINUTES_AT_A_STOP * ONE_MINUTE_MILLISECONDS;
+  const endsAt = beginsAt + MINUTES_AT_A_STOP * ONE_MINUTE_MILLISECONDS;
+  const application = { startsAtEpochMilliseconds: beginsAt, endsAtEpochMilliseconds: endsAt, postedAtEpochMilliseconds: endsAt };
+  return {
+    ...careQuestion,
+    products: careQuestion.products.map((product) => ({ ...product, application })),
+    visit: { fromEpochMilliseconds: beginsAt, untilEpochMilliseconds: endsAt },
+  };
+}
+
+/** Milliseconds for each stop of a day: its mix ticket with all findings, its aftercare, and its part of the route's fills. */
+function millisecondsAStop(stopCount: number): number {
+  const stops = Array.from({ length: stopCount }, (_, stop) => ({ ticket: questionOf(stop), care: careOf(stop) }));
+  const loaded: TreatedStop[] = [];
+  let findings = 0;
+  const begin = performance.now();
+  for (const [index, stop] of stops.entries()) {
+    const ticket = makeMixTicket(stop.ticket);
+    const care = aftercareTimeline(stop.care);
+    if (!ticket.ok || !care.ok) throw new Error("The stop of the measurement can't be worked out.");
+    findings += ticket.value.findings.length + care.value.findings.length;
+    loaded.push({ visitId: String(index), mixes: ticket.value.mixes, treatments: stop.ticket.treatments });
+  }
+  const fills = fillsOfRoute(loaded);
+  const spent = performance.now() - begin;
+  if (findings === 0 || fills.length === 0) throw new Error(`${String(findings)} findings and ${String(fills.length)} fills of ${String(stopCount)} stops.`);
+  return spent / stopCount;
+}
+
 const nameOf = (visits: number) => `mix ticket and aftercare, each of ${visits.toLocaleString("en-US")} visits`;
+const nameOfDay = (stops: number) => `a day of ${stops.toLocaleString("en-US")} stops with fills and findings, each stop`;
 millisecondsAVisit(WARM_UP_VISITS);
+millisecondsAStop(WARM_UP_VISITS);
 const rounds = Array.from({ length: ROUNDS }, () => Object.fromEntries(COUNTS.map((visits) => [nameOf(visits), millisecondsAVisit(visits)])));
-process.stdout.write(JSON.stringify(rowsOfRounds("ms", nameOf(COUNTS[0]), rounds)));
+const days = Array.from({ length: ROUNDS }, () => Object.fromEntries(STOPS.map((stops) => [nameOfDay(stops), millisecondsAStop(stops)])));
+process.stdout.write(JSON.stringify([...rowsOfRounds("ms", nameOf(COUNTS[0]), rounds), ...rowsOfRounds("ms", nameOfDay(STOPS[0]), days)]));

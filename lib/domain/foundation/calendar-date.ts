@@ -1,4 +1,5 @@
 import { type Outcome, accept, badInput } from "#domain/foundation/outcome";
+import { utcOffsetAt } from "#domain/foundation/utc-offset";
 
 /** A day of the calendar without a time of day, as ISO 8601 writes it: 2026-04-14. */
 export type CalendarDate = string & { readonly calendarDate: unique symbol };
@@ -6,7 +7,12 @@ export type CalendarDate = string & { readonly calendarDate: unique symbol };
 const MILLISECONDS_A_DAY = 86_400_000;
 
 function dayNumber(date: CalendarDate): number {
-  return Date.parse(`${date}T00:00:00Z`) / MILLISECONDS_A_DAY;
+  const [year, month, day] = partsOf(date);
+  return Date.UTC(year, month - 1, day) / MILLISECONDS_A_DAY;
+}
+
+function partsOf(date: CalendarDate): readonly [year: number, month: number, day: number] {
+  return [Number(date.slice(0, 4)), Number(date.slice(5, 7)), Number(date.slice(8, 10))];
 }
 
 /** Reads YYYY-MM-DD between the years 1900 and 2199; refuses days that the calendar does not have. */
@@ -21,27 +27,37 @@ export function parseCalendarDate(field: string, text: string): Outcome<Calendar
   return accept(trimmed as CalendarDate);
 }
 
-/** The day, in universal time, on which an instant (milliseconds since 1970) falls. */
+/**
+ * Days as they are written, by their number since 1970: a day's work asks thousands of times for the same few weeks, and
+ * writing a date takes ten times as long as looking here.
+ */
+const WRITTEN_DAYS = new Map<number, CalendarDate>();
+const MOST_DAYS_KEPT = 10_000;
+
+/** The day, in universal time, on which an instant (milliseconds since 1970) falls. Throws where that is no instant. */
 export function calendarDateOf(epochMilliseconds: number): CalendarDate {
-  return calendarDateIn("UTC", epochMilliseconds);
+  const day = Math.floor(epochMilliseconds / MILLISECONDS_A_DAY);
+  const known = WRITTEN_DAYS.get(day);
+  if (known !== undefined) return known;
+  const written = new Date(epochMilliseconds).toISOString().slice(0, "2026-04-14".length) as CalendarDate;
+  if (WRITTEN_DAYS.size >= MOST_DAYS_KEPT) WRITTEN_DAYS.clear();
+  WRITTEN_DAYS.set(day, written);
+  return written;
 }
 
-const FORMATS = new Map<string, Intl.DateTimeFormat>();
-
-/** The day on which an instant (milliseconds since 1970) falls at a place with this IANA time zone. */
+/** The day on which an instant (milliseconds since 1970) falls at a place with this IANA time zone. Throws where it is none. */
 export function calendarDateIn(timeZone: string, epochMilliseconds: number): CalendarDate {
-  let format = FORMATS.get(timeZone);
-  if (format === undefined) {
-    // sv-SE is the locale whose numeric dates are written as ISO 8601 writes them.
-    format = new Intl.DateTimeFormat("sv-SE", { timeZone, year: "numeric", month: "2-digit", day: "2-digit" });
-    FORMATS.set(timeZone, format);
-  }
-  return format.format(epochMilliseconds) as CalendarDate;
+  return calendarDateOf(epochMilliseconds + utcOffsetAt(epochMilliseconds, timeZone));
 }
 
 /** The day that lies a number of whole days after (or, negative, before) another. */
 export function addDays(date: CalendarDate, days: number): CalendarDate {
   return calendarDateOf((dayNumber(date) + days) * MILLISECONDS_A_DAY);
+}
+
+/** The first instant of a day in universal time. */
+export function startOfDateInUniversalTime(date: CalendarDate): number {
+  return dayNumber(date) * MILLISECONDS_A_DAY;
 }
 
 /** Whole days from one day to another; negative when the second is earlier. */
@@ -51,7 +67,7 @@ export function daysBetween(from: CalendarDate, to: CalendarDate): number {
 
 // Made once: making a format costs many times what formatting does, and a day's screen writes thousands of dates.
 const LONG_FORMAT = new Intl.DateTimeFormat("en-US", { timeZone: "UTC", weekday: "long", year: "numeric", month: "long", day: "numeric" });
-const SHORT_FORMAT = new Intl.DateTimeFormat("en-US", { timeZone: "UTC", year: "numeric", month: "short", day: "numeric" });
+const SHORT_MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"] as const;
 
 /** "Tuesday, April 14, 2026". */
 export function formatLongDate(date: CalendarDate): string {
@@ -60,5 +76,6 @@ export function formatLongDate(date: CalendarDate): string {
 
 /** "Apr 14, 2026". */
 export function formatShortDate(date: CalendarDate): string {
-  return SHORT_FORMAT.format(dayNumber(date) * MILLISECONDS_A_DAY);
+  const [year, month, day] = partsOf(date);
+  return `${SHORT_MONTHS[month - 1] ?? ""} ${String(day)}, ${String(year)}`;
 }

@@ -17,7 +17,8 @@ const LONGEST = { minutes: 1_051_200, days: 730, months: 24 } as const;
  * a depth of nothing or a most under its least, watering that waits for itself.
  */
 export function refuseImpossibleAftercare(label: LabelAftercare): Refused | undefined {
-  return refuseOutOfRange(reachChecks(label)) ?? refuseParts(label) ?? refuseEndless(label) ?? refuseDepth(label);
+  const reaches = reachesOf(label).map(measured);
+  return refuseOutOfRange(reachChecks(label, reaches)) ?? refuseParts(label, reaches) ?? refuseEndless(label) ?? refuseDepth(label);
 }
 
 function untilsOf(label: LabelAftercare): readonly Until[] {
@@ -49,22 +50,26 @@ function signReach(down: StatedSignDown): readonly Reach[] {
 
 type StatedSignDown = ReturnType<typeof statedConstraint<"posting-sign">>[number]["mayComeDown"];
 
-function measured(reach: Reach | ReachBack): { readonly value: number; readonly unit: keyof typeof LONGEST } {
+interface Measured {
+  readonly value: number;
+  readonly unit: keyof typeof LONGEST;
+}
+
+function measured(reach: Reach | ReachBack): Measured {
   if (reach.anchor === "calendar-day") return { value: reach.days, unit: "days" };
   if (reach.anchor === "calendar-month") return { value: reach.months, unit: "months" };
   return { value: reach.durationMinutes, unit: "minutes" };
 }
 
-function reachChecks(label: LabelAftercare): readonly RangeCheck[] {
-  return reachesOf(label).map((reach) => {
-    const { value, unit } = measured(reach);
+function reachChecks(label: LabelAftercare, reaches: readonly Measured[]): readonly RangeCheck[] {
+  return reaches.map(({ value, unit }) => {
     const words = `A time for ${label.productName}`;
     return { field: `${label.productName} ${unit}`, words, value, lowest: 0, highest: LONGEST[unit], unit };
   });
 }
 
-function refuseParts(label: LabelAftercare): Refused | undefined {
-  const part = reachesOf(label).map(measured).find(({ value }) => !Number.isInteger(value));
+function refuseParts(label: LabelAftercare, reaches: readonly Measured[]): Refused | undefined {
+  const part = reaches.find(({ value }) => !Number.isInteger(value));
   if (part === undefined) return undefined;
   const { value, unit } = part;
   const sentence = `A time for ${label.productName} is ${value} ${unit}; give whole ${unit}.`;

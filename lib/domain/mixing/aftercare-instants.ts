@@ -1,8 +1,7 @@
-import { addDays, type CalendarDate, calendarDateOf } from "#domain/foundation/calendar-date";
+import { addDays, type CalendarDate, calendarDateIn, calendarDateOf } from "#domain/foundation/calendar-date";
 import { type AwaitedState, type Reach, type ReachBack, type Until } from "#domain/label/aftercare-constraint";
 import { dayIn } from "#domain/mixing/clock-periods";
 import { type Authority } from "#domain/weather/spray-limits";
-import { localTimeAt } from "#domain/weather/local-hours";
 
 const ONE_MINUTE_MILLISECONDS = 60_000;
 
@@ -78,7 +77,7 @@ function anchored(reach: Extract<Reach, { readonly durationMinutes: number }>, a
 
 /** When a "not before" ends. A calendar day begins it: "the day following" is over at its first instant. */
 export function notBefore(reach: Reach, application: ApplicationTimes, timeZone: string): AftercareEnd {
-  const { date } = localTimeAt(application.endsAtEpochMilliseconds, timeZone);
+  const date = calendarDateIn(timeZone, application.endsAtEpochMilliseconds);
   if (reach.anchor === "calendar-day") {
     const at = dayIn(addDays(date, reach.days), timeZone).fromEpochMilliseconds;
     return { atEpochMilliseconds: at, isEstimate: false, waitsFor: [] };
@@ -98,7 +97,7 @@ export function dueBy(
   timeZone: string,
 ): number {
   if (reach.anchor === "calendar-day") {
-    const { date } = localTimeAt(application.startsAtEpochMilliseconds, timeZone);
+    const date = calendarDateIn(timeZone, application.startsAtEpochMilliseconds);
     return dayIn(addDays(date, reach.days), timeZone).untilEpochMilliseconds;
   }
   // Before the sign stands, the start of the work is the earliest it can be: the due time is never too late.
@@ -113,7 +112,7 @@ export function reachesBackTo(reach: ReachBack, application: ApplicationTimes, t
   if (reach.anchor === "application-start") {
     return startsAtEpochMilliseconds - reach.durationMinutes * ONE_MINUTE_MILLISECONDS;
   }
-  const { date } = localTimeAt(startsAtEpochMilliseconds, timeZone);
+  const date = calendarDateIn(timeZone, startsAtEpochMilliseconds);
   return dayIn(addDays(date, -reach.days), timeZone).fromEpochMilliseconds;
 }
 

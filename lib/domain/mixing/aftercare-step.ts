@@ -56,6 +56,7 @@ export function reasonFor(productName: string, constraint: StatedConstraint): Af
 
 /** Reasons in an order that does not hang on the order of the products, each once. */
 export function inReasonOrder(reasons: readonly AftercareReason[]): readonly AftercareReason[] {
+  if (reasons.length === 1) return reasons;
   const keyOf = ({ productName, kind, labelWords, basis, source }: AftercareReason) =>
     JSON.stringify([productName, kind, labelWords, basis, source]);
   const byKey = new Map(reasons.map((reason) => [keyOf(reason), reason]));

@@ -1,4 +1,4 @@
-import { addDays, type CalendarDate } from "#domain/foundation/calendar-date";
+import { addDays, type CalendarDate, calendarDateIn } from "#domain/foundation/calendar-date";
 import { type Finding, gravestFirst, hold } from "#domain/foundation/finding";
 import { accept, type Outcome } from "#domain/foundation/outcome";
 import { aftercareFactNames, type AftercareKind, unreadFacts } from "#domain/label/aftercare-constraint";
@@ -22,7 +22,6 @@ import { seedingFindings, seedingMayNots } from "#domain/mixing/seeding-aftercar
 import { signMayNots, signsToPutUp } from "#domain/mixing/sign-aftercare";
 import { stayingDry, wateredInAtLatest } from "#domain/mixing/watering-bounds";
 import { judgeWatering, type WateringAnswer } from "#domain/mixing/watering-window";
-import { localTimeAt } from "#domain/weather/local-hours";
 
 /**
  * What to do and not to do on one zone after a visit, as it is kept with a mix ticket: text, numbers, lists and null
@@ -54,9 +53,10 @@ export function aftercareTimeline(question: AftercareQuestion): Outcome<Aftercar
   if (!watering.ok) return watering;
   const { products, visit, timeZone, zoneDataVersion, mowing, seedings } = question;
   const { answer } = watering.value;
-  const signs = signMayNots(products, { ...question, endContext: (applied) => endContextOf(question, applied) });
+  const endContext = endContextsOf(question);
+  const signs = signMayNots(products, { ...question, endContext });
   const unread = unreadMayNots(products, timeZone);
-  const mayNots = [...stateMayNots(question), ...seedingMayNots(products, timeZone), ...signs.mayNots, ...unread];
+  const mayNots = [...stateMayNots(question, endContext), ...seedingMayNots(products, timeZone), ...signs.mayNots, ...unread];
   const from = { epochMilliseconds: visit.fromEpochMilliseconds, timeZone };
   const forbidden = AFTERCARE_ROWS.flatMap((row) => joinMayNots(row, mayNots, from));
   const lawn = lawnAtApplication(products, timeZone);
@@ -81,8 +81,25 @@ export function aftercareTimeline(question: AftercareQuestion): Outcome<Aftercar
   });
 }
 
-function endContextOf({ visit, hours, timeZone, estimates }: AftercareQuestion, applied: AppliedProduct): EndContext {
-  return { timeZone, estimates, wateredInAtEpochMilliseconds: wateredInAtLatest(applied, visit, hours, timeZone) };
+type EndContextOf = (applied: AppliedProduct) => EndContext;
+
+/** A product's last watering hours take a search: it is made when a constraint first waits for water, and once. */
+function endContextsOf({ visit, hours, timeZone, estimates }: AftercareQuestion): EndContextOf {
+  const found = new Map<AppliedProduct, number | null>();
+  const wateredInAt = (applied: AppliedProduct) => {
+    const known = found.get(applied);
+    if (known !== undefined) return known;
+    const at = wateredInAtLatest(applied, visit, hours, timeZone);
+    found.set(applied, at);
+    return at;
+  };
+  return (applied) => ({
+    timeZone,
+    estimates,
+    get wateredInAtEpochMilliseconds() {
+      return wateredInAt(applied);
+    },
+  });
 }
 
 const KIND_OF_ROW: Readonly<Record<AftercareRowName, AftercareKind>> = {
@@ -114,13 +131,13 @@ const STATE_KINDS = [
 ] as const;
 
 /** What keeps people and pets, mowers and water off: from the start of each application until its own end. */
-function stateMayNots(question: AftercareQuestion): readonly MayNot[] {
+function stateMayNots(question: AftercareQuestion, endContext: EndContextOf): readonly MayNot[] {
   const { products, timeZone } = question;
   const offLawn = STATE_KINDS.flatMap(({ row, kind }) =>
     constraintsOf(products, kind).map(({ applied, constraint }): MayNot => ({
       row,
       startsAtEpochMilliseconds: applied.application.startsAtEpochMilliseconds,
-      end: endOf(constraint.untilLaterOf, applied.application, endContextOf(question, applied)),
+      end: endOf(constraint.untilLaterOf, applied.application, endContext(applied)),
       reason: reasonFor(appliedName(applied, timeZone), constraint),
     })),
   );
@@ -197,7 +214,7 @@ function unreadFindings(products: readonly AppliedProduct[], timeZone: string): 
 
 function secondLookOf({ secondLook, visit, timeZone }: AftercareQuestion): AftercareTimeline["secondLook"] {
   if (secondLook === "none") return null;
-  const { date: visitDate } = localTimeAt(visit.untilEpochMilliseconds, timeZone);
+  const visitDate = calendarDateIn(timeZone, visit.untilEpochMilliseconds);
   const date = addDays(visitDate, secondLook.daysAfter);
   const after = secondLook.daysAfter === 1 ? "1 day" : `${secondLook.daysAfter} days`;
   return { date, words: `Second look on ${dateWords(date)}, ${after} after, by ${secondLook.programName}.` };

@@ -1,9 +1,9 @@
+import { calendarDateIn } from "#domain/foundation/calendar-date";
 import { type HoldAnswerer } from "#domain/foundation/finding";
 import { type AftercareKind, type LabelAftercare, type StatedConstraint, statedConstraint } from "#domain/label/aftercare-constraint";
 import { type ApplicationTimes } from "#domain/mixing/aftercare-instants";
 import { dateWords } from "#domain/mixing/local-words";
 import { type Authority, type LimitBasis } from "#domain/weather/spray-limits";
-import { localTimeAt } from "#domain/weather/local-hours";
 
 /** A product on the lawn: of this visit, or of an earlier one whose constraints may still run. */
 export interface AppliedProduct {
@@ -25,9 +25,8 @@ export function constraintsOf<Kind extends AftercareKind>(
   products: readonly AppliedProduct[],
   kind: Kind,
 ): readonly AppliedConstraint<Kind>[] {
-  return products
-    .flatMap((applied) => statedConstraint(applied.label, kind).map((constraint) => ({ applied, constraint })))
-    .toSorted((one, other) => compareText(orderKey(one.applied), orderKey(other.applied)));
+  const found = products.flatMap((applied) => statedConstraint(applied.label, kind).map((constraint) => ({ applied, constraint })));
+  return found.length < 2 ? found : found.toSorted((one, other) => compareText(orderKey(one.applied), orderKey(other.applied)));
 }
 
 function orderKey({ label, application }: AppliedProduct): string {
@@ -42,7 +41,7 @@ function compareText(one: string, other: string): number {
 /** The product's name, with its day when it is from an earlier visit. */
 export function appliedName({ label, application, appliedIn }: AppliedProduct, timeZone: string): string {
   if (appliedIn === "this-visit") return label.productName;
-  const { date } = localTimeAt(application.startsAtEpochMilliseconds, timeZone);
+  const date = calendarDateIn(timeZone, application.startsAtEpochMilliseconds);
   return `${label.productName} (put down ${dateWords(date)})`;
 }
 

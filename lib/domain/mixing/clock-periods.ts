@@ -1,8 +1,8 @@
-import { addDays, type CalendarDate, daysBetween } from "#domain/foundation/calendar-date";
+import { addDays, type CalendarDate, calendarDateIn, daysBetween, startOfDateInUniversalTime } from "#domain/foundation/calendar-date";
 import { invariant } from "#domain/foundation/invariant";
 import { badInput } from "#domain/foundation/outcome";
 import { type Refused } from "#domain/turf/physical-range";
-import { localDay, localTimeAt, type Span } from "#domain/weather/local-hours";
+import { localDay, type Span, utcOffsetMinutesAt } from "#domain/weather/local-hours";
 import { intersectSpans, joinSpans } from "#domain/mixing/span-set";
 
 const ONE_MINUTE_MILLISECONDS = 60_000;
@@ -58,8 +58,8 @@ export function dayIn(date: CalendarDate, timeZone: string): Span {
 
 /** The dates that a span touches, in order. */
 export function datesIn(span: Span, timeZone: string): readonly CalendarDate[] {
-  const first = localTimeAt(span.fromEpochMilliseconds, timeZone).date;
-  const last = localTimeAt(Math.max(span.fromEpochMilliseconds, span.untilEpochMilliseconds - 1), timeZone).date;
+  const first = calendarDateIn(timeZone, span.fromEpochMilliseconds);
+  const last = calendarDateIn(timeZone, Math.max(span.fromEpochMilliseconds, span.untilEpochMilliseconds - 1));
   return Array.from({ length: daysBetween(first, last) + 1 }, (_, index) => addDays(first, index));
 }
 
@@ -69,7 +69,8 @@ export function datesIn(span: Span, timeZone: string): readonly CalendarDate[] {
  */
 export function clockSpans(periods: readonly ClockPeriod[], within: Span, timeZone: string): readonly Span[] {
   const spans = datesIn(within, timeZone).flatMap((date) => {
-    const ofDay = periods.filter(({ weekday }) => weekday === weekdayOf(date));
+    const weekdayOfDate = weekdayOf(date);
+    const ofDay = periods.filter(({ weekday }) => weekday === weekdayOfDate);
     return ofDay.length === 0 ? [] : offsetStretches(date, timeZone).flatMap((stretch) => onClock(date, ofDay, stretch));
   });
   return intersectSpans(joinSpans(spans), [within]);
@@ -80,7 +81,7 @@ interface OffsetStretch extends Span {
 }
 
 function onClock(date: CalendarDate, periods: readonly ClockPeriod[], stretch: OffsetStretch): readonly Span[] {
-  const midnight = Date.parse(`${date}T00:00:00Z`) - stretch.utcOffsetMinutes * ONE_MINUTE_MILLISECONDS;
+  const midnight = startOfDateInUniversalTime(date) - stretch.utcOffsetMinutes * ONE_MINUTE_MILLISECONDS;
   const shown = periods.map(({ fromMinuteOfDay, untilMinuteOfDay }) => ({
     fromEpochMilliseconds: midnight + fromMinuteOfDay * ONE_MINUTE_MILLISECONDS,
     untilEpochMilliseconds: midnight + untilMinuteOfDay * ONE_MINUTE_MILLISECONDS,
@@ -91,7 +92,7 @@ function onClock(date: CalendarDate, periods: readonly ClockPeriod[], stretch: O
 /** A local day cut where its clock changes, once at most. */
 function offsetStretches(date: CalendarDate, timeZone: string): readonly OffsetStretch[] {
   const { fromEpochMilliseconds, untilEpochMilliseconds } = dayIn(date, timeZone);
-  const offsetAt = (instant: number) => localTimeAt(instant, timeZone).utcOffsetMinutes;
+  const offsetAt = (instant: number) => utcOffsetMinutesAt(instant, timeZone);
   const before = offsetAt(fromEpochMilliseconds);
   const after = offsetAt(untilEpochMilliseconds - 1);
   if (before === after) return [{ fromEpochMilliseconds, untilEpochMilliseconds, utcOffsetMinutes: before }];

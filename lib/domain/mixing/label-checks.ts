@@ -23,16 +23,16 @@ function compareToLabel(rate: ProductRate, rates: LabelRates, end: "low" | "high
 function checkRate(treatment: TicketTreatment): readonly Finding[] {
   const { rate, use, label } = treatment;
   const [low, high] = [compareToLabel(rate, use.rates, "low"), compareToLabel(rate, use.rates, "high")];
-  const range = `The label's range is ${formatRate(use.rates.low, "us")} to ${formatRate(use.rates.high, "us")}; planned is ${formatRate(rate, "us")}.`;
+  const range = () => `The label's range is ${formatRate(use.rates.low, "us")} to ${formatRate(use.rates.high, "us")}; planned is ${formatRate(rate, "us")}.`;
   if (low === undefined || high === undefined) {
     const what = `The rate of ${label.productName} is planned by another measure than its label's.`;
-    return [hold("office", words(treatment, "rate-on-another-basis", what, { figure: range, toDo: "Plan it as the label states it." }))];
+    return [hold("office", words(treatment, "rate-on-another-basis", what, { figure: range(), toDo: "Plan it as the label states it." }))];
   }
   if (high > 0) {
-    return [hold("nobody", words(treatment, "label-rate-above-highest", `${label.productName} is above the label's highest rate.`, { figure: range, toDo: "Lower the rate." }))];
+    return [hold("nobody", words(treatment, "label-rate-above-highest", `${label.productName} is above the label's highest rate.`, { figure: range(), toDo: "Lower the rate." }))];
   }
   if (low < 0) {
-    return [takeCare(words(treatment, "label-rate-below-lowest", `${label.productName} is below the label's lowest rate.`, { figure: range, toDo: "It may do little; make sure that it is meant." }))];
+    return [takeCare(words(treatment, "label-rate-below-lowest", `${label.productName} is below the label's lowest rate.`, { figure: range(), toDo: "It may do little; make sure that it is meant." }))];
   }
   return [];
 }

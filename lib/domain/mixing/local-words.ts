@@ -1,6 +1,6 @@
-import { addDays, type CalendarDate, daysBetween, formatShortDate } from "#domain/foundation/calendar-date";
+import { addDays, type CalendarDate, calendarDateIn, formatShortDate } from "#domain/foundation/calendar-date";
 import { weekdayOf } from "#domain/mixing/clock-periods";
-import { localTimeAt } from "#domain/weather/local-hours";
+import { minuteOfDayAt, utcOffsetMinutesAt } from "#domain/weather/local-hours";
 
 const ONE_MINUTE_MILLISECONDS = 60_000;
 const WEEKDAYS = ["Sunday", "Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday"] as const;
@@ -28,9 +28,10 @@ export type InstantUse = "start" | "due" | "end";
 export function localWords(epochMilliseconds: number, timeZone: string, use: InstantUse): string {
   const minutes = epochMilliseconds / ONE_MINUTE_MILLISECONDS;
   const whole = (use === "end" ? Math.ceil(minutes) : Math.floor(minutes)) * ONE_MINUTE_MILLISECONDS;
-  const { date, localTime } = localTimeAt(whole, timeZone);
-  if (use === "due" && localTime === "00:00") return `the end of ${dateWords(addDays(date, -1))}`;
-  const [hour, minute] = localTime.split(":").map(Number) as [number, number];
+  const date = calendarDateIn(timeZone, whole);
+  const minuteOfDay = minuteOfDayAt(whole, timeZone);
+  if (use === "due" && minuteOfDay === 0) return `the end of ${dateWords(addDays(date, -1))}`;
+  const [hour, minute] = [Math.floor(minuteOfDay / 60), minuteOfDay % 60];
   const clock = `${hour % 12 || 12}${minute === 0 ? "" : `:${String(minute).padStart(2, "0")}`} ${hour < 12 ? "am" : "pm"}`;
   return `${dateWords(date)}, ${clock}${whichOfTwo(whole, timeZone)}`;
 }
@@ -39,11 +40,10 @@ export function localWords(epochMilliseconds: number, timeZone: string, use: Ins
 const STEPS_BACK_MINUTES = [60, 30] as const;
 
 function whichOfTwo(epochMilliseconds: number, timeZone: string): string {
-  const here = localTimeAt(epochMilliseconds, timeZone);
-  const showsTheSame = (stepMinutes: number) => {
-    const there = localTimeAt(epochMilliseconds + stepMinutes * ONE_MINUTE_MILLISECONDS, timeZone);
-    return there.localTime === here.localTime && daysBetween(there.date, here.date) === 0;
-  };
+  const offsetAt = (stepMinutes: number) => utcOffsetMinutesAt(epochMilliseconds + stepMinutes * ONE_MINUTE_MILLISECONDS, timeZone);
+  const here = offsetAt(0);
+  // A clock shows the same again where its offset has changed by as much as the time that went by.
+  const showsTheSame = (stepMinutes: number) => offsetAt(stepMinutes) - here === -stepMinutes;
   if (STEPS_BACK_MINUTES.some((step) => showsTheSame(step))) return " (before clocks go back)";
   return STEPS_BACK_MINUTES.some((step) => showsTheSame(-step)) ? " (after clocks go back)" : "";
 }

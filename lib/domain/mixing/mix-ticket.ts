@@ -116,8 +116,11 @@ function stockFindings(treatments: readonly TicketTreatment[], mixes: MixTicket[
 function eachOnce(findings: readonly Finding[]): readonly Finding[] {
   const seen = new Map<string, Finding>();
   for (const finding of findings) {
-    const words = JSON.stringify({ ...finding, about: [] });
-    seen.set(words, { ...finding, about: [...new Set([...(seen.get(words)?.about ?? []), ...finding.about])] });
+    const { about, ...said } = finding;
+    const words = Object.values(said).join("\n");
+    const before = seen.get(words);
+    const isAlone = before === undefined && about.length < 2;
+    seen.set(words, isAlone ? finding : { ...finding, about: [...new Set([...(before?.about ?? []), ...about])] });
   }
   return [...seen.values()];
 }

@@ -1,7 +1,7 @@
 import { type Finding, hold } from "#domain/foundation/finding";
 import { formatRate } from "#domain/quantities/format-rate";
 import { addRates, compareRates, type Rate, rateFromAmounts, rateOf } from "#domain/quantities/rate";
-import { nutrientsDelivered } from "#domain/turf/nutrients";
+import { nitrogenDelivered } from "#domain/turf/nutrients";
 import { type RulePack } from "#domain/rules/rule-pack";
 import { type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 
@@ -15,8 +15,10 @@ type NitrogenRate = Rate<"nutrient-mass-per-area">;
  */
 export function checkNitrogenLaw({ treatments, lawns }: TicketQuestion, pack: RulePack | undefined): readonly Finding[] {
   if (pack === undefined) return [];
+  const brought = treatments.map((treatment) => ({ zoneIds: treatment.zoneIds, nitrogen: nitrogenOf(treatment) }));
   return lawns.flatMap((lawn) => {
-    const nitrogen = treatments.filter(({ zoneIds }) => zoneIds.includes(lawn.zoneId)).map(nitrogenOf).reduce(addRates, NOTHING);
+    const here = brought.filter(({ zoneIds }) => zoneIds.includes(lawn.zoneId));
+    const nitrogen = here.map((one) => one.nitrogen).reduce(addRates, NOTHING);
     return nitrogen.amount === 0n ? [] : [...perApplication(lawn, nitrogen, pack), ...perYear(lawn, pack)];
   });
 }
@@ -26,8 +28,8 @@ const NOTHING: NitrogenRate = rateFromAmounts("nutrient-mass-per-area", 0n, 1n);
 function nitrogenOf({ label, rate }: TicketTreatment): NitrogenRate {
   const { analysis, density } = label;
   if (analysis === "none" || analysis === "unknown") return NOTHING;
-  const nutrients = nutrientsDelivered(rate, { ...analysis, ...(density === "unknown" ? {} : { density }) });
-  return nutrients.ok ? nutrients.value.nitrogen : NOTHING;
+  const nitrogen = nitrogenDelivered(rate, { ...analysis, ...(density === "unknown" ? {} : { density }) });
+  return nitrogen.ok ? nitrogen.value : NOTHING;
 }
 
 function perApplication({ name }: TicketLawn, nitrogen: NitrogenRate, { facts }: RulePack): readonly Finding[] {

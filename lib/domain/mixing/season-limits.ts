@@ -47,27 +47,31 @@ function mostIn(limit: SeasonLimit, lawn: TicketLawn, on: CalendarDate): ActiveR
   return totals.reduce((most, total) => (compareRates(total, most) > 0 ? total : most), NO_ACTIVE);
 }
 
+/** What a treatment of the visit brings of a limited ingredient, on each of its lawns the same. */
+interface BroughtOfIngredient {
+  readonly zoneIds: readonly string[];
+  readonly rate: ActiveRate | "unknown";
+}
+
 /** What a lawn gets of a limited ingredient with this visit, over all products, or "unknown". */
-function totalWith(limit: SeasonLimit, lawn: TicketLawn, question: TicketQuestion): ActiveRate | "unknown" {
-  const together = question.treatments
-    .filter(({ zoneIds }) => zoneIds.includes(lawn.zoneId))
-    .map((other) => activeRateOf(other.label, other.rate, limit.activeIngredient));
+function totalWith(limit: SeasonLimit, lawn: TicketLawn, brought: readonly BroughtOfIngredient[], on: CalendarDate): ActiveRate | "unknown" {
+  const together = brought.filter(({ zoneIds }) => zoneIds.includes(lawn.zoneId)).map(({ rate }) => rate);
   if (together.includes("unknown")) return "unknown";
-  return together.filter((rate) => rate !== "unknown").reduce(addRates, mostIn(limit, lawn, question.on));
+  return together.filter((rate) => rate !== "unknown").reduce(addRates, mostIn(limit, lawn, on));
 }
 
 function words({ label, use }: TicketTreatment, lawn: TicketLawn) {
   return { source: "label", citation: `label of ${label.productName}, ${use.useName}`, about: [label.productName, lawn.name] } as const;
 }
 
-function judge(treatment: TicketTreatment, limit: SeasonLimit, lawn: TicketLawn, question: TicketQuestion): readonly Finding[] {
+function judge(treatment: TicketTreatment, limit: SeasonLimit, lawn: TicketLawn, totalOf: (lawn: TicketLawn) => ActiveRate | "unknown"): readonly Finding[] {
   const { label } = treatment;
   const { activeIngredient, most } = limit;
   if (label.activeIngredients !== "unknown" && !label.activeIngredients.some(({ name }) => isSameIngredient(name, activeIngredient))) {
     const what = `${label.productName} limits ${activeIngredient}, and its own entry has no such ingredient.`;
     return [hold("office", { ...words(treatment, lawn), rule: "season-limit-undecided", what, toDo: "Enter the ingredient as the label names it.", about: [label.productName] })];
   }
-  const total = totalWith(limit, lawn, question);
+  const total = totalOf(lawn);
   if (total === "unknown") {
     const toDo = "Enter active ingredients, their concentration and the density of every product of the visit.";
     return [hold("office", { ...words(treatment, lawn), rule: "season-limit-undecided", what: `How much ${activeIngredient} this visit brings can't be worked out.`, toDo })];
@@ -87,5 +91,8 @@ function judge(treatment: TicketTreatment, limit: SeasonLimit, lawn: TicketLawn,
 export function checkSeason(treatment: TicketTreatment, lawns: readonly TicketLawn[], question: TicketQuestion): readonly Finding[] {
   const { seasonLimits } = treatment.use;
   if (seasonLimits === "none" || seasonLimits === "unknown") return [];
-  return seasonLimits.limits.flatMap((limit) => lawns.flatMap((lawn) => judge(treatment, limit, lawn, question)));
+  return seasonLimits.limits.flatMap((limit) => {
+    const brought = question.treatments.map(({ label, rate, zoneIds }) => ({ zoneIds, rate: activeRateOf(label, rate, limit.activeIngredient) }));
+    return lawns.flatMap((lawn) => judge(treatment, limit, lawn, (one) => totalWith(limit, one, brought, question.on)));
+  });
 }

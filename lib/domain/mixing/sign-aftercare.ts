@@ -1,4 +1,4 @@
-import { addDays, type CalendarDate } from "#domain/foundation/calendar-date";
+import { addDays, type CalendarDate, calendarDateIn } from "#domain/foundation/calendar-date";
 import { type Finding, hold } from "#domain/foundation/finding";
 import { type SignUpTrigger, type StatedConstraint, statedConstraint } from "#domain/label/aftercare-constraint";
 import { type AftercareEnd, type EndContext, endOf, latestEnd, notBefore } from "#domain/mixing/aftercare-instants";
@@ -6,7 +6,6 @@ import { type AftercareStep, type MayNot, reasonFor } from "#domain/mixing/after
 import { type AppliedConstraint, type AppliedProduct, appliedName, constraintsOf } from "#domain/mixing/applied-product";
 import { dayIn } from "#domain/mixing/clock-periods";
 import { localWords } from "#domain/mixing/local-words";
-import { localTimeAt } from "#domain/weather/local-hours";
 import { type Place, sunTimesOn } from "#domain/weather/sun-times";
 
 /** What the end of a sign's time hangs on. The place is where the sun sets. */
@@ -127,7 +126,7 @@ const ONE_DAY_MILLISECONDS = 86_400_000;
  * clocks change in between, since the law does not say which is meant.
  */
 function daysAfterCompletion(completedAt: number, daysAfter: number, timeZone: string): number {
-  const { date } = localTimeAt(completedAt, timeZone);
+  const date = calendarDateIn(timeZone, completedAt);
   const intoDay = completedAt - dayIn(date, timeZone).fromEpochMilliseconds;
   const byCalendar = dayIn(addDays(date, daysAfter), timeZone).fromEpochMilliseconds + intoDay;
   return Math.max(byCalendar, completedAt + daysAfter * ONE_DAY_MILLISECONDS);
@@ -148,7 +147,7 @@ function sunsetEnd(
   reentry: AftercareEnd | undefined,
   { timeZone, place }: SignContext,
 ): AftercareEnd {
-  const dateAt = (instant: number) => localTimeAt(instant, timeZone).date;
+  const dateAt = (instant: number) => calendarDateIn(timeZone, instant);
   const dayFollowing = addDays(dateAt(applied.application.endsAtEpochMilliseconds), daysFollowing);
   const reentryAt = reentry?.atEpochMilliseconds;
   const waitsFor = reentry?.waitsFor ?? [];

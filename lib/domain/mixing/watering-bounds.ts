@@ -1,10 +1,10 @@
-import { addDays } from "#domain/foundation/calendar-date";
+import { addDays, calendarDateIn } from "#domain/foundation/calendar-date";
 import { type StatedConstraint } from "#domain/label/aftercare-constraint";
 import { type AftercareEnd, type AftercareEstimates, dueBy, endOf } from "#domain/mixing/aftercare-instants";
 import { type AppliedConstraint, type AppliedProduct, constraintsOf } from "#domain/mixing/applied-product";
 import { dayIn } from "#domain/mixing/clock-periods";
 import { type WateringHours, withinWateringHours } from "#domain/mixing/watering-hours";
-import { type Span, localTimeAt } from "#domain/weather/local-hours";
+import { type Span } from "#domain/weather/local-hours";
 
 /** How many days ahead a time for watering in is looked for where no label sets a date. A habit of the house, no limit. */
 export const WATERING_SEARCH_DAYS = 14;
@@ -51,7 +51,7 @@ export function wateringNeeds(
 
 /** From the end of the visit until the last instant that is looked at. */
 export function searchSpan(visit: Span, timeZone: string): Span {
-  const { date } = localTimeAt(visit.untilEpochMilliseconds, timeZone);
+  const date = calendarDateIn(timeZone, visit.untilEpochMilliseconds);
   const lastDay = dayIn(addDays(date, WATERING_SEARCH_DAYS), timeZone);
   return { fromEpochMilliseconds: visit.untilEpochMilliseconds, untilEpochMilliseconds: lastDay.untilEpochMilliseconds };
 }

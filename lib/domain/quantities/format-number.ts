@@ -1,4 +1,4 @@
-import { type Rational, reduce, roundToWhole, toDecimalString } from "#domain/quantities/rational";
+import { type Rational, roundToWhole, toDecimalString } from "#domain/quantities/rational";
 
 /** The fractions that every font of the product has. Others are written as decimals. */
 const QUARTERS: readonly string[] = ["", "\u00BC", "\u00BD", "\u00BE"];
@@ -12,23 +12,24 @@ export interface FigureStyle {
 }
 
 function withThousands(digits: string): string {
-  return digits.replace(/\B(?=(?:\d{3})+$)/gu, ",");
+  return digits.length < 4 ? digits : digits.replace(/\B(?=(?:\d{3})+$)/gu, ",");
 }
 
 function withQuarter(value: Rational): string | undefined {
-  const fourfold = reduce({ numerator: value.numerator * 4n, denominator: value.denominator });
-  if (fourfold.denominator !== 1n) return undefined;
-  const character = QUARTERS[Number(fourfold.numerator % 4n)];
+  const fourfold = value.numerator * 4n;
+  if (fourfold % value.denominator !== 0n) return undefined;
+  const quarters = fourfold / value.denominator;
+  const character = QUARTERS[Number(quarters % 4n)];
   if (character === undefined || character === "") return undefined;
-  const whole = fourfold.numerator / 4n;
+  const whole = quarters / 4n;
   return whole === 0n ? character : withThousands(whole.toString()) + character;
 }
 
 /** Writes a number from zero up: "13½", "1,250", "3.57". A tie is taken up. No trailing zeros. */
 export function formatFigure(value: Rational, style: FigureStyle): string {
   const digits = toDecimalString(value, style.decimals, "nearest");
-  const rounded = { numerator: BigInt(digits.replace(".", "")), denominator: 10n ** BigInt(style.decimals) };
   if (style.quarters) {
+    const rounded = { numerator: BigInt(digits.replace(".", "")), denominator: 10n ** BigInt(style.decimals) };
     const asQuarter = withQuarter(value) ?? withQuarter(rounded);
     if (asQuarter !== undefined) return asQuarter;
   }

@@ -195,6 +195,9 @@ function ratioOf(rate: Rate<RateBasis>): Rational {
 /** The sum of two rates on the same ground, such as one more application in a season. */
 export function addRates<B extends RateBasis>(left: Rate<B>, right: Rate<NoInfer<B>>): Rate<B> {
   requireSameBasis(left.basis, right.basis);
+  // Most sums begin with nothing, and the other one is in lowest terms already.
+  if (left.amount === 0n) return right;
+  if (right.amount === 0n) return left;
   const { numerator, denominator } = addRational(ratioOf(left), ratioOf(right));
   return rateFromAmounts(left.basis, numerator, denominator);
 }

@@ -188,8 +188,24 @@ export function productForNutrient(
   return accept(deriveRate("product-mass-per-area", target, divideRational(HUNDRED_PERCENT, percent.value)));
 }
 
+interface KnownParts {
+  readonly release: NitrogenRelease;
+  readonly parts: Outcome<PerNutrient<Rational>>;
+}
+
+/** The parts last worked out of a grade: a visit asks for those of its few products again on every lawn. */
+const PARTS_OF_GRADE = new WeakMap<Grade, KnownParts>();
+
 /** Each nutrient as a part of the product's weight. */
 function partsOf(grade: Grade, release: NitrogenRelease): Outcome<PerNutrient<Rational>> {
+  const known = PARTS_OF_GRADE.get(grade);
+  if (known?.release === release) return known.parts;
+  const parts = workOutParts(grade, release);
+  PARTS_OF_GRADE.set(grade, { release, parts });
+  return parts;
+}
+
+function workOutParts(grade: Grade, release: NitrogenRelease): Outcome<PerNutrient<Rational>> {
   const part = (percent: Rational): Rational => divideRational(percent, HUNDRED_PERCENT);
   const nitrogen = part(grade.nitrogenPercent);
   const phosphate = part(grade.phosphatePercent);
@@ -238,18 +254,33 @@ export function nutrientsDelivered(
 ): Outcome<PerNutrient<Rate<"nutrient-mass-per-area">>> {
   const parts = partsOf(product.grade, product.release);
   if (!parts.ok) return parts;
-  if (productRate.basis === "product-mass-per-area") {
-    return accept(forEachNutrient(parts.value, (part) => deriveRate("nutrient-mass-per-area", productRate, part)));
-  }
-  if (product.density === undefined) {
-    return missingFact(
-      "density",
-      "the product's density, from its label or safety data sheet",
-      "The product is measured by volume and its nutrients are stated by weight; its density is needed.",
-    );
-  }
-  const massRate = massRateOf(productRate, product.density);
-  return accept(forEachNutrient(parts.value, (part) => deriveRate("nutrient-mass-per-area", massRate, part)));
+  const massRate = byMass(productRate, product.density);
+  if (!massRate.ok) return massRate;
+  return accept(forEachNutrient(parts.value, (part) => deriveRate("nutrient-mass-per-area", massRate.value, part)));
+}
+
+/** The nitrogen alone of what {@link nutrientsDelivered} gives, refused where that is. */
+export function nitrogenDelivered(
+  productRate: Rate<"product-mass-per-area"> | Rate<"product-volume-per-area">,
+  product: { readonly grade: Grade; readonly release: NitrogenRelease; readonly density?: Density },
+): Outcome<Rate<"nutrient-mass-per-area">> {
+  const parts = partsOf(product.grade, product.release);
+  if (!parts.ok) return parts;
+  const massRate = byMass(productRate, product.density);
+  return massRate.ok ? accept(deriveRate("nutrient-mass-per-area", massRate.value, parts.value.nitrogen)) : massRate;
+}
+
+function byMass(
+  productRate: Rate<"product-mass-per-area"> | Rate<"product-volume-per-area">,
+  density: Density | undefined,
+): Outcome<Rate<"product-mass-per-area">> {
+  if (productRate.basis === "product-mass-per-area") return accept(productRate);
+  if (density !== undefined) return accept(massRateOf(productRate, density));
+  return missingFact(
+    "density",
+    "the product's density, from its label or safety data sheet",
+    "The product is measured by volume and its nutrients are stated by weight; its density is needed.",
+  );
 }
 
 /** The nutrients in a weight of product, exactly: a 40 lb bag of 10-6-4 holds 4 lb of nitrogen. */

@@ -1,6 +1,6 @@
-import { TZDate } from "@date-fns/tz";
-import { type CalendarDate, addDays, calendarDateIn } from "#domain/foundation/calendar-date";
+import { type CalendarDate, addDays, calendarDateOf, startOfDateInUniversalTime } from "#domain/foundation/calendar-date";
 import { type Outcome, accept, badInput } from "#domain/foundation/outcome";
+import { instantOfClock, utcOffsetAt } from "#domain/foundation/utc-offset";
 import { ONE_HOUR_MILLISECONDS } from "#domain/turf/hourly-series";
 
 /** One hour of a local day, from an instant until another: shorter than an hour only where a zone shifts by less. */
@@ -26,26 +26,44 @@ export interface LocalTime {
   readonly utcOffsetMinutes: number;
 }
 
+const ONE_MINUTE_MILLISECONDS = 60_000;
+const ONE_HOUR_MINUTES = 60;
+const ONE_DAY_MINUTES = 1_440;
+
 /** Whether a name is a time zone known here: "America/New_York". */
 export function isTimeZone(name: string): boolean {
-  return name.includes("/") || name === "UTC" ? !Number.isNaN(new TZDate(0, name).getTime()) : false;
+  return name.includes("/") || name === "UTC" ? !Number.isNaN(utcOffsetAt(0, name)) : false;
 }
 
 /** What clock and calendar show in a time zone at an instant. The zone must be a known one. */
 export function localTimeAt(epochMilliseconds: number, timeZone: string): LocalTime {
-  const there = new TZDate(epochMilliseconds, timeZone);
-  const twoDigits = (value: number) => String(value).padStart(2, "0");
+  const shownMilliseconds = epochMilliseconds + utcOffsetAt(epochMilliseconds, timeZone);
+  const minuteOfDay = minuteOfDayAt(epochMilliseconds, timeZone);
   return {
-    date: calendarDateIn(timeZone, epochMilliseconds),
-    localTime: `${twoDigits(there.getHours())}:${twoDigits(there.getMinutes())}`,
-    utcOffsetMinutes: -there.getTimezoneOffset(),
+    date: calendarDateOf(shownMilliseconds),
+    localTime: `${twoDigits(Math.floor(minuteOfDay / ONE_HOUR_MINUTES))}:${twoDigits(minuteOfDay % ONE_HOUR_MINUTES)}`,
+    utcOffsetMinutes: utcOffsetMinutesAt(epochMilliseconds, timeZone),
   };
+}
+
+function twoDigits(value: number): string {
+  return String(value).padStart(2, "0");
+}
+
+/** The minute of the day (0 is midnight) that a clock in a time zone shows at an instant. The zone must be a known one. */
+export function minuteOfDayAt(epochMilliseconds: number, timeZone: string): number {
+  const minutes = Math.floor((epochMilliseconds + utcOffsetAt(epochMilliseconds, timeZone)) / ONE_MINUTE_MILLISECONDS);
+  return ((minutes % ONE_DAY_MINUTES) + ONE_DAY_MINUTES) % ONE_DAY_MINUTES;
+}
+
+/** Minutes to add to UTC for the local time of a zone at an instant. The zone must be a known one. */
+export function utcOffsetMinutesAt(epochMilliseconds: number, timeZone: string): number {
+  return Math.trunc(utcOffsetAt(epochMilliseconds, timeZone) / ONE_MINUTE_MILLISECONDS);
 }
 
 /** The instant at which a clock in a time zone shows a date and hour; where it skips that hour, the first instant after. */
 function instantAt(date: CalendarDate, hour: number, timeZone: string): number {
-  const [year, month, day] = date.split("-").map(Number) as [number, number, number];
-  return TZDate.tz(timeZone, year, month - 1, day, hour).getTime();
+  return instantOfMinute(date, hour * ONE_HOUR_MINUTES, timeZone);
 }
 
 /**
@@ -53,8 +71,7 @@ function instantAt(date: CalendarDate, hour: number, timeZone: string): number {
  * first instant after; where it shows it twice, the first. The zone must be a known one.
  */
 export function instantOfMinute(date: CalendarDate, minuteOfDay: number, timeZone: string): number {
-  const [year, month, day] = date.split("-").map(Number) as [number, number, number];
-  return TZDate.tz(timeZone, year, month - 1, day, Math.floor(minuteOfDay / 60), minuteOfDay % 60).getTime();
+  return instantOfClock(startOfDateInUniversalTime(date) + minuteOfDay * ONE_MINUTE_MILLISECONDS, timeZone);
 }
 
 /** From the first instant of a local day until that of the next: 24 h, or 23 or 25 when clocks change. */
