@@ -40,9 +40,9 @@ const SPILL_KIT = ["Absorbent and a shovel", "Broom, bags and a drum for what is
 /**
  * What goes on a truck for its stops: products in total and by whole container, water, one sign with its stake for each
  * stop that has to be posted and one notice for each stop where something goes down (common practice), gear and spill
- * kit. Weight and what it says to the payload are those of the tank plan.
+ * kit. Weight and what is found of the truck as a whole are those of the tank plan.
  */
-export function loadingList(stops: readonly LoadedStop[], products: readonly LoadedProduct[], { fills, mixes, heaviest }: TankPlan): LoadingList {
+export function loadingList(stops: readonly LoadedStop[], products: readonly LoadedProduct[], { fills, mixes, heaviest, found }: TankPlan): LoadingList {
   const signs = stops.filter(({ wantsSign }) => wantsSign).length;
   return {
     products,
@@ -54,7 +54,7 @@ export function loadingList(stops: readonly LoadedStop[], products: readonly Loa
     protectiveGear: products.length === 0 ? [] : PROTECTIVE_GEAR,
     spillKit: products.length === 0 ? [] : SPILL_KIT,
     weightAboard: heaviest.weight,
-    findings: unweighed(products),
+    findings: [...found.flatMap(({ visitId, finding }) => (visitId === null ? [finding] : [])), ...unweighed(products)],
   };
 }
 

@@ -1,9 +1,11 @@
 import { expect, test } from "vitest";
 import { loadingList } from "#domain/mixing/loading-list";
+import { planTanks } from "#domain/mixing/tank-plan";
 import { type DayToPrint, loadingListOnPaper, routeSheetOnPaper, type StopToPrint } from "#domain/papers/day-on-paper";
 import { type PaperFinding } from "#domain/papers/paper";
 import { frameOf } from "../../support/sample-papers";
 import { ticketOf } from "../../support/ticket";
+import { tankQuestion } from "../../support/truck-stops";
 
 const CARE: PaperFinding = { level: "take-care", words: "Ask the county." };
 const STOP: StopToPrint = {
@@ -11,7 +13,8 @@ const STOP: StopToPrint = {
   ticket: { number: 3, mixes: ticketOf().mixes }, findings: [],
 };
 const DAY: DayToPrint = {
-  frame: frameOf("Route sheet"), truck: "Truck 1", people: ["Dana Quill"], stops: [STOP], loading: loadingList([], [], { name: "Truck 1", payload: null }, []),
+  frame: frameOf("Route sheet"), truck: "Truck 1", people: ["Dana Quill"], stops: [STOP], loading: loadingList([], [], planTanks(tankQuestion([]))),
+  tanks: { fills: [], mixes: [] },
   returnsAtMinute: 940, driveMeters: 16093.44,
 };
 
