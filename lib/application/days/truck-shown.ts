@@ -83,9 +83,10 @@ export function truckShown(row: TruckRow, stops: readonly StopOfDay[], shop: Pos
   const loaded = rows.flatMap(({ visit, outcome: ticket }) => (ticket.ok ? [loadedStop(visit, ticket.value)] : []));
   const truck = `Truck ${String(row.number)}`;
   const { plan, loading } = tankPlanOfDay(loaded, { name: truck, payload: row.payload }, load);
+  const timesOf = new Map(timed?.stops.map((times) => [times.stopId, times]));
   const aboardOf = new Map(plan.aboard.map((aboard) => [aboard.visitId, aboard]));
   const shown = rows.map(({ visit, outcome: ticket }): StopShown =>
-    stopShown(visit, ticket, timed?.stops.find(({ stopId }) => stopId === visit.visitId), facts, aboardOf.get(visit.visitId) ?? null),
+    stopShown(visit, ticket, timesOf.get(visit.visitId), facts, aboardOf.get(visit.visitId) ?? null),
   );
   const ofRun = timed === undefined ? [] : findingsOfRun({ truck, returnSeconds: timed.returnSeconds, dayEndSeconds: row.endsAtMinute * 60 });
   const ofTruck = [...ofRun, ...loading.findings];

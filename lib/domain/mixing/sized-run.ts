@@ -134,7 +134,7 @@ function beginOf({ stops, cleanOuts }: TankPlanQuestion, run: RunOfMix, { last, 
   const first = draws[0];
   const stop = stops[first?.stopIndex ?? 0];
   const none = { change: null, isCleanOutOnFile: false, already: 0n };
-  const isCleanOutOnFile = cleanOuts !== "unknown" && cleanOuts.some(({ equipmentId, beforeVisitId }) => equipmentId === gear.equipmentId && beforeVisitId === first?.visitId);
+  const isCleanOutOnFile = cleanOuts !== "unknown" && first !== undefined && cleanOuts.get(gear.equipmentId)?.has(first.visitId) === true;
   if (last === "clean" || first === undefined || stop === undefined) return { ...none, last: "clean", line: "water" };
   if (last === "unknown") return { ...none, last, isCleanOutOnFile, line: isCleanOutOnFile ? "water" : "not-known" };
   if ("left" in last && isSameMix(last, products, toolsOf(run))) return { ...none, last: heldAsMix(last), line: "holds-this-mix", already: last.left.amount };

@@ -64,8 +64,8 @@ export interface TankPlanQuestion {
   readonly truck: LoadedTruck;
   /** By equipment; a tank that is not named held nobody knows what. */
   readonly lastHeld: ReadonlyMap<string, LastHeld>;
-  /** The clean-outs on file, each with the stop before which it was or will be made; unknown where none are kept. */
-  readonly cleanOuts: "unknown" | readonly { readonly equipmentId: string; readonly beforeVisitId: string }[];
+  /** By equipment, the visits before which a clean-out is on file; unknown where none are kept. */
+  readonly cleanOuts: "unknown" | ReadonlyMap<string, ReadonlySet<string>>;
   /** What everything that is loaded weighs, spray water aside, when the truck comes to each stop. */
   readonly dryWeights: readonly Quantity<"mass">[];
   readonly settings: TankPlanSettings;

@@ -106,7 +106,7 @@ test("a pesticide that was in the tank and is not planned here is cleaned out, o
   expect(rules(plan)).toEqual(["a hold clean-out", "a take-care flush-the-line", "a take-care last-mix-left"]);
   expect(plan.found[0]?.finding.figure).toBe("Fill 7: Dockaway is a pesticide that is not planned there.");
   expect(plan.mixes[0]?.begin).toMatchObject({ cleaning: "clean-out", rinse: { times: 3, waterEach: of("gal", 10n), water: of("gal", 30n) }, leftOfLast: of("gal", 10n) });
-  const cleaned = planOf(stops, { ...holding(weedkiller), cleanOuts: [{ equipmentId: SPRAYER.equipmentId, beforeVisitId: "a" }] });
+  const cleaned = planOf(stops, { ...holding(weedkiller), cleanOuts: new Map([[SPRAYER.equipmentId, new Set(["a"])]]) });
   expect(rules(cleaned)).toEqual([]);
   expect(cleaned.mixes[0]?.begin).toMatchObject({ rinse: null, line: "water" });
 });
