@@ -1,6 +1,6 @@
+import { areaUnderLastMix } from "#domain/equipment/tank-hold-up";
 import { settle } from "#domain/quantities/exact-quantity";
 import { fromAmount } from "#domain/quantities/quantity";
-import { coverage } from "#domain/quantities/rate";
 import { type MixInTank } from "#domain/mixing/mix-change";
 import { type SizedRun } from "#domain/mixing/sized-run";
 import { amountIn } from "#domain/mixing/tank-fill";
@@ -92,7 +92,7 @@ function carryOverOf({ run }: SizedRun, last: MixInTank): CarryOver | null {
   return {
     visitId: run.draws[0]?.visitId ?? "",
     mix: holdUp,
-    ground: settle(coverage(carrier.rate, holdUp), "nearest"),
+    ground: settle(areaUnderLastMix(holdUp, carrier.rate), "nearest"),
     products: last.products.map(({ productId, productName, concentration }) => ({
       productId,
       productName,
