@@ -45,6 +45,8 @@ export interface TruckShown {
   readonly name: string;
   readonly operatorId: string;
   readonly operatorName: string;
+  /** The most that may be loaded, less what stays on the truck; null: not on file. */
+  readonly payload: Quantity<"mass"> | null;
   readonly startsAtMinute: number;
   readonly endsAtMinute: number;
   readonly stops: readonly StopShown[];
