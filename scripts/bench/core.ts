@@ -1,16 +1,20 @@
 // The computing core without anything around it: the mix ticket and the aftercare of visits with three lawns and three
-// treatments, worked out anew for each visit. Prints rows as JSON. Part of npm run bench.
+// treatments, worked out anew for each visit, and the tank plan of routes on which every second stop has another mix.
+// Prints rows as JSON. Part of npm run bench.
 import { aftercareTimeline } from "#domain/mixing/aftercare";
 import { makeMixTicket } from "#domain/mixing/mix-ticket";
+import { planTanks } from "#domain/mixing/tank-plan";
 import { type TicketQuestion } from "#domain/mixing/ticket-question";
 import { of } from "#domain/quantities/quantity";
 import { aftercareQuestion, appliedOf, byHouse, daily, FEED as FEED_CARE, hoursAfterEnd, IRON as IRON_CARE, labelOf, says } from "../../tests/support/aftercare-builders";
 import { BARRIER, FEED, IRON, LAWN, QUESTION } from "../../tests/support/ticket";
+import { tankQuestion, truckStop } from "../../tests/support/truck-stops";
 import { rowsOfRounds } from "./report.mjs";
 
 const ROUNDS = 3;
 const COUNTS = [10, 100, 1000] as const;
 const WARM_UP_VISITS = 300;
+const STOP_COUNTS = [100, 1000] as const;
 const zoneIds = ["front", "back", "side"];
 
 const BARRIER_CARE = labelOf("Barrier Nine", {
@@ -52,7 +56,23 @@ function millisecondsAVisit(visits: number): number {
   return spent / visits;
 }
 
+const STRONGER_IRON = { ...IRON, rate: IRON.use.rates.high };
+
+/** Milliseconds for each stop of a route; the tickets of its stops are made before. */
+function millisecondsAStop(stops: number): number {
+  const route = Array.from({ length: stops }, (_, stop) => truckStop(String(stop), [FEED, stop % 2 === 0 ? IRON : STRONGER_IRON], BigInt(1500 + stop)));
+  const question = tankQuestion(route, { truck: { name: "Truck 1", payload: null, staysAboard: "counted-in-payload" } });
+  const begin = performance.now();
+  const plan = planTanks(question);
+  const spent = performance.now() - begin;
+  if (plan.fills.length !== stops) throw new Error(`${String(plan.fills.length)} fills for ${String(stops)} stops with a mix each.`);
+  return spent / stops;
+}
+
 const nameOf = (visits: number) => `mix ticket and aftercare, each of ${visits.toLocaleString("en-US")} visits`;
+const routeNameOf = (stops: number) => `tank plan, each stop of ${stops.toLocaleString("en-US")}`;
 millisecondsAVisit(WARM_UP_VISITS);
+millisecondsAStop(WARM_UP_VISITS);
 const rounds = Array.from({ length: ROUNDS }, () => Object.fromEntries(COUNTS.map((visits) => [nameOf(visits), millisecondsAVisit(visits)])));
-process.stdout.write(JSON.stringify(rowsOfRounds("ms", nameOf(COUNTS[0]), rounds)));
+const routes = Array.from({ length: ROUNDS }, () => Object.fromEntries(STOP_COUNTS.map((stops) => [routeNameOf(stops), millisecondsAStop(stops)])));
+process.stdout.write(JSON.stringify([...rowsOfRounds("ms", nameOf(COUNTS[0]), rounds), ...rowsOfRounds("ms", routeNameOf(STOP_COUNTS[0]), routes)]));

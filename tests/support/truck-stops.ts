@@ -6,7 +6,7 @@ import { type TankPlanQuestion, type TreatedStop } from "#domain/mixing/tank-pla
 import { type TicketTreatment } from "#domain/mixing/ticket-question";
 import { exactly } from "#domain/quantities/exact-quantity";
 import { of } from "#domain/quantities/quantity";
-import { valueOf } from "./crew";
+import { valueOf } from "./domain-answers";
 import { LAWN, QUESTION, SPRAYER } from "./ticket";
 
 /** A stop with one lawn of so many square feet. */

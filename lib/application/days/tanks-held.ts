@@ -1,5 +1,4 @@
 import { groupedBy } from "#domain/foundation/grouping";
-import { type ProductAmount } from "#domain/mixing/spray-mix";
 import { type LastHeld } from "#domain/mixing/tank-plan-question";
 import { fromAmount } from "#domain/quantities/quantity";
 import { labelsOfProducts } from "#application/products/stored-label";
@@ -54,7 +53,7 @@ export async function tanksHeld(work: Work): Promise<ReadonlyMap<string, LastHel
               productId,
               productName: name,
               label: labels.get(productId)?.confirmed?.facts ?? "unknown",
-              amount: fromAmount(countedBy === "mass" ? "mass" : "volume", amountOf(productId)) as ProductAmount,
+              amount: fromAmount(countedBy === "mass" ? "mass" : "volume", amountOf(productId)),
             })),
         },
       ] as const;

@@ -8,7 +8,6 @@ import { type BeginOfMix, type CarryOver, type EndOfMix, type MixOfRoute, type T
 import { checkMix } from "#domain/mixing/tank-plan-checks";
 import { type TankPlanQuestion } from "#domain/mixing/tank-plan-question";
 import { placeRinsate, rinseOf, roomAtStop, type SiteForRinsate } from "#domain/mixing/tank-rinse";
-import { type ProductAmount } from "#domain/mixing/spray-mix";
 
 /** The runs of one sprayer, and what its tank holds of another mix in the morning. */
 export interface RunsOfTank {
@@ -96,7 +95,7 @@ function carryOverOf({ run }: SizedRun, last: MixInTank): CarryOver | null {
     products: last.products.map(({ productId, productName, concentration }) => ({
       productId,
       productName,
-      amount: settle<"mass" | "volume">(amountIn(concentration, holdUp), "nearest") as ProductAmount,
+      amount: settle<"mass" | "volume">(amountIn(concentration, holdUp), "nearest"),
     })),
   };
 }
