@@ -59,7 +59,7 @@ export const readDay = useCase("days/read-day", readDaySchema, async (work, inpu
   const visitIds = [...stopsByDay.values()].flatMap((stops) => stops.map(({ visitId }) => visitId));
   const tickets: TicketsByVisit = new Map((visitIds.length === 0 ? [] : await ticketsOfVisits(work, visitIds)).map((one) => [one.visit.visitId, one]));
   const facts = await readDayFacts(work, visitIds);
-  const load: LoadFacts = { containers: await containersOf(work, tickets), lastHeld: await tanksHeld(work) };
+  const load: LoadFacts = { containers: await containersOf(work, tickets), lastHeld: await tanksHeld(work, visitIds) };
   const shop = await shopPosition(work);
   const trucks = rows.map((row) => truckShown(row, stopsByDay.get(row.routeDayId) ?? [], shop, tickets, facts, load));
   const stops = trucks.flatMap((truck) => truck.stops);

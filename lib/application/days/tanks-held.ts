@@ -11,18 +11,22 @@ interface LastFillRow {
   readonly finished_volume: string;
   readonly stock_posting_id: string;
   readonly drawn: string;
+  /** Visits that it was filled for and that nobody has recorded. */
+  readonly open_visit_ids: readonly string[];
 }
 
 /**
  * What each sprayer's tank held last by the books: the latest fill on record, what went in, and what is left of it. Where
  * the tank's stock has been posted away nothing is left. A sprayer without a fill on record is not among them: nobody knows
- * what it held. Clean-outs are not kept, so no tank is clean here. Six queries, whatever the number of fills.
+ * what it held. While visits that a fill was made for are neither recorded nor among those of the day, what is left of it
+ * is not known. Clean-outs are not kept, so no tank is clean here. The number of queries does not hang on that of fills.
  */
-export async function tanksHeld(work: Work): Promise<ReadonlyMap<string, LastHeld>> {
+export async function tanksHeld(work: Work, visitIdsOfDay: readonly string[]): Promise<ReadonlyMap<string, LastHeld>> {
   const { companyId } = work.company;
   const fills = await work.tx.$queryRaw<LastFillRow[]>`
     SELECT f.fill_id, f.equipment_id, f.number, f.finished_volume::text, f.stock_posting_id,
-      (SELECT COALESCE(sum(d.volume), 0)::text FROM fill_draw d WHERE d.company_id = f.company_id AND d.fill_id = f.fill_id) AS drawn
+      (SELECT COALESCE(sum(d.volume), 0)::text FROM fill_draw d WHERE d.company_id = f.company_id AND d.fill_id = f.fill_id) AS drawn,
+      ARRAY(SELECT v.visit_id FROM visit v WHERE v.company_id = f.company_id AND v.visit_id = ANY(f.planned_visit_ids) AND v.state = 'planned') AS open_visit_ids
     FROM (SELECT DISTINCT ON (equipment_id) * FROM fill WHERE company_id = ${companyId}::uuid ORDER BY equipment_id, filled_at DESC, number DESC) f`;
   const tanks = await work.tx.stockLocation.findMany({ where: { companyId, kind: "tank" } });
   const tankIds = tanks.map(({ stockLocationId }) => stockLocationId);
@@ -33,6 +37,7 @@ export async function tanksHeld(work: Work): Promise<ReadonlyMap<string, LastHel
   const products = await work.tx.product.findMany({ where: { companyId, productId: { in: lots.map(({ productId }) => productId) } } });
   const balances = await work.tx.stockBalance.findMany({ where: { companyId, stockLocationId: { in: tankIds }, lotId: { in: lots.map(({ lotId }) => lotId) } } });
   const labels = await labelsOfProducts(work.tx, companyId, products.map(({ productId }) => productId));
+  const ofDay = new Set(visitIdsOfDay);
   const productOf = new Map(lots.map(({ lotId, productId }) => [lotId, productId]));
   const entriesOf = groupedBy(entries, ({ stockPostingId }) => stockPostingId);
   return new Map(
@@ -46,7 +51,7 @@ export async function tanksHeld(work: Work): Promise<ReadonlyMap<string, LastHel
         {
           name: `fill ${String(fill.number)}`,
           finished: fromAmount("volume", BigInt(fill.finished_volume)),
-          left: fromAmount("volume", isStillThere && left > 0n ? left : 0n),
+          left: fill.open_visit_ids.some((visitId) => !ofDay.has(visitId)) ? "unknown" : fromAmount("volume", isStillThere && left > 0n ? left : 0n),
           products: products
             .filter(({ productId }) => amountOf(productId) > 0n)
             .map(({ productId, name, countedBy }) => ({

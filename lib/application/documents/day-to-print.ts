@@ -65,7 +65,7 @@ export async function dayOnFile(work: Work, routeDayId: string): Promise<DayOnFi
   const frame = (title: string) => frameOfPaper(work, business, { title, on: date, createdAt: work.now, rulesVersion: RULES_VERSION, source: fromPlan(work) });
   const business = await businessOnFile(work);
   const payload = vehicle.payload === null ? null : fromAmount("mass", vehicle.payload);
-  const { plan, loading } = tankPlanOfDay(loaded, { name, payload }, { containers: await containersOf(work, loaded), lastHeld: await tanksHeld(work) });
+  const { plan, loading } = tankPlanOfDay(loaded, { name, payload }, { containers: await containersOf(work, loaded), lastHeld: await tanksHeld(work, planned.map(({ visitId }) => visitId)) });
   const day: DayToPrint = {
     frame: frame("Route sheet"),
     truck: `${name}, ${vehicle.name}`,

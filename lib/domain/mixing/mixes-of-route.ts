@@ -12,7 +12,7 @@ import { placeRinsate, rinseOf, roomAtStop, type SiteForRinsate } from "#domain/
 /** The runs of one sprayer, and what its tank holds of another mix in the morning. */
 export interface RunsOfTank {
   readonly runs: readonly SizedRun[];
-  readonly leftOfLast: bigint;
+  readonly leftOfLast: bigint | "unknown";
 }
 
 interface MixWithFindings {
@@ -68,7 +68,7 @@ function nameOf({ noRoomAt }: SizedRun, letters: readonly string[]): string {
   return letters.length === 1 ? `fill ${letters.join("")}` : `fills ${letters.slice(0, -1).join(", ")} and ${letters.at(-1) ?? ""}`;
 }
 
-function beginOf({ settings }: TankPlanQuestion, sized: SizedRun, last: MixInTank | null, leftOfLast: bigint): BeginOfMix {
+function beginOf({ settings }: TankPlanQuestion, sized: SizedRun, last: MixInTank | null, leftOfLast: bigint | "unknown"): BeginOfMix {
   const { run, change, line, isCleanOutOnFile } = sized;
   const cleaning = sized.last === "unknown" ? "clean-out" : (change?.cleaning ?? "none");
   const { holdUp } = run.gear;
@@ -81,7 +81,7 @@ function beginOf({ settings }: TankPlanQuestion, sized: SizedRun, last: MixInTan
     rinse: cleaning === "none" || isCleanOutOnFile ? null : rinseOf(run.gear, cleaning, settings.tankMark),
     lineVolume: holdUp,
     carryOver: line === "runs-on" && last !== null ? carryOverOf(sized, last) : null,
-    leftOfLast: fromAmount("volume", isCleanOutOnFile ? 0n : leftOfLast),
+    leftOfLast: leftOfLast === "unknown" && !isCleanOutOnFile ? "unknown" : fromAmount("volume", leftOfLast === "unknown" || isCleanOutOnFile ? 0n : leftOfLast),
   };
 }
 

@@ -137,7 +137,7 @@ function beginOf({ stops, cleanOuts }: TankPlanQuestion, run: RunOfMix, { last, 
   const isCleanOutOnFile = cleanOuts !== "unknown" && first !== undefined && cleanOuts.get(gear.equipmentId)?.has(first.visitId) === true;
   if (last === "clean" || first === undefined || stop === undefined) return { ...none, last: "clean", line: "water" };
   if (last === "unknown") return { ...none, last, isCleanOutOnFile, line: isCleanOutOnFile ? "water" : "not-known" };
-  if ("left" in last && isSameMix(last, products, toolsOf(run))) return { ...none, last: heldAsMix(last), line: "holds-this-mix", already: last.left.amount };
+  if ("left" in last && isSameMix(last, products, toolsOf(run))) return { ...none, last: heldAsMix(last), line: "holds-this-mix", already: last.left === "unknown" ? 0n : last.left.amount };
   const mix = "left" in last ? heldAsMix(last) : last;
   const change = changeOfMix(mix, { stop, products, gear });
   const line = isCleanOutOnFile || !lineHoldsLast ? "water" : runsOn(change, gear, first) ? "runs-on" : "flushed";

@@ -48,8 +48,8 @@ export interface BeginOfMix {
   /** What is run out of pump and hose, or goes on the lawn first. */
   readonly lineVolume: Quantity<"volume"> | "unknown";
   readonly carryOver: CarryOver | null;
-  /** Of another mix that is in the tank in the morning: it has to go before the tank is filled. */
-  readonly leftOfLast: Quantity<"volume">;
+  /** Of another mix that is in the tank in the morning: it has to go before the tank is filled. Unknown of any mix that is not recorded to its end. */
+  readonly leftOfLast: Quantity<"volume"> | "unknown";
 }
 
 /** What is done and what is left when a mix ends. */

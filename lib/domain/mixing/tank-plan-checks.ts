@@ -92,6 +92,18 @@ function otherRates({ run }: SizedRun, before: SizedRun | undefined, mix: MixOfR
 }
 
 function leftOfLast({ begin: { leftOfLast: left, lastName }, gear }: MixOfRoute): readonly Finding[] {
+  if (left === "unknown") {
+    return [
+      takeCare({
+        rule: "last-mix-left",
+        source: "stock",
+        what: `What the tank of ${gear.name} still holds is not known.`,
+        figure: `Visits that ${lastName ?? "the last mix"} was filled for are not recorded; the fills are planned for an empty tank.`,
+        toDo: "Record those visits, or dip the tank before it is filled.",
+        about: [gear.name],
+      }),
+    ];
+  }
   if (left.amount === 0n) return [];
   return [
     takeCare({

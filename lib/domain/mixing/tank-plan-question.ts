@@ -23,8 +23,8 @@ export interface HeldMix {
   /** "fill 7" */
   readonly name: string;
   readonly finished: Quantity<"volume">;
-  /** What is still in the tank by the books. */
-  readonly left: Quantity<"volume">;
+  /** What is still in the tank by the books; unknown while visits that it was filled for are not recorded. */
+  readonly left: Quantity<"volume"> | "unknown";
   readonly products: readonly {
     readonly productId: string;
     readonly productName: string;

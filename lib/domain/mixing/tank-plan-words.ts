@@ -28,7 +28,8 @@ function beforeSentences({ already, begin }: MixOfRoute, nameOf: StopName): read
   const last = lastName ?? "the last mix";
   const sentences: string[] = [];
   if (already.amount > 0n) sentences.push(`${gallons(already)} of ${last} are in the tank by the books and are used first.`);
-  if (leftOfLast.amount > 0n) sentences.push(`Empty the tank first: ${gallons(leftOfLast)} of ${last} are in it by the books.`);
+  if (leftOfLast === "unknown") sentences.push(`What is left of ${last} is not known; the fills are planned for an empty tank.`);
+  else if (leftOfLast.amount > 0n) sentences.push(`Empty the tank first: ${gallons(leftOfLast)} of ${last} are in it by the books.`);
   if (isCleanOutOnFile && cleaning !== "none") sentences.push("The clean-out before it is on file.");
   if (line === "flushed" && lineVolume !== "unknown" && lineVolume.amount > 0n) {
     sentences.push(`Run ${gallons(lineVolume)} of ${last} out of pump and hose into a container for the shop's rinsate tank.`);

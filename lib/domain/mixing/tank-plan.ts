@@ -7,7 +7,7 @@ import { type BeforeRun, mixOf, type SizedFill, type SizedRun, type SizingFrame,
 import { productsIn } from "#domain/mixing/tank-fill";
 import { levelsAlong, type TankAction, type TankLevel } from "#domain/mixing/tank-levels";
 import { type AboardAtStop, type FillOfRoute, type FillPlace, type TankPlan } from "#domain/mixing/tank-plan-answer";
-import { type TankPlanQuestion, type TreatedStop } from "#domain/mixing/tank-plan-question";
+import { type LastHeld, type TankPlanQuestion, type TreatedStop } from "#domain/mixing/tank-plan-question";
 import { type RunOfMix, runsOfTanks } from "#domain/mixing/tank-runs";
 import { checkPayload, type HeaviestLoad, waterShareOf, waterWeight } from "#domain/mixing/truck-weight";
 import { type TicketSprayer } from "#domain/mixing/ticket-question";
@@ -17,7 +17,7 @@ export interface PlannedTank {
   readonly gear: TicketSprayer;
   readonly runs: readonly SizedRun[];
   readonly levels: readonly TankLevel[];
-  readonly leftOfLast: bigint;
+  readonly leftOfLast: bigint | "unknown";
 }
 
 /**
@@ -61,7 +61,14 @@ function planTank(frame: SizingFrame, runs: readonly RunOfMix[]): PlannedTank {
   const isSame = first?.line === "holds-this-mix";
   const levels = levelsAlong(stops.length, first?.already ?? 0n, sized.flatMap((run, index) => actionsOf(stops, run, sized[index - 1])));
   addSpray(frame.weights, sized, levels);
-  return { gear, runs: sized, levels, leftOfLast: typeof inMorning === "string" || isSame ? 0n : inMorning.left.amount };
+  return { gear, runs: sized, levels, leftOfLast: leftOf(inMorning, isSame) };
+}
+
+/** What has to go before the first fill: the rest of another mix, as far as the books know it. */
+function leftOf(held: LastHeld, isSame: boolean): bigint | "unknown" {
+  if (typeof held === "string") return 0n;
+  if (held.left === "unknown") return "unknown";
+  return isSame ? 0n : held.left.amount;
 }
 
 function gearOf([first]: readonly RunOfMix[]): TicketSprayer {

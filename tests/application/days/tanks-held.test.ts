@@ -17,7 +17,7 @@ beforeAll(async () => {
 });
 afterAll(() => house.close());
 
-const heldNow = () => inWorkOf(house, company, tanksHeld);
+const heldNow = (visitIds: readonly string[] = []) => inWorkOf(house, company, (work) => tanksHeld(work, visitIds));
 const planNow = async () => valueOf(await readDay(house, company.owner.key, { date: CREW_DAY })).trucks[0]?.tankPlan;
 
 test("a tank that was never filled is not among them", async () => {
@@ -28,12 +28,14 @@ test("the latest fill is what the tank held, less what was drawn; the day's plan
   const { visits, number } = await aSharedFill(house, company, day);
   const [first] = visits;
   if (first === undefined) throw new Error("the fill serves three visits");
-  expect((await heldNow()).get(day.sprayerId)).toMatchObject({
+  const visitIds = visits.map(({ visitId }) => visitId);
+  expect((await heldNow(visitIds)).get(day.sprayerId)).toMatchObject({
     name: `fill ${String(number)}`, finished: of("gal", 40n), left: of("gal", 40n), products: [{ productId: day.ironId, amount: of("fl oz", 30n), label: { form: "liquid" } }],
   });
   await aRecord(house, company.owner, first, { mixes: { "1": { measuredBy: "as-planned-not-measured" }, "2": { measuredBy: "meter", amount: "9.5", fillId: await lastFillId() } } });
-  const held = (await heldNow()).get(day.sprayerId);
-  expect(held).toMatchObject({ left: of("gal", "30.5") });
+  expect((await heldNow(visitIds)).get(day.sprayerId)).toMatchObject({ left: of("gal", "30.5") });
+  // For another day: two of the fill's visits are not recorded yet.
+  expect((await heldNow()).get(day.sprayerId)).toMatchObject({ left: "unknown" });
   // 30 fl oz in 40 gal is the mix of the plan, and two stops of 12.8 gal are still to come.
   const plan = await planNow();
   expect(plan?.fills).toEqual([]);

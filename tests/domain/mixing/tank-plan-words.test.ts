@@ -58,6 +58,11 @@ test("the same mix is used first; other rates of it may come out of the hose fir
   expect(said([truckStop("a", [IRON]), truckStop("b", [weaker])], asItIs)[1]?.[0]).toBe("3 gal of fill A come out of the hose first, at stop b.");
 });
 
+test("a rest that nobody knows is said to be unknown", () => {
+  const last = held("iron", IRON_LABEL);
+  expect(after(typeof last === "string" ? last : { ...last, left: "unknown" })?.[0]).toBe("What is left of fill 7 is not known; the fills are planned for an empty tank.");
+});
+
 test("a rinse between feeds is one, and a line that nobody measured is said to be unknown", () => {
   const gear = { ...SPRAYER, holdUp: "unknown" as const };
   const kelp = { ...IRON, gear, productId: "kelp", label: { ...IRON_LABEL, productName: "Kelp Tonic" } };

@@ -93,6 +93,12 @@ test("what the tank holds of this very mix is used first", () => {
   expect(planOf([truckStop("a", [IRON])], holding(held()))).toMatchObject({ fills: [], mixes: [{ name: "fill 7", end: { left: of("gal", 7n) } }], aboard: [{ share: 0.1 }] });
 });
 
+test("while visits of the last fill are not recorded the plan takes the tank for empty, and says so", () => {
+  const plan = planOf([truckStop("a", [IRON], 20_000n)], holding(held({ left: "unknown" })));
+  expect(briefly(plan)).toEqual([["A", "a", of("gal", 30n)]]);
+  expect(plan.found.map(({ finding }) => finding.what)).toEqual(["What the tank of Sprayer still holds is not known."]);
+});
+
 test("a tank that held nobody knows what is a hold", () => {
   expect(rules(planOf([truckStop("a", [IRON])], { lastHeld: new Map() }))).toEqual(["a hold clean-out"]);
 });
