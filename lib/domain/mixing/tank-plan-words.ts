@@ -41,7 +41,8 @@ function beforeSentences({ already, begin }: MixOfRoute, nameOf: StopName): read
         : `Clean out tank, pump and hose: ${String(rinse.times)} times with ${gallons(rinse.waterEach)} of water, or as the label says.`,
     );
   }
-  if (line === "water" && lineVolume !== "unknown" && lineVolume.amount > 0n) sentences.push(`Run out ${gallons(lineVolume)} of water until the mix comes.`);
+  // After a rinse the line holds its water.
+  if ((line === "water" || rinse !== null) && line !== "runs-on" && lineVolume !== "unknown" && lineVolume.amount > 0n) sentences.push(`Run out ${gallons(lineVolume)} of water until the mix comes.`);
   if (carryOver !== null) sentences.push(`${gallons(carryOver.mix)} of ${last} come out of the hose first, at ${nameOf(carryOver.visitId)}.`);
   return sentences;
 }

@@ -44,10 +44,11 @@ test("what stays in the line is said, with where it may go", () => {
 });
 
 test("another mix in the tank is emptied, run out and cleaned out before", () => {
-  expect(after(held("dock", DOCK))?.slice(0, 3)).toEqual([
+  expect(after(held("dock", DOCK))?.slice(0, 4)).toEqual([
     "Empty the tank first: 2 gal of fill 7 are in it by the books.",
     "Run 3 gal of fill 7 out of pump and hose into a container for the shop's rinsate tank.",
     "Clean out tank, pump and hose: 3 times with 10 gal of water, or as the label says.",
+    "Run out 3 gal of water until the mix comes.",
   ]);
   expect(after(held("dock", DOCK), { cleanOuts: new Map([[SPRAYER.equipmentId, new Set(["a"])]]) })?.[0]).toBe("The clean-out before it is on file.");
 });
