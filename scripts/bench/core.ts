@@ -1,20 +1,24 @@
 // The computing core without anything around it: the mix ticket and the aftercare of visits with three lawns and three
-// treatments, worked out anew for each visit, and whole days of such stops with the fills of their route. Prints rows
-// as JSON. Part of npm run bench.
+// treatments, worked out anew for each visit; whole days of such stops with their tank plan; and the tank plan of routes
+// on which every second stop has another mix. Prints rows as JSON. Part of npm run bench.
 import { aftercareTimeline } from "#domain/mixing/aftercare";
 import { type AftercareQuestion } from "#domain/mixing/aftercare-question";
-import { fillsOfRoute, type TreatedStop } from "#domain/mixing/fills-of-route";
 import { makeMixTicket } from "#domain/mixing/mix-ticket";
+import { planTanks } from "#domain/mixing/tank-plan";
+import { type LoadedTruck, type TreatedStop } from "#domain/mixing/tank-plan-question";
 import { type TicketQuestion } from "#domain/mixing/ticket-question";
 import { of } from "#domain/quantities/quantity";
 import { aftercareQuestion, appliedOf, byHouse, daily, FEED as FEED_CARE, hoursAfterEnd, IRON as IRON_CARE, labelOf, says } from "../../tests/support/aftercare-builders";
 import { BARRIER, FEED, IRON, LAWN, QUESTION } from "../../tests/support/ticket";
+import { tankQuestion, truckStop } from "../../tests/support/truck-stops";
 import { rowsOfRounds } from "./report.mjs";
 
 const ROUNDS = 5;
-const COUNTS = [10, 100, 1000] as const;
-const STOPS = [10, 100, 120, 1000] as const;
+const VISITS = [10, 100, 1000] as const;
+const DAYS = [10, 100, 120, 1000] as const;
+const ROUTES = [10, 100, 1000] as const;
 const WARM_UP_VISITS = 300;
+const WITHOUT_PAYLOAD: LoadedTruck = { name: "Truck 1", payload: null, staysAboard: "counted-in-payload" };
 const zoneIds = ["front", "back", "side"];
 
 const BARRIER_CARE = labelOf("Barrier Nine", {
@@ -73,7 +77,7 @@ function careOf(stop: number): AftercareQuestion {
   };
 }
 
-/** Milliseconds for each stop of a day: its mix ticket with all findings, its aftercare, and its part of the route's fills. */
+/** Milliseconds for each stop of a day: its mix ticket with all findings, its aftercare, and its part of the truck's tank plan. */
 function millisecondsAStop(stopCount: number): number {
   const stops = Array.from({ length: stopCount }, (_, stop) => ({ ticket: questionOf(stop), care: careOf(stop) }));
   const loaded: TreatedStop[] = [];
@@ -84,18 +88,39 @@ function millisecondsAStop(stopCount: number): number {
     const care = aftercareTimeline(stop.care);
     if (!ticket.ok || !care.ok) throw new Error("The stop of the measurement can't be worked out.");
     findings += ticket.value.findings.length + care.value.findings.length;
-    loaded.push({ visitId: String(index), mixes: ticket.value.mixes, treatments: stop.ticket.treatments });
+    const { lawns, treatments } = stop.ticket;
+    loaded.push({ visitId: String(index), name: `stop ${String(index)}`, water: "no", mixes: ticket.value.mixes, lawns, treatments });
   }
-  const fills = fillsOfRoute(loaded);
+  const { fills, found } = planTanks(tankQuestion(loaded, { truck: WITHOUT_PAYLOAD }));
   const spent = performance.now() - begin;
+  findings += found.length;
   if (findings === 0 || fills.length === 0) throw new Error(`${String(findings)} findings and ${String(fills.length)} fills of ${String(stopCount)} stops.`);
   return spent / stopCount;
 }
 
+const STRONGER_IRON = { ...IRON, rate: IRON.use.rates.high };
+
+/** Milliseconds for each stop of a route; the tickets of its stops are made before. */
+function millisecondsOfPlan(stops: number): number {
+  const route = Array.from({ length: stops }, (_, stop) => truckStop(String(stop), [FEED, stop % 2 === 0 ? IRON : STRONGER_IRON], BigInt(1500 + stop)));
+  const question = tankQuestion(route, { truck: WITHOUT_PAYLOAD });
+  const begin = performance.now();
+  const plan = planTanks(question);
+  const spent = performance.now() - begin;
+  if (plan.fills.length !== stops) throw new Error(`${String(plan.fills.length)} fills for ${String(stops)} stops with a mix each.`);
+  return spent / stops;
+}
+
 const nameOf = (visits: number) => `mix ticket and aftercare, each of ${visits.toLocaleString("en-US")} visits`;
-const nameOfDay = (stops: number) => `a day of ${stops.toLocaleString("en-US")} stops with fills and findings, each stop`;
-millisecondsAVisit(WARM_UP_VISITS);
-millisecondsAStop(WARM_UP_VISITS);
-const rounds = Array.from({ length: ROUNDS }, () => Object.fromEntries(COUNTS.map((visits) => [nameOf(visits), millisecondsAVisit(visits)])));
-const days = Array.from({ length: ROUNDS }, () => Object.fromEntries(STOPS.map((stops) => [nameOfDay(stops), millisecondsAStop(stops)])));
-process.stdout.write(JSON.stringify([...rowsOfRounds("ms", nameOf(COUNTS[0]), rounds), ...rowsOfRounds("ms", nameOfDay(STOPS[0]), days)]));
+const nameOfDay = (stops: number) => `a day of ${stops.toLocaleString("en-US")} stops with tank plan and findings, each stop`;
+const nameOfPlan = (stops: number) => `tank plan, each stop of ${stops.toLocaleString("en-US")}`;
+
+/** Rows of one measurement at growing counts, each against the first. */
+function rowsOf(counts: readonly number[], nameOfRow: (count: number) => string, measure: (count: number) => number): readonly unknown[] {
+  measure(WARM_UP_VISITS);
+  const rounds = Array.from({ length: ROUNDS }, () => Object.fromEntries(counts.map((count) => [nameOfRow(count), measure(count)])));
+  return rowsOfRounds("ms", nameOfRow(counts[0] ?? 0), rounds);
+}
+
+const rows = [...rowsOf(VISITS, nameOf, millisecondsAVisit), ...rowsOf(DAYS, nameOfDay, millisecondsAStop), ...rowsOf(ROUTES, nameOfPlan, millisecondsOfPlan)];
+process.stdout.write(JSON.stringify(rows));

@@ -1,13 +1,29 @@
 // Stops of a truck as loading and fills see them, from tickets of invented products: tests say only what differs.
 import { type LoadedStop } from "#domain/mixing/loading-list";
 import { makeMixTicket } from "#domain/mixing/mix-ticket";
+import { type ContainerOnHand, productsToLoad, weightsAlongRoute } from "#domain/mixing/products-to-load";
+import { type TankPlanQuestion, type TreatedStop } from "#domain/mixing/tank-plan-question";
 import { type TicketTreatment } from "#domain/mixing/ticket-question";
+import { exactly } from "#domain/quantities/exact-quantity";
 import { of } from "#domain/quantities/quantity";
-import { valueOf } from "./crew";
-import { LAWN, QUESTION } from "./ticket";
+import { valueOf } from "./domain-answers";
+import { LAWN, QUESTION, SPRAYER } from "./ticket";
 
 /** A stop with one lawn of so many square feet. */
-export function truckStop(visitId: string, treatments: readonly TicketTreatment[], areaSquareFeet = 2000n): LoadedStop {
+export function truckStop(visitId: string, treatments: readonly TicketTreatment[], areaSquareFeet = 2000n, more: Partial<TreatedStop> = {}): LoadedStop {
   const lawns = [{ ...LAWN, area: of("sq ft", areaSquareFeet) }];
-  return { visitId, treatments, wantsSign: false, mixes: valueOf(makeMixTicket({ ...QUESTION, lawns, treatments })).mixes };
+  return { visitId, name: visitId, water: "no", lawns, treatments, wantsSign: false, mixes: valueOf(makeMixTicket({ ...QUESTION, lawns, treatments })).mixes, ...more };
+}
+
+/** A truck's route with a clean tank, whose last mix is pushed out with water. */
+export function tankQuestion(stops: readonly TreatedStop[], more: Partial<TankPlanQuestion> = {}, containers: readonly ContainerOnHand[] = []): TankPlanQuestion {
+  return {
+    stops,
+    truck: { name: "Truck 1", payload: of("lb", 5000n), staysAboard: "counted-in-payload" },
+    lastHeld: new Map([[SPRAYER.equipmentId, "clean"]]),
+    cleanOuts: "unknown",
+    dryWeights: weightsAlongRoute(stops, productsToLoad(stops, containers)),
+    settings: { tankLoads: "full-tanks-then-a-short-one", tankMark: exactly("gal", "0.1"), lineAtTheEnd: "pushed-out-with-water" },
+    ...more,
+  };
 }

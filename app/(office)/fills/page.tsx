@@ -93,7 +93,7 @@ interface FillBlockProps {
 }
 
 function FillBlock({ fill, timeZone, seesRecords }: FillBlockProps) {
-  const { number, filledOn, filledAt, filledBy, mixingPlace, finished, products, draws, left, excess } = fill;
+  const { number, filledOn, filledAt, filledBy, mixingPlace, finished, products, draws, left, findings } = fill;
   return (
     <Stack gap={3}>
       <h3 id={`fill-${String(number)}`}>Fill {number}</h3>
@@ -109,25 +109,27 @@ function FillBlock({ fill, timeZone, seesRecords }: FillBlockProps) {
           { id: "visit", head: "Visit" },
           { id: "record", head: "Record" },
           { id: "volume", head: "Drawn", align: "figure" },
+          { id: "product", head: "Product in it" },
           { id: "how", head: "How" },
         ]}
         rows={draws.map((draw) => ({ id: draw.visitId, href: `/visits/${draw.visitId}`, cells: drawCells(draw, seesRecords) }))}
         empty={<p>Nothing was drawn from it yet.</p>}
       />
-      {excess.amount > 0n ? (
-        <p>
-          <MarkedWords level="take-care">{us(excess)} more was drawn than went in. Check the meter and the fill.</MarkedWords>
+      <p>
+        Drawn {us(sum("volume", draws.map(({ volume }) => volume)))} of {us(finished)}: <strong>{left.amount === 0n ? "nothing left" : `${us(left)} left`}</strong>.
+      </p>
+      {findings.map(({ rule, what, figure, toDo }) => (
+        <p key={rule}>
+          <MarkedWords level="take-care">
+            {what} {figure} {toDo}
+          </MarkedWords>
         </p>
-      ) : (
-        <p>
-          Drawn {us(sum("volume", draws.map(({ volume }) => volume)))} of {us(finished)}: <strong>{left.amount === 0n ? "nothing left" : `${us(left)} left`}</strong>.
-        </p>
-      )}
+      ))}
     </Stack>
   );
 }
 
-function drawCells({ street, visitName, recordNumber, registerEntryId, volume, isMeasured }: DrawOfFill, seesRecords: boolean) {
+function drawCells({ street, visitName, recordNumber, registerEntryId, volume, isMeasured, products }: DrawOfFill, seesRecords: boolean) {
   return {
     where: street,
     visit: visitName,
@@ -139,6 +141,7 @@ function drawCells({ street, visitName, recordNumber, registerEntryId, volume, i
       String(recordNumber)
     ),
     volume: us(volume),
+    product: products.map(({ name, amount }) => `${us(amount)} ${name}`).join(" and "),
     how: isMeasured ? "measured" : "as planned, not measured",
   };
 }

@@ -1,6 +1,8 @@
 import { type FindingShown, type StopShown } from "#application/days/truck-shown";
 import { FINDING_SOURCE_WORDS } from "#domain/foundation/finding";
 import { FINDING_LEVELS } from "#domain/foundation/finding";
+import { formatQuantity } from "#domain/quantities/format-quantity";
+import { isZero } from "#domain/quantities/quantity";
 import { LinkButton } from "#ui/button";
 import { Disclosure } from "#ui/disclosure";
 import { Finding } from "#ui/finding";
@@ -105,7 +107,8 @@ function AtTheGate({ stop: { visit, driveMinutes, record } }: { readonly stop: S
   );
 }
 
-function WhatGoesDown({ stop: { puts, visit } }: { readonly stop: StopShown }) {
+function WhatGoesDown({ stop: { puts, visit, aboard } }: { readonly stop: StopShown }) {
+  const tanks = aboard?.tanks.filter(({ arrives, leaves }) => !isZero(arrives) || !isZero(leaves)) ?? [];
   return (
     <div>
       {puts.map((put) => (
@@ -124,6 +127,11 @@ function WhatGoesDown({ stop: { puts, visit } }: { readonly stop: StopShown }) {
             {put.gearName}: {put.how}
           </p>
         </div>
+      ))}
+      {tanks.map(({ gearName, arrives, leaves }) => (
+        <p key={gearName} className={styles.small}>
+          In {gearName}: {formatQuantity(arrives, "us")} when the truck comes, {formatQuantity(leaves, "us")} when it leaves.
+        </p>
       ))}
       {visit.looks.map(({ line, reason }) => (
         <p key={line}>Look: {reason}</p>

@@ -70,7 +70,7 @@ export function TruckColumn({ truck, date, trucks, mayPlan }: TruckColumnProps) 
   );
 }
 
-function footWords({ stops, returnsAtMinute, driveMeters, missing, fills }: TruckShown): string {
+function footWords({ stops, returnsAtMinute, driveMeters, missing, tankPlan: { fills } }: TruckShown): string {
   if (stops.length === 0) return "";
   if (returnsAtMinute === null || driveMeters === null) return missing.join(" ");
   const filled = fills.length === 0 ? [] : [`${fills.length === 1 ? "fill" : "fills"} ${fills.map(({ letter }) => letter).join(", ")}`];

@@ -1,6 +1,6 @@
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { groupedBy } from "#domain/foundation/grouping";
-import { type ContainerOnHand } from "#domain/mixing/loading-list";
+import { type ContainerOnHand } from "#domain/mixing/products-to-load";
 import { fromAmount } from "#domain/quantities/quantity";
 import { type Container } from "#domain/stock/container-words";
 import { inTakingOrder } from "#domain/stock/first-expired";

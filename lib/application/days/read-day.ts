@@ -6,6 +6,8 @@ import { localTimeAt } from "#domain/weather/local-hours";
 import { containersOnHand, readDayFacts } from "#application/days/day-facts";
 import { type OpenVisits, openVisitsOn } from "#application/days/open-visits";
 import { readDaySchema } from "#application/days/read-day.schema";
+import { type LoadFacts } from "#application/days/tank-plan-of-day";
+import { tanksHeld } from "#application/days/tanks-held";
 import { shopPosition, stopsOfDays } from "#application/days/travel-of-day";
 import { type TicketsByVisit, type TruckRow, truckShown, type TruckShown } from "#application/days/truck-shown";
 import { dayOf } from "#application/stored-day";
@@ -57,9 +59,9 @@ export const readDay = useCase("days/read-day", readDaySchema, async (work, inpu
   const visitIds = [...stopsByDay.values()].flatMap((stops) => stops.map(({ visitId }) => visitId));
   const tickets: TicketsByVisit = new Map((visitIds.length === 0 ? [] : await ticketsOfVisits(work, visitIds)).map((one) => [one.visit.visitId, one]));
   const facts = await readDayFacts(work, visitIds);
-  const containers = await containersOf(work, tickets);
+  const load: LoadFacts = { containers: await containersOf(work, tickets), lastHeld: await tanksHeld(work, visitIds) };
   const shop = await shopPosition(work);
-  const trucks = rows.map((row) => truckShown(row, stopsByDay.get(row.routeDayId) ?? [], shop, tickets, facts, containers));
+  const trucks = rows.map((row) => truckShown(row, stopsByDay.get(row.routeDayId) ?? [], shop, tickets, facts, load));
   const stops = trucks.flatMap((truck) => truck.stops);
   const toDo = stops.filter(({ visit }) => visit.state === "planned");
   return accept({

@@ -1,13 +1,14 @@
 import { type Finding, hold } from "#domain/foundation/finding";
 import { type FindingAt } from "#domain/foundation/finding-causes";
-import { aboardAtStops, type AboardAtStop, type FillOfRoute, fillsOfRoute } from "#domain/mixing/fills-of-route";
-import { type ContainerOnHand, type LoadedStop, type LoadingList, loadingList } from "#domain/mixing/loading-list";
+import { type LoadedStop, type LoadingList } from "#domain/mixing/loading-list";
 import { type PutDown, putDownOf } from "#domain/mixing/put-down";
+import { type AboardAtStop, type TankPlan } from "#domain/mixing/tank-plan-answer";
 import { type Quantity } from "#domain/quantities/quantity";
 import { findingsOfRun, findingsOfStop } from "#domain/routing/route-findings";
 import { type Position } from "#domain/routing/travel-time";
 import { type TimedStop, timeInOrder } from "#domain/routing/time-in-order";
 import { type AnswerToHold, type DayFacts } from "#application/days/day-facts";
+import { type LoadFacts, tankPlanOfDay, WATER_AT_STOPS } from "#application/days/tank-plan-of-day";
 import { type HoursOfDay, questionOfDay, type StopOfDay } from "#application/days/travel-of-day";
 import { isOfPresentPlan } from "#application/visits/issued-ticket";
 import { type TicketOutcome, type VisitTicket } from "#application/visits/visit-ticket";
@@ -44,6 +45,8 @@ export interface TruckShown {
   readonly name: string;
   readonly operatorId: string;
   readonly operatorName: string;
+  /** The most that may be loaded, less what stays on the truck; null: not on file. */
+  readonly payload: Quantity<"mass"> | null;
   readonly startsAtMinute: number;
   readonly endsAtMinute: number;
   readonly stops: readonly StopShown[];
@@ -52,7 +55,7 @@ export interface TruckShown {
   readonly driveMeters: number | null;
   /** Why the day can't be put in order, as sentences; empty where it can. */
   readonly missing: readonly string[];
-  readonly fills: readonly FillOfRoute[];
+  readonly tankPlan: TankPlan;
   readonly loading: LoadingList;
   /** What was found at the stops and of the truck as a whole, each with where: a visit's id or the route day's. */
   readonly found: readonly FindingAt[];
@@ -74,31 +77,32 @@ export interface TruckRow extends HoursOfDay {
 export type TicketsByVisit = ReadonlyMap<string, { readonly visit: VisitRow; readonly outcome: TicketOutcome }>;
 
 /** Puts a truck's day together from what was read; asks the books for nothing. */
-export function truckShown(row: TruckRow, stops: readonly StopOfDay[], shop: Position | null, tickets: TicketsByVisit, facts: DayFacts, containers: readonly ContainerOnHand[]): TruckShown {
+export function truckShown(row: TruckRow, stops: readonly StopOfDay[], shop: Position | null, tickets: TicketsByVisit, facts: DayFacts, load: LoadFacts): TruckShown {
   const asked = questionOfDay(shop, row, stops);
   const outcome = asked.kind === "missing" ? undefined : timeInOrder(asked.question, asked.travel);
   const timed = outcome?.ok === true ? outcome.value : undefined;
   const rows = stops.flatMap((stop) => tickets.get(stop.visitId) ?? []);
   const loaded = rows.flatMap(({ visit, outcome: ticket }) => (ticket.ok ? [loadedStop(visit, ticket.value)] : []));
-  const fills = fillsOfRoute(loaded);
   const truck = `Truck ${String(row.number)}`;
-  const loading = loadingList(loaded, fills, { name: truck, payload: row.payload }, containers);
-  const aboardOf = new Map(aboardAtStops(loaded, fills).map((aboard) => [aboard.visitId, aboard]));
+  const { plan, loading } = tankPlanOfDay(loaded, { name: truck, payload: row.payload }, load);
+  const timesOf = new Map(timed?.stops.map((times) => [times.stopId, times]));
+  const aboardOf = new Map(plan.aboard.map((aboard) => [aboard.visitId, aboard]));
   const shown = rows.map(({ visit, outcome: ticket }): StopShown =>
-    stopShown(visit, ticket, timed?.stops.find(({ stopId }) => stopId === visit.visitId), facts, aboardOf.get(visit.visitId) ?? null),
+    stopShown(visit, ticket, timesOf.get(visit.visitId), facts, aboardOf.get(visit.visitId) ?? null),
   );
   const ofRun = timed === undefined ? [] : findingsOfRun({ truck, returnSeconds: timed.returnSeconds, dayEndSeconds: row.endsAtMinute * 60 });
-  const ofTruck = [...ofRun, ...loading.findings, ...fills.flatMap(({ findings }) => findings)];
+  const ofTruck = [...ofRun, ...loading.findings];
   return {
     ...row,
     stops: shown,
     returnsAtMinute: timed === undefined ? null : Math.ceil(timed.returnSeconds / 60),
     driveMeters: timed?.driveMeters ?? null,
     missing: asked.kind === "missing" ? asked.sentences : [],
-    fills,
+    tankPlan: plan,
     loading,
     found: [
       ...ofTruck.map((finding) => ({ at: row.routeDayId, finding })),
+      ...plan.found.flatMap(({ visitId, finding }) => (visitId === null ? [] : [{ at: visitId, finding }])),
       ...shown
         .filter(({ visit }) => visit.state === "planned")
         .flatMap(({ visit, findings }) => findings.filter(({ answer }) => answer === null).map(({ finding }) => ({ at: visit.visitId, finding }))),
@@ -106,11 +110,13 @@ export function truckShown(row: TruckRow, stops: readonly StopOfDay[], shop: Pos
   };
 }
 
-function loadedStop({ visitId, state }: VisitRow, { ticket, question, aftercare }: VisitTicket): LoadedStop {
+function loadedStop({ visitId, state, property }: VisitRow, { ticket, question, aftercare }: VisitTicket): LoadedStop {
+  const { lawns } = question;
+  const stop = { visitId, name: property.street, water: WATER_AT_STOPS, lawns };
   // What was put down already, or was left, is loaded no more.
-  if (state !== "planned") return { visitId, mixes: [], treatments: [], wantsSign: false };
+  if (state !== "planned") return { ...stop, mixes: [], treatments: [], wantsSign: false };
   const wantsSign = aftercare.some(({ timeline }) => timeline.steps.some(({ row }) => row === "sign"));
-  return { visitId, mixes: ticket.mixes, treatments: question.treatments, wantsSign };
+  return { ...stop, mixes: ticket.mixes, treatments: question.treatments, wantsSign };
 }
 
 function stopShown(visit: VisitRow, outcome: TicketOutcome, times: TimedStop | undefined, facts: DayFacts, aboard: AboardAtStop | null): StopShown {

@@ -1,8 +1,9 @@
 import { formatShortDate } from "#domain/foundation/calendar-date";
 import { type Finding } from "#domain/foundation/finding";
 import { accept, type Outcome } from "#domain/foundation/outcome";
-import { fillsOfRoute } from "#domain/mixing/fills-of-route";
-import { type LoadedStop, loadingList } from "#domain/mixing/loading-list";
+import { type LoadedStop } from "#domain/mixing/loading-list";
+import { type TankPlan } from "#domain/mixing/tank-plan-answer";
+import { fillPlaceWords, mixSentences } from "#domain/mixing/tank-plan-words";
 import { type DayToPrint, loadingListOnPaper, routeSheetOnPaper, type StopToPrint } from "#domain/papers/day-on-paper";
 import { type PaperFinding } from "#domain/papers/paper";
 import { findingsOnPaper } from "#domain/papers/ticket-on-paper";
@@ -10,6 +11,8 @@ import { fromAmount } from "#domain/quantities/quantity";
 import { timeInOrder } from "#domain/routing/time-in-order";
 import { RULES_VERSION } from "#domain/rules/packs-on-file";
 import { containersOnHand } from "#application/days/day-facts";
+import { tankPlanOfDay, WATER_AT_STOPS } from "#application/days/tank-plan-of-day";
+import { tanksHeld } from "#application/days/tanks-held";
 import { questionOfDay, shopPosition, stopsOfDays } from "#application/days/travel-of-day";
 import { answersOnPaper, frameOfPaper, fromPlan } from "#application/documents/frame-of-paper";
 import { businessOnFile, type LeftOut, type PaperToPrint } from "#application/documents/issued-papers";
@@ -61,12 +64,15 @@ export async function dayOnFile(work: Work, routeDayId: string): Promise<DayOnFi
   const license = (await licensesOnFile(work)).find(({ personId }) => personId === row.operatorId);
   const frame = (title: string) => frameOfPaper(work, business, { title, on: date, createdAt: work.now, rulesVersion: RULES_VERSION, source: fromPlan(work) });
   const business = await businessOnFile(work);
+  const payload = vehicle.payload === null ? null : fromAmount("mass", vehicle.payload);
+  const { plan, loading } = tankPlanOfDay(loaded, { name, payload }, { containers: await containersOf(work, loaded), lastHeld: await tanksHeld(work, planned.map(({ visitId }) => visitId)) });
   const day: DayToPrint = {
     frame: frame("Route sheet"),
     truck: `${name}, ${vehicle.name}`,
     people: [license === undefined ? `${operator.name} (no license on file)` : `${operator.name} (license ${license.state} ${license.number})`],
     stops: stops.map(({ toPrint }) => toPrint),
-    loading: loadingList(loaded, fillsOfRoute(loaded), { name, payload: vehicle.payload === null ? null : fromAmount("mass", vehicle.payload) }, await containersOf(work, loaded)),
+    loading: { ...loading, findings: [...loading.findings, ...findingsAtStops(plan)] },
+    tanks: tanksToPrint(plan, loaded),
     returnsAtMinute: timed?.ok === true ? Math.ceil(timed.value.returnSeconds / 60) : null,
     driveMeters: timed?.ok === true ? timed.value.driveMeters : null,
   };
@@ -153,9 +159,25 @@ function stopToPrint({ stop, window, property, client }: VisitRow, position: num
   };
 }
 
-function loadedStop({ visit: { visitId }, ticket, wantsSign }: StopOnFile): LoadedStop {
-  if (ticket === null) return { visitId, mixes: [], treatments: [], wantsSign: false };
-  return { visitId, mixes: ticket.snapshot.ticket.mixes, treatments: ticket.snapshot.question.treatments, wantsSign };
+function loadedStop({ visit: { visitId, property }, ticket, wantsSign }: StopOnFile): LoadedStop {
+  const stop = { visitId, name: property.street, water: WATER_AT_STOPS };
+  if (ticket === null) return { ...stop, lawns: [], mixes: [], treatments: [], wantsSign: false };
+  const { ticket: { mixes }, question: { lawns, treatments } } = ticket.snapshot;
+  return { ...stop, lawns, mixes, treatments, wantsSign };
+}
+
+function findingsAtStops({ found }: TankPlan): readonly Finding[] {
+  return found.flatMap(({ visitId, finding }) => (visitId === null || finding.level === "note" ? [] : [finding]));
+}
+
+/** The fills and what lies between mixes, in the words of the papers. */
+function tanksToPrint({ fills, mixes }: TankPlan, stops: readonly LoadedStop[]): DayToPrint["tanks"] {
+  const names = new Map(stops.map(({ visitId, name }, index) => [visitId, `stop ${String(index + 1)} (${name})`]));
+  const nameOf = (visitId: string) => names.get(visitId) ?? "";
+  return {
+    fills: fills.map((fill) => ({ fill, place: fillPlaceWords(fill, nameOf) })),
+    mixes: mixes.map((mix) => ({ name: `${mix.gear.name}, ${mix.name}`, sentences: mixSentences(mix, nameOf) })),
+  };
 }
 
 function containersOf(work: Work, stops: readonly LoadedStop[]) {

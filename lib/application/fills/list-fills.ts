@@ -1,6 +1,8 @@
 import { type CalendarDate, calendarDateIn } from "#domain/foundation/calendar-date";
 import { groupedBy } from "#domain/foundation/grouping";
+import { type Finding } from "#domain/foundation/finding";
 import { accept } from "#domain/foundation/outcome";
+import { addUpFill } from "#domain/mixing/tank-day";
 import { isSprayer } from "#domain/equipment/equipment-kind";
 import { fromAmount, type Quantity } from "#domain/quantities/quantity";
 import { equipmentOnFile, type EquipmentOnFile } from "#application/equipment/gear-on-file";
@@ -16,6 +18,8 @@ export interface DrawOfFill {
   readonly recordNumber: number;
   readonly volume: Quantity<"volume">;
   readonly isMeasured: boolean;
+  /** What that volume brought of each product: gallons times the fill's concentration. */
+  readonly products: readonly ProductInFill[];
 }
 
 export interface ProductInFill {
@@ -38,8 +42,8 @@ export interface FillOnFile {
   readonly draws: readonly DrawOfFill[];
   /** Nothing where as much or more was sprayed than went in. */
   readonly left: Quantity<"volume">;
-  /** Sprayed beyond what went in: a meter or a fill that is wrong. */
-  readonly excess: Quantity<"volume">;
+  /** What does not add up, with where to post it. */
+  readonly findings: readonly Finding[];
 }
 
 /** A sprayer's tank with its fills, the newest first. */
@@ -115,6 +119,7 @@ async function drawsOf(work: Work, fills: readonly FillRow[]): Promise<ReadonlyM
       recordNumber: numberOf.get(registerEntryId) ?? 0,
       volume: volume(drawn),
       isMeasured,
+      products: [],
     },
   }));
   const byFill = groupedBy(
@@ -146,17 +151,20 @@ export const listFills = useCase("fills/list-fills", listFillsSchema, async (wor
   const draws = await drawsOf(work, rows);
   const fills = rows.map((row): FillOnFile & { readonly equipmentId: string } => {
     const { fillId, equipmentId, number, filledAt, mixingPlace, finishedVolume } = row;
+    const wentIn = products.get(fillId) ?? [];
+    const finished = volume(finishedVolume);
     const own = draws.get(fillId) ?? [];
-    const drawn = own.reduce((total, draw) => total + draw.volume.amount, 0n);
+    const lots = wentIn.map(({ productId, amount: { amount } }) => ({ lotId: productId, amount }));
+    // Nobody enters what a dip found at the end of the day, so what the books have left is no more than that.
+    const added = addUpFill({ name: `fill ${String(number)}`, finished, lots }, own.map(({ visitId, volume: sprayed }) => ({ visitId, sprayed })), "not-measured");
     return {
-      ...{ fillId, equipmentId, number, filledAt, mixingPlace },
+      ...{ fillId, equipmentId, number, filledAt, mixingPlace, finished },
       filledOn: calendarDateIn(timeZone, filledAt.getTime()),
       filledBy: nameOf.get(row.personId) ?? "",
-      finished: volume(finishedVolume),
-      products: products.get(fillId) ?? [],
-      draws: own,
-      left: volume(finishedVolume - drawn),
-      excess: volume(drawn - finishedVolume),
+      products: wentIn,
+      draws: own.map((draw, index) => ({ ...draw, products: wentIn.map((product, line) => ({ ...product, amount: { ...product.amount, amount: added.visits[index]?.lots[line]?.amount ?? 0n } })) })),
+      left: added.left,
+      findings: added.findings,
     };
   });
   const fillsOf = groupedBy(fills, ({ equipmentId }) => equipmentId);

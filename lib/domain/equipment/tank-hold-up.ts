@@ -71,6 +71,6 @@ export function holdUpOf(plumbing: SprayPlumbing): Outcome<HoldUp> {
  * How much of the next lawn gets the last mix first: what is in the line, at the carrier rate. Throws at a carrier rate
  * of zero, which no calibration gives.
  */
-export function areaUnderLastMix(holdUp: HoldUp, carrier: Rate<"carrier-volume-per-area">): ExactQuantity<"area"> {
-  return coverage(carrier, holdUp.inLine);
+export function areaUnderLastMix(inLine: Measure<"volume">, carrier: Rate<"carrier-volume-per-area">): ExactQuantity<"area"> {
+  return coverage(carrier, inLine);
 }

@@ -1,4 +1,6 @@
 import { type Finding, hold, note, takeCare } from "#domain/foundation/finding";
+import { areaUnderLastMix } from "#domain/equipment/tank-hold-up";
+import { settle } from "#domain/quantities/exact-quantity";
 import { formatQuantity } from "#domain/quantities/format-quantity";
 import { compare, sum } from "#domain/quantities/quantity";
 import { rateFrom } from "#domain/quantities/rate";
@@ -68,8 +70,10 @@ function checkHoldUp(gear: TicketSprayer, mix: SprayMix): readonly Finding[] {
     rule: "hold-up",
     source: "common-practice",
     what: `Pump and hose of ${gear.name} hold ${formatQuantity(gear.holdUp, "us")}: this lawn gets the last mix first.`,
-    ...(isMore ? { figure: `That is all of the ${formatQuantity(mix.finished, "us")} of this visit.` } : {}),
-    toDo: "Make sure that the mix in the hose may go on this lawn.",
+    figure: isMore
+      ? `That is all of the ${formatQuantity(mix.finished, "us")} of this visit.`
+      : `It covers the first ${formatQuantity(settle(areaUnderLastMix(gear.holdUp, gear.carrier.rate), "nearest"), "us")}.`,
+    toDo: "Make sure that the mix in the hose may go on this lawn, or run it out first.",
     about: [gear.name],
   } as const;
   return [isMore ? takeCare(words) : note(words)];

@@ -34,7 +34,8 @@ export interface PlannedFill {
   readonly findings: readonly Finding[];
 }
 
-function keyOf({ products }: FillStop): string {
+/** What two stops have alike when one fill may serve both: the same products at the same concentrations. */
+export function mixKeyOf({ products }: Pick<FillStop, "products">): string {
   const parts = products.map(({ productId, concentration }) => {
     const { numerator, denominator } = reduce({ numerator: concentration.amount, denominator: concentration.per });
     return `${productId} ${concentration.basis} ${String(numerator)}/${String(denominator)}`;
@@ -44,10 +45,11 @@ function keyOf({ products }: FillStop): string {
 
 /** The visits that may be served by one fill: the same products at the same concentrations. In the order of the route. */
 export function visitsThatShare(stops: readonly FillStop[]): readonly (readonly FillStop[])[] {
-  return [...groupedBy(stops, keyOf).values()];
+  return [...groupedBy(stops, mixKeyOf).values()];
 }
 
-function amountIn(concentration: SprayConcentration, finished: Measure<"volume">): ExactQuantity<"mass"> | ExactQuantity<"volume"> {
+/** The product in so much finished spray, exactly. */
+export function amountIn(concentration: SprayConcentration, finished: Measure<"volume">): ExactQuantity<"mass"> | ExactQuantity<"volume"> {
   return concentration.basis === "product-mass-per-spray-volume" ? times(concentration, finished) : times(concentration, finished);
 }
 
@@ -67,14 +69,18 @@ export function planFill(
     return badInput("visits", "different mixes", "visits with the same products at the same rates", "These visits do not share one mix; each mix is a fill of its own.");
   }
   const finished = sum("volume", stops.map((stop) => stop.finished));
-  const products = first.products.map(({ productId, productName, concentration }) => {
+  return accept({ visitIds: stops.map(({ visitId }) => visitId), finished, products: productsIn(first, finished, toolOf), findings: tooMuch(finished, tank) });
+}
+
+/** What of each product goes into so much finished spray: at its concentration, rounded down to its tool's mark. */
+export function productsIn({ products }: Pick<FillStop, "products">, finished: Quantity<"volume">, toolOf: (productId: string) => TicketTool | undefined): PlannedFill["products"] {
+  return products.map(({ productId, productName, concentration }) => {
     const wanted = amountIn(concentration, finished);
     const tool = toolOf(productId);
     const fitting = tool?.mark.dimension === wanted.dimension ? tool : undefined;
     const { amount, marks } = measureOut<"mass" | "volume">(wanted, wanted, fitting);
     return { productId, productName, amount: amount, marks };
   });
-  return accept({ visitIds: stops.map(({ visitId }) => visitId), finished, products, findings: tooMuch(finished, tank) });
 }
 
 function tooMuch(finished: Quantity<"volume">, tank: { readonly name: string; readonly capacity: Quantity<"volume"> }): readonly Finding[] {

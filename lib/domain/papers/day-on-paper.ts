@@ -1,6 +1,7 @@
 import { formatQuantity } from "#domain/quantities/format-quantity";
 import { listWords } from "#domain/foundation/list-words";
 import { type LoadingList } from "#domain/mixing/loading-list";
+import { type FillOfRoute } from "#domain/mixing/tank-plan-answer";
 import { type MixTicket } from "#domain/mixing/mix-ticket";
 import { settingWords } from "#domain/papers/loads-on-paper";
 import { type LoadingGroup, type LoadingLine, type LoadingList as LoadingListPaper } from "#domain/papers/loading-list";
@@ -31,6 +32,11 @@ export interface DayToPrint {
   readonly people: readonly string[];
   readonly stops: readonly StopToPrint[];
   readonly loading: LoadingList;
+  /** How the tanks are filled along the route, in words. */
+  readonly tanks: {
+    readonly fills: readonly { readonly fill: Pick<FillOfRoute, "letter" | "gear" | "finished" | "products" | "water">; readonly place: string }[];
+    readonly mixes: readonly { readonly name: string; readonly sentences: readonly string[] }[];
+  };
   readonly returnsAtMinute: number | null;
   readonly driveMeters: number | null;
 }
@@ -45,7 +51,7 @@ export function routeSheetOnPaper(day: DayToPrint): RouteSheet {
     equipment: gear.length === 0 ? ["none, because no mix ticket stands"] : [...new Set(gear)],
     summary: summaryOf(day),
     // Gear and spill kit are ticked off on the loading list; the sheet that travels names what differs from day to day.
-    loading: [productsToLoad(day), signsToLoad(day)],
+    loading: [productsToLoad(day), ...tankGroups(day), signsToLoad(day)],
     stops: day.stops.map((stop) => stopOnPaper({ ...stop, findings: stop.findings.filter((finding) => finding.level !== "take-care" || stopsWith(day, finding).length === 1) })),
     findings: [...day.loading.findings.map(findingLine), ...saidOnce(day)],
   };
@@ -125,19 +131,35 @@ function loadingGroups(day: DayToPrint): readonly LoadingGroup[] {
   const { protectiveGear, spillKit } = day.loading;
   return [
     productsToLoad(day),
+    ...tankGroups(day),
     signsToLoad(day),
     { title: "Protective gear", lines: protectiveGear.map((what) => ({ what, amount: "" })) },
     { title: "Spill kit", lines: spillKit.map((what) => ({ what, amount: "" })) },
   ];
 }
 
-function productsToLoad({ loading: { products, water } }: DayToPrint): LoadingGroup {
+/** Fills with what goes in and where, and what is rinsed and left; nothing where nothing is sprayed. */
+function tankGroups({ tanks: { fills, mixes } }: DayToPrint): readonly LoadingGroup[] {
+  const lines = fills.map(({ fill, place }): LoadingLine => {
+    const amounts = fill.products.map(({ productName, amount }) => `${formatQuantity(amount, "us")} ${productName}`);
+    return { what: `Fill ${fill.letter}, ${fill.gear.name}, ${place}: ${listWords([...amounts, `${formatQuantity(fill.water, "us")} water`])}`, amount: formatQuantity(fill.finished, "us") };
+  });
+  const between = mixes.flatMap(({ name, sentences }) => sentences.map((what): LoadingLine => ({ what: `${name}: ${what}`, amount: "" })));
+  return [{ title: "Fills", lines }, { title: "Before and after each mix", lines: between }].filter((group) => group.lines.length > 0);
+}
+
+function productsToLoad({ loading: { products, water, cleanWater, weightAboard } }: DayToPrint): LoadingGroup {
   const lines = products.map(({ productName, needed, words, lotNumber }): LoadingLine => ({
     what: `${productName}, ${formatQuantity(needed, "us")} needed`,
     amount: words,
     lot: lotNumber ?? "none on hand",
   }));
-  return { title: "Products and water", lines: water.amount === 0n ? lines : [...lines, { what: "Water, all fills together", amount: formatQuantity(water, "us") }] };
+  const more = [
+    { what: "Water, all fills together", quantity: water },
+    { what: "Clean water, to push mixes out and to rinse", quantity: cleanWater },
+    { what: "Weighs at most, gear and people not counted", quantity: weightAboard },
+  ].flatMap(({ what, quantity }): readonly LoadingLine[] => (quantity.amount === 0n ? [] : [{ what, amount: formatQuantity(quantity, "us") }]));
+  return { title: "Products and water", lines: [...lines, ...more] };
 }
 
 function signsToLoad({ loading: { signs, stakes, notices } }: DayToPrint): LoadingGroup {

@@ -30,19 +30,21 @@ test("a fill says what went in, who drew what, and what is left of it", async ()
   const record = await aRecord(house, company.owner, visit, { mixes });
   const tank = await tankOfDay();
   const [fill] = tank.fills;
-  expect(fill).toMatchObject({ fillId, number, filledOn: "2026-04-14", mixingPlace: "Shop yard", finished: of("gal", 40n), left: of("gal", "30.5"), excess: of("gal", 0n) });
+  expect(fill).toMatchObject({ fillId, number, filledOn: "2026-04-14", mixingPlace: "Shop yard", finished: of("gal", 40n), left: of("gal", "30.5"), findings: [] });
   expect(fill?.products.map(({ productId, amount }) => [productId, amount])).toEqual([[day.ironId, of("fl oz", 30n)]]);
   expect(fill?.draws).toMatchObject([{ visitId: visit.visitId, registerEntryId: record.registerEntryId, recordNumber: record.number, volume: of("gal", "9.5"), isMeasured: true }]);
+  // 9.5 of 40 gal are 7.125 of 30 fl oz.
+  expect(fill?.draws[0]?.products).toMatchObject([{ productId: day.ironId, amount: of("fl oz", "7.125") }]);
   expect(tank.left).toEqual(of("gal", "30.5"));
 });
 
-test("more drawn than went in is an excess, and nothing is left", async () => {
+test("more drawn than went in is said with what to do about it, and nothing is left", async () => {
   const { visits, fillId } = await aSharedFill(house, company, day);
   const [visit] = visits;
   if (visit === undefined) throw new Error("the fill serves three visits");
   await aRecord(house, company.owner, visit, { mixes: { "1": { measuredBy: "as-planned-not-measured" }, "2": { measuredBy: "meter", amount: "43", fillId } } });
   const fill = (await tankOfDay()).fills.find((one) => one.fillId === fillId);
-  expect(fill).toMatchObject({ left: of("gal", 0n), excess: of("gal", 3n) });
+  expect(fill).toMatchObject({ left: of("gal", 0n), findings: [{ rule: "fill-does-not-add-up", figure: "The difference is 3 gal." }] });
 });
 
 test("the newest fill stands first, and only the tanks of the truck asked for", async () => {

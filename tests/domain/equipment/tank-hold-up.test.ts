@@ -59,7 +59,7 @@ describe("the hold-up", () => {
 
   test("of 3 gal at 2 gal per 1,000 sq ft goes onto the next 1,500", () => {
     const holdUp = valueOf(holdUpOf({ hoses: [], pump: of("gal", 3n), tankRemainder: of("gal", 9n) }));
-    const area = areaUnderLastMix(holdUp, rateOf("carrier-volume-per-area", 2n, "gal per 1,000 sq ft"));
+    const area = areaUnderLastMix(holdUp.inLine, rateOf("carrier-volume-per-area", 2n, "gal per 1,000 sq ft"));
     expect(compareExact(area, exactly("sq ft", 1500n))).toBe(0);
   });
 });

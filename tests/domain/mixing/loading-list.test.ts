@@ -1,14 +1,16 @@
 import { expect, test } from "vitest";
-import { fillsOfRoute } from "#domain/mixing/fills-of-route";
-import { type ContainerOnHand, type LoadedStop, loadingList } from "#domain/mixing/loading-list";
-import { compare, of } from "#domain/quantities/quantity";
+import { type LoadedStop, loadingList } from "#domain/mixing/loading-list";
+import { type ContainerOnHand, productsToLoad } from "#domain/mixing/products-to-load";
+import { planTanks } from "#domain/mixing/tank-plan";
+import { compare, of, type Quantity } from "#domain/quantities/quantity";
 import { FEED, IRON } from "../../support/ticket";
-import { truckStop } from "../../support/truck-stops";
+import { tankQuestion, truckStop } from "../../support/truck-stops";
 
-const TRUCK = { name: "Truck 1", payload: of("lb", 1850n) };
+const truckOf = (payload: Quantity<"mass"> | null) => ({ name: "Truck 1", payload, staysAboard: "counted-in-payload" as const });
+const TRUCK = truckOf(of("lb", 1850n));
 const BAGS: ContainerOnHand = { productId: FEED.productId, container: "bag", size: of("lb", 50n), lotNumber: "L-1" };
-const list = (stops: readonly LoadedStop[], truck: Parameters<typeof loadingList>[2] = TRUCK, containers = [BAGS]) =>
-  loadingList(stops, fillsOfRoute(stops), truck, containers);
+const list = (stops: readonly LoadedStop[], truck: ReturnType<typeof truckOf> = TRUCK, containers = [BAGS]) =>
+  loadingList(stops, productsToLoad(stops, containers), planTanks(tankQuestion(stops, { truck }, containers)));
 
 test("products are added up over the stops and loaded by whole bags; without a container by the amount", () => {
   // 12,000 and 12,000 sq ft at 2.5 lb per 1,000 are 60 lb.
@@ -24,29 +26,30 @@ test("exactly whole bags stay as many", () => {
 });
 
 test("signs and stakes go to the stops that have to be posted, notices to all where something goes down", () => {
-  const look = { visitId: "c", mixes: [], treatments: [], wantsSign: false };
+  const look = { ...truckStop("c", [FEED]), mixes: [], treatments: [] };
   const loaded = list([{ ...truckStop("a", [FEED]), wantsSign: true }, truckStop("b", [FEED]), look]);
   expect(loaded).toMatchObject({ signs: 1, stakes: 1, notices: 2 });
   expect(loaded.protectiveGear.filter((line) => line.includes("as each label says"))).toHaveLength(3);
 });
 
-test("water is that of all fills; the weight counts the fullest one, at 8.3454 lb a gallon, and the iron at its density", () => {
+test("water is that of all fills; the weight counts what is aboard at once, at 8.3454 lb a gallon, and the iron at its density", () => {
   // 90 and 30 gal with 90 and 30 fl oz of iron of 11 lb a gallon.
   const stops = [truckStop("a", [IRON], 60_000n), truckStop("b", [IRON], 20_000n)];
-  const { water, weightAboard } = list(stops);
+  const { water, cleanWater, weightAboard } = list(stops);
   expect(water).toEqual(of("gal", "119.0625"));
-  // 89.296875 gal of water are 745.22 lb, 120 fl oz of iron 10.31 lb.
-  expect(compare(weightAboard, of("lb", "755.5"))).toBe(1);
-  expect(compare(weightAboard, of("lb", "755.6"))).toBe(-1);
+  expect(cleanWater).toEqual(of("gal", 3n));
+  // 89.296875 gal of water are 745.22 lb, 120 fl oz of iron 10.31 lb, 3 gal of clean water behind the mix 25.04 lb.
+  expect(compare(weightAboard, of("lb", "780.5"))).toBe(1);
+  expect(compare(weightAboard, of("lb", "780.6"))).toBe(-1);
 });
 
 test("more than the payload is a hold with both figures, as much is none, and no payload on file wants care", () => {
   const stops = [truckStop("a", [FEED], 12_000n)];
-  expect(list(stops, { name: "Truck 1", payload: of("lb", 50n) }).findings).toEqual([]);
-  expect(list(stops, { name: "Truck 1", payload: of("lb", 49n) }).findings).toMatchObject([
+  expect(list(stops, truckOf(of("lb", 50n))).findings).toEqual([]);
+  expect(list(stops, truckOf(of("lb", 49n))).findings).toMatchObject([
     { level: "hold", rule: "above-payload", figure: "Products and water weigh 50 lb; the payload is 49 lb.", about: ["Truck 1"] },
   ]);
-  expect(list(stops, { name: "Truck 1", payload: null }).findings).toMatchObject([{ level: "take-care", rule: "payload-not-on-file" }]);
+  expect(list(stops, truckOf(null)).findings).toMatchObject([{ level: "take-care", rule: "payload-not-on-file" }]);
 });
 
 test("a liquid whose density nobody entered is not in the weight and says so", () => {
@@ -55,7 +58,7 @@ test("a liquid whose density nobody entered is not in the weight and says so", (
 });
 
 test("a truck without stops takes nothing along", () => {
-  expect(list([], { name: "Truck 1", payload: null })).toEqual({
-    products: [], water: of("gal", 0n), signs: 0, stakes: 0, notices: 0, protectiveGear: [], spillKit: [], weightAboard: of("lb", 0n), findings: [],
+  expect(list([], truckOf(null))).toEqual({
+    products: [], water: of("gal", 0n), cleanWater: of("gal", 0n), signs: 0, stakes: 0, notices: 0, protectiveGear: [], spillKit: [], weightAboard: of("lb", 0n), findings: [],
   });
 });

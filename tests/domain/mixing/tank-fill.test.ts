@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { of } from "#domain/quantities/quantity";
 import { rateOf } from "#domain/quantities/rate";
-import { drawFromFill, fillStopOf, type FillStop, planFill, visitsThatShare } from "#domain/mixing/tank-fill";
+import { amountIn, drawFromFill, fillStopOf, type FillStop, mixKeyOf, planFill, productsIn, visitsThatShare } from "#domain/mixing/tank-fill";
 import { makeMixTicket } from "#domain/mixing/mix-ticket";
 import { valueOf } from "../../support/crew";
 import { CUP, IRON, QUESTION } from "../../support/ticket";
@@ -82,4 +82,18 @@ test("what a mix ticket asks of a fill is its finished volume and its concentrat
   if (mix?.kind !== "spray") throw new Error("Iron is sprayed.");
   const asked = fillStopOf("a", mix, () => "iron");
   expect(asked).toEqual({ ...stop("a", 3n), products: [{ ...stop("a", 3n).products[0], concentration: IRON_IN_SPRAY }] });
+});
+
+test("a mix is known by products and concentrations, in whatever order and terms they are written", () => {
+  const [iron] = stop("a", 1n).products;
+  const kelp = { productId: "kelp", productName: "Kelp Tonic", concentration: IRON_IN_SPRAY };
+  if (iron === undefined) throw new Error("The stop has iron.");
+  expect(mixKeyOf({ products: [iron, kelp] })).toBe(mixKeyOf({ products: [kelp, { ...iron, concentration: { ...IRON_IN_SPRAY, amount: IRON_IN_SPRAY.amount * 3n, per: IRON_IN_SPRAY.per * 3n } }] }));
+  expect(mixKeyOf({ products: [iron, kelp] })).not.toBe(mixKeyOf({ products: [iron] }));
+});
+
+test("what goes into so much spray is its concentration, exactly and down to a mark", () => {
+  expect(amountIn(IRON_IN_SPRAY, of("gal", "9.3")).exactAmount.numerator * 1n).toBe(of("fl oz", "9.3").amount * amountIn(IRON_IN_SPRAY, of("gal", "9.3")).exactAmount.denominator);
+  expect(productsIn(stop("a", 1n), of("gal", "9.3"), cup)).toMatchObject([{ amount: of("fl oz", 9n), marks: 18n }]);
+  expect(productsIn(stop("a", 1n), of("gal", "9.3"), () => undefined)).toMatchObject([{ amount: of("fl oz", "9.3"), marks: null }]);
 });

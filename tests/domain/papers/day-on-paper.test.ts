@@ -1,9 +1,12 @@
 import { expect, test } from "vitest";
 import { loadingList } from "#domain/mixing/loading-list";
+import { planTanks } from "#domain/mixing/tank-plan";
 import { type DayToPrint, loadingListOnPaper, routeSheetOnPaper, type StopToPrint } from "#domain/papers/day-on-paper";
 import { type PaperFinding } from "#domain/papers/paper";
 import { frameOf } from "../../support/sample-papers";
-import { ticketOf } from "../../support/ticket";
+import { of } from "#domain/quantities/quantity";
+import { SPRAYER, ticketOf } from "../../support/ticket";
+import { tankQuestion } from "../../support/truck-stops";
 
 const CARE: PaperFinding = { level: "take-care", words: "Ask the county." };
 const STOP: StopToPrint = {
@@ -11,7 +14,8 @@ const STOP: StopToPrint = {
   ticket: { number: 3, mixes: ticketOf().mixes }, findings: [],
 };
 const DAY: DayToPrint = {
-  frame: frameOf("Route sheet"), truck: "Truck 1", people: ["Dana Quill"], stops: [STOP], loading: loadingList([], [], { name: "Truck 1", payload: null }, []),
+  frame: frameOf("Route sheet"), truck: "Truck 1", people: ["Dana Quill"], stops: [STOP], loading: loadingList([], [], planTanks(tankQuestion([]))),
+  tanks: { fills: [], mixes: [] },
   returnsAtMinute: 940, driveMeters: 16093.44,
 };
 
@@ -35,6 +39,18 @@ test("what several stops have in common is said once with where; what one stop a
   const sheet = routeSheetOnPaper({ ...DAY, stops: [{ ...STOP, findings: [CARE, own] }, { ...STOP, position: 2, findings: [CARE] }] });
   expect(sheet.findings.map(({ words }) => words)).toEqual(["Ask the county. (stops 1 and 2)"]);
   expect(sheet.stops.map(({ findings }) => findings.map(({ words }) => words))).toEqual([["Bees next door."], []]);
+});
+
+test("fills say where they are made and what goes in; what is rinsed and left is said mix by mix; nothing of it without a spray", () => {
+  const fill = { letter: "A", gear: SPRAYER, finished: of("gal", 30n), water: of("gal", "29.765625"), products: [{ productId: "iron", productName: "Rustwater Iron", amount: of("fl oz", 30n), marks: 60n }] };
+  const tanks = { fills: [{ fill, place: "at the shop before leaving" }], mixes: [{ name: "Sprayer, fill A", sentences: ["Nothing is left in tank and lines."] }] };
+  const { groups } = loadingListOnPaper({ ...DAY, tanks, loading: { ...DAY.loading, cleanWater: of("gal", 3n) } }, frameOf("Loading list"));
+  expect(groups.slice(0, 3)).toEqual([
+    { title: "Products and water", lines: [{ what: "Clean water, to push mixes out and to rinse", amount: "3 gal" }] },
+    { title: "Fills", lines: [{ what: "Fill A, Sprayer, at the shop before leaving: 30 fl oz Rustwater Iron and 29.77 gal water", amount: "30 gal" }] },
+    { title: "Before and after each mix", lines: [{ what: "Sprayer, fill A: Nothing is left in tank and lines.", amount: "" }] },
+  ]);
+  expect(routeSheetOnPaper(DAY).loading.map(({ title }) => title)).toEqual(["Products and water", "Signs and notices"]);
 });
 
 test("a loading list names the stops that it loads nothing for", () => {

@@ -1,0 +1,144 @@
+import { invariant } from "#domain/foundation/invariant";
+import { type TankLoads } from "#domain/company/house-settings";
+import { canonicalAmountOf, type Measure } from "#domain/quantities/exact-quantity";
+import { divideRational, multiplyRational, type Rational, rational, roundToWhole } from "#domain/quantities/rational";
+
+/** What is taken from a tank at one place, in canonical units of volume. Draws of one run follow one another with one mix. */
+export interface TankDraw {
+  readonly volume: bigint;
+  /** Whether the tank may be filled in the middle of it: there is water at the place, or it takes more than a tank by itself. */
+  readonly mayBeInterrupted: boolean;
+}
+
+/** A tank as far as the sizes of its fills ask. */
+export interface TankLimits {
+  readonly mark: Measure<"volume">;
+  /** What the tank may hold after a fill before each draw, in canonical units: its size, or less where weight keeps it down. */
+  readonly most: readonly bigint[];
+  /** What of this mix is in the tank before the first draw. */
+  readonly already: bigint;
+}
+
+/** One fill: what is mixed, and what of each draw it serves. */
+export interface FillSize {
+  /** Nothing where what was in the tank is enough. */
+  readonly mixed: bigint;
+  readonly parts: readonly { readonly draw: number; readonly volume: bigint }[];
+}
+
+export type FillSizes =
+  | { readonly kind: "sized"; readonly fills: readonly FillSize[]; readonly left: bigint }
+  /** Where the tank may hold less than the next mark, however little is put in. */
+  | { readonly kind: "no-room"; readonly draw: number };
+
+/**
+ * How much to mix for draws that follow one another: the fewest fills, and after them the least left over, which is less
+ * than one mark of the gauge.
+ *
+ * Fewest: each fill reaches as far as it may. A plan whose fill ends sooner can have that fill's end moved out to here
+ * without another fill, because what may be in the tank never falls along the way; so no plan has fewer (the exchange
+ * argument for intervals on a line). Least left: what is mixed up to any point is the volume taken up to there, rounded
+ * up to the mark once for the whole run, because what is over in one fill is aboard for the next. No fill mixes ahead
+ * of the next one by more than that, so that a stop which is not interrupted takes from one fill, as its record names one.
+ *
+ * Of plans with that many fills, "same size every time" takes the one whose largest fill is the smallest (found by
+ * halving: a size works if reaching as far as it allows takes no more fills), "full tanks, then a short one" the one
+ * whose fills reach the farthest. A draw is interrupted only where it may be, or where even a tank for it alone is too
+ * small. Work: draws and fills, times the logarithm of the marks of a tank.
+ */
+export function sizeFills(draws: readonly TankDraw[], limits: TankLimits, how: TankLoads): FillSizes {
+  invariant(draws.length === limits.most.length, "every draw has its limit");
+  const run = runOf(draws, limits);
+  const farthest = cut(run, undefined);
+  if (farthest.kind === "no-room" || how === "full-tanks-then-a-short-one" || farthest.fills.length < 2) return farthest;
+  const allowed = farthest.fills.length;
+  let [low, high] = [0n, marksUp(run, limits.most.reduce((most, one) => (one > most ? one : most), 0n))];
+  let best: FillSizes = farthest;
+  while (low + 1n < high) {
+    const middle = (low + high) / 2n;
+    const tried = cut(run, volumeOfMarks(run, middle));
+    if (tried.kind === "sized" && tried.fills.length <= allowed) [high, best] = [middle, tried];
+    else low = middle;
+  }
+  return best;
+}
+
+interface Run {
+  readonly draws: readonly TankDraw[];
+  readonly limits: TankLimits;
+  readonly mark: Rational;
+  /** Taken before each draw, and all at the end. */
+  readonly before: readonly bigint[];
+}
+
+function runOf(draws: readonly TankDraw[], limits: TankLimits): Run {
+  const before = [0n];
+  for (const { volume } of draws) before.push((before.at(-1) ?? 0n) + volume);
+  return { draws, limits, before, mark: canonicalAmountOf(limits.mark) };
+}
+
+function marksUp({ mark }: Run, volume: bigint): bigint {
+  return roundToWhole(divideRational(rational(volume), mark), "up");
+}
+
+function volumeOfMarks({ mark }: Run, marks: bigint): bigint {
+  return roundToWhole(multiplyRational(mark, rational(marks)), "nearest");
+}
+
+/**
+ * What has been aboard up to a point of the run, when all that it takes until there is. Draws are whole canonical units and
+ * marks need not be: half a unit for each draw is allowed for, so that draws of whole marks stay whole marks.
+ */
+function aboardUpTo(run: Run, taken: bigint): bigint {
+  const { already } = run.limits;
+  if (taken <= already) return already;
+  const over = rational(2n * (taken - already) - BigInt(run.draws.length), 2n);
+  const marks = over.numerator <= 0n ? 0n : roundToWhole(divideRational(over, run.mark), "up");
+  const mixed = volumeOfMarks(run, marks);
+  return already + (mixed < taken - already ? taken - already : mixed);
+}
+
+/** The farthest point of the run that a fill reaches on a whole mark, where so much may have been aboard up to it. */
+function reachOf(run: Run, mostUpTo: bigint): bigint {
+  const { already } = run.limits;
+  if (mostUpTo <= already) return mostUpTo;
+  const marks = roundToWhole(divideRational(rational(2n * (mostUpTo - already) + 1n, 2n), run.mark), "down");
+  const reached = already + volumeOfMarks(run, marks);
+  return reached > mostUpTo ? mostUpTo : reached;
+}
+
+/** Fills that reach as far as they may; none mixes more than `cap` where there is one. A cap forces no draw apart. */
+function cut(run: Run, cap: bigint | undefined): FillSizes {
+  const { draws, before, limits } = run;
+  const fills: FillSize[] = [];
+  const end = before.at(-1) ?? 0n;
+  let [from, draw, mixed] = [0n, 0, limits.already];
+  while (from < end) {
+    const parts: FillSize["parts"][number][] = [];
+    const first = draw;
+    let [to, most] = [from, limits.most[first] ?? 0n];
+    const mostUpTo = () => (cap !== undefined && mixed + cap < from + most ? mixed + cap : from + most);
+    for (; draw < draws.length; draw += 1) {
+      const upTo = before[draw + 1] ?? end;
+      most = least(most, limits.most[draw] ?? 0n);
+      if (aboardUpTo(run, upTo) > mostUpTo()) break;
+      if (upTo > to) parts.push({ draw, volume: upTo - to });
+      to = upTo;
+    }
+    if (draw < draws.length) {
+      const isTooMuchAlone = draw === first && aboardUpTo(run, before[draw + 1] ?? end) > from + most;
+      const reached = draws[draw]?.mayBeInterrupted === true || isTooMuchAlone ? reachOf(run, mostUpTo()) : to;
+      if (reached > to) parts.push({ draw, volume: reached - to });
+      to = reached > to ? reached : to;
+    }
+    if (to === from) return { kind: "no-room", draw };
+    const aboard = aboardUpTo(run, to);
+    fills.push({ mixed: aboard - mixed, parts });
+    [from, mixed] = [to, aboard];
+  }
+  return { kind: "sized", fills, left: mixed - end };
+}
+
+function least(left: bigint, right: bigint): bigint {
+  return left < right ? left : right;
+}

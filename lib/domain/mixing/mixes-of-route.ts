@@ -1,0 +1,117 @@
+import { areaUnderLastMix } from "#domain/equipment/tank-hold-up";
+import { settle } from "#domain/quantities/exact-quantity";
+import { fromAmount } from "#domain/quantities/quantity";
+import { type MixInTank } from "#domain/mixing/mix-change";
+import { type SizedRun } from "#domain/mixing/sized-run";
+import { amountIn } from "#domain/mixing/tank-fill";
+import { type BeginOfMix, type CarryOver, type EndOfMix, type MixOfRoute, type TankPlan } from "#domain/mixing/tank-plan-answer";
+import { checkMix } from "#domain/mixing/tank-plan-checks";
+import { type TankPlanQuestion } from "#domain/mixing/tank-plan-question";
+import { placeRinsate, rinseOf, roomAtStop, type SiteForRinsate } from "#domain/mixing/tank-rinse";
+
+/** The runs of one sprayer, and what its tank holds of another mix in the morning. */
+export interface RunsOfTank {
+  readonly runs: readonly SizedRun[];
+  readonly leftOfLast: bigint | "unknown";
+}
+
+interface MixWithFindings {
+  readonly mix: MixOfRoute;
+  readonly found: TankPlan["found"];
+}
+
+/** The stops that each mix still has room at, and how far they are used up. */
+interface Sites {
+  readonly stops: SiteForRinsate[];
+  /** Past the last stop of the latest run: rinsate is not taken back along the route. */
+  readonly cursor: { at: number };
+  passed: number;
+}
+
+/**
+ * Each mix of one sprayer's route with what lies before it and what is left of it: line, rinse, carry-over, and where the
+ * rest goes. What is left may be sprayed at the last stop of the mix and at later stops that get the same mix again.
+ */
+export function mixesOfRoute(question: TankPlanQuestion, { runs, leftOfLast }: RunsOfTank, lettersOf: ReadonlyMap<SizedRun, readonly string[]>): readonly MixWithFindings[] {
+  const sitesOf = sitesByMix(runs);
+  let lastName: string | null = null;
+  return runs.map((sized, index) => {
+    const name = nameOf(sized, lettersOf.get(sized) ?? []);
+    const heldName = typeof sized.last === "string" ? null : sized.last.name;
+    const last = typeof sized.last === "string" ? null : { ...sized.last, name: index === 0 ? sized.last.name : (lastName ?? "") };
+    const begin = beginOf(question, sized, last, index === 0 ? leftOfLast : 0n);
+    const mix: MixOfRoute = {
+      name: name === "" ? (heldName ?? "nothing") : name,
+      gear: sized.run.gear,
+      visitIds: [...new Set(sized.run.draws.map(({ visitId }) => visitId))],
+      already: fromAmount("volume", sized.already),
+      begin,
+      end: endOf(sized, runs[index + 1], sitesOf.get(sized.run.key)),
+    };
+    lastName = mix.name;
+    return { mix, found: checkMix(question, sized, mix, { last, before: runs[index - 1] }) };
+  });
+}
+
+function sitesByMix(runs: readonly SizedRun[]): ReadonlyMap<string, Sites> {
+  const sitesOf = new Map<string, Sites>();
+  for (const { run } of runs) {
+    const own = sitesOf.get(run.key) ?? { stops: [], cursor: { at: 0 }, passed: 0 };
+    sitesOf.set(run.key, own);
+    for (const { visitId, finished, treatments } of run.draws) own.stops.push({ visitId, room: roomAtStop(finished, treatments) });
+  }
+  return sitesOf;
+}
+
+function nameOf({ noRoomAt }: SizedRun, letters: readonly string[]): string {
+  if (noRoomAt !== null || letters.length === 0) return "";
+  return letters.length === 1 ? `fill ${letters.join("")}` : `fills ${letters.slice(0, -1).join(", ")} and ${letters.at(-1) ?? ""}`;
+}
+
+function beginOf({ settings }: TankPlanQuestion, sized: SizedRun, last: MixInTank | null, leftOfLast: bigint | "unknown"): BeginOfMix {
+  const { run, change, line, isCleanOutOnFile } = sized;
+  const cleaning = sized.last === "unknown" ? "clean-out" : (change?.cleaning ?? "none");
+  const { holdUp } = run.gear;
+  return {
+    visitId: run.draws[0]?.visitId ?? "",
+    lastName: last?.name ?? null,
+    cleaning,
+    isCleanOutOnFile,
+    line,
+    rinse: cleaning === "none" || isCleanOutOnFile ? null : rinseOf(run.gear, cleaning, settings.tankMark),
+    lineVolume: holdUp,
+    carryOver: line === "runs-on" && last !== null ? carryOverOf(sized, last) : null,
+    leftOfLast: leftOfLast === "unknown" && !isCleanOutOnFile ? "unknown" : fromAmount("volume", leftOfLast === "unknown" || isCleanOutOnFile ? 0n : leftOfLast),
+  };
+}
+
+function carryOverOf({ run }: SizedRun, last: MixInTank): CarryOver | null {
+  const { holdUp, carrier } = run.gear;
+  if (holdUp === "unknown" || holdUp.amount === 0n) return null;
+  return {
+    visitId: run.draws[0]?.visitId ?? "",
+    mix: holdUp,
+    ground: settle(areaUnderLastMix(holdUp, carrier.rate), "nearest"),
+    products: last.products.map(({ productId, productName, concentration }) => ({
+      productId,
+      productName,
+      amount: settle<"mass" | "volume">(amountIn(concentration, holdUp), "nearest"),
+    })),
+  };
+}
+
+function endOf({ run, pushOut, left, inLine }: SizedRun, next: SizedRun | undefined, sites: Sites | undefined): EndOfMix {
+  // What the next lawn gets first is no rest that has to go anywhere.
+  const inLineToPlace = inLine === "unknown" || next?.line === "runs-on" ? 0n : inLine;
+  if (sites !== undefined) {
+    sites.passed += run.draws.length;
+    sites.cursor.at = Math.max(sites.cursor.at, sites.passed - 1);
+  }
+  return {
+    visitId: run.draws.at(-1)?.visitId ?? "",
+    pushOut: fromAmount("volume", pushOut),
+    left: fromAmount("volume", left),
+    inLine: inLine === "unknown" ? "unknown" : fromAmount("volume", inLine),
+    way: placeRinsate(left + inLineToPlace, sites?.stops ?? [], sites?.cursor ?? { at: 0 }),
+  };
+}

@@ -1,0 +1,212 @@
+import { canonicalAmountOf } from "#domain/quantities/exact-quantity";
+import { addRational, divideRational, rational, roundToWhole } from "#domain/quantities/rational";
+import { amountOfMarks } from "#domain/quantities/rounding";
+import { smallest } from "#domain/quantities/quantity";
+import { type FillSize, sizeFills, type TankDraw } from "#domain/mixing/fill-sizes";
+import { changeOfMix, type ChangeOfMix, isSameMix, type MixInTank } from "#domain/mixing/mix-change";
+import { type HeldMix, type LastHeld, type TankPlanQuestion, type TreatedStop } from "#domain/mixing/tank-plan-question";
+import { type DrawOfStop, type RunOfMix } from "#domain/mixing/tank-runs";
+import { sprayWithin, waterShareOf, waterWeight } from "#domain/mixing/truck-weight";
+import { type TicketSprayer, type TicketTool } from "#domain/mixing/ticket-question";
+
+/** What pump and hose hold when a mix begins, and what becomes of it. */
+export type LineAtBegin =
+  /** Water of the last rinse: it is run out until the mix comes. */
+  | "water"
+  | "holds-this-mix"
+  /** The last mix, which may go on the next lawn first. */
+  | "runs-on"
+  /** The last mix, which is run out into a container first. */
+  | "flushed"
+  | "not-known";
+
+/** One filling as it was sized, in canonical units of volume. */
+export interface SizedFill {
+  /** Nothing where what was in the tank is enough. */
+  readonly mixed: bigint;
+  /** What of it fills pump and hose and goes on no lawn. */
+  readonly toLine: bigint;
+  readonly parts: readonly { readonly stopIndex: number; readonly visitId: string; readonly volume: bigint }[];
+  /** The first stop that it serves, and whether part of that stop is sprayed before. */
+  readonly beginsAt: number;
+  readonly isMidway: boolean;
+  readonly isBeforeLeaving: boolean;
+}
+
+/** A run of one mix with its fills, before they have letters. */
+export interface SizedRun {
+  readonly run: RunOfMix;
+  /** What the tank held before, where it is another mix than this one. */
+  readonly last: MixInTank | "clean" | "unknown";
+  readonly change: ChangeOfMix | null;
+  readonly isCleanOutOnFile: boolean;
+  readonly line: LineAtBegin;
+  readonly already: bigint;
+  readonly fills: readonly SizedFill[];
+  /** In the tank, after the last stop. */
+  readonly left: bigint;
+  /** Of this mix in pump and hose, after the last stop. */
+  readonly inLine: bigint | "unknown";
+  /** Clean water that pushes the mix out of the line at the last stop. */
+  readonly pushOut: bigint;
+  /** Where the truck has no room even for a mark, by its place in the route. */
+  readonly noRoomAt: number | null;
+  /** How many fills it would take if the truck could carry full tanks. */
+  readonly fillsByTankAlone: number;
+}
+
+/** What every run of a plan is sized by. `weights` is what the truck carries on the way to each stop; what is planned is added to it. */
+export interface SizingFrame {
+  readonly question: TankPlanQuestion;
+  readonly weights: bigint[];
+}
+
+/** What one sprayer held before a run. */
+export interface BeforeRun {
+  readonly last: LastHeld | MixInTank;
+  /** Whether the line holds the last mix; not where water pushed it out. */
+  readonly lineHoldsLast: boolean;
+  readonly isFirst: boolean;
+}
+
+/** The tool by which a product of the run is measured. */
+export function toolsOf({ draws }: RunOfMix): (productId: string) => TicketTool | undefined {
+  const tools = new Map(draws[0]?.treatments.map(({ productId, tool }) => [productId, tool]));
+  return (productId) => {
+    const tool = tools.get(productId);
+    return tool === "none" ? undefined : tool;
+  };
+}
+
+/** The mix of a run as the next one asks about it. */
+export function mixOf({ products, draws }: RunOfMix, name: string): MixInTank {
+  const labels = new Map(draws[0]?.treatments.map(({ productId, label }) => [productId, label]));
+  return { name, products: products.map((product) => ({ ...product, label: labels.get(product.productId) ?? "unknown" })) };
+}
+
+function heldAsMix({ name, finished, products }: HeldMix): MixInTank {
+  return {
+    name,
+    products: products.map(({ productId, productName, label, amount }) => ({
+      productId,
+      productName,
+      label,
+      concentration:
+        amount.dimension === "mass"
+          ? { basis: "product-mass-per-spray-volume", amount: amount.amount, per: finished.amount }
+          : { basis: "product-volume-per-spray-volume", amount: amount.amount, per: finished.amount },
+    })),
+  };
+}
+
+/** Sizes the fills of one run, and says what lies between the mix before and this one. */
+export function sizeRun(frame: SizingFrame, run: RunOfMix, before: BeforeRun): SizedRun {
+  const { gear } = run;
+  const begin = beginOf(frame.question, run, before);
+  const pushes = frame.question.settings.lineAtTheEnd === "pushed-out-with-water";
+  const startsAnew = begin.line !== "holds-this-mix" && begin.line !== "runs-on";
+  const held = gear.holdUp === "unknown" ? 0n : gear.holdUp.amount;
+  const toLine = startsAnew && !pushes ? held : 0n;
+  const pushOut = startsAnew && pushes ? held : 0n;
+  carryPushWater(frame, run, before.isFirst, pushOut);
+  const draws = drawsOf(frame, run, before.isFirst, toLine);
+  const limit = (isByWeight: boolean) => draws.map(({ stopIndex }) => mostAt(frame, run, isByWeight ? stopIndex : null));
+  const { tankLoads, tankMark } = frame.question.settings;
+  const sizes = sizeFills(draws, { mark: tankMark, most: limit(true), already: begin.already }, tankLoads);
+  const byTank = frame.question.truck.payload === null ? sizes : sizeFills(draws, { mark: tankMark, most: limit(false), already: begin.already }, "full-tanks-then-a-short-one");
+  const inLine = gear.holdUp === "unknown" ? "unknown" : pushOut > 0n ? 0n : held;
+  return {
+    ...begin,
+    run,
+    pushOut,
+    inLine,
+    fills: sizes.kind === "sized" ? sizes.fills.map((fill, index) => sizedFill(fill, sizes.fills[index - 1], draws, before.isFirst && index === 0)) : [],
+    left: sizes.kind === "sized" ? sizes.left : 0n,
+    noRoomAt: sizes.kind === "sized" ? null : (draws[sizes.draw]?.stopIndex ?? 0),
+    fillsByTankAlone: byTank.kind === "sized" ? byTank.fills.length : 0,
+  };
+}
+
+type BeginOfSizedRun = Pick<SizedRun, "last" | "change" | "isCleanOutOnFile" | "line" | "already">;
+
+function beginOf({ stops, cleanOuts }: TankPlanQuestion, run: RunOfMix, { last, lineHoldsLast }: BeforeRun): BeginOfSizedRun {
+  const { gear, products, draws } = run;
+  const first = draws[0];
+  const stop = stops[first?.stopIndex ?? 0];
+  const none = { change: null, isCleanOutOnFile: false, already: 0n };
+  const isCleanOutOnFile = cleanOuts !== "unknown" && first !== undefined && cleanOuts.get(gear.equipmentId)?.has(first.visitId) === true;
+  if (last === "clean" || first === undefined || stop === undefined) return { ...none, last: "clean", line: "water" };
+  if (last === "unknown") return { ...none, last, isCleanOutOnFile, line: isCleanOutOnFile ? "water" : "not-known" };
+  if ("left" in last && isSameMix(last, products, toolsOf(run))) return { ...none, last: heldAsMix(last), line: "holds-this-mix", already: last.left === "unknown" ? 0n : last.left.amount };
+  const mix = "left" in last ? heldAsMix(last) : last;
+  const change = changeOfMix(mix, { stop, products, gear });
+  const line = isCleanOutOnFile || !lineHoldsLast ? "water" : runsOn(change, gear, first) ? "runs-on" : "flushed";
+  return { last: mix, change, isCleanOutOnFile, already: 0n, line };
+}
+
+/** The last mix may go on the next lawn, and the lawn takes all of it: what is left in the hose for the one after is not looked into. */
+function runsOn({ mayRunOn }: ChangeOfMix, { holdUp }: TicketSprayer, { finished }: DrawOfStop): boolean {
+  return mayRunOn && holdUp !== "unknown" && holdUp.amount <= finished.amount;
+}
+
+/** Where the last stop has no water, what pushes the mix out rides along from the run's first fill on. */
+function carryPushWater({ question: { stops }, weights }: SizingFrame, { draws }: RunOfMix, isFirst: boolean, pushOut: bigint): void {
+  const last = draws.at(-1)?.stopIndex ?? 0;
+  if (pushOut === 0n || hasWater(stops[last])) return;
+  for (let index = isFirst ? 0 : (draws[0]?.stopIndex ?? 0); index <= last; index += 1) weights[index] = (weights[index] ?? 0n) + waterWeight(pushOut, rational(1n));
+}
+
+interface OwnedDraw extends TankDraw {
+  readonly stopIndex: number;
+  readonly of: DrawOfStop | "line" | "none";
+}
+
+/** The draws of a run with nothing drawn at the stops between them, because the tank rides past those too. */
+function drawsOf({ question: { stops, settings } }: SizingFrame, { gear, draws }: RunOfMix, isFirst: boolean, toLine: bigint): readonly OwnedDraw[] {
+  const owned: OwnedDraw[] = [];
+  const first = draws[0]?.stopIndex ?? 0;
+  let reached = isFirst ? 0 : first;
+  const tank = wholeTank(gear, settings);
+  if (toLine > 0n) owned.push({ stopIndex: reached, of: "line", volume: toLine, mayBeInterrupted: false });
+  for (const draw of draws) {
+    for (; reached < draw.stopIndex; reached += 1) owned.push({ stopIndex: reached, of: "none", volume: 0n, mayBeInterrupted: false });
+    reached = draw.stopIndex + 1;
+    const volume = draw.finished.amount;
+    owned.push({ stopIndex: draw.stopIndex, of: draw, volume, mayBeInterrupted: hasWater(stops[draw.stopIndex]) || volume > tank });
+  }
+  return owned;
+}
+
+function hasWater(stop: TreatedStop | undefined): boolean {
+  return stop?.water === "yes";
+}
+
+/** The tank up to the last mark of its gauge; half a canonical unit is allowed for, because sizes are stored whole. */
+function wholeTank({ capacity }: TicketSprayer, { tankMark }: TankPlanQuestion["settings"]): bigint {
+  const marks = roundToWhole(divideRational(addRational(canonicalAmountOf(capacity), rational(1n, 2n)), canonicalAmountOf(tankMark)), "down");
+  return smallest(amountOfMarks(tankMark, marks), capacity).amount;
+}
+
+/** What a tank may hold on the way to a stop: its size or, where the stop is given, less where the truck may carry no more. */
+function mostAt({ weights, question: { settings, truck } }: SizingFrame, { gear, products }: RunOfMix, stopIndex: number | null): bigint {
+  const tank = wholeTank(gear, settings);
+  if (truck.payload === null || stopIndex === null) return tank;
+  const within = sprayWithin(truck.payload.amount - (weights[stopIndex] ?? 0n), waterShareOf(products));
+  return within === undefined || within > tank ? tank : within;
+}
+
+function sizedFill({ mixed, parts }: FillSize, before: FillSize | undefined, draws: readonly OwnedDraw[], isBeforeLeaving: boolean): SizedFill {
+  const served = parts.flatMap(({ draw, volume }) => {
+    const { of, stopIndex } = draws[draw] ?? { of: "none", stopIndex: 0 };
+    return of === "line" || of === "none" ? [] : [{ stopIndex, visitId: of.visitId, volume }];
+  });
+  const toLine = parts.reduce((total, { draw, volume }) => (draws[draw]?.of === "line" ? total + volume : total), 0n);
+  return {
+    mixed,
+    toLine,
+    parts: served,
+    beginsAt: served[0]?.stopIndex ?? draws[parts[0]?.draw ?? 0]?.stopIndex ?? 0,
+    isMidway: before !== undefined && before.parts.at(-1)?.draw === parts[0]?.draw,
+    isBeforeLeaving,
+  };
+}

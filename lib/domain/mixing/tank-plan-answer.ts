@@ -1,0 +1,96 @@
+import { type Finding } from "#domain/foundation/finding";
+import { type Quantity } from "#domain/quantities/quantity";
+import { type LineAtBegin } from "#domain/mixing/sized-run";
+import { type PlannedFill } from "#domain/mixing/tank-fill";
+import { type Rinse, type RinsateWay } from "#domain/mixing/tank-rinse";
+import { type HeaviestLoad } from "#domain/mixing/truck-weight";
+import { type ProductAmount } from "#domain/mixing/spray-mix";
+import { type TicketSprayer } from "#domain/mixing/ticket-question";
+
+/** Where a tank is filled. */
+export type FillPlace =
+  | { readonly at: "shop-before-leaving" }
+  /** Back to the shop on the way to a stop, or in the middle of it. */
+  | { readonly at: "shop"; readonly visitId: string; readonly isMidway: boolean }
+  | { readonly at: "stop"; readonly visitId: string; readonly isMidway: boolean };
+
+/** One filling of a tank on a truck's route. */
+export interface FillOfRoute extends Omit<PlannedFill, "findings"> {
+  /** A, B, C in the order in which the tanks are filled; AA after Z. */
+  readonly letter: string;
+  readonly gear: TicketSprayer;
+  readonly place: FillPlace;
+  /** What each visit takes out of the tank from this fill on to the next, in the order of the route. */
+  readonly parts: readonly { readonly visitId: string; readonly finished: Quantity<"volume"> }[];
+  /** What of it fills pump and hose and goes on no lawn. */
+  readonly toLine: Quantity<"volume">;
+  /** Finished volume less what the liquid products take up. */
+  readonly water: Quantity<"volume">;
+}
+
+/** What of the last mix reaches a lawn out of pump and hose before the new one does. It counts as that mix on that lawn. */
+export interface CarryOver {
+  readonly visitId: string;
+  readonly mix: Quantity<"volume">;
+  readonly ground: Quantity<"area">;
+  readonly products: readonly { readonly productId: string; readonly productName: string; readonly amount: ProductAmount }[];
+}
+
+/** What lies between the mix before and this one. */
+export interface BeginOfMix {
+  readonly visitId: string;
+  /** "fill 7", or null where the tank was clean or nobody knows what it held. */
+  readonly lastName: string | null;
+  readonly cleaning: "none" | "rinse" | "clean-out";
+  readonly rinse: Rinse | null;
+  readonly isCleanOutOnFile: boolean;
+  readonly line: LineAtBegin;
+  /** What is run out of pump and hose, or goes on the lawn first. */
+  readonly lineVolume: Quantity<"volume"> | "unknown";
+  readonly carryOver: CarryOver | null;
+  /** Of another mix that is in the tank in the morning: it has to go before the tank is filled. Unknown of any mix that is not recorded to its end. */
+  readonly leftOfLast: Quantity<"volume"> | "unknown";
+}
+
+/** What is done and what is left when a mix ends. */
+export interface EndOfMix {
+  readonly visitId: string;
+  /** Clean water that pushes the last of the mix out onto the last lawn; nothing where it stays in the line. */
+  readonly pushOut: Quantity<"volume">;
+  readonly left: Quantity<"volume">;
+  readonly inLine: Quantity<"volume"> | "unknown";
+  readonly way: RinsateWay;
+}
+
+/** The stops that follow one another with one mix out of one tank. */
+export interface MixOfRoute {
+  /** "fill A", "fills A and B", or the name of what was in the tank. */
+  readonly name: string;
+  readonly gear: TicketSprayer;
+  readonly visitIds: readonly string[];
+  /** What was in the tank of this very mix before its first fill. */
+  readonly already: Quantity<"volume">;
+  readonly begin: BeginOfMix;
+  readonly end: EndOfMix;
+}
+
+/** What is aboard at a stop. */
+export interface AboardAtStop {
+  readonly visitId: string;
+  /** Of the fullest tank, the part of it that is full, 0 to 1, a fill for this stop included; null where no tank holds anything. */
+  readonly share: number | null;
+  /** The fills that begin with this stop. */
+  readonly letters: readonly string[];
+  readonly tanks: readonly { readonly gearName: string; readonly arrives: Quantity<"volume">; readonly leaves: Quantity<"volume"> }[];
+}
+
+/** How the tanks of a truck are filled along its route. */
+export interface TankPlan {
+  readonly fills: readonly FillOfRoute[];
+  /** Sprayer by sprayer, in the order of the route. */
+  readonly mixes: readonly MixOfRoute[];
+  readonly aboard: readonly AboardAtStop[];
+  readonly heaviest: HeaviestLoad;
+  /** Each with the visit that it was found at; null for the truck as a whole. */
+  readonly found: readonly { readonly visitId: string | null; readonly finding: Finding }[];
+}

@@ -1,0 +1,163 @@
+import { type Finding, note, hold, takeCare } from "#domain/foundation/finding";
+import { listWords } from "#domain/foundation/list-words";
+import { formatQuantity } from "#domain/quantities/format-quantity";
+import { formatRate } from "#domain/quantities/format-rate";
+import { fromAmount } from "#domain/quantities/quantity";
+import { heldNotKnown, type MixInTank, notCleanedOut } from "#domain/mixing/mix-change";
+import { type SizedRun } from "#domain/mixing/sized-run";
+import { type MixOfRoute, type TankPlan } from "#domain/mixing/tank-plan-answer";
+import { type TankPlanQuestion, type TreatedStop } from "#domain/mixing/tank-plan-question";
+import { type TicketSprayer } from "#domain/mixing/ticket-question";
+
+type Found = TankPlan["found"];
+
+/** What was in the tank before a mix: the mix itself, and the run of the same day that it belongs to. */
+export interface BeforeMix {
+  readonly last: MixInTank | null;
+  readonly before: SizedRun | undefined;
+}
+
+/** What is to be said of one mix of a route: its tank not clean, what the hose still holds, other rates, weight, places to fill. */
+export function checkMix(question: TankPlanQuestion, sized: SizedRun, mix: MixOfRoute, { last, before }: BeforeMix): Found {
+  const stop = question.stops[sized.run.draws[0]?.stopIndex ?? 0];
+  if (stop === undefined) return [];
+  const at = (findings: readonly Finding[]) => findings.map((finding) => ({ visitId: stop.visitId, finding }));
+  return [
+    ...at(uncleaned(sized, stop, last)),
+    ...at(carriedOver(mix, stop)),
+    ...at(otherRates(sized, before, mix, stop)),
+    ...at(leftOfLast(mix)),
+    ...keptDown(question, sized),
+    ...placesNotKnown(question, sized),
+  ];
+}
+
+function uncleaned({ run, change, isCleanOutOnFile, ...sized }: SizedRun, stop: TreatedStop, last: MixInTank | null): readonly Finding[] {
+  const next = { stop, products: run.products, gear: run.gear };
+  if (isCleanOutOnFile) return [];
+  if (sized.last === "unknown") return [heldNotKnown(next)];
+  return change?.cleaning === "clean-out" && last !== null ? [notCleanedOut(last, next, change.unwanted)] : [];
+}
+
+function carriedOver({ begin: { carryOver, line, lineVolume, lastName }, gear }: MixOfRoute, stop: TreatedStop): readonly Finding[] {
+  if (carryOver !== null) {
+    const amounts = carryOver.products.map(({ productName, amount }) => `${formatQuantity(amount, "us")} ${productName}`);
+    return [
+      note({
+        rule: "carry-over",
+        source: "common-practice",
+        what: `Pump and hose of ${gear.name} still hold ${lastName ?? "the last mix"}: ${stop.name} gets it first.`,
+        figure: `${formatQuantity(carryOver.mix, "us")} with ${listWords(amounts)}, enough for ${formatQuantity(carryOver.ground, "us")}.`,
+        toDo: "Write it into the record as what it is.",
+        about: [gear.name, stop.name],
+      }),
+    ];
+  }
+  if (line !== "flushed" || (lineVolume !== "unknown" && lineVolume.amount === 0n)) return [];
+  return [
+    takeCare({
+      rule: "flush-the-line",
+      source: "common-practice",
+      what: `Pump and hose of ${gear.name} still hold ${lastName ?? "the last mix"}, which may not go on the lawn at ${stop.name}.`,
+      figure: lineVolume === "unknown" ? "How much that is nobody has measured." : `That is ${formatQuantity(lineVolume, "us")}.`,
+      toDo: "Run it out into a container before this stop.",
+      about: [gear.name, stop.name],
+    }),
+  ];
+}
+
+/** The same products at other concentrations are another mix; the stop says so. */
+function otherRates({ run }: SizedRun, before: SizedRun | undefined, mix: MixOfRoute, stop: TreatedStop): readonly Finding[] {
+  if (before === undefined) return [];
+  const had = new Map(before.run.products.map(({ productId, concentration }) => [productId, concentration]));
+  if (had.size !== run.products.length || run.products.some(({ productId }) => !had.has(productId))) return [];
+  const apart = run.products.filter(({ productId, concentration }) => {
+    const other = had.get(productId);
+    return other === undefined || other.amount * concentration.per !== concentration.amount * other.per;
+  });
+  const figures = apart.map(({ productId, productName, concentration }) => {
+    const other = had.get(productId);
+    return `${productName}: ${formatRate(concentration, "us")} here${other === undefined ? "" : `, ${formatRate(other, "us")} in the mix before`}`;
+  });
+  return [
+    note({
+      rule: "other-rates-than-the-fill",
+      source: "house",
+      what: `${stop.name} needs other rates than the stops before it, so it can't share their fill.`,
+      figure: `${figures.join("; ")}.`,
+      toDo: `Plan the same rates where the labels leave it open, or fill again${mix.name === "nothing" ? "" : ` (${mix.name})`}.`,
+      about: [stop.name],
+    }),
+  ];
+}
+
+function leftOfLast({ begin: { leftOfLast: left, lastName }, gear }: MixOfRoute): readonly Finding[] {
+  if (left === "unknown") {
+    return [
+      takeCare({
+        rule: "last-mix-left",
+        source: "stock",
+        what: `What the tank of ${gear.name} still holds is not known.`,
+        figure: `Visits that ${lastName ?? "the last mix"} was filled for are not recorded; the fills are planned for an empty tank.`,
+        toDo: "Record those visits, or dip the tank before it is filled.",
+        about: [gear.name],
+      }),
+    ];
+  }
+  if (left.amount === 0n) return [];
+  return [
+    takeCare({
+      rule: "last-mix-left",
+      source: "stock",
+      what: `The tank of ${gear.name} is not empty by the books.`,
+      figure: `${formatQuantity(left, "us")} of ${lastName ?? "the last mix"} are left, which is another mix than the next one.`,
+      toDo: "Spray it where its label allows it, or pump it into the rinsate tank, and record which.",
+      about: [gear.name],
+    }),
+  ];
+}
+
+/** A truck that can't carry a full tank: what it may carry, and the fills it costs; or that it can't carry any. */
+function keptDown({ stops, truck }: TankPlanQuestion, { run: { gear, draws }, fills, fillsByTankAlone, noRoomAt }: SizedRun): Found {
+  if (truck.payload === null) return [];
+  const first = draws[0]?.visitId ?? null;
+  if (noRoomAt !== null) return [{ visitId: first, finding: noRoom(truck.name, truck.payload, gear, stops[noRoomAt]) }];
+  if (fills.length <= fillsByTankAlone) return [];
+  const largest = fills.reduce((most, { mixed }) => (mixed > most ? mixed : most), 0n);
+  const finding = takeCare({
+    rule: "payload-splits-the-fill",
+    source: "house",
+    what: `${truck.name} can't carry ${gear.name} as full as the stops would fill it.`,
+    figure: `The payload of ${formatQuantity(truck.payload, "us")} leaves room for ${formatQuantity(fromAmount("volume", largest), "us")}: ${String(fills.length)} fills instead of ${String(fillsByTankAlone)}.`,
+    toDo: "Fill as planned here, or fetch part of the bags later.",
+    about: [truck.name, gear.name],
+  });
+  return [{ visitId: null, finding }];
+}
+
+function noRoom(truck: string, payload: NonNullable<TankPlanQuestion["truck"]["payload"]>, gear: TicketSprayer, stop: TreatedStop | undefined): Finding {
+  return hold("office", {
+    rule: "no-room-for-spray",
+    source: "house",
+    what: `${truck} has no room for the spray that ${gear.name} needs.`,
+    figure: `On the way to ${stop?.name ?? "the stop"} it already carries all that its payload of ${formatQuantity(payload, "us")} allows.`,
+    toDo: "Take bags off, or move stops to another truck.",
+    about: [truck, gear.name],
+  });
+}
+
+function placesNotKnown({ stops }: TankPlanQuestion, { fills, run: { gear } }: SizedRun): Found {
+  return fills.flatMap(({ mixed, isBeforeLeaving, beginsAt }) => {
+    const stop = stops[beginsAt];
+    if (mixed === 0n || isBeforeLeaving || stop?.water !== "unknown") return [];
+    const finding = takeCare({
+      rule: "water-at-stop-not-known",
+      source: "house",
+      what: `Whether a tank can be filled at ${stop.name} is not on file.`,
+      figure: `${gear.name} is empty when the truck comes there; the plan sends it back to the shop to fill.`,
+      toDo: "Leave time for the way, or ask for water there.",
+      about: [stop.name],
+    });
+    return [{ visitId: stop.visitId, finding }];
+  });
+}

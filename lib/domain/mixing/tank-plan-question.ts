@@ -1,0 +1,72 @@
+import { type TankLoads } from "#domain/company/house-settings";
+import { type LabelFacts } from "#domain/label/label-facts";
+import { type Measure } from "#domain/quantities/exact-quantity";
+import { type Quantity } from "#domain/quantities/quantity";
+import { type MixTicket } from "#domain/mixing/mix-ticket";
+import { type ProductAmount } from "#domain/mixing/spray-mix";
+import { type TicketLawn, type TicketTreatment } from "#domain/mixing/ticket-question";
+
+/** What one stop of a route puts down. */
+export interface TreatedStop {
+  readonly visitId: string;
+  /** What people call it: its street. */
+  readonly name: string;
+  readonly mixes: MixTicket["mixes"];
+  readonly treatments: readonly TicketTreatment[];
+  readonly lawns: readonly Pick<TicketLawn, "zoneId" | "grasses">[];
+  /** Whether a tank can be filled there. */
+  readonly water: "yes" | "no" | "unknown";
+}
+
+/** A mix that a tank was filled with before the day's first fill, as the books have it. */
+export interface HeldMix {
+  /** "fill 7" */
+  readonly name: string;
+  readonly finished: Quantity<"volume">;
+  /** What is still in the tank by the books; unknown while visits that it was filled for are not recorded. */
+  readonly left: Quantity<"volume"> | "unknown";
+  readonly products: readonly {
+    readonly productId: string;
+    readonly productName: string;
+    readonly label: LabelFacts | "unknown";
+    /** In the whole fill. */
+    readonly amount: ProductAmount;
+  }[];
+}
+
+/** What a tank held last: a mix, nothing since a clean-out, or nobody knows. */
+export type LastHeld = HeldMix | "clean" | "unknown";
+
+/** A truck as far as loading asks. */
+export interface LoadedTruck {
+  readonly name: string;
+  /** The most that may be loaded; null: not on file. */
+  readonly payload: Quantity<"mass"> | null;
+  /** What rides along every day besides products and spray, or that the payload was entered less that. */
+  readonly staysAboard: Quantity<"mass"> | "counted-in-payload";
+}
+
+export interface TankPlanSettings {
+  readonly tankLoads: TankLoads;
+  /** The mark of the gauge or meter by which water goes into a tank. */
+  readonly tankMark: Measure<"volume">;
+  /**
+   * What becomes of the mix in pump and hose when another one follows and at the end of the day: clean water pushes it
+   * out onto the last lawn, or it stays and the next lawn gets it first.
+   */
+  readonly lineAtTheEnd: "pushed-out-with-water" | "left-as-it-is";
+}
+
+/** Everything that the tank plan of a truck's route is computed from. */
+export interface TankPlanQuestion {
+  /** In the order of the route. */
+  readonly stops: readonly TreatedStop[];
+  readonly truck: LoadedTruck;
+  /** By equipment; a tank that is not named held nobody knows what. */
+  readonly lastHeld: ReadonlyMap<string, LastHeld>;
+  /** By equipment, the visits before which a clean-out is on file; unknown where none are kept. */
+  readonly cleanOuts: "unknown" | ReadonlyMap<string, ReadonlySet<string>>;
+  /** What everything that is loaded weighs, spray water aside, when the truck comes to each stop. */
+  readonly dryWeights: readonly Quantity<"mass">[];
+  readonly settings: TankPlanSettings;
+}

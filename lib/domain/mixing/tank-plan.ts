@@ -1,0 +1,175 @@
+import { groupedBy } from "#domain/foundation/grouping";
+import { invariant } from "#domain/foundation/invariant";
+import { fromAmount, ratio } from "#domain/quantities/quantity";
+import { rational, toNumber } from "#domain/quantities/rational";
+import { mixesOfRoute } from "#domain/mixing/mixes-of-route";
+import { type BeforeRun, mixOf, type SizedFill, type SizedRun, type SizingFrame, sizeRun, toolsOf } from "#domain/mixing/sized-run";
+import { productsIn } from "#domain/mixing/tank-fill";
+import { levelsAlong, type TankAction, type TankLevel } from "#domain/mixing/tank-levels";
+import { type AboardAtStop, type FillOfRoute, type FillPlace, type TankPlan } from "#domain/mixing/tank-plan-answer";
+import { type LastHeld, type TankPlanQuestion, type TreatedStop } from "#domain/mixing/tank-plan-question";
+import { type RunOfMix, runsOfTanks } from "#domain/mixing/tank-runs";
+import { checkPayload, type HeaviestLoad, waterShareOf, waterWeight } from "#domain/mixing/truck-weight";
+import { type TicketSprayer } from "#domain/mixing/ticket-question";
+
+/** The runs of one sprayer with what is in its tank at every stop. */
+export interface PlannedTank {
+  readonly gear: TicketSprayer;
+  readonly runs: readonly SizedRun[];
+  readonly levels: readonly TankLevel[];
+  readonly leftOfLast: bigint | "unknown";
+}
+
+/**
+ * The tank plan of a truck's route: which fill serves which stops, how much to mix so that the least is left (see
+ * sizeFills), where each tank is filled, what is in it at every stop, what lies between two mixes, and what the truck
+ * weighs. A tank's first fill is made at the shop before the truck leaves; later ones where there is water, else back at
+ * the shop. Spray volume out of the tank is spray volume on the lawns: what pump and hose hold only decides which mix a
+ * lawn gets first, so the mix for a run is what its stops need, plus what stays in the line where nothing pushes it out.
+ * Where several tanks ride together, room on the truck goes to the tank that is used first.
+ */
+export function planTanks(question: TankPlanQuestion): TankPlan {
+  const { stops, truck, dryWeights } = question;
+  invariant(dryWeights.length === stops.length, "the load is known at every stop");
+  const stays = truck.staysAboard === "counted-in-payload" ? 0n : truck.staysAboard.amount;
+  const frame: SizingFrame = { question, weights: dryWeights.map(({ amount }) => amount + stays) };
+  const tanks = [...runsOfTanks(stops).values()].map((runs) => planTank(frame, runs));
+  const lettered = letters(tanks);
+  const heaviest = heaviestOf(frame);
+  const mixes = tanks.flatMap((tank) => mixesOfRoute(question, tank, lettersOfRuns(lettered)));
+  return {
+    fills: lettered.map(({ fill, run, letter }) => fillOf(stops, fill, run, letter)),
+    mixes: mixes.map(({ mix }) => mix),
+    aboard: aboardAt(stops, tanks, lettered),
+    heaviest,
+    found: [...checkPayload(heaviest, truck).map((finding) => ({ visitId: null, finding })), ...mixes.flatMap(({ found }) => found)],
+  };
+}
+
+function planTank(frame: SizingFrame, runs: readonly RunOfMix[]): PlannedTank {
+  const { stops, lastHeld } = frame.question;
+  const gear = gearOf(runs);
+  const inMorning = lastHeld.get(gear.equipmentId) ?? "unknown";
+  const sized: SizedRun[] = [];
+  let before: BeforeRun = { last: inMorning, lineHoldsLast: true, isFirst: true };
+  for (const run of runs) {
+    const next = sizeRun(frame, run, before);
+    sized.push(next);
+    before = { last: mixOf(run, ""), lineHoldsLast: next.inLine !== 0n, isFirst: false };
+  }
+  const [first] = sized;
+  const isSame = first?.line === "holds-this-mix";
+  const levels = levelsAlong(stops.length, first?.already ?? 0n, sized.flatMap((run, index) => actionsOf(stops, run, sized[index - 1])));
+  addSpray(frame.weights, sized, levels);
+  return { gear, runs: sized, levels, leftOfLast: leftOf(inMorning, isSame) };
+}
+
+/** What has to go before the first fill: the rest of another mix, as far as the books know it. */
+function leftOf(held: LastHeld, isSame: boolean): bigint | "unknown" {
+  if (typeof held === "string") return 0n;
+  if (held.left === "unknown") return "unknown";
+  return isSame ? 0n : held.left.amount;
+}
+
+function gearOf([first]: readonly RunOfMix[]): TicketSprayer {
+  invariant(first !== undefined, "a tank is there for a mix");
+  return first.gear;
+}
+
+/** What happens to a tank in a run, in order; what the run before left is taken out on the way to it. */
+function actionsOf(stops: readonly TreatedStop[], { fills, run }: SizedRun, before: SizedRun | undefined): readonly TankAction[] {
+  const begin = run.draws[0]?.stopIndex ?? 0;
+  const emptied: readonly TankAction[] = before === undefined ? [] : [{ stopIndex: begin, when: "at-the-stop", change: -before.left }];
+  return [
+    ...emptied,
+    ...fills.flatMap((fill): readonly TankAction[] => {
+      const { at } = placeOf(stops, fill);
+      const stopIndex = at === "shop-before-leaving" ? 0 : fill.beginsAt;
+      const when = at === "stop" || fill.isMidway || before?.run.draws.at(-1)?.stopIndex === stopIndex ? "at-the-stop" : "on-the-way";
+      return [{ stopIndex, when, change: fill.mixed - fill.toLine }, ...fill.parts.map(({ stopIndex: place, volume }): TankAction => ({ stopIndex: place, when: "at-the-stop", change: -volume }))];
+    }),
+  ];
+}
+
+function waterShares(stops: number, runs: readonly SizedRun[]): readonly ReturnType<typeof rational>[] {
+  let current = 0;
+  return Array.from({ length: stops }, (_unused, index) => {
+    while ((runs[current + 1]?.run.draws[0]?.stopIndex ?? Infinity) <= index) current += 1;
+    return waterShareOf(runs[current]?.run.products ?? []);
+  });
+}
+
+function addSpray(weights: bigint[], runs: readonly SizedRun[], levels: readonly TankLevel[]): void {
+  const shares = waterShares(levels.length, runs);
+  for (const [index, { highest }] of levels.entries()) weights[index] = (weights[index] ?? 0n) + waterWeight(highest, shares[index] ?? rational(1n));
+}
+
+function heaviestOf({ question: { stops }, weights }: SizingFrame): HeaviestLoad {
+  const most = weights.reduce((heaviest, weight) => (weight > heaviest ? weight : heaviest), 0n);
+  return { weight: fromAmount("mass", most), visitId: most === 0n ? null : (stops[weights.indexOf(most)]?.visitId ?? null) };
+}
+
+/** A fill with its letter. */
+export interface LetteredFill {
+  readonly fill: SizedFill;
+  readonly run: SizedRun;
+  readonly letter: string;
+}
+
+function letters(tanks: readonly PlannedTank[]): readonly LetteredFill[] {
+  const all = tanks.flatMap(({ runs }) => runs.flatMap((run) => run.fills.filter(({ mixed }) => mixed > 0n).map((fill) => ({ fill, run }))));
+  const turn = ({ isBeforeLeaving }: SizedFill) => (isBeforeLeaving ? 0 : 1);
+  return all
+    .toSorted((one, other) => turn(one.fill) - turn(other.fill) || one.fill.beginsAt - other.fill.beginsAt)
+    .map(({ fill, run }, index) => ({ fill, run, letter: letterOf(index) }));
+}
+
+function lettersOfRuns(lettered: readonly LetteredFill[]): ReadonlyMap<SizedRun, readonly string[]> {
+  return new Map([...groupedBy(lettered, ({ run }) => run)].map(([run, own]) => [run, own.map(({ letter }) => letter)]));
+}
+
+const LETTERS = 26;
+
+function letterOf(index: number): string {
+  const last = String.fromCharCode(65 + (index % LETTERS));
+  return index < LETTERS ? last : `${letterOf(Math.floor(index / LETTERS) - 1)}${last}`;
+}
+
+function placeOf(stops: readonly TreatedStop[], { isBeforeLeaving, beginsAt, isMidway }: SizedFill): FillPlace {
+  if (isBeforeLeaving) return { at: "shop-before-leaving" };
+  const stop = stops[beginsAt];
+  const visitId = stop?.visitId ?? "";
+  return stop?.water === "yes" ? { at: "stop", visitId, isMidway } : { at: "shop", visitId, isMidway };
+}
+
+function fillOf(stops: readonly TreatedStop[], fill: SizedFill, { run }: SizedRun, letter: string): FillOfRoute {
+  const finished = fromAmount("volume", fill.mixed);
+  const products = productsIn(run, finished, toolsOf(run));
+  const liquid = products.reduce((total, { amount }) => total + (amount.dimension === "volume" ? amount.amount : 0n), 0n);
+  return {
+    letter,
+    finished,
+    products,
+    gear: run.gear,
+    place: placeOf(stops, fill),
+    visitIds: [...new Set(fill.parts.map(({ visitId }) => visitId))],
+    parts: fill.parts.map(({ visitId, volume }) => ({ visitId, finished: fromAmount("volume", volume) })),
+    toLine: fromAmount("volume", fill.toLine),
+    water: fromAmount("volume", liquid < fill.mixed ? fill.mixed - liquid : 0n),
+  };
+}
+
+function aboardAt(stops: readonly TreatedStop[], tanks: readonly PlannedTank[], lettered: readonly LetteredFill[]): readonly AboardAtStop[] {
+  const lettersAt = new Map<number, string[]>();
+  for (const { fill, letter } of lettered) lettersAt.set(fill.beginsAt, [...(lettersAt.get(fill.beginsAt) ?? []), letter]);
+  return stops.map(({ visitId }, index) => {
+    const own = tanks.flatMap(({ gear, levels }) => (levels[index] === undefined ? [] : [{ gear, level: levels[index] }]));
+    const shares = own.map(({ gear, level }) => Math.min(1, toNumber(ratio(fromAmount("volume", level.highest), gear.capacity))));
+    return {
+      visitId,
+      share: shares.length === 0 ? null : Math.max(...shares),
+      letters: lettersAt.get(index) ?? [],
+      tanks: own.map(({ gear, level }) => ({ gearName: gear.name, arrives: fromAmount("volume", level.arrives), leaves: fromAmount("volume", level.leaves) })),
+    };
+  });
+}

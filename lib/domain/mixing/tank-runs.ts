@@ -1,0 +1,78 @@
+import { invariant } from "#domain/foundation/invariant";
+import { type Quantity } from "#domain/quantities/quantity";
+import { type SprayMix } from "#domain/mixing/spray-mix";
+import { type FillStop, fillStopOf, mixKeyOf } from "#domain/mixing/tank-fill";
+import { type TreatedStop } from "#domain/mixing/tank-plan-question";
+import { isSprayed, type TicketSprayer, type TicketTreatment } from "#domain/mixing/ticket-question";
+
+/** What one stop takes of a mix. */
+export interface DrawOfStop {
+  /** Its place in the route, from 0. */
+  readonly stopIndex: number;
+  readonly visitId: string;
+  readonly finished: Quantity<"volume">;
+  /** What is sprayed there of it, as the stop's ticket has it. */
+  readonly treatments: readonly TicketTreatment[];
+}
+
+/** The stops that follow one another with one mix out of one tank. */
+export interface RunOfMix {
+  readonly gear: TicketSprayer;
+  readonly key: string;
+  readonly products: FillStop["products"];
+  readonly draws: readonly DrawOfStop[];
+}
+
+interface Sprayed {
+  readonly gear: TicketSprayer;
+  readonly stop: FillStop;
+  readonly treatments: readonly TicketTreatment[];
+}
+
+/**
+ * The runs of each sprayer of a truck, the sprayers in the order in which they are first used. One tank holds one mix: the
+ * same mix after another one is a run of its own.
+ */
+export function runsOfTanks(stops: readonly TreatedStop[]): ReadonlyMap<string, readonly RunOfMix[]> {
+  const tanks = new Map<string, RunOfMix[]>();
+  const open = new Map<string, DrawOfStop[]>();
+  for (const [stopIndex, treated] of stops.entries()) {
+    for (const { gear, stop, treatments } of spraysOf(treated)) {
+      const runs = tanks.get(gear.equipmentId) ?? [];
+      tanks.set(gear.equipmentId, runs);
+      const draw: DrawOfStop = { stopIndex, visitId: treated.visitId, finished: stop.finished, treatments };
+      const key = mixKeyOf(stop);
+      const last = open.get(gear.equipmentId);
+      if (last !== undefined && runs.at(-1)?.key === key) {
+        last.push(draw);
+        continue;
+      }
+      const draws = [draw];
+      open.set(gear.equipmentId, draws);
+      runs.push({ gear, key, products: stop.products, draws });
+    }
+  }
+  return tanks;
+}
+
+function spraysOf({ visitId, mixes, treatments }: TreatedStop): readonly Sprayed[] {
+  return mixes.flatMap((mix): readonly Sprayed[] => {
+    if (mix.kind !== "spray") return [];
+    const own = mix.products.map(({ line }) => treatmentOn(treatments, line));
+    const stop = fillStopOf(visitId, mix, (line) => treatmentOn(treatments, line).productId);
+    return [{ gear: gearOf(mix, own), stop, treatments: own }];
+  });
+}
+
+function treatmentOn(treatments: readonly TicketTreatment[], line: number): TicketTreatment {
+  const treatment = treatments.find((one) => one.line === line);
+  invariant(treatment !== undefined, "a mix is made of treatments of its visit");
+  return treatment;
+}
+
+function gearOf(mix: SprayMix, treatments: readonly TicketTreatment[]): TicketSprayer {
+  const [first] = treatments;
+  invariant(first !== undefined, "a spray has a product");
+  invariant(isSprayed(first), `what is in ${mix.gearName} is sprayed`);
+  return first.gear;
+}

@@ -1,0 +1,66 @@
+import { type Finding, hold, takeCare } from "#domain/foundation/finding";
+import { type Density, densityFromSpecificGravity, massOf, volumeOf } from "#domain/quantities/density";
+import { fromExactAmount, settle } from "#domain/quantities/exact-quantity";
+import { formatQuantity } from "#domain/quantities/format-quantity";
+import { compare, fromAmount, type Quantity } from "#domain/quantities/quantity";
+import { multiplyRational, type Rational, rational, subtractRational, divideRational } from "#domain/quantities/rational";
+import { type FillStop } from "#domain/mixing/tank-fill";
+import { type LoadedTruck } from "#domain/mixing/tank-plan-question";
+
+/** Water in a tank: 1 kg/L, 8.3454 lb/gal. */
+const WATER: Density = densityFromSpecificGravity("1");
+
+/** What part of a finished spray is water: all but its liquid products; none where they leave no room for it. */
+export function waterShareOf(products: FillStop["products"]): Rational {
+  const share = products.reduce(
+    (left, { concentration }) => (concentration.basis === "product-volume-per-spray-volume" ? subtractRational(left, rational(concentration.amount, concentration.per)) : left),
+    rational(1n),
+  );
+  return share.numerator < 0n ? rational(0n) : share;
+}
+
+/** What the water in so much finished spray weighs. */
+export function waterWeight(spray: bigint, waterShare: Rational): bigint {
+  return settle(massOf(fromExactAmount("volume", multiplyRational(rational(spray), waterShare)), WATER), "up").amount;
+}
+
+/** How much finished spray may come aboard where so much weight may; undefined where it brings no water and so no weight. */
+export function sprayWithin(room: bigint, waterShare: Rational): bigint | undefined {
+  if (waterShare.numerator === 0n) return undefined;
+  const water = volumeOf(fromAmount("mass", room < 0n ? 0n : room), WATER);
+  return settle(fromExactAmount("volume", divideRational(water.exactAmount, waterShare)), "down").amount;
+}
+
+/** What a truck carries where it carries most. */
+export interface HeaviestLoad {
+  readonly weight: Quantity<"mass">;
+  /** The stop on the way to which it is; null for a truck that carries nothing. */
+  readonly visitId: string | null;
+}
+
+/** What the truck's own payload says to its heaviest load: unknown wants care, more than it may is a hold. */
+export function checkPayload({ weight }: HeaviestLoad, { name, payload }: LoadedTruck): readonly Finding[] {
+  const words = { source: "house", about: [name] } as const;
+  if (payload === null) {
+    if (weight.amount === 0n) return [];
+    return [
+      takeCare({
+        ...words,
+        rule: "payload-not-on-file",
+        what: `What ${name} may carry is not on file.`,
+        figure: `Products and water weigh ${formatQuantity(weight, "us")}.`,
+        toDo: "Enter the payload from the door sticker, less what stays on the truck.",
+      }),
+    ];
+  }
+  if (compare(weight, payload) <= 0) return [];
+  return [
+    hold("office", {
+      ...words,
+      rule: "above-payload",
+      what: `${name} would carry more than it may.`,
+      figure: `Products and water weigh ${formatQuantity(weight, "us")}; the payload is ${formatQuantity(payload, "us")}.`,
+      toDo: "Move stops to another truck, or fetch part of the bags later.",
+    }),
+  ];
+}

@@ -1,0 +1,63 @@
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { readDay } from "#application/days/read-day";
+import { tanksHeld } from "#application/days/tanks-held";
+import { recordFill } from "#application/fills/record-fill";
+import { of } from "#domain/quantities/quantity";
+import { aCompany, type TestCompany, valueOf } from "../../support/crew";
+import { aCrewDay, aRecord, aSharedFill, CREW_DAY, type CrewDay, fillForm, inWorkOf } from "../../support/crew-day";
+import { openHouse, type TestHouse } from "../../support/house";
+
+let house: TestHouse;
+let company: TestCompany;
+let day: CrewDay;
+beforeAll(async () => {
+  house = await openHouse();
+  company = await aCompany(house);
+  day = await aCrewDay(house, company);
+});
+afterAll(() => house.close());
+
+const heldNow = (visitIds: readonly string[] = []) => inWorkOf(house, company, (work) => tanksHeld(work, visitIds));
+const planNow = async () => valueOf(await readDay(house, company.owner.key, { date: CREW_DAY })).trucks[0]?.tankPlan;
+
+test("a tank that was never filled is not among them", async () => {
+  expect((await heldNow()).size).toBe(0);
+});
+
+test("the latest fill is what the tank held, less what was drawn; the day's plan uses what is left first", async () => {
+  const { visits, number } = await aSharedFill(house, company, day);
+  const [first] = visits;
+  if (first === undefined) throw new Error("the fill serves three visits");
+  const visitIds = visits.map(({ visitId }) => visitId);
+  expect((await heldNow(visitIds)).get(day.sprayerId)).toMatchObject({
+    name: `fill ${String(number)}`, finished: of("gal", 40n), left: of("gal", 40n), products: [{ productId: day.ironId, amount: of("fl oz", 30n), label: { form: "liquid" } }],
+  });
+  await aRecord(house, company.owner, first, { mixes: { "1": { measuredBy: "as-planned-not-measured" }, "2": { measuredBy: "meter", amount: "9.5", fillId: await lastFillId() } } });
+  expect((await heldNow(visitIds)).get(day.sprayerId)).toMatchObject({ left: of("gal", "30.5") });
+  // For another day: two of the fill's visits are not recorded yet.
+  expect((await heldNow()).get(day.sprayerId)).toMatchObject({ left: "unknown" });
+  // 30 fl oz in 40 gal is the mix of the plan, and two stops of 12.8 gal are still to come.
+  const plan = await planNow();
+  expect(plan?.fills).toEqual([]);
+  expect(plan?.mixes).toMatchObject([{ name: `fill ${String(number)}`, already: of("gal", "30.5"), begin: { line: "holds-this-mix", cleaning: "none" }, end: { left: of("gal", "4.9") } }]);
+  expect(plan?.aboard.map(({ share }) => share)).toEqual([0.305, 0.305, 0.177]);
+});
+
+test("a fill of another rate has to go before the tank is filled again", async () => {
+  const { number } = valueOf(await recordFill(house, company.owner.key, fillForm(house, day, [], { filledAt: "7:20", products: { [day.ironId]: "20 fl oz" } })));
+  const plan = await planNow();
+  expect(plan?.fills).toMatchObject([{ letter: "A", finished: of("gal", "25.6") }]);
+  expect(plan?.mixes[0]?.begin).toMatchObject({ lastName: `fill ${String(number)}`, leftOfLast: of("gal", 40n), line: "runs-on" });
+  expect(plan?.found.map(({ finding }) => finding.rule)).toEqual(expect.arrayContaining(["last-mix-left", "carry-over"]));
+});
+
+test("what was posted away from the tank is left no more", async () => {
+  await house.ask("alter table stock_balance disable trigger user");
+  await house.ask("update stock_balance set amount = 0 where stock_location_id in (select stock_location_id from stock_location where equipment_id = $1)", [day.sprayerId]);
+  expect((await heldNow()).get(day.sprayerId)).toMatchObject({ left: of("gal", 0n) });
+});
+
+async function lastFillId(): Promise<string> {
+  const [row] = await house.ask<{ fill_id: string }>("select fill_id from fill order by number desc limit 1");
+  return row?.fill_id ?? "";
+}

@@ -1,0 +1,70 @@
+import { expect, test } from "vitest";
+import { type LabelFacts } from "#domain/label/label-facts";
+import { changeOfMix, heldNotKnown, isSameMix, type MixInTank, notCleanedOut } from "#domain/mixing/mix-change";
+import { of } from "#domain/quantities/quantity";
+import { rateOf } from "#domain/quantities/rate";
+import { CUP, IRON, IRON_LABEL, LAWN, SPRAYER } from "../../support/ticket";
+import { truckStop } from "../../support/truck-stops";
+
+const perGallon = (fluidOunces: string) => rateOf("product-volume-per-spray-volume", fluidOunces, "fl oz per gal");
+const PLANNED = [{ productId: "iron", productName: "Rustwater Iron", concentration: perGallon("1") }];
+const next = { stop: truckStop("12 Elm St", [IRON]), products: PLANNED, gear: SPRAYER };
+const mixOf = (productId: string, label: LabelFacts | "unknown", concentration = perGallon("1")): MixInTank => ({
+  name: "fill 7",
+  products: [{ productId, productName: label === "unknown" ? "Something" : label.productName, label, concentration }],
+});
+const KELP = { ...IRON_LABEL, productName: "Kelp Tonic" };
+const DOCK = { ...KELP, productName: "Dockaway", epaRegistrationNumber: { number: "DEMO-0000-4" } };
+const forGrasses = (label: LabelFacts, grasses: LabelFacts["uses"][number]["grasses"]): LabelFacts => ({ ...label, uses: label.uses.map((use) => ({ ...use, grasses })) });
+
+test("the same product asks for nothing and may run on up to its label's highest rate", () => {
+  expect(changeOfMix(mixOf("iron", IRON_LABEL), next)).toEqual({ cleaning: "none", unwanted: [], mayRunOn: true });
+  // 4/3 fl oz a gallon at 1.5 gal are 2 fl oz per 1,000 sq ft, which is the most.
+  expect(changeOfMix(mixOf("iron", IRON_LABEL, rateOf("product-volume-per-spray-volume", { numerator: 4n, denominator: 3n }, "fl oz per gal")), next).mayRunOn).toBe(true);
+  expect(changeOfMix(mixOf("iron", IRON_LABEL, perGallon("1.34")), next).mayRunOn).toBe(false);
+  expect(changeOfMix(mixOf("iron", IRON_LABEL, perGallon("1.34")), next).cleaning).toBe("none");
+});
+
+test("a feed that is labeled for the grass there is rinsed out", () => {
+  expect(changeOfMix(mixOf("kelp", KELP), next)).toEqual({ cleaning: "rinse", unwanted: [], mayRunOn: false });
+  expect(changeOfMix(mixOf("kelp", forGrasses(KELP, "any turfgrass")), next).cleaning).toBe("rinse");
+});
+
+test.each([
+  ["a label for other grasses", forGrasses(KELP, ["bermudagrass"]), "not-labeled-for-its-turf"],
+  ["a label whose grasses nobody entered", forGrasses(KELP, "unknown"), "label-not-known"],
+  ["a label that is not on file", "unknown", "label-not-known"],
+  ["a registration that nobody looked up", { ...KELP, epaRegistrationNumber: "unknown" }, "label-not-known"],
+  ["a pesticide that is not planned", DOCK, "pesticide-not-planned"],
+] as const)("%s is cleaned out", (_what, label, why) => {
+  const change = changeOfMix(mixOf("other", label), next);
+  expect(change).toMatchObject({ cleaning: "clean-out", unwanted: [{ why }], mayRunOn: false });
+});
+
+test("a lawn whose grass is not on file can't be told to be labeled", () => {
+  const stop = { ...next.stop, lawns: [{ ...LAWN, grasses: [] }] };
+  expect(changeOfMix(mixOf("kelp", KELP), { ...next, stop }).unwanted).toEqual([{ productName: "Kelp Tonic", why: "label-not-known" }]);
+});
+
+test("what a tank held is the same mix within a mark of the cup, and within nothing without a cup", () => {
+  const held = (fluidOunces: string) => ({
+    name: "fill 7", finished: of("gal", 40n), left: of("gal", 2n), products: [{ productId: "iron", productName: "Rustwater Iron", label: IRON_LABEL, amount: of("fl oz", fluidOunces) }],
+  });
+  const isSame = (fluidOunces: string, hasCup = true) => isSameMix(held(fluidOunces), PLANNED, () => (hasCup ? CUP : undefined));
+  expect([isSame("40"), isSame("39.6"), isSame("40.4"), isSame("39.5"), isSame("40.5")]).toEqual([true, true, true, false, false]);
+  expect([isSame("40", false), isSame("39.9", false)]).toEqual([true, false]);
+  expect(isSameMix({ ...held("40"), products: [] }, PLANNED, () => CUP)).toBe(false);
+  expect(isSameMix(held("40"), [{ ...PLANNED[0], productId: "kelp", productName: "Kelp Tonic", concentration: perGallon("1") }], () => CUP)).toBe(false);
+});
+
+test("the hold says what was in the tank, why it must not reach the lawn, and that the office changes the plan", () => {
+  const last = mixOf("other", DOCK);
+  expect(notCleanedOut(last, next, changeOfMix(last, next).unwanted)).toMatchObject({
+    level: "hold",
+    answerableBy: "office",
+    rule: "clean-out",
+    what: "The last mix in the tank of Sprayer is not cleaned out for the turf at 12 Elm St.",
+    figure: "Fill 7: Dockaway is a pesticide that is not planned there.",
+  });
+  expect(heldNotKnown(next)).toMatchObject({ level: "hold", rule: "clean-out", what: "What the tank of Sprayer held last is not on file." });
+});

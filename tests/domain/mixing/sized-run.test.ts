@@ -1,0 +1,62 @@
+import { expect, test } from "vitest";
+import { type BeforeRun, mixOf, sizeRun, toolsOf } from "#domain/mixing/sized-run";
+import { runsOfTanks } from "#domain/mixing/tank-runs";
+import { type TankPlanQuestion } from "#domain/mixing/tank-plan-question";
+import { of } from "#domain/quantities/quantity";
+import { CUP, IRON, IRON_LABEL, SPRAYER } from "../../support/ticket";
+import { tankQuestion, truckStop } from "../../support/truck-stops";
+
+const CLEAN: BeforeRun = { last: "clean", lineHoldsLast: true, isFirst: true };
+const GALLON = of("gal", 1n).amount;
+const { settings } = tankQuestion([]);
+const asItIs = { settings: { ...settings, lineAtTheEnd: "left-as-it-is" } } as const;
+
+function sized(gear: Partial<typeof SPRAYER> = {}, before: Partial<BeforeRun> = {}, more: Partial<TankPlanQuestion> = {}) {
+  const question = tankQuestion([truckStop("a", [{ ...IRON, gear: { ...SPRAYER, ...gear } }], 20_000n)], more);
+  const weights = question.dryWeights.map(({ amount }) => amount);
+  const [run] = runsOfTanks(question.stops).get("sprayer") ?? [];
+  if (run === undefined) throw new Error("Iron is sprayed.");
+  return { ...sizeRun({ question, weights }, run, { ...CLEAN, ...before }), weights, run };
+}
+const mixed = (run: ReturnType<typeof sized>) => run.fills.map((fill) => Number(fill.mixed) / Number(GALLON));
+
+test("with water behind the mix all of it reaches the lawns, without it the line keeps as much as it holds", () => {
+  expect(sized()).toMatchObject({ line: "water", pushOut: 3n * GALLON, inLine: 0n, left: 0n });
+  expect(mixed(sized())).toEqual([30]);
+  expect(sized({}, {}, asItIs)).toMatchObject({ line: "water", pushOut: 0n, inLine: 3n * GALLON });
+  expect(mixed(sized({}, {}, asItIs))).toEqual([33]);
+});
+
+test("a line that nobody measured stays unknown and adds nothing", () => {
+  const unknown = sized({ holdUp: "unknown" }, {}, asItIs);
+  expect(unknown).toMatchObject({ inLine: "unknown", pushOut: 0n });
+  expect(mixed(unknown)).toEqual([30]);
+});
+
+test("the last mix runs on where it may and the lawn takes all of it; else it is flushed", () => {
+  const last = { ...mixOf(sized().run, "fill 7") };
+  expect(sized({}, { last })).toMatchObject({ line: "runs-on", change: { mayRunOn: true } });
+  expect(sized({ holdUp: of("gal", 31n) }, { last }).line).toBe("flushed");
+  expect(sized({ holdUp: "unknown" }, { last }).line).toBe("flushed");
+  expect(sized({}, { last, lineHoldsLast: false }).line).toBe("water");
+});
+
+test("a clean-out on file settles what the tank held, known or not", () => {
+  const cleanOuts = new Map([["sprayer", new Set(["a"])]]);
+  expect(sized({}, { last: "unknown" })).toMatchObject({ line: "not-known", isCleanOutOnFile: false });
+  expect(sized({}, { last: "unknown" }, { cleanOuts })).toMatchObject({ line: "water", isCleanOutOnFile: true });
+  expect(sized({}, { last: "unknown" }, { cleanOuts: new Map([["other", new Set(["a"])]]) }).isCleanOutOnFile).toBe(false);
+});
+
+test("the water behind the mix rides along and weighs, unless there is water at the last stop", () => {
+  const dry = sized().weights[0] ?? 0n;
+  const stop = truckStop("a", [IRON], 20_000n, { water: "yes" });
+  expect(Number(dry - (sized({}, {}, { stops: [stop] }).weights[0] ?? 0n)) / Number(of("lb", 1n).amount)).toBeCloseTo(25.04, 2);
+});
+
+test("a run knows its tools and its labels", () => {
+  const { run } = sized();
+  expect(toolsOf(run)("iron")).toEqual(CUP);
+  expect(toolsOf(run)("kelp")).toBeUndefined();
+  expect(mixOf(run, "fill A")).toMatchObject({ name: "fill A", products: [{ productId: "iron", label: IRON_LABEL }] });
+});

@@ -1,0 +1,73 @@
+import { expect, test } from "vitest";
+import { planTanks } from "#domain/mixing/tank-plan";
+import { fillPlaceWords, mixSentences } from "#domain/mixing/tank-plan-words";
+import { type LastHeld, type TankPlanQuestion, type TreatedStop } from "#domain/mixing/tank-plan-question";
+import { of } from "#domain/quantities/quantity";
+import { rateOf } from "#domain/quantities/rate";
+import { IRON, IRON_LABEL, SPRAYER } from "../../support/ticket";
+import { tankQuestion, truckStop } from "../../support/truck-stops";
+
+const { settings } = tankQuestion([]);
+const asItIs: Partial<TankPlanQuestion> = { settings: { ...settings, lineAtTheEnd: "left-as-it-is" } };
+const nameOf = (visitId: string) => `stop ${visitId}`;
+const planOf = (stops: readonly TreatedStop[], more: Partial<TankPlanQuestion> = {}) => planTanks(tankQuestion(stops, more));
+const said = (stops: readonly TreatedStop[], more: Partial<TankPlanQuestion> = {}) => planOf(stops, more).mixes.map((mix) => mixSentences(mix, nameOf));
+const held = (productId: string, label: typeof IRON_LABEL): LastHeld => ({
+  name: "fill 7", finished: of("gal", 40n), left: of("gal", 2n), products: [{ productId, productName: label.productName, label, amount: of("fl oz", 40n) }],
+});
+const after = (last: LastHeld, more: Partial<TankPlanQuestion> = {}) => said([truckStop("a", [IRON])], { lastHeld: new Map([[SPRAYER.equipmentId, last]]), ...more })[0];
+const DOCK = { ...IRON_LABEL, productName: "Dockaway", epaRegistrationNumber: { number: "DEMO-0000-4" } };
+
+test("where a fill is made", () => {
+  const words = (water: TreatedStop["water"], areas: readonly bigint[]) => {
+    const { fills } = planOf(areas.map((area, index) => truckStop(String(index + 1), [IRON], area, { water })));
+    return fills.map((fill) => fillPlaceWords(fill, nameOf));
+  };
+  expect(words("no", [60_000n, 60_000n])).toEqual(["at the shop before leaving", "back at the shop on the way to stop 2"]);
+  expect(words("no", [80_000n])[1]).toBe("back at the shop in the middle of stop 1");
+  expect(words("yes", [80_000n])[1]).toBe("in the middle of stop 1, with water there");
+});
+
+test("a mix behind which water goes leaves nothing", () => {
+  expect(said([truckStop("a", [IRON])])).toEqual([
+    ["Run out 3 gal of water until the mix comes.", "When the tank is empty, put 3 gal of clean water in and spray on at stop a until the water comes.", "Nothing is left in tank and lines."],
+  ]);
+});
+
+test("what stays in the line is said, with where it may go", () => {
+  expect(said([truckStop("a", [IRON])], asItIs)[0]).toEqual([
+    "Run out 3 gal of water until the mix comes.",
+    "Left in tank and lines: 3 gal in pump and hose.",
+    "With its rinse water 1 gal of it may go on at stop a, within the label's rate.",
+    "2 gal of it go into the shop's rinsate tank: no stop has room for them within the label's rate.",
+  ]);
+});
+
+test("another mix in the tank is emptied, run out and cleaned out before", () => {
+  expect(after(held("dock", DOCK))?.slice(0, 4)).toEqual([
+    "Empty the tank first: 2 gal of fill 7 are in it by the books.",
+    "Run 3 gal of fill 7 out of pump and hose into a container for the shop's rinsate tank.",
+    "Clean out tank, pump and hose: 3 times with 10 gal of water, or as the label says.",
+    "Run out 3 gal of water until the mix comes.",
+  ]);
+  expect(after(held("dock", DOCK), { cleanOuts: new Map([[SPRAYER.equipmentId, new Set(["a"])]]) })?.[0]).toBe("The clean-out before it is on file.");
+});
+
+test("the same mix is used first; other rates of it may come out of the hose first", () => {
+  expect(after(held("iron", IRON_LABEL))?.[0]).toBe("2 gal of fill 7 are in the tank by the books and are used first.");
+  const weaker = { ...IRON, rate: rateOf("product-volume-per-area", "1", "fl oz per 1,000 sq ft") };
+  expect(said([truckStop("a", [IRON]), truckStop("b", [weaker])], asItIs)[1]?.[0]).toBe("3 gal of fill A come out of the hose first, at stop b.");
+});
+
+test("a rest that nobody knows is said to be unknown", () => {
+  const last = held("iron", IRON_LABEL);
+  expect(after(typeof last === "string" ? last : { ...last, left: "unknown" })?.[0]).toBe("What is left of fill 7 is not known; the fills are planned for an empty tank.");
+});
+
+test("a rinse between feeds is one, and a line that nobody measured is said to be unknown", () => {
+  const gear = { ...SPRAYER, holdUp: "unknown" as const };
+  const kelp = { ...IRON, gear, productId: "kelp", label: { ...IRON_LABEL, productName: "Kelp Tonic" } };
+  const [first, second] = said([truckStop("a", [{ ...IRON, gear }]), truckStop("b", [kelp])]);
+  expect(first).toEqual(["Nothing is left in the tank; what pump and hose keep is not known."]);
+  expect(second?.[0]).toBe("Rinse tank, pump and hose with 10 gal of water.");
+});

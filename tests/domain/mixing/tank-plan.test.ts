@@ -1,0 +1,154 @@
+import { expect, test } from "vitest";
+import { planTanks } from "#domain/mixing/tank-plan";
+import { type TankPlan } from "#domain/mixing/tank-plan-answer";
+import { type HeldMix, type TankPlanQuestion, type TreatedStop } from "#domain/mixing/tank-plan-question";
+import { of } from "#domain/quantities/quantity";
+import { rateOf } from "#domain/quantities/rate";
+import { FEED, IRON, IRON_LABEL, SPRAYER } from "../../support/ticket";
+import { tankQuestion, truckStop } from "../../support/truck-stops";
+
+// The sprayer of these tests puts out 1.5 gal per 1,000 sq ft: 20,000 sq ft are 30 gal with 30 fl oz of iron. Its pump and
+// hose hold 3 gal.
+const weaker = { ...IRON, rate: rateOf("product-volume-per-area", "1", "fl oz per 1,000 sq ft") };
+const planOf = (stops: readonly TreatedStop[], more: Partial<TankPlanQuestion> = {}) => planTanks(tankQuestion(stops, more));
+const briefly = ({ fills }: TankPlan) => fills.map(({ letter, visitIds, finished }) => [letter, visitIds.join(" "), finished]);
+const rules = ({ found }: TankPlan) => found.map(({ visitId, finding }) => `${visitId ?? "truck"} ${finding.level} ${finding.rule}`);
+const held = (more: Partial<HeldMix> = {}): HeldMix => ({
+  name: "fill 7",
+  finished: of("gal", 40n),
+  left: of("gal", 10n),
+  products: [{ productId: "iron", productName: "Rustwater Iron", label: IRON_LABEL, amount: of("fl oz", 40n) }],
+  ...more,
+});
+const holding = (mix: TankPlanQuestion["lastHeld"] extends ReadonlyMap<string, infer Held> ? Held : never) => ({ lastHeld: new Map([[SPRAYER.equipmentId, mix]]) });
+const settings = tankQuestion([]).settings;
+const stays: Partial<TankPlanQuestion> = { settings: { ...settings, lineAtTheEnd: "left-as-it-is" } };
+
+test("stops with one mix share a fill until the tank is full", () => {
+  const plan = planOf([truckStop("a", [IRON], 20_000n), truckStop("b", [IRON], 40_000n), truckStop("c", [IRON], 20_000n)]);
+  expect(briefly(plan)).toEqual([["A", "a b", of("gal", 90n)], ["B", "c", of("gal", 30n)]]);
+  expect(plan.fills[0]?.products).toMatchObject([{ productId: "iron", amount: of("fl oz", 90n) }]);
+  expect(plan.fills[0]?.water).toEqual(of("gal", "89.296875"));
+  expect(plan.fills.map(({ place }) => place)).toEqual([{ at: "shop-before-leaving" }, { at: "shop", visitId: "c", isMidway: false }]);
+  expect(rules(plan)).toEqual([]);
+});
+
+test("the same size every time evens the fills out over whole stops", () => {
+  const stops = ["a", "b", "c", "d"].map((name) => truckStop(name, [IRON], 20_000n));
+  expect(briefly(planOf(stops, { settings: { ...settings, tankLoads: "same-size-every-time" } }))).toEqual([["A", "a b", of("gal", 60n)], ["B", "c d", of("gal", 60n)]]);
+});
+
+test("with water at the stops a fill may begin in the middle of one, which saves a fill", () => {
+  const stops = ["a", "b", "c"].map((name) => truckStop(name, [IRON], 40_000n, { water: "yes" }));
+  const plan = planOf(stops);
+  expect(briefly(plan)).toEqual([["A", "a b", of("gal", 100n)], ["B", "b c", of("gal", 80n)]]);
+  expect(plan.fills[1]?.place).toEqual({ at: "stop", visitId: "b", isMidway: true });
+  expect(plan.fills[1]?.parts).toEqual([{ visitId: "b", finished: of("gal", 20n) }, { visitId: "c", finished: of("gal", 60n) }]);
+});
+
+test("where nobody knows about water the tank is filled at the shop, and the stop says so", () => {
+  const plan = planOf([truckStop("a", [IRON], 60_000n), truckStop("b", [IRON], 20_000n, { water: "unknown" })]);
+  expect(rules(plan)).toEqual(["b take-care water-at-stop-not-known"]);
+});
+
+test("a visit of several loads shares its last one with the next stop", () => {
+  const plan = planOf([truckStop("a", [IRON], 80_000n), truckStop("b", [IRON], 20_000n)]);
+  expect(briefly(plan)).toEqual([["A", "a", of("gal", 100n)], ["B", "a b", of("gal", 50n)]]);
+  expect(plan.fills[1]?.place).toEqual({ at: "shop", visitId: "a", isMidway: true });
+});
+
+test("a tank holds one mix: another rate begins a fill, and says that it does", () => {
+  const plan = planOf([truckStop("a", [IRON]), truckStop("b", [weaker]), truckStop("c", [IRON])]);
+  expect(briefly(plan).map(([letter, visits]) => [letter, visits])).toEqual([["A", "a"], ["B", "b"], ["C", "c"]]);
+  expect(rules(plan)).toEqual(["b note other-rates-than-the-fill", "c note other-rates-than-the-fill"]);
+  expect(plan.found[0]?.finding.figure).toBe("Rustwater Iron: 0.667 fl oz per gal here, 1 fl oz per gal in the mix before.");
+});
+
+test("what is spread asks for no fill and stands in the way of none", () => {
+  expect(briefly(planOf([truckStop("a", [IRON]), truckStop("b", [FEED]), truckStop("c", [IRON])])).map(([, visits]) => visits)).toEqual(["a c"]);
+  expect(planOf([truckStop("b", [FEED])])).toMatchObject({ fills: [], mixes: [], aboard: [{ share: null, tanks: [] }] });
+});
+
+test("the twenty-seventh fill is AA", () => {
+  const stops = Array.from({ length: 27 }, (_unused, index) => truckStop(`v${String(index)}`, [index % 2 === 0 ? IRON : weaker]));
+  expect(planOf(stops).fills.map(({ letter }) => letter).slice(-2)).toEqual(["Z", "AA"]);
+});
+
+test("the tank rides full from the shop, falls from stop to stop and rises where it is filled", () => {
+  const stops = [truckStop("feed", [FEED]), truckStop("a", [IRON], 20_000n), truckStop("b", [IRON], 40_000n), truckStop("c", [IRON], 20_000n), truckStop("last", [FEED])];
+  const gallons = (arrives: bigint, leaves: bigint) => [{ gearName: "Sprayer", arrives: of("gal", arrives), leaves: of("gal", leaves) }];
+  expect(planOf(stops).aboard).toEqual([
+    { visitId: "feed", share: 0.9, letters: [], tanks: gallons(90n, 90n) },
+    { visitId: "a", share: 0.9, letters: ["A"], tanks: gallons(90n, 60n) },
+    { visitId: "b", share: 0.6, letters: [], tanks: gallons(60n, 0n) },
+    { visitId: "c", share: 0.3, letters: ["B"], tanks: gallons(30n, 0n) },
+    { visitId: "last", share: 0, letters: [], tanks: gallons(0n, 0n) },
+  ]);
+});
+
+test("what the tank holds of this very mix is used first", () => {
+  const plan = planOf([truckStop("a", [IRON], 20_000n)], holding(held()));
+  expect(briefly(plan)).toEqual([["A", "a", of("gal", 20n)]]);
+  expect(plan.mixes[0]).toMatchObject({ already: of("gal", 10n), begin: { line: "holds-this-mix", cleaning: "none" }, end: { inLine: of("gal", 3n) } });
+  expect(planOf([truckStop("a", [IRON])], holding(held()))).toMatchObject({ fills: [], mixes: [{ name: "fill 7", end: { left: of("gal", 7n) } }], aboard: [{ share: 0.1 }] });
+});
+
+test("while visits of the last fill are not recorded the plan takes the tank for empty, and says so", () => {
+  const plan = planOf([truckStop("a", [IRON], 20_000n)], holding(held({ left: "unknown" })));
+  expect(briefly(plan)).toEqual([["A", "a", of("gal", 30n)]]);
+  expect(plan.found.map(({ finding }) => finding.what)).toEqual(["What the tank of Sprayer still holds is not known."]);
+});
+
+test("a tank that held nobody knows what is a hold", () => {
+  expect(rules(planOf([truckStop("a", [IRON])], { lastHeld: new Map() }))).toEqual(["a hold clean-out"]);
+});
+
+const WEEDKILLER = { ...IRON_LABEL, productName: "Dockaway", epaRegistrationNumber: { number: "DEMO-0000-4" } };
+const weedkiller = held({ products: [{ productId: "dock", productName: "Dockaway", label: WEEDKILLER, amount: of("fl oz", 40n) }] });
+
+test("a pesticide that was in the tank and is not planned here is cleaned out, or it holds", () => {
+  const stops = [truckStop("a", [IRON])];
+  const plan = planOf(stops, holding(weedkiller));
+  expect(rules(plan)).toEqual(["a hold clean-out", "a take-care flush-the-line", "a take-care last-mix-left"]);
+  expect(plan.found[0]?.finding.figure).toBe("Fill 7: Dockaway is a pesticide that is not planned there.");
+  expect(plan.mixes[0]?.begin).toMatchObject({ cleaning: "clean-out", rinse: { times: 3, waterEach: of("gal", 10n), water: of("gal", 30n) }, leftOfLast: of("gal", 10n) });
+  const cleaned = planOf(stops, { ...holding(weedkiller), cleanOuts: new Map([[SPRAYER.equipmentId, new Set(["a"])]]) });
+  expect(rules(cleaned)).toEqual([]);
+  expect(cleaned.mixes[0]?.begin).toMatchObject({ rinse: null, line: "water" });
+});
+
+test("between two mixes of a day the line is pushed out with water, and a feed's trace is rinsed out", () => {
+  const seaweed = { ...IRON, productId: "kelp", label: { ...IRON_LABEL, productName: "Kelp Tonic" } };
+  const plan = planOf([truckStop("a", [IRON]), truckStop("b", [seaweed])]);
+  expect(rules(plan)).toEqual([]);
+  expect(plan.mixes[0]?.end).toMatchObject({ visitId: "a", pushOut: of("gal", 3n), left: of("gal", 0n), inLine: of("gal", 0n), way: { sites: [], toShop: of("gal", 0n) } });
+  expect(plan.mixes[1]?.begin).toMatchObject({ lastName: "fill A", cleaning: "rinse", line: "water", rinse: { times: 1, water: of("gal", 10n) } });
+});
+
+test("a line that is left as it is takes its own mix, gives the next lawn the last one first, and keeps the rest", () => {
+  const plan = planOf([truckStop("a", [IRON], 20_000n), truckStop("b", [weaker], 20_000n)], stays);
+  expect(briefly(plan)).toEqual([["A", "a", of("gal", 33n)], ["B", "b", of("gal", 30n)]]);
+  expect(plan.fills[0]?.toLine).toEqual(of("gal", 3n));
+  expect(rules(plan)).toContain("b note carry-over");
+  expect(plan.mixes[1]?.begin.carryOver).toEqual({
+    visitId: "b", mix: of("gal", 3n), ground: of("sq ft", 2000n), products: [{ productId: "iron", productName: "Rustwater Iron", amount: of("fl oz", 3n) }],
+  });
+  // Planned at 1 of at most 2 fl oz per 1,000 sq ft, b may get as much again.
+  expect(plan.mixes[1]?.end).toMatchObject({ inLine: of("gal", 3n), way: { sites: [{ visitId: "b", mix: of("gal", 3n) }], toShop: of("gal", 0n) } });
+});
+
+test("what no stop may get any more goes to the shop's rinsate tank", () => {
+  const most = { ...IRON, rate: rateOf("product-volume-per-area", "2", "fl oz per 1,000 sq ft") };
+  expect(planOf([truckStop("a", [most], 20_000n)], stays).mixes[0]?.end.way).toEqual({ sites: [], toShop: of("gal", 3n) });
+});
+
+test("the truck is never loaded past its payload: the fill is split, and where there is no room for any it holds", () => {
+  const stops = [truckStop("a", [IRON], 20_000n), truckStop("b", [IRON], 20_000n)];
+  const truck = (pounds: bigint) => ({ truck: { name: "Truck 1", payload: of("lb", pounds), staysAboard: "counted-in-payload" as const } });
+  const split = planOf(stops, truck(400n));
+  expect(briefly(split)).toEqual([["A", "a", of("gal", 30n)], ["B", "b", of("gal", 30n)]]);
+  expect(rules(split)).toEqual(["truck take-care payload-splits-the-fill"]);
+  expect(split.heaviest.weight.amount <= of("lb", 400n).amount).toBe(true);
+  expect(rules(planOf(stops, truck(25n)))).toContain("a hold no-room-for-spray");
+  expect(planOf(stops, { truck: { name: "Truck 1", payload: of("lb", 700n), staysAboard: of("lb", 300n) } }).fills).toHaveLength(2);
+});

@@ -1,0 +1,30 @@
+import { expect, test } from "vitest";
+import { checkPayload, sprayWithin, waterShareOf, waterWeight } from "#domain/mixing/truck-weight";
+import { of, type Quantity } from "#domain/quantities/quantity";
+import { rateOf } from "#domain/quantities/rate";
+import { rational } from "#domain/quantities/rational";
+
+const truck = (payload: Quantity<"mass"> | null) => ({ name: "Truck 1", payload, staysAboard: "counted-in-payload" as const });
+const iron = (perGallon: string) => ({ productId: "iron", productName: "Iron", concentration: rateOf("product-volume-per-spray-volume", perGallon, "fl oz per gal") });
+
+test("water is what the liquid products leave of the spray; what is weighed takes no room in it", () => {
+  expect(waterShareOf([iron("1")])).toEqual(rational(127n, 128n));
+  expect(waterShareOf([iron("1"), { productId: "dust", productName: "Dust", concentration: rateOf("product-mass-per-spray-volume", "1", "lb per gal") }])).toEqual(rational(127n, 128n));
+  expect(waterShareOf([iron("200")])).toEqual(rational(0n));
+});
+
+test("a gallon of water is 8.3454 lb, and what a weight has room for weighs no more", () => {
+  expect(Number(waterWeight(of("gal", 100n).amount, rational(1n))) / Number(of("lb", 1n).amount)).toBeCloseTo(834.54, 2);
+  const spray = sprayWithin(of("lb", 500n).amount, rational(127n, 128n));
+  expect(spray !== undefined && waterWeight(spray, rational(127n, 128n)) <= of("lb", 500n).amount + 1n).toBe(true);
+  expect(sprayWithin(-5n, rational(1n))).toBe(0n);
+  expect(sprayWithin(of("lb", 500n).amount, rational(0n))).toBeUndefined();
+});
+
+test("more than the payload is a hold with both figures, as much is none, and no payload on file wants care", () => {
+  const heaviest = { weight: of("lb", 50n), visitId: "a" };
+  expect(checkPayload(heaviest, truck(of("lb", 50n)))).toEqual([]);
+  expect(checkPayload(heaviest, truck(of("lb", 49n)))).toMatchObject([{ level: "hold", rule: "above-payload", figure: "Products and water weigh 50 lb; the payload is 49 lb." }]);
+  expect(checkPayload(heaviest, truck(null))).toMatchObject([{ level: "take-care", rule: "payload-not-on-file" }]);
+  expect(checkPayload({ weight: of("lb", 0n), visitId: null }, truck(null))).toEqual([]);
+});
