@@ -85,6 +85,7 @@ export const ROWS_OF_CARE: readonly ReferenceRow[] = [
   { id: "lime.36", words: "lime to pH 7.0, 6.5 and 6.0 at an exchangeable acidity of 24.5", source: "Penn State AASL, https://agsci.psu.edu/aasl/soil-testing/fertility/handbooks/turf/tables/lime-recommendations-turf", status: "seen" },
   { id: "lime.37", words: "lime to pH 7.0, 6.5 and 6.0 at an exchangeable acidity of 25.1", source: "Penn State AASL, https://agsci.psu.edu/aasl/soil-testing/fertility/handbooks/turf/tables/lime-recommendations-turf", status: "seen" },
   { id: "lime.38", words: "lime to pH 7.0, 6.5 and 6.0 at an exchangeable acidity of 25.7", source: "Penn State AASL, https://agsci.psu.edu/aasl/soil-testing/fertility/handbooks/turf/tables/lime-recommendations-turf", status: "seen" },
+  { id: "lime.39", words: "a liming material of another strength: divided by its part", source: "Penn State AASL, lime recommendations", status: "seen" },
   { id: "lime-aeration.1", words: "lime: most at once after Penn State, 100 lb per 1,000 sq ft", source: "Penn State AASL, Home Lawn – Maintain, https://agsci.psu.edu/aasl/online-report/home-lawn-maintain", status: "seen" },
   { id: "lime-aeration.2", words: "lime: most at once after an NC State agent, 50 lb", source: "NC State Lee Co. agent (Gaster), quoted at https://www.jackjeffcoat.com/1182.news", status: "seen-2nd" },
   { id: "lime-aeration.3", words: "nitrogen with 30 % or more slow where possible", source: "Penn State AASL, Home Lawn - Maintain, https://agsci.psu.edu/aasl/online-report/home-lawn-maintain", status: "seen", omission: ADVICE },
