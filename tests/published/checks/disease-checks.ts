@@ -71,7 +71,7 @@ const dollarSpotInWords: readonly PublishedStatement[] = [
     },
   },
   {
-    row: ["disease.3", "disease.16"],
+    row: "disease.16",
     says: "10 and 35 °C belong to the dollar spot model, what lies beyond doesn't",
     source: "README quoting the Wisconsin page",
     status: "seen-2nd",

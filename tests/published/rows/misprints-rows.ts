@@ -5,7 +5,7 @@ export const ROWS_OF_MISPRINTS: readonly ReferenceRow[] = [
   { id: "misprints.2", words: "factor 0.88 for 8.0 lb per gal", source: "a nozzle page", status: "seen" },
   { id: "misprints.3", words: "specific gravity 1.68 and factor 1.3 for 12 lb per gal", source: "Oklahoma State, density table", status: "seen" },
   { id: "misprints.4", words: "0.98 L a minute for size 025 at 2 bar", source: "a supplier's table", status: "seen" },
-  { id: "misprints.5", words: "8 / 7.5 = 1.06", source: "NC State worksheet", status: "seen" },
+  { id: "misprints.5", words: "8 / 7.5 = 1.06", source: "NC State worksheet", status: "seen", omission: MISPRINT },
   { id: "misprints.6", words: "8.5 by 18.5 ft for 1/128 acre", source: "UF/IFAS Alachua Co.", status: "seen" },
   { id: "misprints.7", words: "slow share as total over slow", source: "prose of Cornell and of the Tampa Bay page", status: "seen" },
   { id: "misprints.8", words: "0.5 x 15 = 75 lb K2O", source: "an eastern-shore sod page", status: "seen" },

@@ -55,7 +55,7 @@ export const ROWS_OF_NUTRIENT: readonly ReferenceRow[] = [
   { id: "nitrogen-by-month.16", words: "North Carolina's February feeding is quoted at 1/2 and at 1 lb", source: "NC State, two posts", status: "seen", omission: STATEMENT },
   { id: "iron.1", words: "oz of iron = oz of product by percent; oz per 1,000 sq ft as lb per acre", source: "extension convention", status: "unmarked" },
   { id: "iron.2", words: "a deficiency: 2 to 4 oz of product per 1,000 sq ft in 1 to 3 gal", source: "Kopec, Univ. of Arizona, March 1998, https://turf.arizona.edu/tips398.html", status: "seen", omission: ADVICE },
-  { id: "iron.3", words: "tested rates: 0.4 and 1.6 oz of iron per 1,000 sq ft; not watered in", source: "Kreuser, UNL, Golfdom 15 Aug 2018, https://www.golfdom.com/treatment-of-iron-deficiency-and-chlorosis/", status: "seen", omission: TESTED },
+  { id: "iron.3", words: "tested rates: 0.4 and 1.6 oz of iron per 1,000 sq ft; not watered in", source: "Kreuser, UNL, Golfdom 15 Aug 2018, https://www.golfdom.com/treatment-of-iron-deficiency-and-chlorosis/", status: "seen" },
   { id: "iron.4", words: "0.4 and 1.6 oz of iron with a 20 % product, also per acre", source: "worked out from the tested rates of Kreuser, UNL, Golfdom, August 15, 2018", status: "calc" },
   { id: "iron.5", words: "Kentucky bluegrass study: 1.1, 2.2, 4.5 kg of iron per ha", source: "Yust, Wehner & Fermanian 1984, Agron. J. 76(6):934–938, https://digitalcommons.calpoly.edu/cafes_dean/11", status: "seen", omission: TESTED },
   { id: "iron.6", words: "2.2 kg of iron per ha as lb per acre and oz per 1,000 sq ft", source: "worked out from the rate of Yust, Wehner & Fermanian 1984", status: "calc" },
