@@ -16,7 +16,8 @@ const visitOf = (...labels: Parameters<typeof appliedOf>[0][]) => valueOf(afterc
 
 function minutesOf(inchesPerHour: Rational, inches: string): number {
   const station = { ...FRONT, depthPerHour: exactly("in", inchesPerHour), cycle: { longestRunMinutes: 12, soakMinutes: 30 } };
-  return valueOf(irrigationRun(station, { least: of("in", inches), most: "none" }, "us")).totalMinutes;
+  const run = valueOf(irrigationRun(station, { least: of("in", inches), most: "none" }, "us"));
+  return run.kind === "run" ? run.totalMinutes : Number.NaN;
 }
 
 /** The controller's minutes are whole, and never less than the depth asks for. */

@@ -14,7 +14,6 @@ import {
   purityOfMixture,
   seedingRatesOf,
   type SeededGrass,
-  seedingRates,
   seedsPerPound,
   seedsPerSquareFoot,
 } from "#domain/turf/seed";
