@@ -73,7 +73,7 @@ describe("the same job, typed in US and in metric units", () => {
       fc.property(job, (visit) => {
         expect(makeMixTicket(questionOf(visit, 1))).toEqual(makeMixTicket(questionOf(visit, 0)));
       }),
-      { numRuns: 200 },
+      { numRuns: 60 },
     );
   });
 
@@ -119,7 +119,7 @@ describe("sums of several products in one tank", () => {
         }
         for (const mix of spreadsOf(ticket)) expect(amounts(mix.lawns.map(({ amount }) => amount))).toBe(mix.total.amount);
       }),
-      { numRuns: 150 },
+      { numRuns: 60 },
     );
   });
 });
@@ -143,7 +143,7 @@ describe("more ground or a higher rate", () => {
         expect([wider.feed >= less.feed, wider.finished >= less.finished, wider.iron >= less.iron]).toEqual([true, true, true]);
         expect([richer.feed >= less.feed, richer.finished >= less.finished, richer.iron >= less.iron]).toEqual([true, true, true]);
       }),
-      { numRuns: 200 },
+      { numRuns: 60 },
     );
   });
 
@@ -158,7 +158,7 @@ describe("more ground or a higher rate", () => {
         expect(marksOf(squareFeet + moreFeet, rate) >= marksOf(squareFeet, rate)).toBe(true);
         expect(marksOf(squareFeet, rate + more) >= marksOf(squareFeet, rate)).toBe(true);
       }),
-      { numRuns: 200 },
+      { numRuns: 60 },
     );
   });
 });
@@ -184,7 +184,7 @@ describe("rounding with several products in the tank", () => {
           for (const { amount } of products) expect(amount.amount * of("gal", "1.5").amount <= of("fl oz", 2n).amount * finished.amount + of("gal", "1.5").amount).toBe(true);
         }
       }),
-      { numRuns: 200 },
+      { numRuns: 60 },
     );
   });
 });
