@@ -43,11 +43,11 @@ interface Door {
   readonly name: string;
   /** An input that is taken. */
   readonly input: readonly unknown[];
-  readonly ask: (...input: readonly never[]) => Outcome<unknown>;
+  readonly ask: (input: readonly unknown[]) => Outcome<unknown>;
 }
 
 function door<Input extends readonly unknown[]>(name: string, ask: (...input: Input) => Outcome<unknown>, ...input: Input): Door {
-  return { name, input, ask };
+  return { name, input, ask: (given) => ask(...(given as Input)) };
 }
 
 const AT_NOON = Date.UTC(2026, 5, 15, 17);
@@ -99,14 +99,14 @@ const doors: readonly Door[] = [
 
 describe("what is not a number can't get in", () => {
   test.each(doors)("$name takes what is possible", ({ ask, input }) => {
-    expect(ask(...(input as readonly never[])).ok).toBe(true);
+    expect(ask(input).ok).toBe(true);
     expect(numbersIn(input).length).toBeGreaterThan(0);
   });
 
   const cases = doors.flatMap((each) => numbersIn(each.input).map((way) => ({ ...each, way, place: way.join(".") })));
   test.each(cases)("$name refuses NaN and both infinities at $place", ({ ask, input, way }) => {
     for (const value of [Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY]) {
-      const answer = ask(...(replaced(input, way, value) as readonly never[]));
+      const answer = ask(replaced(input, way, value) as readonly unknown[]);
       expect(answer.ok, String(value)).toBe(false);
     }
   });
