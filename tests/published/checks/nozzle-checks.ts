@@ -9,7 +9,7 @@ import { densityIn, densityOf } from "#domain/quantities/density";
 import { measureInUnit } from "#domain/quantities/exact-quantity";
 import { of } from "#domain/quantities/quantity";
 import { type Rate, rateIn, rateOf } from "#domain/quantities/rate";
-import { fromNumber, toNumber } from "#domain/quantities/rational";
+import { toNumber } from "#domain/quantities/rational";
 import { valueOf } from "../../support/domain-answers";
 import { printedTo, type PublishedEntry, type PublishedRow, type PublishedStatement } from "../../support/published-check";
 
@@ -22,6 +22,8 @@ const CHART_TWIST = "https://sprayers101.com/nozzle-chart-twist/";
 const MAKER_TABLE = "a nozzle maker's table of 2025 quoted in a public test";
 
 const MPH_AT_6_KMH = 6 / 1.609344;
+/** For the second ways, which use nothing of the product. */
+const THREE_BAR_IN_PSI = 300_000 / 6894.757293168;
 const carrierRate = (gallonsPerAcre: string) => rateOf("carrier-volume-per-area", gallonsPerAcre, "gal per acre");
 const gallonsPerAcre = (rate: Rate<"carrier-volume-per-area">) => toNumber(rateIn(rate, "gal per acre"));
 const calibrated = (sprayer: SprayerTest) => valueOf(calibrateSprayer(sprayer, { kind: "the-spray-itself" }, USUAL_SPREAD_LIMIT)).carrierRate;
@@ -55,7 +57,7 @@ const nozzleRows: readonly PublishedRow[] = [
     { row: "nozzles.1", inputs: `size ${size} at 3 bar, L a minute`, expected: at3, tolerance: printedTo(2), source: ISO_TEXT, status: "seen-2nd", computed: () => flowAt(size, 3 * PSI_PER_BAR), second: at3 },
     { row: ["sprayers.25", "nozzles.7"], inputs: `size ${size} at 2 bar, L a minute`, expected: at2, tolerance: printedTo(2), source: AFTER_ISO, status: size === "025" ? "calc" : "seen", computed: () => flowAt(size, 2 * PSI_PER_BAR), second: at3 * Math.sqrt(2 / 3) },
     // The page worked size 025 with a flow that was rounded up to 0.82.
-    { row: "sprayers.27", inputs: `size ${size} at 2 bar, 6 km/h, 50 cm, L/ha`, expected: perHectare, tolerance: size === "025" ? 0.75 : printedTo(0), source: AFTER_ISO, status: "seen", computed: () => nominalLitersPerHectare(size), second: (60_000 * at3 * Math.sqrt(2 / 3)) / (toNumber(fromNumber(MPH_AT_6_KMH, 6)) * 1.609344 * 50) },
+    { row: "sprayers.27", inputs: `size ${size} at 2 bar, 6 km/h, 50 cm, L/ha`, expected: perHectare, tolerance: size === "025" ? 0.75 : printedTo(0), source: AFTER_ISO, status: "seen", computed: () => nominalLitersPerHectare(size), second: (60_000 * at3 * Math.sqrt(2 / 3)) / (Number(MPH_AT_6_KMH.toFixed(6)) * 1.609344 * 50) },
   ]),
   { row: "nozzles.2", inputs: "size 20 at 3 bar, L a minute", expected: 8, tolerance: printedTo(1), source: ISO_TEXT, status: "seen-2nd", computed: () => flowAt("20", 3 * PSI_PER_BAR), second: 8 },
   { row: ["sprayers.5", "flow.1"], inputs: "3.22 L a minute at 2 bar, at 8 bar (within 1%)", expected: 6.43, tolerance: 0.0643, source: MAKER_TABLE, status: "seen-2nd", computed: () => toNumber(measureInUnit(valueOf(flowAtPressure({ flowPerMinute: of("L", "3.22"), atPressurePsi: 2 * PSI_PER_BAR, statedBy: "maker" }, 8 * PSI_PER_BAR)), "L")), second: 6.44 },
@@ -64,12 +66,12 @@ const nozzleRows: readonly PublishedRow[] = [
     row: "sprayers.26",
     inputs: `size ${size} at 40 psi, gal a minute (the other convention, within 2%)`,
     expected: Number(size) / 10, tolerance: Number(size) / 500, source: CHART_TWIST, status: "seen",
-    computed: () => flowAt(size, 40) / 3.785411784, second: (Number(size) * 0.4 * Math.sqrt(40 / (3 * PSI_PER_BAR))) / 3.785411784,
+    computed: () => flowAt(size, 40) / 3.785411784, second: (Number(size) * 0.4 * Math.sqrt(40 / THREE_BAR_IN_PSI)) / 3.785411784,
   })),
 ];
 
 /** A tenth of a gallon a minute at 40 psi for each 01, taken to 3 bar, in L a minute. */
-const gallonsConvention = (size: NozzleSize) => Number(size.replace(/^0(\d)5$/u, "0$1.5")) * 0.1 * 3.785411784 * Math.sqrt((3 * PSI_PER_BAR) / 40);
+const gallonsConvention = (size: NozzleSize) => Number(size.replace(/^0(\d)5$/u, "0$1.5")) * 0.1 * 3.785411784 * Math.sqrt(THREE_BAR_IN_PSI / 40);
 const printedConvention = [0.395, 0.592, 0.79, 0.987, 1.184, 1.579, 1.974, 2.369, 3.158];
 
 const ofSizes = sizes.map(([size, color]): PublishedStatement => ({
