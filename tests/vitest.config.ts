@@ -11,9 +11,9 @@ const exclude = ["tests/architecture/planted/**", ...(process.env["HALFPASS_PGBO
 /** The tests of the architecture that look at a real database. */
 const ofTheDatabase = ["tests/architecture/schema.test.ts", "tests/architecture/database.test.ts"];
 
-/** A project of tests that need no database. */
+/** A project of tests that need no database. What draws at random takes long on a busy machine: five seconds are too few. */
 function pure(name: string, include: string[]): TestProjectInlineConfiguration {
-  return { test: { name, root, include, exclude: [...exclude, ...ofTheDatabase], setupFiles: strictness } };
+  return { test: { name, root, include, exclude: [...exclude, ...ofTheDatabase], setupFiles: strictness, testTimeout: 30_000 } };
 }
 
 /** A project whose tests clone databases from the migrated template. */

@@ -1,16 +1,7 @@
-import { expect, test } from "vitest";
-import { formatRate } from "#domain/quantities/format-rate";
-import { rateOf } from "#domain/quantities/rate";
-import { plannedNitrogen } from "#domain/scheduling/planned-rate";
-import { gradeOf } from "#domain/turf/nutrients";
+import { describe, test } from "vitest";
+import { published } from "../support/published-check";
+import { PLANNED_NITROGEN_CHECKS } from "./checks/planned-nitrogen-checks";
 
-// Common practice, as crews work it by hand: pounds of product per 1,000 sq ft times the first number of the grade over 100.
-test.each([
-  ["32", "2.5", "0.8 lb per 1,000 sq ft"],
-  ["20", "5", "1 lb per 1,000 sq ft"],
-  ["46", "1", "0.46 lb per 1,000 sq ft"],
-])("a %s%% feed at %s lb per 1,000 sq ft brings %s of nitrogen", (nitrogen, pounds, brought) => {
-  const facts = { productName: "a feed", analysis: { grade: gradeOf(nitrogen, "0", "0"), release: { kind: "not-stated" } as const }, density: "unknown" } as const;
-  const answer = plannedNitrogen(rateOf("product-mass-per-area", pounds, "lb per 1,000 sq ft"), facts);
-  expect(answer.ok && formatRate(answer.value.nitrogen, "us")).toBe(brought);
+describe("nitrogen of a planned feed", () => {
+  test.each(published(PLANNED_NITROGEN_CHECKS))("$title", ({ run }) => run());
 });

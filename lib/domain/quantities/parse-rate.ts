@@ -27,7 +27,8 @@ export interface RateField<B extends RateBasis> {
 }
 
 const PERCENT = /^([^%]*)%(?: ?v\/v| by volume)?$/iu;
-const DIVIDER = /(?<=[\p{L}#.])(?:\/| per )/u;
+/** What stands between the two halves, after a unit: after "lb", "#", "lb." and "m3", and not in the middle of "1/2". */
+const DIVIDER = /(?<=[\p{L}#.]|\p{L}\^?[23])(?:\/| per )/u;
 
 const EXAMPLES: Readonly<Record<RateBasis, string>> = {
   "product-mass-per-area": "3.5 lb per 1,000 sq ft",

@@ -65,7 +65,7 @@ const SUMMING_ERROR_DEGREE_DAYS = 1e-9;
 /**
  * The degree days of one day, zero or more, on the method's scale. Both extremes must be on that scale.
  * Refuses extremes that are not numbers or no weather of this earth, a minimum above the maximum, and an upper
- * cut not above the base.
+ * cut that is no temperature or not above the base.
  */
 export function degreeDaysOfDay(
   method: DegreeDayMethod,
@@ -156,7 +156,7 @@ function refuseMethod(method: DegreeDayMethod) {
     );
   }
   if (method.kind !== "reset" || method.upperCutDegrees === undefined) return undefined;
-  if (method.upperCutDegrees > method.baseDegrees) return undefined;
+  if (Number.isFinite(method.upperCutDegrees) && method.upperCutDegrees > method.baseDegrees) return undefined;
   return badInput(
     "upperCutDegrees",
     `${method.upperCutDegrees} ${sign}`,

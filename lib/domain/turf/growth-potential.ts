@@ -1,7 +1,7 @@
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { type Outcome, accept, missingFact } from "#domain/foundation/outcome";
 import { type DatePeriod, type Dated, unbrokenDays } from "#domain/turf/daily-series";
-import { refuseOutOfRange, temperatureRange } from "#domain/turf/physical-range";
+import { amountRange, refuseOutOfRange, temperatureRange } from "#domain/turf/physical-range";
 
 /** Which grasses: cool-season (C3) or warm-season (C4). */
 export type GrowthSeason = "cool-season" | "warm-season";
@@ -76,12 +76,18 @@ export function monthlyNitrogenGramsPerSquareMeter(maximumGramsPerSquareMeter: n
 
 /**
  * Nitrogen applied as a share of the standard amount; below 1 means less was applied. Source: Woods,
- * February 3, 2019. Refuses when the standard amount is zero, since then there is no share of it.
+ * February 3, 2019. Refuses when the standard amount is zero, since then there is no share of it, and what is no
+ * amount.
  */
 export function nitrogenShareOfStandard(
   appliedGramsPerSquareMeter: number,
   standardGramsPerSquareMeter: number,
 ): Outcome<number> {
+  const refusal = refuseOutOfRange([
+    amountRange("appliedGramsPerSquareMeter", "The nitrogen applied", appliedGramsPerSquareMeter, "g/m2"),
+    amountRange("standardGramsPerSquareMeter", "The standard nitrogen", standardGramsPerSquareMeter, "g/m2"),
+  ]);
+  if (refusal !== undefined) return refusal;
   if (standardGramsPerSquareMeter > 0) return accept(appliedGramsPerSquareMeter / standardGramsPerSquareMeter);
   return missingFact(
     "standardGramsPerSquareMeter",

@@ -24,12 +24,19 @@ export function turfCoefficient(season: GrowthSeason, month: number): Outcome<nu
   return badInput("month", String(month), "from 1 to 12", `${month} is not a month of the year.`);
 }
 
-/** Water that turf uses in a month's day, in mm: its coefficient times reference evapotranspiration (FAO-56 Eq. 58). */
+/**
+ * Water that turf uses in a month's day, in mm: its coefficient times reference evapotranspiration (FAO-56 Eq. 58).
+ * What comes out a hair below zero on a cold day counts as nothing. Refuses what is no month and what is no number.
+ */
 export function turfWaterUseMillimeters(
   season: GrowthSeason,
   month: number,
   referenceMillimeters: number,
 ): Outcome<number> {
+  if (!Number.isFinite(referenceMillimeters)) {
+    const found = String(referenceMillimeters);
+    return badInput("referenceMillimeters", found, "a depth in mm", `Reference evapotranspiration of ${found} mm is not a number.`);
+  }
   const coefficient = turfCoefficient(season, month);
   return coefficient.ok ? accept(coefficient.value * Math.max(0, referenceMillimeters)) : coefficient;
 }

@@ -76,7 +76,18 @@ describe("to the marks of a tool", () => {
         expect(result.heldByMaximum).toBe(false);
         expect(compareExact<"volume">(result.rounded as Quantity<"volume">, maximum) <= 0).toBe(true);
       }
+      // Stored to the nearest canonical unit, the maximum is the very amount that the mark is.
+      const stored = rounded(roundToGraduation(exactly("gal", gallons), hundredth, { mode: "nearest", neverAbove: of("gal", gallons) }));
+      expect(stored.rounded).toEqual(of("gal", gallons));
     }
+  });
+
+  test("a maximum that is far off changes nothing, not even the canonical unit to which a mark is stored", () => {
+    const hundredth = exactly("gal", "0.01");
+    const free = rounded(roundToGraduation(exactly("gal", "0.03"), hundredth, { mode: "nearest" }));
+    expect(rounded(roundToGraduation(exactly("gal", "0.03"), hundredth, { mode: "nearest", neverAbove: of("gal", 1n) }))).toEqual(free);
+    // 72,679,906,252.8 canonical units.
+    expect(free.rounded.amount).toBe(72_679_906_253n);
   });
 
   test("a hundred marks of a hundredth of a gallon are a gallon", () => {
@@ -84,7 +95,7 @@ describe("to the marks of a tool", () => {
   });
 
   test("a tool without marks, or of another dimension, throws", () => {
-    expect(() => roundToGraduation(of("lb", 1n), zero("mass"), { mode: "up" })).toThrow(BrokenInvariant);
+    expect(() => roundToGraduation(of("lb", 1n), zero("mass"), { mode: "up" })).toThrow("the marks of a tool are apart");
     const cup = halfOunceCup as unknown as ExactQuantity<"mass">;
     expect(() => roundToGraduation(of("lb", 1n), cup, { mode: "up" })).toThrow(BrokenInvariant);
     expect(() => roundToGraduation(of("lb", 1n), of("lb", 1n), { mode: "up", neverAbove: cup })).toThrow(
@@ -168,7 +179,7 @@ describe("whole bags", () => {
   });
 
   test("a bag of nothing, or of something else, throws", () => {
-    expect(() => wholeBagsFor(of("lb", 1n), zero("mass"))).toThrow(BrokenInvariant);
+    expect(() => wholeBagsFor(of("lb", 1n), zero("mass"))).toThrow("a bag holds something");
     expect(() => wholeBagsFor(of("lb", 1n), of("gal", 1n) as unknown as Quantity<"mass">)).toThrow(BrokenInvariant);
   });
 });

@@ -96,6 +96,8 @@ describe("refusals of a day", () => {
   test("an upper cut that is not above the base, and a base that is no number", () => {
     const cut = { kind: "reset", scale: "fahrenheit", baseDegrees: 50, upperCutDegrees: 50 } as const;
     expect(refusalOf(degreeDaysOfDay(cut, { minimumDegrees: 40, maximumDegrees: 60 })).field).toBe("upperCutDegrees");
+    const endless = { ...cut, upperCutDegrees: Infinity };
+    expect(refusalOf(degreeDaysOfDay(endless, { minimumDegrees: 40, maximumDegrees: 60 })).field).toBe("upperCutDegrees");
     expect(
       refusalOf(degreeDaysOfDay({ ...simple, baseDegrees: Number.NaN }, { minimumDegrees: 40, maximumDegrees: 60 }))
         .field,

@@ -67,6 +67,7 @@ describe("nitrogen beside growth potential", () => {
   test("a share of no standard is refused", () => {
     expect(valueOf(nitrogenShareOfStandard(3, 2))).toBe(1.5);
     expect(refusalOf(nitrogenShareOfStandard(3, 0)).kind).toBe("missing-fact");
+    expect(refusalOf(nitrogenShareOfStandard(-1, 2)).field).toBe("appliedGramsPerSquareMeter");
   });
 });
 

@@ -23,5 +23,6 @@ describe("turf coefficients", () => {
     expect(valueOf(turfWaterUseMillimeters("warm-season", 7, 5))).toBeCloseTo(3.55, 12);
     expect(valueOf(turfWaterUseMillimeters("warm-season", 7, -0.1))).toBe(0);
     expect(turfWaterUseMillimeters("warm-season", 13, 5).ok).toBe(false);
+    expect(refusalOf(turfWaterUseMillimeters("warm-season", 7, Number.NaN)).field).toBe("referenceMillimeters");
   });
 });

@@ -1,7 +1,8 @@
-import { describe, expect, test } from "vitest";
+// Great circles and the shortest orders of stops, as published.
+import { expect } from "vitest";
 import { checkDayRoute } from "#domain/routing/check-day-route";
 import { greatCircleMeters } from "#domain/routing/travel-time";
-import { type PublishedRow, printedTo } from "../../support/published-check";
+import { type PublishedEntry, type PublishedRow, type PublishedStatement, printedTo } from "../../support/published-check";
 import { answerOf, dayOf, orderOf, stopAt, travelOf } from "../../support/route-days";
 
 const GEO = "documentation of the Rust library geo 0.33, Haversine, https://docs.rs/geo/latest/geo/algorithm/line_measures/metric_spaces/constant.Haversine.html";
@@ -29,18 +30,11 @@ const LOS_ANGELES = [33.94, -118.4] as const;
 // Both were read in texts that hold the pages, not at the addresses themselves. The first is printed to fractions of a
 // micrometer; its radius has more digits than ours, which moves it by less than a millimeter.
 const rows: readonly PublishedRow[] = [
-  { inputs: "Sofia to Plovdiv, in m", expected: 132_433.09929460194, tolerance: 0.001, source: GEO, status: "seen-2nd", computed: () => way(SOFIA, PLOVDIV), second: byDirections(SOFIA, PLOVDIV) },
-  { inputs: "Nashville to Los Angeles, in km on a sphere of 6371.0 km", expected: 2886.444442837983, tolerance: 1e-6, source: ROSETTA, status: "seen-2nd", computed: () => (way(NASHVILLE, LOS_ANGELES) / 6_371_008.8) * 6371, second: (byDirections(NASHVILLE, LOS_ANGELES) / 6_371_008.8) * 6371 },
-  { inputs: "a nautical mile, 1 minute of a meridian, in m", expected: 1852, tolerance: 1.5, source: "its first definition, from memory", status: "memory", computed: () => way([45, 0], [45 + 1 / 60, 0]), second: byDirections([45, 0], [45 + 1 / 60, 0]) },
-  { inputs: "pole to pole, in km", expected: Math.PI * 6371.0088, tolerance: printedTo(6), source: "half a great circle", status: "calc", computed: () => way([90, 0], [-90, 0]) / 1000, second: byDirections([90, 0], [-90, 0]) / 1000 },
+  { row: "elsewhere.9", inputs: "Sofia to Plovdiv, in m", expected: 132_433.09929460194, tolerance: 0.001, source: GEO, status: "seen-2nd", computed: () => way(SOFIA, PLOVDIV), second: byDirections(SOFIA, PLOVDIV) },
+  { row: "elsewhere.10", inputs: "Nashville to Los Angeles, in km on a sphere of 6371.0 km", expected: 2886.444442837983, tolerance: 1e-6, source: ROSETTA, status: "seen-2nd", computed: () => (way(NASHVILLE, LOS_ANGELES) / 6_371_008.8) * 6371, second: (byDirections(NASHVILLE, LOS_ANGELES) / 6_371_008.8) * 6371 },
+  { row: "elsewhere.11", inputs: "a nautical mile, 1 minute of a meridian, in m", expected: 1852, tolerance: 1.5, source: "its first definition, from memory", status: "memory", computed: () => way([45, 0], [45 + 1 / 60, 0]), second: byDirections([45, 0], [45 + 1 / 60, 0]) },
+  { row: "elsewhere.11", inputs: "pole to pole, in km", expected: Math.PI * 6371.0088, tolerance: printedTo(6), source: "half a great circle", status: "calc", computed: () => way([90, 0], [-90, 0]) / 1000, second: byDirections([90, 0], [-90, 0]) / 1000 },
 ];
-
-describe("great circles", () => {
-  test.each(rows)("$inputs = $expected ($status; $source)", (row) => {
-    expect(Math.abs(row.computed() - row.expected)).toBeLessThanOrEqual(row.tolerance);
-    expect(Math.abs(row.computed() - row.second)).toBeLessThanOrEqual(1e-9 * row.second);
-  });
-});
 
 const LABELED_LINES = (text: string) => text.trim().split("\n").map((line) => line.trim().split(/\s+/).map(Number));
 
@@ -78,14 +72,20 @@ function shortestTour(table: readonly (readonly number[])[]): number {
   return Math.min(...Array.from({ length: others }, (_, last) => at((1 << others) - 1, last) + way(last + 1, 0)));
 }
 
-test("13 cities: the shortest tour, 7293 miles, which the page prints (figure from memory) and trying all sets proves", () => {
-  expect(shortestTour(MILES)).toBe(7293);
-  const travel = travelOf(MILES);
-  const question = dayOf(MILES.slice(1).map((_, index) => stopAt(index + 1)));
-  const route = answerOf(question, travel);
-  expect(checkDayRoute(question, travel, route)).toEqual([]);
-  expect(route.totals.driveSeconds).toBe(7293);
-});
+const cities: PublishedStatement = {
+  row: "elsewhere.12",
+  says: "13 cities: the shortest tour, 7293 miles, which trying all sets proves",
+  source: "OR-Tools, https://developers.google.com/optimization/routing/tsp (figure from memory)",
+  status: "memory",
+  holds: () => {
+    expect(shortestTour(MILES)).toBe(7293);
+    const travel = travelOf(MILES);
+    const question = dayOf(MILES.slice(1).map((_, index) => stopAt(index + 1)));
+    const route = answerOf(question, travel);
+    expect(checkDayRoute(question, travel, route)).toEqual([]);
+    expect(route.totals.driveSeconds).toBe(7293);
+  },
+};
 
 /**
  * The instance n20w20.001 of Dumas et al. 1995, 20 stops with narrow windows, as printed in the OR-Tools user's manual,
@@ -116,20 +116,28 @@ const NARROW_WINDOWS = LABELED_LINES(`
   62 68\n 181 205\n 306 324\n 214 217\n 51 61\n 102 129\n 175 186\n 250 263\n 3 23\n 21 49\n 79 90\n 78 96\n 140 154
   354 386\n 42 63\n 2 13\n 24 42\n 20 33\n 9 21\n 275 300`);
 
-test("20 stops with narrow windows: the published order's 378 of travel and 387 until the return", () => {
-  const column = (index: number) => NARROW_TRAVEL.map((row) => row[index] ?? NaN);
-  const first = [0, 19, ...column(0)];
-  const second = [19, 0, ...column(1)];
-  const travel = travelOf([first, second, ...NARROW_TRAVEL].map((row) => row.map((minutes) => minutes * 60)));
-  const stops = NARROW_WINDOWS.map(([fromMinute = NaN, toMinute = NaN], index) => stopAt(index + 1, { windows: [{ fromMinute, toMinute }] }));
-  const question = dayOf(stops, { dayEndSeconds: 408 * 60 });
-  const route = answerOf(question, travel);
-  expect(checkDayRoute(question, travel, route)).toEqual([]);
-  expect(route.leftOut).toEqual([]);
-  // The published order counts the depot as 1, so its numbers are ours and one.
-  const published = [17, 10, 20, 18, 19, 11, 6, 16, 2, 12, 13, 7, 14, 8, 3, 5, 9, 21, 4, 15].map((place) => `stop ${place - 1}`);
-  const standing = answerOf(question, travel, published);
-  expect([standing.totals.driveSeconds / 60, standing.returnSeconds / 60]).toEqual([378, 387]);
-  expect(orderOf(standing)).toEqual(published);
-  expect(route.totals.driveSeconds / 60).toBe(378);
-});
+const narrow: PublishedStatement = {
+  row: "elsewhere.13",
+  says: "20 stops with narrow windows: the published order's 378 of travel and 387 until the return",
+  source: "Dumas et al. 1995, as printed in the OR-Tools user's manual, chapter 9",
+  status: "seen-2nd",
+  holds: () => {
+    const column = (index: number) => NARROW_TRAVEL.map((row) => row[index] ?? NaN);
+    const first = [0, 19, ...column(0)];
+    const second = [19, 0, ...column(1)];
+    const travel = travelOf([first, second, ...NARROW_TRAVEL].map((row) => row.map((minutes) => minutes * 60)));
+    const stops = NARROW_WINDOWS.map(([fromMinute = NaN, toMinute = NaN], index) => stopAt(index + 1, { windows: [{ fromMinute, toMinute }] }));
+    const question = dayOf(stops, { dayEndSeconds: 408 * 60 });
+    const route = answerOf(question, travel);
+    expect(checkDayRoute(question, travel, route)).toEqual([]);
+    expect(route.leftOut).toEqual([]);
+    // The published order counts the depot as 1, so its numbers are ours and one.
+    const published = [17, 10, 20, 18, 19, 11, 6, 16, 2, 12, 13, 7, 14, 8, 3, 5, 9, 21, 4, 15].map((place) => `stop ${place - 1}`);
+    const standing = answerOf(question, travel, published);
+    expect([standing.totals.driveSeconds / 60, standing.returnSeconds / 60]).toEqual([378, 387]);
+    expect(orderOf(standing)).toEqual(published);
+    expect(route.totals.driveSeconds / 60).toBe(378);
+  },
+};
+
+export const ROUTE_CHECKS: readonly PublishedEntry[] = [...rows, cities, narrow];

@@ -1,0 +1,13 @@
+// The tests that mutation testing runs: those of the computing core alone, which need no database.
+import { fileURLToPath } from "node:url";
+import { defineConfig } from "vitest/config";
+
+export default defineConfig({
+  test: {
+    root: fileURLToPath(new URL("..", import.meta.url)),
+    include: ["tests/domain/**/*.test.ts", "tests/published/**/*.test.ts"],
+    // Instrumented code and every property test on one file: slower than five seconds.
+    testTimeout: 60_000,
+    setupFiles: ["tests/support/console-fails.ts", "tests/support/no-network.ts"],
+  },
+});
