@@ -7,7 +7,7 @@ import { addExact, canonicalAmountOf, type ExactQuantity, fromExactAmount, multi
 import { formatQuantityIn, writeQuantity } from "#domain/quantities/format-quantity";
 import { type Quantity } from "#domain/quantities/quantity";
 import { type AreaMeasurement, measureArea, type MeasuredShape } from "#domain/turf/field-area";
-import { amountBothWays, amountWords, numberWords } from "#domain/worksheets/figure-words";
+import { amountBothWays, amountWords } from "#domain/worksheets/figure-words";
 import { readAmountField, readChoice, readListField, readTogether, refuseOne } from "#domain/worksheets/read-fields";
 import { type Refusals, type Typed, type WorkedWorksheet, type WorksheetExample, type WorksheetOutcome } from "#domain/worksheets/worksheet";
 
@@ -166,7 +166,7 @@ export function circleWorksheet(typed: Typed<CircleField>): WorksheetOutcome<Wor
       title: "Circle",
       formula: "Area = pi × radius × radius, with pi = 3.1416.",
       inputs: [{ name: "Radius (half of the way across)", figure: feet(radius) }],
-      steps: (area) => [`${feet(radius)} × ${feet(radius)} = ${amountWords(rectangleArea(radius, radius))}.`, `× 3.1416 = ${area}.`],
+      steps: (area) => [`${feet(radius)} × ${feet(radius)} = ${amountWords(rectangleArea(radius, radius))}.`, `${amountWords(rectangleArea(radius, radius))} × 3.1416 = ${area}.`],
       source: GROUNDS,
     },
     () => "radius",
@@ -219,9 +219,9 @@ export function averageRadiusWorksheet(typed: Typed<AverageRadiusField>): Worksh
       formula: "Area = pi × average distance × average distance, with pi = 3.1416. The distances go from one middle point to the edge, at even angles.",
       inputs: [{ name: "Distances to the edge", figure: radii.map(feet).join(", ") }],
       steps: (area) => [
-        `Average of the ${numberWords({ numerator: BigInt(radii.length), denominator: 1n })} distances: ${feet(sumExact("length", radii))} ÷ ${radii.length} = ${feet(average)}.`,
+        `Average of the ${radii.length} distances: ${feet(sumExact("length", radii))} ÷ ${radii.length} = ${feet(average)}.`,
         `${feet(average)} × ${feet(average)} = ${amountWords(rectangleArea(average, average))}.`,
-        `× 3.1416 = ${area}.`,
+        `${amountWords(rectangleArea(average, average))} × 3.1416 = ${area}.`,
       ],
       source: COMMON,
     },

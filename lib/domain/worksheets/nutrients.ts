@@ -2,7 +2,7 @@ import { type Finding, takeCare } from "#domain/foundation/finding";
 import { accept, type Outcome } from "#domain/foundation/outcome";
 import { type WorkingInput } from "#domain/foundation/working";
 import { type Density, volumeOf, volumeRateOf } from "#domain/quantities/density";
-import { type ExactQuantity, measureInUnit, ratioExact, settle } from "#domain/quantities/exact-quantity";
+import { type ExactQuantity, isNothing, measureInUnit, ratioExact, settle } from "#domain/quantities/exact-quantity";
 import { writeQuantity } from "#domain/quantities/format-quantity";
 import { compareRates, coverage, type Rate, rateOf, times } from "#domain/quantities/rate";
 import { divideRational, rational, type Rational } from "#domain/quantities/rational";
@@ -146,10 +146,10 @@ export function productForNutrientWorksheet(typed: Typed<ProductForNutrientField
   const bagSteps =
     bag === undefined || bags === undefined
       ? []
-      : [`Bags: ${amountWords(total)} ÷ ${amountWords(bag)} = ${numberWords(ratioExact(total, bag))}, so ${String(bags.bags)} whole ${bags.bags === 1n ? "bag" : "bags"}; ${amountWords(bags.leftOver)} is left over.`];
+      : [`Bags: ${amountWords(total)} ÷ ${amountWords(bag)} = ${numberWords(ratioExact(total, bag))}, so ${String(bags.bags)} whole ${bags.bags === 1n ? "bag" : "bags"}${isNothing(bags.leftOver) ? "" : `; ${amountWords(bags.leftOver)} is left over`}.`];
   const each = divideRational(rational(100n), percent);
   const answers: WorksheetAnswer[] = [{ ...writeQuantity(total, "us"), of: `product on ${amountWords(area)}` }];
-  if (liquid !== undefined) answers.push({ ...writeQuantity(liquid.volume, "us"), of: `the same by volume` });
+  if (liquid !== undefined) answers.push({ ...writeQuantity(liquid.volume, "us"), of: "the same by volume" });
   if (bags !== undefined) answers.push({ figure: String(bags.bags), unit: bags.bags === 1n ? "bag" : "bags", of: "whole bags to take along" });
   return accept({
     answers,

@@ -1,7 +1,7 @@
 import { accept } from "#domain/foundation/outcome";
 import { multiplyExact } from "#domain/quantities/exact-quantity";
 import { writeQuantity } from "#domain/quantities/format-quantity";
-import { scaleRate, times } from "#domain/quantities/rate";
+import { rateIn, scaleRate, times } from "#domain/quantities/rate";
 import { type Rational } from "#domain/quantities/rational";
 import { bulkRateFor, bulkSeedFor, overseedingRate, pricePerPureLiveSeed, pureLivePart, seedingRates } from "#domain/turf/seed";
 import { amountBothWays, amountWords, numberWords, percentOfPart, rateBothWays, rateWords } from "#domain/worksheets/figure-words";
@@ -45,7 +45,7 @@ export function seedWorksheet(typed: Typed<SeedField>): WorksheetOutcome {
   const priced = price === undefined ? undefined : pricePerPureLiveSeed(price, part.value);
   const answers: WorksheetAnswer[] = [
     { ...writeQuantity(bulk, "us"), of: `seed from the bag on ${amountWords(area)}` },
-    { figure: rateWords(bulkRate).split(" ")[0] ?? "", unit: rateWords(bulkRate).split(" ").slice(1).join(" "), of: "to set the spreader to" },
+    { figure: numberWords(rateIn(bulkRate, "lb per 1,000 sq ft")), unit: "lb per 1,000 sq ft", of: "to set the spreader to" },
   ];
   return accept({
     answers,
@@ -86,6 +86,6 @@ function publishedRates(use: SeedUse): WorksheetTable {
   return {
     caption: `Published rates, ${use}`,
     columns: [{ head: "Grass", align: "word" }, { head: "lb per 1,000 sq ft", align: "figure" }, { head: "Counts", align: "word" }, { head: "By", align: "word" }],
-    rows: seedingRates.filter((one) => one.use === use).map(({ grass, lowest, highest, counts, source }) => [grass, `${rateWords(lowest).split(" ")[0] ?? ""} to ${rateWords(highest).split(" ")[0] ?? ""}`, counts, source.name]),
+    rows: seedingRates.filter((one) => one.use === use).map(({ grass, lowest, highest, counts, source }) => [grass, `${numberWords(rateIn(lowest, "lb per 1,000 sq ft"))} to ${numberWords(rateIn(highest, "lb per 1,000 sq ft"))}`, counts, source.name]),
   };
 }

@@ -107,7 +107,7 @@ interface Limits {
   readonly rainfastHours: number;
 }
 
-function productOf({ coolest, hottest, rainfastHours }: Limits): WeatherLimits {
+function productOf({ coolest, hottest, wind, rainfastHours }: Limits): WeatherLimits {
   const temperature = (limitF: number | undefined) => (limitF === undefined ? ("none" as const) : { limitF, reaching: "allowed" as const, ...LABEL });
   return {
     productName: "this spray",
@@ -115,7 +115,7 @@ function productOf({ coolest, hottest, rainfastHours }: Limits): WeatherLimits {
     highestTemperature: temperature(hottest),
     highestTemperatureAhead: "none",
     lowestWind: "none",
-    highestWind: "none",
+    highestWind: { limitMph: wind, ...LABEL },
     rainfast: rainfastHours === 0 ? "none" : { minutes: rainfastHours * 60, ...LABEL },
     heavyRain: "none",
     soil: "none",
@@ -153,9 +153,17 @@ function judge(hours: readonly TypedHour[], limits: Limits, sun: SunTimes): read
       timeZone: "UTC",
       rainFromInches: site.settings.rainFromInches,
     };
-    const reasons = [...judgeProductHour(productOf(limits), inWeather), ...judgeSprayHour(site, inWeather, sun)];
+    const ofProduct = judgeProductHour(productOf(limits), inWeather);
+    // The wind, and the rain of the hour itself, are said once: by the product's own limit where it has one.
+    const ofSpraying = judgeSprayHour(site, inWeather, sun).filter(({ rule }) => rule !== "wind-high" && !ofProduct.some((own) => own.rule === rule));
+    const reasons = [...ofProduct, ...ofSpraying].map((reason) => ({ ...reason, sentence: inClockWords(reason.sentence) }));
     return { ...hour, verdict: worstVerdict(reasons), reasons };
   });
+}
+
+/** The weather's sentences have the time of a record; a worksheet has no date and reads "4 pm". */
+function inClockWords(sentence: string): string {
+  return sentence.replace(/\bat (\d{2}):00(?: on (\S+))?/gu, (_all, hour: string, date?: string) => `at ${clockMinuteWords(Number(hour) * 60)}${date === undefined ? "" : " the next day"}`);
 }
 
 const VERDICT_WORDS: Readonly<Record<HourVerdict, string>> = { open: "open", "take-care": "take care", closed: "closed" };

@@ -8,6 +8,8 @@ import { type WorkingInput } from "#domain/foundation/working";
 import { formatRate, formatRateIn } from "#domain/quantities/format-rate";
 import { type Rate, rateIn } from "#domain/quantities/rate";
 import { type Density } from "#domain/quantities/density";
+import { exactly, ratioExact } from "#domain/quantities/exact-quantity";
+import { rational, toNumber } from "#domain/quantities/rational";
 import { numberWords, rateWords } from "#domain/worksheets/figure-words";
 import { type FieldAsk, ifTyped, readDensityField, readRateField, readTogether, refuseEmpty, refuseOne } from "#domain/worksheets/read-fields";
 import { type Typed, type WorksheetExample, type WorksheetOutcome } from "#domain/worksheets/worksheet";
@@ -41,11 +43,12 @@ export const GUN_EXAMPLE: WorksheetExample<GunField> = {
 interface Kind {
   readonly title: string;
   readonly source: string;
+  readonly isSmallArea?: true;
   readonly asks: readonly (FieldAsk & { readonly name: string; readonly isSeconds?: boolean })[];
 }
 
 const CAUGHT = { field: "caught", name: "Caught", what: "what was caught", such: "20 fl oz" } as const;
-const CAUGHT_SECONDS = { field: "caughtSeconds", name: "In", what: "in how many seconds it was caught", such: "30", isSeconds: true } as const;
+const CAUGHT_SECONDS = { field: "caughtSeconds", name: "Time of the catch", what: "in how many seconds it was caught", such: "30", isSeconds: true } as const;
 const AREA = { field: "area", name: "Test area", what: "the measured area", such: "1,000 sq ft" } as const;
 
 const KINDS = {
@@ -63,6 +66,7 @@ const KINDS = {
   "small-area": {
     title: "Small area: spray per 1,000 sq ft",
     source: `${ALACHUA}; ${OHIO}`,
+    isSmallArea: true,
     asks: [AREA, { field: "used", name: "Sprayed on it", what: "what was sprayed on it", such: "25 fl oz" }],
   },
   gun: {
@@ -111,6 +115,12 @@ function liquidOf(density: Density | undefined): CaughtLiquid {
   return density === undefined ? { kind: "the-spray-itself" } : { kind: "water-for-a-spray", sprayDensity: density };
 }
 
+/** Whether the measured area is 1/128 acre, or the 340 sq ft that are taken for it. */
+function isOneOf128({ test }: SprayerCalibration): boolean {
+  if (test.method !== "small-area" || test.runs[0] === undefined) return false;
+  return Math.abs(toNumber(ratioExact(test.runs[0].area, exactly("acre", rational(1n, 128n)))) - 1) < 0.002;
+}
+
 interface Asked {
   readonly wanted: Rate<"carrier-volume-per-area"> | undefined;
   readonly density: Density | undefined;
@@ -125,6 +135,7 @@ function tell(kind: Kind, calibration: SprayerCalibration, typed: Typed<Common> 
   const inputs: WorkingInput[] = kind.asks.map(({ field, name, isSeconds }) => ({ name, figure: typedLines(typed[field] ?? "").map((line) => (isSeconds === true && /\d$/u.test(line) ? `${line} s` : line)).join(", ") }));
   if (density !== undefined) inputs.push({ name: "Density of the spray", figure: typed.density.trim() });
   if (wanted !== undefined) inputs.push({ name: "Wanted", figure: rateWords(wanted) });
+  const ounces = kind.isSmallArea === true && isOneOf128(calibration) ? ["On 1/128 acre the fluid ounces are the gallons per acre: an acre has 128 such areas and a gallon 128 fl oz."] : [];
   const denser = density === undefined ? [] : [`Water was caught; the spray is denser: ${rateWords(caughtRate)} ÷ ${numberWords(densityFactor)} (the root of its specific gravity) = ${rateWords(carrierRate)}.`];
   return {
     answers: [
@@ -135,8 +146,8 @@ function tell(kind: Kind, calibration: SprayerCalibration, typed: Typed<Common> 
       title: kind.title,
       formula: told.formula,
       inputs,
-      steps: [...told.steps, ...denser, `Per acre: ${rateWords(carrierRate)} × 43.56 = ${perAcre}.`, ...(wanted === undefined ? [] : [`Wanted: ${rateWords(wanted)}.`])],
-      result: `${density === undefined ? told.result : `${rateWords(carrierRate)}.`} That is ${perAcre} (${formatRate(carrierRate, "metric")}).`,
+      steps: [...told.steps, ...ounces, ...denser, `Per acre: ${rateWords(carrierRate)} × 43.56 = ${perAcre}.`, ...(wanted === undefined ? [] : [`Wanted: ${rateWords(wanted)}.`])],
+      result: `${rateWords(carrierRate)}, ${perAcre} (${formatRate(carrierRate, "metric")}). ${told.result.replace(`${rateWords(caughtRate)}. `, "")}`,
       source: density === undefined ? kind.source : `${kind.source}; ${DENSITY}`,
     },
     findings: [...calibration.findings, ...(judged?.findings ?? [])],

@@ -71,7 +71,7 @@ export function testAreaWorksheet(typed: Typed<TestAreaField>): WorksheetOutcome
         ...(wanted === undefined ? [] : [{ name: "Wanted on the lawn", figure: rateWords(wanted) }]),
       ],
       steps: [...told.steps, ...wantedSteps, ...(judged?.findings.length === 0 ? ["It is within 5% of what is wanted: the setting holds."] : [])],
-      result: `${told.result} (${rateBothWays(rate)}.)`,
+      result: `${rateBothWays(rate)}. ${told.result.replace(`${rateWords(rate)}. `, "")}`,
       source: UMASS,
     },
     findings: judged?.findings ?? [],

@@ -3,10 +3,11 @@ import { accept, badInput, missingFact, type Outcome } from "#domain/foundation/
 import { type Formulation, FORMULATIONS } from "#domain/label/label-facts";
 import { addExact, compareExact, type ExactQuantity, fromExactAmount, isNothing, multiplyExact, ratioExact, sumExact } from "#domain/quantities/exact-quantity";
 import { formatCompound } from "#domain/quantities/format-compound";
-import { writeQuantity } from "#domain/quantities/format-quantity";
+import { formatQuantityIn, writeQuantity } from "#domain/quantities/format-quantity";
+import { formatRate } from "#domain/quantities/format-rate";
 import { concentrationInSpray, coverage, type Rate, times } from "#domain/quantities/rate";
 import { rational, roundToWhole, subtractRational } from "#domain/quantities/rational";
-import { amountBothWays, amountWords, numberWords, rateBothWays, rateWords } from "#domain/worksheets/figure-words";
+import { amountBothWays, amountWords, areaAsTyped, carrierAsTyped, numberWords, productRateAsTyped, rateWords } from "#domain/worksheets/figure-words";
 import { readAmountField, readChoice, readRateField, readTogether, refuseOne } from "#domain/worksheets/read-fields";
 import { type Typed, type WorksheetExample, type WorksheetOutcome } from "#domain/worksheets/worksheet";
 
@@ -44,6 +45,8 @@ type Amount = ExactQuantity<"mass"> | ExactQuantity<"volume">;
 interface MixProduct {
   readonly name: string;
   readonly rate: MixRate;
+  /** The rate in words, as it was typed. */
+  readonly rateWords: string;
   readonly kind: MixKind;
 }
 
@@ -56,7 +59,8 @@ function readRow(typed: Typed<TankMixField>, row: MixRow): Outcome<MixProduct | 
   if (!read.ok) return read;
   const chosen = readChoice(`kind${row}`, kind, MIX_KINDS);
   // The reader answers with one rate of one of the four bases.
-  return chosen.ok ? accept({ name: name === "" ? `Product ${row}` : name, rate: read.value as MixRate, kind: chosen.value }) : chosen;
+  const mixRate = read.value as MixRate;
+  return chosen.ok ? accept({ name: name === "" ? `Product ${row}` : name, rate: mixRate, rateWords: productRateAsTyped(mixRate, rate), kind: chosen.value }) : chosen;
 }
 
 function concentrationOf(rate: MixRate, carrier: Rate<"carrier-volume-per-area">): Concentration {
@@ -148,28 +152,30 @@ export function tankMixWorksheet(typed: Typed<TankMixField>): WorksheetOutcome {
   const waterPart = waterFor(lines.map(({ inPart }) => ({ amount: inPart })), fills.part);
   if (waterFull === undefined) return refuseOne(badInput("rate1", "no room for water", "less product than spray", "These rates fill the tank with product and leave no room for water. Look at the rates and the sprayer's output.").refusal);
   const hasPart = !isNothing(fills.part);
+  const [carrierWords, areaWords] = [carrierAsTyped(carrier, typed.carrier), areaAsTyped(area, typed.area)];
+  const perTankWords = areaAsTyped(perTank, typed.carrier);
   const fullWords = `${String(fills.full)} full ${fills.full === 1n ? "tank" : "tanks"}`;
   return accept({
     answers: [
-      { ...writeQuantity(perTank, "us"), of: "from one full tank" },
-      { ...writeQuantity(fills.spray, "us"), of: `finished spray for ${amountWords(area)}: ${fullWords}${hasPart ? ` and one of ${amountWords(fills.part)}` : ""}` },
+      { ...writeQuantity(perTank, "us"), of: `from one full tank (${formatQuantityIn(perTank, "acre", 2)})` },
+      { ...writeQuantity(fills.spray, "us"), of: `finished spray for ${areaWords}: ${fullWords}${hasPart ? ` and one of ${amountWords(fills.part)}` : ""}` },
     ],
     working: {
       title: "Tank mix",
       formula: "Area per tank = tank ÷ spray per area. Product in a tank = rate × area per tank (or, where the rate is per gallon of spray, × the gallons). A part tank: the same with its gallons.",
       inputs: [
         { name: "Tank", figure: amountWords(tank) },
-        { name: "Sprayer puts out", figure: rateWords(carrier), from: "its calibration" },
-        { name: "Area", figure: amountWords(area) },
-        ...lines.map(({ name, rate, kind }) => ({ name, figure: `${rateWords(rate)} (${kind})`, from: "the label" })),
+        { name: "Sprayer puts out", figure: carrierWords, from: "its calibration" },
+        { name: "Area", figure: areaWords },
+        ...lines.map((line) => ({ name: line.name, figure: `${line.rateWords} (${line.kind})`, from: "the label" })),
       ],
       steps: [
-        `Area per tank: ${amountWords(tank)} ÷ ${rateWords(carrier)} = ${amountWords(perTank)}.`,
-        `Spray for the job: ${amountWords(area)} × ${rateWords(carrier)} = ${amountWords(fills.spray)}; ÷ ${amountWords(tank)} = ${numberWords(ratioExact(fills.spray, tank))} tanks.`,
-        ...lines.map(({ name, rate, concentration, inFull, inPart }) => `${name}: ${rateWords(rate)}${rate.basis === concentration.basis ? "" : ` in that spray is ${rateWords(concentration)}`}; × ${amountWords(tank)} = ${measuredWords(inFull)}${hasPart ? `; × ${amountWords(fills.part)} = ${measuredWords(inPart)}` : ""}.`),
+        `Area per tank: ${amountWords(tank)} ÷ ${carrierWords} = ${perTankWords}.`,
+        `Spray for the job: ${areaWords} × ${carrierWords} = ${amountWords(fills.spray)}; ÷ ${amountWords(tank)} = ${numberWords(ratioExact(fills.spray, tank))} tanks.`,
+        ...lines.map(({ name, rate, rateWords: typedRate, concentration, inFull, inPart }) => `${name}: ${typedRate}${rate.basis === concentration.basis ? "" : ` in that spray is ${rateWords(concentration)}`}; × ${amountWords(tank)} = ${measuredWords(inFull)}${hasPart ? `; × ${amountWords(fills.part)} = ${measuredWords(inPart)}` : ""}.`),
         `Mixing order: half the water and agitation first; then ${lines.map(({ name, kind }) => `${name} (${kind})`).join(", then ")}; then the rest of the water. Let each mix in before the next.`,
       ],
-      result: `A full tank covers ${amountBothWays(perTank)} at ${rateBothWays(carrier)}; the job takes ${amountBothWays(fills.spray)}.`,
+      result: `A full tank covers ${amountBothWays(perTank)} at ${carrierWords} (${formatRate(carrier, "metric")}); the job takes ${amountBothWays(fills.spray)}.`,
       source: `${OKLAHOMA}; mixing order: ${ORDER}. A label's own order goes before it`,
     },
     findings: findingsOf(products),
