@@ -16,6 +16,8 @@ import { Table } from "#ui/table";
 import { TextField } from "#ui/text-field";
 import { TopBar } from "#ui/top-bar";
 import { type VisitState, VisitMark, visitWords } from "#ui/visit-mark";
+import { HowWorkedOut, WorkedOut } from "#ui/working";
+import { sampleWorking, sampleWorkings } from "../../app/ui/gallery/sample-workings";
 import { compareSortValues, matchesFilter } from "../../app/ui/data-table-order";
 import { markupOf, tableRowsOf, tagsOf, textOf } from "./read-markup";
 
@@ -205,5 +207,39 @@ describe("words and tables", () => {
     expect(matchesFilter("Ölweg 1, Sol Brandt", "brandt olw")).toBe(true);
     expect(matchesFilter("Ölweg 1, Sol Brandt", "brandt elm")).toBe(false);
     expect(matchesFilter("anything", "  ")).toBe(true);
+  });
+});
+
+describe("how a number is worked out", () => {
+  test("rule, figures with their origin, steps in order, result and source stand there in this order", () => {
+    const { formula, inputs, steps, result, source } = sampleWorking;
+    const text = textOf(markupOf(<WorkedOut working={sampleWorking} />));
+    const parts = [formula, ...inputs.flatMap(({ name, figure, from }) => [name, figure, ...(from === undefined ? [] : [from])]), ...steps, result, source];
+    let from = 0;
+    for (const part of parts) {
+      expect(text.indexOf(part, from)).toBeGreaterThanOrEqual(from);
+      from = text.indexOf(part, from) + part.length;
+    }
+  });
+
+  test("it opens without scripts by words that say of what it is, and on paper stays as it was left", () => {
+    const tags = tagsOf(markupOf(<HowWorkedOut of="13½ lb in all" workings={sampleWorkings} />));
+    expect(tags.slice(0, 2).map(({ name }) => name)).toEqual(["details", "summary"]);
+    expect(tags[0]?.attributes).toMatchObject({ "data-on-paper": "as-left" });
+    expect(tags[0]?.attributes).not.toHaveProperty("open");
+    expect(textOf(markupOf(<HowWorkedOut of="13½ lb in all" workings={sampleWorkings} />))).toContain("How 13½ lb in all is worked out");
+    expect(textOf(markupOf(<HowWorkedOut workings={sampleWorkings} />))).toContain("How this is worked out");
+  });
+
+  test("several say each of what they are, one alone does not repeat it, and none open nothing", () => {
+    const said = (count: number) => textOf(markupOf(<HowWorkedOut workings={sampleWorkings.slice(0, count)} />)).split(sampleWorking.title).length - 1;
+    expect(said(2)).toBe(1);
+    expect(said(1)).toBe(0);
+    expect(markupOf(<HowWorkedOut workings={[]} />)).toBe("");
+  });
+
+  test("two figures of one name are told apart", () => {
+    const twice = { ...sampleWorking, inputs: [{ name: "Rate", figure: "1 lb" }, { name: "Rate", figure: "2 lb" }] };
+    expect(textOf(markupOf(<WorkedOut working={twice} />))).toContain("Rate (2)");
   });
 });

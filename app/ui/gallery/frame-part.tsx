@@ -15,9 +15,11 @@ import { Stack } from "#ui/stack";
 import { SubmitButton } from "#ui/submit-button.client";
 import { Text } from "#ui/text";
 import { ContentsList } from "#ui/top-bar";
+import { HowWorkedOut, WorkedOut } from "#ui/working";
 import { ThemeSample } from "#ui/gallery/theme-sample.client";
+import { sampleWorking, sampleWorkings } from "./sample-workings";
 
-/** Type, amounts, quotes, codes, read-back. */
+/** Type, amounts, quotes, codes, read-back, workings. */
 export function WordsPart() {
   return (
     <Section id="words" name="Words and figures">
@@ -75,6 +77,12 @@ export function WordsPart() {
               { key: "Bewässerungssteuerung", value: "Nordwesthangbewässerungsstreifenventil 4" },
             ]}
           />
+          <Sheet>
+            <Stack gap={2}>
+              <WorkedOut working={sampleWorking} />
+              <HowWorkedOut of="13½ lb in all" workings={sampleWorkings} />
+            </Stack>
+          </Sheet>
         </Stack>
       </Columns>
     </Section>
