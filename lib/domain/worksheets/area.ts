@@ -5,7 +5,8 @@ import { type WorkingInput } from "#domain/foundation/working";
 import { type DrawnPiece, drawPiece, type OffsetLine } from "#domain/properties/piece-outline";
 import { addExact, canonicalAmountOf, type ExactQuantity, fromExactAmount, multiplyExact, settle, sumExact } from "#domain/quantities/exact-quantity";
 import { formatQuantityIn, writeQuantity } from "#domain/quantities/format-quantity";
-import { type Quantity } from "#domain/quantities/quantity";
+import { inUnit, type Quantity } from "#domain/quantities/quantity";
+import { type Rational } from "#domain/quantities/rational";
 import { type AreaMeasurement, measureArea, type MeasuredShape } from "#domain/turf/field-area";
 import { amountBothWays, amountWords } from "#domain/worksheets/figure-words";
 import { readAmountField, readChoice, readListField, readTogether, refuseOne } from "#domain/worksheets/read-fields";
@@ -27,6 +28,7 @@ export type AverageRadiusField = "radii";
 /** A worked area with its outline to scale. */
 export interface WorkedArea extends WorkedWorksheet {
   readonly drawn: DrawnPiece;
+  readonly squareFeet: Rational;
 }
 
 const GROUNDS = "Grounds Maintenance, Calculate areas, http://grounds-mag.com/mag/grounds_maintenance_calculate_areas/";
@@ -88,6 +90,7 @@ function finish(told: Told, fieldOf: (refused: string) => string): WorksheetOutc
     findings: [],
     tables: [],
     drawn: drawPiece(told.shape, told.offsetLine ?? "edge"),
+    squareFeet: inUnit(area, "sq ft"),
   });
 }
 
