@@ -65,8 +65,9 @@ function readDays(text: string): Outcome<readonly TypedDay[]> {
 function datedDays(days: readonly TypedDay[], start: CalendarDate | undefined): Outcome<readonly DailyExtremes[]> {
   const dated: DailyExtremes[] = [];
   for (const [index, { date, ...extremes }] of days.entries()) {
-    if (date === undefined && start === undefined) return missingFact("start", "a date, such as 2026-03-01", "The lines have no dates: give the first day, such as 2026-03-01.");
-    dated.push({ date: date ?? addDays(start as CalendarDate, index), ...extremes });
+    const day = date ?? (start === undefined ? undefined : addDays(start, index));
+    if (day === undefined) return missingFact("start", "a date, such as 2026-03-01", "The lines have no dates: give the first day, such as 2026-03-01.");
+    dated.push({ date: day, ...extremes });
   }
   return accept(dated);
 }
