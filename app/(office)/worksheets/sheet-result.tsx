@@ -19,16 +19,16 @@ interface Props {
 export function SheetResult({ worked, drawing }: Props) {
   const { answers, findings, tables, working } = worked;
   return (
-    <div className={styles.sections}>
-      <Sheet as="section" labelledBy="answer-head">
-        <h2 className={styles.spoken} id="answer-head">
-          Result
-        </h2>
-        <div className={styles.answers}>
-          {answers.map((answer) => (
-            <Answer key={answer.of} answer={answer} />
-          ))}
-        </div>
+    <section className={styles.sections} aria-label="Result">
+      <Sheet>
+        <Stack gap={3}>
+          <h2>{working.title}</h2>
+          <div className={styles.answers}>
+            {answers.map((answer) => (
+              <Answer key={answer.of} answer={answer} />
+            ))}
+          </div>
+        </Stack>
       </Sheet>
       {findings.map(({ rule, level, what, figure, toDo, source, citation }) => (
         <Finding key={rule} level={level} what={what} figure={figure} toDo={toDo} source={sourceWords({ source, ...(citation === undefined ? {} : { citation }) })} />
@@ -38,7 +38,7 @@ export function SheetResult({ worked, drawing }: Props) {
         <SheetTable key={table.caption} table={table} />
       ))}
       <ByHand working={working} />
-    </div>
+    </section>
   );
 }
 

@@ -20,7 +20,7 @@ const degreeDays = sheetKind({
         { value: "86-50", word: "86/50: reset to 50 °F and cut at 86 °F" },
       ],
     },
-    base: { look: "line", label: "Base", hint: "°F: 50 for crabgrass, 32 for growth regulators; not asked for 86/50", optional: true, width: "short" },
+    base: { look: "line", label: "Base", hint: "°F: 50 for crabgrass, 32 for growth regulators; 86/50 always takes 50", width: "short" },
     threshold: { look: "line", label: "Degree days to reach", hint: "200", optional: true, width: "short" },
   },
   example: DEGREE_DAYS_EXAMPLE,

@@ -24,7 +24,7 @@ function hourSpans(spans: WorkedSprayHours["spans"]) {
     const last = stretches.at(-1);
     if (last !== undefined && last.toMinute < fromMinute) stretches.push({ fromMinute: last.toMinute, toMinute: fromMinute, word: "closed", reason: "No weather entered" });
     const before = stretches.at(-1);
-    const reason = reasons[0]?.split(/[;,.:]/u)[0];
+    const reason = reasons[0]?.split(/[;:]|\.$/u)[0];
     if (before?.word === verdict && before.reason === reason) before.toMinute = toMinute;
     else stretches.push({ fromMinute, toMinute, word: verdict, ...(reason === undefined ? {} : { reason }) });
   }
