@@ -1,7 +1,6 @@
 import { type InputRefusal } from "#domain/foundation/outcome";
 import { RadioRows } from "#ui/choice-rows";
 import { SelectField } from "#ui/select-field";
-import { Stack } from "#ui/stack";
 import { TextAreaField } from "#ui/text-area-field";
 import { TextField } from "#ui/text-field";
 import { type SheetField } from "./sheet";
@@ -25,7 +24,7 @@ export function SheetFields({ fields, typed, refusals }: FieldsProps) {
     return (
       <fieldset className={styles.group} key={group}>
         <legend>{group}</legend>
-        <Stack gap={3}>{rows}</Stack>
+        <div className={styles.groupFields}>{rows}</div>
       </fieldset>
     );
   });

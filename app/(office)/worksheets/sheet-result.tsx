@@ -13,13 +13,15 @@ import styles from "./worksheet.module.css";
 interface Props {
   readonly worked: WorkedWorksheet;
   readonly drawing: ReactNode;
+  /** On paper the drawing and the steps stand side by side: a drawing to scale can't be made smaller. */
+  readonly isBeside: boolean;
 }
 
 /** What a worksheet came to: the amounts large, what to watch, then how it goes by hand. */
-export function SheetResult({ worked, drawing }: Props) {
+export function SheetResult({ worked, drawing, isBeside }: Props) {
   const { answers, findings, tables, working } = worked;
   return (
-    <section className={styles.sections} aria-label="Result">
+    <section className={styles.sections} data-beside={isBeside || undefined} aria-label="Result">
       <Sheet>
         <Stack gap={3}>
           <h2>{working.title}</h2>

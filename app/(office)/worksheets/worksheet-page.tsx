@@ -37,7 +37,7 @@ export async function WorksheetPage({ worksheet, kinds, asked }: Props) {
           <SheetForm worksheet={worksheet} kind={kind} asked={asked} refusals={refusals} />
         </div>
         <div className={styles.result} id="result">
-          {answer.kind === "worked" ? <SheetResult worked={answer.worked} drawing={answer.drawing} /> : <NothingYet isRefused={answer.kind === "refused"} />}
+          {answer.kind === "worked" ? <SheetResult worked={answer.worked} drawing={answer.drawing} isBeside={worksheet === "area"} /> : <NothingYet isRefused={answer.kind === "refused"} />}
         </div>
       </div>
       <Foot company={company.name} />

@@ -4,7 +4,7 @@ import { accept, type Outcome } from "#domain/foundation/outcome";
 import { type WorkingInput } from "#domain/foundation/working";
 import { type DrawnPiece, drawPiece, type OffsetLine } from "#domain/properties/piece-outline";
 import { addExact, canonicalAmountOf, type ExactQuantity, fromExactAmount, multiplyExact, settle, sumExact } from "#domain/quantities/exact-quantity";
-import { formatQuantityIn, writeQuantity } from "#domain/quantities/format-quantity";
+import { formatQuantity, formatQuantityIn, writeQuantity } from "#domain/quantities/format-quantity";
 import { inUnit, type Quantity } from "#domain/quantities/quantity";
 import { type Rational } from "#domain/quantities/rational";
 import { type AreaMeasurement, measureArea, type MeasuredShape } from "#domain/turf/field-area";
@@ -78,7 +78,7 @@ function finish(told: Told, fieldOf: (refused: string) => string): WorksheetOutc
   const { area } = measured.value;
   const steps = [...told.steps(amountWords(area)), ...spreadStep(measured.value)];
   return accept({
-    answers: [{ ...writeQuantity(area, "us"), of: told.title.toLowerCase() }],
+    answers: [{ ...writeQuantity(area, "us"), of: `${formatQuantityIn(area, "acre", 3)}, ${formatQuantity(area, "metric")}` }],
     working: {
       title: `Area of a ${told.title.toLowerCase()}`,
       formula: told.formula,

@@ -4,7 +4,7 @@ import { type WorkingInput } from "#domain/foundation/working";
 import { type Density, volumeOf, volumeRateOf } from "#domain/quantities/density";
 import { type ExactQuantity, isNothing, measureInUnit, ratioExact, settle } from "#domain/quantities/exact-quantity";
 import { writeQuantity } from "#domain/quantities/format-quantity";
-import { compareRates, coverage, type Rate, rateOf, times } from "#domain/quantities/rate";
+import { compareRates, coverage, type Rate, rateIn, rateOf, times } from "#domain/quantities/rate";
 import { divideRational, rational, type Rational } from "#domain/quantities/rational";
 import { wholeBagsFor } from "#domain/quantities/rounding";
 import { EXTENSION_FACTORS, type Grade, type NitrogenRelease, type Nutrient, nutrientsDelivered, nutrientsIn, parseGrade, type PerNutrient, productForNutrient, slowShareOfNitrogen } from "#domain/turf/nutrients";
@@ -108,8 +108,8 @@ function rows<Value>(delivered: PerNutrient<Value>): readonly (readonly [name: s
 function nutrientTable(rate: PerNutrient<Rate<"nutrient-mass-per-area">>, area: ExactQuantity<"area">) {
   return {
     caption: "What it brings",
-    columns: [{ head: "Nutrient", align: "word" }, { head: "Rate", align: "figure" }, { head: `On ${amountWords(area)}`, align: "figure" }],
-    rows: rows(rate).map(([name, one]) => [name, rateWords(one), amountWords(times(one, area))]),
+    columns: [{ head: "Nutrient", align: "word" }, { head: "lb per 1,000 sq ft", align: "figure" }, { head: "On the area", align: "figure" }],
+    rows: rows(rate).map(([name, one]) => [name, numberWords(rateIn(one, "lb per 1,000 sq ft")), amountWords(times(one, area))]),
   } as const;
 }
 

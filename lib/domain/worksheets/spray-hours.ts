@@ -168,13 +168,19 @@ function inClockWords(sentence: string): string {
 
 const VERDICT_WORDS: Readonly<Record<HourVerdict, string>> = { open: "open", "take-care": "take care", closed: "closed" };
 
-/** Delta T in both scales, and the wet bulb: "11.3 °F (6.3 °C), wet bulb 56.7 °F". */
-function deltaWords({ temperatureF, relativeHumidityPercent }: WeatherHour): string {
-  const dryC = celsiusFromFahrenheit(temperatureF ?? 0);
-  const answer = deltaT(dryC, relativeHumidityPercent ?? 0, airPressureKilopascals(SEA_LEVEL_METERS));
-  if (!answer.ok) return "";
+/** Wet bulb in °F and Delta T in °C, as the limits on it are printed. */
+function wetBulbAndDeltaT({ temperatureF, relativeHumidityPercent }: WeatherHour): readonly [string, string] {
+  const dryC = celsiusFromFahrenheit(temperatureF ?? Number.NaN);
+  const answer = deltaT(dryC, relativeHumidityPercent ?? Number.NaN, airPressureKilopascals(SEA_LEVEL_METERS));
+  if (!answer.ok) return ["", ""];
   const wetF = fahrenheitFromCelsius(dryC - answer.value.deltaTC);
-  return `${answer.value.deltaTC.toFixed(1)} °C (wet bulb ${wetF.toFixed(0)} °F)`;
+  return [wetF.toFixed(0), answer.value.deltaTC.toFixed(1)];
+}
+
+/** "closed. The wind is 11 mph...": the figure of Delta T stands in a column of its own. */
+function standingWords({ verdict, reasons }: JudgedTypedHour): string {
+  const sentences = reasons.map(({ sentence }) => sentence.replace(/^Delta T is [\d.]+ °C, /u, "Delta T "));
+  return [VERDICT_WORDS[verdict], ...sentences].map((words) => words.replace(/\.$/u, "")).join(". ");
 }
 
 function tableOf(judged: readonly JudgedTypedHour[]): WorksheetTable {
@@ -183,19 +189,17 @@ function tableOf(judged: readonly JudgedTypedHour[]): WorksheetTable {
     columns: [
       { head: "From", align: "word" },
       { head: "°F", align: "figure" },
-      { head: "Humidity", align: "figure" },
-      { head: "Wind", align: "figure" },
-      { head: "Delta T", align: "figure" },
+      { head: "RH %", align: "figure" },
+      { head: "Wind mph", align: "figure" },
+      { head: "Rain in", align: "figure" },
+      { head: "Wet bulb °F", align: "figure" },
+      { head: "Delta T °C", align: "figure" },
       { head: "Standing and reasons", align: "word" },
     ],
-    rows: judged.map(({ minute, weather, verdict, reasons }) => [
-      clockMinuteWords(minute),
-      String(weather.temperatureF),
-      `${String(weather.relativeHumidityPercent)}%`,
-      `${String(weather.windMph)} mph`,
-      deltaWords(weather),
-      [VERDICT_WORDS[verdict], ...reasons.map(({ sentence }) => sentence)].join(". ").replaceAll("..", "."),
-    ]),
+    rows: judged.map((hour) => {
+      const { temperatureF, relativeHumidityPercent, windMph, rainInches } = hour.weather;
+      return [clockMinuteWords(hour.minute), ...[temperatureF, relativeHumidityPercent, windMph, rainInches].map(String), ...wetBulbAndDeltaT(hour.weather), standingWords(hour)];
+    }),
   };
 }
 

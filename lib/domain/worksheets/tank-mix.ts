@@ -184,13 +184,14 @@ export function tankMixWorksheet(typed: Typed<TankMixField>): WorksheetOutcome {
         caption: "Into the tank, in this order",
         columns: [
           { head: "Product", align: "word" },
-          { head: `Full tank, ${amountWords(tank)}`, align: "figure" },
-          ...(hasPart ? ([{ head: `Part tank, ${amountWords(fills.part)}`, align: "figure" }] as const) : []),
+          { head: "Full tank", align: "figure" },
+          ...(hasPart ? ([{ head: "Part tank", align: "figure" }] as const) : []),
           { head: "Whole job", align: "figure" },
         ],
         rows: [
           ...lines.map(({ name, inFull, inPart, total }) => [name, measuredWords(inFull), ...(hasPart ? [measuredWords(inPart)] : []), measuredWords(total)]),
           ["Water", amountWords(waterFull), ...(hasPart ? [waterPart === undefined ? "none" : amountWords(waterPart)] : []), amountWords(addExact(multiplyExact(waterFull, rational(fills.full)), waterPart ?? fills.part))],
+          ["Finished spray", amountWords(tank), ...(hasPart ? [amountWords(fills.part)] : []), amountWords(fills.spray)],
         ],
       },
     ],
