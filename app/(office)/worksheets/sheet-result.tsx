@@ -76,7 +76,7 @@ function SheetTable({ table: { caption, columns, rows } }: { readonly table: Wor
 function ByHand({ working: { formula, inputs, steps, result, source } }: { readonly working: Working }) {
   return (
     <Section id="by-hand" name="By hand">
-      <Stack gap={4}>
+      <div className={styles.parts}>
         <Part name="Formula">
           <p>{formula}</p>
         </Part>
@@ -107,7 +107,7 @@ function ByHand({ working: { formula, inputs, steps, result, source } }: { reado
             {source}.
           </Text>
         </Part>
-      </Stack>
+      </div>
     </Section>
   );
 }

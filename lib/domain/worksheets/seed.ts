@@ -86,6 +86,6 @@ function publishedRates(use: SeedUse): WorksheetTable {
   return {
     caption: `Published rates, ${use}`,
     columns: [{ head: "Grass", align: "word" }, { head: "lb per 1,000 sq ft", align: "figure" }, { head: "Counts", align: "word" }, { head: "By", align: "word" }],
-    rows: seedingRates.filter((one) => one.use === use).map(({ grass, lowest, highest, counts, source }) => [grass, `${numberWords(rateIn(lowest, "lb per 1,000 sq ft"))} to ${numberWords(rateIn(highest, "lb per 1,000 sq ft"))}`, counts, source.name]),
+    rows: seedingRates.filter((one) => one.use === use).map(({ grass, lowest, highest, counts, source }) => [grass, `${numberWords(rateIn(lowest, "lb per 1,000 sq ft"))} to ${numberWords(rateIn(highest, "lb per 1,000 sq ft"))}`, counts === "pure live seed" ? "pure live seed" : "from the bag", source.name.split(",")[0] ?? source.name]),
   };
 }
