@@ -198,7 +198,7 @@ function tableOf(judged: readonly JudgedTypedHour[]): WorksheetTable {
     ],
     rows: judged.map((hour) => {
       const { temperatureF, relativeHumidityPercent, windMph, rainInches } = hour.weather;
-      return [clockMinuteWords(hour.minute), ...[temperatureF, relativeHumidityPercent, windMph, rainInches].map(String), ...wetBulbAndDeltaT(hour.weather), standingWords(hour)];
+      return [clockMinuteWords(hour.minute).replace(" ", "\u00a0"), ...[temperatureF, relativeHumidityPercent, windMph, rainInches].map(String), ...wetBulbAndDeltaT(hour.weather), standingWords(hour)];
     }),
   };
 }
