@@ -185,15 +185,15 @@ function standingWords({ verdict, reasons }: JudgedTypedHour): string {
 
 function tableOf(judged: readonly JudgedTypedHour[]): WorksheetTable {
   return {
-    caption: "Hour by hour",
+    caption: "Hour by hour: °F, percent, mph and inches; wet bulb in °F, Delta T in °C",
     columns: [
       { head: "From", align: "word" },
       { head: "°F", align: "figure" },
-      { head: "RH %", align: "figure" },
-      { head: "Wind mph", align: "figure" },
-      { head: "Rain in", align: "figure" },
-      { head: "Wet bulb °F", align: "figure" },
-      { head: "Delta T °C", align: "figure" },
+      { head: "RH", align: "figure" },
+      { head: "Wind", align: "figure" },
+      { head: "Rain", align: "figure" },
+      { head: "Wet bulb", align: "figure" },
+      { head: "Delta T", align: "figure" },
       { head: "Standing and reasons", align: "word" },
     ],
     rows: judged.map((hour) => {
