@@ -25,6 +25,7 @@ export const domainOrder = [
   "register", // application records: what they say, as the bytes that are hashed
   "routing", // one day's stops in order
   "scheduling", // a season's visits on days
+  "worksheets", // one calculation each from typed fields, with its working
   "papers", // what a paper says, as data
 ];
 

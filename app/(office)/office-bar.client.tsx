@@ -16,9 +16,14 @@ export function OfficeBar({ places }: { readonly places: readonly Place[] }) {
       {...(current === undefined ? {} : { currentHref: current.href })}
       contentsHref="/contents"
       ends={
-        <Link href="/settings" prefetch={false}>
-          Settings
-        </Link>
+        <>
+          <Link href="/worksheets" prefetch={false} aria-current={pathname.startsWith("/worksheets") ? "page" : undefined}>
+            Worksheets
+          </Link>
+          <Link href="/settings" prefetch={false}>
+            Settings
+          </Link>
+        </>
       }
     />
   );

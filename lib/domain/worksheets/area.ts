@@ -1,0 +1,233 @@
+import { averageOf, percentInWords } from "#domain/equipment/repeats";
+import { rectangleArea } from "#domain/equipment/measured-space";
+import { accept, type Outcome } from "#domain/foundation/outcome";
+import { type WorkingInput } from "#domain/foundation/working";
+import { type DrawnPiece, drawPiece, type OffsetLine } from "#domain/properties/piece-outline";
+import { addExact, canonicalAmountOf, type ExactQuantity, fromExactAmount, multiplyExact, settle, sumExact } from "#domain/quantities/exact-quantity";
+import { formatQuantity, formatQuantityIn, writeQuantity } from "#domain/quantities/format-quantity";
+import { inUnit, type Quantity } from "#domain/quantities/quantity";
+import { type Rational } from "#domain/quantities/rational";
+import { type AreaMeasurement, measureArea, type MeasuredShape } from "#domain/turf/field-area";
+import { amountBothWays, amountWords } from "#domain/worksheets/figure-words";
+import { readAmountField, readChoice, readListField, readTogether, refuseOne } from "#domain/worksheets/read-fields";
+import { type Refusals, type Typed, type WorkedWorksheet, type WorksheetExample, type WorksheetOutcome } from "#domain/worksheets/worksheet";
+
+/** The shapes that the worksheet measures, in the order in which they are offered. */
+export const AREA_SHAPES = ["rectangle", "triangle", "trapezoid", "circle", "offsets", "average-radius"] as const;
+export type AreaShape = (typeof AREA_SHAPES)[number];
+/** How a shape that was measured by its widths ends: at the first and last width, or in a point one step beyond. */
+export const OFFSET_ENDS = ["widths", "points"] as const;
+
+export type RectangleField = "length" | "width";
+export type TriangleField = "base" | "height";
+export type TrapezoidField = "side" | "otherSide" | "height";
+export type CircleField = "radius";
+export type OffsetsField = "step" | "widths" | "ends" | "line";
+export type AverageRadiusField = "radii";
+
+/** A worked area with its outline to scale. */
+export interface WorkedArea extends WorkedWorksheet {
+  readonly drawn: DrawnPiece;
+  readonly squareFeet: Rational;
+}
+
+const GROUNDS = "Grounds Maintenance, Calculate areas, http://grounds-mag.com/mag/grounds_maintenance_calculate_areas/";
+const COMMON = "common practice";
+
+export const RECTANGLE_EXAMPLE: WorksheetExample<RectangleField> = { typed: { length: "90 ft", width: "50 ft" }, from: GROUNDS };
+export const TRIANGLE_EXAMPLE: WorksheetExample<TriangleField> = { typed: { base: "125 ft", height: "75 ft" }, from: GROUNDS };
+export const TRAPEZOID_EXAMPLE: WorksheetExample<TrapezoidField> = { typed: { side: "50 ft", otherSide: "70 ft", height: "30 ft" }, from: GROUNDS };
+export const CIRCLE_EXAMPLE: WorksheetExample<CircleField> = { typed: { radius: "30 ft" }, from: `${GROUNDS}, which takes 3.14 for pi and prints 2,826` };
+export const OFFSETS_EXAMPLE: WorksheetExample<OffsetsField> = { typed: { step: "10 ft", widths: "32, 50, 45, 17", ends: "points", line: "edge" }, from: GROUNDS };
+export const AVERAGE_RADIUS_EXAMPLE: WorksheetExample<AverageRadiusField> = { typed: { radii: "32, 36, 41, 38, 33, 30, 29, 31" }, from: "made up" };
+
+/** One shape's words: what the formula is, what was measured, how it goes step by step. */
+interface Told {
+  readonly shape: MeasuredShape;
+  readonly title: string;
+  readonly formula: string;
+  readonly inputs: readonly WorkingInput[];
+  readonly steps: (area: string) => readonly string[];
+  readonly source: string;
+  readonly offsetLine?: OffsetLine;
+}
+
+type Length = ExactQuantity<"length">;
+
+function readSide(field: string, what: string, text: string): Outcome<Length> {
+  return readAmountField({ field, what, such: "40 ft or 12 ft 6 in" }, text, { dimension: "length", unitWhenNone: "ft" });
+}
+
+function readSides(field: string, what: string, text: string): Outcome<readonly [Length, ...Length[]]> {
+  return readListField({ field, what, such: "32, 50, 45, 17" }, text, (part) => readSide(field, what, part));
+}
+
+function whole(length: Length): Quantity<"length"> {
+  return settle(length, "nearest");
+}
+
+const HALF = { numerator: 1n, denominator: 2n };
+
+function feet(length: Length): string {
+  return formatQuantityIn(length, "ft");
+}
+
+function finish(told: Told, fieldOf: (refused: string) => string): WorksheetOutcome<WorkedArea> {
+  const measured = measureArea(told.shape);
+  if (!measured.ok) return refuseOne({ ...measured.refusal, field: fieldOf(measured.refusal.field) });
+  const { area } = measured.value;
+  const steps = [...told.steps(amountWords(area)), ...spreadStep(measured.value)];
+  return accept({
+    answers: [{ ...writeQuantity(area, "us"), of: `${formatQuantityIn(area, "acre", 3)}, ${formatQuantity(area, "metric")}` }],
+    working: {
+      title: `Area of a ${told.title.toLowerCase()}`,
+      formula: told.formula,
+      inputs: told.inputs,
+      steps: [...steps, `In acres: ${amountWords(area)} ÷ 43,560 = ${formatQuantityIn(area, "acre", 3)}.`],
+      result: `${amountBothWays(area)}.`,
+      source: told.source,
+    },
+    findings: [],
+    tables: [],
+    drawn: drawPiece(told.shape, told.offsetLine ?? "edge"),
+    squareFeet: inUnit(area, "sq ft"),
+  });
+}
+
+/** How far the radii differ is how far this method may be off. */
+function spreadStep({ uncertainty }: AreaMeasurement): readonly string[] {
+  return uncertainty.kind === "from-measurements" ? [`Going by how the distances differ, it may be off by ${percentInWords(uncertainty.part)}. The more distances, the better.`] : [];
+}
+
+/** Length times width. Refused by field: what is missing or no length, and a side of nothing. */
+export function rectangleWorksheet(typed: Typed<RectangleField>): WorksheetOutcome<WorkedArea> {
+  const read = readTogether({ length: readSide("length", "the length", typed.length), width: readSide("width", "the width", typed.width) });
+  if (!read.ok) return read;
+  const { length, width } = read.value;
+  return finish(
+    {
+      shape: { kind: "rectangle", length: whole(length), width: whole(width) },
+      title: "Rectangle",
+      formula: "Area = length × width.",
+      inputs: [{ name: "Length", figure: feet(length) }, { name: "Width", figure: feet(width) }],
+      steps: (area) => [`${feet(length)} × ${feet(width)} = ${area}.`],
+      source: GROUNDS,
+    },
+    () => "length",
+  );
+}
+
+/** Half of base times height. Refused by field. */
+export function triangleWorksheet(typed: Typed<TriangleField>): WorksheetOutcome<WorkedArea> {
+  const read = readTogether({ base: readSide("base", "the base", typed.base), height: readSide("height", "the height over the base", typed.height) });
+  if (!read.ok) return read;
+  const { base, height } = read.value;
+  return finish(
+    {
+      shape: { kind: "triangle", base: whole(base), height: whole(height) },
+      title: "Triangle",
+      formula: "Area = base × height ÷ 2. The height stands square on the base.",
+      inputs: [{ name: "Base", figure: feet(base) }, { name: "Height", figure: feet(height) }],
+      steps: (area) => [`${feet(base)} × ${feet(height)} = ${amountWords(rectangleArea(base, height))}.`, `Half of it: ${area}.`],
+      source: GROUNDS,
+    },
+    () => "base",
+  );
+}
+
+/** Half of the sum of the parallel sides, times the distance between them. Refused by field. */
+export function trapezoidWorksheet(typed: Typed<TrapezoidField>): WorksheetOutcome<WorkedArea> {
+  const read = readTogether({
+    side: readSide("side", "one of the parallel sides", typed.side),
+    otherSide: readSide("otherSide", "the other parallel side", typed.otherSide),
+    height: readSide("height", "the distance between them", typed.height),
+  });
+  if (!read.ok) return read;
+  const { side, otherSide, height } = read.value;
+  const sum = addExact(side, otherSide);
+  return finish(
+    {
+      shape: { kind: "trapezoid", parallelSides: [whole(side), whole(otherSide)], height: whole(height) },
+      title: "Trapezoid",
+      formula: "Area = (one parallel side + the other) ÷ 2 × the distance between them.",
+      inputs: [{ name: "Parallel sides", figure: `${feet(side)} and ${feet(otherSide)}` }, { name: "Distance between them", figure: feet(height) }],
+      steps: (area) => [`${feet(side)} + ${feet(otherSide)} = ${feet(sum)}.`, `Half of it: ${feet(multiplyExact(sum, HALF))}.`, `${feet(multiplyExact(sum, HALF))} × ${feet(height)} = ${area}.`],
+      source: GROUNDS,
+    },
+    () => "side",
+  );
+}
+
+/** Pi times the radius squared. Refused by field. */
+export function circleWorksheet(typed: Typed<CircleField>): WorksheetOutcome<WorkedArea> {
+  const read = readTogether({ radius: readSide("radius", "the radius", typed.radius) });
+  if (!read.ok) return read;
+  const { radius } = read.value;
+  return finish(
+    {
+      shape: { kind: "circle", radius: whole(radius) },
+      title: "Circle",
+      formula: "Area = pi × radius × radius, with pi = 3.1416.",
+      inputs: [{ name: "Radius (half of the way across)", figure: feet(radius) }],
+      steps: (area) => [`${feet(radius)} × ${feet(radius)} = ${amountWords(rectangleArea(radius, radius))}.`, `${amountWords(rectangleArea(radius, radius))} × 3.1416 = ${area}.`],
+      source: GROUNDS,
+    },
+    () => "radius",
+  );
+}
+
+function readOffsets(typed: Typed<OffsetsField>) {
+  return readTogether({
+    step: readSide("step", "the distance from one width to the next", typed.step),
+    widths: readSides("widths", "the widths in their order", typed.widths),
+    ends: readChoice("ends", typed.ends, OFFSET_ENDS),
+    line: readChoice("line", typed.line, ["edge", "middle"] as const),
+  });
+}
+
+/** Widths at even steps along a line: all of them where it ends in points, else the first and the last half. */
+export function offsetsWorksheet(typed: Typed<OffsetsField>): WorksheetOutcome<WorkedArea> {
+  const read = readOffsets(typed);
+  if (!read.ok) return read;
+  const { step, widths, ends, line } = read.value;
+  const isPointed = ends === "points";
+  const [first, last] = [widths[0], widths.at(-1) ?? widths[0]];
+  const counted = isPointed ? sumExact("length", widths) : sumExact("length", [...widths.slice(1, -1), multiplyExact(first, HALF), multiplyExact(last, HALF)]);
+  const list = widths.map(feet).join(" + ");
+  const halved = [`${feet(first)} ÷ 2`, ...widths.slice(1, -1).map(feet), `${feet(last)} ÷ 2`].join(" + ");
+  return finish(
+    {
+      shape: { kind: isPointed ? "offsets, sum of widths" : "offsets, trapezoids", step: whole(step), widths: widths.map(whole) },
+      title: "Shape by its widths",
+      formula: isPointed ? "Area = sum of the widths × the step. The shape ends in a point one step past each end." : "Area = (half the first width + all between + half the last) × the step.",
+      inputs: [{ name: "From width to width", figure: feet(step) }, { name: "Widths", figure: widths.map(feet).join(", ") }, { name: "Ends", figure: isPointed ? "in a point one step past each end" : "at the first and the last width" }],
+      steps: (area) => [`${isPointed ? list : halved} = ${feet(counted)}.`, `${feet(counted)} × ${feet(step)} = ${area}.`],
+      source: isPointed ? GROUNDS : COMMON,
+      offsetLine: line,
+    },
+    (refused) => (refused === "widths" ? "widths" : "step"),
+  );
+}
+
+/** Pi times the square of the average distance from the middle to the edge. Refused by field, as are under four. */
+export function averageRadiusWorksheet(typed: Typed<AverageRadiusField>): WorksheetOutcome<WorkedArea> {
+  const read: Outcome<{ readonly radii: readonly [Length, ...Length[]] }, Refusals> = readTogether({ radii: readSides("radii", "the distances from the middle to the edge", typed.radii) });
+  if (!read.ok) return read;
+  const { radii } = read.value;
+  const average = fromExactAmount("length", averageOf(radii.map(canonicalAmountOf)));
+  return finish(
+    {
+      shape: { kind: "average radius", radii: radii.map(whole) },
+      title: "Round shape by its average radius",
+      formula: "Area = pi × average distance × average distance, with pi = 3.1416. The distances go from one middle point to the edge, at even angles.",
+      inputs: [{ name: "Distances to the edge", figure: radii.map(feet).join(", ") }],
+      steps: (area) => [
+        `Average of the ${radii.length} distances: ${feet(sumExact("length", radii))} ÷ ${radii.length} = ${feet(average)}.`,
+        `${feet(average)} × ${feet(average)} = ${amountWords(rectangleArea(average, average))}.`,
+        `${amountWords(rectangleArea(average, average))} × 3.1416 = ${area}.`,
+      ],
+      source: COMMON,
+    },
+    () => "radii",
+  );
+}

@@ -1,0 +1,181 @@
+import { addDays, type CalendarDate, formatShortDate, parseCalendarDate } from "#domain/foundation/calendar-date";
+import { accept, badInput, type InputRefusal, missingFact, type Outcome, refuse } from "#domain/foundation/outcome";
+import { type DegreeDayMethod, type DegreeDaySum, EIGHTY_SIX_FIFTY, type DailyExtremes, openingLine, sumDegreeDays } from "#domain/turf/degree-days";
+import { type FieldAsk, ifTyped, readChoice, readModelNumber, readTogether, refuseEmpty, refuseOne } from "#domain/worksheets/read-fields";
+import { type Typed, type WorksheetAnswer, type WorksheetExample, type WorksheetOutcome } from "#domain/worksheets/worksheet";
+
+export const DEGREE_DAY_METHODS = ["simple", "reset", "86-50"] as const;
+type MethodChoice = (typeof DEGREE_DAY_METHODS)[number];
+export type DegreeDaysField = "days" | "start" | "method" | "base" | "threshold";
+
+const MICHIGAN = "Nugent, Michigan State, Calculating Growing Degree Days, https://info.5y1.org/how-do-you-calculate-the-difference_1_baa5bb.html";
+const IOWA = "Iowa State Agronomy 541, http://agron-www.agron.iastate.edu/courses/Agron541/classes/541/lesson02b/2b.1.1.html";
+const MCMASTER = "McMaster and Wilhelm 1997, Agricultural and Forest Meteorology 87:291-300";
+
+export const DEGREE_DAYS_EXAMPLE: WorksheetExample<DegreeDaysField> = {
+  typed: { days: "2026-03-01, 65, 40\n2026-03-02, 60, 35\n2026-03-03, 70, 50", start: "", method: "simple", base: "50", threshold: "10" },
+  from: `${MICHIGAN} (65 and 40 is 2.5; 60 and 35 is 0); ${IOWA} (70 and 50 is 10). The dates are made up`,
+};
+
+/** More lines than this are a paste of something else. */
+const MOST_DAYS = 400;
+const TEMPERATURE = { lowest: "-60", highest: "135", unit: "°F" } as const;
+
+interface TypedDay {
+  readonly date: CalendarDate | undefined;
+  readonly maximumDegrees: number;
+  readonly minimumDegrees: number;
+}
+
+function refuseLine(line: string) {
+  return badInput("days", line, "date, high, low", `"${line}" is no day. Write date, high, low, such as 2026-03-01, 65, 40, or high, low with the first day below.`);
+}
+
+function readDay(line: string): Outcome<TypedDay> {
+  const parts = line.split(/[,;\t]/u).map((part) => part.trim());
+  const [dateText, high, low] = parts.length === 2 ? [undefined, ...parts] : parts;
+  if (high === undefined || low === undefined || parts.length > 3) return refuseLine(line);
+  const date = dateText === undefined ? accept(undefined) : parseCalendarDate("days", dateText);
+  const ask = (what: string): FieldAsk => ({ field: "days", what, such: "65" });
+  const read = readTogether({ date, maximumDegrees: readModelNumber(ask("the day's high"), high, TEMPERATURE), minimumDegrees: readModelNumber(ask("the day's low"), low, TEMPERATURE) });
+  if (read.ok) return read;
+  const [{ allowed, sentence }] = read.refusal;
+  return badInput("days", line, allowed, `In "${line}": ${sentence}`);
+}
+
+/** A first line without any number in it names the columns. */
+function withoutHeading(lines: readonly string[]): readonly string[] {
+  return lines[0] !== undefined && !/\d/u.test(lines[0]) ? lines.slice(1) : lines;
+}
+
+function readDays(text: string): Outcome<readonly TypedDay[]> {
+  const lines = withoutHeading(text.split(/\r?\n/u).map((line) => line.trim()).filter((line) => line !== ""));
+  if (lines.length === 0) return missingFact("days", "date, high, low", "Give the days, one to a line, such as 2026-03-01, 65, 40.");
+  if (lines.length > MOST_DAYS) return badInput("days", `${lines.length} lines`, `up to ${MOST_DAYS}`, `These are ${lines.length} lines; at most ${MOST_DAYS} days are read.`);
+  const days: TypedDay[] = [];
+  for (const line of lines) {
+    const day = readDay(line);
+    if (!day.ok) return day;
+    days.push(day.value);
+  }
+  return accept(days);
+}
+
+/** Days without dates follow one another from the first day; days with dates keep them. */
+function datedDays(days: readonly TypedDay[], start: CalendarDate | undefined): Outcome<readonly DailyExtremes[]> {
+  const dated: DailyExtremes[] = [];
+  for (const [index, { date, ...extremes }] of days.entries()) {
+    const day = date ?? (start === undefined ? undefined : addDays(start, index));
+    if (day === undefined) return missingFact("start", "a date, such as 2026-03-01", "The lines have no dates: give the first day, such as 2026-03-01.");
+    dated.push({ date: day, ...extremes });
+  }
+  return accept(dated);
+}
+
+function methodOf(choice: MethodChoice, base: number): DegreeDayMethod {
+  switch (choice) {
+    case "simple":
+      return { kind: "simple-average", scale: "fahrenheit", baseDegrees: base };
+    case "reset":
+      return { kind: "reset", scale: "fahrenheit", baseDegrees: base };
+    case "86-50":
+      return EIGHTY_SIX_FIFTY;
+  }
+}
+
+const FORMULAS: Readonly<Record<MethodChoice, string>> = {
+  simple: "Degree days of a day = (high + low) ÷ 2 − base, and 0 where that is below 0.",
+  reset: "A high or low below the base counts as the base. Degree days = (high + low) ÷ 2 − base.",
+  "86-50": "A high or low below 50 counts as 50, and above 86 as 86. Degree days = (high + low) ÷ 2 − 50.",
+};
+
+const METHOD_WORDS: Readonly<Record<MethodChoice, string>> = { simple: "simple average", reset: "reset to the base", "86-50": "86/50" };
+
+function figure(value: number): string {
+  return (Math.round(value * 10) / 10).toLocaleString("en-US");
+}
+
+function readBase(typed: Typed<DegreeDaysField>): Outcome<number> {
+  if (typed.method === "86-50") return accept(EIGHTY_SIX_FIFTY.baseDegrees);
+  const ask: FieldAsk = { field: "base", what: "the base temperature", such: "50" };
+  return refuseEmpty(ask, typed.base) ?? readModelNumber(ask, typed.base, { lowest: "0", highest: "100", unit: "°F" });
+}
+
+/**
+ * The running sum of degree days from daily highs and lows in °F, and the day on which a number of them is reached. The
+ * first day counts. Refused by field: what is missing or can't be read, a day that is missing or stands twice, a low
+ * above its high.
+ */
+export function degreeDaysWorksheet(typed: Typed<DegreeDaysField>): WorksheetOutcome {
+  const read = readTogether({
+    days: readDays(typed.days),
+    start: ifTyped(typed.start, (text) => parseCalendarDate("start", text)),
+    method: readChoice("method", typed.method, DEGREE_DAY_METHODS),
+    base: readBase(typed),
+    threshold: ifTyped(typed.threshold, (text) => readModelNumber({ field: "threshold", what: "the degree days to reach", such: "200" }, text, { lowest: "1", highest: "10000", unit: "" })),
+  });
+  if (!read.ok) return read;
+  const { start, method, base, threshold } = read.value;
+  const days = datedDays(read.value.days, start);
+  if (!days.ok) return refuseOne(days.refusal);
+  const [first, last] = [days.value[0], days.value.at(-1)];
+  if (first === undefined || last === undefined) return refuseOne(refuseLine("").refusal);
+  const sum = sumDegreeDays(methodOf(method, base), { scale: "fahrenheit", days: days.value }, { from: start ?? first.date, through: last.date });
+  if (!sum.ok) return refuse([atDays(sum.refusal)]);
+  const reached = threshold === undefined ? undefined : openingLine(sum.value, threshold);
+  const { totalDegreeDays, from, through, lines } = sum.value;
+  const answers: WorksheetAnswer[] = [{ figure: figure(totalDegreeDays), unit: "degree days °F", of: `above ${base} °F from ${formatShortDate(from)} through ${formatShortDate(through)}` }];
+  if (threshold !== undefined) answers.push({ figure: reached === undefined ? "not yet" : formatShortDate(reached.date), unit: "", of: reached === undefined ? `${figure(threshold)} are not reached; ${figure(threshold - totalDegreeDays)} are missing` : `${figure(threshold)} degree days are reached` });
+  return accept({
+    answers,
+    working: {
+      title: `Degree days above ${base} °F, ${METHOD_WORDS[method]}`,
+      formula: FORMULAS[method],
+      inputs: [
+        { name: "Days", figure: `${lines.length}, the first one counts` },
+        { name: "Base", figure: `${base} °F` },
+        { name: "Method", figure: METHOD_WORDS[method] },
+        ...(threshold === undefined ? [] : [{ name: "To reach", figure: `${figure(threshold)} degree days` }]),
+      ],
+      steps: stepsOf(sum.value, days.value),
+      result: `${figure(totalDegreeDays)} degree days Fahrenheit (${figure(totalDegreeDays / 1.8)} Celsius) above ${base} °F.`,
+      source: method === "simple" ? MICHIGAN : MCMASTER,
+    },
+    findings: [],
+    tables: [tableOf(sum.value, days.value)],
+  });
+}
+
+/** The refusal names the day in its sentence; its field is the lines. */
+function atDays(refusal: InputRefusal): InputRefusal {
+  return { ...refusal, field: refusal.field === "through" ? "start" : "days" };
+}
+
+function dayOf(days: readonly DailyExtremes[], date: CalendarDate): DailyExtremes | undefined {
+  return days.find((day) => day.date === date);
+}
+
+/** The first day with degree days, told; the rest stands in the table. */
+function stepsOf({ method, lines, totalDegreeDays }: DegreeDaySum, days: readonly DailyExtremes[]): readonly string[] {
+  const told = lines.find(({ degreeDays }) => degreeDays > 0) ?? lines[0];
+  const day = told === undefined ? undefined : dayOf(days, told.date);
+  if (told === undefined || day === undefined) return [];
+  const cut = method.kind === "reset" ? (method.upperCutDegrees ?? Infinity) : Infinity;
+  const counted = (degrees: number) => (method.kind === "reset" ? Math.min(Math.max(degrees, method.baseDegrees), cut) : degrees);
+  const counts = method.kind === "reset" ? ` (counted as ${counted(day.maximumDegrees)} and ${counted(day.minimumDegrees)})` : "";
+  return [
+    `${formatShortDate(told.date)}: high ${day.maximumDegrees}, low ${day.minimumDegrees}${counts}: (${counted(day.maximumDegrees)} + ${counted(day.minimumDegrees)}) ÷ 2 − ${method.baseDegrees} = ${figure(told.degreeDays)} degree days.`,
+    `The same for each day; they add up to ${figure(totalDegreeDays)}. Every day stands in the table.`,
+  ];
+}
+
+function tableOf({ lines }: DegreeDaySum, days: readonly DailyExtremes[]) {
+  return {
+    caption: "Day by day",
+    columns: [{ head: "Day", align: "word" }, { head: "High", align: "figure" }, { head: "Low", align: "figure" }, { head: "Degree days", align: "figure" }, { head: "Sum", align: "figure" }],
+    rows: lines.map(({ date, degreeDays, totalDegreeDays }) => {
+      const day = dayOf(days, date);
+      return [formatShortDate(date), `${String(day?.maximumDegrees)} °F`, `${String(day?.minimumDegrees)} °F`, figure(degreeDays), figure(totalDegreeDays)];
+    }),
+  } as const;
+}

@@ -1,0 +1,91 @@
+import { accept } from "#domain/foundation/outcome";
+import { multiplyExact } from "#domain/quantities/exact-quantity";
+import { writeQuantity } from "#domain/quantities/format-quantity";
+import { rateIn, scaleRate, times } from "#domain/quantities/rate";
+import { type Rational } from "#domain/quantities/rational";
+import { bulkRateFor, bulkSeedFor, overseedingRate, pricePerPureLiveSeed, pureLivePart, seedingRates } from "#domain/turf/seed";
+import { amountBothWays, amountWords, numberWords, percentOfPart, rateBothWays, rateWords } from "#domain/worksheets/figure-words";
+import { ifTyped, type NumberRange, readAmountField, readChoice, readNumberField, readRateField, readTogether, refuseOne } from "#domain/worksheets/read-fields";
+import { type Typed, type WorksheetAnswer, type WorksheetExample, type WorksheetOutcome, type WorksheetTable } from "#domain/worksheets/worksheet";
+
+export const SEED_USES = ["bare ground", "overseeding"] as const;
+type SeedUse = (typeof SEED_USES)[number];
+export type SeedField = "rate" | "use" | "area" | "purity" | "germination" | "price";
+
+const LOUISIANA = "LSU AgCenter, Pure Live Seed Calculation, https://www.lsuagcenter.com/topics/lawn_garden/commercial_horticulture/turfgrass/management-practices/calculations/pure-live-seed-calculation";
+
+export const SEED_EXAMPLE: WorksheetExample<SeedField> = {
+  typed: { rate: "1 lb per 1,000 sq ft", use: "bare ground", area: "20,000 sq ft", purity: "48", germination: "80", price: "" },
+  from: `${LOUISIANA}, which rounds to 0.38 first and prints 52.6 lb`,
+};
+
+const PERCENT: NumberRange = { lowest: "0", highest: "100", unit: "%" };
+
+/**
+ * The seed from the bag for a rate of pure live seed: rate times area, over purity times germination; overseeding takes
+ * half the rate for bare ground. Refused by field: what is missing or can't be read, a purity or germination of nothing.
+ */
+export function seedWorksheet(typed: Typed<SeedField>): WorksheetOutcome {
+  const read = readTogether({
+    rate: readRateField({ field: "rate", what: "the rate of pure live seed", such: "4 lb per 1,000 sq ft" }, typed.rate, { bases: ["seed-mass-per-area"], unitWhenNone: "lb per 1,000 sq ft" }),
+    use: readChoice("use", typed.use, SEED_USES),
+    area: readAmountField({ field: "area", what: "the area", such: "6,000 sq ft" }, typed.area, { dimension: "area", unitWhenNone: "sq ft" }),
+    purity: readNumberField({ field: "purity", what: "the purity on the seed tag", such: "96" }, typed.purity, PERCENT),
+    germination: readNumberField({ field: "germination", what: "the germination on the seed tag", such: "85" }, typed.germination, PERCENT),
+    price: ifTyped(typed.price.replace(/^\s*\$/u, ""), (text) => readNumberField({ field: "price", what: "the price of a pound", such: "2.50" }, text, { lowest: "0.01", highest: "1000", unit: "" })),
+  });
+  if (!read.ok) return read;
+  const { rate, use, area, purity, germination, price } = read.value;
+  const part = pureLivePart(purity, germination);
+  if (!part.ok) return refuseOne(part.refusal);
+  const pureRate = use === "overseeding" ? overseedingRate(rate) : rate;
+  const pure = times(pureRate, area);
+  const bulk = bulkSeedFor(pure, part.value);
+  const bulkRate = bulkRateFor(pureRate, part.value);
+  const priced = price === undefined ? undefined : pricePerPureLiveSeed(price, part.value);
+  const answers: WorksheetAnswer[] = [
+    { ...writeQuantity(bulk, "us"), of: `seed from the bag on ${amountWords(area)}` },
+    { figure: numberWords(rateIn(bulkRate, "lb per 1,000 sq ft")), unit: "lb per 1,000 sq ft", of: "to set the spreader to" },
+  ];
+  return accept({
+    answers,
+    working: {
+      title: "Seed from the bag for pure live seed",
+      formula: `Pure live part = purity × germination. Seed from the bag = pure live seed ÷ pure live part.${use === "overseeding" ? " Overseeding takes half the rate for bare ground." : ""}`,
+      inputs: [
+        { name: "Rate of pure live seed, bare ground", figure: rateWords(rate) },
+        { name: "Use", figure: use },
+        { name: "Area", figure: amountWords(area) },
+        { name: "Purity", figure: `${numberWords(purity)}%`, from: "the seed tag" },
+        { name: "Germination", figure: `${numberWords(germination)}%`, from: "the seed tag" },
+        ...(price === undefined ? [] : [{ name: "Price of a pound from the bag", figure: money(price) }]),
+      ],
+      steps: [
+        ...(use === "overseeding" ? [`Overseeding: ${rateWords(rate)} ÷ 2 = ${rateWords(pureRate)}.`] : []),
+        `Pure live part: ${numberWords(purity)}% × ${numberWords(germination)}% = ${percentOfPart(part.value)}.`,
+        `Pure live seed: ${rateWords(pureRate)} × ${amountWords(area)} = ${amountWords(pure)}.`,
+        `Seed from the bag: ${amountWords(pure)} ÷ ${percentOfPart(part.value)} = ${amountWords(bulk)}; the rate is ${rateWords(bulkRate)}.`,
+        `In two directions, half each: ${amountWords(multiplyExact(bulk, { numerator: 1n, denominator: 2n }))} at ${rateWords(scaleRate(bulkRate, { numerator: 1n, denominator: 2n }))}.`,
+        ...(price === undefined || priced === undefined ? [] : [`A pound of pure live seed costs ${money(price)} ÷ ${percentOfPart(part.value)} = ${money(priced)}.`]),
+      ],
+      result: `${amountBothWays(bulk)} of seed from the bag, at ${rateBothWays(bulkRate)}.`,
+      source: use === "overseeding" ? `${LOUISIANA}; half rate: University of Nebraska-Lincoln` : LOUISIANA,
+    },
+    findings: [],
+    tables: [publishedRates(use)],
+  });
+}
+
+function money(dollars: Rational): string {
+  const cents = (dollars.numerator * 200n + dollars.denominator) / (dollars.denominator * 2n);
+  return `$${String(cents / 100n)}.${String(cents % 100n).padStart(2, "0")}`;
+}
+
+/** What is published for the use, beside what was typed. */
+function publishedRates(use: SeedUse): WorksheetTable {
+  return {
+    caption: `Published rates, ${use}`,
+    columns: [{ head: "Grass", align: "word" }, { head: "lb per 1,000 sq ft", align: "figure" }, { head: "Counts", align: "word" }, { head: "By", align: "word" }],
+    rows: seedingRates.filter((one) => one.use === use).map(({ grass, lowest, highest, counts, source }) => [grass, `${numberWords(rateIn(lowest, "lb per 1,000 sq ft"))} to ${numberWords(rateIn(highest, "lb per 1,000 sq ft"))}`, counts === "pure live seed" ? "pure live seed" : "from the bag", source.name.split(",")[0] ?? source.name]),
+  };
+}

@@ -1,0 +1,35 @@
+import { describe, expect, test } from "vitest";
+import { AVERAGE_RADIUS_EXAMPLE, averageRadiusWorksheet, CIRCLE_EXAMPLE, circleWorksheet, OFFSETS_EXAMPLE, offsetsWorksheet, RECTANGLE_EXAMPLE, rectangleWorksheet, TRAPEZOID_EXAMPLE, trapezoidWorksheet, TRIANGLE_EXAMPLE, triangleWorksheet } from "#domain/worksheets/area";
+import { answersOf, firstSentence, refusedFields, stepsOf, worked } from "../../support/worked";
+
+describe("each shape comes out, step by step", () => {
+  test.each([
+    ["a rectangle", rectangleWorksheet(RECTANGLE_EXAMPLE.typed), "4,500 sq ft", ["90 ft × 50 ft = 4,500 sq ft."]],
+    ["a triangle", triangleWorksheet(TRIANGLE_EXAMPLE.typed), "4,687½ sq ft", ["125 ft × 75 ft = 9,375 sq ft.", "Half of it: 4,687½ sq ft."]],
+    ["a trapezoid", trapezoidWorksheet(TRAPEZOID_EXAMPLE.typed), "1,800 sq ft", ["50 ft + 70 ft = 120 ft.", "Half of it: 60 ft.", "60 ft × 30 ft = 1,800 sq ft."]],
+    ["a circle", circleWorksheet(CIRCLE_EXAMPLE.typed), "2,827 sq ft", ["30 ft × 30 ft = 900 sq ft.", "900 sq ft × 3.1416 = 2,827 sq ft."]],
+    ["widths with pointed ends", offsetsWorksheet(OFFSETS_EXAMPLE.typed), "1,440 sq ft", ["32 ft + 50 ft + 45 ft + 17 ft = 144 ft.", "144 ft × 10 ft = 1,440 sq ft."]],
+    ["widths with blunt ends", offsetsWorksheet({ ...OFFSETS_EXAMPLE.typed, ends: "widths", line: "middle" }), "1,195 sq ft", ["32 ft ÷ 2 + 50 ft + 45 ft + 17 ft ÷ 2 = 119½ ft.", "119½ ft × 10 ft = 1,195 sq ft."]],
+    ["an average radius", averageRadiusWorksheet(AVERAGE_RADIUS_EXAMPLE.typed), "3,578 sq ft", ["Average of the 8 distances: 270 ft ÷ 8 = 33¾ ft.", "33¾ ft × 33¾ ft = 1,139 sq ft."]],
+  ])("%s", (_shape, outcome, answer, steps) => {
+    expect(answersOf(outcome)).toEqual([answer]);
+    expect(stepsOf(outcome).slice(0, steps.length)).toEqual(steps);
+    expect(worked(outcome).drawn.outline.length).toBeGreaterThan(2);
+  });
+});
+
+test("feet and inches are lengths, and the acres stand beside", () => {
+  const outcome = rectangleWorksheet({ length: "43 ft 6 in", width: "10'" });
+  expect(answersOf(outcome)).toEqual(["435 sq ft"]);
+  expect(stepsOf(outcome).at(-1)).toBe("In acres: 435 sq ft ÷ 43,560 = 0.01 acre.");
+});
+
+test("refused by field: what is missing, what is no length, too few distances", () => {
+  expect(refusedFields(rectangleWorksheet({ length: "", width: "0 ft" }))).toEqual(["length", "width"]);
+  expect(refusedFields(triangleWorksheet({ base: "x", height: "3 lb" }))).toEqual(["base", "height"]);
+  expect(refusedFields(trapezoidWorksheet({ side: "", otherSide: "", height: "" }))).toEqual(["side", "otherSide", "height"]);
+  expect(refusedFields(circleWorksheet({ radius: "-3 ft" }))).toEqual(["radius"]);
+  expect(refusedFields(offsetsWorksheet({ step: "", widths: "", ends: "", line: "" }))).toEqual(["step", "widths", "ends", "line"]);
+  expect(refusedFields(offsetsWorksheet({ ...OFFSETS_EXAMPLE.typed, widths: "32" }))).toEqual(["widths"]);
+  expect(firstSentence(averageRadiusWorksheet({ radii: "32, 36, 41" }))).toContain("measure at least 4");
+});

@@ -1,0 +1,47 @@
+import { expect, test } from "vitest";
+import { CANS_EXAMPLE, cansWorksheet, KNOWN_RATE_EXAMPLE, knownRateWorksheet } from "#domain/worksheets/irrigation";
+import { answersOf, refusedFields, stepsOf, worked } from "../../support/worked";
+
+test("minutes from a known rate, in cycles with a rest", () => {
+  const outcome = knownRateWorksheet(KNOWN_RATE_EXAMPLE.typed);
+  expect(answersOf(outcome)).toEqual(["24 min", "12 + 12 min"]);
+  expect(stepsOf(outcome)).toEqual([
+    "60 × ½ in ÷ 1.28 in = 23.44 min.",
+    "In whole minutes, upwards: 24 min, which give 0.512 in.",
+    "Cycle and soak: 12, then 12 min, with 30 min of rest between; from first to last 54 min.",
+  ]);
+});
+
+test("without a cycle it is one run", () => {
+  expect(answersOf(knownRateWorksheet({ ...KNOWN_RATE_EXAMPLE.typed, rate: "1.28", longestRun: "", soak: "" }))).toEqual(["24 min"]);
+});
+
+test("a station without a rate is told how to be tested", () => {
+  const outcome = knownRateWorksheet({ ...KNOWN_RATE_EXAMPLE.typed, rate: "" });
+  expect(answersOf(outcome)).toEqual(["½ in"]);
+  expect(stepsOf(outcome)[0]).toContain("Set out eight straight-sided cans");
+  expect(worked(outcome).working.result).toContain("Its rate has not been tested.");
+});
+
+test("minutes from cans", () => {
+  const outcome = cansWorksheet(CANS_EXAMPLE.typed);
+  expect(answersOf(outcome)).toEqual(["18 min"]);
+  expect(stepsOf(outcome).slice(0, 2)).toEqual(["Average of the 8 cans: 0.22 in.", "In an hour: 0.22 in × 60 ÷ 15 (that is × 4) = 0.88 in an hour."]);
+  expect(worked(outcome).findings).toEqual([]);
+});
+
+test("wind and a wind that was not taken are findings, and an empty can counts", () => {
+  expect(worked(cansWorksheet({ ...CANS_EXAMPLE.typed, wind: "9" })).findings).toMatchObject([{ rule: "can-test-in-wind" }]);
+  expect(worked(cansWorksheet({ ...CANS_EXAMPLE.typed, wind: "" })).findings).toMatchObject([{ rule: "can-test-wind-not-taken" }]);
+  expect(stepsOf(cansWorksheet({ ...CANS_EXAMPLE.typed, cans: "0, 0.2, 0.2, 0.2" }))[0]).toBe("Average of the 4 cans: 0.15 in.");
+});
+
+test("refused by field: what is missing, half a cycle, too few cans", () => {
+  expect(refusedFields(knownRateWorksheet({ depth: "", rate: "fast", longestRun: "0", soak: "1.5" }))).toEqual(["depth", "rate", "longestRun", "soak"]);
+  expect(refusedFields(knownRateWorksheet({ ...KNOWN_RATE_EXAMPLE.typed, longestRun: "" }))).toEqual(["longestRun"]);
+  expect(refusedFields(knownRateWorksheet({ ...KNOWN_RATE_EXAMPLE.typed, soak: "" }))).toEqual(["soak"]);
+  expect(refusedFields(cansWorksheet({ ...CANS_EXAMPLE.typed, cans: "0.2, 0.2, 0.2" }))).toEqual(["cans"]);
+  expect(refusedFields(cansWorksheet({ ...CANS_EXAMPLE.typed, cans: "0, 0, 0, 0" }))).toEqual(["cans"]);
+  expect(refusedFields(cansWorksheet({ ...CANS_EXAMPLE.typed, soak: "5" }))).toEqual(["longestRun"]);
+  expect(refusedFields(cansWorksheet({ depth: "", cans: "", minutes: "", wind: "x", longestRun: "", soak: "" }))).toEqual(["depth", "cans", "minutes", "wind"]);
+});

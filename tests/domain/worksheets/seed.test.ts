@@ -1,0 +1,29 @@
+import { expect, test } from "vitest";
+import { SEED_EXAMPLE, seedWorksheet } from "#domain/worksheets/seed";
+import { answersOf, refusedFields, stepsOf, worked } from "../../support/worked";
+
+const typed = SEED_EXAMPLE.typed;
+
+test("seed from the bag for pure live seed", () => {
+  const outcome = seedWorksheet(typed);
+  expect(answersOf(outcome)).toEqual(["52.08 lb", "2.6 lb per 1,000 sq ft"]);
+  expect(stepsOf(outcome)).toEqual([
+    "Pure live part: 48% × 80% = 38.4%.",
+    "Pure live seed: 1 lb per 1,000 sq ft × 20,000 sq ft = 20 lb.",
+    "Seed from the bag: 20 lb ÷ 38.4% = 52.08 lb; the rate is 2.6 lb per 1,000 sq ft.",
+    "In two directions, half each: 26.04 lb at 1.3 lb per 1,000 sq ft.",
+  ]);
+  expect(worked(outcome).tables[0]?.rows.length).toBeGreaterThan(10);
+});
+
+test("overseeding takes half, and a price becomes one of pure live seed", () => {
+  const outcome = seedWorksheet({ ...typed, use: "overseeding", purity: "96", germination: "75", price: "$2.50" });
+  expect(answersOf(outcome)[0]).toBe("13.89 lb");
+  expect(stepsOf(outcome)[0]).toBe("Overseeding: 1 lb per 1,000 sq ft ÷ 2 = ½ lb per 1,000 sq ft.");
+  expect(stepsOf(outcome).at(-1)).toBe("A pound of pure live seed costs $2.50 ÷ 72% = $3.47.");
+});
+
+test("refused by field", () => {
+  expect(refusedFields(seedWorksheet({ rate: "", use: "", area: "1 lb", purity: "101", germination: "most", price: "0" }))).toEqual(["rate", "use", "area", "purity", "germination", "price"]);
+  expect(refusedFields(seedWorksheet({ ...typed, germination: "0" }))).toEqual(["germination"]);
+});

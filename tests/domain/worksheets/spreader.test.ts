@@ -1,0 +1,44 @@
+import { expect, test } from "vitest";
+import { PAN_LINE_EXAMPLE, panLineWorksheet, TEST_AREA_EXAMPLE, testAreaWorksheet } from "#domain/worksheets/spreader";
+import { answersOf, refusedFields, stepsOf, worked } from "../../support/worked";
+
+test("a spreader's rate is what it gave over the area, held against half the rate for two passes", () => {
+  const outcome = testAreaWorksheet(TEST_AREA_EXAMPLE.typed);
+  expect(answersOf(outcome)).toEqual(["2.5 lb per 1,000 sq ft"]);
+  expect(stepsOf(outcome)).toEqual([
+    "5 oz wt over 125 sq ft is 2½ lb per 1,000 sq ft.",
+    "Wanted in each of two passes: 5 lb per 1,000 sq ft ÷ 2 = 2½ lb per 1,000 sq ft.",
+    "It is within 5% of what is wanted: the setting holds.",
+  ]);
+  expect(worked(outcome).findings).toEqual([]);
+});
+
+test("half the wanted rate in one pass is a matter for care", () => {
+  expect(worked(testAreaWorksheet({ ...TEST_AREA_EXAMPLE.typed, passes: "one-pass" })).findings).toMatchObject([{ rule: "calibration-off-the-wanted-rate" }]);
+  expect(stepsOf(testAreaWorksheet({ ...TEST_AREA_EXAMPLE.typed, wanted: "" }))).toHaveLength(1);
+});
+
+test("a spreader's refusals stand at their fields", () => {
+  expect(refusedFields(testAreaWorksheet({ area: "", collected: " ", wanted: "5 gal", passes: "" }))).toEqual(["area", "collected", "wanted", "passes"]);
+  expect(refusedFields(testAreaWorksheet({ ...TEST_AREA_EXAMPLE.typed, collected: "5 oz" }))).toEqual(["collected"]);
+});
+
+test("a line of pans gives swath, evenness and the swaths that are even enough", () => {
+  const outcome = panLineWorksheet(PAN_LINE_EXAMPLE.typed);
+  expect(answersOf(outcome)).toEqual(["12 ft", "0% CV"]);
+  expect(stepsOf(outcome)[2]).toBe("At a swath of 12 ft the passes overlap to 4, 4, 4, 4, 4, 4 across the lawn, 4 on average.");
+  expect(worked(outcome).working.result).toBe("Swath 12 ft (3.66 m); CV 0% at 12 ft. Even enough: 4 ft to 13 ft.");
+});
+
+test("a swath too wide comes out striped", () => {
+  const outcome = panLineWorksheet({ ...PAN_LINE_EXAMPLE.typed, swath: "16 ft", pattern: "back-and-forth" });
+  expect(answersOf(outcome)[1]).toBe("29.8% CV");
+  expect(worked(outcome).findings).toMatchObject([{ rule: "spread-uneven" }]);
+});
+
+test("a line of pans is refused by field", () => {
+  expect(refusedFields(panLineWorksheet({ spacing: "", catches: "0, 1, 2, 1", swath: "x", pattern: "" }))).toEqual(["spacing", "catches", "swath", "pattern"]);
+  expect(refusedFields(panLineWorksheet({ ...PAN_LINE_EXAMPLE.typed, catches: "4, 4, 4, 4, 4" }))).toEqual(["catches"]);
+  expect(refusedFields(panLineWorksheet({ ...PAN_LINE_EXAMPLE.typed, catches: "1, 2, 1" }))).toEqual(["catches"]);
+  expect(refusedFields(panLineWorksheet({ ...PAN_LINE_EXAMPLE.typed, swath: "1 ft" }))).toEqual(["swath"]);
+});
