@@ -109,6 +109,9 @@ async function lawnsOf(work: Work, propertyIds: readonly string[]): Promise<Read
           phosphorus: phosphorus as TicketLawn["soilTests"][number]["phosphorus"],
         })),
         establishedOn: establishedOn ?? "unknown",
+        establishedBy: zone.establishedBy === "seed" || zone.establishedBy === "sod" ? zone.establishedBy : "unknown",
+        // Nobody enters what blooms today; the crew looks at the gate.
+        inBloom: "unknown",
         history: historyOf.get(zone.zoneId) ?? [],
       },
     };
