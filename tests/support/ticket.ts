@@ -152,6 +152,7 @@ export const PAST: PastApplication = {
 export const SPREADER: TicketSpreader = {
   equipmentId: "spreader",
   name: "Spreader",
+  pace: { kind: "not-on-file" },
   kind: "broadcast-spreader",
   capacity: of("lb", 50n),
   deflector: "yes",
@@ -162,6 +163,7 @@ export const SPREADER: TicketSpreader = {
 export const SPRAYER: TicketSprayer = {
   equipmentId: "sprayer",
   name: "Sprayer",
+  pace: { kind: "not-on-file" },
   kind: "hose-and-gun",
   capacity: of("gal", 100n),
   holdUp: of("gal", 3n),

@@ -9,6 +9,7 @@ import { type Grass } from "#domain/turf/grass";
 import { type Outcome } from "#domain/foundation/outcome";
 import { type PerNutrient } from "#domain/turf/nutrients";
 import { type ActiveIngredient, type LabelFacts, type LabelUse, type ProductRate } from "#domain/label/label-facts";
+import { type LawnPace } from "#domain/mixing/time-on-lawn";
 import { type WaterEdge } from "#domain/rules/kept-clear";
 import { type SoilTestFact } from "#domain/rules/nutrient-law";
 
@@ -54,6 +55,8 @@ export interface TicketLawn {
 interface GearOfAnyKind {
   readonly equipmentId: string;
   readonly name: string;
+  /** How fast the operator covers ground with it. */
+  readonly pace: LawnPace;
 }
 
 export interface TicketSprayer extends GearOfAnyKind {

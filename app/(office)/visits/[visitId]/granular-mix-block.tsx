@@ -8,7 +8,7 @@ import { Row } from "#ui/row";
 import { Stack } from "#ui/stack";
 import { Table } from "#ui/table";
 import { Text } from "#ui/text";
-import { amountProps, becameWords, us } from "./mix-words";
+import { amountProps, becameWords, timeWords, us } from "./mix-words";
 
 interface GranularMixBlockProps {
   readonly mix: GranularMix;
@@ -42,6 +42,7 @@ export function GranularMixBlock({ mix, treatment, bagWords }: GranularMixBlockP
           { key: "Setting", value: <SettingWords mix={mix} /> },
           { key: "Passes", value: twoPasses ? "Two, crosswise, half of it in each" : "One, edges overlapping" },
           { key: "In all", value: bagWords === undefined ? us(total) : `${us(total)}: ${bagWords}` },
+          ...(treatment === undefined ? [] : [{ key: "Time on the lawn", value: timeWords(lawns, treatment.gear, twoPasses ? 2 : 1) }]),
           { key: "Hopper", value: hopperFills === 1n ? "Filled once" : `Filled ${String(hopperFills)} times at least` },
         ]}
       />
