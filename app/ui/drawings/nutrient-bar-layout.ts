@@ -10,6 +10,8 @@ export interface NutrientPart {
   readonly standing: "put-down" | "this-visit" | "planned";
   readonly quick: number;
   readonly slow: number;
+  /** What no label says the release of; none where it is left out. */
+  readonly notStated?: number;
 }
 
 /** What the grass asks for in a year. */
@@ -34,10 +36,10 @@ export interface NutrientYear {
   readonly decimals: number;
 }
 
-/** One stretch of the bar. Quick and slow are put down; the others are frames. */
+/** One stretch of the bar. Quick, not stated and slow are put down; the others are frames. */
 export interface NutrientMark {
   readonly partId: string;
-  readonly kind: "quick" | "slow" | "this-visit" | "planned";
+  readonly kind: "quick" | "not-stated" | "slow" | "this-visit" | "planned";
   readonly amount: number;
   readonly from: number;
 }
@@ -45,20 +47,21 @@ export interface NutrientMark {
 /** The words of each kind of mark. */
 export const nutrientWords: Readonly<Record<NutrientMark["kind"], string>> = {
   quick: "quick",
+  "not-stated": "release not stated",
   slow: "slow",
   "this-visit": "this visit",
   planned: "planned",
 };
 
 /** The order in which kinds follow each other along the bar. */
-export const nutrientKinds = ["quick", "slow", "this-visit", "planned"] as const;
+export const nutrientKinds = ["quick", "not-stated", "slow", "this-visit", "planned"] as const;
 
-/** Quick and slow together. */
-export function partTotal(part: NutrientPart): number {
-  return part.quick + part.slow;
+/** Quick, slow and not stated together. */
+export function partTotal({ quick, slow, notStated = 0 }: NutrientPart): number {
+  return quick + slow + notStated;
 }
 
-/** Turns the applications into stretches, end to end from nothing: quick, slow, this visit, planned. */
+/** Turns the applications into stretches, end to end from nothing: quick, not stated, slow, this visit, planned. */
 export function nutrientMarks(parts: readonly NutrientPart[]): readonly NutrientMark[] {
   const amounts = nutrientKinds.flatMap((kind) =>
     parts.map((part) => ({ partId: part.id, kind, amount: amountOf(part, kind) })).filter(({ amount }) => amount > 0),
@@ -73,6 +76,7 @@ export function nutrientMarks(parts: readonly NutrientPart[]): readonly Nutrient
 
 function amountOf(part: NutrientPart, kind: NutrientMark["kind"]): number {
   if (kind === "quick" || kind === "slow") return part.standing === "put-down" ? part[kind] : 0;
+  if (kind === "not-stated") return part.standing === "put-down" ? (part.notStated ?? 0) : 0;
   return part.standing === kind ? partTotal(part) : 0;
 }
 

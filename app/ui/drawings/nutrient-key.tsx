@@ -20,7 +20,7 @@ export function NutrientKey({ marks, year, ids, withGrowth = false }: NutrientKe
       {kinds.map((kind) => (
         <li key={kind}>
           <Swatch kind={kind} ids={ids} />
-          <span>{kind === "quick" || kind === "slow" ? `put down, ${nutrientWords[kind]}` : nutrientWords[kind]}</span>
+          <span>{kind === "quick" || kind === "slow" || kind === "not-stated" ? `put down, ${nutrientWords[kind]}` : nutrientWords[kind]}</span>
           <span className={styles.keyFigure}>{kindTotal(marks, kind).toFixed(decimals)}</span>
         </li>
       ))}
@@ -60,7 +60,8 @@ function Swatch({ kind, ids }: { readonly kind: NutrientMark["kind"]; readonly i
     <svg width="40" height="20">
       {kind === "quick" && <rect {...box} className={styles.solid} />}
       {kind === "slow" && <rect {...box} fill={fillBy(ids.stripes)} />}
-      {kind === "slow" && <rect {...box} className={styles.frame} />}
+      {kind === "not-stated" && <rect {...box} fill={fillBy(ids.levels)} />}
+      {(kind === "slow" || kind === "not-stated") && <rect {...box} className={styles.frame} />}
       {kind === "this-visit" && <rect {...box} className={styles.visit} />}
       {kind === "planned" && <rect {...box} className={styles.planned} />}
     </svg>
