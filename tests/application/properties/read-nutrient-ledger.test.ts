@@ -20,7 +20,8 @@ const ledgerOf = async (propertyId: string, visitId?: string) => valueOf(await r
 function pounds(lawn: LedgerOfLawn | undefined, standing: LedgerStanding): number {
   const nitrogen = lawn?.ledger.nutrients.find(({ nutrient }) => nutrient === "nitrogen");
   if (nitrogen === undefined) throw new Error("A lawn has its nitrogen.");
-  return Number(poundsPerThousand(wholeNitrogen(nitrogen.sums[standing])).toFixed(6));
+  // To a thousandth: what is written was measured to the marks of a cup, what is planned was not.
+  return Number(poundsPerThousand(wholeNitrogen(nitrogen.sums[standing])).toFixed(3));
 }
 const STANDINGS = ["put-down", "this-visit", "planned"] as const;
 const all = (lawn: LedgerOfLawn | undefined) => STANDINGS.map((standing) => pounds(lawn, standing));
