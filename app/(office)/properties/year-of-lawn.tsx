@@ -4,7 +4,6 @@ import { conclusionOfYear, LEDGER_NUTRIENT_WORDS, type LedgerPart, type Nutrient
 import { dayWords } from "#domain/scheduling/window-words";
 import { NutrientBar, type NutrientPart } from "#ui/drawings/nutrient-bar";
 import { NutrientMonths } from "#ui/drawings/nutrient-months";
-import { listWords } from "#domain/foundation/list-words";
 import { Stack } from "#ui/stack";
 import { Text } from "#ui/text";
 
@@ -54,7 +53,7 @@ export function YearOfLawn({ lawn, withMonths }: LawnProps & { readonly withMont
       ))}
       {withMonths && nitrogen !== undefined && <MonthsOf lawn={lawn} year={nitrogen} />}
       <Stack gap={2}>
-        {none.length > 0 && <p>No {listWords(none)} is put down or planned this year.</p>}
+        {none.length > 0 && <p>No {none.join(" or ")} is put down or planned this year.</p>}
         {ledger.missing.length > 0 && <p>Not counted: {ledger.missing.join(" ")}</p>}
         {nitrogen !== undefined && <ReleaseNotStated year={nitrogen} />}
         <Text size="small" tone="second">

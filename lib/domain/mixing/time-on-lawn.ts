@@ -41,14 +41,14 @@ export interface TimeOnLawn {
 /**
  * How long one machine takes on some lawns: lanes of a swath at a speed with a turn between two of them, on each lawn as
  * if it were square; or ground that was timed as a whole, turns and all. Without a pace the company's own minutes for
- * 1,000 sq ft stand in, turns included, once for each pass. A lawn on which nothing goes down takes nothing.
+ * 1,000 sq ft stand in, turns and passes included. A lawn on which nothing goes down takes nothing.
  */
 export function timeOnLawns(areas: readonly Quantity<"area">[], pace: LawnPace, passes: 1 | 2, houseMinutesPerThousandSquareFeet: number): TimeOnLawn {
   const squareFeet = areas.map((area) => toNumber(measureInUnit(area, "sq ft"))).filter((feet) => feet > 0);
   const whole = squareFeet.reduce((sum, feet) => sum + feet, 0);
   switch (pace.kind) {
     case "not-on-file":
-      return { minutes: (passes * whole * houseMinutesPerThousandSquareFeet) / 1000, turns: 0, basis: "house" };
+      return { minutes: (whole * houseMinutesPerThousandSquareFeet) / 1000, turns: 0, basis: "house" };
     case "timed-ground":
       return { minutes: (passes * whole) / toNumber(measureInUnit(pace.groundPerMinute, "sq ft")), turns: 0, basis: "calibration" };
     case "swath-and-speed": {

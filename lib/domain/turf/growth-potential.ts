@@ -179,8 +179,8 @@ const MONTHS = ["January", "February", "March", "April", "May", "June", "July", 
 export function growthOfMonths(season: GrowthSeason, meanTemperaturesC: readonly (number | "not-on-file")[]): Outcome<readonly number[]> {
   const missing = MONTHS.filter((_month, index) => typeof meanTemperaturesC[index] !== "number");
   if (missing.length > 0) {
-    const which = missing.length === MONTHS.length ? "any month" : missing.join(", ");
-    return missingFact("meanTemperaturesC", "a mean temperature of each month", `The mean temperature of ${which} at this place is not on file, so how the grass grows can't be drawn.`);
+    const what = missing.length === MONTHS.length ? "No month's mean temperature at this place is on file" : `The mean temperature of ${missing.join(", ")} at this place is not on file`;
+    return missingFact("meanTemperaturesC", "a mean temperature of each month", `${what}, so how the grass grows can't be drawn.`);
   }
   const grown: number[] = [];
   for (const mean of meanTemperaturesC.slice(0, MONTHS.length)) {

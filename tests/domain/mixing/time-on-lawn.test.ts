@@ -25,7 +25,7 @@ describe("minutes on lawns", () => {
 
   test("timed ground has its turns in it, and without a pace the company's figure stands in", () => {
     expect(timeOnLawns([of("sq ft", 6_000n), of("sq ft", 1_500n)], TIMED, 1, 4)).toEqual({ minutes: 15, turns: 0, basis: "calibration" });
-    expect(timeOnLawns([of("sq ft", 6_000n)], NONE, 1, 4)).toEqual({ minutes: 24, turns: 0, basis: "house" });
+    for (const passes of [1, 2] as const) expect(timeOnLawns([of("sq ft", 6_000n)], NONE, passes, 4)).toEqual({ minutes: 24, turns: 0, basis: "house" });
   });
 
   test("no ground takes no time", () => {

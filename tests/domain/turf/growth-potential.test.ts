@@ -119,7 +119,7 @@ describe("the growth of months", () => {
 
   test("is refused by the names of the months that have none, and makes none up", () => {
     expect(refusalOf(growthOfMonths("cool-season", means.map((mean, index) => (index === 1 || index === 6 ? "not-on-file" : mean)))).sentence).toContain("of February, July at this place");
-    expect(refusalOf(growthOfMonths("cool-season", [])).sentence).toContain("of any month at this place is not on file");
+    expect(refusalOf(growthOfMonths("cool-season", [])).sentence).toContain("No month's mean temperature at this place is on file");
     expect(growthOfMonths("warm-season", means.map(() => 90)).ok).toBe(false);
   });
 });
