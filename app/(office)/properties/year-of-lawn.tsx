@@ -2,6 +2,7 @@ import { type LedgerOfLawn } from "#application/properties/read-nutrient-ledger"
 import { countedAsQuick, wholeNitrogen } from "#domain/mixing/year-nitrogen";
 import { conclusionOfYear, LEDGER_NUTRIENT_WORDS, type LedgerPart, type NutrientYearOfLawn, poundsPerThousand } from "#domain/scheduling/nutrient-ledger";
 import { dayWords } from "#domain/scheduling/window-words";
+import { listWords } from "#domain/foundation/list-words";
 import { NutrientBar, type NutrientPart } from "#ui/drawings/nutrient-bar";
 import { NutrientMonths } from "#ui/drawings/nutrient-months";
 import { Stack } from "#ui/stack";
@@ -53,7 +54,7 @@ export function YearOfLawn({ lawn, withMonths }: LawnProps & { readonly withMont
       ))}
       {withMonths && nitrogen !== undefined && <MonthsOf lawn={lawn} year={nitrogen} />}
       <Stack gap={2}>
-        {none.length > 0 && <p>No {none.join(" or ")} is put down or planned this year.</p>}
+        {none.length > 0 && <p>No {listWords(none).replace(" and ", " or ")} is put down or planned this year.</p>}
         {ledger.missing.length > 0 && <p>Not counted: {ledger.missing.join(" ")}</p>}
         {nitrogen !== undefined && <ReleaseNotStated year={nitrogen} />}
         <Text size="small" tone="second">
