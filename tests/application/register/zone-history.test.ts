@@ -34,7 +34,7 @@ test("what really went on each lawn, on the local day, with its active ingredien
   expect([...history.keys()].toSorted()).toEqual([ground.frontId, ground.backId].toSorted());
   const [past, ...others] = history.get(ground.frontId) ?? [];
   expect(others).toEqual([]);
-  expect(past).toMatchObject({ on: "2026-04-13", productId: day.preventerId, productName: expect.stringMatching(/^Wardlow/u) as string, activeIngredients: [{ name: "Prodiamine", modeOfAction: { group: "Group 3 herbicide" } }] });
+  expect(past).toMatchObject({ on: "2026-04-13", productId: day.preventerId, productName: expect.stringMatching(/^Greenmere/u) as string, activeIngredients: [{ name: "Prodiamine", modeOfAction: { group: "Group 3 herbicide" } }] });
   // 2.5 lb per 1,000 sq ft of 19 % is 0.475 lb of nitrogen, 5 % of the product slow.
   const brought = past?.nutrients.ok === true ? past.nutrients.value : undefined;
   expect(brought && compareRates(brought.nitrogen, rateOf("nutrient-mass-per-area", "0.475", "lb per 1,000 sq ft"))).toBe(0);
