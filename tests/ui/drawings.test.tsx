@@ -217,6 +217,14 @@ describe("nitrogen whose release no label states", () => {
   });
 });
 
+test("a nutrient that knows no release is put down, in the drawing and in one column of the table", () => {
+  const parts: readonly NutrientPart[] = [{ id: "a", when: "Mar 1", product: "P", standing: "put-down", quick: 0.013, slow: 0 }];
+  const markup = markupOf(<NutrientBar title="Fe" conclusion="Fine." unit="lb Fe" parts={parts} decimals={3} hasRelease={false} />);
+  for (const form of forms) expect(textOf(formOf(markup, form))).toMatch(/put down ?0.013/u);
+  expect(textOf(markup)).not.toMatch(/quick|slow/iu);
+  expect(tableRowsOf(markup)).toEqual([["Mar 1", "P", "put down", "0.013", "0.013", ""]]);
+});
+
 describe("nutrient by month", () => {
   const markup = markupOf(
     <NutrientMonths title="N" conclusion="Fine." unit="lb N" parts={ordinaryMonths} growth={ordinaryGrowth} decimals={1} />,

@@ -8,7 +8,7 @@ import { NutrientMonths } from "#ui/drawings/nutrient-months";
 import { Stack } from "#ui/stack";
 import { Text } from "#ui/text";
 
-const DECIMALS = 2;
+const DECIMALS = LEDGER_NUTRIENT_WORDS.nitrogen.decimals;
 
 /** What is drawn and what stands in the table come from this one list. */
 function drawnPart({ id, on, productName, standing, amount }: LedgerPart): NutrientPart {
@@ -33,7 +33,8 @@ function BarOf({ lawn: { letter, name, ledger }, year }: LawnProps & { readonly 
       title={`${words.name}, ${letter} ${name}, ${String(ledger.year)}`}
       conclusion={conclusionOfYear(year, ledger.missing)}
       unit={`lb ${words.sign} per 1,000 sq ft`}
-      decimals={DECIMALS}
+      decimals={words.decimals}
+      hasRelease={year.nutrient === "nitrogen"}
       parts={year.parts.map(drawnPart)}
       {...rangeOf(year)}
       {...(year.limit.kind === "law" ? { limit: { amount: poundsPerThousand(year.limit.most), source: "law" } } : {})}

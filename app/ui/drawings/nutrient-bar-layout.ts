@@ -34,6 +34,8 @@ export interface NutrientYear {
   readonly limit?: NutrientLimit;
   /** Decimals of every figure that is written. */
   readonly decimals: number;
+  /** False for a nutrient that knows no quick and slow: all that is down is simply put down. */
+  readonly hasRelease?: boolean;
 }
 
 /** One stretch of the bar. Quick, not stated and slow are put down; the others are frames. */
@@ -117,7 +119,7 @@ export function layOutNutrientBar(year: NutrientYear): NutrientBarLayout {
   const largest = Math.max(total, range?.high ?? 0, limit?.amount ?? 0);
   const axisEnd = largest === 0 ? 1 : largest * 1.1;
   const pixels = (amount: number) => (amount / axisEnd) * barLeastPixels;
-  const wanted = wantedLabels(marks, limit, decimals, pixels);
+  const wanted = wantedLabels(marks, year, pixels);
   const rows = assignRows(wanted, barLeastPixels, 3, 12);
   const rangeWords = range === undefined ? undefined : `${range.name} ${range.low.toFixed(decimals)} to ${range.high.toFixed(decimals)}`;
   return {
@@ -143,8 +145,7 @@ export function layOutNutrientBar(year: NutrientYear): NutrientBarLayout {
 
 function wantedLabels(
   marks: readonly NutrientMark[],
-  limit: NutrientLimit | undefined,
-  decimals: number,
+  { limit, decimals, hasRelease = true }: NutrientYear,
   pixels: (amount: number) => number,
 ): (WantedLabel & { readonly kind: NutrientLabel["kind"]; readonly words: string })[] {
   const kinds = nutrientKinds.flatMap((kind) => {
@@ -152,7 +153,7 @@ function wantedLabels(
     const [first] = own;
     if (first === undefined) return [];
     const sum = kindTotal(own, kind);
-    return [labelOf(kind, `${nutrientWords[kind]} ${sum.toFixed(decimals)}`, pixels(first.from + sum / 2))];
+    return [labelOf(kind, `${kind === "quick" && !hasRelease ? "put down" : nutrientWords[kind]} ${sum.toFixed(decimals)}`, pixels(first.from + sum / 2))];
   });
   if (limit === undefined) return kinds;
   return [labelOf("limit", `${limit.source} ${limit.amount.toFixed(decimals)}`, pixels(limit.amount)), ...kinds];

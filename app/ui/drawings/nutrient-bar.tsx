@@ -53,7 +53,7 @@ export function NutrientBar(props: NutrientBarProps) {
 }
 
 function nutrientTable(year: NutrientYear, unit: string) {
-  const { parts, limit, decimals } = year;
+  const { parts, limit, decimals, hasRelease = true } = year;
   const standing = { "put-down": "put down", "this-visit": "this visit", planned: "planned" } as const;
   const isStated = parts.every(({ notStated = 0 }) => notStated === 0);
   let running = 0;
@@ -62,8 +62,8 @@ function nutrientTable(year: NutrientYear, unit: string) {
       { id: "when", head: "When" },
       { id: "product", head: "Product" },
       { id: "standing", head: "Standing" },
-      { id: "quick", head: "Quick", align: "figure" },
-      { id: "slow", head: "Slow", align: "figure" },
+      { id: "quick", head: hasRelease ? "Quick" : "Amount", align: "figure" },
+      ...(hasRelease ? [{ id: "slow", head: "Slow", align: "figure" } as const] : []),
       ...(isStated ? [] : [{ id: "notStated", head: "Not stated", align: "figure" } as const]),
       { id: "running", head: `Running total, ${unit}`, align: "figure" },
       { id: "limit", head: "Limit", align: "figure" },

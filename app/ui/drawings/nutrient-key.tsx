@@ -13,14 +13,14 @@ export interface NutrientKeyProps {
 
 /** The words and figures of a nutrient drawing, each beside a piece of its fill. */
 export function NutrientKey({ marks, year, ids, withGrowth = false }: NutrientKeyProps) {
-  const { range, limit, decimals } = year;
+  const { range, limit, decimals, hasRelease = true } = year;
   const kinds = nutrientKinds.filter((kind) => marks.some((mark) => mark.kind === kind));
   return (
     <ul className={styles.key} aria-hidden="true">
       {kinds.map((kind) => (
         <li key={kind}>
           <Swatch kind={kind} ids={ids} />
-          <span>{kind === "quick" || kind === "slow" || kind === "not-stated" ? `put down, ${nutrientWords[kind]}` : nutrientWords[kind]}</span>
+          <span>{keyWords(kind, hasRelease)}</span>
           <span className={styles.keyFigure}>{kindTotal(marks, kind).toFixed(decimals)}</span>
         </li>
       ))}
@@ -52,6 +52,11 @@ export function NutrientKey({ marks, year, ids, withGrowth = false }: NutrientKe
       )}
     </ul>
   );
+}
+
+function keyWords(kind: NutrientMark["kind"], hasRelease: boolean): string {
+  if (kind === "this-visit" || kind === "planned") return nutrientWords[kind];
+  return hasRelease ? `put down, ${nutrientWords[kind]}` : "put down";
 }
 
 function Swatch({ kind, ids }: { readonly kind: NutrientMark["kind"]; readonly ids: PatternIds }) {

@@ -29,7 +29,7 @@ export interface LedgerOfLawn {
 export interface NutrientLedgerOnFile {
   readonly year: number;
   readonly lawns: readonly LedgerOfLawn[];
-  /** Visits that are past their window and on no day to come: they are not counted as planned. */
+  /** Visits with a product that are past their window and on no day to come: they are not counted as planned. */
   readonly notCounted: readonly string[];
 }
 
@@ -63,7 +63,7 @@ export const readNutrientLedger = useCase("properties/read-nutrient-ledger", rea
       growth: growthOfMonths(seasonOf(grasses) === "cool" ? "cool-season" : "warm-season", NO_TEMPERATURES),
     };
   });
-  const ledger: NutrientLedgerOnFile = { year, lawns, notCounted: planned.filter((visit) => !counted.includes(visit)).map(({ name }) => name) };
+  const ledger: NutrientLedgerOnFile = { year, lawns, notCounted: planned.filter((visit) => visit.treatments.length > 0 && !counted.includes(visit)).map(({ name }) => name) };
   return accept(ledger);
 });
 

@@ -16,12 +16,12 @@ type NutrientRate = Rate<"nutrient-mass-per-area">;
 export const LEDGER_NUTRIENTS = ["nitrogen", "phosphate", "potash", "iron"] as const;
 export type LedgerNutrient = (typeof LEDGER_NUTRIENTS)[number];
 
-/** Their names, and the short ones that stand beside a figure. */
-export const LEDGER_NUTRIENT_WORDS: Readonly<Record<LedgerNutrient, { readonly name: string; readonly sign: string }>> = {
-  nitrogen: { name: "Nitrogen", sign: "N" },
-  phosphate: { name: "Phosphate", sign: "P2O5" },
-  potash: { name: "Potash", sign: "K2O" },
-  iron: { name: "Iron", sign: "Fe" },
+/** Their names, the short ones that stand beside a figure, and the decimals that a figure needs to say something. */
+export const LEDGER_NUTRIENT_WORDS: Readonly<Record<LedgerNutrient, { readonly name: string; readonly sign: string; readonly decimals: number }>> = {
+  nitrogen: { name: "Nitrogen", sign: "N", decimals: 2 },
+  phosphate: { name: "Phosphate", sign: "P2O5", decimals: 2 },
+  potash: { name: "Potash", sign: "K2O", decimals: 2 },
+  iron: { name: "Iron", sign: "Fe", decimals: 3 },
 };
 
 export const LEDGER_STANDINGS = ["put-down", "this-visit", "planned"] as const;
@@ -122,7 +122,6 @@ export function poundsPerThousand(rate: NutrientRate): number {
   return toNumber(rateIn(rate, "lb per 1,000 sq ft"));
 }
 
-const figure = (rate: NutrientRate) => poundsPerThousand(rate).toFixed(2);
 const bounds = ({ lowest, highest }: AnnualNitrogenRange) => {
   const [low, high] = [String(poundsPerThousand(lowest)), String(poundsPerThousand(highest))];
   return low === high ? low : `${low} to ${high}`;
@@ -141,7 +140,8 @@ function wordsOfRanges(grass: Grass | undefined, state: UsState, ranges: readonl
  * visit; 3.20 with what is planned." A law's most stands in it, else how the whole lies beside the one published range.
  */
 export function conclusionOfYear({ nutrient, sums, limit, ranges }: NutrientYearOfLawn, missing: readonly string[]): string {
-  const { sign } = LEDGER_NUTRIENT_WORDS[nutrient];
+  const { sign, decimals } = LEDGER_NUTRIENT_WORDS[nutrient];
+  const figure = (rate: NutrientRate) => poundsPerThousand(rate).toFixed(decimals);
   const [had, visit, ahead] = LEDGER_STANDINGS.map((standing) => wholeNitrogen(sums[standing])) as [NutrientRate, NutrientRate, NutrientRate];
   const after = addRates(had, visit);
   const whole = addRates(after, ahead);
