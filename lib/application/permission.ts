@@ -72,6 +72,7 @@ export const PERMISSIONS = {
   "properties/list-properties": OFFICE.concat("applicator", "technician"),
   "properties/measure-zone": OFFICE,
   "properties/read-customer-list": OFFICE,
+  "properties/read-nutrient-ledger": OFFICE.concat("applicator", "technician"),
   "properties/read-property": OFFICE.concat("applicator", "technician"),
   "properties/remove-water-edge": OFFICE,
   "properties/remove-zone": OFFICE,

@@ -44,7 +44,7 @@ interface ShedProduct {
 
 const NOTHING_ABOUT_WEATHER = {
   lowestTemperature: "none", highestTemperature: "none", highestTemperatureAhead: "none", lowestWind: "none",
-  highestWind: "none", rainfast: "none", heavyRain: "none", soil: "frozen, saturated",
+  highestWind: "none", rainfast: "none", heavyRain: "none", soil: "frozen, saturated", bloomAndBees: "none", keptApart: "none",
 } as const;
 
 const FEED = { epaRegistrationNumber: "none", restrictedUse: "no", signalWord: "none", density: "none", activeIngredients: "none" } as const;
@@ -170,6 +170,7 @@ const PRODUCTS: readonly ShedProduct[] = [
       rainfast: "4 hours", heavyRain: "none", soil: "saturated", soilAtApplication: "none",
       peopleAndPets: "until dry", wateringNotBefore: "24 hours", wateringIn: "none", rainThatSpoils: "any rain within 4 hours", leafAtApplication: "dry",
       mowingBefore: "2 days", mowingAfter: "2 days", seedingBefore: "28 days", seedingAfter: "28 days", postingSign: "none", stainsHardSurfaces: "no",
+      bloomAndBees: "none", keptApart: "none",
     },
     deliveries: [{ daysAgo: 225, count: 4, container: "jug", containerSize: "2.5 gal", lotNumber: "PB-7731", expiresInDays: 500 }],
   },

@@ -83,6 +83,7 @@ const EXPECTED: Readonly<Record<keyof typeof PERMISSIONS, string>> = {
   "properties/list-properties": "owner office applicator technician",
   "properties/measure-zone": "owner office",
   "properties/read-customer-list": "owner office",
+  "properties/read-nutrient-ledger": "owner office applicator technician",
   "properties/read-property": "owner office applicator technician",
   "properties/remove-water-edge": "owner office",
   "properties/remove-zone": "owner office",

@@ -51,6 +51,7 @@ import { importCustomers } from "#application/properties/import-customers";
 import { listProperties } from "#application/properties/list-properties";
 import { measureZone } from "#application/properties/measure-zone";
 import { readCustomerList } from "#application/properties/read-customer-list";
+import { readNutrientLedger } from "#application/properties/read-nutrient-ledger";
 import { readProperty } from "#application/properties/read-property";
 import { removeWaterEdge } from "#application/properties/remove-water-edge";
 import { removeZone } from "#application/properties/remove-zone";
@@ -138,6 +139,7 @@ export const ATTEMPTS_OF_COMPANY = {
     return attempt(measureZone, { zoneId, version: 1, change: { kind: "enter-area" as const, area: "1,200 sq ft" } });
   },
   "properties/read-customer-list": () => attempt(readCustomerList, { text: "Customer,Street\nAvery Thorn,4 Sorrel Lane" }),
+  "properties/read-nutrient-ledger": async (house, company) => attempt(readNutrientLedger, { propertyId: (await aClient(house, company)).propertyId }),
   "properties/read-property": async (house, company) => attempt(readProperty, { propertyId: (await aClient(house, company)).propertyId }),
   "properties/remove-water-edge": async (house, company) => attempt(removeWaterEdge, { waterEdgeId: await aWaterEdge(house, company) }),
   "properties/remove-zone": async (house, company) => attempt(removeZone, { zoneId: (await aZone(house, company)).zoneId }),

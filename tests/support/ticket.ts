@@ -1,6 +1,8 @@
 // A visit as the mix ticket takes it, with invented products: tests say only what differs.
 import { takeCare, note } from "#domain/foundation/finding";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
+import { accept } from "#domain/foundation/outcome";
+import { NO_NUTRIENT_RATES } from "#domain/mixing/delivered";
 import { type LabelFacts, type LabelUse } from "#domain/label/label-facts";
 import { densityOf } from "#domain/quantities/density";
 import { exactly } from "#domain/quantities/exact-quantity";
@@ -12,7 +14,7 @@ import { decimal } from "#domain/quantities/rational";
 import { type GranularMix } from "#domain/mixing/granular-mix";
 import { makeMixTicket, type MixTicket } from "#domain/mixing/mix-ticket";
 import { type SprayMix } from "#domain/mixing/spray-mix";
-import { type TicketLawn, type TicketQuestion, type TicketSpreader, type TicketSprayer, type TicketTreatment } from "#domain/mixing/ticket-question";
+import { type PastApplication, type TicketLawn, type TicketQuestion, type TicketSpreader, type TicketSprayer, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { labelOf } from "./aftercare-builders";
 import { FREE_OF_LIMITS } from "./spray-builders";
 
@@ -27,6 +29,8 @@ function use(productName: string, more: Partial<LabelUse> & Pick<LabelUse, "rate
     seasonLimits: "none",
     weather: { ...FREE_OF_LIMITS, productName },
     aftercare: labelOf(productName),
+    bloomAndBees: "none",
+    keptApart: "none",
     stainsHardSurfaces: false,
     ...more,
   };
@@ -130,12 +134,25 @@ export const LAWN: TicketLawn = {
   waterEdges: [],
   soilTests: [],
   establishedOn: "unknown",
+  establishedBy: "unknown",
+  inBloom: "unknown",
   history: [],
+};
+
+/** Another product on an earlier day, which brought nothing that is counted. */
+export const PAST: PastApplication = {
+  on: "2026-03-01" as CalendarDate,
+  visitId: "earlier",
+  productId: "another",
+  productName: "Otherwise 5",
+  activeIngredients: [],
+  nutrients: accept(NO_NUTRIENT_RATES),
 };
 
 export const SPREADER: TicketSpreader = {
   equipmentId: "spreader",
   name: "Spreader",
+  pace: { kind: "not-on-file" },
   kind: "broadcast-spreader",
   capacity: of("lb", 50n),
   deflector: "yes",
@@ -146,6 +163,7 @@ export const SPREADER: TicketSpreader = {
 export const SPRAYER: TicketSprayer = {
   equipmentId: "sprayer",
   name: "Sprayer",
+  pace: { kind: "not-on-file" },
   kind: "hose-and-gun",
   capacity: of("gal", 100n),
   holdUp: of("gal", 3n),
@@ -213,7 +231,7 @@ export const QUESTION: TicketQuestion = {
   state: "IL",
   lawns: [LAWN],
   treatments: [FEED, IRON],
-  applicator: { name: "Rowan Ash", license: { standing: "stands", kind: "certified-applicator", number: "C-1" } },
+  applicator: { name: "Rowan Ash", license: { standing: "stands", kind: "certified-applicator", number: "C-1", category: "Turf" } },
   forecastHighF: 71,
   settings: {
     granularPasses: "two-at-half-rate-crosswise",

@@ -188,6 +188,43 @@ describe.each([
   });
 });
 
+describe("nitrogen whose release no label states", () => {
+  const parts: readonly NutrientPart[] = [
+    { id: "a", when: "Mar 1", product: "P", standing: "put-down", quick: 0.4, slow: 0.4 },
+    { id: "b", when: "Apr 1", product: "Q", standing: "put-down", quick: 0, slow: 0, notStated: 0.57 },
+  ];
+  const markup = markupOf(<NutrientBar title="N" conclusion="Fine." unit="lb N" parts={parts} decimals={2} />);
+  const rows = tableRowsOf(markup);
+
+  test.each(forms)("%s form: has a fill and a mark of its own, and the table a column, with the same sum", (form) => {
+    const drawing = formOf(markup, form);
+    const marks = marksIn(drawing);
+    expect(marks.map((mark) => mark.attributes["data-mark"])).toEqual(["quick", "not-stated", "slow"]);
+    expect(marks).toHaveLength(rows.flatMap((row) => row.slice(3, 6)).filter((figure) => Number(figure) > 0).length);
+    expect(sum(marks.map((mark) => Number(mark.attributes["data-amount"])))).toBeCloseTo(Number(rows.at(-1)?.[6]), 6);
+    const fills = tagsOf(drawing.split("<ul")[0] ?? "").map((tag) => tag.attributes.fill ?? "");
+    expect(fills.filter((fill) => fill.endsWith("-levels)"))).toHaveLength(1);
+    expect(rows.map((row) => row[5])).toEqual(["0.00", "0.57"]);
+  });
+
+  test("by month, without a curve of growth where nobody knows it", () => {
+    const months = parts.map((part, index) => ({ ...part, month: 3 + index }));
+    const byMonth = markupOf(<NutrientMonths title="N" conclusion="Fine." unit="lb N" parts={months} decimals={2} />);
+    expect(byMonth).not.toContain("how the grass grows");
+    const applied = tableRowsOf(byMonth).filter((row) => row[1] !== "");
+    expect(applied.map((row) => row[4])).toEqual(["0.00", "0.57"]);
+    for (const form of forms) expect(sum(marksIn(formOf(byMonth, form)).map((mark) => Number(mark.attributes["data-amount"])))).toBeCloseTo(Number(applied.at(-1)?.[5]), 6);
+  });
+});
+
+test("a nutrient that knows no release is put down, in the drawing and in one column of the table", () => {
+  const parts: readonly NutrientPart[] = [{ id: "a", when: "Mar 1", product: "P", standing: "put-down", quick: 0.013, slow: 0 }];
+  const markup = markupOf(<NutrientBar title="Fe" conclusion="Fine." unit="lb Fe" parts={parts} decimals={3} hasRelease={false} />);
+  for (const form of forms) expect(textOf(formOf(markup, form))).toMatch(/put down ?0.013/u);
+  expect(textOf(markup)).not.toMatch(/quick|slow/iu);
+  expect(tableRowsOf(markup)).toEqual([["Mar 1", "P", "put down", "0.013", "0.013", ""]]);
+});
+
 describe("nutrient by month", () => {
   const markup = markupOf(
     <NutrientMonths title="N" conclusion="Fine." unit="lb N" parts={ordinaryMonths} growth={ordinaryGrowth} decimals={1} />,

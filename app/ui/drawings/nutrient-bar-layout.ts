@@ -10,6 +10,8 @@ export interface NutrientPart {
   readonly standing: "put-down" | "this-visit" | "planned";
   readonly quick: number;
   readonly slow: number;
+  /** What no label says the release of; none where it is left out. */
+  readonly notStated?: number;
 }
 
 /** What the grass asks for in a year. */
@@ -32,12 +34,14 @@ export interface NutrientYear {
   readonly limit?: NutrientLimit;
   /** Decimals of every figure that is written. */
   readonly decimals: number;
+  /** False for a nutrient that knows no quick and slow: all that is down is simply put down. */
+  readonly hasRelease?: boolean;
 }
 
-/** One stretch of the bar. Quick and slow are put down; the others are frames. */
+/** One stretch of the bar. Quick, not stated and slow are put down; the others are frames. */
 export interface NutrientMark {
   readonly partId: string;
-  readonly kind: "quick" | "slow" | "this-visit" | "planned";
+  readonly kind: "quick" | "not-stated" | "slow" | "this-visit" | "planned";
   readonly amount: number;
   readonly from: number;
 }
@@ -45,20 +49,21 @@ export interface NutrientMark {
 /** The words of each kind of mark. */
 export const nutrientWords: Readonly<Record<NutrientMark["kind"], string>> = {
   quick: "quick",
+  "not-stated": "release not stated",
   slow: "slow",
   "this-visit": "this visit",
   planned: "planned",
 };
 
 /** The order in which kinds follow each other along the bar. */
-export const nutrientKinds = ["quick", "slow", "this-visit", "planned"] as const;
+export const nutrientKinds = ["quick", "not-stated", "slow", "this-visit", "planned"] as const;
 
-/** Quick and slow together. */
-export function partTotal(part: NutrientPart): number {
-  return part.quick + part.slow;
+/** Quick, slow and not stated together. */
+export function partTotal({ quick, slow, notStated = 0 }: NutrientPart): number {
+  return quick + slow + notStated;
 }
 
-/** Turns the applications into stretches, end to end from nothing: quick, slow, this visit, planned. */
+/** Turns the applications into stretches, end to end from nothing: quick, not stated, slow, this visit, planned. */
 export function nutrientMarks(parts: readonly NutrientPart[]): readonly NutrientMark[] {
   const amounts = nutrientKinds.flatMap((kind) =>
     parts.map((part) => ({ partId: part.id, kind, amount: amountOf(part, kind) })).filter(({ amount }) => amount > 0),
@@ -73,6 +78,7 @@ export function nutrientMarks(parts: readonly NutrientPart[]): readonly Nutrient
 
 function amountOf(part: NutrientPart, kind: NutrientMark["kind"]): number {
   if (kind === "quick" || kind === "slow") return part.standing === "put-down" ? part[kind] : 0;
+  if (kind === "not-stated") return part.standing === "put-down" ? (part.notStated ?? 0) : 0;
   return part.standing === kind ? partTotal(part) : 0;
 }
 
@@ -113,7 +119,7 @@ export function layOutNutrientBar(year: NutrientYear): NutrientBarLayout {
   const largest = Math.max(total, range?.high ?? 0, limit?.amount ?? 0);
   const axisEnd = largest === 0 ? 1 : largest * 1.1;
   const pixels = (amount: number) => (amount / axisEnd) * barLeastPixels;
-  const wanted = wantedLabels(marks, limit, decimals, pixels);
+  const wanted = wantedLabels(marks, year, pixels);
   const rows = assignRows(wanted, barLeastPixels, 3, 12);
   const rangeWords = range === undefined ? undefined : `${range.name} ${range.low.toFixed(decimals)} to ${range.high.toFixed(decimals)}`;
   return {
@@ -139,8 +145,7 @@ export function layOutNutrientBar(year: NutrientYear): NutrientBarLayout {
 
 function wantedLabels(
   marks: readonly NutrientMark[],
-  limit: NutrientLimit | undefined,
-  decimals: number,
+  { limit, decimals, hasRelease = true }: NutrientYear,
   pixels: (amount: number) => number,
 ): (WantedLabel & { readonly kind: NutrientLabel["kind"]; readonly words: string })[] {
   const kinds = nutrientKinds.flatMap((kind) => {
@@ -148,7 +153,7 @@ function wantedLabels(
     const [first] = own;
     if (first === undefined) return [];
     const sum = kindTotal(own, kind);
-    return [labelOf(kind, `${nutrientWords[kind]} ${sum.toFixed(decimals)}`, pixels(first.from + sum / 2))];
+    return [labelOf(kind, `${kind === "quick" && !hasRelease ? "put down" : nutrientWords[kind]} ${sum.toFixed(decimals)}`, pixels(first.from + sum / 2))];
   });
   if (limit === undefined) return kinds;
   return [labelOf("limit", `${limit.source} ${limit.amount.toFixed(decimals)}`, pixels(limit.amount)), ...kinds];

@@ -1,6 +1,7 @@
 import { useId } from "react";
 import { DrawingFigure } from "#ui/drawings/drawing-figure";
 import { NutrientKey } from "#ui/drawings/nutrient-key";
+import { type TableColumn } from "#ui/table";
 import { type PatternIds, Patterns, fillBy, patternIds } from "#ui/drawings/patterns";
 import {
   type NutrientBarLayout,
@@ -52,19 +53,21 @@ export function NutrientBar(props: NutrientBarProps) {
 }
 
 function nutrientTable(year: NutrientYear, unit: string) {
-  const { parts, limit, decimals } = year;
+  const { parts, limit, decimals, hasRelease = true } = year;
   const standing = { "put-down": "put down", "this-visit": "this visit", planned: "planned" } as const;
+  const isStated = parts.every(({ notStated = 0 }) => notStated === 0);
   let running = 0;
   return {
     columns: [
       { id: "when", head: "When" },
       { id: "product", head: "Product" },
       { id: "standing", head: "Standing" },
-      { id: "quick", head: "Quick", align: "figure" },
-      { id: "slow", head: "Slow", align: "figure" },
+      { id: "quick", head: hasRelease ? "Quick" : "Amount", align: "figure" },
+      ...(hasRelease ? [{ id: "slow", head: "Slow", align: "figure" } as const] : []),
+      ...(isStated ? [] : [{ id: "notStated", head: "Not stated", align: "figure" } as const]),
       { id: "running", head: `Running total, ${unit}`, align: "figure" },
       { id: "limit", head: "Limit", align: "figure" },
-    ] as const,
+    ] satisfies [TableColumn, ...TableColumn[]],
     rows: parts.map((part) => {
       running += partTotal(part);
       return {
@@ -75,6 +78,7 @@ function nutrientTable(year: NutrientYear, unit: string) {
           standing: standing[part.standing],
           quick: part.quick.toFixed(decimals),
           slow: part.slow.toFixed(decimals),
+          notStated: (part.notStated ?? 0).toFixed(decimals),
           running: running.toFixed(decimals),
           limit: limit?.amount.toFixed(decimals),
         },
@@ -134,9 +138,10 @@ function BarMark({ mark, ids, top, percent }: BarMarkProps) {
     case "quick":
       return <rect {...box} {...data} className={`${styles.solid} ${styles.parted}`} />;
     case "slow":
+    case "not-stated":
       return (
         <g {...data}>
-          <rect {...box} fill={fillBy(ids.stripes)} />
+          <rect {...box} fill={fillBy(mark.kind === "slow" ? ids.stripes : ids.levels)} />
           <rect {...box} className={styles.frame} />
         </g>
       );

@@ -13,14 +13,14 @@ export interface NutrientKeyProps {
 
 /** The words and figures of a nutrient drawing, each beside a piece of its fill. */
 export function NutrientKey({ marks, year, ids, withGrowth = false }: NutrientKeyProps) {
-  const { range, limit, decimals } = year;
+  const { range, limit, decimals, hasRelease = true } = year;
   const kinds = nutrientKinds.filter((kind) => marks.some((mark) => mark.kind === kind));
   return (
     <ul className={styles.key} aria-hidden="true">
       {kinds.map((kind) => (
         <li key={kind}>
           <Swatch kind={kind} ids={ids} />
-          <span>{kind === "quick" || kind === "slow" ? `put down, ${nutrientWords[kind]}` : nutrientWords[kind]}</span>
+          <span>{keyWords(kind, hasRelease)}</span>
           <span className={styles.keyFigure}>{kindTotal(marks, kind).toFixed(decimals)}</span>
         </li>
       ))}
@@ -54,13 +54,19 @@ export function NutrientKey({ marks, year, ids, withGrowth = false }: NutrientKe
   );
 }
 
+function keyWords(kind: NutrientMark["kind"], hasRelease: boolean): string {
+  if (kind === "this-visit" || kind === "planned") return nutrientWords[kind];
+  return hasRelease ? `put down, ${nutrientWords[kind]}` : "put down";
+}
+
 function Swatch({ kind, ids }: { readonly kind: NutrientMark["kind"]; readonly ids: PatternIds }) {
   const box = { x: 2, y: 2, width: 36, height: 16 };
   return (
     <svg width="40" height="20">
       {kind === "quick" && <rect {...box} className={styles.solid} />}
       {kind === "slow" && <rect {...box} fill={fillBy(ids.stripes)} />}
-      {kind === "slow" && <rect {...box} className={styles.frame} />}
+      {kind === "not-stated" && <rect {...box} fill={fillBy(ids.levels)} />}
+      {(kind === "slow" || kind === "not-stated") && <rect {...box} className={styles.frame} />}
       {kind === "this-visit" && <rect {...box} className={styles.visit} />}
       {kind === "planned" && <rect {...box} className={styles.planned} />}
     </svg>

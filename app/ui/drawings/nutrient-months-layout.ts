@@ -23,9 +23,9 @@ export interface MonthsLayout {
 }
 
 /**
- * Lays out the year by month. `growth` holds twelve figures from 0 (none) to 1 (the best month).
+ * Lays out the year by month. `growth` holds twelve figures from 0 (none) to 1 (the best month); none where it is not known.
  */
-export function layOutMonths(parts: readonly MonthPart[], growth: readonly number[]): MonthsLayout {
+export function layOutMonths(parts: readonly MonthPart[], growth: readonly number[] = []): MonthsLayout {
   const months = monthNames.map((name, index) => {
     const own = parts.filter((part) => part.month === index + 1);
     return { name, parts: own, marks: nutrientMarks(own), growthShare: (growth[index] ?? 0) / 1.1 };

@@ -4,7 +4,7 @@ import { NutrientKey } from "#ui/drawings/nutrient-key";
 import { type PatternIds, Patterns, fillBy, patternIds } from "#ui/drawings/patterns";
 import { axisTicks, nutrientMarks, partTotal } from "./nutrient-bar-layout";
 import { type MonthColumn, type MonthPart, type MonthsLayout, layOutMonths, monthNames } from "./nutrient-months-layout";
-import { type TableRow } from "#ui/table";
+import { type TableColumn, type TableRow } from "#ui/table";
 import styles from "./drawing.module.css";
 
 export type { MonthPart } from "./nutrient-months-layout";
@@ -15,8 +15,8 @@ export interface NutrientMonthsProps {
   readonly unit: string;
   /** In order of time. */
   readonly parts: readonly MonthPart[];
-  /** Twelve figures, January first: how the grass grows, from 0 to 1 for its best month. */
-  readonly growth: readonly number[];
+  /** Twelve figures, January first: how the grass grows, from 0 to 1 for its best month. Left out where nobody knows. */
+  readonly growth?: readonly number[];
   readonly decimals: number;
 }
 
@@ -32,7 +32,7 @@ export function NutrientMonths(props: NutrientMonthsProps) {
   const layout = layOutMonths(parts, growth);
   const wideIds = patternIds(`${id}w`);
   const narrowIds = patternIds(`${id}n`);
-  const key = { marks: nutrientMarks(parts), year: { parts, decimals }, withGrowth: true };
+  const key = { marks: nutrientMarks(parts), year: { parts, decimals }, withGrowth: growth !== undefined };
   return (
     <DrawingFigure
       title={title}
@@ -40,14 +40,14 @@ export function NutrientMonths(props: NutrientMonthsProps) {
       wide={
         <>
           <UnitLine unit={unit} />
-          <UprightMonths layout={layout} ids={wideIds} />
+          <UprightMonths layout={layout} ids={wideIds} withGrowth={growth !== undefined} />
           <NutrientKey {...key} ids={wideIds} />
         </>
       }
       narrow={
         <>
           <UnitLine unit={unit} />
-          <LyingMonths layout={layout} ids={narrowIds} />
+          <LyingMonths layout={layout} ids={narrowIds} withGrowth={growth !== undefined} />
           <NutrientKey {...key} ids={narrowIds} />
         </>
       }
@@ -65,15 +65,16 @@ function UnitLine({ unit }: { readonly unit: string }) {
 }
 
 function monthsTable({ parts, growth, decimals, unit }: NutrientMonthsProps) {
+  const isStated = parts.every(({ notStated = 0 }) => notStated === 0);
   let running = 0;
   const rows = monthNames.flatMap((month, index): TableRow[] => {
     const own = parts.filter((part) => part.month === index + 1);
-    const grows = `${Math.round((growth[index] ?? 0) * 100)} %`;
+    const grows = growth === undefined ? "" : `${Math.round((growth[index] ?? 0) * 100)} %`;
     if (own.length === 0) return [{ id: month, cells: { month, growth: grows } }];
     return own.map((part) => {
       running += partTotal(part);
-      const [quick, slow, total] = [part.quick, part.slow, running].map((amount) => amount.toFixed(decimals));
-      return { id: part.id, cells: { month, product: part.product, quick, slow, total, growth: grows } };
+      const [quick, slow, notStated, total] = [part.quick, part.slow, part.notStated ?? 0, running].map((amount) => amount.toFixed(decimals));
+      return { id: part.id, cells: { month, product: part.product, quick, slow, notStated, total, growth: grows } };
     });
   });
   return {
@@ -82,9 +83,10 @@ function monthsTable({ parts, growth, decimals, unit }: NutrientMonthsProps) {
       { id: "product", head: "Product" },
       { id: "quick", head: "Quick", align: "figure" },
       { id: "slow", head: "Slow", align: "figure" },
+      ...(isStated ? [] : [{ id: "notStated", head: "Not stated", align: "figure" } as const]),
       { id: "total", head: `Running total, ${unit}`, align: "figure" },
-      { id: "growth", head: "Growth", align: "figure" },
-    ] as const,
+      ...(growth === undefined ? [] : [{ id: "growth", head: "Growth", align: "figure" } as const]),
+    ] satisfies [TableColumn, ...TableColumn[]],
     rows,
   };
 }
@@ -96,9 +98,10 @@ function percent(share: number): string {
 interface MonthsDrawingProps {
   readonly layout: MonthsLayout;
   readonly ids: PatternIds;
+  readonly withGrowth: boolean;
 }
 
-function UprightMonths({ layout, ids }: MonthsDrawingProps) {
+function UprightMonths({ layout, ids, withGrowth }: MonthsDrawingProps) {
   const bottom = topPixels + chartPixels;
   const left = (index: number) => index / 12;
   return (
@@ -136,22 +139,24 @@ function UprightMonths({ layout, ids }: MonthsDrawingProps) {
             </text>
           </Fragment>
         ))}
-        <GrowthLine
-          steps={layout.columns.flatMap((column, index) => {
-            const y = bottom - column.growthShare * chartPixels;
-            const before = bottom - (layout.columns[index - 1]?.growthShare ?? 0) * chartPixels;
-            return [
-              { x1: percent(left(index)), x2: percent(left(index)), y1: before, y2: y },
-              { x1: percent(left(index)), x2: percent(left(index + 1)), y1: y, y2: y },
-            ];
-          })}
-        />
+        {withGrowth && (
+          <GrowthLine
+            steps={layout.columns.flatMap((column, index) => {
+              const y = bottom - column.growthShare * chartPixels;
+              const before = bottom - (layout.columns[index - 1]?.growthShare ?? 0) * chartPixels;
+              return [
+                { x1: percent(left(index)), x2: percent(left(index)), y1: before, y2: y },
+                { x1: percent(left(index)), x2: percent(left(index + 1)), y1: y, y2: y },
+              ];
+            })}
+          />
+        )}
       </svg>
     </div>
   );
 }
 
-function LyingMonths({ layout, ids }: MonthsDrawingProps) {
+function LyingMonths({ layout, ids, withGrowth }: MonthsDrawingProps) {
   const height = 12 * rowPixels + 2;
   return (
     <div className={styles.lyingMonths}>
@@ -168,15 +173,17 @@ function LyingMonths({ layout, ids }: MonthsDrawingProps) {
         {layout.columns.map((column, index) => (
           <LyingMonth key={column.name} column={column} y={index * rowPixels + 1} ids={ids} />
         ))}
-        <GrowthLine
-          steps={layout.columns.flatMap((column, index) => {
-            const [x, y] = [percent(column.growthShare), index * rowPixels + 1];
-            return [
-              { x1: percent(layout.columns[index - 1]?.growthShare ?? 0), x2: x, y1: y, y2: y },
-              { x1: x, x2: x, y1: y, y2: y + rowPixels },
-            ];
-          })}
-        />
+        {withGrowth && (
+          <GrowthLine
+            steps={layout.columns.flatMap((column, index) => {
+              const [x, y] = [percent(column.growthShare), index * rowPixels + 1];
+              return [
+                { x1: percent(layout.columns[index - 1]?.growthShare ?? 0), x2: x, y1: y, y2: y },
+                { x1: x, x2: x, y1: y, y2: y + rowPixels },
+              ];
+            })}
+          />
+        )}
       </svg>
     </div>
   );
@@ -229,10 +236,11 @@ function MonthMark({ mark, box, ids }: MonthMarkProps) {
     case "quick":
       return <rect {...box} {...data} className={styles.solid} />;
     case "slow":
+    case "not-stated":
       return (
         <g {...data}>
           <rect {...box} className={styles.plate} />
-          <rect {...box} fill={fillBy(ids.stripes)} />
+          <rect {...box} fill={fillBy(mark.kind === "slow" ? ids.stripes : ids.levels)} />
           <rect {...box} className={styles.frame} />
         </g>
       );

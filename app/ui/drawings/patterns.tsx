@@ -5,6 +5,7 @@ export interface PatternIds {
   readonly hatch: string;
   readonly dots: string;
   readonly stripes: string;
+  readonly levels: string;
   readonly water: string;
 }
 
@@ -12,7 +13,7 @@ export interface PatternIds {
 export function patternIds(drawingId: string): PatternIds {
   // React writes ids with characters that a url() reference can't hold in every browser.
   const base = drawingId.replace(/[^\w-]/g, "");
-  return { hatch: `${base}-hatch`, dots: `${base}-dots`, stripes: `${base}-stripes`, water: `${base}-water` };
+  return { hatch: `${base}-hatch`, dots: `${base}-dots`, stripes: `${base}-stripes`, levels: `${base}-levels`, water: `${base}-water` };
 }
 
 /** A reference to a fill, for the `fill` attribute. */
@@ -22,7 +23,7 @@ export function fillBy(id: string): string {
 
 /**
  * The fills that stand for words. Hatch, 6 px at 45 degrees, means may not or closed, everywhere; dots mean take
- * care; upright stripes are slow release; short dashes are kept clear of water.
+ * care; upright stripes are slow release, level ones a release that no label states; short dashes are kept clear of water.
  */
 export function Patterns({ ids }: { readonly ids: PatternIds }) {
   return (
@@ -36,6 +37,9 @@ export function Patterns({ ids }: { readonly ids: PatternIds }) {
       </pattern>
       <pattern id={ids.stripes} width="4" height="4" patternUnits="userSpaceOnUse">
         <path className={styles.patternStripe} d="M1 0v4" />
+      </pattern>
+      <pattern id={ids.levels} width="4" height="6" patternUnits="userSpaceOnUse">
+        <path className={styles.patternStripe} d="M0 3h4" />
       </pattern>
       <pattern id={ids.water} width="12" height="10" patternUnits="userSpaceOnUse">
         <path className={styles.patternWater} d="M1 2.5h6M7 7.5h5M0 7.5h1" />

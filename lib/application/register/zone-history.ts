@@ -1,40 +1,86 @@
 import { calendarDateIn } from "#domain/foundation/calendar-date";
-import { rateFromAmounts } from "#domain/quantities/rate";
-import { type PastApplication } from "#domain/mixing/ticket-question";
-import { type RecordContent } from "#domain/register/record-content";
+import { missingFact, type Outcome } from "#domain/foundation/outcome";
+import { type ActiveIngredient, type LabelFacts } from "#domain/label/label-facts";
+import { NO_NUTRIENT_RATES, nutrientRatesOf } from "#domain/mixing/delivered";
+import { isSameIngredient } from "#domain/mixing/season-limits";
+import { type NutrientRates, type PastApplication } from "#domain/mixing/ticket-question";
+import { fromAmount } from "#domain/quantities/quantity";
+import { rateFrom, rateFromAmounts } from "#domain/quantities/rate";
+import { type RecordContent, type RecordedLawnAmount, type RecordedTreatment } from "#domain/register/record-content";
+import { labelsOfProducts } from "#application/products/stored-label";
 import { type Work } from "#application/use-case";
 
 /** How far back limits over time look: a label's twelve months and a calendar year both lie within. */
 const LOOKS_BACK_DAYS = 732;
 const DAY_MILLISECONDS = 86_400_000;
 
-/** What was put on each lawn of some properties, as the register has it, by lawn. */
-export async function historyOfZones(work: Work, propertyIds: readonly string[]): Promise<ReadonlyMap<string, readonly PastApplication[]>> {
-  const { companyId, timeZone } = work.company;
-  const visits = await work.tx.visit.findMany({ where: { companyId, propertyId: { in: [...propertyIds] } }, select: { visitId: true } });
-  const entries = await work.tx.registerEntry.findMany({
+interface RecordOnFile {
+  readonly visitId: string;
+  readonly startedAt: Date;
+  readonly record: RecordContent;
+}
+
+async function recordsOf({ tx, company, now }: Work, propertyIds: readonly string[]): Promise<readonly RecordOnFile[]> {
+  const { companyId } = company;
+  const visits = await tx.visit.findMany({ where: { companyId, propertyId: { in: [...propertyIds] } }, select: { visitId: true } });
+  const entries = await tx.registerEntry.findMany({
     where: {
       companyId,
       kind: "record",
       visitId: { in: visits.map(({ visitId }) => visitId) },
-      startedAt: { gte: new Date(work.now.getTime() - LOOKS_BACK_DAYS * DAY_MILLISECONDS) },
+      startedAt: { gte: new Date(now.getTime() - LOOKS_BACK_DAYS * DAY_MILLISECONDS) },
     },
     orderBy: { number: "asc" },
   });
+  return entries.map(({ visitId, startedAt, content }) => ({ visitId, startedAt, record: JSON.parse(content) as RecordContent }));
+}
+
+/**
+ * What was put on each lawn of some properties, as the register has it, by lawn. Amounts, ground and active ingredients
+ * are the record's own; resistance groups and nutrients follow from the product's label as it is on file now, because a
+ * record does not hold them.
+ */
+export async function historyOfZones(work: Work, propertyIds: readonly string[]): Promise<ReadonlyMap<string, readonly PastApplication[]>> {
+  const { companyId, timeZone } = work.company;
+  const records = await recordsOf(work, propertyIds);
+  const productIds = [...new Set(records.flatMap(({ record }) => record.treatments.map(({ productId }) => productId)))];
+  const labels = await labelsOfProducts(work.tx, companyId, productIds);
   const history = new Map<string, PastApplication[]>();
-  for (const { content, startedAt } of entries) {
-    const record = JSON.parse(content) as RecordContent;
+  for (const { visitId, startedAt, record } of records) {
     const on = calendarDateIn(timeZone, startedAt.getTime());
-    for (const { productId, lawns } of record.treatments) {
-      for (const { zoneId, activeIngredients } of lawns) {
+    for (const treatment of record.treatments) {
+      const { productId, productName } = treatment;
+      const entry = labels.get(productId);
+      const facts = (entry?.confirmed ?? entry?.latest)?.facts;
+      for (const lawn of treatment.lawns) {
         const past: PastApplication = {
-          on,
-          productId,
-          activeIngredients: activeIngredients.map(({ name, amount, per }) => ({ name, rate: rateFromAmounts("active-ingredient-mass-per-area", BigInt(amount), BigInt(per)) })),
+          ...{ on, visitId, productId, productName },
+          activeIngredients: lawn.activeIngredients.map(({ name, amount, per }) => ({
+            name,
+            rate: rateFromAmounts("active-ingredient-mass-per-area", BigInt(amount), BigInt(per)),
+            modeOfAction: modeOfActionOf(facts, name),
+          })),
+          nutrients: nutrientsOf(treatment, lawn, facts),
         };
-        history.set(zoneId, [...(history.get(zoneId) ?? []), past]);
+        history.set(lawn.zoneId, [...(history.get(lawn.zoneId) ?? []), past]);
       }
     }
   }
   return history;
+}
+
+function modeOfActionOf(facts: LabelFacts | undefined, name: string): ActiveIngredient["modeOfAction"] {
+  if (facts === undefined || facts.activeIngredients === "unknown") return "unknown";
+  return facts.activeIngredients.find((active) => isSameIngredient(active.name, name))?.modeOfAction ?? "unknown";
+}
+
+function nutrientsOf({ productName }: RecordedTreatment, { amount, treatedArea }: RecordedLawnAmount, facts: LabelFacts | undefined): Outcome<NutrientRates> {
+  if (facts === undefined) return missingFact("label", "the product's label", `Nobody has entered the label of ${productName}.`);
+  const area = fromAmount("area", BigInt(treatedArea.amount));
+  if (area.amount === 0n) return { ok: true, value: NO_NUTRIENT_RATES };
+  const rate =
+    amount.dimension === "mass"
+      ? rateFrom("product-mass-per-area", fromAmount("mass", BigInt(amount.amount)), area)
+      : rateFrom("product-volume-per-area", fromAmount("volume", BigInt(amount.amount)), area);
+  return nutrientRatesOf(facts, rate);
 }

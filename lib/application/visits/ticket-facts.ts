@@ -1,4 +1,4 @@
-import { type CalendarDate } from "#domain/foundation/calendar-date";
+import { type CalendarDate, calendarDateIn } from "#domain/foundation/calendar-date";
 import { groupedBy } from "#domain/foundation/grouping";
 import { type LicenseKind } from "#domain/crew/license";
 import { type UsState } from "#domain/company/us-state";
@@ -85,11 +85,12 @@ async function lawnsOf(work: Work, propertyIds: readonly string[]): Promise<Read
   const testsOf = groupedBy(await work.tx.soilTest.findMany({ where: { companyId, zoneId: { in: zoneIds } } }), ({ zoneId }) => zoneId);
   const stationsOf = await stationsByZone(work, propertyIds);
   const historyOf = await historyOfZones(work, propertyIds);
+  const today = calendarDateIn(work.company.timeZone, work.now.getTime());
   const lawns = zones.map((zone): LawnFacts => {
     const establishedOn = calendarDayOrNone(zone.establishedOn);
     return {
       propertyId: zone.propertyId,
-      seedings: zone.establishedBy === "seed" && establishedOn !== null ? [{ date: establishedOn, method: "broadcast", standing: "done" }] : [],
+      seedings: zone.establishedBy === "seed" && establishedOn !== null ? [{ date: establishedOn, method: "broadcast", standing: establishedOn > today ? "planned" : "done" }] : [],
       stations: stationsOf.get(zone.zoneId) ?? [],
       lawn: {
         zoneId: zone.zoneId,
@@ -109,6 +110,9 @@ async function lawnsOf(work: Work, propertyIds: readonly string[]): Promise<Read
           phosphorus: phosphorus as TicketLawn["soilTests"][number]["phosphorus"],
         })),
         establishedOn: establishedOn ?? "unknown",
+        establishedBy: zone.establishedBy === "seed" || zone.establishedBy === "sod" ? zone.establishedBy : "unknown",
+        // Nobody enters what blooms today; the crew looks at the gate.
+        inBloom: "unknown",
         history: historyOf.get(zone.zoneId) ?? [],
       },
     };

@@ -6,6 +6,8 @@ import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { formatShortDate } from "#domain/foundation/calendar-date";
 import { type Rate, rateFromAmounts, rateOf } from "#domain/quantities/rate";
 import { type LabelFacts } from "#domain/label/label-facts";
+import { type TypedSprayerTest, readSprayerTest } from "#domain/equipment/typed-test";
+import { type LawnPace, paceOfTest } from "#domain/mixing/time-on-lawn";
 import { type TicketSprayer, type TicketSpreader } from "#domain/mixing/ticket-question";
 import { type CalibrationFigures, type EquipmentOnFile } from "#application/equipment/gear-on-file";
 import { type TicketFacts } from "#application/visits/ticket-facts";
@@ -80,6 +82,7 @@ function sprayerOf(facts: TicketFacts, equipment: EquipmentOnFile, application: 
     gear: {
       equipmentId,
       name,
+      pace: isCalibrated ? paceOf(figures, setup, equipment) : { kind: "not-on-file" },
       kind,
       capacity,
       holdUp: holdUp ?? "unknown",
@@ -90,6 +93,13 @@ function sprayerOf(facts: TicketFacts, equipment: EquipmentOnFile, application: 
       },
     },
   };
+}
+
+/** The pace as it was typed with the calibration; its inputs were read when they were written, so they read now. */
+function paceOf({ inputs }: CalibrationFigures, setup: EquipmentSetup, { swath }: EquipmentOnFile): LawnPace {
+  if (setup.kind !== "sprayer") return { kind: "not-on-file" };
+  const test = readSprayerTest(inputs as TypedSprayerTest, setup.pressurePsi);
+  return test.ok ? paceOfTest(test.value, swath) : { kind: "not-on-file" };
 }
 
 function spreaderOf(
@@ -116,7 +126,7 @@ function spreaderOf(
       : ("not-calibrated" as const);
   return {
     calibrationFinding: found.finding,
-    gear: { equipmentId, name, kind, capacity, deflector: hasDeflector === null ? "unknown" : hasDeflector ? "yes" : "no", setting },
+    gear: { equipmentId, name, pace: { kind: "not-on-file" }, kind, capacity, deflector: hasDeflector === null ? "unknown" : hasDeflector ? "yes" : "no", setting },
   };
 }
 

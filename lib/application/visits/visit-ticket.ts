@@ -50,7 +50,8 @@ function ticketOf(work: Work, visit: VisitRow, facts: TicketFacts, today: Calend
   const question: TicketQuestion = {
     on: application.on,
     state: visit.property.state,
-    lawns: lawns.map(({ lawn }) => lawn),
+    // A visit that is done has its own record among what was put down, and is not held against itself.
+    lawns: lawns.map(({ lawn }) => ({ ...lawn, history: lawn.history.filter(({ visitId }) => visitId !== visit.visitId) })),
     treatments,
     applicator: applicatorOf(application, license, facts, visit),
     forecastHighF: visit.stop?.forecastHighF ?? "not-entered",
@@ -128,7 +129,7 @@ function licenseFor(licenses: readonly LicenseOnFile[], visit: VisitRow, { opera
 }
 
 function applicatorOf({ operatorId, operatorName }: PlannedApplication, license: LicenseOnFile | null, { licenses }: TicketFacts, visit: VisitRow): TicketApplicator {
-  if (license !== null) return { name: operatorName, license: { standing: "stands", kind: license.kind, number: license.number } };
+  if (license !== null) return { name: operatorName, license: { standing: "stands", kind: license.kind, number: license.number, category: license.category } };
   const had = licenses.some(({ personId, state }) => personId === operatorId && state === visit.property.state);
   return { name: operatorName, license: { standing: had ? "expired" : "none" } };
 }

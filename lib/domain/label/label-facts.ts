@@ -68,7 +68,20 @@ export interface CarrierRange {
 export interface SeasonLimit {
   readonly activeIngredient: string;
   readonly most: Rate<"active-ingredient-mass-per-area">;
-  readonly period: "calendar-year" | "12-months";
+  /** A season without dates is read as a calendar year, with care over the 12 months: the growing season lies within a year. */
+  readonly period: "calendar-year" | "12-months" | "season";
+}
+
+/** Something that a product is kept apart from: in one tank, or for so many days on the same ground. */
+export interface KeptApart {
+  /** A product's name, a part of it, or an active ingredient, as the label writes it; "all others". */
+  readonly from: string;
+  readonly apart: "tank" | { readonly days: number };
+}
+
+/** That nothing goes down while something blooms, for the sake of bees, in the label's own words. */
+export interface NotInBloom {
+  readonly labelWords: string;
 }
 
 /** One use of a label: what for, where, how much, and what goes with it. */
@@ -84,6 +97,8 @@ export interface LabelUse {
   readonly seasonLimits: OnFile<{ readonly limits: readonly SeasonLimit[] }>;
   readonly weather: WeatherLimits;
   readonly aftercare: LabelAftercare;
+  readonly bloomAndBees: OnFile<NotInBloom>;
+  readonly keptApart: OnFile<{ readonly from: readonly KeptApart[] }>;
   readonly stainsHardSurfaces: boolean | "unknown";
 }
 

@@ -59,6 +59,12 @@ export const USE_FIELDS = {
     group: "Before and after",
     hint: "Mostly none: a sign is usually a matter of law. Else: up at start; down after 24 hours.",
   },
+  bloomAndBees: { words: "Not while something blooms", group: "Before and after", hint: "For the sake of bees: not in bloom, then the label's own words in quotation marks." },
+  keptApart: {
+    words: "Kept apart from other products",
+    group: "Before and after",
+    hint: "One a line: from what; tank, or so many days. Iron; tank. Lime; 14 days. Write all others where the label names none.",
+  },
   stainsHardSurfaces: { words: "Stains walks and drives", group: "Before and after", hint: "Then it is blown or swept off at once." },
 } as const satisfies Readonly<Record<string, LabelField>>;
 

@@ -112,6 +112,8 @@ function withoutUnsaid<Field extends string>(sentences: Partial<Record<Field, st
   return Object.fromEntries(Object.entries(sentences).filter(([, sentence]) => sentence !== undefined)) as Partial<Record<Field, string>>;
 }
 
+const PERIOD_WORDS = { "calendar-year": "in a calendar year", "12-months": "in any 12 months", season: "in a season, counted by calendar year" } as const;
+
 /** What a use was understood to say, field by field: the facts that have a figure or a direction which could be misread. */
 export function sentencesOfUse(use: LabelUse): Partial<Record<UseField, string>> {
   const { weather } = use;
@@ -121,7 +123,7 @@ export function sentencesOfUse(use: LabelUse): Partial<Record<UseField, string>>
     leastDaysBetween: stated(use.leastDaysBetween).map(({ days }) => `At least ${counted(days, "day")} from one application to the next.`)[0],
     seasonLimits: stated(use.seasonLimits).map(({ limits }) =>
       limits
-        .map(({ activeIngredient, most, period }) => `At most ${formatRate(most, "us")} of ${activeIngredient} ${period === "calendar-year" ? "in a calendar year" : "in any 12 months"}.`)
+        .map(({ activeIngredient, most, period }) => `At most ${formatRate(most, "us")} of ${activeIngredient} ${PERIOD_WORDS[period]}.`)
         .join(" "),
     )[0],
     lowestTemperature: stated(weather.lowestTemperature).map((limit) => `${coldest(limit)}.`)[0],
@@ -132,6 +134,10 @@ export function sentencesOfUse(use: LabelUse): Partial<Record<UseField, string>>
     rainfast: stated(weather.rainfast).map(({ minutes }) => `No rain for ${minutesInWords(minutes)} after the application ends.`)[0],
     heavyRain: stated(weather.heavyRain).map(({ inches, withinHours }) => `Not with ${String(inches)} in of rain or more due within ${counted(withinHours, "hour")}.`)[0],
     soil: stated(weather.soil).map(({ closedWhen }) => `Not on soil that is ${closedWhen.join(" or ")}.`)[0],
+    keptApart: stated(use.keptApart).map(({ from }) =>
+      from.map((one) => (one.apart === "tank" ? `Not in one tank with ${one.from}.` : `Not on the same ground within ${counted(one.apart.days, "day")} of ${one.from}.`)).join(" "),
+    )[0],
+    bloomAndBees: stated(use.bloomAndBees).map(() => "Not while weeds, clover or other plants on the lawn bloom.")[0],
     ...aftercareSentences(use),
   });
 }

@@ -6,7 +6,7 @@ import { type Grass, GRASS_NAMES } from "#domain/turf/grass";
 import { type Authority } from "#domain/weather/spray-limits";
 import { readAftercare } from "#domain/label/label-aftercare";
 import { answerOf, gather, partsOf, type ReadAnswer, readOnFile, readWord, readYesOrNo } from "#domain/label/label-answer";
-import { type CarrierRange, type LabelRates, type LabelUse, type SeasonLimit, SERVICE_TYPES } from "#domain/label/label-facts";
+import { type CarrierRange, type KeptApart, type LabelRates, type LabelUse, type SeasonLimit, SERVICE_TYPES } from "#domain/label/label-facts";
 import { type LabelUseText } from "#domain/label/label-fields";
 import { readTime } from "#domain/label/label-time";
 import { readWeatherLimits } from "#domain/label/label-weather";
@@ -58,20 +58,49 @@ function readDaysBetween(value: string): ReadAnswer<{ readonly days: number }> {
   return time.value.unit === "days" && time.value.count > 0 ? accept({ days: time.value.count }) : refuse("Write whole days or weeks, as in 28 days.");
 }
 
+const SEASON_PERIODS: ReadonlyMap<string, SeasonLimit["period"]> = new Map([
+  ["calendar year", "calendar-year"],
+  ["12 months", "12-months"],
+  ["season", "season"],
+  ["growing season", "season"],
+]);
+
 /** Reads one limit a line: "Prodiamine; 1.5 lb per acre; calendar year". */
 export function readSeasonLimits(value: string): ReadAnswer<{ readonly limits: readonly SeasonLimit[] }> {
   const limits: SeasonLimit[] = [];
   for (const line of value.split("\n")) {
     const [activeIngredient = "", amount = "", period = ""] = line.split(";").map((part) => part.trim());
     const words = period.replace(/^(?:per|in|in a|a) /iu, "").toLowerCase();
-    if (activeIngredient === "" || (words !== "calendar year" && words !== "12 months")) {
-      return refuse(`"${line}" needs a name, how much and the period: Prodiamine; 1.5 lb per acre; calendar year, or 12 months.`);
+    const periodOf = SEASON_PERIODS.get(words);
+    if (activeIngredient === "" || periodOf === undefined) {
+      return refuse(`"${line}" needs a name, how much and the period: Prodiamine; 1.5 lb per acre; calendar year, 12 months or season.`);
     }
     const most = parseRate(amount, { field: "limit", bases: ["active-ingredient-mass-per-area"] });
     if (!most.ok) return refuse(most.refusal.sentence);
-    limits.push({ activeIngredient, most: most.value.rate, period: words === "calendar year" ? "calendar-year" : "12-months" });
+    limits.push({ activeIngredient, most: most.value.rate, period: periodOf });
   }
   return accept({ limits });
+}
+
+/** Reads "not in bloom"; the label's own words may follow in quotation marks. */
+function readBloom(value: string, labelWords: string): ReadAnswer<{ readonly labelWords: string }> {
+  const word = readWord(["not in bloom", "yes"], value);
+  return word.ok ? accept({ labelWords }) : refuse("Write not in bloom, or none where the label says nothing about flowers and bees.");
+}
+
+/** Reads one thing a line that a product is kept apart from: "Iron; tank", "Lime; 14 days". */
+export function readKeptApart(value: string): ReadAnswer<{ readonly from: readonly KeptApart[] }> {
+  const from: KeptApart[] = [];
+  for (const line of value.split("\n")) {
+    const [what = "", apart = "", ...more] = line.split(";").map((part) => part.trim());
+    const time = readTime(apart);
+    const days = time.ok && time.value.unit === "days" ? time.value.count : 0;
+    if (what === "" || more.length > 0 || (apart.toLowerCase() !== "tank" && days === 0)) {
+      return refuse(`"${line}" needs what it is kept apart from, and tank or how many days: Iron; tank, or Lime; 14 days.`);
+    }
+    from.push({ from: what, apart: apart.toLowerCase() === "tank" ? "tank" : { days } });
+  }
+  return accept({ from });
 }
 
 function readTargets(text: string): ReadAnswer<readonly string[]> {
@@ -104,8 +133,8 @@ export function readLabelUse(productName: string, use: LabelUseText) {
   const section = answerOf(use.section);
   const source = section.kind === "printed" ? `label of ${productName}, ${section.value}` : `label of ${productName}`;
   const authority: Authority = { basis: "label", source };
-  const withAuthority = <Fact extends object>(read: (value: string) => ReadAnswer<Fact>) => (value: string) => {
-    const fact = read(value);
+  const withAuthority = <Fact extends object>(read: (value: string, labelWords: string) => ReadAnswer<Fact>) => (value: string, labelWords: string) => {
+    const fact = read(value, labelWords);
     return fact.ok ? accept({ ...fact.value, ...authority }) : fact;
   };
   const own = gather({
@@ -117,6 +146,8 @@ export function readLabelUse(productName: string, use: LabelUseText) {
     carrier: readOnFile(use.carrier, withAuthority(readCarrier)),
     leastDaysBetween: readOnFile(use.leastDaysBetween, withAuthority(readDaysBetween)),
     seasonLimits: readOnFile(use.seasonLimits, withAuthority(readSeasonLimits)),
+    bloomAndBees: readOnFile(use.bloomAndBees, withAuthority(readBloom)),
+    keptApart: readOnFile(use.keptApart, withAuthority(readKeptApart)),
     stainsHardSurfaces: readYesOrNo(use.stainsHardSurfaces),
   });
   const weather = readWeatherLimits(productName, use, authority);

@@ -1,15 +1,53 @@
+import { US_STATES, type UsState } from "#domain/company/us-state";
 import { type Finding, hold, note, takeCare } from "#domain/foundation/finding";
 import { canonicalAmountOf } from "#domain/quantities/exact-quantity";
 import { formatQuantity } from "#domain/quantities/format-quantity";
 import { formatRate } from "#domain/quantities/format-rate";
 import { compareRates, scaleRate } from "#domain/quantities/rate";
 import { compareRational, rational } from "#domain/quantities/rational";
+import { NOT_ON_FILE, type RulePack } from "#domain/rules/rule-pack";
 import { type ProductAmount } from "#domain/mixing/spray-mix";
 import { type TicketApplicator, type TicketSettings, type TicketTreatment } from "#domain/mixing/ticket-question";
 
 /** True for a product that is registered as a pesticide, or of which nobody has read whether it is. */
 function mayBePesticide({ label }: TicketTreatment): boolean {
   return label.epaRegistrationNumber !== "none";
+}
+
+/**
+ * Whether the license's category covers turf, as far as the state's categories are on file. Fertilizer alone asks for
+ * none here.
+ */
+export function checkLicenseCategory({ name, license }: TicketApplicator, treatments: readonly TicketTreatment[], state: UsState, pack: RulePack | undefined): readonly Finding[] {
+  const pesticides = treatments.filter(mayBePesticide).map(({ label }) => label.productName);
+  if (license.standing !== "stands" || pesticides.length === 0) return [];
+  const rule = pack?.facts["license-category"];
+  const written = license.category.trim();
+  const on = written === "" ? "names no category" : `is of category ${written}`;
+  if (rule?.onFile !== true) {
+    return [
+      takeCare({
+        rule: "license-category-not-on-file",
+        source: "law",
+        what: `The license of ${name} ${on}; which categories cover turf in ${US_STATES[state].name} is ${NOT_ON_FILE}.`,
+        toDo: `Ask ${pack?.leadAgency ?? "the state's lead agency"}.`,
+        about: [name],
+      }),
+    ];
+  }
+  const codeOf = (category: string) => category.toLowerCase().split(/[\s,;:]+/u)[0] ?? "";
+  if (rule.value.some((code) => code.toLowerCase() === codeOf(written))) return [];
+  return [
+    hold("license-holder", {
+      rule: "license-category",
+      source: "law",
+      what: `The license of ${name} does not cover turf.`,
+      figure: `It ${on}; turf asks for ${rule.value.join(" or ")}.`,
+      toDo: "Give the visit to someone whose license covers turf.",
+      citation: rule.citation,
+      about: [name, ...pesticides],
+    }),
+  ];
 }
 
 /**

@@ -1,10 +1,12 @@
 import { addExact, type ExactQuantity, multiplyExact } from "#domain/quantities/exact-quantity";
-import { missingFact, type Outcome } from "#domain/foundation/outcome";
+import { accept, missingFact, type Outcome } from "#domain/foundation/outcome";
 import { massOf } from "#domain/quantities/density";
 import { type Quantity } from "#domain/quantities/quantity";
+import { rateFromAmounts } from "#domain/quantities/rate";
 import { rational } from "#domain/quantities/rational";
-import { nutrientsIn, type PerNutrient } from "#domain/turf/nutrients";
-import { type LabelFacts } from "#domain/label/label-facts";
+import { nutrientsDelivered, nutrientsIn, type PerNutrient } from "#domain/turf/nutrients";
+import { type LabelFacts, type ProductRate } from "#domain/label/label-facts";
+import { type NutrientRates } from "#domain/mixing/ticket-question";
 
 /** The nutrients that a lawn gets, as masses. What a label does not state is "not-stated" in the sum too. */
 export type NutrientMasses = PerNutrient<ExactQuantity<"mass">>;
@@ -30,6 +32,32 @@ export function nutrientsInProduct(label: LabelFacts, amount: Quantity<"mass"> |
   }
   return nutrientsIn(massOf(amount, label.density), label.analysis);
 }
+
+/**
+ * The nutrients that a rate of product puts on the ground: none where its label names none. Refused by name where nobody
+ * has read the analysis, and for a liquid without its density.
+ */
+export function nutrientRatesOf({ productName, analysis, density }: Pick<LabelFacts, "productName" | "analysis" | "density">, rate: ProductRate): Outcome<NutrientRates> {
+  if (analysis === "none") return accept(NO_NUTRIENT_RATES);
+  if (analysis === "unknown") return missingFact("analysis", "the three numbers of the bag", `The analysis of ${productName} is not on file.`);
+  const brought = nutrientsDelivered(rate, { ...analysis, ...(density === "unknown" ? {} : { density }) });
+  if (brought.ok || density !== "unknown") return brought;
+  return missingFact("density", "the product's density, from its label or safety data sheet", `The density of ${productName} is not on file; its nutrients are stated by weight.`);
+}
+
+const NO_RATE = rateFromAmounts("nutrient-mass-per-area", 0n, 1n);
+
+/** No nutrients at all on an area. */
+export const NO_NUTRIENT_RATES: NutrientRates = {
+  nitrogen: NO_RATE,
+  quickNitrogen: NO_RATE,
+  slowNitrogen: NO_RATE,
+  phosphate: NO_RATE,
+  phosphorus: NO_RATE,
+  potash: NO_RATE,
+  potassium: NO_RATE,
+  iron: "not-stated",
+};
 
 /** The sum of what several products bring. */
 export function addNutrients(left: NutrientMasses, right: NutrientMasses): NutrientMasses {

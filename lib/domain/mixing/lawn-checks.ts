@@ -1,15 +1,18 @@
+import { type CalendarDate, daysBetween } from "#domain/foundation/calendar-date";
 import { type Finding, hold, takeCare } from "#domain/foundation/finding";
+import { statedConstraint } from "#domain/label/aftercare-constraint";
 import { type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 
 /**
  * What is not sure of the lawns themselves, said once of each lawn on which something is put down: a grass that nobody
  * entered or that is only assumed, an area that came from another list. And a product that is planned twice on a lawn,
- * whose rates add up to more than one application.
+ * whose rates add up to more than one application; and new sod under a product whose label keeps it off new seed. New
+ * seed itself is judged with the aftercare, by the label's own times.
  */
-export function checkLawns({ lawns, treatments }: TicketQuestion): readonly Finding[] {
+export function checkLawns({ lawns, treatments, on }: TicketQuestion): readonly Finding[] {
   return lawns.flatMap((lawn) => {
     const here = treatments.filter(({ zoneIds }) => zoneIds.includes(lawn.zoneId));
-    return here.length === 0 ? [] : [...checkGrassEntry(lawn, here), ...checkArea(lawn), ...checkTwice(lawn, here)];
+    return here.length === 0 ? [] : [...checkGrassEntry(lawn, here), ...checkArea(lawn), ...checkTwice(lawn, here), ...checkNewSod(lawn, here, on)];
   });
 }
 
@@ -59,6 +62,29 @@ function checkTwice({ name }: TicketLawn, here: readonly TicketTreatment[]): rea
       what: `${productName} is planned twice on ${name} in one visit.`,
       toDo: "Plan it once, at the rate that is meant.",
       about: [productName, name],
+    }),
+  );
+}
+
+/** A label's time after seeding says nothing of sod by itself; sod that is younger wants a look at the label. */
+function checkNewSod({ name, establishedBy, establishedOn }: TicketLawn, here: readonly TicketTreatment[], on: CalendarDate): readonly Finding[] {
+  if (establishedBy !== "sod" || establishedOn === "unknown" || establishedOn > on) return [];
+  const ageDays = daysBetween(establishedOn, on);
+  return here.flatMap((treatment) =>
+    statedConstraint(treatment.use.aftercare, "seeding-before").flatMap(({ within, labelWords, source }) => {
+      const days = within.anchor === "calendar-day" ? within.days : Math.ceil(within.durationMinutes / 1440);
+      if (ageDays >= days) return [];
+      return [
+        takeCare({
+          rule: "new-sod",
+          source: "label",
+          what: `The sod of ${name} was laid ${String(ageDays)} days ago.`,
+          figure: `The label of ${treatment.label.productName} says of new seed: ${labelWords}`,
+          toDo: "Read what the label says of sod, and pull at it: what is not rooted gets no treatment.",
+          citation: source,
+          about: [treatment.label.productName, name],
+        }),
+      ];
     }),
   );
 }

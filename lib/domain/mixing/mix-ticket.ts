@@ -6,15 +6,17 @@ import { accept, type InputRefusal, type Outcome } from "#domain/foundation/outc
 import { checkNutrientLaw, type ProductOnLawns } from "#domain/rules/nutrient-law";
 import { packOf } from "#domain/rules/packs-on-file";
 import { type RulePack } from "#domain/rules/rule-pack";
-import { checkLicense, checkSetting, checkStock } from "#domain/mixing/crew-checks";
+import { checkLicense, checkLicenseCategory, checkSetting, checkStock } from "#domain/mixing/crew-checks";
 import { addNutrients, NO_NUTRIENTS, nutrientsInProduct, type NutrientMasses } from "#domain/mixing/delivered";
 import { type GranularMix, mixGranular } from "#domain/mixing/granular-mix";
 import { checkHeat } from "#domain/mixing/heat-checks";
+import { checkKeptApart } from "#domain/mixing/kept-apart-checks";
 import { checkLabel } from "#domain/mixing/label-checks";
 import { checkLawns } from "#domain/mixing/lawn-checks";
-import { checkNitrogenLaw } from "#domain/mixing/nitrogen-checks";
+import { checkNitrogen } from "#domain/mixing/nitrogen-checks";
 import { checkResistance } from "#domain/mixing/resistance-checks";
 import { keptFromRoundingUp } from "#domain/mixing/rounding-room";
+import { checkSite } from "#domain/mixing/site-checks";
 import { checkSpray } from "#domain/mixing/spray-checks";
 import { mixSpray, type ProductAmount, type SprayMix, type SprayTreatment } from "#domain/mixing/spray-mix";
 import { isSprayed, isSpread, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
@@ -80,11 +82,14 @@ function allFindings(question: TicketQuestion, pack: RulePack | undefined, worke
     ...treatments.flatMap((treatment) => checkLabel(treatment, question)),
     ...checkLawns(question),
     ...checkResistance(question),
-    ...checkNitrogenLaw(question, pack),
+    ...checkKeptApart(question),
+    ...checkSite(question),
+    ...checkNitrogen(question, pack),
     ...heat,
     ...worked.findings,
     ...law,
     ...checkLicense(applicator, treatments),
+    ...checkLicenseCategory(applicator, treatments, question.state, pack),
     ...treatments.map(({ calibrationFinding }) => calibrationFinding),
     ...treatments.flatMap((treatment) => checkSetting(treatment, settings)),
     ...stockFindings(treatments, worked.mixes),

@@ -1,5 +1,5 @@
 import { type CalendarDate } from "#domain/foundation/calendar-date";
-import { type Finding, hold } from "#domain/foundation/finding";
+import { type Finding, hold, takeCare } from "#domain/foundation/finding";
 import { activeIngredientRate } from "#domain/quantities/active-ingredient";
 import { formatRate } from "#domain/quantities/format-rate";
 import { addRates, compareRates, type Rate, rateFromAmounts } from "#domain/quantities/rate";
@@ -32,13 +32,16 @@ function isWithin12Months(earlier: CalendarDate, later: CalendarDate): boolean {
 }
 
 /** What was put down in each stretch of the limit's period that has the day in it: one calendar year, or any 12 months. */
-function periodsAround(limit: SeasonLimit, history: readonly PastApplication[], on: CalendarDate): readonly (readonly PastApplication[])[] {
-  if (limit.period === "calendar-year") return [history.filter((past) => past.on.slice(0, 4) === on.slice(0, 4))];
+function periodsAround({ period }: CountedLimit, history: readonly PastApplication[], on: CalendarDate): readonly (readonly PastApplication[])[] {
+  if (period === "calendar-year") return [history.filter((past) => past.on.slice(0, 4) === on.slice(0, 4))];
   const begins = [on, ...history.map((past) => past.on)].filter((day) => isWithin12Months(day, on));
   return begins.map((begin) => history.filter((past) => isWithin12Months(begin, past.on)));
 }
 
-function mostIn(limit: SeasonLimit, lawn: TicketLawn, on: CalendarDate): ActiveRate {
+/** A limit with the stretch of time in which it is counted. */
+type CountedLimit = SeasonLimit & { readonly period: "calendar-year" | "12-months" };
+
+function mostIn(limit: CountedLimit, lawn: TicketLawn, on: CalendarDate): ActiveRate {
   const totals = periodsAround(limit, lawn.history, on).map((period) =>
     period
       .flatMap(({ activeIngredients }) => activeIngredients.filter(({ name }) => isSameIngredient(name, limit.activeIngredient)).map(({ rate }) => rate))
@@ -54,7 +57,7 @@ interface BroughtOfIngredient {
 }
 
 /** What a lawn gets of a limited ingredient with this visit, over all products, or "unknown". */
-function totalWith(limit: SeasonLimit, lawn: TicketLawn, brought: readonly BroughtOfIngredient[], on: CalendarDate): ActiveRate | "unknown" {
+function totalWith(limit: CountedLimit, lawn: TicketLawn, brought: readonly BroughtOfIngredient[], on: CalendarDate): ActiveRate | "unknown" {
   const together = brought.filter(({ zoneIds }) => zoneIds.includes(lawn.zoneId)).map(({ rate }) => rate);
   if (together.includes("unknown")) return "unknown";
   return together.filter((rate) => rate !== "unknown").reduce(addRates, mostIn(limit, lawn, on));
@@ -64,14 +67,27 @@ function words({ label, use }: TicketTreatment, lawn: TicketLawn) {
   return { source: "label", citation: `label of ${label.productName}, ${use.useName}`, about: [label.productName, lawn.name] } as const;
 }
 
-function judge(treatment: TicketTreatment, limit: SeasonLimit, lawn: TicketLawn, totalOf: (lawn: TicketLawn) => ActiveRate | "unknown"): readonly Finding[] {
+function judge(treatment: TicketTreatment, limit: SeasonLimit, lawn: TicketLawn, totalOf: (limit: CountedLimit) => ActiveRate | "unknown"): readonly Finding[] {
   const { label } = treatment;
-  const { activeIngredient, most } = limit;
+  const { activeIngredient } = limit;
   if (label.activeIngredients !== "unknown" && !label.activeIngredients.some(({ name }) => isSameIngredient(name, activeIngredient))) {
     const what = `${label.productName} limits ${activeIngredient}, and its own entry has no such ingredient.`;
     return [hold("office", { ...words(treatment, lawn), rule: "season-limit-undecided", what, toDo: "Enter the ingredient as the label names it.", about: [label.productName] })];
   }
-  const total = totalOf(lawn);
+  if (limit.period !== "season") return passes(treatment, { ...limit, period: limit.period }, lawn, totalOf);
+  const inYear = passes(treatment, { ...limit, period: "calendar-year" }, lawn, totalOf);
+  return inYear.length > 0 ? inYear : passes(treatment, { ...limit, period: "12-months" }, lawn, totalOf).map(withCare);
+}
+
+/** Over the 12 months alone nobody can say that a season was passed, but the label may mean just that. */
+function withCare({ rule, source, what, figure, citation, about }: Finding): Finding {
+  const more = { ...(figure === undefined ? {} : { figure: `${figure} It says "season" without dates; in the calendar year it is not passed.` }), ...(citation === undefined ? {} : { citation }) };
+  return takeCare({ rule, source, what, ...more, toDo: "Read what the label means by a season, and wait where it is not over.", about });
+}
+
+function passes(treatment: TicketTreatment, limit: CountedLimit, lawn: TicketLawn, totalOf: (limit: CountedLimit) => ActiveRate | "unknown"): readonly Finding[] {
+  const { activeIngredient, most } = limit;
+  const total = totalOf(limit);
   if (total === "unknown") {
     const toDo = "Enter active ingredients, their concentration and the density of every product of the visit.";
     return [hold("office", { ...words(treatment, lawn), rule: "season-limit-undecided", what: `How much ${activeIngredient} this visit brings can't be worked out.`, toDo })];
@@ -86,13 +102,14 @@ function judge(treatment: TicketTreatment, limit: SeasonLimit, lawn: TicketLawn,
 /**
  * What a label's limits over time say of a treatment, lawn by lawn: over all products of the visit and of the lawn's
  * history that bring the same active ingredient, in the label's own period. Of the 12 months, the fullest that has the
- * day in it counts, so that what is already planned for later counts too. Limits that nobody has read are not judged here.
+ * day in it counts, so that what is already planned for later counts too. A season without dates holds by calendar year
+ * and wants care by the 12 months. Limits that nobody has read are not judged here.
  */
 export function checkSeason(treatment: TicketTreatment, lawns: readonly TicketLawn[], question: TicketQuestion): readonly Finding[] {
   const { seasonLimits } = treatment.use;
   if (seasonLimits === "none" || seasonLimits === "unknown") return [];
   return seasonLimits.limits.flatMap((limit) => {
     const brought = question.treatments.map(({ label, rate, zoneIds }) => ({ zoneIds, rate: activeRateOf(label, rate, limit.activeIngredient) }));
-    return lawns.flatMap((lawn) => judge(treatment, limit, lawn, (one) => totalWith(limit, one, brought, question.on)));
+    return lawns.flatMap((lawn) => judge(treatment, limit, lawn, (counted) => totalWith(counted, lawn, brought, question.on)));
   });
 }

@@ -6,18 +6,31 @@ import { type Measure } from "#domain/quantities/exact-quantity";
 import { type Quantity } from "#domain/quantities/quantity";
 import { type Rate } from "#domain/quantities/rate";
 import { type Grass } from "#domain/turf/grass";
-import { type LabelFacts, type LabelUse, type ProductRate } from "#domain/label/label-facts";
+import { type Outcome } from "#domain/foundation/outcome";
+import { type PerNutrient } from "#domain/turf/nutrients";
+import { type ActiveIngredient, type LabelFacts, type LabelUse, type ProductRate } from "#domain/label/label-facts";
+import { type LawnPace } from "#domain/mixing/time-on-lawn";
 import { type WaterEdge } from "#domain/rules/kept-clear";
 import { type SoilTestFact } from "#domain/rules/nutrient-law";
+
+/** The nutrients that a rate of product puts on an area; refused by name where a label's fact is missing. */
+export type NutrientRates = PerNutrient<Rate<"nutrient-mass-per-area">>;
 
 /** What was put on a lawn before, as far as limits over time ask about it. */
 export interface PastApplication {
   readonly on: CalendarDate;
+  /** Whose record it is, so that no visit is counted against itself. */
+  readonly visitId: string;
   readonly productId: string;
+  readonly productName: string;
   readonly activeIngredients: readonly {
     readonly name: string;
     readonly rate: Rate<"active-ingredient-mass-per-area">;
+    /** As the product's label on file prints it today; a record holds the name alone. */
+    readonly modeOfAction: ActiveIngredient["modeOfAction"];
   }[];
+  /** On the ground that was treated, by the analysis that is on file today. */
+  readonly nutrients: Outcome<NutrientRates>;
 }
 
 /** One lawn of the visit. */
@@ -33,12 +46,17 @@ export interface TicketLawn {
   readonly waterEdges: readonly WaterEdge[];
   readonly soilTests: readonly SoilTestFact[];
   readonly establishedOn: CalendarDate | "unknown";
+  readonly establishedBy: "seed" | "sod" | "unknown";
+  /** Whether weeds, clover or the grass itself bloom there on the day; the crew sees it. */
+  readonly inBloom: "yes" | "no" | "unknown";
   readonly history: readonly PastApplication[];
 }
 
 interface GearOfAnyKind {
   readonly equipmentId: string;
   readonly name: string;
+  /** How fast the operator covers ground with it. */
+  readonly pace: LawnPace;
 }
 
 export interface TicketSprayer extends GearOfAnyKind {
@@ -98,7 +116,7 @@ export interface TicketSettings {
 export interface TicketApplicator {
   readonly name: string;
   readonly license:
-    | { readonly standing: "stands"; readonly kind: "certified-applicator" | "registered-technician"; readonly number: string }
+    | { readonly standing: "stands"; readonly kind: "certified-applicator" | "registered-technician"; readonly number: string; readonly category: string }
     | { readonly standing: "expired" | "none" };
 }
 

@@ -44,7 +44,9 @@ const FERTILIZER_RULES: readonly RuleName[] = [
   "frozen-or-saturated-ground",
   "hard-surfaces",
   "nitrogen-per-application",
+  "quick-nitrogen-per-application",
   "nitrogen-per-year",
+  "slow-release-share",
   "blackout-dates",
 ];
 

@@ -54,6 +54,11 @@ export interface NitrogenCapRule {
   readonly poundsPer1000SqFt: string;
 }
 
+/** How much of a fertilizer's nitrogen must be released slowly, at least. */
+export interface SlowReleaseRule {
+  readonly leastPercentOfNitrogen: string;
+}
+
 /** A state's rules, entry by entry. The edition goes on every mix ticket and paper. */
 export interface RulePack {
   readonly state: UsState;
@@ -72,10 +77,15 @@ export interface RulePack {
     readonly "frozen-or-saturated-ground": PackFact<"forbidden">;
     readonly "hard-surfaces": PackFact<"clean-up-at-once">;
     readonly "nitrogen-per-application": PackFact<NitrogenCapRule>;
+    /** Of nitrogen that works at once ("water-soluble"); what a label does not state counts as quick. */
+    readonly "quick-nitrogen-per-application": PackFact<NitrogenCapRule>;
     readonly "nitrogen-per-year": PackFact<NitrogenCapRule>;
+    readonly "slow-release-share": PackFact<SlowReleaseRule>;
     /** First and last day as month and day, "12-01" to "03-01": the second may be in the next year. */
     readonly "blackout-dates": PackFact<readonly { readonly from: string; readonly until: string }[]>;
     readonly "supervision-of-technicians": PackFact<string>;
+    /** The categories of license under which pesticides go on turf, by the code that stands on the license. */
+    readonly "license-category": PackFact<readonly string[]>;
   };
 }
 
@@ -93,9 +103,12 @@ export const RULE_WORDS: Readonly<Record<RuleName, string>> = {
   "frozen-or-saturated-ground": "frozen or saturated ground",
   "hard-surfaces": "hard surfaces",
   "nitrogen-per-application": "nitrogen in one application",
+  "quick-nitrogen-per-application": "quick nitrogen in one application",
   "nitrogen-per-year": "nitrogen in one year",
+  "slow-release-share": "share of slow nitrogen",
   "blackout-dates": "days of the year without fertilizer",
   "supervision-of-technicians": "supervision of technicians",
+  "license-category": "license category for turf",
 };
 
 /** What the product says of a rule that is not on file. */

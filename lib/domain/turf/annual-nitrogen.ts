@@ -1,3 +1,4 @@
+import { type UsState } from "#domain/company/us-state";
 import { rateOf, type Rate } from "#domain/quantities/rate";
 
 /** The lawn grasses of the published nitrogen tables. */
@@ -125,4 +126,21 @@ export const annualNitrogenRanges: readonly AnnualNitrogenRange[] = ROWS.map(
 /** The published ranges of one grass, which may be none. */
 export function annualNitrogenRangesOf(grass: NitrogenTableGrass): readonly AnnualNitrogenRange[] {
   return annualNitrogenRanges.filter((range) => range.grass === grass);
+}
+
+/** The state in which each region of the tables lies. */
+const STATE_OF_REGION: Readonly<Record<string, UsState>> = {
+  "north Florida": "FL",
+  "central Florida": "FL",
+  "south Florida": "FL",
+  "central North Carolina": "NC",
+  Virginia: "VA",
+  Georgia: "GA",
+  Illinois: "IL",
+  Pennsylvania: "PA",
+};
+
+/** The ranges of one grass that were published for a state: none, one, or one for each region of it. */
+export function annualNitrogenRangesIn(state: UsState, grass: string): readonly AnnualNitrogenRange[] {
+  return annualNitrogenRanges.filter((range) => range.grass === grass && STATE_OF_REGION[range.region] === state);
 }

@@ -5,6 +5,7 @@ import { compareRates, rateOf } from "#domain/quantities/rate";
 import { aCompany, type TestCompany, valueOf } from "../../support/crew";
 import { aCrewDay, aGround, aRecord, aVisitWith, type CrewDay, type Ground, inWorkOf, preventer } from "../../support/crew-day";
 import { openHouse, type TestHouse } from "../../support/house";
+import { aFeed } from "../../support/shed";
 
 let house: TestHouse;
 let company: TestCompany;
@@ -33,7 +34,11 @@ test("what really went on each lawn, on the local day, with its active ingredien
   expect([...history.keys()].toSorted()).toEqual([ground.frontId, ground.backId].toSorted());
   const [past, ...others] = history.get(ground.frontId) ?? [];
   expect(others).toEqual([]);
-  expect(past).toMatchObject({ on: "2026-04-13", productId: day.preventerId, activeIngredients: [{ name: "Prodiamine" }] });
+  expect(past).toMatchObject({ on: "2026-04-13", productId: day.preventerId, productName: expect.stringMatching(/^Greenmere/u) as string, activeIngredients: [{ name: "Prodiamine", modeOfAction: { group: "Group 3 herbicide" } }] });
+  // 2.5 lb per 1,000 sq ft of 19 % is 0.475 lb of nitrogen, 5 % of the product slow.
+  const brought = past?.nutrients.ok === true ? past.nutrients.value : undefined;
+  expect(brought && compareRates(brought.nitrogen, rateOf("nutrient-mass-per-area", "0.475", "lb per 1,000 sq ft"))).toBe(0);
+  expect(brought && brought.slowNitrogen !== "not-stated" && compareRates(brought.slowNitrogen, rateOf("nutrient-mass-per-area", "0.125", "lb per 1,000 sq ft"))).toBe(0);
   // 16 lb on 6,400 sq ft are 2.5 lb per 1,000; 0.37 % of that on 43,560 sq ft.
   const [active] = past?.activeIngredients ?? [];
   expect(active && compareRates(active.rate, rateOf("active-ingredient-mass-per-area", "0.40293", "lb per acre"))).toBe(0);
@@ -58,6 +63,20 @@ test("the season's limit counts what the register says: the next ticket of the s
   const free = await aVisitWith(house, company, { ...elsewhere, routeDayId: day.routeDayId }, preventer(day, elsewhere));
   const open = valueOf(await readVisit(house, company.owner.key, { visitId: free })).openHolds.map(({ rule }) => rule);
   expect(held.filter((rule) => !open.includes(rule)).toSorted()).toEqual(["season-limit-passed", "season-limit-passed", "too-soon-again", "too-soon-again"]);
+});
+
+test("without a label on file neither group nor nutrients are known, and both say so", async () => {
+  const ground = await aGround(house, company);
+  await prevented(ground, "16", { doneOn: "2026-04-10", startedAt: "1:00", endedAt: "1:30" });
+  const bareId = await aFeed(house, company);
+  const visits = await house.ask("select visit_id from visit where property_id = $1", [ground.propertyId]);
+  const [past] = (await historyOf(ground.propertyId)).get(ground.frontId) ?? [];
+  expect([visits.length, past?.visitId === visits[0]?.["visit_id"]]).toEqual([1, true]);
+  const bare = await aVisitWith(house, company, { ...ground, routeDayId: day.routeDayId }, preventer(day, ground));
+  await house.ask("update visit_task set product_id = $2 where visit_id = $1", [bare, bareId]);
+  await aRecord(house, company.owner, { ...ground, visitId: bare }, { mixes: { "1": { measuredBy: "weight", amount: "10 lb" } }, startedAt: "4:00", endedAt: "4:30" });
+  const unlabeled = (await historyOf(ground.propertyId)).get(ground.frontId)?.find(({ productId }) => productId === bareId);
+  expect(unlabeled?.nutrients).toMatchObject({ ok: false, refusal: { kind: "missing-fact", field: "label" } });
 });
 
 test("no further back than 732 days, and no other company's", async () => {

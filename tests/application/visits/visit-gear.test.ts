@@ -4,7 +4,9 @@ import { type TicketFacts } from "#application/visits/ticket-facts";
 import { gearFor, type PlannedApplication, plannedApplication } from "#application/visits/visit-gear";
 import { type PlannedTreatment } from "#application/visits/visit-rows";
 import { of } from "#domain/quantities/quantity";
+import { measureInUnit } from "#domain/quantities/exact-quantity";
 import { rateOf } from "#domain/quantities/rate";
+import { toNumber } from "#domain/quantities/rational";
 import { day } from "../../support/domain-answers";
 import { FEED, FEED_LABEL, IRON, IRON_LABEL } from "../../support/ticket";
 
@@ -23,7 +25,10 @@ const SPRAYED: CalibrationOnFile = {
   equipment: { id: "gun", name: "Gun" },
   operator: { id: "rowan", name: "Rowan Ash" },
   setup: { kind: "sprayer", tip: { id: "gold", name: "Gold" }, pressurePsi: 40 },
-  figures: { calibrationId: "c1", rate: rateOf("carrier-volume-per-area", "2", "gal per 1,000 sq ft"), setting: null, method: "timed-area", inputs: {} },
+  figures: {
+    calibrationId: "c1", rate: rateOf("carrier-volume-per-area", "2", "gal per 1,000 sq ft"), setting: null, method: "timed-area",
+    inputs: { method: "timed-area", caught: "64 fl oz", caughtSeconds: "15", area: "1000 sq ft", areaSeconds: "60\n60" },
+  },
 };
 const SPREAD: CalibrationOnFile = {
   doneOn: day("2026-04-01"),
@@ -66,12 +71,15 @@ test("a sprayer puts out what it was calibrated to, whoever calibrated last befo
   const later: CalibrationOnFile = { ...SPRAYED, doneOn: day("2026-04-15"), figures: { ...SPRAYED.figures, rate: rateOf("carrier-volume-per-area", "9", "gal per 1,000 sq ft") } };
   const found = ironWith(factsOf([SPRAYER], [SPRAYED, later]));
   expect(found?.gear).toMatchObject({ kind: "hose-and-gun", holdUp: of("gal", 3n), carrier: { rate: SPRAYED.figures.rate, basis: "calibration", words: "calibrated by Rowan Ash on Apr 1, 2026" } });
+  const pace = found?.gear.pace;
+  expect(pace?.kind === "timed-ground" && toNumber(measureInUnit(pace.groundPerMinute, "sq ft"))).toBe(1000);
   expect(found?.calibrationFinding.level).toBe("note");
 });
 
 test("a sprayer that nobody calibrated gets the common figure, which is called that", () => {
   const found = ironWith(factsOf([{ ...SPRAYER, holdUp: null }]));
   expect(found?.gear).toMatchObject({ holdUp: "unknown", carrier: { rate: rateOf("carrier-volume-per-area", "1.5", "gal per 1,000 sq ft"), basis: "nominal", words: "not calibrated; a common figure stands in" } });
+  expect(found?.gear.pace).toEqual({ kind: "not-on-file" });
   expect(found?.calibrationFinding.level).toBe("take-care");
 });
 

@@ -3,7 +3,7 @@ import { ticketsOfVisits, type VisitTicket } from "#application/visits/visit-tic
 import { exactly } from "#domain/quantities/exact-quantity";
 import { of } from "#domain/quantities/quantity";
 import { aCompany, aPerson, type TestCompany } from "../../support/crew";
-import { aCrewDay, aFedVisit, aGround, aRouteDay, aVisitUnderHold, aVisitWith, CREW_DAY, type CrewDay, feedAndIron, inWorkOf } from "../../support/crew-day";
+import { aCrewDay, aFedVisit, aGround, aRecord, aRouteDay, aVisitUnderHold, aVisitWith, CREW_DAY, type CrewDay, feedAndIron, inWorkOf } from "../../support/crew-day";
 import { openHouse, type TestHouse } from "../../support/house";
 import { aFeed } from "../../support/shed";
 
@@ -54,6 +54,17 @@ test("the findings are of the ticket and the aftercare, each once and the graves
   expect(rules).toContain("watering-hours-not-on-file");
 });
 
+test("a visit that is done is not held against its own record, and the next one of the lawn is", async () => {
+  const fed = await aFedVisit(house, company, day);
+  await aRecord(house, company.owner, fed, { startedAt: "2:00", endedAt: "2:30" });
+  const done = await ticketOf(fed.visitId);
+  expect(done.question.lawns.flatMap(({ history }) => history)).toEqual([]);
+  expect(holdsOf(done)).not.toContain("too-soon-again");
+  const next = await ticketOf(await aVisitWith(house, company, { ...fed, routeDayId: day.routeDayId }, feedAndIron(day, fed)));
+  expect(next.question.lawns.every(({ history }) => history.length === 2)).toBe(true);
+  expect(holdsOf(next)).toContain("too-soon-again");
+});
+
 test("on no day, the ticket is worked out for whoever looks, on the first day it may be, and held", async () => {
   const ground = await aGround(house, company);
   const visitId = await aVisitWith(house, company, ground, feedAndIron(day, ground));
@@ -78,7 +89,7 @@ test("an applicator without a license of the state holds the ticket, and one tha
   );
   expect((await ticketOf(visitId)).question.applicator.license).toEqual({ standing: "expired" });
   await house.ask("update license set expires_on = '2026-04-15' where number = 'C-77'");
-  expect((await ticketOf(visitId)).question.applicator.license).toEqual({ standing: "stands", kind: "certified-applicator", number: "C-77" });
+  expect((await ticketOf(visitId)).question.applicator.license).toEqual({ standing: "stands", kind: "certified-applicator", number: "C-77", category: "3b Turf" });
 });
 
 test("a product without a label and one without gear are each a hold, and the rest is worked out", async () => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { readLabelUse, readRange, readSeasonLimits } from "#domain/label/label-use";
+import { readKeptApart, readLabelUse, readRange, readSeasonLimits } from "#domain/label/label-use";
 import { rateOf } from "#domain/quantities/rate";
 import { A_PREVENTER_TEXT, aUseText } from "../../support/label-texts";
 
@@ -37,6 +37,28 @@ test("season limits, one a line, each with its period", () => {
     value: { limits: [{ activeIngredient: "Prodiamine", period: "calendar-year" }, { activeIngredient: "Dithiopyr", period: "12-months" }] },
   });
   for (const value of ["Prodiamine; 1.5 lb per acre", "Prodiamine; 1.5 lb; calendar year", "1.5 lb per acre; calendar year"]) expect(readSeasonLimits(value).ok, value).toBe(false);
+});
+
+test("a season without dates is a period of its own", () => {
+  expect(readSeasonLimits("Prodiamine; 1.5 lb per acre; per season\nDithiopyr; 0.5 lb per acre; growing season")).toMatchObject({ value: { limits: [{ period: "season" }, { period: "season" }] } });
+});
+
+test("what a product is kept apart from, one a line: a tank, or days", () => {
+  expect(readKeptApart("Iron; tank\nLime; 14 days\nall others; 1 week")).toMatchObject({
+    value: { from: [{ from: "Iron", apart: "tank" }, { from: "Lime", apart: { days: 14 } }, { from: "all others", apart: { days: 7 } }] },
+  });
+  for (const value of ["Iron", "Iron; never", "; tank", "Iron; 0 days", "Iron; 2 hours", "Iron; tank; 3 days"]) expect(readKeptApart(value).ok, value).toBe(false);
+});
+
+test("flowers and bees: not in bloom with the label's own words, none, or unread", () => {
+  const read = (bloomAndBees: string) => {
+    const use = readLabelUse("Wardlow", aUseText({ bloomAndBees }));
+    return use.ok ? use.value.bloomAndBees : use.refusal["bloomAndBees"];
+  };
+  expect(read('not in bloom "Do not apply to blooming weeds."')).toMatchObject({ labelWords: "Do not apply to blooming weeds.", basis: "label" });
+  expect(read("none")).toBe("none");
+  expect(read("")).toBe("unknown");
+  expect(read("careful")).toMatch(/not in bloom/u);
 });
 
 test("a whole use: what is stated names the label and its section", () => {

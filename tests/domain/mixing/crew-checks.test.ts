@@ -1,7 +1,9 @@
 import { expect, test } from "vitest";
 import { of } from "#domain/quantities/quantity";
 import { rateOf } from "#domain/quantities/rate";
-import { checkLicense, checkSetting, checkStock } from "#domain/mixing/crew-checks";
+import { type RulePack } from "#domain/rules/rule-pack";
+import { ILLINOIS } from "#domain/rules/packs/illinois";
+import { checkLicense, checkLicenseCategory, checkSetting, checkStock } from "#domain/mixing/crew-checks";
 import { type TicketApplicator, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { BARRIER, FEED, IRON, QUESTION, SPREADER } from "../../support/ticket";
 
@@ -12,8 +14,23 @@ test("an expired license is never named on a ticket with a pesticide; a technici
   expect(by({ standing: "expired" }, [BARRIER])).toEqual(["hold license-missing"]);
   expect(by({ standing: "none" }, [FEED])).toEqual(["take-care license-missing"]);
   expect(by({ standing: "none" }, [{ ...FEED, label: { ...FEED.label, epaRegistrationNumber: "unknown" } }])).toEqual(["hold license-missing"]);
-  expect(by({ standing: "stands", kind: "registered-technician", number: "T-1" }, [BARRIER])).toEqual(["take-care technician-under-supervision"]);
-  expect(by({ standing: "stands", kind: "certified-applicator", number: "C-1" }, [BARRIER])).toEqual([]);
+  expect(by({ standing: "stands", kind: "registered-technician", number: "T-1", category: "Turf" }, [BARRIER])).toEqual(["take-care technician-under-supervision"]);
+  expect(by({ standing: "stands", kind: "certified-applicator", number: "C-1", category: "Turf" }, [BARRIER])).toEqual([]);
+});
+
+test("a license for pesticides is of a category for turf; where the state's categories are not on file, that is said", () => {
+  // C.R.S. 35-10, 8 CCR 1203-2: 206 is turf, 207 ornamentals.
+  const pack: RulePack = { ...ILLINOIS, facts: { ...ILLINOIS.facts, "license-category": { onFile: true, value: ["206"], citation: "8 CCR 1203-2 Part 9", standing: "read" } } };
+  const of = (category: string, treatment = BARRIER, rules: RulePack | undefined = pack) =>
+    said(checkLicenseCategory({ name: "Rowan Ash", license: { standing: "stands", kind: "certified-applicator", number: "C-1", category } }, [treatment], "CO", rules));
+  expect(of("206 Turf")).toEqual([]);
+  expect(of("206")).toEqual([]);
+  expect(of("207 Ornamentals")).toEqual(["hold license-category"]);
+  expect(of("2061 Turf")).toEqual(["hold license-category"]);
+  expect(of("")).toEqual(["hold license-category"]);
+  expect(of("207 Ornamentals", FEED)).toEqual([]);
+  expect(of("206 Turf", BARRIER, ILLINOIS)).toEqual(["take-care license-category-not-on-file"]);
+  expect(said(checkLicenseCategory({ name: "Rowan Ash", license: { standing: "expired" } }, [BARRIER], "CO", pack))).toEqual([]);
 });
 
 test("less on hand than the visit needs holds", () => {

@@ -1,8 +1,9 @@
 import { expect, test } from "vitest";
 import { exactly, measureInUnit } from "#domain/quantities/exact-quantity";
 import { of } from "#domain/quantities/quantity";
+import { compareRates, rateOf } from "#domain/quantities/rate";
 import { toNumber } from "#domain/quantities/rational";
-import { addNutrients, NO_NUTRIENTS, type NutrientMasses, nutrientsInProduct, per1000SqFt } from "#domain/mixing/delivered";
+import { addNutrients, NO_NUTRIENTS, type NutrientMasses, nutrientRatesOf, nutrientsInProduct, per1000SqFt } from "#domain/mixing/delivered";
 import { BARRIER_LABEL, FEED_LABEL, IRON_LABEL } from "../../support/ticket";
 
 function broughtBy(...asked: Parameters<typeof nutrientsInProduct>): NutrientMasses {
@@ -40,4 +41,17 @@ test("a mass per 1,000 sq ft of an area; none on none", () => {
   const thousand = of("sq ft", 1000n);
   expect(toNumber(measureInUnit(per1000SqFt(exactly("lb", "2"), of("sq ft", 4000n), thousand), "lb"))).toBe(0.5);
   expect(per1000SqFt(exactly("lb", "2"), of("sq ft", 0n), thousand).exactAmount.numerator).toBe(0n);
+});
+
+test("a rate of product puts its nutrients on the ground, by weight or by volume; what is missing is named", () => {
+  const perThousand = (pounds: string) => rateOf("nutrient-mass-per-area", pounds, "lb per 1,000 sq ft");
+  const feed = nutrientRatesOf(FEED_LABEL, rateOf("product-mass-per-area", "2.5", "lb per 1,000 sq ft"));
+  expect(feed.ok && compareRates(feed.value.nitrogen, perThousand("0.8"))).toBe(0);
+  const byVolume = rateOf("product-volume-per-area", "128", "fl oz per 1,000 sq ft");
+  const iron = nutrientRatesOf(IRON_LABEL, byVolume);
+  expect(iron.ok && iron.value.iron !== "not-stated" && compareRates(iron.value.iron, perThousand("1.1"))).toBe(0);
+  expect(nutrientRatesOf({ ...IRON_LABEL, density: "unknown" }, byVolume)).toMatchObject({ refusal: { field: "density", sentence: "The density of Rustwater Iron is not on file; its nutrients are stated by weight." } });
+  expect(nutrientRatesOf({ ...IRON_LABEL, analysis: "unknown" }, byVolume)).toMatchObject({ refusal: { field: "analysis" } });
+  const none = nutrientRatesOf({ ...IRON_LABEL, analysis: "none" }, byVolume);
+  expect(none.ok && [none.value.nitrogen.amount, none.value.iron]).toEqual([0n, "not-stated"]);
 });

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { rateOf } from "#domain/quantities/rate";
 import { checkLabel } from "#domain/mixing/label-checks";
-import { BARRIER, FEED, holdsOf, IRON, LAWN, QUESTION, rulesOf, SPRAYER, SPREADER, ticketOf, withBarrier, withFeed, withIron } from "../../support/ticket";
+import { BARRIER, FEED, holdsOf, IRON, LAWN, PAST, QUESTION, rulesOf, SPRAYER, SPREADER, ticketOf, withBarrier, withFeed, withIron } from "../../support/ticket";
 
 test("a plan inside everything is held by nothing", () => {
   expect(holdsOf()).toEqual([]);
@@ -43,7 +43,7 @@ test("granules in a sprayer and a liquid in a spreader hold", () => {
   expect(holdsOf(withIron({ gear: SPREADER, rate: FEED.rate }))).toContain("hold gear-does-not-fit");
 });
 
-const past = (on: string) => ({ on: on as CalendarDate, productId: "barrier", activeIngredients: [] });
+const past = (on: string) => ({ ...PAST, on: on as CalendarDate, productId: "barrier" });
 
 test("sooner than the label's least days holds, on the lawn that had it, also before one that is planned for later", () => {
   const on = (day: string) => ({ lawns: [{ ...LAWN, history: [past(day)] }], treatments: [BARRIER] });

@@ -1,5 +1,7 @@
 import { expect, test } from "vitest";
+import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { checkLawns } from "#domain/mixing/lawn-checks";
+import { type TicketTreatment } from "#domain/mixing/ticket-question";
 import { BARRIER, FEED, holdsOf, IRON, LAWN, QUESTION, type rulesOf, ticketOf, withFeed } from "../../support/ticket";
 
 const count = (rule: string, question: Parameters<typeof rulesOf>[0]) => ticketOf(question).findings.filter((finding) => finding.rule === rule).length;
@@ -26,6 +28,19 @@ test("one product planned twice on a lawn holds, once; on two lawns it does not"
   expect(holdsOf({ treatments: [FEED, again] })).toContain("hold same-product-twice");
   const lawns = [LAWN, { ...LAWN, zoneId: "back", name: "Back" }];
   expect(count("same-product-twice", { lawns, treatments: [FEED, { ...again, zoneIds: ["back"] }] })).toBe(0);
+});
+
+test("new sod wants a look where the label keeps its product off new seed that long", () => {
+  const withSeed = { ...BARRIER.use.aftercare.facts, "seeding-before": { kind: "seeding-before", within: { anchor: "calendar-day", days: 60 }, labelWords: "Not on new seed for 60 days.", basis: "label", source: "label of Barrier Nine" } } as const;
+  const barrier = { ...BARRIER, use: { ...BARRIER.use, aftercare: { ...BARRIER.use.aftercare, facts: withSeed } } };
+  const laid = (day: string, establishedBy: "seed" | "sod" | "unknown" = "sod", treatment: TicketTreatment = barrier) =>
+    count("new-sod", { lawns: [{ ...LAWN, establishedBy, establishedOn: day as CalendarDate }], treatments: [treatment] });
+  expect(laid("2026-02-14")).toBe(1);
+  expect(laid("2026-02-13")).toBe(0);
+  expect(laid("2026-04-14")).toBe(1);
+  expect(laid("2026-04-15")).toBe(0);
+  expect(laid("2026-04-01", "seed")).toBe(0);
+  expect(laid("2026-04-01", "sod", BARRIER)).toBe(0);
 });
 
 test("of a lawn on which nothing goes down nothing is said", () => {

@@ -1,17 +1,32 @@
 import { expect, test } from "vitest";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
+import { type ActiveIngredient } from "#domain/label/label-facts";
 import { rateOf } from "#domain/quantities/rate";
 import { checkResistance } from "#domain/mixing/resistance-checks";
-import { type TicketTreatment } from "#domain/mixing/ticket-question";
-import { BARRIER, FEED, LAWN, QUESTION } from "../../support/ticket";
+import { type PastApplication, type TicketTreatment } from "#domain/mixing/ticket-question";
+import { BARRIER, FEED, LAWN, PAST, QUESTION } from "../../support/ticket";
 
-const past = (on: string, ...names: readonly string[]) => ({
+type ModeOfAction = ActiveIngredient["modeOfAction"];
+const rate = rateOf("active-ingredient-mass-per-area", "0.1", "lb per acre");
+
+/** Names with their groups, as in "velodiamine: Group 3"; a name alone has a group that nobody entered. */
+const past = (on: string, ...ingredients: readonly string[]): PastApplication => ({
+  ...PAST,
   on: on as CalendarDate,
-  productId: "another",
-  activeIngredients: names.map((name) => ({ name, rate: rateOf("active-ingredient-mass-per-area", "0.1", "lb per acre") })),
+  activeIngredients: ingredients.map((text) => {
+    const [name = "", group] = text.split(": ");
+    return { name, rate, modeOfAction: group === undefined ? "unknown" : group === "none" ? "none" : { group } };
+  }),
 });
-const after = (treatment: TicketTreatment, ...history: readonly ReturnType<typeof past>[]) =>
+const after = (treatment: TicketTreatment, ...history: readonly PastApplication[]) =>
   checkResistance({ ...QUESTION, lawns: [{ ...LAWN, history }], treatments: [treatment] });
+const ofGroup = (modeOfAction: ModeOfAction): TicketTreatment => {
+  const [active] = BARRIER.label.activeIngredients === "unknown" ? [] : BARRIER.label.activeIngredients;
+  if (active === undefined) throw new Error("The label of a test has an ingredient.");
+  return { ...BARRIER, label: { ...BARRIER.label, activeIngredients: [{ ...active, modeOfAction }] } };
+};
+const rules = (modeOfAction: ModeOfAction, ...history: readonly PastApplication[]) => after(ofGroup(modeOfAction), ...history).map(({ level, rule }) => `${level} ${rule}`);
+const AGAIN = ["take-care same-mode-of-action-again"];
 
 test("what the last pesticide on the lawn had too wants care; a feed between them does not part them", () => {
   expect(after(BARRIER, past("2025-09-01", "Velodiamine"), past("2026-03-01"))).toMatchObject([
@@ -19,18 +34,40 @@ test("what the last pesticide on the lawn had too wants care; a feed between the
   ]);
 });
 
-test("another pesticide in between, one that is planned for later, and a product without pesticides say nothing", () => {
-  expect(after(BARRIER, past("2025-09-01", "velodiamine"), past("2026-03-01", "oxathrin"))).toEqual([]);
-  expect(after(BARRIER, past("2026-05-01", "velodiamine"))).toEqual([]);
-  expect(after(FEED, past("2026-03-01", "velodiamine"))).toEqual([]);
+test("another ingredient of the same group wants care too, and says which it was", () => {
+  expect(after(BARRIER, past("2026-03-01", "oxathrin: Group 3 herbicide"))).toMatchObject([
+    { what: "velodiamine (Group 3) works in the same way as the last pesticide on Front.", figure: "The last pesticide there, on 2026-03-01, had oxathrin of the same group." },
+  ]);
+});
+
+test.each([
+  ["Group 3 herbicide", "group 3 Herbicides", AGAIN],
+  ["Group 3 herbicide", "3", AGAIN],
+  ["Group 3 herbicide", "Group 3 fungicide", []],
+  ["Group 3", "Group 14", []],
+  ["Group 3A insecticide", "Group 3 insecticide", []],
+  ["Group M5 fungicide", "Group M5", AGAIN],
+] as const)("%s after %s: %j", (now, before, expected) => {
+  expect(rules({ group: now }, past("2026-03-01", `oxathrin: ${before}`))).toEqual(expected);
+});
+
+test("another group in between, one that is planned for later, and a product without pesticides say nothing", () => {
+  expect(after(BARRIER, past("2025-09-01", "velodiamine: Group 3"), past("2026-03-01", "oxathrin: Group 14"))).toEqual([]);
+  expect(after(BARRIER, past("2026-05-01", "velodiamine: Group 3"))).toEqual([]);
+  expect(after(FEED, past("2026-03-01", "velodiamine: Group 3"))).toEqual([]);
   expect(after(BARRIER)).toEqual([]);
 });
 
-test("ingredients that nobody entered hold elsewhere and are not compared; what has no mode of action breeds no resistance", () => {
-  const history = past("2026-03-01", "velodiamine");
+test("a group that nobody entered is not compared, and that is noted", () => {
+  expect(after(BARRIER, past("2026-03-01", "oxathrin"))).toMatchObject([{ level: "note", rule: "mode-of-action-not-compared", figure: "The resistance group of oxathrin is not on file." }]);
+  expect(rules("unknown", past("2026-03-01", "oxathrin: Group 14"))).toEqual(["note mode-of-action-not-compared"]);
+  expect(rules("unknown", past("2026-03-01", "velodiamine"))).toEqual(AGAIN);
+});
+
+test("ingredients that nobody entered hold elsewhere; what has no mode of action breeds no resistance", () => {
+  const history = past("2026-03-01", "velodiamine: Group 3");
   expect(after({ ...BARRIER, label: { ...BARRIER.label, activeIngredients: "unknown" } }, history)).toEqual([]);
-  const [active] = BARRIER.label.activeIngredients === "unknown" ? [] : BARRIER.label.activeIngredients;
-  if (active === undefined) throw new Error("The label of a test has an ingredient.");
-  expect(after({ ...BARRIER, label: { ...BARRIER.label, activeIngredients: [{ ...active, modeOfAction: "none" }] } }, history)).toEqual([]);
-  expect(after({ ...BARRIER, label: { ...BARRIER.label, activeIngredients: [{ ...active, modeOfAction: "unknown" }] } }, history)).toMatchObject([{ what: "velodiamine comes twice in a row on Front." }]);
+  expect(rules("none", history)).toEqual([]);
+  expect(rules({ group: "Group 3" }, past("2026-03-01", "oxathrin: none"))).toEqual([]);
+  expect(rules("unknown", past("2026-03-01", "oxathrin: none"))).toEqual([]);
 });

@@ -7,7 +7,7 @@ import { rateOf } from "#domain/quantities/rate";
 import { keptFromRoundingUp } from "#domain/mixing/rounding-room";
 import { type TicketTreatment } from "#domain/mixing/ticket-question";
 import { ILLINOIS } from "#domain/rules/packs/illinois";
-import { BARRIER, FEED, granularOf, holdsOf, IRON, LAWN, QUESTION } from "../../support/ticket";
+import { BARRIER, FEED, granularOf, holdsOf, IRON, LAWN, PAST, QUESTION } from "../../support/ticket";
 
 test("marks of a scale never bring a season over its limit", () => {
   fc.assert(
@@ -31,7 +31,7 @@ test("where the season has room for the labels' highest rates, rounding is left 
   const question = { ...QUESTION, treatments: [BARRIER, IRON] };
   expect(keptFromRoundingUp(question, ILLINOIS)).toEqual(question.treatments);
   // 1.01 lb per acre and the planned 0.4835 keep the limit of 1.5; the label's highest rate would not.
-  const history = [{ on: "2026-01-10" as CalendarDate, productId: "another", activeIngredients: [{ name: "velodiamine", rate: rateOf("active-ingredient-mass-per-area", "1.01", "lb per acre") }] }];
+  const history = [{ ...PAST, on: "2026-01-10" as CalendarDate, activeIngredients: [{ name: "velodiamine", rate: rateOf("active-ingredient-mass-per-area", "1.01", "lb per acre"), modeOfAction: "unknown" as const }] }];
   const full = { ...question, lawns: [{ ...LAWN, history }] };
   expect(keptFromRoundingUp(full, ILLINOIS).map(({ use }) => use.rates.high)).toEqual([BARRIER.rate, IRON.rate]);
 });

@@ -6,10 +6,10 @@ import { rateOf } from "#domain/quantities/rate";
 import { type SeasonLimit } from "#domain/label/label-facts";
 import { checkSeason, isSameIngredient } from "#domain/mixing/season-limits";
 import { type TicketTreatment } from "#domain/mixing/ticket-question";
-import { BARRIER, holdsOf, IRON, LAWN, QUESTION, withBarrier } from "../../support/ticket";
+import { BARRIER, holdsOf, IRON, LAWN, PAST, QUESTION, withBarrier } from "../../support/ticket";
 
 const perAcre = (pounds: string) => rateOf("active-ingredient-mass-per-area", pounds, "lb per acre");
-const past = (on: string, pounds: string, name = "velodiamine") => ({ on: on as CalendarDate, productId: "another", activeIngredients: [{ name, rate: perAcre(pounds) }] });
+const past = (on: string, pounds: string, name = "velodiamine") => ({ ...PAST, on: on as CalendarDate, activeIngredients: [{ name, rate: perAcre(pounds), modeOfAction: "unknown" as const }] });
 const after = (...history: readonly ReturnType<typeof past>[]) => ({ lawns: [{ ...LAWN, history }], treatments: [BARRIER] });
 
 function limited(period: SeasonLimit["period"], more: Partial<SeasonLimit> = {}): TicketTreatment {
@@ -71,4 +71,13 @@ test("a limit that was not read, or that the label does not have, is not judged 
   for (const seasonLimits of ["none", "unknown"] as const) {
     expect(checkSeason({ ...BARRIER, use: { ...BARRIER.use, seasonLimits } }, [LAWN], QUESTION)).toEqual([]);
   }
+});
+
+test("a season without dates holds by the calendar year, and wants care where only the 12 months are full", () => {
+  const said = (on: string, ...history: readonly ReturnType<typeof past>[]) =>
+    checkSeason(limited("season"), [{ ...LAWN, history }], { ...QUESTION, on: on as CalendarDate, lawns: [{ ...LAWN, history }], treatments: [limited("season")] }).map(({ level, rule }) => `${level} ${rule}`);
+  expect(said("2026-04-14", past("2026-03-01", "1.02"))).toEqual(["hold season-limit-passed"]);
+  expect(said("2026-04-14", past("2025-09-01", "1.02"))).toEqual(["take-care season-limit-passed"]);
+  expect(said("2026-04-14", past("2025-04-14", "1.02"))).toEqual([]);
+  expect(said("2026-04-14", past("2025-09-01", "1.01"))).toEqual([]);
 });

@@ -19,7 +19,8 @@ import { OneLawn } from "./one-lawn";
 import { PeopleOfProperty } from "./people-of-property";
 import { PutDown } from "./put-down";
 import { propertyOfPage, type PropertyPageProps, streetOfPage, wordOfSearch } from "./property-of-page";
-import { NextVisit, PromisedAndOpen, ThisYearOnThisGround } from "./visits-of-property";
+import { ThisYearOnThisGround } from "./this-year";
+import { NextVisit, PromisedAndOpen } from "./visits-of-property";
 
 export async function generateMetadata(props: PropertyPageProps) {
   return { title: (await streetOfPage(props)) ?? "Properties" };

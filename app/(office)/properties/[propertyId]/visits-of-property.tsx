@@ -118,8 +118,3 @@ export async function PromisedAndOpen(props: VisitsOfPropertyProps) {
     />
   );
 }
-
-/** What went down this year and may still go down: a bar for each lawn and nutrient. */
-export function ThisYearOnThisGround(_props: VisitsOfPropertyProps) {
-  return <EmptyState sentence="Nothing was put down this year." />;
-}

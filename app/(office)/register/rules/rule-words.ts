@@ -41,9 +41,12 @@ const VALUE_WORDS: { readonly [Name in RuleName]: (value: ValueOf<Name>) => read
   "frozen-or-saturated-ground": () => ["Nothing is put down on it."],
   "hard-surfaces": () => ["What falls there is cleaned up at once."],
   "nitrogen-per-application": ({ poundsPer1000SqFt }) => [`At most ${poundsPer1000SqFt} lb per 1,000 sq ft.`],
+  "quick-nitrogen-per-application": ({ poundsPer1000SqFt }) => [`At most ${poundsPer1000SqFt} lb per 1,000 sq ft works at once.`],
+  "slow-release-share": ({ leastPercentOfNitrogen }) => [`At least ${leastPercentOfNitrogen} % of the nitrogen is slow.`],
   "nitrogen-per-year": ({ poundsPer1000SqFt }) => [`At most ${poundsPer1000SqFt} lb per 1,000 sq ft.`],
   "blackout-dates": (value) => value.map(({ from, until }) => `From ${from} until ${until} (month and day).`),
   "supervision-of-technicians": (value) => [value],
+  "license-category": (value) => [`${value.join(" or ")}.`],
 };
 
 /** What a rule on file says, in lines; one entry on file at a time, so its name and its value are of one rule. */

@@ -11,7 +11,7 @@ import { Stack } from "#ui/stack";
 import { Table } from "#ui/table";
 import { Text } from "#ui/text";
 import { HowWorkedOut } from "#ui/working";
-import { amountProps, becameWords, us } from "./mix-words";
+import { amountProps, becameWords, timeWords, us } from "./mix-words";
 
 interface GranularMixBlockProps {
   readonly mix: GranularMix;
@@ -47,6 +47,7 @@ export function GranularMixBlock({ mix, treatment, workings }: GranularMixBlockP
           { key: "Setting", value: <SettingWords mix={mix} /> },
           { key: "Passes", value: twoPasses ? "Two, crosswise, half of it in each" : "One, edges overlapping" },
           { key: "In all", value: bags === undefined ? us(total) : `${us(total)}: ${bags}` },
+          ...(treatment === undefined ? [] : [{ key: "Time on the lawn", value: timeWords(lawns, treatment.gear, twoPasses ? 2 : 1) }]),
           { key: "Hopper", value: hopperWords(hopperFills) },
         ]}
       />

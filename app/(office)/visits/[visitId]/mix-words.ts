@@ -1,3 +1,6 @@
+import { DEFAULT_HOUSE_SETTINGS } from "#domain/company/house-settings";
+import { type TicketTreatment } from "#domain/mixing/ticket-question";
+import { timeInWords, timeOnLawns } from "#domain/mixing/time-on-lawn";
 import { formatQuantity, writeQuantity } from "#domain/quantities/format-quantity";
 import { formatRate } from "#domain/quantities/format-rate";
 import { type Quantity } from "#domain/quantities/quantity";
@@ -31,4 +34,10 @@ export function concentrationWords(rate: Rate<"product-volume-per-spray-volume">
 /** A quantity in the units of the trade. */
 export function us(quantity: Quantity<"mass"> | Quantity<"volume"> | Quantity<"area">): string {
   return formatQuantity(quantity, "us");
+}
+
+/** How long the work itself takes on the lawns of a mix. */
+export function timeWords(lawns: readonly { readonly treatedArea: Quantity<"area"> }[], { pace }: TicketTreatment["gear"], passes: 1 | 2): string {
+  const areas = lawns.map(({ treatedArea }) => treatedArea);
+  return timeInWords(timeOnLawns(areas, pace, passes, DEFAULT_HOUSE_SETTINGS.minutesPerThousandSquareFeet));
 }

@@ -25,6 +25,7 @@ import { TicketSection } from "./papers-of-visit";
 import { LooksOfVisit, MixesOfVisit, StockOfVisit } from "./ticket-of-visit";
 import { titleOfVisit, visitOfPage, type VisitPageProps } from "./visit-of-page";
 import { standingOf } from "./visit-words";
+import { YearAfterVisit } from "./year-after-visit";
 
 export async function generateMetadata(props: VisitPageProps) {
   return { title: await titleOfVisit(props) };
@@ -71,6 +72,7 @@ export default async function VisitPage(props: VisitPageProps) {
                 <MixesOfVisit ticket={outcome.value} stock={stock.ok ? stock.value.products : []} />
                 <DeliveredNutrients question={outcome.value.question} ticket={outcome.value.ticket} />
                 <DeliveredActives question={outcome.value.question} ticket={outcome.value.ticket} />
+                <YearAfterVisit visit={visit} />
                 <StockOfVisit ticket={outcome.value} />
               </>
             )}

@@ -10,7 +10,7 @@ import { Stack } from "#ui/stack";
 import { Table } from "#ui/table";
 import { Text } from "#ui/text";
 import { HowWorkedOut } from "#ui/working";
-import { amountProps, concentrationWords, us } from "./mix-words";
+import { amountProps, concentrationWords, timeWords, us } from "./mix-words";
 
 interface SprayMixBlockProps {
   readonly mix: SprayMix;
@@ -47,6 +47,7 @@ export function SprayMixBlock({ mix, treatments, workings }: SprayMixBlockProps)
         pairs={[
           { key: "With", value: mix.gearName },
           { key: "Puts out", value: `${formatRate(carrier.rate, "us")}; ${carrier.words}` },
+          ...planned.slice(0, 1).map(({ gear }) => ({ key: "Time on the lawn", value: timeWords(lawns, gear, 1) })),
           { key: "Finished spray in all", value: us(mix.finished) },
           ...products.map(({ productName, concentration, total }) => ({ key: productName, value: `${concentrationWords(concentration)}; ${us(total)} in all` })),
         ]}

@@ -55,8 +55,11 @@ export const ILLINOIS: RulePack = {
     "frozen-or-saturated-ground": { onFile: true, value: "forbidden", citation: FERTILIZER_ACT, standing: "read" },
     "hard-surfaces": { onFile: true, value: "clean-up-at-once", citation: FERTILIZER_ACT, standing: "read" },
     "nitrogen-per-application": { onFile: false, standing: "unverified", whereToLook: "no cap was seen in 415 ILCS 65/5a" },
+    "quick-nitrogen-per-application": { onFile: false, standing: "unverified", whereToLook: "no cap was seen in 415 ILCS 65/5a" },
     "nitrogen-per-year": { onFile: false, standing: "unverified", whereToLook: "no cap was seen in 415 ILCS 65/5a" },
+    "slow-release-share": { onFile: false, standing: "unverified", whereToLook: "no share was seen in 415 ILCS 65/5a" },
     "blackout-dates": { onFile: false, standing: "unverified", whereToLook: "no dates were seen in 415 ILCS 65/5a" },
     "supervision-of-technicians": { onFile: false, standing: "unverified", whereToLook: "415 ILCS 60, 8 Ill. Adm. Code 250" },
+    "license-category": { onFile: false, standing: "unverified", whereToLook: "415 ILCS 60, 8 Ill. Adm. Code 250" },
   },
 };

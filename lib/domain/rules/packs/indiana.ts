@@ -73,8 +73,11 @@ export const INDIANA: RulePack = {
     "frozen-or-saturated-ground": { onFile: false, standing: "unverified", whereToLook: "355 IAC 7 (fertilizer use)" },
     "hard-surfaces": { onFile: false, standing: "unverified", whereToLook: "355 IAC 7 (fertilizer use)" },
     "nitrogen-per-application": { onFile: false, standing: "unverified", whereToLook: "Indiana Code and 355 IAC on fertilizer" },
+    "quick-nitrogen-per-application": { onFile: false, standing: "unverified", whereToLook: "Indiana Code and 355 IAC on fertilizer" },
     "nitrogen-per-year": { onFile: false, standing: "unverified", whereToLook: "Indiana Code and 355 IAC on fertilizer" },
+    "slow-release-share": { onFile: false, standing: "unverified", whereToLook: "Indiana Code and 355 IAC on fertilizer" },
     "blackout-dates": { onFile: false, standing: "unverified", whereToLook: "Indiana Code and 355 IAC on fertilizer" },
     "supervision-of-technicians": { onFile: false, standing: "unverified", whereToLook: "357 IAC 1-5 and 1-6" },
+    "license-category": { onFile: false, standing: "unverified", whereToLook: "355 IAC 4 (categories of certification)" },
   },
 };

@@ -37,7 +37,7 @@ const CHOICES: Partial<Record<FieldName, readonly Choice[]>> = {
   soilAtApplication: DRY_OR_MOIST,
 };
 
-const LISTS: ReadonlySet<FieldName> = new Set(["activeIngredients", "seasonLimits"]);
+const LISTS: ReadonlySet<FieldName> = new Set(["activeIngredients", "seasonLimits", "keptApart"]);
 const NEEDED: ReadonlySet<FieldName> = new Set(["formulation", "serviceType"]);
 
 function LabelFieldOf({ name, form }: { readonly name: FieldName; readonly form: Form }) {

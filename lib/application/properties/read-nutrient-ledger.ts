@@ -1,0 +1,115 @@
+import { type CalendarDate } from "#domain/foundation/calendar-date";
+import { accept, missingFact, type Outcome } from "#domain/foundation/outcome";
+import { type UsState } from "#domain/company/us-state";
+import { nutrientRatesOf } from "#domain/mixing/delivered";
+import { type NutrientRates, type PastApplication } from "#domain/mixing/ticket-question";
+import { packOf } from "#domain/rules/packs-on-file";
+import { type LawnLedger, lawnLedger, type LedgerEntry } from "#domain/scheduling/nutrient-ledger";
+import { isGrass, seasonOf } from "#domain/turf/grass";
+import { growthOfMonths } from "#domain/turf/growth-potential";
+import { type LabelOfProduct, labelsOfProducts } from "#application/products/stored-label";
+import { todayOf } from "#application/programs/visits-of-rounds";
+import { readNutrientLedgerSchema } from "#application/properties/read-nutrient-ledger.schema";
+import { historyOfZones } from "#application/register/zone-history";
+import { notFound } from "#application/refusal";
+import { useCase, type Work } from "#application/use-case";
+import { productNamesOf, standingOf } from "#application/visits/list-visits";
+import { type PlannedTreatment, type VisitRow, visitRows } from "#application/visits/visit-rows";
+
+/** The year's nutrients on one lawn. */
+export interface LedgerOfLawn {
+  readonly zoneId: string;
+  readonly letter: string;
+  readonly name: string;
+  readonly ledger: LawnLedger;
+  /** How the grass grows by month, from 0 to 1; refused by name while no temperatures of the place are on file. */
+  readonly growth: Outcome<readonly number[]>;
+}
+
+export interface NutrientLedgerOnFile {
+  readonly year: number;
+  readonly lawns: readonly LedgerOfLawn[];
+  /** Visits with a product that are past their window and on no day to come: they are not counted as planned. */
+  readonly notCounted: readonly string[];
+}
+
+/** No temperatures are kept yet, of any month. */
+const NO_TEMPERATURES = Array.from({ length: 12 }, () => "not-on-file" as const);
+
+/**
+ * The nutrients of a calendar year on each lawn of a property: what the register says was put down, what a visit in view
+ * brings, and what visits ahead bring at their planned rates, by the labels on file now. The year is that of the visit's
+ * day, or else of today.
+ */
+export const readNutrientLedger = useCase("properties/read-nutrient-ledger", readNutrientLedgerSchema, async (work, { propertyId, visitId }) => {
+  const { companyId } = work.company;
+  const property = await work.tx.property.findUnique({ where: { companyId_propertyId: { companyId, propertyId } }, select: { state: true } });
+  if (property === null) return notFound("property");
+  const today = todayOf(work);
+  const planned = await plannedVisits(work, propertyId);
+  const inView = planned.find((visit) => visit.visitId === visitId);
+  const year = Number((inView === undefined ? today : dayOfVisit(inView, today)).slice(0, 4));
+  const counted = planned.filter((visit) => visit === inView || standingOf(visit, today) !== "past-its-window");
+  const ahead = await entriesAhead(work, counted, inView, today);
+  const history = await historyOfZones(work, [propertyId]);
+  const zones = await work.tx.zone.findMany({ where: { companyId, propertyId, removedAt: null }, orderBy: { letter: "asc" } });
+  const state = property.state as UsState;
+  const lawns = zones.map(({ zoneId, letter, name, ...zone }): LedgerOfLawn => {
+    const grasses = zone.grasses.filter(isGrass);
+    const entries = [...(history.get(zoneId) ?? []).map(entryPutDown), ...ahead.flatMap((one) => (one.zoneId === zoneId ? [one.entry] : []))];
+    return {
+      ...{ zoneId, letter, name },
+      ledger: lawnLedger({ year, state, pack: packOf(state), grasses, entries }),
+      growth: growthOfMonths(seasonOf(grasses) === "cool" ? "cool-season" : "warm-season", NO_TEMPERATURES),
+    };
+  });
+  const ledger: NutrientLedgerOnFile = { year, lawns, notCounted: planned.filter((visit) => visit.treatments.length > 0 && !counted.includes(visit)).map(({ name }) => name) };
+  return accept(ledger);
+});
+
+async function plannedVisits(work: Work, propertyId: string): Promise<readonly VisitRow[]> {
+  const found = await work.tx.visit.findMany({
+    where: { companyId: work.company.companyId, propertyId, state: "planned" },
+    select: { visitId: true },
+    orderBy: [{ opensOn: "asc" }, { visitId: "asc" }],
+  });
+  return visitRows(work, found.map(({ visitId }) => visitId));
+}
+
+/** The day that a visit is on, or the first on which it may still be. */
+function dayOfVisit({ stop, opensOn }: VisitRow, today: CalendarDate): CalendarDate {
+  if (stop !== null && stop.date >= today) return stop.date;
+  return opensOn > today ? opensOn : today;
+}
+
+function entryPutDown({ on, visitId, productId, productName, nutrients }: PastApplication, index: number): LedgerEntry {
+  return { id: `${visitId} ${productId} ${String(index)}`, on, productName, standing: "put-down", brought: nutrients };
+}
+
+interface EntryOnLawn {
+  readonly zoneId: string;
+  readonly entry: LedgerEntry;
+}
+
+async function entriesAhead(work: Work, visits: readonly VisitRow[], inView: VisitRow | undefined, today: CalendarDate): Promise<readonly EntryOnLawn[]> {
+  const names = await productNamesOf(work, visits);
+  const labels = await labelsOfProducts(work.tx, work.company.companyId, [...names.keys()]);
+  return visits.flatMap((visit) =>
+    visit.treatments.flatMap((treatment) => {
+      const productName = names.get(treatment.productId) ?? "";
+      const entry: LedgerEntry = {
+        id: `${visit.visitId} ${String(treatment.line)}`,
+        on: dayOfVisit(visit, today),
+        productName,
+        standing: visit === inView ? "this-visit" : "planned",
+        brought: broughtBy(treatment, productName, labels.get(treatment.productId)),
+      };
+      return treatment.zoneIds.map((zoneId) => ({ zoneId, entry }));
+    }),
+  );
+}
+
+function broughtBy({ rate }: PlannedTreatment, productName: string, label: LabelOfProduct | undefined): Outcome<NutrientRates> {
+  const facts = (label?.confirmed ?? label?.latest)?.facts;
+  return facts === undefined ? missingFact("label", "the product's label", `Nobody has entered the label of ${productName}.`) : nutrientRatesOf(facts, rate);
+}

@@ -1,0 +1,113 @@
+import { type Finding, hold, note, takeCare } from "#domain/foundation/finding";
+import { listWords } from "#domain/foundation/list-words";
+import { DEFAULT_SPRAY_WEATHER_SETTINGS, stated, type WeatherLimits } from "#domain/weather/spray-limits";
+import { isSprayed, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
+
+/**
+ * What only the crew sees on the day: wind and rain at the site against a label's limits, and what blooms there. A limit
+ * that nobody has read holds; one that is stated is a note which the crew holds against the day, because no forecast of a
+ * day's high says anything of it. The hours of a day with a forecast are judged elsewhere, hour by hour.
+ */
+export function checkSite({ treatments, lawns }: TicketQuestion): readonly Finding[] {
+  return treatments.flatMap((treatment) => [
+    ...checkWeatherRead(treatment),
+    ...weatherOfDay(treatment),
+    ...checkBloom(treatment, lawns.filter(({ zoneId }) => treatment.zoneIds.includes(zoneId))),
+  ]);
+}
+
+/** The limits of the day that are not about its heat, with their words; the first three are asked of sprays alone. */
+const SPRAY_LIMITS = { lowestWind: "the lowest wind", highestWind: "the highest wind", rainfast: "how long it must stay without rain" } as const;
+const ANY_LIMITS = { lowestTemperature: "the lowest temperature", heavyRain: "rain that would wash it away", soil: "on which soil it must not go" } as const;
+
+function checkWeatherRead(treatment: TicketTreatment): readonly Finding[] {
+  const { label, use } = treatment;
+  const asked: Partial<Record<keyof WeatherLimits, string>> = isSprayed(treatment) ? { ...SPRAY_LIMITS, ...ANY_LIMITS } : ANY_LIMITS;
+  const unread = Object.entries(asked).flatMap(([limit, words]) => (use.weather[limit as keyof WeatherLimits] === "unknown" ? [words] : []));
+  if (unread.length === 0) return [];
+  return [
+    hold("office", {
+      rule: "weather-limits-not-read",
+      source: "label",
+      what: `It has not been entered from the label of ${label.productName} what the weather must be.`,
+      figure: `Nobody has read ${listWords(unread)}.`,
+      toDo: "Read the label and enter what it states, or that it states nothing.",
+      about: [label.productName],
+    }),
+  ];
+}
+
+function figure(value: number): string {
+  return String(value);
+}
+
+/** The stated limits in words, in the order in which a crew looks: thermometer, wind, rain. */
+function limitsInWords(treatment: TicketTreatment): readonly string[] {
+  const { weather } = treatment.use;
+  const cold = stated(weather.lowestTemperature).map(({ limitF, reaching }) => `${reaching === "allowed" ? "at least" : "above"} ${figure(limitF)} °F`);
+  if (!isSprayed(treatment)) return [...cold, ...rainInWords(weather)];
+  const house = DEFAULT_SPRAY_WEATHER_SETTINGS.highestWind.limitMph;
+  const most = stated(weather.highestWind).reduce((least, { limitMph }) => Math.min(least, limitMph), house);
+  const least = stated(weather.lowestWind).map(({ limitMph }) => `at least ${figure(limitMph)} mph`);
+  return [...cold, `wind at most ${figure(most)} mph`, ...least.map((words) => `wind ${words}`), ...rainInWords(weather)];
+}
+
+function rainInWords(weather: WeatherLimits): readonly string[] {
+  return [
+    ...stated(weather.rainfast).map(({ minutes }) => (minutes % 60 === 0 ? `no rain for ${figure(minutes / 60)} h after` : `no rain for ${figure(minutes)} min after`)),
+    ...stated(weather.heavyRain).map(({ inches, withinHours }) => `under ${figure(inches)} in of rain within ${figure(withinHours)} h`),
+  ];
+}
+
+function weatherOfDay(treatment: TicketTreatment): readonly Finding[] {
+  const words = limitsInWords(treatment);
+  if (words.length === 0) return [];
+  const { label, use } = treatment;
+  const isLabel = [use.weather.lowestTemperature, use.weather.highestWind, use.weather.lowestWind, use.weather.rainfast, use.weather.heavyRain].some((limit) => typeof limit === "object");
+  return [
+    note({
+      rule: "look-at-the-weather",
+      source: isLabel ? "label" : "common-practice",
+      what: `Look at wind and rain at the site before ${label.productName} goes down.`,
+      figure: `It wants ${listWords(words)}.`,
+      toDo: "Write down what the instrument shows; a station's reading is none of the site.",
+      citation: isLabel ? `label of ${label.productName}, ${use.useName}` : DEFAULT_SPRAY_WEATHER_SETTINGS.highestWind.source,
+      about: [label.productName],
+    }),
+  ];
+}
+
+/** Pesticides alone are asked about bees. What blooms is seen at the gate, so that not knowing it wants care and does not hold. */
+function checkBloom({ label, use }: TicketTreatment, lawns: readonly TicketLawn[]): readonly Finding[] {
+  const { bloomAndBees } = use;
+  if (bloomAndBees === "none") return [];
+  const words = { source: "label", citation: `label of ${label.productName}, ${use.useName}` } as const;
+  if (bloomAndBees === "unknown") {
+    if (label.epaRegistrationNumber === "none") return [];
+    return [
+      hold("office", {
+        ...words,
+        rule: "bloom-and-bees-not-read",
+        what: `It has not been entered from the label of ${label.productName} what it says about bees and flowers.`,
+        toDo: "Read the label and enter what it states, or that it states nothing.",
+        about: [label.productName],
+      }),
+    ];
+  }
+  return lawns.flatMap((lawn): readonly Finding[] => {
+    const figures = { figure: `The label: ${bloomAndBees.labelWords}`, about: [label.productName, lawn.name] };
+    if (lawn.inBloom === "no") return [];
+    if (lawn.inBloom === "yes") {
+      return [hold("nobody", { ...words, ...figures, rule: "in-bloom", what: `${lawn.name} is in bloom, and ${label.productName} may not go on it.`, toDo: "Mow the flowers off first, or move the visit." })];
+    }
+    return [
+      takeCare({
+        ...words,
+        ...figures,
+        rule: "bloom-not-looked-at",
+        what: `Whether anything blooms on ${lawn.name} is not known, and ${label.productName} may not go on flowers.`,
+        toDo: "Look before it goes down; mow the flowers off first.",
+      }),
+    ];
+  });
+}

@@ -1,0 +1,71 @@
+import { averageOf } from "#domain/equipment/repeats";
+import { measurePace, minutesFromSeconds } from "#domain/equipment/pace";
+import { type SprayerTest } from "#domain/equipment/sprayer-calibration";
+import { canonicalAmountOf, fromExactAmount, type Measure, measureInUnit } from "#domain/quantities/exact-quantity";
+import { type Quantity } from "#domain/quantities/quantity";
+import { divideRational, toNumber } from "#domain/quantities/rational";
+
+/** How fast somebody covers ground with a machine, as a calibration found it. */
+export type LawnPace =
+  | { readonly kind: "timed-ground"; readonly groundPerMinute: Measure<"area"> }
+  | { readonly kind: "swath-and-speed"; readonly swath: Measure<"length">; readonly distancePerMinute: Measure<"length"> }
+  | { readonly kind: "not-on-file" };
+
+/**
+ * The pace in a sprayer's calibration: a gun's timed coverings with all their steps, a wand's swath and walk, a boom's
+ * drive with the swath that is on file for it. A measured area that only says what it took has none.
+ */
+export function paceOfTest(test: SprayerTest, swathOnFile: Quantity<"length"> | null): LawnPace {
+  if (test.method === "small-area") return { kind: "not-on-file" };
+  if (test.method === "gun") {
+    const minutesPerArea = test.coverings.map(({ area, seconds }) => divideRational(minutesFromSeconds(seconds), canonicalAmountOf(area)));
+    if (minutesPerArea.length === 0) return { kind: "not-on-file" };
+    const { numerator, denominator } = averageOf(minutesPerArea);
+    return { kind: "timed-ground", groundPerMinute: fromExactAmount("area", { numerator: denominator, denominator: numerator }) };
+  }
+  const swath = test.method === "backpack" ? test.swath : swathOnFile;
+  const pace = measurePace(test.pace);
+  return swath === null || !pace.ok ? { kind: "not-on-file" } : { kind: "swath-and-speed", swath, distancePerMinute: pace.value.distancePerMinute };
+}
+
+/** What a turn at the end of a lane takes. Common practice, until a crew has timed it. */
+const SECONDS_PER_TURN = 5;
+
+/** The minutes of work on a lawn without parking, filling and walking round. An estimate, and in whose figures. */
+export interface TimeOnLawn {
+  readonly minutes: number;
+  readonly turns: number;
+  readonly basis: "calibration" | "house";
+}
+
+/**
+ * How long one machine takes on some lawns: lanes of a swath at a speed with a turn between two of them, on each lawn as
+ * if it were square; or ground that was timed as a whole, turns and all. Without a pace the company's own minutes for
+ * 1,000 sq ft stand in, turns and passes included. A lawn on which nothing goes down takes nothing.
+ */
+export function timeOnLawns(areas: readonly Quantity<"area">[], pace: LawnPace, passes: 1 | 2, houseMinutesPerThousandSquareFeet: number): TimeOnLawn {
+  const squareFeet = areas.map((area) => toNumber(measureInUnit(area, "sq ft"))).filter((feet) => feet > 0);
+  const whole = squareFeet.reduce((sum, feet) => sum + feet, 0);
+  switch (pace.kind) {
+    case "not-on-file":
+      return { minutes: (whole * houseMinutesPerThousandSquareFeet) / 1000, turns: 0, basis: "house" };
+    case "timed-ground":
+      return { minutes: (passes * whole) / toNumber(measureInUnit(pace.groundPerMinute, "sq ft")), turns: 0, basis: "calibration" };
+    case "swath-and-speed": {
+      const swathFeet = toNumber(measureInUnit(pace.swath, "ft"));
+      const feetPerMinute = toNumber(measureInUnit(pace.distancePerMinute, "ft"));
+      const lanesOf = (feet: number) => Math.ceil(Math.sqrt(feet) / swathFeet - 1e-9);
+      const turns = passes * squareFeet.reduce((sum, feet) => sum + lanesOf(feet) - 1, 0);
+      const straight = passes * squareFeet.reduce((sum, feet) => sum + (lanesOf(feet) * Math.sqrt(feet)) / feetPerMinute, 0);
+      return { minutes: straight + (turns * SECONDS_PER_TURN) / 60, turns, basis: "calibration" };
+    }
+  }
+}
+
+/** "About 14 min, by the calibration, with 9 turns"; whole minutes, rounded up, at least one where anything is done. */
+export function timeInWords({ minutes, turns, basis }: TimeOnLawn): string {
+  if (minutes === 0) return "none";
+  const whole = `About ${String(Math.max(1, Math.ceil(minutes - 1e-9)))} min`;
+  if (basis === "house") return `${whole}, by the company’s figure; no pace is on file`;
+  return turns === 0 ? `${whole}, at the pace of the calibration` : `${whole}, at the pace of the calibration, with ${String(turns)} ${turns === 1 ? "turn" : "turns"}`;
+}

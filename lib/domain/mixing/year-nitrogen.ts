@@ -1,0 +1,61 @@
+import { type CalendarDate } from "#domain/foundation/calendar-date";
+import { addRates, type Rate, rateFromAmounts } from "#domain/quantities/rate";
+import { nutrientRatesOf } from "#domain/mixing/delivered";
+import { type NutrientRates, type TicketLawn, type TicketTreatment } from "#domain/mixing/ticket-question";
+
+export type NitrogenRate = Rate<"nutrient-mass-per-area">;
+
+/** Nitrogen by how fast it works. What a label does not state is kept by itself and counts as quick where a limit asks. */
+export interface NitrogenByRelease {
+  readonly quick: NitrogenRate;
+  readonly slow: NitrogenRate;
+  readonly notStated: NitrogenRate;
+}
+
+const NOTHING: NitrogenRate = rateFromAmounts("nutrient-mass-per-area", 0n, 1n);
+export const NO_NITROGEN: NitrogenByRelease = { quick: NOTHING, slow: NOTHING, notStated: NOTHING };
+
+/** The nitrogen among some nutrients, by release. */
+export function nitrogenByRelease({ nitrogen, quickNitrogen, slowNitrogen }: NutrientRates): NitrogenByRelease {
+  if (quickNitrogen === "not-stated" || slowNitrogen === "not-stated") return { ...NO_NITROGEN, notStated: nitrogen };
+  return { quick: quickNitrogen, slow: slowNitrogen, notStated: NOTHING };
+}
+
+/** The sum, kind by kind. */
+export function addNitrogen(left: NitrogenByRelease, right: NitrogenByRelease): NitrogenByRelease {
+  return { quick: addRates(left.quick, right.quick), slow: addRates(left.slow, right.slow), notStated: addRates(left.notStated, right.notStated) };
+}
+
+/** All of it. */
+export function wholeNitrogen({ quick, slow, notStated }: NitrogenByRelease): NitrogenRate {
+  return addRates(addRates(quick, slow), notStated);
+}
+
+/** What counts as quick: also what no label states the release of. */
+export function countedAsQuick({ quick, notStated }: NitrogenByRelease): NitrogenRate {
+  return addRates(quick, notStated);
+}
+
+/** Nitrogen on one lawn. What could not be counted is named and makes the sum a lowest one. */
+export interface CountedNitrogen {
+  readonly nitrogen: NitrogenByRelease;
+  readonly missing: readonly string[];
+}
+
+/** What some products bring together. */
+export function countNitrogen(brought: readonly PastNutrients[]): CountedNitrogen {
+  const nitrogen = brought.flatMap((each) => (each.ok ? [nitrogenByRelease(each.value)] : [])).reduce(addNitrogen, NO_NITROGEN);
+  return { nitrogen, missing: [...new Set(brought.flatMap((each) => (each.ok ? [] : [each.refusal.sentence])))] };
+}
+
+type PastNutrients = TicketLawn["history"][number]["nutrients"];
+
+/** What the treatments of a visit put on one lawn. */
+export function nitrogenOfVisit({ zoneId }: TicketLawn, treatments: readonly TicketTreatment[]): CountedNitrogen {
+  return countNitrogen(treatments.filter(({ zoneIds }) => zoneIds.includes(zoneId)).map(({ label, rate }) => nutrientRatesOf(label, rate)));
+}
+
+/** What a lawn got in the calendar year of a day, by its history. */
+export function nitrogenOfYear({ history }: TicketLawn, on: CalendarDate): CountedNitrogen {
+  return countNitrogen(history.filter((past) => past.on.slice(0, 4) === on.slice(0, 4)).map(({ nutrients }) => nutrients));
+}
