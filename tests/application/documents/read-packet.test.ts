@@ -18,7 +18,7 @@ test("lists the papers of a day, writes nothing, and shows the packet that was p
   const before = await house.books();
   const preview = valueOf(await readPacket(house, at.company.owner.key, { routeDayId }));
   expect(await house.books()).toEqual(before);
-  expect(preview).toMatchObject({ truck: "Truck 1, White flatbed", leftOut: [], issues: [] });
+  expect(preview).toMatchObject({ truck: expect.stringMatching(/^Truck \d+, White flatbed$/) as string, leftOut: [], issues: [] });
   valueOf(await printPacket(house, at.company.owner.key, { routeDayId }));
   const { issues } = valueOf(await readPacket(house, at.company.owner.key, { routeDayId }));
   expect(issues.filter(({ packetLeftOut }) => packetLeftOut !== null)).toMatchObject([{ kind: "route-sheet", packetLeftOut: [] }]);
