@@ -20,7 +20,9 @@ import { ROUTE_CHECKS } from "./checks/route-checks";
 import { SPRAY_WEATHER_CHECKS } from "./checks/spray-weather-checks";
 import { SPRAYER_CHECKS } from "./checks/sprayer-checks";
 import { SPREADER_CHECKS } from "./checks/spreader-checks";
+import { TANK_PLAN_CHECKS } from "./checks/tank-plan-checks";
 import { UNIT_CHECKS } from "./checks/unit-checks";
+import { WORKSHEET_CHECKS } from "./checks/worksheet-checks";
 import { type ReferenceRow } from "./reference-row";
 import { ROWS_OF_CARE } from "./rows/care-rows";
 import { ROWS_OF_ELSEWHERE } from "./rows/elsewhere-rows";
@@ -42,5 +44,5 @@ export const REFERENCE_ROWS: readonly ReferenceRow[] = [
 export const CHECK_TABLES: Readonly<Record<string, readonly PublishedEntry[]>> = {
   ACTIVE_INGREDIENT_CHECKS, AFTERCARE_CHECKS, AREA_CHECKS, CARE_CHECKS, DEGREE_DAY_CHECKS, DISEASE_CHECKS, EVAPOTRANSPIRATION_CHECKS,
   FERTILIZER_CHECKS, GROWTH_CHECKS, IRRIGATION_CHECKS, LIME_CHECKS, MISPRINT_CHECKS, MIX_TICKET_CHECKS, NITROGEN_CHECKS, NOZZLE_CHECKS,
-  PLANNED_NITROGEN_CHECKS, ROUTE_CHECKS, SPRAY_WEATHER_CHECKS, SPRAYER_CHECKS, SPREADER_CHECKS, UNIT_CHECKS,
+  PLANNED_NITROGEN_CHECKS, ROUTE_CHECKS, SPRAY_WEATHER_CHECKS, SPRAYER_CHECKS, SPREADER_CHECKS, TANK_PLAN_CHECKS, UNIT_CHECKS, WORKSHEET_CHECKS,
 };
