@@ -70,11 +70,9 @@ export function roundToGraduation<D extends Dimension>(
   const heldByMaximum = wanted > within;
   if (marks === 0n && amount.numerator > 0n) return { kind: "below-first-mark", exact, heldByMaximum };
   const onMark = fromExactAmount(dimension, multiplyRational(mark, { numerator: marks, denominator: 1n }));
-  const nearest = settle(onMark, "nearest");
-  const isAbove = how.neverAbove !== undefined && compareExact(nearest, how.neverAbove) > 0;
   return {
     kind: "rounded",
-    rounded: isAbove ? settle(onMark, "down") : nearest,
+    rounded: settleWithin(onMark, how.neverAbove),
     marks,
     exact,
     direction: directionOf(compareExact(onMark, measure)),
@@ -92,6 +90,13 @@ function marksWithin<D extends Dimension>(maximum: Measure<D>, graduation: Measu
   requireDimension(maximum, graduation.dimension);
   const reach = addRational(canonicalAmountOf(maximum), { numerator: 1n, denominator: 2n });
   return roundToWhole(divideRational(reach, canonicalAmountOf(graduation)), "down");
+}
+
+/** A mark as it is stored: to the nearest canonical unit, or to the last one under a maximum that this would pass. */
+function settleWithin<D extends Dimension>(onMark: ExactQuantity<D>, maximum: Measure<NoInfer<D>> | undefined): Quantity<D> {
+  const nearest = settle(onMark, "nearest");
+  if (maximum === undefined || compareExact(nearest, maximum) <= 0) return nearest;
+  return settle(fromExactAmount(onMark.dimension, canonicalAmountOf(maximum)), "down");
 }
 
 function directionOf(comparison: -1 | 0 | 1): "up" | "down" | "unchanged" {

@@ -82,6 +82,15 @@ describe("to the marks of a tool", () => {
     }
   });
 
+  test("a mark that lies within half a canonical unit above the maximum is stored under it", () => {
+    const mark = exactly("fl oz", { numerator: 1n, denominator: 499_992n });
+    // 75,708.99 canonical units; two marks are 75,709.45.
+    const maximum = exactly("fl oz", { numerator: 4n, denominator: 999_990n });
+    const result = rounded(roundToGraduation(exactly("fl oz", "1"), mark, { mode: "nearest", neverAbove: maximum }));
+    expect(result.marks).toBe(2n);
+    expect(result.rounded.amount).toBe(75_708n);
+  });
+
   test("a maximum that is far off changes nothing, not even the canonical unit to which a mark is stored", () => {
     const hundredth = exactly("gal", "0.01");
     const free = rounded(roundToGraduation(exactly("gal", "0.03"), hundredth, { mode: "nearest" }));
