@@ -26,7 +26,7 @@ test("a truck with a sprayer, calibrated by a named operator: the arithmetic is 
   await page.getByLabel("Name").fill("Red pickup");
   await page.getByLabel("May carry").fill("1,400");
   await page.getByRole("button", { name: "Add the truck" }).click();
-  await expect(page.getByText(/"1,400" has no unit/)).toBeVisible();
+  await expect(page.getByRole("link", { name: /"1,400" has no unit/ })).toBeVisible();
   await page.getByLabel("May carry").fill("1,400 lb");
   await page.getByRole("button", { name: "Add the truck" }).click();
   await expect(page.getByRole("heading", { name: "Truck 7, Red pickup" })).toBeVisible();

@@ -116,7 +116,7 @@ test("the property at the pond shows its plan, its gate code behind one press, a
   await expect(page.getByText("4471")).toBeHidden();
   await page.getByText("Show gate code").click();
   await expect(page.getByText("4471")).toBeVisible();
-  await expect(page.getByRole("figure")).toContainText("along the water are kept clear");
+  await expect(page.getByRole("figure").filter({ hasText: "along the water are kept clear" })).toBeVisible();
   await expect(page.getByRole("cell", { name: /in per hour/ })).toHaveCount(2);
   await page.getByRole("link", { name: "B Back, to the pond" }).click();
   await expect(page.getByText("Only B Back, to the pond is shown.")).toBeVisible();

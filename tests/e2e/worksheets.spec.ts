@@ -19,7 +19,12 @@ const WORKSHEETS = {
 
 async function open(page: Page, office: Office, name: string, kind: string | undefined): Promise<void> {
   await page.goto(`${office.address}/worksheets/${name}`);
-  if (kind !== undefined) await page.getByRole("navigation", { name: "What is asked" }).getByRole("link", { name: kind, exact: true }).click();
+  if (kind === undefined) return;
+  const link = page.getByRole("navigation", { name: "What is asked" }).getByRole("link", { name: kind, exact: true });
+  const target = (await link.getAttribute("href")) ?? "";
+  await link.click();
+  // The kind before has an example too.
+  await page.waitForURL((url) => `${url.pathname}${url.search}` === target);
 }
 
 /** The pages of a paper, counted in what Chromium wrote. */

@@ -108,3 +108,31 @@ test("many lawns and very large ones are worked out exactly", () => {
   const ticket = ticketOf({ lawns: onLawns(...sizes), ...withFeed({ zoneIds: ids(sizes.length) }) });
   expect(ticket.mixes[0]).toMatchObject({ total: of("lb", 2500n * ((150n * 151n) / 2n)) });
 });
+
+describe("findings of a spread product alone", () => {
+  const found = (rule: string, area: bigint, change: Parameters<typeof withFeed>[0] = {}) =>
+    ticketOf({ lawns: [{ ...LAWN, area: of("sq ft", area) }], treatments: [{ ...FEED, ...change }] }).findings.filter((finding) => finding.rule === rule);
+
+  test("less than a mark is said of the product and the lawn, and of no lawn that gets a mark or nothing", () => {
+    expect(found("below-first-mark", 40n)).toMatchObject([{ level: "take-care", about: [FEED.label.productName, LAWN.name] }]);
+    expect(found("below-first-mark", 2000n)).toEqual([]);
+    expect(found("below-first-mark", 0n)).toEqual([]);
+    expect(found("below-first-mark", 40n, { tool: "none" })).toEqual([]);
+  });
+
+  test("a missing scale is said of the product, and only where it is missing", () => {
+    expect(found("no-measuring-tool", 2000n, { tool: "none" })).toMatchObject([{ about: [FEED.label.productName] }]);
+    expect(found("no-measuring-tool", 2000n)).toEqual([]);
+  });
+
+  test("a rate that rounding brings too low is said of the product and the lawn, and never of what is not rounded", () => {
+    const low = { rate: pounds("2") };
+    expect(found("rounded-below-lowest", 1050n, low)).toMatchObject([{ about: [FEED.label.productName, LAWN.name] }]);
+    expect(found("rounded-below-lowest", 1050n, { ...low, tool: "none" })).toEqual([]);
+    expect(found("rounded-below-lowest", 40n, low)).toEqual([]);
+  });
+
+  test("a hopper that holds nothing is said of the spreader", () => {
+    expect(found("hopper-without-size", 2000n, { gear: { ...SPREADER, capacity: of("lb", 0n) } })).toMatchObject([{ about: [SPREADER.name] }]);
+  });
+});
