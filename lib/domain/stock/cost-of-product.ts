@@ -112,6 +112,13 @@ export function unpricedWords({ productName, quantity, cost }: CostOfNamedProduc
   return cost.notOnHand.amount === 0n ? lots : [...lots, `${formatQuantity(cost.notOnHand, "us")} of ${productName} is not on hand`];
 }
 
+/** One product's cost to the cent: "$12.34", "$12.34 and more" where a part of it has no price, "not known" where all has none. */
+export function costWords(product: CostOfNamedProduct): string {
+  const sum = pricedSum([product]);
+  if (sum === undefined) return "not known";
+  return unpricedWords(product).length === 0 ? formatMoney(sum) : `${formatMoney(sum)} and more`;
+}
+
 /** "Cost of product: $12.34; 3 lb of lot MG-1 has no price on file." Rounded to the cent here and nowhere before. */
 export function costSentence(products: readonly CostOfNamedProduct[]): string {
   const sum = pricedSum(products);

@@ -4,7 +4,7 @@ import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { fromCents, multiplyMoney, sumMoney } from "#domain/money/money";
 import { fromAmount, of, zero } from "#domain/quantities/quantity";
 import { compareRational, rational } from "#domain/quantities/rational";
-import { type CostOfNamedProduct, costOfProduct, costOfTaken, costSentence, priceOfLot, pricedSum, unpricedWords } from "#domain/stock/cost-of-product";
+import { type CostOfNamedProduct, costOfProduct, costOfTaken, costSentence, costWords, priceOfLot, pricedSum, unpricedWords } from "#domain/stock/cost-of-product";
 
 const BAG = of("lb", "50").amount;
 
@@ -59,12 +59,15 @@ describe("the cost of an amount", () => {
     const cost = costOfProduct(of("lb", "40"), [lot("GM-1", "20", 3125n, "2026-05-01"), lot("MG-1", "3", null)]);
     expect(costSentence([named(cost)])).toBe("Cost of product: $12.50; 3 lb of lot MG-1 has no price on file and 17 lb of Greenmere is not on hand.");
     expect(cost.lots.map((one) => one.cost)).toEqual([fromCents(1250n), "not-on-file"]);
+    expect(costWords(named(cost))).toBe("$12.50 and more");
   });
 
   test("where nothing has a price the cost is not known, which is not $0.00; what came free costs $0.00", () => {
     const unknown = named(costOfProduct(of("lb", "3"), [lot("MG-1", "3", null)]));
     expect([pricedSum([unknown]), costSentence([unknown])]).toEqual([undefined, "Cost of product: not known; 3 lb of lot MG-1 has no price on file."]);
-    expect(costSentence([named(costOfProduct(of("lb", "3"), [lot("MG-1", "3", 0n)]))])).toBe("Cost of product: $0.00.");
+    const free = named(costOfProduct(of("lb", "3"), [lot("MG-1", "3", 0n)]));
+    expect(costSentence([free])).toBe("Cost of product: $0.00.");
+    expect([unknown, free, named("counted-by-another-measure")].map(costWords)).toEqual(["not known", "$0.00", "not known"]);
     expect(pricedSum([])).toBeUndefined();
   });
 
