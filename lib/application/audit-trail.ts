@@ -29,7 +29,7 @@ export type Deed =
   | { readonly deed: "product-retired"; readonly details: { readonly name: string } }
   | { readonly deed: "label-entered"; readonly details: { readonly productName: string; readonly number: number; readonly uses: readonly string[] } }
   | { readonly deed: "label-confirmed"; readonly details: { readonly productName: string; readonly number: number } }
-  | { readonly deed: "delivery-received"; readonly details: { readonly productName: string; readonly lot: string; readonly received: string; readonly on: string } }
+  | { readonly deed: "delivery-received"; readonly details: { readonly productName: string; readonly lot: string; readonly received: string; readonly paidForOne: string; readonly on: string } }
   | { readonly deed: "stock-moved"; readonly details: { readonly productName: string; readonly amount: string } }
   | { readonly deed: "mix-ticket-issued"; readonly details: { readonly number: number; readonly visit: string; readonly street: string } }
   | { readonly deed: "hold-answered"; readonly details: { readonly rule: string; readonly what: string; readonly reason: string; readonly license: string } }

@@ -92,6 +92,7 @@ export const PERMISSIONS = {
   "stock/list-movements": OFFICE.concat("applicator", "technician"),
   "stock/list-stock": OFFICE.concat("applicator", "technician"),
   "stock/move-stock": OFFICE,
+  "stock/read-prices": OFFICE,
   "stock/receive-delivery": OFFICE.concat("applicator"),
   "visits/call-off-visit": OFFICE,
   "visits/change-visit-task": OFFICE,

@@ -26,6 +26,8 @@ interface Delivery {
   readonly count: number;
   readonly container: Container;
   readonly containerSize: string;
+  /** Invented, in dollars; empty where the demonstration's office never wrote it down. */
+  readonly paidForOne: string;
   readonly lotNumber: string;
   /** Days from the day of making; null for a container that names no date. */
   readonly expiresInDays: number | null;
@@ -53,8 +55,8 @@ const SPREAD: Pick<LabelUseText, "carrier" | "wateringNotBefore" | "rainThatSpoi
   carrier: "none", wateringNotBefore: "none", rainThatSpoils: "none", leafAtApplication: "dry", soilAtApplication: "none", mowingBefore: "none", postingSign: "none",
 };
 
-const bags = (daysAgo: number, count: number, lotNumber: string): Delivery => ({
-  daysAgo, count, container: "bag", containerSize: "50 lb", lotNumber, expiresInDays: null,
+const bags = (daysAgo: number, count: number, lotNumber: string, paidForOne: string): Delivery => ({
+  daysAgo, count, container: "bag", containerSize: "50 lb", paidForOne, lotNumber, expiresInDays: null,
 });
 
 const PRODUCTS: readonly ShedProduct[] = [
@@ -73,7 +75,7 @@ const PRODUCTS: readonly ShedProduct[] = [
       wateringIn: '0.25 in within 2 days, rain counts "Water in with at least 1/4 inch of water or rain within 2 days."',
       mowingAfter: "until watered in", seedingBefore: "none", seedingAfter: "none", stainsHardSurfaces: "no",
     },
-    deliveries: [bags(245, 40, "GM-2207"), bags(120, 24, "GM-3114")],
+    deliveries: [bags(245, 40, "GM-2207", "33.75"), bags(120, 24, "GM-3114", "35.20")],
   },
   {
     name: "Ironside 6-0-0 with 10 % Fe",
@@ -93,8 +95,8 @@ const PRODUCTS: readonly ShedProduct[] = [
       stainsHardSurfaces: "yes",
     },
     deliveries: [
-      { daysAgo: 230, count: 8, container: "jug", containerSize: "2.5 gal", lotNumber: "IR-0418", expiresInDays: 150 },
-      { daysAgo: 90, count: 6, container: "jug", containerSize: "2.5 gal", lotNumber: "IR-0902", expiresInDays: 640 },
+      { daysAgo: 230, count: 8, container: "jug", containerSize: "2.5 gal", paidForOne: "68.50", lotNumber: "IR-0418", expiresInDays: 150 },
+      { daysAgo: 90, count: 6, container: "jug", containerSize: "2.5 gal", paidForOne: "71", lotNumber: "IR-0902", expiresInDays: 640 },
     ],
   },
   {
@@ -116,7 +118,7 @@ const PRODUCTS: readonly ShedProduct[] = [
       mowingAfter: "until watered in", seedingBefore: "60 days",
       seedingAfter: '4 months "Do not seed or overseed within 4 months of application."', stainsHardSurfaces: "yes",
     },
-    deliveries: [bags(240, 30, "WD-1190"), bags(200, 10, "WD-1231")],
+    deliveries: [bags(240, 30, "WD-1190", "46.25"), bags(200, 10, "WD-1231", "47.10")],
   },
   {
     name: "Fieldrow Starter 18-24-6",
@@ -132,7 +134,7 @@ const PRODUCTS: readonly ShedProduct[] = [
       peopleAndPets: "until watered in and dry", wateringIn: "0.25 in within 1 day, rain counts", mowingAfter: "none", seedingBefore: "none", seedingAfter: "none",
       stainsHardSurfaces: "no",
     },
-    deliveries: [{ daysAgo: 95, count: 12, container: "bag", containerSize: "40 lb", lotNumber: "FS-5520", expiresInDays: null }],
+    deliveries: [{ daysAgo: 95, count: 12, container: "bag", containerSize: "40 lb", paidForOne: "38.40", lotNumber: "FS-5520", expiresInDays: null }],
   },
   {
     name: "Latefield 24-0-12",
@@ -148,7 +150,7 @@ const PRODUCTS: readonly ShedProduct[] = [
       peopleAndPets: "until watered in and dry", wateringIn: "0.25 in within 2 days, rain counts", mowingAfter: "none", seedingBefore: "none", seedingAfter: "none",
       stainsHardSurfaces: "no",
     },
-    deliveries: [{ daysAgo: 11, count: 20, container: "bag", containerSize: "50 lb", lotNumber: "LF-0416", expiresInDays: null }],
+    deliveries: [{ daysAgo: 11, count: 20, container: "bag", containerSize: "50 lb", paidForOne: "34.95", lotNumber: "LF-0416", expiresInDays: null }],
   },
   {
     name: "Plainleaf Broadleaf Concentrate",
@@ -172,7 +174,7 @@ const PRODUCTS: readonly ShedProduct[] = [
       mowingBefore: "2 days", mowingAfter: "2 days", seedingBefore: "28 days", seedingAfter: "28 days", postingSign: "none", stainsHardSurfaces: "no",
       bloomAndBees: "none", keptApart: "none",
     },
-    deliveries: [{ daysAgo: 225, count: 4, container: "jug", containerSize: "2.5 gal", lotNumber: "PB-7731", expiresInDays: 500 }],
+    deliveries: [{ daysAgo: 225, count: 4, container: "jug", containerSize: "2.5 gal", paidForOne: "", lotNumber: "PB-7731", expiresInDays: 500 }],
   },
 ];
 

@@ -112,6 +112,7 @@ const EXPECTED: Readonly<Record<keyof typeof PERMISSIONS, string>> = {
   "stock/list-movements": "owner office applicator technician",
   "stock/list-stock": "owner office applicator technician",
   "stock/move-stock": "owner office",
+  "stock/read-prices": "owner office",
   "stock/receive-delivery": "owner office applicator",
   "visits/answer-hold": "owner office applicator",
   "visits/call-off-visit": "owner office",

@@ -537,8 +537,10 @@ create table stock_entry (
   lot_id uuid not null,
   stock_location_id uuid not null,
   amount bigint not null,
+  paid_per_container_cents bigint,
   constraint stock_entry_pkey PRIMARY KEY (company_id, stock_posting_id, line),
   constraint stock_entry_moves_something CHECK ((amount <> 0)),
+  constraint stock_entry_price_is_of_what_came CHECK (((paid_per_container_cents IS NULL) OR ((paid_per_container_cents >= 0) AND (amount > 0)))),
   constraint stock_entry_company_id_lot_id_fkey FOREIGN KEY (company_id, lot_id) REFERENCES lot(company_id, lot_id) ON UPDATE CASCADE ON DELETE RESTRICT,
   constraint stock_entry_company_id_stock_location_id_fkey FOREIGN KEY (company_id, stock_location_id) REFERENCES stock_location(company_id, stock_location_id) ON UPDATE CASCADE ON DELETE RESTRICT,
   constraint stock_entry_company_id_stock_posting_id_fkey FOREIGN KEY (company_id, stock_posting_id) REFERENCES stock_posting(company_id, stock_posting_id) ON UPDATE CASCADE ON DELETE RESTRICT

@@ -35,6 +35,7 @@ import { retireProduct } from "#application/products/retire-product";
 import { listMovements } from "#application/stock/list-movements";
 import { listStock } from "#application/stock/list-stock";
 import { moveStock } from "#application/stock/move-stock";
+import { readPrices } from "#application/stock/read-prices";
 import { receiveDelivery } from "#application/stock/receive-delivery";
 import { addClient } from "#application/properties/add-client";
 import { addProperty } from "#application/properties/add-property";
@@ -179,5 +180,6 @@ export const ATTEMPTS_OF_COMPANY = {
     const lotId = await lotOf(house, productId);
     return attempt(moveStock, { ...moveForm(house, productId, `vehicle:${await aTruck(house, company)}`), lotId });
   },
+  "stock/read-prices": async (house, company) => attempt(readPrices, { productId: await aFeed(house, company) }),
   "stock/receive-delivery": async (house, company) => attempt(receiveDelivery, deliveryForm(house, await aFeed(house, company))),
 } satisfies Readonly<Record<string, Prepare>>;

@@ -48,7 +48,7 @@ export async function aConfirmedLabel(house: TestHouse, company: TestCompany, pr
 /** The delivery form: twelve bags of 50 lb to the shop. */
 export function deliveryForm(house: TestHouse, productId: string) {
   return {
-    requestId: house.newId(), productId, receivedOn: "2026-04-14", count: 12, container: "bag", containerSize: "50 lb",
+    requestId: house.newId(), productId, receivedOn: "2026-04-14", count: 12, container: "bag", containerSize: "50 lb", paidForOne: "",
     lotNumber: "L-1", expiresOn: "2027-06-30", to: "shop", note: "",
   } as const;
 }

@@ -1,6 +1,8 @@
 import { type LotOfStock, type StockOfProduct } from "#application/stock/list-stock";
 import { type ProductOfShed } from "#application/products/list-products";
 import { formatShortDate } from "#domain/foundation/calendar-date";
+import { formatMoney } from "#domain/money/money";
+import { type PriceOfLot } from "#domain/stock/cost-of-product";
 import { amountInContainers, stockInWords } from "#domain/stock/container-words";
 
 /** What is on hand, in whole containers where all of it comes in one kind: "11 bags of 50 lb and 23 lb". */
@@ -15,6 +17,14 @@ export function onHandWords(stock: StockOfProduct): string {
 /** An amount of one lot, in its containers. */
 export function lotWords(lot: LotOfStock, dimension: StockOfProduct["dimension"], amount: bigint): string {
   return amountInContainers(amount, lot.container, { dimension, amount: lot.containerSize });
+}
+
+/** What one container of a lot cost: "$42.50 a bag". */
+export function priceWords(price: PriceOfLot, container: LotOfStock["container"]): string {
+  if (price.kind === "not-on-file") return "no price on file";
+  if (price.kind === "not-for-every-delivery") return "not on file for each delivery";
+  const words = `${formatMoney(price.perContainer)} a ${container}`;
+  return price.isMean ? `${words}, the mean of its deliveries` : words;
 }
 
 /** When the lots on hand expire, the first first. */

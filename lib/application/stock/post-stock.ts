@@ -53,7 +53,10 @@ export async function postStock(
     data: { companyId, stockPostingId, kind, requestId, happenedAt: facts.happenedAt, enteredAt: work.now, personId: work.member.personId, note: facts.note ?? null },
   });
   await tx.stockEntry.createMany({
-    data: entries.map(({ lotId, stockLocationId, amount }, index) => ({ companyId, stockPostingId, line: index + 1, lotId, stockLocationId, amount })),
+    data: entries.map(({ lotId, stockLocationId, amount, paidPerContainerCents }, index) => {
+      const line = { companyId, stockPostingId, line: index + 1, lotId, stockLocationId, amount };
+      return { ...line, paidPerContainerCents: paidPerContainerCents ?? null };
+    }),
   });
   return accept({ stockPostingId, isRepeat: false });
 }
@@ -69,6 +72,8 @@ export interface PostedAmount {
   readonly productId: string;
   readonly lotNumber: string;
   readonly amount: bigint;
+  /** Only a delivery has one. */
+  readonly paidPerContainerCents: bigint | null;
 }
 
 /** What a posting brought to where it went; a use case holds a repeated request against it. */
@@ -77,7 +82,12 @@ export async function postedAmounts(work: Pick<Work, "tx" | "company">, stockPos
   const entries = await work.tx.stockEntry.findMany({ where: { companyId, stockPostingId, amount: { gt: 0 } } });
   const lots = await work.tx.lot.findMany({ where: { companyId, lotId: { in: entries.map(({ lotId }) => lotId) } } });
   const lotOf = new Map(lots.map((lot) => [lot.lotId, lot]));
-  return entries.map(({ lotId, amount }) => ({ productId: lotOf.get(lotId)?.productId ?? "", lotNumber: lotOf.get(lotId)?.number ?? "", amount }));
+  return entries.map(({ lotId, amount, paidPerContainerCents }) => ({
+    productId: lotOf.get(lotId)?.productId ?? "",
+    lotNumber: lotOf.get(lotId)?.number ?? "",
+    amount,
+    paidPerContainerCents,
+  }));
 }
 
 /** The answer to a form that was sent before and comes again with something else in it: nothing is written, and it is said. */

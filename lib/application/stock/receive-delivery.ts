@@ -1,5 +1,6 @@
 import { calendarDateIn } from "#domain/foundation/calendar-date";
 import { accept, type Outcome, refuse } from "#domain/foundation/outcome";
+import { formatMoney, fromCents } from "#domain/money/money";
 import { type Quantity } from "#domain/quantities/quantity";
 import { type Dimension, GREATEST_STORED_AMOUNT } from "#domain/quantities/units";
 import { containersOf, type Container } from "#domain/stock/container-words";
@@ -18,11 +19,11 @@ type Delivery = z.output<typeof receiveDeliverySchema>;
 
 /**
  * Takes a delivery in: so many containers of one lot, to the shop or onto a truck. The same lot may come again; what
- * is on file about it must then agree. Pressed twice, the first answer stands and nothing is written again.
+ * is on file about it must then agree, but for its price, which is the delivery's own. Pressed twice, the first answer stands and nothing is written again.
  */
 export const receiveDelivery = useCase("stock/receive-delivery", receiveDeliverySchema, async (work, form) => {
   const { companyId, timeZone } = work.company;
-  const { requestId, productId, note } = form;
+  const { requestId, productId, note, paidForOne } = form;
   if (form.receivedOn > calendarDateIn(timeZone, work.now.getTime())) return badField("receivedOn", "This day has not come yet.");
   const product = await work.tx.product.findUnique({ where: { companyId_productId: { companyId, productId } } });
   if (product === null) return notFound("product");
@@ -41,17 +42,20 @@ export const receiveDelivery = useCase("stock/receive-delivery", receiveDelivery
     const lot = await lotOf(work, form, happenedAt);
     if (!lot.ok) return lot;
     const supplier = await singularLocation(work, "supplier");
-    return accept(receivePosting(supplier, to, [{ lotId: lot.value, quantity: { dimension: size.dimension, amount } }]));
+    return accept(receivePosting(supplier, to, [{ lotId: lot.value, quantity: { dimension: size.dimension, amount }, paidPerContainerCents: paidForOne }]));
   });
   if (!posted.ok) return posted;
   const { stockPostingId, isRepeat } = posted.value;
   if (isRepeat) {
     const standing = await postedAmounts(work, stockPostingId);
-    const isSame = standing.every((one) => one.productId === productId && one.lotNumber === form.lotNumber && one.amount === amount);
+    const isSame = standing.every(
+      (one) => one.productId === productId && one.lotNumber === form.lotNumber && one.amount === amount && one.paidPerContainerCents === paidForOne,
+    );
     if (!isSame) return conflict(SENT_WITH_OTHER_FIGURES);
   } else {
     const received = containersOf(BigInt(form.count), form.container, size);
-    await writeDeed(work, productId, { deed: "delivery-received", details: { productName: product.name, lot: form.lotNumber, received, on: form.receivedOn } });
+    const paid = paidForOne === null ? "not on file" : formatMoney(fromCents(paidForOne));
+    await writeDeed(work, productId, { deed: "delivery-received", details: { productName: product.name, lot: form.lotNumber, received, paidForOne: paid, on: form.receivedOn } });
   }
   return accept({ stockPostingId });
 });

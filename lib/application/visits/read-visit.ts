@@ -6,6 +6,7 @@ import { idField } from "#application/field.schema";
 import { notFound } from "#application/refusal";
 import { calendarDayOf, dayOf } from "#application/stored-day";
 import { answersOfVisit, type AnswerOnFile, issuedTicketOf, type IssuedTicket } from "#application/visits/issued-ticket";
+import { costOfVisit, type CostOfVisit } from "#application/visits/cost-of-visit";
 import { type TicketOutcome, ticketsOfVisits } from "#application/visits/visit-ticket";
 import { type VisitRow } from "#application/visits/visit-rows";
 import { useCase, type Work } from "#application/use-case";
@@ -23,6 +24,12 @@ export interface VisitOnFile {
   readonly secondLook: { readonly visitId: string; readonly opensOn: CalendarDate } | undefined;
   /** What the person who looks may do about holds of law: their licenses of the property's state that stand. */
   readonly mayAnswerWith: readonly { readonly licenseId: string; readonly number: string; readonly expiresOn: CalendarDate }[];
+}
+
+/** A visit as its page shows it. */
+export interface VisitRead extends VisitOnFile {
+  /** Undefined also for whoever may not see prices. */
+  readonly cost: CostOfVisit | undefined;
 }
 
 /** Reads one visit whole. Undefined when the company has none of that id. */
@@ -61,8 +68,10 @@ export function openHolds(findings: readonly Finding[], answers: readonly { read
   return holdsOf(findings).filter(({ rule, answerableBy }) => !(answerableBy === mayBeAnswered && answered.has(rule)));
 }
 
-/** One visit with its mix ticket as it is worked out now, its holds and their answers. */
+/** One visit with its mix ticket as it is worked out now, its holds and their answers, and for the office what its products cost. */
 export const readVisit = useCase("visits/read-visit", z.object({ visitId: idField }), async (work, { visitId }) => {
   const found = await visitOnFile(work, visitId);
-  return found === undefined ? notFound("visit") : accept(found);
+  if (found === undefined) return notFound("visit");
+  const read: VisitRead = { ...found, cost: await costOfVisit(work, found) };
+  return accept(read);
 });

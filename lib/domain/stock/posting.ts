@@ -20,6 +20,8 @@ export interface EntryOfStock {
   readonly lotId: string;
   readonly stockLocationId: string;
   readonly amount: bigint;
+  /** Whole cents that one container cost, where a delivery brought it; null or left out where nobody knows. */
+  readonly paidPerContainerCents?: bigint | null;
 }
 
 /** A movement of stock. What leaves one location comes to another, so that its entries add up to nothing, lot by lot. */
@@ -73,9 +75,17 @@ export function postingOf(kind: PostingKind, transfers: readonly Transfer[]): Po
   return { kind, entries: merged };
 }
 
-/** A delivery: from the supplier to where it is put. */
-export function receivePosting(supplier: string, to: string, lots: readonly AmountOfLot[]): Posting {
-  return postingOf("receive", lots.map((lot) => ({ ...lot, from: supplier, to })));
+/** So much of one lot that a delivery brought, with the whole cents that one container cost; null where nobody knows. */
+export interface ReceivedLot extends AmountOfLot {
+  readonly paidPerContainerCents: bigint | null;
+}
+
+/** A delivery: from the supplier to where it is put, each lot once. What was paid stands with what came, not with what left. */
+export function receivePosting(supplier: string, to: string, lots: readonly ReceivedLot[]): Posting {
+  const paidFor = new Map(lots.map(({ lotId, paidPerContainerCents }) => [lotId, paidPerContainerCents]));
+  invariant(paidFor.size === lots.length, "a delivery names each of its lots once");
+  const { kind, entries } = postingOf("receive", lots.map(({ lotId, quantity }) => ({ lotId, quantity, from: supplier, to })));
+  return { kind, entries: entries.map((entry) => (entry.amount > 0n ? { ...entry, paidPerContainerCents: paidFor.get(entry.lotId) ?? null } : entry)) };
 }
 
 /** What is carried from one location to another: shop to truck, and back. */

@@ -42,7 +42,7 @@ test("a form that was sent before and comes again with something else in it is t
   const form = deliveryForm(house, productId);
   valueOf(await receiveDelivery(house, company.owner.key, form));
   const before = await house.books();
-  for (const changed of [{ count: 13 }, { lotNumber: "L-2" }, { productId: another }]) {
+  for (const changed of [{ count: 13 }, { lotNumber: "L-2" }, { productId: another }, { paidForOne: "1" }]) {
     expect(await receiveDelivery(house, company.owner.key, { ...form, ...changed })).toMatchObject({ refusal: { kind: "conflict", sentence: saying("other figures") } });
   }
   expect(await house.books()).toEqual(before);
@@ -68,6 +68,30 @@ test("a liquid comes in jugs, straight onto a truck, without an expiry", async (
   expect((await balancesOf(house, productId))["truck"]).toBe(of("gal", "10").amount.toString());
 });
 
+test("what one container cost stands in whole cents with what came, and in the trail; the same lot may come at another price", async () => {
+  const productId = await aFeed(house, company);
+  const receive = async (paidForOne: string) => valueOf(await receiveDelivery(house, company.owner.key, { ...deliveryForm(house, productId), paidForOne })).stockPostingId;
+  const paid: unknown[] = [];
+  for (const typed of ["$1,042.50", "31.25", "0", "", " None "]) {
+    const rows = await house.ask("select amount > 0 as came, paid_per_container_cents as cents from stock_entry where stock_posting_id = $1 order by line", [await receive(typed)]);
+    paid.push(...rows);
+  }
+  const left = { came: false, cents: null };
+  expect(paid).toEqual(["104250", "3125", "0", null, null].flatMap((cents) => [left, { came: true, cents }]));
+  const words = (await trailOf(house, company.companyId)).slice(-5).map(({ details }) => (details as { paidForOne: string }).paidForOne);
+  expect(words).toEqual(["$1,042.50", "$31.25", "$0.00", "not on file", "not on file"]);
+});
+
+test("the database keeps a price only with what came, never below zero, and never changed", async () => {
+  const productId = await aFeed(house, company);
+  const { stockPostingId } = valueOf(await receiveDelivery(house, company.owner.key, { ...deliveryForm(house, productId), paidForOne: "31.25" }));
+  const copy = (amount: string, cents: string) =>
+    house.ask(`insert into stock_entry select company_id, stock_posting_id, 9, lot_id, stock_location_id, ${amount}, ${cents} from stock_entry where stock_posting_id = $1 and line = 1`, [stockPostingId]);
+  await expect(copy("5", "-1")).rejects.toThrow("stock_entry_price_is_of_what_came");
+  await expect(copy("-5", "100")).rejects.toThrow("stock_entry_price_is_of_what_came");
+  await expect(house.ask("update stock_entry set paid_per_container_cents = 1 where stock_posting_id = $1 and amount > 0", [stockPostingId])).rejects.toThrow();
+});
+
 test("a lot that is on file with another expiry or in another container is asked about", async () => {
   const productId = await aFeed(house, company);
   valueOf(await receiveDelivery(house, company.owner.key, deliveryForm(house, productId)));
@@ -79,7 +103,7 @@ test("a lot that is on file with another expiry or in another container is asked
 
 test.each([
   ["count", "0"], ["count", "1.5"], ["count", "10001"], ["container", "bucket"], ["containerSize", "50"], ["containerSize", "50 oz"], ["containerSize", "2.5 gal"],
-  ["containerSize", "0 lb"], ["lotNumber", " "], ["expiresOn", "soon"], ["receivedOn", "2026-04-15"], ["receivedOn", ""], ["to", "cellar"],
+  ["paidForOne", "forty"], ["paidForOne", "-1"], ["paidForOne", "42.505"], ["paidForOne", "1,000,001"], ["containerSize", "0 lb"], ["lotNumber", " "], ["expiresOn", "soon"], ["receivedOn", "2026-04-15"], ["receivedOn", ""], ["to", "cellar"],
   ["to", "vehicle:00000000-0000-4000-8000-ffffffffffff"],
 ])("%s as %j is refused at its field", async (field, value) => {
   const productId = await aFeed(house, company);

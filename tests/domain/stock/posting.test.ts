@@ -15,7 +15,11 @@ test("each maker moves from where to where", () => {
   ];
   const lots = [bag("a", "50")];
   const from = lots.map((lot) => ({ ...lot, from: "truck" }));
-  expect(receivePosting("supplier", "shop", lots)).toEqual({ kind: "receive", entries: pair("supplier", "shop") });
+  const [left, came] = pair("supplier", "shop");
+  for (const paidPerContainerCents of [4250n, 0n, null]) {
+    const received = lots.map((lot) => ({ ...lot, paidPerContainerCents }));
+    expect(receivePosting("supplier", "shop", received)).toEqual({ kind: "receive", entries: [left, { ...came, paidPerContainerCents }] });
+  }
   expect(movePosting("shop", "truck", lots)).toEqual({ kind: "move", entries: pair("shop", "truck") });
   expect(fillPosting("tank", from)).toEqual({ kind: "fill", entries: pair("truck", "tank") });
   expect(applyPosting("lawn", from)).toEqual({ kind: "apply", entries: pair("truck", "lawn") });
@@ -27,6 +31,11 @@ test("the same lot at the same place is one entry", () => {
   const { entries } = movePosting("shop", "truck", [bag("a", "10"), bag("a", "5"), bag("b", "1")]);
   expect(entries.map(({ lotId, stockLocationId }) => `${lotId} ${stockLocationId}`)).toEqual(["a shop", "a truck", "b shop", "b truck"]);
   expect(entries[1]?.amount).toBe(of("lb", "15").amount);
+});
+
+test("a delivery that names a lot twice is none: one entry can't have two prices", () => {
+  const [one, other] = [{ ...bag("a", "10"), paidPerContainerCents: 1n }, { ...bag("a", "10"), paidPerContainerCents: 2n }];
+  expect(() => receivePosting("supplier", "shop", [one, other])).toThrow();
 });
 
 test("a movement to where it is, and one of nothing, are no postings", () => {

@@ -3,7 +3,9 @@ import { notFound } from "next/navigation";
 import { may } from "#application/permission";
 import { type ProductOfShed } from "#application/products/list-products";
 import { listMovements, type Movement } from "#application/stock/list-movements";
-import { listStock, type StockOfProduct } from "#application/stock/list-stock";
+import { listStock, type LotOfStock, type StockOfProduct } from "#application/stock/list-stock";
+import { readPrices } from "#application/stock/read-prices";
+import { type PriceOfLot } from "#domain/stock/cost-of-product";
 import { type Role } from "#domain/crew/role";
 import { calendarDateIn, formatShortDate } from "#domain/foundation/calendar-date";
 import { stockInWords } from "#domain/stock/container-words";
@@ -22,7 +24,7 @@ import { Table } from "#ui/table";
 import { PressForm } from "../../../action-form.client";
 import { asMember, memberOfPage } from "../../../session";
 import { LabelIsTheLaw } from "../label-is-the-law";
-import { lotWords, onHandWords } from "../stock-words";
+import { lotWords, onHandWords, priceWords } from "../stock-words";
 import { retireProductAction } from "./action";
 import { LabelLines } from "./label-lines";
 import { productNameOfPage, productOfPage, type ProductPageProps } from "./product-of-page";
@@ -53,6 +55,7 @@ export default async function ProductPage(props: ProductPageProps) {
   const stock = await asMember(listStock, { productId: product.productId });
   const moved = await asMember(listMovements, { productId: product.productId });
   if (!stock.ok || !moved.ok) notFound();
+  const prices = await pricesFor(member.role, product.productId);
   const [onHand] = stock.value.products;
   const base = `/shed/${product.productId}`;
   const isHere = product.retiredAt === null;
@@ -74,7 +77,7 @@ export default async function ProductPage(props: ProductPageProps) {
       />
       <JumpLinks sections={SECTIONS} />
       <Section id="on-hand" name="On hand">
-        <Lots stock={onHand} />
+        <Lots stock={onHand} prices={prices} />
       </Section>
       <Section id="label" name="Label">
         <Stack gap={5}>
@@ -101,7 +104,22 @@ export default async function ProductPage(props: ProductPageProps) {
   );
 }
 
-function Lots({ stock }: { readonly stock: StockOfProduct | undefined }) {
+type Prices = ReadonlyMap<string, PriceOfLot>;
+
+/** What each lot cost, for those who may see it. */
+async function pricesFor(role: Role, productId: string): Promise<Prices | undefined> {
+  if (!may(role, "stock/read-prices")) return undefined;
+  const answer = await asMember(readPrices, { productId });
+  return answer.ok ? new Map(answer.value.lots.map(({ lotId, price }) => [lotId, price])) : undefined;
+}
+
+interface LotsProps {
+  readonly stock: StockOfProduct | undefined;
+  /** Undefined for whoever may not see them. */
+  readonly prices: Prices | undefined;
+}
+
+function Lots({ stock, prices }: LotsProps) {
   return (
     <Table
       caption="Lots on hand, the first to expire first"
@@ -111,6 +129,7 @@ function Lots({ stock }: { readonly stock: StockOfProduct | undefined }) {
         { id: "expires", head: "Expires" },
         { id: "where", head: "Where" },
         { id: "amount", head: "On hand" },
+        ...(prices === undefined ? [] : [{ id: "price", head: "Paid for one" }]),
       ]}
       rows={(stock?.lots ?? []).map((lot) => ({
         id: lot.lotId,
@@ -125,11 +144,17 @@ function Lots({ stock }: { readonly stock: StockOfProduct | undefined }) {
           ) : (
             lotWords(lot, stock?.dimension ?? "mass", lot.amount)
           ),
+          price: priceOf(lot, prices),
         },
       }))}
       empty={<EmptyState sentence="Nothing of it is on hand. Receive a delivery to have lots to plan with." />}
     />
   );
+}
+
+function priceOf({ lotId, container }: LotOfStock, prices: Prices | undefined): string {
+  const price = prices?.get(lotId);
+  return price === undefined ? "" : priceWords(price, container);
 }
 
 interface LabelProps {

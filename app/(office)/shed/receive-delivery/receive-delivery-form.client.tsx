@@ -22,6 +22,7 @@ function Fields({ products, places }: Choices) {
         <SelectField label="Of what" hint="What it comes in." chooseWords="Choose" choices={CONTAINERS.map((word) => ({ value: word, word }))} width="medium" {...useField("container")} />
         <TextField label="One holds" hint="50 lb, or 2.5 gal." autoComplete="off" width="medium" {...useField("containerSize")} />
       </Row>
+      <TextField label="Paid for one container" optional hint="In dollars: 42.50. Empty where you don’t know; 0 only where it came free." inputMode="decimal" autoComplete="off" width="short" {...useField("paidForOne")} />
       <TextField label="Lot number" hint="As printed on the container." autoComplete="off" width="medium" {...useField("lotNumber")} />
       <DateField label="Expires on" optional hint="Empty where the container names no date." {...useField("expiresOn")} />
       <DateField label="Came on" {...useField("receivedOn")} />

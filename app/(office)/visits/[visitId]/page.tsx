@@ -19,6 +19,7 @@ import { asMember } from "../../../session";
 import { truckWords } from "../../crew/gear/gear-words";
 import { pageFor } from "../../page-for";
 import { AftercareOfLawnsBlock } from "./aftercare-of-lawns";
+import { CostOfProducts } from "./cost-of-products";
 import { DeliveredActives, DeliveredNutrients } from "./delivered-nutrients";
 import { FindingsOfVisit, findingsOf } from "./findings-of-visit";
 import { TicketSection } from "./papers-of-visit";
@@ -76,6 +77,7 @@ export default async function VisitPage(props: VisitPageProps) {
                 <StockOfVisit ticket={outcome.value} />
               </>
             )}
+            <CostOfProducts cost={found.cost} />
             {!outcome.ok && isTreated && <p>{outcome.refusal.refusal.sentence}</p>}
           </Stack>
         </Section>

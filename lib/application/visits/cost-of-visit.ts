@@ -1,0 +1,80 @@
+import { groupedBy } from "#domain/foundation/grouping";
+import { invariant } from "#domain/foundation/invariant";
+import { fromAmount } from "#domain/quantities/quantity";
+import { neededOf } from "#domain/mixing/mix-ticket";
+import { type CostOfNamedProduct, costOfProduct, costOfTaken } from "#domain/stock/cost-of-product";
+import { totalOf } from "#domain/stock/on-hand";
+import { may } from "#application/permission";
+import { stockOfProducts } from "#application/stock/list-stock";
+import { lotsWithPrices } from "#application/stock/lots-with-prices";
+import { type VisitRow } from "#application/visits/visit-rows";
+import { type TicketOutcome, type VisitTicket } from "#application/visits/visit-ticket";
+import { type Work } from "#application/use-case";
+
+/** What the products of a visit cost: by the lots that will be opened for it, or by those that its record took down. */
+export interface CostOfVisit {
+  readonly basis: "lots-to-open" | "lots-put-down";
+  readonly products: readonly CostOfNamedProduct[];
+}
+
+/** A visit as far as its cost hangs on it. */
+export interface VisitToCost {
+  readonly visit: Pick<VisitRow, "state">;
+  readonly outcome: TicketOutcome;
+  readonly record: { readonly registerEntryId: string } | undefined;
+}
+
+/**
+ * What the products of a visit cost. Undefined for whoever may not see prices, for a visit that puts no product down,
+ * and where nothing can be worked out. It is read anew each time and kept nowhere: a ticket and a record say what goes
+ * on the lawn, not what it cost.
+ */
+export async function costOfVisit(work: Work, { visit, outcome, record }: VisitToCost): Promise<CostOfVisit | undefined> {
+  if (!may(work.member.role, "stock/read-prices")) return undefined;
+  if (record !== undefined) return someProducts("lots-put-down", await putDown(work, record.registerEntryId));
+  if (visit.state !== "planned" || !outcome.ok) return undefined;
+  return someProducts("lots-to-open", await toOpen(work, outcome.value));
+}
+
+function someProducts(basis: CostOfVisit["basis"], products: readonly CostOfNamedProduct[]): CostOfVisit | undefined {
+  return products.length === 0 ? undefined : { basis, products };
+}
+
+/** Of each product all that the visit takes, in whatever tanks and passes. */
+async function toOpen(work: Work, { question, ticket }: VisitTicket): Promise<readonly CostOfNamedProduct[]> {
+  const needed = neededOf(ticket.mixes).flatMap(({ line, amount }) => question.treatments.filter((one) => one.line === line).map(({ productId, label }) => ({ productId, productName: label.productName, amount })));
+  const byProduct = groupedBy(needed, ({ productId, amount }) => `${productId} ${amount.dimension}`);
+  const costs: CostOfNamedProduct[] = [];
+  for (const own of byProduct.values()) {
+    const [first] = own;
+    invariant(first !== undefined, "a group has a member");
+    const { productId, productName } = first;
+    const quantity = fromAmount(first.amount.dimension, totalOf(own.map(({ amount }) => amount)));
+    if (quantity.amount > 0n) costs.push({ productId, productName, quantity, cost: await costToOpen(work, productId, quantity) });
+  }
+  return costs;
+}
+
+async function costToOpen(work: Work, productId: string, quantity: CostOfNamedProduct["quantity"]): Promise<CostOfNamedProduct["cost"]> {
+  const [stock] = await stockOfProducts(work, productId);
+  // A retired product of which nothing is left has no stock to ask; its lots are none.
+  if (stock !== undefined && stock.dimension !== quantity.dimension) return "counted-by-another-measure";
+  return costOfProduct(quantity, await lotsWithPrices(work, stock?.lots ?? []));
+}
+
+/** What the record took down, by lot, from its own movement of stock. */
+async function putDown(work: Work, registerEntryId: string): Promise<readonly CostOfNamedProduct[]> {
+  const { companyId } = work.company;
+  const entry = await work.tx.registerEntry.findUnique({ where: { companyId_registerEntryId: { companyId, registerEntryId } }, select: { stockPostingId: true } });
+  const stockPostingId = entry?.stockPostingId ?? null;
+  if (stockPostingId === null) return [];
+  const taken = await work.tx.stockEntry.findMany({ where: { companyId, stockPostingId, amount: { gt: 0 } }, orderBy: { line: "asc" } });
+  const rows = await work.tx.lot.findMany({ where: { companyId, lotId: { in: taken.map(({ lotId }) => lotId) } } });
+  const products = await work.tx.product.findMany({ where: { companyId, productId: { in: rows.map(({ productId }) => productId) } }, orderBy: [{ name: "asc" }, { productId: "asc" }] });
+  const lots = await lotsWithPrices(work, rows);
+  return products.map(({ productId, name, countedBy }): CostOfNamedProduct => {
+    const dimension = countedBy as "mass" | "volume";
+    const own = taken.flatMap(({ lotId, amount }) => lots.filter((lot) => lot.lotId === lotId && lot.productId === productId).map((lot) => ({ lot, amount })));
+    return { productId, productName: name, quantity: fromAmount(dimension, totalOf(own)), cost: costOfTaken(dimension, own) };
+  });
+}
