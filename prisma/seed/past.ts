@@ -11,6 +11,7 @@ import { readDay } from "#application/days/read-day";
 import { placeVisit } from "#application/days/place-visit";
 import { setShopPosition } from "#application/days/set-shop-position";
 import { listEquipment } from "#application/equipment/list-equipment";
+import { recordCleanOut } from "#application/fills/record-clean-out";
 import { recordFill } from "#application/fills/record-fill";
 import { listPeople } from "#application/people/list-people";
 import { completeVisit } from "#application/register/complete-visit";
@@ -51,6 +52,8 @@ const DAYS: readonly PastDay[] = [
 
 const LEAVES_AT = 7 * 60 + 30;
 const EVENING_BEFORE = 17 * 60;
+/** After the last stop, back at the shop. */
+const CLEANED_AT = 17 * 60 + 20;
 const FILLED_AT = 7 * 60;
 
 /** Sends trucks out on days that have passed and writes down what they did. */
@@ -93,6 +96,13 @@ async function makeDay(seed: PastSeed, day: PastDay, at: HouseAtMinute): Promise
   const sprayer = equipment.find(({ vehicleId, kind }) => vehicleId === truck.vehicleId && kind === "hose-and-gun");
   const fillId = sprayer === undefined ? "" : await fillFor(seed, at(FILLED_AT), sprayer.equipmentId, issued);
   for (const visit of issued) await complete(seed, day, visit, fillId, at);
+  if (sprayer === undefined || fillId === "") return;
+  must(
+    await recordCleanOut(at(CLEANED_AT + 10), key, {
+      requestId: randomUUID(), equipmentId: sprayer.equipmentId, cleanedOn: date, cleanedAt: clock(CLEANED_AT), doneById: operator.personId,
+      how: "Three times with 10 gal of water through pump, hose and gun", rinsateWent: "shop-tank", rinsateVisitId: "", rinsateWhere: "",
+    }),
+  );
 }
 
 function sprayOf(visit: VisitOnFile): SprayMix | undefined {

@@ -50,6 +50,34 @@ create table calibration (
   constraint calibration_company_id_product_id_fkey FOREIGN KEY (company_id, product_id) REFERENCES product(company_id, product_id) ON UPDATE CASCADE ON DELETE RESTRICT
 );
 
+create table clean_out (
+  company_id uuid not null,
+  clean_out_id uuid not null,
+  request_id uuid not null,
+  equipment_id uuid not null,
+  cleaned_at timestamp(3) with time zone not null,
+  entered_at timestamp(3) with time zone not null,
+  done_by_id uuid not null,
+  person_id uuid not null,
+  how text not null,
+  rinsate_went text not null,
+  rinsate_visit_id uuid,
+  rinsate_where text,
+  constraint clean_out_pkey PRIMARY KEY (company_id, clean_out_id),
+  constraint clean_out_is_said_in_words CHECK ((btrim(how) <> ''::text)),
+  constraint clean_out_rinsate_went_somewhere CHECK (
+CASE rinsate_went
+    WHEN 'labeled-site'::text THEN (num_nonnulls(rinsate_visit_id, rinsate_where) = 1)
+    WHEN 'shop-tank'::text THEN (num_nonnulls(rinsate_visit_id, rinsate_where) = 0)
+    WHEN 'elsewhere'::text THEN ((rinsate_visit_id IS NULL) AND (rinsate_where IS NOT NULL))
+    ELSE false
+END),
+  constraint clean_out_company_id_done_by_id_fkey FOREIGN KEY (company_id, done_by_id) REFERENCES person(company_id, person_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint clean_out_company_id_equipment_id_fkey FOREIGN KEY (company_id, equipment_id) REFERENCES equipment(company_id, equipment_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint clean_out_company_id_person_id_fkey FOREIGN KEY (company_id, person_id) REFERENCES person(company_id, person_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint clean_out_company_id_rinsate_visit_id_fkey FOREIGN KEY (company_id, rinsate_visit_id) REFERENCES visit(company_id, visit_id) ON UPDATE CASCADE ON DELETE RESTRICT
+);
+
 create table client (
   company_id uuid not null,
   client_id uuid not null,
@@ -709,6 +737,8 @@ create table zone (
 CREATE UNIQUE INDEX account_email_key ON public.account USING btree (email);
 CREATE INDEX audit_event_company_id_at_idx ON public.audit_event USING btree (company_id, at);
 CREATE INDEX calibration_company_id_equipment_id_idx ON public.calibration USING btree (company_id, equipment_id);
+CREATE INDEX clean_out_company_id_equipment_id_cleaned_at_idx ON public.clean_out USING btree (company_id, equipment_id, cleaned_at);
+CREATE UNIQUE INDEX clean_out_company_id_request_id_key ON public.clean_out USING btree (company_id, request_id);
 CREATE UNIQUE INDEX fill_company_id_number_key ON public.fill USING btree (company_id, number);
 CREATE UNIQUE INDEX hold_answer_company_id_visit_id_rule_key ON public.hold_answer USING btree (company_id, visit_id, rule);
 CREATE UNIQUE INDEX invitation_company_id_secret_hash_key ON public.invitation USING btree (company_id, secret_hash);
@@ -750,6 +780,7 @@ CREATE UNIQUE INDEX zone_letter_stands_once ON public.zone USING btree (company_
 
 alter table audit_event enable row level security;
 alter table calibration enable row level security;
+alter table clean_out enable row level security;
 alter table client enable row level security;
 alter table company enable row level security;
 alter table equipment enable row level security;
@@ -795,6 +826,10 @@ create policy own_company on audit_event
   with check ((company_id = current_company()));
 
 create policy own_company on calibration
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
+create policy own_company on clean_out
   using ((company_id = current_company()))
   with check ((company_id = current_company()));
 
@@ -1258,6 +1293,8 @@ CREATE TRIGGER audit_event_is_never_emptied BEFORE TRUNCATE ON public.audit_even
 CREATE TRIGGER audit_event_only_grows BEFORE DELETE OR UPDATE ON public.audit_event FOR EACH ROW EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER calibration_is_never_emptied BEFORE TRUNCATE ON public.calibration FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER calibration_only_grows BEFORE DELETE OR UPDATE ON public.calibration FOR EACH ROW EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER clean_out_is_never_emptied BEFORE TRUNCATE ON public.clean_out FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER clean_out_only_grows BEFORE DELETE OR UPDATE ON public.clean_out FOR EACH ROW EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER fill_is_never_emptied BEFORE TRUNCATE ON public.fill FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER fill_only_grows BEFORE DELETE OR UPDATE ON public.fill FOR EACH ROW EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER fill_draw_is_never_emptied BEFORE TRUNCATE ON public.fill_draw FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
@@ -1288,6 +1325,7 @@ grant usage on schema public to halfpass_app;
 grant usage on schema public to public;
 grant insert, select on table audit_event to halfpass_app;
 grant insert, select on table calibration to halfpass_app;
+grant insert, select on table clean_out to halfpass_app;
 grant insert, select, update on table client to halfpass_app;
 grant insert, select, update on table company to halfpass_app;
 grant insert, select, update on table equipment to halfpass_app;

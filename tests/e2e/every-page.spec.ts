@@ -51,6 +51,7 @@ const OFFICE_PAGES: Readonly<Record<string, (owner: SignedIn) => string>> = {
   "change-visit-task": ({ visitPath }) => `${visitPath}/change-task/1`,
   "answer-hold": ({ lawHoldPath }) => lawHoldPath,
   fills: () => "/fills",
+  "record-clean-out": () => "/fills/record-clean-out",
   "record-fill": () => "/fills/record-fill",
   register: () => "/register",
   record: ({ recordPath }) => recordPath,

@@ -4,6 +4,7 @@ import { addEquipment } from "#application/equipment/add-equipment";
 import { calibrateSprayer } from "#application/equipment/calibrate-sprayer";
 import { calibrateSpreader } from "#application/equipment/calibrate-spreader";
 import { addMeasuringTool } from "#application/equipment/add-measuring-tool";
+import { type recordCleanOut } from "#application/fills/record-clean-out";
 import { recordFill } from "#application/fills/record-fill";
 import { addLicense } from "#application/people/add-license";
 import { productUseKey } from "#application/programs/treatment-fields.schema";
@@ -174,6 +175,16 @@ export function fillForm(house: TestHouse, day: CrewDay, visitIds: readonly stri
   return {
     requestId: house.newId(), equipmentId: day.sprayerId, filledOn: CREW_DAY, filledAt: "7:15", mixingPlace: "Shop yard", finished: "40 gal",
     products: { [day.ironId]: "30 fl oz" }, from: `vehicle:${day.vehicleId}`, visitIds: [...visitIds], ...change,
+  };
+}
+
+type CleanOutForm = Parameters<typeof recordCleanOut>[2];
+
+/** The sprayer cleaned out at 7:30, its rinsate in the shop's tank. */
+export function cleanOutForm(house: TestHouse, day: CrewDay, doneById: string, change: Partial<CleanOutForm> = {}): CleanOutForm {
+  return {
+    requestId: house.newId(), equipmentId: day.sprayerId, cleanedOn: CREW_DAY, cleanedAt: "7:30", doneById, how: "Three times with ten gallons of water",
+    rinsateWent: "shop-tank", rinsateVisitId: "", rinsateWhere: "", ...change,
   };
 }
 

@@ -94,6 +94,12 @@ export async function writeSeasonRows(house: TestHouse, company: TestCompany): P
         mixingPlace: "Shop", stockPostingId: id("posting"), plannedVisitIds: [id("visit")],
       },
     });
+    await tx.cleanOut.create({
+      data: {
+        companyId, cleanOutId: house.newId(), requestId: house.newId(), equipmentId: id("equipment"), cleanedAt: at, enteredAt: at, doneById: personId, personId,
+        how: "Three rinses", rinsateWent: "labeled-site", rinsateVisitId: id("visit"),
+      },
+    });
     const content = '{"said":"once"}';
     const previousHash = new Uint8Array(32);
     const hash = new Uint8Array(createHash("sha256").update(previousHash).update(content, "utf8").digest());

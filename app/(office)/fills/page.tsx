@@ -17,6 +17,7 @@ import { Text } from "#ui/text";
 import { asMember } from "../../session";
 import { pageFor } from "../page-for";
 import { us } from "../visits/[visitId]/mix-words";
+import { RECORD_CLEAN_OUT } from "../visits/hold-acts";
 import { clockOf } from "../visits/[visitId]/visit-words";
 
 export const metadata: Metadata = { title: "Fills" };
@@ -27,7 +28,7 @@ export default async function FillsPage() {
   const answer = await asMember(listFills, {});
   if (!answer.ok) notFound();
   const { tanks } = answer.value;
-  const holding = tanks.filter(({ left }) => left.amount > 0n);
+  const holding = tanks.filter(({ left, isClean }) => left.amount > 0n && !isClean);
   const sentence =
     holding.length === 0 ? "Nothing is left in any tank." : holding.map(({ name, left }) => `${us(left)} left in ${name}.`).join(" ");
   return (
@@ -35,7 +36,14 @@ export default async function FillsPage() {
       <PageHead
         title="Fills"
         sentence={tanks.length === 0 ? undefined : sentence}
-        actions={may(member.role, "fills/record-fill") && tanks.length > 0 && <LinkButton href="/fills/record-fill">Record a fill</LinkButton>}
+        actions={
+          may(member.role, "fills/record-fill") &&
+          tanks.length > 0 && (
+            <>
+              <LinkButton href="/fills/record-fill">Record a fill</LinkButton> <LinkButton href={RECORD_CLEAN_OUT}>Record a clean-out</LinkButton>
+            </>
+          )
+        }
       />
       {tanks.length === 0 && <EmptyState sentence="No sprayer is on file, so there is no tank to fill." actions={<LinkButton href="/crew/gear">Trucks and gear</LinkButton>} />}
       <Stack gap={6}>
@@ -54,15 +62,16 @@ interface TankSectionProps {
 }
 
 function TankSection({ tank, timeZone, seesRecords }: TankSectionProps) {
-  const { equipmentId, name, capacity, holdUp, left, fills } = tank;
+  const { equipmentId, name, capacity, holdUp, left, fills, isClean } = tank;
   const lines = holdUp === null ? "what pump and hose hold beyond that, nobody measured" : `pump and hose hold ${us(holdUp)} beyond that`;
   const [last, ...earlier] = fills;
   return (
-    <Section id={`tank-${equipmentId}`} name={name} aside={left.amount === 0n ? "nothing left" : `${us(left)} left in tank and lines`}>
+    <Section id={`tank-${equipmentId}`} name={name} aside={isClean ? "cleaned out" : left.amount === 0n ? "nothing left" : `${us(left)} left in tank and lines`}>
       <Stack gap={5}>
         <Text size="small" tone="second">
           Holds {us(capacity)}; {lines}.
         </Text>
+        <CleanOutLine tank={tank} timeZone={timeZone} />
         {last === undefined ? <p>No fill of it is on record.</p> : <FillBlock fill={last} timeZone={timeZone} seesRecords={seesRecords} />}
         {earlier.filter(({ left: rest }) => rest.amount > 0n).map((fill) => (
           <FillBlock key={fill.fillId} fill={fill} timeZone={timeZone} seesRecords={seesRecords} />
@@ -70,6 +79,40 @@ function TankSection({ tank, timeZone, seesRecords }: TankSectionProps) {
         <EarlierFills fills={earlier.filter(({ left: rest }) => rest.amount === 0n)} timeZone={timeZone} seesRecords={seesRecords} />
       </Stack>
     </Section>
+  );
+}
+
+/** Whether the tank is clean for the next mix, and since when. */
+function CleanOutLine({ tank: { equipmentId, name, cleanOut, isClean, left, lastFillNumber }, timeZone }: { readonly tank: TankOnFile; readonly timeZone: string }) {
+  const since = lastFillNumber === null ? "" : `Not cleaned out since fill ${String(lastFillNumber)}. `;
+  const record = (
+    <Link href={`${RECORD_CLEAN_OUT}?equipment=${equipmentId}`} prefetch={false} aria-label={`Record a clean-out of ${name}`}>
+      Record a clean-out
+    </Link>
+  );
+  if (cleanOut === null) {
+    return (
+      <p>
+        {since === "" ? "No clean-out of it is on record." : since}{" "}
+        {record}
+      </p>
+    );
+  }
+  const { cleanedOn, cleanedAt, doneBy, how, rinsate } = cleanOut;
+  const when = `on ${formatShortDate(cleanedOn)} at ${clockOf(cleanedAt, timeZone)} by ${doneBy}`;
+  const words = `${how.replace(/\.$/u, "")}; the rinsate went ${rinsate.replace(/\.$/u, "")}.`;
+  if (!isClean) {
+    return (
+      <p>
+        <strong>{since.trim()}</strong> It was cleaned out last {when}: {words} {record}
+      </p>
+    );
+  }
+  return (
+    <p>
+      <strong>Cleaned out {when}</strong>: {words}
+      {left.amount > 0n && ` By the books ${us(left)} were in it before.`} {record}
+    </p>
   );
 }
 

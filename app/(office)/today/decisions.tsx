@@ -1,3 +1,4 @@
+import { type ReactNode } from "react";
 import { type DayShown } from "#application/days/read-day";
 import { FINDING_SOURCE_WORDS } from "#domain/foundation/finding";
 import { type FindingCause } from "#domain/foundation/finding-causes";
@@ -5,6 +6,7 @@ import { LinkButton } from "#ui/button";
 import { Disclosure } from "#ui/disclosure";
 import { FindingGroup } from "#ui/finding-group";
 import { Section } from "#ui/section";
+import { RECORD_CLEAN_OUT } from "../visits/hold-acts";
 import { counted } from "./day-words";
 import styles from "./today.module.css";
 
@@ -39,7 +41,8 @@ export function Decisions({ day, mayPlan }: { readonly day: DayShown; readonly m
   const holds = grave.filter(({ finding }) => finding.level === "hold").length;
   const first = grave.slice(0, Math.max(FIRST_CAUSES, holds));
   const rest = grave.slice(first.length);
-  const group = (cause: FindingCause) => <Cause key={`${cause.finding.rule} ${cause.what}`} cause={cause} places={places} date={day.date} mayPlan={mayPlan} />;
+  const sprayerIdOf = new Map(day.trucks.flatMap(({ tankPlan }) => tankPlan.mixes.map(({ gear }) => [gear.name, gear.equipmentId] as const)));
+  const group = (cause: FindingCause) => <Cause key={`${cause.finding.rule} ${cause.what}`} cause={cause} places={places} date={day.date} mayPlan={mayPlan} sprayerIdOf={sprayerIdOf} />;
   return (
     <Section id="decisions" name="Needs a decision" aside={grave.length === 0 ? "nothing" : counted(grave.length, "cause")}>
       <div className={styles.causes}>{first.map(group)}</div>
@@ -62,10 +65,19 @@ interface CauseProps {
   readonly places: ReturnType<typeof placesOf>;
   readonly date: string;
   readonly mayPlan: boolean;
+  readonly sprayerIdOf: ReadonlyMap<string, string>;
 }
 
-function Cause({ cause, places, date, mayPlan }: CauseProps) {
-  const { finding, what, figure, at } = cause;
+/** The way to what settles a cause, where there is one right from here. */
+function actOf({ cause: { finding }, date, mayPlan, sprayerIdOf }: CauseProps): { readonly act?: ReactNode } {
+  if (mayPlan && finding.rule === "forecast-not-entered") return { act: <LinkButton href={`/today/enter-forecast?date=${date}`}>Enter the forecast</LinkButton> };
+  if (finding.rule !== "clean-out") return {};
+  const sprayerId = finding.about.flatMap((name) => sprayerIdOf.get(name) ?? [])[0];
+  return { act: <LinkButton href={sprayerId === undefined ? RECORD_CLEAN_OUT : `${RECORD_CLEAN_OUT}?equipment=${sprayerId}`}>Record a clean-out</LinkButton> };
+}
+
+function Cause(props: CauseProps) {
+  const { places, cause: { finding, what, figure, at } } = props;
   const where = at.flatMap((id) => (places.has(id) ? [{ id, place: places.get(id) }] : []));
   const ofTrucks = where.every(({ place }) => place?.isTruck === true);
   return (
@@ -79,7 +91,7 @@ function Cause({ cause, places, date, mayPlan }: CauseProps) {
         </>
       }
       source={FINDING_SOURCE_WORDS[finding.source]}
-      {...(mayPlan && finding.rule === "forecast-not-entered" ? { act: <LinkButton href={`/today/enter-forecast?date=${date}`}>Enter the forecast</LinkButton> } : {})}
+      {...actOf(props)}
       items={where.map(({ id, place }) => ({ id, words: <a href={place?.href}>{place?.words}</a> }))}
     />
   );

@@ -17,6 +17,8 @@ export interface ActOfFinding {
 
 const OF_THE_FORECAST: ReadonlySet<string> = new Set(["forecast-not-entered", "heat-not-judged"]);
 const OF_THE_GEAR = /^(?:calibration|no-gear|no-measuring-tool|hopper|hold-up|tank|spreader|sprayer|setting|below-first-mark|gear-does-not-fit|tip-droplets)/u;
+/** Where a clean-out is recorded. */
+export const RECORD_CLEAN_OUT = "/fills/record-clean-out";
 const OF_THE_CREW: ReadonlySet<string> = new Set(["license-missing", "technician-under-supervision"]);
 const OF_THE_STOCK: ReadonlySet<string> = new Set(["stock-short", "stock-by-another-measure", "count-it"]);
 const OF_THE_GROUND =
@@ -29,6 +31,7 @@ const OF_THE_GROUND =
 export function actOfFinding({ rule, source, about }: Finding, { propertyId, date, dayToPlan, productIdOf }: PlacesOfVisit): ActOfFinding | undefined {
   if (rule === "on-no-day") return { href: `/today?date=${dayToPlan}`, words: "Put it on a day" };
   if (OF_THE_FORECAST.has(rule)) return date === null ? undefined : { href: `/today?date=${date}`, words: "Enter the forecast" };
+  if (rule === "clean-out") return { href: RECORD_CLEAN_OUT, words: "Record a clean-out" };
   if (OF_THE_GEAR.test(rule)) return { href: "/crew/gear", words: "Trucks and gear" };
   if (OF_THE_CREW.has(rule)) return { href: "/crew", words: "Crew and licenses" };
   if (OF_THE_STOCK.has(rule)) return { href: "/shed", words: "Stock in the Shed" };

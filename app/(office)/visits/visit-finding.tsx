@@ -3,10 +3,17 @@ import { type ReactNode } from "react";
 import { type Finding as DomainFinding, FINDING_SOURCE_WORDS } from "#domain/foundation/finding";
 import { type AnswerOnFile } from "#application/visits/issued-ticket";
 import { Finding } from "#ui/finding";
+import { type CareOfForm } from "../../form-state";
 
 /** Whose rule a finding is, with where it is written. */
 export function sourceWords({ source, citation }: Pick<DomainFinding, "source" | "citation">): string {
   return citation === undefined ? FINDING_SOURCE_WORDS[source] : `${FINDING_SOURCE_WORDS[source]}: ${citation}`;
+}
+
+/** A finding as a form carries it beside what it reads back. */
+export function careOfForm(finding: DomainFinding): CareOfForm {
+  const { level, what, figure, toDo } = finding;
+  return { level, what, ...(figure === undefined ? {} : { figure }), ...(toDo === undefined ? {} : { toDo }), source: sourceWords(finding) };
 }
 
 interface VisitFindingProps {

@@ -7,6 +7,7 @@ import { containersOnHand, readDayFacts } from "#application/days/day-facts";
 import { type OpenVisits, openVisitsOn } from "#application/days/open-visits";
 import { readDaySchema } from "#application/days/read-day.schema";
 import { type LoadFacts } from "#application/days/tank-plan-of-day";
+import { cleanOutsOfDay } from "#application/days/clean-outs-of-day";
 import { tanksHeld } from "#application/days/tanks-held";
 import { shopPosition, stopsOfDays } from "#application/days/travel-of-day";
 import { type TicketsByVisit, type TruckRow, truckShown, type TruckShown } from "#application/days/truck-shown";
@@ -59,7 +60,7 @@ export const readDay = useCase("days/read-day", readDaySchema, async (work, inpu
   const visitIds = [...stopsByDay.values()].flatMap((stops) => stops.map(({ visitId }) => visitId));
   const tickets: TicketsByVisit = new Map((visitIds.length === 0 ? [] : await ticketsOfVisits(work, visitIds)).map((one) => [one.visit.visitId, one]));
   const facts = await readDayFacts(work, visitIds);
-  const load: LoadFacts = { containers: await containersOf(work, tickets), lastHeld: await tanksHeld(work, visitIds) };
+  const load: LoadFacts = { containers: await containersOf(work, tickets), lastHeld: await tanksHeld(work, visitIds), cleanOuts: await cleanOutsOfDay(work, visitIds) };
   const shop = await shopPosition(work);
   const trucks = rows.map((row) => truckShown(row, stopsByDay.get(row.routeDayId) ?? [], shop, tickets, facts, load));
   const stops = trucks.flatMap((truck) => truck.stops);

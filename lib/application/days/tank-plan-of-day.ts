@@ -11,11 +11,13 @@ import { TANK_MARK } from "#application/visits/ticket-facts";
 export interface LoadFacts {
   readonly containers: readonly ContainerOnHand[];
   readonly lastHeld: ReadonlyMap<string, LastHeld>;
+  /** By sprayer, the visits before which a clean-out is on file. */
+  readonly cleanOuts: ReadonlyMap<string, ReadonlySet<string>>;
 }
 
 /**
- * What is not on file anywhere: whether there is water at a stop, and clean-outs. The plan takes them as unknown and says
- * so. The payload is entered less what stays on the truck, as its field asks.
+ * Whether there is water at a stop is on file nowhere: the plan takes it as unknown and says so. The payload is entered
+ * less what stays on the truck, as its field asks.
  */
 export const WATER_AT_STOPS: TreatedStop["water"] = "unknown";
 
@@ -26,14 +28,14 @@ const LINE_AT_THE_END = "pushed-out-with-water";
 export function tankPlanOfDay(
   stops: readonly LoadedStop[],
   truck: { readonly name: string; readonly payload: Quantity<"mass"> | null },
-  { containers, lastHeld }: LoadFacts,
+  { containers, lastHeld, cleanOuts }: LoadFacts,
 ): { readonly plan: TankPlan; readonly loading: LoadingList } {
   const products = productsToLoad(stops, containers);
   const plan = planTanks({
     stops,
     lastHeld,
     truck: { ...truck, staysAboard: "counted-in-payload" },
-    cleanOuts: "unknown",
+    cleanOuts,
     dryWeights: weightsAlongRoute(stops, products),
     settings: { tankLoads: DEFAULT_HOUSE_SETTINGS.tankLoads, tankMark: TANK_MARK, lineAtTheEnd: LINE_AT_THE_END },
   });

@@ -11,7 +11,8 @@ import { fromAmount } from "#domain/quantities/quantity";
 import { timeInOrder } from "#domain/routing/time-in-order";
 import { RULES_VERSION } from "#domain/rules/packs-on-file";
 import { containersOnHand } from "#application/days/day-facts";
-import { tankPlanOfDay, WATER_AT_STOPS } from "#application/days/tank-plan-of-day";
+import { cleanOutsOfDay } from "#application/days/clean-outs-of-day";
+import { type LoadFacts, tankPlanOfDay, WATER_AT_STOPS } from "#application/days/tank-plan-of-day";
 import { tanksHeld } from "#application/days/tanks-held";
 import { questionOfDay, shopPosition, stopsOfDays } from "#application/days/travel-of-day";
 import { answersOnPaper, frameOfPaper, fromPlan } from "#application/documents/frame-of-paper";
@@ -65,7 +66,9 @@ export async function dayOnFile(work: Work, routeDayId: string): Promise<DayOnFi
   const frame = (title: string) => frameOfPaper(work, business, { title, on: date, createdAt: work.now, rulesVersion: RULES_VERSION, source: fromPlan(work) });
   const business = await businessOnFile(work);
   const payload = vehicle.payload === null ? null : fromAmount("mass", vehicle.payload);
-  const { plan, loading } = tankPlanOfDay(loaded, { name, payload }, { containers: await containersOf(work, loaded), lastHeld: await tanksHeld(work, planned.map(({ visitId }) => visitId)) });
+  const visitIds = planned.map(({ visitId }) => visitId);
+  const load: LoadFacts = { containers: await containersOf(work, loaded), lastHeld: await tanksHeld(work, visitIds), cleanOuts: await cleanOutsOfDay(work, visitIds) };
+  const { plan, loading } = tankPlanOfDay(loaded, { name, payload }, load);
   const day: DayToPrint = {
     frame: frame("Route sheet"),
     truck: `${name}, ${vehicle.name}`,

@@ -2,10 +2,12 @@ import { type CalendarDate, calendarDateIn } from "#domain/foundation/calendar-d
 import { groupedBy } from "#domain/foundation/grouping";
 import { type Finding } from "#domain/foundation/finding";
 import { accept } from "#domain/foundation/outcome";
+import { isCleanSince } from "#domain/mixing/clean-out";
 import { addUpFill } from "#domain/mixing/tank-day";
 import { isSprayer } from "#domain/equipment/equipment-kind";
 import { fromAmount, type Quantity } from "#domain/quantities/quantity";
 import { equipmentOnFile, type EquipmentOnFile } from "#application/equipment/gear-on-file";
+import { type CleanOutOnFile, latestCleanOuts } from "#application/fills/clean-outs-on-file";
 import { listFillsSchema } from "#application/fills/list-fills.schema";
 import { useCase, type Work } from "#application/use-case";
 
@@ -57,6 +59,12 @@ export interface TankOnFile {
   /** Over all fills. */
   readonly left: Quantity<"volume">;
   readonly fills: readonly FillOnFile[];
+  /** The fill that went in last by the clock; null where none is on record. */
+  readonly lastFillNumber: number | null;
+  /** The latest on file. */
+  readonly cleanOut: CleanOutOnFile | null;
+  /** True from a clean-out to the next fill. */
+  readonly isClean: boolean;
 }
 
 /** So many fills of all tanks are looked back upon. */
@@ -129,11 +137,16 @@ async function drawsOf(work: Work, fills: readonly FillRow[]): Promise<ReadonlyM
   return new Map([...byFill].map(([fillId, own]) => [fillId, own.map(({ draw }) => draw)]));
 }
 
-function tankOf(equipment: EquipmentOnFile, fills: readonly FillOnFile[]): readonly TankOnFile[] {
+function tankOf(equipment: EquipmentOnFile, fills: readonly FillOnFile[], cleanOut: CleanOutOnFile | undefined): readonly TankOnFile[] {
   const { equipmentId, name, vehicleId, capacity, holdUp } = equipment;
   if (capacity.dimension !== "volume") return [];
   const left = volume(fills.reduce((total, fill) => total + fill.left.amount, 0n));
-  return [{ equipmentId, name, vehicleId, capacity, holdUp, left, fills }];
+  const [last] = fills.toSorted((one, other) => other.filledAt.getTime() - one.filledAt.getTime() || other.number - one.number);
+  const isClean = isCleanSince(
+    cleanOut && { cleanedAt: cleanOut.cleanedAt.getTime() },
+    last && { number: last.number, filledAt: last.filledAt.getTime() },
+  );
+  return [{ equipmentId, name, vehicleId, capacity, holdUp, left, fills, lastFillNumber: last?.number ?? null, cleanOut: cleanOut ?? null, isClean }];
 }
 
 /** The tanks of the sprayers with their last fills: what went in, who drew what, and what is left of each. */
@@ -168,6 +181,7 @@ export const listFills = useCase("fills/list-fills", listFillsSchema, async (wor
     };
   });
   const fillsOf = groupedBy(fills, ({ equipmentId }) => equipmentId);
+  const cleanOuts = await latestCleanOuts(work);
   const inUse = equipment.filter((one) => !one.isStoodDown || fillsOf.has(one.equipmentId));
-  return accept({ tanks: inUse.flatMap((one) => tankOf(one, fillsOf.get(one.equipmentId) ?? [])) });
+  return accept({ tanks: inUse.flatMap((one) => tankOf(one, fillsOf.get(one.equipmentId) ?? [], cleanOuts.get(one.equipmentId))) });
 });

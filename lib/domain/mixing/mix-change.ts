@@ -128,7 +128,7 @@ export function notCleanedOut(last: MixInTank, { stop, gear }: NextMix, unwanted
     source: "label",
     what: `The last mix in the tank of ${gear.name} is not cleaned out for the turf at ${stop.name}.`,
     figure: `${last.name[0]?.toUpperCase() ?? ""}${last.name.slice(1)}: ${listWords(reasons)}.`,
-    toDo: "Clean out tank, pump and hose before this stop, or take another sprayer for it.",
+    toDo: "Clean out tank, pump and hose before this stop and record it, or take another sprayer for it.",
     about: [gear.name, stop.name],
   });
 }
@@ -140,7 +140,7 @@ export function heldNotKnown({ stop, gear }: NextMix): Finding {
     source: "house",
     what: `What the tank of ${gear.name} held last is not on file.`,
     figure: `Whether that may go on the turf at ${stop.name} can't be decided.`,
-    toDo: "Clean it out before the first fill, and record its fills from now on.",
+    toDo: "Clean it out before the first fill and record that, and its fills from now on.",
     about: [gear.name],
   });
 }

@@ -64,7 +64,7 @@ export interface TankPlanQuestion {
   readonly truck: LoadedTruck;
   /** By equipment; a tank that is not named held nobody knows what. */
   readonly lastHeld: ReadonlyMap<string, LastHeld>;
-  /** By equipment, the visits before which a clean-out is on file; unknown where none are kept. */
+  /** By equipment, the visits before which a clean-out is on file although the plan comes to them with another mix; unknown where none are kept. */
   readonly cleanOuts: "unknown" | ReadonlyMap<string, ReadonlySet<string>>;
   /** What everything that is loaded weighs, spray water aside, when the truck comes to each stop. */
   readonly dryWeights: readonly Quantity<"mass">[];

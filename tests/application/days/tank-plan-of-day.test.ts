@@ -4,7 +4,7 @@ import { of } from "#domain/quantities/quantity";
 import { FEED, IRON, SPRAYER } from "../../support/ticket";
 import { truckStop } from "../../support/truck-stops";
 
-const CLEAN = { containers: [], lastHeld: new Map([[SPRAYER.equipmentId, "clean" as const]]) };
+const CLEAN = { containers: [], lastHeld: new Map([[SPRAYER.equipmentId, "clean" as const]]), cleanOuts: new Map() };
 const stop = (visitId: string, area: bigint) => truckStop(visitId, [FEED, IRON], area, { water: WATER_AT_STOPS });
 
 test("loading list and tank plan are of the same stops and weigh the same", () => {
@@ -22,7 +22,9 @@ test("the house's own ways: the same size every time, water behind the mix, and 
   expect(plan.found.map(({ visitId, finding }) => [visitId, finding.rule])).toEqual([[null, "payload-not-on-file"], ["b", "water-at-stop-not-known"]]);
 });
 
-test("a tank of which nothing is on file holds, because clean-outs are kept nowhere", () => {
-  const { plan } = tankPlanOfDay([stop("a", 2000n)], { name: "Truck 1", payload: of("lb", 1850n) }, { containers: [], lastHeld: new Map() });
+test("a tank of which nothing is on file holds until a clean-out before its first stop is", () => {
+  const { plan } = tankPlanOfDay([stop("a", 2000n)], { name: "Truck 1", payload: of("lb", 1850n) }, { containers: [], lastHeld: new Map(), cleanOuts: new Map() });
   expect(plan.found).toMatchObject([{ visitId: "a", finding: { level: "hold", rule: "clean-out" } }]);
+  const cleanOuts = new Map([[SPRAYER.equipmentId, new Set(["a"])]]);
+  expect(tankPlanOfDay([stop("a", 2000n)], { name: "Truck 1", payload: of("lb", 1850n) }, { containers: [], lastHeld: new Map(), cleanOuts }).plan.found).toEqual([]);
 });

@@ -1,10 +1,11 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { readDay } from "#application/days/read-day";
 import { tanksHeld } from "#application/days/tanks-held";
+import { recordCleanOut } from "#application/fills/record-clean-out";
 import { recordFill } from "#application/fills/record-fill";
 import { of } from "#domain/quantities/quantity";
 import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aRecord, aSharedFill, CREW_DAY, type CrewDay, fillForm, inWorkOf } from "../../support/crew-day";
+import { aCrewDay, aFedVisit, aRecord, aSharedFill, cleanOutForm, CREW_DAY, type CrewDay, fillForm, inWorkOf } from "../../support/crew-day";
 import { openHouse, type TestHouse } from "../../support/house";
 
 let house: TestHouse;
@@ -20,8 +21,21 @@ afterAll(() => house.close());
 const heldNow = (visitIds: readonly string[] = []) => inWorkOf(house, company, (work) => tanksHeld(work, visitIds));
 const planNow = async () => valueOf(await readDay(house, company.owner.key, { date: CREW_DAY })).trucks[0]?.tankPlan;
 
-test("a tank that was never filled is not among them", async () => {
+const cleanOut = async (cleanedAt: string) => valueOf(await recordCleanOut(house, company.owner.key, cleanOutForm(house, day, company.owner.personId, { cleanedAt })));
+
+test("a tank with neither a fill nor a clean-out on the books is not among them", async () => {
   expect((await heldNow()).size).toBe(0);
+});
+
+test("a tank that was never filled is clean after a clean-out, and its plan holds no more", async () => {
+  const neverFilled = await aCompany(house);
+  const itsDay = await aCrewDay(house, neverFilled);
+  await aFedVisit(house, neverFilled, itsDay);
+  const rules = async () => valueOf(await readDay(house, neverFilled.owner.key, { date: CREW_DAY })).trucks[0]?.tankPlan.found.map(({ finding }) => finding.rule) ?? [];
+  expect(await rules()).toContain("clean-out");
+  valueOf(await recordCleanOut(house, neverFilled.owner.key, cleanOutForm(house, itsDay, neverFilled.owner.personId)));
+  expect(await inWorkOf(house, neverFilled, (work) => tanksHeld(work, []))).toEqual(new Map([[itsDay.sprayerId, "clean"]]));
+  expect(await rules()).not.toContain("clean-out");
 });
 
 test("the latest fill is what the tank held, less what was drawn; the day's plan uses what is left first", async () => {
@@ -55,6 +69,18 @@ test("what was posted away from the tank is left no more", async () => {
   await house.ask("alter table stock_balance disable trigger user");
   await house.ask("update stock_balance set amount = 0 where stock_location_id in (select stock_location_id from stock_location where equipment_id = $1)", [day.sprayerId]);
   expect((await heldNow()).get(day.sprayerId)).toMatchObject({ left: of("gal", 0n) });
+});
+
+test("a clean-out before the latest fill changes nothing; after it the tank is clean, until it is filled again", async () => {
+  const { number } = valueOf(await recordFill(house, company.owner.key, fillForm(house, day, [], { filledAt: "7:40" })));
+  await cleanOut("7:30");
+  await cleanOut("7:40");
+  expect((await heldNow()).get(day.sprayerId)).toMatchObject({ name: `fill ${String(number)}` });
+  await cleanOut("7:41");
+  expect((await heldNow()).get(day.sprayerId)).toBe("clean");
+  expect((await planNow())?.mixes[0]?.begin).toMatchObject({ lastName: null, cleaning: "none", line: "water", leftOfLast: of("gal", 0n) });
+  const { number: next } = valueOf(await recordFill(house, company.owner.key, fillForm(house, day, [], { filledAt: "7:50" })));
+  expect((await heldNow()).get(day.sprayerId)).toMatchObject({ name: `fill ${String(next)}` });
 });
 
 async function lastFillId(): Promise<string> {

@@ -1,8 +1,9 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { listFills } from "#application/fills/list-fills";
+import { recordCleanOut } from "#application/fills/record-clean-out";
 import { of } from "#domain/quantities/quantity";
 import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aRecord, aSharedFill, type CrewDay } from "../../support/crew-day";
+import { aCrewDay, aRecord, aSharedFill, cleanOutForm, type CrewDay } from "../../support/crew-day";
 import { openHouse, type TestHouse } from "../../support/house";
 
 let house: TestHouse;
@@ -52,6 +53,16 @@ test("the newest fill stands first, and only the tanks of the truck asked for", 
   expect(fills.map(({ number }) => number)).toEqual(fills.map(({ number }) => number).toSorted((one, other) => other - one));
   expect(valueOf(await listFills(house, company.owner.key, { vehicleId: day.vehicleId })).tanks.map(({ equipmentId }) => equipmentId)).toEqual([day.sprayerId]);
   expect(valueOf(await listFills(house, company.owner.key, { vehicleId: house.newId() })).tanks).toEqual([]);
+});
+
+test("a tank says when it was cleaned out, and whether it was filled since", async () => {
+  const cleanOut = async (cleanedAt: string) => valueOf(await recordCleanOut(house, company.owner.key, cleanOutForm(house, day, company.owner.personId, { cleanedAt })));
+  const { fills } = await tankOfDay();
+  expect(await tankOfDay()).toMatchObject({ cleanOut: null, isClean: false, lastFillNumber: fills[0]?.number });
+  const earlier = await cleanOut("7:00");
+  expect(await tankOfDay()).toMatchObject({ cleanOut: earlier, isClean: false });
+  const later = await cleanOut("7:30");
+  expect(await tankOfDay()).toMatchObject({ cleanOut: { ...later, doneBy: company.owner.name, rinsate: "into the shop's rinsate tank" }, isClean: true });
 });
 
 test("another company sees none of it", async () => {

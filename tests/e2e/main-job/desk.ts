@@ -76,6 +76,22 @@ export async function checkTank(page: Page, gallonsLeft: string, fluidOuncesLeft
   await expect(page.getByText(fluidOuncesLeft).first()).toBeVisible();
 }
 
+/** Cleans the sprayer out after the day: read back, then written once by a button that is pressed twice. */
+export async function recordCleanOut(page: Page, person: string): Promise<void> {
+  await openDay(page);
+  await page.getByRole("link", { name: "What is left in the tanks" }).click();
+  await expect(page.getByText("Not cleaned out since fill 1.")).toBeVisible();
+  await page.getByRole("link", { name: "Record a clean-out", exact: true }).click();
+  await expect(page.getByRole("heading", { name: "Record a clean-out" })).toBeVisible();
+  await fill(page, { Day: DAYS.work, "Cleaned out at": "12:10", "How it was done": "Three times with 4 gal of water" });
+  await choose(page, { "Done by": person });
+  await page.getByRole("radio", { name: /^Into the shop's rinsate tank/ }).check();
+  await page.getByRole("button", { name: "Read it back" }).click();
+  await expect(page.getByText(/was cleaned out on .+ by .+The rinsate went into the shop's rinsate tank\./)).toBeVisible();
+  await page.getByRole("button", { name: "Record the clean-out" }).dblclick();
+  await expect(page.getByText(/^Cleaned out on .+ at 12:10 pm by /)).toHaveCount(1);
+}
+
 /** The second look stands on the visit's page, three days after the work. */
 export async function checkSecondLook(page: Page, street: string): Promise<void> {
   await openVisit(page, street);

@@ -8,7 +8,7 @@ import { previewRecord } from "#application/register/preview-record";
 import { changedForm, type FormState, readBackForm, refusedForm, textFields } from "../../../../form-state";
 import { memberOfPage, sendForm } from "../../../../session";
 import { recordSentence } from "../../../register/record-sentence";
-import { sourceWords } from "../../visit-finding";
+import { careOfForm } from "../../visit-finding";
 
 /** The first press reads the record back, the second one writes it; a third press of the same form writes nothing. */
 export async function completeVisitAction(previous: FormState, form: FormData): Promise<FormState> {
@@ -18,10 +18,7 @@ export async function completeVisitAction(previous: FormState, form: FormData): 
     const preview = await sendForm(previewRecord, form);
     if (!preview.ok) return refusedForm(previous, form, preview.refusal);
     const { content } = preview.value;
-    const cares = content.findings.filter(({ level }) => level !== "note").map((finding) => {
-      const { level, what, figure, toDo } = finding;
-      return { level, what, ...(figure === undefined ? {} : { figure }), ...(toDo === undefined ? {} : { toDo }), source: sourceWords(finding) };
-    });
+    const cares = content.findings.filter(({ level }) => level !== "note").map(careOfForm);
     return readBackForm(previous, form, recordSentence(content), cares);
   }
   const answer = await sendForm(completeVisit, form);

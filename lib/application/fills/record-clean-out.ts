@@ -1,0 +1,84 @@
+import { lockCompany } from "#adapters/postgres/company-work";
+import { isSprayer, type EquipmentKind } from "#domain/equipment/equipment-kind";
+import { type Finding } from "#domain/foundation/finding";
+import { accept, type Outcome } from "#domain/foundation/outcome";
+import { filledSince, rinsateWords } from "#domain/mixing/clean-out";
+import { instantOfMinute } from "#domain/weather/local-hours";
+import { writeDeed } from "#application/audit-trail";
+import { type CleanOutForm, recordCleanOutSchema } from "#application/fills/record-clean-out.schema";
+import { badField, conflict, notFound, type UseCaseRefusal } from "#application/refusal";
+import { SENT_WITH_OTHER_FIGURES } from "#application/stock/post-stock";
+import { useCase, type Work } from "#application/use-case";
+
+/** A clean-out before it is written, in the words in which it is read back. */
+export interface CleanOutToRecord {
+  readonly equipmentName: string;
+  readonly cleanedAt: Date;
+  readonly doneBy: string;
+  readonly how: string;
+  /** "into the shop's rinsate tank" */
+  readonly rinsate: string;
+  /** What it does not settle, because the tank has been filled since. */
+  readonly findings: readonly Finding[];
+}
+
+/** Puts a clean-out together from the form and what is on file, and writes nothing. Refuses what can't be written. */
+export async function cleanOutToRecord(work: Work, form: CleanOutForm): Promise<Outcome<CleanOutToRecord, UseCaseRefusal>> {
+  const { companyId, timeZone } = work.company;
+  const { equipmentId, doneById, rinsateVisitId: visitId, how } = form;
+  const equipment = await work.tx.equipment.findUnique({ where: { companyId_equipmentId: { companyId, equipmentId } } });
+  if (equipment === null) return notFound("sprayer");
+  if (!isSprayer(equipment.kind as EquipmentKind)) return badField("equipmentId", `${equipment.name} is no sprayer.`);
+  const cleanedAt = new Date(instantOfMinute(form.cleanedOn, form.cleanedAt, timeZone));
+  if (cleanedAt.getTime() > work.now.getTime()) return badField("cleanedAt", "This moment has not come yet.");
+  const person = await work.tx.person.findUnique({ where: { companyId_personId: { companyId, personId: doneById } } });
+  if (person === null) return badField("doneById", "There is no such person here. Choose another.");
+  const visit = visitId === null ? null : await work.tx.visit.findUnique({ where: { companyId_visitId: { companyId, visitId } } });
+  if (visitId !== null && visit === null) return badField("rinsateVisitId", "This visit is not on file any more. Load the page again.");
+  const property = visit === null ? null : await work.tx.property.findUnique({ where: { companyId_propertyId: { companyId, propertyId: visit.propertyId } } });
+  const fill = await work.tx.fill.findFirst({ where: { companyId, equipmentId }, orderBy: [{ filledAt: "desc" }, { number: "desc" }], select: { number: true, filledAt: true } });
+  return accept({
+    equipmentName: equipment.name,
+    cleanedAt,
+    doneBy: person.name,
+    how,
+    rinsate: rinsateWords(form.rinsateWent, form.rinsateWhere ?? property?.street ?? ""),
+    findings: filledSince(equipment.name, { cleanedAt: cleanedAt.getTime() }, fill === null ? undefined : { number: fill.number, filledAt: fill.filledAt.getTime() }),
+  });
+}
+
+/**
+ * Records that a sprayer was cleaned out: tank, pump and hose, when, by whom, how, and where the rinsate went. It is a
+ * fact: one from before the last fill is taken all the same and frees nothing. Stock is left as it stands, because draws
+ * of the fill before may still be written down later. Pressed twice, the first clean-out is answered.
+ */
+export const recordCleanOut = useCase("fills/record-clean-out", recordCleanOutSchema, async (work, form) => {
+  const { companyId } = work.company;
+  const { requestId, equipmentId, doneById, how, rinsateWent, rinsateVisitId, rinsateWhere } = form;
+  const toRecord = await cleanOutToRecord(work, form);
+  if (!toRecord.ok) return toRecord;
+  const { equipmentName, cleanedAt, doneBy, rinsate } = toRecord.value;
+  await lockCompany(work.tx);
+  const said = { equipmentId, cleanedAt, doneById, how, rinsateWent, rinsateVisitId, rinsateWhere };
+  const first = await work.tx.cleanOut.findUnique({ where: { companyId_requestId: { companyId, requestId } } });
+  if (first !== null) return saysTheSame(first, said) ? accept({ cleanOutId: first.cleanOutId }) : conflict(SENT_WITH_OTHER_FIGURES);
+  const cleanOutId = work.newId();
+  await work.tx.cleanOut.create({ data: { companyId, cleanOutId, requestId, ...said, enteredAt: work.now, personId: work.member.personId } });
+  await writeDeed(work, cleanOutId, { deed: "clean-out-recorded", details: { equipment: equipmentName, cleanedAt: cleanedAt.toISOString(), doneBy, rinsate } });
+  return accept({ cleanOutId });
+});
+
+interface SaidOfCleanOut {
+  readonly equipmentId: string;
+  readonly cleanedAt: Date;
+  readonly doneById: string;
+  readonly how: string;
+  readonly rinsateWent: string;
+  readonly rinsateVisitId: string | null;
+  readonly rinsateWhere: string | null;
+}
+
+function saysTheSame(one: SaidOfCleanOut, other: SaidOfCleanOut): boolean {
+  const fields = ["equipmentId", "doneById", "how", "rinsateWent", "rinsateVisitId", "rinsateWhere"] as const;
+  return one.cleanedAt.getTime() === other.cleanedAt.getTime() && fields.every((field) => one[field] === other[field]);
+}

@@ -1,0 +1,54 @@
+import { afterAll, beforeEach, beforeAll, expect, test } from "vitest";
+import { cleanOutsOfDay } from "#application/days/clean-outs-of-day";
+import { recordCleanOut } from "#application/fills/record-clean-out";
+import { recordFill } from "#application/fills/record-fill";
+import { aCompany, type TestCompany, valueOf } from "../../support/crew";
+import { aCrewDay, aFedVisit, aRecord, cleanOutForm, type CrewDay, fillForm, inWorkOf } from "../../support/crew-day";
+import { openHouse, type TestHouse } from "../../support/house";
+
+let house: TestHouse;
+let company: TestCompany;
+let day: CrewDay;
+beforeAll(async () => {
+  house = await openHouse();
+});
+beforeEach(async () => {
+  company = await aCompany(house);
+  day = await aCrewDay(house, company);
+});
+afterAll(() => house.close());
+
+const namedOn = (visitIds: readonly string[]) => inWorkOf(house, company, (work) => cleanOutsOfDay(work, visitIds));
+const visit = () => aFedVisit(house, company, day);
+const fill = async (visitIds: readonly string[], filledAt: string) => valueOf(await recordFill(house, company.owner.key, fillForm(house, day, visitIds, { filledAt })));
+const cleanOut = async (cleanedAt: string) => valueOf(await recordCleanOut(house, company.owner.key, cleanOutForm(house, day, company.owner.personId, { cleanedAt })));
+
+test("between two fills of a day it stands before the first visit of the second one, while those of the first are open", async () => {
+  const [one, two, three] = [await visit(), await visit(), await visit()];
+  const route = [one.visitId, two.visitId, three.visitId];
+  await fill([one.visitId], "7:00");
+  await cleanOut("7:20");
+  await fill([two.visitId, three.visitId], "7:30");
+  expect(await namedOn(route)).toEqual(new Map([[day.sprayerId, new Set([two.visitId])]]));
+  expect(await namedOn(route.toReversed()), "the earlier fill's visit comes last").toEqual(new Map());
+  expect(await namedOn([two.visitId, three.visitId]), "the earlier fill's visit is of another day").toEqual(new Map());
+  await aRecord(house, company.owner, one);
+  expect(await namedOn(route), "the earlier fill's visit is recorded").toEqual(new Map());
+});
+
+test("none is named where nothing was cleaned out between the fills", async () => {
+  const [one, two] = [await visit(), await visit()];
+  await cleanOut("6:50");
+  await fill([one.visitId], "7:00");
+  await fill([two.visitId], "7:30");
+  await cleanOut("7:40");
+  expect(await namedOn([one.visitId, two.visitId])).toEqual(new Map());
+});
+
+test("a day without visits and another company have none", async () => {
+  const one = await visit();
+  await fill([one.visitId], "7:00");
+  expect(await namedOn([])).toEqual(new Map());
+  const other = await aCompany(house);
+  expect(await inWorkOf(house, other, (work) => cleanOutsOfDay(work, [one.visitId]))).toEqual(new Map());
+});

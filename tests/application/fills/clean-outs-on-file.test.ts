@@ -1,0 +1,45 @@
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { latestCleanOuts } from "#application/fills/clean-outs-on-file";
+import { recordCleanOut } from "#application/fills/record-clean-out";
+import { aCompany, type TestCompany, valueOf } from "../../support/crew";
+import { aCrewDay, aFedVisit, cleanOutForm, type CrewDay, inWorkOf } from "../../support/crew-day";
+import { openHouse, type TestHouse } from "../../support/house";
+
+let house: TestHouse;
+let company: TestCompany;
+let day: CrewDay;
+beforeAll(async () => {
+  house = await openHouse();
+  company = await aCompany(house);
+  day = await aCrewDay(house, company);
+});
+afterAll(() => house.close());
+
+const latest = () => inWorkOf(house, company, latestCleanOuts);
+const record = async (change: Parameters<typeof cleanOutForm>[3]) => valueOf(await recordCleanOut(house, company.owner.key, cleanOutForm(house, day, company.owner.personId, change)));
+
+test("the latest by the clock, whichever was entered last, with who, how and where the rinsate went", async () => {
+  expect(await latest()).toEqual(new Map());
+  const { cleanOutId } = await record({ cleanedAt: "7:30" });
+  await record({ cleanedAt: "6:00", rinsateWent: "elsewhere", rinsateWhere: "Gravel behind the shop" });
+  expect(await latest()).toEqual(
+    new Map([
+      [
+        day.sprayerId,
+        {
+          cleanOutId, cleanedOn: "2026-04-14", cleanedAt: new Date("2026-04-14T11:30:00Z"), doneBy: company.owner.name,
+          how: "Three times with ten gallons of water", rinsate: "into the shop's rinsate tank",
+        },
+      ],
+    ]),
+  );
+});
+
+test("a visit whose lawn took the rinsate is named by its street, and a site in words by those", async () => {
+  const { visitId, propertyId } = await aFedVisit(house, company, day);
+  const [row] = await house.ask<{ street: string }>("select street from property where property_id = $1", [propertyId]);
+  await record({ cleanedAt: "7:40", rinsateWent: "labeled-site", rinsateVisitId: visitId });
+  expect((await latest()).get(day.sprayerId)?.rinsate).toBe(`onto ${row?.street ?? ""}, within the label`);
+  await record({ cleanedAt: "7:50", rinsateWent: "labeled-site", rinsateWhere: "The shop's own lawn" });
+  expect((await latest()).get(day.sprayerId)?.rinsate).toBe("onto The shop's own lawn, within the label");
+});
