@@ -7,7 +7,7 @@ import { annualNitrogenRangesIn } from "#domain/turf/annual-nitrogen";
 import { slowShareOfNitrogen } from "#domain/turf/nutrients";
 import { type NitrogenCapRule, type PackFact, type RulePack } from "#domain/rules/rule-pack";
 import { isSpread, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
-import { type CountedNitrogen, countedAsQuick, type NitrogenRate, nitrogenOfVisit, nitrogenOfYear, wholeNitrogen } from "#domain/mixing/year-nitrogen";
+import { broughtByTreatments, type CountedNitrogen, countedAsQuick, type NitrogenRate, nitrogenOfVisit, nitrogenOfYear, wholeNitrogen } from "#domain/mixing/year-nitrogen";
 
 /**
  * What is said of nitrogen: the law's most in one application (which is all that goes on a lawn in one visit) and of it
@@ -18,8 +18,9 @@ import { type CountedNitrogen, countedAsQuick, type NitrogenRate, nitrogenOfVisi
  */
 export function checkNitrogen(question: TicketQuestion, pack: RulePack | undefined): readonly Finding[] {
   const { treatments, lawns, on } = question;
+  const brought = broughtByTreatments(treatments);
   const ofLawns = lawns.flatMap((lawn) => {
-    const visit = nitrogenOfVisit(lawn, treatments);
+    const visit = nitrogenOfVisit(lawn, brought);
     if (wholeNitrogen(visit.nitrogen).amount === 0n) return [];
     const before = nitrogenOfYear(lawn, on);
     return [...(pack === undefined ? [] : [...perApplication(lawn, visit, pack), ...perYear(lawn, before, visit, pack)]), ...aboveRange(lawn, before, visit, question)];

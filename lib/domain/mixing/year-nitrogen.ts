@@ -50,9 +50,20 @@ export function countNitrogen(brought: readonly PastNutrients[]): CountedNitroge
 
 type PastNutrients = TicketLawn["history"][number]["nutrients"];
 
+/** What a treatment brings, on each of its lawns the same. */
+export interface BroughtByTreatment {
+  readonly zoneIds: readonly string[];
+  readonly nutrients: PastNutrients;
+}
+
+/** What each treatment of a visit brings, worked out once for all lawns. */
+export function broughtByTreatments(treatments: readonly TicketTreatment[]): readonly BroughtByTreatment[] {
+  return treatments.map(({ zoneIds, label, rate }) => ({ zoneIds, nutrients: nutrientRatesOf(label, rate) }));
+}
+
 /** What the treatments of a visit put on one lawn. */
-export function nitrogenOfVisit({ zoneId }: TicketLawn, treatments: readonly TicketTreatment[]): CountedNitrogen {
-  return countNitrogen(treatments.filter(({ zoneIds }) => zoneIds.includes(zoneId)).map(({ label, rate }) => nutrientRatesOf(label, rate)));
+export function nitrogenOfVisit({ zoneId }: TicketLawn, brought: readonly BroughtByTreatment[]): CountedNitrogen {
+  return countNitrogen(brought.filter(({ zoneIds }) => zoneIds.includes(zoneId)).map(({ nutrients }) => nutrients));
 }
 
 /** What a lawn got in the calendar year of a day, by its history. */

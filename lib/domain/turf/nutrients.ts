@@ -259,17 +259,6 @@ export function nutrientsDelivered(
   return accept(forEachNutrient(parts.value, (part) => deriveRate("nutrient-mass-per-area", massRate.value, part)));
 }
 
-/** The nitrogen alone of what {@link nutrientsDelivered} gives, refused where that is. */
-export function nitrogenDelivered(
-  productRate: Rate<"product-mass-per-area"> | Rate<"product-volume-per-area">,
-  product: { readonly grade: Grade; readonly release: NitrogenRelease; readonly density?: Density },
-): Outcome<Rate<"nutrient-mass-per-area">> {
-  const parts = partsOf(product.grade, product.release);
-  if (!parts.ok) return parts;
-  const massRate = byMass(productRate, product.density);
-  return massRate.ok ? accept(deriveRate("nutrient-mass-per-area", massRate.value, parts.value.nitrogen)) : massRate;
-}
-
 function byMass(
   productRate: Rate<"product-mass-per-area"> | Rate<"product-volume-per-area">,
   density: Density | undefined,

@@ -3,7 +3,7 @@ import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { missingFact } from "#domain/foundation/outcome";
 import { compareRates, rateOf } from "#domain/quantities/rate";
 import { nutrientRatesOf } from "#domain/mixing/delivered";
-import { countedAsQuick, countNitrogen, nitrogenOfVisit, nitrogenOfYear, wholeNitrogen } from "#domain/mixing/year-nitrogen";
+import { broughtByTreatments, countedAsQuick, countNitrogen, nitrogenOfVisit, nitrogenOfYear, wholeNitrogen } from "#domain/mixing/year-nitrogen";
 import { BARRIER, FEED, IRON, LAWN, PAST } from "../../support/ticket";
 
 const nitrogen = (pounds: string) => rateOf("nutrient-mass-per-area", pounds, "lb per 1,000 sq ft");
@@ -11,7 +11,7 @@ const isSame = (one: Parameters<typeof compareRates>[0], pounds: string) => comp
 
 test("quick, slow and not stated are kept apart; the last counts as quick", () => {
   // 2.5 lb of 32 %, half of it slow; 3 lb of 19 % whose label states no release.
-  const { nitrogen: brought, missing } = nitrogenOfVisit(LAWN, [FEED, BARRIER]);
+  const { nitrogen: brought, missing } = nitrogenOfVisit(LAWN, broughtByTreatments([FEED, BARRIER]));
   expect([isSame(brought.quick, "0.4"), isSame(brought.slow, "0.4"), isSame(brought.notStated, "0.57")]).toEqual([true, true, true]);
   expect(isSame(countedAsQuick(brought), "0.97")).toBe(true);
   expect(isSame(wholeNitrogen(brought), "1.37")).toBe(true);
@@ -20,7 +20,7 @@ test("quick, slow and not stated are kept apart; the last counts as quick", () =
 
 test("only what goes on the lawn counts, and what can't be counted is named once", () => {
   const unweighed = { ...IRON, label: { ...IRON.label, density: "unknown" } } as const;
-  const counted = nitrogenOfVisit(LAWN, [unweighed, { ...unweighed, line: 8 }, { ...FEED, zoneIds: ["back"] }]);
+  const counted = nitrogenOfVisit(LAWN, broughtByTreatments([unweighed, { ...unweighed, line: 8 }, { ...FEED, zoneIds: ["back"] }]));
   expect(wholeNitrogen(counted.nitrogen).amount).toBe(0n);
   expect(counted.missing).toEqual(["The density of Rustwater Iron is not on file; its nutrients are stated by weight."]);
 });
