@@ -1,10 +1,12 @@
 import { afterAll, beforeAll, expect, test, vi } from "vitest";
 import { idField, secretField } from "#application/field.schema";
 import { house } from "#application/house";
+import { forgetClient } from "../support/forget-client";
 import { openHouse, type TestHouse } from "../support/house";
 
 let testHouse: TestHouse;
 beforeAll(async () => {
+  forgetClient();
   testHouse = await openHouse();
   vi.stubEnv("DATABASE_APP_URL", testHouse.database.appUrl);
   vi.stubEnv("NEXTAUTH_SECRET", "x".repeat(32));
@@ -12,6 +14,7 @@ beforeAll(async () => {
 });
 afterAll(async () => {
   await house().client.$disconnect();
+  forgetClient();
   vi.unstubAllEnvs();
   await testHouse.close();
 });

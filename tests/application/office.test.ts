@@ -2,10 +2,12 @@ import { afterAll, beforeAll, expect, test, vi } from "vitest";
 import { databaseClient } from "#adapters/postgres/client";
 import { canServe, marksCookiesSecure, officeLink, sealingSecret } from "#application/office";
 import { cloneDatabase, type DatabaseClone } from "../support/database";
+import { forgetClient } from "../support/forget-client";
 
 let database: DatabaseClone;
 
 beforeAll(async () => {
+  forgetClient();
   database = await cloneDatabase();
   vi.stubEnv("DATABASE_APP_URL", database.appUrl);
   vi.stubEnv("NEXTAUTH_URL", "https://office.example");
@@ -15,6 +17,7 @@ beforeAll(async () => {
 afterAll(async () => {
   vi.unstubAllEnvs();
   await databaseClient().$disconnect();
+  forgetClient();
   await database.drop();
 });
 
