@@ -1,21 +1,23 @@
 import { afterAll, beforeAll, expect, test, vi } from "vitest";
 import { idField, secretField } from "#application/field.schema";
-import { house } from "#application/house";
-import { forgetClient } from "../support/forget-client";
+import { forgetEnvironment } from "../support/forget-environment";
 import { openHouse, type TestHouse } from "../support/house";
 
+const load = () => import("#application/house");
+let house: Awaited<ReturnType<typeof load>>["house"];
 let testHouse: TestHouse;
 beforeAll(async () => {
-  forgetClient();
   testHouse = await openHouse();
   vi.stubEnv("DATABASE_APP_URL", testHouse.database.appUrl);
   vi.stubEnv("NEXTAUTH_SECRET", "x".repeat(32));
   vi.stubEnv("NEXTAUTH_URL", "http://localhost:3210");
+  forgetEnvironment();
+  ({ house } = await load());
 });
 afterAll(async () => {
   await house().client.$disconnect();
-  forgetClient();
   vi.unstubAllEnvs();
+  forgetEnvironment();
   await testHouse.close();
 });
 
