@@ -12,7 +12,7 @@ import { type Choice } from "#ui/select-field";
 import { Stack } from "#ui/stack";
 import { VisitMark, type VisitState } from "#ui/visit-mark";
 import { PressForm } from "../../action-form.client";
-import { clockWords } from "../../ui/drawings/clock-words";
+import { clockWords } from "#domain/foundation/clock-words";
 import { pinVisitAction, takeOffDayAction } from "./action";
 import { counted } from "./day-words";
 import { MoveForm } from "./move-form.client";

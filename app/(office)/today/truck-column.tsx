@@ -3,7 +3,7 @@ import { type StopShown, type TruckShown } from "#application/days/truck-shown";
 import { LinkButton } from "#ui/button";
 import { Row } from "#ui/row";
 import { type Choice } from "#ui/select-field";
-import { clockWords } from "../../ui/drawings/clock-words";
+import { clockWords } from "#domain/foundation/clock-words";
 import { milesWords } from "./day-words";
 import { OrderForm } from "./order-form.client";
 import { PaperLinks } from "./paper-links";

@@ -1,7 +1,7 @@
 import { type DayShown } from "#application/days/read-day";
 import { UndoBar } from "#ui/undo-bar";
 import { closeAction, undoAction, type WayBack } from "./action";
-import { durationWords } from "../../ui/drawings/clock-words";
+import { durationWords } from "#domain/foundation/clock-words";
 
 /** What the address says was just done. */
 export type DoneParameters = Readonly<Partial<Record<"after" | "visit" | "day" | "position" | "version" | "order" | "adds", string>>>;

@@ -1,4 +1,4 @@
-import { axisClockWords, clockWords } from "./clock-words";
+import { namedClockWords, clockWords } from "#domain/foundation/clock-words";
 import { type DrawingNote } from "./drawing-figure";
 import { measureText, wrapText } from "./measure-text";
 
@@ -120,7 +120,7 @@ function hourTicks(doneAt: DoneAt, shareOf: ShareOf): AftercareTick[] {
   const first = Math.ceil((doneAt.minute + 1) / 360) * 360;
   for (let clock = first; clock - doneAt.minute < dayMinutes; clock += 360) {
     const share = shareOf(clock - doneAt.minute);
-    const words = axisClockWords(clock);
+    const words = namedClockWords(clock);
     const half = measureText(words, textPixels) / 2;
     const free = share * plotPixels - half >= taken && share * plotPixels + half <= shareOf(dayMinutes) * plotPixels - 12;
     ticks.push({ share, words: free ? words : undefined, wordsShare: share });

@@ -1,4 +1,4 @@
-import { clockWords, durationWords } from "./clock-words";
+import { clockWords, durationWords } from "#domain/foundation/clock-words";
 import { type DrawingNote } from "./drawing-figure";
 import { measureText, wrapText } from "./measure-text";
 import { type HungLabel, hangLabel, spreadApart } from "./place-in-line";

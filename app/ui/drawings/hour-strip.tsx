@@ -1,5 +1,5 @@
 import { Fragment, useId } from "react";
-import { axisClockWords, clockWords } from "./clock-words";
+import { namedClockWords, clockWords } from "#domain/foundation/clock-words";
 import { DrawingFigure, NoteDisc } from "#ui/drawings/drawing-figure";
 import { type PatternIds, Patterns, fillBy, patternIds } from "#ui/drawings/patterns";
 import {
@@ -133,7 +133,7 @@ function HourAxis({ frame }: { readonly frame: DayFrame }) {
         <line className={styles.tick} x1={percent(share)} x2={percent(share)} y1={named ? top - 7 : top - 4} y2={top} />
         {named && (
           <text x={percent(share)} y="11" textAnchor={anchor}>
-            {axisClockWords(minute)}
+            {namedClockWords(minute)}
           </text>
         )}
       </Fragment>
@@ -245,7 +245,7 @@ function NarrowAxis({ frame, nowPixels }: { readonly frame: DayFrame; readonly n
         <line className={styles.tick} x1={narrowStrip.axisPixels - (named ? 7 : 4)} x2={narrowStrip.axisPixels} y1={y} y2={y} />
         {named && !covered && (
           <text x={narrowStrip.axisPixels - 10} y={y + 5} textAnchor="end">
-            {minute % 1440 === 0 ? clockWords(minute) : axisClockWords(minute)}
+            {minute % 1440 === 0 ? clockWords(minute) : namedClockWords(minute)}
           </text>
         )}
       </Fragment>

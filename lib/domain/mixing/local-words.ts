@@ -1,4 +1,5 @@
 import { addDays, type CalendarDate, calendarDateIn, formatShortDate } from "#domain/foundation/calendar-date";
+import { clockWords } from "#domain/foundation/clock-words";
 import { weekdayOf } from "#domain/mixing/clock-periods";
 import { minuteOfDayAt, utcOffsetMinutesAt } from "#domain/weather/local-hours";
 
@@ -31,9 +32,7 @@ export function localWords(epochMilliseconds: number, timeZone: string, use: Ins
   const date = calendarDateIn(timeZone, whole);
   const minuteOfDay = minuteOfDayAt(whole, timeZone);
   if (use === "due" && minuteOfDay === 0) return `the end of ${dateWords(addDays(date, -1))}`;
-  const [hour, minute] = [Math.floor(minuteOfDay / 60), minuteOfDay % 60];
-  const clock = `${hour % 12 || 12}${minute === 0 ? "" : `:${String(minute).padStart(2, "0")}`} ${hour < 12 ? "am" : "pm"}`;
-  return `${dateWords(date)}, ${clock}${whichOfTwo(whole, timeZone)}`;
+  return `${dateWords(date)}, ${clockWords(minuteOfDay)}${whichOfTwo(whole, timeZone)}`;
 }
 
 /** Clocks go back by an hour, or by half an hour in a few places. */

@@ -7,7 +7,7 @@ import { settingWords } from "#domain/papers/loads-on-paper";
 import { type LoadingGroup, type LoadingLine, type LoadingList as LoadingListPaper } from "#domain/papers/loading-list";
 import { numberOnPaper } from "#domain/papers/company-on-paper";
 import { findingLine, type PaperFinding, type PaperFrame } from "#domain/papers/paper";
-import { minuteOnPaper } from "#domain/papers/paper-time";
+import { clockWordsInFull } from "#domain/foundation/clock-words";
 import { accessNoteOnPaper, type RouteMix, type RouteSheet, type RouteStop } from "#domain/papers/route-sheet";
 
 /** One stop of a truck's day, with the mix ticket by which it is done. */
@@ -88,15 +88,15 @@ const METERS_A_MILE = 1609.344;
 function summaryOf({ stops, driveMeters, returnsAtMinute }: DayToPrint): string {
   const count = stops.length === 1 ? "1 stop" : `${String(stops.length)} stops`;
   const drive = driveMeters === null ? "miles not known" : `about ${String(Math.round(driveMeters / METERS_A_MILE))} miles`;
-  const back = returnsAtMinute === null ? "the way back is not timed" : `back at the shop about ${minuteOnPaper(returnsAtMinute)}`;
+  const back = returnsAtMinute === null ? "the way back is not timed" : `back at the shop about ${clockWordsInFull(returnsAtMinute)}`;
   return `${count}, ${drive}, ${back}.`;
 }
 
 function stopOnPaper({ position, arrivesAtMinute, window, address, customer, phone, accessNotes, ticket, findings }: StopToPrint): RouteStop {
   return {
     order: String(position),
-    arrival: arrivesAtMinute === null ? "not timed" : minuteOnPaper(arrivesAtMinute),
-    ...(window === null ? {} : { timeWindow: `between ${minuteOnPaper(window.fromMinute)} and ${minuteOnPaper(window.untilMinute)}` }),
+    arrival: arrivesAtMinute === null ? "not timed" : clockWordsInFull(arrivesAtMinute),
+    ...(window === null ? {} : { timeWindow: `between ${clockWordsInFull(window.fromMinute)} and ${clockWordsInFull(window.untilMinute)}` }),
     address,
     customer,
     ...(phone === null ? {} : { phone }),

@@ -1,18 +1,13 @@
 // Times as papers print them: the company's or the site's own clock, with ordinary spaces, because a narrow one is a
 // letter that a font or a search may not know.
 import { type CalendarDate, formatLongDate } from "#domain/foundation/calendar-date";
+import { clockWordsInFull } from "#domain/foundation/clock-words";
 import { localTimeAt } from "#domain/weather/local-hours";
-
-/** A minute of the local day as a clock reads it: "8:50 am", "12:00 pm". */
-export function minuteOnPaper(minuteOfDay: number): string {
-  const hour = Math.floor(minuteOfDay / 60) % 24;
-  return `${String(hour % 12 || 12)}:${String(minuteOfDay % 60).padStart(2, "0")} ${hour < 12 ? "am" : "pm"}`;
-}
 
 /** The time of an instant on a time zone's clock: "8:50 am". */
 export function clockOnPaper(epochMilliseconds: number, timeZone: string): string {
   const [hour, minute] = localTimeAt(epochMilliseconds, timeZone).localTime.split(":").map(Number) as [number, number];
-  return minuteOnPaper(hour * 60 + minute);
+  return clockWordsInFull(hour * 60 + minute);
 }
 
 /** A day without its weekday: "April 14, 2026". */

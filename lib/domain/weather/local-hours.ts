@@ -61,14 +61,14 @@ export function utcOffsetMinutesAt(epochMilliseconds: number, timeZone: string):
   return Math.trunc(utcOffsetAt(epochMilliseconds, timeZone) / ONE_MINUTE_MILLISECONDS);
 }
 
-/** The instant at which a clock in a time zone shows a date and hour; where it skips that hour, the first instant after. */
+/** The instant at which a clock in a time zone shows a date and hour; see instantOfMinute for hours that come twice or never. */
 function instantAt(date: CalendarDate, hour: number, timeZone: string): number {
   return instantOfMinute(date, hour * ONE_HOUR_MINUTES, timeZone);
 }
 
 /**
- * The instant at which a clock in a time zone shows a minute of a day (0 is midnight); where it skips that minute, the
- * first instant after; where it shows it twice, the first. The zone must be a known one.
+ * The instant at which a clock in a time zone shows a minute of a day (0 is midnight); where it skips that minute, as
+ * long after the change as it skips; where it shows it twice, the first. The zone must be a known one.
  */
 export function instantOfMinute(date: CalendarDate, minuteOfDay: number, timeZone: string): number {
   return instantOfClock(startOfDateInUniversalTime(date) + minuteOfDay * ONE_MINUTE_MILLISECONDS, timeZone);

@@ -16,14 +16,3 @@ export function readClockMinute(field: string, text: string): Outcome<number> {
   const hourOfDay = isTwelve ? (hour % 12) + (half.toLowerCase() === "p" ? 12 : 0) : hour;
   return accept(hourOfDay * MINUTES_AN_HOUR + minute);
 }
-
-/** A minute of the day as it is read on a screen: "7 am", "7:40 am", "noon". */
-export function clockMinuteWords(minuteOfDay: number): string {
-  const hour = Math.floor(minuteOfDay / MINUTES_AN_HOUR);
-  const minute = minuteOfDay % MINUTES_AN_HOUR;
-  if (minute === 0 && hour === 12) return "noon";
-  if (minute === 0 && (hour === 0 || hour === 24)) return "midnight";
-  const twelve = hour % 12 === 0 ? 12 : hour % 12;
-  const minutes = minute === 0 ? "" : `:${String(minute).padStart(2, "0")}`;
-  return `${twelve}${minutes} ${hour % 24 < 12 ? "am" : "pm"}`;
-}

@@ -1,3 +1,4 @@
+import { namedClockWords } from "#domain/foundation/clock-words";
 import { accept, badInput, missingFact, type Outcome } from "#domain/foundation/outcome";
 import { ONE_HOUR_MILLISECONDS } from "#domain/turf/hourly-series";
 import { celsiusFromFahrenheit, fahrenheitFromCelsius } from "#domain/turf/temperature-scale";
@@ -9,7 +10,7 @@ import { type HourReason, type HourVerdict, type WeatherHour, worstVerdict } fro
 import { judgeSprayHour, type SpraySite } from "#domain/weather/spraying-hour";
 import { type SunTimes } from "#domain/weather/sun-times";
 import { deltaT } from "#domain/weather/wet-bulb";
-import { clockMinuteWords, readClockMinute } from "#domain/worksheets/clock-time";
+import { readClockMinute } from "#domain/worksheets/clock-time";
 import { type FieldAsk, ifTyped, type NumberRange, readModelNumber, readTogether, refuseEmpty, refuseOne } from "#domain/worksheets/read-fields";
 import { type Typed, type WorkedWorksheet, type WorksheetExample, type WorksheetOutcome, type WorksheetTable } from "#domain/worksheets/worksheet";
 
@@ -88,7 +89,7 @@ function readHours(text: string): Outcome<readonly TypedHour[]> {
   for (const line of lines) {
     const hour = readHour(line);
     if (!hour.ok) return hour;
-    if (hours.some(({ minute }) => minute === hour.value.minute)) return badInput("hours", line, "each hour once", `${clockMinuteWords(hour.value.minute)} stands there twice.`);
+    if (hours.some(({ minute }) => minute === hour.value.minute)) return badInput("hours", line, "each hour once", `${namedClockWords(hour.value.minute)} stands there twice.`);
     hours.push(hour.value);
   }
   return accept(hours.toSorted((left, right) => left.minute - right.minute));
@@ -147,7 +148,7 @@ function judge(hours: readonly TypedHour[], limits: Limits, sun: SunTimes): read
   return hours.map((hour) => {
     const start = hour.weather.startsAtEpochMilliseconds;
     const inWeather: HourInWeather = {
-      slot: { startsAtEpochMilliseconds: start, endsAtEpochMilliseconds: start + ONE_HOUR_MILLISECONDS, localTime: clockMinuteWords(hour.minute), utcOffsetMinutes: 0 },
+      slot: { startsAtEpochMilliseconds: start, endsAtEpochMilliseconds: start + ONE_HOUR_MILLISECONDS, localTime: namedClockWords(hour.minute), utcOffsetMinutes: 0 },
       weather: hour.weather,
       weatherAt: (startsAt) => byStart.get(startsAt),
       timeZone: "UTC",
@@ -163,7 +164,7 @@ function judge(hours: readonly TypedHour[], limits: Limits, sun: SunTimes): read
 
 /** The weather's sentences have the time of a record; a worksheet has no date and reads "4 pm". */
 function inClockWords(sentence: string): string {
-  return sentence.replace(/\bat (\d{2}):00(?: on (\S+))?/gu, (_all, hour: string, date?: string) => `at ${clockMinuteWords(Number(hour) * 60)}${date === undefined ? "" : " the next day"}`);
+  return sentence.replace(/\bat (\d{2}):00(?: on (\S+))?/gu, (_all, hour: string, date?: string) => `at ${namedClockWords(Number(hour) * 60)}${date === undefined ? "" : " the next day"}`);
 }
 
 const VERDICT_WORDS: Readonly<Record<HourVerdict, string>> = { open: "open", "take-care": "take care", closed: "closed" };
@@ -198,7 +199,7 @@ function tableOf(judged: readonly JudgedTypedHour[]): WorksheetTable {
     ],
     rows: judged.map((hour) => {
       const { temperatureF, relativeHumidityPercent, windMph, rainInches } = hour.weather;
-      return [clockMinuteWords(hour.minute).replace(" ", "\u00a0"), ...[temperatureF, relativeHumidityPercent, windMph, rainInches].map(String), ...wetBulbAndDeltaT(hour.weather), standingWords(hour)];
+      return [namedClockWords(hour.minute).replace(" ", "\u00a0"), ...[temperatureF, relativeHumidityPercent, windMph, rainInches].map(String), ...wetBulbAndDeltaT(hour.weather), standingWords(hour)];
     }),
   };
 }
@@ -211,7 +212,7 @@ function stretches(judged: readonly JudgedTypedHour[]): readonly string[] {
     if (last?.to === minute) last.to = minute + 60;
     else joined.push({ from: minute, to: minute + 60 });
   }
-  return joined.map(({ from, to }) => `${clockMinuteWords(from)} to ${clockMinuteWords(to)}`);
+  return joined.map(({ from, to }) => `${namedClockWords(from)} to ${namedClockWords(to)}`);
 }
 
 /**

@@ -1,13 +1,9 @@
 import { expect, test } from "vitest";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
-import { clockOnPaper, dateOnPaper, dayOnPaper, minuteOnPaper, momentOnPaper, spanOnPaper } from "#domain/papers/paper-time";
+import { clockOnPaper, dateOnPaper, dayOnPaper, momentOnPaper, spanOnPaper } from "#domain/papers/paper-time";
 
 const INDIANAPOLIS = "America/Indiana/Indianapolis";
 const MORNING = Date.parse("2026-04-14T12:50:00Z");
-
-test.each([[0, "12:00 am"], [530, "8:50 am"], [720, "12:00 pm"], [1439, "11:59 pm"]] as const)("minute %i of the day is %s", (minute, words) => {
-  expect(minuteOnPaper(minute)).toBe(words);
-});
 
 test("an instant is said on the clock of its time zone, with ordinary spaces", () => {
   expect(clockOnPaper(MORNING, INDIANAPOLIS)).toBe("8:50 am");

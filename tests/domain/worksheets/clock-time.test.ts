@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { accept } from "#domain/foundation/outcome";
-import { clockMinuteWords, readClockMinute } from "#domain/worksheets/clock-time";
+import { readClockMinute } from "#domain/worksheets/clock-time";
 
 test.each([["7 am", 420], ["7:40 am", 460], ["12 am", 0], ["12 pm", 720], ["8:10 p.m.", 1210], ["19:40", 1180], ["0:00", 0], ["7", 420]])("%s is minute %i", (text, minute) => {
   expect(readClockMinute("sunrise", text)).toEqual(accept(minute));
@@ -8,8 +8,4 @@ test.each([["7 am", 420], ["7:40 am", 460], ["12 am", 0], ["12 pm", 720], ["8:10
 
 test.each(["", "24:00", "13 pm", "0 am", "7:60", "early"])("%s is no time of day", (text) => {
   expect(readClockMinute("sunrise", text)).toMatchObject({ ok: false, refusal: { field: "sunrise", allowed: "a time of day, such as 7 am or 13:00" } });
-});
-
-test.each([[0, "midnight"], [1440, "midnight"], [720, "noon"], [460, "7:40 am"], [1210, "8:10 pm"], [30, "12:30 am"]])("minute %i is read %s", (minute, words) => {
-  expect(clockMinuteWords(minute)).toBe(words);
 });

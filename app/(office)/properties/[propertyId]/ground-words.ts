@@ -49,10 +49,3 @@ export function waterWords({ name, length, width }: WaterEdgeOnFile): string {
 export function rateWords({ test }: StationOnFile): string {
   return test === null ? "not tested" : `${formatQuantityIn(depthPerHour(test), "in", 2)} per hour`;
 }
-
-/** "5:30 am", from minutes of the local day. */
-export function clockWords(minuteOfDay: number): string {
-  const hours = Math.floor(minuteOfDay / 60) % 24;
-  const minutes = String(minuteOfDay % 60).padStart(2, "0");
-  return `${String(hours % 12 === 0 ? 12 : hours % 12)}:${minutes} ${hours < 12 ? "am" : "pm"}`;
-}

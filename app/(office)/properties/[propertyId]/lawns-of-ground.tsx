@@ -1,3 +1,4 @@
+import { clockWordsInFull } from "#domain/foundation/clock-words";
 import { type PropertyOnFile } from "#application/properties/read-property";
 import { squareFeetWords } from "#domain/properties/area-words";
 import { formatShortDate } from "#domain/foundation/calendar-date";
@@ -7,7 +8,7 @@ import { KeyValueList } from "#ui/key-value-list";
 import { Row } from "#ui/row";
 import { Stack } from "#ui/stack";
 import { Table } from "#ui/table";
-import { clockWords, grassWords, originWords, rateWords, waterWords } from "./ground-words";
+import { grassWords, originWords, rateWords, waterWords } from "./ground-words";
 
 interface Props {
   readonly property: PropertyOnFile;
@@ -95,7 +96,7 @@ export function StationsOfGround({ property, mayChange, zoneId }: Props & { read
 }
 
 function wateringWords({ wateringHours, wateringWeekdays }: PropertyOnFile): string {
-  const hours = wateringHours === null ? undefined : `${clockWords(wateringHours.fromMinute)} to ${clockWords(wateringHours.untilMinute)}`;
+  const hours = wateringHours === null ? undefined : `${clockWordsInFull(wateringHours.fromMinute)} to ${clockWordsInFull(wateringHours.untilMinute)}`;
   const days = wateringWeekdays.map((weekday) => WEEKDAY_NAMES[weekday]).join(", ");
   if (hours === undefined && days === "") return "Hours and days are not on file";
   return [hours ?? "hours not on file", days === "" ? "days not on file" : days].join("; ");

@@ -12,7 +12,7 @@ import { Table } from "#ui/table";
 import { Text } from "#ui/text";
 import { VisitMark } from "#ui/visit-mark";
 import { asMember, memberOfPage } from "../../../session";
-import { clockWords } from "./ground-words";
+import { clockWordsInFull } from "#domain/foundation/clock-words";
 
 /** Which property a section is of, and the one lawn that the page is narrowed to, if it is. */
 export interface VisitsOfPropertyProps {
@@ -87,7 +87,7 @@ export async function NextVisit(props: VisitsOfPropertyProps) {
         <VisitMark state={next.standing} />
       </p>
       <TasksOfVisit visit={next} productNames={productNames} />
-      {next.window !== null && <Text size="small">The customer lets the crew on the ground from {clockWords(next.window.fromMinute)} to {clockWords(next.window.untilMinute)}.</Text>}
+      {next.window !== null && <Text size="small">The customer lets the crew on the ground from {clockWordsInFull(next.window.fromMinute)} to {clockWordsInFull(next.window.untilMinute)}.</Text>}
       <VisitActions propertyId={props.propertyId} isOnNoProgram={false} />
     </Stack>
   );

@@ -8,7 +8,7 @@ import { type VisitOnFile } from "#application/visits/read-visit";
 import { type Role } from "#domain/crew/role";
 import { calendarDateIn, formatLongDate, formatShortDate } from "#domain/foundation/calendar-date";
 import { LinkButton } from "#ui/button";
-import { clockWords } from "../../../ui/drawings/clock-words";
+import { clockWords } from "#domain/foundation/clock-words";
 import { KeyValueList } from "#ui/key-value-list";
 import { PageHead } from "#ui/page-head";
 import { Row } from "#ui/row";

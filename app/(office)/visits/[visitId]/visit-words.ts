@@ -1,7 +1,7 @@
 import { type CalendarDate, formatLongDate } from "#domain/foundation/calendar-date";
 import { localTimeAt } from "#domain/weather/local-hours";
 import { type VisitRow } from "#application/visits/visit-rows";
-import { clockWords } from "../../../ui/drawings/clock-words";
+import { clockWords } from "#domain/foundation/clock-words";
 import { type VisitState } from "#ui/visit-mark";
 
 /** Where a visit stands, as its mark has it. */
