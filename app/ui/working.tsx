@@ -14,7 +14,6 @@ export interface WorkedOutProps {
 export function WorkedOut({ working, titled = false }: WorkedOutProps) {
   const { title, formula, inputs, steps, result, source } = working;
   const names = eachOnce(inputs.map(({ name }) => name));
-  const stepKeys = eachOnce(steps);
   return (
     <div className={styles.working} role="group" aria-label={title}>
       {titled && <Text tone="label">{title}</Text>}
@@ -22,13 +21,7 @@ export function WorkedOut({ working, titled = false }: WorkedOutProps) {
       {inputs.length > 0 && (
         <KeyValueList pairs={inputs.map((input, index) => ({ key: names[index] ?? input.name, value: <InputWords input={input} /> }))} />
       )}
-      {steps.length > 0 && (
-        <ol className={styles.steps}>
-          {steps.map((step, index) => (
-            <li key={stepKeys[index]}>{step}</li>
-          ))}
-        </ol>
-      )}
+      {steps.length > 0 && <WorkingSteps steps={steps} />}
       <p>
         <strong>{result}</strong>
       </p>
@@ -36,6 +29,18 @@ export function WorkedOut({ working, titled = false }: WorkedOutProps) {
         Source: {source}
       </Text>
     </div>
+  );
+}
+
+/** The steps of a working, counted, so that somebody who checks them on paper can say which one. */
+export function WorkingSteps({ steps }: Pick<Working, "steps">) {
+  const keys = eachOnce(steps);
+  return (
+    <ol className={styles.steps}>
+      {steps.map((step, index) => (
+        <li key={keys[index]}>{step}</li>
+      ))}
+    </ol>
   );
 }
 

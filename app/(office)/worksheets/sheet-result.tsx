@@ -7,6 +7,7 @@ import { Sheet } from "#ui/sheet";
 import { Stack } from "#ui/stack";
 import { Table, type TableColumn } from "#ui/table";
 import { Text } from "#ui/text";
+import { WorkingSteps } from "#ui/working";
 import { sourceWords } from "../visits/visit-finding";
 import styles from "./worksheet.module.css";
 
@@ -95,11 +96,7 @@ function ByHand({ working: { formula, inputs, steps, result, source } }: { reado
           </dl>
         </Part>
         <Part name="Steps">
-          <ol className={styles.steps}>
-            {steps.map((step) => (
-              <li key={step}>{step}</li>
-            ))}
-          </ol>
+          <WorkingSteps steps={steps} />
           <p className={styles.outcome}>{result}</p>
         </Part>
         <Part name="Source">

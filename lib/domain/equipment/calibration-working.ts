@@ -40,7 +40,8 @@ function averageSeconds(seconds: readonly number[]): Rational {
   return averageOf(seconds.map((one) => fromNumber(one, SECONDS_DECIMALS)));
 }
 
-function spreadSentence(uncertainty: Uncertainty): string {
+/** How far a calibration may be off, by its repeats. */
+export function spreadSentence(uncertainty: Uncertainty): string {
   return uncertainty.kind === "not-given"
     ? "Not everything was measured twice, so how far it may be off is not known."
     : `Going by the repeats it may be off by ${percentInWords(uncertainty.part)}.`;

@@ -1,5 +1,5 @@
 import { accept, badInput, type Outcome } from "#domain/foundation/outcome";
-import { canonicalAmountOf, compareExact, type Measure, multiplyExact } from "#domain/quantities/exact-quantity";
+import { canonicalAmountOf, compareExact, type ExactQuantity, fromExactAmount, type Measure, multiplyExact } from "#domain/quantities/exact-quantity";
 import { formatQuantityIn, type UnitSystem } from "#domain/quantities/format-quantity";
 import { divideRational, type Rational, rational, reduce, roundToWhole } from "#domain/quantities/rational";
 import { type WateringDepth } from "#domain/label/aftercare-constraint";
@@ -41,6 +41,12 @@ const LONGEST_RUN_MINUTES = 1_440;
 export function exactText(value: Rational): string {
   const { numerator, denominator } = reduce(value);
   return denominator === 1n ? String(numerator) : `${numerator}/${denominator}`;
+}
+
+/** A depth as it is kept, in 0.125 micrometers, by {@link exactText}: "50800" or "152401/3". */
+export function depthFrom(text: string): ExactQuantity<"length"> {
+  const [numerator = "0", denominator = "1"] = text.split("/");
+  return fromExactAmount("length", rational(BigInt(numerator), BigInt(denominator)));
 }
 
 /** A depth of water in words: "¼ in", "6.4 mm". */

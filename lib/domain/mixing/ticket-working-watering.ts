@@ -1,21 +1,14 @@
 import { listWords } from "#domain/foundation/list-words";
 import { type Working } from "#domain/foundation/working";
-import { type ExactQuantity, fromExactAmount, multiplyExact } from "#domain/quantities/exact-quantity";
+import { type ExactQuantity, multiplyExact } from "#domain/quantities/exact-quantity";
 import { type Rational, rational } from "#domain/quantities/rational";
 import { type AftercareTimeline } from "#domain/mixing/aftercare";
-import { type StationRun } from "#domain/mixing/irrigation-run";
+import { depthFrom, type StationRun } from "#domain/mixing/irrigation-run";
 import { type WateringAnswer } from "#domain/mixing/watering-window";
 import { figure, inUnit } from "#domain/mixing/ticket-working-words";
 
 type Window = Extract<WateringAnswer, { readonly kind: "window" }>;
 type Run = Extract<StationRun, { readonly kind: "run" }>;
-
-/** An exact depth as it is kept with an aftercare, in 0.125 micrometers: "50800" or "152401/3". */
-function depthFrom(text: string): ExactQuantity<"length"> {
-  const [numerator = "0", denominator = "1"] = text.split("/");
-  const value: Rational = { numerator: BigInt(numerator), denominator: BigInt(denominator) };
-  return fromExactAmount("length", value);
-}
 
 /**
  * How the minutes of each station come about from the depth and the station's own rate. The rate is what the aftercare

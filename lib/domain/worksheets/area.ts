@@ -12,9 +12,6 @@ import { amountBothWays, amountWords } from "#domain/worksheets/figure-words";
 import { readAmountField, readChoice, readListField, readTogether, refuseOne } from "#domain/worksheets/read-fields";
 import { type Refusals, type Typed, type WorkedWorksheet, type WorksheetExample, type WorksheetOutcome } from "#domain/worksheets/worksheet";
 
-/** The shapes that the worksheet measures, in the order in which they are offered. */
-export const AREA_SHAPES = ["rectangle", "triangle", "trapezoid", "circle", "offsets", "average-radius"] as const;
-export type AreaShape = (typeof AREA_SHAPES)[number];
 /** How a shape that was measured by its widths ends: at the first and last width, or in a point one step beyond. */
 export const OFFSET_ENDS = ["widths", "points"] as const;
 

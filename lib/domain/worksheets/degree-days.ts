@@ -1,7 +1,8 @@
+import { typedLines } from "#domain/equipment/typed-test";
 import { addDays, type CalendarDate, formatShortDate, parseCalendarDate } from "#domain/foundation/calendar-date";
 import { accept, badInput, type InputRefusal, missingFact, type Outcome, refuse } from "#domain/foundation/outcome";
 import { type DegreeDayMethod, type DegreeDaySum, EIGHTY_SIX_FIFTY, type DailyExtremes, openingLine, sumDegreeDays } from "#domain/turf/degree-days";
-import { type FieldAsk, ifTyped, readChoice, readModelNumber, readTogether, refuseEmpty, refuseOne } from "#domain/worksheets/read-fields";
+import { type FieldAsk, ifTyped, readChoice, readModelNumber, readTogether, refuseOne } from "#domain/worksheets/read-fields";
 import { type Typed, type WorksheetAnswer, type WorksheetExample, type WorksheetOutcome } from "#domain/worksheets/worksheet";
 
 export const DEGREE_DAY_METHODS = ["simple", "reset", "86-50"] as const;
@@ -49,7 +50,7 @@ function withoutHeading(lines: readonly string[]): readonly string[] {
 }
 
 function readDays(text: string): Outcome<readonly TypedDay[]> {
-  const lines = withoutHeading(text.split(/\r?\n/u).map((line) => line.trim()).filter((line) => line !== ""));
+  const lines = withoutHeading(typedLines(text));
   if (lines.length === 0) return missingFact("days", "date, high, low", "Give the days, one to a line, such as 2026-03-01, 65, 40.");
   if (lines.length > MOST_DAYS) return badInput("days", `${lines.length} lines`, `up to ${MOST_DAYS}`, `These are ${lines.length} lines; at most ${MOST_DAYS} days are read.`);
   const days: TypedDay[] = [];
@@ -98,7 +99,7 @@ function figure(value: number): string {
 function readBase(typed: Typed<DegreeDaysField>): Outcome<number> {
   if (typed.method === "86-50") return accept(EIGHTY_SIX_FIFTY.baseDegrees);
   const ask: FieldAsk = { field: "base", what: "the base temperature", such: "50" };
-  return refuseEmpty(ask, typed.base) ?? readModelNumber(ask, typed.base, { lowest: "0", highest: "100", unit: "°F" });
+  return readModelNumber(ask, typed.base, { lowest: "0", highest: "100", unit: "°F" });
 }
 
 /**

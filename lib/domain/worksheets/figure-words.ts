@@ -58,9 +58,3 @@ export function productRateAsTyped(
   if (rate.basis === "product-volume-per-spray-volume" && typed.includes("%")) return formatPercentByVolume(rate, 3);
   return formatRate<RateBasis>(rate, "us");
 }
-
-/** A part as percent: "46.7%". */
-export function percentOfPart(part: Rational): string {
-  const percent = { numerator: part.numerator * 100n, denominator: part.denominator };
-  return `${formatFigure(percent, { decimals: 1, quarters: false })}%`;
-}

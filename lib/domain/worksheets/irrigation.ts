@@ -3,7 +3,7 @@ import { averageOf, percentInWords } from "#domain/equipment/repeats";
 import { type Finding } from "#domain/foundation/finding";
 import { accept, badInput, type Outcome } from "#domain/foundation/outcome";
 import { type WorkingInput } from "#domain/foundation/working";
-import { depthWords, type IrrigationStation, irrigationRun, type StationRun } from "#domain/mixing/irrigation-run";
+import { depthFrom, depthWords, type IrrigationStation, irrigationRun, type StationRun } from "#domain/mixing/irrigation-run";
 import { canonicalAmountOf, type ExactQuantity, fromExactAmount, multiplyExact } from "#domain/quantities/exact-quantity";
 import { formatQuantityIn } from "#domain/quantities/format-quantity";
 import { divideRational, type Rational, rational, reduce, toNumber } from "#domain/quantities/rational";
@@ -108,8 +108,7 @@ function untested(depth: Length, sentence: string): Told {
 function tested(depth: Length, rate: Length, run: Extract<StationRun, { kind: "run" }>): Told {
   const exact = reduce(divideRational(multiplyExact(depth, rational(60n)).exactAmount, rate.exactAmount));
   const { totalMinutes, runsMinutes, soakMinutes, elapsedMinutes } = run;
-  const [numerator = "0", denominator = "1"] = run.depthReached.split("/");
-  const reached = fromExactAmount("length", rational(BigInt(numerator), BigInt(denominator)));
+  const reached = depthFrom(run.depthReached);
   const cycles =
     runsMinutes.length < 2
       ? []

@@ -1,3 +1,4 @@
+import { percentInWords } from "#domain/equipment/repeats";
 import { type Finding, takeCare } from "#domain/foundation/finding";
 import { accept, type Outcome } from "#domain/foundation/outcome";
 import { type WorkingInput } from "#domain/foundation/working";
@@ -8,7 +9,7 @@ import { compareRates, coverage, type Rate, rateIn, rateOf, times } from "#domai
 import { divideRational, rational, type Rational } from "#domain/quantities/rational";
 import { wholeBagsFor } from "#domain/quantities/rounding";
 import { EXTENSION_FACTORS, type Grade, type NitrogenRelease, type Nutrient, nutrientsDelivered, nutrientsIn, parseGrade, type PerNutrient, productForNutrient, slowShareOfNitrogen } from "#domain/turf/nutrients";
-import { amountBothWays, amountWords, numberWords, percentOfPart, rateBothWays, rateWords } from "#domain/worksheets/figure-words";
+import { amountBothWays, amountWords, numberWords, rateBothWays, rateWords } from "#domain/worksheets/figure-words";
 import { ifTyped, readAmountField, readChoice, readDensityField, readNumberField, readRateField, readTogether, refuseEmpty, refuseOne } from "#domain/worksheets/read-fields";
 import { type Typed, type WorksheetAnswer, type WorksheetExample, type WorksheetOutcome } from "#domain/worksheets/worksheet";
 
@@ -116,7 +117,7 @@ function nutrientTable(rate: PerNutrient<Rate<"nutrient-mass-per-area">>, area: 
 function slowStep(grade: Grade, release: NitrogenRelease): readonly string[] {
   const share = slowShareOfNitrogen(grade, release);
   if (!share.ok || release.kind === "not-stated") return [];
-  return [`Slow-release share of the nitrogen: ${numberWords(release.percent)} ÷ ${numberWords(grade.nitrogenPercent)} = ${percentOfPart(share.value)}.`];
+  return [`Slow-release share of the nitrogen: ${numberWords(release.percent)} ÷ ${numberWords(grade.nitrogenPercent)} = ${percentInWords(share.value)}.`];
 }
 
 /**

@@ -1,10 +1,11 @@
+import { percentInWords } from "#domain/equipment/repeats";
 import { accept } from "#domain/foundation/outcome";
 import { multiplyExact } from "#domain/quantities/exact-quantity";
 import { writeQuantity } from "#domain/quantities/format-quantity";
 import { rateIn, scaleRate, times } from "#domain/quantities/rate";
 import { type Rational } from "#domain/quantities/rational";
 import { bulkRateFor, bulkSeedFor, overseedingRate, pricePerPureLiveSeed, pureLivePart, seedingRates } from "#domain/turf/seed";
-import { amountBothWays, amountWords, numberWords, percentOfPart, rateBothWays, rateWords } from "#domain/worksheets/figure-words";
+import { amountBothWays, amountWords, numberWords, rateBothWays, rateWords } from "#domain/worksheets/figure-words";
 import { ifTyped, type NumberRange, readAmountField, readChoice, readNumberField, readRateField, readTogether, refuseOne } from "#domain/worksheets/read-fields";
 import { type Typed, type WorksheetAnswer, type WorksheetExample, type WorksheetOutcome, type WorksheetTable } from "#domain/worksheets/worksheet";
 
@@ -62,11 +63,11 @@ export function seedWorksheet(typed: Typed<SeedField>): WorksheetOutcome {
       ],
       steps: [
         ...(use === "overseeding" ? [`Overseeding: ${rateWords(rate)} ÷ 2 = ${rateWords(pureRate)}.`] : []),
-        `Pure live part: ${numberWords(purity)}% × ${numberWords(germination)}% = ${percentOfPart(part.value)}.`,
+        `Pure live part: ${numberWords(purity)}% × ${numberWords(germination)}% = ${percentInWords(part.value)}.`,
         `Pure live seed: ${rateWords(pureRate)} × ${amountWords(area)} = ${amountWords(pure)}.`,
-        `Seed from the bag: ${amountWords(pure)} ÷ ${percentOfPart(part.value)} = ${amountWords(bulk)}; the rate is ${rateWords(bulkRate)}.`,
+        `Seed from the bag: ${amountWords(pure)} ÷ ${percentInWords(part.value)} = ${amountWords(bulk)}; the rate is ${rateWords(bulkRate)}.`,
         `In two directions, half each: ${amountWords(multiplyExact(bulk, { numerator: 1n, denominator: 2n }))} at ${rateWords(scaleRate(bulkRate, { numerator: 1n, denominator: 2n }))}.`,
-        ...(price === undefined || priced === undefined ? [] : [`A pound of pure live seed costs ${money(price)} ÷ ${percentOfPart(part.value)} = ${money(priced)}.`]),
+        ...(price === undefined || priced === undefined ? [] : [`A pound of pure live seed costs ${money(price)} ÷ ${percentInWords(part.value)} = ${money(priced)}.`]),
       ],
       result: `${amountBothWays(bulk)} of seed from the bag, at ${rateBothWays(bulkRate)}.`,
       source: use === "overseeding" ? `${LOUISIANA}; half rate: University of Nebraska-Lincoln` : LOUISIANA,

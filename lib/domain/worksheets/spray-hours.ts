@@ -1,3 +1,4 @@
+import { typedLines } from "#domain/equipment/typed-test";
 import { namedClockWords } from "#domain/foundation/clock-words";
 import { accept, badInput, missingFact, type Outcome } from "#domain/foundation/outcome";
 import { ONE_HOUR_MILLISECONDS } from "#domain/turf/hourly-series";
@@ -11,7 +12,7 @@ import { judgeSprayHour, type SpraySite } from "#domain/weather/spraying-hour";
 import { type SunTimes } from "#domain/weather/sun-times";
 import { deltaT } from "#domain/weather/wet-bulb";
 import { readClockMinute } from "#domain/worksheets/clock-time";
-import { type FieldAsk, ifTyped, type NumberRange, readModelNumber, readTogether, refuseEmpty, refuseOne } from "#domain/worksheets/read-fields";
+import { type FieldAsk, ifTyped, type NumberRange, readModelNumber, readTogether, refuseOne } from "#domain/worksheets/read-fields";
 import { type Typed, type WorkedWorksheet, type WorksheetExample, type WorksheetOutcome, type WorksheetTable } from "#domain/worksheets/worksheet";
 
 export type SprayHoursField = "hours" | "coolest" | "hottest" | "wind" | "rainfast" | "sunrise" | "sunset";
@@ -83,7 +84,7 @@ function readHour(line: string): Outcome<TypedHour> {
 
 /** The hours in the order of the day, each once. */
 function readHours(text: string): Outcome<readonly TypedHour[]> {
-  const lines = text.split(/\r?\n/u).map((line) => line.trim()).filter((line) => line !== "");
+  const lines = typedLines(text);
   if (lines.length === 0) return missingFact("hours", "one hour to a line", "Give the hours, one to a line, such as 7 am, 62, 88, 2, 0.");
   const hours: TypedHour[] = [];
   for (const line of lines) {
@@ -227,8 +228,8 @@ export function sprayHoursWorksheet(typed: Typed<SprayHoursField>): WorksheetOut
     hours: readHours(typed.hours),
     coolest: ifTyped(typed.coolest, (text) => readModelNumber({ field: "coolest", what: "the lowest temperature", such: "50" }, text, TEMPERATURE)),
     hottest: ifTyped(typed.hottest, (text) => readModelNumber({ field: "hottest", what: "the highest temperature", such: "85" }, text, TEMPERATURE)),
-    wind: refuseEmpty(windAsk, typed.wind) ?? readModelNumber(windAsk, typed.wind, WIND),
-    rainfast: refuseEmpty(rainAsk, typed.rainfast) ?? readModelNumber(rainAsk, typed.rainfast, { lowest: "0", highest: "72", unit: "h" }),
+    wind: readModelNumber(windAsk, typed.wind, WIND),
+    rainfast: readModelNumber(rainAsk, typed.rainfast, { lowest: "0", highest: "72", unit: "h" }),
     sunrise: readSun("sunrise", typed.sunrise),
     sunset: readSun("sunset", typed.sunset),
   });

@@ -1,4 +1,4 @@
-import { sprayerWorking } from "#domain/equipment/calibration-working";
+import { spreadSentence, sprayerWorking } from "#domain/equipment/calibration-working";
 import { USUAL_SPREAD_LIMIT } from "#domain/equipment/nozzle-wear";
 import { calibrateSprayer, type CaughtLiquid, type SprayerCalibration } from "#domain/equipment/sprayer-calibration";
 import { judgeRate, SPRAYER_TOLERANCE } from "#domain/equipment/target-rate";
@@ -43,7 +43,6 @@ export const GUN_EXAMPLE: WorksheetExample<GunField> = {
 interface Kind {
   readonly title: string;
   readonly source: string;
-  readonly isSmallArea?: true;
   readonly asks: readonly (FieldAsk & { readonly name: string; readonly isSeconds?: boolean })[];
 }
 
@@ -66,7 +65,6 @@ const KINDS = {
   "small-area": {
     title: "Small area: spray per 1,000 sq ft",
     source: `${ALACHUA}; ${OHIO}`,
-    isSmallArea: true,
     asks: [AREA, { field: "used", name: "Sprayed on it", what: "what was sprayed on it", such: "25 fl oz" }],
   },
   gun: {
@@ -135,7 +133,7 @@ function tell(kind: Kind, calibration: SprayerCalibration, typed: Typed<Common> 
   const inputs: WorkingInput[] = kind.asks.map(({ field, name, isSeconds }) => ({ name, figure: typedLines(typed[field] ?? "").map((line) => (isSeconds === true && /\d$/u.test(line) ? `${line} s` : line)).join(", ") }));
   if (density !== undefined) inputs.push({ name: "Density of the spray", figure: typed.density.trim() });
   if (wanted !== undefined) inputs.push({ name: "Wanted", figure: rateWords(wanted) });
-  const ounces = kind.isSmallArea === true && isOneOf128(calibration) ? ["On 1/128 acre the fluid ounces are the gallons per acre: an acre has 128 such areas and a gallon 128 fl oz."] : [];
+  const ounces = isOneOf128(calibration) ? ["On 1/128 acre the fluid ounces are the gallons per acre: an acre has 128 such areas and a gallon 128 fl oz."] : [];
   const denser = density === undefined ? [] : [`Water was caught; the spray is denser: ${rateWords(caughtRate)} ÷ ${numberWords(densityFactor)} (the root of its specific gravity) = ${rateWords(carrierRate)}.`];
   return {
     answers: [
@@ -147,7 +145,7 @@ function tell(kind: Kind, calibration: SprayerCalibration, typed: Typed<Common> 
       formula: told.formula,
       inputs,
       steps: [...told.steps, ...ounces, ...denser, `Per acre: ${rateWords(carrierRate)} × 43.56 = ${perAcre}.`, ...(wanted === undefined ? [] : [`Wanted: ${rateWords(wanted)}.`])],
-      result: `${rateWords(carrierRate)}, ${perAcre} (${formatRate(carrierRate, "metric")}). ${told.result.replace(`${rateWords(caughtRate)}. `, "")}`,
+      result: `${rateWords(carrierRate)}, ${perAcre} (${formatRate(carrierRate, "metric")}). ${spreadSentence(calibration.uncertainty)}`,
       source: density === undefined ? kind.source : `${kind.source}; ${DENSITY}`,
     },
     findings: [...calibration.findings, ...(judged?.findings ?? [])],

@@ -1,4 +1,4 @@
-import { spreaderWorking } from "#domain/equipment/calibration-working";
+import { spreaderWorking, spreadSentence } from "#domain/equipment/calibration-working";
 import { effectiveSwath, type PanLine } from "#domain/equipment/pan-line";
 import { averageOf } from "#domain/equipment/repeats";
 import { type DrivingPattern, judgeVariation, overlappedCatches, searchSwaths, type SwathSearch, USUAL_VARIATION_LIMIT, variationAtSwath } from "#domain/equipment/spread-pattern";
@@ -71,7 +71,7 @@ export function testAreaWorksheet(typed: Typed<TestAreaField>): WorksheetOutcome
         ...(wanted === undefined ? [] : [{ name: "Wanted on the lawn", figure: rateWords(wanted) }]),
       ],
       steps: [...told.steps, ...wantedSteps, ...(judged?.findings.length === 0 ? ["It is within 5% of what is wanted: the setting holds."] : [])],
-      result: `${rateBothWays(rate)}. ${told.result.replace(`${rateWords(rate)}. `, "")}`,
+      result: `${rateBothWays(rate)}. ${spreadSentence(found.value.uncertainty)}`,
       source: UMASS,
     },
     findings: judged?.findings ?? [],

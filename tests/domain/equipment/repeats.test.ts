@@ -48,5 +48,5 @@ describe("uncertainty", () => {
 
 test("percents are compared and said without a sign", () => {
   expect([decimal("0.1"), decimal("-0.1"), decimal("0.1001"), decimal("-0.1001")].map((part) => isMoreThanPercent(part, decimal("10")))).toEqual([false, false, true, true]);
-  expect([percentInWords(decimal("-0.125")), percentInWords(decimal("0.1")), percentInWords(rational(1n, 3n))]).toEqual(["12.5%", "10%", "33.3%"]);
+  expect([percentInWords(decimal("-0.125")), percentInWords(decimal("0.1")), percentInWords(rational(1n, 3n)), percentInWords(rational(7n, 15n))]).toEqual(["12.5%", "10%", "33.3%", "46.7%"]);
 });
