@@ -1,7 +1,7 @@
 import { groupedBy } from "#domain/foundation/grouping";
 import { invariant } from "#domain/foundation/invariant";
 import { fromAmount } from "#domain/quantities/quantity";
-import { neededOf } from "#domain/mixing/mix-ticket";
+import { neededTreatments } from "#domain/mixing/mix-ticket";
 import { type CostOfNamedProduct, costOfProduct, costOfTaken } from "#domain/stock/cost-of-product";
 import { totalOf } from "#domain/stock/on-hand";
 import { may } from "#application/permission";
@@ -42,7 +42,7 @@ function someProducts(basis: CostOfVisit["basis"], products: readonly CostOfName
 
 /** Of each product all that the visit takes, in whatever tanks and passes. */
 async function toOpen(work: Work, { question, ticket }: VisitTicket): Promise<readonly CostOfNamedProduct[]> {
-  const needed = neededOf(ticket.mixes).flatMap(({ line, amount }) => question.treatments.filter((one) => one.line === line).map(({ productId, label }) => ({ productId, productName: label.productName, amount })));
+  const needed = neededTreatments(ticket.mixes, question.treatments).map(({ treatment: { productId, label }, amount }) => ({ productId, productName: label.productName, amount }));
   const byProduct = groupedBy(needed, ({ productId, amount }) => `${productId} ${amount.dimension}`);
   const costs: CostOfNamedProduct[] = [];
   for (const own of byProduct.values()) {

@@ -43,7 +43,7 @@ function offsetsOfDay(day: number, timeZone: string): OffsetsOfDay {
   const [from, until] = [day * ONE_DAY_MILLISECONDS, (day + 1) * ONE_DAY_MILLISECONDS];
   const [beforeMilliseconds, afterMilliseconds] = [askLibrary(from, timeZone), askLibrary(until, timeZone)];
   const isOneOffset = beforeMilliseconds === afterMilliseconds;
-  const changesAtEpochMilliseconds = isOneOffset ? Infinity : changeBetween(from, until, timeZone);
+  const changesAtEpochMilliseconds = isOneOffset ? Infinity : changeBetween(from, until, timeZone, beforeMilliseconds);
   const offsets = { beforeMilliseconds, changesAtEpochMilliseconds, afterMilliseconds };
   // What is no zone is not kept: a name that somebody typed must not stay in memory.
   if (Number.isNaN(beforeMilliseconds)) return offsets;
@@ -54,12 +54,11 @@ function offsetsOfDay(day: number, timeZone: string): OffsetsOfDay {
 }
 
 /** The first instant of the later offset, to the second, by halving the time between. */
-function changeBetween(from: number, until: number, timeZone: string): number {
-  const before = askLibrary(from, timeZone);
+function changeBetween(from: number, until: number, timeZone: string, beforeMilliseconds: number): number {
   let [lastBefore, firstAfter] = [from, until];
   while (firstAfter - lastBefore > ONE_SECOND_MILLISECONDS) {
     const middle = Math.floor((lastBefore + firstAfter) / 2 / ONE_SECOND_MILLISECONDS) * ONE_SECOND_MILLISECONDS;
-    if (askLibrary(middle, timeZone) === before) lastBefore = middle;
+    if (askLibrary(middle, timeZone) === beforeMilliseconds) lastBefore = middle;
     else firstAfter = middle;
   }
   return firstAfter;

@@ -2,9 +2,8 @@ import { addExact, type ExactQuantity, multiplyExact } from "#domain/quantities/
 import { accept, missingFact, type Outcome } from "#domain/foundation/outcome";
 import { massOf } from "#domain/quantities/density";
 import { type Quantity } from "#domain/quantities/quantity";
-import { rateFromAmounts } from "#domain/quantities/rate";
 import { rational } from "#domain/quantities/rational";
-import { nutrientsDelivered, nutrientsIn, type PerNutrient } from "#domain/turf/nutrients";
+import { NO_NUTRIENT_RATE, nutrientsDelivered, nutrientsIn, type PerNutrient } from "#domain/turf/nutrients";
 import { type LabelFacts, type ProductRate } from "#domain/label/label-facts";
 import { type NutrientRates } from "#domain/mixing/ticket-question";
 
@@ -45,17 +44,15 @@ export function nutrientRatesOf({ productName, analysis, density }: Pick<LabelFa
   return missingFact("density", "the product's density, from its label or safety data sheet", `The density of ${productName} is not on file; its nutrients are stated by weight.`);
 }
 
-const NO_RATE = rateFromAmounts("nutrient-mass-per-area", 0n, 1n);
-
 /** No nutrients at all on an area. */
 export const NO_NUTRIENT_RATES: NutrientRates = {
-  nitrogen: NO_RATE,
-  quickNitrogen: NO_RATE,
-  slowNitrogen: NO_RATE,
-  phosphate: NO_RATE,
-  phosphorus: NO_RATE,
-  potash: NO_RATE,
-  potassium: NO_RATE,
+  nitrogen: NO_NUTRIENT_RATE,
+  quickNitrogen: NO_NUTRIENT_RATE,
+  slowNitrogen: NO_NUTRIENT_RATE,
+  phosphate: NO_NUTRIENT_RATE,
+  phosphorus: NO_NUTRIENT_RATE,
+  potash: NO_NUTRIENT_RATE,
+  potassium: NO_NUTRIENT_RATE,
   iron: "not-stated",
 };
 

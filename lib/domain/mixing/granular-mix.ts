@@ -1,3 +1,4 @@
+import { capitalized } from "#domain/foundation/capitalized";
 import { type Finding, hold, takeCare } from "#domain/foundation/finding";
 import { compareExact, type ExactQuantity, type Measure, multiplyExact, settle } from "#domain/quantities/exact-quantity";
 import { formatRate } from "#domain/quantities/format-rate";
@@ -154,7 +155,7 @@ export function noTool(productName: string, kind: string): Finding {
   return takeCare({
     rule: "no-measuring-tool",
     source: "house",
-    what: `${kind[0]?.toUpperCase() ?? ""}${kind.slice(1)} for ${productName} is not on file.`,
+    what: `${capitalized(kind)} for ${productName} is not on file.`,
     toDo: "Enter the tool and its marks; until then amounts are not rounded to one.",
     about: [productName],
   });

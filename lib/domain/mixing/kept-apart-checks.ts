@@ -1,7 +1,7 @@
 import { daysBetween } from "#domain/foundation/calendar-date";
 import { type Finding, hold } from "#domain/foundation/finding";
-import { groupedBy } from "#domain/foundation/grouping";
 import { type KeptApart, type LabelFacts } from "#domain/label/label-facts";
+import { tanksOf } from "#domain/mixing/spray-mix";
 import { isSprayed, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 
 /**
@@ -24,10 +24,7 @@ interface Tankmates {
 
 /** Each spray with the others that go out of the same machine onto the same lawns. */
 function tankmatesOf(treatments: readonly TicketTreatment[]): readonly Tankmates[] {
-  const tanks = groupedBy(treatments.filter(isSprayed), ({ gear, zoneIds }) =>
-    JSON.stringify([gear.equipmentId, String(gear.carrier.rate.amount), String(gear.carrier.rate.per), [...new Set(zoneIds)].toSorted()]),
-  );
-  return [...tanks.values()].flatMap((tank) => tank.map((treatment) => ({ treatment, others: tank.filter(({ productId }) => productId !== treatment.productId) })));
+  return tanksOf(treatments.filter(isSprayed)).flatMap((tank) => tank.map((treatment) => ({ treatment, others: tank.filter(({ productId }) => productId !== treatment.productId) })));
 }
 
 function statedOf({ use }: TicketTreatment): readonly KeptApart[] {

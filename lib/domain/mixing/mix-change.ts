@@ -1,3 +1,4 @@
+import { capitalized } from "#domain/foundation/capitalized";
 import { type Finding, hold } from "#domain/foundation/finding";
 import { listWords } from "#domain/foundation/list-words";
 import { type LabelFacts, type ProductRate } from "#domain/label/label-facts";
@@ -127,7 +128,7 @@ export function notCleanedOut(last: MixInTank, { stop, gear }: NextMix, unwanted
     rule: "clean-out",
     source: "label",
     what: `The last mix in the tank of ${gear.name} is not cleaned out for the turf at ${stop.name}.`,
-    figure: `${last.name[0]?.toUpperCase() ?? ""}${last.name.slice(1)}: ${listWords(reasons)}.`,
+    figure: `${capitalized(last.name)}: ${listWords(reasons)}.`,
     toDo: "Clean out tank, pump and hose before this stop and record it, or take another sprayer for it.",
     about: [gear.name, stop.name],
   });

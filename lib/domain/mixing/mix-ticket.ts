@@ -1,4 +1,3 @@
-import { groupedBy } from "#domain/foundation/grouping";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { type Finding, gravestFirst, hold } from "#domain/foundation/finding";
 import { invariant } from "#domain/foundation/invariant";
@@ -18,7 +17,7 @@ import { checkResistance } from "#domain/mixing/resistance-checks";
 import { keptFromRoundingUp } from "#domain/mixing/rounding-room";
 import { checkSite } from "#domain/mixing/site-checks";
 import { checkSpray } from "#domain/mixing/spray-checks";
-import { mixSpray, type ProductAmount, type SprayMix, type SprayTreatment } from "#domain/mixing/spray-mix";
+import { mixSpray, type ProductAmount, type SprayMix, tanksOf } from "#domain/mixing/spray-mix";
 import { isSprayed, isSpread, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { type TreatedLawn, treatedLawns } from "#domain/mixing/treated-area";
 
@@ -108,7 +107,7 @@ function underLaw({ label, zoneIds }: TicketTreatment, lawns: TicketQuestion["la
 
 /** Of each product all that the visit takes, in whatever tanks and passes, against what is on hand. */
 function stockFindings(treatments: readonly TicketTreatment[], mixes: MixTicket["mixes"]): readonly Finding[] {
-  const needed = neededOf(mixes).flatMap(({ line, amount }) => treatments.filter((one) => one.line === line).map((treatment) => ({ treatment, amount })));
+  const needed = neededTreatments(mixes, treatments);
   return needed.flatMap(({ treatment, amount }) => {
     const total = needed
       .filter((other) => other.treatment.productId === treatment.productId && other.amount.dimension === amount.dimension)
@@ -164,14 +163,6 @@ function workOut(question: TicketQuestion, pack: RulePack | undefined): Worked {
   return { mixes, findings };
 }
 
-/** Sprays of one machine at one output on the same lawns go into one tank. */
-function tanksOf(treatments: readonly SprayTreatment[]): readonly (readonly SprayTreatment[])[] {
-  const tanks = groupedBy(treatments, ({ gear: { equipmentId, carrier }, zoneIds }) =>
-    JSON.stringify([equipmentId, String(carrier.rate.amount), String(carrier.rate.per), [...new Set(zoneIds)].toSorted()]),
-  );
-  return [...tanks.values()];
-}
-
 /** What is in one tank goes on one area: the smallest that any of its products leaves. */
 function smallestAreas(perTreatment: readonly (readonly TreatedLawn[])[]): readonly TreatedLawn[] {
   const [first = [], ...others] = perTreatment;
@@ -203,6 +194,14 @@ export function neededOf(mixes: MixTicket["mixes"]): readonly Needed[] {
   return mixes.flatMap((mix): readonly Needed[] =>
     mix.kind === "granular" ? [{ line: mix.line, amount: mix.total }] : mix.products.map(({ line, total }) => ({ line, amount: total })),
   );
+}
+
+/** What the visit takes of each product, with the treatment that asks for it. */
+export function neededTreatments(
+  mixes: MixTicket["mixes"],
+  treatments: readonly TicketTreatment[],
+): readonly { readonly treatment: TicketTreatment; readonly amount: ProductAmount }[] {
+  return neededOf(mixes).flatMap(({ line, amount }) => treatments.filter((one) => one.line === line).map((treatment) => ({ treatment, amount })));
 }
 
 /** What a lawn gets of each product, over all mixes. */

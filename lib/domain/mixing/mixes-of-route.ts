@@ -1,3 +1,4 @@
+import { listWords } from "#domain/foundation/list-words";
 import { areaUnderLastMix } from "#domain/equipment/tank-hold-up";
 import { settle } from "#domain/quantities/exact-quantity";
 import { fromAmount } from "#domain/quantities/quantity";
@@ -65,7 +66,7 @@ function sitesByMix(runs: readonly SizedRun[]): ReadonlyMap<string, Sites> {
 
 function nameOf({ noRoomAt }: SizedRun, letters: readonly string[]): string {
   if (noRoomAt !== null || letters.length === 0) return "";
-  return letters.length === 1 ? `fill ${letters.join("")}` : `fills ${letters.slice(0, -1).join(", ")} and ${letters.at(-1) ?? ""}`;
+  return letters.length === 1 ? `fill ${letters.join("")}` : `fills ${listWords(letters)}`;
 }
 
 function beginOf({ settings }: TankPlanQuestion, sized: SizedRun, last: MixInTank | null, leftOfLast: bigint | "unknown"): BeginOfMix {

@@ -1,13 +1,13 @@
 import { type Finding, hold, note, takeCare } from "#domain/foundation/finding";
 import { formatRate } from "#domain/quantities/format-rate";
-import { addRates, compareRates, rateOf } from "#domain/quantities/rate";
+import { addRates, compareRates } from "#domain/quantities/rate";
 import { compareRational, decimal, multiplyRational, rational, toDecimalString } from "#domain/quantities/rational";
 import { US_STATES } from "#domain/company/us-state";
 import { annualNitrogenRangesIn } from "#domain/turf/annual-nitrogen";
 import { slowShareOfNitrogen } from "#domain/turf/nutrients";
 import { type NitrogenCapRule, type PackFact, type RulePack } from "#domain/rules/rule-pack";
 import { isSpread, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
-import { broughtByTreatments, type CountedNitrogen, countedAsQuick, type NitrogenRate, nitrogenOfVisit, nitrogenOfYear, wholeNitrogen } from "#domain/mixing/year-nitrogen";
+import { broughtByTreatments, countedAsQuick, type CountedNitrogen, mostNitrogen, nitrogenOfVisit, nitrogenOfYear, type NitrogenRate, wholeNitrogen } from "#domain/mixing/year-nitrogen";
 
 /**
  * What is said of nitrogen: the law's most in one application (which is all that goes on a lawn in one visit) and of it
@@ -30,19 +30,15 @@ export function checkNitrogen(question: TicketQuestion, pack: RulePack | undefin
 
 type Cap = Extract<PackFact<NitrogenCapRule>, { readonly onFile: true }>;
 
-function mostOf({ value }: Cap): NitrogenRate {
-  return rateOf("nutrient-mass-per-area", value.poundsPer1000SqFt, "lb per 1,000 sq ft");
-}
-
 function perApplication({ name }: TicketLawn, { nitrogen }: CountedNitrogen, { facts }: RulePack): readonly Finding[] {
   const whole = facts["nitrogen-per-application"];
   const quick = facts["quick-nitrogen-per-application"];
   const asQuick = countedAsQuick(nitrogen);
   return [
-    ...(whole.onFile && compareRates(wholeNitrogen(nitrogen), mostOf(whole)) > 0
+    ...(whole.onFile && compareRates(wholeNitrogen(nitrogen), mostNitrogen(whole.value)) > 0
       ? [aboveLaw("nitrogen-above-the-law", `${name} gets more nitrogen in one visit than the law lets it.`, wholeNitrogen(nitrogen), whole, name)]
       : []),
-    ...(quick.onFile && compareRates(asQuick, mostOf(quick)) > 0
+    ...(quick.onFile && compareRates(asQuick, mostNitrogen(quick.value)) > 0
       ? [aboveLaw("quick-nitrogen-above-the-law", `${name} gets more quick nitrogen in one visit than the law lets it.`, asQuick, quick, name, notStatedWords(nitrogen))]
       : []),
   ];
@@ -57,7 +53,7 @@ function aboveLaw(rule: string, what: string, planned: NitrogenRate, cap: Cap, l
     rule,
     source: "law",
     what,
-    figure: `Planned is ${formatRate(planned, "us")}; the law's most is ${formatRate(mostOf(cap), "us")}.${more}`,
+    figure: `Planned is ${formatRate(planned, "us")}; the law's most is ${formatRate(mostNitrogen(cap.value), "us")}.${more}`,
     toDo: "Lower the rate, or split it over two visits.",
     citation: cap.citation,
     about: [lawnName],
@@ -67,7 +63,7 @@ function aboveLaw(rule: string, what: string, planned: NitrogenRate, cap: Cap, l
 function perYear({ name }: TicketLawn, before: CountedNitrogen, visit: CountedNitrogen, { facts }: RulePack): readonly Finding[] {
   const rule = facts["nitrogen-per-year"];
   if (!rule.onFile) return [];
-  const most = formatRate(mostOf(rule), "us");
+  const most = formatRate(mostNitrogen(rule.value), "us");
   const had = wholeNitrogen(before.nitrogen);
   const after = addRates(had, wholeNitrogen(visit.nitrogen));
   const words = { source: "law", citation: rule.citation, about: [name] } as const;
@@ -85,7 +81,7 @@ function perYear({ name }: TicketLawn, before: CountedNitrogen, visit: CountedNi
     figure: `It had ${formatRate(had, "us")} and has ${formatRate(after, "us")} after this visit; the law's most is ${most}.`,
     toDo: "Lower the rate, or leave the feed out this year.",
   });
-  return [...(before.missing.length > 0 ? [undecided] : []), ...(compareRates(after, mostOf(rule)) > 0 ? [above] : [])];
+  return [...(before.missing.length > 0 ? [undecided] : []), ...(compareRates(after, mostNitrogen(rule.value)) > 0 ? [above] : [])];
 }
 
 /** Above the highest of what is published for the lawn's main grass in the state: advice, and no law. */

@@ -7,7 +7,7 @@ import { wholeBagsFor } from "#domain/quantities/rounding";
 import { type Dimension } from "#domain/quantities/units";
 import { type Container, containersOf } from "#domain/stock/container-words";
 import { type LabelFacts } from "#domain/label/label-facts";
-import { neededOf } from "#domain/mixing/mix-ticket";
+import { neededTreatments } from "#domain/mixing/mix-ticket";
 import { type ProductAmount } from "#domain/mixing/spray-mix";
 import { type TreatedStop } from "#domain/mixing/tank-plan-question";
 
@@ -38,7 +38,7 @@ interface Need {
 }
 
 function needsOf({ mixes, treatments }: TreatedStop): readonly Need[] {
-  return neededOf(mixes).flatMap(({ line, amount }) => treatments.filter((one) => one.line === line).map(({ productId, label }) => ({ productId, label, amount })));
+  return neededTreatments(mixes, treatments).map(({ treatment: { productId, label }, amount }) => ({ productId, label, amount }));
 }
 
 /** All that the stops need of each product, in whole containers of the lot that is taken next. */

@@ -37,25 +37,21 @@ function checkWeatherRead(treatment: TicketTreatment): readonly Finding[] {
   ];
 }
 
-function figure(value: number): string {
-  return String(value);
-}
-
 /** The stated limits in words, in the order in which a crew looks: thermometer, wind, rain. */
 function limitsInWords(treatment: TicketTreatment): readonly string[] {
   const { weather } = treatment.use;
-  const cold = stated(weather.lowestTemperature).map(({ limitF, reaching }) => `${reaching === "allowed" ? "at least" : "above"} ${figure(limitF)} °F`);
+  const cold = stated(weather.lowestTemperature).map(({ limitF, reaching }) => `${reaching === "allowed" ? "at least" : "above"} ${String(limitF)} °F`);
   if (!isSprayed(treatment)) return [...cold, ...rainInWords(weather)];
   const house = DEFAULT_SPRAY_WEATHER_SETTINGS.highestWind.limitMph;
   const most = stated(weather.highestWind).reduce((least, { limitMph }) => Math.min(least, limitMph), house);
-  const least = stated(weather.lowestWind).map(({ limitMph }) => `at least ${figure(limitMph)} mph`);
-  return [...cold, `wind at most ${figure(most)} mph`, ...least.map((words) => `wind ${words}`), ...rainInWords(weather)];
+  const least = stated(weather.lowestWind).map(({ limitMph }) => `at least ${String(limitMph)} mph`);
+  return [...cold, `wind at most ${String(most)} mph`, ...least.map((words) => `wind ${words}`), ...rainInWords(weather)];
 }
 
 function rainInWords(weather: WeatherLimits): readonly string[] {
   return [
-    ...stated(weather.rainfast).map(({ minutes }) => (minutes % 60 === 0 ? `no rain for ${figure(minutes / 60)} h after` : `no rain for ${figure(minutes)} min after`)),
-    ...stated(weather.heavyRain).map(({ inches, withinHours }) => `under ${figure(inches)} in of rain within ${figure(withinHours)} h`),
+    ...stated(weather.rainfast).map(({ minutes }) => (minutes % 60 === 0 ? `no rain for ${String(minutes / 60)} h after` : `no rain for ${String(minutes)} min after`)),
+    ...stated(weather.heavyRain).map(({ inches, withinHours }) => `under ${String(inches)} in of rain within ${String(withinHours)} h`),
   ];
 }
 

@@ -1,6 +1,5 @@
-import { canonicalAmountOf } from "#domain/quantities/exact-quantity";
-import { addRational, divideRational, rational, roundToWhole } from "#domain/quantities/rational";
-import { amountOfMarks } from "#domain/quantities/rounding";
+import { rational } from "#domain/quantities/rational";
+import { amountOfMarks, marksWithin } from "#domain/quantities/rounding";
 import { smallest } from "#domain/quantities/quantity";
 import { type FillSize, sizeFills, type TankDraw } from "#domain/mixing/fill-sizes";
 import { changeOfMix, type ChangeOfMix, isSameMix, type MixInTank } from "#domain/mixing/mix-change";
@@ -109,11 +108,11 @@ export function sizeRun(frame: SizingFrame, run: RunOfMix, before: BeforeRun): S
   const toLine = startsAnew && !pushes ? held : 0n;
   const pushOut = startsAnew && pushes ? held : 0n;
   carryPushWater(frame, run, before.isFirst, pushOut);
-  const draws = drawsOf(frame, run, before.isFirst, toLine);
-  const limit = (isByWeight: boolean) => draws.map(({ stopIndex }) => mostAt(frame, run, isByWeight ? stopIndex : null));
   const { tankLoads, tankMark } = frame.question.settings;
-  const sizes = sizeFills(draws, { mark: tankMark, most: limit(true), already: begin.already }, tankLoads);
-  const byTank = frame.question.truck.payload === null ? sizes : sizeFills(draws, { mark: tankMark, most: limit(false), already: begin.already }, "full-tanks-then-a-short-one");
+  const tank = wholeTank(gear, tankMark);
+  const draws = drawsOf(frame, run, before.isFirst, toLine, tank);
+  const sizes = sizeFills(draws, { mark: tankMark, most: mostAtDraws(frame, run, draws, tank), already: begin.already }, tankLoads);
+  const byTank = frame.question.truck.payload === null ? sizes : sizeFills(draws, { mark: tankMark, most: draws.map(() => tank), already: begin.already }, "full-tanks-then-a-short-one");
   const inLine = gear.holdUp === "unknown" ? "unknown" : pushOut > 0n ? 0n : held;
   return {
     ...begin,
@@ -162,11 +161,10 @@ interface OwnedDraw extends TankDraw {
 }
 
 /** The draws of a run with nothing drawn at the stops between them, because the tank rides past those too. */
-function drawsOf({ question: { stops, settings } }: SizingFrame, { gear, draws }: RunOfMix, isFirst: boolean, toLine: bigint): readonly OwnedDraw[] {
+function drawsOf({ question: { stops } }: SizingFrame, { draws }: RunOfMix, isFirst: boolean, toLine: bigint, tank: bigint): readonly OwnedDraw[] {
   const owned: OwnedDraw[] = [];
   const first = draws[0]?.stopIndex ?? 0;
   let reached = isFirst ? 0 : first;
-  const tank = wholeTank(gear, settings);
   if (toLine > 0n) owned.push({ stopIndex: reached, of: "line", volume: toLine, mayBeInterrupted: false });
   for (const draw of draws) {
     for (; reached < draw.stopIndex; reached += 1) owned.push({ stopIndex: reached, of: "none", volume: 0n, mayBeInterrupted: false });
@@ -182,17 +180,18 @@ function hasWater(stop: TreatedStop | undefined): boolean {
 }
 
 /** The tank up to the last mark of its gauge; half a canonical unit is allowed for, because sizes are stored whole. */
-function wholeTank({ capacity }: TicketSprayer, { tankMark }: TankPlanQuestion["settings"]): bigint {
-  const marks = roundToWhole(divideRational(addRational(canonicalAmountOf(capacity), rational(1n, 2n)), canonicalAmountOf(tankMark)), "down");
-  return smallest(amountOfMarks(tankMark, marks), capacity).amount;
+function wholeTank({ capacity }: TicketSprayer, tankMark: TankPlanQuestion["settings"]["tankMark"]): bigint {
+  return smallest(amountOfMarks(tankMark, marksWithin(capacity, tankMark)), capacity).amount;
 }
 
-/** What a tank may hold on the way to a stop: its size or, where the stop is given, less where the truck may carry no more. */
-function mostAt({ weights, question: { settings, truck } }: SizingFrame, { gear, products }: RunOfMix, stopIndex: number | null): bigint {
-  const tank = wholeTank(gear, settings);
-  if (truck.payload === null || stopIndex === null) return tank;
-  const within = sprayWithin(truck.payload.amount - (weights[stopIndex] ?? 0n), waterShareOf(products));
-  return within === undefined || within > tank ? tank : within;
+/** What a tank may hold on the way to each draw: its size, or less where the truck may carry no more. */
+function mostAtDraws({ weights, question: { truck: { payload } } }: SizingFrame, { products }: RunOfMix, draws: readonly OwnedDraw[], tank: bigint): readonly bigint[] {
+  if (payload === null) return draws.map(() => tank);
+  const share = waterShareOf(products);
+  return draws.map(({ stopIndex }) => {
+    const within = sprayWithin(payload.amount - (weights[stopIndex] ?? 0n), share);
+    return within === undefined || within > tank ? tank : within;
+  });
 }
 
 function sizedFill({ mixed, parts }: FillSize, before: FillSize | undefined, draws: readonly OwnedDraw[], isBeforeLeaving: boolean): SizedFill {

@@ -1,17 +1,27 @@
 import { type Finding, hold, takeCare } from "#domain/foundation/finding";
+import { groupedBy } from "#domain/foundation/grouping";
 import { invariant } from "#domain/foundation/invariant";
-import { canonicalAmountOf, type ExactQuantity, type Measure, multiplyExact } from "#domain/quantities/exact-quantity";
+import { type ExactQuantity, type Measure, multiplyExact } from "#domain/quantities/exact-quantity";
 import { formatQuantity } from "#domain/quantities/format-quantity";
 import { allocate, type Quantity, smallest, sum } from "#domain/quantities/quantity";
 import { concentrationInSpray, type Rate, times } from "#domain/quantities/rate";
-import { addRational, divideRational, rational, roundToWhole } from "#domain/quantities/rational";
-import { amountOfMarks } from "#domain/quantities/rounding";
+import { rational } from "#domain/quantities/rational";
+import { amountOfMarks, marksWithin, nearestMarks } from "#domain/quantities/rounding";
 import { FORMULATIONS, type LabelFacts, type ProductRate } from "#domain/label/label-facts";
 import { ceilingOf, measureOut, smallerOf } from "#domain/mixing/granular-mix";
 import { type TicketSettings, type TicketSprayer, type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { type TreatedLawn } from "#domain/mixing/treated-area";
 
 export type SprayTreatment = TicketTreatment & { readonly gear: TicketSprayer };
+
+/** Sprays of one machine at one output on the same lawns go into one tank. */
+export function tanksOf(treatments: readonly SprayTreatment[]): readonly (readonly SprayTreatment[])[] {
+  const tanks = groupedBy(treatments, ({ gear: { equipmentId, carrier }, zoneIds }) =>
+    JSON.stringify([equipmentId, String(carrier.rate.amount), String(carrier.rate.per), [...new Set(zoneIds)].toSorted()]),
+  );
+  return [...tanks.values()];
+}
+
 export type ProductAmount = Quantity<"mass"> | Quantity<"volume">;
 
 /** One product in a spray, wherever an amount of it is said. */
@@ -106,12 +116,7 @@ function loadMarks(marks: bigint, mostMarks: bigint, how: TicketSettings["tankLo
 
 /** The marks that the spray takes and that a tank holds; half a canonical unit is allowed for, because sizes are stored whole. */
 function marksOfVisit(gear: TicketSprayer, area: Quantity<"area">, tankMark: Measure<"volume">): { readonly wanted: bigint; readonly perTank: bigint } {
-  const mark = canonicalAmountOf(tankMark);
-  const reach = addRational(canonicalAmountOf(gear.capacity), rational(1n, 2n));
-  return {
-    wanted: roundToWhole(divideRational(canonicalAmountOf(times(gear.carrier.rate, area)), mark), "nearest"),
-    perTank: roundToWhole(divideRational(reach, mark), "down"),
-  };
+  return { wanted: nearestMarks(times(gear.carrier.rate, area), tankMark), perTank: marksWithin(gear.capacity, tankMark) };
 }
 
 /**

@@ -36,7 +36,8 @@ export function planTanks(question: TankPlanQuestion): TankPlan {
   const tanks = [...runsOfTanks(stops).values()].map((runs) => planTank(frame, runs));
   const lettered = letters(tanks);
   const heaviest = heaviestOf(frame);
-  const mixes = tanks.flatMap((tank) => mixesOfRoute(question, tank, lettersOfRuns(lettered)));
+  const lettersOf = lettersOfRuns(lettered);
+  const mixes = tanks.flatMap((tank) => mixesOfRoute(question, tank, lettersOf));
   return {
     fills: lettered.map(({ fill, run, letter }) => fillOf(stops, fill, run, letter)),
     mixes: mixes.map(({ mix }) => mix),
@@ -160,15 +161,14 @@ function fillOf(stops: readonly TreatedStop[], fill: SizedFill, { run }: SizedRu
 }
 
 function aboardAt(stops: readonly TreatedStop[], tanks: readonly PlannedTank[], lettered: readonly LetteredFill[]): readonly AboardAtStop[] {
-  const lettersAt = new Map<number, string[]>();
-  for (const { fill, letter } of lettered) lettersAt.set(fill.beginsAt, [...(lettersAt.get(fill.beginsAt) ?? []), letter]);
+  const begunAt = groupedBy(lettered, ({ fill }) => fill.beginsAt);
   return stops.map(({ visitId }, index) => {
     const own = tanks.flatMap(({ gear, levels }) => (levels[index] === undefined ? [] : [{ gear, level: levels[index] }]));
     const shares = own.map(({ gear, level }) => Math.min(1, toNumber(ratio(fromAmount("volume", level.highest), gear.capacity))));
     return {
       visitId,
       share: shares.length === 0 ? null : Math.max(...shares),
-      letters: lettersAt.get(index) ?? [],
+      letters: begunAt.get(index)?.map(({ letter }) => letter) ?? [],
       tanks: own.map(({ gear, level }) => ({ gearName: gear.name, arrives: fromAmount("volume", level.arrives), leaves: fromAmount("volume", level.leaves) })),
     };
   });

@@ -62,16 +62,11 @@ interface Brought {
 /** Every nutrient of every lawn that gets any, from what the ticket says goes down and what it says is delivered. */
 export function deliveredWorkings(question: TicketQuestion, ticket: MixTicket): readonly NutrientWorking[] {
   return ticket.delivered.filter(isFed).flatMap((lawn) => {
-    const put = amountsOn(lawn.zoneId, ticket.mixes).flatMap(({ line, amount }) => question.treatments.filter((one) => one.line === line).map(({ label }) => ({ label, amount })));
-    const brought = put.flatMap(({ label, amount }): readonly Brought[] => {
-      const nutrients = nutrientsInProduct(label, amount);
-      return nutrients?.ok === true ? [{ label, amount, nutrients: nutrients.value }] : [];
-    });
-    const uncounted = put.flatMap(({ label, amount }) => {
-      const nutrients = nutrientsInProduct(label, amount);
-      return nutrients === undefined || nutrients.ok ? [] : [`${nutrients.refusal.sentence} It is not counted.`];
-    });
-    return SHOWN_NUTRIENTS.map((nutrient) => nutrientWorking({ lawn, nutrient, brought, uncounted, area: spreadOver(ticket, lawn.zoneId) }));
+    const put = amountsOn(lawn.zoneId, ticket.mixes).flatMap(({ line, amount }) => question.treatments.filter((one) => one.line === line).map(({ label }) => ({ label, amount, nutrients: nutrientsInProduct(label, amount) })));
+    const brought = put.flatMap(({ label, amount, nutrients }): readonly Brought[] => (nutrients?.ok === true ? [{ label, amount, nutrients: nutrients.value }] : []));
+    const uncounted = put.flatMap(({ nutrients }) => (nutrients === undefined || nutrients.ok ? [] : [`${nutrients.refusal.sentence} It is not counted.`]));
+    const area = spreadOver(ticket, lawn.zoneId);
+    return SHOWN_NUTRIENTS.map((nutrient) => nutrientWorking({ lawn, nutrient, brought, uncounted, area }));
   });
 }
 

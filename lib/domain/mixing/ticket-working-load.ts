@@ -1,10 +1,11 @@
+import { nearestMarks } from "#domain/quantities/rounding";
 import { invariant } from "#domain/foundation/invariant";
 import { type Working } from "#domain/foundation/working";
-import { canonicalAmountOf, type ExactQuantity, type Measure, multiplyExact } from "#domain/quantities/exact-quantity";
+import { type ExactQuantity, type Measure, multiplyExact } from "#domain/quantities/exact-quantity";
 import { formatQuantity } from "#domain/quantities/format-quantity";
 import { type Quantity } from "#domain/quantities/quantity";
 import { times } from "#domain/quantities/rate";
-import { divideRational, rational, roundToWhole } from "#domain/quantities/rational";
+import { rational } from "#domain/quantities/rational";
 import { type SprayMix, type SprayTreatment, type TankLoad } from "#domain/mixing/spray-mix";
 import { type TicketQuestion } from "#domain/mixing/ticket-question";
 import { placeOf } from "#domain/mixing/ticket-working-area";
@@ -23,7 +24,7 @@ const TANK_SOURCE = "finished spray is area times what the sprayer puts out: Okl
 
 /** The marks of the gauge up to which a volume is filled; stored volumes are whole canonical units, so to the nearest. */
 export function marksOf(volume: Measure<"volume">, { settings }: SprayAsked): bigint {
-  return roundToWhole(divideRational(canonicalAmountOf(volume), canonicalAmountOf(settings.tankMark)), "nearest");
+  return nearestMarks(volume, settings.tankMark);
 }
 
 /** How the finished spray of the visit comes about: ground times what the sprayer puts out, to a mark of the gauge. */

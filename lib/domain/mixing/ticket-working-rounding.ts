@@ -1,5 +1,6 @@
-import { canonicalAmountOf, compareExact, type ExactQuantity, type Measure, settle } from "#domain/quantities/exact-quantity";
-import { addRational, divideRational, rational, roundToWhole } from "#domain/quantities/rational";
+import { marksWithin, nearestMarks } from "#domain/quantities/rounding";
+import { compareExact, type ExactQuantity, type Measure, settle } from "#domain/quantities/exact-quantity";
+import { rational } from "#domain/quantities/rational";
 import { type Unit } from "#domain/quantities/units";
 import { smallerOf } from "#domain/mixing/granular-mix";
 import { type TicketTool } from "#domain/mixing/ticket-question";
@@ -38,16 +39,12 @@ export function roundingSteps(rounded: Rounded): readonly string[] {
   const most = `${ceiling.words}, ${inUnit(ceiling.most, unit)}`;
   const limit = smallerOf(wanted, ceiling.most) === wanted ? [] : [`${inUnit(wanted, unit)} is above ${most}.`];
   if (tool === undefined) return [...limit, `No tool on file measures it, so it is not rounded: ${inUnit(amount, unit)}.`];
-  const nearest = nearestMarks(rounded, tool);
+  const nearest = nearestMarks(wanted, tool.mark);
   const count = `${timesIn(wanted, tool.mark, unit)} marks, to the nearest ${figure(rational(nearest))}`;
   if (marks === nearest) return [count, manyTimes(marks, tool.mark, unit)];
   const past = `${manyTimes(nearest, tool.mark, unit)}, which is above ${most}`;
   if (marks !== null) return [count, `${past}; so ${figure(rational(marks))}`, manyTimes(marks, tool.mark, unit)];
   return [count, ...(nearest === 0n ? [] : [past]), ...limit, `Less than one mark can be measured, so it is not rounded: ${inUnit(amount, unit)}.`];
-}
-
-function nearestMarks({ wanted }: Rounded, tool: TicketTool): bigint {
-  return roundToWhole(divideRational(wanted.exactAmount, canonicalAmountOf(tool.mark)), "nearest");
 }
 
 function lowest([first, ...others]: Ceilings): Ceiling {
@@ -63,8 +60,7 @@ function decidingCeiling(rounded: Rounded): Ceiling {
 function explains(rounded: Rounded, most: ExactQuantity<Product>): boolean {
   const { wanted, amount, marks, tool } = rounded;
   if (tool === undefined) return compareExact(settle(smallerOf(wanted, most), "down"), amount) === 0;
-  const reach = addRational(canonicalAmountOf(most), rational(1n, 2n));
-  const within = roundToWhole(divideRational(reach, canonicalAmountOf(tool.mark)), "down");
-  const nearest = nearestMarks(rounded, tool);
+  const within = marksWithin(most, tool.mark);
+  const nearest = nearestMarks(wanted, tool.mark);
   return (marks ?? 0n) === (within < nearest ? within : nearest);
 }

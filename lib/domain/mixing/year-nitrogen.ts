@@ -1,5 +1,7 @@
+import { type NitrogenCapRule } from "#domain/rules/rule-pack";
+import { NO_NUTRIENT_RATE } from "#domain/turf/nutrients";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
-import { addRates, type Rate, rateFromAmounts } from "#domain/quantities/rate";
+import { addRates, type Rate, rateOf } from "#domain/quantities/rate";
 import { nutrientRatesOf } from "#domain/mixing/delivered";
 import { type NutrientRates, type TicketLawn, type TicketTreatment } from "#domain/mixing/ticket-question";
 
@@ -12,18 +14,22 @@ export interface NitrogenByRelease {
   readonly notStated: NitrogenRate;
 }
 
-const NOTHING: NitrogenRate = rateFromAmounts("nutrient-mass-per-area", 0n, 1n);
-export const NO_NITROGEN: NitrogenByRelease = { quick: NOTHING, slow: NOTHING, notStated: NOTHING };
+export const NO_NITROGEN: NitrogenByRelease = { quick: NO_NUTRIENT_RATE, slow: NO_NUTRIENT_RATE, notStated: NO_NUTRIENT_RATE };
 
 /** The nitrogen among some nutrients, by release. */
 export function nitrogenByRelease({ nitrogen, quickNitrogen, slowNitrogen }: NutrientRates): NitrogenByRelease {
   if (quickNitrogen === "not-stated" || slowNitrogen === "not-stated") return { ...NO_NITROGEN, notStated: nitrogen };
-  return { quick: quickNitrogen, slow: slowNitrogen, notStated: NOTHING };
+  return { quick: quickNitrogen, slow: slowNitrogen, notStated: NO_NUTRIENT_RATE };
 }
 
 /** The sum, kind by kind. */
 export function addNitrogen(left: NitrogenByRelease, right: NitrogenByRelease): NitrogenByRelease {
   return { quick: addRates(left.quick, right.quick), slow: addRates(left.slow, right.slow), notStated: addRates(left.notStated, right.notStated) };
+}
+
+/** The most nitrogen that a law's rule lets down. */
+export function mostNitrogen({ poundsPer1000SqFt }: NitrogenCapRule): NitrogenRate {
+  return rateOf("nutrient-mass-per-area", poundsPer1000SqFt, "lb per 1,000 sq ft");
 }
 
 /** All of it. */

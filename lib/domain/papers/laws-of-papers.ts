@@ -1,5 +1,6 @@
 // What a state's pack says of signs and notices, as the papers take it. A rule that is not on file stays a pointer to
 // where it stands: nothing here makes words up.
+import { capitalized } from "#domain/foundation/capitalized";
 import { type UsState, US_STATES } from "#domain/company/us-state";
 import { badInput, missingFact, type Outcome } from "#domain/foundation/outcome";
 import { type RulePack, type SignRule, type StatutoryLength } from "#domain/rules/rule-pack";
@@ -43,10 +44,6 @@ function inchesOf({ value, unit }: StatutoryLength): number {
 function phraseOf(words: string): SignPhrase {
   if (words === "{name}") return { kind: "company-name" };
   return words === "{phone}" ? { kind: "company-phone" } : { kind: "words", text: words };
-}
-
-function capitalized(words: string): string {
-  return `${words.slice(0, 1).toUpperCase()}${words.slice(1)}`;
 }
 
 /** The parts of a notice that each element of a statement asks for, by the words of the packs. */

@@ -1,3 +1,4 @@
+import { capitalized } from "#domain/foundation/capitalized";
 import { accept, badInput, type InputRefusal, type Outcome } from "#domain/foundation/outcome";
 import { parseLength } from "#domain/quantities/parse-length";
 import { decimal, toNumber } from "#domain/quantities/rational";
@@ -72,7 +73,7 @@ function readLength(field: string, text: string | undefined, what: string): Outc
 /** A length above zero: a side, a radius, a step. */
 function readSide(field: string, text: string | undefined, what: string): Outcome<Length> {
   const read = readLength(field, text, what);
-  if (read.ok && isZero(read.value)) return badInput(field, text ?? "", "more than nothing", `${what.charAt(0).toUpperCase()}${what.slice(1)} is more than nothing.`);
+  if (read.ok && isZero(read.value)) return badInput(field, text ?? "", "more than nothing", `${capitalized(what)} is more than nothing.`);
   return read;
 }
 

@@ -86,10 +86,16 @@ export function roundToGraduation<D extends Dimension>(
  * from storage is a whole number of them and lies that close to its own mark, the thirty-third of a meter that reads
  * hundredths of a gallon.
  */
-function marksWithin<D extends Dimension>(maximum: Measure<D>, graduation: Measure<NoInfer<D>>): bigint {
+export function marksWithin<D extends Dimension>(maximum: Measure<D>, graduation: Measure<NoInfer<D>>): bigint {
   requireDimension(maximum, graduation.dimension);
   const reach = addRational(canonicalAmountOf(maximum), { numerator: 1n, denominator: 2n });
   return roundToWhole(divideRational(reach, canonicalAmountOf(graduation)), "down");
+}
+
+/** The marks of a tool nearest to an amount, whatever the maximum; half a mark goes up. */
+export function nearestMarks<D extends Dimension>(measure: Measure<D>, graduation: Measure<NoInfer<D>>): bigint {
+  requireDimension(graduation, measure.dimension);
+  return roundToWhole(divideRational(canonicalAmountOf(measure), canonicalAmountOf(graduation)), "nearest");
 }
 
 /** A mark as it is stored: to the nearest canonical unit, or to the last one under a maximum that this would pass. */

@@ -1,13 +1,14 @@
+import { NO_NUTRIENT_RATE } from "#domain/turf/nutrients";
 import { US_STATES, type UsState } from "#domain/company/us-state";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { type Outcome } from "#domain/foundation/outcome";
-import { addRates, type Rate, rateFromAmounts, rateIn, rateOf } from "#domain/quantities/rate";
+import { addRates, type Rate, rateIn } from "#domain/quantities/rate";
 import { toNumber } from "#domain/quantities/rational";
 import { type NitrogenCapRule, NOT_ON_FILE, type PackFact, type RulePack } from "#domain/rules/rule-pack";
 import { type NutrientRates } from "#domain/mixing/ticket-question";
-import { addNitrogen, NO_NITROGEN, nitrogenByRelease, type NitrogenByRelease, wholeNitrogen } from "#domain/mixing/year-nitrogen";
+import { addNitrogen, mostNitrogen, nitrogenByRelease, type NitrogenByRelease, NO_NITROGEN, wholeNitrogen } from "#domain/mixing/year-nitrogen";
 import { besideYearlyRange } from "#domain/scheduling/season-nitrogen";
-import { type AnnualNitrogenRange, annualNitrogenRanges, annualNitrogenRangesIn } from "#domain/turf/annual-nitrogen";
+import { type AnnualNitrogenRange, annualNitrogenRangesIn, annualNitrogenRangesOf } from "#domain/turf/annual-nitrogen";
 import { type Grass } from "#domain/turf/grass";
 
 type NutrientRate = Rate<"nutrient-mass-per-area">;
@@ -77,7 +78,6 @@ export interface LedgerQuestion {
   readonly entries: readonly LedgerEntry[];
 }
 
-const NOTHING: NutrientRate = rateFromAmounts("nutrient-mass-per-area", 0n, 1n);
 
 /**
  * The nutrients of one lawn over a calendar year: put down, of this visit, and planned ahead, beside the published yearly
@@ -108,12 +108,12 @@ function ofNutrient(nutrient: LedgerNutrient, entries: readonly LedgerEntry[], l
 function amountOf(nutrient: LedgerNutrient, rates: NutrientRates): NitrogenByRelease {
   if (nutrient === "nitrogen") return nitrogenByRelease(rates);
   const rate = rates[nutrient];
-  return { ...NO_NITROGEN, quick: rate === "not-stated" ? NOTHING : rate };
+  return { ...NO_NITROGEN, quick: rate === "not-stated" ? NO_NUTRIENT_RATE : rate };
 }
 
 function limitOf(pack: RulePack | undefined, state: UsState): YearlyLimit {
   const rule: PackFact<NitrogenCapRule> | undefined = pack?.facts["nitrogen-per-year"];
-  if (rule?.onFile === true) return { kind: "law", most: rateOf("nutrient-mass-per-area", rule.value.poundsPer1000SqFt, "lb per 1,000 sq ft"), citation: rule.citation };
+  if (rule?.onFile === true) return { kind: "law", most: mostNitrogen(rule.value), citation: rule.citation };
   return { kind: "not-on-file", words: `The most nitrogen that the law of ${US_STATES[state].name} lets down in a year is ${NOT_ON_FILE}.` };
 }
 
@@ -130,7 +130,7 @@ const bounds = ({ lowest, highest }: AnnualNitrogenRange) => {
 function wordsOfRanges(grass: Grass | undefined, state: UsState, ranges: readonly AnnualNitrogenRange[]): string {
   if (grass === undefined) return "The grass is not on file, so no published range can stand beside it.";
   if (ranges.length > 0) return `Published for ${grass}: ${ranges.map((range) => `${bounds(range)} lb in ${range.region} (${range.source.name})`).join("; ")}.`;
-  const elsewhere = annualNitrogenRanges.filter((range) => range.grass === grass);
+  const elsewhere = annualNitrogenRangesOf(grass);
   if (elsewhere.length === 0) return `No yearly nitrogen range of ${grass} is on file.`;
   return `No yearly nitrogen range of ${grass} in ${US_STATES[state].name} is on file; published elsewhere: ${elsewhere.map((range) => `${bounds(range)} lb in ${range.region}`).join(", ")}.`;
 }
@@ -160,7 +160,7 @@ const BESIDE = { below: "less than", within: "within", above: "more than" } as c
 function besideWords(whole: NutrientRate, missing: readonly string[], ranges: readonly AnnualNitrogenRange[]): string {
   const [range, ...others] = ranges;
   if (range === undefined || others.length > 0) return "";
-  const beside = besideYearlyRange({ known: whole, slow: NOTHING, isReleaseMissing: false, missing }, range);
+  const beside = besideYearlyRange({ known: whole, slow: NO_NUTRIENT_RATE, isReleaseMissing: false, missing }, range);
   const published = `the ${bounds(range)} published for ${range.grass} in ${range.region}`;
   return beside === "not-known" ? `, beside ${published}` : `, ${BESIDE[beside]} ${published}`;
 }

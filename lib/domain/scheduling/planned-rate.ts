@@ -2,8 +2,8 @@ import { accept, badInput, missingFact, type Outcome } from "#domain/foundation/
 import { type LabelFacts, type LabelRates, type ProductRate } from "#domain/label/label-facts";
 import { formatRate } from "#domain/quantities/format-rate";
 import { parseRate } from "#domain/quantities/parse-rate";
-import { compareRates, type Rate, rateFromAmounts } from "#domain/quantities/rate";
-import { nutrientsDelivered } from "#domain/turf/nutrients";
+import { compareRates, type Rate } from "#domain/quantities/rate";
+import { NO_NUTRIENT_RATE, nutrientsDelivered } from "#domain/turf/nutrients";
 
 /** Where a planned rate lies in the label's range; the ends belong to it. */
 export type RateStanding = "within" | "below-lowest" | "above-highest" | "another-basis";
@@ -69,18 +69,17 @@ export interface PlannedNitrogen {
   readonly slow: Rate<"nutrient-mass-per-area"> | "not-stated";
 }
 
-const NO_NITROGEN = rateFromAmounts("nutrient-mass-per-area", 0n, 1n);
 
 /**
  * The nitrogen that a product's rate puts on the ground. A product without an analysis brings none. Refused when the
  * label's analysis was not read, and for a liquid without the density that turns volume into weight.
  */
 export function plannedNitrogen(rate: ProductRate, { productName, analysis, density }: NitrogenFacts): Outcome<PlannedNitrogen> {
-  if (analysis === "none") return accept({ nitrogen: NO_NITROGEN, slow: NO_NITROGEN });
+  if (analysis === "none") return accept({ nitrogen: NO_NUTRIENT_RATE, slow: NO_NUTRIENT_RATE });
   if (analysis === "unknown") {
     return missingFact("analysis", "the grade on the label, or none", `The analysis of ${productName} has not been read from its label.`);
   }
-  if (analysis.grade.nitrogenPercent.numerator === 0n) return accept({ nitrogen: NO_NITROGEN, slow: NO_NITROGEN });
+  if (analysis.grade.nitrogenPercent.numerator === 0n) return accept({ nitrogen: NO_NUTRIENT_RATE, slow: NO_NUTRIENT_RATE });
   const brought = nutrientsDelivered(rate, { ...analysis, ...(density === "unknown" ? {} : { density }) });
   return brought.ok ? accept({ nitrogen: brought.value.nitrogen, slow: brought.value.slowNitrogen }) : brought;
 }

@@ -1,5 +1,6 @@
+import { NO_NUTRIENT_RATE } from "#domain/turf/nutrients";
 import { type Outcome } from "#domain/foundation/outcome";
-import { addRates, compareRates, type Rate, rateFromAmounts } from "#domain/quantities/rate";
+import { addRates, compareRates, type Rate } from "#domain/quantities/rate";
 import { type PlannedNitrogen } from "#domain/scheduling/planned-rate";
 import { type AnnualNitrogenRange } from "#domain/turf/annual-nitrogen";
 
@@ -18,10 +19,9 @@ export interface NitrogenSum {
 
 /** The sum over treatments that each went, or shall go, on the same ground. */
 export function sumNitrogen(treatments: readonly Outcome<PlannedNitrogen>[]): NitrogenSum {
-  const none = rateFromAmounts("nutrient-mass-per-area", 0n, 1n);
   const brought = treatments.flatMap((each) => (each.ok ? [each.value] : []));
-  const known = brought.reduce((sum, { nitrogen }) => addRates(sum, nitrogen), none);
-  const slow = brought.reduce((sum, each) => (each.slow === "not-stated" ? sum : addRates(sum, each.slow)), none);
+  const known = brought.reduce((sum, { nitrogen }) => addRates(sum, nitrogen), NO_NUTRIENT_RATE);
+  const slow = brought.reduce((sum, each) => (each.slow === "not-stated" ? sum : addRates(sum, each.slow)), NO_NUTRIENT_RATE);
   const isReleaseMissing = brought.some((each) => each.slow === "not-stated");
   const missing = treatments.flatMap((each) => (each.ok ? [] : [each.refusal.sentence]));
   return { known, slow, isReleaseMissing, missing: [...new Set(missing)] };

@@ -124,7 +124,7 @@ export const annualNitrogenRanges: readonly AnnualNitrogenRange[] = ROWS.map(
 );
 
 /** The published ranges of one grass, which may be none. */
-export function annualNitrogenRangesOf(grass: NitrogenTableGrass): readonly AnnualNitrogenRange[] {
+export function annualNitrogenRangesOf(grass: string): readonly AnnualNitrogenRange[] {
   return annualNitrogenRanges.filter((range) => range.grass === grass);
 }
 
@@ -142,5 +142,5 @@ const STATE_OF_REGION: Readonly<Record<string, UsState>> = {
 
 /** The ranges of one grass that were published for a state: none, one, or one for each region of it. */
 export function annualNitrogenRangesIn(state: UsState, grass: string): readonly AnnualNitrogenRange[] {
-  return annualNitrogenRanges.filter((range) => range.grass === grass && STATE_OF_REGION[range.region] === state);
+  return annualNitrogenRangesOf(grass).filter(({ region }) => STATE_OF_REGION[region] === state);
 }

@@ -4,7 +4,7 @@ import { type Density, massRateOf } from "#domain/quantities/density";
 import { type ExactQuantity, type Measure, multiplyExact } from "#domain/quantities/exact-quantity";
 import { parseNumber } from "#domain/quantities/parse-number";
 import { type ExactValue, exactValue } from "#domain/quantities/quantity";
-import { deriveRate, type Rate } from "#domain/quantities/rate";
+import { deriveRate, type Rate, rateFromAmounts } from "#domain/quantities/rate";
 import {
   addRational,
   compareRational,
@@ -243,6 +243,9 @@ function forEachNutrient<Value>(parts: PerNutrient<Rational>, valueOf: (part: Ra
     iron: valueIfStated(parts.iron),
   };
 }
+
+/** None of a nutrient on an area. */
+export const NO_NUTRIENT_RATE: Rate<"nutrient-mass-per-area"> = rateFromAmounts("nutrient-mass-per-area", 0n, 1n);
 
 /**
  * The nutrients that a product rate puts on an area, exactly. A rate by volume needs the product's density and is

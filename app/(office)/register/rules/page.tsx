@@ -1,3 +1,4 @@
+import { capitalized } from "#domain/foundation/capitalized";
 import { type Metadata } from "next";
 import Link from "next/link";
 import { US_STATES } from "#domain/company/us-state";
@@ -55,9 +56,9 @@ export default async function RulesPage() {
 
 function cellsOf({ facts }: RulePack, name: RuleName) {
   const fact = facts[name];
-  const rule = RULE_WORDS[name].replace(/^./u, (letter) => letter.toUpperCase());
+  const rule = capitalized(RULE_WORDS[name]);
   if (!fact.onFile) {
-    const words = NOT_ON_FILE.replace(/^./u, (letter) => letter.toUpperCase());
+    const words = capitalized(NOT_ON_FILE);
     return { rule, says: <MarkedWords level="take-care">{words}</MarkedWords>, citation: fact.whereToLook, standing: STANDING_WORDS[fact.standing] };
   }
   const lines = valueWords(name, fact.value);

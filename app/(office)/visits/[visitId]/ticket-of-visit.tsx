@@ -2,7 +2,7 @@ import { type VisitOnFile } from "#application/visits/read-visit";
 import { type StockOfProduct } from "#application/stock/list-stock";
 import { type VisitTicket } from "#application/visits/visit-ticket";
 import { listWords } from "#domain/foundation/list-words";
-import { neededOf } from "#domain/mixing/mix-ticket";
+import { neededTreatments } from "#domain/mixing/mix-ticket";
 import { type BagOfProduct, granularWorkings } from "#domain/mixing/ticket-working-granular";
 import { sprayWorkings } from "#domain/mixing/ticket-working-spray";
 import { stockInWords } from "#domain/stock/container-words";
@@ -53,7 +53,7 @@ function bagOf(stock: StockOfProduct | undefined): BagOfProduct | undefined {
 /** What the visit takes of each product against what is on hand. */
 export function StockOfVisit({ ticket }: { readonly ticket: VisitTicket }) {
   const { question, ticket: worked } = ticket;
-  const needed = neededOf(worked.mixes).flatMap(({ line, amount }) => question.treatments.filter((one) => one.line === line).map((treatment) => ({ treatment, amount })));
+  const needed = neededTreatments(worked.mixes, question.treatments);
   if (needed.length === 0) return null;
   return (
     <Table

@@ -6,6 +6,8 @@ import { YearOfLawn } from "../../properties/year-of-lawn";
 
 /** The year's nutrients on the lawns of a visit, with what it brings framed; nothing where it feeds no lawn. */
 export async function YearAfterVisit({ visit }: { readonly visit: VisitRow }) {
+  // The ledger frames what is planned; of what was done it says nothing that the record does not.
+  if (visit.state !== "planned" || visit.treatments.length === 0) return null;
   const answer = await asMember(readNutrientLedger, { propertyId: visit.property.propertyId, visitId: visit.visitId });
   if (!answer.ok) return null;
   const treated = new Set(visit.treatments.flatMap(({ zoneIds }) => zoneIds));
