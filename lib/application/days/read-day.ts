@@ -3,12 +3,10 @@ import { causesOf, type FindingCause } from "#domain/foundation/finding-causes";
 import { accept } from "#domain/foundation/outcome";
 import { fromAmount } from "#domain/quantities/quantity";
 import { localTimeAt } from "#domain/weather/local-hours";
-import { containersOnHand, readDayFacts } from "#application/days/day-facts";
+import { readDayFacts } from "#application/days/day-facts";
 import { type OpenVisits, openVisitsOn } from "#application/days/open-visits";
 import { readDaySchema } from "#application/days/read-day.schema";
-import { type LoadFacts } from "#application/days/tank-plan-of-day";
-import { cleanOutsOfDay } from "#application/days/clean-outs-of-day";
-import { tanksHeld } from "#application/days/tanks-held";
+import { loadFactsOf } from "#application/days/tank-plan-of-day";
 import { shopPosition, stopsOfDays } from "#application/days/travel-of-day";
 import { type TicketsByVisit, type TruckRow, truckShown, type TruckShown } from "#application/days/truck-shown";
 import { dayOf } from "#application/stored-day";
@@ -60,7 +58,7 @@ export const readDay = useCase("days/read-day", readDaySchema, async (work, inpu
   const visitIds = [...stopsByDay.values()].flatMap((stops) => stops.map(({ visitId }) => visitId));
   const tickets: TicketsByVisit = new Map((visitIds.length === 0 ? [] : await ticketsOfVisits(work, visitIds)).map((one) => [one.visit.visitId, one]));
   const facts = await readDayFacts(work, visitIds);
-  const load: LoadFacts = { containers: await containersOf(work, tickets), lastHeld: await tanksHeld(work, visitIds), cleanOuts: await cleanOutsOfDay(work, visitIds) };
+  const load = await loadFactsOf(work, visitIds, [...tickets.values()].flatMap(({ outcome }) => (outcome.ok ? outcome.value.question.treatments : [])));
   const shop = await shopPosition(work);
   const trucks = rows.map((row) => truckShown(row, stopsByDay.get(row.routeDayId) ?? [], shop, tickets, facts, load));
   const stops = trucks.flatMap((truck) => truck.stops);
@@ -116,10 +114,4 @@ async function readTrucks(work: Work, date: CalendarDate) {
       .map(({ vehicleId, number, name }) => ({ vehicleId, number, name })),
     people: everyone.filter(({ leftOn }) => leftOn === null).map(({ personId, name }) => ({ personId, name })),
   };
-}
-
-async function containersOf(work: Work, tickets: TicketsByVisit) {
-  const treatments = [...tickets.values()].flatMap(({ outcome }) => (outcome.ok ? outcome.value.question.treatments : []));
-  const countedBy = new Map(treatments.map(({ productId, onHand }) => [productId, onHand.dimension]));
-  return containersOnHand(work, [...countedBy.keys()], countedBy);
 }

@@ -1,3 +1,10 @@
+import { type TicketTreatment } from "#domain/mixing/ticket-question";
+import { type VisitTicket } from "#application/visits/visit-ticket";
+import { type VisitRow } from "#application/visits/visit-rows";
+import { type Work } from "#application/use-case";
+import { tanksHeld } from "#application/days/tanks-held";
+import { cleanOutsOfDay } from "#application/days/clean-outs-of-day";
+import { containersOnHand } from "#application/days/day-facts";
 import { DEFAULT_HOUSE_SETTINGS } from "#domain/company/house-settings";
 import { type LoadedStop, type LoadingList, loadingList } from "#domain/mixing/loading-list";
 import { type ContainerOnHand, productsToLoad, weightsAlongRoute } from "#domain/mixing/products-to-load";
@@ -15,6 +22,17 @@ export interface LoadFacts {
   readonly cleanOuts: ReadonlyMap<string, ReadonlySet<string>>;
 }
 
+/** Reads them for the visits of a day, with no query where there are none. The number of queries does not hang on that of visits. */
+export async function loadFactsOf(work: Work, visitIds: readonly string[], treatments: readonly TicketTreatment[]): Promise<LoadFacts> {
+  if (visitIds.length === 0) return { containers: [], lastHeld: new Map(), cleanOuts: new Map() };
+  const countedBy = new Map(treatments.map(({ productId, onHand }) => [productId, onHand.dimension]));
+  return {
+    containers: await containersOnHand(work, [...countedBy.keys()], countedBy),
+    lastHeld: await tanksHeld(work, visitIds),
+    cleanOuts: await cleanOutsOfDay(work, visitIds),
+  };
+}
+
 /**
  * Whether there is water at a stop is on file nowhere: the plan takes it as unknown and says so. The payload is entered
  * less what stays on the truck, as its field asks.
@@ -23,6 +41,19 @@ export const WATER_AT_STOPS: TreatedStop["water"] = "unknown";
 
 /** Water behind the mix leaves the least of it in the line. Common practice; a house may do otherwise once it can say so. */
 const LINE_AT_THE_END = "pushed-out-with-water";
+
+/** A visit as loading and tanks see it: with nothing to put down where nothing is worked out for it. */
+export function loadedStopOf({ visitId, property }: VisitRow, worked: VisitTicket | null): LoadedStop {
+  const stop = { visitId, name: property.street, water: WATER_AT_STOPS };
+  if (worked === null) return { ...stop, lawns: [], mixes: [], treatments: [], wantsSign: false };
+  const { ticket: { mixes }, question: { lawns, treatments } } = worked;
+  return { ...stop, lawns, mixes, treatments, wantsSign: wantsSign(worked) };
+}
+
+/** Whether a sign is put up at a visit. */
+export function wantsSign({ aftercare }: VisitTicket): boolean {
+  return aftercare.some(({ timeline }) => timeline.steps.some(({ row }) => row === "sign"));
+}
 
 /** The tank plan and the loading list of a truck's stops. */
 export function tankPlanOfDay(

@@ -1,6 +1,6 @@
 import { type Finding, hold } from "#domain/foundation/finding";
 import { type FindingAt } from "#domain/foundation/finding-causes";
-import { type LoadedStop, type LoadingList } from "#domain/mixing/loading-list";
+import { type LoadingList } from "#domain/mixing/loading-list";
 import { type PutDown, putDownOf } from "#domain/mixing/put-down";
 import { type AboardAtStop, type TankPlan } from "#domain/mixing/tank-plan-answer";
 import { type Quantity } from "#domain/quantities/quantity";
@@ -8,10 +8,10 @@ import { findingsOfRun, findingsOfStop } from "#domain/routing/route-findings";
 import { type Position } from "#domain/routing/travel-time";
 import { type TimedStop, timeInOrder } from "#domain/routing/time-in-order";
 import { type AnswerToHold, type DayFacts } from "#application/days/day-facts";
-import { type LoadFacts, tankPlanOfDay, WATER_AT_STOPS } from "#application/days/tank-plan-of-day";
+import { loadedStopOf, type LoadFacts, tankPlanOfDay } from "#application/days/tank-plan-of-day";
 import { type HoursOfDay, questionOfDay, type StopOfDay } from "#application/days/travel-of-day";
 import { isOfPresentPlan } from "#application/visits/issued-ticket";
-import { type TicketOutcome, type VisitTicket } from "#application/visits/visit-ticket";
+import { type TicketOutcome } from "#application/visits/visit-ticket";
 import { type VisitRow } from "#application/visits/visit-rows";
 
 /** A finding as a screen shows it: a hold of law may have been answered by a license holder. */
@@ -82,7 +82,8 @@ export function truckShown(row: TruckRow, stops: readonly StopOfDay[], shop: Pos
   const outcome = asked.kind === "missing" ? undefined : timeInOrder(asked.question, asked.travel);
   const timed = outcome?.ok === true ? outcome.value : undefined;
   const rows = stops.flatMap((stop) => tickets.get(stop.visitId) ?? []);
-  const loaded = rows.flatMap(({ visit, outcome: ticket }) => (ticket.ok ? [loadedStop(visit, ticket.value)] : []));
+  // What was put down already, or was left, is loaded no more.
+  const loaded = rows.flatMap(({ visit, outcome: ticket }) => (ticket.ok ? [loadedStopOf(visit, visit.state === "planned" ? ticket.value : null)] : []));
   const truck = `Truck ${String(row.number)}`;
   const { plan, loading } = tankPlanOfDay(loaded, { name: truck, payload: row.payload }, load);
   const timesOf = new Map(timed?.stops.map((times) => [times.stopId, times]));
@@ -108,15 +109,6 @@ export function truckShown(row: TruckRow, stops: readonly StopOfDay[], shop: Pos
         .flatMap(({ visit, findings }) => findings.filter(({ answer }) => answer === null).map(({ finding }) => ({ at: visit.visitId, finding }))),
     ],
   };
-}
-
-function loadedStop({ visitId, state, property }: VisitRow, { ticket, question, aftercare }: VisitTicket): LoadedStop {
-  const { lawns } = question;
-  const stop = { visitId, name: property.street, water: WATER_AT_STOPS, lawns };
-  // What was put down already, or was left, is loaded no more.
-  if (state !== "planned") return { ...stop, mixes: [], treatments: [], wantsSign: false };
-  const wantsSign = aftercare.some(({ timeline }) => timeline.steps.some(({ row }) => row === "sign"));
-  return { ...stop, mixes: ticket.mixes, treatments: question.treatments, wantsSign };
 }
 
 function stopShown(visit: VisitRow, outcome: TicketOutcome, times: TimedStop | undefined, facts: DayFacts, aboard: AboardAtStop | null): StopShown {

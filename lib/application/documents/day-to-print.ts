@@ -10,10 +10,7 @@ import { findingsOnPaper } from "#domain/papers/ticket-on-paper";
 import { fromAmount } from "#domain/quantities/quantity";
 import { timeInOrder } from "#domain/routing/time-in-order";
 import { RULES_VERSION } from "#domain/rules/packs-on-file";
-import { containersOnHand } from "#application/days/day-facts";
-import { cleanOutsOfDay } from "#application/days/clean-outs-of-day";
-import { type LoadFacts, tankPlanOfDay, WATER_AT_STOPS } from "#application/days/tank-plan-of-day";
-import { tanksHeld } from "#application/days/tanks-held";
+import { loadedStopOf, loadFactsOf, tankPlanOfDay, wantsSign } from "#application/days/tank-plan-of-day";
 import { questionOfDay, shopPosition, stopsOfDays } from "#application/days/travel-of-day";
 import { answersOnPaper, frameOfPaper, fromPlan } from "#application/documents/frame-of-paper";
 import { businessOnFile, type LeftOut, type PaperToPrint } from "#application/documents/issued-papers";
@@ -61,13 +58,13 @@ export async function dayOnFile(work: Work, routeDayId: string): Promise<DayOnFi
   const asked = questionOfDay(await shopPosition(work), { date, startsAtMinute: row.startsAtMinute, endsAtMinute: row.endsAtMinute }, planned);
   const timed = asked.kind === "missing" ? undefined : timeInOrder(asked.question, asked.travel);
   const name = `Truck ${String(vehicle.number)}`;
-  const loaded = stops.map(loadedStop);
+  const loaded = stops.map(({ visit, ticket }) => loadedStopOf(visit, ticket?.snapshot ?? null));
   const license = (await licensesOnFile(work)).find(({ personId }) => personId === row.operatorId);
   const frame = (title: string) => frameOfPaper(work, business, { title, on: date, createdAt: work.now, rulesVersion: RULES_VERSION, source: fromPlan(work) });
   const business = await businessOnFile(work);
   const payload = vehicle.payload === null ? null : fromAmount("mass", vehicle.payload);
   const visitIds = planned.map(({ visitId }) => visitId);
-  const load: LoadFacts = { containers: await containersOf(work, loaded), lastHeld: await tanksHeld(work, visitIds), cleanOuts: await cleanOutsOfDay(work, visitIds) };
+  const load = await loadFactsOf(work, visitIds, loaded.flatMap(({ treatments }) => treatments));
   const { plan, loading } = tankPlanOfDay(loaded, { name, payload }, load);
   const day: DayToPrint = {
     frame: frame("Route sheet"),
@@ -119,7 +116,7 @@ async function stopsOnFile(work: Work, visitIds: readonly string[]): Promise<rea
       visit,
       ticket: stands,
       why,
-      wantsSign: stands?.snapshot.aftercare.some(({ timeline }) => timeline.steps.some(({ row }) => row === "sign")) ?? false,
+      wantsSign: stands !== null && wantsSign(stands.snapshot),
       toPrint: stopToPrint(visit, index + 1, stands, [...ownLines(visit, why), ...findings]),
     };
   });
@@ -162,13 +159,6 @@ function stopToPrint({ stop, window, property, client }: VisitRow, position: num
   };
 }
 
-function loadedStop({ visit: { visitId, property }, ticket, wantsSign }: StopOnFile): LoadedStop {
-  const stop = { visitId, name: property.street, water: WATER_AT_STOPS };
-  if (ticket === null) return { ...stop, lawns: [], mixes: [], treatments: [], wantsSign: false };
-  const { ticket: { mixes }, question: { lawns, treatments } } = ticket.snapshot;
-  return { ...stop, lawns, mixes, treatments, wantsSign };
-}
-
 function findingsAtStops({ found }: TankPlan): readonly Finding[] {
   return found.flatMap(({ visitId, finding }) => (visitId === null || finding.level === "note" ? [] : [finding]));
 }
@@ -181,9 +171,4 @@ function tanksToPrint({ fills, mixes }: TankPlan, stops: readonly LoadedStop[]):
     fills: fills.map((fill) => ({ fill, place: fillPlaceWords(fill, nameOf) })),
     mixes: mixes.map((mix) => ({ name: `${mix.gear.name}, ${mix.name}`, sentences: mixSentences(mix, nameOf) })),
   };
-}
-
-function containersOf(work: Work, stops: readonly LoadedStop[]) {
-  const countedBy = new Map(stops.flatMap(({ treatments }) => treatments.map(({ productId, onHand }) => [productId, onHand.dimension] as const)));
-  return containersOnHand(work, [...countedBy.keys()], countedBy);
 }

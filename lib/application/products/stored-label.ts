@@ -40,6 +40,11 @@ export interface LabelOfProduct {
   readonly confirmed: EntryOfLabel | undefined;
 }
 
+/** The entry that plans and counts go by: the confirmed one, or the latest while none is. */
+export function labelInUse(label: LabelOfProduct | undefined): EntryOfLabel | undefined {
+  return label?.confirmed ?? label?.latest;
+}
+
 interface EntryRow {
   readonly label_entry_id: string;
   readonly product_id: string;

@@ -7,7 +7,7 @@ import { packOf } from "#domain/rules/packs-on-file";
 import { type LawnLedger, lawnLedger, type LedgerEntry } from "#domain/scheduling/nutrient-ledger";
 import { isGrass, seasonOf } from "#domain/turf/grass";
 import { growthOfMonths } from "#domain/turf/growth-potential";
-import { type LabelOfProduct, labelsOfProducts } from "#application/products/stored-label";
+import { labelInUse, type LabelOfProduct, labelsOfProducts } from "#application/products/stored-label";
 import { todayOf } from "#application/programs/visits-of-rounds";
 import { readNutrientLedgerSchema } from "#application/properties/read-nutrient-ledger.schema";
 import { historyOfZones } from "#application/register/zone-history";
@@ -110,6 +110,6 @@ async function entriesAhead(work: Work, visits: readonly VisitRow[], inView: Vis
 }
 
 function broughtBy({ rate }: PlannedTreatment, productName: string, label: LabelOfProduct | undefined): Outcome<NutrientRates> {
-  const facts = (label?.confirmed ?? label?.latest)?.facts;
+  const facts = labelInUse(label)?.facts;
   return facts === undefined ? missingFact("label", "the product's label", `Nobody has entered the label of ${productName}.`) : nutrientRatesOf(facts, rate);
 }

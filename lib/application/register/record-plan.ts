@@ -5,7 +5,7 @@ import { type TicketTreatment } from "#domain/mixing/ticket-question";
 import { type TreatedLawn } from "#domain/mixing/treated-area";
 import { fromAmount } from "#domain/quantities/quantity";
 import { type LabelPutDown } from "#domain/register/put-down";
-import { labelsOfProducts } from "#application/products/stored-label";
+import { labelInUse, labelsOfProducts } from "#application/products/stored-label";
 import { type AnswerOnFile } from "#application/visits/issued-ticket";
 import { type PlannedTreatment } from "#application/visits/visit-rows";
 import { type VisitOnFile } from "#application/visits/read-visit";
@@ -102,8 +102,7 @@ async function withoutMix(work: Work, planned: readonly PlannedTreatment[], zone
   const equipmentIds = planned.flatMap(({ equipmentId }) => equipmentId ?? []);
   const equipment = await work.tx.equipment.findMany({ where: { companyId, equipmentId: { in: equipmentIds } } });
   return planned.map(({ line, productId, labelUse, rate, rateText, reason, zoneIds, equipmentId }) => {
-    const entry = labels.get(productId);
-    const label = (entry?.confirmed ?? entry?.latest)?.facts;
+    const label = labelInUse(labels.get(productId))?.facts;
     const use = label === undefined ? undefined : useNamed(label, labelUse);
     return {
       ...{ line, productId, rate, rateText, reason },

@@ -7,7 +7,7 @@ import { type NutrientRates, type PastApplication } from "#domain/mixing/ticket-
 import { fromAmount } from "#domain/quantities/quantity";
 import { rateFrom, rateFromAmounts } from "#domain/quantities/rate";
 import { type RecordContent, type RecordedLawnAmount, type RecordedTreatment } from "#domain/register/record-content";
-import { labelsOfProducts } from "#application/products/stored-label";
+import { labelInUse, labelsOfProducts } from "#application/products/stored-label";
 import { type Work } from "#application/use-case";
 
 /** How far back limits over time look: a label's twelve months and a calendar year both lie within. */
@@ -50,8 +50,7 @@ export async function historyOfZones(work: Work, propertyIds: readonly string[])
     const on = calendarDateIn(timeZone, startedAt.getTime());
     for (const treatment of record.treatments) {
       const { productId, productName } = treatment;
-      const entry = labels.get(productId);
-      const facts = (entry?.confirmed ?? entry?.latest)?.facts;
+      const facts = labelInUse(labels.get(productId))?.facts;
       for (const lawn of treatment.lawns) {
         const past: PastApplication = {
           ...{ on, visitId, productId, productName },

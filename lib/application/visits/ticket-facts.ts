@@ -1,4 +1,5 @@
-import { type CalendarDate, calendarDateIn } from "#domain/foundation/calendar-date";
+import { todayOf } from "#application/programs/visits-of-rounds";
+import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { groupedBy } from "#domain/foundation/grouping";
 import { type LicenseKind } from "#domain/crew/license";
 import { type UsState } from "#domain/company/us-state";
@@ -85,7 +86,7 @@ async function lawnsOf(work: Work, propertyIds: readonly string[]): Promise<Read
   const testsOf = groupedBy(await work.tx.soilTest.findMany({ where: { companyId, zoneId: { in: zoneIds } } }), ({ zoneId }) => zoneId);
   const stationsOf = await stationsByZone(work, propertyIds);
   const historyOf = await historyOfZones(work, propertyIds);
-  const today = calendarDateIn(work.company.timeZone, work.now.getTime());
+  const today = todayOf(work);
   const lawns = zones.map((zone): LawnFacts => {
     const establishedOn = calendarDayOrNone(zone.establishedOn);
     return {

@@ -1,3 +1,4 @@
+import { labelInUse } from "#application/products/stored-label";
 import { timeZoneDataVersion } from "#adapters/time-zone-data";
 import { DEFAULT_HOUSE_SETTINGS } from "#domain/company/house-settings";
 import { licenseStanding } from "#domain/crew/license";
@@ -89,7 +90,7 @@ function treatmentOf(facts: TicketFacts, planned: PlannedTreatment, application:
   const { line, productId, rate, rateText, reason, zoneIds, labelUse } = planned;
   const name = facts.productOf.get(productId)?.name ?? "the product";
   const entry = facts.labels.get(productId);
-  const label = entry?.confirmed ?? entry?.latest;
+  const label = labelInUse(entry);
   const use = label === undefined ? undefined : useNamed(label.facts, labelUse);
   if (label === undefined || use === undefined) {
     findings.push(withoutLabel(name, labelUse, label !== undefined));
