@@ -1,9 +1,10 @@
 import { addDays, type CalendarDate, calendarDateIn, calendarDateOf } from "#domain/foundation/calendar-date";
-import { type AwaitedState, type Reach, type ReachBack, type Until } from "#domain/label/aftercare-constraint";
+import { AT_ONCE_MINUTES, type AwaitedState, type DueReach, type Reach, type ReachAnchor, type ReachBack, type Until } from "#domain/label/aftercare-constraint";
 import { dayIn } from "#domain/mixing/clock-periods";
 import { type Authority } from "#domain/weather/spray-limits";
 
 const ONE_MINUTE_MILLISECONDS = 60_000;
+const ONE_DAY_MILLISECONDS = 86_400_000;
 
 /** When a product was put down, or will be, and its sign put up. */
 export interface ApplicationTimes {
@@ -65,18 +66,39 @@ export function startOfDateMonthsAfter(date: CalendarDate, months: number, timeZ
   return dayIn(wanted < firstOfNext ? wanted : firstOfNext, timeZone).fromEpochMilliseconds;
 }
 
-function anchored(reach: Extract<Reach, { readonly durationMinutes: number }>, application: ApplicationTimes) {
+function anchored(anchor: ReachAnchor, application: ApplicationTimes) {
   const { startsAtEpochMilliseconds, endsAtEpochMilliseconds, postedAtEpochMilliseconds } = application;
-  if (reach.anchor === "application-start") return { at: startsAtEpochMilliseconds, isEstimate: false };
-  if (reach.anchor === "application-end") return { at: endsAtEpochMilliseconds, isEstimate: false };
+  if (anchor === "application-start") return { at: startsAtEpochMilliseconds, isEstimate: false };
+  if (anchor === "application-end") return { at: endsAtEpochMilliseconds, isEstimate: false };
   // A sign that does not stand yet is counted from the end of the work, and its end is an estimate.
   return postedAtEpochMilliseconds === "not-posted"
     ? { at: endsAtEpochMilliseconds, isEstimate: true }
     : { at: postedAtEpochMilliseconds, isEstimate: false };
 }
 
-/** When a "not before" ends. A calendar day begins it: "the day following" is over at its first instant. */
+/**
+ * So many days from an instant by each reading of "2 days": as long after midnight of that day, and so many times 24 h.
+ * They differ only where clocks change in between. Neither labels nor laws say which is meant; reading both is common
+ * practice, and the law of signs is read the same way.
+ */
+function daysFrom(instant: number, days: number, timeZone: string) {
+  const date = calendarDateIn(timeZone, instant);
+  const intoDay = instant - dayIn(date, timeZone).fromEpochMilliseconds;
+  const day = dayIn(addDays(date, days), timeZone);
+  return { day, byCalendar: day.fromEpochMilliseconds + intoDay, byHours: instant + days * ONE_DAY_MILLISECONDS };
+}
+
+/**
+ * When a "not before" ends. "2 days" end by the later of their readings, counted from the end of the work where the
+ * words do not say, so that neither is broken; never at the midnight before, which is hours early. A calendar day begins
+ * it: "the day following" is over at its first instant.
+ */
 export function notBefore(reach: Reach, application: ApplicationTimes, timeZone: string): AftercareEnd {
+  if (reach.anchor === "days") {
+    const { at, isEstimate } = anchored(reach.from === "not-said" ? "application-end" : reach.from, application);
+    const { byCalendar, byHours } = daysFrom(at, reach.days, timeZone);
+    return { atEpochMilliseconds: Math.max(byCalendar, byHours), isEstimate, waitsFor: [] };
+  }
   const date = calendarDateIn(timeZone, application.endsAtEpochMilliseconds);
   if (reach.anchor === "calendar-day") {
     const at = dayIn(addDays(date, reach.days), timeZone).fromEpochMilliseconds;
@@ -86,34 +108,45 @@ export function notBefore(reach: Reach, application: ApplicationTimes, timeZone:
     const at = startOfDateMonthsAfter(date, reach.months, timeZone);
     return { atEpochMilliseconds: at, isEstimate: false, waitsFor: [] };
   }
-  const { at, isEstimate } = anchored(reach, application);
+  const { at, isEstimate } = anchored(reach.anchor, application);
   return { atEpochMilliseconds: at + reach.durationMinutes * ONE_MINUTE_MILLISECONDS, isEstimate, waitsFor: [] };
 }
 
-/** The instant by which something is due. A calendar day is due by its end, counted from the day the work began. */
-export function dueBy(
-  reach: Exclude<Reach, { readonly anchor: "calendar-month" }>,
-  application: ApplicationTimes,
-  timeZone: string,
-): number {
+/** Where a due time counts from. Before the sign stands, the start of the work is the earliest it can be: never too late. */
+function dueFrom(anchor: ReachAnchor | "not-said", application: ApplicationTimes): number {
+  const isUnposted = anchor === "posting" && application.postedAtEpochMilliseconds === "not-posted";
+  return isUnposted || anchor === "not-said" ? application.startsAtEpochMilliseconds : anchored(anchor, application).at;
+}
+
+/**
+ * The instant by which something is due. "Within 2 days" is due by the earliest of its readings, counted from the start of
+ * the work where the words do not say: never as late as the end of that day, unless both readings reach it. At once is
+ * within {@link AT_ONCE_MINUTES} after the work. A calendar day is due by its end, counted from the day the work began.
+ */
+export function dueBy(reach: DueReach, application: ApplicationTimes, timeZone: string): number {
+  if (reach.anchor === "at-once") return application.endsAtEpochMilliseconds + AT_ONCE_MINUTES * ONE_MINUTE_MILLISECONDS;
+  if (reach.anchor === "days") {
+    const { day, byCalendar, byHours } = daysFrom(dueFrom(reach.from, application), reach.days, timeZone);
+    return Math.min(byCalendar, byHours, day.untilEpochMilliseconds);
+  }
   if (reach.anchor === "calendar-day") {
     const date = calendarDateIn(timeZone, application.startsAtEpochMilliseconds);
     return dayIn(addDays(date, reach.days), timeZone).untilEpochMilliseconds;
   }
-  // Before the sign stands, the start of the work is the earliest it can be: the due time is never too late.
-  const isUnposted = reach.anchor === "posting" && application.postedAtEpochMilliseconds === "not-posted";
-  const at = isUnposted ? application.startsAtEpochMilliseconds : anchored(reach, application).at;
-  return at + reach.durationMinutes * ONE_MINUTE_MILLISECONDS;
+  return dueFrom(reach.anchor, application) + reach.durationMinutes * ONE_MINUTE_MILLISECONDS;
 }
 
-/** The instant from which on something counts as within the time before an application. */
+/**
+ * The instant from which on something counts as within the time before an application. Days reach back to the earlier of
+ * the first instant of that day and so many times 24 h before the work.
+ */
 export function reachesBackTo(reach: ReachBack, application: ApplicationTimes, timeZone: string): number {
   const { startsAtEpochMilliseconds } = application;
   if (reach.anchor === "application-start") {
     return startsAtEpochMilliseconds - reach.durationMinutes * ONE_MINUTE_MILLISECONDS;
   }
-  const date = calendarDateIn(timeZone, startsAtEpochMilliseconds);
-  return dayIn(addDays(date, -reach.days), timeZone).fromEpochMilliseconds;
+  const { day, byHours } = daysFrom(startsAtEpochMilliseconds, -reach.days, timeZone);
+  return reach.anchor === "days" ? Math.min(day.fromEpochMilliseconds, byHours) : day.fromEpochMilliseconds;
 }
 
 function stateEnd(state: AwaitedState, application: ApplicationTimes, context: EndContext): AftercareEnd {

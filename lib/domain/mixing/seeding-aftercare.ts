@@ -1,7 +1,8 @@
-import { type CalendarDate } from "#domain/foundation/calendar-date";
-import { type Finding, hold } from "#domain/foundation/finding";
-import { type SeedingMethod, type StatedConstraint } from "#domain/label/aftercare-constraint";
-import { latestEnd, notBefore, reachesBackTo } from "#domain/mixing/aftercare-instants";
+import { type CalendarDate, calendarDateIn, daysBetween } from "#domain/foundation/calendar-date";
+import { type Finding, hold, takeCare } from "#domain/foundation/finding";
+import { type Reach, type SeedingMethod, type StatedConstraint } from "#domain/label/aftercare-constraint";
+import { mowedTimes, type MowingCount, SURELY_MOWED_AFTER_DAYS } from "#domain/label/mowing-count";
+import { type AftercareEnd, latestEnd, notBefore, reachesBackTo } from "#domain/mixing/aftercare-instants";
 import { type MayNot, reasonFor } from "#domain/mixing/aftercare-step";
 import { type AppliedProduct, appliedName, constraintsOf, weakestAuthority } from "#domain/mixing/applied-product";
 import { dayIn } from "#domain/mixing/clock-periods";
@@ -14,19 +15,26 @@ export interface ZoneSeeding {
   readonly standing: "done" | "planned";
 }
 
+/** When an interval ends. Mowings end at no instant: they are waited for, as a state of the lawn is. */
+function intervalEnd(until: Reach | MowingCount, { application }: AppliedProduct, timeZone: string): AftercareEnd {
+  if (until.anchor !== "mowings") return notBefore(until, application, timeZone);
+  return { atEpochMilliseconds: null, isEstimate: true, waitsFor: [mowedTimes(until)] };
+}
+
 /** How long the lawn must not be seeded, by the longest of each product's intervals. */
 export function seedingMayNots(products: readonly AppliedProduct[], timeZone: string): readonly MayNot[] {
   return constraintsOf(products, "seeding-after").map(({ applied, constraint }) => ({
     row: "seeding",
     startsAtEpochMilliseconds: applied.application.startsAtEpochMilliseconds,
-    end: latestEnd(constraint.intervals.map(({ until }) => notBefore(until, applied.application, timeZone))),
+    end: latestEnd(constraint.intervals.map(({ until }) => intervalEnd(until, applied, timeZone))),
     reason: reasonFor(appliedName(applied, timeZone), constraint),
   }));
 }
 
 /**
  * Seed that would come too soon after a product, by the interval for its own method, and products that come too soon
- * after seed. A method for which the label states nothing is a hold that says so.
+ * after seed. A method for which the label states nothing is a hold that says so. Where a label counts mowings, only the
+ * crew or the customer can say whether there were enough, so that wants care unless there can't have been.
  */
 export function seedingFindings(
   products: readonly AppliedProduct[],
@@ -66,18 +74,35 @@ function seedAfterProduct(
       }),
     ];
   }
-  const end = latestEnd(intervals.map(({ until }) => notBefore(until, application, timeZone)));
-  const at = end.atEpochMilliseconds;
-  if (at !== null && at <= day.fromEpochMilliseconds) return [];
-  return [
+  const tooSoon = (figure: string) =>
     hold(answerableBy, {
       ...words,
       rule: "seeding-too-soon-after",
       what: `Seeding (${method}) is planned for ${dateWords(date)}, too soon after ${name}.`,
-      ...(at === null ? {} : { figure: `Not before ${localWords(at, timeZone, "end")}.` }),
+      figure,
       toDo: "Seed later, or leave the product out.",
-    }),
-  ];
+    });
+  const ends = intervals.flatMap(({ until }) => (until.anchor === "mowings" ? [] : [notBefore(until, application, timeZone)]));
+  const at = ends.length === 0 ? null : latestEnd(ends).atEpochMilliseconds;
+  if (at !== null && at > day.fromEpochMilliseconds) return [tooSoon(`Not before ${localWords(at, timeZone, "end")}.`)];
+  const appliedOn = calendarDateIn(timeZone, application.endsAtEpochMilliseconds);
+  return intervals.flatMap(({ until }) => {
+    if (until.anchor !== "mowings") return [];
+    if (!mayBeMowedBetween(appliedOn, date, until)) return [tooSoon(`Not before it has been ${mowedTimes(until)}.`)];
+    return [
+      takeCare({
+        ...words,
+        rule: "seeding-waits-for-mowings",
+        what: `Seeding (${method}) is planned for ${dateWords(date)}, and the label of ${name} wants the lawn ${mowedTimes(until)} before it.`,
+        toDo: "Ask the customer before you seed, and seed later if it has not been.",
+      }),
+    ];
+  });
+}
+
+/** A lawn is mowed at most once a day: between two dates there can have been no more mowings than days. */
+function mayBeMowedBetween(from: CalendarDate, until: CalendarDate, { count }: MowingCount): boolean {
+  return daysBetween(from, until) >= count;
 }
 
 function productAfterSeed(
@@ -87,9 +112,11 @@ function productAfterSeed(
   timeZone: string,
 ): readonly Finding[] {
   const day = dayIn(date, timeZone);
-  const from = reachesBackTo(constraint.within, applied.application, timeZone);
-  const isBefore = day.fromEpochMilliseconds < applied.application.endsAtEpochMilliseconds;
-  if (!isBefore || day.untilEpochMilliseconds <= from) return [];
+  const { within } = constraint;
+  if (day.fromEpochMilliseconds >= applied.application.endsAtEpochMilliseconds) return [];
+  if (within.anchor === "mowings") return productBeforeMowings(applied, { constraint, within, seededOn: date }, timeZone);
+  const from = reachesBackTo(within, applied.application, timeZone);
+  if (day.untilEpochMilliseconds <= from) return [];
   const { source, answerableBy, citation } = weakestAuthority([constraint]);
   return [
     hold(answerableBy, {
@@ -100,6 +127,33 @@ function productAfterSeed(
       toDo: "Move the visit, or leave the product out.",
       citation,
       about: [applied.label.productName],
+    }),
+  ];
+}
+
+/** Nobody keeps count of mowings, so new seed wants a question at the gate, until it is surely old enough. */
+function productBeforeMowings(
+  applied: AppliedProduct,
+  since: { readonly constraint: StatedConstraint<"seeding-before">; readonly within: MowingCount; readonly seededOn: CalendarDate },
+  timeZone: string,
+): readonly Finding[] {
+  const { constraint, within, seededOn } = since;
+  const appliedOn = calendarDateIn(timeZone, applied.application.startsAtEpochMilliseconds);
+  if (daysBetween(seededOn, appliedOn) >= SURELY_MOWED_AFTER_DAYS) return [];
+  const { source, answerableBy, citation } = weakestAuthority([constraint]);
+  const name = appliedName(applied, timeZone);
+  const figure = `Not on new seed until it has been ${mowedTimes(within)}.`;
+  const words = { source, figure, citation, about: [applied.label.productName] };
+  if (!mayBeMowedBetween(seededOn, appliedOn, within)) {
+    const what = `${name} comes too soon after the seeding of ${dateWords(seededOn)}.`;
+    return [hold(answerableBy, { ...words, rule: "too-soon-after-seeding", what, toDo: "Move the visit, or leave the product out." })];
+  }
+  return [
+    takeCare({
+      ...words,
+      rule: "new-seed-waits-for-mowings",
+      what: `The lawn was seeded on ${dateWords(seededOn)}, and how often it has been mowed since is not on file.`,
+      toDo: `Ask the customer, and leave ${name} out if it has not been ${mowedTimes(within)}.`,
     }),
   ];
 }

@@ -98,38 +98,27 @@ function comesDown(sign: Sign, context: SignContext): AftercareEnd | undefined {
   if (down.trigger === "no-time-required") return undefined;
   const reentry = down.orReentryIfLater ? reentryEnd(sign.applied, context) : undefined;
   if (down.trigger === "sunset-of-day-following") return sunsetEnd(sign, down.daysFollowing, reentry, context);
-  return latestEnd([plainEnd(sign, down, context.timeZone), ...(reentry === undefined ? [] : [reentry])]);
+  return latestEnd([plainEnd(sign, down, context), ...(reentry === undefined ? [] : [reentry])]);
 }
 
 type PlainDown = Extract<
   StatedConstraint<"posting-sign">["mayComeDown"],
-  { readonly trigger: "elapsed" | "day-following" | "days-after-completion" }
+  { readonly trigger: "elapsed" | "day-following" | "days-after-completion" | "state" }
 >;
 
-function plainEnd(sign: Sign, down: PlainDown, timeZone: string): AftercareEnd {
+function plainEnd(sign: Sign, down: PlainDown, { timeZone, endContext }: SignContext): AftercareEnd {
   const { application } = sign.applied;
+  if (down.trigger === "state") {
+    return endOf([{ anchor: "state", state: down.state }], application, endContext(sign.applied));
+  }
   if (down.trigger === "day-following") {
     return notBefore({ anchor: "calendar-day", days: down.daysFollowing }, application, timeZone);
   }
   if (down.trigger === "days-after-completion") {
-    const at = daysAfterCompletion(application.endsAtEpochMilliseconds, down.daysAfter, timeZone);
-    return { atEpochMilliseconds: at, isEstimate: false, waitsFor: [] };
+    return notBefore({ anchor: "days", from: "application-end", days: down.daysAfter }, application, timeZone);
   }
   const posted = { ...application, postedAtEpochMilliseconds: upInstant(sign) };
   return notBefore({ anchor: down.anchor, durationMinutes: down.durationMinutes }, posted, timeZone);
-}
-
-const ONE_DAY_MILLISECONDS = 86_400_000;
-
-/**
- * So many days after an instant: as long after midnight of that day, or so many times 24 h, whichever is later where
- * clocks change in between, since the law does not say which is meant.
- */
-function daysAfterCompletion(completedAt: number, daysAfter: number, timeZone: string): number {
-  const date = calendarDateIn(timeZone, completedAt);
-  const intoDay = completedAt - dayIn(date, timeZone).fromEpochMilliseconds;
-  const byCalendar = dayIn(addDays(date, daysAfter), timeZone).fromEpochMilliseconds + intoDay;
-  return Math.max(byCalendar, completedAt + daysAfter * ONE_DAY_MILLISECONDS);
 }
 
 /** When people may come back to this product's lawn; undefined where its label sets nothing. */
