@@ -1,4 +1,5 @@
 import { addDays, type CalendarDate, calendarDateIn, calendarDateOf } from "#domain/foundation/calendar-date";
+import { instantOfClock, utcOffsetAt } from "#domain/foundation/utc-offset";
 import { AT_ONCE_MINUTES, type AwaitedState, type DueReach, type Reach, type ReachAnchor, type ReachBack, type Until } from "#domain/label/aftercare-constraint";
 import { dayIn } from "#domain/mixing/clock-periods";
 import { type Authority } from "#domain/weather/spray-limits";
@@ -76,16 +77,22 @@ function anchored(anchor: ReachAnchor, application: ApplicationTimes) {
     : { at: postedAtEpochMilliseconds, isEstimate: false };
 }
 
+/** Past the hour that comes twice where clocks go back. */
+const PAST_THE_CHANGE_MILLISECONDS = 3 * 3_600_000;
+
 /**
- * So many days from an instant by each reading of "2 days": as long after midnight of that day, and so many times 24 h.
- * They differ only where clocks change in between. Neither labels nor laws say which is meant; reading both is common
- * practice, and the law of signs is read the same way.
+ * So many days from an instant by each reading of "2 days": until the clock shows the same on that day, and so many times
+ * 24 h. They differ only where clocks change in between, and where the clock then shows it twice, both count. California
+ * counts a day of a farm's entry interval as 24 h from the end of the application (3 CCR 6772(a)(4)); labels of lawns
+ * don't say. Reading both is common practice.
  */
 function daysFrom(instant: number, days: number, timeZone: string) {
-  const date = calendarDateIn(timeZone, instant);
-  const intoDay = instant - dayIn(date, timeZone).fromEpochMilliseconds;
-  const day = dayIn(addDays(date, days), timeZone);
-  return { day, byCalendar: day.fromEpochMilliseconds + intoDay, byHours: instant + days * ONE_DAY_MILLISECONDS };
+  const shown = instant + utcOffsetAt(instant, timeZone) + days * ONE_DAY_MILLISECONDS;
+  const first = instantOfClock(shown, timeZone);
+  const again = shown - utcOffsetAt(first + PAST_THE_CHANGE_MILLISECONDS, timeZone);
+  const last = again + utcOffsetAt(again, timeZone) === shown ? again : first;
+  const byHours = instant + days * ONE_DAY_MILLISECONDS;
+  return { earliest: Math.min(first, byHours), latest: Math.max(last, byHours) };
 }
 
 /**
@@ -96,8 +103,7 @@ function daysFrom(instant: number, days: number, timeZone: string) {
 export function notBefore(reach: Reach, application: ApplicationTimes, timeZone: string): AftercareEnd {
   if (reach.anchor === "days") {
     const { at, isEstimate } = anchored(reach.from === "not-said" ? "application-end" : reach.from, application);
-    const { byCalendar, byHours } = daysFrom(at, reach.days, timeZone);
-    return { atEpochMilliseconds: Math.max(byCalendar, byHours), isEstimate, waitsFor: [] };
+    return { atEpochMilliseconds: daysFrom(at, reach.days, timeZone).latest, isEstimate, waitsFor: [] };
   }
   const date = calendarDateIn(timeZone, application.endsAtEpochMilliseconds);
   if (reach.anchor === "calendar-day") {
@@ -120,15 +126,12 @@ function dueFrom(anchor: ReachAnchor | "not-said", application: ApplicationTimes
 
 /**
  * The instant by which something is due. "Within 2 days" is due by the earliest of its readings, counted from the start of
- * the work where the words do not say: never as late as the end of that day, unless both readings reach it. At once is
- * within {@link AT_ONCE_MINUTES} after the work. A calendar day is due by its end, counted from the day the work began.
+ * the work where the words do not say, and not by the end of that day, which can be most of a day late. At once is within
+ * {@link AT_ONCE_MINUTES} after the work. A calendar day is due by its end, counted from the day the work began.
  */
 export function dueBy(reach: DueReach, application: ApplicationTimes, timeZone: string): number {
   if (reach.anchor === "at-once") return application.endsAtEpochMilliseconds + AT_ONCE_MINUTES * ONE_MINUTE_MILLISECONDS;
-  if (reach.anchor === "days") {
-    const { day, byCalendar, byHours } = daysFrom(dueFrom(reach.from, application), reach.days, timeZone);
-    return Math.min(byCalendar, byHours, day.untilEpochMilliseconds);
-  }
+  if (reach.anchor === "days") return daysFrom(dueFrom(reach.from, application), reach.days, timeZone).earliest;
   if (reach.anchor === "calendar-day") {
     const date = calendarDateIn(timeZone, application.startsAtEpochMilliseconds);
     return dayIn(addDays(date, reach.days), timeZone).untilEpochMilliseconds;
@@ -145,8 +148,9 @@ export function reachesBackTo(reach: ReachBack, application: ApplicationTimes, t
   if (reach.anchor === "application-start") {
     return startsAtEpochMilliseconds - reach.durationMinutes * ONE_MINUTE_MILLISECONDS;
   }
-  const { day, byHours } = daysFrom(startsAtEpochMilliseconds, -reach.days, timeZone);
-  return reach.anchor === "days" ? Math.min(day.fromEpochMilliseconds, byHours) : day.fromEpochMilliseconds;
+  const date = calendarDateIn(timeZone, startsAtEpochMilliseconds);
+  const midnight = dayIn(addDays(date, -reach.days), timeZone).fromEpochMilliseconds;
+  return reach.anchor === "days" ? Math.min(midnight, startsAtEpochMilliseconds - reach.days * ONE_DAY_MILLISECONDS) : midnight;
 }
 
 function stateEnd(state: AwaitedState, application: ApplicationTimes, context: EndContext): AftercareEnd {
