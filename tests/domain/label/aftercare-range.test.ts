@@ -3,6 +3,7 @@ import { refuseImpossibleAftercare } from "#domain/label/aftercare-range";
 import { of } from "#domain/quantities/quantity";
 import { FEED, hoursAfterEnd, IRON, labelOf, says, untilState } from "../../support/aftercare-builders";
 
+const atOnce = { anchor: "at-once" } as const;
 const readDays = (days: number) => ({ anchor: "days", from: "application-start", days }) as const;
 const mowings = (count: number) => ({ anchor: "mowings", count }) as const;
 const calendarDay = (days: number) => ({ anchor: "calendar-day", days }) as const;
@@ -17,7 +18,7 @@ describe("labels that can be meant", () => {
     ["unread", labelOf("Alpha", { "mowing-after": "unknown" })],
     ["months", labelOf("Alpha", says("seeding-after", { intervals: [{ method: "any", until: { anchor: "calendar-month", months: 4 } }] }))],
     ["mowings", labelOf("Alpha", { ...says("seeding-before", { within: mowings(2) }), ...says("seeding-after", { intervals: [{ method: "any", until: mowings(12) }] }) })],
-    ["water at once", labelOf("Alpha", says("watering-in", { by: { anchor: "at-once" }, depth: "not-stated", rain: "not-stated" }))],
+    ["water at once", labelOf("Alpha", says("watering-in", { by: atOnce, depth: "not-stated", rain: "not-stated" }))],
     ["a sign until dry", labelOf("Alpha", says("posting-sign", { upBy: "at-start", mayComeDown: { trigger: "state", state: "dry", orReentryIfLater: false } }))],
     ["a sign without a time", labelOf("Alpha", says("posting-sign", { upBy: "at-start", mayComeDown: { trigger: "no-time-required" } }))],
     ["least and most the same", labelOf("Alpha", water("0.25", "0.25"))],
