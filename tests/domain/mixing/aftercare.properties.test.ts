@@ -1,6 +1,5 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { addDays } from "#domain/foundation/calendar-date";
 import { type AftercareKind, type LabelAftercare, type Until } from "#domain/label/aftercare-constraint";
 import { aftercareTimeline, type AftercareTimeline } from "#domain/mixing/aftercare";
 import { type AftercareQuestion } from "#domain/mixing/aftercare-question";
@@ -8,7 +7,7 @@ import { type AftercareStep } from "#domain/mixing/aftercare-step";
 import { type AppliedProduct } from "#domain/mixing/applied-product";
 import { weekdayOf } from "#domain/mixing/clock-periods";
 import { of } from "#domain/quantities/quantity";
-import { instantOfMinute, localTimeAt, minuteOfDayAt } from "#domain/weather/local-hours";
+import { localTimeAt } from "#domain/weather/local-hours";
 import { valueOf } from "../../support/domain-answers";
 import { aftercareQuestion, appliedOf, at, byHouse, byLaw, CHICAGO, daily, earlierOf, FRONT, HOUR, labelOf, says, untilState } from "../../support/aftercare-builders";
 
@@ -22,6 +21,7 @@ const reach = fc.oneof(
 );
 const dueReach = fc.oneof(
   fc.record({ anchor: fc.constantFrom("application-start" as const, "application-end" as const), durationMinutes: fc.integer({ min: 60 * 12, max: 60 * 90 }) }),
+  fc.constant({ anchor: "at-once" as const }),
   fc.record({ anchor: fc.constant("calendar-day" as const), days: fc.integer({ min: 1, max: 6 }) }),
   fc.record({ anchor: fc.constant("days" as const), from: fc.constantFrom("application-start" as const, "application-end" as const, "not-said" as const), days: fc.integer({ min: 1, max: 6 }) }),
 );
@@ -178,42 +178,6 @@ describe("whatever the products, hours and nights", () => {
         expect(JSON.parse(JSON.stringify(one))).toStrictEqual(one);
       }),
       { numRuns: 50 },
-    );
-  });
-
-  test("days of a label are kept under every reading: 24 h each, the same hour on the clock, whole days of the calendar, from the start and from the end", () => {
-    // When the work begins, in minutes after the midnight that begins the day before clocks change, or an ordinary day.
-    const midnights = ["2026-05-01T00:00-05:00", "2026-03-07T00:00-06:00", "2026-10-31T00:00-05:00"].map(at);
-    fc.assert(
-      fc.property(fc.constantFrom(...midnights), fc.integer({ min: 0, max: 1438 }), fc.integer({ min: 1, max: 120 }), fc.integer({ min: 1, max: 3 }), (midnight, startMinute, lastingMinutes, days) => {
-        const start = midnight + startMinute * 60_000;
-        const end = start + lastingMinutes * 60_000;
-        const reach = { anchor: "days", from: "not-said", days } as const;
-        const label = labelOf("Alpha", {
-          ...says("mowing-after", { untilLaterOf: [reach] }),
-          ...says("watering-in", { by: reach, depth: { least: of("in", "0.1"), most: "none" }, rain: "counts" }),
-        });
-        const application = { startsAtEpochMilliseconds: start, endsAtEpochMilliseconds: end, postedAtEpochMilliseconds: "not-posted" } as const;
-        const visit = { fromEpochMilliseconds: start, untilEpochMilliseconds: end };
-        const found = valueOf(aftercareTimeline(aftercareQuestion([appliedOf(label, { application })], { visit })));
-        const mowing = found.steps.find(({ row }) => row === "mowing");
-        const mowFrom = endOf(mowing ?? { endsAtEpochMilliseconds: 0 } as AftercareStep);
-        const waterBy = Math.max(...windowsOf(found).map(({ untilEpochMilliseconds }) => untilEpochMilliseconds));
-        const windowsEnd = windowsOf(found).length === 0 ? end : waterBy;
-        for (const moment of [start, end]) {
-          expect(mowFrom).toBeGreaterThanOrEqual(moment + days * 24 * HOUR);
-          expect(windowsEnd).toBeLessThanOrEqual(moment + days * 24 * HOUR);
-          const clock = localTimeAt(moment, CHICAGO);
-          const mowed = localTimeAt(mowFrom, CHICAGO);
-          const watered = localTimeAt(windowsEnd - 1, CHICAGO);
-          const wanted = addDays(clock.date, days);
-          // Where clocks skip the hour, there is no same hour to be held against.
-          if (localTimeAt(instantOfMinute(wanted, minuteOfDayAt(moment, CHICAGO), CHICAGO), CHICAGO).localTime !== clock.localTime) continue;
-          expect(mowed.date > wanted || (mowed.date === wanted && mowed.localTime >= clock.localTime)).toBe(true);
-          expect(watered.date < wanted || (watered.date === wanted && watered.localTime <= clock.localTime)).toBe(true);
-        }
-      }),
-      { numRuns: 300 },
     );
   });
 });

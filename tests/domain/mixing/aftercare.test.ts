@@ -131,6 +131,25 @@ describe("holds", () => {
   });
 });
 
+const atOnce = { anchor: "at-once" } as const;
+
+describe("water at once", () => {
+  const grub = labelOf("Grubclear", says("watering-in", { by: atOnce, depth: { least: of("in", "0.5"), most: of("in", "1") }, rain: "not-stated" }));
+
+  test("is due within the hour after the work", () => {
+    expect(rowOf(timelineOf([appliedOf(grub)]).steps, "watering")).toEqual([["must", "2026-05-01T21:00", "2026-05-01T22:00"]]);
+  });
+  test("is at odds with what must stay dry, with hours that come later, and with work that goes on for long", () => {
+    expect(rulesOf([appliedOf(grub), appliedOf(IRON)])).toEqual(["hold no-common-watering-time"]);
+    expect(rulesOf([appliedOf(grub)], { hours: { localRules: byLaw(daily(4, 9)), controller: "none" } })).toEqual(["hold watering-hours-leave-no-time"]);
+    const visit = { fromEpochMilliseconds: START, untilEpochMilliseconds: END + HOUR };
+    expect(timelineOf([appliedOf(grub)], { visit }).findings).toMatchObject([
+      { rule: "no-common-watering-time", what: "Grubclear can't be watered in: its time is over before the visit ends.", toDo: "Put it down last, or split the visit." },
+    ]);
+  });
+  test("of an earlier visit is overdue", () => expect(rulesOf([earlierOf(grub, START - 2 * HOUR)])).toEqual(["take-care watering-in-overdue"]));
+});
+
 describe("the zone's history", () => {
   test("what an earlier visit still forbids stands from its own start, named with its day", () => {
     const visit = timelineOf([earlierOf(IRON, START - HOUR), appliedOf(FEED)]);
