@@ -91,7 +91,7 @@ async function lawnsOf(work: Work, propertyIds: readonly string[]): Promise<Read
     const establishedOn = calendarDayOrNone(zone.establishedOn);
     return {
       propertyId: zone.propertyId,
-      seedings: zone.establishedBy === "seed" && establishedOn !== null ? [{ date: establishedOn, method: "broadcast", standing: establishedOn > today ? "planned" : "done" }] : [],
+      seedings: zone.establishedBy === "seed" && establishedOn !== null ? [{ date: establishedOn, method: "unknown", standing: establishedOn > today ? "planned" : "done" }] : [],
       stations: stationsOf.get(zone.zoneId) ?? [],
       lawn: {
         zoneId: zone.zoneId,

@@ -96,14 +96,23 @@ function daysFrom(instant: number, days: number, timeZone: string) {
 }
 
 /**
- * When a "not before" ends. "2 days" end by the later of their readings, counted from the end of the work where the
- * words do not say, so that neither is broken; never at the midnight before, which is hours early. A calendar day begins
+ * What days may count from. Where the words do not say, both ends of the work: the end alone is not always the later of
+ * the two, since a clock that is put forward or back between them can turn them round.
+ */
+function countedFrom(from: ReachAnchor | "not-said"): readonly ReachAnchor[] {
+  return from === "not-said" ? ["application-start", "application-end"] : [from];
+}
+
+/**
+ * When a "not before" ends. "2 days" end by the latest of their readings, counted from the start and from the end of the
+ * work where the words do not say, so that none is broken; never at the midnight before, which is hours early. A calendar day begins
  * it: "the day following" is over at its first instant.
  */
 export function notBefore(reach: Reach, application: ApplicationTimes, timeZone: string): AftercareEnd {
   if (reach.anchor === "days") {
-    const { at, isEstimate } = anchored(reach.from === "not-said" ? "application-end" : reach.from, application);
-    return { atEpochMilliseconds: daysFrom(at, reach.days, timeZone).latest, isEstimate, waitsFor: [] };
+    const froms = countedFrom(reach.from).map((from) => anchored(from, application));
+    const at = Math.max(...froms.map((from) => daysFrom(from.at, reach.days, timeZone).latest));
+    return { atEpochMilliseconds: at, isEstimate: froms.some(({ isEstimate }) => isEstimate), waitsFor: [] };
   }
   const date = calendarDateIn(timeZone, application.endsAtEpochMilliseconds);
   if (reach.anchor === "calendar-day") {
@@ -119,19 +128,21 @@ export function notBefore(reach: Reach, application: ApplicationTimes, timeZone:
 }
 
 /** Where a due time counts from. Before the sign stands, the start of the work is the earliest it can be: never too late. */
-function dueFrom(anchor: ReachAnchor | "not-said", application: ApplicationTimes): number {
+function dueFrom(anchor: ReachAnchor, application: ApplicationTimes): number {
   const isUnposted = anchor === "posting" && application.postedAtEpochMilliseconds === "not-posted";
-  return isUnposted || anchor === "not-said" ? application.startsAtEpochMilliseconds : anchored(anchor, application).at;
+  return isUnposted ? application.startsAtEpochMilliseconds : anchored(anchor, application).at;
 }
 
 /**
- * The instant by which something is due. "Within 2 days" is due by the earliest of its readings, counted from the start of
- * the work where the words do not say, and not by the end of that day, which can be most of a day late. At once is within
+ * The instant by which something is due. "Within 2 days" is due by the earliest of its readings, counted from the start and
+ * from the end of the work where the words do not say, and not by the end of that day, which can be most of a day late. At once is within
  * {@link AT_ONCE_MINUTES} after the work. A calendar day is due by its end, counted from the day the work began.
  */
 export function dueBy(reach: DueReach, application: ApplicationTimes, timeZone: string): number {
   if (reach.anchor === "at-once") return application.endsAtEpochMilliseconds + AT_ONCE_MINUTES * ONE_MINUTE_MILLISECONDS;
-  if (reach.anchor === "days") return daysFrom(dueFrom(reach.from, application), reach.days, timeZone).earliest;
+  if (reach.anchor === "days") {
+    return Math.min(...countedFrom(reach.from).map((from) => daysFrom(dueFrom(from, application), reach.days, timeZone).earliest));
+  }
   if (reach.anchor === "calendar-day") {
     const date = calendarDateIn(timeZone, application.startsAtEpochMilliseconds);
     return dayIn(addDays(date, reach.days), timeZone).untilEpochMilliseconds;

@@ -11,7 +11,8 @@ import { dateWords, localWords } from "#domain/mixing/local-words";
 /** Seed on the zone: of its history or of its plan. */
 export interface ZoneSeeding {
   readonly date: CalendarDate;
-  readonly method: SeedingMethod;
+  /** How the seed goes in. Where nobody has said, the longest of a label's intervals counts. */
+  readonly method: SeedingMethod | "unknown";
   readonly standing: "done" | "planned";
 }
 
@@ -33,7 +34,8 @@ export function seedingMayNots(products: readonly AppliedProduct[], timeZone: st
 
 /**
  * Seed that would come too soon after a product, by the interval for its own method, and products that come too soon
- * after seed. A method for which the label states nothing is a hold that says so. Where a label counts mowings, only the
+ * after seed. A method for which the label states nothing is a hold that says so, and where nobody knows the method, the
+ * longest interval counts and a method that is missing wants care. Where a label counts mowings, only the
  * crew or the customer can say whether there were enough, so that wants care unless there can't have been.
  */
 export function seedingFindings(
@@ -51,53 +53,88 @@ export function seedingFindings(
   return [...after, ...before];
 }
 
+const METHODS: readonly SeedingMethod[] = ["broadcast", "slit"];
+
 function seedAfterProduct(
   applied: AppliedProduct,
   constraint: StatedConstraint<"seeding-after">,
-  { date, method, standing }: ZoneSeeding,
+  seeding: ZoneSeeding,
   timeZone: string,
 ): readonly Finding[] {
+  const { date, method, standing } = seeding;
   const day = dayIn(date, timeZone);
   const { application, label } = applied;
   if (standing === "done" || day.untilEpochMilliseconds <= application.startsAtEpochMilliseconds) return [];
   const name = appliedName(applied, timeZone);
   const { source, answerableBy, citation } = weakestAuthority([constraint]);
-  const intervals = constraint.intervals.filter((interval) => interval.method === method || interval.method === "any");
   const words = { source, citation, about: [label.productName] };
-  if (intervals.length === 0) {
+  const planned = `Seeding${method === "unknown" ? "" : ` (${method})`} is planned for ${dateWords(date)}`;
+  const missing = methodsWithoutInterval(constraint, method);
+  if (missing.length > 0 && method !== "unknown") {
     return [
       hold(answerableBy, {
         ...words,
         rule: "seeding-interval-missing",
-        what: `Seeding (${method}) is planned for ${dateWords(date)}, and the label of ${name} states no interval for that method.`,
+        what: `${planned}, and the label of ${name} states no interval for that method.`,
         toDo: "Read the label again, or take the product or the seeding out of the plan.",
       }),
     ];
   }
+  const unstated = missing.map((one) =>
+    takeCare({
+      ...words,
+      rule: "seeding-interval-missing",
+      what: `${planned}, and the label of ${name} states no interval for ${one} seed.`,
+      toDo: `Put the seed down by another method than ${one}, or read the label again.`,
+    }),
+  );
   const tooSoon = (figure: string) =>
     hold(answerableBy, {
       ...words,
       rule: "seeding-too-soon-after",
-      what: `Seeding (${method}) is planned for ${dateWords(date)}, too soon after ${name}.`,
+      what: `${planned}, too soon after ${name}.`,
       figure,
       toDo: "Seed later, or leave the product out.",
     });
-  const ends = intervals.flatMap(({ until }) => (until.anchor === "mowings" ? [] : [notBefore(until, application, timeZone)]));
+  const until = untilMowedOrOver(applied, constraint, seeding, timeZone);
+  if (until.tooSoon !== undefined) return [tooSoon(until.tooSoon), ...unstated];
+  const waiting = until.mowings.map((mowings) =>
+    takeCare({
+      ...words,
+      rule: "seeding-waits-for-mowings",
+      what: `${planned}, and the label of ${name} wants the lawn ${mowedTimes(mowings)} before it.`,
+      toDo: "Ask the customer before you seed, and seed later if it has not been.",
+    }),
+  );
+  return [...waiting, ...unstated];
+}
+
+/** The methods that may be meant and for which a label states nothing. */
+function methodsWithoutInterval({ intervals }: StatedConstraint<"seeding-after">, method: ZoneSeeding["method"]): readonly SeedingMethod[] {
+  if (intervals.some((interval) => interval.method === "any")) return [];
+  return METHODS.filter((one) => (method === one || method === "unknown") && !intervals.some((interval) => interval.method === one));
+}
+
+/** Why a day is too soon for seed, and else the mowings that it still hangs on. */
+function untilMowedOrOver(
+  applied: AppliedProduct,
+  constraint: StatedConstraint<"seeding-after">,
+  { date, method }: ZoneSeeding,
+  timeZone: string,
+): { readonly tooSoon?: string; readonly mowings: readonly MowingCount[] } {
+  const { application } = applied;
+  const untils = constraint.intervals
+    .filter((interval) => method === "unknown" || interval.method === method || interval.method === "any")
+    .map(({ until }) => until);
+  const ends = untils.flatMap((until) => (until.anchor === "mowings" ? [] : [notBefore(until, application, timeZone)]));
   const at = ends.length === 0 ? null : latestEnd(ends).atEpochMilliseconds;
-  if (at !== null && at > day.fromEpochMilliseconds) return [tooSoon(`Not before ${localWords(at, timeZone, "end")}.`)];
+  if (at !== null && at > dayIn(date, timeZone).fromEpochMilliseconds) {
+    return { tooSoon: `Not before ${localWords(at, timeZone, "end")}.`, mowings: [] };
+  }
+  const mowings = untils.flatMap((until) => (until.anchor === "mowings" ? [until] : []));
   const appliedOn = calendarDateIn(timeZone, application.endsAtEpochMilliseconds);
-  return intervals.flatMap(({ until }) => {
-    if (until.anchor !== "mowings") return [];
-    if (!mayBeMowedBetween(appliedOn, date, until)) return [tooSoon(`Not before it has been ${mowedTimes(until)}.`)];
-    return [
-      takeCare({
-        ...words,
-        rule: "seeding-waits-for-mowings",
-        what: `Seeding (${method}) is planned for ${dateWords(date)}, and the label of ${name} wants the lawn ${mowedTimes(until)} before it.`,
-        toDo: "Ask the customer before you seed, and seed later if it has not been.",
-      }),
-    ];
-  });
+  const tooMany = mowings.find((count) => !mayBeMowedBetween(appliedOn, date, count));
+  return tooMany === undefined ? { mowings } : { tooSoon: `Not before it has been ${mowedTimes(tooMany)}.`, mowings };
 }
 
 /** A lawn is mowed at most once a day: between two dates there can have been no more mowings than days. */

@@ -63,7 +63,7 @@ test("a lawn made from seed has its seeding; one made from sod has none", async 
   await house.ask("update zone set established_on = '2026-03-30', established_by = 'seed' where zone_id = $1", [frontId]);
   await house.ask("update zone set established_on = '2026-03-30', established_by = 'sod' where zone_id = $1", [backId]);
   const lawns = (await factsOf([visitId])).lawnsByProperty.get(propertyId);
-  expect(lawns?.map(({ seedings, lawn }) => [seedings, lawn.establishedOn])).toEqual([[[{ date: "2026-03-30", method: "broadcast", standing: "done" }], "2026-03-30"], [[], "2026-03-30"]]);
+  expect(lawns?.map(({ seedings, lawn }) => [seedings, lawn.establishedOn])).toEqual([[[{ date: "2026-03-30", method: "unknown", standing: "done" }], "2026-03-30"], [[], "2026-03-30"]]);
 });
 
 test("seed for a day ahead is planned, and how a lawn was made goes with it", async () => {
@@ -71,7 +71,7 @@ test("seed for a day ahead is planned, and how a lawn was made goes with it", as
   await house.ask("update zone set established_on = '2026-09-10', established_by = 'seed' where zone_id = $1", [frontId]);
   await house.ask("update zone set established_on = '2026-03-30', established_by = 'sod' where zone_id = $1", [backId]);
   const lawns = (await factsOf([visitId])).lawnsByProperty.get(propertyId);
-  expect(lawns?.[0]?.seedings).toEqual([{ date: "2026-09-10", method: "broadcast", standing: "planned" }]);
+  expect(lawns?.[0]?.seedings).toEqual([{ date: "2026-09-10", method: "unknown", standing: "planned" }]);
   expect(lawns?.map(({ lawn }) => [lawn.establishedBy, lawn.inBloom])).toEqual([["seed", "unknown"], ["sod", "unknown"]]);
 });
 

@@ -54,7 +54,7 @@ test("a timeline keeps days of a label under every reading: 24 h each, the same 
         expect(clockAt(wateredBy) <= sameHour).toBe(true);
       }
     }),
-    { numRuns: 300 },
+    { numRuns: 400 },
   );
 });
 

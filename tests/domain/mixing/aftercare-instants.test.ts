@@ -69,6 +69,18 @@ describe("days on a label, read both ways", () => {
     ["counted from the start where the label says so", labelDays(2, "application-start"), "2026-05-03T08:00-05:00"],
   ])("%s", (_name, reach, expected) => expect(dueBy(reach, friday, CHICAGO)).toBe(at(expected)));
 
+  test("where a skipped hour turns the start and the end round, the end counts for what is due", () => {
+    const early = lasting("2026-03-07T02:04-06:00", "2026-03-07T03:00-06:00");
+    expect(dueBy(labelDays(1), early, CHICAGO)).toBe(at("2026-03-08T03:00-05:00"));
+    expect(dueBy(labelDays(1, "application-start"), early, CHICAGO)).toBe(at("2026-03-08T03:04-05:00"));
+  });
+
+  test("where an hour that comes twice turns them round, the start counts for what must not be", () => {
+    const twice = lasting("2026-11-01T01:59-05:00", "2026-11-01T01:10-06:00");
+    expect(endAt(notBefore(labelDays(1), twice, CHICAGO))).toBe(at("2026-11-02T01:59-06:00"));
+    expect(endAt(notBefore(labelDays(1, "application-end"), twice, CHICAGO))).toBe(at("2026-11-02T01:10-06:00"));
+  });
+
   test("from posting, or what stands in for it before the sign is up", () => {
     expect(notBefore(labelDays(1, "posting"), posted, CHICAGO)).toMatchObject({ atEpochMilliseconds: START + 23 * HOUR, isEstimate: false });
     expect(notBefore(labelDays(1, "posting"), unposted, CHICAGO)).toMatchObject({ atEpochMilliseconds: END + 24 * HOUR, isEstimate: true });

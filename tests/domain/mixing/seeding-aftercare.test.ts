@@ -33,6 +33,23 @@ describe("seed after a product, by its own method", () => {
     expect(rules([seeding("2026-05-22", "planned")], [earlierOf(barrier, at("2026-04-10T12:00-05:00"))])).toEqual([]);
   });
 
+  test("of a method that nobody knows the longest interval counts", () => {
+    const unknown = (date: string) => seeding(date, "planned", "unknown");
+    expect(rules([unknown("2026-06-12")])).toEqual(["seeding-too-soon-after"]);
+    expect(rules([unknown("2026-07-16")])).toEqual(["seeding-too-soon-after"]);
+    expect(rules([unknown("2026-07-17")])).toEqual([]);
+    expect(seedingFindings([appliedOf(barrier)], [unknown("2026-06-12")], CHICAGO)[0]?.what).toBe("Seeding is planned for Friday, Jun 12, 2026, too soon after Barrier PE.");
+  });
+
+  test("of a method that nobody knows, one without an interval wants care", () => {
+    const broadcastOnly = labelOf("Barrier PE", says("seeding-after", { intervals: [{ method: "broadcast", until: days(42) }] }));
+    const found = (date: string) => seedingFindings([appliedOf(broadcastOnly)], [seeding(date, "planned", "unknown")], CHICAGO).map(({ level, rule }) => `${level} ${rule}`);
+    expect(found("2026-06-11")).toEqual(["hold seeding-too-soon-after", "take-care seeding-interval-missing"]);
+    expect(found("2026-06-12")).toEqual(["take-care seeding-interval-missing"]);
+    const [finding] = seedingFindings([appliedOf(broadcastOnly)], [seeding("2026-06-12", "planned", "unknown")], CHICAGO);
+    expect(finding?.what).toBe("Seeding is planned for Friday, Jun 12, 2026, and the label of Barrier PE states no interval for slit seed.");
+  });
+
   test("a method without an interval says that it is missing", () => {
     const broadcastOnly = labelOf("Barrier PE", says("seeding-after", { intervals: [{ method: "broadcast", until: days(42) }] }));
     const [finding] = seedingFindings([appliedOf(broadcastOnly)], [seeding("2027-05-01", "planned", "slit")], CHICAGO);
