@@ -7,14 +7,11 @@ import { notFound } from "#application/refusal";
 import { calendarDayOf, dayOf } from "#application/stored-day";
 import { answersOfVisit, type AnswerOnFile, issuedTicketOf, type IssuedTicket } from "#application/visits/issued-ticket";
 import { costOfVisit, type CostOfVisit } from "#application/visits/cost-of-visit";
-import { type TicketOutcome, ticketsOfVisits } from "#application/visits/visit-ticket";
-import { type VisitRow } from "#application/visits/visit-rows";
+import { ticketsOfVisits, type WorkedVisit } from "#application/visits/visit-ticket";
 import { useCase, type Work } from "#application/use-case";
 
 /** A visit with what is worked out for it now, what was issued, and what was answered. */
-export interface VisitOnFile {
-  readonly visit: VisitRow;
-  readonly outcome: TicketOutcome;
+export interface VisitOnFile extends WorkedVisit {
   readonly issued: IssuedTicket | undefined;
   readonly answers: readonly AnswerOnFile[];
   /** The holds that nobody has answered; while there is one, no mix ticket is issued. */
@@ -50,8 +47,7 @@ export async function visitOnFile(work: Work, visitId: string): Promise<VisitOnF
     orderBy: { expiresOn: "desc" },
   });
   return {
-    visit,
-    outcome,
+    ...found,
     issued: await issuedTicketOf(work, visitId),
     answers,
     openHolds: openHolds(outcome.ok ? outcome.value.findings : outcome.refusal.findings, answers),

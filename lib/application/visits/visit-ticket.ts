@@ -1,4 +1,4 @@
-import { labelInUse } from "#application/products/stored-label";
+import { labelInUse, type LabelsRead } from "#application/products/stored-label";
 import { timeZoneDataVersion } from "#adapters/time-zone-data";
 import { DEFAULT_HOUSE_SETTINGS } from "#domain/company/house-settings";
 import { licenseStanding } from "#domain/crew/license";
@@ -32,12 +32,20 @@ export interface VisitTicket {
 
 export type TicketOutcome = Outcome<VisitTicket, { readonly refusal: InputRefusal; readonly findings: readonly Finding[] }>;
 
+/** A visit with what is worked out for it now. */
+export interface WorkedVisit {
+  readonly visit: VisitRow;
+  readonly outcome: TicketOutcome;
+  /** The labels that were read for it, those of its own products among them. */
+  readonly labels: LabelsRead;
+}
+
 /** Works out the mix tickets of some visits from what is on file now, in the order of the ids. */
-export async function ticketsOfVisits(work: Work, visitIds: readonly string[]): Promise<readonly { readonly visit: VisitRow; readonly outcome: TicketOutcome }[]> {
+export async function ticketsOfVisits(work: Work, visitIds: readonly string[]): Promise<readonly WorkedVisit[]> {
   const visits = await visitRows(work, visitIds);
   const facts = await readTicketFacts(work, visits);
   const today = calendarDateIn(work.company.timeZone, work.now.getTime());
-  return visits.map((visit) => ({ visit, outcome: ticketOf(work, visit, facts, today) }));
+  return visits.map((visit) => ({ visit, outcome: ticketOf(work, visit, facts, today), labels: facts.labels }));
 }
 
 function ticketOf(work: Work, visit: VisitRow, facts: TicketFacts, today: CalendarDate): TicketOutcome {
