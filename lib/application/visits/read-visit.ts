@@ -23,9 +23,9 @@ export interface VisitOnFile extends WorkedVisit {
   readonly mayAnswerWith: readonly { readonly licenseId: string; readonly number: string; readonly expiresOn: CalendarDate }[];
 }
 
-/** A visit as its page shows it. */
+/** A visit as its pages show it. */
 export interface VisitRead extends VisitOnFile {
-  /** Undefined also for whoever may not see prices. */
+  /** Undefined also where it was not asked for, and for whoever may not see prices. */
   readonly cost: CostOfVisit | undefined;
 }
 
@@ -64,10 +64,10 @@ export function openHolds(findings: readonly Finding[], answers: readonly { read
   return holdsOf(findings).filter(({ rule, answerableBy }) => !(answerableBy === mayBeAnswered && answered.has(rule)));
 }
 
-/** One visit with its mix ticket as it is worked out now, its holds and their answers, and for the office what its products cost. */
-export const readVisit = useCase("visits/read-visit", z.object({ visitId: idField }), async (work, { visitId }) => {
+/** One visit with its mix ticket as it is worked out now, its holds and their answers, and where it is asked for what its products cost. */
+export const readVisit = useCase("visits/read-visit", z.object({ visitId: idField, withCost: z.boolean().default(false) }), async (work, { visitId, withCost }) => {
   const found = await visitOnFile(work, visitId);
   if (found === undefined) return notFound("visit");
-  const read: VisitRead = { ...found, cost: await costOfVisit(work, found) };
+  const read: VisitRead = { ...found, cost: withCost ? await costOfVisit(work, found) : undefined };
   return accept(read);
 });

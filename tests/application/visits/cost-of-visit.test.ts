@@ -8,6 +8,7 @@ import { of } from "#domain/quantities/quantity";
 import { costSentence } from "#domain/stock/cost-of-product";
 import { aCompany, aMember, type TestCompany, valueOf } from "../../support/crew";
 import { aCrewDay, aFedVisit, aGround, aRecord, aVisitWith, type CrewDay, feedAndIron } from "../../support/crew-day";
+import { countingHouse } from "../../support/counted-queries";
 import { openHouse, type TestHouse } from "../../support/house";
 import { deliveryForm } from "../../support/shed";
 
@@ -26,7 +27,7 @@ beforeAll(async () => {
 afterAll(() => house.close());
 
 async function costTo(key: TestCompany["owner"]["key"], visitId: string) {
-  return valueOf(await readVisit(house, key, { visitId })).cost;
+  return valueOf(await readVisit(house, key, { visitId, withCost: true })).cost;
 }
 
 /** The names of products differ from test to test; the rest of the sentence does not. */
@@ -55,9 +56,27 @@ test("owner and office see it; whoever puts the product down does not", async ()
   expect(await costTo(office.key, visitId)).toEqual(await costTo(company.owner.key, visitId));
   for (const role of ["applicator", "technician"] as const) {
     const { key } = await aMember(house, company, role, `Cost ${role}`);
-    const read = valueOf(await readVisit(house, key, { visitId }));
+    const read = valueOf(await readVisit(house, key, { visitId, withCost: true }));
     expect([read.visit.visitId, read.cost]).toEqual([visitId, undefined]);
   }
+});
+
+test("it is worked out only where it is asked for, and two products ask as often as one", async () => {
+  const { key } = company.owner;
+  const ground = await aGround(house, company);
+  const { "0": feed } = feedAndIron(day, ground);
+  const one = await aVisitWith(house, company, { ...ground, routeDayId: day.routeDayId }, { "0": feed });
+  const two = await aFedVisit(house, company, day);
+  const asked = async (visitId: string, withCost: boolean) => {
+    const counting = countingHouse(house);
+    const { cost } = valueOf(await readVisit(counting.house, key, { visitId, withCost }));
+    return { products: cost?.products.length, calls: counting.count() };
+  };
+  const without = await asked(two.visitId, false);
+  const [ofOne, ofTwo] = [await asked(one, true), await asked(two.visitId, true)];
+  expect([without.products, ofOne.products, ofTwo.products]).toEqual([undefined, 1, 2]);
+  expect(ofTwo.calls).toBe(ofOne.calls);
+  expect(without.calls).toBeLessThan(ofTwo.calls);
 });
 
 test("nothing of it is in the issued mix ticket, which the crew reads", async () => {
