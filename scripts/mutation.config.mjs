@@ -1,17 +1,14 @@
-// Mutation testing, by hand: npm run mutation -- --mutate lib/domain/quantities/rounding.ts
+// Mutation testing, by hand: MUTATED=ticket npm run mutation (or quantities, or aftercare; see mutation-parts.mjs).
 // Each change that a test should notice is made once to a file of the computing core, and what no test notices is told.
-// A file of a hundred lines takes some two minutes of computing, more where its tests draw at random; all of them take
-// hours, so name the file. It is no part of npm test.
+// A part takes five to twenty minutes; -- --mutate FILE looks at one file of it. It is no part of npm test.
+import { partMutated } from "./mutation-parts.mjs";
 
 /** @type {import("@stryker-mutator/api/core").PartialStrykerOptions} */
 export default {
   testRunner: "vitest",
   plugins: ["@stryker-mutator/vitest-runner"],
   vitest: { configFile: "scripts/mutation-tests.config.mjs", related: true },
-  mutate: [
-    "lib/domain/quantities/**/*.ts",
-    "lib/domain/mixing/{mix-ticket,spray-mix,granular-mix,treated-area,rounding-room,aftercare*,*-aftercare,watering-*,irrigation-run,span-set,clock-periods}.ts",
-  ],
+  mutate: partMutated().mutate,
   // The tests of the domain need nothing else of the project.
   ignorePatterns: ["/.*", "/app", "/prisma", "/lib/adapters", "/lib/application", "/tests/adapters", "/tests/application", "/tests/architecture", "/tests/e2e", "/tests/launcher", "/tests/ui"],
   // A changed refusal sentence is a matter of words.

@@ -12,11 +12,21 @@ import {
 /** The longest reach taken for meant: two years, for a soil residual. Longer ones are slips of a unit. */
 const LONGEST = { minutes: 1_051_200, days: 730, months: 24 } as const;
 
+/** The labels that were looked at and found possible: a day asks for those of its few products again at every stop. */
+const POSSIBLE = new WeakSet<LabelAftercare>();
+
 /**
  * Refuses aftercare that can't be meant: a time below zero or over two years, part of a minute or day, no end at all,
  * a depth of nothing or a most under its least, watering that waits for itself.
  */
 export function refuseImpossibleAftercare(label: LabelAftercare): Refused | undefined {
+  if (POSSIBLE.has(label)) return undefined;
+  const refusal = firstImpossible(label);
+  if (refusal === undefined) POSSIBLE.add(label);
+  return refusal;
+}
+
+function firstImpossible(label: LabelAftercare): Refused | undefined {
   const reaches = reachesOf(label).map(measured);
   return refuseOutOfRange(reachChecks(label, reaches)) ?? refuseParts(label, reaches) ?? refuseEndless(label) ?? refuseDepth(label);
 }

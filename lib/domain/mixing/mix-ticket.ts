@@ -120,13 +120,19 @@ function stockFindings(treatments: readonly TicketTreatment[], mixes: MixTicket[
 function eachOnce(findings: readonly Finding[]): readonly Finding[] {
   const seen = new Map<string, Finding>();
   for (const finding of findings) {
-    const { about, ...said } = finding;
-    const words = Object.values(said).join("\n");
+    const words = wordsOf(finding);
     const before = seen.get(words);
-    const isAlone = before === undefined && about.length < 2;
-    seen.set(words, isAlone ? finding : { ...finding, about: [...new Set([...(before?.about ?? []), ...about])] });
+    const isAlone = before === undefined && finding.about.length < 2;
+    seen.set(words, isAlone ? finding : { ...finding, about: [...new Set([...(before?.about ?? []), ...finding.about])] });
   }
   return [...seen.values()];
+}
+
+/** All that a finding says, without what it says it of. */
+function wordsOf(finding: Finding): string {
+  const { level, rule, source, what, figure = "", toDo = "", citation = "" } = finding;
+  const answerableBy = finding.level === "hold" ? finding.answerableBy : "";
+  return `${level}\n${answerableBy}\n${rule}\n${source}\n${what}\n${figure}\n${toDo}\n${citation}`;
 }
 
 interface Worked {

@@ -7,7 +7,7 @@ import { annualNitrogenRangesIn } from "#domain/turf/annual-nitrogen";
 import { slowShareOfNitrogen } from "#domain/turf/nutrients";
 import { type NitrogenCapRule, type PackFact, type RulePack } from "#domain/rules/rule-pack";
 import { isSpread, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
-import { broughtByTreatments, countedAsQuick, type CountedNitrogen, mostNitrogen, nitrogenOfVisit, nitrogenOfYear, type NitrogenRate, wholeNitrogen } from "#domain/mixing/year-nitrogen";
+import { broughtByTreatments, countedAsQuick, mostNitrogen, nitrogenOfVisit, nitrogenOfYear, type NitrogenRate, wholeNitrogen } from "#domain/mixing/year-nitrogen";
 
 /**
  * What is said of nitrogen: the law's most in one application (which is all that goes on a lawn in one visit) and of it
@@ -17,88 +17,143 @@ import { broughtByTreatments, countedAsQuick, type CountedNitrogen, mostNitrogen
  * nutrient law is said; nitrogen of this visit that can't be counted holds by itself.
  */
 export function checkNitrogen(question: TicketQuestion, pack: RulePack | undefined): readonly Finding[] {
-  const { treatments, lawns, on } = question;
-  const brought = broughtByTreatments(treatments);
-  const ofLawns = lawns.flatMap((lawn) => {
-    const visit = nitrogenOfVisit(lawn, brought);
-    if (wholeNitrogen(visit.nitrogen).amount === 0n) return [];
-    const before = nitrogenOfYear(lawn, on);
-    return [...(pack === undefined ? [] : [...perApplication(lawn, visit, pack), ...perYear(lawn, before, visit, pack)]), ...aboveRange(lawn, before, visit, question)];
-  });
-  return [...ofLawns, ...treatments.flatMap((treatment) => checkSlowShare(treatment, pack))];
+  const caps = capsOf(pack);
+  return [
+    ...nitrogenOnLawns(question).flatMap((fed) => [...perApplication(fed, caps), ...perYear(fed, caps), ...aboveRange(fed, question)]),
+    ...question.treatments.flatMap((treatment) => checkSlowShare(treatment, pack)),
+  ];
 }
 
-type Cap = Extract<PackFact<NitrogenCapRule>, { readonly onFile: true }>;
+/** Whether a lawn gets more nitrogen than the law lets it, in one visit or in the calendar year. */
+export function passesNitrogenOfLaw(question: TicketQuestion, pack: RulePack | undefined): boolean {
+  const caps = capsOf(pack);
+  if (caps.perApplication === undefined && caps.quickPerApplication === undefined && caps.perYear === undefined) return false;
+  return nitrogenOnLawns(question).some(
+    ({ visit, quick, year }) => isAbove(visit, caps.perApplication) || isAbove(quick, caps.quickPerApplication) || isAbove(year, caps.perYear),
+  );
+}
 
-function perApplication({ name }: TicketLawn, { nitrogen }: CountedNitrogen, { facts }: RulePack): readonly Finding[] {
-  const whole = facts["nitrogen-per-application"];
-  const quick = facts["quick-nitrogen-per-application"];
-  const asQuick = countedAsQuick(nitrogen);
+interface Cap {
+  readonly most: NitrogenRate;
+  readonly citation: string;
+}
+
+interface CapsOfLaw {
+  readonly perApplication: Cap | undefined;
+  readonly quickPerApplication: Cap | undefined;
+  readonly perYear: Cap | undefined;
+}
+
+function capsOf(pack: RulePack | undefined): CapsOfLaw {
+  return {
+    perApplication: capOf(pack?.facts["nitrogen-per-application"]),
+    quickPerApplication: capOf(pack?.facts["quick-nitrogen-per-application"]),
+    perYear: capOf(pack?.facts["nitrogen-per-year"]),
+  };
+}
+
+function capOf(fact: PackFact<NitrogenCapRule> | undefined): Cap | undefined {
+  return fact?.onFile === true ? { most: mostNitrogen(fact.value), citation: fact.citation } : undefined;
+}
+
+function isAbove(rate: NitrogenRate, cap: Cap | undefined): cap is Cap {
+  return cap !== undefined && compareRates(rate, cap.most) > 0;
+}
+
+/** A lawn that gets nitrogen in the visit. */
+interface FedLawn {
+  readonly lawn: TicketLawn;
+  readonly visit: NitrogenRate;
+  /** Of it what counts as quick, and of that what no label states the release of. */
+  readonly quick: NitrogenRate;
+  readonly notStated: NitrogenRate;
+  /** With what it had in the calendar year before, as far as that can be counted. */
+  readonly year: NitrogenRate;
+  readonly before: NitrogenRate;
+  readonly uncounted: readonly string[];
+}
+
+function nitrogenOnLawns({ treatments, lawns, on }: TicketQuestion): readonly FedLawn[] {
+  const brought = broughtByTreatments(treatments);
+  return lawns.flatMap((lawn) => {
+    const { nitrogen } = nitrogenOfVisit(lawn, brought);
+    const visit = wholeNitrogen(nitrogen);
+    if (visit.amount === 0n) return [];
+    const had = nitrogenOfYear(lawn, on);
+    const before = wholeNitrogen(had.nitrogen);
+    return [{ lawn, visit, quick: countedAsQuick(nitrogen), notStated: nitrogen.notStated, year: addRates(before, visit), before, uncounted: had.missing }];
+  });
+}
+
+function perApplication({ lawn: { name }, visit, quick, notStated }: FedLawn, caps: CapsOfLaw): readonly Finding[] {
+  const { perApplication: ofAll, quickPerApplication: ofQuick } = caps;
   return [
-    ...(whole.onFile && compareRates(wholeNitrogen(nitrogen), mostNitrogen(whole.value)) > 0
-      ? [aboveLaw("nitrogen-above-the-law", `${name} gets more nitrogen in one visit than the law lets it.`, wholeNitrogen(nitrogen), whole, name)]
-      : []),
-    ...(quick.onFile && compareRates(asQuick, mostNitrogen(quick.value)) > 0
-      ? [aboveLaw("quick-nitrogen-above-the-law", `${name} gets more quick nitrogen in one visit than the law lets it.`, asQuick, quick, name, notStatedWords(nitrogen))]
+    ...(isAbove(visit, ofAll) ? [aboveLaw("nitrogen-above-the-law", `${name} gets more nitrogen in one visit than the law lets it.`, visit, ofAll, name)] : []),
+    ...(isAbove(quick, ofQuick)
+      ? [aboveLaw("quick-nitrogen-above-the-law", `${name} gets more quick nitrogen in one visit than the law lets it.`, quick, ofQuick, name, notStatedWords(notStated))]
       : []),
   ];
 }
 
-function notStatedWords({ notStated }: CountedNitrogen["nitrogen"]): string {
+function notStatedWords(notStated: NitrogenRate): string {
   return notStated.amount === 0n ? "" : ` Of ${formatRate(notStated, "us")} no label states the release; it counts as quick.`;
 }
 
-function aboveLaw(rule: string, what: string, planned: NitrogenRate, cap: Cap, lawnName: string, more = ""): Finding {
+function aboveLaw(rule: string, what: string, planned: NitrogenRate, { most, citation }: Cap, lawnName: string, more = ""): Finding {
   return hold("license-holder", {
     rule,
     source: "law",
     what,
-    figure: `Planned is ${formatRate(planned, "us")}; the law's most is ${formatRate(mostNitrogen(cap.value), "us")}.${more}`,
+    figure: `Planned is ${formatRate(planned, "us")}; the law's most is ${formatRate(most, "us")}.${more}`,
     toDo: "Lower the rate, or split it over two visits.",
-    citation: cap.citation,
+    citation,
     about: [lawnName],
   });
 }
 
-function perYear({ name }: TicketLawn, before: CountedNitrogen, visit: CountedNitrogen, { facts }: RulePack): readonly Finding[] {
-  const rule = facts["nitrogen-per-year"];
-  if (!rule.onFile) return [];
-  const most = formatRate(mostNitrogen(rule.value), "us");
-  const had = wholeNitrogen(before.nitrogen);
-  const after = addRates(had, wholeNitrogen(visit.nitrogen));
-  const words = { source: "law", citation: rule.citation, about: [name] } as const;
-  const undecided = hold("license-holder", {
-    ...words,
-    rule: "nitrogen-of-the-year-undecided",
-    what: `How much nitrogen ${name} had this year can't be counted.`,
-    figure: `${before.missing.join(" ")} The law's most in a year is ${most}.`,
-    toDo: "Enter what is missing, or add up this year's feeds of the lawn before it gets another.",
-  });
-  const above = hold("license-holder", {
-    ...words,
-    rule: "nitrogen-of-the-year-above-the-law",
-    what: `${name} gets more nitrogen in the year than the law lets it.`,
-    figure: `It had ${formatRate(had, "us")} and has ${formatRate(after, "us")} after this visit; the law's most is ${most}.`,
-    toDo: "Lower the rate, or leave the feed out this year.",
-  });
-  return [...(before.missing.length > 0 ? [undecided] : []), ...(compareRates(after, mostNitrogen(rule.value)) > 0 ? [above] : [])];
+function perYear({ lawn: { name }, year, before, uncounted }: FedLawn, { perYear: cap }: CapsOfLaw): readonly Finding[] {
+  if (cap === undefined) return [];
+  const words = { source: "law", citation: cap.citation, about: [name] } as const;
+  const findings: Finding[] = [];
+  if (uncounted.length > 0) {
+    findings.push(
+      hold("license-holder", {
+        ...words,
+        rule: "nitrogen-of-the-year-undecided",
+        what: `How much nitrogen ${name} had this year can't be counted.`,
+        figure: `${uncounted.join(" ")} The law's most in a year is ${formatRate(cap.most, "us")}.`,
+        toDo: "Enter what is missing, or add up this year's feeds of the lawn before it gets another.",
+      }),
+    );
+  }
+  if (isAbove(year, cap)) {
+    findings.push(
+      hold("license-holder", {
+        ...words,
+        rule: "nitrogen-of-the-year-above-the-law",
+        what: `${name} gets more nitrogen in the year than the law lets it.`,
+        figure: `It had ${formatRate(before, "us")} and has ${formatRate(year, "us")} after this visit; the law's most is ${formatRate(cap.most, "us")}.`,
+        toDo: "Lower the rate, or leave the feed out this year.",
+      }),
+    );
+  }
+  return findings;
 }
 
 /** Above the highest of what is published for the lawn's main grass in the state: advice, and no law. */
-function aboveRange({ name, grasses }: TicketLawn, before: CountedNitrogen, visit: CountedNitrogen, { state }: TicketQuestion): readonly Finding[] {
+function aboveRange({ lawn: { name, grasses }, year }: FedLawn, { state }: TicketQuestion): readonly Finding[] {
   const [grass] = grasses;
   const ranges = grass === undefined ? [] : annualNitrogenRangesIn(state, grass);
   const [first, ...others] = ranges;
   if (first === undefined) return [];
   const highest = others.reduce((most, range) => (compareRates(range.highest, most.highest) > 0 ? range : most), first);
-  const after = addRates(wholeNitrogen(before.nitrogen), wholeNitrogen(visit.nitrogen));
-  if (compareRates(after, highest.highest) <= 0) return [];
+  if (compareRates(year, highest.highest) <= 0) return [];
   return [
     takeCare({
       rule: "nitrogen-above-published-range",
       source: "handbook",
       what: `${name} gets more nitrogen in the year than is published for ${highest.grass} in ${US_STATES[state].name}.`,
-      figure: `It has ${formatRate(after, "us")} after this visit; the most published is ${formatRate(highest.highest, "us")}.`,
+      figure: `It has ${formatRate(year, "us")} after this visit; the most published is ${formatRate(highest.highest, "us")}.`,
       toDo: "Make sure that it is meant; feed less, or leave one feed out.",
       citation: highest.source.name,
       about: [name],

@@ -1,12 +1,9 @@
 import { type ProductRate } from "#domain/label/label-facts";
 import { type RulePack } from "#domain/rules/rule-pack";
 import { ceilingOf } from "#domain/mixing/granular-mix";
-import { checkNitrogen } from "#domain/mixing/nitrogen-checks";
+import { passesNitrogenOfLaw } from "#domain/mixing/nitrogen-checks";
 import { checkSeason } from "#domain/mixing/season-limits";
 import { type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
-
-/** The rules whose maximum is made of several products or of a season, and not of one product's highest rate. */
-const MAXIMA: readonly string[] = ["season-limit-passed", "nitrogen-above-the-law", "quick-nitrogen-above-the-law", "nitrogen-of-the-year-above-the-law"];
 
 /**
  * The treatments as rounding to marks may take them. Where every product rounded up as far as its own label lets it
@@ -19,10 +16,12 @@ export function keptFromRoundingUp(question: TicketQuestion, pack: RulePack | un
   return question.treatments.map((treatment) => ({ ...treatment, use: { ...treatment.use, rates: highestAsPlanned(treatment) } }));
 }
 
+/** A maximum that is made of several products or of a season, and not of one product's highest rate. */
 function passesMaximum(question: TicketQuestion, pack: RulePack | undefined): boolean {
   const { treatments, lawns } = question;
-  const overSeasons = treatments.flatMap((treatment) => checkSeason(treatment, lawns.filter(({ zoneId }) => treatment.zoneIds.includes(zoneId)), question));
-  return [...overSeasons, ...checkNitrogen(question, pack)].some(({ rule }) => MAXIMA.includes(rule));
+  const isOverSeason = (treatment: TicketTreatment) =>
+    checkSeason(treatment, lawns.filter(({ zoneId }) => treatment.zoneIds.includes(zoneId)), question).some(({ rule }) => rule === "season-limit-passed");
+  return passesNitrogenOfLaw(question, pack) || treatments.some(isOverSeason);
 }
 
 function highestOf({ rate, use }: TicketTreatment): ProductRate {

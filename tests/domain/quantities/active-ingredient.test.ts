@@ -66,6 +66,13 @@ test("a label's own statement needs no density", () => {
   expect(activeIngredientRate(rateOf("product-volume-per-area", 1n, "qt per acre"), byVolume).ok).toBe(true);
 });
 
+test("a percentage by weight is a part of the weight, up to all of it", () => {
+  const [half, whole] = [percentByWeight("50"), percentByWeight("100")].map((concentration) => activeIngredientIn(of("lb", 4n), concentration));
+  if (half?.ok !== true || whole?.ok !== true) throw new Error("by weight needs no density");
+  expect(compareExact(half.value, of("lb", 2n))).toBe(0);
+  expect(compareExact(whole.value, of("lb", 4n))).toBe(0);
+});
+
 test.each(["0", "-1", "100.1"])("%s percent by weight throws", (percent) => {
   expect(() => percentByWeight(percent)).toThrow(BrokenInvariant);
 });

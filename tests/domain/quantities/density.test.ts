@@ -41,7 +41,9 @@ test.each(["0", "-1"])("a density of %s throws", (value) => {
 });
 
 test("a unit that is none throws, and so does a mass in the place of a volume", () => {
-  expect(() => densityOf("1", "gal per lb" as unknown as DensityUnit)).toThrow(BrokenInvariant);
+  for (const unit of ["gal per lb", "lb per lb", "gal per gal"] as unknown as DensityUnit[]) {
+    expect(() => densityOf("1", unit)).toThrow(BrokenInvariant);
+  }
   const density = densityOf("1", "kg per L");
   expect(() => massOf(of("lb", 1n) as unknown as Quantity<"volume">, density)).toThrow(BrokenInvariant);
   expect(() => volumeOf(of("gal", 1n) as unknown as Quantity<"mass">, density)).toThrow(BrokenInvariant);

@@ -37,6 +37,8 @@ describe("what people type", () => {
     ["1 qt/100 gal", rateOf("product-volume-per-spray-volume", "1", "qt per 100 gal")],
     ["1 oz wt/gal", rateOf("product-mass-per-spray-volume", "1", "oz wt per gal")],
     ["0.5%", percentByVolume("0.5")],
+    ["100%", percentByVolume("100")],
+    [" 2 1/2 lb / 1,000 ", rateOf("product-mass-per-area", "2.5", "lb per 1,000 sq ft")],
     ["0.5 % v/v", percentByVolume("0.5")],
     ["\u00BD% by volume", percentByVolume("0.5")],
   ];
@@ -68,6 +70,24 @@ describe("what people type", () => {
 });
 
 describe("what is refused, and what is said", () => {
+  test.each([" 3 lb ", " 101 % ", " 3 lb per 0 acre ", " 3 kg/M ", " 3 lb per 3 lb "])("%j is named without the spaces around it", (text) => {
+    const outcome = parseRate(text, field);
+    expect(outcome).toMatchObject({ ok: false, refusal: { found: text.trim() } });
+    expect(outcome.ok ? "" : outcome.refusal.sentence).toContain(`"${text.trim()}"`);
+  });
+
+  test("a bare number is refused where the field shows no unit", () => {
+    expect(parseRate("2.5", field)).toMatchObject({ ok: false, refusal: { found: "2.5", allowed: expect.stringContaining("per") as string } });
+  });
+
+  test.each([
+    ["an amount", "12345678.1234567 lb/acre"],
+    ["what it is over", "1 lb/1234567890.12345678 acre"],
+  ])("more figures than storage holds, in %s", (_which, text) => {
+    const outcome = parseRate(text, field);
+    expect(outcome.ok ? "" : outcome.refusal.sentence).toBe(`"${text}" has more figures than can be kept on file.`);
+  });
+
   const mass = { field: "rate", bases: ["product-mass-per-area"] } as const;
   const table: readonly (readonly [string, string])[] = [
     ["3 oz/1,000", '"3 oz" could be ounces by weight or fluid ounces. Write oz wt or fl oz, as the label means it.'],

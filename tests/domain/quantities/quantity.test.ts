@@ -84,6 +84,8 @@ describe("arithmetic", () => {
     expect(sum("area", [of("sq ft", 1000n), of("sq ft", 250n)])).toEqual(of("sq ft", 1250n));
     expect(sum("mass", [])).toEqual(zero("mass"));
     expect(isZero(subtract(of("lb", 2n), of("lb", 2n)))).toBe(true);
+    expect(isZero(fromAmount("mass", 1n))).toBe(false);
+    expect(fromAmount("mass", 0n)).toEqual(zero("mass"));
   });
 
   test("more than is there can't be taken", () => {
@@ -112,6 +114,11 @@ describe("arithmetic", () => {
     );
   });
 
+  test("compare says which of two is the smaller, and when neither is", () => {
+    const [less, more] = [fromAmount("mass", 4n), fromAmount("mass", 5n)];
+    expect([compare(less, more), compare(more, less), compare(more, fromAmount("mass", 5n))]).toEqual([-1, 1, 0]);
+  });
+
   test("compare agrees with smallest and largest", () => {
     fc.assert(
       fc.property(anyQuantity("mass"), anyQuantity("mass"), (left, right) => {
@@ -133,6 +140,8 @@ describe("arithmetic", () => {
     const three = fromAmount("mass", 3n);
     expect(multiply(three, rational(1n, 2n), "down").amount).toBe(1n);
     expect(multiply(three, rational(1n, 2n), "up").amount).toBe(2n);
+    expect(multiply(three, rational(5n, 3n), "nearest").amount).toBe(5n);
+    expect(multiply(three, rational(0n), "up")).toEqual(zero("mass"));
     expect(() => multiply(three, rational(-1n, 2n), "down")).toThrow(BrokenInvariant);
   });
 });

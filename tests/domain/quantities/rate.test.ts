@@ -159,6 +159,7 @@ describe("rates among themselves", () => {
     const one = addRates(half, half);
     expect(one).toEqual(rateOf("nutrient-mass-per-area", 1n, "lb per 1,000 sq ft"));
     expect(scaleRate(one, rational(1n, 2n))).toEqual(half);
+    expect(scaleRate(half, rational(3n, 2n))).toEqual(rateOf("nutrient-mass-per-area", "0.75", "lb per 1,000 sq ft"));
     expect([compareRates(half, one), compareRates(one, half), compareRates(one, one)]).toEqual([-1, 1, 0]);
     expect(compareRational(ratioOfRates(half, one), rational(1n, 2n))).toBe(0);
     expect(() => scaleRate(one, rational(-1n))).toThrow(BrokenInvariant);
@@ -174,6 +175,9 @@ describe("rates among themselves", () => {
   test("are counted as something else of the same dimensions only", () => {
     const product = rateOf("product-mass-per-area", 4n, "lb per 1,000 sq ft");
     expect(deriveRate("nutrient-mass-per-area", product, rational(1n, 8n))).toEqual(half);
+    expect(deriveRate("nutrient-mass-per-area", product, rational(3n, 24n))).toEqual(half);
+    const inSpray = rateOf("product-mass-per-spray-volume", 1n, "lb per gal") as unknown as Rate<"product-mass-per-area">;
+    expect(() => deriveRate("nutrient-mass-per-area", inSpray, rational(1n))).toThrow(BrokenInvariant);
     const volume = rateOf("product-volume-per-area", 1n, "gal per acre") as unknown as Rate<"product-mass-per-area">;
     expect(() => deriveRate("nutrient-mass-per-area", volume, rational(1n))).toThrow(BrokenInvariant);
   });

@@ -52,6 +52,9 @@ describe("making a fraction", () => {
   test("a number enters at stated decimal places only", () => {
     expect(fromNumber(0.1 + 0.2, 2)).toEqual({ numerator: 30n, denominator: 100n });
     expect(fromNumber(-1.26, 1)).toEqual({ numerator: -13n, denominator: 10n });
+    expect(fromNumber(2.6, 0)).toEqual({ numerator: 3n, denominator: 1n });
+    expect(fromNumber(0.5, 15)).toEqual({ numerator: 500_000_000_000_000n, denominator: 10n ** 15n });
+    expect(() => fromNumber(Number.MAX_SAFE_INTEGER, 0)).toThrow(BrokenInvariant);
   });
 
   test.each([Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, 1e16])("%s does not enter", (value) => {
@@ -141,6 +144,10 @@ describe("as decimals", () => {
     [rational(12_345n), 1, "12345.0"],
   ])("%o to %i digits is %s", (value, digits, expected) => {
     expect(toDecimalString(value, digits, "nearest")).toBe(expected);
+  });
+
+  test.each([-1, 0.5, Number.NaN])("%s digits are refused", (digits) => {
+    expect(() => toDecimalString(rational(1n), digits, "nearest")).toThrow(BrokenInvariant);
   });
 
   test("they read back within half a unit of the last digit", () => {

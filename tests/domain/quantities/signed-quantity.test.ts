@@ -43,6 +43,12 @@ test("a movement out of one place and into another balances to zero", () => {
   );
 });
 
+test("a sum counts every entry on its own side", () => {
+  const entries = [fromSignedAmount("mass", 7n), fromSignedAmount("mass", -2n)];
+  expect(sumSigned("mass", entries)).toEqual({ dimension: "mass", signedAmount: 5n });
+  expect(unsigned(fromSignedAmount("mass", 0n))).toEqual(zero("mass"));
+});
+
 test("a difference turned round is its negative", () => {
   fc.assert(
     fc.property(anyQuantity("mass"), anyQuantity("mass"), (left, right) => {
