@@ -41,7 +41,6 @@ test("a planned visit costs what the lots cost that will be opened for it; what 
   expect(cost).toMatchObject({ basis: "lots-to-open", products: [{ productId: day.feedId, quantity: of("lb", "16") }, { productId: day.ironId }] });
   const [feed] = cost?.products ?? [];
   expect(feed?.cost).toMatchObject({
-    priced: fromCents(731n),
     lots: [
       { lotNumber: "MG-0", quantity: of("lb", "10"), cost: fromCents(731n) },
       { lotNumber: "GM-1", quantity: of("lb", "6"), cost: "not-on-file" },
@@ -96,7 +95,7 @@ test("two tasks of one product open its lots once, one after the other", async (
   // A visit names a use of a product once; two uses of one product differ in nothing that its cost asks about.
   await house.ask("update visit_task set product_id = $2 where visit_id = $1", [visitId, day.feedId]);
   const cost = await costTo(company.owner.key, visitId);
-  expect(cost?.products).toMatchObject([{ quantity: of("lb", "16"), cost: { priced: fromCents(731n), notOnHand: of("lb", "0") } }]);
+  expect(cost?.products).toMatchObject([{ quantity: of("lb", "16"), cost: { lots: [{ lotNumber: "MG-0", cost: fromCents(731n) }, { lotNumber: "GM-1", cost: "not-on-file" }], notOnHand: of("lb", "0") } }]);
 });
 
 test("a product that is counted by another measure than it is planned by has no cost, and says so", async () => {
@@ -129,7 +128,7 @@ test("a recorded visit costs the lots that its record took down, whatever came s
   const cost = await costTo(company.owner.key, fed.visitId);
   expect(cost?.basis).toBe("lots-put-down");
   const feed = cost?.products.find(({ productId }) => productId === day.feedId);
-  expect(feed).toMatchObject({ quantity: of("lb", "16"), cost: { priced: fromCents(731n), lots: [{ lotNumber: "MG-0" }, { lotNumber: "GM-1" }] } });
+  expect(feed).toMatchObject({ quantity: of("lb", "16"), cost: { lots: [{ lotNumber: "MG-0", cost: fromCents(731n) }, { lotNumber: "GM-1", cost: "not-on-file" }] } });
   valueOf(await receiveDelivery(house, company.owner.key, { ...deliveryForm(house, day.feedId), lotNumber: "NEW", expiresOn: "2026-04-20", paidForOne: "99" }));
   expect(await costTo(company.owner.key, fed.visitId)).toEqual(cost);
 });
