@@ -5,6 +5,7 @@ import { nutrientRatesOf } from "#domain/mixing/delivered";
 import { type NutrientRates, type PastApplication } from "#domain/mixing/ticket-question";
 import { packOf } from "#domain/rules/packs-on-file";
 import { type LawnLedger, lawnLedger, type LedgerEntry } from "#domain/scheduling/nutrient-ledger";
+import { firstDayOpen } from "#domain/scheduling/visit-standing";
 import { isGrass, seasonOf } from "#domain/turf/grass";
 import { growthOfMonths } from "#domain/turf/growth-potential";
 import { labelInUse, type LabelOfProduct, labelsOfProducts, type LabelsRead } from "#application/products/stored-label";
@@ -80,9 +81,9 @@ async function plannedVisits(work: Work, propertyId: string): Promise<readonly V
 }
 
 /** The day that a visit is on, or the first on which it may still be. */
-function dayOfVisit({ stop, opensOn }: VisitRow, today: CalendarDate): CalendarDate {
-  if (stop !== null && stop.date >= today) return stop.date;
-  return opensOn > today ? opensOn : today;
+function dayOfVisit(visit: VisitRow, today: CalendarDate): CalendarDate {
+  const { stop } = visit;
+  return stop !== null && stop.date >= today ? stop.date : firstDayOpen(visit, today);
 }
 
 function entryPutDown({ on, visitId, productId, productName, nutrients }: PastApplication, index: number): LedgerEntry {

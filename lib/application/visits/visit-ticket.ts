@@ -9,6 +9,7 @@ import { useNamed } from "#domain/label/label-facts";
 import { type MixTicket, makeMixTicket } from "#domain/mixing/mix-ticket";
 import { type TicketApplicator, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { RULES_VERSION } from "#domain/rules/packs-on-file";
+import { firstDayOpen } from "#domain/scheduling/visit-standing";
 import { instantOfMinute, type Span } from "#domain/weather/local-hours";
 import { type AftercareOfLawns, aftercareOfVisit, hoursNotOnFile, spanOfVisit } from "#application/visits/visit-aftercare";
 import { gearFor, type PlannedApplication, plannedApplication } from "#application/visits/visit-gear";
@@ -50,8 +51,7 @@ export async function ticketsOfVisits(work: Work, visitIds: readonly string[]): 
 
 function ticketOf(work: Work, visit: VisitRow, facts: TicketFacts, today: CalendarDate): TicketOutcome {
   const { timeZone } = work.company;
-  const day = today > visit.opensOn ? today : visit.opensOn;
-  const application = plannedApplication(facts, visit.stop, day, work.member.personId);
+  const application = plannedApplication(facts, visit.stop, firstDayOpen(visit, today), work.member.personId);
   const lawns = facts.lawnsByProperty.get(visit.property.propertyId) ?? [];
   const findings: Finding[] = visit.stop === null ? [onNoDay(visit)] : [];
   const treatments = visit.treatments.flatMap((planned) => treatmentOf(facts, planned, application, findings));
