@@ -101,8 +101,3 @@ export async function labelsOfProducts(tx: CompanyTransaction, companyId: string
   }
   return labels;
 }
-
-/** The confirmed facts of a product's label, or undefined where nobody has confirmed one: then nothing may be planned with it. */
-export async function confirmedLabel(tx: CompanyTransaction, companyId: string, productId: string): Promise<LabelFacts | undefined> {
-  return (await labelsOfProducts(tx, companyId, [productId])).get(productId)?.confirmed?.facts;
-}
