@@ -126,7 +126,7 @@ export async function stockOfProducts(work: Work, productIds?: readonly string[]
 }
 
 /** How a form names a place. */
-export function placeValue(place: StockPlace): string {
+function placeValue(place: StockPlace): string {
   switch (place.kind) {
     case "shop":
       return "shop";
