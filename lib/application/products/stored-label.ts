@@ -79,6 +79,7 @@ function entryOf(row: EntryRow): EntryOfLabel {
  * case asks once for all of its products and hands on what it was answered.
  */
 export async function labelsOfProducts(tx: CompanyTransaction, companyId: string, productIds: readonly string[]): Promise<LabelsRead> {
+  if (productIds.length === 0) return new Map();
   const rows = await tx.$queryRaw<EntryRow[]>`
     WITH entry AS (
       SELECT e.*, who.name AS entered_by, confirmer.name AS confirmed_by, c.confirmed_at
