@@ -89,7 +89,7 @@ test("a sign stands as long as the later of label and law wants, and a state wit
   };
   expect(signsOf("IN", {})).toEqual([["Wednesday, Apr 15, 2026, 12 am", ["law"]]]);
   expect(signsOf("IN", down(2))).toEqual([["Thursday, Apr 16, 2026, 12 am", ["label", "law"]]]);
-  expect(signsOf("IN", says("posting-sign", { upBy: "at-start", mayComeDown: { trigger: "elapsed", anchor: "application-end", durationMinutes: 120 } }))).toEqual([
+  expect(signsOf("IN", says("posting-sign", { upBy: "at-start", mayComeDown: { trigger: "elapsed", anchor: "application-end", durationMinutes: 120, orReentryIfLater: false } }))).toEqual([
     ["Wednesday, Apr 15, 2026, 12 am", ["label", "law"]],
   ]);
   expect(signsOf("OH", {})).toEqual([]);
