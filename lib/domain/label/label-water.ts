@@ -34,7 +34,8 @@ function readWithin(time: string): ReadAnswer<DueReach> {
   const reach = readReach(time);
   if (!reach.ok) return reach;
   if (reach.value.anchor === "calendar-month") return refuse("Watering in is due within hours or days.");
-  if (reach.value.anchor === "days" && reach.value.days === 0) return refuse("Write immediately, or the same day.");
+  // No day at all is the day of the application itself; by the hours it would be over before it began.
+  if (reach.value.anchor === "days" && reach.value.days === 0) return accept({ anchor: "calendar-day", days: 0 });
   return accept(reach.value);
 }
 

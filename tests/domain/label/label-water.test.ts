@@ -39,6 +39,7 @@ describe("watering in", () => {
     ["0.5 in within 1 day after application", oneDay, { least: inches("0.5"), most: "none" }, "not-stated"],
     ["within 24 hours of application", { anchor: "application-end", durationMinutes: 1440 }, "not-stated", "not-stated"],
     ["within 2 days after the start of the application", { ...twoDays, from: "application-start" }, "not-stated", "not-stated"],
+    ["0.25 in within 0 days", { anchor: "calendar-day", days: 0 }, { least: inches("0.25"), most: "none" }, "not-stated"],
     ["0.25 in the same day", { anchor: "calendar-day", days: 0 }, { least: inches("0.25"), most: "none" }, "not-stated"],
     ["0.25 in by the end of the day following", { anchor: "calendar-day", days: 1 }, { least: inches("0.25"), most: "none" }, "not-stated"],
     ["water in", "not-stated", "not-stated", "not-stated"],
@@ -47,7 +48,7 @@ describe("watering in", () => {
     expect(plain(readWateringIn(value))).toEqual(plain(accept({ kind: "watering-in", by, depth, rain })));
   });
 
-  test.each(["0.25 in soon", "up to 0.5 in", "0.25", "0.25 in within 3 months", "0.25 in within 2 days unless it rains", "0.25 in within 0 days", "immediately or within 24 hours, 0.5 in", "0.25 in by the day following"])("%s is refused", (value) => {
+  test.each(["0.25 in soon", "up to 0.5 in", "0.25", "0.25 in within 3 months", "0.25 in within 2 days unless it rains", "immediately or within 24 hours, 0.5 in", "0.25 in by the day following"])("%s is refused", (value) => {
     expect(readWateringIn(value).ok).toBe(false);
   });
 });
