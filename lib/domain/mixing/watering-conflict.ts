@@ -137,13 +137,12 @@ export function hoursLeaveNoTime(
   const dry = pair.dry === undefined ? [] : [pair.dry.constraint];
   const { source, answerableBy, citation } = weakestAuthority([...wants, ...dry, ...authoritiesOfHours(hours)]);
   const about = pair.due === undefined ? needs.map(({ applied }) => applied.label.productName) : namesOf(pair);
-  const figure = `${pairFigure(pair, timeZone)} ${hoursWords(hours)}`.trim();
-  const runs = elapsedMinutes === null ? "" : ` The stations need ${elapsedMinutes} min one at a time.`;
+  const runs = elapsedMinutes === null ? "" : `The stations need ${elapsedMinutes} min one at a time.`;
   return hold(answerableBy, {
     rule: "watering-hours-leave-no-time",
     source,
     what: "The hours in which this property may be watered leave no time, or too little, for watering in.",
-    ...(figure === "" && runs === "" ? {} : { figure: `${figure}${runs}`.trim() }),
+    figure: [pairFigure(pair, timeZone), hoursWords(hours), runs].filter((words) => words !== "").join(" "),
     toDo: "Put the product down on a day before a watering day, set the controller anew, or split the visit.",
     citation,
     about: [...new Set(about)],

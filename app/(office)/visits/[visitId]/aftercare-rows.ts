@@ -40,6 +40,7 @@ function spanOf(step: AftercareStep, id: string, endOfVisit: number, lastMinute:
     words: withoutFullStop(step.words),
     fromWords: step.startsAtWords,
     untilWords: step.endsAtWords,
+    hasNoEnd: end === null && kind === "must",
     why: said.length === 0 ? "No words of the label are on file" : said.join("; "),
     product: [...new Set(reasons.map(({ productName }) => productName))].join(" and "),
   };
