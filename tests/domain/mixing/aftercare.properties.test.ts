@@ -125,8 +125,9 @@ describe("whatever the products, hours and nights", () => {
     const stations = fc.array(fc.record({ rate: fc.constantFrom("0.2", "0.3", "0.4", "0.75"), longestRunMinutes: fc.constantFrom(6, 20, 400), soakMinutes: fc.constantFrom(0, 30) }), { minLength: 1, maxLength: 4 });
     // Short mornings, slow stations and a feed that can wait for days: often enough it takes several of them.
     const short = fc.constantFrom<AftercareQuestion["hours"]>({ localRules: byLaw(daily(4, 6)), controller: "none" }, { localRules: byLaw([...daily(4, 5), ...daily(21, 23)]), controller: "none" });
+    const fifthDay = { anchor: "calendar-day", days: 5 } as const;
     const slow = fc.record({ visit: visits, hours: short, isShort: fc.boolean(), inFiveDays: fc.constantFrom("0.25", "0.4") }).map(({ visit, hours: morning, isShort, inFiveDays }) => {
-      const feed = labelOf("Feed", says("watering-in", { by: { anchor: "calendar-day", days: 5 }, depth: { least: of("in", inFiveDays), most: "none" }, rain: "counts" }));
+      const feed = labelOf("Feed", says("watering-in", { by: fifthDay, depth: { least: of("in", inFiveDays), most: "none" }, rain: "counts" }));
       const application = { startsAtEpochMilliseconds: visit.end - HOUR, endsAtEpochMilliseconds: visit.end, postedAtEpochMilliseconds: "not-posted" } as const;
       return isShort ? { ...visit, hours: morning, products: [...visit.products.slice(0, 1), appliedOf(feed, { application })] } : visit;
     });
@@ -166,7 +167,7 @@ describe("whatever the products, hours and nights", () => {
       fc.property(visits, (visit) => {
         const told = timeline(visit, visit.products);
         const [step] = told.steps.filter(({ row, kind }) => row === "watering" && kind === "must");
-        if (step === undefined || !step.words.includes("of rain in that time does it too")) return;
+        if (step?.words.includes("of rain in that time does it too") !== true) return;
         for (const rain of told.spoilingRain) expect(rain.endsAtEpochMilliseconds).toBeLessThanOrEqual(step.startsAtEpochMilliseconds);
       }),
       { numRuns: 150 },

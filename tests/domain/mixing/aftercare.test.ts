@@ -85,6 +85,23 @@ describe("the nights in which clocks change", () => {
   });
 });
 
+describe("a product that any rain would spoil", () => {
+  const spoiled = labelOf("Ferrox Foliar", says("rain-that-spoils", { within: hoursAfterEnd(12), from: "any" }));
+  test("keeps sprinklers off as long, and the water of another waits for it; rain then does it too", () => {
+    const visit = timelineOf([appliedOf(spoiled), appliedOf(FEED)]);
+    expect(rowOf(visit.steps, "watering")).toEqual([
+      ["may-not", "2026-05-01T20:00", "2026-05-02T09:00"],
+      ["must", "2026-05-02T09:00", "2026-05-02T21:00"],
+    ]);
+    expect(visit.steps.find(({ row, kind }) => row === "watering" && kind === "may-not")).toMatchObject({ words: "Do not water.", reasons: [{ productName: "Ferrox Foliar", kind: "rain-that-spoils" }] });
+    expect(visit.steps.find(({ row, kind }) => row === "watering" && kind === "must")?.words).toContain("¼ in of rain in that time does it too.");
+    expect(visit.spoilingRain).toMatchObject([{ words: "Any rain before Saturday, May 2, 2026, 4 am spoils Ferrox Foliar." }]);
+  });
+  test("keeps them off where nothing is watered in too", () => {
+    expect(rowOf(timelineOf([appliedOf(spoiled)]).steps, "watering")).toEqual([["may-not", "2026-05-01T20:00", "2026-05-02T09:00"]]);
+  });
+});
+
 describe("holds", () => {
   test("no common time: the two are named, the dry row stays, nothing is to be watered", () => {
     const quick = labelOf("Grubclear", says("watering-in", { by: hoursAfterEnd(1), depth: "not-stated", rain: "counts" }));

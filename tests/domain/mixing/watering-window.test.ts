@@ -134,7 +134,8 @@ describe("dates", () => {
   test("no label sets one: none is told", () => expect(judge([due("not-stated")]).answer).toMatchObject({ dueAtEpochMilliseconds: null, isOverdue: false, hasHours: false }));
   test("one that has passed is none", () => expect(judge([earlierOf(FEED, START - 48 * HOUR)]).answer).toMatchObject({ dueAtEpochMilliseconds: null, isOverdue: true }));
   test("one that is later than the days that are looked at without a date is kept", () => {
-    expect(judge([due({ anchor: "calendar-day", days: 45 })]).answer).toMatchObject({
+    const late = { anchor: "calendar-day", days: 45 } as const;
+    expect(judge([due(late)]).answer).toMatchObject({
       dueAtEpochMilliseconds: at("2026-06-16T00:00-05:00"),
       windows: [{ fromEpochMilliseconds: END, untilEpochMilliseconds: at("2026-06-16T00:00-05:00") }],
     });
