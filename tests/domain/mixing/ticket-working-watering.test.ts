@@ -53,6 +53,21 @@ test("an earlier mix ticket, without what was added since and rounded down, is s
   expect(working?.steps.slice(1)).toEqual(["22 min ÷ 60 min × 0.7 in = 0.25667 in, which is more than the 0.251 in that are allowed", "So down to a whole minute: 21 min, which put down 0.245 in."]);
 });
 
+test("stations in each other's rests have their order told, run by run", () => {
+  const workings = workingsOf([FRONT, { stationName: "Back", depthPerHour: of("in", "0.5"), cycle: { longestRunMinutes: 10, soakMinutes: 30 } }]);
+  expect(workings.map(({ title }) => title)).toEqual(["Minutes of station Front", "Minutes of station Back", "The order of the stations"]);
+  expect(workings[2]).toMatchObject({
+    inputs: [{ figure: "0 min" }, { name: "Station Front", figure: "20 min" }, { name: "Station Back", figure: "10, 10 and 10 min, 30 min of rest between" }],
+    steps: ["0 min + 10 min = 10 min, Back", "10 min + 20 min = 30 min, Front", "None is rested before 40 min.", "40 min + 10 min = 50 min, Back", "None is rested before 80 min.", "80 min + 10 min = 90 min, Back"],
+    result: "90 min from the first drop to the last, one station at a time.",
+  });
+  expect(workings.flatMap(faultsOf)).toEqual([]);
+});
+
+test("stations without rests need no order told", () => {
+  expect(workingsOf([FRONT, { ...FRONT, stationName: "Back" }]).map(({ title }) => title)).toEqual(["Minutes of station Front", "Minutes of station Back"]);
+});
+
 test("no station without a test, and no watering that nobody asks for, has a working", () => {
   expect(workingsOf([{ ...FRONT, depthPerHour: "not-tested" }])).toEqual([]);
   expect(workingsOf([FRONT], IRON)).toEqual([]);
