@@ -1,7 +1,10 @@
 import { calendarDateIn } from "#domain/foundation/calendar-date";
 import { clockWords } from "#domain/foundation/clock-words";
+import { groupedBy } from "#domain/foundation/grouping";
+import { listWords } from "#domain/foundation/list-words";
 import { type AftercareStep } from "#domain/mixing/aftercare-step";
-import { dateWords, localWords } from "#domain/mixing/local-words";
+import { weekdayOf } from "#domain/mixing/clock-periods";
+import { dateWords, localWords, weekdayWords } from "#domain/mixing/local-words";
 import { firstWholeMinute, type StationStart, type WateringPart } from "#domain/mixing/station-schedule";
 import { type WateringAnswer } from "#domain/mixing/watering-window";
 import { minuteOfDayAt, type Span } from "#domain/weather/local-hours";
@@ -69,15 +72,28 @@ function atOneGoWords({ depthWords, stations, starts = [] }: Window, span: Span,
   return [`Water in with ${depthWords}.`, ...stations.map(({ sentence }) => sentence), ...order].join(" ");
 }
 
+/** The time of the clock so long after the first whole minute of a stretch, with its day where that is another one. */
 function clockAt(span: Span, afterMinutes: number, timeZone: string): string {
-  return clockWords(minuteOfDayAt(firstWholeMinute(span) + afterMinutes * ONE_MINUTE_MILLISECONDS, timeZone));
+  const first = firstWholeMinute(span);
+  const instant = first + afterMinutes * ONE_MINUTE_MILLISECONDS;
+  const date = calendarDateIn(timeZone, instant);
+  const day = date === calendarDateIn(timeZone, first) ? "" : `${weekdayWords(weekdayOf(date))} `;
+  return `${day}${clockWords(minuteOfDayAt(instant, timeZone))}`;
 }
 
-/** "Front at 4 am for 60 min, Back at 5 am for 10 min". */
+/** Each station with its times, as a controller is set: "Back at 5 am and 5:40 am for 10 min each; Front at 5:10 am for 20 min". */
 function startsWords(starts: readonly StationStart[], span: Span, timeZone: string): string {
-  return starts
-    .map(({ stationName, startsAfterMinutes, runMinutes }) => `${stationName} at ${clockAt(span, startsAfterMinutes, timeZone)} for ${runMinutes} min`)
-    .join(", ");
+  const byStation = groupedBy(starts, ({ stationName }) => stationName);
+  return [...byStation]
+    .map(([stationName, own]) => {
+      const byMinutes = [...groupedBy(own, ({ runMinutes }) => runMinutes)];
+      const times = byMinutes.map(([runMinutes, same]) => {
+        const clocks = same.map(({ startsAfterMinutes }) => clockAt(span, startsAfterMinutes, timeZone));
+        return `at ${listWords(clocks)} for ${runMinutes} min${clocks.length > 1 ? " each" : ""}`;
+      });
+      return `${stationName} ${times.join(", ")}`;
+    })
+    .join("; ");
 }
 
 function partWords(part: WateringPart, timeZone: string): string {

@@ -35,7 +35,7 @@ describe("where no label sets a date", () => {
         startsAtEpochMilliseconds: at("2026-05-02T04:00-05:00"),
         endsAtEpochMilliseconds: null,
         words:
-          "Water in with ¼ in, each station once, in 2 parts. They may run so: Saturday, May 2, 2026: A at 4 am for 60 min, B at 5 am for 60 min. " +
+          "Water in with ¼ in, each station once, in 2 parts. They may run so: Saturday, May 2, 2026: A at 4 am for 60 min; B at 5 am for 60 min. " +
           "Sunday, May 3, 2026: C at 4 am for 60 min. ¼ in of rain in that time does it too.",
       },
     ]);
@@ -70,7 +70,15 @@ test("runs in each other's rests are told by the clock, from the first whole min
   const cycled = (stationName: string) => ({ stationName, depthPerHour: of("in", "0.5"), cycle: { longestRunMinutes: 15, soakMinutes: 20 } });
   const visit = { fromEpochMilliseconds: START, untilEpochMilliseconds: END + 1 };
   expect(stepsOf([within(24)], { visit, stations: [cycled("A"), cycled("B")] })[0]?.words).toContain(
-    " One at a time, begun at 4:01 pm: A at 4:01 pm for 15 min, B at 4:16 pm for 15 min, A at 4:36 pm for 15 min, B at 4:51 pm for 15 min.",
+    " One at a time, begun at 4:01 pm: A at 4:01 pm and 4:36 pm for 15 min each; B at 4:16 pm and 4:51 pm for 15 min each.",
+  );
+});
+
+test("runs of two lengths and runs of the next day are told apart", () => {
+  const late = { localRules: byLaw([...daily(23, 24), ...daily(0, 4)]), controller: "none" } as const;
+  const stations = [{ stationName: "A", depthPerHour: of("in", "0.6"), cycle: { longestRunMinutes: 12, soakMinutes: 45 } }, FRONT];
+  expect(stepsOf([within(24)], { hours: late, stations })[0]?.words).toContain(
+    "begun at 11 pm: A at 11 pm for 9 min, at 11:54 pm and Saturday 12:47 am for 8 min each; Front at 11:09 pm for 20 min.",
   );
 });
 
