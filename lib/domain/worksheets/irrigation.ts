@@ -82,7 +82,7 @@ interface Plan {
 function plan({ depth, rate, cycle, inputs, before, source, findings }: Plan): WorksheetOutcome {
   const run = irrigationRun({ stationName: STATION, depthPerHour: rate, cycle }, { least: depth, most: "none" }, "us");
   if (!run.ok) return refuseOne({ ...run.refusal, field: "rate" });
-  const told = rate === "not-tested" || run.value.kind === "test-first" ? untested(depth, run.value.sentence) : tested(depth, rate, run.value);
+  const told = rate === "not-tested" || run.value.kind !== "run" ? untested(depth, run.value.sentence) : tested(depth, rate, run.value);
   return accept({
     answers: told.answers,
     working: { title: "Irrigation minutes", formula: "Minutes = 60 × depth ÷ depth per hour, made whole upwards.", inputs, steps: [...before, ...told.steps], result: told.result, source },
