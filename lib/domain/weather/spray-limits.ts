@@ -15,6 +15,9 @@ export interface Authority {
  */
 export type OnFile<Limit> = (Limit & Authority) | "none" | "unknown";
 
+/** A limit that is stated. */
+export type Stated<Limit> = Exclude<Limit, "none" | "unknown">;
+
 /** A temperature that must not be passed. "Do not apply above 90 °F" allows reaching it; "at 85 °F or higher" doesn't. */
 export interface TemperatureLimit {
   readonly limitF: number;
