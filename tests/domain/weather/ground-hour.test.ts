@@ -1,15 +1,12 @@
 import { describe, expect, test } from "vitest";
 import { HEAVY_RAIN_ABOVE_INCHES, judgeGroundHour } from "#domain/weather/ground-hour";
-import { localHours } from "#domain/weather/local-hours";
 import { type WeatherLimits } from "#domain/weather/spray-limits";
 import { type WeatherHour, worstVerdict } from "#domain/weather/spray-reasons";
-import { day, valueOf } from "../../support/domain-answers";
 import { FAIR, label, mixOf } from "../../support/spray-builders";
 
 const NEW_YORK = "America/New_York";
-const [slot] = valueOf(localHours(day("2026-05-04"), NEW_YORK));
-if (slot === undefined) throw new Error("a day without hours");
-const { startsAtEpochMilliseconds } = slot;
+const startsAtEpochMilliseconds = Date.UTC(2026, 4, 4, 16);
+const slot = { startsAtEpochMilliseconds, endsAtEpochMilliseconds: startsAtEpochMilliseconds + 3_600_000, localTime: "12:00", utcOffsetMinutes: -240 };
 
 function judge(method: "spray" | "granular", change: Partial<WeatherHour>, limits: Partial<WeatherLimits> = {}) {
   const weather = { startsAtEpochMilliseconds, ...FAIR, ...change };
