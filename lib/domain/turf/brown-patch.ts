@@ -8,6 +8,7 @@ import {
 } from "#domain/turf/disease-risk";
 import { unbrokenHours } from "#domain/turf/hourly-series";
 import {
+  MOST_RAIN,
   type Refused,
   amountRange,
   hoursOfDayRange,
@@ -95,7 +96,7 @@ export function judgeBrownPatchInitial(day: BrownPatchDay): Outcome<ConditionsAn
     ),
     percentRange("meanRelativeHumidityPercent", "The mean relative humidity", day.meanRelativeHumidityPercent),
     hoursOfDayRange("leafWetHours", "The time with wet leaves", day.leafWetHours),
-    amountRange("rainMillimeters", "The rain", day.rainMillimeters, "mm"),
+    amountRange("rainMillimeters", "The rain", day.rainMillimeters, MOST_RAIN.dayMillimeters),
     temperatureRange("minimumAirTemperatureC", "The lowest air temperature", day.minimumAirTemperatureC),
     temperatureRange("minimumSoilTemperatureC", "The lowest soil temperature", day.minimumSoilTemperatureC),
   ]);
@@ -185,7 +186,7 @@ function refuseHours(hours: readonly BrownPatchHour[]): Refused | undefined {
         `hour ${index + 1} rainOrIrrigationMillimeters`,
         "The rain or irrigation",
         hour.rainOrIrrigationMillimeters,
-        "mm",
+        MOST_RAIN.hourMillimeters,
       ),
     ]),
   );

@@ -1,4 +1,4 @@
-import { calendarDateOf } from "#domain/foundation/calendar-date";
+import { EARLIEST_EPOCH_MILLISECONDS, LATEST_EPOCH_MILLISECONDS, calendarDateOf } from "#domain/foundation/calendar-date";
 import { type Outcome, accept } from "#domain/foundation/outcome";
 import { dayOfYear } from "#domain/turf/daily-series";
 import {
@@ -6,6 +6,7 @@ import {
   type ReferenceResult,
   type ReferenceSurface,
   SURFACES,
+  latitudeRange,
   penmanMonteith,
   placeAndAirRanges,
   windAtTwoMeters,
@@ -28,6 +29,9 @@ import {
 
 /** From this height of the sun on, an hour's own radiation shows how clear the sky is (ASCE 2005). */
 const HIGH_SUN_RADIANS = 0.3;
+
+/** MJ per square meter by which an hour's reading may pass what reaches the top of the atmosphere, at dawn too (common practice). */
+const HOURLY_RADIATION_MARGIN = 0.3;
 
 /** An hour's weather for reference evapotranspiration. Radiation in MJ per square meter and hour; east is positive. */
 export interface ReferenceHour {
@@ -60,8 +64,8 @@ export function hourlyReferenceEvapotranspiration(
       field: "startsAtEpochMilliseconds",
       words: "The hour",
       value: hour.startsAtEpochMilliseconds,
-      lowest: -8.64e15,
-      highest: 8.64e15,
+      lowest: EARLIEST_EPOCH_MILLISECONDS,
+      highest: LATEST_EPOCH_MILLISECONDS,
       unit: "ms",
     },
     {
@@ -81,11 +85,15 @@ export function hourlyReferenceEvapotranspiration(
       unit: "(a share)",
     },
     temperatureRange("temperatureC", "The temperature", hour.temperatureC),
-    ...placeAndAirRanges(hour),
+    latitudeRange(hour.latitudeDegrees),
   ]);
   if (refusal !== undefined) return refusal;
   const { temperatureC, actualVaporPressureKilopascals, solarRadiation } = hour;
   const { extraterrestrial, clearSky, isHighSun } = sunOfHour(hour);
+  const saturation = saturationVaporPressureKilopascals(temperatureC);
+  const limits = { saturationVaporPressureKilopascals: saturation, extraterrestrialRadiation: extraterrestrial, radiationMargin: HOURLY_RADIATION_MARGIN };
+  const wrongAir = refuseOutOfRange(placeAndAirRanges(hour, limits));
+  if (wrongAir !== undefined) return wrongAir;
   const constants = SURFACES[surface];
   const { stefanBoltzmannPerDay } = constants;
   const ownClearness = isHighSun ? Math.min(1, solarRadiation / clearSky) : hour.clearnessBeforeSunset;
@@ -106,7 +114,7 @@ export function hourlyReferenceEvapotranspiration(
     soilHeatFlux: netRadiation * (isDay ? constants.soilHeatShareByDay : constants.soilHeatShareByNight),
     meanTemperatureC: temperatureC,
     windAtTwoMeters: windAtTwoMeters(hour.windMetersPerSecond, hour.windHeightMeters),
-    saturationVaporPressureKilopascals: saturationVaporPressureKilopascals(temperatureC),
+    saturationVaporPressureKilopascals: saturation,
     actualVaporPressureKilopascals,
   };
   const denominator = isDay ? constants.hourlyDenominatorByDay : constants.hourlyDenominatorByNight;

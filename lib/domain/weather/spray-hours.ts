@@ -2,6 +2,8 @@ import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { type Outcome, accept, badInput, missingFact } from "#domain/foundation/outcome";
 import { ONE_HOUR_MILLISECONDS } from "#domain/turf/hourly-series";
 import {
+  MOST_RAIN,
+  MOST_WIND,
   type RangeCheck,
   type Refused,
   amountRange,
@@ -168,10 +170,10 @@ function readingRanges(hour: WeatherHour): readonly RangeCheck[] {
     ...given(hour.relativeHumidityPercent, (value) =>
       percentRange("relativeHumidityPercent", "The relative humidity", value),
     ),
-    ...given(hour.windMph, (value) => amountRange("windMph", "The wind", value, "mph")),
-    ...given(hour.gustMph, (value) => amountRange("gustMph", "The gusts", value, "mph")),
+    ...given(hour.windMph, (value) => amountRange("windMph", "The wind", value, MOST_WIND.milesPerHour)),
+    ...given(hour.gustMph, (value) => amountRange("gustMph", "The gusts", value, MOST_WIND.milesPerHour)),
     ...given(hour.windFromDegrees, direction),
-    ...given(hour.rainInches, (value) => amountRange("rainInches", "The rain", value, "in")),
+    ...given(hour.rainInches, (value) => amountRange("rainInches", "The rain", value, MOST_RAIN.hourInches)),
     ...given(hour.rainChancePercent, (value) => percentRange("rainChancePercent", "The chance of rain", value)),
   ];
 }

@@ -1,4 +1,4 @@
-import { type RangeCheck, type Refused, amountRange, refuseOutOfRange } from "#domain/turf/physical-range";
+import { MOST_WIND, type RangeCheck, type Refused, amountRange, refuseOutOfRange } from "#domain/turf/physical-range";
 
 /** What a limit rests on. */
 export type LimitBasis = "label" | "law" | "handbook" | "common-practice" | "house";
@@ -113,7 +113,7 @@ export function refuseImpossibleLimits(
   settings: SprayWeatherSettings,
 ): Refused | undefined {
   return refuseOutOfRange([
-    amountRange("highestWind", "The company's highest wind", settings.highestWind.limitMph, "mph"),
+    amountRange("highestWind", "The company's highest wind", settings.highestWind.limitMph, MOST_WIND.milesPerHour),
     {
       field: "towardsWithinDegrees",
       words: "The angle towards a sensitive place",

@@ -38,6 +38,15 @@ describe("the two-variable index", () => {
   );
 });
 
+const WET_DAY = {
+  hoursAtOrAbove95PercentHumidity: 9,
+  meanRelativeHumidityPercent: 80,
+  leafWetHours: 8,
+  rainMillimeters: 3,
+  minimumAirTemperatureC: 17,
+  minimumSoilTemperatureC: 17,
+};
+
 describe("the initial conditions", () => {
   test("are five, are listed with what was found, and say that they are not added up", () => {
     const answer = valueOf(
@@ -55,15 +64,10 @@ describe("the initial conditions", () => {
     expect(answer.conditions.map(({ found }) => found)).toEqual([9, 80, 2, 17, 12]);
   });
   test("a day of 25 hours of wet leaves is refused", () => {
-    const answer = judgeBrownPatchInitial({
-      hoursAtOrAbove95PercentHumidity: 9,
-      meanRelativeHumidityPercent: 80,
-      leafWetHours: 25,
-      rainMillimeters: 3,
-      minimumAirTemperatureC: 17,
-      minimumSoilTemperatureC: 17,
-    });
+    const answer = judgeBrownPatchInitial({ ...WET_DAY, leafWetHours: 25 });
     expect(refusalOf(answer).field).toBe("leafWetHours");
+    const flooded = { ...WET_DAY, rainMillimeters: 2000 };
+    expect(refusalOf(judgeBrownPatchInitial(flooded))).toMatchObject({ field: "rainMillimeters", allowed: "from 0 to 1825 mm" });
   });
 });
 
@@ -133,5 +137,9 @@ describe("the Kentucky model", () => {
       refusalOf(judgeBrownPatchKentucky(hours(60, (index) => (index === 5 ? { soilTemperatureC: Number.NaN } : {}))))
         .field,
     ).toBe("hour 6 soilTemperatureC");
+    expect(refusalOf(judgeBrownPatchKentucky(hours(60, () => ({ rainOrIrrigationMillimeters: 306 }))))).toMatchObject({
+      field: "hour 1 rainOrIrrigationMillimeters",
+      allowed: "from 0 to 305 mm",
+    });
   });
 });

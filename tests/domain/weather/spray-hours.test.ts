@@ -137,6 +137,9 @@ describe("refusals", () => {
     ["an impossible temperature", { hours: [{ ...one, temperatureF: 295 }] }, "temperatureF"],
     ["an impossible humidity", { hours: [{ ...one, relativeHumidityPercent: 110 }] }, "relativeHumidityPercent"],
     ["negative rain", { hours: [{ ...one, rainInches: -0.1 }] }, "rainInches"],
+    ["a wind beyond a hurricane", { hours: [{ ...one, windMph: 1.7e308 }] }, "windMph"],
+    ["gusts beyond a hurricane", { hours: [{ ...one, gustMph: 135 }] }, "gustMph"],
+    ["rain beyond any on earth", { hours: [{ ...one, rainInches: 12.1 }] }, "rainInches"],
     ["an impossible chance", { hours: [{ ...one, rainChancePercent: 101 }] }, "rainChancePercent"],
     ["an unknown zone", { timeZone: "Eastern" }, "timeZone"],
     [
