@@ -35,6 +35,19 @@ export type DegreeDayMethod =
     }
   | { readonly kind: "met-eireann"; readonly scale: TemperatureScale; readonly baseDegrees: number };
 
+/** "simple average, base 50 °F", "reset, base 50 °F, upper cut 86 °F". */
+export function methodWords(method: DegreeDayMethod): string {
+  const sign = temperatureSign(method.scale);
+  const cut = method.kind === "reset" && method.upperCutDegrees !== undefined ? `, upper cut ${method.upperCutDegrees} ${sign}` : "";
+  return `${METHOD_NAMES[method.kind]}, base ${method.baseDegrees} ${sign}${cut}`;
+}
+
+const METHOD_NAMES: Readonly<Record<DegreeDayMethod["kind"], string>> = {
+  "simple-average": "simple average",
+  reset: "reset",
+  "met-eireann": "Met Eireann",
+};
+
 /** The reset method with 50 °F as its base and 86 °F as its upper cut. */
 export const EIGHTY_SIX_FIFTY: DegreeDayMethod = {
   kind: "reset",
