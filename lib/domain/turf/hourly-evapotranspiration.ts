@@ -11,7 +11,7 @@ import {
   placeAndAirRanges,
   windAtTwoMeters,
 } from "#domain/turf/penman-monteith";
-import { refuseOutOfRange, temperatureRange } from "#domain/turf/physical-range";
+import { type Refused, refuseOutOfRange, temperatureRange } from "#domain/turf/physical-range";
 import {
   clearSkyRadiation,
   extraterrestrialRadiationOfHour,
@@ -59,34 +59,7 @@ export function hourlyReferenceEvapotranspiration(
   hour: ReferenceHour,
   surface: ReferenceSurface,
 ): Outcome<ReferenceResult> {
-  const refusal = refuseOutOfRange([
-    {
-      field: "startsAtEpochMilliseconds",
-      words: "The hour",
-      value: hour.startsAtEpochMilliseconds,
-      lowest: EARLIEST_EPOCH_MILLISECONDS,
-      highest: LATEST_EPOCH_MILLISECONDS,
-      unit: "ms",
-    },
-    {
-      field: "longitudeDegrees",
-      words: "The longitude",
-      value: hour.longitudeDegrees,
-      lowest: -180,
-      highest: 180,
-      unit: "°",
-    },
-    {
-      field: "clearnessBeforeSunset",
-      words: "The clearness before sunset",
-      value: hour.clearnessBeforeSunset,
-      lowest: 0,
-      highest: 1,
-      unit: "(a share)",
-    },
-    temperatureRange("temperatureC", "The temperature", hour.temperatureC),
-    latitudeRange(hour.latitudeDegrees),
-  ]);
+  const refusal = refuseHourAndPlace(hour);
   if (refusal !== undefined) return refusal;
   const { temperatureC, actualVaporPressureKilopascals, solarRadiation } = hour;
   const { extraterrestrial, clearSky, isHighSun } = sunOfHour(hour);
@@ -128,6 +101,37 @@ export function hourlyReferenceEvapotranspiration(
     netLongwaveRadiation: longwave,
     evapotranspirationMillimeters: penmanMonteith(terms, constants.hourlyNumerator, denominator),
   });
+}
+
+function refuseHourAndPlace(hour: ReferenceHour): Refused | undefined {
+  return refuseOutOfRange([
+    {
+      field: "startsAtEpochMilliseconds",
+      words: "The hour",
+      value: hour.startsAtEpochMilliseconds,
+      lowest: EARLIEST_EPOCH_MILLISECONDS,
+      highest: LATEST_EPOCH_MILLISECONDS,
+      unit: "ms",
+    },
+    {
+      field: "longitudeDegrees",
+      words: "The longitude",
+      value: hour.longitudeDegrees,
+      lowest: -180,
+      highest: 180,
+      unit: "°",
+    },
+    {
+      field: "clearnessBeforeSunset",
+      words: "The clearness before sunset",
+      value: hour.clearnessBeforeSunset,
+      lowest: 0,
+      highest: 1,
+      unit: "(a share)",
+    },
+    temperatureRange("temperatureC", "The temperature", hour.temperatureC),
+    latitudeRange(hour.latitudeDegrees),
+  ]);
 }
 
 /** The sun over the middle of an hour, by the mean solar time of the place, which knows no time zone. */
