@@ -15,7 +15,7 @@ export interface ActOfFinding {
   readonly words: string;
 }
 
-const OF_THE_FORECAST: ReadonlySet<string> = new Set(["forecast-not-entered", "heat-not-judged"]);
+const OF_THE_FORECAST: ReadonlySet<string> = new Set(["forecast-not-entered", "forecast-after-not-entered", "heat-not-judged"]);
 const OF_THE_GEAR = /^(?:calibration|no-gear|no-measuring-tool|hopper|hold-up|tank|spreader|sprayer|setting|below-first-mark|gear-does-not-fit|tip-droplets)/u;
 /** Where a clean-out is recorded. */
 export const RECORD_CLEAN_OUT = "/fills/record-clean-out";
