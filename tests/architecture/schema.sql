@@ -491,9 +491,11 @@ create table route_day (
   forecast_source text,
   created_at timestamp(3) with time zone not null,
   version integer not null default 1,
+  forecast_next_high_f integer,
   constraint route_day_pkey PRIMARY KEY (company_id, route_day_id),
   constraint route_day_forecast_is_whole CHECK ((((forecast_high_f IS NULL) = (forecast_source IS NULL)) AND ((forecast_high_f >= '-60'::integer) AND (forecast_high_f <= 140)))),
   constraint route_day_hours_lie_in_a_day CHECK ((((starts_at_minute >= 0) AND (starts_at_minute <= 1439)) AND ((ends_at_minute >= 1) AND (ends_at_minute <= 1440)) AND (starts_at_minute < ends_at_minute))),
+  constraint route_day_next_high_goes_with_its_forecast CHECK (((forecast_next_high_f IS NULL) OR ((forecast_high_f IS NOT NULL) AND ((forecast_next_high_f >= '-60'::integer) AND (forecast_next_high_f <= 140))))),
   constraint route_day_company_id_operator_id_fkey FOREIGN KEY (company_id, operator_id) REFERENCES person(company_id, person_id) ON UPDATE CASCADE ON DELETE RESTRICT,
   constraint route_day_company_id_vehicle_id_fkey FOREIGN KEY (company_id, vehicle_id) REFERENCES vehicle(company_id, vehicle_id) ON UPDATE CASCADE ON DELETE RESTRICT
 );

@@ -233,6 +233,7 @@ export const QUESTION: TicketQuestion = {
   treatments: [FEED, IRON],
   applicator: { name: "Rowan Ash", license: { standing: "stands", kind: "certified-applicator", number: "C-1", category: "Turf" } },
   forecastHighF: 71,
+  forecastNextHighF: 73,
   settings: {
     granularPasses: "two-at-half-rate-crosswise",
     tankLoads: "same-size-every-time",

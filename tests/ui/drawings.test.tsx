@@ -112,6 +112,14 @@ describe.each([
   });
 });
 
+test("what has no end is said without an until", () => {
+  const [row] = ordinaryAftercare.filter(({ spans }) => spans.some(({ kind }) => kind === "water"));
+  if (row === undefined) throw new Error("the sample waters");
+  const rows = [{ ...row, spans: row.spans.filter(({ kind }) => kind === "water").map((span) => ({ ...span, fromWords: "Friday, 4 pm", untilWords: "when it suits", hasNoEnd: true })) }];
+  const markup = markupOf(<AftercareTimeline title="After" conclusion="Water." doneAt={{ weekday: 2, minute: 910 }} rows={rows} />);
+  expect(markup).toContain("From Friday, 4 pm, when it suits.");
+});
+
 describe.each([
   ["an ordinary visit", ordinaryAftercare],
   ["a short one", shortAftercare],

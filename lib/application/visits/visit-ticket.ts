@@ -64,6 +64,7 @@ function ticketOf(work: Work, visit: VisitRow, facts: TicketFacts, today: Calend
     treatments,
     applicator: applicatorOf(application, license, facts, visit),
     forecastHighF: visit.stop?.forecastHighF ?? "not-entered",
+    forecastNextHighF: visit.stop?.forecastNextHighF ?? "not-entered",
     settings: { ...DEFAULT_HOUSE_SETTINGS, tankMark: TANK_MARK },
   };
   const ticket = makeMixTicket(question);

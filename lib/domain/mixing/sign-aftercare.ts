@@ -18,6 +18,9 @@ export interface SignContext {
 
 type Sign = AppliedConstraint<"posting-sign">;
 
+/** What a sign waits for where the sunset that ends its time can't be computed. */
+const SUNSET = "sunset";
+
 const UP_WORDS: Readonly<Record<SignUpTrigger, string>> = {
   "before-application": "before the application",
   "at-start": "at the start of the application",
@@ -86,7 +89,7 @@ export function signMayNots(
     reason: reasonFor(appliedName(sign.applied, context.timeZone), sign.constraint),
   }));
   const placeless = ends.filter(
-    ({ sign }) => sign.constraint.mayComeDown.trigger === "sunset-of-day-following" && context.place === "unknown",
+    ({ sign, end }) => sign.constraint.mayComeDown.trigger === "sunset-of-day-following" && (context.place === "unknown" || end.waitsFor.includes(SUNSET)),
   );
   return { mayNots, findings: placeless.map(({ sign }) => placeMissing(sign)) };
 }
@@ -153,13 +156,14 @@ function sunsetEnd(
   const reentryDay = reentryAt === undefined ? dayFollowing : dateAt(reentryAt);
   const date = reentryDay > dayFollowing ? reentryDay : dayFollowing;
   const isEstimate = reentry?.isEstimate ?? false;
-  if (place === "unknown") return { atEpochMilliseconds: null, isEstimate: true, waitsFor: ["sunset", ...waitsFor] };
-  return { atEpochMilliseconds: sunsetOn(date, timeZone, place), isEstimate, waitsFor };
+  const sunset = place === "unknown" ? undefined : sunsetOn(date, timeZone, place);
+  if (sunset === undefined) return { atEpochMilliseconds: null, isEstimate: true, waitsFor: [SUNSET, ...waitsFor] };
+  return { atEpochMilliseconds: sunset, isEstimate, waitsFor };
 }
 
-/** Sunset on a date; where the sun does not set, the end of the day. */
-function sunsetOn(date: CalendarDate, timeZone: string, place: Place): number {
+/** Sunset on a date; where the sun does not set, the end of the day; undefined where the place is none on earth. */
+function sunsetOn(date: CalendarDate, timeZone: string, place: Place): number | undefined {
   const sun = sunTimesOn(date, timeZone, place);
-  if (sun.ok && sun.value.kind === "rises-and-sets") return sun.value.sunsetEpochMilliseconds;
-  return dayIn(date, timeZone).untilEpochMilliseconds;
+  if (!sun.ok) return undefined;
+  return sun.value.kind === "rises-and-sets" ? sun.value.sunsetEpochMilliseconds : dayIn(date, timeZone).untilEpochMilliseconds;
 }

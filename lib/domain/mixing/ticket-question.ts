@@ -129,6 +129,8 @@ export interface TicketQuestion {
   readonly applicator: TicketApplicator;
   /** The day's forecast high as somebody entered it. */
   readonly forecastHighF: number | "not-entered";
+  /** The forecast high of the day after, which a limit on the hours after the work may reach. */
+  readonly forecastNextHighF: number | "not-entered";
   readonly settings: TicketSettings;
 }
 

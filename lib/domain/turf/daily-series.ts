@@ -1,5 +1,6 @@
 import { type CalendarDate, addDays, daysBetween, parseCalendarDate } from "#domain/foundation/calendar-date";
 import { type Outcome, accept, badInput, missingFact } from "#domain/foundation/outcome";
+import { type Refused } from "#domain/turf/physical-range";
 
 /** Something known for one day of the calendar. */
 export interface Dated {
@@ -12,6 +13,12 @@ export interface DatePeriod {
   readonly through: CalendarDate;
 }
 
+/** Refuses what is no day of the calendar, though its type says that it is one. Undefined where it is a day. */
+export function refuseUnrealDate(field: string, date: CalendarDate): Refused | undefined {
+  const read = parseCalendarDate(field, date);
+  return read.ok ? undefined : read;
+}
+
 /** The number of the day in its year, from 1 (January 1) to 366: J in FAO-56. */
 export function dayOfYear(date: CalendarDate): number {
   const newYear = parseCalendarDate("date", `${date.slice(0, 4)}-01-01`);
@@ -21,11 +28,13 @@ export function dayOfYear(date: CalendarDate): number {
 /**
  * The days of a series within a period, in order and without a gap.
  *
- * Refuses days out of order or named twice, and a missing day, which it names: a sum over a gap would be too
+ * Refuses a period whose ends are no days of the calendar, days out of order or named twice, and a missing day, which it names: a sum over a gap would be too
  * low without showing it.
  */
 export function unbrokenDays<Day extends Dated>(series: readonly Day[], period: DatePeriod): Outcome<readonly Day[]> {
   const { from, through } = period;
+  const unreal = refuseUnrealDate("from", from) ?? refuseUnrealDate("through", through);
+  if (unreal !== undefined) return unreal;
   if (through < from) {
     return badInput(
       "through",

@@ -97,3 +97,11 @@ describe("down", () => {
     expect(signMayNots([appliedOf(signed("at-start", { trigger: "no-time-required" }))], context())).toEqual({ mayNots: [], findings: [] });
   });
 });
+
+test("a place that is none on earth gives no sunset: the sign's end is not known, and the office is told", () => {
+  for (const place of [{ latitudeDegrees: 200, longitudeDegrees: -87.6 }, { latitudeDegrees: 41.9, longitudeDegrees: Number.NaN }]) {
+    const { mayNots, findings } = signMayNots([appliedOf(signed("at-start", { ...sunset, orReentryIfLater: false }))], context(place));
+    expect(mayNots[0]?.end).toEqual({ atEpochMilliseconds: null, isEstimate: true, waitsFor: ["sunset"] });
+    expect(findings).toMatchObject([{ rule: "place-for-sunset-missing", level: "hold" }]);
+  }
+});

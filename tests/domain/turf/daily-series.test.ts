@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { addDays } from "#domain/foundation/calendar-date";
-import { dayOfYear, unbrokenDays } from "#domain/turf/daily-series";
+import { dayOfYear, refuseUnrealDate, unbrokenDays } from "#domain/turf/daily-series";
 import { day, refusalOf, valueOf } from "../../support/domain-answers";
 
 const first = day("2026-02-26");
@@ -34,6 +34,14 @@ describe("unbroken days", () => {
         expect(refusal.sentence).toBe(`There is no reading for ${addDays(first, hole)}.`);
       }),
     );
+  });
+
+  test("a period that ends on no day of the calendar is refused", () => {
+    const unreal = "2026-13-45" as typeof first;
+    expect(refusalOf(unbrokenDays(series, { from: first, through: unreal }))).toMatchObject({ field: "through", found: "2026-13-45" });
+    expect(refusalOf(unbrokenDays(series, { from: unreal, through: first })).field).toBe("from");
+    expect(refuseUnrealDate("date", "2026-02-29" as typeof first)?.refusal.field).toBe("date");
+    expect(refuseUnrealDate("date", first)).toBeUndefined();
   });
 
   test("an empty series lacks its first day", () => {

@@ -69,6 +69,8 @@ describe("nitrogen beside growth potential", () => {
     expect(valueOf(nitrogenShareOfStandard(3, 2))).toBe(1.5);
     expect(refusalOf(nitrogenShareOfStandard(3, 0)).kind).toBe("missing-fact");
     expect(refusalOf(nitrogenShareOfStandard(-1, 2)).field).toBe("appliedGramsPerSquareMeter");
+    expect(refusalOf(nitrogenShareOfStandard(1e300, 2))).toMatchObject({ field: "appliedGramsPerSquareMeter", allowed: "from 0 to 100 g/m2" });
+    expect(refusalOf(nitrogenShareOfStandard(2, 101)).field).toBe("standardGramsPerSquareMeter");
   });
 });
 
