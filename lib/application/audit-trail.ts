@@ -35,6 +35,10 @@ export type Deed =
   | { readonly deed: "hold-answered"; readonly details: { readonly rule: string; readonly what: string; readonly reason: string; readonly license: string } }
   | { readonly deed: "fill-recorded"; readonly details: { readonly number: number; readonly equipment: string; readonly finished: string } }
   | { readonly deed: "clean-out-recorded"; readonly details: { readonly equipment: string; readonly cleanedAt: string; readonly doneBy: string; readonly rinsate: string } }
+  | {
+      readonly deed: "lawns-looked-at";
+      readonly details: { readonly visit: string; readonly seenAt: string; readonly seenBy: string; readonly lawns: readonly { readonly lawn: string; readonly blooms: string; readonly said: string | null }[] };
+    }
   | { readonly deed: "record-written"; readonly details: { readonly number: number; readonly visit: string; readonly street: string } }
   | { readonly deed: "paper-printed"; readonly details: { readonly kind: string; readonly about: string } }
   | { readonly deed: "packet-printed"; readonly details: { readonly about: string; readonly papers: number; readonly leftOut: number } }

@@ -97,6 +97,7 @@ export const PERMISSIONS = {
   "visits/call-off-visit": OFFICE,
   "visits/change-visit-task": OFFICE,
   "visits/list-visits": OFFICE.concat("applicator", "technician"),
+  "visits/look-at-lawns": OFFICE.concat("applicator", "technician"),
   "visits/plan-visit": OFFICE,
   "visits/read-visit-plan": OFFICE.concat("applicator", "technician"),
   "fills/list-fills": OFFICE.concat("applicator", "technician"),

@@ -121,6 +121,7 @@ const EXPECTED: Readonly<Record<keyof typeof PERMISSIONS, string>> = {
   "visits/change-visit-task": "owner office",
   "visits/issue-mix-ticket": "owner office",
   "visits/list-visits": "owner office applicator technician",
+  "visits/look-at-lawns": "owner office applicator technician",
   "visits/plan-visit": "owner office",
   "visits/read-visit": "owner office applicator technician",
   "visits/read-visit-plan": "owner office applicator technician",

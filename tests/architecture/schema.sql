@@ -248,6 +248,25 @@ create table label_entry (
   constraint label_entry_company_id_product_id_fkey FOREIGN KEY (company_id, product_id) REFERENCES product(company_id, product_id) ON UPDATE CASCADE ON DELETE RESTRICT
 );
 
+create table lawn_look (
+  company_id uuid not null,
+  lawn_look_id uuid not null,
+  request_id uuid not null,
+  zone_id uuid not null,
+  seen_at timestamp(3) with time zone not null,
+  entered_at timestamp(3) with time zone not null,
+  seen_by_id uuid not null,
+  person_id uuid not null,
+  blooms text not null,
+  said text,
+  constraint lawn_look_pkey PRIMARY KEY (company_id, lawn_look_id),
+  constraint lawn_look_is_said_in_words CHECK ((btrim(said) <> ''::text)),
+  constraint lawn_look_says_something CHECK (((blooms = ANY (ARRAY['yes'::text, 'no'::text])) OR ((blooms = 'not-looked'::text) AND (said IS NOT NULL)))),
+  constraint lawn_look_company_id_person_id_fkey FOREIGN KEY (company_id, person_id) REFERENCES person(company_id, person_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint lawn_look_company_id_seen_by_id_fkey FOREIGN KEY (company_id, seen_by_id) REFERENCES person(company_id, person_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint lawn_look_company_id_zone_id_fkey FOREIGN KEY (company_id, zone_id) REFERENCES zone(company_id, zone_id) ON UPDATE CASCADE ON DELETE RESTRICT
+);
+
 create table license (
   company_id uuid not null,
   license_id uuid not null,
@@ -745,6 +764,8 @@ CREATE UNIQUE INDEX invitation_company_id_secret_hash_key ON public.invitation U
 CREATE INDEX issued_paper_company_id_subject_id_idx ON public.issued_paper USING btree (company_id, subject_id);
 CREATE UNIQUE INDEX label_confirmation_company_id_label_entry_id_key ON public.label_confirmation USING btree (company_id, label_entry_id);
 CREATE UNIQUE INDEX label_entry_company_id_product_id_number_key ON public.label_entry USING btree (company_id, product_id, number);
+CREATE UNIQUE INDEX lawn_look_company_id_request_id_zone_id_key ON public.lawn_look USING btree (company_id, request_id, zone_id);
+CREATE INDEX lawn_look_company_id_zone_id_seen_at_idx ON public.lawn_look USING btree (company_id, zone_id, seen_at);
 CREATE UNIQUE INDEX license_stands_once ON public.license USING btree (company_id, person_id, state, number, category, expires_on) WHERE (withdrawn_at IS NULL);
 CREATE UNIQUE INDEX lot_company_id_product_id_number_container_size_key ON public.lot USING btree (company_id, product_id, number, container_size);
 CREATE UNIQUE INDEX membership_company_id_person_id_key ON public.membership USING btree (company_id, person_id);
@@ -791,6 +812,7 @@ alter table invitation enable row level security;
 alter table issued_paper enable row level security;
 alter table label_confirmation enable row level security;
 alter table label_entry enable row level security;
+alter table lawn_look enable row level security;
 alter table license enable row level security;
 alter table lot enable row level security;
 alter table measuring_tool enable row level security;
@@ -870,6 +892,10 @@ create policy own_company on label_confirmation
   with check ((company_id = current_company()));
 
 create policy own_company on label_entry
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
+create policy own_company on lawn_look
   using ((company_id = current_company()))
   with check ((company_id = current_company()));
 
@@ -1307,6 +1333,8 @@ CREATE TRIGGER label_confirmation_is_never_emptied BEFORE TRUNCATE ON public.lab
 CREATE TRIGGER label_confirmation_only_grows BEFORE DELETE OR UPDATE ON public.label_confirmation FOR EACH ROW EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER label_entry_is_never_emptied BEFORE TRUNCATE ON public.label_entry FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER label_entry_only_grows BEFORE DELETE OR UPDATE ON public.label_entry FOR EACH ROW EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER lawn_look_is_never_emptied BEFORE TRUNCATE ON public.lawn_look FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER lawn_look_only_grows BEFORE DELETE OR UPDATE ON public.lawn_look FOR EACH ROW EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER mix_ticket_is_never_emptied BEFORE TRUNCATE ON public.mix_ticket FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER mix_ticket_only_grows BEFORE DELETE OR UPDATE ON public.mix_ticket FOR EACH ROW EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER register_entry_continues AFTER INSERT ON public.register_entry FOR EACH ROW EXECUTE FUNCTION require_continued_register();
@@ -1336,6 +1364,7 @@ grant insert, select, update on table invitation to halfpass_app;
 grant insert, select on table issued_paper to halfpass_app;
 grant insert, select on table label_confirmation to halfpass_app;
 grant insert, select on table label_entry to halfpass_app;
+grant insert, select on table lawn_look to halfpass_app;
 grant insert, select, update on table license to halfpass_app;
 grant insert, select, update on table lot to halfpass_app;
 grant insert, select, update on table measuring_tool to halfpass_app;

@@ -47,6 +47,7 @@ const OFFICE_PAGES: Readonly<Record<string, (owner: SignedIn) => string>> = {
   "change-route-day": ({ changeDayPath }) => changeDayPath,
   visit: ({ visitPath }) => visitPath,
   "complete-visit": ({ visitPath }) => `${visitPath}/complete`,
+  "look-at-lawns": ({ visitPath }) => `${visitPath}/look-at-lawns`,
   "call-off-visit": ({ visitPath }) => `${visitPath}/call-off`,
   "change-visit-task": ({ visitPath }) => `${visitPath}/change-task/1`,
   "answer-hold": ({ lawHoldPath }) => lawHoldPath,

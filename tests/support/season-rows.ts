@@ -34,6 +34,9 @@ export async function writeSeasonRows(house: TestHouse, company: TestCompany): P
     await tx.soilTest.create({
       data: { companyId, soilTestId: house.newId(), zoneId: id("zone"), sampledOn: day, laboratory: "A laboratory", phosphorusWord: "Low", phosphorus: "deficient", createdAt: at },
     });
+    await tx.lawnLook.create({
+      data: { companyId, lawnLookId: house.newId(), requestId: house.newId(), zoneId: id("zone"), seenAt: at, enteredAt: at, seenById: personId, personId, blooms: "no" },
+    });
     await tx.station.create({ data: { companyId, stationId: id("station"), propertyId: id("property"), number: 1, name: "Front", createdAt: at } });
     await tx.stationZone.create({ data: { companyId, stationId: id("station"), zoneId: id("zone") } });
 

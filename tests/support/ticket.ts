@@ -136,6 +136,7 @@ export const LAWN: TicketLawn = {
   establishedOn: "unknown",
   establishedBy: "unknown",
   inBloom: "unknown",
+  bloomSeen: null,
   history: [],
 };
 

@@ -7,6 +7,7 @@ import { notFound } from "#application/refusal";
 import { calendarDayOf, dayOf } from "#application/stored-day";
 import { answersOfVisit, type AnswerOnFile, issuedTicketOf, type IssuedTicket } from "#application/visits/issued-ticket";
 import { costOfVisit, type CostOfVisit } from "#application/visits/cost-of-visit";
+import { lawnsSeen } from "#application/visits/lawns-seen";
 import { type TicketOutcome, ticketsOfVisits } from "#application/visits/visit-ticket";
 import { type VisitRow } from "#application/visits/visit-rows";
 import { useCase, type Work } from "#application/use-case";
@@ -30,6 +31,8 @@ export interface VisitOnFile {
 export interface VisitRead extends VisitOnFile {
   /** Undefined also for whoever may not see prices. */
   readonly cost: CostOfVisit | undefined;
+  /** What is known of the flowers on its lawns on its day. */
+  readonly seen: Awaited<ReturnType<typeof lawnsSeen>>;
 }
 
 /** Reads one visit whole. Undefined when the company has none of that id. */
@@ -72,6 +75,6 @@ export function openHolds(findings: readonly Finding[], answers: readonly { read
 export const readVisit = useCase("visits/read-visit", z.object({ visitId: idField }), async (work, { visitId }) => {
   const found = await visitOnFile(work, visitId);
   if (found === undefined) return notFound("visit");
-  const read: VisitRead = { ...found, cost: await costOfVisit(work, found) };
+  const read: VisitRead = { ...found, cost: await costOfVisit(work, found), seen: await lawnsSeen(work, found.visit) };
   return accept(read);
 });

@@ -73,8 +73,17 @@ function weatherOfDay(treatment: TicketTreatment): readonly Finding[] {
   ];
 }
 
-/** Pesticides alone are asked about bees. What blooms is seen at the gate, so that not knowing it wants care and does not hold. */
-function checkBloom({ label, use }: TicketTreatment, lawns: readonly TicketLawn[]): readonly Finding[] {
+/** What the check of flowers asks of a lawn. */
+export type LawnInBloom = Pick<TicketLawn, "name" | "inBloom" | "bloomSeen">;
+
+/** The form on which the crew writes down what it saw, as screens call it. */
+export const LOOK_FORM = "Look at the lawns";
+
+/**
+ * Whether flowers keep a product off some lawns. Pesticides alone are asked about bees. What blooms is seen at the gate,
+ * so that not knowing it wants care and does not hold.
+ */
+export function checkBloom({ label, use }: Pick<TicketTreatment, "label" | "use">, lawns: readonly LawnInBloom[]): readonly Finding[] {
   const { bloomAndBees } = use;
   if (bloomAndBees === "none") return [];
   const words = { source: "label", citation: `label of ${label.productName}, ${use.useName}` } as const;
@@ -91,10 +100,18 @@ function checkBloom({ label, use }: TicketTreatment, lawns: readonly TicketLawn[
     ];
   }
   return lawns.flatMap((lawn): readonly Finding[] => {
-    const figures = { figure: `The label: ${bloomAndBees.labelWords}`, about: [label.productName, lawn.name] };
     if (lawn.inBloom === "no") return [];
+    const figures = { figure: [`The label: ${bloomAndBees.labelWords}`, ...(lawn.bloomSeen === null ? [] : [lawn.bloomSeen])].join(" "), about: [label.productName, lawn.name] };
     if (lawn.inBloom === "yes") {
-      return [hold("nobody", { ...words, ...figures, rule: "in-bloom", what: `${lawn.name} is in bloom, and ${label.productName} may not go on it.`, toDo: "Mow the flowers off first, or move the visit." })];
+      return [
+        hold("nobody", {
+          ...words,
+          ...figures,
+          rule: "in-bloom",
+          what: `${lawn.name} is in bloom, and ${label.productName} may not go on it.`,
+          toDo: `Mow the flowers off first and write it down under "${LOOK_FORM}", or move the visit.`,
+        }),
+      ];
     }
     return [
       takeCare({
@@ -102,7 +119,7 @@ function checkBloom({ label, use }: TicketTreatment, lawns: readonly TicketLawn[
         ...figures,
         rule: "bloom-not-looked-at",
         what: `Whether anything blooms on ${lawn.name} is not known, and ${label.productName} may not go on flowers.`,
-        toDo: "Look before it goes down; mow the flowers off first.",
+        toDo: `Look before it goes down and write it down under "${LOOK_FORM}"; mow the flowers off first.`,
       }),
     ];
   });
