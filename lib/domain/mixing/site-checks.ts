@@ -1,5 +1,6 @@
 import { type Finding, hold, note, takeCare } from "#domain/foundation/finding";
 import { listWords } from "#domain/foundation/list-words";
+import { ended } from "#domain/properties/lawn-look";
 import { DEFAULT_SPRAY_WEATHER_SETTINGS, stated, type WeatherLimits } from "#domain/weather/spray-limits";
 import { isSprayed, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 
@@ -101,7 +102,8 @@ export function checkBloom({ label, use }: Pick<TicketTreatment, "label" | "use"
   }
   return lawns.flatMap((lawn): readonly Finding[] => {
     if (lawn.inBloom === "no") return [];
-    const figures = { figure: [`The label: ${bloomAndBees.labelWords}`, ...(lawn.bloomSeen === null ? [] : [lawn.bloomSeen])].join(" "), about: [label.productName, lawn.name] };
+    const labelSays = `The label: ${bloomAndBees.labelWords}`;
+    const figures = { figure: lawn.bloomSeen === null ? labelSays : `${ended(labelSays)} ${lawn.bloomSeen}`, about: [label.productName, lawn.name] };
     if (lawn.inBloom === "yes") {
       return [
         hold("nobody", {

@@ -52,8 +52,13 @@ export interface LookToSay {
 
 const SAW: Readonly<Record<BloomSeen, string>> = { yes: "Seen in bloom", no: "Seen without flowers", "not-looked": "Not looked at" };
 
+/** Words with a period at their end, unless they end by themselves. */
+export function ended(words: string): string {
+  return /[.!?]$/u.test(words) ? words : `${words}.`;
+}
+
 /** A look in one sentence: "Seen in bloom on Apr 14, 2026, 9:12 am, by Rowan Ash: clover along the walk." */
 export function lookWords({ seenOn, minuteOfDay, seenBy, blooms, said }: LookToSay): string {
-  const ending = said === null ? "." : `: ${said}${/[.!?]$/u.test(said) ? "" : "."}`;
+  const ending = said === null ? "." : `: ${ended(said)}`;
   return `${SAW[blooms]} on ${formatShortDate(seenOn)}, ${clockWords(minuteOfDay)}, by ${seenBy}${ending}`;
 }

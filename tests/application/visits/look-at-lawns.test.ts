@@ -21,7 +21,7 @@ beforeAll(async () => {
   company = await aCompany(house);
   day = await aCrewDay(house, company);
   fed = await aFedVisit(house, company, day);
-  const barred = { ...labelForm(day.preventerId, A_PREVENTER_TEXT), basedOnNumber: 1, bloomAndBees: "not in bloom" };
+  const barred = { ...labelForm(day.preventerId, A_PREVENTER_TEXT), basedOnNumber: 1, bloomAndBees: "not in bloom", grasses: "any turfgrass" };
   const { labelEntryId } = valueOf(await enterLabel(house, company.owner.key, barred));
   valueOf(await confirmLabel(house, company.owner.key, { labelEntryId }));
 });
@@ -128,7 +128,7 @@ test("a look after the mix ticket was issued shows in the visit's findings and s
   const { record } = valueOf(await readRecord(house, company.owner.key, { registerEntryId }));
   const found = record.content.findings.filter(({ rule }) => rule.includes("bloom"));
   expect(found.map(({ level, rule, figure }) => [level, rule, figure])).toEqual([
-    ["hold", "in-bloom", `The label: Do not apply to blooming weeds. Seen in bloom on Apr 14, 2026, 7:15 am, by ${company.owner.name}: Clover along the walk.`],
+    ["hold", "in-bloom", `The label: not in bloom. Seen in bloom on Apr 14, 2026, 7:15 am, by ${company.owner.name}: Clover along the walk.`],
   ]);
   // A visit that is over may still be looked at.
   expect(valueOf(await look({ seenAt: "7:55" }, on))).toEqual({ lawns: 2 });
