@@ -25,7 +25,7 @@ const OF_FLOWERS: ReadonlySet<string> = new Set(["in-bloom", "bloom-not-looked-a
 const OF_THE_CREW: ReadonlySet<string> = new Set(["license-missing", "technician-under-supervision"]);
 const OF_THE_STOCK: ReadonlySet<string> = new Set(["stock-short", "stock-by-another-measure", "count-it"]);
 const OF_THE_GROUND =
-  /^(?:area-assumed|grass|water-not-measured|distance-to-water|phosphorus|place-for-sunset|watering-hours|last-mowing|mowing-day-missing|nothing-left-to-treat)/u;
+  /^(?:area-assumed|grass|water-not-measured|distance-to-water$|phosphorus|place-for-sunset|watering-hours|last-mowing|mowing-day-missing|nothing-left-to-treat)/u;
 
 /**
  * Where a finding is dealt with: the label in the Shed, the measure and the water on the property, forecast and day on
