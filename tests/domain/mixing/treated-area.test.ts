@@ -19,7 +19,7 @@ test("the same lawn has another treated area for another machine", () => {
 
 test("the label's own distance is the machine's and the use's", () => {
   const distanceToWater = { withDeflector: of("ft", 6n), otherwise: of("ft", 20n), basis: "label", source: "label of a feed" } as const;
-  const far = <One extends typeof FEED | typeof IRON>(treatment: One) => ({ ...treatment, use: { ...treatment.use, distanceToWater } });
+  const far = (treatment: typeof FEED) => ({ ...treatment, use: { ...treatment.use, distanceToWater } });
   expect(treatedLawns(far(FEED), [along(50n)], ILLINOIS).lawns[0]).toMatchObject({ treatedArea: of("sq ft", 1700n), strips: [{ whose: "label", width: of("ft", 6n) }] });
   expect(treatedLawns(far(IRON), [along(50n)], ILLINOIS).lawns[0]).toMatchObject({ treatedArea: of("sq ft", 1000n), strips: [{ whose: "label", width: of("ft", 20n) }] });
   const unread = { ...FEED, use: { ...FEED.use, distanceToWater: "unknown" as const } };
