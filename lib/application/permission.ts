@@ -94,6 +94,7 @@ export const PERMISSIONS = {
   "stock/move-stock": OFFICE,
   "stock/read-prices": OFFICE,
   "stock/receive-delivery": OFFICE.concat("applicator"),
+  "stock/state-delivery-price": OFFICE,
   "visits/call-off-visit": OFFICE,
   "visits/change-visit-task": OFFICE,
   "visits/list-visits": OFFICE.concat("applicator", "technician"),

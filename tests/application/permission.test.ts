@@ -116,6 +116,7 @@ const EXPECTED: Readonly<Record<keyof typeof PERMISSIONS, string>> = {
   "stock/move-stock": "owner office",
   "stock/read-prices": "owner office",
   "stock/receive-delivery": "owner office applicator",
+  "stock/state-delivery-price": "owner office",
   "visits/answer-hold": "owner office applicator",
   "visits/call-off-visit": "owner office",
   "visits/change-visit-task": "owner office",

@@ -111,6 +111,24 @@ create table company (
   constraint company_time_zone_is_given CHECK (((length(time_zone) >= 1) AND (length(time_zone) <= 64)))
 );
 
+create table delivery_price (
+  company_id uuid not null,
+  stock_posting_id uuid not null,
+  line integer not null,
+  number integer not null,
+  request_id uuid not null,
+  paid_per_container_cents bigint,
+  said text,
+  stated_at timestamp(3) with time zone not null,
+  person_id uuid not null,
+  constraint delivery_price_pkey PRIMARY KEY (company_id, stock_posting_id, line, number),
+  constraint delivery_price_counts_up CHECK ((number > 0)),
+  constraint delivery_price_is_no_debt CHECK ((paid_per_container_cents >= 0)),
+  constraint delivery_price_is_said_in_words CHECK ((btrim(said) <> ''::text)),
+  constraint delivery_price_company_id_person_id_fkey FOREIGN KEY (company_id, person_id) REFERENCES person(company_id, person_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint delivery_price_company_id_stock_posting_id_line_fkey FOREIGN KEY (company_id, stock_posting_id, line) REFERENCES stock_entry(company_id, stock_posting_id, line) ON UPDATE CASCADE ON DELETE RESTRICT
+);
+
 create table equipment (
   company_id uuid not null,
   equipment_id uuid not null,
@@ -758,6 +776,7 @@ CREATE INDEX audit_event_company_id_at_idx ON public.audit_event USING btree (co
 CREATE INDEX calibration_company_id_equipment_id_idx ON public.calibration USING btree (company_id, equipment_id);
 CREATE INDEX clean_out_company_id_equipment_id_cleaned_at_idx ON public.clean_out USING btree (company_id, equipment_id, cleaned_at);
 CREATE UNIQUE INDEX clean_out_company_id_request_id_key ON public.clean_out USING btree (company_id, request_id);
+CREATE UNIQUE INDEX delivery_price_company_id_request_id_key ON public.delivery_price USING btree (company_id, request_id);
 CREATE UNIQUE INDEX fill_company_id_number_key ON public.fill USING btree (company_id, number);
 CREATE UNIQUE INDEX hold_answer_company_id_visit_id_rule_key ON public.hold_answer USING btree (company_id, visit_id, rule);
 CREATE UNIQUE INDEX invitation_company_id_secret_hash_key ON public.invitation USING btree (company_id, secret_hash);
@@ -804,6 +823,7 @@ alter table calibration enable row level security;
 alter table clean_out enable row level security;
 alter table client enable row level security;
 alter table company enable row level security;
+alter table delivery_price enable row level security;
 alter table equipment enable row level security;
 alter table fill enable row level security;
 alter table fill_draw enable row level security;
@@ -860,6 +880,10 @@ create policy own_company on client
   with check ((company_id = current_company()));
 
 create policy own_company on company
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
+create policy own_company on delivery_price
   using ((company_id = current_company()))
   with check ((company_id = current_company()));
 
@@ -1321,6 +1345,8 @@ CREATE TRIGGER calibration_is_never_emptied BEFORE TRUNCATE ON public.calibratio
 CREATE TRIGGER calibration_only_grows BEFORE DELETE OR UPDATE ON public.calibration FOR EACH ROW EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER clean_out_is_never_emptied BEFORE TRUNCATE ON public.clean_out FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER clean_out_only_grows BEFORE DELETE OR UPDATE ON public.clean_out FOR EACH ROW EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER delivery_price_is_never_emptied BEFORE TRUNCATE ON public.delivery_price FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER delivery_price_only_grows BEFORE DELETE OR UPDATE ON public.delivery_price FOR EACH ROW EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER fill_is_never_emptied BEFORE TRUNCATE ON public.fill FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER fill_only_grows BEFORE DELETE OR UPDATE ON public.fill FOR EACH ROW EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER fill_draw_is_never_emptied BEFORE TRUNCATE ON public.fill_draw FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
@@ -1356,6 +1382,7 @@ grant insert, select on table calibration to halfpass_app;
 grant insert, select on table clean_out to halfpass_app;
 grant insert, select, update on table client to halfpass_app;
 grant insert, select, update on table company to halfpass_app;
+grant insert, select on table delivery_price to halfpass_app;
 grant insert, select, update on table equipment to halfpass_app;
 grant insert, select on table fill to halfpass_app;
 grant insert, select on table fill_draw to halfpass_app;

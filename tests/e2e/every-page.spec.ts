@@ -67,6 +67,7 @@ const OFFICE_PAGES: Readonly<Record<string, (owner: SignedIn) => string>> = {
   "receive-delivery": () => "/shed/receive-delivery",
   "move-stock": () => "/shed/move-stock",
   product: ({ productPath }) => productPath,
+  "state-delivery-price": ({ productPath }) => `${productPath}/state-delivery-price`,
   "confirm-label": ({ productPath }) => `${productPath}/confirm-label`,
   "enter-label": ({ productPath }) => `${productPath}/enter-label`,
   properties: () => "/properties",
