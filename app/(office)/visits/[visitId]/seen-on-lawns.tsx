@@ -1,12 +1,11 @@
+import { type LawnSeen } from "#application/visits/lawns-seen";
 import { type VisitRead } from "#application/visits/read-visit";
-import { formatShortDate } from "#domain/foundation/calendar-date";
+import { type CalendarDate, formatShortDate } from "#domain/foundation/calendar-date";
 import { LOOK_FORM } from "#domain/mixing/site-checks";
 import { LinkButton } from "#ui/button";
 import { KeyValueList } from "#ui/key-value-list";
 import { Stack } from "#ui/stack";
 import { lawnWords } from "./visit-words";
-
-const ON_THE_DAY = { yes: "In bloom.", no: "Nothing blooms.", unknown: "Whether anything blooms is not known." } as const;
 
 /** What the crew saw on each lawn, as it counts on the visit's day, and where to write down what is seen. */
 export function SeenOnLawns({ found: { visit, seen }, mayLook }: { readonly found: VisitRead; readonly mayLook: boolean }) {
@@ -17,7 +16,7 @@ export function SeenOnLawns({ found: { visit, seen }, mayLook }: { readonly foun
       ) : seen.lawns.every(({ bloomSeen }) => bloomSeen === null) ? (
         <p>Nobody has written down what blooms here. For {formatShortDate(seen.on)} it is not known; look at the gate, before anything goes down.</p>
       ) : (
-        <KeyValueList pairs={seen.lawns.map((lawn) => ({ key: lawnWords(lawn), value: [ON_THE_DAY[lawn.inBloom], ...(lawn.bloomSeen === null ? [] : [lawn.bloomSeen])].join(" ") }))} />
+        <KeyValueList pairs={seen.lawns.map((lawn) => ({ key: lawnWords(lawn), value: seenWords(lawn, seen.on) }))} />
       )}
       {mayLook && seen.lawns.length > 0 && (
         <div>
@@ -26,4 +25,10 @@ export function SeenOnLawns({ found: { visit, seen }, mayLook }: { readonly foun
       )}
     </Stack>
   );
+}
+
+/** The look that counts on the visit's day; where none does, that it is not known, with the last look. */
+function seenWords({ inBloom, bloomSeen }: LawnSeen, on: CalendarDate): string {
+  const unknown = inBloom === "unknown" ? [`Not known for ${formatShortDate(on)}.`] : [];
+  return [...unknown, ...(bloomSeen === null ? [] : [bloomSeen])].join(" ");
 }

@@ -32,7 +32,7 @@ export default async function LookAtLawnsPage(props: VisitPageProps) {
           </Link>
         }
         title={LOOK_FORM}
-        sentence="Weeds, clover, the grass itself or anything else on the lawn: flowers count, whatever they grow on. Nothing written down here is changed later; what is seen later is a look of its own."
+        sentence="Flowers of weeds, clover, the grass itself or anything else on the lawn. What is written down here is never changed; what is seen later is a look of its own."
       />
       {seen.lawns.length === 0 ? (
         <EmptyState
