@@ -30,11 +30,16 @@ export type Deed =
   | { readonly deed: "label-entered"; readonly details: { readonly productName: string; readonly number: number; readonly uses: readonly string[] } }
   | { readonly deed: "label-confirmed"; readonly details: { readonly productName: string; readonly number: number } }
   | { readonly deed: "delivery-received"; readonly details: { readonly productName: string; readonly lot: string; readonly received: string; readonly paidForOne: string; readonly on: string } }
+  | { readonly deed: "delivery-price-stated"; readonly details: { readonly productName: string; readonly lot: string; readonly receivedAt: string; readonly before: string; readonly paidForOne: string; readonly said: string | null } }
   | { readonly deed: "stock-moved"; readonly details: { readonly productName: string; readonly amount: string } }
   | { readonly deed: "mix-ticket-issued"; readonly details: { readonly number: number; readonly visit: string; readonly street: string } }
   | { readonly deed: "hold-answered"; readonly details: { readonly rule: string; readonly what: string; readonly reason: string; readonly license: string } }
   | { readonly deed: "fill-recorded"; readonly details: { readonly number: number; readonly equipment: string; readonly finished: string } }
   | { readonly deed: "clean-out-recorded"; readonly details: { readonly equipment: string; readonly cleanedAt: string; readonly doneBy: string; readonly rinsate: string } }
+  | {
+      readonly deed: "lawns-looked-at";
+      readonly details: { readonly visit: string; readonly seenAt: string; readonly seenBy: string; readonly lawns: readonly { readonly lawn: string; readonly blooms: string; readonly said: string | null }[] };
+    }
   | { readonly deed: "record-written"; readonly details: { readonly number: number; readonly visit: string; readonly street: string } }
   | { readonly deed: "paper-printed"; readonly details: { readonly kind: string; readonly about: string } }
   | { readonly deed: "packet-printed"; readonly details: { readonly about: string; readonly papers: number; readonly leftOut: number } }

@@ -16,6 +16,7 @@ import { recordFill } from "#application/fills/record-fill";
 import { listPeople } from "#application/people/list-people";
 import { completeVisit } from "#application/register/complete-visit";
 import { issueMixTicket } from "#application/visits/issue-mix-ticket";
+import { lookAtLawns } from "#application/visits/look-at-lawns";
 import { listVisits } from "#application/visits/list-visits";
 import { readVisit, type VisitOnFile } from "#application/visits/read-visit";
 import { type House } from "#application/use-case";
@@ -142,11 +143,14 @@ async function complete({ key, dayIn }: PastSeed, day: PastDay, visit: VisitOnFi
   const ends = starts + serviceMinutes;
   const mixes = visit.outcome.ok ? visit.outcome.value.ticket.mixes : [];
   const lawns = mixes.flatMap((mix) => mix.lawns.map(({ zoneId }) => [zoneId, "done"] as const));
+  const [date, seenBy] = [dayIn(-day.daysAgo), stop?.operatorId ?? ""];
+  const bare = Object.fromEntries(lawns.map(([zoneId]) => [zoneId, "no" as const]));
+  must(await lookAtLawns(at(starts), key, { requestId: randomUUID(), visitId, seenOn: date, seenAt: clock(starts), seenById: seenBy, lawns: bare, said: {} }));
   must(
     await completeVisit(at(Math.min(ends + 4, 1439)), key, {
       requestId: randomUUID(),
       visitId,
-      doneOn: dayIn(-day.daysAgo),
+      doneOn: date,
       startedAt: clock(starts),
       endedAt: clock(ends),
       applicatorId: stop?.operatorId ?? "",

@@ -111,6 +111,24 @@ create table company (
   constraint company_time_zone_is_given CHECK (((length(time_zone) >= 1) AND (length(time_zone) <= 64)))
 );
 
+create table delivery_price (
+  company_id uuid not null,
+  stock_posting_id uuid not null,
+  line integer not null,
+  number integer not null,
+  request_id uuid not null,
+  paid_per_container_cents bigint,
+  said text,
+  stated_at timestamp(3) with time zone not null,
+  person_id uuid not null,
+  constraint delivery_price_pkey PRIMARY KEY (company_id, stock_posting_id, line, number),
+  constraint delivery_price_counts_up CHECK ((number > 0)),
+  constraint delivery_price_is_no_debt CHECK ((paid_per_container_cents >= 0)),
+  constraint delivery_price_is_said_in_words CHECK ((btrim(said) <> ''::text)),
+  constraint delivery_price_company_id_person_id_fkey FOREIGN KEY (company_id, person_id) REFERENCES person(company_id, person_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint delivery_price_company_id_stock_posting_id_line_fkey FOREIGN KEY (company_id, stock_posting_id, line) REFERENCES stock_entry(company_id, stock_posting_id, line) ON UPDATE CASCADE ON DELETE RESTRICT
+);
+
 create table equipment (
   company_id uuid not null,
   equipment_id uuid not null,
@@ -246,6 +264,25 @@ create table label_entry (
   constraint label_entry_counts_from_one CHECK ((number > 0)),
   constraint label_entry_company_id_person_id_fkey FOREIGN KEY (company_id, person_id) REFERENCES person(company_id, person_id) ON UPDATE CASCADE ON DELETE RESTRICT,
   constraint label_entry_company_id_product_id_fkey FOREIGN KEY (company_id, product_id) REFERENCES product(company_id, product_id) ON UPDATE CASCADE ON DELETE RESTRICT
+);
+
+create table lawn_look (
+  company_id uuid not null,
+  lawn_look_id uuid not null,
+  request_id uuid not null,
+  zone_id uuid not null,
+  seen_at timestamp(3) with time zone not null,
+  entered_at timestamp(3) with time zone not null,
+  seen_by_id uuid not null,
+  person_id uuid not null,
+  blooms text not null,
+  said text,
+  constraint lawn_look_pkey PRIMARY KEY (company_id, lawn_look_id),
+  constraint lawn_look_is_said_in_words CHECK ((btrim(said) <> ''::text)),
+  constraint lawn_look_says_something CHECK (((blooms = ANY (ARRAY['yes'::text, 'no'::text])) OR ((blooms = 'not-looked'::text) AND (said IS NOT NULL)))),
+  constraint lawn_look_company_id_person_id_fkey FOREIGN KEY (company_id, person_id) REFERENCES person(company_id, person_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint lawn_look_company_id_seen_by_id_fkey FOREIGN KEY (company_id, seen_by_id) REFERENCES person(company_id, person_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint lawn_look_company_id_zone_id_fkey FOREIGN KEY (company_id, zone_id) REFERENCES zone(company_id, zone_id) ON UPDATE CASCADE ON DELETE RESTRICT
 );
 
 create table license (
@@ -741,12 +778,15 @@ CREATE INDEX audit_event_company_id_at_idx ON public.audit_event USING btree (co
 CREATE INDEX calibration_company_id_equipment_id_idx ON public.calibration USING btree (company_id, equipment_id);
 CREATE INDEX clean_out_company_id_equipment_id_cleaned_at_idx ON public.clean_out USING btree (company_id, equipment_id, cleaned_at);
 CREATE UNIQUE INDEX clean_out_company_id_request_id_key ON public.clean_out USING btree (company_id, request_id);
+CREATE UNIQUE INDEX delivery_price_company_id_request_id_key ON public.delivery_price USING btree (company_id, request_id);
 CREATE UNIQUE INDEX fill_company_id_number_key ON public.fill USING btree (company_id, number);
 CREATE UNIQUE INDEX hold_answer_company_id_visit_id_rule_key ON public.hold_answer USING btree (company_id, visit_id, rule);
 CREATE UNIQUE INDEX invitation_company_id_secret_hash_key ON public.invitation USING btree (company_id, secret_hash);
 CREATE INDEX issued_paper_company_id_subject_id_idx ON public.issued_paper USING btree (company_id, subject_id);
 CREATE UNIQUE INDEX label_confirmation_company_id_label_entry_id_key ON public.label_confirmation USING btree (company_id, label_entry_id);
 CREATE UNIQUE INDEX label_entry_company_id_product_id_number_key ON public.label_entry USING btree (company_id, product_id, number);
+CREATE UNIQUE INDEX lawn_look_company_id_request_id_zone_id_key ON public.lawn_look USING btree (company_id, request_id, zone_id);
+CREATE INDEX lawn_look_company_id_zone_id_seen_at_idx ON public.lawn_look USING btree (company_id, zone_id, seen_at);
 CREATE UNIQUE INDEX license_stands_once ON public.license USING btree (company_id, person_id, state, number, category, expires_on) WHERE (withdrawn_at IS NULL);
 CREATE UNIQUE INDEX lot_company_id_product_id_number_container_size_key ON public.lot USING btree (company_id, product_id, number, container_size);
 CREATE UNIQUE INDEX membership_company_id_person_id_key ON public.membership USING btree (company_id, person_id);
@@ -785,6 +825,7 @@ alter table calibration enable row level security;
 alter table clean_out enable row level security;
 alter table client enable row level security;
 alter table company enable row level security;
+alter table delivery_price enable row level security;
 alter table equipment enable row level security;
 alter table fill enable row level security;
 alter table fill_draw enable row level security;
@@ -793,6 +834,7 @@ alter table invitation enable row level security;
 alter table issued_paper enable row level security;
 alter table label_confirmation enable row level security;
 alter table label_entry enable row level security;
+alter table lawn_look enable row level security;
 alter table license enable row level security;
 alter table lot enable row level security;
 alter table measuring_tool enable row level security;
@@ -843,6 +885,10 @@ create policy own_company on company
   using ((company_id = current_company()))
   with check ((company_id = current_company()));
 
+create policy own_company on delivery_price
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
 create policy own_company on equipment
   using ((company_id = current_company()))
   with check ((company_id = current_company()));
@@ -872,6 +918,10 @@ create policy own_company on label_confirmation
   with check ((company_id = current_company()));
 
 create policy own_company on label_entry
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
+create policy own_company on lawn_look
   using ((company_id = current_company()))
   with check ((company_id = current_company()));
 
@@ -1297,6 +1347,8 @@ CREATE TRIGGER calibration_is_never_emptied BEFORE TRUNCATE ON public.calibratio
 CREATE TRIGGER calibration_only_grows BEFORE DELETE OR UPDATE ON public.calibration FOR EACH ROW EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER clean_out_is_never_emptied BEFORE TRUNCATE ON public.clean_out FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER clean_out_only_grows BEFORE DELETE OR UPDATE ON public.clean_out FOR EACH ROW EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER delivery_price_is_never_emptied BEFORE TRUNCATE ON public.delivery_price FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER delivery_price_only_grows BEFORE DELETE OR UPDATE ON public.delivery_price FOR EACH ROW EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER fill_is_never_emptied BEFORE TRUNCATE ON public.fill FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER fill_only_grows BEFORE DELETE OR UPDATE ON public.fill FOR EACH ROW EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER fill_draw_is_never_emptied BEFORE TRUNCATE ON public.fill_draw FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
@@ -1309,6 +1361,8 @@ CREATE TRIGGER label_confirmation_is_never_emptied BEFORE TRUNCATE ON public.lab
 CREATE TRIGGER label_confirmation_only_grows BEFORE DELETE OR UPDATE ON public.label_confirmation FOR EACH ROW EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER label_entry_is_never_emptied BEFORE TRUNCATE ON public.label_entry FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER label_entry_only_grows BEFORE DELETE OR UPDATE ON public.label_entry FOR EACH ROW EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER lawn_look_is_never_emptied BEFORE TRUNCATE ON public.lawn_look FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER lawn_look_only_grows BEFORE DELETE OR UPDATE ON public.lawn_look FOR EACH ROW EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER mix_ticket_is_never_emptied BEFORE TRUNCATE ON public.mix_ticket FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER mix_ticket_only_grows BEFORE DELETE OR UPDATE ON public.mix_ticket FOR EACH ROW EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER register_entry_continues AFTER INSERT ON public.register_entry FOR EACH ROW EXECUTE FUNCTION require_continued_register();
@@ -1330,6 +1384,7 @@ grant insert, select on table calibration to halfpass_app;
 grant insert, select on table clean_out to halfpass_app;
 grant insert, select, update on table client to halfpass_app;
 grant insert, select, update on table company to halfpass_app;
+grant insert, select on table delivery_price to halfpass_app;
 grant insert, select, update on table equipment to halfpass_app;
 grant insert, select on table fill to halfpass_app;
 grant insert, select on table fill_draw to halfpass_app;
@@ -1338,6 +1393,7 @@ grant insert, select, update on table invitation to halfpass_app;
 grant insert, select on table issued_paper to halfpass_app;
 grant insert, select on table label_confirmation to halfpass_app;
 grant insert, select on table label_entry to halfpass_app;
+grant insert, select on table lawn_look to halfpass_app;
 grant insert, select, update on table license to halfpass_app;
 grant insert, select, update on table lot to halfpass_app;
 grant insert, select, update on table measuring_tool to halfpass_app;

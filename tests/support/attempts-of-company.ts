@@ -37,6 +37,7 @@ import { listStock } from "#application/stock/list-stock";
 import { moveStock } from "#application/stock/move-stock";
 import { readPrices } from "#application/stock/read-prices";
 import { receiveDelivery } from "#application/stock/receive-delivery";
+import { stateDeliveryPrice } from "#application/stock/state-delivery-price";
 import { addClient } from "#application/properties/add-client";
 import { addProperty } from "#application/properties/add-property";
 import { addSoilTest } from "#application/properties/add-soil-test";
@@ -60,7 +61,7 @@ import { aMember, aPerson, anInvitation, PASSWORD, type TestCompany, valueOf } f
 import { aCalibration, aMeasuringTool, aProduct, aSprayer, aSpreader, aVehicle, MEASURING_TOOL_FORM, sprayerCalibrationForm, sprayerForm, spreaderCalibrationForm, vehicleForm } from "./gear";
 import { type TestHouse } from "./house";
 import { aClient, aRow, aStation, aWaterEdge, aZone, clientForm, propertyForm, RECTANGLE, soilTestForm, stationForm, zoneForm } from "./ground";
-import { aDelivery, aFeed, aLabelEntry, aTruck, deliveryForm, labelForm, lotOf, moveForm, productForm } from "./shed";
+import { aDelivery, aFeed, aLabelEntry, aTruck, deliveryForm, labelForm, lotOf, moveForm, priceForm, productForm } from "./shed";
 import { attempt, type Prepare } from "./attempt";
 
 let members = 0;
@@ -181,5 +182,10 @@ export const ATTEMPTS_OF_COMPANY = {
     return attempt(moveStock, { ...moveForm(house, productId, `vehicle:${await aTruck(house, company)}`), lotId });
   },
   "stock/read-prices": async (house, company) => attempt(readPrices, { productId: await aFeed(house, company) }),
+  "stock/state-delivery-price": async (house, company) => {
+    const productId = await aFeed(house, company);
+    await aDelivery(house, company, productId);
+    return attempt(stateDeliveryPrice, await priceForm(house, productId));
+  },
   "stock/receive-delivery": async (house, company) => attempt(receiveDelivery, deliveryForm(house, await aFeed(house, company))),
 } satisfies Readonly<Record<string, Prepare>>;

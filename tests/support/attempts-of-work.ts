@@ -44,13 +44,14 @@ import { readProgram } from "#application/programs/read-program";
 import { removeRound } from "#application/programs/remove-round";
 import { callOffVisit } from "#application/visits/call-off-visit";
 import { changeVisitTask } from "#application/visits/change-visit-task";
+import { lookAtLawns } from "#application/visits/look-at-lawns";
 import { listVisits } from "#application/visits/list-visits";
 import { planVisit } from "#application/visits/plan-visit";
 import { readVisitPlan } from "#application/visits/read-visit-plan";
 import { type TestCompany, valueOf } from "./crew";
 import { aDayOf, aRouteDay, aShop, aVisit as anOpenVisit, DAY, routeDayForm, SHOP, versionOf } from "./days";
 import { aDayOfActor, aPaperFor, aPrintedRecord } from "./documents";
-import { aCrewDay, aFedVisit, aRecord, aVisitUnderHold, cleanOutForm, completeForm, type CrewDay, fillForm } from "./crew-day";
+import { aCrewDay, aFedVisit, aRecord, aVisitUnderHold, cleanOutForm, completeForm, type CrewDay, fillForm, lookForm } from "./crew-day";
 import { type TestHouse } from "./house";
 import { aClient, aZone } from "./ground";
 import { aLabeledFeed, aPlannedVisit, aProgram, aRound, programForm, roundForm, visitForm } from "./season";
@@ -96,6 +97,8 @@ export const ATTEMPTS_OF_WORK = {
   "visits/issue-mix-ticket": async (house, company) =>
     attempt(issueMixTicket, { visitId: (await aFedVisit(house, company, await crewDayOf(house, company))).visitId }),
   "visits/list-visits": () => attempt(listVisits, {}),
+  "visits/look-at-lawns": async (house, company, actor = company.owner) =>
+    attempt(lookAtLawns, lookForm(house, await aFedVisit(house, company, await crewDayOf(house, company)), actor.personId)),
   "visits/plan-visit": async (house, company) =>
     attempt(planVisit, visitForm(house, { ...(await aZone(house, company)), productId: await aLabeledFeed(house, company) })),
   "visits/read-visit": async (house, company) => attempt(readVisit, { visitId: (await aFedVisit(house, company, await crewDayOf(house, company))).visitId }),

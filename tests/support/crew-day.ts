@@ -13,6 +13,7 @@ import { addZone } from "#application/properties/add-zone";
 import { completeVisit } from "#application/register/complete-visit";
 import { receiveDelivery } from "#application/stock/receive-delivery";
 import { type Work } from "#application/use-case";
+import { type lookAtLawns } from "#application/visits/look-at-lawns";
 import { planVisit } from "#application/visits/plan-visit";
 import { type UsState } from "#domain/company/us-state";
 import { type TestCompany, type TestMember, valueOf } from "./crew";
@@ -185,6 +186,16 @@ export function cleanOutForm(house: TestHouse, day: CrewDay, doneById: string, c
   return {
     requestId: house.newId(), equipmentId: day.sprayerId, cleanedOn: CREW_DAY, cleanedAt: "7:30", doneById, how: "Three times with ten gallons of water",
     rinsateWent: "shop-tank", rinsateVisitId: "", rinsateWhere: "", ...change,
+  };
+}
+
+type LookForm = Parameters<typeof lookAtLawns>[2];
+
+/** Both lawns of a visit looked at, at 7:15: clover in bloom on the front one, nothing on the back one. */
+export function lookForm(house: TestHouse, { visitId, frontId, backId }: Ground & { readonly visitId: string }, seenById: string, change: Partial<LookForm> = {}): LookForm {
+  return {
+    requestId: house.newId(), visitId, seenOn: CREW_DAY, seenAt: "7:15", seenById,
+    lawns: { [frontId]: "yes", [backId]: "no" }, said: { [frontId]: "Clover along the walk", [backId]: "" }, ...change,
   };
 }
 

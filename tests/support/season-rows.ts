@@ -34,6 +34,9 @@ export async function writeSeasonRows(house: TestHouse, company: TestCompany): P
     await tx.soilTest.create({
       data: { companyId, soilTestId: house.newId(), zoneId: id("zone"), sampledOn: day, laboratory: "A laboratory", phosphorusWord: "Low", phosphorus: "deficient", createdAt: at },
     });
+    await tx.lawnLook.create({
+      data: { companyId, lawnLookId: house.newId(), requestId: house.newId(), zoneId: id("zone"), seenAt: at, enteredAt: at, seenById: personId, personId, blooms: "no" },
+    });
     await tx.station.create({ data: { companyId, stationId: id("station"), propertyId: id("property"), number: 1, name: "Front", createdAt: at } });
     await tx.stationZone.create({ data: { companyId, stationId: id("station"), zoneId: id("zone") } });
 
@@ -63,6 +66,9 @@ export async function writeSeasonRows(house: TestHouse, company: TestCompany): P
     const entry = { companyId, stockPostingId: id("posting"), lotId: id("lot") };
     await tx.stockEntry.create({ data: { ...entry, line: 1, stockLocationId: id("supplier"), amount: -of("lb", 50n).amount } });
     await tx.stockEntry.create({ data: { ...entry, line: 2, stockLocationId: id("shop"), amount: of("lb", 50n).amount } });
+    await tx.deliveryPrice.create({
+      data: { companyId, stockPostingId: id("posting"), line: 2, number: 1, requestId: house.newId(), paidPerContainerCents: 3375n, statedAt: at, personId },
+    });
 
     await tx.program.create({ data: { companyId, programId: id("program"), name: "Feeding", season: 2026, createdAt: at } });
     await tx.round.create({

@@ -31,6 +31,7 @@ function use(productName: string, more: Partial<LabelUse> & Pick<LabelUse, "rate
     aftercare: labelOf(productName),
     bloomAndBees: "none",
     keptApart: "none",
+    distanceToWater: "none",
     stainsHardSurfaces: false,
     ...more,
   };
@@ -136,6 +137,7 @@ export const LAWN: TicketLawn = {
   establishedOn: "unknown",
   establishedBy: "unknown",
   inBloom: "unknown",
+  bloomSeen: null,
   history: [],
 };
 

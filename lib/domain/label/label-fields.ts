@@ -65,6 +65,11 @@ export const USE_FIELDS = {
     group: "Before and after",
     hint: "One a line: from what; tank, or so many days. Iron; tank. Lime; 14 days. Write all others where the label names none.",
   },
+  distanceToWater: {
+    words: "Distance to water",
+    group: "Before and after",
+    hint: "As in 25 ft; or 3 ft with a deflector, 15 ft otherwise. Ponds, streams and shores that the lawn runs along.",
+  },
   stainsHardSurfaces: { words: "Stains walks and drives", group: "Before and after", hint: "Then it is blown or swept off at once." },
 } as const satisfies Readonly<Record<string, LabelField>>;
 

@@ -16,6 +16,7 @@ import {
   type Until,
 } from "#domain/label/aftercare-constraint";
 import { type LabelFacts, type LabelUse } from "#domain/label/label-facts";
+import { type DistanceToWater } from "#domain/label/label-distance";
 import { type GeneralField, type UseField } from "#domain/label/label-fields";
 import { type MowingCount, mowedTimes } from "#domain/label/mowing-count";
 
@@ -167,6 +168,11 @@ function withoutUnsaid<Field extends string>(sentences: Partial<Record<Field, st
   return Object.fromEntries(Object.entries(sentences).filter(([, sentence]) => sentence !== undefined)) as Partial<Record<Field, string>>;
 }
 
+function distanceInWords({ withDeflector, otherwise }: DistanceToWater): string {
+  const [shielded, open] = [formatQuantityIn(withDeflector, "ft"), formatQuantityIn(otherwise, "ft")];
+  return shielded === open ? `At least ${open} clear of water.` : `At least ${open} clear of water; ${shielded} with a spreader that has a deflector.`;
+}
+
 const PERIOD_WORDS = { "calendar-year": "in a calendar year", "12-months": "in any 12 months", season: "in a season, counted by calendar year" } as const;
 
 /** What a use was understood to say, field by field: the facts that have a figure or a direction which could be misread. */
@@ -192,6 +198,7 @@ export function sentencesOfUse(use: LabelUse): Partial<Record<UseField, string>>
     keptApart: stated(use.keptApart).map(({ from }) =>
       from.map((one) => (one.apart === "tank" ? `Not in one tank with ${one.from}.` : `Not on the same ground within ${counted(one.apart.days, "day")} of ${one.from}.`)).join(" "),
     )[0],
+    distanceToWater: stated(use.distanceToWater).map(distanceInWords)[0],
     bloomAndBees: stated(use.bloomAndBees).map(() => "Not while weeds, clover or other plants on the lawn bloom.")[0],
     ...aftercareSentences(use),
   });

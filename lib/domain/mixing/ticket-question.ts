@@ -49,6 +49,8 @@ export interface TicketLawn {
   readonly establishedBy: "seed" | "sod" | "unknown";
   /** Whether weeds, clover or the grass itself bloom there on the day; the crew sees it. */
   readonly inBloom: "yes" | "no" | "unknown";
+  /** The last look that said yes or no, in words; null where nobody has looked. */
+  readonly bloomSeen: string | null;
   readonly history: readonly PastApplication[];
 }
 
