@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { addDays } from "#domain/foundation/calendar-date";
-import { dayOfYear, unbrokenDays } from "#domain/turf/daily-series";
+import { dayOfYear, gapsIn, unbrokenDays } from "#domain/turf/daily-series";
 import { day, refusalOf, valueOf } from "../../support/domain-answers";
 
 const first = day("2026-02-26");
@@ -50,5 +50,22 @@ describe("unbroken days", () => {
     if (one === undefined || two === undefined) throw new Error("the series is too short");
     expect(refusalOf(unbrokenDays([one, one, two], period))).toMatchObject({ kind: "bad-input", found: "2026-02-26" });
     expect(refusalOf(unbrokenDays([two, one], period))).toMatchObject({ kind: "bad-input", found: "2026-02-26" });
+  });
+});
+
+describe("the gaps of a series", () => {
+  const period = { from: first, through: addDays(first, 9) };
+  const left = (...holes: readonly number[]) => series.filter(({ index }) => !holes.includes(index));
+  const gap = (from: number, through: number) => ({ from: addDays(first, from), through: addDays(first, through) });
+
+  test("are its stretches without a day, at both ends and between", () => {
+    expect(gapsIn(series, period)).toEqual([]);
+    expect(gapsIn(left(0, 1, 4, 8, 9), period)).toEqual([gap(0, 1), gap(4, 4), gap(8, 9)]);
+    expect(gapsIn([], period)).toEqual([period]);
+  });
+
+  test("leave out what lies outside the period", () => {
+    expect(gapsIn(left(0, 5, 9), { from: addDays(first, 3), through: addDays(first, 7) })).toEqual([gap(5, 5)]);
+    expect(gapsIn(left(0, 5, 9), { from: addDays(first, 6), through: addDays(first, 8) })).toEqual([]);
   });
 });
