@@ -5,12 +5,11 @@ import { conclusionOfYear, LEDGER_NUTRIENT_WORDS, type LedgerPart, type Nutrient
 import { dayWords } from "#domain/scheduling/window-words";
 import { listWords } from "#domain/foundation/list-words";
 import { type GrowthOfMonth } from "#domain/turf/growth-of-months";
-import { fahrenheitFromCelsius, temperatureSign } from "#domain/turf/temperature-scale";
 import { NutrientBar, type NutrientPart } from "#ui/drawings/nutrient-bar";
 import { type MonthGrowth, NutrientMonths } from "#ui/drawings/nutrient-months";
-import { monthNames } from "#ui/drawings/nutrient-months-layout";
 import { Stack } from "#ui/stack";
 import { Text } from "#ui/text";
+import { meanWords, monthWords } from "../settings/temperature-words";
 
 const DECIMALS = LEDGER_NUTRIENT_WORDS.nitrogen.decimals;
 
@@ -84,14 +83,14 @@ function ReleaseNotStated({ year: { sums } }: { readonly year: NutrientYearOfLaw
 }
 
 function monthOfDrawing(month: GrowthOfMonth): MonthGrowth {
-  if (month.kind === "growth") return { share: month.potential, mean: `${fahrenheitFromCelsius(month.meanTemperatureC).toFixed(1)} ${temperatureSign("fahrenheit")}` };
+  if (month.kind === "growth") return { share: month.potential, mean: meanWords(month.meanTemperatureC) };
   return { none: month.daysKept === 0 ? "no day on file" : `${String(month.daysKept)} of ${String(month.daysOfMonth)} days on file` };
 }
 
 /** In which month the grass could grow best, of those that have a figure. */
 function bestMonthWords({ months }: GrowthOfYear): string {
   const best = months.reduce((most, month) => (month.kind === "growth" && month.potential > most.potential ? month : most), { month: 0, potential: -1 });
-  return `Growth potential is best in ${monthNames[best.month - 1] ?? ""}, ${String(Math.round(best.potential * 100))} %.`;
+  return `Growth potential is best in ${monthWords(best.month)}, ${String(Math.round(best.potential * 100))} %.`;
 }
 
 function MonthsOf({ lawn: { letter, name, ledger, growth }, year }: LawnProps & { readonly year: NutrientYearOfLawn }) {

@@ -53,12 +53,13 @@ async function sourcesOnFile(work: Work): Promise<readonly SourceOnFile[]> {
   });
   const datesOf = new Map<string, CalendarDate[]>();
   for (const { source, date } of rows) datesOf.set(source, [...(datesOf.get(source) ?? []), calendarDayOf(date)]);
-  const sources = [...datesOf].map(([source, dates]) => sourceOf(source, dates, inUse));
+  const sources = [...datesOf].flatMap(([source, [from, ...later]]) => (from === undefined ? [] : [sourceOf(source, [from, ...later], inUse)]));
   return sources.toSorted((one, other) => Number(other.isInUse) - Number(one.isInUse));
 }
 
-function sourceOf(source: string, dates: readonly CalendarDate[], inUse: string | null): SourceOnFile {
-  const [from, through] = [dates[0] as CalendarDate, dates.at(-1) as CalendarDate];
+function sourceOf(source: string, dates: readonly [CalendarDate, ...CalendarDate[]], inUse: string | null): SourceOnFile {
+  const [from] = dates;
+  const through = dates.at(-1) ?? from;
   const years = [...new Set(dates.map((date) => Number(date.slice(0, 4))))].toReversed();
   return { source, isInUse: source === inUse, days: dates.length, period: { from, through }, gaps: gapsIn(dates.map((date) => ({ date })), { from, through }), years };
 }

@@ -105,9 +105,9 @@ test("what is written can't be changed or taken out, by the owner of the tables 
 });
 
 test("the database takes no upside-down day, no other scale and no empty words, whoever asks", async () => {
-  const insert = (high: number, low: number, scale: string, source = "Door") =>
+  const insert = ([high, low, scale, source = "Door"]: readonly [number, number, string, string?]) =>
     house.ask("insert into daily_temperature values ($1, $2, '2026-03-01', 1, $3, $4, $5, $6, 'By hand', now(), $7)", [company.companyId, source, house.newId(), scale, high, low, company.owner.personId]);
   const wrong = [[100, 101, "celsius"], [751, 0, "celsius"], [1671, 0, "fahrenheit"], [10, 0, "kelvin"], [10, 0, "celsius", " "]] as const;
-  for (const day of wrong) await expect(insert(...day)).rejects.toThrow("check constraint");
-  await insert(750, -900, "celsius");
+  for (const day of wrong) await expect(insert(day)).rejects.toThrow("check constraint");
+  await insert([750, -900, "celsius"]);
 });
