@@ -1,9 +1,10 @@
 import { type TemperaturesToWrite } from "#application/temperatures/temperatures-to-write";
-import { type CalendarDate, formatShortDate } from "#domain/foundation/calendar-date";
+import { formatShortDate } from "#domain/foundation/calendar-date";
 import { groupedBy } from "#domain/foundation/grouping";
 import { listWords } from "#domain/foundation/list-words";
-import { type DatePeriod } from "#domain/turf/daily-series";
+import { type DatePeriod, stretchesOf } from "#domain/turf/daily-series";
 import { type DayTemperatures, tenthsWords } from "#domain/turf/day-temperatures";
+import { MOST_MISSING_DAYS } from "#domain/turf/month-temperature";
 import { fahrenheitFromCelsius, temperatureSign } from "#domain/turf/temperature-scale";
 import { type CareOfForm, type ReadBackWords } from "../../form-state";
 
@@ -29,16 +30,9 @@ export function daysWords(count: number): string {
   return count === 1 ? "1 day" : `${String(count)} days`;
 }
 
-/** More dates than this are counted and not named. */
-const MOST_NAMED = 12;
-
-function named(words: readonly string[]): string {
-  return words.length <= MOST_NAMED ? listWords(words) : `${words.slice(0, MOST_NAMED).join(", ")} and ${String(words.length - MOST_NAMED)} more`;
-}
-
-/** The stretches that are missing, by their dates. */
-export function gapWords(gaps: readonly DatePeriod[]): string {
-  return named(gaps.map(spanWords));
+/** Stretches of days by their dates, all of them. */
+export function spansWords(spans: readonly DatePeriod[]): string {
+  return listWords(spans.map(spanWords));
 }
 
 const range = (tenths: readonly number[], { scale }: DayTemperatures) => {
@@ -79,19 +73,25 @@ function figures({ highTenths, lowTenths, scale }: DayTemperatures): string {
   return `${String(highTenths / 10)} and ${tenthsWords(lowTenths, scale)}`;
 }
 
-const onDays = (dates: readonly CalendarDate[]) => named(dates.map(formatShortDate));
+/** All replaced days are named; of this many the figures before and after too. */
+const MOST_CHANGES = 6;
+
+function changesWords(replaced: TemperaturesToWrite["replaced"]): string {
+  const changes = replaced.slice(0, MOST_CHANGES).map(({ before, after }) => `${formatShortDate(after.date)}: ${figures(before)}, now ${figures(after)}`);
+  const more = replaced.length - changes.length;
+  return `${spansWords(stretchesOf(replaced.map(({ after }) => after)))}. High and low of ${changes.join("; ")}${more === 0 ? "" : `; and ${String(more)} more`}.`;
+}
 
 /** What wants care in pasted days: those they replace, those kept already, those missing between them, another source. */
 export function caresOfDays({ source, inUse, replaced, same, gaps }: TemperaturesToWrite): readonly CareOfForm[] {
   const cares: CareOfForm[] = [];
   if (replaced.length > 0) {
-    const changes = named(replaced.map(({ before, after }) => `${formatShortDate(after.date)} was ${figures(before)} and becomes ${figures(after)}`));
-    cares.push({ level: "take-care", what: `${daysWords(replaced.length)} kept before ${replaced.length === 1 ? "is" : "are"} replaced.`, figure: `${changes}.`, toDo: "The earlier entries stay in the books; the latest counts.", source: "House" });
+    cares.push({ level: "take-care", what: `${daysWords(replaced.length)} kept before ${replaced.length === 1 ? "is" : "are"} replaced.`, figure: changesWords(replaced), toDo: "The earlier entries stay in the books; the latest counts.", source: "House" });
   }
   if (inUse !== null && inUse !== source) {
     cares.push({ level: "take-care", what: `Growth is drawn by another source, ${inUse}.`, toDo: `These days are kept beside it. Choose ${source} afterwards if growth shall be drawn by it.`, source: "House" });
   }
-  if (same.length > 0) cares.push({ level: "note", what: `${daysWords(same.length)} kept already with the same figures.`, figure: `${onDays(same.map(({ date }) => date))}: nothing is written for ${same.length === 1 ? "it" : "them"}.`, source: "House" });
-  if (gaps.length > 0) cares.push({ level: "note", what: "Days between the first and the last are missing.", figure: `${gapWords(gaps)}.`, toDo: "A month stands without up to 5 days, of which 3 in a row.", source: "World Meteorological Organization, by the Utah Climate Center" });
+  if (same.length > 0) cares.push({ level: "note", what: `${daysWords(same.length)} kept already with the same figures.`, figure: `${spansWords(stretchesOf(same))}: nothing is written for ${same.length === 1 ? "it" : "them"}.`, source: "House" });
+  if (gaps.length > 0) cares.push({ level: "note", what: "Days between the first and the last are missing.", figure: `${spansWords(gaps)}.`, toDo: `A month has its mean while no more than ${String(MOST_MISSING_DAYS.inAll)} days are missing, and no more than ${String(MOST_MISSING_DAYS.inARow)} in a row.`, source: "World Meteorological Organization, by the Utah Climate Center" });
   return cares;
 }

@@ -35,6 +35,19 @@ export function GrowthAxis({ bottom, chartPixels }: Pick<UprightSteps, "bottom" 
   );
 }
 
+/** The same figures across the top of months that lie below one another. */
+export function GrowthAxisAcross() {
+  return (
+    <svg className={styles.fluid} width="100%" height="22" aria-hidden="true">
+      {[0, 0.5, 1].map((share) => (
+        <text key={share} x={percent(share * GROWTH_SHARE)} y="16" textAnchor={share === 0 ? "start" : "middle"}>
+          {`${String(share * 100)} %`}
+        </text>
+      ))}
+    </svg>
+  );
+}
+
 /** The stepped line over upright months. A month without a figure has no line, and none leads to it. */
 export function UprightGrowth({ columns, bottom, chartPixels }: UprightSteps) {
   const left = (index: number) => percent(index / 12);

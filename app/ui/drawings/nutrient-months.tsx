@@ -3,7 +3,7 @@ import { DrawingFigure } from "#ui/drawings/drawing-figure";
 import { NutrientKey } from "#ui/drawings/nutrient-key";
 import { type PatternIds, Patterns, fillBy, patternIds } from "#ui/drawings/patterns";
 import { axisTicks, nutrientMarks, partTotal } from "./nutrient-bar-layout";
-import { GrowthAxis, LyingGrowth, UprightGrowth } from "./growth-line";
+import { GrowthAxis, GrowthAxisAcross, LyingGrowth, UprightGrowth } from "./growth-line";
 import { type MonthColumn, type MonthGrowth, type MonthPart, type MonthsLayout, layOutMonths, monthNames } from "./nutrient-months-layout";
 import { type TableColumn, type TableRow } from "#ui/table";
 import styles from "./drawing.module.css";
@@ -47,7 +47,7 @@ export function NutrientMonths(props: NutrientMonthsProps) {
       }
       narrow={
         <>
-          <UnitLine unit={unit} />
+          <UnitLine unit={growth === undefined ? unit : `${unit}; above, growth potential`} />
           <LyingMonths layout={layout} ids={narrowIds} withGrowth={growth !== undefined} />
           <NutrientKey {...key} ids={narrowIds} />
         </>
@@ -161,6 +161,12 @@ function LyingMonths({ layout, ids, withGrowth }: MonthsDrawingProps) {
   const height = 12 * rowPixels + 2;
   return (
     <div className={styles.lyingMonths}>
+      {withGrowth && (
+        <>
+          <span />
+          <GrowthAxisAcross />
+        </>
+      )}
       <svg width={namesPixels} height={height} aria-hidden="true">
         {layout.columns.map((column, index) => (
           <text key={column.name} x="0" y={index * rowPixels + 20}>

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { addDays } from "#domain/foundation/calendar-date";
-import { dayOfYear, gapsIn, unbrokenDays } from "#domain/turf/daily-series";
+import { dayOfYear, gapsIn, stretchesOf, unbrokenDays } from "#domain/turf/daily-series";
 import { day, refusalOf, valueOf } from "../../support/domain-answers";
 
 const first = day("2026-02-26");
@@ -62,6 +62,19 @@ describe("the gaps of a series", () => {
     expect(gapsIn(series, period)).toEqual([]);
     expect(gapsIn(left(0, 1, 4, 8, 9), period)).toEqual([gap(0, 1), gap(4, 4), gap(8, 9)]);
     expect(gapsIn([], period)).toEqual([period]);
+  });
+
+  test("and its stretches with days make up the whole of it", () => {
+    expect(stretchesOf([])).toEqual([]);
+    expect(stretchesOf(left(0, 1, 4, 8, 9))).toEqual([gap(2, 3), gap(5, 7)]);
+    fc.assert(
+      fc.property(fc.subarray([0, 1, 2, 3, 4, 5, 6, 7, 8, 9]), (holes) => {
+        const days = left(...holes);
+        const parts = [...stretchesOf(days), ...gapsIn(days, period)].toSorted((one, other) => (one.from < other.from ? -1 : 1));
+        expect([parts[0]?.from, parts.at(-1)?.through]).toEqual([period.from, period.through]);
+        for (const [index, part] of parts.entries()) if (index > 0) expect(addDays(parts[index - 1]?.through ?? first, 1)).toBe(part.from);
+      }),
+    );
   });
 
   test("leave out what lies outside the period", () => {

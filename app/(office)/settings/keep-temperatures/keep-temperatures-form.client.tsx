@@ -30,8 +30,8 @@ function Fields() {
   return (
     <>
       <Columns split="two">
-        <TextField label="Source" hint="What measures, by a name of yours: an airport, a campus, the thermometer in the yard." autoComplete="off" {...useField("source")} />
-        <TextField label="Where its figures are from" hint="Such as: its monthly page, read by hand." autoComplete="off" {...useField("figuresFrom")} />
+        <TextField label="Source" hint="An airport, a campus, the yard." autoComplete="off" {...useField("source")} />
+        <TextField label="Where its figures are from" hint="Its monthly page, read by hand." autoComplete="off" {...useField("figuresFrom")} />
       </Columns>
       <ScaleRows />
       <TextAreaField

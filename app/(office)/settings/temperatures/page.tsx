@@ -3,6 +3,7 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import { may } from "#application/permission";
 import { readTemperatures, type SourceOnFile } from "#application/temperatures/read-temperatures";
+import { calendarDateIn } from "#domain/foundation/calendar-date";
 import { LinkButton } from "#ui/button";
 import { EmptyState } from "#ui/empty-state";
 import { KeyValueList } from "#ui/key-value-list";
@@ -13,7 +14,7 @@ import { Stack } from "#ui/stack";
 import { PressForm } from "../../../action-form.client";
 import { asMember } from "../../../session";
 import { pageFor } from "../../page-for";
-import { daysWords, gapWords, spanWords } from "../temperature-words";
+import { daysWords, spansWords, spanWords } from "../temperature-words";
 import { chooseTemperatureSourceAction } from "./action";
 import { YearOfTemperatures, yearHref } from "./year-of-temperatures";
 
@@ -27,7 +28,7 @@ const one = (asked: string | readonly string[] | undefined) => (typeof asked ===
 
 /** The highs and lows that are kept: every source with its gaps, and a year of one of them day by day. */
 export default async function TemperaturesPage({ searchParams }: Props) {
-  const { member, company } = await pageFor("temperatures/read-temperatures");
+  const { member, company, now } = await pageFor("temperatures/read-temperatures");
   const { source, year } = await searchParams;
   const answer = await asMember(readTemperatures, { source: one(source), year: one(year) });
   if (!answer.ok) notFound();
@@ -60,7 +61,7 @@ export default async function TemperaturesPage({ searchParams }: Props) {
       {sources.map((each) => (
         <SourceSection key={each.source} source={each} shown={shown} mayChoose={may(member.role, "temperatures/choose-temperature-source")} />
       ))}
-      {shown !== null && shownSource !== undefined && <YearOfTemperatures shown={shown} years={shownSource.years} timeZone={company.timeZone} />}
+      {shown !== null && shownSource !== undefined && <YearOfTemperatures shown={shown} years={shownSource.years} timeZone={company.timeZone} today={calendarDateIn(company.timeZone, now.getTime())} />}
     </>
   );
 }
@@ -80,7 +81,7 @@ function SourceSection({ source: { source, isInUse, days, period, gaps, years },
           <KeyValueList
             pairs={[
               { key: "Kept", value: `${daysWords(days)}, ${spanWords(period)}` },
-              { key: "Missing between", value: gaps.length === 0 ? "No day" : gapWords(gaps) },
+              { key: "Missing between", value: gaps.length === 0 ? "No day" : spansWords(gaps) },
             ]}
           />
           {shown?.source !== source && newest !== undefined && (

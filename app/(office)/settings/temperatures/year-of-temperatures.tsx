@@ -1,7 +1,8 @@
 import Link from "next/link";
 import { type YearOfSource } from "#application/temperatures/read-temperatures";
 import { type KeptDay } from "#application/temperatures/kept-temperatures";
-import { calendarDateIn, formatShortDate } from "#domain/foundation/calendar-date";
+import { addDays, type CalendarDate, calendarDateIn, formatShortDate } from "#domain/foundation/calendar-date";
+import { type DatePeriod } from "#domain/turf/daily-series";
 import { tenthsWords } from "#domain/turf/day-temperatures";
 import { MOST_MISSING_DAYS, type MonthTemperature } from "#domain/turf/month-temperature";
 import { Disclosure } from "#ui/disclosure";
@@ -9,7 +10,7 @@ import { Section } from "#ui/section";
 import { Stack } from "#ui/stack";
 import { Table, type TableRow } from "#ui/table";
 import { Text } from "#ui/text";
-import { daysWords, gapWords, meanWords, monthWords } from "../temperature-words";
+import { daysWords, meanWords, monthWords, spansWords } from "../temperature-words";
 
 /** Where a year of a source is shown. */
 export function yearHref(source: string, year: number): string {
@@ -23,9 +24,16 @@ const MONTH_COLUMNS = [
   { id: "missing", head: "Missing" },
 ] as const;
 
-function monthRow(month: MonthTemperature): TableRow {
+/** The stretches that are missing, of days that are over: a day to come is not missed yet. */
+function missedBefore(today: CalendarDate, gaps: readonly DatePeriod[]): readonly DatePeriod[] {
+  const yesterday = addDays(today, -1);
+  return gaps.filter(({ from }) => from < today).map(({ from, through }) => ({ from, through: through < yesterday ? through : yesterday }));
+}
+
+function monthRow(month: MonthTemperature, today: CalendarDate): TableRow {
+  const missing = spansWords(missedBefore(today, month.gaps));
   const mean = month.kind === "mean" ? meanWords(month.meanTemperatureC) : "none, too few days";
-  return { id: String(month.month), cells: { month: monthWords(month.month), days: `${String(month.daysKept)} of ${String(month.daysOfMonth)}`, mean, missing: month.gaps.length === 0 ? "" : gapWords(month.gaps) } };
+  return { id: String(month.month), cells: { month: monthWords(month.month), days: `${String(month.daysKept)} of ${String(month.daysOfMonth)}`, mean, missing } };
 }
 
 const DAY_COLUMNS = [
@@ -46,10 +54,11 @@ interface Props {
   readonly shown: YearOfSource;
   readonly years: readonly number[];
   readonly timeZone: string;
+  readonly today: CalendarDate;
 }
 
 /** One year of a source: its months with their means, and behind a word every day. */
-export function YearOfTemperatures({ shown: { source, year, months, days }, years, timeZone }: Props) {
+export function YearOfTemperatures({ shown: { source, year, months, days }, years, timeZone, today }: Props) {
   const others = years.filter((each) => each !== year);
   return (
     <Section
@@ -64,10 +73,10 @@ export function YearOfTemperatures({ shown: { source, year, months, days }, year
       ))}
     >
       <Stack gap={5}>
-        <Table caption={`${source} in ${String(year)}, month by month`} captionSpoken columns={MONTH_COLUMNS} rows={months.filter(({ daysKept }) => daysKept > 0).map(monthRow)} />
+        <Table caption={`${source} in ${String(year)}, month by month`} captionSpoken columns={MONTH_COLUMNS} rows={months.filter(({ daysKept }) => daysKept > 0).map((month) => monthRow(month, today))} />
         <Text size="small" tone="second">
-          A month’s mean is that of its days’ means, each halfway between high and low. It stands while no more than {MOST_MISSING_DAYS.inAll} days are missing, of which {MOST_MISSING_DAYS.inARow} in a row: the World
-          Meteorological Organization’s rule as the Utah Climate Center quotes it.
+          A month’s mean is that of its days’ means, each halfway between high and low. It stands while no more than {MOST_MISSING_DAYS.inAll} days are missing, and no more than{" "}
+          {MOST_MISSING_DAYS.inARow} in a row: the World Meteorological Organization’s rule as the Utah Climate Center quotes it.
         </Text>
         <Disclosure name={`All ${daysWords(days.length)}`} onPaper="as-left">
           <Table caption={`${source} in ${String(year)}, day by day`} captionSpoken columns={DAY_COLUMNS} rows={days.map((day) => dayRow(day, timeZone))} dense />
