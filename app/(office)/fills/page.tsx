@@ -4,6 +4,7 @@ import { notFound } from "next/navigation";
 import { type DrawOfFill, type FillOnFile, listFills, type TankOnFile } from "#application/fills/list-fills";
 import { may } from "#application/permission";
 import { formatShortDate } from "#domain/foundation/calendar-date";
+import { withoutFullStop } from "#domain/foundation/full-stop";
 import { sum } from "#domain/quantities/quantity";
 import { LinkButton } from "#ui/button";
 import { Disclosure } from "#ui/disclosure";
@@ -100,7 +101,7 @@ function CleanOutLine({ tank: { equipmentId, name, cleanOut, isClean, left, last
   }
   const { cleanedOn, cleanedAt, doneBy, how, rinsate } = cleanOut;
   const when = `on ${formatShortDate(cleanedOn)} at ${clockOf(cleanedAt, timeZone)} by ${doneBy}`;
-  const words = `${how.replace(/\.$/u, "")}; the rinsate went ${rinsate.replace(/\.$/u, "")}.`;
+  const words = `${withoutFullStop(how)}; the rinsate went ${withoutFullStop(rinsate)}.`;
   if (!isClean) {
     return (
       <p>

@@ -2,6 +2,7 @@ import { type ReactNode } from "react";
 import { type DayShown } from "#application/days/read-day";
 import { FINDING_SOURCE_WORDS } from "#domain/foundation/finding";
 import { type FindingCause } from "#domain/foundation/finding-causes";
+import { withoutFullStop } from "#domain/foundation/full-stop";
 import { LinkButton } from "#ui/button";
 import { Disclosure } from "#ui/disclosure";
 import { FindingGroup } from "#ui/finding-group";
@@ -83,7 +84,7 @@ function Cause(props: CauseProps) {
   return (
     <FindingGroup
       level={finding.level}
-      cause={what.replace(/\.$/u, "")}
+      cause={withoutFullStop(what)}
       count={counted(at.length, ofTrucks ? "truck" : "stop")}
       figure={
         <>

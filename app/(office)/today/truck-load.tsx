@@ -1,7 +1,7 @@
 import Link from "next/link";
 import { type TruckShown } from "#application/days/truck-shown";
 import { type FillOfRoute, type MixOfRoute } from "#domain/mixing/tank-plan-answer";
-import { fillPlaceWords, mixSentences } from "#domain/mixing/tank-plan-words";
+import { fillPlaceWords, mixSentences, stopWords } from "#domain/mixing/tank-plan-words";
 import { formatQuantity } from "#domain/quantities/format-quantity";
 import { isZero } from "#domain/quantities/quantity";
 import { Disclosure } from "#ui/disclosure";
@@ -12,9 +12,8 @@ function streetsOf({ stops }: TruckShown, visitIds: readonly string[]): string {
   return stops.filter(({ visit }) => visitIds.includes(visit.visitId)).map(({ position, visit }) => `${String(position)} ${visit.property.street}`).join(", ");
 }
 
-/** A stop as a sentence names it: "stop 3 (12 Elm St)". */
 function nameOfStop({ stops }: TruckShown): (visitId: string) => string {
-  const names = new Map(stops.map(({ position, visit }) => [visit.visitId, `stop ${String(position)} (${visit.property.street})`]));
+  const names = new Map(stops.map(({ position, visit }) => [visit.visitId, stopWords(position, visit.property.street)]));
   return (visitId) => names.get(visitId) ?? "a stop";
 }
 

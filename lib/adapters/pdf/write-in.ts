@@ -5,7 +5,7 @@ import { POINTS_A_MILLIMETER } from "./sheet";
 /** A box to tick is 5 mm. */
 export const BOX_POINTS = 5 * POINTS_A_MILLIMETER;
 /** The height of a line to write on by hand, in a truck. */
-export const WRITING_POINTS = 22;
+const WRITING_POINTS = 22;
 
 /** A rule to write on, as wide as its room, with its name under it, where no hand covers it. */
 export function writingRule(label: string): Block {

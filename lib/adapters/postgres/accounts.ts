@@ -148,8 +148,7 @@ export async function resetPasswordBy(
   return rows[0]?.account_id ?? undefined;
 }
 
-export const BIND_ADDRESSES = ["127.0.0.1", "0.0.0.0"] as const;
-export type BindAddress = (typeof BIND_ADDRESSES)[number];
+export type BindAddress = "127.0.0.1" | "0.0.0.0";
 
 export interface InstallationFacts {
   readonly bindAddress: BindAddress;

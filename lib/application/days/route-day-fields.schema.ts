@@ -1,11 +1,13 @@
+import { requiredClockTime } from "#application/clock-time.schema";
 import { idField } from "#application/field.schema";
-import { requiredClock } from "#application/days/clock-field.schema";
+
+const NO_TIME = "Give the time as hours and minutes, for example 07:30.";
 
 /** What a truck's day is asked for, whether new or changed. */
 export const routeDayFields = {
   operatorId: idField,
-  startsAt: requiredClock("when the truck leaves"),
-  endsAt: requiredClock("when it should be back"),
+  startsAt: requiredClockTime("when the truck leaves", NO_TIME),
+  endsAt: requiredClockTime("when it should be back", NO_TIME),
 };
 
 /** A day has to end after it begins. */

@@ -3,7 +3,7 @@ import { type Finding } from "#domain/foundation/finding";
 import { accept, type Outcome } from "#domain/foundation/outcome";
 import { type LoadedStop } from "#domain/mixing/loading-list";
 import { type TankPlan } from "#domain/mixing/tank-plan-answer";
-import { fillPlaceWords, mixSentences } from "#domain/mixing/tank-plan-words";
+import { fillPlaceWords, mixSentences, stopWords } from "#domain/mixing/tank-plan-words";
 import { type DayToPrint, loadingListOnPaper, routeSheetOnPaper, type StopToPrint } from "#domain/papers/day-on-paper";
 import { type PaperFinding } from "#domain/papers/paper";
 import { findingsOnPaper } from "#domain/papers/ticket-on-paper";
@@ -165,7 +165,7 @@ function findingsAtStops({ found }: TankPlan): readonly Finding[] {
 
 /** The fills and what lies between mixes, in the words of the papers. */
 function tanksToPrint({ fills, mixes }: TankPlan, stops: readonly LoadedStop[]): DayToPrint["tanks"] {
-  const names = new Map(stops.map(({ visitId, name }, index) => [visitId, `stop ${String(index + 1)} (${name})`]));
+  const names = new Map(stops.map(({ visitId, name }, index) => [visitId, stopWords(index + 1, name)]));
   const nameOf = (visitId: string) => names.get(visitId) ?? "";
   return {
     fills: fills.map((fill) => ({ fill, place: fillPlaceWords(fill, nameOf) })),

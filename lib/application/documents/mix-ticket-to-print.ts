@@ -10,7 +10,7 @@ import { ticketsOfVisits } from "#application/visits/visit-ticket";
 import { type Work } from "#application/use-case";
 
 /** One issued mix ticket by its own id. */
-export async function issuedTicketOfId(work: Work, mixTicketId: string): Promise<(IssuedTicket & { readonly visitId: string }) | undefined> {
+async function issuedTicketOfId(work: Work, mixTicketId: string): Promise<(IssuedTicket & { readonly visitId: string }) | undefined> {
   const { companyId } = work.company;
   const row = await work.tx.mixTicket.findUnique({ where: { companyId_mixTicketId: { companyId, mixTicketId } } });
   if (row === null) return undefined;
@@ -26,7 +26,7 @@ export async function issuedTicketOfId(work: Work, mixTicketId: string): Promise
 }
 
 /** The name of a truck as papers print it; null for none. */
-export async function truckOnPaper(work: Work, vehicleId: string | null): Promise<string | null> {
+async function truckOnPaper(work: Work, vehicleId: string | null): Promise<string | null> {
   if (vehicleId === null) return null;
   const { companyId } = work.company;
   const vehicle = await work.tx.vehicle.findUnique({ where: { companyId_vehicleId: { companyId, vehicleId } } });

@@ -13,28 +13,37 @@ export interface CleanOutOnFile {
   readonly rinsate: string;
 }
 
-/** The latest clean-out of each sprayer that has one on file, by equipment. */
+interface CleanOutRow {
+  readonly equipment_id: string;
+  readonly clean_out_id: string;
+  readonly cleaned_at: Date;
+  readonly how: string;
+  readonly rinsate_went: string;
+  readonly rinsate_where: string | null;
+  readonly done_by: string;
+  readonly street: string | null;
+}
+
+/** The latest clean-out of each sprayer that has one on file, by equipment. One query, which picks them. */
 export async function latestCleanOuts(work: Work): Promise<ReadonlyMap<string, CleanOutOnFile>> {
   const { companyId, timeZone } = work.company;
-  const rows = await work.tx.cleanOut.findMany({
-    where: { companyId },
-    orderBy: [{ equipmentId: "asc" }, { cleanedAt: "desc" }, { enteredAt: "desc" }],
-    distinct: ["equipmentId"],
-  });
-  const people = await work.tx.person.findMany({ where: { companyId, personId: { in: rows.map(({ doneById }) => doneById) } } });
-  const visits = await work.tx.visit.findMany({ where: { companyId, visitId: { in: rows.flatMap(({ rinsateVisitId }) => rinsateVisitId ?? []) } } });
-  const properties = await work.tx.property.findMany({ where: { companyId, propertyId: { in: visits.map(({ propertyId }) => propertyId) } } });
-  const nameOf = new Map(people.map(({ personId, name }) => [personId, name]));
-  const streetOfProperty = new Map(properties.map(({ propertyId, street }) => [propertyId, street]));
-  const streetOf = new Map(visits.map(({ visitId, propertyId }) => [visitId, streetOfProperty.get(propertyId) ?? ""]));
+  const rows = await work.tx.$queryRaw<CleanOutRow[]>`
+    SELECT c.equipment_id, c.clean_out_id, c.cleaned_at, c.how, c.rinsate_went, c.rinsate_where, who.name AS done_by, p.street
+    FROM (SELECT DISTINCT ON (equipment_id) * FROM clean_out WHERE company_id = ${companyId}::uuid ORDER BY equipment_id, cleaned_at DESC, entered_at DESC) c
+    JOIN person who ON who.company_id = c.company_id AND who.person_id = c.done_by_id
+    LEFT JOIN visit v ON v.company_id = c.company_id AND v.visit_id = c.rinsate_visit_id
+    LEFT JOIN property p ON p.company_id = v.company_id AND p.property_id = v.property_id
+    ORDER BY c.equipment_id`;
   return new Map(
-    rows.map(({ equipmentId, cleanOutId, cleanedAt, doneById, how, rinsateWent, rinsateVisitId, rinsateWhere }) => [
-      equipmentId,
+    rows.map((row) => [
+      row.equipment_id,
       {
-        ...{ cleanOutId, cleanedAt, how },
-        cleanedOn: calendarDateIn(timeZone, cleanedAt.getTime()),
-        doneBy: nameOf.get(doneById) ?? "",
-        rinsate: rinsateWords(rinsateWent as RinsateWent, rinsateWhere ?? streetOf.get(rinsateVisitId ?? "") ?? ""),
+        cleanOutId: row.clean_out_id,
+        cleanedAt: row.cleaned_at,
+        cleanedOn: calendarDateIn(timeZone, row.cleaned_at.getTime()),
+        doneBy: row.done_by,
+        how: row.how,
+        rinsate: rinsateWords(row.rinsate_went as RinsateWent, row.rinsate_where ?? row.street ?? ""),
       },
     ]),
   );

@@ -40,6 +40,9 @@ export interface LabelOfProduct {
   readonly confirmed: EntryOfLabel | undefined;
 }
 
+/** The labels of products that were read, by product id; a product without an entry is not among them. */
+export type LabelsRead = ReadonlyMap<string, LabelOfProduct>;
+
 /** The entry that plans and counts go by: the confirmed one, or the latest while none is. */
 export function labelInUse(label: LabelOfProduct | undefined): EntryOfLabel | undefined {
   return label?.confirmed ?? label?.latest;
@@ -71,12 +74,12 @@ function entryOf(row: EntryRow): EntryOfLabel {
   };
 }
 
-/** The labels of products by product id: the latest entry, and the latest that was confirmed. Products without an entry are left out. */
-export async function labelsOfProducts(
-  tx: CompanyTransaction,
-  companyId: string,
-  productIds: readonly string[],
-): Promise<ReadonlyMap<string, LabelOfProduct>> {
+/**
+ * The labels of products: the latest entry, and the latest that was confirmed. Each is read and parsed here, so that a use
+ * case asks once for all of its products and hands on what it was answered.
+ */
+export async function labelsOfProducts(tx: CompanyTransaction, companyId: string, productIds: readonly string[]): Promise<LabelsRead> {
+  if (productIds.length === 0) return new Map();
   const rows = await tx.$queryRaw<EntryRow[]>`
     WITH entry AS (
       SELECT e.*, who.name AS entered_by, confirmer.name AS confirmed_by, c.confirmed_at
@@ -98,9 +101,4 @@ export async function labelsOfProducts(
     labels.set(row.product_id, { latest: entry, confirmed: entry.confirmation === undefined ? before?.confirmed : entry });
   }
   return labels;
-}
-
-/** The confirmed facts of a product's label, or undefined where nobody has confirmed one: then nothing may be planned with it. */
-export async function confirmedLabel(tx: CompanyTransaction, companyId: string, productId: string): Promise<LabelFacts | undefined> {
-  return (await labelsOfProducts(tx, companyId, [productId])).get(productId)?.confirmed?.facts;
 }

@@ -7,7 +7,7 @@ import { fromAmount, sum } from "#domain/quantities/quantity";
 import { serviceMinutesOf } from "#domain/scheduling/service-time";
 import { writeDeed } from "#application/audit-trail";
 import { putOnProgramSchema } from "#application/programs/put-on-program.schema";
-import { treatmentColumns } from "#application/programs/treatment-columns";
+import { columnsByLabels, productsToPlan } from "#application/programs/treatment-columns";
 import { todayOf } from "#application/programs/visits-of-rounds";
 import { badField, conflict, notFound, type UseCaseRefusal } from "#application/refusal";
 import { dayOf } from "#application/stored-day";
@@ -30,9 +30,10 @@ async function roundsToCome(work: Work, programId: string): Promise<Outcome<read
   const treatments = await work.tx.roundTreatment.findMany({ where: { companyId, roundId: { in: rounds.map(({ roundId }) => roundId) } }, orderBy: { line: "asc" } });
   const treatmentsOf = groupedBy(treatments, ({ roundId }) => roundId);
   const whole = rounds.map((round) => ({ ...round, treatments: treatmentsOf.get(round.roundId) ?? [] }));
+  const products = await productsToPlan(work, treatments);
   for (const round of whole) {
     const asked = round.treatments.map(({ line, productId, labelUse, rateText, reason }) => ({ row: String(line), productId, labelUse, rate: rateText, reason }));
-    const held = await treatmentColumns(work, "treatments", asked);
+    const held = columnsByLabels(products, "treatments", asked);
     if (held.ok) continue;
     const [why = held.refusal.sentence] = held.refusal.kind === "bad-input" ? Object.values(held.refusal.fields) : [];
     return conflict(`${round.name} can't be planned as it stands. ${why}`);

@@ -84,7 +84,7 @@ async function treatmentsOfRounds(work: Work, roundIds: readonly string[]): Prom
 }
 
 /** The rounds of a program in the order in which they open. */
-export async function roundsOnFile(work: Work, programId: string): Promise<readonly RoundOnFile[]> {
+async function roundsOnFile(work: Work, programId: string): Promise<readonly RoundOnFile[]> {
   const { companyId } = work.company;
   const rows = await work.tx.round.findMany({ where: { companyId, programId }, orderBy: [{ opensOn: "asc" }, { closesOn: "asc" }, { position: "asc" }] });
   const roundIds = rows.map(({ roundId }) => roundId);

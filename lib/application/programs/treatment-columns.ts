@@ -1,7 +1,7 @@
 import { accept, type Outcome, refuse } from "#domain/foundation/outcome";
 import { useNamed } from "#domain/label/label-facts";
 import { readPlannedRate } from "#domain/scheduling/planned-rate";
-import { labelsOfProducts } from "#application/products/stored-label";
+import { labelsOfProducts, type LabelsRead } from "#application/products/stored-label";
 import { type UseCaseRefusal } from "#application/refusal";
 import { type Work } from "#application/use-case";
 
@@ -27,17 +27,36 @@ export interface TreatmentColumns {
 
 type Fields = Readonly<Record<string, string>>;
 
+interface ProductToPlan {
+  readonly name: string;
+  readonly retiredAt: Date | null;
+}
+
+/** Products as far as a plan asks of them, with their labels. */
+export interface ProductsToPlan {
+  readonly productOf: ReadonlyMap<string, ProductToPlan>;
+  readonly labels: LabelsRead;
+}
+
+/** Reads them for any number of treatments at once. */
+export async function productsToPlan(work: Work, asked: readonly Pick<TreatmentAsked, "productId">[]): Promise<ProductsToPlan> {
+  const { companyId } = work.company;
+  const productIds = [...new Set(asked.map(({ productId }) => productId))];
+  const products = await work.tx.product.findMany({ where: { companyId, productId: { in: productIds } }, select: { productId: true, name: true, retiredAt: true } });
+  return { productOf: new Map(products.map((product) => [product.productId, product])), labels: await labelsOfProducts(work.tx, companyId, productIds) };
+}
+
+/** Reads the products of some treatments and holds these against their labels. */
+export async function treatmentColumns(work: Work, list: string, asked: readonly TreatmentAsked[]): Promise<Outcome<readonly TreatmentColumns[], UseCaseRefusal>> {
+  return columnsByLabels(await productsToPlan(work, asked), list, asked);
+}
+
 /**
  * Holds treatments against the confirmed labels of their products and reads their rates. Refused at its own field: a
  * product that is not in the shed, was retired or has no confirmed label, a use that the label does not have, a rate
  * that is no rate of that use or lies above its highest, and the same use of a product twice.
  */
-export async function treatmentColumns(work: Work, list: string, asked: readonly TreatmentAsked[]): Promise<Outcome<readonly TreatmentColumns[], UseCaseRefusal>> {
-  const { companyId } = work.company;
-  const productIds = [...new Set(asked.map(({ productId }) => productId))];
-  const products = await work.tx.product.findMany({ where: { companyId, productId: { in: productIds } }, select: { productId: true, name: true, retiredAt: true } });
-  const productOf = new Map(products.map((product) => [product.productId, product]));
-  const labels = await labelsOfProducts(work.tx, companyId, productIds);
+export function columnsByLabels({ productOf, labels }: ProductsToPlan, list: string, asked: readonly TreatmentAsked[]): Outcome<readonly TreatmentColumns[], UseCaseRefusal> {
   const fields: Record<string, string> = {};
   const columns: TreatmentColumns[] = [];
   for (const each of asked) {
@@ -55,7 +74,7 @@ type ConfirmedFacts = Parameters<typeof useNamed>[0];
 
 function readOne(
   { productId, labelUse, rate, reason }: TreatmentAsked,
-  product: { readonly name: string; readonly retiredAt: Date | null } | undefined,
+  product: ProductToPlan | undefined,
   label: ConfirmedFacts | undefined,
   before: readonly TreatmentColumns[],
 ): Outcome<TreatmentColumns, Fields> {

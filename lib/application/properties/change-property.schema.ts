@@ -1,20 +1,10 @@
 import { z } from "zod";
+import { optionalClockTime } from "#application/clock-time.schema";
 import { idField, optionalLine, versionField } from "#application/field.schema";
 import { optionalArea, optionalLength, tickField } from "#application/properties/measure-fields.schema";
 import { addressFields } from "#application/properties/property-fields.schema";
 import { MOWERS } from "#domain/properties/client-standing";
 import { isWeekday, WEEKDAYS } from "#domain/properties/weekday";
-
-/** A time of day as a time field sends it, in minutes of the local day; empty is none. */
-const optionalClock = z.string("Give a time, or leave it empty.").transform((text, context) => {
-  if (text.trim() === "") return null;
-  const [, hours, minutes] = /^([01]\d|2[0-3]):([0-5]\d)$/.exec(text.trim()) ?? [];
-  if (hours === undefined || minutes === undefined) {
-    context.addIssue({ code: "custom", message: "Give the time as hours and minutes, for example 05:30." });
-    return z.NEVER;
-  }
-  return Number(hours) * 60 + Number(minutes);
-});
 
 const optionalWeekday = z.string("Choose a day.").transform((text, context) => {
   if (text === "") return null;
@@ -60,8 +50,8 @@ export const changePropertySchema = z
     mowingWeekday: optionalWeekday,
     mowedBy: z.union([z.literal("").transform(() => null), z.enum(MOWERS)], "Choose who mows."),
     lotArea: optionalArea("the size of the lot"),
-    wateringFrom: optionalClock,
-    wateringUntil: optionalClock,
+    wateringFrom: optionalClockTime("05:30"),
+    wateringUntil: optionalClockTime("05:30"),
     wateringOn: wateringDays,
     note: longNote,
   })

@@ -5,15 +5,16 @@ import { nutrientRatesOf } from "#domain/mixing/delivered";
 import { type NutrientRates, type PastApplication } from "#domain/mixing/ticket-question";
 import { packOf } from "#domain/rules/packs-on-file";
 import { type LawnLedger, lawnLedger, type LedgerEntry } from "#domain/scheduling/nutrient-ledger";
+import { firstDayOpen } from "#domain/scheduling/visit-standing";
 import { type DayTemperatures } from "#domain/turf/day-temperatures";
 import { type Grass, isGrass } from "#domain/turf/grass";
 import { type GrowthOfMonth, growthOfMonths, growthSeasonOf } from "#domain/turf/growth-of-months";
 import { type GrowthSeason } from "#domain/turf/growth-potential";
 import { monthTemperatures, yearPeriod } from "#domain/turf/month-temperature";
-import { labelInUse, type LabelOfProduct, labelsOfProducts } from "#application/products/stored-label";
+import { labelInUse, type LabelOfProduct, labelsOfProducts, type LabelsRead } from "#application/products/stored-label";
 import { todayOf } from "#application/programs/visits-of-rounds";
 import { readNutrientLedgerSchema } from "#application/properties/read-nutrient-ledger.schema";
-import { historyOfZones } from "#application/register/zone-history";
+import { historyOfZones, productsOfRecords, recordsOfProperties } from "#application/register/zone-history";
 import { notFound } from "#application/refusal";
 import { keptTemperatures, sourceInUse } from "#application/temperatures/kept-temperatures";
 import { useCase, type Work } from "#application/use-case";
@@ -62,8 +63,11 @@ export const readNutrientLedger = useCase("properties/read-nutrient-ledger", rea
   const inView = planned.find((visit) => visit.visitId === visitId);
   const year = Number((inView === undefined ? today : dayOfVisit(inView, today)).slice(0, 4));
   const counted = planned.filter((visit) => visit === inView || standingOf(visit, today) !== "past-its-window");
-  const ahead = await entriesAhead(work, counted, inView, today);
-  const history = await historyOfZones(work, [propertyId]);
+  const names = await productNamesOf(work, counted);
+  const records = await recordsOfProperties(work, [propertyId]);
+  const labels = await labelsOfProducts(work.tx, companyId, [...names.keys(), ...productsOfRecords(records)]);
+  const ahead = counted.flatMap((visit) => entriesAhead(visit, dayOfVisit(visit, today), visit === inView ? "this-visit" : "planned", names, labels));
+  const history = historyOfZones(work, records, labels);
   const zones = await work.tx.zone.findMany({ where: { companyId, propertyId, removedAt: null }, orderBy: { letter: "asc" } });
   const state = property.state as UsState;
   const temperatures = await temperaturesOfYear(work, year);
@@ -114,9 +118,9 @@ async function plannedVisits(work: Work, propertyId: string): Promise<readonly V
 }
 
 /** The day that a visit is on, or the first on which it may still be. */
-function dayOfVisit({ stop, opensOn }: VisitRow, today: CalendarDate): CalendarDate {
-  if (stop !== null && stop.date >= today) return stop.date;
-  return opensOn > today ? opensOn : today;
+function dayOfVisit(visit: VisitRow, today: CalendarDate): CalendarDate {
+  const { stop } = visit;
+  return stop !== null && stop.date >= today ? stop.date : firstDayOpen(visit, today);
 }
 
 function entryPutDown({ on, visitId, productId, productName, nutrients }: PastApplication, index: number): LedgerEntry {
@@ -128,22 +132,14 @@ interface EntryOnLawn {
   readonly entry: LedgerEntry;
 }
 
-async function entriesAhead(work: Work, visits: readonly VisitRow[], inView: VisitRow | undefined, today: CalendarDate): Promise<readonly EntryOnLawn[]> {
-  const names = await productNamesOf(work, visits);
-  const labels = await labelsOfProducts(work.tx, work.company.companyId, [...names.keys()]);
-  return visits.flatMap((visit) =>
-    visit.treatments.flatMap((treatment) => {
-      const productName = names.get(treatment.productId) ?? "";
-      const entry: LedgerEntry = {
-        id: `${visit.visitId} ${String(treatment.line)}`,
-        on: dayOfVisit(visit, today),
-        productName,
-        standing: visit === inView ? "this-visit" : "planned",
-        brought: broughtBy(treatment, productName, labels.get(treatment.productId)),
-      };
-      return treatment.zoneIds.map((zoneId) => ({ zoneId, entry }));
-    }),
-  );
+/** What one visit ahead brings to each of its lawns. */
+function entriesAhead(visit: VisitRow, on: CalendarDate, standing: LedgerEntry["standing"], names: ReadonlyMap<string, string>, labels: LabelsRead): readonly EntryOnLawn[] {
+  return visit.treatments.flatMap((treatment) => {
+    const productName = names.get(treatment.productId) ?? "";
+    const id = `${visit.visitId} ${String(treatment.line)}`;
+    const entry: LedgerEntry = { id, on, productName, standing, brought: broughtBy(treatment, productName, labels.get(treatment.productId)) };
+    return treatment.zoneIds.map((zoneId) => ({ zoneId, entry }));
+  });
 }
 
 function broughtBy({ rate }: PlannedTreatment, productName: string, label: LabelOfProduct | undefined): Outcome<NutrientRates> {

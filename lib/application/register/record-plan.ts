@@ -5,7 +5,7 @@ import { type TicketTreatment } from "#domain/mixing/ticket-question";
 import { type TreatedLawn } from "#domain/mixing/treated-area";
 import { fromAmount } from "#domain/quantities/quantity";
 import { type LabelPutDown } from "#domain/register/put-down";
-import { labelInUse, labelsOfProducts } from "#application/products/stored-label";
+import { labelInUse, type LabelsRead } from "#application/products/stored-label";
 import { type AnswerOnFile } from "#application/visits/issued-ticket";
 import { type PlannedTreatment } from "#application/visits/visit-rows";
 import { type VisitOnFile } from "#application/visits/read-visit";
@@ -53,7 +53,7 @@ const OF_THE_PLAN_ONLY: ReadonlySet<string> = new Set(["calibration-current", "f
  * no mix (a label that nobody entered, no gear, a lawn taken off the plan) what is on file of it, so that what was done
  * can be written all the same.
  */
-export async function recordPlan(work: Work, { issued, outcome, visit, answers }: VisitOnFile): Promise<RecordPlan> {
+export async function recordPlan(work: Work, { issued, outcome, visit, answers, labels }: VisitOnFile): Promise<RecordPlan> {
   const { companyId } = work.company;
   const said = issued?.snapshot ?? (outcome.ok ? outcome.value : undefined);
   const mixes = said?.ticket.mixes ?? [];
@@ -62,7 +62,7 @@ export async function recordPlan(work: Work, { issued, outcome, visit, answers }
   const products = await work.tx.product.findMany({ where: { companyId, productId: { in: productIds } } });
   const zones = await work.tx.zone.findMany({ where: { companyId, propertyId: visit.property.propertyId }, orderBy: { letter: "asc" } });
   const without = visit.treatments.filter(({ line }) => !mixed.has(line));
-  const typed = without.length === 0 ? [] : await withoutMix(work, without, zones);
+  const typed = without.length === 0 ? [] : await withoutMix(work, without, zones, labels);
   const productOf = new Map(products.map((product) => [product.productId, product]));
   const named = ({ productId }: { readonly productId: string }, rate: ProductRate) => ({
     productName: productOf.get(productId)?.name ?? NOT_ON_FILE,
@@ -96,9 +96,8 @@ interface ZoneRow {
   readonly area: bigint;
 }
 
-async function withoutMix(work: Work, planned: readonly PlannedTreatment[], zones: readonly ZoneRow[]): Promise<readonly Unnamed[]> {
+async function withoutMix(work: Work, planned: readonly PlannedTreatment[], zones: readonly ZoneRow[], labels: LabelsRead): Promise<readonly Unnamed[]> {
   const { companyId } = work.company;
-  const labels = await labelsOfProducts(work.tx, companyId, planned.map(({ productId }) => productId));
   const equipmentIds = planned.flatMap(({ equipmentId }) => equipmentId ?? []);
   const equipment = await work.tx.equipment.findMany({ where: { companyId, equipmentId: { in: equipmentIds } } });
   return planned.map(({ line, productId, labelUse, rate, rateText, reason, zoneIds, equipmentId }) => {

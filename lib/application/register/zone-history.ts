@@ -7,20 +7,22 @@ import { type NutrientRates, type PastApplication } from "#domain/mixing/ticket-
 import { fromAmount } from "#domain/quantities/quantity";
 import { rateFrom, rateFromAmounts } from "#domain/quantities/rate";
 import { type RecordContent, type RecordedLawnAmount, type RecordedTreatment } from "#domain/register/record-content";
-import { labelInUse, labelsOfProducts } from "#application/products/stored-label";
+import { labelInUse, type LabelsRead } from "#application/products/stored-label";
 import { type Work } from "#application/use-case";
 
 /** How far back limits over time look: a label's twelve months and a calendar year both lie within. */
 const LOOKS_BACK_DAYS = 732;
 const DAY_MILLISECONDS = 86_400_000;
 
-interface RecordOnFile {
+/** What was written of a visit once it was done. */
+export interface RecordOnFile {
   readonly visitId: string;
   readonly startedAt: Date;
   readonly record: RecordContent;
 }
 
-async function recordsOf({ tx, company, now }: Work, propertyIds: readonly string[]): Promise<readonly RecordOnFile[]> {
+/** The records of what was put down on some properties, in their order, as far back as limits over time look. */
+export async function recordsOfProperties({ tx, company, now }: Work, propertyIds: readonly string[]): Promise<readonly RecordOnFile[]> {
   const { companyId } = company;
   const visits = await tx.visit.findMany({ where: { companyId, propertyId: { in: [...propertyIds] } }, select: { visitId: true } });
   const entries = await tx.registerEntry.findMany({
@@ -35,16 +37,18 @@ async function recordsOf({ tx, company, now }: Work, propertyIds: readonly strin
   return entries.map(({ visitId, startedAt, content }) => ({ visitId, startedAt, record: JSON.parse(content) as RecordContent }));
 }
 
+/** The products of some records: whoever asks for a history reads their labels together with those of its own products. */
+export function productsOfRecords(records: readonly RecordOnFile[]): readonly string[] {
+  return records.flatMap(({ record }) => record.treatments.map(({ productId }) => productId));
+}
+
 /**
- * What was put on each lawn of some properties, as the register has it, by lawn. Amounts, ground and active ingredients
+ * What was put on each lawn, as records of the register have it, by lawn. Amounts, ground and active ingredients
  * are the record's own; resistance groups and nutrients follow from the product's label as it is on file now, because a
  * record does not hold them.
+ * @param labels those of all products of the records
  */
-export async function historyOfZones(work: Work, propertyIds: readonly string[]): Promise<ReadonlyMap<string, readonly PastApplication[]>> {
-  const { companyId, timeZone } = work.company;
-  const records = await recordsOf(work, propertyIds);
-  const productIds = [...new Set(records.flatMap(({ record }) => record.treatments.map(({ productId }) => productId)))];
-  const labels = await labelsOfProducts(work.tx, companyId, productIds);
+export function historyOfZones({ company: { timeZone } }: Pick<Work, "company">, records: readonly RecordOnFile[], labels: LabelsRead): ReadonlyMap<string, readonly PastApplication[]> {
   const history = new Map<string, PastApplication[]>();
   for (const { visitId, startedAt, record } of records) {
     const on = calendarDateIn(timeZone, startedAt.getTime());

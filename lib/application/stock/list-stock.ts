@@ -64,8 +64,9 @@ interface BalanceRow {
   readonly amount: bigint;
 }
 
-async function lotsOnHand(work: Work, productId: string | undefined): Promise<ReadonlyMap<string, readonly LotOfStock[]>> {
+async function lotsOnHand(work: Work, productIds: readonly string[] | undefined): Promise<ReadonlyMap<string, readonly LotOfStock[]>> {
   const { companyId, timeZone } = work.company;
+  const asked = productIds === undefined ? null : [...productIds];
   const rows = await work.tx.$queryRaw<BalanceRow[]>`
     SELECT l.lot_id, l.product_id, l.number, l.expires_on, l.container, l.container_size, l.created_at,
       s.stock_location_id, s.kind, s.name AS location_name, b.amount
@@ -73,7 +74,7 @@ async function lotsOnHand(work: Work, productId: string | undefined): Promise<Re
     JOIN lot l ON l.company_id = b.company_id AND l.lot_id = b.lot_id
     JOIN stock_location s ON s.company_id = b.company_id AND s.stock_location_id = b.stock_location_id
     WHERE b.company_id = ${companyId}::uuid AND b.amount <> 0 AND s.kind IN ('shop', 'truck', 'tank')
-      AND (${productId ?? null}::uuid IS NULL OR l.product_id = ${productId ?? null}::uuid)
+      AND (${asked}::uuid[] IS NULL OR l.product_id = ANY(${asked}::uuid[]))
     ORDER BY l.created_at, l.lot_id, s.kind, s.name`;
   const today = calendarDateIn(timeZone, work.now.getTime());
   const byLot = new Map<string, LotOfStock & { readonly productId: string }>();
@@ -100,11 +101,11 @@ async function lotsOnHand(work: Work, productId: string | undefined): Promise<Re
   return byProduct;
 }
 
-/** What each product has on hand, by lot and location. Retired products stand there as long as something of them is left. */
-export async function stockOfProducts(work: Work, productId?: string): Promise<readonly StockOfProduct[]> {
-  const lots = await lotsOnHand(work, productId);
+/** What each product, or each of those asked for, has on hand, by lot and location. Retired products stand there as long as something of them is left. */
+export async function stockOfProducts(work: Work, productIds?: readonly string[]): Promise<readonly StockOfProduct[]> {
+  const lots = await lotsOnHand(work, productIds);
   const products = await work.tx.product.findMany({
-    where: { companyId: work.company.companyId, ...(productId === undefined ? {} : { productId }) },
+    where: { companyId: work.company.companyId, ...(productIds === undefined ? {} : { productId: { in: [...productIds] } }) },
     orderBy: [{ name: "asc" }, { productId: "asc" }],
   });
   return products.flatMap((product): readonly StockOfProduct[] => {
@@ -125,7 +126,7 @@ export async function stockOfProducts(work: Work, productId?: string): Promise<r
 }
 
 /** How a form names a place. */
-export function placeValue(place: StockPlace): string {
+function placeValue(place: StockPlace): string {
   switch (place.kind) {
     case "shop":
       return "shop";
@@ -150,5 +151,5 @@ async function placesOf(work: Work): Promise<readonly NamedPlace[]> {
 
 /** Everything on hand, and the places where it can be. */
 export const listStock = useCase("stock/list-stock", listStockSchema, async (work, { productId }) => {
-  return accept({ products: await stockOfProducts(work, productId), places: await placesOf(work) });
+  return accept({ products: await stockOfProducts(work, productId === undefined ? undefined : [productId]), places: await placesOf(work) });
 });

@@ -40,26 +40,29 @@ function someProducts(basis: CostOfVisit["basis"], products: readonly CostOfName
   return products.length === 0 ? undefined : { basis, products };
 }
 
-/** Of each product all that the visit takes, in whatever tanks and passes. */
+/** Of each product all that the visit takes, in whatever tanks and passes. However many products there are, their lots and prices are asked for once. */
 async function toOpen(work: Work, { question, ticket }: VisitTicket): Promise<readonly CostOfNamedProduct[]> {
-  const needed = neededTreatments(ticket.mixes, question.treatments).map(({ treatment: { productId, label }, amount }) => ({ productId, productName: label.productName, amount }));
-  const byProduct = groupedBy(needed, ({ productId, amount }) => `${productId} ${amount.dimension}`);
-  const costs: CostOfNamedProduct[] = [];
-  for (const own of byProduct.values()) {
-    const [first] = own;
-    invariant(first !== undefined, "a group has a member");
-    const { productId, productName } = first;
-    const quantity = fromAmount(first.amount.dimension, totalOf(own.map(({ amount }) => amount)));
-    if (quantity.amount > 0n) costs.push({ productId, productName, quantity, cost: await costToOpen(work, productId, quantity) });
-  }
-  return costs;
+  const needed = neededProducts(neededTreatments(ticket.mixes, question.treatments));
+  if (needed.length === 0) return [];
+  const stocks = await stockOfProducts(work, needed.map(({ productId }) => productId));
+  const lots = await lotsWithPrices(work, stocks.flatMap(({ productId, lots: own }) => own.map((lot) => ({ ...lot, productId }))));
+  const lotsOf = groupedBy(lots, ({ productId }) => productId);
+  return needed.map(({ productId, productName, quantity }): CostOfNamedProduct => {
+    // A retired product of which nothing is left has no stock to ask; its lots are none.
+    const isCountedOtherwise = stocks.some((stock) => stock.productId === productId && stock.dimension !== quantity.dimension);
+    return { productId, productName, quantity, cost: isCountedOtherwise ? "counted-by-another-measure" : costOfProduct(quantity, lotsOf.get(productId) ?? []) };
+  });
 }
 
-async function costToOpen(work: Work, productId: string, quantity: CostOfNamedProduct["quantity"]): Promise<CostOfNamedProduct["cost"]> {
-  const [stock] = await stockOfProducts(work, productId);
-  // A retired product of which nothing is left has no stock to ask; its lots are none.
-  if (stock !== undefined && stock.dimension !== quantity.dimension) return "counted-by-another-measure";
-  return costOfProduct(quantity, await lotsWithPrices(work, stock?.lots ?? []));
+/** The sums by product and measure, without what comes to nothing. */
+function neededProducts(treatments: ReturnType<typeof neededTreatments>): readonly Omit<CostOfNamedProduct, "cost">[] {
+  return [...groupedBy(treatments, ({ treatment: { productId }, amount }) => `${productId} ${amount.dimension}`).values()].flatMap((own) => {
+    const [first] = own;
+    invariant(first !== undefined, "a group has a member");
+    const { productId, label } = first.treatment;
+    const quantity = fromAmount(first.amount.dimension, totalOf(own.map(({ amount }) => amount)));
+    return quantity.amount > 0n ? [{ productId, productName: label.productName, quantity }] : [];
+  });
 }
 
 /** What the record took down, by lot, from its own movement of stock. */

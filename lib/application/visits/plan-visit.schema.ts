@@ -1,18 +1,8 @@
 import { z } from "zod";
+import { optionalClockTime } from "#application/clock-time.schema";
 import { idField, requiredLine } from "#application/field.schema";
 import { checkWindow, secondLookField, windowFields } from "#application/programs/round-fields.schema";
 import { taskRows } from "#application/visits/task-fields.schema";
-
-const MINUTES_AN_HOUR = 60;
-
-/** A time of day as a time field sends it, in minutes of the local day; empty becomes null. */
-const timeOfDay = z.string("Give a time, or leave it empty.").transform((text, context) => {
-  if (text.trim() === "") return null;
-  const [, hours, minutes] = /^([01]\d|2[0-3]):([0-5]\d)$/u.exec(text.trim()) ?? [];
-  if (hours !== undefined && minutes !== undefined) return Number(hours) * MINUTES_AN_HOUR + Number(minutes);
-  context.addIssue({ code: "custom", message: "Give the time as hours and minutes, for example 09:30." });
-  return z.NEVER;
-});
 
 export const planVisitSchema = z
   .object({
@@ -21,8 +11,8 @@ export const planVisitSchema = z
     propertyId: idField,
     name: requiredLine("a name for the visit, such as Call-back", 80),
     ...windowFields,
-    customerFrom: timeOfDay,
-    customerUntil: timeOfDay,
+    customerFrom: optionalClockTime("09:30"),
+    customerUntil: optionalClockTime("09:30"),
     secondLook: secondLookField,
     tasks: taskRows,
   })

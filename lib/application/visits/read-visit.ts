@@ -7,14 +7,11 @@ import { notFound } from "#application/refusal";
 import { calendarDayOf, dayOf } from "#application/stored-day";
 import { answersOfVisit, type AnswerOnFile, issuedTicketOf, type IssuedTicket } from "#application/visits/issued-ticket";
 import { costOfVisit, type CostOfVisit } from "#application/visits/cost-of-visit";
-import { type TicketOutcome, ticketsOfVisits } from "#application/visits/visit-ticket";
-import { type VisitRow } from "#application/visits/visit-rows";
+import { ticketsOfVisits, type WorkedVisit } from "#application/visits/visit-ticket";
 import { useCase, type Work } from "#application/use-case";
 
 /** A visit with what is worked out for it now, what was issued, and what was answered. */
-export interface VisitOnFile {
-  readonly visit: VisitRow;
-  readonly outcome: TicketOutcome;
+export interface VisitOnFile extends WorkedVisit {
   readonly issued: IssuedTicket | undefined;
   readonly answers: readonly AnswerOnFile[];
   /** The holds that nobody has answered; while there is one, no mix ticket is issued. */
@@ -26,9 +23,9 @@ export interface VisitOnFile {
   readonly mayAnswerWith: readonly { readonly licenseId: string; readonly number: string; readonly expiresOn: CalendarDate }[];
 }
 
-/** A visit as its page shows it. */
+/** A visit as its pages show it. */
 export interface VisitRead extends VisitOnFile {
-  /** Undefined also for whoever may not see prices. */
+  /** Undefined also where it was not asked for, and for whoever may not see prices. */
   readonly cost: CostOfVisit | undefined;
 }
 
@@ -50,8 +47,7 @@ export async function visitOnFile(work: Work, visitId: string): Promise<VisitOnF
     orderBy: { expiresOn: "desc" },
   });
   return {
-    visit,
-    outcome,
+    ...found,
     issued: await issuedTicketOf(work, visitId),
     answers,
     openHolds: openHolds(outcome.ok ? outcome.value.findings : outcome.refusal.findings, answers),
@@ -68,10 +64,10 @@ export function openHolds(findings: readonly Finding[], answers: readonly { read
   return holdsOf(findings).filter(({ rule, answerableBy }) => !(answerableBy === mayBeAnswered && answered.has(rule)));
 }
 
-/** One visit with its mix ticket as it is worked out now, its holds and their answers, and for the office what its products cost. */
-export const readVisit = useCase("visits/read-visit", z.object({ visitId: idField }), async (work, { visitId }) => {
+/** One visit with its mix ticket as it is worked out now, its holds and their answers, and where it is asked for what its products cost. */
+export const readVisit = useCase("visits/read-visit", z.object({ visitId: idField, withCost: z.boolean().default(false) }), async (work, { visitId, withCost }) => {
   const found = await visitOnFile(work, visitId);
   if (found === undefined) return notFound("visit");
-  const read: VisitRead = { ...found, cost: await costOfVisit(work, found) };
+  const read: VisitRead = { ...found, cost: withCost ? await costOfVisit(work, found) : undefined };
   return accept(read);
 });

@@ -10,13 +10,13 @@ import { isGrass } from "#domain/turf/grass";
 import { type IrrigationStation } from "#domain/mixing/irrigation-run";
 import { multiplyExact } from "#domain/quantities/exact-quantity";
 import { rational } from "#domain/quantities/rational";
-import { type TicketLawn, type TicketTool } from "#domain/mixing/ticket-question";
+import { type PastApplication, type TicketLawn, type TicketTool } from "#domain/mixing/ticket-question";
 import { type ZoneSeeding } from "#domain/mixing/seeding-aftercare";
 import { type CalibrationOnFile, calibrationsOnFile, type EquipmentOnFile, equipmentOnFile } from "#application/equipment/gear-on-file";
-import { type LabelOfProduct, labelsOfProducts } from "#application/products/stored-label";
+import { type LabelsRead, labelsOfProducts } from "#application/products/stored-label";
 import { calendarDayOf, calendarDayOrNone } from "#application/stored-day";
 import { type Work } from "#application/use-case";
-import { historyOfZones } from "#application/register/zone-history";
+import { historyOfZones, productsOfRecords, recordsOfProperties } from "#application/register/zone-history";
 import { type VisitRow } from "#application/visits/visit-rows";
 
 /** A person's license, as far as a mix ticket asks. */
@@ -42,7 +42,8 @@ export interface LawnFacts {
 /** Everything on file that the mix tickets of some visits are computed from, read once for all of them. */
 export interface TicketFacts {
   readonly lawnsByProperty: ReadonlyMap<string, readonly LawnFacts[]>;
-  readonly labels: ReadonlyMap<string, LabelOfProduct>;
+  /** Of the products that are planned and of those that were put down on the lawns before. */
+  readonly labels: LabelsRead;
   readonly gear: readonly EquipmentOnFile[];
   readonly calibrations: readonly CalibrationOnFile[];
   readonly tools: readonly TicketTool[];
@@ -60,14 +61,17 @@ const SOAK_MINUTES = 30;
 export async function readTicketFacts(work: Work, visits: readonly VisitRow[]): Promise<TicketFacts> {
   const { companyId } = work.company;
   const productIds = [...new Set(visits.flatMap(({ treatments }) => treatments.map(({ productId }) => productId)))];
+  const propertyIds = [...new Set(visits.map(({ property }) => property.propertyId))];
+  const records = await recordsOfProperties(work, propertyIds);
+  const labels = await labelsOfProducts(work.tx, companyId, [...new Set([...productIds, ...productsOfRecords(records)])]);
   const gear = await equipmentOnFile(work);
   const [products, people] = [
     await work.tx.product.findMany({ where: { companyId, productId: { in: productIds } } }),
     await work.tx.person.findMany({ where: { companyId } }),
   ];
   return {
-    lawnsByProperty: await lawnsOf(work, [...new Set(visits.map(({ property }) => property.propertyId))]),
-    labels: await labelsOfProducts(work.tx, companyId, productIds),
+    lawnsByProperty: await lawnsOf(work, propertyIds, historyOfZones(work, records, labels)),
+    labels,
     gear,
     calibrations: await calibrationsOnFile(work, gear),
     tools: await toolsOf(work),
@@ -78,14 +82,13 @@ export async function readTicketFacts(work: Work, visits: readonly VisitRow[]): 
   };
 }
 
-async function lawnsOf(work: Work, propertyIds: readonly string[]): Promise<ReadonlyMap<string, readonly LawnFacts[]>> {
+async function lawnsOf(work: Work, propertyIds: readonly string[], historyOf: ReadonlyMap<string, readonly PastApplication[]>): Promise<ReadonlyMap<string, readonly LawnFacts[]>> {
   const { companyId } = work.company;
   const zones = await work.tx.zone.findMany({ where: { companyId, propertyId: { in: [...propertyIds] }, removedAt: null }, orderBy: { letter: "asc" } });
   const zoneIds = zones.map(({ zoneId }) => zoneId);
   const edgesOf = groupedBy(await work.tx.waterEdge.findMany({ where: { companyId, zoneId: { in: zoneIds }, removedAt: null }, orderBy: { createdAt: "asc" } }), ({ zoneId }) => zoneId);
   const testsOf = groupedBy(await work.tx.soilTest.findMany({ where: { companyId, zoneId: { in: zoneIds } } }), ({ zoneId }) => zoneId);
   const stationsOf = await stationsByZone(work, propertyIds);
-  const historyOf = await historyOfZones(work, propertyIds);
   const today = todayOf(work);
   const lawns = zones.map((zone): LawnFacts => {
     const establishedOn = calendarDayOrNone(zone.establishedOn);

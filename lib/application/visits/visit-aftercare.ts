@@ -2,9 +2,11 @@ import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { type Finding, takeCare } from "#domain/foundation/finding";
 import { groupedBy } from "#domain/foundation/grouping";
 import { type Outcome } from "#domain/foundation/outcome";
-import { type LabelAftercare } from "#domain/label/aftercare-constraint";
+import { type StatedConstraint } from "#domain/label/aftercare-constraint";
+import { NOTHING_STATED } from "#domain/label/label-aftercare";
 import { type AftercareTimeline, aftercareTimeline } from "#domain/mixing/aftercare";
 import { DEFAULT_AFTERCARE_ESTIMATES } from "#domain/mixing/aftercare-instants";
+import { type AppliedProduct } from "#domain/mixing/applied-product";
 import { type IrrigationStation } from "#domain/mixing/irrigation-run";
 import { type TicketTreatment } from "#domain/mixing/ticket-question";
 import { packOf } from "#domain/rules/packs-on-file";
@@ -41,12 +43,7 @@ export function aftercareOfVisit(
     const [first] = group;
     const own = treatments.filter(({ zoneIds }) => first !== undefined && zoneIds.includes(first.lawn.zoneId));
     const timeline = aftercareTimeline({
-      products: own.map((treatment) => ({
-        label: withLawOfSigns(treatment, visit),
-        application: { startsAtEpochMilliseconds: setting.span.fromEpochMilliseconds, endsAtEpochMilliseconds: setting.span.untilEpochMilliseconds, postedAtEpochMilliseconds: setting.span.untilEpochMilliseconds },
-        appliedIn: "this-visit",
-        wateredInAtEpochMilliseconds: "not-yet",
-      })),
+      products: own.flatMap((treatment) => appliedAt(setting.span, treatment, visit)),
       visit: setting.span,
       timeZone: setting.timeZone,
       zoneDataVersion: setting.zoneDataVersion,
@@ -65,25 +62,29 @@ export function aftercareOfVisit(
   return { ok: true, value: answers };
 }
 
-/** The label's aftercare with the state's sign, where the label itself asks for none. */
-function withLawOfSigns({ use }: TicketTreatment, visit: VisitRow): LabelAftercare {
-  const rule = packOf(visit.property.state)?.facts["posting-sign"];
-  const { aftercare } = use;
-  if (rule?.onFile !== true || aftercare.facts["posting-sign"] !== "none") return aftercare;
+/** A product as it will be put down in a visit, and beside it the state's sign for it: the stricter of label and law counts. */
+function appliedAt({ fromEpochMilliseconds, untilEpochMilliseconds }: Span, { use: { aftercare } }: TicketTreatment, visit: VisitRow): readonly AppliedProduct[] {
+  const applied: AppliedProduct = {
+    label: aftercare,
+    application: { startsAtEpochMilliseconds: fromEpochMilliseconds, endsAtEpochMilliseconds: untilEpochMilliseconds, postedAtEpochMilliseconds: "not-posted" },
+    appliedIn: "this-visit",
+    wateredInAtEpochMilliseconds: "not-yet",
+  };
+  const law = lawOfSigns(visit);
+  return law === undefined ? [applied] : [applied, { ...applied, label: { productName: aftercare.productName, facts: { ...NOTHING_STATED, "posting-sign": law } } }];
+}
+
+function lawOfSigns({ property }: VisitRow): StatedConstraint<"posting-sign"> | undefined {
+  const rule = packOf(property.state)?.facts["posting-sign"];
+  if (rule?.onFile !== true) return undefined;
   const { upTrigger, downDaysFollowing, downWords } = rule.value;
   return {
-    ...aftercare,
-    facts: {
-      ...aftercare.facts,
-      "posting-sign": {
-        kind: "posting-sign",
-        upBy: upTrigger,
-        mayComeDown: { trigger: "day-following", daysFollowing: downDaysFollowing, orReentryIfLater: false },
-        labelWords: downWords,
-        basis: "law",
-        source: rule.citation,
-      },
-    },
+    kind: "posting-sign",
+    upBy: upTrigger,
+    mayComeDown: { trigger: "day-following", daysFollowing: downDaysFollowing, orReentryIfLater: false },
+    labelWords: downWords,
+    basis: "law",
+    source: rule.citation,
   };
 }
 

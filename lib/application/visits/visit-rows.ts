@@ -29,8 +29,7 @@ export interface PlannedLook {
   readonly zoneIds: readonly string[];
 }
 
-export const VISIT_STATES = ["planned", "done", "part-done", "not-done"] as const;
-export type VisitState = (typeof VISIT_STATES)[number];
+export type VisitState = "planned" | "done" | "part-done" | "not-done";
 
 /** A visit's place on a truck's day. */
 export interface StopOfVisit {

@@ -1,4 +1,4 @@
-import { labelInUse } from "#application/products/stored-label";
+import { labelInUse, type LabelsRead } from "#application/products/stored-label";
 import { timeZoneDataVersion } from "#adapters/time-zone-data";
 import { DEFAULT_HOUSE_SETTINGS } from "#domain/company/house-settings";
 import { licenseStanding } from "#domain/crew/license";
@@ -9,6 +9,7 @@ import { useNamed } from "#domain/label/label-facts";
 import { type MixTicket, makeMixTicket } from "#domain/mixing/mix-ticket";
 import { type TicketApplicator, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { RULES_VERSION } from "#domain/rules/packs-on-file";
+import { firstDayOpen } from "#domain/scheduling/visit-standing";
 import { instantOfMinute, type Span } from "#domain/weather/local-hours";
 import { type AftercareOfLawns, aftercareOfVisit, hoursNotOnFile, spanOfVisit } from "#application/visits/visit-aftercare";
 import { gearFor, type PlannedApplication, plannedApplication } from "#application/visits/visit-gear";
@@ -32,18 +33,25 @@ export interface VisitTicket {
 
 export type TicketOutcome = Outcome<VisitTicket, { readonly refusal: InputRefusal; readonly findings: readonly Finding[] }>;
 
+/** A visit with what is worked out for it now. */
+export interface WorkedVisit {
+  readonly visit: VisitRow;
+  readonly outcome: TicketOutcome;
+  /** The labels that were read for it, those of its own products among them. */
+  readonly labels: LabelsRead;
+}
+
 /** Works out the mix tickets of some visits from what is on file now, in the order of the ids. */
-export async function ticketsOfVisits(work: Work, visitIds: readonly string[]): Promise<readonly { readonly visit: VisitRow; readonly outcome: TicketOutcome }[]> {
+export async function ticketsOfVisits(work: Work, visitIds: readonly string[]): Promise<readonly WorkedVisit[]> {
   const visits = await visitRows(work, visitIds);
   const facts = await readTicketFacts(work, visits);
   const today = calendarDateIn(work.company.timeZone, work.now.getTime());
-  return visits.map((visit) => ({ visit, outcome: ticketOf(work, visit, facts, today) }));
+  return visits.map((visit) => ({ visit, outcome: ticketOf(work, visit, facts, today), labels: facts.labels }));
 }
 
 function ticketOf(work: Work, visit: VisitRow, facts: TicketFacts, today: CalendarDate): TicketOutcome {
   const { timeZone } = work.company;
-  const day = today > visit.opensOn ? today : visit.opensOn;
-  const application = plannedApplication(facts, visit.stop, day, work.member.personId);
+  const application = plannedApplication(facts, visit.stop, firstDayOpen(visit, today), work.member.personId);
   const lawns = facts.lawnsByProperty.get(visit.property.propertyId) ?? [];
   const findings: Finding[] = visit.stop === null ? [onNoDay(visit)] : [];
   const treatments = visit.treatments.flatMap((planned) => treatmentOf(facts, planned, application, findings));

@@ -1,10 +1,8 @@
 /** How granular product goes down: over the lawn once with overlap, or twice crosswise at half the rate. */
-export const GRANULAR_PASSES = ["one-with-overlap", "two-at-half-rate-crosswise"] as const;
-export type GranularPasses = (typeof GRANULAR_PASSES)[number];
+export type GranularPasses = "one-with-overlap" | "two-at-half-rate-crosswise";
 
 /** How a visit's spray is shared out over tank loads. */
-export const TANK_LOADS = ["same-size-every-time", "full-tanks-then-a-short-one"] as const;
-export type TankLoads = (typeof TANK_LOADS)[number];
+export type TankLoads = "same-size-every-time" | "full-tanks-then-a-short-one";
 
 /** What a company may hold differently from the next one. What needs a setting takes it as an argument. */
 export interface HouseSettings {

@@ -71,4 +71,3 @@ export const COMPANY_TIME_ZONES = [
   "America/Puerto_Rico",
   "Pacific/Honolulu",
 ] as const;
-export type CompanyTimeZone = (typeof COMPANY_TIME_ZONES)[number];

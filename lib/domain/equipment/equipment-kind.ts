@@ -22,8 +22,7 @@ export function isSprayer(kind: EquipmentKind): kind is SprayerKind {
 }
 
 /** How a sprayer's carrier rate may be measured. */
-export const SPRAYER_METHODS = ["timed-area", "timed-course", "boom", "small-area"] as const;
-export type SprayerMethod = (typeof SPRAYER_METHODS)[number];
+export type SprayerMethod = "timed-area" | "timed-course" | "boom" | "small-area";
 
 /** The words for a method: what is measured. */
 export const SPRAYER_METHOD_WORDS: Readonly<Record<SprayerMethod, string>> = {

@@ -6,7 +6,7 @@ import { formatQuantity } from "#domain/quantities/format-quantity";
 import { decimal, type Rational } from "#domain/quantities/rational";
 
 /** From what on a tip is worn out: more than so much over a new one, in percent. Common practice. */
-export const WORN_ABOVE_PERCENT: Rational = decimal("10");
+const WORN_ABOVE_PERCENT: Rational = decimal("10");
 
 /** How far one nozzle of a boom may be from their average, and who says so. */
 export interface SpreadLimit {

@@ -65,7 +65,7 @@ export function ratedFlowOfSize(size: NozzleSize): RatedFlow {
 const PRESSURE_PSI = { lowest: 1, highest: 1000 } as const;
 
 /** Asks for a pressure at the tip in psi. */
-export function pressureRange(field: string, words: string, pressurePsi: number): RangeCheck {
+function pressureRange(field: string, words: string, pressurePsi: number): RangeCheck {
   return { field, words, value: pressurePsi, ...PRESSURE_PSI, unit: "psi" };
 }
 

@@ -3,8 +3,7 @@ export const FINDING_LEVELS = ["hold", "take-care", "note"] as const;
 export type FindingLevel = (typeof FINDING_LEVELS)[number];
 
 /** Whose rule a finding holds something against. */
-export const FINDING_SOURCES = ["label", "law", "handbook", "common-practice", "weather", "stock", "house"] as const;
-export type FindingSource = (typeof FINDING_SOURCES)[number];
+export type FindingSource = "label" | "law" | "handbook" | "common-practice" | "weather" | "stock" | "house";
 
 /** Whose rule a finding is, in the word that stands under it. */
 export const FINDING_SOURCE_WORDS: Readonly<Record<FindingSource, string>> = {
@@ -21,8 +20,7 @@ export const FINDING_SOURCE_WORDS: Readonly<Record<FindingSource, string>> = {
  * Who may answer a hold: nobody (a label is law), a license holder who states why a rule of law does not apply here,
  * or the office by changing the plan.
  */
-export const HOLD_ANSWERERS = ["nobody", "license-holder", "office"] as const;
-export type HoldAnswerer = (typeof HOLD_ANSWERERS)[number];
+export type HoldAnswerer = "nobody" | "license-holder" | "office";
 
 /** The words of a finding, in the order in which they are read. */
 export interface FindingWords {

@@ -76,7 +76,8 @@ const READERS: { readonly [Kind in AftercareKind]: (value: string) => ReadAnswer
   "posting-sign": readPostingSign,
 };
 
-const NOTHING_STATED = Object.fromEntries(AFTERCARE_KINDS.map((kind) => [kind, "none"])) as unknown as LabelAftercare["facts"];
+/** A label that asks for nothing afterwards. */
+export const NOTHING_STATED = Object.fromEntries(AFTERCARE_KINDS.map((kind) => [kind, "none"])) as unknown as LabelAftercare["facts"];
 
 /** Reads one fact; one that can't be meant is judged alone, so that the complaint stands at its own field. */
 function readFact<Kind extends AftercareKind>(

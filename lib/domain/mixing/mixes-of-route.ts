@@ -74,7 +74,6 @@ function beginOf({ settings }: TankPlanQuestion, sized: SizedRun, last: MixInTan
   const cleaning = sized.last === "unknown" ? "clean-out" : (change?.cleaning ?? "none");
   const { holdUp } = run.gear;
   return {
-    visitId: run.draws[0]?.visitId ?? "",
     lastName: last?.name ?? null,
     cleaning,
     isCleanOutOnFile,

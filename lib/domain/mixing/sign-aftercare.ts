@@ -1,8 +1,9 @@
 import { addDays, type CalendarDate, calendarDateIn } from "#domain/foundation/calendar-date";
 import { type Finding, hold } from "#domain/foundation/finding";
+import { groupedBy } from "#domain/foundation/grouping";
 import { type SignUpTrigger, type StatedConstraint, statedConstraint } from "#domain/label/aftercare-constraint";
 import { type AftercareEnd, type EndContext, endOf, latestEnd, notBefore } from "#domain/mixing/aftercare-instants";
-import { type AftercareStep, type MayNot, reasonFor } from "#domain/mixing/aftercare-step";
+import { type AftercareStep, inReasonOrder, type MayNot, reasonFor } from "#domain/mixing/aftercare-step";
 import { type AppliedConstraint, type AppliedProduct, appliedName, constraintsOf } from "#domain/mixing/applied-product";
 import { dayIn } from "#domain/mixing/clock-periods";
 import { localWords } from "#domain/mixing/local-words";
@@ -39,25 +40,33 @@ function upInstant(sign: Sign): number {
   return posted === "not-posted" ? upByInstant(sign) : posted;
 }
 
-/** The signs of this visit that do not stand yet, each with when it has to. */
+/**
+ * The signs of this visit that do not stand yet, each with when it has to. Of label and law whoever wants it sooner is
+ * told first; what asks in the same words is told once, with all its reasons.
+ */
 export function signsToPutUp(products: readonly AppliedProduct[], timeZone: string): readonly AftercareStep[] {
   const due = products.filter(
     ({ appliedIn, application }) => appliedIn === "this-visit" && application.postedAtEpochMilliseconds === "not-posted",
   );
-  return constraintsOf(due, "posting-sign").map((sign) => {
-    const by = upByInstant(sign);
-    const { startsAtEpochMilliseconds } = sign.applied.application;
-    return {
-      row: "sign",
-      kind: "must",
-      startsAtEpochMilliseconds,
-      endsAtEpochMilliseconds: by,
-      isEstimate: false,
-      words: `Put the sign up ${UP_WORDS[sign.constraint.upBy]}.`,
-      startsAtWords: localWords(startsAtEpochMilliseconds, timeZone, "start"),
-      endsAtWords: localWords(by, timeZone, "due"),
-      reasons: [reasonFor(appliedName(sign.applied, timeZone), sign.constraint)],
-    };
+  const inOneWord = groupedBy(constraintsOf(due, "posting-sign"), (sign) => `${String(upByInstant(sign))} ${sign.constraint.upBy}`);
+  return [...inOneWord.values()].flatMap((signs) => {
+    const [first] = signs;
+    if (first === undefined) return [];
+    const by = upByInstant(first);
+    const startsAtEpochMilliseconds = Math.min(...signs.map(({ applied }) => applied.application.startsAtEpochMilliseconds));
+    return [
+      {
+        row: "sign",
+        kind: "must",
+        startsAtEpochMilliseconds,
+        endsAtEpochMilliseconds: by,
+        isEstimate: false,
+        words: `Put the sign up ${UP_WORDS[first.constraint.upBy]}.`,
+        startsAtWords: localWords(startsAtEpochMilliseconds, timeZone, "start"),
+        endsAtWords: localWords(by, timeZone, "due"),
+        reasons: inReasonOrder(signs.map(({ applied, constraint }) => reasonFor(appliedName(applied, timeZone), constraint))),
+      },
+    ];
   });
 }
 

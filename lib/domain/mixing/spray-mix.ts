@@ -3,7 +3,7 @@ import { groupedBy } from "#domain/foundation/grouping";
 import { invariant } from "#domain/foundation/invariant";
 import { type ExactQuantity, type Measure, multiplyExact } from "#domain/quantities/exact-quantity";
 import { formatQuantity } from "#domain/quantities/format-quantity";
-import { allocate, type Quantity, smallest, sum } from "#domain/quantities/quantity";
+import { allocate, fromAmount, type Quantity, smallest, sum } from "#domain/quantities/quantity";
 import { concentrationInSpray, type Rate, times } from "#domain/quantities/rate";
 import { rational } from "#domain/quantities/rational";
 import { amountOfMarks, marksWithin, nearestMarks } from "#domain/quantities/rounding";
@@ -220,9 +220,13 @@ function tankLoad(treatments: readonly SprayTreatment[], { number, finished, gro
     const measured = measureOut<"mass" | "volume">(rateTimes(rate, ground), most, fittingTool(treatment));
     return { line, amount: measured.amount, marks: measured.marks };
   });
+  return { number, finished, products, water: waterBeside(products, finished) };
+}
+
+/** The water of a filling: its finished volume less what the liquid products that were measured out take up; nothing where they don't fit. */
+export function waterBeside(products: readonly { readonly amount: ProductAmount }[], finished: Quantity<"volume">): Quantity<"volume"> {
   const liquid = products.reduce((total, { amount }) => total + (amount.dimension === "volume" ? amount.amount : 0n), 0n);
-  const water = liquid < finished.amount ? finished.amount - liquid : 0n;
-  return { number, finished, products, water: { dimension: "volume", amount: water } };
+  return fromAmount("volume", liquid < finished.amount ? finished.amount - liquid : 0n);
 }
 
 /** The tool that measures a product, where it measures by what the plan counts: a cup is no tool for what is weighed. */

@@ -38,7 +38,6 @@ export interface CarryOver {
 
 /** What lies between the mix before and this one. */
 export interface BeginOfMix {
-  readonly visitId: string;
   /** "fill 7", or null where the tank was clean or nobody knows what it held. */
   readonly lastName: string | null;
   readonly cleaning: "none" | "rinse" | "clean-out";

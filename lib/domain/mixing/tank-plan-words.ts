@@ -6,6 +6,11 @@ import { type FillOfRoute, type MixOfRoute } from "#domain/mixing/tank-plan-answ
 /** How a stop is called in a sentence, by its visit. */
 type StopName = (visitId: string) => string;
 
+/** A stop as a sentence names it, by its place on the route: "stop 3 (12 Elm St)". */
+export function stopWords(position: number, street: string): string {
+  return `stop ${String(position)} (${street})`;
+}
+
 /** Where a fill is made: "at the shop before leaving", "back at the shop on the way to 12 Elm St". */
 export function fillPlaceWords({ place }: FillOfRoute, nameOf: StopName): string {
   if (place.at === "shop-before-leaving") return "at the shop before leaving";

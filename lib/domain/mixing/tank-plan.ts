@@ -4,6 +4,7 @@ import { fromAmount, ratio } from "#domain/quantities/quantity";
 import { rational, toNumber } from "#domain/quantities/rational";
 import { mixesOfRoute } from "#domain/mixing/mixes-of-route";
 import { type BeforeRun, mixOf, type SizedFill, type SizedRun, type SizingFrame, sizeRun, toolsOf } from "#domain/mixing/sized-run";
+import { waterBeside } from "#domain/mixing/spray-mix";
 import { productsIn } from "#domain/mixing/tank-fill";
 import { levelsAlong, type TankAction, type TankLevel } from "#domain/mixing/tank-levels";
 import { type AboardAtStop, type FillOfRoute, type FillPlace, type TankPlan } from "#domain/mixing/tank-plan-answer";
@@ -146,7 +147,6 @@ function placeOf(stops: readonly TreatedStop[], { isBeforeLeaving, beginsAt, isM
 function fillOf(stops: readonly TreatedStop[], fill: SizedFill, { run }: SizedRun, letter: string): FillOfRoute {
   const finished = fromAmount("volume", fill.mixed);
   const products = productsIn(run, finished, toolsOf(run));
-  const liquid = products.reduce((total, { amount }) => total + (amount.dimension === "volume" ? amount.amount : 0n), 0n);
   return {
     letter,
     finished,
@@ -156,7 +156,7 @@ function fillOf(stops: readonly TreatedStop[], fill: SizedFill, { run }: SizedRu
     visitIds: [...new Set(fill.parts.map(({ visitId }) => visitId))],
     parts: fill.parts.map(({ visitId, volume }) => ({ visitId, finished: fromAmount("volume", volume) })),
     toLine: fromAmount("volume", fill.toLine),
-    water: fromAmount("volume", liquid < fill.mixed ? fill.mixed - liquid : 0n),
+    water: waterBeside(products, finished),
   };
 }
 

@@ -12,7 +12,7 @@ import { type TicketQuestion } from "#domain/mixing/ticket-question";
 import { figure, inUnit, sumLine, THOUSAND_SQ_FT } from "#domain/mixing/ticket-working-words";
 
 /** The nutrients that a page shows, in its order. */
-export const SHOWN_NUTRIENTS = ["nitrogen", "quickNitrogen", "slowNitrogen", "phosphate", "potash", "iron"] as const;
+const SHOWN_NUTRIENTS = ["nitrogen", "quickNitrogen", "slowNitrogen", "phosphate", "potash", "iron"] as const;
 export type ShownNutrient = (typeof SHOWN_NUTRIENTS)[number];
 
 const NUTRIENT_WORDS: Readonly<Record<ShownNutrient, string>> = {

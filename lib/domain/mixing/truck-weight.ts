@@ -11,7 +11,7 @@ import { type LoadedTruck } from "#domain/mixing/tank-plan-question";
 const WATER: Density = densityFromSpecificGravity("1");
 
 /** What part of a finished spray is water: all but its liquid products; none where they leave no room for it. */
-export function waterShareOf(products: FillStop["products"]): Rational {
+export function waterShareOf(products: readonly Pick<FillStop["products"][number], "concentration">[]): Rational {
   const share = products.reduce(
     (left, { concentration }) => (concentration.basis === "product-volume-per-spray-volume" ? subtractRational(left, rational(concentration.amount, concentration.per)) : left),
     rational(1n),

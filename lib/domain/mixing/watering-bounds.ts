@@ -7,7 +7,7 @@ import { type WateringHours, withinWateringHours } from "#domain/mixing/watering
 import { type Span } from "#domain/weather/local-hours";
 
 /** How many days ahead a time for watering in is looked for where no label sets a date. A habit of the house, no limit. */
-export const WATERING_SEARCH_DAYS = 14;
+const WATERING_SEARCH_DAYS = 14;
 
 /** A product that must stay dry, and until when. */
 export interface StaysDry {

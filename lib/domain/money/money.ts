@@ -11,8 +11,6 @@ export interface Money {
   readonly cents: Rational;
 }
 
-export const NO_MONEY: Money = { cents: ZERO };
-
 /** Money from whole cents, as they are stored. */
 export function fromCents(cents: bigint): Money {
   return { cents: rational(cents) };

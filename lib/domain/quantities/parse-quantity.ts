@@ -50,7 +50,7 @@ export function splitNumberAndUnit(plain: string): { readonly number: string; re
 }
 
 /** Refuses an ounce alone, and asks which kind it is. */
-export function refuseOunce(field: string, found: string): { readonly ok: false; readonly refusal: InputRefusal } {
+function refuseOunce(field: string, found: string): { readonly ok: false; readonly refusal: InputRefusal } {
   return badInput(
     field,
     found,

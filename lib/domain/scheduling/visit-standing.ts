@@ -24,6 +24,11 @@ export function visitStanding({ opensOn, closesOn, state, stopOn }: VisitDates, 
   return today <= closesOn ? "open" : "past-its-window";
 }
 
+/** The first day on which a visit may still be: when it opens, or today where it has opened. */
+export function firstDayOpen({ opensOn }: Pick<VisitDates, "opensOn">, today: CalendarDate): CalendarDate {
+  return opensOn > today ? opensOn : today;
+}
+
 /** How many visits stand where. */
 export function countStandings(standings: readonly VisitStanding[]): Readonly<Record<VisitStanding, number>> {
   const none = Object.fromEntries(VISIT_STANDINGS.map((standing) => [standing, 0])) as Record<VisitStanding, number>;

@@ -56,8 +56,6 @@ export interface CostOfProduct {
   readonly lots: readonly CostOfLot[];
   /** More than all lots on hand have; nobody knows what it will cost. */
   readonly notOnHand: Quantity<Dimension>;
-  /** The exact cost of what has a price. */
-  readonly priced: Money;
 }
 
 /** The exact cost of so much of one lot: the price of a container by the part of one that is taken. */
@@ -69,7 +67,7 @@ function costOfLot({ lotId, number, containerSize, price }: LotWithPrice, quanti
 /** What was taken of some lots, or will be, with its cost. */
 export function costOfTaken(dimension: Dimension, taken: readonly { readonly lot: LotWithPrice; readonly amount: bigint }[]): CostOfProduct {
   const lots = taken.map(({ lot, amount }) => costOfLot(lot, fromAmount(dimension, amount)));
-  return { lots, notOnHand: fromAmount(dimension, 0n), priced: sumMoney(lots.flatMap(({ cost }) => (typeof cost === "string" ? [] : [cost]))) };
+  return { lots, notOnHand: fromAmount(dimension, 0n) };
 }
 
 /**

@@ -3,8 +3,7 @@ import { type Quantity } from "#domain/quantities/quantity";
 import { type Dimension } from "#domain/quantities/units";
 
 /** Why something moved. */
-export const POSTING_KINDS = ["receive", "move", "fill", "apply", "return", "lose", "count"] as const;
-export type PostingKind = (typeof POSTING_KINDS)[number];
+export type PostingKind = "receive" | "move" | "fill" | "apply" | "return" | "lose" | "count";
 
 /** The kinds of locations: the first three hold stock, the others are where it comes from or goes. */
 export const LOCATION_KINDS = ["shop", "truck", "tank", "supplier", "lawn", "rinsate", "loss", "count-difference"] as const;

@@ -38,7 +38,7 @@ export const FIDANZA_INITIAL_CONDITIONS: DiseaseModel = {
 };
 
 /** Model 2 of the University of Kentucky. */
-export const KENTUCKY_BROWN_PATCH: DiseaseModel = {
+const KENTUCKY_BROWN_PATCH: DiseaseModel = {
   disease: "brown-patch",
   name: "Kentucky model 2",
   madeFor: "cool-season grasses",

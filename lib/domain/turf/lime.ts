@@ -66,7 +66,7 @@ const TABLE: readonly Row[] = [
 
 const COLUMN = { "7.0": 1, "6.5": 2, "6.0": 3 } as const satisfies Readonly<Record<TargetPh, number>>;
 
-export const LIME_TABLE_SOURCE =
+const LIME_TABLE_SOURCE =
   "Penn State Agricultural Analytical Services Laboratory, turf handbook, Table 1, Lime Recommendation";
 
 export interface LimeRecommendation {

@@ -1,11 +1,10 @@
 import { type Outcome, accept, badInput } from "#domain/foundation/outcome";
 import { type GrowthSeason } from "#domain/turf/growth-potential";
 
-/** Where the turf coefficients are printed. */
-export const TURF_COEFFICIENT_SOURCE =
-  "University of California Center for Landscape & Urban Horticulture, Turfgrass crop coefficients, after Meyer et al. 1985";
-
-/** Crop coefficients from January to December, to be multiplied by short (grass) reference evapotranspiration. */
+/**
+ * Crop coefficients from January to December, to be multiplied by short (grass) reference evapotranspiration: University
+ * of California Center for Landscape & Urban Horticulture, Turfgrass crop coefficients, after Meyer et al. 1985.
+ */
 export const TURF_COEFFICIENTS: Readonly<Record<GrowthSeason, readonly number[]>> = {
   "cool-season": [0.61, 0.64, 0.75, 1.04, 0.95, 0.88, 0.94, 0.86, 0.74, 0.75, 0.69, 0.6],
   "warm-season": [0.61, 0.54, 0.76, 0.72, 0.79, 0.68, 0.71, 0.71, 0.62, 0.54, 0.58, 0.55],

@@ -13,7 +13,7 @@ import { readAmountField, readChoice, readListField, readTogether, refuseOne } f
 import { type Refusals, type Typed, type WorkedWorksheet, type WorksheetExample, type WorksheetOutcome } from "#domain/worksheets/worksheet";
 
 /** How a shape that was measured by its widths ends: at the first and last width, or in a point one step beyond. */
-export const OFFSET_ENDS = ["widths", "points"] as const;
+const OFFSET_ENDS = ["widths", "points"] as const;
 
 export type RectangleField = "length" | "width";
 export type TriangleField = "base" | "height";

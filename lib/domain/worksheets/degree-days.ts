@@ -5,7 +5,7 @@ import { type PastedDay, readPastedDays, refusePastedLine } from "#domain/worksh
 import { type FieldAsk, ifTyped, readChoice, readModelNumber, readTogether, refuseOne } from "#domain/worksheets/read-fields";
 import { type Typed, type WorksheetAnswer, type WorksheetExample, type WorksheetOutcome } from "#domain/worksheets/worksheet";
 
-export const DEGREE_DAY_METHODS = ["simple", "reset", "86-50"] as const;
+const DEGREE_DAY_METHODS = ["simple", "reset", "86-50"] as const;
 type MethodChoice = (typeof DEGREE_DAY_METHODS)[number];
 export type DegreeDaysField = "days" | "start" | "method" | "base" | "threshold";
 

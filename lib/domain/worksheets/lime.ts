@@ -10,7 +10,7 @@ import { amountBothWays, amountWords, numberWords, rateBothWays, rateWords } fro
 import { readAmountField, readChoice, readNumberField, readRateField, readTogether, refuseOne } from "#domain/worksheets/read-fields";
 import { type Typed, type WorksheetExample, type WorksheetOutcome } from "#domain/worksheets/worksheet";
 
-export const TARGET_PHS = ["7.0", "6.5", "6.0"] as const satisfies readonly TargetPh[];
+const TARGET_PHS = ["7.0", "6.5", "6.0"] as const satisfies readonly TargetPh[];
 /** The published caps by their pounds per 1,000 sq ft: Penn State's and NC State's. */
 export const LIME_CAPS = ["100", "50"] as const;
 

@@ -14,7 +14,7 @@ import { ifTyped, readAmountField, readChoice, readDensityField, readNumberField
 import { type Typed, type WorksheetAnswer, type WorksheetExample, type WorksheetOutcome } from "#domain/worksheets/worksheet";
 
 /** The nutrients that a target may be set for, as the page offers them. */
-export const TARGET_NUTRIENTS = ["N", "P2O5", "K2O"] as const;
+const TARGET_NUTRIENTS = ["N", "P2O5", "K2O"] as const;
 
 export type ProductForNutrientField = "grade" | "nutrient" | "target" | "area" | "bag" | "density" | "slow";
 export type NutrientsOfProductField = "grade" | "rate" | "area" | "density" | "slow";

@@ -9,7 +9,7 @@ import { amountBothWays, amountWords, numberWords, rateBothWays, rateWords } fro
 import { ifTyped, type NumberRange, readAmountField, readChoice, readNumberField, readRateField, readTogether, refuseOne } from "#domain/worksheets/read-fields";
 import { type Typed, type WorksheetAnswer, type WorksheetExample, type WorksheetOutcome, type WorksheetTable } from "#domain/worksheets/worksheet";
 
-export const SEED_USES = ["bare ground", "overseeding"] as const;
+const SEED_USES = ["bare ground", "overseeding"] as const;
 type SeedUse = (typeof SEED_USES)[number];
 export type SeedField = "rate" | "use" | "area" | "purity" | "germination" | "price";
 

@@ -1,5 +1,6 @@
 import { typedLines } from "#domain/equipment/typed-test";
 import { namedClockWords } from "#domain/foundation/clock-words";
+import { withoutFullStop } from "#domain/foundation/full-stop";
 import { accept, badInput, missingFact, type Outcome } from "#domain/foundation/outcome";
 import { ONE_HOUR_MILLISECONDS } from "#domain/turf/hourly-series";
 import { celsiusFromFahrenheit, fahrenheitFromCelsius } from "#domain/turf/temperature-scale";
@@ -182,7 +183,7 @@ function wetBulbAndDeltaT({ temperatureF, relativeHumidityPercent }: WeatherHour
 /** "closed. The wind is 11 mph...": the figure of Delta T stands in a column of its own. */
 function standingWords({ verdict, reasons }: JudgedTypedHour): string {
   const sentences = reasons.map(({ sentence }) => sentence.replace(/^Delta T is [\d.]+ °C, /u, "Delta T "));
-  return [VERDICT_WORDS[verdict], ...sentences].map((words) => words.replace(/\.$/u, "")).join(". ");
+  return [VERDICT_WORDS[verdict], ...sentences].map(withoutFullStop).join(". ");
 }
 
 function tableOf(judged: readonly JudgedTypedHour[]): WorksheetTable {

@@ -14,8 +14,8 @@ import { amountBothWays, amountWords, numberWords, rateBothWays, rateWords } fro
 import { ifTyped, readAmountField, readChoice, readListField, readNumberField, readRateField, readTogether, refuseEmpty, refuseOne } from "#domain/worksheets/read-fields";
 import { type Typed, type WorksheetExample, type WorksheetOutcome } from "#domain/worksheets/worksheet";
 
-export const SPREADER_PASSES = ["one-pass", "two-passes-crosswise"] as const satisfies readonly SpreaderPasses[];
-export const DRIVING_PATTERNS = ["round-and-round", "back-and-forth"] as const satisfies readonly DrivingPattern[];
+const SPREADER_PASSES = ["one-pass", "two-passes-crosswise"] as const satisfies readonly SpreaderPasses[];
+const DRIVING_PATTERNS = ["round-and-round", "back-and-forth"] as const satisfies readonly DrivingPattern[];
 
 export type TestAreaField = "area" | "collected" | "wanted" | "passes";
 export type PanLineField = "spacing" | "catches" | "swath" | "pattern";

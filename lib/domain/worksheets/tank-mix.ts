@@ -1,7 +1,9 @@
 import { type Finding, note, takeCare } from "#domain/foundation/finding";
 import { accept, badInput, missingFact, type Outcome } from "#domain/foundation/outcome";
 import { type Formulation, FORMULATIONS } from "#domain/label/label-facts";
-import { addExact, compareExact, type ExactQuantity, fromExactAmount, isNothing, multiplyExact, ratioExact, sumExact } from "#domain/quantities/exact-quantity";
+import { amountIn, type SprayConcentration } from "#domain/mixing/tank-fill";
+import { waterShareOf } from "#domain/mixing/truck-weight";
+import { type ExactQuantity, isNothing, multiplyExact, ratioExact } from "#domain/quantities/exact-quantity";
 import { formatCompound } from "#domain/quantities/format-compound";
 import { formatQuantityIn, writeQuantity } from "#domain/quantities/format-quantity";
 import { formatRate } from "#domain/quantities/format-rate";
@@ -39,7 +41,6 @@ export const TANK_MIX_EXAMPLE: WorksheetExample<TankMixField> = {
 };
 
 type MixRate = Rate<"product-volume-per-area"> | Rate<"product-mass-per-area"> | Rate<"product-volume-per-spray-volume"> | Rate<"product-mass-per-spray-volume">;
-type Concentration = Rate<"product-volume-per-spray-volume"> | Rate<"product-mass-per-spray-volume">;
 type Amount = ExactQuantity<"mass"> | ExactQuantity<"volume">;
 
 interface MixProduct {
@@ -63,7 +64,7 @@ function readRow(typed: Typed<TankMixField>, row: MixRow): Outcome<MixProduct | 
   return chosen.ok ? accept({ name: name === "" ? `Product ${row}` : name, rate: mixRate, rateWords: productRateAsTyped(mixRate, rate), kind: chosen.value }) : chosen;
 }
 
-function concentrationOf(rate: MixRate, carrier: Rate<"carrier-volume-per-area">): Concentration {
+function concentrationOf(rate: MixRate, carrier: Rate<"carrier-volume-per-area">): SprayConcentration {
   switch (rate.basis) {
     case "product-volume-per-area":
       return concentrationInSpray(rate, carrier);
@@ -73,10 +74,6 @@ function concentrationOf(rate: MixRate, carrier: Rate<"carrier-volume-per-area">
     case "product-mass-per-spray-volume":
       return rate;
   }
-}
-
-function amountIn(concentration: Concentration, spray: ExactQuantity<"volume">): Amount {
-  return concentration.basis === "product-mass-per-spray-volume" ? times(concentration, spray) : times(concentration, spray);
 }
 
 /** As it is measured out: large amounts in two units. */
@@ -95,12 +92,6 @@ function fillsOf(spray: ExactQuantity<"volume">, tank: ExactQuantity<"volume">):
   const tanks = ratioExact(spray, tank);
   const full = roundToWhole(tanks, "down");
   return { spray, full, part: multiplyExact(tank, subtractRational(tanks, rational(full))) };
-}
-
-function waterFor(products: readonly { readonly amount: Amount }[], spray: ExactQuantity<"volume">): ExactQuantity<"volume"> | undefined {
-  const liquid = sumExact("volume", products.flatMap(({ amount }) => (amount.dimension === "volume" ? [amount] : [])));
-  if (compareExact(liquid, spray) >= 0) return undefined;
-  return fromExactAmount("volume", subtractRational(spray.exactAmount, liquid.exactAmount));
 }
 
 function findingsOf(products: readonly MixProduct[]): readonly Finding[] {
@@ -148,9 +139,8 @@ export function tankMixWorksheet(typed: Typed<TankMixField>): WorksheetOutcome {
     const concentration = concentrationOf(product.rate, carrier);
     return { ...product, concentration, inFull: amountIn(concentration, tank), inPart: amountIn(concentration, fills.part), total: amountIn(concentration, fills.spray) };
   });
-  const waterFull = waterFor(lines.map(({ inFull }) => ({ amount: inFull })), tank);
-  const waterPart = waterFor(lines.map(({ inPart }) => ({ amount: inPart })), fills.part);
-  if (waterFull === undefined) return refuseOne(badInput("rate1", "no room for water", "less product than spray", "These rates fill the tank with product and leave no room for water. Look at the rates and the sprayer's output.").refusal);
+  const waterShare = waterShareOf(lines);
+  if (waterShare.numerator === 0n) return refuseOne(badInput("rate1", "no room for water", "less product than spray", "These rates fill the tank with product and leave no room for water. Look at the rates and the sprayer's output.").refusal);
   const hasPart = !isNothing(fills.part);
   const [carrierWords, areaWords] = [carrierAsTyped(carrier, typed.carrier), areaAsTyped(area, typed.area)];
   const perTankWords = areaAsTyped(perTank, typed.carrier);
@@ -190,7 +180,7 @@ export function tankMixWorksheet(typed: Typed<TankMixField>): WorksheetOutcome {
         ],
         rows: [
           ...lines.map(({ name, inFull, inPart, total }) => [name, measuredWords(inFull), ...(hasPart ? [measuredWords(inPart)] : []), measuredWords(total)]),
-          ["Water", amountWords(waterFull), ...(hasPart ? [waterPart === undefined ? "none" : amountWords(waterPart)] : []), amountWords(addExact(multiplyExact(waterFull, rational(fills.full)), waterPart ?? fills.part))],
+          ["Water", ...[tank, ...(hasPart ? [fills.part] : []), fills.spray].map((spray) => amountWords(multiplyExact(spray, waterShare)))],
           ["Finished spray", amountWords(tank), ...(hasPart ? [amountWords(fills.part)] : []), amountWords(fills.spray)],
         ],
       },

@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { issuedTicketOfId, mixTicketToPrint, truckOnPaper } from "#application/documents/mix-ticket-to-print";
+import { mixTicketToPrint, ticketPaper } from "#application/documents/mix-ticket-to-print";
+import { issuedTicketOf } from "#application/visits/issued-ticket";
 import { valueOf } from "../../support/crew";
 import { inWorkOf } from "../../support/crew-day";
 import { aPrintedDay, type PrintedDay } from "../../support/documents";
@@ -16,9 +17,20 @@ afterAll(() => house.close());
 test("is of the ticket's own person and number, without a warning while the plan stands", async () => {
   await inWorkOf(house, at.company, async (work) => {
     expect(valueOf(await mixTicketToPrint(work, at.mixTicketId))).toMatchObject({ subjectId: at.mixTicketId, operatorId: at.company.owner.personId, warnings: [] });
-    expect(await issuedTicketOfId(work, at.visit.visitId)).toBeUndefined();
-    expect(await truckOnPaper(work, null)).toBeNull();
-    expect(await truckOnPaper(work, at.day.vehicleId)).toMatch(/^Truck \d+, /u);
+    expect(await mixTicketToPrint(work, at.visit.visitId)).toMatchObject({ ok: false, refusal: { kind: "not-found" } });
+  });
+});
+
+test("names the truck, or says that the visit is on none", async () => {
+  await inWorkOf(house, at.company, async (work) => {
+    const issued = await issuedTicketOf(work, at.visit.visitId);
+    if (issued === undefined) throw new Error("The ticket of the day was issued.");
+    const truckOf = async (vehicleId: string | null) => {
+      const { data } = await ticketPaper(work, { ...issued, snapshot: { ...issued.snapshot, application: { ...issued.snapshot.application, vehicleId } } }, false);
+      return data.kind === "mix-ticket" ? data.paper.visit.find(({ label }) => label === "Truck")?.value : undefined;
+    };
+    expect(await truckOf(at.day.vehicleId)).toMatchObject({ text: expect.stringMatching(/^Truck \d+, /u) as string });
+    expect(await truckOf(null)).toMatchObject({ kind: "does-not-apply" });
   });
 });
 

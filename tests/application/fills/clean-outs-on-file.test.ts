@@ -1,8 +1,10 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { addEquipment } from "#application/equipment/add-equipment";
 import { latestCleanOuts } from "#application/fills/clean-outs-on-file";
 import { recordCleanOut } from "#application/fills/record-clean-out";
 import { aCompany, type TestCompany, valueOf } from "../../support/crew";
 import { aCrewDay, aFedVisit, cleanOutForm, type CrewDay, inWorkOf } from "../../support/crew-day";
+import { sprayerForm } from "../../support/gear";
 import { openHouse, type TestHouse } from "../../support/house";
 
 let house: TestHouse;
@@ -22,6 +24,7 @@ test("the latest by the clock, whichever was entered last, with who, how and whe
   expect(await latest()).toEqual(new Map());
   const { cleanOutId } = await record({ cleanedAt: "7:30" });
   await record({ cleanedAt: "6:00", rinsateWent: "elsewhere", rinsateWhere: "Gravel behind the shop" });
+  expect(await inWorkOf(house, await aCompany(house, "Other Turf"), latestCleanOuts)).toEqual(new Map());
   expect(await latest()).toEqual(
     new Map([
       [
@@ -33,6 +36,16 @@ test("the latest by the clock, whichever was entered last, with who, how and whe
       ],
     ]),
   );
+});
+
+test("each sprayer has its own, and of one minute the one that was entered last", async () => {
+  const { equipmentId } = valueOf(await addEquipment(house, company.owner.key, sprayerForm(day.vehicleId)));
+  await record({ equipmentId, cleanedAt: "6:30", how: "Twice with water" });
+  house.pass(1);
+  const { cleanOutId } = await record({ equipmentId, cleanedAt: "6:30", how: "Once more with cleaner" });
+  const found = await latest();
+  expect([...found.keys()].toSorted()).toEqual([day.sprayerId, equipmentId].toSorted());
+  expect(found.get(equipmentId)).toMatchObject({ cleanOutId, how: "Once more with cleaner" });
 });
 
 test("a visit whose lawn took the rinsate is named by its street, and a site in words by those", async () => {

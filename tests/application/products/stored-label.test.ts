@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { asGuest } from "#adapters/postgres/company-work";
-import { confirmedLabel, labelsOfProducts, labelTextOf } from "#application/products/stored-label";
+import { labelsOfProducts, labelTextOf } from "#application/products/stored-label";
 import { enterLabel } from "#application/products/enter-label";
 import { aCompany, type TestCompany, valueOf } from "../../support/crew";
 import { openHouse, type TestHouse } from "../../support/house";
@@ -30,13 +30,5 @@ test("the labels of several products at once: latest, confirmed, and none", asyn
   const labels = await asGuest(house.client, company.companyId, (tx) => labelsOfProducts(tx, company.companyId, [bare, typed, confirmed, anew]));
   const numbers = [bare, typed, confirmed, anew].map((id) => [labels.get(id)?.latest?.number, labels.get(id)?.confirmed?.number]);
   expect(numbers).toEqual([[undefined, undefined], [1, undefined], [1, 1], [2, 1]]);
-});
-
-test("only a confirmed label has facts to plan with", async () => {
-  const [typed, confirmed] = [await aFeed(house, company), await aFeed(house, company)];
-  await aLabelEntry(house, company, typed);
-  await aConfirmedLabel(house, company, confirmed);
-  const facts = (productId: string) => asGuest(house.client, company.companyId, (tx) => confirmedLabel(tx, company.companyId, productId));
-  expect(await facts(typed)).toBeUndefined();
-  expect((await facts(confirmed))?.uses[0]?.useName).toBe("Established lawns");
+  expect(labels.get(confirmed)?.confirmed?.facts.uses[0]?.useName).toBe("Crabgrass, spring");
 });

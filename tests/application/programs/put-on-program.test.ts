@@ -4,6 +4,7 @@ import { putOnProgram } from "#application/programs/put-on-program";
 import { changeClient } from "#application/properties/change-client";
 import { addZone } from "#application/properties/add-zone";
 import { aCompany, type TestCompany, trailOf, valueOf } from "../../support/crew";
+import { countingHouse } from "../../support/counted-queries";
 import { aClient, aZone, zoneForm } from "../../support/ground";
 import { openHouse, type TestHouse } from "../../support/house";
 import { aProgram, aRound, roundForm } from "../../support/season";
@@ -46,6 +47,20 @@ test("pressed twice it makes nothing twice, and a round added later is made up f
   expect(await house.books()).toEqual(before);
   valueOf(await addRound(house, company.owner.key, { ...roundForm(programId, productId), name: "Summer", opensOn: "2026-06-01", closesOn: "2026-06-20" }));
   expect(valueOf(await put(programId, propertyId))).toMatchObject({ properties: 1, visits: 1 });
+});
+
+test("three rounds ask the database as often as one: their products and labels are read once", async () => {
+  const callsFor = async (rounds: number) => {
+    const { programId, productId } = await aRound(house, company);
+    const { propertyId } = await aZone(house, company);
+    for (let round = 2; round <= rounds; round += 1) {
+      valueOf(await addRound(house, company.owner.key, { ...roundForm(programId, productId), name: `Round ${String(round)}`, opensOn: `2026-0${String(4 + round)}-01`, closesOn: `2026-0${String(4 + round)}-20` }));
+    }
+    const counting = countingHouse(house);
+    expect(valueOf(await putOnProgram(counting.house, company.owner.key, { programId, properties: { [propertyId]: "yes" } }))).toMatchObject({ visits: rounds });
+    return counting.count();
+  };
+  expect(await callsFor(3)).toBe(await callsFor(1));
 });
 
 test("two at once make one enrollment", async () => {

@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { historyOfZones } from "#application/register/zone-history";
+import { labelsOfProducts } from "#application/products/stored-label";
+import { historyOfZones, productsOfRecords, recordsOfProperties } from "#application/register/zone-history";
 import { readVisit } from "#application/visits/read-visit";
 import { compareRates, rateOf } from "#domain/quantities/rate";
 import { aCompany, type TestCompany, valueOf } from "../../support/crew";
@@ -25,7 +26,14 @@ async function prevented(ground: Ground, pounds: string, change: Change) {
   await aRecord(house, company.owner, { ...ground, visitId }, { mixes: { "1": { measuredBy: "weight", amount: `${pounds} lb` } }, ...change });
 }
 
-const historyOf = (...propertyIds: string[]) => inWorkOf(house, company, (work) => historyOfZones(work, propertyIds));
+const historyOf = (...propertyIds: string[]) => historyIn(company, ...propertyIds);
+
+function historyIn(of: TestCompany, ...propertyIds: string[]) {
+  return inWorkOf(house, of, async (work) => {
+    const records = await recordsOfProperties(work, propertyIds);
+    return historyOfZones(work, records, await labelsOfProducts(work.tx, of.companyId, productsOfRecords(records)));
+  });
+}
 
 test("what really went on each lawn, on the local day, with its active ingredient per area", async () => {
   const ground = await aGround(house, company);
@@ -83,7 +91,7 @@ test("no further back than 732 days, and no other company's", async () => {
   const ground = await aGround(house, company);
   await prevented(ground, "16", { startedAt: "5:00", endedAt: "5:30" });
   const other = await aCompany(house, "Other Turf");
-  expect(await inWorkOf(house, other, (work) => historyOfZones(work, [ground.propertyId]))).toEqual(new Map());
+  expect(await historyIn(other, ground.propertyId)).toEqual(new Map());
   // The house opens at 9:00; 732 days later, at 5:00, the record is as old as it may be.
   house.pass(732 * 1440 - 240);
   expect((await historyOf(ground.propertyId)).size).toBe(2);

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { listStock, placeValue } from "#application/stock/list-stock";
+import { listStock } from "#application/stock/list-stock";
 import { moveStock } from "#application/stock/move-stock";
 import { receiveDelivery } from "#application/stock/receive-delivery";
 import { retireProduct } from "#application/products/retire-product";
@@ -55,7 +55,7 @@ test("the places are the shop, the trucks by number and the tanks, and none of a
   const own = await aCompany(house, "Place Turf");
   const [truck, tank] = [await aTruck(house, own), await aTank(house, own)];
   const { places, products } = valueOf(await listStock(house, own.owner.key, {}));
-  expect(places.map(({ value }) => value)).toEqual(["shop", placeValue({ kind: "vehicle", vehicleId: truck }), placeValue({ kind: "equipment", equipmentId: tank })]);
+  expect(places.map(({ value }) => value)).toEqual(["shop", `vehicle:${truck}`, `equipment:${tank}`]);
   expect(places.map(({ name }) => name)).toEqual(["Shop", expect.stringMatching(/^Truck \d+, Box truck$/) as unknown, "Skid tank"]);
   expect(products).toEqual([]);
 });

@@ -8,6 +8,7 @@ import { of } from "#domain/quantities/quantity";
 import { costSentence } from "#domain/stock/cost-of-product";
 import { aCompany, aMember, type TestCompany, valueOf } from "../../support/crew";
 import { aCrewDay, aFedVisit, aGround, aRecord, aVisitWith, type CrewDay, feedAndIron } from "../../support/crew-day";
+import { countingHouse } from "../../support/counted-queries";
 import { openHouse, type TestHouse } from "../../support/house";
 import { deliveryForm } from "../../support/shed";
 
@@ -26,7 +27,7 @@ beforeAll(async () => {
 afterAll(() => house.close());
 
 async function costTo(key: TestCompany["owner"]["key"], visitId: string) {
-  return valueOf(await readVisit(house, key, { visitId })).cost;
+  return valueOf(await readVisit(house, key, { visitId, withCost: true })).cost;
 }
 
 /** The names of products differ from test to test; the rest of the sentence does not. */
@@ -40,7 +41,6 @@ test("a planned visit costs what the lots cost that will be opened for it; what 
   expect(cost).toMatchObject({ basis: "lots-to-open", products: [{ productId: day.feedId, quantity: of("lb", "16") }, { productId: day.ironId }] });
   const [feed] = cost?.products ?? [];
   expect(feed?.cost).toMatchObject({
-    priced: fromCents(731n),
     lots: [
       { lotNumber: "MG-0", quantity: of("lb", "10"), cost: fromCents(731n) },
       { lotNumber: "GM-1", quantity: of("lb", "6"), cost: "not-on-file" },
@@ -55,9 +55,27 @@ test("owner and office see it; whoever puts the product down does not", async ()
   expect(await costTo(office.key, visitId)).toEqual(await costTo(company.owner.key, visitId));
   for (const role of ["applicator", "technician"] as const) {
     const { key } = await aMember(house, company, role, `Cost ${role}`);
-    const read = valueOf(await readVisit(house, key, { visitId }));
+    const read = valueOf(await readVisit(house, key, { visitId, withCost: true }));
     expect([read.visit.visitId, read.cost]).toEqual([visitId, undefined]);
   }
+});
+
+test("it is worked out only where it is asked for, and two products ask as often as one", async () => {
+  const { key } = company.owner;
+  const ground = await aGround(house, company);
+  const { "0": feed } = feedAndIron(day, ground);
+  const one = await aVisitWith(house, company, { ...ground, routeDayId: day.routeDayId }, { "0": feed });
+  const two = await aFedVisit(house, company, day);
+  const asked = async (visitId: string, withCost: boolean) => {
+    const counting = countingHouse(house);
+    const { cost } = valueOf(await readVisit(counting.house, key, { visitId, withCost }));
+    return { products: cost?.products.length, calls: counting.count() };
+  };
+  const without = await asked(two.visitId, false);
+  const [ofOne, ofTwo] = [await asked(one, true), await asked(two.visitId, true)];
+  expect([without.products, ofOne.products, ofTwo.products]).toEqual([undefined, 1, 2]);
+  expect(ofTwo.calls).toBe(ofOne.calls);
+  expect(without.calls).toBeLessThan(ofTwo.calls);
 });
 
 test("nothing of it is in the issued mix ticket, which the crew reads", async () => {
@@ -77,7 +95,7 @@ test("two tasks of one product open its lots once, one after the other", async (
   // A visit names a use of a product once; two uses of one product differ in nothing that its cost asks about.
   await house.ask("update visit_task set product_id = $2 where visit_id = $1", [visitId, day.feedId]);
   const cost = await costTo(company.owner.key, visitId);
-  expect(cost?.products).toMatchObject([{ quantity: of("lb", "16"), cost: { priced: fromCents(731n), notOnHand: of("lb", "0") } }]);
+  expect(cost?.products).toMatchObject([{ quantity: of("lb", "16"), cost: { lots: [{ lotNumber: "MG-0", cost: fromCents(731n) }, { lotNumber: "GM-1", cost: "not-on-file" }], notOnHand: of("lb", "0") } }]);
 });
 
 test("a product that is counted by another measure than it is planned by has no cost, and says so", async () => {
@@ -110,7 +128,7 @@ test("a recorded visit costs the lots that its record took down, whatever came s
   const cost = await costTo(company.owner.key, fed.visitId);
   expect(cost?.basis).toBe("lots-put-down");
   const feed = cost?.products.find(({ productId }) => productId === day.feedId);
-  expect(feed).toMatchObject({ quantity: of("lb", "16"), cost: { priced: fromCents(731n), lots: [{ lotNumber: "MG-0" }, { lotNumber: "GM-1" }] } });
+  expect(feed).toMatchObject({ quantity: of("lb", "16"), cost: { lots: [{ lotNumber: "MG-0", cost: fromCents(731n) }, { lotNumber: "GM-1", cost: "not-on-file" }] } });
   valueOf(await receiveDelivery(house, company.owner.key, { ...deliveryForm(house, day.feedId), lotNumber: "NEW", expiresOn: "2026-04-20", paidForOne: "99" }));
   expect(await costTo(company.owner.key, fed.visitId)).toEqual(cost);
 });

@@ -13,7 +13,7 @@ import { compareExact, exactly } from "#domain/quantities/exact-quantity";
 import { of } from "#domain/quantities/quantity";
 import { licenseForm } from "../../support/attempts-of-company";
 import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aFedVisit, aRecord, type CrewDay, inWorkOf } from "../../support/crew-day";
+import { aCrewDay, aFedVisit, aGround, aRecord, aVisitWith, type CrewDay, feedAndIron, inWorkOf, preventer } from "../../support/crew-day";
 import { soilTestForm, stationForm } from "../../support/ground";
 import { openHouse, type TestHouse } from "../../support/house";
 
@@ -99,6 +99,17 @@ test("the labels and names are of what is planned, gear and calibrations of the 
   expect(facts.calibrations).toHaveLength(3);
   expect(facts.tools).toEqual([{ name: "Scale", mark: exactly("lb", "0.25") }, { name: "Cup", mark: exactly("fl oz", "0.5") }]);
   expect(facts.personOf.get(company.owner.personId)).toBe(company.owner.name);
+});
+
+test("the labels of what was put down on the lawns before are read with those of what is planned", async () => {
+  const ground = await aGround(house, company);
+  const past = await aVisitWith(house, company, { ...ground, routeDayId: day.routeDayId }, preventer(day, ground));
+  await aRecord(house, company.owner, { ...ground, visitId: past }, { mixes: { "1": { measuredBy: "weight", amount: "16 lb" } } });
+  const next = await aVisitWith(house, company, { ...ground, routeDayId: day.routeDayId }, feedAndIron(day, ground));
+  const { labels, lawnsByProperty } = await factsOf([next]);
+  expect([...labels.keys()].toSorted()).toEqual([day.feedId, day.ironId, day.preventerId].toSorted());
+  const [before] = lawnsByProperty.get(ground.propertyId)?.[0]?.lawn.history ?? [];
+  expect(before?.nutrients.ok).toBe(true);
 });
 
 test("the licenses are the company's, without those taken back, the one that runs longest first", async () => {

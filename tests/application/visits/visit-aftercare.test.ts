@@ -81,15 +81,32 @@ test("hours that nobody knows are said where something wants water, and only the
   expect(said(visitAt(), {})).toEqual([]);
 });
 
-test("where the label asks for no sign the state's law does; a label's own sign stays, and a state without one on file adds none", () => {
-  const sign = says("posting-sign", { upBy: "at-start", mayComeDown: { trigger: "day-following", daysFollowing: 2, orReentryIfLater: false } });
-  const signOf = (state: "IN" | "OH", facts: Partial<LabelAftercare["facts"]>) => {
+test("a sign stands as long as the later of label and law wants, and a state without a law on file adds none", () => {
+  const down = (daysFollowing: number) => says("posting-sign", { upBy: "at-start", mayComeDown: { trigger: "day-following", daysFollowing, orReentryIfLater: false } });
+  const signsOf = (state: "IN" | "OH", facts: Partial<LabelAftercare["facts"]>) => {
     const [only] = valueOf(aftercareOfVisit(visitAt({ state }), [lawn("Front")], [treated(FEED, ["Front"], facts)], MORNING));
-    return only?.timeline.steps.filter(({ row }) => row === "sign").flatMap(({ reasons }) => reasons.map(({ basis, source }) => [basis, source]));
+    return only?.timeline.steps.filter(({ row, kind }) => row === "sign" && kind === "may-not").map(({ endsAtWords, reasons }) => [endsAtWords, reasons.map(({ basis }) => basis).toSorted()]);
   };
-  expect(signOf("IN", {})).toEqual([["law", '357 IAC 1-5-2 "Posting"']]);
-  expect(signOf("IN", sign)).toEqual([["label", "label, directions for use"]]);
-  expect(signOf("OH", {})).toEqual([]);
+  expect(signsOf("IN", {})).toEqual([["Wednesday, Apr 15, 2026, 12 am", ["law"]]]);
+  expect(signsOf("IN", down(2))).toEqual([["Thursday, Apr 16, 2026, 12 am", ["label", "law"]]]);
+  expect(signsOf("IN", says("posting-sign", { upBy: "at-start", mayComeDown: { trigger: "elapsed", anchor: "application-end", durationMinutes: 120, orReentryIfLater: false } }))).toEqual([
+    ["Wednesday, Apr 15, 2026, 12 am", ["label", "law"]],
+  ]);
+  expect(signsOf("OH", {})).toEqual([]);
+});
+
+test("a planned visit says when the sign has to be up, in the words of each rule that asks for it", () => {
+  const sign = says("posting-sign", { upBy: "before-application", mayComeDown: { trigger: "no-time-required" } });
+  const putUp = (facts: Partial<LabelAftercare["facts"]>) =>
+    valueOf(aftercareOfVisit(visitAt({ state: "IN" }), [lawn("Front")], [treated(FEED, ["Front"], facts), treated(IRON, ["Front"])], MORNING))[0]
+      ?.timeline.steps.filter(({ row, kind }) => row === "sign" && kind === "must")
+      .map(({ words, reasons }) => [words, reasons.map(({ basis, productName }) => `${basis} ${productName}`)]);
+  const lawOfBoth = ["law Harrowgate 32", "law Rustwater Iron"];
+  expect(putUp({})).toEqual([["Put the sign up at the time of the application.", lawOfBoth]]);
+  expect(putUp(sign)).toEqual([
+    ["Put the sign up at the time of the application.", lawOfBoth],
+    ["Put the sign up before the application.", ["label Harrowgate 32"]],
+  ]);
 });
 
 test("a second look is asked for as many days later as the visit says", () => {

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { DEFAULT_HOUSE_SETTINGS, GRANULAR_PASSES, TANK_LOADS } from "#domain/company/house-settings";
+import { DEFAULT_HOUSE_SETTINGS } from "#domain/company/house-settings";
 
 test("what holds until a company says otherwise", () => {
   expect(DEFAULT_HOUSE_SETTINGS).toEqual({
@@ -11,9 +11,4 @@ test("what holds until a company says otherwise", () => {
     minutesPerStop: 8,
     minutesPerThousandSquareFeet: 4,
   });
-});
-
-test("each choice that holds is one of those to choose from", () => {
-  expect(GRANULAR_PASSES).toContain(DEFAULT_HOUSE_SETTINGS.granularPasses);
-  expect(TANK_LOADS).toContain(DEFAULT_HOUSE_SETTINGS.tankLoads);
 });

@@ -5,7 +5,7 @@ import { of, sum } from "#domain/quantities/quantity";
 import { percentByVolumeOf, rateOf } from "#domain/quantities/rate";
 import { toNumber } from "#domain/quantities/rational";
 import { type Formulation } from "#domain/label/label-facts";
-import { fittingTool, inMixingOrder, mixSpray, type SprayTreatment } from "#domain/mixing/spray-mix";
+import { fittingTool, inMixingOrder, mixSpray, type SprayTreatment, waterBeside } from "#domain/mixing/spray-mix";
 import { isSprayed, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { CUP, IRON, LAWN, QUESTION, rulesOf, SCALE, SPRAYER, sprayOf, ticketOf, withIron } from "../../support/ticket";
 
@@ -192,6 +192,14 @@ test("a tool fits where it measures by what the plan counts", () => {
   expect(fittingTool(sprayed({ ...IRON, tool: SCALE }))).toBeUndefined();
   expect(fittingTool(sprayed({ ...GRANULES, tool: CUP }))).toBeUndefined();
   expect(fittingTool(sprayed({ ...IRON, tool: "none" }))).toBeUndefined();
+});
+
+test("water is what the liquids leave of a filling; what is weighed takes no room, and where they don't fit there is none", () => {
+  const poured = (ounces: bigint) => ({ amount: of("fl oz", ounces) });
+  const weighed = { amount: of("lb", 40n) };
+  expect(waterBeside([poured(100n), weighed, poured(28n)], of("gal", 10n))).toEqual(of("gal", 9n));
+  expect(waterBeside([weighed], of("gal", 10n))).toEqual(of("gal", 10n));
+  expect([128n, 129n].map((much) => waterBeside([poured(much)], of("gal", 1n)))).toEqual([of("gal", 0n), of("gal", 0n)]);
 });
 
 test("what each lawn gets of a liquid is by its area", () => {

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { planTanks } from "#domain/mixing/tank-plan";
-import { fillPlaceWords, mixSentences } from "#domain/mixing/tank-plan-words";
+import { fillPlaceWords, mixSentences, stopWords } from "#domain/mixing/tank-plan-words";
 import { type LastHeld, type TankPlanQuestion, type TreatedStop } from "#domain/mixing/tank-plan-question";
 import { of } from "#domain/quantities/quantity";
 import { rateOf } from "#domain/quantities/rate";
@@ -17,6 +17,10 @@ const held = (productId: string, label: typeof IRON_LABEL): LastHeld => ({
 });
 const after = (last: LastHeld, more: Partial<TankPlanQuestion> = {}) => said([truckStop("a", [IRON])], { lastHeld: new Map([[SPRAYER.equipmentId, last]]), ...more })[0];
 const DOCK = { ...IRON_LABEL, productName: "Dockaway", epaRegistrationNumber: { number: "DEMO-0000-4" } };
+
+test("a stop is named by its place on the route and its street", () => {
+  expect(stopWords(3, "12 Elm St")).toBe("stop 3 (12 Elm St)");
+});
 
 test("where a fill is made", () => {
   const words = (water: TreatedStop["water"], areas: readonly bigint[]) => {

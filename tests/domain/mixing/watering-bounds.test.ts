@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { DEFAULT_AFTERCARE_ESTIMATES } from "#domain/mixing/aftercare-instants";
-import { searchSpan, stayingDry, WATERING_SEARCH_DAYS, wateredInAtLatest, wateringNeeds } from "#domain/mixing/watering-bounds";
+import { searchSpan, stayingDry, wateredInAtLatest, wateringNeeds } from "#domain/mixing/watering-bounds";
 import { appliedOf, at, byLaw, CHICAGO, daily, earlierOf, END, FEED, HOUR, IRON, labelOf, says, START, untilState } from "../../support/aftercare-builders";
 
 const visit = { fromEpochMilliseconds: START, untilEpochMilliseconds: END };
@@ -47,6 +47,5 @@ describe("watered in at the latest", () => {
 });
 
 test("without a date the search ends with the fourteenth day after", () => {
-  expect(WATERING_SEARCH_DAYS).toBe(14);
   expect(searchSpan(visit, CHICAGO)).toEqual({ fromEpochMilliseconds: END, untilEpochMilliseconds: at("2026-05-16T00:00-05:00") });
 });

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
-import { countStandings, visitStanding, type VisitDates } from "#domain/scheduling/visit-standing";
+import { countStandings, firstDayOpen, visitStanding, type VisitDates } from "#domain/scheduling/visit-standing";
 
 const day = (text: string) => text as CalendarDate;
 const visit = (given: Partial<VisitDates> = {}): VisitDates => ({ opensOn: day("2026-04-10"), closesOn: day("2026-04-20"), state: "planned", stopOn: null, ...given });
@@ -26,6 +26,14 @@ test("a day that passed without a record counts for nothing, and one after the w
 
 test.each(["done", "part-done", "not-done"] as const)("what is %s stays so on every day", (state) => {
   for (const today of ["2026-04-01", "2026-04-15", "2027-01-01"]) expect(visitStanding(visit({ state, stopOn: day("2026-04-15") }), day(today))).toBe(state);
+});
+
+test.each([
+  ["2026-04-09", "2026-04-10"],
+  ["2026-04-10", "2026-04-10"],
+  ["2026-04-25", "2026-04-25"],
+])("the first day on which it may still be, looked at on %s, is %s", (today, first) => {
+  expect(firstDayOpen(visit(), day(today))).toBe(first);
 });
 
 test("each visit is counted once, and what none stands at is zero", () => {

@@ -1,5 +1,6 @@
 import { type CleanOutToRecord } from "#application/fills/record-clean-out";
 import { formatLongDate } from "#domain/foundation/calendar-date";
+import { withoutFullStop } from "#domain/foundation/full-stop";
 import { localTimeAt } from "#domain/weather/local-hours";
 import { type ReadBackWords } from "../../../form-state";
 import { clockOf } from "../../visits/[visitId]/visit-words";
@@ -15,9 +16,9 @@ export function cleanOutSentence({ equipmentName, cleanedAt, doneBy, how, rinsat
     " by ",
     { fact: doneBy },
     ": ",
-    { fact: how.replace(/\.$/u, "") },
+    { fact: withoutFullStop(how) },
     ". The rinsate went ",
-    { fact: rinsate.replace(/\.$/u, "") },
+    { fact: withoutFullStop(rinsate) },
     ".",
   ];
 }

@@ -1,3 +1,4 @@
+import { withoutFullStop } from "#domain/foundation/full-stop";
 import { type AftercareTimeline } from "#domain/mixing/aftercare";
 import { AFTERCARE_ROWS, type AftercareRowName, type AftercareStep } from "#domain/mixing/aftercare-step";
 import { weekdayOf } from "#domain/mixing/clock-periods";
@@ -20,10 +21,6 @@ export function doneAtOf({ visitEndsAtEpochMilliseconds, timeZone }: AftercareTi
   const { date, localTime } = localTimeAt(visitEndsAtEpochMilliseconds, timeZone);
   const [hours = 0, minutes = 0] = localTime.split(":").map(Number);
   return { weekday: weekdayOf(date), minute: hours * 60 + minutes };
-}
-
-function withoutFullStop(words: string): string {
-  return words.replace(/\.+$/u, "");
 }
 
 function spanOf(step: AftercareStep, id: string, endOfVisit: number, lastMinute: number): AftercareSpan {

@@ -1,6 +1,7 @@
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { type Finding } from "#domain/foundation/finding";
 import { type VisitOnFile } from "#application/visits/read-visit";
+import { firstDayOpen } from "#domain/scheduling/visit-standing";
 import { LinkButton } from "#ui/button";
 import { Disclosure } from "#ui/disclosure";
 import { Stack } from "#ui/stack";
@@ -23,7 +24,7 @@ function placesOf({ visit, outcome }: VisitOnFile, today: CalendarDate): PlacesO
   return {
     propertyId: visit.property.propertyId,
     date: visit.stop?.date ?? null,
-    dayToPlan: visit.opensOn > today ? visit.opensOn : today,
+    dayToPlan: firstDayOpen(visit, today),
     productIdOf: new Map(treatments.map(({ label, productId }) => [label.productName, productId])),
   };
 }

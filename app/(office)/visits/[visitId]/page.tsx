@@ -24,7 +24,7 @@ import { DeliveredActives, DeliveredNutrients } from "./delivered-nutrients";
 import { FindingsOfVisit, findingsOf } from "./findings-of-visit";
 import { TicketSection } from "./papers-of-visit";
 import { LooksOfVisit, MixesOfVisit, StockOfVisit } from "./ticket-of-visit";
-import { titleOfVisit, visitOfPage, type VisitPageProps } from "./visit-of-page";
+import { titleOfVisit, type VisitPageProps, visitWithCost } from "./visit-of-page";
 import { standingOf } from "./visit-words";
 import { YearAfterVisit } from "./year-after-visit";
 
@@ -35,7 +35,7 @@ export async function generateMetadata(props: VisitPageProps) {
 /** One visit, in order of time: where, what was found, what to put down, what comes after, its papers and its record. */
 export default async function VisitPage(props: VisitPageProps) {
   const { member, company } = await pageFor("visits/read-visit");
-  const found = await visitOfPage(props);
+  const found = await visitWithCost(props);
   const gear = await asMember(listEquipment, {});
   const stock = await asMember(listStock, {});
   const { visit, outcome, record } = found;
