@@ -76,6 +76,8 @@ export type Deed =
   | { readonly deed: "day-ordered"; readonly details: { readonly date: string; readonly truck: string; readonly stops: number; readonly takenOff: number } }
   | { readonly deed: "order-restored"; readonly details: { readonly date: string; readonly truck: string; readonly stops: number } }
   | { readonly deed: "shop-position-set"; readonly details: { readonly latitude: number; readonly longitude: number; readonly zip: string } }
+  | { readonly deed: "temperatures-kept"; readonly details: { readonly source: string; readonly figuresFrom: string; readonly from: string; readonly through: string; readonly days: number; readonly replaced: readonly string[] } }
+  | { readonly deed: "temperature-source-chosen"; readonly details: { readonly before: string | null; readonly after: string } }
   | { readonly deed: "reset-link-issued"; readonly details: { readonly email: string } };
 
 /** Writes to the audit trail what the member has just done, in the same transaction. */

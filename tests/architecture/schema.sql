@@ -105,10 +105,36 @@ create table company (
   is_demonstration boolean not null default false,
   created_at timestamp(3) with time zone not null,
   version integer not null default 1,
+  temperature_source text,
   constraint company_pkey PRIMARY KEY (company_id),
   constraint company_name_is_given CHECK (((length(btrim(name)) >= 1) AND (length(btrim(name)) <= 200))),
   constraint company_state_is_a_usps_code CHECK ((state ~ '^[A-Z]{2}$'::text)),
+  constraint company_temperature_source_is_said CHECK ((btrim(temperature_source) <> ''::text)),
   constraint company_time_zone_is_given CHECK (((length(time_zone) >= 1) AND (length(time_zone) <= 64)))
+);
+
+create table daily_temperature (
+  company_id uuid not null,
+  source text not null,
+  date date not null,
+  entry_number integer not null,
+  request_id uuid not null,
+  scale text not null,
+  high_tenths integer not null,
+  low_tenths integer not null,
+  figures_from text not null,
+  entered_at timestamp(3) with time zone not null,
+  person_id uuid not null,
+  constraint daily_temperature_pkey PRIMARY KEY (company_id, source, date, entry_number),
+  constraint daily_temperature_entries_are_counted CHECK ((entry_number >= 1)),
+  constraint daily_temperature_is_weather CHECK (((low_tenths <= high_tenths) AND
+CASE scale
+    WHEN 'celsius'::text THEN ((low_tenths >= '-900'::integer) AND (high_tenths <= 750))
+    WHEN 'fahrenheit'::text THEN ((low_tenths >= '-1300'::integer) AND (high_tenths <= 1670))
+    ELSE false
+END)),
+  constraint daily_temperature_source_is_said CHECK (((btrim(source) <> ''::text) AND (btrim(figures_from) <> ''::text))),
+  constraint daily_temperature_company_id_person_id_fkey FOREIGN KEY (company_id, person_id) REFERENCES person(company_id, person_id) ON UPDATE CASCADE ON DELETE RESTRICT
 );
 
 create table delivery_price (
@@ -778,6 +804,7 @@ CREATE INDEX audit_event_company_id_at_idx ON public.audit_event USING btree (co
 CREATE INDEX calibration_company_id_equipment_id_idx ON public.calibration USING btree (company_id, equipment_id);
 CREATE INDEX clean_out_company_id_equipment_id_cleaned_at_idx ON public.clean_out USING btree (company_id, equipment_id, cleaned_at);
 CREATE UNIQUE INDEX clean_out_company_id_request_id_key ON public.clean_out USING btree (company_id, request_id);
+CREATE UNIQUE INDEX daily_temperature_company_id_request_id_date_key ON public.daily_temperature USING btree (company_id, request_id, date);
 CREATE UNIQUE INDEX delivery_price_company_id_request_id_key ON public.delivery_price USING btree (company_id, request_id);
 CREATE UNIQUE INDEX fill_company_id_number_key ON public.fill USING btree (company_id, number);
 CREATE UNIQUE INDEX hold_answer_company_id_visit_id_rule_key ON public.hold_answer USING btree (company_id, visit_id, rule);
@@ -825,6 +852,7 @@ alter table calibration enable row level security;
 alter table clean_out enable row level security;
 alter table client enable row level security;
 alter table company enable row level security;
+alter table daily_temperature enable row level security;
 alter table delivery_price enable row level security;
 alter table equipment enable row level security;
 alter table fill enable row level security;
@@ -885,6 +913,7 @@ create policy own_company on company
   using ((company_id = current_company()))
   with check ((company_id = current_company()));
 
+create policy own_company on daily_temperature
 create policy own_company on delivery_price
   using ((company_id = current_company()))
   with check ((company_id = current_company()));
@@ -1347,6 +1376,8 @@ CREATE TRIGGER calibration_is_never_emptied BEFORE TRUNCATE ON public.calibratio
 CREATE TRIGGER calibration_only_grows BEFORE DELETE OR UPDATE ON public.calibration FOR EACH ROW EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER clean_out_is_never_emptied BEFORE TRUNCATE ON public.clean_out FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER clean_out_only_grows BEFORE DELETE OR UPDATE ON public.clean_out FOR EACH ROW EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER daily_temperature_is_never_emptied BEFORE TRUNCATE ON public.daily_temperature FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER daily_temperature_only_grows BEFORE DELETE OR UPDATE ON public.daily_temperature FOR EACH ROW EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER delivery_price_is_never_emptied BEFORE TRUNCATE ON public.delivery_price FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER delivery_price_only_grows BEFORE DELETE OR UPDATE ON public.delivery_price FOR EACH ROW EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER fill_is_never_emptied BEFORE TRUNCATE ON public.fill FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
@@ -1384,6 +1415,7 @@ grant insert, select on table calibration to halfpass_app;
 grant insert, select on table clean_out to halfpass_app;
 grant insert, select, update on table client to halfpass_app;
 grant insert, select, update on table company to halfpass_app;
+grant insert, select on table daily_temperature to halfpass_app;
 grant insert, select on table delivery_price to halfpass_app;
 grant insert, select, update on table equipment to halfpass_app;
 grant insert, select on table fill to halfpass_app;

@@ -110,6 +110,8 @@ const OFFICE_PAGES: Readonly<Record<string, (owner: SignedIn) => string>> = {
   calibrate: ({ equipmentPath }) => `${equipmentPath}/calibrate`,
   calibration: ({ calibrationPath }) => calibrationPath,
   settings: () => "/settings",
+  temperatures: () => "/settings/temperatures",
+  "keep-temperatures": () => "/settings/keep-temperatures",
   "change-company": () => "/settings/change-company",
   "change-password": () => "/settings/change-password",
   worksheets: () => "/worksheets",

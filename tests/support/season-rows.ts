@@ -106,6 +106,12 @@ export async function writeSeasonRows(house: TestHouse, company: TestCompany): P
         how: "Three rinses", rinsateWent: "labeled-site", rinsateVisitId: id("visit"),
       },
     });
+    await tx.dailyTemperature.create({
+      data: {
+        companyId, source: "Yard", date: day, entryNumber: 1, requestId: house.newId(), scale: "fahrenheit", highTenths: 650, lowTenths: 400, figuresFrom: "The thermometer",
+        enteredAt: at, personId,
+      },
+    });
     const content = '{"said":"once"}';
     const previousHash = new Uint8Array(32);
     const hash = new Uint8Array(createHash("sha256").update(previousHash).update(content, "utf8").digest());

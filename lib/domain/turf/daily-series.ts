@@ -60,3 +60,29 @@ function firstMissingDate(days: readonly Dated[], { from, through }: DatePeriod)
   if (gap !== -1) return addDays(from, gap);
   return days.length > daysBetween(from, through) ? undefined : addDays(from, days.length);
 }
+
+/** The days of a series, in order of time, as stretches of days that follow one another. */
+export function stretchesOf(series: readonly Dated[]): readonly DatePeriod[] {
+  const stretches: DatePeriod[] = [];
+  for (const { date } of series) {
+    const last = stretches.at(-1);
+    if (last !== undefined && addDays(last.through, 1) === date) stretches[stretches.length - 1] = { from: last.from, through: date };
+    else stretches.push({ from: date, through: date });
+  }
+  return stretches;
+}
+
+/**
+ * The days of a period on which a series has nothing, each stretch of them as one period, in order. The series is in order
+ * of time; what lies outside the period does not matter.
+ */
+export function gapsIn(series: readonly Dated[], { from, through }: DatePeriod): readonly DatePeriod[] {
+  const gaps: DatePeriod[] = [];
+  let next = from;
+  for (const { date } of series) {
+    if (date < next || date > through) continue;
+    if (date > next) gaps.push({ from: next, through: addDays(date, -1) });
+    next = addDays(date, 1);
+  }
+  return next > through ? gaps : [...gaps, { from: next, through }];
+}

@@ -177,25 +177,3 @@ function readMeanDays(
   );
   return refusal ?? days;
 }
-
-/** The months in the words of a list. */
-const MONTHS = ["January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"] as const;
-
-/**
- * The growth potential of each month, January first, from its mean temperature: a curve to look at beside what is fed and
- * never a target. Refused by name where a month's mean temperature is not on file, because no other month stands for it.
- */
-export function growthOfMonths(season: GrowthSeason, meanTemperaturesC: readonly (number | "not-on-file")[]): Outcome<readonly number[]> {
-  const missing = MONTHS.filter((_month, index) => typeof meanTemperaturesC[index] !== "number");
-  if (missing.length > 0) {
-    const what = missing.length === MONTHS.length ? "No month's mean temperature at this place is on file" : `The mean temperature of ${missing.join(", ")} at this place is not on file`;
-    return missingFact("meanTemperaturesC", "a mean temperature of each month", `${what}, so how the grass grows can't be drawn.`);
-  }
-  const grown: number[] = [];
-  for (const mean of meanTemperaturesC.slice(0, MONTHS.length)) {
-    const potential = growthPotential(season, Number(mean));
-    if (!potential.ok) return potential;
-    grown.push(potential.value);
-  }
-  return accept(grown);
-}

@@ -4,7 +4,6 @@ import { addDays } from "#domain/foundation/calendar-date";
 import {
   GROWTH_CURVES,
   growthCurveAt,
-  growthOfMonths,
   growthPotential,
   monthlyNitrogenGramsPerSquareMeter,
   nitrogenShareOfStandard,
@@ -108,21 +107,5 @@ describe("overseeding window", () => {
       startsOn: addDays(first, 1),
     });
     expect(valueOf(overseedingWindow(seriesOf([30, 31]), periodOf([30, 31])))).toEqual({});
-  });
-});
-
-describe("the growth of months", () => {
-  const means = [0, 2, 6, 12, 17, 20, 25, 24, 19, 12, 6, 1];
-  test("is the potential of each month's mean, January first", () => {
-    const grown = valueOf(growthOfMonths("cool-season", means));
-    expect(grown).toHaveLength(12);
-    expect(grown[5]).toBe(1);
-    expect(grown[0]).toBeCloseTo(growthCurveAt(GROWTH_CURVES["cool-season"], 0), 12);
-  });
-
-  test("is refused by the names of the months that have none, and makes none up", () => {
-    expect(refusalOf(growthOfMonths("cool-season", means.map((mean, index) => (index === 1 || index === 6 ? "not-on-file" : mean)))).sentence).toContain("of February, July at this place");
-    expect(refusalOf(growthOfMonths("cool-season", [])).sentence).toContain("No month's mean temperature at this place is on file");
-    expect(growthOfMonths("warm-season", means.map(() => 90)).ok).toBe(false);
   });
 });
