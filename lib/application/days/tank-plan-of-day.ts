@@ -8,10 +8,12 @@ import { containersOnHand } from "#application/days/day-facts";
 import { DEFAULT_HOUSE_SETTINGS } from "#domain/company/house-settings";
 import { type LoadedStop, type LoadingList, loadingList } from "#domain/mixing/loading-list";
 import { type ContainerOnHand, productsToLoad, weightsAlongRoute } from "#domain/mixing/products-to-load";
+import { keptFromRoundingUp } from "#domain/mixing/rounding-room";
 import { planTanks } from "#domain/mixing/tank-plan";
 import { type TankPlan } from "#domain/mixing/tank-plan-answer";
 import { type LastHeld, type TreatedStop } from "#domain/mixing/tank-plan-question";
 import { type Quantity } from "#domain/quantities/quantity";
+import { packOf } from "#domain/rules/packs-on-file";
 import { TANK_MARK } from "#application/visits/ticket-facts";
 
 /** What the books say besides the visits of a day: what products come in, and what the tanks held. */
@@ -46,8 +48,8 @@ const LINE_AT_THE_END = "pushed-out-with-water";
 export function loadedStopOf({ visitId, property }: VisitRow, worked: VisitTicket | null): LoadedStop {
   const stop = { visitId, name: property.street, water: WATER_AT_STOPS };
   if (worked === null) return { ...stop, lawns: [], mixes: [], treatments: [], wantsSign: false };
-  const { ticket: { mixes }, question: { lawns, treatments } } = worked;
-  return { ...stop, lawns, mixes, treatments, wantsSign: wantsSign(worked) };
+  const { ticket: { mixes }, question } = worked;
+  return { ...stop, lawns: question.lawns, mixes, treatments: keptFromRoundingUp(question, packOf(question.state)), wantsSign: wantsSign(worked) };
 }
 
 /** Whether a sign is put up at a visit. */
