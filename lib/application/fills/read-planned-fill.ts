@@ -28,8 +28,6 @@ export interface FillToMake {
   readonly capacity: Quantity<"volume">;
   readonly visits: readonly VisitOfFill[];
   readonly plan: Omit<PlannedFill, "findings">;
-  /** The tool by which each product is measured, by product id. */
-  readonly toolNameOf: Readonly<Record<string, string>>;
   readonly findings: readonly Finding[];
 }
 
@@ -101,7 +99,6 @@ function fillsOfTank(stops: readonly StopOfTank[]): readonly FillToMake[] {
     const planned = planFill(group, { name: gearName, capacity, mark: TANK_MARK }, (productId) => tools.get(productId));
     if (!planned.ok) return [];
     const { findings, ...plan } = planned.value;
-    const toolNameOf = Object.fromEntries([...tools].map(([productId, { name }]) => [productId, name]));
-    return [{ equipmentId, gearName, capacity, visits: own.map(({ visit }) => visit), plan, toolNameOf, findings }];
+    return [{ equipmentId, gearName, capacity, visits: own.map(({ visit }) => visit), plan, findings }];
   });
 }
