@@ -61,10 +61,9 @@ function planTank(frame: SizingFrame, runs: readonly RunOfMix[]): PlannedTank {
     before = { last: mixOf(run, ""), lineHoldsLast: next.inLine !== 0n, isFirst: false };
   }
   const [first] = sized;
-  const isSame = first?.line === "holds-this-mix";
   const levels = levelsAlong(stops.length, first?.already ?? 0n, sized.flatMap((run, index) => actionsOf(stops, run, sized[index - 1])));
   addSpray(frame.weights, sized, levels);
-  return { gear, runs: sized, levels, leftOfLast: leftOf(inMorning, isSame) };
+  return { gear, runs: sized, levels, leftOfLast: leftOf(inMorning, first?.isSameAsLast === true) };
 }
 
 /**

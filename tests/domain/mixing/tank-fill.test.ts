@@ -26,7 +26,7 @@ test("visits that share their rates share a fill; one at another rate is a fill 
 test("one fill for three visits: their volumes together, and the product at its concentration", () => {
   const fill = valueOf(planFill([stop("a", "9"), stop("b", "12"), stop("c", "15")], TANK, cup));
   expect(fill).toMatchObject({ visitIds: ["a", "b", "c"], finished: of("gal", 36n), findings: [] });
-  expect(fill.products).toEqual([{ productId: "iron", productName: "Rustwater Iron", amount: of("fl oz", 36n), marks: 72n }]);
+  expect(fill.products).toEqual([{ productId: "iron", productName: "Rustwater Iron", amount: of("fl oz", 36n), toolName: CUP.name, marks: 72n }]);
 });
 
 test("more than the tank holds is a hold; other mixes and no visit are refused", () => {

@@ -17,6 +17,7 @@ const held = (more: Partial<HeldMix> = {}): HeldMix => ({
   name: "fill 7",
   finished: of("gal", 40n),
   left: of("gal", 10n),
+  isUnderWay: false,
   products: [{ productId: "iron", productName: "Rustwater Iron", label: IRON_LABEL, amount: of("fl oz", 40n) }],
   ...more,
 });
@@ -89,8 +90,15 @@ test("the tank rides full from the shop, falls from stop to stop and rises where
 test("what the tank holds of this very mix is used first", () => {
   const plan = planOf([truckStop("a", [IRON], 20_000n)], holding(held()));
   expect(briefly(plan)).toEqual([["A", "a", of("gal", 20n)]]);
-  expect(plan.mixes[0]).toMatchObject({ already: of("gal", 10n), begin: { line: "holds-this-mix", cleaning: "none" }, end: { inLine: of("gal", 3n) } });
+  expect(plan.mixes[0]).toMatchObject({ already: of("gal", 10n), begin: { line: "water", cleaning: "none" }, end: { pushOut: of("gal", 3n), inLine: of("gal", 0n) } });
   expect(planOf([truckStop("a", [IRON])], holding(held()))).toMatchObject({ fills: [], mixes: [{ name: "fill 7", end: { left: of("gal", 7n) } }], aboard: [{ share: 0.1 }] });
+});
+
+test("a line holds the mix in the morning where the house leaves it there, where its fill is under way and where nobody measured it", () => {
+  const lineOf = (mix: HeldMix, more: Partial<TankPlanQuestion> = {}, gear: Partial<typeof SPRAYER> = {}) => planOf([truckStop("a", [{ ...IRON, gear: { ...SPRAYER, ...gear } }])], { ...holding(mix), ...more }).mixes[0];
+  expect(lineOf(held(), stays)).toMatchObject({ begin: { line: "holds-this-mix" }, end: { pushOut: of("gal", 0n), inLine: of("gal", 3n) } });
+  expect(lineOf(held({ isUnderWay: true }))).toMatchObject({ begin: { line: "holds-this-mix" }, end: { pushOut: of("gal", 3n), inLine: of("gal", 0n) } });
+  expect(lineOf(held(), {}, { holdUp: "unknown" })).toMatchObject({ begin: { line: "holds-this-mix" }, end: { pushOut: of("gal", 0n), inLine: "unknown" } });
 });
 
 test("while visits of the last fill are not recorded the plan takes the tank for empty, and says so", () => {
@@ -109,7 +117,8 @@ const weedkiller = held({ products: [{ productId: "dock", productName: "Dockaway
 test("a pesticide that was in the tank and is not planned here is cleaned out, or it holds", () => {
   const stops = [truckStop("a", [IRON])];
   const plan = planOf(stops, holding(weedkiller));
-  expect(rules(plan)).toEqual(["a hold clean-out", "a take-care flush-the-line", "a take-care last-mix-left"]);
+  expect(rules(plan)).toEqual(["a hold clean-out", "a take-care last-mix-left"]);
+  expect(rules(planOf(stops, { ...holding(weedkiller), ...stays }))).toEqual(["a hold clean-out", "a take-care flush-the-line", "a take-care last-mix-left"]);
   expect(plan.found[0]?.finding.figure).toBe("Fill 7: Dockaway is a pesticide that is not planned there.");
   expect(plan.mixes[0]?.begin).toMatchObject({ cleaning: "clean-out", rinse: { times: 3, waterEach: of("gal", 10n), water: of("gal", 30n) }, leftOfLast: of("gal", 10n) });
   const cleaned = planOf(stops, { ...holding(weedkiller), cleanOuts: new Map([[SPRAYER.equipmentId, new Set(["a"])]]) });
