@@ -2,6 +2,8 @@ import { expect, test } from "vitest";
 import { planTanks } from "#domain/mixing/tank-plan";
 import { type TankPlan } from "#domain/mixing/tank-plan-answer";
 import { type HeldMix, type TankPlanQuestion, type TreatedStop } from "#domain/mixing/tank-plan-question";
+import { percentByWeight } from "#domain/quantities/active-ingredient";
+import { exactly } from "#domain/quantities/exact-quantity";
 import { of } from "#domain/quantities/quantity";
 import { rateOf } from "#domain/quantities/rate";
 import { FEED, IRON, IRON_LABEL, SPRAYER } from "../../support/ticket";
@@ -68,6 +70,37 @@ test("a tank holds one mix: another rate begins a fill, and says that it does", 
 test("what is spread asks for no fill and stands in the way of none", () => {
   expect(briefly(planOf([truckStop("a", [IRON]), truckStop("b", [FEED]), truckStop("c", [IRON])])).map(([, visits]) => visits)).toEqual(["a c"]);
   expect(planOf([truckStop("b", [FEED])])).toMatchObject({ fills: [], mixes: [], aboard: [{ share: null, tanks: [] }] });
+});
+
+test("stops are added up before the gauge's mark, so that less than one mark is left of the whole run", () => {
+  // 3.75 gal each: with a mark of a gallon 16 and not 15 if each were rounded by itself.
+  const stops = ["a", "b", "c", "d"].map((name) => truckStop(name, [IRON], 2500n));
+  const plan = planOf(stops, { settings: { ...settings, tankMark: exactly("gal", "1") } });
+  expect(briefly(plan)).toEqual([["A", "a b c d", of("gal", 15n)]]);
+  expect(plan.fills[0]?.parts.map(({ finished }) => finished)).toEqual(stops.map(() => of("gal", "3.75")));
+  expect(plan.mixes[0]?.end.left).toEqual(of("gal", 0n));
+});
+
+test("a fill has its marks and its order of work, and says where it is under its tool's first mark", () => {
+  const plan = planOf([truckStop("a", [IRON], 20_000n), truckStop("b", [weaker], 100n)]);
+  expect(plan.fills[0]).toMatchObject({ products: [{ toolName: "half-ounce cup", marks: 60n }], steps: ["Put in about half of this fill's water (14.88 gal) and start the agitation.", "Add Rustwater Iron (soluble liquid); let it mix in before the next.", expect.stringContaining("Fill up")] });
+  expect(plan.fills[1]).toMatchObject({ finished: of("gal", "0.2"), products: [{ marks: null }] });
+  expect(rules(plan)).toContain("b take-care below-first-mark");
+  expect(plan.found.at(-1)?.finding.what).toBe("Rustwater Iron for fill B is less than one mark of the half-ounce cup.");
+});
+
+test("no rest is sent where a season has no room for it, though the label's highest rate leaves some", () => {
+  const active = { name: "ferrolin", concentration: percentByWeight("10"), modeOfAction: "unknown" } as const;
+  const most = (poundsPerAcre: string) => rateOf("active-ingredient-mass-per-area", poundsPerAcre, "lb per acre");
+  const limited = (poundsPerAcre: string) => ({
+    ...weaker,
+    label: { ...IRON_LABEL, activeIngredients: [active] },
+    use: { ...IRON.use, seasonLimits: { limits: [{ activeIngredient: "ferrolin", most: most(poundsPerAcre), period: "calendar-year" as const }], basis: "label" as const, source: "label of Rustwater Iron" } },
+  });
+  const wayWith = (poundsPerAcre: string) => planOf([truckStop("a", [limited(poundsPerAcre)], 20_000n)], stays).mixes[0]?.end.way;
+  // 1 fl oz per 1,000 sq ft brings 0.375 lb per acre at 11 lb a gallon; the label's highest, 2 fl oz, twice that.
+  expect(wayWith("1")).toEqual({ sites: [{ visitId: "a", mix: of("gal", 3n) }], toShop: of("gal", 0n) });
+  expect(wayWith("0.4")).toEqual({ sites: [], toShop: of("gal", 3n) });
 });
 
 test("the twenty-seventh fill is AA", () => {
