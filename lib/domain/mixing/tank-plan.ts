@@ -2,6 +2,7 @@ import { groupedBy } from "#domain/foundation/grouping";
 import { invariant } from "#domain/foundation/invariant";
 import { fromAmount, ratio } from "#domain/quantities/quantity";
 import { rational, toNumber } from "#domain/quantities/rational";
+import { amountOfMarks } from "#domain/quantities/rounding";
 import { mixesOfRoute } from "#domain/mixing/mixes-of-route";
 import { type BeforeRun, mixOf, type SizedFill, type SizedRun, type SizingFrame, sizeRun, toolsOf } from "#domain/mixing/sized-run";
 import { mixFill, underAMark } from "#domain/mixing/tank-fill";
@@ -34,7 +35,9 @@ export function planTanks(question: TankPlanQuestion): TankPlan {
   invariant(dryWeights.length === stops.length, "the load is known at every stop");
   const stays = truck.staysAboard === "counted-in-payload" ? 0n : truck.staysAboard.amount;
   const frame: SizingFrame = { question, weights: dryWeights.map(({ amount }) => amount + stays) };
-  const tanks = [...runsOfTanks(stops).values()].map((runs) => planTank(frame, runs));
+  const runsOf = [...runsOfTanks(stops).values()];
+  for (const runs of runsOf) addRests(frame, runs, 1n);
+  const tanks = runsOf.map((runs) => planTank(frame, runs));
   const lettered = letters(tanks);
   const heaviest = heaviestOf(frame);
   const lettersOf = lettersOfRuns(lettered);
@@ -61,6 +64,7 @@ function planTank(frame: SizingFrame, runs: readonly RunOfMix[]): PlannedTank {
     before = { last: mixOf(run, ""), lineHoldsLast: next.inLine !== 0n, isFirst: false };
   }
   const [first] = sized;
+  addRests(frame, runs, -1n);
   const levels = levelsAlong(stops.length, first?.already ?? 0n, sized.flatMap((run, index) => actionsOf(stops, run, sized[index - 1])));
   addSpray(frame.weights, sized, levels);
   return { gear, runs: sized, levels, leftOfLast: leftOf(inMorning, first?.isSameAsLast === true) };
@@ -107,6 +111,18 @@ function waterShares(stops: number, runs: readonly SizedRun[]): readonly ReturnT
     while ((runs[current + 1]?.run.draws[0]?.stopIndex ?? Infinity) <= index) current += 1;
     return waterShareOf(runs[current]?.run.products ?? []);
   });
+}
+
+/**
+ * Keeps room for what is left of each run, or gives it back: less than a mark of the gauge, which rides on from the run's
+ * last stop to the next run. A tank that is planned later would find it taken by the ones before.
+ */
+function addRests({ question: { stops, settings }, weights }: SizingFrame, runs: readonly RunOfMix[], times: 1n | -1n): void {
+  const rest = times * waterWeight(amountOfMarks(settings.tankMark, 1n).amount, rational(1n));
+  for (const [index, { draws }] of runs.entries()) {
+    const until = runs[index + 1]?.draws[0]?.stopIndex ?? stops.length;
+    for (let place = (draws.at(-1)?.stopIndex ?? 0) + 1; place < until; place += 1) weights[place] = (weights[place] ?? 0n) + rest;
+  }
 }
 
 function addSpray(weights: bigint[], runs: readonly SizedRun[], levels: readonly TankLevel[]): void {

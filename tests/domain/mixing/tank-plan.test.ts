@@ -103,6 +103,15 @@ test("no rest is sent where a season has no room for it, though the label's high
   expect(wayWith("0.4")).toEqual({ sites: [], toShop: of("gal", 3n) });
 });
 
+test("what is left in one tank rides along without taking the room that another's fills were given", () => {
+  const backpack = { ...IRON, gear: { ...SPRAYER, equipmentId: "backpack", name: "Backpack", capacity: of("gal", 4n), holdUp: of("gal", "0.1") } };
+  const stops = [truckStop("a", [IRON], 500n, { water: "yes" }), truckStop("b", [backpack], 82_667n, { water: "yes" }), truckStop("c", [FEED, IRON], 18_050n, { water: "yes" }), truckStop("d", [IRON], 38_051n, { water: "yes" })];
+  const truck = { name: "Truck 1", payload: of("lb", 300n), staysAboard: "counted-in-payload" as const };
+  const plan = planOf(stops, { ...stays, truck, lastHeld: new Map([[SPRAYER.equipmentId, "clean"], ["backpack", "clean"]]), settings: { ...settings, tankLoads: "same-size-every-time", lineAtTheEnd: "left-as-it-is" } });
+  expect(rules(plan)).not.toContain("truck hold above-payload");
+  expect(plan.mixes.find(({ gear }) => gear.name === "Backpack")?.end.left.amount).toBeGreaterThan(0n);
+});
+
 test("the twenty-seventh fill is AA", () => {
   const stops = Array.from({ length: 27 }, (_unused, index) => truckStop(`v${String(index)}`, [index % 2 === 0 ? IRON : weaker]));
   expect(planOf(stops).fills.map(({ letter }) => letter).slice(-2)).toEqual(["Z", "AA"]);
