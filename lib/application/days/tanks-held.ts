@@ -21,8 +21,8 @@ interface LastFillRow {
  * What each sprayer's tank held last by the books: the latest fill on record, what went in, and what is left of it. Where
  * the tank's stock has been posted away nothing is left. A sprayer that was cleaned out since its latest fill is clean. One
  * without a fill and without a clean-out on record is not among them: nobody knows what it held. While visits that a fill
- * was made for are neither recorded nor among those of the day, what is left of it is not known. The number of queries does
- * not hang on that of fills.
+ * was made for are neither recorded nor among those of the day, what is left of it is not known. A fill that was drawn from
+ * is under way until all of its visits are done. The number of queries does not hang on that of fills.
  */
 export async function tanksHeld(work: Work, visitIdsOfDay: readonly string[]): Promise<ReadonlyMap<string, LastHeld>> {
   const { companyId } = work.company;
@@ -58,6 +58,7 @@ export async function tanksHeld(work: Work, visitIdsOfDay: readonly string[]): P
           name: `fill ${String(fill.number)}`,
           finished: fromAmount("volume", BigInt(fill.finished_volume)),
           left: fill.open_visit_ids.some((visitId) => !ofDay.has(visitId)) ? "unknown" : fromAmount("volume", isStillThere && left > 0n ? left : 0n),
+          isUnderWay: BigInt(fill.drawn) > 0n && fill.open_visit_ids.length > 0,
           products: products
             .filter(({ productId }) => amountOf(productId) > 0n)
             .map(({ productId, name, countedBy }) => ({

@@ -3,11 +3,11 @@ import { type Outcome } from "#domain/foundation/outcome";
 import { settle, sumExact } from "#domain/quantities/exact-quantity";
 import { parseNumber } from "#domain/quantities/parse-number";
 import { parseQuantity } from "#domain/quantities/parse-quantity";
-import { fromAmount, type Quantity, sum } from "#domain/quantities/quantity";
+import { allocate, fromAmount, type Quantity, sum } from "#domain/quantities/quantity";
 import { times } from "#domain/quantities/rate";
 import { multiplyRational, rational, roundToWhole } from "#domain/quantities/rational";
 import { type GranularMix } from "#domain/mixing/granular-mix";
-import { type ProductAmount, type SprayMix } from "#domain/mixing/spray-mix";
+import { type ProductAmount, sprayForGround, type SprayMix } from "#domain/mixing/spray-mix";
 import { drawFromFill, type FillOnRecord } from "#domain/mixing/tank-fill";
 import { type LotAtPlace, takeDown } from "#domain/register/put-down";
 import { type MeasuredBy } from "#domain/register/record-content";
@@ -66,12 +66,13 @@ export interface AtHand {
 
 /**
  * What one mix really used, from a fill or from bags and jugs. As planned means as planned for the lawns that were
- * reached: a lawn that was left out got nothing of it.
+ * reached: a lawn that was left out got nothing of it. Out of a fill for several visits that is what their ground takes;
+ * mixed for the visit alone it is their share of the visit's own loads, which went to a mark of the gauge.
  */
 export function reallyUsed(mix: GranularMix | SprayMix, entered: MixEntered, reached: ReadonlySet<string>, at: AtHand): UsedOutcome {
   if (mix.kind === "spray") {
     const key = `mixes.${String(mix.products[0]?.line)}.amount`;
-    const planned = sum("volume", mix.lawns.filter(({ zoneId }) => reached.has(zoneId)).map(({ finished }) => finished));
+    const planned = at.fill === undefined ? shareOfLoads(mix, reached) : sprayForGround(mix.carrier, mix.lawns.filter(({ zoneId }) => reached.has(zoneId)));
     const sprayed = volumeOf(entered, planned, key);
     if (!sprayed.ok) return sprayed;
     const lines = mix.products.map(({ line }) => line);
@@ -80,6 +81,11 @@ export function reallyUsed(mix: GranularMix | SprayMix, entered: MixEntered, rea
   const planned = sum("mass", mix.lawns.filter(({ zoneId }) => reached.has(zoneId)).map(({ amount }) => amount));
   const total = massOf(entered, planned, at.lotsOf(at.treatmentOf(mix.line).productId), `mixes.${String(mix.line)}.amount`);
   return total.ok ? { ok: true, value: fromLots(mix.line, total.value, entered, at) } : total;
+}
+
+function shareOfLoads({ lawns, finished }: SprayMix, reached: ReadonlySet<string>): Quantity<"volume"> {
+  const shares = allocate(finished, lawns.map(({ treatedArea }) => treatedArea.amount));
+  return sum("volume", shares.filter((_share, index) => reached.has(lawns[index]?.zoneId ?? "")));
 }
 
 /** What was used of a product that has no mix ticket: the amount as it was typed, or gallons of a fill, or rate times ground. */

@@ -99,6 +99,16 @@ describe("what was sprayed", () => {
     expect(findings).toEqual([]);
   });
 
+  test("as planned is what the ground takes out of a fill, and the share of its own loads where the visit was mixed alone", () => {
+    // 1,700 sq ft at 1.5 gal are 2.55 gal; a load alone is 2.6 with 2.5 fl oz.
+    const small = there(sprayOf({ lawns: [{ ...LAWN, area: of("sq ft", 1500n) }, { ...BACK, area: of("sq ft", 200n) }], treatments: QUESTION.treatments }));
+    const sprayed = (fill: FillAtHand | undefined, reached: ReadonlySet<string>) => usedOf(reallyUsed(small, AS_PLANNED, reached, atHand({ fill })));
+    expect(sprayed(FILL, EVERYWHERE).draw?.sprayed).toEqual(of("gal", "2.55"));
+    expect(sprayed(FILL, new Set(["front"])).draw?.sprayed).toEqual(of("gal", "2.25"));
+    expect(sprayed(undefined, EVERYWHERE).used.map(({ total }) => total)).toEqual(small.products.map(({ total }) => total));
+    expect(sprayed(undefined, new Set(["back"])).used.map(({ total }) => total.amount)).toEqual(small.products.map(({ total }) => (total.amount * 2n + 8n) / 17n));
+  });
+
   test("from a fill of something else: what was planned is none of it, and what it holds besides is said", () => {
     const findingsFrom = (productOfLot: FillAtHand["productOfLot"], lots = FILL.lots) =>
       usedOf(reallyUsed(spray, entered("meter", "10"), EVERYWHERE, atHand({ fill: { ...FILL, lots, productOfLot } }))).findings.map(({ rule, figure }) => [rule, figure]);

@@ -70,16 +70,22 @@ function dayOfVisit(planned: string | undefined, today: string): string {
   return planned === undefined || planned > today ? today : planned;
 }
 
-function mixAsked({ key, kind, productNames, planned, equipmentId }: MixToRecord, tanks: readonly TankOnFile[]): MixAsked {
+function mixAsked({ key, kind, productNames, planned, mixedAlone, equipmentId }: MixToRecord, tanks: readonly TankOnFile[]): MixAsked {
   const tank = tanks.find((one) => one.equipmentId === equipmentId);
   const fills = kind === "granular" ? [] : (tank === undefined ? tanks.flatMap((one) => one.fills) : tank.fills).filter(({ left }) => left.amount > 0n);
   return {
     key,
     kind,
     name: listWords(productNames),
-    planned: planned === null ? "no mix could be worked out" : `${us(planned)}${kind === "spray" ? " of finished spray" : ""}`,
+    planned: planned === null ? "no mix could be worked out" : plannedWords(us(planned), mixedAlone === null ? null : us(mixedAlone)),
     fills: fills.map((fill) => ({ value: fill.fillId, word: fillWords(fill) })),
   };
+}
+
+/** Out of a fill goes what the ground takes; a load for this visit alone went to a mark of the gauge. */
+function plannedWords(planned: string, mixedAlone: string | null): string {
+  if (mixedAlone === null) return planned;
+  return `${planned} of finished spray${mixedAlone === planned ? "" : ` out of a fill, ${mixedAlone} where it was mixed for this visit alone`}`;
 }
 
 /** "Fill 3 of Nov 25, 2026: 12 gal left of Ironside". */
