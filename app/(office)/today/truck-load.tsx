@@ -65,10 +65,10 @@ function OneFill({ fill, truck }: { readonly fill: FillOfRoute; readonly truck: 
           </li>
         ))}
         <li>
-          <strong>{formatQuantity(fill.water, "us")}</strong> water
+          <strong>{formatQuantity(fill.water, "us")}</strong> water in all
         </li>
       </ul>
-      <ol className={styles.amounts}>
+      <ol className={styles.steps}>
         {fill.steps.map((step) => (
           <li key={step}>{step}</li>
         ))}
