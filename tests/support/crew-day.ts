@@ -5,6 +5,7 @@ import { calibrateSprayer } from "#application/equipment/calibrate-sprayer";
 import { calibrateSpreader } from "#application/equipment/calibrate-spreader";
 import { addMeasuringTool } from "#application/equipment/add-measuring-tool";
 import { type recordCleanOut } from "#application/fills/record-clean-out";
+import { type recordTankReading } from "#application/fills/record-tank-reading";
 import { recordFill } from "#application/fills/record-fill";
 import { addLicense } from "#application/people/add-license";
 import { productUseKey } from "#application/programs/treatment-fields.schema";
@@ -186,6 +187,13 @@ export function cleanOutForm(house: TestHouse, day: CrewDay, doneById: string, c
     requestId: house.newId(), equipmentId: day.sprayerId, cleanedOn: CREW_DAY, cleanedAt: "7:30", doneById, how: "Three times with ten gallons of water",
     rinsateWent: "shop-tank", rinsateVisitId: "", rinsateWhere: "", ...change,
   };
+}
+
+type TankReadingForm = Parameters<typeof recordTankReading>[2];
+
+/** The tank dipped at 7:30 with nothing in it; nobody says where anything went. */
+export function tankReadingForm(house: TestHouse, day: CrewDay, readById: string, change: Partial<TankReadingForm> = {}): TankReadingForm {
+  return { requestId: house.newId(), equipmentId: day.sprayerId, readOn: CREW_DAY, readAt: "7:30", readById, how: "Dipstick", volume: "0", missingWent: "", note: "", ...change };
 }
 
 /** Three visits of feed and iron that share one fill. */

@@ -100,6 +100,17 @@ export async function writeSeasonRows(house: TestHouse, company: TestCompany): P
         how: "Three rinses", rinsateWent: "labeled-site", rinsateVisitId: id("visit"),
       },
     });
+    await tx.tankReading.create({
+      data: {
+        companyId, tankReadingId: id("reading"), requestId: house.newId(), equipmentId: id("equipment"), readAt: at, enteredAt: at, readById: personId, personId,
+        how: "Dipstick", volume: of("gal", 36n).amount, inTheBooks: of("gal", 40n).amount, ofNoFill: 0n, missingWent: "loss",
+      },
+    });
+    await tx.fillRest.create({
+      data: {
+        companyId, fillRestId: house.newId(), fillId: id("fill"), tankReadingId: id("reading"), settledAt: at, inTheBooks: of("gal", 40n).amount, remaining: of("gal", 36n).amount, drawn: 0n,
+      },
+    });
     const content = '{"said":"once"}';
     const previousHash = new Uint8Array(32);
     const hash = new Uint8Array(createHash("sha256").update(previousHash).update(content, "utf8").digest());

@@ -3,7 +3,8 @@ import { groupedBy } from "#domain/foundation/grouping";
 import { type Finding } from "#domain/foundation/finding";
 import { accept } from "#domain/foundation/outcome";
 import { isCleanSince } from "#domain/mixing/clean-out";
-import { addUpInBooks } from "#domain/mixing/tank-books";
+import { addUpInBooks, lotsInTank } from "#domain/mixing/tank-books";
+import { enteredAfterReading } from "#domain/mixing/tank-reading";
 import { isSprayer } from "#domain/equipment/equipment-kind";
 import { fromAmount, type Quantity } from "#domain/quantities/quantity";
 import { equipmentOnFile, type EquipmentOnFile } from "#application/equipment/gear-on-file";
@@ -40,6 +41,10 @@ export interface FillOnFile {
   readonly draws: readonly DrawOfFill[];
   /** What was found of it, less what was drawn since; by the books alone where nobody measured. Never below nothing. */
   readonly left: Quantity<"volume">;
+  /** What of each product that holds. */
+  readonly leftOf: readonly ProductInFill[];
+  /** The visits that it was made for. */
+  readonly plannedVisitIds: readonly string[];
   /** What the tank was found to have of it the last time that it was measured or cleaned out; null: never. */
   readonly found: FillFound | null;
   /** What does not add up and was not posted yet, with where to post it. */
@@ -122,12 +127,15 @@ export const listFills = useCase("fills/list-fills", listFillsSchema, async (wor
   const nameOf = new Map(people.map(({ personId, name }) => [personId, name]));
   const inBooks = [...(await fillsInBooks(work, rows)).values()];
   const visitOf = await visitsOf(work, inBooks);
+  const readings = await readingsOnFile(work, inBooks);
   const fills = inBooks.map((fill): FillOnFile & { readonly equipmentId: string } => {
     const { row, fillId, number, finished, products, rest } = fill;
-    const { equipmentId, filledAt, mixingPlace } = row;
-    const added = addUpInBooks({ ...fill, lots: products.map(({ productId, amount: { amount } }) => ({ lotId: productId, amount })) });
+    const { equipmentId, filledAt, mixingPlace, plannedVisitIds } = row;
+    const byProduct = { ...fill, lots: products.map(({ productId, amount: { amount } }) => ({ lotId: productId, amount })) };
+    const added = addUpInBooks(byProduct);
+    const inTank = lotsInTank(byProduct);
     return {
-      ...{ fillId, equipmentId, number, filledAt, mixingPlace, finished, products },
+      ...{ fillId, equipmentId, number, filledAt, mixingPlace, finished, products, plannedVisitIds },
       filledOn: calendarDateIn(timeZone, filledAt.getTime()),
       filledBy: nameOf.get(row.personId) ?? "",
       draws: fill.draws.map(({ visitId, registerEntryId, recordNumber, isMeasured, sprayed }, index) => ({
@@ -137,14 +145,14 @@ export const listFills = useCase("fills/list-fills", listFillsSchema, async (wor
         products: products.map((product, line) => ({ ...product, amount: { ...product.amount, amount: added.visits[index]?.lots[line]?.amount ?? 0n } })),
       })),
       left: added.left,
+      leftOf: products.map((product, line) => ({ ...product, amount: { ...product.amount, amount: inTank[line]?.amount ?? 0n } })).filter(({ amount }) => amount.amount > 0n),
       found: rest === null ? null : { at: new Date(rest.settledAt), left: rest.left, inTheBooks: rest.inTheBooks },
-      findings: added.findings,
+      findings: [...added.findings, ...enteredAfterReading(fill, (readings.get(equipmentId) ?? []).map(({ readAt }) => readAt.getTime()))],
     };
   });
   const fillsOf = groupedBy(fills, ({ equipmentId }) => equipmentId);
   const cleanOuts = await latestCleanOuts(work);
   const moved = await movedByCleanOuts(work, [...cleanOuts.values()].map(({ cleanOutId }) => cleanOutId));
-  const readings = await readingsOnFile(work, inBooks);
   const inUse = equipment.filter((one) => !one.isStoodDown || fillsOf.has(one.equipmentId));
   const tanks = inUse.flatMap((one) => {
     const cleanOut = cleanOuts.get(one.equipmentId);

@@ -4,7 +4,7 @@ import { sprayedBetween } from "#domain/mixing/tank-day";
 import { fromAmount, type Quantity } from "#domain/quantities/quantity";
 import { type FillOfTank } from "#application/fills/fills-in-books";
 import { type MovedFromTank, movedFromTanks } from "#application/fills/moved-from-tank";
-import { type TankReadingForm } from "#application/fills/record-tank-reading.schema";
+import { type MissingFromTankWent } from "#application/fills/record-tank-reading.schema";
 import { type Work } from "#application/use-case";
 
 /** What somebody found in a tank, as it was written down, beside what the books had. */
@@ -17,7 +17,7 @@ export interface ReadingOnFile {
   readonly volume: Quantity<"volume">;
   readonly inTheBooks: Quantity<"volume">;
   /** Where what was missing went, as it was said; null where nothing was. */
-  readonly missingWent: TankReadingForm["missingWent"];
+  readonly missingWent: MissingFromTankWent | null;
   readonly note: string | null;
   /** What the ledger moved for it, lot by lot. */
   readonly moved: readonly MovedFromTank[];
@@ -51,7 +51,7 @@ export async function readingsOnFile(work: Work, fills: readonly FillOfTank[]): 
           readBy: nameOf.get(row.readById) ?? "",
           volume: fromAmount("volume", row.volume),
           inTheBooks: fromAmount("volume", row.inTheBooks),
-          missingWent: row.missingWent as TankReadingForm["missingWent"],
+          missingWent: row.missingWent as MissingFromTankWent | null,
           moved: moved.get(row.stockPostingId ?? "") ?? [],
           sinceLast: sinceLast(own[index + 1], row, inTank, cleanedAt),
         })),

@@ -9,7 +9,7 @@ import { zero } from "#domain/quantities/quantity";
 import { instantOfMinute } from "#domain/weather/local-hours";
 import { writeDeed } from "#application/audit-trail";
 import { type CleanOutForm, recordCleanOutSchema } from "#application/fills/record-clean-out.schema";
-import { hasMissing, isSettledLater, type MissingWent, postDifference, type TankToSettle, tankToSettle, writeRests } from "#application/fills/tank-settlement";
+import { hasMissing, isSettledLater, postDifference, type TankToSettle, tankToSettle, writeRests } from "#application/fills/tank-settlement";
 import { badField, conflict, notFound, type UseCaseRefusal } from "#application/refusal";
 import { SENT_WITH_OTHER_FIGURES } from "#application/stock/post-stock";
 import { useCase, type Work } from "#application/use-case";
@@ -25,7 +25,7 @@ export interface CleanOutToRecord {
   /** What the tank holds by the books and loses with it; null where a later reading or clean-out has settled that. */
   readonly tank: TankToSettle | null;
   /** Where that goes in the ledger. */
-  readonly went: MissingWent;
+  readonly went: "rinsate" | "loss";
   /** What it does not settle, and what wants care. */
   readonly findings: readonly Finding[];
 }

@@ -5,6 +5,7 @@ import { idField, optionalLine, requiredDate, requiredLine } from "#application/
 
 /** Where what is missing from a tank may be said to have gone. */
 export const MISSING_FROM_TANK_WENT = ["loss", "rinsate", "count-difference"] as const;
+export type MissingFromTankWent = (typeof MISSING_FROM_TANK_WENT)[number];
 
 /** What was found in the tank: a volume with its unit, and an empty tank is one. */
 const volumeField = z.string("Give what was in the tank.").transform((text, context) => {
@@ -16,7 +17,8 @@ const volumeField = z.string("Give what was in the tank.").transform((text, cont
 
 const missingWentField = z
   .union([z.enum(MISSING_FROM_TANK_WENT), z.literal("")], "Say where what is missing went.")
-  .optional()
+  // An unpressed row is left out of the form, and the browser's own check has null for it.
+  .nullish()
   .transform((went) => (went === undefined || went === "" ? null : went));
 
 export const recordTankReadingSchema = z.object({

@@ -7,7 +7,7 @@ import { formatQuantity } from "#domain/quantities/format-quantity";
 import { fromAmount, type Quantity } from "#domain/quantities/quantity";
 import { instantOfMinute } from "#domain/weather/local-hours";
 import { writeDeed } from "#application/audit-trail";
-import { recordTankReadingSchema, type TankReadingForm } from "#application/fills/record-tank-reading.schema";
+import { type MissingFromTankWent, recordTankReadingSchema, type TankReadingForm } from "#application/fills/record-tank-reading.schema";
 import { hasMissing, isSettledLater, postDifference, type TankToSettle, tankToSettle, writeRests } from "#application/fills/tank-settlement";
 import { badField, conflict, notFound, type UseCaseRefusal } from "#application/refusal";
 import { SENT_WITH_OTHER_FIGURES } from "#application/stock/post-stock";
@@ -23,7 +23,7 @@ export interface TankReadingToRecord {
   /** What the books have in it, what is missing or more, lot by lot, and what follows for each fill. */
   readonly tank: TankToSettle;
   /** Where what is missing goes; null where nothing is. */
-  readonly missingWent: TankReadingForm["missingWent"];
+  readonly missingWent: MissingFromTankWent | null;
   readonly note: string | null;
   readonly findings: readonly Finding[];
 }
@@ -51,7 +51,7 @@ export async function tankReadingToRecord(work: Work, form: TankReadingForm): Pr
 }
 
 /** Only what is missing goes somewhere, and only a person can say where. */
-function whereItWent({ missingWent, volume }: TankReadingForm, tank: TankToSettle): Outcome<TankReadingForm["missingWent"], UseCaseRefusal> {
+function whereItWent({ missingWent, volume }: TankReadingForm, tank: TankToSettle): Outcome<MissingFromTankWent | null, UseCaseRefusal> {
   if (!hasMissing(tank)) {
     if (missingWent === null || missingWent === "count-difference") return accept(null);
     return badField("missingWent", "Nothing is missing by the books, so nothing was lost. Choose that nobody knows, or look at the reading.");

@@ -5,6 +5,7 @@ import { accept, type Outcome } from "#domain/foundation/outcome";
 import { fromAmount, type Quantity } from "#domain/quantities/quantity";
 import { type PostingKind, postingOf, type Transfer } from "#domain/stock/posting";
 import { fillsInBooks } from "#application/fills/fills-in-books";
+import { type MissingFromTankWent } from "#application/fills/record-tank-reading.schema";
 import { conflict, type UseCaseRefusal } from "#application/refusal";
 import { postStock } from "#application/stock/post-stock";
 import { locationOfTank, singularLocation } from "#application/stock/stock-locations";
@@ -33,10 +34,7 @@ export interface TankToSettle extends TankSettled {
   readonly openStreets: readonly string[];
 }
 
-/** Where what is missing from a tank goes in the ledger. */
-export type MissingWent = "loss" | "rinsate" | "count-difference";
-
-const KIND_OF: Readonly<Record<MissingWent, PostingKind>> = { loss: "lose", rinsate: "lose", "count-difference": "count" };
+const KIND_OF: Readonly<Record<MissingFromTankWent, PostingKind>> = { loss: "lose", rinsate: "lose", "count-difference": "count" };
 
 /** True when a reading or a clean-out of this tank stands from later than this; one in the same minute as well, where that is asked. */
 export async function isSettledLater(work: Work, equipmentId: string, at: Date, sameMinute: boolean): Promise<boolean> {
@@ -117,7 +115,7 @@ export async function postDifference(
   work: Work,
   { requestId, note }: { readonly requestId: string; readonly note: string | null },
   { equipmentId, at, lots }: TankToSettle,
-  went: MissingWent | null,
+  went: MissingFromTankWent | null,
 ): Promise<Outcome<DifferencePosted, UseCaseRefusal>> {
   const moving = lots.filter(({ leaves }) => leaves !== 0n);
   if (moving.length === 0) return accept({ stockPostingId: null, wentToId: null });

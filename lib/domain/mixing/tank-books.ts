@@ -147,13 +147,14 @@ export function settleTank(fills: readonly FillInBooks[], at: number, found: Qua
     fills: settled.filter((one) => !isKnown(one)).map(({ fill, had, left, after }) => ({ fillId: fill.fillId, number: fill.number, inTheBooks: had, left, drawn: after.rest?.drawn ?? left })),
     ofNoFill: fromAmount("volume", isClean || own.length === 0 ? found.amount : 0n),
     lotsThen: sumOfLots(settled.map(({ after }) => lotsLeftIn(after, goneBy(after, at)))),
-    lotsNow: sumOfLots([...settled.map(({ after }) => lotsOf(after)), ...since.map(lotsOf)]),
-    lotsBefore: sumOfLots(fills.map(lotsOf)),
+    lotsNow: sumOfLots([...settled.map(({ after }) => lotsInTank(after)), ...since.map(lotsInTank)]),
+    lotsBefore: sumOfLots(fills.map(lotsInTank)),
     isFilledSince: since.length > 0,
   };
 }
 
-function lotsOf(fill: FillInBooks): readonly LotInFill[] {
+/** What of each lot of a fill is in its tank now by the books. */
+export function lotsInTank(fill: FillInBooks): readonly LotInFill[] {
   return fill.isPostedAway ? [] : lotsLeftIn(fill, goneBy(fill, Infinity));
 }
 

@@ -1,6 +1,7 @@
 import { type Finding, takeCare } from "#domain/foundation/finding";
 import { listWords } from "#domain/foundation/list-words";
 import { formatQuantity } from "#domain/quantities/format-quantity";
+import { type FillInBooks } from "#domain/mixing/tank-books";
 import { compare, fromAmount, type Quantity, subtract } from "#domain/quantities/quantity";
 
 /** A reading of a tank beside its books. */
@@ -71,6 +72,21 @@ export function visitsNotRecorded({ name, openStreets }: Pick<ReadingBesideBooks
       figure: `Not recorded: ${listWords(shown.slice(0, 5))}${shown.length > 5 ? ` and ${String(shown.length - 5)} more` : ""}.`,
       toDo: "Record first what was sprayed there before this. What those visits took is missing until then; their records take it from there.",
       about: [name],
+    }),
+  ];
+}
+
+/** A fill that came into the books after a reading that is from after it: the reading did not count it. */
+export function enteredAfterReading({ number, filledAt, rest }: Pick<FillInBooks, "number" | "filledAt" | "rest">, readAt: readonly number[]): readonly Finding[] {
+  if (rest !== null || !readAt.some((at) => at > filledAt)) return [];
+  return [
+    takeCare({
+      rule: "fill-entered-after-reading",
+      source: "stock",
+      what: `Fill ${String(number)} came into the books after its tank was measured.`,
+      figure: "What was found then was not held against this fill.",
+      toDo: "Record its visits, then write down again what the tank holds.",
+      about: [],
     }),
   ];
 }

@@ -18,11 +18,11 @@ afterAll(() => house.close());
 
 test("a fill has what went into its tank, lot by lot, and what was drawn since; an unknown one is left out", async () => {
   const { visits, fillId, number } = await aSharedFill(house, company, day);
-  const atHand = async () => inWorkOf(house, company, (work) => fillsAtHand(work, [fillId, house.newId()]));
+  const atHand = async () => inWorkOf(house, company, (work) => fillsAtHand(work, [fillId, house.newId()], house.now()));
   const lotId = await lotOf(house, day.ironId);
   const [tank] = await house.ask<{ id: string }>("select stock_location_id as id from stock_location where kind = 'tank' and equipment_id = $1", [day.sprayerId]);
   const full = {
-    ...{ fillId, number, mixingPlace: "Shop yard", tankLocationId: tank?.id, finished: of("gal", 40n), drawn: of("gal", 0n) },
+    ...{ fillId, number, mixingPlace: "Shop yard", isSettledSince: false, sources: [{ stockLocationId: tank?.id, upTo: null }], finished: of("gal", 40n), drawn: of("gal", 0n) },
     lots: [{ lotId, amount: of("fl oz", "30").amount }],
     productOfLot: new Map([[lotId, day.ironId]]),
     numberOfLot: new Map([[lotId, "IR-1"]]),
@@ -39,6 +39,6 @@ test("a fill has what went into its tank, lot by lot, and what was drawn since; 
 test("nothing asked is nothing answered, and another company's fill is not at hand", async () => {
   const { fillId } = await aSharedFill(house, company, day);
   const other = await aCompany(house, "Other Turf");
-  expect(await inWorkOf(house, other, (work) => fillsAtHand(work, [fillId]))).toEqual(new Map());
-  expect(await inWorkOf(house, company, (work) => fillsAtHand(work, []))).toEqual(new Map());
+  expect(await inWorkOf(house, other, (work) => fillsAtHand(work, [fillId], house.now()))).toEqual(new Map());
+  expect(await inWorkOf(house, company, (work) => fillsAtHand(work, [], house.now()))).toEqual(new Map());
 });

@@ -28,7 +28,7 @@ const bagOf = (lotId: string, size: string, stockLocationId = "truck") => ({ lot
 const jug = { ...bagOf("iron-lot", "1"), amount: ounces("320"), containerSize: ounces("320") };
 
 const FILL: FillAtHand = {
-  ...{ fillId: "fill", number: 7, mixingPlace: "Shop yard", tankLocationId: "tank", finished: of("gal", 40n), drawn: of("gal", 0n) },
+  ...{ fillId: "fill", number: 7, mixingPlace: "Shop yard", isSettledSince: false, sources: [{ stockLocationId: "tank", upTo: null }], finished: of("gal", 40n), drawn: of("gal", 0n) },
   lots: [{ lotId: "iron-lot", amount: ounces("30") }],
   productOfLot: new Map([["iron-lot", "iron"]]),
   numberOfLot: new Map([["iron-lot", "IR-1"]]),

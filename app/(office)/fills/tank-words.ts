@@ -1,0 +1,46 @@
+import { type MissingFromTankWent } from "#application/fills/record-tank-reading.schema";
+import { listWords } from "#domain/foundation/list-words";
+import { formatQuantity } from "#domain/quantities/format-quantity";
+import { type ReadBackWords } from "../../form-state";
+
+/** Where what was missing went, as the end of a sentence. */
+export const WENT_TO: Readonly<Record<MissingFromTankWent, string>> = {
+  loss: "to loss, as spilled or dumped",
+  rinsate: "to rinsate, as kept in the rinsate tank",
+  "count-difference": "to count difference, because nobody knows",
+};
+
+interface MovedLot {
+  readonly productName: string;
+  readonly lotNumber: string;
+  readonly dimension: "mass" | "volume";
+  readonly leaves: bigint;
+}
+
+function lotWords({ productName, lotNumber, dimension, leaves }: MovedLot): string {
+  return `${formatQuantity({ dimension, amount: leaves < 0n ? -leaves : leaves }, "us")} of ${productName}, lot ${lotNumber}`;
+}
+
+/** What leaves the tank and what comes into it, as lists of words; empty where nothing does. */
+export function movedWords(lots: readonly MovedLot[]): { readonly out: string; readonly in: string } {
+  return {
+    out: listWords(lots.filter(({ leaves }) => leaves > 0n).map(lotWords)),
+    in: listWords(lots.filter(({ leaves }) => leaves < 0n).map(lotWords)),
+  };
+}
+
+/** What the ledger moves with a reading or a clean-out, to be read back: from the tank to somewhere, or from count difference into it. */
+export function postedSentence(lots: readonly MovedLot[], wentTo: string): readonly ReadBackWords[] {
+  const moved = movedWords(lots);
+  if (moved.out === "" && moved.in === "") return [" No stock is posted."];
+  return [
+    ...(moved.out === "" ? [] : [" Posted out of the tank ", { fact: wentTo }, ": ", { fact: moved.out }, "."]),
+    ...(moved.in === "" ? [] : [" Posted into the tank from ", { fact: "count difference" }, ": ", { fact: moved.in }, "."]),
+  ];
+}
+
+/** "By the books 9 fl oz were in it" for each lot: books beside what was found. */
+export function lotsBesideBooks(lots: readonly (MovedLot & { readonly inTheBooks: bigint; readonly found: bigint })[]): string {
+  const amount = (dimension: MovedLot["dimension"], value: bigint) => (value < 0n ? `${formatQuantity({ dimension, amount: -value }, "us")} too few` : formatQuantity({ dimension, amount: value }, "us"));
+  return listWords(lots.map(({ productName, lotNumber, dimension, inTheBooks, found }) => `${amount(dimension, found)} of ${productName}, lot ${lotNumber}, where the books have ${amount(dimension, inTheBooks)}`));
+}
