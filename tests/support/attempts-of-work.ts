@@ -53,6 +53,7 @@ import { type TestCompany, valueOf } from "./crew";
 import { aDayOf, aRouteDay, aShop, aVisit as anOpenVisit, DAY, routeDayForm, SHOP, versionOf } from "./days";
 import { aDayOfActor, aPaperFor, aPrintedRecord } from "./documents";
 import { aCrewDay, aFedVisit, aRecord, aVisitUnderHold, cleanOutForm, completeForm, type CrewDay, fillForm, tankReadingForm } from "./crew-day";
+import { aSprayer } from "./gear";
 import { type TestHouse } from "./house";
 import { aClient, aZone } from "./ground";
 import { aLabeledFeed, aPlannedVisit, aProgram, aRound, programForm, roundForm, visitForm } from "./season";
@@ -132,10 +133,10 @@ export const ATTEMPTS_OF_WORK = {
   "fills/read-planned-fill": async (house, company) =>
     attempt(readPlannedFill, { visitIds: [(await aFedVisit(house, company, await crewDayOf(house, company))).visitId] }),
   "fills/preview-clean-out": async (house, company) => attempt(previewCleanOut, cleanOutForm(house, await crewDayOf(house, company), company.owner.personId)),
-  "fills/preview-tank-reading": async (house, company) => attempt(previewTankReading, tankReadingForm(house, await crewDayOf(house, company), company.owner.personId)),
+  "fills/preview-tank-reading": async (house, company) => attempt(previewTankReading, tankReadingForm(house, { sprayerId: await aSprayer(house, company) }, company.owner.personId)),
   "fills/record-clean-out": async (house, company) => attempt(recordCleanOut, cleanOutForm(house, await crewDayOf(house, company), company.owner.personId)),
   "fills/record-fill": async (house, company) => attempt(recordFill, fillForm(house, await crewDayOf(house, company), [])),
-  "fills/record-tank-reading": async (house, company) => attempt(recordTankReading, tankReadingForm(house, await crewDayOf(house, company), company.owner.personId)),
+  "fills/record-tank-reading": async (house, company) => attempt(recordTankReading, tankReadingForm(house, { sprayerId: await aSprayer(house, company) }, company.owner.personId)),
   "documents/print-application-record": async (house, company) =>
     attempt(printApplicationRecord, { registerEntryId: await aPrintedRecord(house, company) }),
   "documents/print-customer-notice": async (house, company, actor = company.owner) => attempt(printCustomerNotice, { visitId: (await aDayOfActor(house, company, actor)).visitId }),

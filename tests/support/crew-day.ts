@@ -192,7 +192,7 @@ export function cleanOutForm(house: TestHouse, day: CrewDay, doneById: string, c
 type TankReadingForm = Parameters<typeof recordTankReading>[2];
 
 /** The tank dipped at 7:30 with nothing in it; nobody says where anything went. */
-export function tankReadingForm(house: TestHouse, day: CrewDay, readById: string, change: Partial<TankReadingForm> = {}): TankReadingForm {
+export function tankReadingForm(house: TestHouse, day: Pick<CrewDay, "sprayerId">, readById: string, change: Partial<TankReadingForm> = {}): TankReadingForm {
   return { requestId: house.newId(), equipmentId: day.sprayerId, readOn: CREW_DAY, readAt: "7:30", readById, how: "Dipstick", volume: "0", missingWent: "", note: "", ...change };
 }
 

@@ -14,7 +14,7 @@ export async function writeSeasonRows(house: TestHouse, company: TestCompany): P
   const at = house.now();
   const day = new Date("2026-04-14T00:00:00Z");
   const ids = Object.fromEntries(
-    ["client", "property", "zone", "station", "product", "entry", "lot", "supplier", "shop", "posting", "vehicle", "equipment", "program", "round", "visit", "day", "fill", "record"].map(
+    ["client", "property", "zone", "station", "product", "entry", "lot", "supplier", "shop", "posting", "vehicle", "equipment", "program", "round", "visit", "day", "fill", "record", "reading"].map(
       (name) => [name, house.newId()] as const,
     ),
   ) as Record<string, string>;

@@ -2,11 +2,10 @@ import Link from "next/link";
 import { type TankOnFile } from "#application/fills/list-fills";
 import { type ReadingOnFile } from "#application/fills/readings-on-file";
 import { formatShortDate } from "#domain/foundation/calendar-date";
-import { besideBooksWords } from "#domain/mixing/tank-reading";
+import { besideBooksWords, gallonsWords } from "#domain/mixing/tank-reading";
 import { Disclosure } from "#ui/disclosure";
 import { Stack } from "#ui/stack";
 import { Table } from "#ui/table";
-import { us } from "../visits/[visitId]/mix-words";
 import { RECORD_TANK_READING } from "../visits/hold-acts";
 import { clockOf } from "../visits/[visitId]/visit-words";
 import { movedWords, WENT_TO } from "./tank-words";
@@ -24,7 +23,7 @@ export function TankReadings({ tank: { equipmentId, name, readings }, timeZone }
     <Stack gap={3}>
       <p>
         <strong>
-          {us(last.volume)} found {whenAndWho(last, timeZone)}
+          {gallonsWords(last.volume)} found {whenAndWho(last, timeZone)}
         </strong>
         , {besideBooksWords(last.volume, last.inTheBooks)}; {last.how.replace(/\.$/u, "")}. {differenceWords(last)}
         {sinceLastWords(last)} {measure}
@@ -45,8 +44,8 @@ export function TankReadings({ tank: { equipmentId, name, readings }, timeZone }
               id: reading.tankReadingId,
               cells: {
                 when: `${whenAndWho(reading, timeZone)}; ${reading.how}`,
-                found: us(reading.volume),
-                books: us(reading.inTheBooks),
+                found: gallonsWords(reading.volume),
+                books: gallonsWords(reading.inTheBooks),
                 difference: differenceWords(reading),
                 since: sinceLastWords(reading).trim(),
               },
@@ -78,6 +77,6 @@ function differenceWords({ moved, missingWent, note }: ReadingOnFile): string {
 function sinceLastWords({ sinceLast }: ReadingOnFile): string {
   if (sinceLast === null) return "";
   const { byReading, byRecords } = sinceLast;
-  if (byReading === "more than before") return ` More was in it than at the reading before with what was filled in since; the records have ${us(byRecords)} sprayed between.`;
-  return ` Since the reading before ${us(byReading)} left the tank; the records have ${us(byRecords)} sprayed.`;
+  if (byReading === "more than before") return ` More was in it than at the reading before with what was filled in since; the records have ${gallonsWords(byRecords)} sprayed between.`;
+  return ` Since the reading before ${gallonsWords(byReading)} left the tank; the records have ${gallonsWords(byRecords)} sprayed.`;
 }

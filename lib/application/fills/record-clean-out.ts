@@ -3,8 +3,7 @@ import { isSprayer, type EquipmentKind } from "#domain/equipment/equipment-kind"
 import { type Finding } from "#domain/foundation/finding";
 import { accept, type Outcome } from "#domain/foundation/outcome";
 import { filledSince, labeledSiteCounts, rinsateWords, wentOfRinsate } from "#domain/mixing/clean-out";
-import { visitsNotRecorded } from "#domain/mixing/tank-reading";
-import { formatQuantity } from "#domain/quantities/format-quantity";
+import { gallonsWords, visitsNotRecorded } from "#domain/mixing/tank-reading";
 import { zero } from "#domain/quantities/quantity";
 import { instantOfMinute } from "#domain/weather/local-hours";
 import { writeDeed } from "#application/audit-trail";
@@ -81,7 +80,7 @@ export const recordCleanOut = useCase("fills/record-clean-out", recordCleanOutSc
   const cleanOutId = work.newId();
   await work.tx.cleanOut.create({ data: { companyId, cleanOutId, requestId, ...said, stockPostingId, enteredAt: work.now, personId: work.member.personId } });
   if (tank !== null) await writeRests(work, tank, { cleanOutId }, wentToId);
-  const inTheBooks = tank === null ? "settled later" : formatQuantity(tank.inTheBooks, "us");
+  const inTheBooks = tank === null ? "settled later" : gallonsWords(tank.inTheBooks);
   await writeDeed(work, cleanOutId, { deed: "clean-out-recorded", details: { equipment: equipmentName, cleanedAt: cleanedAt.toISOString(), doneBy, rinsate, inTheBooks } });
   return accept({ cleanOutId });
 });

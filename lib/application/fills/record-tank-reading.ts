@@ -2,8 +2,7 @@ import { lockCompany } from "#adapters/postgres/company-work";
 import { isSprayer, type EquipmentKind } from "#domain/equipment/equipment-kind";
 import { type Finding } from "#domain/foundation/finding";
 import { accept, type Outcome } from "#domain/foundation/outcome";
-import { tankReadingFindings } from "#domain/mixing/tank-reading";
-import { formatQuantity } from "#domain/quantities/format-quantity";
+import { gallonsWords, tankReadingFindings } from "#domain/mixing/tank-reading";
 import { fromAmount, type Quantity } from "#domain/quantities/quantity";
 import { instantOfMinute } from "#domain/weather/local-hours";
 import { writeDeed } from "#application/audit-trail";
@@ -58,8 +57,8 @@ function whereItWent({ missingWent, volume }: TankReadingForm, tank: TankToSettl
   }
   if (missingWent !== null) return accept(missingWent);
   const less = tank.inTheBooks.amount - volume.amount;
-  const had = `The books have ${formatQuantity(tank.inTheBooks, "us")} in it`;
-  return badField("missingWent", less > 0n ? `${had}, ${formatQuantity(fromAmount("volume", less), "us")} more. Say where that went.` : `${had}, and of a product more than that holds. Say where that went.`);
+  const had = `The books have ${gallonsWords(tank.inTheBooks)} in it`;
+  return badField("missingWent", less > 0n ? `${had}, ${gallonsWords(fromAmount("volume", less))} more. Say where that went.` : `${had}, and of a product more than that holds. Say where that went.`);
 }
 
 /**
@@ -95,7 +94,7 @@ export const recordTankReading = useCase("fills/record-tank-reading", recordTank
   await writeRests(work, tank, { tankReadingId }, wentToId);
   await writeDeed(work, tankReadingId, {
     deed: "tank-measured",
-    details: { equipment: equipmentName, readAt: readAt.toISOString(), readBy, found: formatQuantity(volume, "us"), inTheBooks: formatQuantity(tank.inTheBooks, "us"), missingWent: missingWent ?? "nothing missing" },
+    details: { equipment: equipmentName, readAt: readAt.toISOString(), readBy, found: gallonsWords(volume), inTheBooks: gallonsWords(tank.inTheBooks), missingWent: missingWent ?? "nothing missing" },
   });
   return accept({ tankReadingId });
 });

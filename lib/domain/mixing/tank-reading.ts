@@ -1,6 +1,6 @@
 import { type Finding, takeCare } from "#domain/foundation/finding";
 import { listWords } from "#domain/foundation/list-words";
-import { formatQuantity } from "#domain/quantities/format-quantity";
+import { formatQuantityIn } from "#domain/quantities/format-quantity";
 import { type FillInBooks } from "#domain/mixing/tank-books";
 import { compare, fromAmount, type Quantity, subtract } from "#domain/quantities/quantity";
 
@@ -19,14 +19,16 @@ export interface ReadingBesideBooks {
   readonly openStreets: readonly string[];
 }
 
+/** A tank's volume in gallons, however little it is: a difference is read beside what a gauge shows. */
+export function gallonsWords(volume: Quantity<"volume">): string {
+  return formatQuantityIn(volume, "gal");
+}
+
 /** What wants care in a reading. None of it keeps the reading from being written: what was found was found. */
 export function tankReadingFindings(reading: ReadingBesideBooks): readonly Finding[] {
   return [...aboveCapacity(reading), ...aboveBooks(reading), ...visitsNotRecorded(reading)];
 }
 
-function us(volume: Quantity<"volume">): string {
-  return formatQuantity(volume, "us");
-}
 
 function aboveCapacity({ name, found, capacity }: ReadingBesideBooks): readonly Finding[] {
   if (compare(found, capacity) <= 0) return [];
@@ -35,7 +37,7 @@ function aboveCapacity({ name, found, capacity }: ReadingBesideBooks): readonly 
       rule: "reading-above-capacity",
       source: "house",
       what: `${name} does not hold that much.`,
-      figure: `${us(found)} were read; with pump and hose it holds ${us(capacity)} by what is on file.`,
+      figure: `${gallonsWords(found)} were read; with pump and hose it holds ${gallonsWords(capacity)} by what is on file.`,
       toDo: "Look at the reading and its unit, or change what is on file of the tank.",
       about: [name],
     }),
@@ -45,7 +47,7 @@ function aboveCapacity({ name, found, capacity }: ReadingBesideBooks): readonly 
 function aboveBooks({ name, found, inTheBooks, ofNoFill, isClean }: ReadingBesideBooks): readonly Finding[] {
   if (compare(found, inTheBooks) <= 0) return [];
   const about = [name];
-  const figure = `${us(subtract(found, inTheBooks))} more than the books have.`;
+  const figure = `${gallonsWords(subtract(found, inTheBooks))} more than the books have.`;
   if (isClean) return [takeCare({ rule: "reading-above-books", source: "stock", what: `${name} was cleaned out and not filled since by the books.`, figure, toDo: "It counts as water. Record the fill where it was filled, and measure again.", about })];
   if (ofNoFill.amount > 0n) return [takeCare({ rule: "reading-above-books", source: "stock", what: `No fill of ${name} is on the books before this.`, figure, toDo: "Nobody knows what it is. Record the fill, and measure again.", about })];
   return [
@@ -95,6 +97,6 @@ export function enteredAfterReading({ number, filledAt, rest }: Pick<FillInBooks
 export function besideBooksWords(found: Quantity<"volume">, inTheBooks: Quantity<"volume">): string {
   const difference = found.amount - inTheBooks.amount;
   if (difference === 0n) return "as in the books";
-  const amount = us(fromAmount("volume", difference < 0n ? -difference : difference));
+  const amount = gallonsWords(fromAmount("volume", difference < 0n ? -difference : difference));
   return difference < 0n ? `${amount} less than the books` : `${amount} more than the books`;
 }

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { of } from "#domain/quantities/quantity";
 import { rateOf } from "#domain/quantities/rate";
-import { amountIn, drawFromFill, fillStopOf, type FillStop, mixKeyOf, planFill, productsIn, visitsThatShare } from "#domain/mixing/tank-fill";
+import { amountIn, drawFromFill, fillStopOf, lotsLeftIn, type FillStop, mixKeyOf, planFill, productsIn, visitsThatShare } from "#domain/mixing/tank-fill";
 import { makeMixTicket } from "#domain/mixing/mix-ticket";
 import { valueOf } from "../../support/crew";
 import { CUP, IRON, QUESTION } from "../../support/ticket";
@@ -96,4 +96,11 @@ test("what goes into so much spray is its concentration, exactly and down to a m
   expect(amountIn(IRON_IN_SPRAY, of("gal", "9.3")).exactAmount.numerator * 1n).toBe(of("fl oz", "9.3").amount * amountIn(IRON_IN_SPRAY, of("gal", "9.3")).exactAmount.denominator);
   expect(productsIn(stop("a", 1n), of("gal", "9.3"), cup)).toMatchObject([{ amount: of("fl oz", 9n), marks: 18n }]);
   expect(productsIn(stop("a", 1n), of("gal", "9.3"), () => undefined)).toMatchObject([{ amount: of("fl oz", "9.3"), marks: null }]);
+});
+
+test("what is left in a fill is what went in less all draws together, and below nothing gone is more than went in", () => {
+  const fill = { finished: of("gal", 40n), lots: [{ lotId: "iron", amount: of("fl oz", 30n).amount }] };
+  const left = (gone: bigint) => lotsLeftIn(fill, gone)[0]?.amount;
+  expect([0n, of("gal", "9.5").amount, of("gal", 40n).amount, of("gal", 43n).amount].map(left)).toEqual([of("fl oz", 30n).amount, of("fl oz", "22.875").amount, 0n, 0n]);
+  expect(left(-of("gal", 4n).amount)).toBe(of("fl oz", 33n).amount);
 });

@@ -1,16 +1,15 @@
 import { type TankReadingToRecord } from "#application/fills/record-tank-reading";
 import { formatLongDate } from "#domain/foundation/calendar-date";
-import { besideBooksWords } from "#domain/mixing/tank-reading";
+import { besideBooksWords, gallonsWords } from "#domain/mixing/tank-reading";
 import { localTimeAt } from "#domain/weather/local-hours";
 import { type ReadBackWords } from "../../../form-state";
-import { us } from "../../visits/[visitId]/mix-words";
 import { clockOf } from "../../visits/[visitId]/visit-words";
 import { lotsBesideBooks, postedSentence, WENT_TO } from "../tank-words";
 
 /** A reading beside the books as sentences, their facts apart: what is read back before it is written. */
 export function tankReadingSentence({ equipmentName, readAt, readBy, how, volume, tank, missingWent, note }: TankReadingToRecord, timeZone: string): readonly ReadBackWords[] {
   return [
-    { fact: us(volume) },
+    { fact: gallonsWords(volume) },
     " were found in ",
     { fact: equipmentName },
     " on ",
@@ -22,7 +21,7 @@ export function tankReadingSentence({ equipmentName, readAt, readBy, how, volume
     ", with: ",
     { fact: how.replace(/\.$/u, "") },
     ". The books have ",
-    { fact: us(tank.inTheBooks) },
+    { fact: gallonsWords(tank.inTheBooks) },
     ": it is ",
     { fact: besideBooksWords(volume, tank.inTheBooks) },
     ".",
