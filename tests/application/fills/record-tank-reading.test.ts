@@ -223,7 +223,7 @@ describe("pressed twice and at once", () => {
     const rivals = await Promise.all([record({ readAt: "7:31", volume: "20", missingWent: "loss" }), record({ readAt: "7:31", volume: "16", missingWent: "loss" })]);
     expect(rivals.map(({ ok }) => ok).toSorted()).toEqual([false, true]);
     const [, second] = await readings();
-    const left = rivals[0]?.ok ? 15n : 12n;
+    const left = rivals[0].ok ? 15n : 12n;
     expect(second).toMatchObject({ missing_went: "loss" });
     expect(await ledger()).toEqual({ lawn: ounces(9n), loss: ounces(21n - left), tank: ounces(left) });
   });
