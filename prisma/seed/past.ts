@@ -55,6 +55,8 @@ const DAYS: readonly PastDay[] = [
 const LEAVES_AT = 7 * 60 + 30;
 const EVENING_BEFORE = 17 * 60;
 /** After the last stop, back at the shop. */
+/** So that pump and hose are not sprayed empty on the last lawn. */
+const MORE_THAN_NEEDED = of("gal", "2.5");
 const DIPPED_AT = 17 * 60 + 5;
 const CLEANED_AT = 17 * 60 + 20;
 const FILLED_AT = 7 * 60;
@@ -131,12 +133,13 @@ async function fillFor({ key, timeZone }: PastSeed, house: House, equipmentId: s
   const sprays = visits.flatMap((visit) => sprayOf(visit) ?? []);
   const [first] = sprays;
   if (first === undefined) return "";
-  const finished = sprays.reduce((total, mix) => total + mix.finished.amount, 0n);
+  const needed = sprays.reduce((total, mix) => total + mix.finished.amount, 0n);
+  const finished = needed + MORE_THAN_NEEDED.amount;
   const products = Object.fromEntries(
     first.products.map(({ line }) => {
       const amount = sprays.reduce((total, mix) => total + (mix.products.find((product) => product.line === line)?.total.amount ?? 0n), 0n);
       const treatment = visits.flatMap(({ visit }) => visit.treatments).find((one) => one.line === line);
-      return [treatment?.productId ?? "", formatQuantityIn(fromAmount("volume", amount), "fl oz", 1)];
+      return [treatment?.productId ?? "", formatQuantityIn(fromAmount("volume", (amount * finished) / needed), "fl oz", 1)];
     }),
   );
   const { fillId } = must(

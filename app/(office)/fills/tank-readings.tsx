@@ -11,21 +11,27 @@ import { clockOf } from "../visits/[visitId]/visit-words";
 import { movedWords, WENT_TO } from "./tank-words";
 
 /** What was found in a tank the last time, where the difference went, and the readings before it. */
-export function TankReadings({ tank: { equipmentId, name, readings }, timeZone }: { readonly tank: TankOnFile; readonly timeZone: string }) {
+export function TankReadings({ tank: { equipmentId, name, readings, fills }, timeZone }: { readonly tank: TankOnFile; readonly timeZone: string }) {
   const [last, ...earlier] = readings;
   const measure = (
     <Link href={`${RECORD_TANK_READING}?equipment=${equipmentId}`} prefetch={false} aria-label={`Write down what ${name} holds`}>
       Write down what it holds
     </Link>
   );
-  if (last === undefined) return <p>Nobody has measured it: what is left is by the books. {measure}</p>;
+  if (last === undefined) {
+    return (
+      <p>
+        {fills.length === 0 ? "Nobody has measured it." : "Nobody has measured it: what is left is by the books."} {measure}
+      </p>
+    );
+  }
   return (
     <Stack gap={3}>
       <p>
         <strong>
-          {gallonsWords(last.volume)} found {whenAndWho(last, timeZone)}
+          {last.volume.amount === 0n ? "Found empty" : `${gallonsWords(last.volume)} found`} {whenAndWho(last, timeZone)}
         </strong>
-        , {besideBooksWords(last.volume, last.inTheBooks)}; {last.how.replace(/\.$/u, "")}. {differenceWords(last)}
+        , {besideBooksWords(last.volume, last.inTheBooks)}. Measured with: {last.how.replace(/\.$/u, "")}. {differenceWords(last)}
         {sinceLastWords(last)} {measure}
       </p>
       {earlier.length > 0 && (
@@ -77,6 +83,6 @@ function differenceWords({ moved, missingWent, note }: ReadingOnFile): string {
 function sinceLastWords({ sinceLast }: ReadingOnFile): string {
   if (sinceLast === null) return "";
   const { byReading, byRecords } = sinceLast;
-  if (byReading === "more than before") return ` More was in it than at the reading before with what was filled in since; the records have ${gallonsWords(byRecords)} sprayed between.`;
+  if (byReading === "more than before") return ` That is more than at the reading before with what was filled in since; the records have ${gallonsWords(byRecords)} sprayed between.`;
   return ` Since the reading before ${gallonsWords(byReading)} left the tank; the records have ${gallonsWords(byRecords)} sprayed.`;
 }

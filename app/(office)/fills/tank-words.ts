@@ -1,6 +1,7 @@
 import { type MissingFromTankWent } from "#application/fills/record-tank-reading.schema";
 import { listWords } from "#domain/foundation/list-words";
 import { formatQuantity } from "#domain/quantities/format-quantity";
+import { stockInWords } from "#domain/stock/container-words";
 import { type ReadBackWords } from "../../form-state";
 
 /** Where what was missing went, as the end of a sentence. */
@@ -39,8 +40,9 @@ export function postedSentence(lots: readonly MovedLot[], wentTo: string): reado
   ];
 }
 
-/** "By the books 9 fl oz were in it" for each lot: books beside what was found. */
+/** "Ironside, lot IR-1: 33 fl oz, 38 fl oz in the books" for each lot: what was found beside the books. */
 export function lotsBesideBooks(lots: readonly (MovedLot & { readonly inTheBooks: bigint; readonly found: bigint })[]): string {
-  const amount = (dimension: MovedLot["dimension"], value: bigint) => (value < 0n ? `${formatQuantity({ dimension, amount: -value }, "us")} too few` : formatQuantity({ dimension, amount: value }, "us"));
-  return listWords(lots.map(({ productName, lotNumber, dimension, inTheBooks, found }) => `${amount(dimension, found)} of ${productName}, lot ${lotNumber}, where the books have ${amount(dimension, inTheBooks)}`));
+  return lots
+    .map(({ productName, lotNumber, dimension, inTheBooks, found }) => `${productName}, lot ${lotNumber}: ${stockInWords(found, dimension)}, ${stockInWords(inTheBooks, dimension)} in the books`)
+    .join("; ");
 }

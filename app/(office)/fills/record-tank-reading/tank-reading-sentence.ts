@@ -25,7 +25,7 @@ export function tankReadingSentence({ equipmentName, readAt, readBy, how, volume
     ": it is ",
     { fact: besideBooksWords(volume, tank.inTheBooks) },
     ".",
-    ...(tank.lots.length === 0 ? [] : [` In product that is ${lotsBesideBooks(tank.lots)}.`]),
+    ...(tank.lots.length === 0 ? [] : [` In product: ${lotsBesideBooks(tank.lots)}.`]),
     ...postedSentence(tank.lots, missingWent === null ? "" : WENT_TO[missingWent]),
     ...(note === null ? [] : [" ", { fact: note.replace(/\.$/u, "") }, "."]),
   ];
