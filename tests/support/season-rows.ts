@@ -108,7 +108,7 @@ export async function writeSeasonRows(house: TestHouse, company: TestCompany): P
     });
     await tx.fillRest.create({
       data: {
-        companyId, fillRestId: house.newId(), fillId: id("fill"), tankReadingId: id("reading"), settledAt: at, inTheBooks: of("gal", 40n).amount, remaining: of("gal", 36n).amount, drawn: 0n,
+        companyId, fillRestId: house.newId(), fillId: id("fill"), tankReadingId: id("reading"), settledAt: at, inTheBooks: of("gal", 40n).amount, remaining: of("gal", 36n).amount,
       },
     });
     const content = '{"said":"once"}';

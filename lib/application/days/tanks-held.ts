@@ -78,9 +78,10 @@ async function openVisits(work: Work, visitIds: readonly string[]): Promise<read
 }
 
 /** True where visits of a fill may have taken from it what nobody knows of. A tank that was measured had given it by then. */
-function isOpen({ company }: Work, { row, rest }: FillOfTank, open: readonly OpenVisit[], ofDay: ReadonlySet<string>): boolean {
+function isOpen({ company }: Work, { row, rests }: FillOfTank, open: readonly OpenVisit[], ofDay: ReadonlySet<string>): boolean {
   const own = new Set(row.plannedVisitIds);
-  const measuredOn = rest === null ? null : calendarDateIn(company.timeZone, rest.settledAt);
+  const rest = rests.at(-1);
+  const measuredOn = rest === undefined ? null : calendarDateIn(company.timeZone, rest.settledAt);
   return open.some(({ visit_id: visitId, date }) => own.has(visitId) && !ofDay.has(visitId) && (measuredOn === null || (date !== null && date > measuredOn)));
 }
 

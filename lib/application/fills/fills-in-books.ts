@@ -1,5 +1,5 @@
 import { groupedBy } from "#domain/foundation/grouping";
-import { type DrawInBooks, type FillInBooks } from "#domain/mixing/tank-books";
+import { type DrawInBooks, type FillInBooks, type RestOfFill } from "#domain/mixing/tank-books";
 import { fromAmount, type Quantity } from "#domain/quantities/quantity";
 import { type Work } from "#application/use-case";
 
@@ -30,8 +30,12 @@ export interface FillOfTank extends FillInBooks {
   readonly products: readonly ProductInFill[];
   readonly productOfLot: ReadonlyMap<string, string>;
   readonly numberOfLot: ReadonlyMap<string, string>;
-  /** Where the stock went that was missing when it was found; null where none was, or where it was never looked for. */
-  readonly missingWentToId: string | null;
+  readonly rests: readonly RestOnFile[];
+}
+
+/** What was found of a fill, with where in the ledger what was missing went; null where nothing was. */
+export interface RestOnFile extends RestOfFill {
+  readonly wentToId: string | null;
 }
 
 /**
@@ -48,18 +52,19 @@ export async function fillsInBooks(work: Pick<Work, "tx" | "company">, rows: rea
   return new Map(
     rows.map((row): readonly [string, FillOfTank] => {
       const { fillId, number, filledAt, finishedVolume } = row;
-      const { lots, ...rest } = went(row);
-      const latest = latestOf(rests.get(fillId) ?? []);
+      const { lots, ...inTank } = went(row);
       const own = (draws.get(fillId) ?? []).map(({ draw }) => draw);
       return [
         fillId,
         {
-          ...{ row, fillId, number, lots, ...rest },
+          ...{ row, fillId, number, lots, ...inTank },
           filledAt: filledAt.getTime(),
           finished: fromAmount("volume", finishedVolume),
           draws: own.toSorted((one, other) => one.recordNumber - other.recordNumber),
-          rest: latest === undefined ? null : { settledAt: latest.settledAt.getTime(), inTheBooks: fromAmount("volume", latest.inTheBooks), left: fromAmount("volume", latest.remaining), drawn: fromAmount("volume", latest.drawn) },
-          missingWentToId: latest?.wentToId ?? null,
+          rests: inTheirOrder(rests.get(fillId) ?? []).map(({ fillRestId, settledAt, inTheBooks, remaining, wentToId }) => ({
+            ...{ fillRestId, wentToId, settledAt: settledAt.getTime() },
+            ...{ inTheBooks: fromAmount("volume", inTheBooks), left: fromAmount("volume", remaining) },
+          })),
         },
       ];
     }),
@@ -67,8 +72,8 @@ export async function fillsInBooks(work: Pick<Work, "tx" | "company">, rows: rea
 }
 
 /** A reading in the minute of a clean-out came before it. */
-function latestOf(rests: readonly RestRow[]): RestRow | undefined {
-  return rests.toSorted((one, other) => other.settledAt.getTime() - one.settledAt.getTime() || Number(other.cleanOutId !== null) - Number(one.cleanOutId !== null))[0];
+function inTheirOrder(rests: readonly RestRow[]): readonly RestRow[] {
+  return rests.toSorted((one, other) => one.settledAt.getTime() - other.settledAt.getTime() || Number(one.cleanOutId !== null) - Number(other.cleanOutId !== null));
 }
 
 type WentIn = Pick<FillOfTank, "lots" | "products" | "productOfLot" | "numberOfLot" | "tankLocationId" | "isPostedAway">;
@@ -109,10 +114,10 @@ async function drawsOf(work: Pick<Work, "tx" | "company">, fillIds: readonly str
     select: { registerEntryId: true, number: true, endedAt: true },
   });
   const recordOf = new Map(records.map((record) => [record.registerEntryId, record]));
-  return rows.map(({ fillId, visitId, registerEntryId, isMeasured, volume }) => ({
+  return rows.map(({ fillId, visitId, registerEntryId, isMeasured, fillRestId, volume }) => ({
     fillId,
     draw: {
-      ...{ visitId, registerEntryId, isMeasured },
+      ...{ visitId, registerEntryId, isMeasured, fillRestId },
       recordNumber: recordOf.get(registerEntryId)?.number ?? 0,
       sprayed: fromAmount("volume", volume),
       endedAt: recordOf.get(registerEntryId)?.endedAt.getTime() ?? 0,

@@ -129,7 +129,8 @@ export const listFills = useCase("fills/list-fills", listFillsSchema, async (wor
   const visitOf = await visitsOf(work, inBooks);
   const readings = await readingsOnFile(work, inBooks);
   const fills = inBooks.map((fill): FillOnFile & { readonly equipmentId: string } => {
-    const { row, fillId, number, finished, products, rest } = fill;
+    const { row, fillId, number, finished, products, rests } = fill;
+    const rest = rests.at(-1);
     const { equipmentId, filledAt, mixingPlace, plannedVisitIds } = row;
     const byProduct = { ...fill, lots: products.map(({ productId, amount: { amount } }) => ({ lotId: productId, amount })) };
     const added = addUpInBooks(byProduct);
@@ -146,7 +147,7 @@ export const listFills = useCase("fills/list-fills", listFillsSchema, async (wor
       })),
       left: added.left,
       leftOf: products.map((product, line) => ({ ...product, amount: { ...product.amount, amount: inTank[line]?.amount ?? 0n } })).filter(({ amount }) => amount.amount > 0n),
-      found: rest === null ? null : { at: new Date(rest.settledAt), left: rest.left, inTheBooks: rest.inTheBooks },
+      found: rest === undefined ? null : { at: new Date(rest.settledAt), left: rest.left, inTheBooks: rest.inTheBooks },
       findings: [...added.findings, ...enteredAfterReading(fill, (readings.get(equipmentId) ?? []).map(({ readAt }) => readAt.getTime()))],
     };
   });

@@ -145,8 +145,8 @@ export async function writeRests(
 ): Promise<void> {
   const { companyId } = work.company;
   await work.tx.fillRest.createMany({
-    data: fills.map(({ fillId, inTheBooks, left, drawn }) => ({
-      ...{ companyId, fillRestId: work.newId(), fillId, settledAt: at, inTheBooks: inTheBooks.amount, remaining: left.amount, drawn: drawn.amount },
+    data: fills.map(({ fillId, inTheBooks, left }) => ({
+      ...{ companyId, fillRestId: work.newId(), fillId, settledAt: at, inTheBooks: inTheBooks.amount, remaining: left.amount },
       ...source,
       wentToId: left.amount < inTheBooks.amount ? wentToId : null,
     })),

@@ -127,7 +127,7 @@ async function postUsed(work: Work, { requestId }: CompletedForm, used: readonly
 async function drawFills(work: Work, { visitId }: CompletedForm, registerEntryId: string, { draws }: UsedOfVisit): Promise<void> {
   const { companyId } = work.company;
   await work.tx.fillDraw.createMany({
-    data: draws.map(({ fill, sprayed, isMeasured }) => ({ companyId, fillId: fill.fillId, visitId, registerEntryId, volume: sprayed.amount, isMeasured })),
+    data: draws.map(({ fill, sprayed, isMeasured }) => ({ companyId, fillId: fill.fillId, visitId, registerEntryId, volume: sprayed.amount, isMeasured, fillRestId: fill.fillRestId })),
   });
 }
 

@@ -1,4 +1,4 @@
-import { sourceOfDraw } from "#domain/mixing/tank-books";
+import { type SourceOfDraw, sourceOfDraw } from "#domain/mixing/tank-books";
 import { type FillOfTank, fillsInBooks } from "#application/fills/fills-in-books";
 import { type FillAtHand, type SourceAtHand } from "#application/register/really-used";
 import { type LocationWork, singularLocation } from "#application/stock/stock-locations";
@@ -17,14 +17,15 @@ export async function fillsAtHand(work: LocationWork, fillIds: readonly string[]
     if (fill.tankLocationId === null) continue;
     const { fillId, number, finished, lots, productOfLot, numberOfLot } = fill;
     const { from, drawn } = sourceOfDraw(fill, endedAt.getTime());
-    const sources = from === "tank" ? [{ stockLocationId: fill.tankLocationId, upTo: null }] : await sourcesSettled(work, fill, from.missing);
-    answer.set(fillId, { fillId, number, finished, lots, productOfLot, numberOfLot, drawn, sources, isSettledSince: from !== "tank", mixingPlace: fill.row.mixingPlace });
+    const sources = from === "tank" ? [{ stockLocationId: fill.tankLocationId, upTo: null }] : await sourcesSettled(work, fill, from);
+    answer.set(fillId, { fillId, number, finished, lots, productOfLot, numberOfLot, drawn, sources, fillRestId: from === "tank" ? null : from.fillRestId, mixingPlace: fill.row.mixingPlace });
   }
   return answer;
 }
 
-async function sourcesSettled(work: LocationWork, { missingWentToId }: FillOfTank, missing: NonNullable<SourceAtHand["upTo"]>): Promise<readonly SourceAtHand[]> {
+async function sourcesSettled(work: LocationWork, { rests }: FillOfTank, { fillRestId, missing }: Exclude<SourceOfDraw["from"], "tank">): Promise<readonly SourceAtHand[]> {
   const countDifferenceId = await singularLocation(work, "count-difference");
   const beyond = { stockLocationId: countDifferenceId, upTo: null };
+  const missingWentToId = rests.find((rest) => rest.fillRestId === fillRestId)?.wentToId ?? null;
   return missingWentToId === null || missingWentToId === countDifferenceId ? [beyond] : [{ stockLocationId: missingWentToId, upTo: missing }, beyond];
 }

@@ -35,8 +35,8 @@ export interface FillAtHand extends FillOnRecord {
   readonly mixingPlace: string;
   /** One after the other; the last one has no limit. */
   readonly sources: readonly SourceAtHand[];
-  /** True where the tank was measured or cleaned out after the visit, so that what it took is missing already. */
-  readonly isSettledSince: boolean;
+  /** Where the tank was measured or cleaned out after the visit: the rest in which what it took is missing already; else null. */
+  readonly fillRestId: string | null;
   readonly productOfLot: ReadonlyMap<string, string>;
   readonly numberOfLot: ReadonlyMap<string, string>;
 }
@@ -189,7 +189,7 @@ function fromFill(lines: readonly number[], sprayed: Quantity<"volume">, fill: F
   });
   const missing = lines.map(treatmentOf).filter(({ productId }) => !fill.lots.some(({ lotId }) => fill.productOfLot.get(lotId) === productId));
   const names = missing.map(({ productName }) => productName);
-  return { used, draw, findings: [...drawn.findings, ...(fill.isSettledSince ? [settledSince(fill)] : []), ...(others || names.length > 0 ? [otherMix(fill, names)] : [])] };
+  return { used, draw, findings: [...drawn.findings, ...(fill.fillRestId === null ? [] : [settledSince(fill)]), ...(others || names.length > 0 ? [otherMix(fill, names)] : [])] };
 }
 
 /** What a draw takes of each lot, source after source. */

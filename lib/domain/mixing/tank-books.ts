@@ -8,16 +8,17 @@ export interface DrawInBooks {
   readonly visitId: string;
   readonly sprayed: Quantity<"volume">;
   readonly endedAt: number;
+  /** The rest whose missing spray it explains, where it was written down after the tank had been measured; null: out of the tank. */
+  readonly fillRestId: string | null;
 }
 
 /** What was found left of a fill when its tank was measured or cleaned out. From then on the books follow it. */
 export interface RestOfFill {
+  readonly fillRestId: string;
   /** Milliseconds since 1970. */
   readonly settledAt: number;
   readonly inTheBooks: Quantity<"volume">;
   readonly left: Quantity<"volume">;
-  /** What the visits that had ended by then and were on record then had drawn. */
-  readonly drawn: Quantity<"volume">;
 }
 
 /** A fill of a tank with everything that happened to it since. */
@@ -29,8 +30,8 @@ export interface FillInBooks {
   readonly finished: Quantity<"volume">;
   readonly lots: readonly LotInFill[];
   readonly draws: readonly DrawInBooks[];
-  /** The latest; null while the tank was neither measured nor cleaned out since. */
-  readonly rest: RestOfFill | null;
+  /** The first one first; none while the tank was neither measured nor cleaned out since. */
+  readonly rests: readonly RestOfFill[];
   /** Everything that went in was carried out of the tank by hand. */
   readonly isPostedAway: boolean;
 }
@@ -40,9 +41,10 @@ export interface FillInBooks {
  * what was drawn since. Below nothing where more was found in the tank than ever went in, above the fill where more was
  * sprayed than it held.
  */
-export function goneBy({ finished, draws, rest }: FillInBooks, until: number): bigint {
-  const since = draws.filter(({ endedAt }) => endedAt <= until && (rest === null || endedAt > rest.settledAt));
-  return since.reduce((total, { sprayed }) => total + sprayed.amount, rest === null ? 0n : finished.amount - rest.left.amount);
+export function goneBy({ finished, draws, rests }: FillInBooks, until: number): bigint {
+  const rest = rests.at(-1);
+  const since = draws.filter(({ endedAt }) => endedAt <= until && (rest === undefined || endedAt > rest.settledAt));
+  return since.reduce((total, { sprayed }) => total + sprayed.amount, rest === undefined ? 0n : finished.amount - rest.left.amount);
 }
 
 /** What is left of a fill by the books at some moment, never below nothing. */
@@ -59,32 +61,34 @@ export function drawnBy({ draws }: FillInBooks, until: number): Quantity<"volume
 /** Where the spray of a visit came from by the books. */
 export interface SourceOfDraw {
   /**
-   * Out of the tank; or, where the tank was measured or cleaned out after the visit, out of what was missing then, up to so
-   * much: a visit written down late explains a part of that.
+   * Out of the tank; or, where the tank was measured or cleaned out after the visit, out of what was missing the first time
+   * after it, up to so much: a visit written down late explains a part of that.
    */
-  readonly from: "tank" | { readonly missing: Quantity<"volume"> };
+  readonly from: "tank" | { readonly fillRestId: string; readonly missing: Quantity<"volume"> };
   /** What was drawn before it, for the running total: below nothing as in {@link goneBy}. */
   readonly drawn: { readonly dimension: "volume"; readonly amount: bigint };
 }
 
 /** Where a draw of a visit that ended at this moment comes from, when it is written down now. */
 export function sourceOfDraw(fill: FillInBooks, endedAt: number): SourceOfDraw {
-  const { rest } = fill;
-  if (rest === null || endedAt > rest.settledAt) return { from: "tank", drawn: { dimension: "volume", amount: goneBy(fill, Infinity) } };
+  const rest = fill.rests.find(({ settledAt }) => settledAt >= endedAt);
+  if (rest === undefined) return { from: "tank", drawn: { dimension: "volume", amount: goneBy(fill, Infinity) } };
   const drawn = drawnBy(fill, rest.settledAt);
-  const missing = rest.inTheBooks.amount - rest.left.amount - (drawn.amount - rest.drawn.amount);
-  return { from: { missing: fromAmount("volume", missing < 0n ? 0n : missing) }, drawn };
+  const explained = fill.draws.filter(({ fillRestId }) => fillRestId === rest.fillRestId).reduce((total, { sprayed }) => total + sprayed.amount, 0n);
+  const missing = rest.inTheBooks.amount - rest.left.amount - explained;
+  return { from: { fillRestId: rest.fillRestId, missing: fromAmount("volume", missing < 0n ? 0n : missing) }, drawn };
 }
 
 /** How a fill adds up with what was found of it; a difference that was posted asks for nothing more. */
 export function addUpInBooks(fill: FillInBooks): FillAddedUp {
   const name = `fill ${String(fill.number)}`;
   const left = leftBy(fill, Infinity);
-  if (fill.rest === null) {
+  const rest = fill.rests.at(-1);
+  if (rest === undefined) {
     const added = addUpFill({ ...fill, name }, fill.draws, "not-measured");
     return { ...added, left };
   }
-  return { ...addUpFill({ ...fill, name }, fill.draws, left), findings: drawnAboveRest(fill, fill.rest, name) };
+  return { ...addUpFill({ ...fill, name }, fill.draws, left), findings: drawnAboveRest(fill, rest, name) };
 }
 
 function drawnAboveRest({ draws }: FillInBooks, { settledAt, left }: RestOfFill, name: string): readonly Finding[] {
@@ -98,7 +102,6 @@ export interface FillSettled {
   readonly number: number;
   readonly inTheBooks: Quantity<"volume">;
   readonly left: Quantity<"volume">;
-  readonly drawn: Quantity<"volume">;
 }
 
 /** A tank as a reading or a clean-out leaves it. */
@@ -137,14 +140,14 @@ export function settleTank(fills: readonly FillInBooks[], at: number, found: Qua
     const gone = had.amount < missing ? had.amount : missing;
     missing -= gone;
     const left = fromAmount("volume", had.amount - gone + (index === books.length - 1 ? excess : 0n));
-    const after: FillInBooks = { ...fill, isPostedAway: false, rest: { settledAt: at, inTheBooks: had, left, drawn: drawnBy(fill, at) } };
+    const after: FillInBooks = { ...fill, isPostedAway: false, rests: [...fill.rests, { fillRestId: "", settledAt: at, inTheBooks: had, left }] };
     return { fill, had, left, after };
   });
   const since = fills.filter(({ filledAt }) => filledAt >= at);
-  const isKnown = ({ fill, had, left }: (typeof settled)[number]) => fill.rest !== null && had.amount === 0n && left.amount === 0n;
+  const isKnown = ({ fill, had, left }: (typeof settled)[number]) => fill.rests.length > 0 && had.amount === 0n && left.amount === 0n;
   return {
     inTheBooks: fromAmount("volume", inTheBooks),
-    fills: settled.filter((one) => !isKnown(one)).map(({ fill, had, left, after }) => ({ fillId: fill.fillId, number: fill.number, inTheBooks: had, left, drawn: after.rest?.drawn ?? left })),
+    fills: settled.filter((one) => !isKnown(one)).map(({ fill, had, left }) => ({ fillId: fill.fillId, number: fill.number, inTheBooks: had, left })),
     ofNoFill: fromAmount("volume", isClean || own.length === 0 ? found.amount : 0n),
     lotsThen: sumOfLots(settled.map(({ after }) => lotsLeftIn(after, goneBy(after, at)))),
     lotsNow: sumOfLots([...settled.map(({ after }) => lotsInTank(after)), ...since.map(lotsInTank)]),

@@ -79,8 +79,8 @@ export function visitsNotRecorded({ name, openStreets }: Pick<ReadingBesideBooks
 }
 
 /** A fill that came into the books after a reading that is from after it: the reading did not count it. */
-export function enteredAfterReading({ number, filledAt, rest }: Pick<FillInBooks, "number" | "filledAt" | "rest">, readAt: readonly number[]): readonly Finding[] {
-  if (rest !== null || !readAt.some((at) => at > filledAt)) return [];
+export function enteredAfterReading({ number, filledAt, rests }: Pick<FillInBooks, "number" | "filledAt" | "rests">, readAt: readonly number[]): readonly Finding[] {
+  if (rests.length > 0 || !readAt.some((at) => at > filledAt)) return [];
   return [
     takeCare({
       rule: "fill-entered-after-reading",

@@ -1,6 +1,9 @@
 -- AlterTable
 ALTER TABLE "clean_out" ADD COLUMN     "stock_posting_id" UUID;
 
+-- AlterTable
+ALTER TABLE "fill_draw" ADD COLUMN     "fill_rest_id" UUID;
+
 -- CreateTable
 CREATE TABLE "tank_reading" (
     "company_id" UUID NOT NULL,
@@ -32,7 +35,6 @@ CREATE TABLE "fill_rest" (
     "settled_at" TIMESTAMPTZ(3) NOT NULL,
     "in_the_books" BIGINT NOT NULL,
     "remaining" BIGINT NOT NULL,
-    "drawn" BIGINT NOT NULL,
     "went_to_id" UUID,
 
     CONSTRAINT "fill_rest_pkey" PRIMARY KEY ("company_id","fill_rest_id")
@@ -74,13 +76,16 @@ ALTER TABLE "fill_rest" ADD CONSTRAINT "fill_rest_company_id_clean_out_id_fkey" 
 -- AddForeignKey
 ALTER TABLE "fill_rest" ADD CONSTRAINT "fill_rest_company_id_went_to_id_fkey" FOREIGN KEY ("company_id", "went_to_id") REFERENCES "stock_location"("company_id", "stock_location_id") ON DELETE RESTRICT ON UPDATE CASCADE;
 
+-- AddForeignKey
+ALTER TABLE "fill_draw" ADD CONSTRAINT "fill_draw_company_id_fill_rest_id_fkey" FOREIGN KEY ("company_id", "fill_rest_id") REFERENCES "fill_rest"("company_id", "fill_rest_id") ON DELETE RESTRICT ON UPDATE CASCADE;
+
 -- What Prisma does not know from here on.
 
 ALTER TABLE "tank_reading" ADD CONSTRAINT "tank_reading_is_said_in_words" CHECK (btrim("how") <> '');
 ALTER TABLE "tank_reading" ADD CONSTRAINT "tank_reading_volumes_are_not_below_zero" CHECK ("volume" >= 0 AND "in_the_books" >= 0 AND "of_no_fill" BETWEEN 0 AND "volume");
 ALTER TABLE "tank_reading" ADD CONSTRAINT "tank_reading_missing_went_is_known" CHECK ("missing_went" IN ('loss', 'rinsate', 'count-difference'));
 ALTER TABLE "fill_rest" ADD CONSTRAINT "fill_rest_is_of_a_reading_or_a_clean_out" CHECK (num_nonnulls("tank_reading_id", "clean_out_id") = 1);
-ALTER TABLE "fill_rest" ADD CONSTRAINT "fill_rest_volumes_are_not_below_zero" CHECK ("in_the_books" >= 0 AND "remaining" >= 0 AND "drawn" >= 0);
+ALTER TABLE "fill_rest" ADD CONSTRAINT "fill_rest_volumes_are_not_below_zero" CHECK ("in_the_books" >= 0 AND "remaining" >= 0);
 -- A clean-out leaves nothing.
 ALTER TABLE "fill_rest" ADD CONSTRAINT "fill_rest_of_a_clean_out_is_nothing" CHECK ("clean_out_id" IS NULL OR "remaining" = 0);
 

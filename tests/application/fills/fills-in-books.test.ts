@@ -31,7 +31,7 @@ test("a fill has what went in by lot and by product, its draws with their record
   if (first === undefined) throw new Error("three visits share the fill");
   const lotId = await lotOf(house, day.ironId);
   expect(await inBooks(fillId)).toMatchObject({
-    ...{ fillId, number, finished: of("gal", 40n), draws: [], rest: null, isPostedAway: false, missingWentToId: null, filledAt: Date.parse("2026-04-14T11:15:00Z") },
+    ...{ fillId, number, finished: of("gal", 40n), draws: [], rests: [], isPostedAway: false, filledAt: Date.parse("2026-04-14T11:15:00Z") },
     lots: [{ lotId, amount: of("fl oz", 30n).amount }],
     products: [{ productId: day.ironId, amount: of("fl oz", 30n) }],
   });
@@ -39,15 +39,15 @@ test("a fill has what went in by lot and by product, its draws with their record
   valueOf(await recordTankReading(house, company.owner.key, tankReadingForm(house, day, company.owner.personId, { volume: "28", missingWent: "loss" })));
   const read = await inBooks(fillId);
   expect(read).toMatchObject({
-    draws: [{ visitId: first.visitId, registerEntryId: record.registerEntryId, recordNumber: record.number, sprayed: of("gal", 10n), isMeasured: true, endedAt: Date.parse("2026-04-14T11:20:00Z") }],
-    rest: { settledAt: Date.parse("2026-04-14T11:30:00Z"), inTheBooks: of("gal", 30n), left: of("gal", 28n), drawn: of("gal", 10n) },
+    draws: [{ visitId: first.visitId, registerEntryId: record.registerEntryId, recordNumber: record.number, sprayed: of("gal", 10n), isMeasured: true, endedAt: Date.parse("2026-04-14T11:20:00Z"), fillRestId: null }],
+    rests: [{ settledAt: Date.parse("2026-04-14T11:30:00Z"), inTheBooks: of("gal", 30n), left: of("gal", 28n) }],
     isPostedAway: false,
   });
   const [loss] = await house.ask<{ id: string }>("select stock_location_id as id from stock_location where company_id = $1 and kind = 'loss'", [company.companyId]);
-  expect(read.missingWentToId).toBe(loss?.id);
+  expect(read.rests[0]?.wentToId).toBe(loss?.id);
   // A clean-out of the reading's own minute came after it.
   valueOf(await recordCleanOut(house, company.owner.key, cleanOutForm(house, day, company.owner.personId)));
-  expect(await inBooks(fillId)).toMatchObject({ rest: { inTheBooks: of("gal", 28n), left: of("gal", 0n) }, isPostedAway: true });
+  expect(await inBooks(fillId)).toMatchObject({ rests: [{ left: of("gal", 28n) }, { inTheBooks: of("gal", 28n), left: of("gal", 0n) }], isPostedAway: true });
 });
 
 test("no fill is nothing read", async () => {

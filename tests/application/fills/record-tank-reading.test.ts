@@ -147,6 +147,19 @@ describe("visits around a reading", () => {
     expect(row?.content).toContain("fill-settled-since");
   });
 
+  test("each explains the first reading or clean-out after it, however late it is recorded", async () => {
+    const { fillId, second, visits } = await aFillDrawn("12");
+    const third = visits[2];
+    if (third === undefined) throw new Error("three visits share the fill");
+    valueOf(await record({ volume: "18", missingWent: "count-difference" }));
+    valueOf(await recordCleanOut(house, company.owner.key, cleanOutForm(house, day, company.owner.personId, { cleanedAt: "8:00" })));
+    expect(await ledger()).toEqual({ lawn: ounces(9n), "count-difference": ounces("7.5"), rinsate: ounces("13.5") });
+    await spray(second, fillId, "10", "7:19", "7:24");
+    await spray(third, fillId, "16", "7:40", "7:55");
+    // Of the 40 gal 38 were sprayed, and the 2 that were left went to rinsate.
+    expect(await ledger()).toEqual({ lawn: ounces("28.5"), rinsate: ounces("1.5") });
+  });
+
   test("more than was missing comes from count difference, and the record has the lot once", async () => {
     const { fillId, second } = await aFillDrawn("12");
     valueOf(await record({ volume: "24", missingWent: "loss" }));

@@ -23,7 +23,7 @@ test("a fill has what went into its tank, lot by lot, and what was drawn since; 
   const lotId = await lotOf(house, day.ironId);
   const [tank] = await house.ask<{ id: string }>("select stock_location_id as id from stock_location where kind = 'tank' and equipment_id = $1", [day.sprayerId]);
   const full = {
-    ...{ fillId, number, mixingPlace: "Shop yard", isSettledSince: false, sources: [{ stockLocationId: tank?.id, upTo: null }], finished: of("gal", 40n), drawn: of("gal", 0n) },
+    ...{ fillId, number, mixingPlace: "Shop yard", fillRestId: null, sources: [{ stockLocationId: tank?.id, upTo: null }], finished: of("gal", 40n), drawn: of("gal", 0n) },
     lots: [{ lotId, amount: of("fl oz", "30").amount }],
     productOfLot: new Map([[lotId, day.ironId]]),
     numberOfLot: new Map([[lotId, "IR-1"]]),
@@ -53,8 +53,10 @@ test("for a visit from before a reading a fill gives what was missing then; for 
   const locations = await house.ask<{ kind: string; id: string }>("select kind, stock_location_id as id from stock_location where company_id = $1", [own.companyId]);
   const idOf = async (kind: string) => locations.find((one) => one.kind === kind)?.id ?? (await house.ask<{ id: string }>("select stock_location_id as id from stock_location where company_id = $1 and kind = $2", [own.companyId, kind]))[0]?.id;
   await read("7:30", "34", "loss");
-  expect(await atHand("2026-04-14T11:30:00Z")).toMatchObject({ isSettledSince: true, drawn: of("gal", 0n), sources: [{ stockLocationId: await idOf("loss"), upTo: of("gal", 6n) }, { stockLocationId: await idOf("count-difference"), upTo: null }] });
-  expect(await atHand("2026-04-14T11:31:00Z")).toMatchObject({ isSettledSince: false, drawn: of("gal", 6n), sources: [{ stockLocationId: await idOf("tank"), upTo: null }] });
+  expect(await atHand("2026-04-14T11:30:00Z")).toMatchObject({ fillRestId: expect.any(String) as string, drawn: of("gal", 0n), sources: [{ stockLocationId: await idOf("loss"), upTo: of("gal", 6n) }, { stockLocationId: await idOf("count-difference"), upTo: null }] });
+  expect(await atHand("2026-04-14T11:31:00Z")).toMatchObject({ fillRestId: null, drawn: of("gal", 6n), sources: [{ stockLocationId: await idOf("tank"), upTo: null }] });
   await read("7:40", "30", "count-difference");
+  // The first reading after the visit is the one that it explains.
+  expect((await atHand("2026-04-14T11:20:00Z"))?.sources[0]).toEqual({ stockLocationId: await idOf("loss"), upTo: of("gal", 6n) });
   expect((await atHand("2026-04-14T11:40:00Z"))?.sources).toEqual([{ stockLocationId: await idOf("count-difference"), upTo: null }]);
 });

@@ -28,7 +28,7 @@ const bagOf = (lotId: string, size: string, stockLocationId = "truck") => ({ lot
 const jug = { ...bagOf("iron-lot", "1"), amount: ounces("320"), containerSize: ounces("320") };
 
 const FILL: FillAtHand = {
-  ...{ fillId: "fill", number: 7, mixingPlace: "Shop yard", isSettledSince: false, sources: [{ stockLocationId: "tank", upTo: null }], finished: of("gal", 40n), drawn: of("gal", 0n) },
+  ...{ fillId: "fill", number: 7, mixingPlace: "Shop yard", fillRestId: null, sources: [{ stockLocationId: "tank", upTo: null }], finished: of("gal", 40n), drawn: of("gal", 0n) },
   lots: [{ lotId: "iron-lot", amount: ounces("30") }],
   productOfLot: new Map([["iron-lot", "iron"]]),
   numberOfLot: new Map([["iron-lot", "IR-1"]]),
@@ -136,7 +136,7 @@ test("what is counted by another measure than it was used by is taken off no lot
 });
 
 describe("a tank that was measured after the visit", () => {
-  const settled: FillAtHand = { ...FILL, isSettledSince: true, drawn: of("gal", 10n), sources: [{ stockLocationId: "loss", upTo: of("gal", 4n) }, { stockLocationId: "count-difference", upTo: null }] };
+  const settled: FillAtHand = { ...FILL, fillRestId: "rest", drawn: of("gal", 10n), sources: [{ stockLocationId: "loss", upTo: of("gal", 4n) }, { stockLocationId: "count-difference", upTo: null }] };
 
   test("gives nothing more: it comes out of what was missing, and beyond that out of the next source", () => {
     // 30 fl oz in 40 gal: 4 gal are 3 fl oz, and 2 gal more are 1.5.

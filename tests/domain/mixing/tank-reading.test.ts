@@ -32,11 +32,11 @@ test("visits that nobody has recorded are named, five at most and each street on
 });
 
 test("a fill that came into the books after a reading of its time is not settled by it", () => {
-  const fill = { number: 7, filledAt: 5, rest: null };
+  const fill = { number: 7, filledAt: 5, rests: [] };
   expect(enteredAfterReading(fill, [4, 6])).toMatchObject([{ rule: "fill-entered-after-reading", what: "Fill 7 came into the books after its tank was measured." }]);
   expect(enteredAfterReading(fill, [5])).toEqual([]);
   expect(enteredAfterReading(fill, [])).toEqual([]);
-  expect(enteredAfterReading({ ...fill, rest: { settledAt: 6, inTheBooks: gal(1n), left: gal(1n), drawn: gal(0n) } }, [6])).toEqual([]);
+  expect(enteredAfterReading({ ...fill, rests: [{ fillRestId: "a", settledAt: 6, inTheBooks: gal(1n), left: gal(1n) }] }, [6])).toEqual([]);
 });
 
 test("a reading beside the books is less, more or the same", () => {
