@@ -40,6 +40,8 @@ export type Deed =
       readonly deed: "lawns-looked-at";
       readonly details: { readonly visit: string; readonly seenAt: string; readonly seenBy: string; readonly lawns: readonly { readonly lawn: string; readonly blooms: string; readonly said: string | null }[] };
     }
+  | { readonly deed: "clean-out-recorded"; readonly details: { readonly equipment: string; readonly cleanedAt: string; readonly doneBy: string; readonly rinsate: string; readonly inTheBooks: string } }
+  | { readonly deed: "tank-measured"; readonly details: { readonly equipment: string; readonly readAt: string; readonly readBy: string; readonly found: string; readonly inTheBooks: string; readonly missingWent: string } }
   | { readonly deed: "record-written"; readonly details: { readonly number: number; readonly visit: string; readonly street: string } }
   | { readonly deed: "paper-printed"; readonly details: { readonly kind: string; readonly about: string } }
   | { readonly deed: "packet-printed"; readonly details: { readonly about: string; readonly papers: number; readonly leftOut: number } }

@@ -63,6 +63,7 @@ create table clean_out (
   rinsate_went text not null,
   rinsate_visit_id uuid,
   rinsate_where text,
+  stock_posting_id uuid,
   constraint clean_out_pkey PRIMARY KEY (company_id, clean_out_id),
   constraint clean_out_is_said_in_words CHECK ((btrim(how) <> ''::text)),
   constraint clean_out_rinsate_went_somewhere CHECK (
@@ -75,7 +76,8 @@ END),
   constraint clean_out_company_id_done_by_id_fkey FOREIGN KEY (company_id, done_by_id) REFERENCES person(company_id, person_id) ON UPDATE CASCADE ON DELETE RESTRICT,
   constraint clean_out_company_id_equipment_id_fkey FOREIGN KEY (company_id, equipment_id) REFERENCES equipment(company_id, equipment_id) ON UPDATE CASCADE ON DELETE RESTRICT,
   constraint clean_out_company_id_person_id_fkey FOREIGN KEY (company_id, person_id) REFERENCES person(company_id, person_id) ON UPDATE CASCADE ON DELETE RESTRICT,
-  constraint clean_out_company_id_rinsate_visit_id_fkey FOREIGN KEY (company_id, rinsate_visit_id) REFERENCES visit(company_id, visit_id) ON UPDATE CASCADE ON DELETE RESTRICT
+  constraint clean_out_company_id_rinsate_visit_id_fkey FOREIGN KEY (company_id, rinsate_visit_id) REFERENCES visit(company_id, visit_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint clean_out_company_id_stock_posting_id_fkey FOREIGN KEY (company_id, stock_posting_id) REFERENCES stock_posting(company_id, stock_posting_id) ON UPDATE CASCADE ON DELETE RESTRICT
 );
 
 create table client (
@@ -202,11 +204,33 @@ create table fill_draw (
   register_entry_id uuid not null,
   volume bigint not null,
   is_measured boolean not null,
+  fill_rest_id uuid,
   constraint fill_draw_pkey PRIMARY KEY (company_id, fill_id, visit_id),
   constraint fill_draw_takes_something CHECK ((volume > 0)),
   constraint fill_draw_company_id_fill_id_fkey FOREIGN KEY (company_id, fill_id) REFERENCES fill(company_id, fill_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint fill_draw_company_id_fill_rest_id_fkey FOREIGN KEY (company_id, fill_rest_id) REFERENCES fill_rest(company_id, fill_rest_id) ON UPDATE CASCADE ON DELETE RESTRICT,
   constraint fill_draw_company_id_register_entry_id_fkey FOREIGN KEY (company_id, register_entry_id) REFERENCES register_entry(company_id, register_entry_id) ON UPDATE CASCADE ON DELETE RESTRICT,
   constraint fill_draw_company_id_visit_id_fkey FOREIGN KEY (company_id, visit_id) REFERENCES visit(company_id, visit_id) ON UPDATE CASCADE ON DELETE RESTRICT
+);
+
+create table fill_rest (
+  company_id uuid not null,
+  fill_rest_id uuid not null,
+  fill_id uuid not null,
+  tank_reading_id uuid,
+  clean_out_id uuid,
+  settled_at timestamp(3) with time zone not null,
+  in_the_books bigint not null,
+  remaining bigint not null,
+  went_to_id uuid,
+  constraint fill_rest_pkey PRIMARY KEY (company_id, fill_rest_id),
+  constraint fill_rest_is_of_a_reading_or_a_clean_out CHECK ((num_nonnulls(tank_reading_id, clean_out_id) = 1)),
+  constraint fill_rest_of_a_clean_out_is_nothing CHECK (((clean_out_id IS NULL) OR (remaining = 0))),
+  constraint fill_rest_volumes_are_not_below_zero CHECK (((in_the_books >= 0) AND (remaining >= 0))),
+  constraint fill_rest_company_id_clean_out_id_fkey FOREIGN KEY (company_id, clean_out_id) REFERENCES clean_out(company_id, clean_out_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint fill_rest_company_id_fill_id_fkey FOREIGN KEY (company_id, fill_id) REFERENCES fill(company_id, fill_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint fill_rest_company_id_tank_reading_id_fkey FOREIGN KEY (company_id, tank_reading_id) REFERENCES tank_reading(company_id, tank_reading_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint fill_rest_company_id_went_to_id_fkey FOREIGN KEY (company_id, went_to_id) REFERENCES stock_location(company_id, stock_location_id) ON UPDATE CASCADE ON DELETE RESTRICT
 );
 
 create table hold_answer (
@@ -687,6 +711,32 @@ create table stop (
   constraint stop_company_id_visit_id_fkey FOREIGN KEY (company_id, visit_id) REFERENCES visit(company_id, visit_id) ON UPDATE CASCADE ON DELETE RESTRICT
 );
 
+create table tank_reading (
+  company_id uuid not null,
+  tank_reading_id uuid not null,
+  request_id uuid not null,
+  equipment_id uuid not null,
+  read_at timestamp(3) with time zone not null,
+  entered_at timestamp(3) with time zone not null,
+  read_by_id uuid not null,
+  person_id uuid not null,
+  how text not null,
+  volume bigint not null,
+  in_the_books bigint not null,
+  of_no_fill bigint not null,
+  missing_went text,
+  note text,
+  stock_posting_id uuid,
+  constraint tank_reading_pkey PRIMARY KEY (company_id, tank_reading_id),
+  constraint tank_reading_is_said_in_words CHECK ((btrim(how) <> ''::text)),
+  constraint tank_reading_missing_went_is_known CHECK ((missing_went = ANY (ARRAY['loss'::text, 'rinsate'::text, 'count-difference'::text]))),
+  constraint tank_reading_volumes_are_not_below_zero CHECK (((volume >= 0) AND (in_the_books >= 0) AND ((of_no_fill >= 0) AND (of_no_fill <= volume)))),
+  constraint tank_reading_company_id_equipment_id_fkey FOREIGN KEY (company_id, equipment_id) REFERENCES equipment(company_id, equipment_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint tank_reading_company_id_person_id_fkey FOREIGN KEY (company_id, person_id) REFERENCES person(company_id, person_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint tank_reading_company_id_read_by_id_fkey FOREIGN KEY (company_id, read_by_id) REFERENCES person(company_id, person_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint tank_reading_company_id_stock_posting_id_fkey FOREIGN KEY (company_id, stock_posting_id) REFERENCES stock_posting(company_id, stock_posting_id) ON UPDATE CASCADE ON DELETE RESTRICT
+);
+
 create table vehicle (
   company_id uuid not null,
   vehicle_id uuid not null,
@@ -807,6 +857,7 @@ CREATE UNIQUE INDEX clean_out_company_id_request_id_key ON public.clean_out USIN
 CREATE UNIQUE INDEX daily_temperature_company_id_request_id_date_key ON public.daily_temperature USING btree (company_id, request_id, date);
 CREATE UNIQUE INDEX delivery_price_company_id_request_id_key ON public.delivery_price USING btree (company_id, request_id);
 CREATE UNIQUE INDEX fill_company_id_number_key ON public.fill USING btree (company_id, number);
+CREATE INDEX fill_rest_company_id_fill_id_settled_at_idx ON public.fill_rest USING btree (company_id, fill_id, settled_at);
 CREATE UNIQUE INDEX hold_answer_company_id_visit_id_rule_key ON public.hold_answer USING btree (company_id, visit_id, rule);
 CREATE UNIQUE INDEX invitation_company_id_secret_hash_key ON public.invitation USING btree (company_id, secret_hash);
 CREATE INDEX issued_paper_company_id_subject_id_idx ON public.issued_paper USING btree (company_id, subject_id);
@@ -838,6 +889,8 @@ CREATE UNIQUE INDEX stock_location_of_a_tank_is_one ON public.stock_location USI
 CREATE UNIQUE INDEX stock_location_of_a_vehicle_is_one ON public.stock_location USING btree (company_id, vehicle_id) WHERE (vehicle_id IS NOT NULL);
 CREATE UNIQUE INDEX stock_posting_company_id_request_id_key ON public.stock_posting USING btree (company_id, request_id);
 CREATE INDEX stop_company_id_route_day_id_position_idx ON public.stop USING btree (company_id, route_day_id, "position");
+CREATE UNIQUE INDEX tank_reading_company_id_equipment_id_read_at_key ON public.tank_reading USING btree (company_id, equipment_id, read_at);
+CREATE UNIQUE INDEX tank_reading_company_id_request_id_key ON public.tank_reading USING btree (company_id, request_id);
 CREATE UNIQUE INDEX vehicle_company_id_number_key ON public.vehicle USING btree (company_id, number);
 CREATE INDEX visit_company_id_opens_on_idx ON public.visit USING btree (company_id, opens_on);
 CREATE INDEX visit_company_id_property_id_idx ON public.visit USING btree (company_id, property_id);
@@ -857,6 +910,7 @@ alter table delivery_price enable row level security;
 alter table equipment enable row level security;
 alter table fill enable row level security;
 alter table fill_draw enable row level security;
+alter table fill_rest enable row level security;
 alter table hold_answer enable row level security;
 alter table invitation enable row level security;
 alter table issued_paper enable row level security;
@@ -884,6 +938,7 @@ alter table stock_entry enable row level security;
 alter table stock_location enable row level security;
 alter table stock_posting enable row level security;
 alter table stop enable row level security;
+alter table tank_reading enable row level security;
 alter table vehicle enable row level security;
 alter table visit enable row level security;
 alter table visit_task enable row level security;
@@ -927,6 +982,10 @@ create policy own_company on fill
   with check ((company_id = current_company()));
 
 create policy own_company on fill_draw
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
+create policy own_company on fill_rest
   using ((company_id = current_company()))
   with check ((company_id = current_company()));
 
@@ -1035,6 +1094,10 @@ create policy own_company on stock_posting
   with check ((company_id = current_company()));
 
 create policy own_company on stop
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
+create policy own_company on tank_reading
   using ((company_id = current_company()))
   with check ((company_id = current_company()));
 
@@ -1384,6 +1447,8 @@ CREATE TRIGGER fill_is_never_emptied BEFORE TRUNCATE ON public.fill FOR EACH STA
 CREATE TRIGGER fill_only_grows BEFORE DELETE OR UPDATE ON public.fill FOR EACH ROW EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER fill_draw_is_never_emptied BEFORE TRUNCATE ON public.fill_draw FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER fill_draw_only_grows BEFORE DELETE OR UPDATE ON public.fill_draw FOR EACH ROW EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER fill_rest_is_never_emptied BEFORE TRUNCATE ON public.fill_rest FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER fill_rest_only_grows BEFORE DELETE OR UPDATE ON public.fill_rest FOR EACH ROW EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER hold_answer_is_never_emptied BEFORE TRUNCATE ON public.hold_answer FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER hold_answer_only_grows BEFORE DELETE OR UPDATE ON public.hold_answer FOR EACH ROW EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER issued_paper_is_never_emptied BEFORE TRUNCATE ON public.issued_paper FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
@@ -1405,6 +1470,8 @@ CREATE TRIGGER stock_entry_moves_its_balance AFTER INSERT ON public.stock_entry 
 CREATE TRIGGER stock_entry_only_grows BEFORE DELETE OR UPDATE ON public.stock_entry FOR EACH ROW EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER stock_posting_is_never_emptied BEFORE TRUNCATE ON public.stock_posting FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER stock_posting_only_grows BEFORE DELETE OR UPDATE ON public.stock_posting FOR EACH ROW EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER tank_reading_is_never_emptied BEFORE TRUNCATE ON public.tank_reading FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER tank_reading_only_grows BEFORE DELETE OR UPDATE ON public.tank_reading FOR EACH ROW EXECUTE FUNCTION refuse_change();
 
 -- Rights
 
@@ -1420,6 +1487,7 @@ grant insert, select on table delivery_price to halfpass_app;
 grant insert, select, update on table equipment to halfpass_app;
 grant insert, select on table fill to halfpass_app;
 grant insert, select on table fill_draw to halfpass_app;
+grant insert, select on table fill_rest to halfpass_app;
 grant insert, select on table hold_answer to halfpass_app;
 grant insert, select, update on table invitation to halfpass_app;
 grant insert, select on table issued_paper to halfpass_app;
@@ -1447,6 +1515,7 @@ grant insert, select on table stock_entry to halfpass_app;
 grant insert, select, update on table stock_location to halfpass_app;
 grant insert, select on table stock_posting to halfpass_app;
 grant delete, insert, select, update on table stop to halfpass_app;
+grant insert, select on table tank_reading to halfpass_app;
 grant insert, select, update on table vehicle to halfpass_app;
 grant insert, select, update on table visit to halfpass_app;
 grant delete, insert, select, update on table visit_task to halfpass_app;

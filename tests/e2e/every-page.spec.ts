@@ -54,6 +54,7 @@ const OFFICE_PAGES: Readonly<Record<string, (owner: SignedIn) => string>> = {
   fills: () => "/fills",
   "record-clean-out": () => "/fills/record-clean-out",
   "record-fill": () => "/fills/record-fill",
+  "record-tank-reading": () => "/fills/record-tank-reading",
   register: () => "/register",
   record: ({ recordPath }) => recordPath,
   rules: () => "/register/rules",

@@ -1,7 +1,7 @@
 import { type Page } from "@playwright/test";
 import { beginCompany, COMPANY, OWNER } from "./main-job/begin";
 import { importCustomers, LISTED, streetOf } from "./main-job/customers";
-import { checkRegister, checkSecondLook, checkTank, completeVisit, recordCleanOut, recordFill } from "./main-job/desk";
+import { checkRegister, checkSecondLook, checkTank, completeVisit, measureTank, recordCleanOut, recordFill } from "./main-job/desk";
 import { fitOut } from "./main-job/gear";
 import { measureGround, POND_STREET } from "./main-job/ground";
 import { checkAftercare, checkNitrogen, checkQuantities, issueMixTicket, judgeHeat, receiveMore } from "./main-job/mix-ticket";
@@ -102,6 +102,7 @@ test("the whole job of a season's day, from an empty company to the printed reco
     for (const [index, street] of [POND_STREET, STREETS.longIron, STREETS.shortIron, STREETS.feed].entries()) await issueMixTicket(page, street, index + 1);
   });
   await test.step("one fill, four records, stock down by lot", () => workAtTheDesk(page));
+  await test.step("its tank is dipped, and the books follow what was found", () => measureTank(page, OWNER.name));
   await test.step("the sprayer is cleaned out, which its tank says from then on", () => recordCleanOut(page, OWNER.name));
   await test.step("papers are printed", () => printPapers(page, emptyOffice));
 });

@@ -5,6 +5,7 @@ import { calibrateSprayer } from "#application/equipment/calibrate-sprayer";
 import { calibrateSpreader } from "#application/equipment/calibrate-spreader";
 import { addMeasuringTool } from "#application/equipment/add-measuring-tool";
 import { type recordCleanOut } from "#application/fills/record-clean-out";
+import { type recordTankReading } from "#application/fills/record-tank-reading";
 import { recordFill } from "#application/fills/record-fill";
 import { addLicense } from "#application/people/add-license";
 import { productUseKey } from "#application/programs/treatment-fields.schema";
@@ -197,6 +198,13 @@ export function lookForm(house: TestHouse, { visitId, frontId, backId }: Ground 
     requestId: house.newId(), visitId, seenOn: CREW_DAY, seenAt: "7:15", seenById,
     lawns: { [frontId]: "yes", [backId]: "no" }, said: { [frontId]: "Clover along the walk", [backId]: "" }, ...change,
   };
+}
+
+type TankReadingForm = Parameters<typeof recordTankReading>[2];
+
+/** The tank dipped at 7:30 with nothing in it; nobody says where anything went. */
+export function tankReadingForm(house: TestHouse, day: Pick<CrewDay, "sprayerId">, readById: string, change: Partial<TankReadingForm> = {}): TankReadingForm {
+  return { requestId: house.newId(), equipmentId: day.sprayerId, readOn: CREW_DAY, readAt: "7:30", readById, how: "Dipstick", volume: "0", missingWent: "", note: "", ...change };
 }
 
 /** Three visits of feed and iron that share one fill. */

@@ -14,7 +14,7 @@ export async function writeSeasonRows(house: TestHouse, company: TestCompany): P
   const at = house.now();
   const day = new Date("2026-04-14T00:00:00Z");
   const ids = Object.fromEntries(
-    ["client", "property", "zone", "station", "product", "entry", "lot", "supplier", "shop", "posting", "vehicle", "equipment", "program", "round", "visit", "day", "fill", "record"].map(
+    ["client", "property", "zone", "station", "product", "entry", "lot", "supplier", "shop", "posting", "vehicle", "equipment", "program", "round", "visit", "day", "fill", "record", "reading"].map(
       (name) => [name, house.newId()] as const,
     ),
   ) as Record<string, string>;
@@ -110,6 +110,17 @@ export async function writeSeasonRows(house: TestHouse, company: TestCompany): P
       data: {
         companyId, source: "Yard", date: day, entryNumber: 1, requestId: house.newId(), scale: "fahrenheit", highTenths: 650, lowTenths: 400, figuresFrom: "The thermometer",
         enteredAt: at, personId,
+      },
+    });
+    await tx.tankReading.create({
+      data: {
+        companyId, tankReadingId: id("reading"), requestId: house.newId(), equipmentId: id("equipment"), readAt: at, enteredAt: at, readById: personId, personId,
+        how: "Dipstick", volume: of("gal", 36n).amount, inTheBooks: of("gal", 40n).amount, ofNoFill: 0n, missingWent: "loss",
+      },
+    });
+    await tx.fillRest.create({
+      data: {
+        companyId, fillRestId: house.newId(), fillId: id("fill"), tankReadingId: id("reading"), settledAt: at, inTheBooks: of("gal", 40n).amount, remaining: of("gal", 36n).amount,
       },
     });
     const content = '{"said":"once"}';

@@ -22,6 +22,8 @@ const OF_THE_GEAR = /^(?:calibration|no-gear|no-measuring-tool|hopper|hold-up|ta
 /** Where a clean-out is recorded. */
 export const RECORD_CLEAN_OUT = "/fills/record-clean-out";
 const OF_FLOWERS: ReadonlySet<string> = new Set(["in-bloom", "bloom-not-looked-at"]);
+/** Where somebody writes down what a tank holds. */
+export const RECORD_TANK_READING = "/fills/record-tank-reading";
 const OF_THE_CREW: ReadonlySet<string> = new Set(["license-missing", "technician-under-supervision"]);
 const OF_THE_STOCK: ReadonlySet<string> = new Set(["stock-short", "stock-by-another-measure", "count-it"]);
 const OF_THE_GROUND =

@@ -170,7 +170,8 @@ export interface LotInFill {
 export interface FillOnRecord {
   readonly finished: Quantity<"volume">;
   readonly lots: readonly LotInFill[];
-  readonly drawn: Quantity<"volume">;
+  /** Below nothing where more was found in the tank than ever went in. */
+  readonly drawn: { readonly dimension: "volume"; readonly amount: bigint };
 }
 
 /** What a draw takes out of a fill: of each lot, and whether more was sprayed than the tank could hold. */
@@ -189,12 +190,21 @@ export function drawFromFill(fill: FillOnRecord, sprayed: Quantity<"volume">, fi
   invariant(fill.finished.amount > 0n, "a fill holds something");
   const before = least(fill.drawn.amount, fill.finished.amount);
   const after = least(fill.drawn.amount + sprayed.amount, fill.finished.amount);
-  const partOf = (amount: bigint, drawn: bigint) => roundQuotient(amount * drawn, fill.finished.amount, "nearest");
-  const lots = fill.lots.map(({ lotId, amount }) => ({ lotId, amount: partOf(amount, after) - partOf(amount, before) }));
+  const lots = fill.lots.map(({ lotId, amount }) => ({ lotId, amount: partOf(amount, after, fill) - partOf(amount, before, fill) }));
   const left = fill.finished.amount - after;
   const excess = fill.drawn.amount + sprayed.amount - fill.finished.amount;
   const findings = excess <= 0n ? [] : [moreThanFilled(fillName, { dimension: "volume", amount: excess })];
   return { lots, leftInTank: { dimension: "volume", amount: left }, findings };
+}
+
+function partOf(amount: bigint, drawn: bigint, { finished }: Pick<FillOnRecord, "finished">): bigint {
+  return roundQuotient(amount * drawn, finished.amount, "nearest");
+}
+
+/** What of each lot is still in a fill of which so much is gone: what went in less all draws together, to the last canonical unit. */
+export function lotsLeftIn(fill: Pick<FillOnRecord, "finished" | "lots">, gone: bigint): readonly LotInFill[] {
+  const after = least(gone, fill.finished.amount);
+  return fill.lots.map(({ lotId, amount }) => ({ lotId, amount: amount - partOf(amount, after, fill) }));
 }
 
 function least(left: bigint, right: bigint): bigint {

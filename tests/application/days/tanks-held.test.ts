@@ -2,10 +2,11 @@ import { afterAll, beforeAll, expect, test } from "vitest";
 import { readDay } from "#application/days/read-day";
 import { tanksHeld } from "#application/days/tanks-held";
 import { recordCleanOut } from "#application/fills/record-clean-out";
+import { recordTankReading } from "#application/fills/record-tank-reading";
 import { recordFill } from "#application/fills/record-fill";
 import { of } from "#domain/quantities/quantity";
 import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aFedVisit, aRecord, aSharedFill, cleanOutForm, CREW_DAY, type CrewDay, fillForm, inWorkOf } from "../../support/crew-day";
+import { aCrewDay, aFedVisit, aRecord, aSharedFill, cleanOutForm, CREW_DAY, type CrewDay, fillForm, inWorkOf, tankReadingForm } from "../../support/crew-day";
 import { openHouse, type TestHouse } from "../../support/house";
 
 let house: TestHouse;
@@ -88,3 +89,26 @@ async function lastFillId(): Promise<string> {
   const [row] = await house.ask<{ fill_id: string }>("select fill_id from fill order by number desc limit 1");
   return row?.fill_id ?? "";
 }
+
+test("a reading says what is left while visits are open: those of its day and earlier gave it, those of a later day may not", async () => {
+  const own = await aCompany(house);
+  const itsDay = await aCrewDay(house, own);
+  const { visits } = await aSharedFill(house, own, itsDay);
+  const left = async () => {
+    const held = (await inWorkOf(house, own, (work) => tanksHeld(work, []))).get(itsDay.sprayerId);
+    return held === undefined || typeof held === "string" ? held : held.left;
+  };
+  expect(await left()).toBe("unknown");
+  const read = async (readAt: string, volume: string) => valueOf(await recordTankReading(house, own.owner.key, tankReadingForm(house, itsDay, own.owner.personId, { readAt, volume, missingWent: "count-difference" })));
+  await read("7:30", "12");
+  expect(await left()).toEqual(of("gal", 12n));
+  await house.ask("update route_day set date = '2026-04-15' where route_day_id = $1", [itsDay.routeDayId]);
+  expect(await left()).toBe("unknown");
+  await house.ask("delete from stop where visit_id = any($1)", [visits.map(({ visitId }) => visitId)]);
+  expect(await left()).toEqual(of("gal", 12n));
+  // More of the same mix goes on top of what was found; another mix does not add to it.
+  valueOf(await recordFill(house, own.owner.key, fillForm(house, itsDay, [], { filledAt: "7:40" })));
+  expect(await left()).toEqual(of("gal", 52n));
+  valueOf(await recordFill(house, own.owner.key, fillForm(house, itsDay, [], { filledAt: "7:50", products: { [itsDay.ironId]: "20 fl oz" } })));
+  expect(await left()).toEqual(of("gal", 40n));
+});

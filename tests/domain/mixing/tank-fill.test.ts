@@ -3,7 +3,7 @@ import { expect, test } from "vitest";
 import { exactly } from "#domain/quantities/exact-quantity";
 import { type ExactValue, of } from "#domain/quantities/quantity";
 import { rateOf } from "#domain/quantities/rate";
-import { amountIn, drawFromFill, fillStopOf, type FillStop, mixFill, mixKeyOf, planFill, productsIn, productsOfAll, visitsThatShare } from "#domain/mixing/tank-fill";
+import { amountIn, drawFromFill, fillStopOf, type FillStop, lotsLeftIn, mixFill, mixKeyOf, planFill, productsIn, productsOfAll, visitsThatShare } from "#domain/mixing/tank-fill";
 import { makeMixTicket } from "#domain/mixing/mix-ticket";
 import { valueOf } from "../../support/crew";
 import { CUP, IRON, QUESTION } from "../../support/ticket";
@@ -126,4 +126,11 @@ test("what goes into so much spray is its concentration, exactly and to a mark t
   expect(amountIn(IRON_IN_SPRAY, of("gal", "9.3")).exactAmount.numerator * 1n).toBe(of("fl oz", "9.3").amount * amountIn(IRON_IN_SPRAY, of("gal", "9.3")).exactAmount.denominator);
   expect(productsIn(stop("a", "1"), of("gal", "9.3"), cup)).toMatchObject([{ amount: of("fl oz", 9n), marks: 18n }]);
   expect(productsIn(stop("a", "1"), of("gal", "9.3"), () => undefined)).toMatchObject([{ amount: of("fl oz", "9.3"), marks: null }]);
+});
+
+test("what is left in a fill is what went in less all draws together, and below nothing gone is more than went in", () => {
+  const fill = { finished: of("gal", 40n), lots: [{ lotId: "iron", amount: of("fl oz", 30n).amount }] };
+  const left = (gone: bigint) => lotsLeftIn(fill, gone)[0]?.amount;
+  expect([0n, of("gal", "9.5").amount, of("gal", 40n).amount, of("gal", 43n).amount].map(left)).toEqual([of("fl oz", 30n).amount, of("fl oz", "22.875").amount, 0n, 0n]);
+  expect(left(-of("gal", 4n).amount)).toBe(of("fl oz", 33n).amount);
 });
