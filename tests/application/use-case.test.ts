@@ -39,15 +39,19 @@ const HOSTILE: Readonly<Record<string, unknown>> = {
 };
 
 /**
- * What a field takes after all: one that may be left out, ticks of which none is set, a list that may be empty, a
+ * What a field takes after all: one that may be left out, ticks of which none is set, a list that may be empty, words and choices that may be left away, a
  * thermometer below zero; or one whose fellow is complained of.
  */
 const TAKEN: ReadonlySet<string> = new Set([
   "days/set-shop-position latitude nothing",
   "days/set-shop-position longitude nothing",
   "days/set-shop-position zip nothing",
+  "fills/preview-tank-reading missingWent nothing",
+  "fills/preview-tank-reading missingWent null",
   "fills/read-planned-fill visitIds an empty list",
   "fills/record-fill visitIds an empty list",
+  "fills/record-tank-reading missingWent nothing",
+  "fills/record-tank-reading missingWent null",
   "properties/add-station waters nothing",
   "properties/change-property wateringOn nothing",
   "properties/change-property wateringOn an object",
@@ -56,6 +60,7 @@ const TAKEN: ReadonlySet<string> = new Set([
   "properties/change-station waters nothing",
   "register/complete-visit temperatureF a negative number",
   "register/preview-record temperatureF a negative number",
+  "visits/look-at-lawns said nothing",
 ]);
 
 /** Whether a refusal complains of the field, or of a part of it. */

@@ -969,6 +969,9 @@ create policy own_company on company
   with check ((company_id = current_company()));
 
 create policy own_company on daily_temperature
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
 create policy own_company on delivery_price
   using ((company_id = current_company()))
   with check ((company_id = current_company()));
