@@ -1,4 +1,5 @@
 import { accept, refuse } from "#domain/foundation/outcome";
+import { plainCharacters } from "#domain/quantities/parse-number";
 import { parseRate } from "#domain/quantities/parse-rate";
 import { compareRational } from "#domain/quantities/rational";
 import { type Rate, type RateBasis } from "#domain/quantities/rate";
@@ -19,15 +20,16 @@ function asRational(rate: Rate<RateBasis>) {
 function endsOf(value: string): readonly [string, string] {
   const [, low, high] = /^(.+?) to (.+)$/iu.exec(value) ?? [];
   if (low === undefined || high === undefined) return [value, value];
-  const per = /(?:\/| per ).+$/iu.exec(high)?.[0] ?? "";
+  // What a rate is over comes after a unit: the slash of "1/2 fl oz" is none of it.
+  const per = /(?<=[a-z#.])(?:\/| per ).+$/iu.exec(high)?.[0] ?? "";
   const unit = /^[\d./ ,]+(.*)$/u.exec(high)?.[1] ?? "";
-  if (/\/| per /iu.test(low) && !/^\d+\/\d+$|^\d+ \d+\/\d+$/u.test(low)) return [low, high];
+  if (/(?<=[a-z#.])(?:\/| per )/iu.test(low)) return [low, high];
   return /[a-z]/iu.test(low) ? [low + per, high] : [`${low} ${unit}`, high];
 }
 
 /** Reads a range of rates of one kind. Refuses two kinds, a high under the low, a rate of nothing. */
 export function readRange<Basis extends RateBasis>(value: string, bases: readonly Basis[]): ReadAnswer<{ readonly low: Rate<Basis>; readonly high: Rate<Basis> }> {
-  const [lowText, highText] = endsOf(value);
+  const [lowText, highText] = endsOf(plainCharacters(value));
   const low = parseRate(lowText, { field: "rate", bases });
   if (!low.ok) return refuse(low.refusal.sentence);
   const high = parseRate(highText, { field: "rate", bases });

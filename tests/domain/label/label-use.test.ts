@@ -23,6 +23,18 @@ describe("a range of rates", () => {
     });
   });
 
+  test.each(["1/2 to 3/4 fl oz per 1,000 sq ft", "\u00BD to \u00BE fl oz per 1,000 sq ft", "1/2 fl oz to 3/4 fl oz per 1,000 sq ft", "\u00BD fl oz/1,000 sq ft to \u00BE fl oz/1,000 sq ft"])(
+    "fractions are read however they were typed: %s",
+    (value) => {
+      const ounces = (numerator: bigint) => rateOf("product-volume-per-area", { numerator, denominator: 4n }, "fl oz per 1,000 sq ft");
+      expect(readRange(value, BASES)).toMatchObject({ value: { low: ounces(2n), high: ounces(3n) } });
+    },
+  );
+
+  test("a point that may part thousands is asked about", () => {
+    expect(readRange("2 to 3 lb per 1.000 sq ft", BASES)).toMatchObject({ refusal: expect.stringMatching(/Write 1,000 if that is meant/u) as unknown });
+  });
+
   test.each(["3 to 2 lb per 1,000 sq ft", "0 lb per 1,000 sq ft", "2 lb to 3 fl oz per 1,000 sq ft", "2 to 3 lb", "2 to 3", "lots"])("%s is refused", (value) => {
     expect(readRange(value, BASES).ok).toBe(false);
   });
