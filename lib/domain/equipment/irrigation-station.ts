@@ -9,7 +9,7 @@ import {
   multiplyExact,
   ratioExact,
 } from "#domain/quantities/exact-quantity";
-import { formatQuantity } from "#domain/quantities/format-quantity";
+import { formatQuantitiesApart, formatQuantity } from "#domain/quantities/format-quantity";
 import {
   divideRational,
   multiplyRational,
@@ -120,7 +120,7 @@ function neededMinutes(rate: StationRate, { depth, aim, neverAbove }: WateringWi
     return badInput("depth", "0 in", "more than nothing", "A depth of nothing takes no watering.");
   }
   if (neverAbove !== undefined && compareExact(depth, neverAbove) > 0) {
-    const [found, limit] = [formatQuantity(depth, "us"), formatQuantity(neverAbove, "us")];
+    const [found, limit] = formatQuantitiesApart(depth, neverAbove, "us");
     return badInput("depth", found, `${limit} or less`, `${found} is wanted and no more than ${limit} is allowed.`);
   }
   const onAverage = multiplyRational(SIXTY, ratioExact(depth, rate.depthPerHour));
@@ -155,7 +155,7 @@ function splitIntoCycles(
   }
   const { standsAfterMinutes } = intake;
   if (standsAfterMinutes === "not-watched") {
-    const [given, taken] = [formatQuantity(depthPerHour, "us"), formatQuantity(intake.depthPerHour, "us")];
+    const [given, taken] = formatQuantitiesApart(depthPerHour, intake.depthPerHour, "us");
     const sentence = `${station} gives ${given} each hour and the soil takes ${taken}. Run it once and note after how many minutes water stands.`;
     return missingFact("standsAfterMinutes", "whole minutes from 1", sentence);
   }

@@ -1,7 +1,7 @@
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { type Finding, hold, takeCare } from "#domain/foundation/finding";
 import { activeIngredientRate } from "#domain/quantities/active-ingredient";
-import { formatRate } from "#domain/quantities/format-rate";
+import { formatRatesApart } from "#domain/quantities/format-rate";
 import { addRates, compareRates, type Rate, rateFromAmounts } from "#domain/quantities/rate";
 import { type LabelFacts, type ProductRate, type SeasonLimit } from "#domain/label/label-facts";
 import { monthsBefore } from "#domain/rules/nutrient-law";
@@ -94,7 +94,8 @@ function passes(treatment: TicketTreatment, limit: CountedLimit, lawn: TicketLaw
   }
   if (compareRates(total, most) <= 0) return [];
   const period = limit.period === "calendar-year" ? "calendar year" : "12 months";
-  const figure = `With this visit ${lawn.name} gets ${formatRate(total, "us")} in the ${period}; the label's most is ${formatRate(most, "us")}.`;
+  const [above, limited] = formatRatesApart(total, most, "us");
+  const figure = `With this visit ${lawn.name} gets ${above} in the ${period}; the label's most is ${limited}.`;
   const what = `Too much ${activeIngredient} in the season.`;
   return [hold("nobody", { ...words(treatment, lawn), rule: "season-limit-passed", what, figure, toDo: "Lower the rate or take a product without it." })];
 }

@@ -3,7 +3,7 @@ import { type ActiveIngredient, type ProductRate } from "#domain/label/label-fac
 import { activeIngredientRate } from "#domain/quantities/active-ingredient";
 import { type Density } from "#domain/quantities/density";
 import { formatQuantity } from "#domain/quantities/format-quantity";
-import { formatRate } from "#domain/quantities/format-rate";
+import { formatRatesApart } from "#domain/quantities/format-rate";
 import { allocate, fromAmount, type Quantity } from "#domain/quantities/quantity";
 import { compareRates, type Rate, rateFrom } from "#domain/quantities/rate";
 import { type ProductAmount } from "#domain/mixing/spray-mix";
@@ -112,11 +112,12 @@ function isAboveLabel(rate: ProductRate, { use: { rates } }: Pick<TicketTreatmen
 }
 
 function aboveLabel({ label, use }: Pick<TicketTreatment, "label" | "use">, lawn: TreatedLawn, rate: ProductRate): Finding {
+  const [above, highest] = formatRatesApart<ProductRate["basis"]>(rate, use.rates.high, "us");
   return hold("nobody", {
     rule: "put-down-above-label",
     source: "label",
     what: `More ${label.productName} went on ${lawn.name} than its label allows.`,
-    figure: `It came to ${formatRate(rate, "us")}; the label's highest is ${formatRate(use.rates.high, "us")}.`,
+    figure: `It came to ${above}; the label's highest is ${highest}.`,
     toDo: "Tell the license holder today.",
     citation: `label of ${label.productName}, ${use.useName}`,
     about: [label.productName, lawn.name],

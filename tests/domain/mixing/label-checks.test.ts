@@ -19,6 +19,16 @@ test("above the highest rate is a hold that nobody may answer; below the lowest 
   expect(iron("0.99")).toContain("take-care label-rate-below-lowest");
 });
 
+test("a rate just outside the label's range does not read like its end", () => {
+  const figure = (pounds: string) => ticketOf(withFeed({ rate: rateOf("product-mass-per-area", pounds, "lb per 1,000 sq ft") })).findings.find(({ rule }) => rule.startsWith("label-rate"))?.figure;
+  expect(figure("3.001")).toBe("The label's range is 2 lb per 1,000 sq ft to 3 lb per 1,000 sq ft; planned is 3.001 lb per 1,000 sq ft.");
+  expect(figure("1.9999")).toBe("The label's range is 2 lb per 1,000 sq ft to 3 lb per 1,000 sq ft; planned is 1.9999 lb per 1,000 sq ft.");
+  const gear = { ...SPRAYER, carrier: { ...SPRAYER.carrier, rate: rateOf("carrier-volume-per-area", "2.001", "gal per 1,000 sq ft") } };
+  expect(ticketOf(withIron({ gear })).findings.find(({ rule }) => rule === "carrier-out-of-range")?.figure).toBe(
+    "It puts out 2.001 gal per 1,000 sq ft; the label's range is 1 gal per 1,000 sq ft to 2 gal per 1,000 sq ft.",
+  );
+});
+
 test("a rate by another measure than the label's can't be held against it and holds", () => {
   expect(holdsOf(withIron({ rate: rateOf("product-mass-per-area", "1", "lb per 1,000 sq ft") }))).toContain("hold rate-on-another-basis");
 });
