@@ -1,8 +1,8 @@
 import { calendarDateIn } from "#domain/foundation/calendar-date";
 import { missingFact, type Outcome } from "#domain/foundation/outcome";
+import { isSameIngredient } from "#domain/label/ingredient-name";
 import { type ActiveIngredient, type LabelFacts } from "#domain/label/label-facts";
 import { NO_NUTRIENT_RATES, nutrientRatesOf } from "#domain/mixing/delivered";
-import { isSameIngredient } from "#domain/mixing/season-limits";
 import { type NutrientRates, type PastApplication } from "#domain/mixing/ticket-question";
 import { fromAmount } from "#domain/quantities/quantity";
 import { rateFrom, rateFromAmounts } from "#domain/quantities/rate";

@@ -1,7 +1,7 @@
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { type Finding, note, takeCare } from "#domain/foundation/finding";
+import { isSameIngredient } from "#domain/label/ingredient-name";
 import { type ActiveIngredient, type LabelFacts } from "#domain/label/label-facts";
-import { isSameIngredient } from "#domain/mixing/season-limits";
 import { type PastApplication, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 
 type ModeOfAction = ActiveIngredient["modeOfAction"];

@@ -3,17 +3,13 @@ import { type Finding, hold, takeCare } from "#domain/foundation/finding";
 import { activeIngredientRate } from "#domain/quantities/active-ingredient";
 import { formatRatesApart } from "#domain/quantities/format-rate";
 import { addRates, compareRates, type Rate, rateFromAmounts } from "#domain/quantities/rate";
+import { isSameIngredient } from "#domain/label/ingredient-name";
 import { type LabelFacts, type ProductRate, type SeasonLimit } from "#domain/label/label-facts";
 import { monthsBefore } from "#domain/rules/nutrient-law";
 import { type PastApplication, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 
 type ActiveRate = Rate<"active-ingredient-mass-per-area">;
 const NO_ACTIVE: ActiveRate = rateFromAmounts("active-ingredient-mass-per-area", 0n, 1n);
-
-/** Names of ingredients are compared without regard to capitals, because labels differ in them. */
-export function isSameIngredient(left: string, right: string): boolean {
-  return left.trim().toLowerCase() === right.trim().toLowerCase();
-}
 
 /** What a rate of product brings of an ingredient; "unknown" where ingredients, or the density that it takes, are not on file. */
 function activeRateOf(label: LabelFacts, rate: ProductRate, name: string): ActiveRate | "unknown" {

@@ -4,7 +4,7 @@ import { massInVolume, percentByWeight } from "#domain/quantities/active-ingredi
 import { densityOf } from "#domain/quantities/density";
 import { rateOf } from "#domain/quantities/rate";
 import { type SeasonLimit } from "#domain/label/label-facts";
-import { checkSeason, isSameIngredient } from "#domain/mixing/season-limits";
+import { checkSeason } from "#domain/mixing/season-limits";
 import { type TicketTreatment } from "#domain/mixing/ticket-question";
 import { BARRIER, holdsOf, IRON, LAWN, PAST, QUESTION, withBarrier } from "../../support/ticket";
 
@@ -50,8 +50,6 @@ test("of the 12 months the fullest that has the day in it counts, with what stan
 });
 
 test("names of ingredients are the same whatever their capitals", () => {
-  expect(isSameIngredient("Velodiamine ", "velodiamine")).toBe(true);
-  expect(isSameIngredient("velodiamine", "velodiamine ester")).toBe(false);
   expect(holdsOf(after(past("2026-01-10", "1.02", "Velodiamine ")))).toContain("hold season-limit-passed");
 });
 
