@@ -129,6 +129,8 @@ function checkReading(treatment: TicketTreatment): readonly Finding[] {
       }),
     );
   }
+  if (label.epaRegistrationNumber === "unknown") findings.push(unread(treatment, "registration-not-read", "what its EPA registration number is"));
+  if (label.activeIngredients === "unknown") findings.push(unread(treatment, "ingredients-not-read", "which active ingredients it has and how much"));
   if (label.isRestrictedUse === true) {
     findings.push(takeCare(words(treatment, "restricted-use", `${label.productName} is for restricted use.`, { toDo: "A certified applicator puts it down or supervises as the state asks." })));
   }
