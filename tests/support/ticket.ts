@@ -145,6 +145,7 @@ export const PAST: PastApplication = {
   visitId: "earlier",
   productId: "another",
   productName: "Otherwise 5",
+  serviceType: "other",
   activeIngredients: [],
   nutrients: accept(NO_NUTRIENT_RATES),
 };

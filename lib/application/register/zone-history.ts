@@ -53,11 +53,11 @@ export function historyOfZones({ company: { timeZone } }: Pick<Work, "company">,
   for (const { visitId, startedAt, record } of records) {
     const on = calendarDateIn(timeZone, startedAt.getTime());
     for (const treatment of record.treatments) {
-      const { productId, productName } = treatment;
+      const { productId, productName, serviceType } = treatment;
       const facts = labelInUse(labels.get(productId))?.facts;
       for (const lawn of treatment.lawns) {
         const past: PastApplication = {
-          ...{ on, visitId, productId, productName },
+          ...{ on, visitId, productId, productName, serviceType },
           activeIngredients: lawn.activeIngredients.map(({ name, amount, per }) => ({
             name,
             rate: rateFromAmounts("active-ingredient-mass-per-area", BigInt(amount), BigInt(per)),

@@ -23,6 +23,8 @@ export interface PastApplication {
   readonly visitId: string;
   readonly productId: string;
   readonly productName: string;
+  /** The kind of work in the record's own words: one of a label's, or that no label was on file. */
+  readonly serviceType: string;
   readonly activeIngredients: readonly {
     readonly name: string;
     readonly rate: Rate<"active-ingredient-mass-per-area">;

@@ -42,6 +42,7 @@ const past: fc.Arbitrary<PastApplication> = fc.record({
   visitId: fc.constant("earlier"),
   productId: fc.constantFrom("another", "feed", "barrier"),
   productName: fc.constantFrom("Otherwise 5", "Fieldrow Lime"),
+  serviceType: fc.constantFrom("grassy weed control", "disease control", "other"),
   activeIngredients: fc.array(
     fc.record({
       name: fc.constantFrom("velodiamine", "oxathrin"),

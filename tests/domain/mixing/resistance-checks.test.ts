@@ -36,7 +36,7 @@ test("what the last pesticide on the lawn had too wants care; a feed between the
 
 test("another ingredient of the same group wants care too, and says which it was", () => {
   expect(after(BARRIER, past("2026-03-01", "oxathrin: Group 3 herbicide"))).toMatchObject([
-    { what: "velodiamine (Group 3) works in the same way as the last pesticide on Front.", figure: "The last pesticide there, on 2026-03-01, had oxathrin of the same group." },
+    { what: "velodiamine (Group 3) works in the same way as the last herbicide on Front.", figure: "The last herbicide there, on 2026-03-01, had oxathrin of the same group." },
   ]);
 });
 
@@ -56,6 +56,30 @@ test("another group in between, one that is planned for later, and a product wit
   expect(after(BARRIER, past("2026-05-01", "velodiamine: Group 3"))).toEqual([]);
   expect(after(FEED, past("2026-03-01", "velodiamine: Group 3"))).toEqual([]);
   expect(after(BARRIER)).toEqual([]);
+});
+
+const FUNGUS: TicketTreatment = { ...ofGroup({ group: "Group 3 fungicide" }), use: { ...BARRIER.use, serviceType: "disease control" } };
+
+test("a pesticide of another kind in between does not part two of one kind", () => {
+  expect(after(FUNGUS, past("2026-03-01", "oxathrin: Group 3 fungicide"), past("2026-03-20", "dandelin: Group 4 herbicide"))).toMatchObject([
+    { what: "velodiamine (Group 3 fungicide) works in the same way as the last fungicide on Front.", figure: "The last fungicide there, on 2026-03-01, had oxathrin of the same group." },
+  ]);
+  expect(after(FUNGUS, past("2026-03-01", "oxathrin: Group 3 fungicide"), past("2026-03-20", "dandelin: Group 7 fungicide"))).toEqual([]);
+});
+
+test("where a label prints no kind, the kind of work tells it", () => {
+  const sprayed = (on: string, serviceType: string, ...ingredients: readonly string[]) => ({ ...past(on, ...ingredients), serviceType });
+  const against = (serviceType: TicketTreatment["use"]["serviceType"]): TicketTreatment => ({ ...ofGroup({ group: "Group 3" }), use: { ...BARRIER.use, serviceType } });
+  const history = [sprayed("2026-03-01", "disease control", "oxathrin: Group 3"), sprayed("2026-03-20", "broadleaf weed control", "dandelin: Group 4")];
+  expect(after(against("disease control"), ...history)).toHaveLength(1);
+  expect(after(against("grassy weed control"), ...history)).toEqual([]);
+});
+
+test("one of no known kind may be of any, until one that is surely of the kind has come after it", () => {
+  expect(after(FUNGUS, past("2026-03-01", "oxathrin: Group 3"), past("2026-02-01", "dandelin: Group 7 fungicide"))).toHaveLength(1);
+  expect(after(FUNGUS, past("2026-03-01", "oxathrin: Group 3"), past("2026-03-20", "dandelin: Group 7 fungicide"))).toEqual([]);
+  const unknown: TicketTreatment = { ...ofGroup({ group: "Group 3" }), use: { ...BARRIER.use, serviceType: "other" } };
+  expect(after(unknown, past("2026-03-01", "oxathrin: Group 3 fungicide"), past("2026-03-20", "dandelin: Group 4 herbicide"))).toMatchObject([{ what: "velodiamine (Group 3) works in the same way as the last pesticide on Front." }]);
 });
 
 test("a group that nobody entered is not compared, and that is noted", () => {
