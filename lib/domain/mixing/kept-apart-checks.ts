@@ -62,8 +62,9 @@ function namesOf({ productName, activeIngredients, analysis }: LabelFacts): Name
 
 function pastNames({ productName, activeIngredients, nutrients }: PastApplication): Names {
   const iron = nutrients.ok ? nutrients.value.iron : "not-stated";
-  const names = [productName, ...(iron !== "not-stated" && iron.amount > 0n ? [IRON] : []), ...activeIngredients.map(({ name }) => name)];
-  return { names, areAllOnFile: true };
+  const names = [productName, ...(iron !== "not-stated" && iron.amount > 0n ? [IRON] : [])];
+  if (activeIngredients === "unknown") return { names, areAllOnFile: false };
+  return { names: [...names, ...activeIngredients.map(({ name }) => name)], areAllOnFile: true };
 }
 
 /** A label that guarantees iron brings it, whatever its product is called. */

@@ -2,13 +2,16 @@ import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { type Finding, note, takeCare } from "#domain/foundation/finding";
 import { isSameIngredient } from "#domain/label/ingredient-name";
 import { type ActiveIngredient, type LabelFacts } from "#domain/label/label-facts";
-import { type PastApplication, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
+import { type PastApplication, type PastIngredient, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { codeOfGroup, isOfOneKind, kindOf, type PesticideKind } from "#domain/mixing/resistance-group";
 
 type ModeOfAction = ActiveIngredient["modeOfAction"];
 
 /** An ingredient that was put down, on its day and of its kind. */
-type PastIngredient = PastApplication["activeIngredients"][number] & { readonly on: CalendarDate; readonly kind: PesticideKind };
+interface PutDownBefore extends Pick<PastIngredient, "name" | "modeOfAction"> {
+  readonly on: CalendarDate;
+  readonly kind: PesticideKind;
+}
 
 /**
  * Where a pesticide works in the same way as the last one of its kind on the same lawn: one mode of action used in a row
@@ -22,17 +25,22 @@ export function checkResistance({ treatments, lawns, on }: TicketQuestion): read
   );
 }
 
-function pastOn(history: readonly PastApplication[], on: CalendarDate): readonly PastIngredient[] {
+/** A product of which nobody has read what is in it stands for its ingredients. */
+function ingredientsOf({ activeIngredients, productName }: PastApplication): readonly Pick<PastIngredient, "name" | "modeOfAction">[] {
+  return activeIngredients === "unknown" ? [{ name: productName, modeOfAction: "unknown" }] : activeIngredients;
+}
+
+function pastOn(history: readonly PastApplication[], on: CalendarDate): readonly PutDownBefore[] {
   return history
     .filter((past) => past.on < on)
-    .flatMap((past) => past.activeIngredients.map((active) => ({ ...active, on: past.on, kind: kindOf(active.modeOfAction, past.serviceType) })));
+    .flatMap((past) => ingredientsOf(past).map(({ name, modeOfAction }) => ({ name, modeOfAction, on: past.on, kind: kindOf(modeOfAction, past.serviceType) })));
 }
 
 /**
  * What the last day with a pesticide of the kind brought of it, however much else lies between. One of no known kind may
  * be of any: its own last day counts too, where none that is surely of the kind came after it.
  */
-function lastOfKind(kind: PesticideKind, past: readonly PastIngredient[]): readonly PastIngredient[] {
+function lastOfKind(kind: PesticideKind, past: readonly PutDownBefore[]): readonly PutDownBefore[] {
   const ofKind = past.filter((one) => isOfOneKind(kind, one.kind));
   const kinds = [...new Set(ofKind.map((one) => one.kind))];
   const last = kinds.flatMap((one) => onLastDay(ofKind.filter((other) => other.kind === one)));
@@ -40,7 +48,7 @@ function lastOfKind(kind: PesticideKind, past: readonly PastIngredient[]): reado
   return last.filter((one) => surely === undefined || one.on >= surely.on);
 }
 
-function onLastDay(past: readonly PastIngredient[]): readonly PastIngredient[] {
+function onLastDay(past: readonly PutDownBefore[]): readonly PutDownBefore[] {
   const latestOn = past.reduce((latest, { on }) => (on > latest ? on : latest), "");
   return past.filter(({ on }) => on === latestOn);
 }
@@ -70,7 +78,7 @@ function kindWords(kind: PesticideKind): string {
   return kind === "unknown" ? "pesticide" : kind;
 }
 
-function twiceInARow(label: LabelFacts, active: ActiveIngredient, past: PastIngredient, lawn: TicketLawn, kind: PesticideKind): Finding {
+function twiceInARow(label: LabelFacts, active: ActiveIngredient, past: PutDownBefore, lawn: TicketLawn, kind: PesticideKind): Finding {
   const { name, modeOfAction } = active;
   const group = typeof modeOfAction === "string" ? "" : ` (${modeOfAction.group})`;
   const isOther = !isSameIngredient(name, past.name);
@@ -85,7 +93,7 @@ function twiceInARow(label: LabelFacts, active: ActiveIngredient, past: PastIngr
   });
 }
 
-function notCompared(label: LabelFacts, active: ActiveIngredient, past: PastIngredient, lawn: TicketLawn, kind: PesticideKind): Finding {
+function notCompared(label: LabelFacts, active: ActiveIngredient, past: PutDownBefore, lawn: TicketLawn, kind: PesticideKind): Finding {
   const missing = [active, past].filter(({ modeOfAction }) => modeOfAction === "unknown").map(({ name }) => name);
   return note({
     rule: "mode-of-action-not-compared",

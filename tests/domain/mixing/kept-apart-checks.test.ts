@@ -52,6 +52,13 @@ test("a product whose ingredients nobody entered may be the one that is meant, a
   ]);
 });
 
+test("so may one of the lawn's history, and only within the days", () => {
+  const barrier = apart(BARRIER, from({ from: "lime", apart: { days: 14 } }));
+  expect(findings([barrier], [earlier("2026-04-10", "Otherwise 5", { activeIngredients: "unknown" })])).toMatchObject([{ answerableBy: "office", rule: "kept-apart-undecided", about: ["Barrier Nine", "Otherwise 5"] }]);
+  expect(said([barrier], [earlier("2026-03-31", "Otherwise 5", { activeIngredients: "unknown" })])).toEqual([]);
+  expect(said([barrier], [earlier("2026-04-10", "Otherwise 5", { activeIngredients: "unknown" }), earlier("2026-04-09", "Fieldrow Lime")])).toEqual(["hold too-near-another-product", "hold kept-apart-undecided"]);
+});
+
 test("names are met in whole words, and iron by a guarantee of iron too", () => {
   const barrier = apart(BARRIER, from({ from: "iron", apart: { days: 7 } }));
   const named = (productName: string, more: Partial<TicketTreatment["label"]> = {}): TicketTreatment => ({ ...FEED, label: { ...FEED.label, productName, ...more } });

@@ -88,6 +88,12 @@ test("a group that nobody entered is not compared, and that is noted", () => {
   expect(rules("unknown", past("2026-03-01", "velodiamine"))).toEqual(AGAIN);
 });
 
+test("a product of which nobody read what is in it is not compared, and does not part what lies before and after it", () => {
+  const unread: PastApplication = { ...PAST, on: "2026-03-20" as CalendarDate, activeIngredients: "unknown" };
+  expect(after(BARRIER, unread)).toMatchObject([{ level: "note", figure: "The resistance group of Otherwise 5 is not on file." }]);
+  expect(after(BARRIER, past("2026-03-01", "oxathrin: Group 3 herbicide"), unread).map(({ rule }) => rule)).toEqual(["same-mode-of-action-again"]);
+});
+
 test("ingredients that nobody entered hold elsewhere; what has no mode of action breeds no resistance", () => {
   const history = past("2026-03-01", "velodiamine: Group 3");
   expect(after({ ...BARRIER, label: { ...BARRIER.label, activeIngredients: "unknown" } }, history)).toEqual([]);

@@ -5,7 +5,7 @@ import { densityOf } from "#domain/quantities/density";
 import { rateOf } from "#domain/quantities/rate";
 import { type SeasonLimit } from "#domain/label/label-facts";
 import { checkSeason } from "#domain/mixing/season-limits";
-import { type TicketTreatment } from "#domain/mixing/ticket-question";
+import { type PastApplication, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { BARRIER, holdsOf, IRON, LAWN, PAST, QUESTION, withBarrier } from "../../support/ticket";
 
 const perAcre = (pounds: string) => rateOf("active-ingredient-mass-per-area", pounds, "lb per acre");
@@ -65,6 +65,25 @@ test("what can't be decided holds: ingredients nobody entered, a density that is
   expect(holdsOf({ treatments: [limited("calendar-year", { activeIngredient: "another name" })] })).toContain(undecided);
 });
 
+test("what an earlier application brought and nobody can count leaves the total undecided, and is named", () => {
+  const unread = { ...PAST, on: "2026-03-01" as CalendarDate, activeIngredients: "unknown" } as const;
+  const uncounted = { ...PAST, on: "2026-03-02" as CalendarDate, activeIngredients: [{ name: "Velodiamine", rate: "not-countable", modeOfAction: "unknown" }] } as const;
+  const found = (...history: readonly PastApplication[]) => checkSeason(BARRIER, [{ ...LAWN, history }], { ...QUESTION, treatments: [BARRIER] });
+  expect(found(unread, uncounted)).toMatchObject([
+    {
+      level: "hold",
+      answerableBy: "office",
+      rule: "season-limit-undecided",
+      what: "How much velodiamine Front gets can't be worked out.",
+      figure: "What Otherwise 5 brought on 2026-03-01 can't be counted. What Otherwise 5 brought on 2026-03-02 can't be counted.",
+    },
+  ]);
+  expect(found({ ...unread, on: "2025-12-31" as CalendarDate })).toEqual([]);
+  expect(found({ ...uncounted, activeIngredients: [{ name: "oxathrin", rate: "not-countable", modeOfAction: "unknown" }] })).toEqual([]);
+  // What can be counted passes the limit whatever the rest comes to.
+  expect(found(unread, past("2026-01-10", "1.02")).map(({ rule }) => rule)).toEqual(["season-limit-undecided", "season-limit-passed"]);
+});
+
 test("a limit that was not read, or that the label does not have, is not judged here", () => {
   for (const seasonLimits of ["none", "unknown"] as const) {
     expect(checkSeason({ ...BARRIER, use: { ...BARRIER.use, seasonLimits } }, [LAWN], QUESTION)).toEqual([]);
@@ -72,10 +91,13 @@ test("a limit that was not read, or that the label does not have, is not judged 
 });
 
 test("a season without dates holds by the calendar year, and wants care where only the 12 months are full", () => {
-  const said = (on: string, ...history: readonly ReturnType<typeof past>[]) =>
+  const said = (on: string, ...history: readonly PastApplication[]) =>
     checkSeason(limited("season"), [{ ...LAWN, history }], { ...QUESTION, on: on as CalendarDate, lawns: [{ ...LAWN, history }], treatments: [limited("season")] }).map(({ level, rule }) => `${level} ${rule}`);
   expect(said("2026-04-14", past("2026-03-01", "1.02"))).toEqual(["hold season-limit-passed"]);
   expect(said("2026-04-14", past("2025-09-01", "1.02"))).toEqual(["take-care season-limit-passed"]);
   expect(said("2026-04-14", past("2025-04-14", "1.02"))).toEqual([]);
   expect(said("2026-04-14", past("2025-09-01", "1.01"))).toEqual([]);
+  const unread = { ...PAST, on: "2025-09-01" as CalendarDate, activeIngredients: "unknown" } as const;
+  expect(said("2026-04-14", unread)).toEqual(["take-care season-limit-undecided"]);
+  expect(said("2026-04-14", unread, past("2026-03-01", "1.02"))).toEqual(["hold season-limit-passed", "take-care season-limit-undecided"]);
 });
