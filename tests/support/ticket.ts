@@ -26,6 +26,7 @@ function use(productName: string, more: Partial<LabelUse> & Pick<LabelUse, "rate
     grasses: ["tall fescue", "Kentucky bluegrass"],
     carrier: "none",
     leastDaysBetween: "none",
+    mostApplications: "none",
     seasonLimits: "none",
     weather: { ...FREE_OF_LIMITS, productName },
     aftercare: labelOf(productName),

@@ -72,6 +72,13 @@ export interface SeasonLimit {
   readonly period: "calendar-year" | "12-months" | "season";
 }
 
+/** How often a product may go on the same ground; this one counts too. */
+export interface MostApplications {
+  readonly count: number;
+  /** A year or a season without dates is read as that of a season limit is. */
+  readonly period: SeasonLimit["period"];
+}
+
 /** Something that a product is kept apart from: in one tank, or for so many days on the same ground. */
 export interface KeptApart {
   /** A product's name, a part of it, or an active ingredient, as the label writes it; "all others". */
@@ -94,6 +101,7 @@ export interface LabelUse {
   readonly rates: LabelRates;
   readonly carrier: OnFile<CarrierRange>;
   readonly leastDaysBetween: OnFile<{ readonly days: number }>;
+  readonly mostApplications: OnFile<MostApplications>;
   readonly seasonLimits: OnFile<{ readonly limits: readonly SeasonLimit[] }>;
   readonly weather: WeatherLimits;
   readonly aftercare: LabelAftercare;

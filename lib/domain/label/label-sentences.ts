@@ -112,7 +112,7 @@ function withoutUnsaid<Field extends string>(sentences: Partial<Record<Field, st
   return Object.fromEntries(Object.entries(sentences).filter(([, sentence]) => sentence !== undefined)) as Partial<Record<Field, string>>;
 }
 
-const PERIOD_WORDS = { "calendar-year": "in a calendar year", "12-months": "in any 12 months", season: "in a season, counted by calendar year" } as const;
+const PERIOD_WORDS = { "calendar-year": "in a calendar year", "12-months": "in any 12 months", season: "in a season or year without dates, counted by calendar year" } as const;
 
 /** What a use was understood to say, field by field: the facts that have a figure or a direction which could be misread. */
 export function sentencesOfUse(use: LabelUse): Partial<Record<UseField, string>> {
@@ -121,6 +121,7 @@ export function sentencesOfUse(use: LabelUse): Partial<Record<UseField, string>>
     rates: use.rates.basis === "product-mass-per-area" ? rangeInWords(use.rates.low, use.rates.high) : rangeInWords(use.rates.low, use.rates.high),
     carrier: stated(use.carrier).map(({ low, high }) => rangeInWords(low, high))[0],
     leastDaysBetween: stated(use.leastDaysBetween).map(({ days }) => `At least ${counted(days, "day")} from one application to the next.`)[0],
+    mostApplications: stated(use.mostApplications).map(({ count, period }) => `At most ${counted(count, "application")} ${PERIOD_WORDS[period]}.`)[0],
     seasonLimits: stated(use.seasonLimits).map(({ limits }) =>
       limits
         .map(({ activeIngredient, most, period }) => `At most ${formatRate(most, "us")} of ${activeIngredient} ${PERIOD_WORDS[period]}.`)

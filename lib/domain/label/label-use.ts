@@ -7,7 +7,7 @@ import { type Grass, GRASS_NAMES } from "#domain/turf/grass";
 import { type Authority } from "#domain/weather/spray-limits";
 import { readAftercare } from "#domain/label/label-aftercare";
 import { answerOf, gather, partsOf, type ReadAnswer, readOnFile, readWord, readYesOrNo } from "#domain/label/label-answer";
-import { type CarrierRange, type KeptApart, type LabelRates, type LabelUse, type SeasonLimit, SERVICE_TYPES } from "#domain/label/label-facts";
+import { type CarrierRange, type KeptApart, type LabelRates, type LabelUse, type MostApplications, type SeasonLimit, SERVICE_TYPES } from "#domain/label/label-facts";
 import { type LabelUseText } from "#domain/label/label-fields";
 import { readTime } from "#domain/label/label-time";
 import { readWeatherLimits } from "#domain/label/label-weather";
@@ -66,6 +66,15 @@ const SEASON_PERIODS: ReadonlyMap<string, SeasonLimit["period"]> = new Map([
   ["season", "season"],
   ["growing season", "season"],
 ]);
+
+/** Reads how often it may go down: "2 per calendar year", "no more than 2 applications per 12 months", "1 per season". */
+export function readMostApplications(value: string): ReadAnswer<MostApplications> {
+  const [, digits = "", words = ""] = /^(?:(?:no more than|at most|up to) )?(\d{1,3})(?: applications?| times)? ?(?:per |in (?:a |any |one )?|a |each )(.+)$/iu.exec(value) ?? [];
+  const period = /^year$/iu.test(words) ? "season" : SEASON_PERIODS.get(words.toLowerCase());
+  const count = Number(digits);
+  if (period === undefined || count === 0) return refuse(`"${value}" needs how often and the period: 2 per calendar year, 3 in 12 months, 2 per season.`);
+  return accept({ count, period });
+}
 
 /** Reads one limit a line: "Prodiamine; 1.5 lb per acre; calendar year". */
 export function readSeasonLimits(value: string): ReadAnswer<{ readonly limits: readonly SeasonLimit[] }> {
@@ -147,6 +156,7 @@ export function readLabelUse(productName: string, use: LabelUseText) {
     rates: readRates(use.rates),
     carrier: readOnFile(use.carrier, withAuthority(readCarrier)),
     leastDaysBetween: readOnFile(use.leastDaysBetween, withAuthority(readDaysBetween)),
+    mostApplications: readOnFile(use.mostApplications, withAuthority(readMostApplications)),
     seasonLimits: readOnFile(use.seasonLimits, withAuthority(readSeasonLimits)),
     bloomAndBees: readOnFile(use.bloomAndBees, withAuthority(readBloom)),
     keptApart: readOnFile(use.keptApart, withAuthority(readKeptApart)),

@@ -3,6 +3,7 @@ import { type Finding, hold, note, takeCare } from "#domain/foundation/finding";
 import { formatRate, formatRatesApart } from "#domain/quantities/format-rate";
 import { compareRates, type Rate, type RateBasis } from "#domain/quantities/rate";
 import { type LabelRates, type ProductRate } from "#domain/label/label-facts";
+import { checkApplicationCount } from "#domain/mixing/application-count";
 import { checkSeason } from "#domain/mixing/season-limits";
 import { isSprayed, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 
@@ -152,6 +153,8 @@ export function checkLabel(treatment: TicketTreatment, question: TicketQuestion)
     ...checkGear(treatment),
     ...checkGrass(treatment, lawns),
     ...checkInterval(treatment, lawns, question.on),
+    ...(treatment.use.mostApplications === "unknown" ? [unread(treatment, "most-applications-not-read", "how often it may go on the same ground in a year")] : []),
+    ...checkApplicationCount(treatment, lawns, question.on),
     ...(treatment.use.seasonLimits === "unknown" ? [unread(treatment, "season-limit-not-read", "what may go on the same ground in a season")] : []),
     ...checkSeason(treatment, lawns, question),
   ];

@@ -1,11 +1,11 @@
 import { type CalendarDate } from "#domain/foundation/calendar-date";
-import { type Finding, hold, takeCare } from "#domain/foundation/finding";
+import { type Finding, hold } from "#domain/foundation/finding";
 import { activeIngredientRate } from "#domain/quantities/active-ingredient";
 import { formatRatesApart } from "#domain/quantities/format-rate";
 import { addRates, compareRates, type Rate, rateFromAmounts } from "#domain/quantities/rate";
 import { isSameIngredient } from "#domain/label/ingredient-name";
 import { type SeasonLimit } from "#domain/label/label-facts";
-import { monthsBefore } from "#domain/rules/nutrient-law";
+import { type CountedPeriod, inPeriodOf, periodsAround, periodWords } from "#domain/mixing/limit-period";
 import { type PastApplication, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 
 type ActiveRate = Rate<"active-ingredient-mass-per-area">;
@@ -43,24 +43,12 @@ function broughtBefore({ productName, on, activeIngredients }: PastApplication, 
   return sumOf(activeIngredients.filter((active) => isSameIngredient(active.name, name)).map(({ rate }) => (rate === "not-countable" ? uncounted : { rate, uncounted: [] })));
 }
 
-/** True when the later day comes before twelve months after the earlier are over: April 14 counts with the next April 13. */
-function isWithin12Months(earlier: CalendarDate, later: CalendarDate): boolean {
-  return earlier <= later && earlier > monthsBefore(later, 12);
-}
-
-/** What was put down in each stretch of the limit's period that has the day in it: one calendar year, or any 12 months. */
-function periodsAround({ period }: CountedLimit, history: readonly PastApplication[], on: CalendarDate): readonly (readonly PastApplication[])[] {
-  if (period === "calendar-year") return [history.filter((past) => past.on.slice(0, 4) === on.slice(0, 4))];
-  const begins = [on, ...history.map((past) => past.on)].filter((day) => isWithin12Months(day, on));
-  return begins.map((begin) => history.filter((past) => isWithin12Months(begin, past.on)));
-}
-
 /** A limit with the stretch of time in which it is counted. */
-type CountedLimit = SeasonLimit & { readonly period: "calendar-year" | "12-months" };
+type CountedLimit = SeasonLimit & { readonly period: CountedPeriod };
 
 /** The fullest of the stretches; what can't be counted in any of them leaves all of them open. */
 function mostIn(limit: CountedLimit, lawn: TicketLawn, on: CalendarDate): Total {
-  const totals = periodsAround(limit, lawn.history, on).map((period) => sumOf(period.map((past) => broughtBefore(past, limit.activeIngredient))));
+  const totals = periodsAround(limit.period, lawn.history, on).map((period) => sumOf(period.map((past) => broughtBefore(past, limit.activeIngredient))));
   return { rate: totals.reduce((most, { rate }) => (compareRates(rate, most) > 0 ? rate : most), NO_ACTIVE), uncounted: totals.flatMap(({ uncounted }) => uncounted) };
 }
 
@@ -86,17 +74,7 @@ function judge(treatment: TicketTreatment, limit: SeasonLimit, lawn: TicketLawn,
     const what = `${label.productName} limits ${activeIngredient}, and its own entry has no such ingredient.`;
     return [hold("office", { ...words(treatment, lawn), rule: "season-limit-undecided", what, toDo: "Enter the ingredient as the label names it.", about: [label.productName] })];
   }
-  if (limit.period !== "season") return passes(treatment, { ...limit, period: limit.period }, lawn, totalOf);
-  const inYear = passes(treatment, { ...limit, period: "calendar-year" }, lawn, totalOf);
-  const in12Months = passes(treatment, { ...limit, period: "12-months" }, lawn, totalOf);
-  return [...inYear, ...in12Months.filter(({ rule }) => !inYear.some((found) => found.rule === rule)).map(withCare)];
-}
-
-/** Over the 12 months alone nobody can say that a season was passed, but the label may mean just that. */
-function withCare({ rule, source, what, figure, citation, about }: Finding): Finding {
-  const inYear = rule === "season-limit-passed" ? "in the calendar year it is not passed" : "in the calendar year all of it can be counted";
-  const more = { ...(figure === undefined ? {} : { figure: `${figure} It says "season" without dates; ${inYear}.` }), ...(citation === undefined ? {} : { citation }) };
-  return takeCare({ rule, source, what, ...more, toDo: "Read what the label means by a season, and wait where it is not over.", about });
+  return inPeriodOf(limit.period, (period) => passes(treatment, { ...limit, period }, lawn, totalOf));
 }
 
 /** A total with a part that nobody can count may be any: it holds until the part is counted, whatever the rest comes to. */
@@ -111,9 +89,8 @@ function passes(treatment: TicketTreatment, limit: CountedLimit, lawn: TicketLaw
   const { rate, uncounted } = totalOf(limit);
   const open = uncounted.length === 0 ? [] : [undecided(treatment, activeIngredient, lawn, uncounted)];
   if (compareRates(rate, most) <= 0) return open;
-  const period = limit.period === "calendar-year" ? "calendar year" : "12 months";
   const [above, limited] = formatRatesApart(rate, most, "us");
-  const figure = `With this visit ${lawn.name} gets ${above} in the ${period}; the label's most is ${limited}.`;
+  const figure = `With this visit ${lawn.name} gets ${above} in the ${periodWords(limit.period)}; the label's most is ${limited}.`;
   const what = `Too much ${activeIngredient} in the season.`;
   return [...open, hold("nobody", { ...words(treatment, lawn), rule: "season-limit-passed", what, figure, toDo: "Lower the rate or take a product without it." })];
 }

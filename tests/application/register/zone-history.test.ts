@@ -83,7 +83,7 @@ test("without a label on file neither group nor nutrients are known, and both sa
   await house.ask("update visit_task set product_id = $2 where visit_id = $1", [bare, bareId]);
   await aRecord(house, company.owner, { ...ground, visitId: bare }, { mixes: { "1": { measuredBy: "weight", amount: "10 lb" } }, startedAt: "4:00", endedAt: "4:30" });
   const unlabeled = (await historyOf(ground.propertyId)).get(ground.frontId)?.find(({ productId }) => productId === bareId);
-  expect(unlabeled).toMatchObject({ activeIngredients: "unknown", serviceType: "fertilizer" });
+  expect(unlabeled).toMatchObject({ activeIngredients: "unknown", serviceType: "not on file" });
   expect(unlabeled?.nutrients).toMatchObject({ ok: false, refusal: { kind: "missing-fact", field: "label" } });
 });
 

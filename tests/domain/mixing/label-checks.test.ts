@@ -75,10 +75,10 @@ test("restricted use wants care, and what stains is a note", () => {
 });
 
 test("every fact that nobody has read holds and says what is missing", () => {
-  const unread = { ...IRON.use, carrier: "unknown", leastDaysBetween: "unknown", seasonLimits: "unknown", stainsHardSurfaces: "unknown", grasses: "unknown" } as const;
+  const unread = { ...IRON.use, carrier: "unknown", leastDaysBetween: "unknown", mostApplications: "unknown", seasonLimits: "unknown", stainsHardSurfaces: "unknown", grasses: "unknown" } as const;
   const treatment = { ...IRON, use: unread, label: { ...IRON.label, isRestrictedUse: "unknown", activeIngredients: "unknown", epaRegistrationNumber: "unknown" } } as const;
   const rules = checkLabel(treatment, { ...QUESTION, treatments: [treatment] }).map(({ level, rule }) => `${level} ${rule}`);
-  for (const rule of ["carrier-not-read", "interval-not-read", "season-limit-not-read", "staining-not-read", "grasses-not-read", "restricted-use-not-read", "ingredients-not-read", "registration-not-read"]) {
+  for (const rule of ["carrier-not-read", "interval-not-read", "season-limit-not-read", "most-applications-not-read", "staining-not-read", "grasses-not-read", "restricted-use-not-read", "ingredients-not-read", "registration-not-read"]) {
     expect(rules.filter((said) => said === `hold ${rule}`)).toHaveLength(1);
   }
 });
