@@ -38,6 +38,8 @@ export type SignalWord = (typeof SIGNAL_WORDS)[number];
 export interface ActiveIngredient {
   readonly name: string;
   readonly concentration: Concentration;
+  /** The acid that a salt or ester is a form of, and how much of it the label says there is; absent where it prints none, or nobody entered it. */
+  readonly acid?: { readonly name: string; readonly equivalent: Concentration };
   /** The resistance group that the label prints, such as "Group 3 herbicide". */
   readonly modeOfAction: { readonly group: string } | "none" | "unknown";
 }

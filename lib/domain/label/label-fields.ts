@@ -18,7 +18,7 @@ export const GENERAL_FIELDS = {
   activeIngredients: {
     words: "Active ingredients",
     group: "The product",
-    hint: "One a line: name; how much; resistance group. Prodiamine; 0.37 %; Group 3 herbicide.",
+    hint: "One a line: name; how much; resistance group. Prodiamine; 0.37 %; Group 3 herbicide. A fourth where it is printed: 2,4-D, acid equivalent 38.4 %.",
   },
 } as const satisfies Readonly<Record<string, LabelField>>;
 

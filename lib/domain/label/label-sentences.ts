@@ -2,6 +2,7 @@ import { type Rational, toDecimalString } from "#domain/quantities/rational";
 import { formatQuantityIn } from "#domain/quantities/format-quantity";
 import { formatRate } from "#domain/quantities/format-rate";
 import { type Rate, type RateBasis } from "#domain/quantities/rate";
+import { type Concentration } from "#domain/quantities/active-ingredient";
 import { densityIn } from "#domain/quantities/density";
 import { stated, type TemperatureLimit } from "#domain/weather/spray-limits";
 import { type ConstraintOf, type AwaitedState, type Reach, type ReachBack, type SignDownTrigger, statedConstraint, type Until } from "#domain/label/aftercare-constraint";
@@ -143,6 +144,11 @@ export function sentencesOfUse(use: LabelUse): Partial<Record<UseField, string>>
   });
 }
 
+function concentrationInWords(concentration: Concentration): string {
+  if (concentration.kind === "mass-in-volume") return `${figure(densityIn(concentration.massInVolume, "lb per gal"))} lb in a gallon`;
+  return `${figure({ numerator: concentration.part.numerator * 100n, denominator: concentration.part.denominator })} % of the weight`;
+}
+
 /** What the general part was understood to say, where it has figures. */
 export function sentencesOfLabel(label: Omit<LabelFacts, "uses">): Partial<Record<GeneralField, string>> {
   const { analysis, density, activeIngredients } = label;
@@ -164,11 +170,7 @@ export function sentencesOfLabel(label: Omit<LabelFacts, "uses">): Partial<Recor
       activeIngredients === "unknown" || activeIngredients.length === 0
         ? undefined
         : activeIngredients
-            .map(({ name, concentration }) =>
-              concentration.kind === "part-of-weight"
-                ? `${name}: ${figure({ numerator: concentration.part.numerator * 100n, denominator: concentration.part.denominator })} % of the weight.`
-                : `${name}: ${figure(densityIn(concentration.massInVolume, "lb per gal"))} lb in a gallon.`,
-            )
+            .map(({ name, concentration, acid }) => `${name}: ${concentrationInWords(concentration)}${acid === undefined ? "" : `; as ${acid.name} ${concentrationInWords(acid.equivalent)}`}.`)
             .join(" "),
   });
 }

@@ -1,12 +1,12 @@
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { type Finding, hold } from "#domain/foundation/finding";
-import { activeIngredientRate } from "#domain/quantities/active-ingredient";
+import { activeIngredientRate, type Concentration } from "#domain/quantities/active-ingredient";
 import { formatRatesApart } from "#domain/quantities/format-rate";
 import { addRates, compareRates, type Rate, rateFromAmounts } from "#domain/quantities/rate";
-import { isSameIngredient } from "#domain/label/ingredient-name";
+import { countsToward } from "#domain/label/ingredient-name";
 import { type SeasonLimit } from "#domain/label/label-facts";
 import { type CountedPeriod, inPeriodOf, periodsAround, periodWords } from "#domain/mixing/limit-period";
-import { type PastApplication, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
+import { type PastIngredient, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 
 type ActiveRate = Rate<"active-ingredient-mass-per-area">;
 const NO_ACTIVE: ActiveRate = rateFromAmounts("active-ingredient-mass-per-area", 0n, 1n);
@@ -21,26 +21,43 @@ function sumOf(parts: readonly Total[]): Total {
   return { rate: parts.map(({ rate }) => rate).reduce(addRates, NO_ACTIVE), uncounted: [...new Set(parts.flatMap(({ uncounted }) => uncounted))] };
 }
 
-/** What a rate of product brings of an ingredient; not counted where ingredients, or the density that it takes, are not on file. */
-function broughtBy({ label, rate }: TicketTreatment, name: string): Total {
-  const uncounted = { rate: NO_ACTIVE, uncounted: [`What ${label.productName} brings of it can't be counted.`] };
-  if (label.activeIngredients === "unknown") return uncounted;
-  const density = label.density === "unknown" ? undefined : label.density;
+function notCounted(words: string): Total {
+  return { rate: NO_ACTIVE, uncounted: [words] };
+}
+
+/**
+ * What ingredients add to a limit's total: by their acid where the limit names that, else as themselves. Ingredients that
+ * nobody read leave it open, and so does a form of what is limited whose acid equivalent nobody entered.
+ * @param product in words, with its day where it was put down before
+ */
+function broughtOf(limited: string, ingredients: readonly Brought[] | "unknown", product: string): Total {
+  const uncountable = notCounted(`What ${product} brings of it can't be counted.`);
+  if (ingredients === "unknown") return uncountable;
   return sumOf(
-    label.activeIngredients
-      .filter((active) => isSameIngredient(active.name, name))
-      .map(({ concentration }) => {
-        const active = activeIngredientRate(rate, concentration, density);
-        return active.ok ? { rate: active.value, uncounted: [] } : uncounted;
-      }),
+    ingredients.map((active) => {
+      const counts = countsToward(limited, active);
+      if (counts === "undecided") return notCounted(`${product} has ${active.name}, of which no acid equivalent as ${limited} is on file.`);
+      const rate = counts === "by-acid" ? active.acid?.rate : counts === "as-itself" ? active.rate : NO_ACTIVE;
+      return rate === undefined || rate === "not-countable" ? uncountable : { rate, uncounted: [] };
+    }),
   );
 }
 
-/** What an earlier application brought of an ingredient, as its record and its product's label have it. */
-function broughtBefore({ productName, on, activeIngredients }: PastApplication, name: string): Total {
-  const uncounted = { rate: NO_ACTIVE, uncounted: [`What ${productName} brought on ${on} can't be counted.`] };
-  if (activeIngredients === "unknown") return uncounted;
-  return sumOf(activeIngredients.filter((active) => isSameIngredient(active.name, name)).map(({ rate }) => (rate === "not-countable" ? uncounted : { rate, uncounted: [] })));
+type Brought = Pick<PastIngredient, "name" | "rate" | "acid">;
+
+/** What a treatment's rate brings of each ingredient; not countable where the density that it takes is not on file. */
+function ingredientsOf({ label, rate }: TicketTreatment): readonly Brought[] | "unknown" {
+  const density = label.density === "unknown" ? undefined : label.density;
+  const rateOf = (part: Concentration) => {
+    const active = activeIngredientRate(rate, part, density);
+    return active.ok ? active.value : "not-countable";
+  };
+  if (label.activeIngredients === "unknown") return "unknown";
+  return label.activeIngredients.map(({ name, concentration, acid }) => ({
+    name,
+    rate: rateOf(concentration),
+    ...(acid === undefined ? {} : { acid: { name: acid.name, rate: rateOf(acid.equivalent) } }),
+  }));
 }
 
 /** A limit with the stretch of time in which it is counted. */
@@ -48,7 +65,7 @@ type CountedLimit = SeasonLimit & { readonly period: CountedPeriod };
 
 /** The fullest of the stretches; what can't be counted in any of them leaves all of them open. */
 function mostIn(limit: CountedLimit, lawn: TicketLawn, on: CalendarDate): Total {
-  const totals = periodsAround(limit.period, lawn.history, on).map((period) => sumOf(period.map((past) => broughtBefore(past, limit.activeIngredient))));
+  const totals = periodsAround(limit.period, lawn.history, on).map((period) => sumOf(period.map((past) => broughtOf(limit.activeIngredient, past.activeIngredients, `${past.productName}, put down on ${past.on},`))));
   return { rate: totals.reduce((most, { rate }) => (compareRates(rate, most) > 0 ? rate : most), NO_ACTIVE), uncounted: totals.flatMap(({ uncounted }) => uncounted) };
 }
 
@@ -70,7 +87,7 @@ function words({ label, use }: TicketTreatment, lawn: TicketLawn) {
 function judge(treatment: TicketTreatment, limit: SeasonLimit, lawn: TicketLawn, totalOf: (limit: CountedLimit) => Total): readonly Finding[] {
   const { label } = treatment;
   const { activeIngredient } = limit;
-  if (label.activeIngredients !== "unknown" && !label.activeIngredients.some(({ name }) => isSameIngredient(name, activeIngredient))) {
+  if (label.activeIngredients !== "unknown" && label.activeIngredients.every((active) => countsToward(activeIngredient, active) === "not")) {
     const what = `${label.productName} limits ${activeIngredient}, and its own entry has no such ingredient.`;
     return [hold("office", { ...words(treatment, lawn), rule: "season-limit-undecided", what, toDo: "Enter the ingredient as the label names it.", about: [label.productName] })];
   }
@@ -80,7 +97,7 @@ function judge(treatment: TicketTreatment, limit: SeasonLimit, lawn: TicketLawn,
 /** A total with a part that nobody can count may be any: it holds until the part is counted, whatever the rest comes to. */
 function undecided(treatment: TicketTreatment, activeIngredient: string, lawn: TicketLawn, uncounted: readonly string[]): Finding {
   const what = `How much ${activeIngredient} ${lawn.name} gets can't be worked out.`;
-  const toDo = "Enter active ingredients, their concentration and the density of these products as their labels have them.";
+  const toDo = "Enter active ingredients, their concentration and the density of these products as their labels have them, with the acid equivalent where one is printed.";
   return hold("office", { ...words(treatment, lawn), rule: "season-limit-undecided", what, figure: [...new Set(uncounted)].join(" "), toDo });
 }
 
@@ -97,7 +114,7 @@ function passes(treatment: TicketTreatment, limit: CountedLimit, lawn: TicketLaw
 
 /**
  * What a label's limits over time say of a treatment, lawn by lawn: over all products of the visit and of the lawn's
- * history that bring the same active ingredient, in the label's own period. Of the 12 months, the fullest that has the
+ * history that bring the same active ingredient, by its acid equivalent where the limit names the acid, in the label's own period. Of the 12 months, the fullest that has the
  * day in it counts, so that what is already planned for later counts too. A season without dates holds by calendar year
  * and wants care by the 12 months. What can't be counted leaves a total undecided, never too low. Limits that nobody has read are not judged here.
  */
@@ -105,7 +122,7 @@ export function checkSeason(treatment: TicketTreatment, lawns: readonly TicketLa
   const { seasonLimits } = treatment.use;
   if (seasonLimits === "none" || seasonLimits === "unknown") return [];
   return seasonLimits.limits.flatMap((limit) => {
-    const brought = question.treatments.map((one) => ({ zoneIds: one.zoneIds, total: broughtBy(one, limit.activeIngredient) }));
+    const brought = question.treatments.map((one) => ({ zoneIds: one.zoneIds, total: broughtOf(limit.activeIngredient, ingredientsOf(one), one.label.productName) }));
     return lawns.flatMap((lawn) => judge(treatment, limit, lawn, (counted) => totalWith(counted, lawn, brought, question.on)));
   });
 }

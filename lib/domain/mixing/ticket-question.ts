@@ -16,11 +16,15 @@ import { type SoilTestFact } from "#domain/rules/nutrient-law";
 /** The nutrients that a rate of product puts on an area; refused by name where a label's fact is missing. */
 export type NutrientRates = PerNutrient<Rate<"nutrient-mass-per-area">>;
 
+/** Not countable where the density that it takes is on file neither with the record nor now. */
+export type PastRate = Rate<"active-ingredient-mass-per-area"> | "not-countable";
+
 /** An active ingredient that was put down before. */
 export interface PastIngredient {
   readonly name: string;
-  /** Not countable where the density that it takes is on file neither with the record nor now. */
-  readonly rate: Rate<"active-ingredient-mass-per-area"> | "not-countable";
+  readonly rate: PastRate;
+  /** What it comes to as the acid that it is a form of, by the product's label on file today. */
+  readonly acid?: { readonly name: string; readonly rate: PastRate };
   /** As the product's label on file prints it today; a record holds the name alone. */
   readonly modeOfAction: ActiveIngredient["modeOfAction"];
 }

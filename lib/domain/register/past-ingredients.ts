@@ -1,7 +1,7 @@
 import { type ActiveIngredient, type LabelFacts, type ProductRate } from "#domain/label/label-facts";
 import { isSameIngredient } from "#domain/label/ingredient-name";
-import { type PastApplication, type PastIngredient } from "#domain/mixing/ticket-question";
-import { activeIngredientRate } from "#domain/quantities/active-ingredient";
+import { type PastApplication, type PastIngredient, type PastRate } from "#domain/mixing/ticket-question";
+import { activeIngredientRate, type Concentration } from "#domain/quantities/active-ingredient";
 import { fromAmount } from "#domain/quantities/quantity";
 import { rateFrom, rateFromAmounts } from "#domain/quantities/rate";
 import { type RecordedLawnAmount, type RecordedTreatment } from "#domain/register/record-content";
@@ -24,7 +24,7 @@ export function pastIngredients(treatment: RecordedTreatment, lawn: RecordedLawn
   const onLabel = facts === undefined ? "unknown" : facts.activeIngredients;
   const counted = lawn.activeIngredients.map(({ name, amount, per }): PastIngredient => {
     const rate = rateFromAmounts("active-ingredient-mass-per-area", BigInt(amount), BigInt(per));
-    return { name, rate, modeOfAction: namedOn(onLabel, name)?.modeOfAction ?? "unknown" };
+    return { name, rate, ...fromLabel(lawn, namedOn(onLabel, name), facts) };
   });
   const missing = notCountableIn(treatment, lawn);
   if (missing === "not-read" && onLabel === "unknown") return "unknown";
@@ -44,8 +44,19 @@ function namedOn(ingredients: LabelFacts["activeIngredients"], name: string): Ac
 }
 
 function countedNow(name: string, lawn: RecordedLawnAmount, active: ActiveIngredient | undefined, facts: LabelFacts | undefined): PastIngredient {
+  return { name, rate: active === undefined ? "not-countable" : rateOfPart(lawn, active.concentration, facts), ...fromLabel(lawn, active, facts) };
+}
+
+/** What a record holds neither of: the resistance group, and what the ingredient comes to as its acid. */
+function fromLabel(lawn: RecordedLawnAmount, active: ActiveIngredient | undefined, facts: LabelFacts | undefined): Pick<PastIngredient, "modeOfAction" | "acid"> {
+  if (active === undefined) return { modeOfAction: "unknown" };
+  const { modeOfAction, acid } = active;
+  return acid === undefined ? { modeOfAction } : { modeOfAction, acid: { name: acid.name, rate: rateOfPart(lawn, acid.equivalent, facts) } };
+}
+
+function rateOfPart(lawn: RecordedLawnAmount, part: Concentration, facts: LabelFacts | undefined): PastRate {
   const rate = recordedRate(lawn);
   const density = facts === undefined || facts.density === "unknown" ? undefined : facts.density;
-  const counted = active === undefined || rate === undefined ? undefined : activeIngredientRate(rate, active.concentration, density);
-  return { name, rate: counted?.ok === true ? counted.value : "not-countable", modeOfAction: active?.modeOfAction ?? "unknown" };
+  const counted = rate === undefined ? undefined : activeIngredientRate(rate, part, density);
+  return counted?.ok === true ? counted.value : "not-countable";
 }

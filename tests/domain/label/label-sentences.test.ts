@@ -69,5 +69,8 @@ test("the general part, where it has figures", () => {
     density: "One gallon weighs 10.2 lb.",
     activeIngredients: "2,4-D: 4 lb in a gallon.",
   });
+  expect(sentencesOfLabel(labelOf(aFeedText({ activeIngredients: "2,4-D, dimethylamine salt; 46.3 %; none; 2,4-D, acid equivalent 38.4 %" })))).toEqual({
+    activeIngredients: "2,4-D, dimethylamine salt: 46.3 % of the weight; as 2,4-D 38.4 % of the weight.",
+  });
   expect(sentencesOfLabel(labelOf(aFeedText()))).toEqual({});
 });

@@ -38,7 +38,7 @@ function expectNoneLost(before: readonly Finding[], after: readonly Finding[]): 
 
 const days = fc.constantFrom("2025-04-20", "2025-09-10", "2026-01-10", "2026-03-01", "2026-04-10", "2026-05-20").map((day) => day as CalendarDate);
 const pastIngredient: fc.Arbitrary<PastIngredient> = fc.record({
-  name: fc.constantFrom("velodiamine", "oxathrin"),
+  name: fc.constantFrom("velodiamine", "oxathrin", "velodiamine, dimethylamine salt"),
   rate: fc.oneof(
     { weight: 5, arbitrary: fc.bigInt(0n, 20n).map((tenths) => rateOf("active-ingredient-mass-per-area", { numerator: tenths, denominator: 10n }, "lb per acre")) },
     { weight: 1, arbitrary: fc.constant("not-countable" as const) },

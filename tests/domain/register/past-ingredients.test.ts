@@ -24,6 +24,14 @@ test("what a record counted is its own, whatever the label says now; the group i
   expect(recorded({ activeIngredients: ["velodiamine"] }, counted, { ...FEED_LABEL, activeIngredients: "unknown" })).toEqual([{ name: "velodiamine", rate: kept, modeOfAction: "unknown" }]);
 });
 
+test("what it comes to as its acid is the label's too, by what the record has the lawn get", () => {
+  const acid = { name: "velodiac", equivalent: percentByWeight("0.185") };
+  const label: LabelFacts = { ...BARRIER_LABEL, activeIngredients: BARRIER_LABEL.activeIngredients === "unknown" ? [] : BARRIER_LABEL.activeIngredients.map((active) => ({ ...active, acid })) };
+  const ofAcid = { name: "velodiac", rate: perAcre("0.161172") };
+  expect(recorded({ activeIngredients: ["velodiamine"], notCountable: [] }, { ...counted, ...AMOUNT }, label)).toMatchObject([{ rate: kept, acid: ofAcid }]);
+  expect(recorded({ notCountable: "not-read" }, AMOUNT, label)).toMatchObject([{ rate: perAcre("0.322344"), acid: ofAcid }]);
+});
+
 test("what nobody had read is counted by the label that is on file since, and unknown until then", () => {
   expect(recorded({ notCountable: "not-read" }, AMOUNT)).toBe("unknown");
   expect(recorded({ notCountable: "not-read" }, AMOUNT, { ...BARRIER_LABEL, activeIngredients: "unknown" })).toBe("unknown");
