@@ -81,6 +81,7 @@ const useChange: fc.Arbitrary<Partial<LabelUse>> = fc.record(
   {
     grasses: fc.constantFrom("any turfgrass" as const, "unknown" as const),
     leastDaysBetween: fc.constantFrom("none" as const, "unknown" as const, { days: 60, ...authority }),
+    mostApplications: fc.constantFrom("none" as const, "unknown" as const, { count: 1, period: "season" as const, ...authority }, { count: 2, period: "12-months" as const, ...authority }),
     seasonLimits: fc.constantFrom("none" as const, "unknown" as const, {
       limits: [{ activeIngredient: "velodiamine", most: rateOf("active-ingredient-mass-per-area", "1.5", "lb per acre"), period: "season" as const }],
       ...authority,

@@ -48,7 +48,7 @@ function pairsOf(treatment: RecordedTreatment) {
     { key: "Planned rate", value: plannedRate },
     { key: "Lots", value: lots.length === 0 ? "none on file" : lots.map(({ number, amount }) => `${number}: ${amount.words}`).join(", ") },
     ...(fill === null ? [] : [{ key: "Fill", value: `${fill.sprayed.words} of fill ${String(fill.number)}, mixed at ${fill.mixingPlace}` }]),
-    { key: "Registration number", value: epaRegistrationNumber === null ? "none" : <Code>{epaRegistrationNumber}</Code> },
+    { key: "Registration number", value: epaRegistrationNumber === null ? "none on file" : <Code>{epaRegistrationNumber}</Code> },
     { key: "Formulation", value: formulation },
     { key: "Active ingredients", value: ingredientWords(treatment) },
     { key: "Restricted use", value: treatment.isRestrictedUse ? "yes" : "no" },
