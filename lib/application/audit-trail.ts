@@ -30,11 +30,18 @@ export type Deed =
   | { readonly deed: "label-entered"; readonly details: { readonly productName: string; readonly number: number; readonly uses: readonly string[] } }
   | { readonly deed: "label-confirmed"; readonly details: { readonly productName: string; readonly number: number } }
   | { readonly deed: "delivery-received"; readonly details: { readonly productName: string; readonly lot: string; readonly received: string; readonly paidForOne: string; readonly on: string } }
+  | { readonly deed: "delivery-price-stated"; readonly details: { readonly productName: string; readonly lot: string; readonly receivedAt: string; readonly before: string; readonly paidForOne: string; readonly said: string | null } }
   | { readonly deed: "stock-moved"; readonly details: { readonly productName: string; readonly amount: string } }
   | { readonly deed: "mix-ticket-issued"; readonly details: { readonly number: number; readonly visit: string; readonly street: string } }
   | { readonly deed: "hold-answered"; readonly details: { readonly rule: string; readonly what: string; readonly reason: string; readonly license: string } }
   | { readonly deed: "fill-recorded"; readonly details: { readonly number: number; readonly equipment: string; readonly finished: string } }
   | { readonly deed: "clean-out-recorded"; readonly details: { readonly equipment: string; readonly cleanedAt: string; readonly doneBy: string; readonly rinsate: string } }
+  | {
+      readonly deed: "lawns-looked-at";
+      readonly details: { readonly visit: string; readonly seenAt: string; readonly seenBy: string; readonly lawns: readonly { readonly lawn: string; readonly blooms: string; readonly said: string | null }[] };
+    }
+  | { readonly deed: "clean-out-recorded"; readonly details: { readonly equipment: string; readonly cleanedAt: string; readonly doneBy: string; readonly rinsate: string; readonly inTheBooks: string } }
+  | { readonly deed: "tank-measured"; readonly details: { readonly equipment: string; readonly readAt: string; readonly readBy: string; readonly found: string; readonly inTheBooks: string; readonly missingWent: string } }
   | { readonly deed: "record-written"; readonly details: { readonly number: number; readonly visit: string; readonly street: string } }
   | { readonly deed: "paper-printed"; readonly details: { readonly kind: string; readonly about: string } }
   | { readonly deed: "packet-printed"; readonly details: { readonly about: string; readonly papers: number; readonly leftOut: number } }
@@ -63,7 +70,7 @@ export type Deed =
   | { readonly deed: "visit-called-off"; readonly details: { readonly name: string; readonly reason: string; readonly wasOn: string | null } }
   | { readonly deed: "route-day-added"; readonly details: { readonly date: string; readonly truck: string; readonly operator: string; readonly startsAtMinute: number; readonly endsAtMinute: number } }
   | { readonly deed: "route-day-changed"; readonly details: { readonly before: Readonly<Record<string, unknown>>; readonly after: Readonly<Record<string, unknown>> } }
-  | { readonly deed: "forecast-entered"; readonly details: { readonly date: string; readonly highF: number; readonly source: string } }
+  | { readonly deed: "forecast-entered"; readonly details: { readonly date: string; readonly highF: number; readonly nextHighF: number | null; readonly source: string } }
   | { readonly deed: "visit-placed"; readonly details: { readonly date: string; readonly truck: string; readonly position: number } }
   | { readonly deed: "visit-moved"; readonly details: { readonly before: Readonly<Record<string, unknown>>; readonly after: Readonly<Record<string, unknown>> } }
   | { readonly deed: "visit-taken-off"; readonly details: { readonly date: string; readonly truck: string; readonly position: number } }
@@ -71,6 +78,8 @@ export type Deed =
   | { readonly deed: "day-ordered"; readonly details: { readonly date: string; readonly truck: string; readonly stops: number; readonly takenOff: number } }
   | { readonly deed: "order-restored"; readonly details: { readonly date: string; readonly truck: string; readonly stops: number } }
   | { readonly deed: "shop-position-set"; readonly details: { readonly latitude: number; readonly longitude: number; readonly zip: string } }
+  | { readonly deed: "temperatures-kept"; readonly details: { readonly source: string; readonly figuresFrom: string; readonly from: string; readonly through: string; readonly days: number; readonly replaced: readonly string[] } }
+  | { readonly deed: "temperature-source-chosen"; readonly details: { readonly before: string | null; readonly after: string } }
   | { readonly deed: "reset-link-issued"; readonly details: { readonly email: string } };
 
 /** Writes to the audit trail what the member has just done, in the same transaction. */

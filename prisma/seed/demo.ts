@@ -22,6 +22,7 @@ import { makePast } from "./past";
 import { makeDays } from "./days";
 import { makeGear } from "./gear";
 import { makeShed } from "./shed";
+import { makeTemperatures } from "./temperatures";
 import { makeGround } from "./ground";
 import { must } from "./must";
 
@@ -175,6 +176,7 @@ try {
   await makeGround({ key, houseDaysAgo, dayIn });
   await makeSeason({ key, houseDaysAgo, dayIn });
   await makePast({ key, dayIn, timeZone: TIME_ZONE, houseAt });
+  await makeTemperatures({ key, houseDaysAgo, dayIn });
   await makeDays({ key, house: houseDaysAgo(0), today: calendarDateIn(TIME_ZONE, start) });
   await noteDemonstration(client, new Date(start));
   process.stdout.write(`${JSON.stringify(OWNER)}\n`);

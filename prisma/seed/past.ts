@@ -12,16 +12,19 @@ import { placeVisit } from "#application/days/place-visit";
 import { setShopPosition } from "#application/days/set-shop-position";
 import { listEquipment } from "#application/equipment/list-equipment";
 import { recordCleanOut } from "#application/fills/record-clean-out";
+import { listFills } from "#application/fills/list-fills";
 import { recordFill } from "#application/fills/record-fill";
+import { recordTankReading } from "#application/fills/record-tank-reading";
 import { listPeople } from "#application/people/list-people";
 import { completeVisit } from "#application/register/complete-visit";
 import { issueMixTicket } from "#application/visits/issue-mix-ticket";
+import { lookAtLawns } from "#application/visits/look-at-lawns";
 import { listVisits } from "#application/visits/list-visits";
 import { readVisit, type VisitOnFile } from "#application/visits/read-visit";
 import { type House } from "#application/use-case";
 import { calendarDateIn, parseCalendarDate } from "#domain/foundation/calendar-date";
 import { formatQuantityIn } from "#domain/quantities/format-quantity";
-import { fromAmount } from "#domain/quantities/quantity";
+import { fromAmount, of } from "#domain/quantities/quantity";
 import { type SprayMix } from "#domain/mixing/spray-mix";
 import { instantOfMinute } from "#domain/weather/local-hours";
 import { must } from "./must";
@@ -53,6 +56,9 @@ const DAYS: readonly PastDay[] = [
 const LEAVES_AT = 7 * 60 + 30;
 const EVENING_BEFORE = 17 * 60;
 /** After the last stop, back at the shop. */
+/** So that pump and hose are not sprayed empty on the last lawn. */
+const MORE_THAN_NEEDED = of("gal", "2.5");
+const DIPPED_AT = 17 * 60 + 5;
 const CLEANED_AT = 17 * 60 + 20;
 const FILLED_AT = 7 * 60;
 
@@ -97,10 +103,23 @@ async function makeDay(seed: PastSeed, day: PastDay, at: HouseAtMinute): Promise
   const fillId = sprayer === undefined ? "" : await fillFor(seed, at(FILLED_AT), sprayer.equipmentId, issued);
   for (const visit of issued) await complete(seed, day, visit, fillId, at);
   if (sprayer === undefined || fillId === "") return;
+  await dip(at(DIPPED_AT + 10), key, { equipmentId: sprayer.equipmentId, date, readById: operator.personId });
   must(
     await recordCleanOut(at(CLEANED_AT + 10), key, {
       requestId: randomUUID(), equipmentId: sprayer.equipmentId, cleanedOn: date, cleanedAt: clock(CLEANED_AT), doneById: operator.personId,
       how: "Three times with 10 gal of water through pump, hose and gun", rinsateWent: "shop-tank", rinsateVisitId: "", rinsateWhere: "",
+    }),
+  );
+}
+
+/** What is left in the tank after the day by its gauge, whose marks are whole gallons; what lies between them nobody knows. */
+async function dip(house: House, key: SessionKey, { equipmentId, date, readById }: { readonly equipmentId: string; readonly date: string; readonly readById: string }): Promise<void> {
+  const { tanks } = must(await listFills(house, key, {}));
+  const left = tanks.find((tank) => tank.equipmentId === equipmentId)?.left.amount ?? 0n;
+  const gallons = left / of("gal", 1n).amount;
+  must(
+    await recordTankReading(house, key, {
+      requestId: randomUUID(), equipmentId, readOn: date, readAt: clock(DIPPED_AT), readById, how: "The tank's own gauge, truck level on the wash pad", volume: `${gallons.toString()} gal`, missingWent: "count-difference", note: "",
     }),
   );
 }
@@ -115,12 +134,13 @@ async function fillFor({ key, timeZone }: PastSeed, house: House, equipmentId: s
   const sprays = visits.flatMap((visit) => sprayOf(visit) ?? []);
   const [first] = sprays;
   if (first === undefined) return "";
-  const finished = sprays.reduce((total, mix) => total + mix.finished.amount, 0n);
+  const needed = sprays.reduce((total, mix) => total + mix.finished.amount, 0n);
+  const finished = needed + MORE_THAN_NEEDED.amount;
   const products = Object.fromEntries(
     first.products.map(({ line }) => {
       const amount = sprays.reduce((total, mix) => total + (mix.products.find((product) => product.line === line)?.total.amount ?? 0n), 0n);
       const treatment = visits.flatMap(({ visit }) => visit.treatments).find((one) => one.line === line);
-      return [treatment?.productId ?? "", formatQuantityIn(fromAmount("volume", amount), "fl oz", 1)];
+      return [treatment?.productId ?? "", formatQuantityIn(fromAmount("volume", (amount * finished) / needed), "fl oz", 1)];
     }),
   );
   const { fillId } = must(
@@ -142,11 +162,14 @@ async function complete({ key, dayIn }: PastSeed, day: PastDay, visit: VisitOnFi
   const ends = starts + serviceMinutes;
   const mixes = visit.outcome.ok ? visit.outcome.value.ticket.mixes : [];
   const lawns = mixes.flatMap((mix) => mix.lawns.map(({ zoneId }) => [zoneId, "done"] as const));
+  const [date, seenBy] = [dayIn(-day.daysAgo), stop?.operatorId ?? ""];
+  const bare = Object.fromEntries(lawns.map(([zoneId]) => [zoneId, "no" as const]));
+  must(await lookAtLawns(at(starts), key, { requestId: randomUUID(), visitId, seenOn: date, seenAt: clock(starts), seenById: seenBy, lawns: bare, said: {} }));
   must(
     await completeVisit(at(Math.min(ends + 4, 1439)), key, {
       requestId: randomUUID(),
       visitId,
-      doneOn: dayIn(-day.daysAgo),
+      doneOn: date,
       startedAt: clock(starts),
       endedAt: clock(ends),
       applicatorId: stop?.operatorId ?? "",

@@ -63,6 +63,7 @@ create table clean_out (
   rinsate_went text not null,
   rinsate_visit_id uuid,
   rinsate_where text,
+  stock_posting_id uuid,
   constraint clean_out_pkey PRIMARY KEY (company_id, clean_out_id),
   constraint clean_out_is_said_in_words CHECK ((btrim(how) <> ''::text)),
   constraint clean_out_rinsate_went_somewhere CHECK (
@@ -75,7 +76,8 @@ END),
   constraint clean_out_company_id_done_by_id_fkey FOREIGN KEY (company_id, done_by_id) REFERENCES person(company_id, person_id) ON UPDATE CASCADE ON DELETE RESTRICT,
   constraint clean_out_company_id_equipment_id_fkey FOREIGN KEY (company_id, equipment_id) REFERENCES equipment(company_id, equipment_id) ON UPDATE CASCADE ON DELETE RESTRICT,
   constraint clean_out_company_id_person_id_fkey FOREIGN KEY (company_id, person_id) REFERENCES person(company_id, person_id) ON UPDATE CASCADE ON DELETE RESTRICT,
-  constraint clean_out_company_id_rinsate_visit_id_fkey FOREIGN KEY (company_id, rinsate_visit_id) REFERENCES visit(company_id, visit_id) ON UPDATE CASCADE ON DELETE RESTRICT
+  constraint clean_out_company_id_rinsate_visit_id_fkey FOREIGN KEY (company_id, rinsate_visit_id) REFERENCES visit(company_id, visit_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint clean_out_company_id_stock_posting_id_fkey FOREIGN KEY (company_id, stock_posting_id) REFERENCES stock_posting(company_id, stock_posting_id) ON UPDATE CASCADE ON DELETE RESTRICT
 );
 
 create table client (
@@ -105,10 +107,54 @@ create table company (
   is_demonstration boolean not null default false,
   created_at timestamp(3) with time zone not null,
   version integer not null default 1,
+  temperature_source text,
   constraint company_pkey PRIMARY KEY (company_id),
   constraint company_name_is_given CHECK (((length(btrim(name)) >= 1) AND (length(btrim(name)) <= 200))),
   constraint company_state_is_a_usps_code CHECK ((state ~ '^[A-Z]{2}$'::text)),
+  constraint company_temperature_source_is_said CHECK ((btrim(temperature_source) <> ''::text)),
   constraint company_time_zone_is_given CHECK (((length(time_zone) >= 1) AND (length(time_zone) <= 64)))
+);
+
+create table daily_temperature (
+  company_id uuid not null,
+  source text not null,
+  date date not null,
+  entry_number integer not null,
+  request_id uuid not null,
+  scale text not null,
+  high_tenths integer not null,
+  low_tenths integer not null,
+  figures_from text not null,
+  entered_at timestamp(3) with time zone not null,
+  person_id uuid not null,
+  constraint daily_temperature_pkey PRIMARY KEY (company_id, source, date, entry_number),
+  constraint daily_temperature_entries_are_counted CHECK ((entry_number >= 1)),
+  constraint daily_temperature_is_weather CHECK (((low_tenths <= high_tenths) AND
+CASE scale
+    WHEN 'celsius'::text THEN ((low_tenths >= '-900'::integer) AND (high_tenths <= 750))
+    WHEN 'fahrenheit'::text THEN ((low_tenths >= '-1300'::integer) AND (high_tenths <= 1670))
+    ELSE false
+END)),
+  constraint daily_temperature_source_is_said CHECK (((btrim(source) <> ''::text) AND (btrim(figures_from) <> ''::text))),
+  constraint daily_temperature_company_id_person_id_fkey FOREIGN KEY (company_id, person_id) REFERENCES person(company_id, person_id) ON UPDATE CASCADE ON DELETE RESTRICT
+);
+
+create table delivery_price (
+  company_id uuid not null,
+  stock_posting_id uuid not null,
+  line integer not null,
+  number integer not null,
+  request_id uuid not null,
+  paid_per_container_cents bigint,
+  said text,
+  stated_at timestamp(3) with time zone not null,
+  person_id uuid not null,
+  constraint delivery_price_pkey PRIMARY KEY (company_id, stock_posting_id, line, number),
+  constraint delivery_price_counts_up CHECK ((number > 0)),
+  constraint delivery_price_is_no_debt CHECK ((paid_per_container_cents >= 0)),
+  constraint delivery_price_is_said_in_words CHECK ((btrim(said) <> ''::text)),
+  constraint delivery_price_company_id_person_id_fkey FOREIGN KEY (company_id, person_id) REFERENCES person(company_id, person_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint delivery_price_company_id_stock_posting_id_line_fkey FOREIGN KEY (company_id, stock_posting_id, line) REFERENCES stock_entry(company_id, stock_posting_id, line) ON UPDATE CASCADE ON DELETE RESTRICT
 );
 
 create table equipment (
@@ -158,11 +204,33 @@ create table fill_draw (
   register_entry_id uuid not null,
   volume bigint not null,
   is_measured boolean not null,
+  fill_rest_id uuid,
   constraint fill_draw_pkey PRIMARY KEY (company_id, fill_id, visit_id),
   constraint fill_draw_takes_something CHECK ((volume > 0)),
   constraint fill_draw_company_id_fill_id_fkey FOREIGN KEY (company_id, fill_id) REFERENCES fill(company_id, fill_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint fill_draw_company_id_fill_rest_id_fkey FOREIGN KEY (company_id, fill_rest_id) REFERENCES fill_rest(company_id, fill_rest_id) ON UPDATE CASCADE ON DELETE RESTRICT,
   constraint fill_draw_company_id_register_entry_id_fkey FOREIGN KEY (company_id, register_entry_id) REFERENCES register_entry(company_id, register_entry_id) ON UPDATE CASCADE ON DELETE RESTRICT,
   constraint fill_draw_company_id_visit_id_fkey FOREIGN KEY (company_id, visit_id) REFERENCES visit(company_id, visit_id) ON UPDATE CASCADE ON DELETE RESTRICT
+);
+
+create table fill_rest (
+  company_id uuid not null,
+  fill_rest_id uuid not null,
+  fill_id uuid not null,
+  tank_reading_id uuid,
+  clean_out_id uuid,
+  settled_at timestamp(3) with time zone not null,
+  in_the_books bigint not null,
+  remaining bigint not null,
+  went_to_id uuid,
+  constraint fill_rest_pkey PRIMARY KEY (company_id, fill_rest_id),
+  constraint fill_rest_is_of_a_reading_or_a_clean_out CHECK ((num_nonnulls(tank_reading_id, clean_out_id) = 1)),
+  constraint fill_rest_of_a_clean_out_is_nothing CHECK (((clean_out_id IS NULL) OR (remaining = 0))),
+  constraint fill_rest_volumes_are_not_below_zero CHECK (((in_the_books >= 0) AND (remaining >= 0))),
+  constraint fill_rest_company_id_clean_out_id_fkey FOREIGN KEY (company_id, clean_out_id) REFERENCES clean_out(company_id, clean_out_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint fill_rest_company_id_fill_id_fkey FOREIGN KEY (company_id, fill_id) REFERENCES fill(company_id, fill_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint fill_rest_company_id_tank_reading_id_fkey FOREIGN KEY (company_id, tank_reading_id) REFERENCES tank_reading(company_id, tank_reading_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint fill_rest_company_id_went_to_id_fkey FOREIGN KEY (company_id, went_to_id) REFERENCES stock_location(company_id, stock_location_id) ON UPDATE CASCADE ON DELETE RESTRICT
 );
 
 create table hold_answer (
@@ -246,6 +314,25 @@ create table label_entry (
   constraint label_entry_counts_from_one CHECK ((number > 0)),
   constraint label_entry_company_id_person_id_fkey FOREIGN KEY (company_id, person_id) REFERENCES person(company_id, person_id) ON UPDATE CASCADE ON DELETE RESTRICT,
   constraint label_entry_company_id_product_id_fkey FOREIGN KEY (company_id, product_id) REFERENCES product(company_id, product_id) ON UPDATE CASCADE ON DELETE RESTRICT
+);
+
+create table lawn_look (
+  company_id uuid not null,
+  lawn_look_id uuid not null,
+  request_id uuid not null,
+  zone_id uuid not null,
+  seen_at timestamp(3) with time zone not null,
+  entered_at timestamp(3) with time zone not null,
+  seen_by_id uuid not null,
+  person_id uuid not null,
+  blooms text not null,
+  said text,
+  constraint lawn_look_pkey PRIMARY KEY (company_id, lawn_look_id),
+  constraint lawn_look_is_said_in_words CHECK ((btrim(said) <> ''::text)),
+  constraint lawn_look_says_something CHECK (((blooms = ANY (ARRAY['yes'::text, 'no'::text])) OR ((blooms = 'not-looked'::text) AND (said IS NOT NULL)))),
+  constraint lawn_look_company_id_person_id_fkey FOREIGN KEY (company_id, person_id) REFERENCES person(company_id, person_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint lawn_look_company_id_seen_by_id_fkey FOREIGN KEY (company_id, seen_by_id) REFERENCES person(company_id, person_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint lawn_look_company_id_zone_id_fkey FOREIGN KEY (company_id, zone_id) REFERENCES zone(company_id, zone_id) ON UPDATE CASCADE ON DELETE RESTRICT
 );
 
 create table license (
@@ -491,9 +578,11 @@ create table route_day (
   forecast_source text,
   created_at timestamp(3) with time zone not null,
   version integer not null default 1,
+  forecast_next_high_f integer,
   constraint route_day_pkey PRIMARY KEY (company_id, route_day_id),
   constraint route_day_forecast_is_whole CHECK ((((forecast_high_f IS NULL) = (forecast_source IS NULL)) AND ((forecast_high_f >= '-60'::integer) AND (forecast_high_f <= 140)))),
   constraint route_day_hours_lie_in_a_day CHECK ((((starts_at_minute >= 0) AND (starts_at_minute <= 1439)) AND ((ends_at_minute >= 1) AND (ends_at_minute <= 1440)) AND (starts_at_minute < ends_at_minute))),
+  constraint route_day_next_high_goes_with_its_forecast CHECK (((forecast_next_high_f IS NULL) OR ((forecast_high_f IS NOT NULL) AND ((forecast_next_high_f >= '-60'::integer) AND (forecast_next_high_f <= 140))))),
   constraint route_day_company_id_operator_id_fkey FOREIGN KEY (company_id, operator_id) REFERENCES person(company_id, person_id) ON UPDATE CASCADE ON DELETE RESTRICT,
   constraint route_day_company_id_vehicle_id_fkey FOREIGN KEY (company_id, vehicle_id) REFERENCES vehicle(company_id, vehicle_id) ON UPDATE CASCADE ON DELETE RESTRICT
 );
@@ -622,6 +711,32 @@ create table stop (
   constraint stop_company_id_visit_id_fkey FOREIGN KEY (company_id, visit_id) REFERENCES visit(company_id, visit_id) ON UPDATE CASCADE ON DELETE RESTRICT
 );
 
+create table tank_reading (
+  company_id uuid not null,
+  tank_reading_id uuid not null,
+  request_id uuid not null,
+  equipment_id uuid not null,
+  read_at timestamp(3) with time zone not null,
+  entered_at timestamp(3) with time zone not null,
+  read_by_id uuid not null,
+  person_id uuid not null,
+  how text not null,
+  volume bigint not null,
+  in_the_books bigint not null,
+  of_no_fill bigint not null,
+  missing_went text,
+  note text,
+  stock_posting_id uuid,
+  constraint tank_reading_pkey PRIMARY KEY (company_id, tank_reading_id),
+  constraint tank_reading_is_said_in_words CHECK ((btrim(how) <> ''::text)),
+  constraint tank_reading_missing_went_is_known CHECK ((missing_went = ANY (ARRAY['loss'::text, 'rinsate'::text, 'count-difference'::text]))),
+  constraint tank_reading_volumes_are_not_below_zero CHECK (((volume >= 0) AND (in_the_books >= 0) AND ((of_no_fill >= 0) AND (of_no_fill <= volume)))),
+  constraint tank_reading_company_id_equipment_id_fkey FOREIGN KEY (company_id, equipment_id) REFERENCES equipment(company_id, equipment_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint tank_reading_company_id_person_id_fkey FOREIGN KEY (company_id, person_id) REFERENCES person(company_id, person_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint tank_reading_company_id_read_by_id_fkey FOREIGN KEY (company_id, read_by_id) REFERENCES person(company_id, person_id) ON UPDATE CASCADE ON DELETE RESTRICT,
+  constraint tank_reading_company_id_stock_posting_id_fkey FOREIGN KEY (company_id, stock_posting_id) REFERENCES stock_posting(company_id, stock_posting_id) ON UPDATE CASCADE ON DELETE RESTRICT
+);
+
 create table vehicle (
   company_id uuid not null,
   vehicle_id uuid not null,
@@ -739,12 +854,17 @@ CREATE INDEX audit_event_company_id_at_idx ON public.audit_event USING btree (co
 CREATE INDEX calibration_company_id_equipment_id_idx ON public.calibration USING btree (company_id, equipment_id);
 CREATE INDEX clean_out_company_id_equipment_id_cleaned_at_idx ON public.clean_out USING btree (company_id, equipment_id, cleaned_at);
 CREATE UNIQUE INDEX clean_out_company_id_request_id_key ON public.clean_out USING btree (company_id, request_id);
+CREATE UNIQUE INDEX daily_temperature_company_id_request_id_date_key ON public.daily_temperature USING btree (company_id, request_id, date);
+CREATE UNIQUE INDEX delivery_price_company_id_request_id_key ON public.delivery_price USING btree (company_id, request_id);
 CREATE UNIQUE INDEX fill_company_id_number_key ON public.fill USING btree (company_id, number);
+CREATE INDEX fill_rest_company_id_fill_id_settled_at_idx ON public.fill_rest USING btree (company_id, fill_id, settled_at);
 CREATE UNIQUE INDEX hold_answer_company_id_visit_id_rule_key ON public.hold_answer USING btree (company_id, visit_id, rule);
 CREATE UNIQUE INDEX invitation_company_id_secret_hash_key ON public.invitation USING btree (company_id, secret_hash);
 CREATE INDEX issued_paper_company_id_subject_id_idx ON public.issued_paper USING btree (company_id, subject_id);
 CREATE UNIQUE INDEX label_confirmation_company_id_label_entry_id_key ON public.label_confirmation USING btree (company_id, label_entry_id);
 CREATE UNIQUE INDEX label_entry_company_id_product_id_number_key ON public.label_entry USING btree (company_id, product_id, number);
+CREATE UNIQUE INDEX lawn_look_company_id_request_id_zone_id_key ON public.lawn_look USING btree (company_id, request_id, zone_id);
+CREATE INDEX lawn_look_company_id_zone_id_seen_at_idx ON public.lawn_look USING btree (company_id, zone_id, seen_at);
 CREATE UNIQUE INDEX license_stands_once ON public.license USING btree (company_id, person_id, state, number, category, expires_on) WHERE (withdrawn_at IS NULL);
 CREATE UNIQUE INDEX lot_company_id_product_id_number_container_size_key ON public.lot USING btree (company_id, product_id, number, container_size);
 CREATE UNIQUE INDEX membership_company_id_person_id_key ON public.membership USING btree (company_id, person_id);
@@ -769,6 +889,8 @@ CREATE UNIQUE INDEX stock_location_of_a_tank_is_one ON public.stock_location USI
 CREATE UNIQUE INDEX stock_location_of_a_vehicle_is_one ON public.stock_location USING btree (company_id, vehicle_id) WHERE (vehicle_id IS NOT NULL);
 CREATE UNIQUE INDEX stock_posting_company_id_request_id_key ON public.stock_posting USING btree (company_id, request_id);
 CREATE INDEX stop_company_id_route_day_id_position_idx ON public.stop USING btree (company_id, route_day_id, "position");
+CREATE UNIQUE INDEX tank_reading_company_id_equipment_id_read_at_key ON public.tank_reading USING btree (company_id, equipment_id, read_at);
+CREATE UNIQUE INDEX tank_reading_company_id_request_id_key ON public.tank_reading USING btree (company_id, request_id);
 CREATE UNIQUE INDEX vehicle_company_id_number_key ON public.vehicle USING btree (company_id, number);
 CREATE INDEX visit_company_id_opens_on_idx ON public.visit USING btree (company_id, opens_on);
 CREATE INDEX visit_company_id_property_id_idx ON public.visit USING btree (company_id, property_id);
@@ -783,14 +905,18 @@ alter table calibration enable row level security;
 alter table clean_out enable row level security;
 alter table client enable row level security;
 alter table company enable row level security;
+alter table daily_temperature enable row level security;
+alter table delivery_price enable row level security;
 alter table equipment enable row level security;
 alter table fill enable row level security;
 alter table fill_draw enable row level security;
+alter table fill_rest enable row level security;
 alter table hold_answer enable row level security;
 alter table invitation enable row level security;
 alter table issued_paper enable row level security;
 alter table label_confirmation enable row level security;
 alter table label_entry enable row level security;
+alter table lawn_look enable row level security;
 alter table license enable row level security;
 alter table lot enable row level security;
 alter table measuring_tool enable row level security;
@@ -812,6 +938,7 @@ alter table stock_entry enable row level security;
 alter table stock_location enable row level security;
 alter table stock_posting enable row level security;
 alter table stop enable row level security;
+alter table tank_reading enable row level security;
 alter table vehicle enable row level security;
 alter table visit enable row level security;
 alter table visit_task enable row level security;
@@ -841,6 +968,11 @@ create policy own_company on company
   using ((company_id = current_company()))
   with check ((company_id = current_company()));
 
+create policy own_company on daily_temperature
+create policy own_company on delivery_price
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
 create policy own_company on equipment
   using ((company_id = current_company()))
   with check ((company_id = current_company()));
@@ -850,6 +982,10 @@ create policy own_company on fill
   with check ((company_id = current_company()));
 
 create policy own_company on fill_draw
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
+create policy own_company on fill_rest
   using ((company_id = current_company()))
   with check ((company_id = current_company()));
 
@@ -870,6 +1006,10 @@ create policy own_company on label_confirmation
   with check ((company_id = current_company()));
 
 create policy own_company on label_entry
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
+create policy own_company on lawn_look
   using ((company_id = current_company()))
   with check ((company_id = current_company()));
 
@@ -954,6 +1094,10 @@ create policy own_company on stock_posting
   with check ((company_id = current_company()));
 
 create policy own_company on stop
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
+create policy own_company on tank_reading
   using ((company_id = current_company()))
   with check ((company_id = current_company()));
 
@@ -1295,10 +1439,16 @@ CREATE TRIGGER calibration_is_never_emptied BEFORE TRUNCATE ON public.calibratio
 CREATE TRIGGER calibration_only_grows BEFORE DELETE OR UPDATE ON public.calibration FOR EACH ROW EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER clean_out_is_never_emptied BEFORE TRUNCATE ON public.clean_out FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER clean_out_only_grows BEFORE DELETE OR UPDATE ON public.clean_out FOR EACH ROW EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER daily_temperature_is_never_emptied BEFORE TRUNCATE ON public.daily_temperature FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER daily_temperature_only_grows BEFORE DELETE OR UPDATE ON public.daily_temperature FOR EACH ROW EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER delivery_price_is_never_emptied BEFORE TRUNCATE ON public.delivery_price FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER delivery_price_only_grows BEFORE DELETE OR UPDATE ON public.delivery_price FOR EACH ROW EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER fill_is_never_emptied BEFORE TRUNCATE ON public.fill FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER fill_only_grows BEFORE DELETE OR UPDATE ON public.fill FOR EACH ROW EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER fill_draw_is_never_emptied BEFORE TRUNCATE ON public.fill_draw FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER fill_draw_only_grows BEFORE DELETE OR UPDATE ON public.fill_draw FOR EACH ROW EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER fill_rest_is_never_emptied BEFORE TRUNCATE ON public.fill_rest FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER fill_rest_only_grows BEFORE DELETE OR UPDATE ON public.fill_rest FOR EACH ROW EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER hold_answer_is_never_emptied BEFORE TRUNCATE ON public.hold_answer FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER hold_answer_only_grows BEFORE DELETE OR UPDATE ON public.hold_answer FOR EACH ROW EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER issued_paper_is_never_emptied BEFORE TRUNCATE ON public.issued_paper FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
@@ -1307,6 +1457,8 @@ CREATE TRIGGER label_confirmation_is_never_emptied BEFORE TRUNCATE ON public.lab
 CREATE TRIGGER label_confirmation_only_grows BEFORE DELETE OR UPDATE ON public.label_confirmation FOR EACH ROW EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER label_entry_is_never_emptied BEFORE TRUNCATE ON public.label_entry FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER label_entry_only_grows BEFORE DELETE OR UPDATE ON public.label_entry FOR EACH ROW EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER lawn_look_is_never_emptied BEFORE TRUNCATE ON public.lawn_look FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER lawn_look_only_grows BEFORE DELETE OR UPDATE ON public.lawn_look FOR EACH ROW EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER mix_ticket_is_never_emptied BEFORE TRUNCATE ON public.mix_ticket FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER mix_ticket_only_grows BEFORE DELETE OR UPDATE ON public.mix_ticket FOR EACH ROW EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER register_entry_continues AFTER INSERT ON public.register_entry FOR EACH ROW EXECUTE FUNCTION require_continued_register();
@@ -1318,6 +1470,8 @@ CREATE TRIGGER stock_entry_moves_its_balance AFTER INSERT ON public.stock_entry 
 CREATE TRIGGER stock_entry_only_grows BEFORE DELETE OR UPDATE ON public.stock_entry FOR EACH ROW EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER stock_posting_is_never_emptied BEFORE TRUNCATE ON public.stock_posting FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER stock_posting_only_grows BEFORE DELETE OR UPDATE ON public.stock_posting FOR EACH ROW EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER tank_reading_is_never_emptied BEFORE TRUNCATE ON public.tank_reading FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER tank_reading_only_grows BEFORE DELETE OR UPDATE ON public.tank_reading FOR EACH ROW EXECUTE FUNCTION refuse_change();
 
 -- Rights
 
@@ -1328,14 +1482,18 @@ grant insert, select on table calibration to halfpass_app;
 grant insert, select on table clean_out to halfpass_app;
 grant insert, select, update on table client to halfpass_app;
 grant insert, select, update on table company to halfpass_app;
+grant insert, select on table daily_temperature to halfpass_app;
+grant insert, select on table delivery_price to halfpass_app;
 grant insert, select, update on table equipment to halfpass_app;
 grant insert, select on table fill to halfpass_app;
 grant insert, select on table fill_draw to halfpass_app;
+grant insert, select on table fill_rest to halfpass_app;
 grant insert, select on table hold_answer to halfpass_app;
 grant insert, select, update on table invitation to halfpass_app;
 grant insert, select on table issued_paper to halfpass_app;
 grant insert, select on table label_confirmation to halfpass_app;
 grant insert, select on table label_entry to halfpass_app;
+grant insert, select on table lawn_look to halfpass_app;
 grant insert, select, update on table license to halfpass_app;
 grant insert, select, update on table lot to halfpass_app;
 grant insert, select, update on table measuring_tool to halfpass_app;
@@ -1357,6 +1515,7 @@ grant insert, select on table stock_entry to halfpass_app;
 grant insert, select, update on table stock_location to halfpass_app;
 grant insert, select on table stock_posting to halfpass_app;
 grant delete, insert, select, update on table stop to halfpass_app;
+grant insert, select on table tank_reading to halfpass_app;
 grant insert, select, update on table vehicle to halfpass_app;
 grant insert, select, update on table visit to halfpass_app;
 grant delete, insert, select, update on table visit_task to halfpass_app;

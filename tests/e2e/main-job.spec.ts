@@ -1,7 +1,7 @@
 import { type Page } from "@playwright/test";
 import { beginCompany, COMPANY, OWNER } from "./main-job/begin";
 import { importCustomers, LISTED, streetOf } from "./main-job/customers";
-import { checkRegister, checkSecondLook, checkTank, completeVisit, recordCleanOut, recordFill } from "./main-job/desk";
+import { checkRegister, checkSecondLook, checkTank, completeVisit, measureTank, recordCleanOut, recordFill } from "./main-job/desk";
 import { fitOut } from "./main-job/gear";
 import { measureGround, POND_STREET } from "./main-job/ground";
 import { checkAftercare, checkNitrogen, checkQuantities, issueMixTicket, judgeHeat, receiveMore } from "./main-job/mix-ticket";
@@ -45,7 +45,8 @@ async function workAtTheDesk(page: Page): Promise<void> {
   await completeVisit(page, OWNER.name, { street: STREETS.shortIron, from: "10:10", until: "10:35", lawns: 1, mixes: [{ mix: IRON, how: "As planned, not measured", fill }] });
   await completeVisit(page, OWNER.name, { street: STREETS.feed, from: "11:00", until: "11:20", lawns: 1, mixes: [{ mix: FEED, how: "In bags", amount: "1\u00BC bags" }] });
   await checkRegister(page, 4);
-  await checkTank(page, "2\u00BD gal", "2\u00BD fl oz");
+  // As planned is what the ground takes: 6,560 sq ft at 1.5 gal per 1,000 are 9.84 gal, whatever the gauge's marks.
+  await checkTank(page, "2.46 gal", "2.46 fl oz");
   await openProduct(page, FEED);
   const lots = page.getByRole("table", { name: "Lots on hand, the first to expire first" });
   await expect(lots.getByRole("row", { name: /MG-1/ })).toHaveCount(0);
@@ -101,6 +102,7 @@ test("the whole job of a season's day, from an empty company to the printed reco
     for (const [index, street] of [POND_STREET, STREETS.longIron, STREETS.shortIron, STREETS.feed].entries()) await issueMixTicket(page, street, index + 1);
   });
   await test.step("one fill, four records, stock down by lot", () => workAtTheDesk(page));
+  await test.step("its tank is dipped, and the books follow what was found", () => measureTank(page, OWNER.name));
   await test.step("the sprayer is cleaned out, which its tank says from then on", () => recordCleanOut(page, OWNER.name));
   await test.step("papers are printed", () => printPapers(page, emptyOffice));
 });

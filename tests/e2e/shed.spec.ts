@@ -19,7 +19,7 @@ const PRODUCTS: readonly ProductToAdd[] = [
       Grade: "32-0-0", "Slow-release nitrogen": "slow 50 % of nitrogen", "Name of this use": "Established lawns", "Put down against": "none",
       "On which grasses": "any turfgrass", Rate: "2 to 3 lb per 1,000 sq ft", "People and pets stay off": "until watered in and dry", "Must be watered in": "0.25 in within 2 days",
     },
-    readBack: ["Slow: 50 % of the nitrogen.", "Nobody on it until it is watered in and dry again.", "At least \u00BC in of water, by 2 days after the day of the application. The label does not say whether rain counts."],
+    readBack: ["Slow: 50 % of the nitrogen.", "Nobody on it until it is watered in and dry again.", "At least \u00BC in of water, by 2 days (48 hours) after the application starts. The label does not say whether rain counts."],
   },
   {
     name: "Rustwater 6-0-0",

@@ -37,6 +37,7 @@ import { listStock } from "#application/stock/list-stock";
 import { moveStock } from "#application/stock/move-stock";
 import { readPrices } from "#application/stock/read-prices";
 import { receiveDelivery } from "#application/stock/receive-delivery";
+import { stateDeliveryPrice } from "#application/stock/state-delivery-price";
 import { addClient } from "#application/properties/add-client";
 import { addProperty } from "#application/properties/add-property";
 import { addSoilTest } from "#application/properties/add-soil-test";
@@ -56,12 +57,17 @@ import { readNutrientLedger } from "#application/properties/read-nutrient-ledger
 import { readProperty } from "#application/properties/read-property";
 import { removeWaterEdge } from "#application/properties/remove-water-edge";
 import { removeZone } from "#application/properties/remove-zone";
+import { chooseTemperatureSource } from "#application/temperatures/choose-temperature-source";
+import { keepTemperatures } from "#application/temperatures/keep-temperatures";
+import { previewTemperatures } from "#application/temperatures/preview-temperatures";
+import { readTemperatures } from "#application/temperatures/read-temperatures";
 import { aMember, aPerson, anInvitation, PASSWORD, type TestCompany, valueOf } from "./crew";
 import { aCalibration, aMeasuringTool, aProduct, aSprayer, aSpreader, aVehicle, MEASURING_TOOL_FORM, sprayerCalibrationForm, sprayerForm, spreaderCalibrationForm, vehicleForm } from "./gear";
 import { type TestHouse } from "./house";
 import { aClient, aRow, aStation, aWaterEdge, aZone, clientForm, propertyForm, RECTANGLE, soilTestForm, stationForm, zoneForm } from "./ground";
-import { aDelivery, aFeed, aLabelEntry, aTruck, deliveryForm, labelForm, lotOf, moveForm, productForm } from "./shed";
+import { aDelivery, aFeed, aLabelEntry, aTruck, deliveryForm, labelForm, lotOf, moveForm, priceForm, productForm } from "./shed";
 import { attempt, type Prepare } from "./attempt";
+import { aSource, temperaturesForm } from "./temperatures";
 
 let members = 0;
 const aPasserBy = (house: TestHouse, company: TestCompany) => aMember(house, company, "technician", `Passer-by ${String((members += 1))}`);
@@ -110,6 +116,14 @@ export const ATTEMPTS_OF_COMPANY = {
     const license = await addLicense(house, company.owner.key, licenseForm(await aPerson(house, company)));
     return attempt(withdrawLicense, { licenseId: valueOf(license).licenseId });
   },
+  // The first of a company is in use at once, so that another one can be chosen.
+  "temperatures/choose-temperature-source": async (house, company) => {
+    await aSource(house, company);
+    return attempt(chooseTemperatureSource, { source: await aSource(house, company) });
+  },
+  "temperatures/keep-temperatures": (house) => attempt(keepTemperatures, temperaturesForm(house, { source: `Yard ${house.newId()}` })),
+  "temperatures/preview-temperatures": (house) => attempt(previewTemperatures, temperaturesForm(house, { source: `Yard ${house.newId()}` })),
+  "temperatures/read-temperatures": () => attempt(readTemperatures, {}),
   "properties/add-client": () => attempt(addClient, clientForm()),
   "properties/add-property": async (house, company) => {
     const { street, city, state, zip } = clientForm();
@@ -181,5 +195,10 @@ export const ATTEMPTS_OF_COMPANY = {
     return attempt(moveStock, { ...moveForm(house, productId, `vehicle:${await aTruck(house, company)}`), lotId });
   },
   "stock/read-prices": async (house, company) => attempt(readPrices, { productId: await aFeed(house, company) }),
+  "stock/state-delivery-price": async (house, company) => {
+    const productId = await aFeed(house, company);
+    await aDelivery(house, company, productId);
+    return attempt(stateDeliveryPrice, await priceForm(house, productId));
+  },
   "stock/receive-delivery": async (house, company) => attempt(receiveDelivery, deliveryForm(house, await aFeed(house, company))),
 } satisfies Readonly<Record<string, Prepare>>;

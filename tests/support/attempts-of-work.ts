@@ -24,8 +24,10 @@ import { addLicense } from "#application/people/add-license";
 import { listFills } from "#application/fills/list-fills";
 import { readPlannedFill } from "#application/fills/read-planned-fill";
 import { previewCleanOut } from "#application/fills/preview-clean-out";
+import { previewTankReading } from "#application/fills/preview-tank-reading";
 import { recordCleanOut } from "#application/fills/record-clean-out";
 import { recordFill } from "#application/fills/record-fill";
+import { recordTankReading } from "#application/fills/record-tank-reading";
 import { completeVisit } from "#application/register/complete-visit";
 import { listRecordsOfProperty } from "#application/register/list-records-of-property";
 import { listRegister } from "#application/register/list-register";
@@ -44,13 +46,15 @@ import { readProgram } from "#application/programs/read-program";
 import { removeRound } from "#application/programs/remove-round";
 import { callOffVisit } from "#application/visits/call-off-visit";
 import { changeVisitTask } from "#application/visits/change-visit-task";
+import { lookAtLawns } from "#application/visits/look-at-lawns";
 import { listVisits } from "#application/visits/list-visits";
 import { planVisit } from "#application/visits/plan-visit";
 import { readVisitPlan } from "#application/visits/read-visit-plan";
 import { type TestCompany, valueOf } from "./crew";
 import { aDayOf, aRouteDay, aShop, aVisit as anOpenVisit, DAY, routeDayForm, SHOP, versionOf } from "./days";
 import { aDayOfActor, aPaperFor, aPrintedRecord } from "./documents";
-import { aCrewDay, aFedVisit, aRecord, aVisitUnderHold, cleanOutForm, completeForm, type CrewDay, fillForm } from "./crew-day";
+import { aCrewDay, aFedVisit, aRecord, aVisitUnderHold, cleanOutForm, completeForm, type CrewDay, fillForm, lookForm, tankReadingForm } from "./crew-day";
+import { aSprayer } from "./gear";
 import { type TestHouse } from "./house";
 import { aClient, aZone } from "./ground";
 import { aLabeledFeed, aPlannedVisit, aProgram, aRound, programForm, roundForm, visitForm } from "./season";
@@ -96,6 +100,8 @@ export const ATTEMPTS_OF_WORK = {
   "visits/issue-mix-ticket": async (house, company) =>
     attempt(issueMixTicket, { visitId: (await aFedVisit(house, company, await crewDayOf(house, company))).visitId }),
   "visits/list-visits": () => attempt(listVisits, {}),
+  "visits/look-at-lawns": async (house, company, actor = company.owner) =>
+    attempt(lookAtLawns, lookForm(house, await aFedVisit(house, company, await crewDayOf(house, company)), actor.personId)),
   "visits/plan-visit": async (house, company) =>
     attempt(planVisit, visitForm(house, { ...(await aZone(house, company)), productId: await aLabeledFeed(house, company) })),
   "visits/read-visit": async (house, company) => attempt(readVisit, { visitId: (await aFedVisit(house, company, await crewDayOf(house, company))).visitId }),
@@ -130,8 +136,10 @@ export const ATTEMPTS_OF_WORK = {
   "fills/read-planned-fill": async (house, company) =>
     attempt(readPlannedFill, { visitIds: [(await aFedVisit(house, company, await crewDayOf(house, company))).visitId] }),
   "fills/preview-clean-out": async (house, company) => attempt(previewCleanOut, cleanOutForm(house, await crewDayOf(house, company), company.owner.personId)),
+  "fills/preview-tank-reading": async (house, company) => attempt(previewTankReading, tankReadingForm(house, { sprayerId: await aSprayer(house, company) }, company.owner.personId)),
   "fills/record-clean-out": async (house, company) => attempt(recordCleanOut, cleanOutForm(house, await crewDayOf(house, company), company.owner.personId)),
   "fills/record-fill": async (house, company) => attempt(recordFill, fillForm(house, await crewDayOf(house, company), [])),
+  "fills/record-tank-reading": async (house, company) => attempt(recordTankReading, tankReadingForm(house, { sprayerId: await aSprayer(house, company) }, company.owner.personId)),
   "documents/print-application-record": async (house, company) =>
     attempt(printApplicationRecord, { registerEntryId: await aPrintedRecord(house, company) }),
   "documents/print-customer-notice": async (house, company, actor = company.owner) => attempt(printCustomerNotice, { visitId: (await aDayOfActor(house, company, actor)).visitId }),

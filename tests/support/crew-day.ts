@@ -5,6 +5,7 @@ import { calibrateSprayer } from "#application/equipment/calibrate-sprayer";
 import { calibrateSpreader } from "#application/equipment/calibrate-spreader";
 import { addMeasuringTool } from "#application/equipment/add-measuring-tool";
 import { type recordCleanOut } from "#application/fills/record-clean-out";
+import { type recordTankReading } from "#application/fills/record-tank-reading";
 import { recordFill } from "#application/fills/record-fill";
 import { addLicense } from "#application/people/add-license";
 import { productUseKey } from "#application/programs/treatment-fields.schema";
@@ -13,6 +14,7 @@ import { addZone } from "#application/properties/add-zone";
 import { completeVisit } from "#application/register/complete-visit";
 import { receiveDelivery } from "#application/stock/receive-delivery";
 import { type Work } from "#application/use-case";
+import { type lookAtLawns } from "#application/visits/look-at-lawns";
 import { planVisit } from "#application/visits/plan-visit";
 import { type UsState } from "#domain/company/us-state";
 import { type TestCompany, type TestMember, valueOf } from "./crew";
@@ -90,12 +92,12 @@ async function delivered(house: TestHouse, company: TestCompany, form: Parameter
   valueOf(await receiveDelivery(house, company.owner.key, form));
 }
 
-/** A truck's day under the owner, with a forecast high of 68 °F. */
+/** A truck's day under the owner, with a forecast high of 68 °F and of 75 °F for the day after. */
 export async function aRouteDay(house: TestHouse, company: TestCompany, vehicleId: string, date: string, operatorId = company.owner.personId): Promise<string> {
   const routeDayId = house.newId();
   await house.ask(
-    `insert into route_day (company_id, route_day_id, date, vehicle_id, operator_id, starts_at_minute, ends_at_minute, forecast_high_f, forecast_source, created_at)
-     values ($1, $2, $3, $4, $5, 420, 1020, 68, 'the radio', $6)`,
+    `insert into route_day (company_id, route_day_id, date, vehicle_id, operator_id, starts_at_minute, ends_at_minute, forecast_high_f, forecast_next_high_f, forecast_source, created_at)
+     values ($1, $2, $3, $4, $5, 420, 1020, 68, 75, 'the radio', $6)`,
     [company.companyId, routeDayId, date, vehicleId, operatorId, house.now()],
   );
   return routeDayId;
@@ -186,6 +188,23 @@ export function cleanOutForm(house: TestHouse, day: CrewDay, doneById: string, c
     requestId: house.newId(), equipmentId: day.sprayerId, cleanedOn: CREW_DAY, cleanedAt: "7:30", doneById, how: "Three times with ten gallons of water",
     rinsateWent: "shop-tank", rinsateVisitId: "", rinsateWhere: "", ...change,
   };
+}
+
+type LookForm = Parameters<typeof lookAtLawns>[2];
+
+/** Both lawns of a visit looked at, at 7:15: clover in bloom on the front one, nothing on the back one. */
+export function lookForm(house: TestHouse, { visitId, frontId, backId }: Ground & { readonly visitId: string }, seenById: string, change: Partial<LookForm> = {}): LookForm {
+  return {
+    requestId: house.newId(), visitId, seenOn: CREW_DAY, seenAt: "7:15", seenById,
+    lawns: { [frontId]: "yes", [backId]: "no" }, said: { [frontId]: "Clover along the walk", [backId]: "" }, ...change,
+  };
+}
+
+type TankReadingForm = Parameters<typeof recordTankReading>[2];
+
+/** The tank dipped at 7:30 with nothing in it; nobody says where anything went. */
+export function tankReadingForm(house: TestHouse, day: Pick<CrewDay, "sprayerId">, readById: string, change: Partial<TankReadingForm> = {}): TankReadingForm {
+  return { requestId: house.newId(), equipmentId: day.sprayerId, readOn: CREW_DAY, readAt: "7:30", readById, how: "Dipstick", volume: "0", missingWent: "", note: "", ...change };
 }
 
 /** Three visits of feed and iron that share one fill. */

@@ -14,7 +14,7 @@ export async function writeSeasonRows(house: TestHouse, company: TestCompany): P
   const at = house.now();
   const day = new Date("2026-04-14T00:00:00Z");
   const ids = Object.fromEntries(
-    ["client", "property", "zone", "station", "product", "entry", "lot", "supplier", "shop", "posting", "vehicle", "equipment", "program", "round", "visit", "day", "fill", "record"].map(
+    ["client", "property", "zone", "station", "product", "entry", "lot", "supplier", "shop", "posting", "vehicle", "equipment", "program", "round", "visit", "day", "fill", "record", "reading"].map(
       (name) => [name, house.newId()] as const,
     ),
   ) as Record<string, string>;
@@ -33,6 +33,9 @@ export async function writeSeasonRows(house: TestHouse, company: TestCompany): P
     await tx.waterEdge.create({ data: { companyId, waterEdgeId: house.newId(), zoneId: id("zone"), name: "Pond", createdAt: at } });
     await tx.soilTest.create({
       data: { companyId, soilTestId: house.newId(), zoneId: id("zone"), sampledOn: day, laboratory: "A laboratory", phosphorusWord: "Low", phosphorus: "deficient", createdAt: at },
+    });
+    await tx.lawnLook.create({
+      data: { companyId, lawnLookId: house.newId(), requestId: house.newId(), zoneId: id("zone"), seenAt: at, enteredAt: at, seenById: personId, personId, blooms: "no" },
     });
     await tx.station.create({ data: { companyId, stationId: id("station"), propertyId: id("property"), number: 1, name: "Front", createdAt: at } });
     await tx.stationZone.create({ data: { companyId, stationId: id("station"), zoneId: id("zone") } });
@@ -63,6 +66,9 @@ export async function writeSeasonRows(house: TestHouse, company: TestCompany): P
     const entry = { companyId, stockPostingId: id("posting"), lotId: id("lot") };
     await tx.stockEntry.create({ data: { ...entry, line: 1, stockLocationId: id("supplier"), amount: -of("lb", 50n).amount } });
     await tx.stockEntry.create({ data: { ...entry, line: 2, stockLocationId: id("shop"), amount: of("lb", 50n).amount } });
+    await tx.deliveryPrice.create({
+      data: { companyId, stockPostingId: id("posting"), line: 2, number: 1, requestId: house.newId(), paidPerContainerCents: 3375n, statedAt: at, personId },
+    });
 
     await tx.program.create({ data: { companyId, programId: id("program"), name: "Feeding", season: 2026, createdAt: at } });
     await tx.round.create({
@@ -98,6 +104,23 @@ export async function writeSeasonRows(house: TestHouse, company: TestCompany): P
       data: {
         companyId, cleanOutId: house.newId(), requestId: house.newId(), equipmentId: id("equipment"), cleanedAt: at, enteredAt: at, doneById: personId, personId,
         how: "Three rinses", rinsateWent: "labeled-site", rinsateVisitId: id("visit"),
+      },
+    });
+    await tx.dailyTemperature.create({
+      data: {
+        companyId, source: "Yard", date: day, entryNumber: 1, requestId: house.newId(), scale: "fahrenheit", highTenths: 650, lowTenths: 400, figuresFrom: "The thermometer",
+        enteredAt: at, personId,
+      },
+    });
+    await tx.tankReading.create({
+      data: {
+        companyId, tankReadingId: id("reading"), requestId: house.newId(), equipmentId: id("equipment"), readAt: at, enteredAt: at, readById: personId, personId,
+        how: "Dipstick", volume: of("gal", 36n).amount, inTheBooks: of("gal", 40n).amount, ofNoFill: 0n, missingWent: "loss",
+      },
+    });
+    await tx.fillRest.create({
+      data: {
+        companyId, fillRestId: house.newId(), fillId: id("fill"), tankReadingId: id("reading"), settledAt: at, inTheBooks: of("gal", 40n).amount, remaining: of("gal", 36n).amount,
       },
     });
     const content = '{"said":"once"}';

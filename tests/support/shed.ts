@@ -65,6 +65,17 @@ export async function lotOf(house: TestHouse, productId: string): Promise<string
   return row.lot_id;
 }
 
+/** The form of what was paid for a product's last delivery: $38.50 for one, by an invoice. */
+export async function priceForm(house: TestHouse, productId: string) {
+  const [row] = await house.ask<{ stock_posting_id: string; line: number }>(
+    `select e.stock_posting_id, e.line from stock_entry e join lot l on l.lot_id = e.lot_id join stock_posting p on p.stock_posting_id = e.stock_posting_id
+     where l.product_id = $1 and p.kind = 'receive' and e.amount > 0 order by p.entered_at desc, p.stock_posting_id desc limit 1`,
+    [productId],
+  );
+  if (row === undefined) throw new Error("nothing of the product was received");
+  return { requestId: house.newId(), productId, delivery: `${row.stock_posting_id} ${String(row.line)}`, paidForOne: "38.50", said: "Invoice 1182" };
+}
+
 /** The movement form: two bags' worth from the shop. */
 export function moveForm(house: TestHouse, productId: string, to: string) {
   return { requestId: house.newId(), productId, amount: "100 lb", from: "shop", to, lotId: "", note: "" } as const;

@@ -32,6 +32,7 @@ function use(productName: string, more: Partial<LabelUse> & Pick<LabelUse, "rate
     aftercare: labelOf(productName),
     bloomAndBees: "none",
     keptApart: "none",
+    distanceToWater: "none",
     stainsHardSurfaces: false,
     ...more,
   };
@@ -137,6 +138,7 @@ export const LAWN: TicketLawn = {
   establishedOn: "unknown",
   establishedBy: "unknown",
   inBloom: "unknown",
+  bloomSeen: null,
   history: [],
 };
 
@@ -235,6 +237,7 @@ export const QUESTION: TicketQuestion = {
   treatments: [FEED, IRON],
   applicator: { name: "Rowan Ash", license: { standing: "stands", kind: "certified-applicator", number: "C-1", category: "Turf" } },
   forecastHighF: 71,
+  forecastNextHighF: 73,
   settings: {
     granularPasses: "two-at-half-rate-crosswise",
     tankLoads: "same-size-every-time",

@@ -112,6 +112,14 @@ describe.each([
   });
 });
 
+test("what has no end is said without an until", () => {
+  const [row] = ordinaryAftercare.filter(({ spans }) => spans.some(({ kind }) => kind === "water"));
+  if (row === undefined) throw new Error("the sample waters");
+  const rows = [{ ...row, spans: row.spans.filter(({ kind }) => kind === "water").map((span) => ({ ...span, fromWords: "Friday, 4 pm", untilWords: "when it suits", hasNoEnd: true })) }];
+  const markup = markupOf(<AftercareTimeline title="After" conclusion="Water." doneAt={{ weekday: 2, minute: 910 }} rows={rows} />);
+  expect(markup).toContain("From Friday, 4 pm, when it suits.");
+});
+
 describe.each([
   ["an ordinary visit", ordinaryAftercare],
   ["a short one", shortAftercare],
@@ -210,7 +218,7 @@ describe("nitrogen whose release no label states", () => {
   test("by month, without a curve of growth where nobody knows it", () => {
     const months = parts.map((part, index) => ({ ...part, month: 3 + index }));
     const byMonth = markupOf(<NutrientMonths title="N" conclusion="Fine." unit="lb N" parts={months} decimals={2} />);
-    expect(byMonth).not.toContain("how the grass grows");
+    expect(byMonth).not.toContain("growth potential");
     const applied = tableRowsOf(byMonth).filter((row) => row[1] !== "");
     expect(applied.map((row) => row[4])).toEqual(["0.00", "0.57"]);
     for (const form of forms) expect(sum(marksIn(formOf(byMonth, form)).map((mark) => Number(mark.attributes["data-amount"])))).toBeCloseTo(Number(applied.at(-1)?.[5]), 6);
@@ -231,9 +239,19 @@ describe("nutrient by month", () => {
   );
   const rows = tableRowsOf(markup);
 
-  test("the table names all twelve months with their growth", () => {
+  test("the table names all twelve months with their growth, and a month without a figure by what it has", () => {
     expect(new Set(rows.map((row) => row[0])).size).toBe(12);
-    expect(rows.map((row) => row[5])).toEqual(ordinaryGrowth.map((share) => `${Math.round(share * 100)} %`));
+    expect(rows.map((row) => row.slice(5))).toEqual(ordinaryGrowth.map((month) => ("none" in month ? [month.none, "no figure"] : [month.mean, `${String(Math.round(month.share * 100))} %`])));
+  });
+
+  test.each(forms)("%s form: a step of the line for each month with a figure, none to or from a gap, and none at zero", (form) => {
+    const line = formOf(markup, form).split('data-line="growth"')[1]?.split("</g>")[0] ?? "";
+    const steps = tagsOf(line).filter(({ attributes }) => "x1" in attributes);
+    const along = steps.filter(({ attributes: { x1, x2, y1, y2 } }) => (form === "wide" ? x1 !== x2 && y1 === y2 : x1 === x2 && y1 !== y2));
+    const drawn = ordinaryGrowth.map((month, index) => [month, index] as const).filter(([month]) => "share" in month);
+    expect(along.map(({ attributes }) => (form === "wide" ? attributes.x1 : attributes.y1))).toEqual(drawn.map(([, index]) => (form === "wide" ? `${((index / 12) * 100).toFixed(3)}%` : String(index * 30 + 1))));
+    // From month to month where both have a figure: January to July, and September to November.
+    expect(steps).toHaveLength(along.length + 6 + 2);
   });
 
   test.each(forms)("%s form: a mark for each amount of the table, with the same sum", (form) => {
@@ -248,7 +266,8 @@ describe("nutrient by month", () => {
   test("the axis reaches 1.1 times the largest month and growth 1.1 times its best", () => {
     const layout = layOutMonths(ordinaryMonths, ordinaryGrowth);
     expect(layout.axisEnd).toBeCloseTo(0.88, 9);
-    expect(Math.max(...layout.columns.map((column) => column.growthShare))).toBeCloseTo(1 / 1.1, 9);
+    expect(Math.max(...layout.columns.map((column) => column.growthShare ?? 0))).toBeCloseTo(1 / 1.1, 9);
+    expect(layout.columns.flatMap((column) => (column.growthShare === undefined ? [column.name] : []))).toEqual(["Aug", "Dec"]);
     expect(layOutMonths([], []).axisEnd).toBe(1);
   });
 });

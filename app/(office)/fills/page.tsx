@@ -5,6 +5,9 @@ import { type DrawOfFill, type FillOnFile, listFills, type TankOnFile } from "#a
 import { may } from "#application/permission";
 import { formatShortDate } from "#domain/foundation/calendar-date";
 import { withoutFullStop } from "#domain/foundation/full-stop";
+import { listWords } from "#domain/foundation/list-words";
+import { besideBooksWords } from "#domain/mixing/tank-reading";
+import { localTimeAt } from "#domain/weather/local-hours";
 import { sum } from "#domain/quantities/quantity";
 import { LinkButton } from "#ui/button";
 import { Disclosure } from "#ui/disclosure";
@@ -18,8 +21,10 @@ import { Text } from "#ui/text";
 import { asMember } from "../../session";
 import { pageFor } from "../page-for";
 import { us } from "../visits/[visitId]/mix-words";
-import { RECORD_CLEAN_OUT } from "../visits/hold-acts";
+import { RECORD_CLEAN_OUT, RECORD_TANK_READING } from "../visits/hold-acts";
 import { clockOf } from "../visits/[visitId]/visit-words";
+import { TankReadings } from "./tank-readings";
+import { movedWords } from "./tank-words";
 
 export const metadata: Metadata = { title: "Fills" };
 
@@ -41,7 +46,8 @@ export default async function FillsPage() {
           may(member.role, "fills/record-fill") &&
           tanks.length > 0 && (
             <>
-              <LinkButton href="/fills/record-fill">Record a fill</LinkButton> <LinkButton href={RECORD_CLEAN_OUT}>Record a clean-out</LinkButton>
+              <LinkButton href="/fills/record-fill">Record a fill</LinkButton> <LinkButton href={RECORD_CLEAN_OUT}>Record a clean-out</LinkButton>{" "}
+              <LinkButton href={RECORD_TANK_READING}>Write down what a tank holds</LinkButton>
             </>
           )
         }
@@ -73,6 +79,7 @@ function TankSection({ tank, timeZone, seesRecords }: TankSectionProps) {
           Holds {us(capacity)}; {lines}.
         </Text>
         <CleanOutLine tank={tank} timeZone={timeZone} />
+        <TankReadings tank={tank} timeZone={timeZone} />
         {last === undefined ? <p>No fill of it is on record.</p> : <FillBlock fill={last} timeZone={timeZone} seesRecords={seesRecords} />}
         {earlier.filter(({ left: rest }) => rest.amount > 0n).map((fill) => (
           <FillBlock key={fill.fillId} fill={fill} timeZone={timeZone} seesRecords={seesRecords} />
@@ -84,7 +91,7 @@ function TankSection({ tank, timeZone, seesRecords }: TankSectionProps) {
 }
 
 /** Whether the tank is clean for the next mix, and since when. */
-function CleanOutLine({ tank: { equipmentId, name, cleanOut, isClean, left, lastFillNumber }, timeZone }: { readonly tank: TankOnFile; readonly timeZone: string }) {
+function CleanOutLine({ tank: { equipmentId, name, cleanOut, movedByCleanOut, isClean, left, lastFillNumber }, timeZone }: { readonly tank: TankOnFile; readonly timeZone: string }) {
   const since = lastFillNumber === null ? "" : `Not cleaned out since fill ${String(lastFillNumber)}. `;
   const record = (
     <Link href={`${RECORD_CLEAN_OUT}?equipment=${equipmentId}`} prefetch={false} aria-label={`Record a clean-out of ${name}`}>
@@ -102,6 +109,7 @@ function CleanOutLine({ tank: { equipmentId, name, cleanOut, isClean, left, last
   const { cleanedOn, cleanedAt, doneBy, how, rinsate } = cleanOut;
   const when = `on ${formatShortDate(cleanedOn)} at ${clockOf(cleanedAt, timeZone)} by ${doneBy}`;
   const words = `${withoutFullStop(how)}; the rinsate went ${withoutFullStop(rinsate)}.`;
+  const { out } = movedWords(movedByCleanOut);
   if (!isClean) {
     return (
       <p>
@@ -112,6 +120,7 @@ function CleanOutLine({ tank: { equipmentId, name, cleanOut, isClean, left, last
   return (
     <p>
       <strong>Cleaned out {when}</strong>: {words}
+      {out !== "" && ` With it ${out} left the books.`}
       {left.amount > 0n && ` By the books ${us(left)} were in it before.`} {record}
     </p>
   );
@@ -137,7 +146,7 @@ interface FillBlockProps {
 }
 
 function FillBlock({ fill, timeZone, seesRecords }: FillBlockProps) {
-  const { number, filledOn, filledAt, filledBy, mixingPlace, finished, products, draws, left, findings } = fill;
+  const { number, filledOn, filledAt, filledBy, mixingPlace, finished, products, draws, left, leftOf, found, findings } = fill;
   return (
     <Stack gap={3}>
       <h3 id={`fill-${String(number)}`}>Fill {number}</h3>
@@ -160,7 +169,10 @@ function FillBlock({ fill, timeZone, seesRecords }: FillBlockProps) {
         empty={<p>Nothing was drawn from it yet.</p>}
       />
       <p>
-        Drawn {us(sum("volume", draws.map(({ volume }) => volume)))} of {us(finished)}: <strong>{left.amount === 0n ? "nothing left" : `${us(left)} left`}</strong>.
+        Drawn {us(sum("volume", draws.map(({ volume }) => volume)))} of {us(finished)}
+        {found !== null && `, and ${found.left.amount === 0n ? "nothing" : us(found.left)} of it found on ${formatShortDate(localTimeAt(found.at.getTime(), timeZone).date)} at ${clockOf(found.at, timeZone)}, ${besideBooksWords(found.left, found.inTheBooks)}`}:{" "}
+        <strong>{left.amount === 0n ? "nothing left" : `${us(left)} left`}</strong>
+        {leftOf.length > 0 && `, with ${listWords(leftOf.map(({ name, amount }) => `${us(amount)} of ${name}`))}`}.
       </p>
       {findings.map(({ rule, what, figure, toDo }) => (
         <p key={rule}>

@@ -1,12 +1,15 @@
-import { type LedgerOfLawn } from "#application/properties/read-nutrient-ledger";
+import Link from "next/link";
+import { type GrowthOfYear, type LedgerOfLawn } from "#application/properties/read-nutrient-ledger";
 import { countedAsQuick, wholeNitrogen } from "#domain/mixing/year-nitrogen";
 import { conclusionOfYear, LEDGER_NUTRIENT_WORDS, type LedgerPart, type NutrientYearOfLawn, poundsPerThousand } from "#domain/scheduling/nutrient-ledger";
 import { dayWords } from "#domain/scheduling/window-words";
 import { listWords } from "#domain/foundation/list-words";
+import { type GrowthOfMonth } from "#domain/turf/growth-of-months";
 import { NutrientBar, type NutrientPart } from "#ui/drawings/nutrient-bar";
-import { NutrientMonths } from "#ui/drawings/nutrient-months";
+import { type MonthGrowth, NutrientMonths } from "#ui/drawings/nutrient-months";
 import { Stack } from "#ui/stack";
 import { Text } from "#ui/text";
+import { meanWords, monthWords } from "../settings/temperature-words";
 
 const DECIMALS = LEDGER_NUTRIENT_WORDS.nitrogen.decimals;
 
@@ -79,24 +82,41 @@ function ReleaseNotStated({ year: { sums } }: { readonly year: NutrientYearOfLaw
   );
 }
 
+function monthOfDrawing(month: GrowthOfMonth): MonthGrowth {
+  if (month.kind === "growth") return { share: month.potential, mean: meanWords(month.meanTemperatureC) };
+  return { none: month.daysKept === 0 ? "no day on file" : `${String(month.daysKept)} of ${String(month.daysOfMonth)} days on file` };
+}
+
+/** In which month the grass could grow best, of those that have a figure. */
+function bestMonthWords({ months }: GrowthOfYear): string {
+  const best = months.reduce((most, month) => (month.kind === "growth" && month.potential > most.potential ? month : most), { month: 0, potential: -1 });
+  return `Growth potential is best in ${monthWords(best.month)}, ${String(Math.round(best.potential * 100))} %.`;
+}
+
 function MonthsOf({ lawn: { letter, name, ledger, growth }, year }: LawnProps & { readonly year: NutrientYearOfLawn }) {
-  if (year.parts.length === 0) return null;
+  if (year.parts.length === 0 && !growth.ok) return null;
   const months = [...new Set(year.parts.map(({ on }) => on.slice(0, 7)))].length;
+  const goesDown = months === 0 ? "No nitrogen goes down in the year." : `Nitrogen goes down in ${months === 1 ? "one month" : `${String(months)} months`} of the year.`;
   return (
     <Stack gap={2}>
       <NutrientMonths
         title={`Nitrogen by month, ${letter} ${name}, ${String(ledger.year)}`}
-        conclusion={`Nitrogen goes down in ${months === 1 ? "one month" : `${String(months)} months`} of the year.`}
+        conclusion={growth.ok ? `${goesDown} ${bestMonthWords(growth.value)}` : goesDown}
         unit="lb N per 1,000 sq ft"
         decimals={DECIMALS}
         parts={year.parts.map((part) => ({ ...drawnPart(part), month: Number(part.on.slice(5, 7)) }))}
-        {...(growth.ok ? { growth: growth.value } : {})}
+        {...(growth.ok ? { growth: growth.value.months.map(monthOfDrawing) } : {})}
       />
-      {!growth.ok && (
-        <Text size="small" tone="second">
-          {growth.refusal.sentence} Growth is a curve to look at beside the feeding, never its target: in disease weather it would feed.
-        </Text>
-      )}
+      <Text size="small" tone="second">
+        {growth.ok ? growthWords(growth.value) : growth.refusal.sentence} Growth is a curve to look at beside the feeding, never its target: in disease weather it would feed.{" "}
+        <Link prefetch={false} href="/settings/temperatures">
+          Daily temperatures
+        </Link>
+      </Text>
     </Stack>
   );
+}
+
+function growthWords({ season, isGrassAssumed, source }: GrowthOfYear): string {
+  return `Growth potential of ${season} grass${isGrassAssumed ? ", which is assumed and was not looked at," : ""} by the mean air temperature of each month at ${source} (Woods 2014, after Gelernter and Stowell 2005).`;
 }

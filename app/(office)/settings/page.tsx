@@ -24,6 +24,7 @@ export const metadata: Metadata = { title: "Settings" };
 
 const SECTIONS = [
   { id: "company", name: "Company" },
+  { id: "temperatures", name: "Temperatures" },
   { id: "account", name: "Your account" },
   { id: "screen", name: "Screen" },
 ] as const;
@@ -31,11 +32,12 @@ const SECTIONS = [
 export default async function SettingsPage() {
   const { company, companyId, member } = await memberOfPage();
   const companies = await listCompanies(house(), member.accountId);
+  const seesTemperatures = may(member.role, "temperatures/read-temperatures");
   const theme = themeOf((await cookies()).get(THEME_COOKIE)?.value);
   return (
     <>
       <PageHead title="Settings" sentence={`${company.name}, ${member.personName}, ${ROLE_WORDS[member.role]}.`} />
-      <JumpLinks sections={SECTIONS} />
+      <JumpLinks sections={SECTIONS.filter(({ id }) => id !== "temperatures" || seesTemperatures)} />
       <Section id="company" name="Company">
         <Sheet>
           <Stack gap={5}>
@@ -75,6 +77,7 @@ export default async function SettingsPage() {
           </Stack>
         </Sheet>
       </Section>
+      {seesTemperatures && <TemperaturesSection />}
       <Section id="account" name="Your account">
         <Sheet>
           <Stack gap={5}>
@@ -101,6 +104,21 @@ export default async function SettingsPage() {
         </Sheet>
       </Section>
     </>
+  );
+}
+
+function TemperaturesSection() {
+  return (
+    <Section id="temperatures" name="Temperatures">
+      <Sheet>
+        <Stack gap={5}>
+          <p>Daily highs and lows of a place near the lawns, kept by hand. Growth potential beside the year’s nitrogen is drawn from them.</p>
+          <div>
+            <LinkButton href="/settings/temperatures">Daily temperatures</LinkButton>
+          </div>
+        </Stack>
+      </Sheet>
+    </Section>
   );
 }
 

@@ -1,7 +1,7 @@
 import { type LotOfStock, type StockOfProduct } from "#application/stock/list-stock";
 import { type ProductOfShed } from "#application/products/list-products";
 import { formatShortDate } from "#domain/foundation/calendar-date";
-import { formatMoney } from "#domain/money/money";
+import { formatMoney, fromCents } from "#domain/money/money";
 import { type PriceOfLot } from "#domain/stock/cost-of-product";
 import { amountInContainers, stockInWords } from "#domain/stock/container-words";
 
@@ -25,6 +25,11 @@ export function priceWords(price: PriceOfLot, container: LotOfStock["container"]
   if (price.kind === "not-for-every-delivery") return "not on file for each delivery";
   const words = `${formatMoney(price.perContainer)} a ${container}`;
   return price.isMean ? `${words}, the mean of its deliveries` : words;
+}
+
+/** What was said to be paid for one container of a delivery: "$42.50 a bag". */
+export function paidWords(cents: bigint | null, container: LotOfStock["container"]): string {
+  return cents === null ? "not on file" : `${formatMoney(fromCents(cents))} a ${container}`;
 }
 
 /** When the lots on hand expire, the first first. */

@@ -71,7 +71,7 @@ interface CauseProps {
 
 /** The way to what settles a cause, where there is one right from here. */
 function actOf({ cause: { finding }, date, mayPlan, sprayerIdOf }: CauseProps): { readonly act?: ReactNode } {
-  if (mayPlan && finding.rule === "forecast-not-entered") return { act: <LinkButton href={`/today/enter-forecast?date=${date}`}>Enter the forecast</LinkButton> };
+  if (mayPlan && (finding.rule === "forecast-not-entered" || finding.rule === "forecast-after-not-entered")) return { act: <LinkButton href={`/today/enter-forecast?date=${date}`}>Enter the forecast</LinkButton> };
   if (finding.rule !== "clean-out") return {};
   const sprayerId = finding.about.flatMap((name) => sprayerIdOf.get(name) ?? [])[0];
   return { act: <LinkButton href={sprayerId === undefined ? RECORD_CLEAN_OUT : `${RECORD_CLEAN_OUT}?equipment=${sprayerId}`}>Record a clean-out</LinkButton> };

@@ -42,6 +42,12 @@ function HowItStands({ day: { trucks, totals } }: { readonly day: DayShown }) {
   );
 }
 
+function forecastWords(forecast: DayShown["forecast"]): string {
+  if (forecast === null) return "No forecast is entered.";
+  const { highF, nextHighF, source } = forecast;
+  return `Forecast high ${String(highF)} °F${nextHighF === null ? "" : `, the day after ${String(nextHighF)} °F`}, ${source}.`;
+}
+
 function DayLine({ day, mayPlan }: { readonly day: DayShown; readonly mayPlan: boolean }) {
   const { date, forecast, knowsShop, trucks } = day;
   return (
@@ -54,7 +60,7 @@ function DayLine({ day, mayPlan }: { readonly day: DayShown; readonly mayPlan: b
       </form>
       {trucks.length > 0 && (
         <p>
-          {forecast === null ? "No forecast is entered." : `Forecast high ${String(forecast.highF)} °F, ${forecast.source}.`}{" "}
+          {forecastWords(forecast)}{" "}
           {mayPlan && (
             <Link prefetch={false} href={`/today/enter-forecast?date=${date}`}>
               {forecast === null ? "Enter the forecast" : "Change the forecast"}

@@ -6,6 +6,7 @@ import { formatQuantity } from "#domain/quantities/format-quantity";
 import { isZero } from "#domain/quantities/quantity";
 import { Disclosure } from "#ui/disclosure";
 import { counted } from "./day-words";
+import { toolWords } from "../visits/[visitId]/mix-words";
 import styles from "./today.module.css";
 
 function streetsOf({ stops }: TruckShown, visitIds: readonly string[]): string {
@@ -57,15 +58,20 @@ function OneFill({ fill, truck }: { readonly fill: FillOfRoute; readonly truck: 
       </p>
       <p>Fill it {fillPlaceWords(fill, nameOfStop(truck))}.</p>
       <ul className={styles.amounts}>
-        {fill.products.map(({ productId, productName, amount }) => (
+        {fill.products.map(({ productId, productName, amount, toolName, marks }) => (
           <li key={productId}>
-            <strong>{formatQuantity(amount, "us")}</strong> {productName}
+            <strong>{formatQuantity(amount, "us")}</strong> {productName}: {toolWords(marks, toolName)}
           </li>
         ))}
         <li>
-          <strong>{formatQuantity(fill.water, "us")}</strong> water
+          <strong>{formatQuantity(fill.water, "us")}</strong> water in all
         </li>
       </ul>
+      <ol className={styles.steps}>
+        {fill.steps.map((step) => (
+          <li key={step}>{step}</li>
+        ))}
+      </ol>
       <p>
         <Link href={`/fills/record-fill?visits=${fill.visitIds.join(",")}`} prefetch={false}>
           Record fill {fill.letter}

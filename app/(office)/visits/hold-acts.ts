@@ -1,7 +1,9 @@
 import { type Finding } from "#domain/foundation/finding";
+import { LOOK_FORM } from "#domain/mixing/site-checks";
 
 /** What the addresses of a visit's findings hang on. */
 export interface PlacesOfVisit {
+  readonly visitId: string;
   readonly propertyId: string;
   /** The day of the visit, or null where it is on none. */
   readonly date: string | null;
@@ -15,23 +17,27 @@ export interface ActOfFinding {
   readonly words: string;
 }
 
-const OF_THE_FORECAST: ReadonlySet<string> = new Set(["forecast-not-entered", "heat-not-judged"]);
+const OF_THE_FORECAST: ReadonlySet<string> = new Set(["forecast-not-entered", "forecast-after-not-entered", "heat-not-judged"]);
 const OF_THE_GEAR = /^(?:calibration|no-gear|no-measuring-tool|hopper|hold-up|tank|spreader|sprayer|setting|below-first-mark|gear-does-not-fit|tip-droplets)/u;
 /** Where a clean-out is recorded. */
 export const RECORD_CLEAN_OUT = "/fills/record-clean-out";
+const OF_FLOWERS: ReadonlySet<string> = new Set(["in-bloom", "bloom-not-looked-at"]);
+/** Where somebody writes down what a tank holds. */
+export const RECORD_TANK_READING = "/fills/record-tank-reading";
 const OF_THE_CREW: ReadonlySet<string> = new Set(["license-missing", "technician-under-supervision"]);
 const OF_THE_STOCK: ReadonlySet<string> = new Set(["stock-short", "stock-by-another-measure", "count-it"]);
 const OF_THE_GROUND =
-  /^(?:area-assumed|grass|water-not-measured|distance-to-water|phosphorus|place-for-sunset|watering-hours|last-mowing|mowing-day-missing|nothing-left-to-treat)/u;
+  /^(?:area-assumed|grass|water-not-measured|distance-to-water$|phosphorus|place-for-sunset|watering-hours|station-minutes|last-mowing|mowing-day-missing|nothing-left-to-treat)/u;
 
 /**
  * Where a finding is dealt with: the label in the Shed, the measure and the water on the property, forecast and day on
- * Today, gear and licenses under Crew. Undefined for what only another plan changes.
+ * Today, gear and licenses under Crew, what blooms on a form of the visit. Undefined for what only another plan changes.
  */
-export function actOfFinding({ rule, source, about }: Finding, { propertyId, date, dayToPlan, productIdOf }: PlacesOfVisit): ActOfFinding | undefined {
+export function actOfFinding({ rule, source, about }: Finding, { visitId, propertyId, date, dayToPlan, productIdOf }: PlacesOfVisit): ActOfFinding | undefined {
   if (rule === "on-no-day") return { href: `/today?date=${dayToPlan}`, words: "Put it on a day" };
   if (OF_THE_FORECAST.has(rule)) return date === null ? undefined : { href: `/today?date=${date}`, words: "Enter the forecast" };
   if (rule === "clean-out") return { href: RECORD_CLEAN_OUT, words: "Record a clean-out" };
+  if (OF_FLOWERS.has(rule)) return { href: `/visits/${visitId}/look-at-lawns`, words: LOOK_FORM };
   if (OF_THE_GEAR.test(rule)) return { href: "/crew/gear", words: "Trucks and gear" };
   if (OF_THE_CREW.has(rule)) return { href: "/crew", words: "Crew and licenses" };
   if (OF_THE_STOCK.has(rule)) return { href: "/shed", words: "Stock in the Shed" };

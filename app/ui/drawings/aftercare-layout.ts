@@ -15,6 +15,8 @@ export interface AftercareSpan {
   /** From when and until when, as they are said: "now", "about 5 pm, an estimate". */
   readonly fromWords: string;
   readonly untilWords: string;
+  /** True where nothing sets an end: then the words in place of one follow the start after a comma. */
+  readonly hasNoEnd?: boolean;
   readonly why: string;
   readonly product: string;
 }

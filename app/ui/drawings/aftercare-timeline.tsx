@@ -87,7 +87,7 @@ export function AftercareSteps({ now, rows }: AftercareStepsProps) {
           <li key={span.id}>
             <span className={styles.stepWords}>
               <strong>{`${row.name}: ${span.words}`}</strong>
-              <span>{`From ${span.fromWords} until ${span.untilWords}. ${span.why}.`}</span>
+              <span>{`From ${span.fromWords}${span.hasNoEnd === true ? "," : " until"} ${span.untilWords}. ${span.why}.`}</span>
             </span>
           </li>
         ))}

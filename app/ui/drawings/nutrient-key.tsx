@@ -29,7 +29,7 @@ export function NutrientKey({ marks, year, ids, withGrowth = false }: NutrientKe
           <svg width="40" height="20">
             <path className={styles.growthStep} d="M2 16h12V6h12v6h12" />
           </svg>
-          <span>how the grass grows</span>
+          <span>growth potential, no line where too few days are on file</span>
         </li>
       )}
       {range !== undefined && (

@@ -3,11 +3,12 @@ import { DrawingFigure } from "#ui/drawings/drawing-figure";
 import { NutrientKey } from "#ui/drawings/nutrient-key";
 import { type PatternIds, Patterns, fillBy, patternIds } from "#ui/drawings/patterns";
 import { axisTicks, nutrientMarks, partTotal } from "./nutrient-bar-layout";
-import { type MonthColumn, type MonthPart, type MonthsLayout, layOutMonths, monthNames } from "./nutrient-months-layout";
+import { GrowthAxis, GrowthAxisAcross, LyingGrowth, UprightGrowth } from "./growth-line";
+import { type MonthColumn, type MonthGrowth, type MonthPart, type MonthsLayout, layOutMonths, monthNames } from "./nutrient-months-layout";
 import { type TableColumn, type TableRow } from "#ui/table";
 import styles from "./drawing.module.css";
 
-export type { MonthPart } from "./nutrient-months-layout";
+export type { MonthGrowth, MonthPart } from "./nutrient-months-layout";
 
 export interface NutrientMonthsProps {
   readonly title: string;
@@ -15,8 +16,8 @@ export interface NutrientMonthsProps {
   readonly unit: string;
   /** In order of time. */
   readonly parts: readonly MonthPart[];
-  /** Twelve figures, January first: how the grass grows, from 0 to 1 for its best month. Left out where nobody knows. */
-  readonly growth?: readonly number[];
+  /** Twelve months, January first: how the grass could grow. Left out where no curve can be drawn. */
+  readonly growth?: readonly MonthGrowth[];
   readonly decimals: number;
 }
 
@@ -25,7 +26,7 @@ const topPixels = 8;
 const rowPixels = 30;
 const namesPixels = 48;
 
-/** What goes down in which month, with the fills of the bar, against how the grass grows (the stepped line). */
+/** What goes down in which month, with the fills of the bar, beside how the grass could grow (the stepped line). */
 export function NutrientMonths(props: NutrientMonthsProps) {
   const { title, conclusion, parts, growth, decimals, unit } = props;
   const id = useId();
@@ -39,14 +40,14 @@ export function NutrientMonths(props: NutrientMonthsProps) {
       conclusion={conclusion}
       wide={
         <>
-          <UnitLine unit={unit} />
+          <UnitLine unit={growth === undefined ? unit : `${unit}; at the right, growth potential`} />
           <UprightMonths layout={layout} ids={wideIds} withGrowth={growth !== undefined} />
           <NutrientKey {...key} ids={wideIds} />
         </>
       }
       narrow={
         <>
-          <UnitLine unit={unit} />
+          <UnitLine unit={growth === undefined ? unit : `${unit}; above, growth potential`} />
           <LyingMonths layout={layout} ids={narrowIds} withGrowth={growth !== undefined} />
           <NutrientKey {...key} ids={narrowIds} />
         </>
@@ -64,17 +65,27 @@ function UnitLine({ unit }: { readonly unit: string }) {
   );
 }
 
+const GROWTH_COLUMNS = [
+  { id: "mean", head: "Mean air temperature", align: "figure" },
+  { id: "growth", head: "Growth potential", align: "figure" },
+] as const;
+
+function growthCells(growth: MonthGrowth | undefined) {
+  if (growth === undefined) return {};
+  return "none" in growth ? { mean: growth.none, growth: "no figure" } : { mean: growth.mean, growth: `${String(Math.round(growth.share * 100))} %` };
+}
+
 function monthsTable({ parts, growth, decimals, unit }: NutrientMonthsProps) {
   const isStated = parts.every(({ notStated = 0 }) => notStated === 0);
   let running = 0;
   const rows = monthNames.flatMap((month, index): TableRow[] => {
     const own = parts.filter((part) => part.month === index + 1);
-    const grows = growth === undefined ? "" : `${Math.round((growth[index] ?? 0) * 100)} %`;
-    if (own.length === 0) return [{ id: month, cells: { month, growth: grows } }];
+    const grows = growthCells(growth?.[index]);
+    if (own.length === 0) return [{ id: month, cells: { month, ...grows } }];
     return own.map((part) => {
       running += partTotal(part);
       const [quick, slow, notStated, total] = [part.quick, part.slow, part.notStated ?? 0, running].map((amount) => amount.toFixed(decimals));
-      return { id: part.id, cells: { month, product: part.product, quick, slow, notStated, total, growth: grows } };
+      return { id: part.id, cells: { month, product: part.product, quick, slow, notStated, total, ...grows } };
     });
   });
   return {
@@ -85,7 +96,7 @@ function monthsTable({ parts, growth, decimals, unit }: NutrientMonthsProps) {
       { id: "slow", head: "Slow", align: "figure" },
       ...(isStated ? [] : [{ id: "notStated", head: "Not stated", align: "figure" } as const]),
       { id: "total", head: `Running total, ${unit}`, align: "figure" },
-      ...(growth === undefined ? [] : [{ id: "growth", head: "Growth", align: "figure" } as const]),
+      ...(growth === undefined ? [] : GROWTH_COLUMNS),
     ] satisfies [TableColumn, ...TableColumn[]],
     rows,
   };
@@ -105,7 +116,7 @@ function UprightMonths({ layout, ids, withGrowth }: MonthsDrawingProps) {
   const bottom = topPixels + chartPixels;
   const left = (index: number) => index / 12;
   return (
-    <div className={styles.months}>
+    <div className={styles.months} data-growth={withGrowth || undefined}>
       <svg width="36" height={bottom + 22} aria-hidden="true">
         {axisTicks(layout.axisEnd).map((tick) => (
           <text key={tick} x="28" y={bottom - (tick / layout.axisEnd) * chartPixels + 4} textAnchor="end">
@@ -139,19 +150,9 @@ function UprightMonths({ layout, ids, withGrowth }: MonthsDrawingProps) {
             </text>
           </Fragment>
         ))}
-        {withGrowth && (
-          <GrowthLine
-            steps={layout.columns.flatMap((column, index) => {
-              const y = bottom - column.growthShare * chartPixels;
-              const before = bottom - (layout.columns[index - 1]?.growthShare ?? 0) * chartPixels;
-              return [
-                { x1: percent(left(index)), x2: percent(left(index)), y1: before, y2: y },
-                { x1: percent(left(index)), x2: percent(left(index + 1)), y1: y, y2: y },
-              ];
-            })}
-          />
-        )}
+        {withGrowth && <UprightGrowth columns={layout.columns} bottom={bottom} chartPixels={chartPixels} />}
       </svg>
+      {withGrowth && <GrowthAxis bottom={bottom} chartPixels={chartPixels} />}
     </div>
   );
 }
@@ -160,6 +161,12 @@ function LyingMonths({ layout, ids, withGrowth }: MonthsDrawingProps) {
   const height = 12 * rowPixels + 2;
   return (
     <div className={styles.lyingMonths}>
+      {withGrowth && (
+        <>
+          <span />
+          <GrowthAxisAcross />
+        </>
+      )}
       <svg width={namesPixels} height={height} aria-hidden="true">
         {layout.columns.map((column, index) => (
           <text key={column.name} x="0" y={index * rowPixels + 20}>
@@ -173,17 +180,7 @@ function LyingMonths({ layout, ids, withGrowth }: MonthsDrawingProps) {
         {layout.columns.map((column, index) => (
           <LyingMonth key={column.name} column={column} y={index * rowPixels + 1} ids={ids} />
         ))}
-        {withGrowth && (
-          <GrowthLine
-            steps={layout.columns.flatMap((column, index) => {
-              const [x, y] = [percent(column.growthShare), index * rowPixels + 1];
-              return [
-                { x1: percent(layout.columns[index - 1]?.growthShare ?? 0), x2: x, y1: y, y2: y },
-                { x1: x, x2: x, y1: y, y2: y + rowPixels },
-              ];
-            })}
-          />
-        )}
+        {withGrowth && <LyingGrowth columns={layout.columns} rowPixels={rowPixels} />}
       </svg>
     </div>
   );
@@ -203,24 +200,6 @@ function LyingMonth({ column, y, ids }: LyingMonthProps) {
       ids={ids}
       box={{ x: percent(mark.fromShare), width: percent(mark.share), y: y + 5, height: rowPixels - 10 }}
     />
-  ));
-}
-
-interface GrowthStep {
-  readonly x1: string;
-  readonly x2: string;
-  readonly y1: number;
-  readonly y2: number;
-}
-
-/** The stepped line of growth, over a rim of sheet so that it is seen upon a solid mark too. */
-function GrowthLine({ steps }: { readonly steps: readonly GrowthStep[] }) {
-  return [styles.growthRim, styles.growth].map((look) => (
-    <g key={look}>
-      {steps.map((step) => (
-        <line key={`${step.x1} ${step.y1} ${step.x2} ${step.y2}`} className={look} {...step} />
-      ))}
-    </g>
   ));
 }
 

@@ -1,7 +1,7 @@
 import { type AftercareRow } from "#ui/drawings/aftercare-timeline";
 import { type HourSpan } from "#ui/drawings/hour-strip";
 import { type NutrientPart } from "#ui/drawings/nutrient-bar";
-import { type MonthPart } from "#ui/drawings/nutrient-months";
+import { type MonthGrowth, type MonthPart } from "#ui/drawings/nutrient-months";
 
 const hour = 60;
 
@@ -70,8 +70,13 @@ export const ordinaryMonths: readonly MonthPart[] = ordinaryYear.map((part, inde
   month: [3, 5, 6, 9][index] ?? 12,
 }));
 
-/** How a cool-season grass grows over twelve months. */
-export const ordinaryGrowth = [0, 0.05, 0.3, 0.8, 1, 0.75, 0.45, 0.4, 0.75, 0.7, 0.3, 0.05] as const;
+/** How a cool-season grass could grow over a year of whose August and December too few days are on file. */
+export const ordinaryGrowth: readonly MonthGrowth[] = [
+  ...([[25, 0], [31, 0.05], [43, 0.3], [54, 0.8], [68, 1], [76, 0.75], [81, 0.45]] as const).map(([mean, share]) => ({ share, mean: `${String(mean)} °F` })),
+  { none: "12 of 31 days" },
+  ...([[75, 0.75], [54, 0.7], [43, 0.3]] as const).map(([mean, share]) => ({ share, mean: `${String(mean)} °F` })),
+  { none: "no day" },
+];
 
 /** A year that goes past what the law allows, with marks so narrow that their labels need rows. */
 export const crowdedYear: readonly NutrientPart[] = [

@@ -32,6 +32,7 @@ export const addRouteDay = useCase("days/add-route-day", addRouteDaySchema, asyn
       endsAtMinute: endsAt,
       forecastHighF: forecast?.forecastHighF ?? null,
       forecastSource: forecast?.forecastSource ?? null,
+      forecastNextHighF: forecast?.forecastNextHighF ?? null,
       createdAt: work.now,
     },
   });

@@ -1,11 +1,27 @@
 import { z } from "zod";
 import { requiredDate, requiredLine } from "#application/field.schema";
 
+const WHOLE_DEGREES = /^-?\d{1,3}$/;
+const POSSIBLE_HIGH = "Give a high between -60 and 140 degrees Fahrenheit.";
+
+function isPossible(high: number): boolean {
+  return high >= -60 && high <= 140;
+}
+
 const highField = z
   .string("Give the forecast high.")
   .trim()
-  .regex(/^-?\d{1,3}$/, "Give the forecast high in whole degrees Fahrenheit, for example 84.")
+  .regex(WHOLE_DEGREES, "Give the forecast high in whole degrees Fahrenheit, for example 84.")
   .transform(Number)
-  .refine((high) => high >= -60 && high <= 140, "Give a high between -60 and 140 degrees Fahrenheit.");
+  .refine(isPossible, POSSIBLE_HIGH);
 
-export const enterForecastSchema = z.object({ date: requiredDate("the day"), highF: highField, source: requiredLine("where the forecast is from", 120) });
+/** The high of the day after: only a label that limits the heat of the hours afterwards asks for it. Empty becomes null. */
+const nextHighField = z
+  .string("Give the high of the day after, or leave it empty.")
+  .trim()
+  .refine((text) => text === "" || WHOLE_DEGREES.test(text), "Give the high in whole degrees Fahrenheit, for example 84, or leave it empty.")
+  .transform((text) => (text === "" ? null : Number(text)))
+  .refine((high) => high === null || isPossible(high), POSSIBLE_HIGH)
+  .default(null);
+
+export const enterForecastSchema = z.object({ date: requiredDate("the day"), highF: highField, nextHighF: nextHighField, source: requiredLine("where the forecast is from", 120) });

@@ -6,14 +6,14 @@ import { conflict } from "#application/refusal";
 import { dayOf } from "#application/stored-day";
 import { useCase } from "#application/use-case";
 
-/** Enters the forecast high of a day and where it is from, for every truck of that day. */
-export const enterForecast = useCase("days/enter-forecast", enterForecastSchema, async (work, { date, highF, source }) => {
+/** Enters the forecast high of a day, that of the day after where it is asked for, and where they are from, for every truck of that day. */
+export const enterForecast = useCase("days/enter-forecast", enterForecastSchema, async (work, { date, highF, nextHighF, source }) => {
   await lockCompany(work.tx);
   const { count } = await work.tx.routeDay.updateMany({
     where: { companyId: work.company.companyId, date: dayOf(date) },
-    data: { forecastHighF: highF, forecastSource: source },
+    data: { forecastHighF: highF, forecastNextHighF: nextHighF, forecastSource: source },
   });
   if (count === 0) return conflict("No truck goes out on this day. Send one out first; the forecast belongs to its day.");
-  await writeDeed(work, null, { deed: "forecast-entered", details: { date, highF, source } });
+  await writeDeed(work, null, { deed: "forecast-entered", details: { date, highF, nextHighF, source } });
   return accept({ trucks: count, date });
 });

@@ -17,7 +17,7 @@ import { ticketsOfVisits } from "#application/visits/visit-ticket";
 export interface DayShown {
   readonly date: CalendarDate;
   readonly today: CalendarDate;
-  readonly forecast: { readonly highF: number; readonly source: string } | null;
+  readonly forecast: { readonly highF: number; readonly nextHighF: number | null; readonly source: string } | null;
   /** By the number of the truck. */
   readonly trucks: readonly TruckShown[];
   /** What stands against the day, by cause, the gravest first. */
@@ -108,7 +108,7 @@ async function readTrucks(work: Work, date: CalendarDate) {
   const told = days.find(({ forecastHighF }) => forecastHighF !== null);
   return {
     rows,
-    forecast: told === undefined || told.forecastHighF === null || told.forecastSource === null ? null : { highF: told.forecastHighF, source: told.forecastSource },
+    forecast: told === undefined || told.forecastHighF === null || told.forecastSource === null ? null : { highF: told.forecastHighF, nextHighF: told.forecastNextHighF, source: told.forecastSource },
     freeVehicles: vehicles
       .filter(({ vehicleId, stoodDownAt }) => stoodDownAt === null && !days.some((day) => day.vehicleId === vehicleId))
       .map(({ vehicleId, number, name }) => ({ vehicleId, number, name })),

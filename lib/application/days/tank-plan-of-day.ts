@@ -7,11 +7,13 @@ import { cleanOutsOfDay } from "#application/days/clean-outs-of-day";
 import { containersOnHand } from "#application/days/day-facts";
 import { DEFAULT_HOUSE_SETTINGS } from "#domain/company/house-settings";
 import { type LoadedStop, type LoadingList, loadingList } from "#domain/mixing/loading-list";
-import { type ContainerOnHand, productsToLoad, weightsAlongRoute } from "#domain/mixing/products-to-load";
+import { type ContainerOnHand, type LoadedProduct, productsToLoad, weightsAlongRoute } from "#domain/mixing/products-to-load";
+import { keptFromRoundingUp } from "#domain/mixing/rounding-room";
 import { planTanks } from "#domain/mixing/tank-plan";
 import { type TankPlan } from "#domain/mixing/tank-plan-answer";
 import { type LastHeld, type TreatedStop } from "#domain/mixing/tank-plan-question";
 import { type Quantity } from "#domain/quantities/quantity";
+import { packOf } from "#domain/rules/packs-on-file";
 import { TANK_MARK } from "#application/visits/ticket-facts";
 
 /** What the books say besides the visits of a day: what products come in, and what the tanks held. */
@@ -42,33 +44,44 @@ export const WATER_AT_STOPS: TreatedStop["water"] = "unknown";
 /** Water behind the mix leaves the least of it in the line. Common practice; a house may do otherwise once it can say so. */
 const LINE_AT_THE_END = "pushed-out-with-water";
 
-/** A visit as loading and tanks see it: with nothing to put down where nothing is worked out for it. */
-export function loadedStopOf({ visitId, property }: VisitRow, worked: VisitTicket | null): LoadedStop {
+/** A visit as far as loading asks. */
+type VisitOfStop = Pick<VisitRow, "visitId"> & { readonly property: Pick<VisitRow["property"], "street"> };
+
+/**
+ * A visit as loading and tanks see it: with nothing to put down where nothing is worked out for it. A treatment of which
+ * the lawns may get no more than is planned has that for its highest rate: no fill is rounded up and no rest sent beyond it.
+ */
+export function loadedStopOf({ visitId, property }: VisitOfStop, worked: Pick<VisitTicket, "ticket" | "question" | "aftercare"> | null): LoadedStop {
   const stop = { visitId, name: property.street, water: WATER_AT_STOPS };
   if (worked === null) return { ...stop, lawns: [], mixes: [], treatments: [], wantsSign: false };
-  const { ticket: { mixes }, question: { lawns, treatments } } = worked;
-  return { ...stop, lawns, mixes, treatments, wantsSign: wantsSign(worked) };
+  const { ticket: { mixes }, question } = worked;
+  return { ...stop, lawns: question.lawns, mixes, treatments: keptFromRoundingUp(question, packOf(question.state)), wantsSign: wantsSign(worked) };
 }
 
 /** Whether a sign is put up at a visit. */
-export function wantsSign({ aftercare }: VisitTicket): boolean {
+export function wantsSign({ aftercare }: Pick<VisitTicket, "aftercare">): boolean {
   return aftercare.some(({ timeline }) => timeline.steps.some(({ row }) => row === "sign"));
 }
 
-/** The tank plan and the loading list of a truck's stops. */
+/** The tank plan and the loading list of a truck's stops: there is enough aboard for the fills and for the tickets one by one. */
 export function tankPlanOfDay(
   stops: readonly LoadedStop[],
   truck: { readonly name: string; readonly payload: Quantity<"mass"> | null },
   { containers, lastHeld, cleanOuts }: LoadFacts,
 ): { readonly plan: TankPlan; readonly loading: LoadingList } {
-  const products = productsToLoad(stops, containers);
-  const plan = planTanks({
-    stops,
-    lastHeld,
-    truck: { ...truck, staysAboard: "counted-in-payload" },
-    cleanOuts,
-    dryWeights: weightsAlongRoute(stops, products),
-    settings: { tankLoads: DEFAULT_HOUSE_SETTINGS.tankLoads, tankMark: TANK_MARK, lineAtTheEnd: LINE_AT_THE_END },
-  });
+  const planWith = (products: readonly LoadedProduct[]) =>
+    planTanks({
+      stops,
+      lastHeld,
+      truck: { ...truck, staysAboard: "counted-in-payload" },
+      cleanOuts,
+      dryWeights: weightsAlongRoute(stops, products),
+      settings: { tankLoads: DEFAULT_HOUSE_SETTINGS.tankLoads, tankMark: TANK_MARK, lineAtTheEnd: LINE_AT_THE_END },
+    });
+  const byTickets = productsToLoad(stops, containers);
+  const first = planWith(byTickets);
+  // Fills may take another container than the tickets one by one; its weight is then planned with.
+  const products = productsToLoad(stops, containers, first.fills);
+  const plan = products.some(({ weight }, index) => weight?.amount !== byTickets[index]?.weight?.amount) ? planWith(products) : first;
   return { plan, loading: loadingList(stops, products, plan) };
 }

@@ -3,11 +3,15 @@ import { type Finding } from "#domain/foundation/finding";
 import { groupedBy } from "#domain/foundation/grouping";
 import { type SprayMix } from "#domain/mixing/spray-mix";
 import { type FillStop, fillStopOf, planFill, type PlannedFill, visitsThatShare } from "#domain/mixing/tank-fill";
-import { isSprayed, type TicketTool } from "#domain/mixing/ticket-question";
+import { invariant } from "#domain/foundation/invariant";
+import { keptFromRoundingUp } from "#domain/mixing/rounding-room";
+import { isSprayed, type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
+import { packOf } from "#domain/rules/packs-on-file";
 import { type Quantity } from "#domain/quantities/quantity";
 import { readPlannedFillSchema } from "#application/fills/read-planned-fill.schema";
 import { issuedTicketsOf } from "#application/visits/issued-ticket";
 import { ticketsOfVisits } from "#application/visits/visit-ticket";
+import { TANK_MARK } from "#application/visits/ticket-facts";
 import { useCase } from "#application/use-case";
 
 export interface VisitOfFill {
@@ -24,8 +28,6 @@ export interface FillToMake {
   readonly capacity: Quantity<"volume">;
   readonly visits: readonly VisitOfFill[];
   readonly plan: Omit<PlannedFill, "findings">;
-  /** The tool by which each product is measured, by product id. */
-  readonly toolNameOf: Readonly<Record<string, string>>;
   readonly findings: readonly Finding[];
 }
 
@@ -62,13 +64,14 @@ export const readPlannedFill = useCase("fills/read-planned-fill", readPlannedFil
     const said = issued.get(visitId)?.snapshot ?? (outcome.ok ? outcome.value : undefined);
     const sprays = said?.ticket.mixes.filter((mix): mix is SprayMix => mix.kind === "spray") ?? [];
     if (said === undefined || sprays.length === 0) without.push(noSpray(own, outcome.ok ? undefined : outcome.refusal.refusal));
+    const planned = said === undefined ? [] : keptFromRoundingUp(said.question, packOf(said.question.state));
     for (const mix of sprays) {
-      const treatments = said?.question.treatments.filter(isSprayed).filter(({ line }) => mix.products.some((product) => product.line === line)) ?? [];
+      const treatments = planned.filter(isSprayed).filter(({ line }) => mix.products.some((product) => product.line === line));
       const [first] = treatments;
       if (first === undefined) continue;
       stops.push({
         visit: own,
-        stop: fillStopOf(visitId, mix, (line) => treatments.find((one) => one.line === line)?.productId ?? ""),
+        stop: fillStopOf(visitId, mix, (line) => treatmentOn(treatments, line)),
         equipmentId: first.gear.equipmentId,
         gearName: first.gear.name,
         capacity: first.gear.capacity,
@@ -80,6 +83,12 @@ export const readPlannedFill = useCase("fills/read-planned-fill", readPlannedFil
   return accept({ fills, without });
 });
 
+function treatmentOn(treatments: readonly TicketTreatment[], line: number): TicketTreatment {
+  const treatment = treatments.find((one) => one.line === line);
+  invariant(treatment !== undefined, "a mix is made of treatments of its visit");
+  return treatment;
+}
+
 function fillsOfTank(stops: readonly StopOfTank[]): readonly FillToMake[] {
   const [first] = stops;
   if (first === undefined) return [];
@@ -87,10 +96,9 @@ function fillsOfTank(stops: readonly StopOfTank[]): readonly FillToMake[] {
   return visitsThatShare(stops.map(({ stop }) => stop)).flatMap((group) => {
     const own = stops.filter(({ stop }) => group.includes(stop));
     const tools = new Map(own.flatMap((one) => [...one.tools]));
-    const planned = planFill(group, { name: gearName, capacity }, (productId) => tools.get(productId));
+    const planned = planFill(group, { name: gearName, capacity, mark: TANK_MARK }, (productId) => tools.get(productId));
     if (!planned.ok) return [];
     const { findings, ...plan } = planned.value;
-    const toolNameOf = Object.fromEntries([...tools].map(([productId, { name }]) => [productId, name]));
-    return [{ equipmentId, gearName, capacity, visits: own.map(({ visit }) => visit), plan, toolNameOf, findings }];
+    return [{ equipmentId, gearName, capacity, visits: own.map(({ visit }) => visit), plan, findings }];
   });
 }

@@ -2,10 +2,13 @@ import { lockCompany } from "#adapters/postgres/company-work";
 import { isSprayer, type EquipmentKind } from "#domain/equipment/equipment-kind";
 import { type Finding } from "#domain/foundation/finding";
 import { accept, type Outcome } from "#domain/foundation/outcome";
-import { filledSince, rinsateWords } from "#domain/mixing/clean-out";
+import { filledSince, labeledSiteCounts, rinsateWords, wentOfRinsate } from "#domain/mixing/clean-out";
+import { gallonsWords, visitsNotRecorded } from "#domain/mixing/tank-reading";
+import { zero } from "#domain/quantities/quantity";
 import { instantOfMinute } from "#domain/weather/local-hours";
 import { writeDeed } from "#application/audit-trail";
 import { type CleanOutForm, recordCleanOutSchema } from "#application/fills/record-clean-out.schema";
+import { hasMissing, isSettledLater, postDifference, type TankToSettle, tankToSettle, writeRests } from "#application/fills/tank-settlement";
 import { badField, conflict, notFound, type UseCaseRefusal } from "#application/refusal";
 import { SENT_WITH_OTHER_FIGURES } from "#application/stock/post-stock";
 import { useCase, type Work } from "#application/use-case";
@@ -18,7 +21,11 @@ export interface CleanOutToRecord {
   readonly how: string;
   /** "into the shop's rinsate tank" */
   readonly rinsate: string;
-  /** What it does not settle, because the tank has been filled since. */
+  /** What the tank holds by the books and loses with it; null where a later reading or clean-out has settled that. */
+  readonly tank: TankToSettle | null;
+  /** Where that goes in the ledger. */
+  readonly went: "rinsate" | "loss";
+  /** What it does not settle, and what wants care. */
   readonly findings: readonly Finding[];
 }
 
@@ -37,34 +44,44 @@ export async function cleanOutToRecord(work: Work, form: CleanOutForm): Promise<
   if (visitId !== null && visit === null) return badField("rinsateVisitId", "This visit is not on file any more. Load the page again.");
   const property = visit === null ? null : await work.tx.property.findUnique({ where: { companyId_propertyId: { companyId, propertyId: visit.propertyId } } });
   const fill = await work.tx.fill.findFirst({ where: { companyId, equipmentId }, orderBy: [{ filledAt: "desc" }, { number: "desc" }], select: { number: true, filledAt: true } });
+  const tank = (await isSettledLater(work, equipmentId, cleanedAt, false)) ? null : await tankToSettle(work, equipmentId, cleanedAt, zero("volume"));
+  const rest = tank === null ? [] : [...(hasMissing(tank) ? labeledSiteCounts(form.rinsateWent) : []), ...visitsNotRecorded({ name: equipment.name, openStreets: tank.openStreets })];
   return accept({
     equipmentName: equipment.name,
     cleanedAt,
+    tank,
+    went: wentOfRinsate(form.rinsateWent),
     doneBy: person.name,
     how,
     rinsate: rinsateWords(form.rinsateWent, form.rinsateWhere ?? property?.street ?? ""),
-    findings: filledSince(equipment.name, { cleanedAt: cleanedAt.getTime() }, fill === null ? undefined : { number: fill.number, filledAt: fill.filledAt.getTime() }),
+    findings: [...filledSince(equipment.name, { cleanedAt: cleanedAt.getTime() }, fill === null ? undefined : { number: fill.number, filledAt: fill.filledAt.getTime() }), ...rest],
   });
 }
 
 /**
- * Records that a sprayer was cleaned out: tank, pump and hose, when, by whom, how, and where the rinsate went. It is a
- * fact: one from before the last fill is taken all the same and frees nothing. Stock is left as it stands, because draws
- * of the fill before may still be written down later. Pressed twice, the first clean-out is answered.
+ * Records that a sprayer was cleaned out: tank, pump and hose, when, by whom, how, and where the rinsate went. What the tank
+ * holds by the books leaves it there in the same transaction, in one posting; visits that sprayed before it and are recorded
+ * later take theirs from there. It is a fact: one from before the last fill is taken all the same and frees nothing, and one
+ * from before a later reading or clean-out moves nothing. Pressed twice, the first clean-out is answered.
  */
 export const recordCleanOut = useCase("fills/record-clean-out", recordCleanOutSchema, async (work, form) => {
-  const { companyId } = work.company;
+  const { companyId, timeZone } = work.company;
   const { requestId, equipmentId, doneById, how, rinsateWent, rinsateVisitId, rinsateWhere } = form;
-  const toRecord = await cleanOutToRecord(work, form);
-  if (!toRecord.ok) return toRecord;
-  const { equipmentName, cleanedAt, doneBy, rinsate } = toRecord.value;
   await lockCompany(work.tx);
-  const said = { equipmentId, cleanedAt, doneById, how, rinsateWent, rinsateVisitId, rinsateWhere };
+  const said = { equipmentId, cleanedAt: new Date(instantOfMinute(form.cleanedOn, form.cleanedAt, timeZone)), doneById, how, rinsateWent, rinsateVisitId, rinsateWhere };
   const first = await work.tx.cleanOut.findUnique({ where: { companyId_requestId: { companyId, requestId } } });
   if (first !== null) return saysTheSame(first, said) ? accept({ cleanOutId: first.cleanOutId }) : conflict(SENT_WITH_OTHER_FIGURES);
+  const toRecord = await cleanOutToRecord(work, form);
+  if (!toRecord.ok) return toRecord;
+  const { equipmentName, cleanedAt, doneBy, rinsate, tank, went } = toRecord.value;
+  const posted = tank === null ? accept({ stockPostingId: null, wentToId: null }) : await postDifference(work, { requestId, note: `Clean-out; the rinsate went ${rinsate}` }, tank, went);
+  if (!posted.ok) return posted;
+  const { stockPostingId, wentToId } = posted.value;
   const cleanOutId = work.newId();
-  await work.tx.cleanOut.create({ data: { companyId, cleanOutId, requestId, ...said, enteredAt: work.now, personId: work.member.personId } });
-  await writeDeed(work, cleanOutId, { deed: "clean-out-recorded", details: { equipment: equipmentName, cleanedAt: cleanedAt.toISOString(), doneBy, rinsate } });
+  await work.tx.cleanOut.create({ data: { companyId, cleanOutId, requestId, ...said, stockPostingId, enteredAt: work.now, personId: work.member.personId } });
+  if (tank !== null) await writeRests(work, tank, { cleanOutId }, wentToId);
+  const inTheBooks = tank === null ? "settled later" : gallonsWords(tank.inTheBooks);
+  await writeDeed(work, cleanOutId, { deed: "clean-out-recorded", details: { equipment: equipmentName, cleanedAt: cleanedAt.toISOString(), doneBy, rinsate, inTheBooks } });
   return accept({ cleanOutId });
 });
 

@@ -6,16 +6,31 @@ import { type NutrientRates, type PastApplication } from "#domain/mixing/ticket-
 import { packOf } from "#domain/rules/packs-on-file";
 import { type LawnLedger, lawnLedger, type LedgerEntry } from "#domain/scheduling/nutrient-ledger";
 import { firstDayOpen } from "#domain/scheduling/visit-standing";
-import { isGrass, seasonOf } from "#domain/turf/grass";
-import { growthOfMonths } from "#domain/turf/growth-potential";
+import { type DayTemperatures } from "#domain/turf/day-temperatures";
+import { type Grass, isGrass } from "#domain/turf/grass";
+import { type GrowthOfMonth, growthOfMonths, growthSeasonOf } from "#domain/turf/growth-of-months";
+import { type GrowthSeason } from "#domain/turf/growth-potential";
+import { monthTemperatures, yearPeriod } from "#domain/turf/month-temperature";
 import { labelInUse, type LabelOfProduct, labelsOfProducts, type LabelsRead } from "#application/products/stored-label";
 import { todayOf } from "#application/programs/visits-of-rounds";
 import { readNutrientLedgerSchema } from "#application/properties/read-nutrient-ledger.schema";
 import { historyOfZones, productsOfRecords, recordsOfProperties } from "#application/register/zone-history";
 import { notFound } from "#application/refusal";
+import { keptTemperatures, sourceInUse } from "#application/temperatures/kept-temperatures";
 import { useCase, type Work } from "#application/use-case";
 import { productNamesOf, standingOf } from "#application/visits/list-visits";
 import { type PlannedTreatment, type VisitRow, visitRows } from "#application/visits/visit-rows";
+
+/** How a lawn's grass could grow by the kept temperatures of the year: a curve to look at, never a target. */
+export interface GrowthOfYear {
+  readonly season: GrowthSeason;
+  /** True where nobody has looked at the grass. */
+  readonly isGrassAssumed: boolean;
+  /** The source of the temperatures. */
+  readonly source: string;
+  /** January first. */
+  readonly months: readonly GrowthOfMonth[];
+}
 
 /** The year's nutrients on one lawn. */
 export interface LedgerOfLawn {
@@ -23,8 +38,8 @@ export interface LedgerOfLawn {
   readonly letter: string;
   readonly name: string;
   readonly ledger: LawnLedger;
-  /** How the grass grows by month, from 0 to 1; refused by name while no temperatures of the place are on file. */
-  readonly growth: Outcome<readonly number[]>;
+  /** Refused by name for a grass that has no one curve, and while too few temperatures are kept. */
+  readonly growth: Outcome<GrowthOfYear>;
 }
 
 export interface NutrientLedgerOnFile {
@@ -33,9 +48,6 @@ export interface NutrientLedgerOnFile {
   /** Visits with a product that are past their window and on no day to come: they are not counted as planned. */
   readonly notCounted: readonly string[];
 }
-
-/** No temperatures are kept yet, of any month. */
-const NO_TEMPERATURES = Array.from({ length: 12 }, () => "not-on-file" as const);
 
 /**
  * The nutrients of a calendar year on each lawn of a property: what the register says was put down, what a visit in view
@@ -58,18 +70,43 @@ export const readNutrientLedger = useCase("properties/read-nutrient-ledger", rea
   const history = historyOfZones(work, records, labels);
   const zones = await work.tx.zone.findMany({ where: { companyId, propertyId, removedAt: null }, orderBy: { letter: "asc" } });
   const state = property.state as UsState;
+  const temperatures = await temperaturesOfYear(work, year);
   const lawns = zones.map(({ zoneId, letter, name, ...zone }): LedgerOfLawn => {
     const grasses = zone.grasses.filter(isGrass);
     const entries = [...(history.get(zoneId) ?? []).map(entryPutDown), ...ahead.flatMap((one) => (one.zoneId === zoneId ? [one.entry] : []))];
     return {
       ...{ zoneId, letter, name },
       ledger: lawnLedger({ year, state, pack: packOf(state), grasses, entries }),
-      growth: growthOfMonths(seasonOf(grasses) === "cool" ? "cool-season" : "warm-season", NO_TEMPERATURES),
+      growth: growthOfYear({ grasses, isGrassAssumed: zone.grassesAssumed, year }, temperatures),
     };
   });
   const ledger: NutrientLedgerOnFile = { year, lawns, notCounted: planned.filter((visit) => visit.treatments.length > 0 && !counted.includes(visit)).map(({ name }) => name) };
   return accept(ledger);
 });
+
+interface TemperaturesOfYear {
+  readonly source: string | null;
+  readonly days: readonly DayTemperatures[];
+}
+
+async function temperaturesOfYear(work: Work, year: number): Promise<TemperaturesOfYear> {
+  const source = await sourceInUse(work);
+  return { source, days: source === null ? [] : await keptTemperatures(work, source, yearPeriod(year)) };
+}
+
+interface GrassOfLawn {
+  readonly grasses: readonly Grass[];
+  readonly isGrassAssumed: boolean;
+  readonly year: number;
+}
+
+function growthOfYear({ grasses, isGrassAssumed, year }: GrassOfLawn, { source, days }: TemperaturesOfYear): Outcome<GrowthOfYear> {
+  const season = growthSeasonOf(grasses);
+  if (!season.ok) return season;
+  if (source === null) return missingFact("source", "daily temperatures", "No daily temperatures are kept yet, so how the grass grows can't be drawn.");
+  const months = growthOfMonths(season.value, monthTemperatures(days, year));
+  return months.ok ? accept({ season: season.value, isGrassAssumed, source, months: months.value }) : months;
+}
 
 async function plannedVisits(work: Work, propertyId: string): Promise<readonly VisitRow[]> {
   const found = await work.tx.visit.findMany({

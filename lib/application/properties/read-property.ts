@@ -9,6 +9,7 @@ import { isWeekday, type Weekday, weekdaysOf } from "#domain/properties/weekday"
 import { fromAmount, type Quantity } from "#domain/quantities/quantity";
 import { isGrass, type Grass } from "#domain/turf/grass";
 import { idField } from "#application/field.schema";
+import { type LookOnFile, looksOfZones } from "#application/properties/lawn-looks";
 import { notFound } from "#application/refusal";
 import { calendarDayOf, calendarDayOrNone } from "#application/stored-day";
 import { useCase, type Work } from "#application/use-case";
@@ -49,6 +50,8 @@ export interface LawnOnFile {
   readonly waterEdges: readonly WaterEdgeOnFile[];
   /** The newest first. */
   readonly soilTests: readonly SoilTestOnFile[];
+  /** What was seen on it, the latest look first. */
+  readonly looks: readonly LookOnFile[];
 }
 
 /** An irrigation station. Without a test it has no rate. */
@@ -107,6 +110,7 @@ async function readLawns(work: Work, propertyId: string): Promise<readonly LawnO
   const tests = await work.tx.soilTest.findMany({ where: ofZones, orderBy: [{ sampledOn: "desc" }, { createdAt: "desc" }, { soilTestId: "asc" }] });
   const edgesOf = groupedBy(edges, ({ zoneId }) => zoneId);
   const testsOf = groupedBy(tests, ({ zoneId }) => zoneId);
+  const looksOf = await looksOfZones(work, zones.map(({ zoneId }) => zoneId));
   return zones.map((zone) => ({
     zoneId: zone.zoneId,
     version: zone.version,
@@ -128,6 +132,7 @@ async function readLawns(work: Work, propertyId: string): Promise<readonly LawnO
     soilTests: (testsOf.get(zone.zoneId) ?? []).map(({ soilTestId, sampledOn, laboratory, phosphorusWord, phosphorus }) => ({
       soilTestId, sampledOn: calendarDayOf(sampledOn), laboratory, phosphorusWord, phosphorus: phosphorus as PhosphorusFinding,
     })),
+    looks: looksOf.get(zone.zoneId) ?? [],
   }));
 }
 

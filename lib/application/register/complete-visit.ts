@@ -68,7 +68,7 @@ export async function recordToWrite(work: Work, form: CompletedForm): Promise<Ou
   const plan = await recordPlan(work, found);
   const refusal = refuseTimes(work, startedAt, endedAt) ?? refuseLawns(form, plan) ?? (await refusePeople(work, form));
   if (refusal !== undefined) return { ok: false, refusal };
-  const used = await usedOfVisit(work, form.mixes, reachedLawns(form), visit, plan);
+  const used = await usedOfVisit(work, form.mixes, reachedLawns(form), visit, plan, endedAt);
   if (!used.ok) return used;
   const content = await recordOfVisit(work, form, { visit, plan, used: used.value, startedAt, endedAt });
   return accept({ visit, plan, content, used: used.value, startedAt, endedAt });
@@ -127,7 +127,7 @@ async function postUsed(work: Work, { requestId }: CompletedForm, used: readonly
 async function drawFills(work: Work, { visitId }: CompletedForm, registerEntryId: string, { draws }: UsedOfVisit): Promise<void> {
   const { companyId } = work.company;
   await work.tx.fillDraw.createMany({
-    data: draws.map(({ fill, sprayed, isMeasured }) => ({ companyId, fillId: fill.fillId, visitId, registerEntryId, volume: sprayed.amount, isMeasured })),
+    data: draws.map(({ fill, sprayed, isMeasured }) => ({ companyId, fillId: fill.fillId, visitId, registerEntryId, volume: sprayed.amount, isMeasured, fillRestId: fill.fillRestId })),
   });
 }
 

@@ -1,39 +1,31 @@
-import { groupedBy } from "#domain/foundation/grouping";
-import { fromAmount } from "#domain/quantities/quantity";
-import { type FillAtHand } from "#application/register/really-used";
-import { type Work } from "#application/use-case";
+import { type SourceOfDraw, sourceOfDraw } from "#domain/mixing/tank-books";
+import { type FillOfTank, fillsInBooks } from "#application/fills/fills-in-books";
+import { type FillAtHand, type SourceAtHand } from "#application/register/really-used";
+import { type LocationWork, singularLocation } from "#application/stock/stock-locations";
 
-/** Fills with what is left of them in their tanks, by id; those that the company does not have are left out. */
-export async function fillsAtHand(work: Pick<Work, "tx" | "company">, fillIds: readonly string[]): Promise<ReadonlyMap<string, FillAtHand>> {
+/**
+ * Fills as they stand for a visit that ended at this moment, by id; those that the company does not have are left out. Out of
+ * a tank that was measured or cleaned out after the visit nothing more is taken: what the visit took is part of what was
+ * missing then, and beyond that it comes from count difference.
+ */
+export async function fillsAtHand(work: LocationWork, fillIds: readonly string[], endedAt: Date): Promise<ReadonlyMap<string, FillAtHand>> {
   const { companyId } = work.company;
   if (fillIds.length === 0) return new Map();
-  const fills = await work.tx.fill.findMany({ where: { companyId, fillId: { in: [...fillIds] } } });
-  const tanks = await work.tx.stockLocation.findMany({ where: { companyId, kind: "tank", equipmentId: { in: fills.map(({ equipmentId }) => equipmentId) } } });
-  const draws = groupedBy(await work.tx.fillDraw.findMany({ where: { companyId, fillId: { in: [...fillIds] } } }), ({ fillId }) => fillId);
-  const entries = await work.tx.stockEntry.findMany({
-    where: { companyId, stockPostingId: { in: fills.map(({ stockPostingId }) => stockPostingId) }, stockLocationId: { in: tanks.map(({ stockLocationId }) => stockLocationId) } },
-    orderBy: { line: "asc" },
-  });
-  const lots = await work.tx.lot.findMany({ where: { companyId, lotId: { in: entries.map(({ lotId }) => lotId) } } });
-  const productOfLot = new Map(lots.map(({ lotId, productId }) => [lotId, productId]));
-  const numberOfLot = new Map(lots.map(({ lotId, number }) => [lotId, number]));
-  const entriesOf = groupedBy(entries, ({ stockPostingId }) => stockPostingId);
-  return new Map(
-    fills.flatMap(({ fillId, number, mixingPlace, equipmentId, finishedVolume, stockPostingId }): readonly (readonly [string, FillAtHand])[] => {
-      const tank = tanks.find((one) => one.equipmentId === equipmentId);
-      if (tank === undefined) return [];
-      const drawn = (draws.get(fillId) ?? []).reduce((total, { volume }) => total + volume, 0n);
-      return [
-        [
-          fillId,
-          {
-            ...{ fillId, number, mixingPlace, productOfLot, numberOfLot, tankLocationId: tank.stockLocationId },
-            finished: fromAmount("volume", finishedVolume),
-            lots: (entriesOf.get(stockPostingId) ?? []).map(({ lotId, amount }) => ({ lotId, amount })),
-            drawn: fromAmount("volume", drawn),
-          },
-        ],
-      ];
-    }),
-  );
+  const rows = await work.tx.fill.findMany({ where: { companyId, fillId: { in: [...fillIds] } } });
+  const answer = new Map<string, FillAtHand>();
+  for (const fill of (await fillsInBooks(work, rows)).values()) {
+    if (fill.tankLocationId === null) continue;
+    const { fillId, number, finished, lots, productOfLot, numberOfLot } = fill;
+    const { from, drawn } = sourceOfDraw(fill, endedAt.getTime());
+    const sources = from === "tank" ? [{ stockLocationId: fill.tankLocationId, upTo: null }] : await sourcesSettled(work, fill, from);
+    answer.set(fillId, { fillId, number, finished, lots, productOfLot, numberOfLot, drawn, sources, fillRestId: from === "tank" ? null : from.fillRestId, mixingPlace: fill.row.mixingPlace });
+  }
+  return answer;
+}
+
+async function sourcesSettled(work: LocationWork, { rests }: FillOfTank, { fillRestId, missing }: Exclude<SourceOfDraw["from"], "tank">): Promise<readonly SourceAtHand[]> {
+  const countDifferenceId = await singularLocation(work, "count-difference");
+  const beyond = { stockLocationId: countDifferenceId, upTo: null };
+  const missingWentToId = rests.find((rest) => rest.fillRestId === fillRestId)?.wentToId ?? null;
+  return missingWentToId === null || missingWentToId === countDifferenceId ? [beyond] : [{ stockLocationId: missingWentToId, upTo: missing }, beyond];
 }

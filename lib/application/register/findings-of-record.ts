@@ -1,8 +1,10 @@
 import { type Finding, note, takeCare } from "#domain/foundation/finding";
 import { calendarDateIn, formatShortDate } from "#domain/foundation/calendar-date";
+import { checkBloom } from "#domain/mixing/site-checks";
 import { type RecordContent } from "#domain/register/record-content";
 import { type CompletedForm } from "#application/register/complete-visit.schema";
-import { type RecordPlan } from "#application/register/record-plan";
+import { bloomOfLawn, looksOfZones } from "#application/properties/lawn-looks";
+import { OF_FLOWERS, type RecordPlan } from "#application/register/record-plan";
 import { type Work } from "#application/use-case";
 
 /** What the findings of a record itself are about: who did it, when, and on how much ground. */
@@ -20,7 +22,30 @@ const CANONICAL_AREA_A_SQ_FT = 2_322_576n;
 
 /** What is to be said of the entry as such. None of it keeps a record from being written. */
 export async function findingsOfRecord(work: Work, form: CompletedForm, at: RecordAtHand): Promise<readonly Finding[]> {
-  return [...lateFinding(work, at), ...fastFinding(form, at), ...(await elsewhereFinding(work, form, at)), ...licenseFindings(at), ...weatherFinding(form), ...partFindings(form, at)];
+  return [
+    ...(await flowerFindings(work, form, at)),
+    ...lateFinding(work, at),
+    ...fastFinding(form, at),
+    ...(await elsewhereFinding(work, form, at)),
+    ...licenseFindings(at),
+    ...weatherFinding(form),
+    ...partFindings(form, at),
+  ];
+}
+
+/**
+ * What blooms on the day it was really done, on the lawns that were reached, by all looks that are on file until now: also
+ * those after the mix ticket, and where no mix ticket could be worked out.
+ */
+async function flowerFindings(work: Work, form: CompletedForm, { plan }: RecordAtHand): Promise<readonly Finding[]> {
+  const reached = plan.lawns.filter(({ zoneId }) => form.lawns[zoneId] === "done" || form.lawns[zoneId] === "part");
+  const looksOf = await looksOfZones(work, reached.map(({ zoneId }) => zoneId));
+  return plan.treatments.flatMap(({ label, lawns }) => {
+    if (label === "not-on-file") return [];
+    const own = reached.filter(({ zoneId }) => lawns.some((lawn) => lawn.zoneId === zoneId));
+    const found = checkBloom(label, own.map(({ zoneId, name }) => ({ name, ...bloomOfLawn(looksOf.get(zoneId) ?? [], form.doneOn) })));
+    return found.filter(({ rule }) => OF_FLOWERS.includes(rule));
+  });
 }
 
 function lateFinding({ company, now }: Work, { endedAt }: RecordAtHand): readonly Finding[] {

@@ -1,5 +1,6 @@
 import { accept } from "#domain/foundation/outcome";
 import { isSprayer } from "#domain/equipment/equipment-kind";
+import { sprayForGround } from "#domain/mixing/spray-mix";
 import { type Quantity } from "#domain/quantities/quantity";
 import { equipmentOnFile } from "#application/equipment/gear-on-file";
 import { readRecordPlanSchema } from "#application/register/read-record-plan.schema";
@@ -14,8 +15,10 @@ export interface MixToRecord {
   readonly key: string;
   readonly kind: "granular" | "spray";
   readonly productNames: readonly string[];
-  /** What was planned in all: of a spray its finished volume. Null where no mix could be worked out. */
+  /** What was planned in all: of a spray what the ground takes out of a fill. Null where no mix could be worked out. */
   readonly planned: Quantity<"mass"> | Quantity<"volume"> | null;
+  /** Of a spray what was planned where it was mixed for this visit alone, to the mark of the gauge. */
+  readonly mixedAlone: Quantity<"volume"> | null;
   /** The gear that puts it down, by id; null where it is not on file. */
   readonly equipmentId: string | null;
 }
@@ -34,8 +37,8 @@ function mixesOf({ mixes, treatments }: RecordPlan, equipmentIdOf: ReadonlyMap<s
   const worked = mixes.map((mix): MixToRecord => {
     const key = String(linesOf(mix)[0]);
     const equipmentId = equipmentIdOf.get(mix.gearName) ?? null;
-    if (mix.kind === "granular") return { key, kind: "granular", productNames: [mix.productName], planned: mix.total, equipmentId };
-    return { key, kind: "spray", productNames: mix.products.map(({ productName }) => productName), planned: mix.finished, equipmentId };
+    if (mix.kind === "granular") return { key, kind: "granular", productNames: [mix.productName], planned: mix.total, mixedAlone: null, equipmentId };
+    return { key, kind: "spray", productNames: mix.products.map(({ productName }) => productName), planned: sprayForGround(mix.carrier, mix.lawns), mixedAlone: mix.finished, equipmentId };
   });
   const without = treatments.filter(({ line }) => !mixed.has(line));
   return [
@@ -45,6 +48,7 @@ function mixesOf({ mixes, treatments }: RecordPlan, equipmentIdOf: ReadonlyMap<s
       kind: countedBy === "mass" ? "granular" : "spray",
       productNames: [productName],
       planned: null,
+      mixedAlone: null,
       equipmentId: equipmentIdOf.get(equipmentName) ?? null,
     })),
   ];

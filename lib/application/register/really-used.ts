@@ -1,13 +1,13 @@
-import { type Finding, takeCare } from "#domain/foundation/finding";
+import { type Finding, note, takeCare } from "#domain/foundation/finding";
 import { type Outcome } from "#domain/foundation/outcome";
 import { settle, sumExact } from "#domain/quantities/exact-quantity";
 import { parseNumber } from "#domain/quantities/parse-number";
 import { parseQuantity } from "#domain/quantities/parse-quantity";
-import { fromAmount, type Quantity, sum } from "#domain/quantities/quantity";
+import { allocate, fromAmount, type Quantity, sum } from "#domain/quantities/quantity";
 import { times } from "#domain/quantities/rate";
 import { multiplyRational, rational, roundToWhole } from "#domain/quantities/rational";
 import { type GranularMix } from "#domain/mixing/granular-mix";
-import { type ProductAmount, type SprayMix } from "#domain/mixing/spray-mix";
+import { type ProductAmount, sprayForGround, type SprayMix } from "#domain/mixing/spray-mix";
 import { drawFromFill, type FillOnRecord } from "#domain/mixing/tank-fill";
 import { type LotAtPlace, takeDown } from "#domain/register/put-down";
 import { type MeasuredBy } from "#domain/register/record-content";
@@ -21,12 +21,22 @@ export interface MixEntered {
   readonly fillId: string | null;
 }
 
-/** A fill as it stands, with its tank and the product and number of each of its lots. */
+/** Where in the ledger a fill's spray comes from: out of the tank, or out of what was missing when the tank was measured later. */
+export interface SourceAtHand {
+  readonly stockLocationId: string;
+  /** So much at most; null: all that is asked. */
+  readonly upTo: Quantity<"volume"> | null;
+}
+
+/** A fill as it stands for a visit, with the product and number of each of its lots. */
 export interface FillAtHand extends FillOnRecord {
   readonly fillId: string;
   readonly number: number;
   readonly mixingPlace: string;
-  readonly tankLocationId: string;
+  /** One after the other; the last one has no limit. */
+  readonly sources: readonly SourceAtHand[];
+  /** Where the tank was measured or cleaned out after the visit: the rest in which what it took is missing already; else null. */
+  readonly fillRestId: string | null;
   readonly productOfLot: ReadonlyMap<string, string>;
   readonly numberOfLot: ReadonlyMap<string, string>;
 }
@@ -66,12 +76,13 @@ export interface AtHand {
 
 /**
  * What one mix really used, from a fill or from bags and jugs. As planned means as planned for the lawns that were
- * reached: a lawn that was left out got nothing of it.
+ * reached: a lawn that was left out got nothing of it. Out of a fill for several visits that is what their ground takes;
+ * mixed for the visit alone it is their share of the visit's own loads, which went to a mark of the gauge.
  */
 export function reallyUsed(mix: GranularMix | SprayMix, entered: MixEntered, reached: ReadonlySet<string>, at: AtHand): UsedOutcome {
   if (mix.kind === "spray") {
     const key = `mixes.${String(mix.products[0]?.line)}.amount`;
-    const planned = sum("volume", mix.lawns.filter(({ zoneId }) => reached.has(zoneId)).map(({ finished }) => finished));
+    const planned = at.fill === undefined ? shareOfLoads(mix, reached) : sprayForGround(mix.carrier, mix.lawns.filter(({ zoneId }) => reached.has(zoneId)));
     const sprayed = volumeOf(entered, planned, key);
     if (!sprayed.ok) return sprayed;
     const lines = mix.products.map(({ line }) => line);
@@ -80,6 +91,11 @@ export function reallyUsed(mix: GranularMix | SprayMix, entered: MixEntered, rea
   const planned = sum("mass", mix.lawns.filter(({ zoneId }) => reached.has(zoneId)).map(({ amount }) => amount));
   const total = massOf(entered, planned, at.lotsOf(at.treatmentOf(mix.line).productId), `mixes.${String(mix.line)}.amount`);
   return total.ok ? { ok: true, value: fromLots(mix.line, total.value, entered, at) } : total;
+}
+
+function shareOfLoads({ lawns, finished }: SprayMix, reached: ReadonlySet<string>): Quantity<"volume"> {
+  const shares = allocate(finished, lawns.map(({ treatedArea }) => treatedArea.amount));
+  return sum("volume", shares.filter((_share, index) => reached.has(lawns[index]?.zoneId ?? "")));
 }
 
 /** What was used of a product that has no mix ticket: the amount as it was typed, or gallons of a fill, or rate times ground. */
@@ -163,22 +179,58 @@ function fromLots(line: number, total: ProductAmount, { measuredBy }: MixEntered
 
 function fromFill(lines: readonly number[], sprayed: Quantity<"volume">, fill: FillAtHand, { measuredBy }: MixEntered, { treatmentOf }: AtHand): UsedOfMix {
   const drawn = drawFromFill(fill, sprayed, `fill ${String(fill.number)}`);
+  const taken = takenFrom(fill, sprayed);
   const planned = new Set(lines.map((line) => treatmentOf(line).productId));
   const others = fill.lots.some(({ lotId }) => !planned.has(fill.productOfLot.get(lotId) ?? ""));
   const draw = { fill, sprayed };
   const used = lines.map((line): ReallyUsed => {
     const { productId, countedBy } = treatmentOf(line);
-    const lots = drawn.lots.filter(({ lotId, amount }) => amount > 0n && fill.productOfLot.get(lotId) === productId);
+    const lots = taken.filter(({ lotId, amount }) => amount > 0n && fill.productOfLot.get(lotId) === productId);
     const amount = lots.reduce((total, lot) => total + lot.amount, 0n);
     return {
       ...{ line, measuredBy, draw },
       total: { dimension: countedBy, amount },
-      lots: lots.map((lot) => ({ lotId: lot.lotId, from: fill.tankLocationId, amount: lot.amount })),
+      lots: lots.map(({ lotId, from, amount: part }) => ({ lotId, from, amount: part })),
     };
   });
   const missing = lines.map(treatmentOf).filter(({ productId }) => !fill.lots.some(({ lotId }) => fill.productOfLot.get(lotId) === productId));
   const names = missing.map(({ productName }) => productName);
-  return { used, draw, findings: [...drawn.findings, ...(others || names.length > 0 ? [otherMix(fill, names)] : [])] };
+  return { used, draw, findings: [...drawn.findings, ...(fill.fillRestId === null ? [] : [settledSince(fill)]), ...(others || names.length > 0 ? [otherMix(fill, names)] : [])] };
+}
+
+/** What a draw takes of each lot, source after source. */
+function takenFrom(fill: FillAtHand, sprayed: Quantity<"volume">): readonly { readonly lotId: string; readonly from: string; readonly amount: bigint }[] {
+  let drawn = fill.drawn.amount;
+  let rest = sprayed.amount;
+  return fill.sources.flatMap(({ stockLocationId, upTo }) => {
+    const part = upTo === null || upTo.amount > rest ? rest : upTo.amount;
+    const { lots } = drawFromFill({ ...fill, drawn: { dimension: "volume", amount: drawn } }, fromAmount("volume", part), "");
+    drawn += part;
+    rest -= part;
+    return lots.map(({ lotId, amount }) => ({ lotId, from: stockLocationId, amount }));
+  });
+}
+
+/** The fill as it stands for the next draw of the same visit. */
+export function lessDrawn({ fill, sprayed }: DrawOfFill): FillAtHand {
+  let rest = sprayed.amount;
+  const sources = fill.sources.map(({ stockLocationId, upTo }): SourceAtHand => {
+    if (upTo === null) return { stockLocationId, upTo };
+    const part = upTo.amount > rest ? rest : upTo.amount;
+    rest -= part;
+    return { stockLocationId, upTo: fromAmount("volume", upTo.amount - part) };
+  });
+  return { ...fill, sources, drawn: { dimension: "volume", amount: fill.drawn.amount + sprayed.amount } };
+}
+
+function settledSince({ number }: FillAtHand): Finding {
+  return note({
+    rule: "fill-settled-since",
+    source: "stock",
+    what: `The tank of fill ${String(number)} was measured or cleaned out after this visit.`,
+    figure: "What was sprayed here was missing from it then, so it is taken from there and no more out of the tank.",
+    about: [],
+  });
 }
 
 function otherMix({ number }: FillAtHand, missing: readonly string[]): Finding {

@@ -1,4 +1,5 @@
 import { type Finding, gravestFirst } from "#domain/foundation/finding";
+import { groupedBy } from "#domain/foundation/grouping";
 import { licenseStanding } from "#domain/crew/license";
 import { AFTERCARE_KINDS } from "#domain/label/aftercare-constraint";
 import { formatQuantity } from "#domain/quantities/format-quantity";
@@ -107,7 +108,7 @@ function treatmentOf(used: ReallyUsed, form: CompletedForm, { plan, used: { lotN
       plannedRate: treatment.rateText,
       measuredBy,
       total: recorded(total),
-      lots: lots.map(({ lotId, amount }) => ({ lotId, number: lotNumbers.get(lotId) ?? "", amount: recorded({ dimension: total.dimension, amount }) })),
+      lots: lotsTogether(lots).map(({ lotId, amount }) => ({ lotId, number: lotNumbers.get(lotId) ?? "", amount: recorded({ dimension: total.dimension, amount }) })),
       fill: draw === null ? null : { fillId: draw.fill.fillId, number: draw.fill.number, sprayed: recorded(draw.sprayed), mixingPlace: draw.fill.mixingPlace },
       equipmentName: treatment.equipmentName,
       notCountable: shared.notCountable,
@@ -120,6 +121,11 @@ function treatmentOf(used: ReallyUsed, form: CompletedForm, { plan, used: { lotN
       })),
     },
   };
+}
+
+/** A lot that came from two places is one lot in the record. */
+function lotsTogether(lots: ReallyUsed["lots"]): readonly { readonly lotId: string; readonly amount: bigint }[] {
+  return [...groupedBy(lots, ({ lotId }) => lotId)].map(([lotId, own]) => ({ lotId, amount: own.reduce((total, { amount }) => total + amount, 0n) }));
 }
 
 type FromLabel = Pick<RecordedTreatment, "epaRegistrationNumber" | "formulation" | "activeIngredients" | "isRestrictedUse" | "serviceType" | "targets" | "precautions">;

@@ -1,7 +1,7 @@
 import { type Finding } from "#domain/foundation/finding";
 import { accept, type Outcome } from "#domain/foundation/outcome";
 import { fillsAtHand } from "#application/register/fill-at-hand";
-import { type AtHand, type DrawOfFill, type FillAtHand, type MixEntered, type ReallyUsed, reallyUsed, usedAsTyped, type UsedOfMix } from "#application/register/really-used";
+import { type AtHand, type DrawOfFill, lessDrawn, type MixEntered, type ReallyUsed, reallyUsed, usedAsTyped, type UsedOfMix } from "#application/register/really-used";
 import { linesOf, type Mix, type RecordPlan, type RecordTreatment } from "#application/register/record-plan";
 import { badField, type UseCaseRefusal } from "#application/refusal";
 import { type LotOfProductAt, lotsAt } from "#application/stock/lots-at";
@@ -33,6 +33,7 @@ function askedOf({ mixes, treatments }: RecordPlan): readonly Asked[] {
 /**
  * Turns what a form said of each mix into product, lot by lot. What one mix has taken is gone for the next, from bags and
  * from fills alike. Refused where nothing was said of a mix, where its words are no amount, and for an unknown fill.
+ * @param endedAt of the visit: a tank that was measured since has what it took missing already
  */
 export async function usedOfVisit(
   work: Work,
@@ -40,12 +41,13 @@ export async function usedOfVisit(
   reached: ReadonlySet<string>,
   visit: VisitRow,
   plan: RecordPlan,
+  endedAt: Date,
 ): Promise<Outcome<UsedOfVisit, UseCaseRefusal>> {
   const truck = visit.stop === null ? undefined : await locationOfVehicle(work, visit.stop.vehicleId);
   const places = [...(truck === undefined ? [] : [truck]), await singularLocation(work, "shop")];
   let lots = await lotsAt(work, places, [...new Set(plan.treatments.map(({ productId }) => productId))]);
   const asked = askedOf(plan).filter(({ lawns }) => lawns.some(({ zoneId }) => reached.has(zoneId)));
-  const fills = new Map(await fillsAtHand(work, [...new Set(asked.flatMap(({ key }) => entered[key]?.fillId ?? []))]));
+  const fills = new Map(await fillsAtHand(work, [...new Set(asked.flatMap(({ key }) => entered[key]?.fillId ?? []))], endedAt));
   const lotNumbers = new Map([...lots.map(({ lotId, number }) => [lotId, number] as const), ...[...fills.values()].flatMap(({ numberOfLot }) => [...numberOfLot])]);
   const answers: UsedOfMix[] = [];
   for (const one of asked) {
@@ -80,10 +82,6 @@ function lessTaken(lots: readonly LotOfProductAt[], { used }: UsedOfMix): readon
     const own = taken.filter(({ lotId, from }) => lotId === lot.lotId && from === lot.stockLocationId);
     return { ...lot, amount: own.reduce((left, { amount }) => left - amount, lot.amount) };
   });
-}
-
-function lessDrawn({ fill, sprayed }: DrawOfFill): FillAtHand {
-  return { ...fill, drawn: { dimension: "volume", amount: fill.drawn.amount + sprayed.amount } };
 }
 
 function drawsByFill(answers: readonly UsedOfMix[]): UsedOfVisit["draws"] {

@@ -23,7 +23,7 @@ const countField = z
   .pipe(z.number().int(ASK_HOW_MANY).min(1, ASK_HOW_MANY).max(MOST_CONTAINERS, ASK_HOW_MANY));
 
 /** What was paid for one container, in whole cents; empty or the word none is "nobody knows", never nothing. */
-const paidField = z.string("Write what one container cost, or leave it empty.").transform((text, context) => {
+export const paidField = z.string("Write what one container cost, or leave it empty.").transform((text, context) => {
   if (/^(?:none)?$/iu.test(text.trim())) return null;
   const read = parseDollars("paidForOne", text);
   if (read.ok) return read.value;

@@ -73,8 +73,9 @@ export async function issuedTicketOf(work: Work, visitId: string): Promise<Issue
 /** Whether an issued ticket still says what would be issued now: amounts, day, applicator and aftercare alike. */
 export function isOfPresentPlan({ snapshot }: IssuedTicket, present: VisitTicket): boolean {
   const said = ({ ticket, aftercare, application, span }: TicketSnapshot | VisitTicket) => ({
-    // The strips are what the kept clear area is made of; tickets that were issued before they were kept have none.
-    mixes: ticket.mixes.map((mix) => ({ ...mix, lawns: mix.lawns.map((lawn) => ({ ...lawn, strips: undefined })) })),
+    // The strips are what the kept clear area is made of; tickets that were issued before they were kept have none. The
+    // steps are words for the same amounts in the same order.
+    mixes: ticket.mixes.map((mix) => ({ ...mix, steps: undefined, lawns: mix.lawns.map((lawn) => ({ ...lawn, strips: undefined })) })),
     steps: aftercare.map(({ lawnNames, timeline }) => [lawnNames, timeline.steps]),
     application,
     span,

@@ -7,6 +7,7 @@ import { notFound } from "#application/refusal";
 import { calendarDayOf, dayOf } from "#application/stored-day";
 import { answersOfVisit, type AnswerOnFile, issuedTicketOf, type IssuedTicket } from "#application/visits/issued-ticket";
 import { costOfVisit, type CostOfVisit } from "#application/visits/cost-of-visit";
+import { lawnsSeen } from "#application/visits/lawns-seen";
 import { ticketsOfVisits, type WorkedVisit } from "#application/visits/visit-ticket";
 import { useCase, type Work } from "#application/use-case";
 
@@ -27,6 +28,8 @@ export interface VisitOnFile extends WorkedVisit {
 export interface VisitRead extends VisitOnFile {
   /** Undefined also where it was not asked for, and for whoever may not see prices. */
   readonly cost: CostOfVisit | undefined;
+  /** What is known of the flowers on its lawns on its day. */
+  readonly seen: Awaited<ReturnType<typeof lawnsSeen>>;
 }
 
 /** Reads one visit whole. Undefined when the company has none of that id. */
@@ -68,6 +71,6 @@ export function openHolds(findings: readonly Finding[], answers: readonly { read
 export const readVisit = useCase("visits/read-visit", z.object({ visitId: idField, withCost: z.boolean().default(false) }), async (work, { visitId, withCost }) => {
   const found = await visitOnFile(work, visitId);
   if (found === undefined) return notFound("visit");
-  const read: VisitRead = { ...found, cost: withCost ? await costOfVisit(work, found) : undefined };
+  const read: VisitRead = { ...found, cost: withCost ? await costOfVisit(work, found) : undefined, seen: await lawnsSeen(work, found.visit) };
   return accept(read);
 });

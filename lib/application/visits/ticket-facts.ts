@@ -14,6 +14,7 @@ import { type PastApplication, type TicketLawn, type TicketTool } from "#domain/
 import { type ZoneSeeding } from "#domain/mixing/seeding-aftercare";
 import { type CalibrationOnFile, calibrationsOnFile, type EquipmentOnFile, equipmentOnFile } from "#application/equipment/gear-on-file";
 import { type LabelsRead, labelsOfProducts } from "#application/products/stored-label";
+import { type LookOnFile, looksOfZones } from "#application/properties/lawn-looks";
 import { calendarDayOf, calendarDayOrNone } from "#application/stored-day";
 import { type Work } from "#application/use-case";
 import { historyOfZones, productsOfRecords, recordsOfProperties } from "#application/register/zone-history";
@@ -33,7 +34,10 @@ export interface LicenseOnFile {
 
 /** A lawn with what its aftercare hangs on. */
 export interface LawnFacts {
-  readonly lawn: TicketLawn;
+  /** Whether it blooms hangs on the day, which each visit has of its own. */
+  readonly lawn: Omit<TicketLawn, "inBloom" | "bloomSeen">;
+  /** What was seen on it, the latest look first. */
+  readonly looks: readonly LookOnFile[];
   readonly propertyId: string;
   readonly seedings: readonly ZoneSeeding[];
   readonly stations: readonly IrrigationStation[];
@@ -89,12 +93,14 @@ async function lawnsOf(work: Work, propertyIds: readonly string[], historyOf: Re
   const edgesOf = groupedBy(await work.tx.waterEdge.findMany({ where: { companyId, zoneId: { in: zoneIds }, removedAt: null }, orderBy: { createdAt: "asc" } }), ({ zoneId }) => zoneId);
   const testsOf = groupedBy(await work.tx.soilTest.findMany({ where: { companyId, zoneId: { in: zoneIds } } }), ({ zoneId }) => zoneId);
   const stationsOf = await stationsByZone(work, propertyIds);
+  const looksOf = await looksOfZones(work, zoneIds);
   const today = todayOf(work);
   const lawns = zones.map((zone): LawnFacts => {
     const establishedOn = calendarDayOrNone(zone.establishedOn);
     return {
       propertyId: zone.propertyId,
-      seedings: zone.establishedBy === "seed" && establishedOn !== null ? [{ date: establishedOn, method: "broadcast", standing: establishedOn > today ? "planned" : "done" }] : [],
+      looks: looksOf.get(zone.zoneId) ?? [],
+      seedings: zone.establishedBy === "seed" && establishedOn !== null ? [{ date: establishedOn, method: "unknown", standing: establishedOn > today ? "planned" : "done" }] : [],
       stations: stationsOf.get(zone.zoneId) ?? [],
       lawn: {
         zoneId: zone.zoneId,
@@ -115,8 +121,6 @@ async function lawnsOf(work: Work, propertyIds: readonly string[], historyOf: Re
         })),
         establishedOn: establishedOn ?? "unknown",
         establishedBy: zone.establishedBy === "seed" || zone.establishedBy === "sod" ? zone.establishedBy : "unknown",
-        // Nobody enters what blooms today; the crew looks at the gate.
-        inBloom: "unknown",
         history: historyOf.get(zone.zoneId) ?? [],
       },
     };

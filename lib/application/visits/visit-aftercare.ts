@@ -10,8 +10,7 @@ import { type AppliedProduct } from "#domain/mixing/applied-product";
 import { type IrrigationStation } from "#domain/mixing/irrigation-run";
 import { type TicketTreatment } from "#domain/mixing/ticket-question";
 import { packOf } from "#domain/rules/packs-on-file";
-import { type ClockPeriod } from "#domain/mixing/clock-periods";
-import { type WateringHours } from "#domain/mixing/watering-hours";
+import { type WateringHours, wateringPeriods } from "#domain/mixing/watering-hours";
 import { type Span } from "#domain/weather/local-hours";
 import { type LawnFacts } from "#application/visits/ticket-facts";
 import { type VisitRow } from "#application/visits/visit-rows";
@@ -101,17 +100,8 @@ function hoursOf({ property }: VisitRow): WateringHours {
   if (wateringHours === null && wateringWeekdays === null) return { localRules: "none", controller: "none" };
   const weekdays = wateringWeekdays === null ? ALL_WEEK : [...wateringWeekdays].map((digit) => Number(digit) % 7);
   const { fromMinute, untilMinute } = wateringHours ?? { fromMinute: 0, untilMinute: 1440 };
-  const periods = weekdays.flatMap((weekday) => periodsOn(weekday, fromMinute, untilMinute));
+  const periods = wateringPeriods({ weekdays }, { fromMinuteOfDay: fromMinute, untilMinuteOfDay: untilMinute });
   return { localRules: "none", controller: { periods, basis: "house", source: "watering hours on file for the property" } };
-}
-
-/** Hours over midnight are two periods, the second on the next day. */
-function periodsOn(weekday: number, fromMinuteOfDay: number, untilMinuteOfDay: number): readonly ClockPeriod[] {
-  if (fromMinuteOfDay < untilMinuteOfDay) return [{ weekday, fromMinuteOfDay, untilMinuteOfDay }];
-  return [
-    { weekday, fromMinuteOfDay, untilMinuteOfDay: 1440 },
-    { weekday: (weekday + 1) % 7, fromMinuteOfDay: 0, untilMinuteOfDay },
-  ];
 }
 
 /** Says where nobody knows when a property may be watered and something wants water. */

@@ -43,6 +43,7 @@ export interface StopOfVisit {
   readonly isPinned: boolean;
   readonly startsAtMinute: number;
   readonly forecastHighF: number | null;
+  readonly forecastNextHighF: number | null;
 }
 
 export interface VisitRow {
@@ -187,11 +188,12 @@ interface DayColumns {
   readonly operatorId: string;
   readonly startsAtMinute: number;
   readonly forecastHighF: number | null;
+  readonly forecastNextHighF: number | null;
 }
 
 function stopOnDay(stop: StopColumns, day: DayColumns | undefined): StopOfVisit | null {
   if (day === undefined) return null;
   const { routeDayId, position, arrivesAtMinute, driveMinutes, isPinned } = stop;
-  const { vehicleId, operatorId, startsAtMinute, forecastHighF } = day;
-  return { routeDayId, date: calendarDayOf(day.date), vehicleId, operatorId, position, arrivesAtMinute, driveMinutes, isPinned, startsAtMinute, forecastHighF };
+  const { vehicleId, operatorId, startsAtMinute, forecastHighF, forecastNextHighF } = day;
+  return { routeDayId, date: calendarDayOf(day.date), vehicleId, operatorId, position, arrivesAtMinute, driveMinutes, isPinned, startsAtMinute, forecastHighF, forecastNextHighF };
 }

@@ -1,4 +1,5 @@
 import { labelInUse, type LabelsRead } from "#application/products/stored-label";
+import { bloomOfLawn } from "#application/properties/lawn-looks";
 import { timeZoneDataVersion } from "#adapters/time-zone-data";
 import { DEFAULT_HOUSE_SETTINGS } from "#domain/company/house-settings";
 import { licenseStanding } from "#domain/crew/license";
@@ -60,10 +61,11 @@ function ticketOf(work: Work, visit: VisitRow, facts: TicketFacts, today: Calend
     on: application.on,
     state: visit.property.state,
     // A visit that is done has its own record among what was put down, and is not held against itself.
-    lawns: lawns.map(({ lawn }) => ({ ...lawn, history: lawn.history.filter(({ visitId }) => visitId !== visit.visitId) })),
+    lawns: lawns.map(({ lawn, looks }) => ({ ...lawn, ...bloomOfLawn(looks, application.on), history: lawn.history.filter(({ visitId }) => visitId !== visit.visitId) })),
     treatments,
     applicator: applicatorOf(application, license, facts, visit),
     forecastHighF: visit.stop?.forecastHighF ?? "not-entered",
+    forecastNextHighF: visit.stop?.forecastNextHighF ?? "not-entered",
     settings: { ...DEFAULT_HOUSE_SETTINGS, tankMark: TANK_MARK },
   };
   const ticket = makeMixTicket(question);

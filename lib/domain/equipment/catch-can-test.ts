@@ -22,7 +22,7 @@ import {
   subtractRational,
   ZERO,
 } from "#domain/quantities/rational";
-import { amountRange, refuseOutOfRange } from "#domain/turf/physical-range";
+import { MOST_WIND, amountRange, refuseOutOfRange } from "#domain/turf/physical-range";
 
 /** What the cans of one station caught: by a ruler in straight cans, or by a measure in cans with equal round mouths. */
 export type CanCatches =
@@ -111,12 +111,12 @@ function refuseCatches(catches: readonly Rational[]) {
 /**
  * A station's own rate and evenness from its cans. The rate is the average depth over the time, as a depth in an hour.
  * Refused: under four cans, cans that are all empty, a mouth without an opening, a run outside 1 to 240 min, a wind
- * below zero.
+ * below zero or beyond a hurricane.
  */
 export function measureStation(test: CatchCanTest): Outcome<StationRate> {
   const refused = refuseOutOfRange([
     { field: "runMinutes", words: "The time that the station ran", value: test.runMinutes, ...RUN_MINUTES, unit: "min" },
-    ...(test.windMph === "not-taken" ? [] : [amountRange("windMph", "The wind", test.windMph, "mph")]),
+    ...(test.windMph === "not-taken" ? [] : [amountRange("windMph", "The wind", test.windMph, MOST_WIND.milesPerHour)]),
   ]);
   if (refused !== undefined) return refused;
   const { cans } = test;

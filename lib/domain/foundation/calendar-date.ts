@@ -6,6 +6,10 @@ export type CalendarDate = string & { readonly calendarDate: unique symbol };
 
 const MILLISECONDS_A_DAY = 86_400_000;
 
+/** The first and last instants of the years that a calendar date is read in, 1900 to 2199, in universal time. */
+export const EARLIEST_EPOCH_MILLISECONDS = Date.UTC(1900, 0, 1);
+export const LATEST_EPOCH_MILLISECONDS = Date.UTC(2200, 0, 1) - 1;
+
 function dayNumber(date: CalendarDate): number {
   const [year, month, day] = partsOf(date);
   return Date.UTC(year, month - 1, day) / MILLISECONDS_A_DAY;

@@ -1,18 +1,40 @@
 import { type Measure } from "#domain/quantities/exact-quantity";
+import { type MowingCount } from "#domain/label/mowing-count";
 import { type Authority, type OnFile, stated } from "#domain/weather/spray-limits";
 
+/** What elapsed time is counted from. */
+export type ReachAnchor = "application-start" | "application-end" | "posting";
+
 /**
- * How far something reaches, from its own anchor. Minutes are elapsed time; calendar days and months are counted on the
- * calendar from the day of the application and are never turned into hours: the day following begins at midnight.
+ * How far something reaches, from its own anchor. Minutes are elapsed time. "2 days" on a label does not say whether days
+ * of the calendar or spans of 24 h are meant, so such days are kept as days, and whoever computes with them keeps both
+ * readings: what must not be before ends by the later of them, what is due is due by the earlier. Where the words do not
+ * say whether the start or the end of the work counts, the one that breaks neither does. Reading both ways is common
+ * practice; no label or law says which is meant. Calendar days and months are counted on the calendar from the day of
+ * the application and are never turned into hours: the day following begins at midnight.
  */
 export type Reach =
-  | { readonly anchor: "application-start" | "application-end" | "posting"; readonly durationMinutes: number }
+  | { readonly anchor: ReachAnchor; readonly durationMinutes: number }
+  | { readonly anchor: "days"; readonly from: ReachAnchor | "not-said"; readonly days: number }
   | { readonly anchor: "calendar-day"; readonly days: number }
   | { readonly anchor: "calendar-month"; readonly months: number };
 
-/** How far something reaches back from the start of the application or the day it is on. */
+/** By when something is due: within a reach, or at once. */
+export type DueReach = Exclude<Reach, { readonly anchor: "calendar-month" }> | { readonly anchor: "at-once" };
+
+/**
+ * What is due at once is done within an hour after the application ends: common practice for a label's "immediately",
+ * which must be some time to be held against the hours of a property and against what must stay dry.
+ */
+export const AT_ONCE_MINUTES = 60;
+
+/**
+ * How far something reaches back from the start of the application or the day it is on. Days are read both ways as in
+ * {@link Reach}, and the earlier start counts.
+ */
 export type ReachBack =
   | { readonly anchor: "application-start"; readonly durationMinutes: number }
+  | { readonly anchor: "days"; readonly from: "application-start"; readonly days: number }
   | { readonly anchor: "calendar-day"; readonly days: number };
 
 /** A state of the lawn that a label waits for. When it comes can only be estimated. */
@@ -49,6 +71,7 @@ export type SignDownTrigger =
   | { readonly trigger: "day-following"; readonly daysFollowing: number; readonly orReentryIfLater: boolean }
   | { readonly trigger: "days-after-completion"; readonly daysAfter: number; readonly orReentryIfLater: boolean }
   | { readonly trigger: "sunset-of-day-following"; readonly daysFollowing: number; readonly orReentryIfLater: boolean }
+  | { readonly trigger: "state"; readonly state: AwaitedState; readonly orReentryIfLater: boolean }
   | { readonly trigger: "no-time-required" };
 
 interface AsWritten {
@@ -63,7 +86,7 @@ export type AftercareConstraint = AsWritten &
     | { readonly kind: "watering-not-before"; readonly untilLaterOf: readonly Until[] }
     | {
         readonly kind: "watering-in";
-        readonly by: Exclude<Reach, { readonly anchor: "calendar-month" }> | "not-stated";
+        readonly by: DueReach | "not-stated";
         readonly depth: WateringDepth | "not-stated";
         readonly rain: "counts" | "does-not-count" | "not-stated";
       }
@@ -77,10 +100,10 @@ export type AftercareConstraint = AsWritten &
     | { readonly kind: "soil-at-application"; readonly state: "dry" | "moist" }
     | { readonly kind: "mowing-before"; readonly within: ReachBack }
     | { readonly kind: "mowing-after"; readonly untilLaterOf: readonly Until[] }
-    | { readonly kind: "seeding-before"; readonly within: ReachBack }
+    | { readonly kind: "seeding-before"; readonly within: ReachBack | MowingCount }
     | {
         readonly kind: "seeding-after";
-        readonly intervals: readonly { readonly method: SeedingMethod | "any"; readonly until: Reach }[];
+        readonly intervals: readonly { readonly method: SeedingMethod | "any"; readonly until: Reach | MowingCount }[];
       }
     | { readonly kind: "posting-sign"; readonly upBy: SignUpTrigger; readonly mayComeDown: SignDownTrigger }
   );

@@ -2,15 +2,20 @@ import { compareExact, isNothing } from "#domain/quantities/exact-quantity";
 import { badInput } from "#domain/foundation/outcome";
 import { type RangeCheck, type Refused, refuseOutOfRange } from "#domain/turf/physical-range";
 import {
+  AT_ONCE_MINUTES,
+  type DueReach,
   type LabelAftercare,
   type Reach,
   type ReachBack,
   statedConstraint,
   type Until,
 } from "#domain/label/aftercare-constraint";
+import { type MowingCount } from "#domain/label/mowing-count";
 
-/** The longest reach taken for meant: two years, for a soil residual. Longer ones are slips of a unit. */
-const LONGEST = { minutes: 1_051_200, days: 730, months: 24 } as const;
+/** The longest reach taken for meant: two years, for a soil residual, and a dozen mowings. Longer ones are slips of a unit. */
+const LONGEST = { minutes: 1_051_200, days: 730, months: 24, mowings: 12 } as const;
+
+type AnyReach = Reach | ReachBack | DueReach | MowingCount;
 
 /** The labels that were looked at and found possible: a day asks for those of its few products again at every stop. */
 const POSSIBLE = new WeakSet<LabelAftercare>();
@@ -39,7 +44,7 @@ function untilsOf(label: LabelAftercare): readonly Until[] {
   ];
 }
 
-function reachesOf(label: LabelAftercare): readonly (Reach | ReachBack)[] {
+function reachesOf(label: LabelAftercare): readonly AnyReach[] {
   return [
     ...untilsOf(label).flatMap((until) => (until.anchor === "state" ? [] : [until])),
     ...statedConstraint(label, "watering-in").flatMap(({ by }) => (by === "not-stated" ? [] : [by])),
@@ -52,7 +57,7 @@ function reachesOf(label: LabelAftercare): readonly (Reach | ReachBack)[] {
 }
 
 function signReach(down: StatedSignDown): readonly Reach[] {
-  if (down.trigger === "no-time-required") return [];
+  if (down.trigger === "no-time-required" || down.trigger === "state") return [];
   if (down.trigger === "elapsed") return [{ anchor: down.anchor, durationMinutes: down.durationMinutes }];
   const days = down.trigger === "days-after-completion" ? down.daysAfter : down.daysFollowing;
   return [{ anchor: "calendar-day", days }];
@@ -65,10 +70,22 @@ interface Measured {
   readonly unit: keyof typeof LONGEST;
 }
 
-function measured(reach: Reach | ReachBack): Measured {
-  if (reach.anchor === "calendar-day") return { value: reach.days, unit: "days" };
-  if (reach.anchor === "calendar-month") return { value: reach.months, unit: "months" };
-  return { value: reach.durationMinutes, unit: "minutes" };
+function measured(reach: AnyReach): Measured {
+  switch (reach.anchor) {
+    case "days":
+    case "calendar-day":
+      return { value: reach.days, unit: "days" };
+    case "calendar-month":
+      return { value: reach.months, unit: "months" };
+    case "mowings":
+      return { value: reach.count, unit: "mowings" };
+    case "at-once":
+      return { value: AT_ONCE_MINUTES, unit: "minutes" };
+    case "application-start":
+    case "application-end":
+    case "posting":
+      return { value: reach.durationMinutes, unit: "minutes" };
+  }
 }
 
 function reachChecks(label: LabelAftercare, reaches: readonly Measured[]): readonly RangeCheck[] {

@@ -1,11 +1,12 @@
 import { accept, refuse } from "#domain/foundation/outcome";
 import { type Authority, type OnFile } from "#domain/weather/spray-limits";
-import { type AftercareKind, AFTERCARE_KINDS, type ConstraintOf, type LabelAftercare, type SeedingMethod } from "#domain/label/aftercare-constraint";
+import { type AftercareKind, AFTERCARE_KINDS, type ConstraintOf, type LabelAftercare, type Reach, type SeedingMethod } from "#domain/label/aftercare-constraint";
 import { refuseImpossibleAftercare } from "#domain/label/aftercare-range";
 import { gather, type ReadAnswer, readOnFile, readWord } from "#domain/label/label-answer";
 import { type LabelUseText, type UseField } from "#domain/label/label-fields";
 import { readPostingSign } from "#domain/label/label-sign";
 import { readReach, readReachBack, readUntils } from "#domain/label/label-time";
+import { type MowingCount, readMowingCount, speaksOfMowings } from "#domain/label/mowing-count";
 import { readRainThatSpoils, readWateringIn } from "#domain/label/label-water";
 
 /** The field in which each fact about what comes after is typed. */
@@ -32,11 +33,15 @@ function until<Kind extends "people-and-pets" | "watering-not-before" | "mowing-
   };
 }
 
-function before<Kind extends "mowing-before" | "seeding-before">(kind: Kind) {
-  return (value: string) => {
-    const within = readReachBack(value);
-    return within.ok ? accept({ kind, within: within.value }) : within;
-  };
+function readMowingBefore(value: string): ReadAnswer<Wordless<"mowing-before">> {
+  const within = readReachBack(value);
+  return within.ok ? accept({ kind: "mowing-before", within: within.value }) : within;
+}
+
+/** Reads "60 days", or the mowings that new seed must have had: "until after the second mowing". */
+function readSeedingBefore(value: string): ReadAnswer<Wordless<"seeding-before">> {
+  const within = speaksOfMowings(value) ? readMowingCount(value) : readReachBack(value);
+  return within.ok ? accept({ kind: "seeding-before", within: within.value }) : within;
 }
 
 function state<Kind extends "leaf-at-application" | "soil-at-application">(kind: Kind) {
@@ -46,15 +51,25 @@ function state<Kind extends "leaf-at-application" | "soil-at-application">(kind:
   };
 }
 
-/** Reads "4 months", or one time for each method: "broadcast 3 months, slit 4 months". */
+const METHOD_FIRST = /^(broadcast|slit)(?:[- ]?seed(?:ing|ed)?)?:? (.+)$/iu;
+const METHOD_LAST = /^(.+?) (?:for|when|if|before) (broadcast|slit)(?:[- ]?seed(?:ing|ed)?)?$/iu;
+
+function readInterval(part: string): { readonly method: SeedingMethod | "any"; readonly until: ReadAnswer<Reach | MowingCount> } {
+  const [, methodFirst, timeAfter] = METHOD_FIRST.exec(part) ?? [];
+  const [, timeBefore, methodLast] = METHOD_LAST.exec(part) ?? [];
+  const method = (methodFirst ?? methodLast ?? "any").toLowerCase() as SeedingMethod | "any";
+  const time = timeAfter ?? timeBefore ?? part;
+  return { method, until: speaksOfMowings(time) ? readMowingCount(time) : readReach(time) };
+}
+
+/**
+ * Reads "4 months", "after 2 mowings", or one for each method, since slit-seeded grass takes another interval than
+ * broadcast seed: "broadcast 6 weeks, slit 11 weeks".
+ */
 export function readSeedingAfter(value: string): ReadAnswer<Wordless<"seeding-after">> {
-  const intervals: { method: SeedingMethod | "any"; until: ReturnType<typeof readReach> }[] = [];
-  for (const part of value.split(/[,;\n]/u)) {
-    const [, method = "any", time = ""] = /^(?:(broadcast|slit)(?:[- ]?seed(?:ing|ed)?)?:? )?(.*)$/iu.exec(part.trim()) ?? [];
-    intervals.push({ method: method.toLowerCase() as SeedingMethod | "any", until: readReach(time) });
-  }
   const read: Wordless<"seeding-after">["intervals"][number][] = [];
-  for (const { method, until: reach } of intervals) {
+  for (const part of value.split(/[,;\n]/u)) {
+    const { method, until: reach } = readInterval(part.trim());
     if (!reach.ok) return reach;
     read.push({ method, until: reach.value });
   }
@@ -69,9 +84,9 @@ const READERS: { readonly [Kind in AftercareKind]: (value: string) => ReadAnswer
   "rain-that-spoils": readRainThatSpoils,
   "leaf-at-application": state("leaf-at-application"),
   "soil-at-application": state("soil-at-application"),
-  "mowing-before": before("mowing-before"),
+  "mowing-before": readMowingBefore,
   "mowing-after": until("mowing-after"),
-  "seeding-before": before("seeding-before"),
+  "seeding-before": readSeedingBefore,
   "seeding-after": readSeedingAfter,
   "posting-sign": readPostingSign,
 };

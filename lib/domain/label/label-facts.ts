@@ -5,6 +5,7 @@ import { type Grass } from "#domain/turf/grass";
 import { type Grade, type NitrogenRelease } from "#domain/turf/nutrients";
 import { type OnFile, type WeatherLimits } from "#domain/weather/spray-limits";
 import { type LabelAftercare } from "#domain/label/aftercare-constraint";
+import { type DistanceToWater } from "#domain/label/label-distance";
 
 /**
  * How a product is made, in the order in which kinds go into a half-filled tank; a label's own order wins. Water-soluble
@@ -109,6 +110,7 @@ export interface LabelUse {
   readonly aftercare: LabelAftercare;
   readonly bloomAndBees: OnFile<NotInBloom>;
   readonly keptApart: OnFile<{ readonly from: readonly KeptApart[] }>;
+  readonly distanceToWater: OnFile<DistanceToWater>;
   readonly stainsHardSurfaces: boolean | "unknown";
 }
 

@@ -5,9 +5,21 @@ import { type Rate, type RateBasis } from "#domain/quantities/rate";
 import { type Concentration } from "#domain/quantities/active-ingredient";
 import { densityIn } from "#domain/quantities/density";
 import { stated, type TemperatureLimit } from "#domain/weather/spray-limits";
-import { type ConstraintOf, type AwaitedState, type Reach, type ReachBack, type SignDownTrigger, statedConstraint, type Until } from "#domain/label/aftercare-constraint";
+import {
+  AT_ONCE_MINUTES,
+  type AwaitedState,
+  type ConstraintOf,
+  type DueReach,
+  type Reach,
+  type ReachBack,
+  type SignDownTrigger,
+  statedConstraint,
+  type Until,
+} from "#domain/label/aftercare-constraint";
 import { type LabelFacts, type LabelUse } from "#domain/label/label-facts";
+import { type DistanceToWater } from "#domain/label/label-distance";
 import { type GeneralField, type UseField } from "#domain/label/label-fields";
+import { type MowingCount, mowedTimes } from "#domain/label/mowing-count";
 
 function figure(value: Rational): string {
   return toDecimalString(value, 4, "nearest").replace(/\.?0+$/u, "");
@@ -23,15 +35,55 @@ function minutesInWords(minutes: number): string {
 
 const ANCHOR_WORDS = { "application-start": "the application starts", "application-end": "the application ends", posting: "the sign is up" } as const;
 
-/** "12 hours after the application ends", "2 days after the day of the application". */
+/** "2 days (48 hours)", or without the hours where nobody counts in them any more. */
+function daysAndHours(days: number, unit: string): string {
+  return days <= 7 ? `${counted(days, unit)} (${counted(days * 24, "hour")})` : counted(days, unit);
+}
+
+/** "12 hours after the application ends", "2 full days (48 hours) after the application ends". */
 function reachInWords(reach: Reach): string {
-  if (reach.anchor === "calendar-day") return `${counted(reach.days, "day")} after the day of the application`;
-  if (reach.anchor === "calendar-month") return `${counted(reach.months, "month")} after the day of the application`;
-  return `${minutesInWords(reach.durationMinutes)} after ${ANCHOR_WORDS[reach.anchor]}`;
+  switch (reach.anchor) {
+    case "days": {
+      const from = reach.from === "not-said" ? "application-end" : reach.from;
+      return `${daysAndHours(reach.days, "full day")} after ${ANCHOR_WORDS[from]}`;
+    }
+    case "calendar-day":
+      return `${counted(reach.days, "day")} after the day of the application`;
+    case "calendar-month":
+      return `${counted(reach.months, "month")} after the day of the application`;
+    case "application-start":
+    case "application-end":
+    case "posting":
+      return `${minutesInWords(reach.durationMinutes)} after ${ANCHOR_WORDS[reach.anchor]}`;
+  }
+}
+
+/** "by 2 days (48 hours) after the application starts": days that do not say from when are due by the earlier. */
+function dueInWords(reach: DueReach): string {
+  switch (reach.anchor) {
+    case "at-once":
+      return `at once, taken as within ${minutesInWords(AT_ONCE_MINUTES)} after the application ends`;
+    case "days": {
+      const from = reach.from === "not-said" ? "application-start" : reach.from;
+      return `by ${daysAndHours(reach.days, "day")} after ${ANCHOR_WORDS[from]}`;
+    }
+    case "calendar-day":
+      if (reach.days < 2) return `by the end of the day ${reach.days === 0 ? "of" : "following"} the application`;
+      return `by the end of day ${String(reach.days)} after the application`;
+    case "application-start":
+    case "application-end":
+    case "posting":
+      return `by ${reachInWords(reach)}`;
+  }
 }
 
 function backInWords(reach: ReachBack): string {
-  return reach.anchor === "calendar-day" ? counted(reach.days, "day") : minutesInWords(reach.durationMinutes);
+  if (reach.anchor === "application-start") return minutesInWords(reach.durationMinutes);
+  return counted(reach.days, "whole day");
+}
+
+function seedUntilInWords(until: Reach | MowingCount): string {
+  return until.anchor === "mowings" ? `it has been ${mowedTimes(until)}` : reachInWords(until);
 }
 
 const STATE_WORDS: Readonly<Record<AwaitedState, string>> = {
@@ -64,7 +116,7 @@ function coldest({ limitF, reaching }: TemperatureLimit): string {
 function wateringInWords({ by, depth, rain }: ConstraintOf<"watering-in">): string {
   const most = depth !== "not-stated" && depth.most !== "none" ? ` and at most ${formatQuantityIn(depth.most, "in")}` : "";
   const much = depth === "not-stated" ? "The label does not say how much" : `At least ${formatQuantityIn(depth.least, "in")} of water${most}`;
-  const due = by === "not-stated" ? "and not by when" : `by ${reachInWords(by)}`;
+  const due = by === "not-stated" ? "and not by when" : dueInWords(by);
   const fromTheSky = { counts: "Rain counts.", "does-not-count": "Rain does not count.", "not-stated": "The label does not say whether rain counts." }[rain];
   return `${much}, ${due}. ${fromTheSky}`;
 }
@@ -77,9 +129,11 @@ function downInWords(down: SignDownTrigger): string {
     case "day-following":
       return `on the day following${later}`;
     case "days-after-completion":
-      return `${String(down.daysAfter)} days after the work is done${later}`;
+      return `${daysAndHours(down.daysAfter, "full day")} after the work is done${later}`;
     case "sunset-of-day-following":
       return `at sunset of the day following${later}`;
+    case "state":
+      return `once ${STATE_WORDS[down.state]}${later}`;
     case "no-time-required":
       return "at any time";
   }
@@ -100,9 +154,11 @@ function aftercareSentences({ aftercare }: LabelUse): Partial<Record<UseField, s
     soilAtApplication: said("soil-at-application", ({ state }) => `It goes onto ${state} soil.`),
     mowingBefore: said("mowing-before", ({ within }) => `Not mowed in the ${backInWords(within)} before.`),
     mowingAfter: said("mowing-after", ({ untilLaterOf }) => `Not mowed until ${untilInWords(untilLaterOf)}.`),
-    seedingBefore: said("seeding-before", ({ within }) => `Not within ${backInWords(within)} after seeding.`),
+    seedingBefore: said("seeding-before", ({ within }) =>
+      within.anchor === "mowings" ? `Not on new seed until it has been ${mowedTimes(within)}.` : `Not within ${backInWords(within)} after seeding.`,
+    ),
     seedingAfter: said("seeding-after", ({ intervals }) =>
-      intervals.map(({ method, until }) => `No ${method === "any" ? "" : `${method} `}seed until ${reachInWords(until)}.`).join(" "),
+      intervals.map(({ method, until }) => `No ${method === "any" ? "" : `${method} `}seed until ${seedUntilInWords(until)}.`).join(" "),
     ),
     postingSign: said("posting-sign", ({ upBy, mayComeDown }) => `Up ${upBy.replaceAll("-", " ")}; down ${downInWords(mayComeDown)}.`),
   };
@@ -111,6 +167,11 @@ function aftercareSentences({ aftercare }: LabelUse): Partial<Record<UseField, s
 
 function withoutUnsaid<Field extends string>(sentences: Partial<Record<Field, string | undefined>>): Partial<Record<Field, string>> {
   return Object.fromEntries(Object.entries(sentences).filter(([, sentence]) => sentence !== undefined)) as Partial<Record<Field, string>>;
+}
+
+function distanceInWords({ withDeflector, otherwise }: DistanceToWater): string {
+  const [shielded, open] = [formatQuantityIn(withDeflector, "ft"), formatQuantityIn(otherwise, "ft")];
+  return shielded === open ? `At least ${open} clear of water.` : `At least ${open} clear of water; ${shielded} with a spreader that has a deflector.`;
 }
 
 const PERIOD_WORDS = { "calendar-year": "in a calendar year", "12-months": "in any 12 months", season: "in a season or year without dates, counted by calendar year" } as const;
@@ -139,6 +200,7 @@ export function sentencesOfUse(use: LabelUse): Partial<Record<UseField, string>>
     keptApart: stated(use.keptApart).map(({ from }) =>
       from.map((one) => (one.apart === "tank" ? `Not in one tank with ${one.from}.` : `Not on the same ground within ${counted(one.apart.days, "day")} of ${one.from}.`)).join(" "),
     )[0],
+    distanceToWater: stated(use.distanceToWater).map(distanceInWords)[0],
     bloomAndBees: stated(use.bloomAndBees).map(() => "Not while weeds, clover or other plants on the lawn bloom.")[0],
     ...aftercareSentences(use),
   });

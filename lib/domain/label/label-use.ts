@@ -8,6 +8,7 @@ import { type Authority } from "#domain/weather/spray-limits";
 import { readAftercare } from "#domain/label/label-aftercare";
 import { answerOf, gather, partsOf, type ReadAnswer, readOnFile, readWord, readYesOrNo } from "#domain/label/label-answer";
 import { type CarrierRange, type KeptApart, type LabelRates, type LabelUse, type MostApplications, type SeasonLimit, SERVICE_TYPES } from "#domain/label/label-facts";
+import { readDistanceToWater } from "#domain/label/label-distance";
 import { type LabelUseText } from "#domain/label/label-fields";
 import { readTime } from "#domain/label/label-time";
 import { readWeatherLimits } from "#domain/label/label-weather";
@@ -160,6 +161,7 @@ export function readLabelUse(productName: string, use: LabelUseText) {
     seasonLimits: readOnFile(use.seasonLimits, withAuthority(readSeasonLimits)),
     bloomAndBees: readOnFile(use.bloomAndBees, withAuthority(readBloom)),
     keptApart: readOnFile(use.keptApart, withAuthority(readKeptApart)),
+    distanceToWater: readOnFile(use.distanceToWater, withAuthority(readDistanceToWater)),
     stainsHardSurfaces: readYesOrNo(use.stainsHardSurfaces),
   });
   const weather = readWeatherLimits(productName, use, authority);

@@ -1,9 +1,11 @@
 import { addDays, type CalendarDate, calendarDateIn, calendarDateOf } from "#domain/foundation/calendar-date";
-import { type AwaitedState, type Reach, type ReachBack, type Until } from "#domain/label/aftercare-constraint";
+import { instantOfClock, utcOffsetAt } from "#domain/foundation/utc-offset";
+import { AT_ONCE_MINUTES, type AwaitedState, type DueReach, type Reach, type ReachAnchor, type ReachBack, type Until } from "#domain/label/aftercare-constraint";
 import { dayIn } from "#domain/mixing/clock-periods";
 import { type Authority } from "#domain/weather/spray-limits";
 
 const ONE_MINUTE_MILLISECONDS = 60_000;
+const ONE_DAY_MILLISECONDS = 86_400_000;
 
 /** When a product was put down, or will be, and its sign put up. */
 export interface ApplicationTimes {
@@ -65,18 +67,53 @@ export function startOfDateMonthsAfter(date: CalendarDate, months: number, timeZ
   return dayIn(wanted < firstOfNext ? wanted : firstOfNext, timeZone).fromEpochMilliseconds;
 }
 
-function anchored(reach: Extract<Reach, { readonly durationMinutes: number }>, application: ApplicationTimes) {
+function anchored(anchor: ReachAnchor, application: ApplicationTimes) {
   const { startsAtEpochMilliseconds, endsAtEpochMilliseconds, postedAtEpochMilliseconds } = application;
-  if (reach.anchor === "application-start") return { at: startsAtEpochMilliseconds, isEstimate: false };
-  if (reach.anchor === "application-end") return { at: endsAtEpochMilliseconds, isEstimate: false };
+  if (anchor === "application-start") return { at: startsAtEpochMilliseconds, isEstimate: false };
+  if (anchor === "application-end") return { at: endsAtEpochMilliseconds, isEstimate: false };
   // A sign that does not stand yet is counted from the end of the work, and its end is an estimate.
   return postedAtEpochMilliseconds === "not-posted"
     ? { at: endsAtEpochMilliseconds, isEstimate: true }
     : { at: postedAtEpochMilliseconds, isEstimate: false };
 }
 
-/** When a "not before" ends. A calendar day begins it: "the day following" is over at its first instant. */
+/** Past the hour that comes twice where clocks go back. */
+const PAST_THE_CHANGE_MILLISECONDS = 3 * 3_600_000;
+
+/**
+ * So many days from an instant by each reading of "2 days": until the clock shows the same on that day, and so many times
+ * 24 h. They differ only where clocks change in between, and where the clock then shows it twice, both count. California
+ * counts a day of a farm's entry interval as 24 h from the end of the application (3 CCR 6772(a)(4)); labels of lawns
+ * don't say. Reading both is common practice.
+ */
+function daysFrom(instant: number, days: number, timeZone: string) {
+  const shown = instant + utcOffsetAt(instant, timeZone) + days * ONE_DAY_MILLISECONDS;
+  const first = instantOfClock(shown, timeZone);
+  const again = shown - utcOffsetAt(first + PAST_THE_CHANGE_MILLISECONDS, timeZone);
+  const last = again + utcOffsetAt(again, timeZone) === shown ? again : first;
+  const byHours = instant + days * ONE_DAY_MILLISECONDS;
+  return { earliest: Math.min(first, byHours), latest: Math.max(last, byHours) };
+}
+
+/**
+ * What days may count from. Where the words do not say, both ends of the work: the end alone is not always the later of
+ * the two, since a clock that is put forward or back between them can turn them round.
+ */
+function countedFrom(from: ReachAnchor | "not-said"): readonly ReachAnchor[] {
+  return from === "not-said" ? ["application-start", "application-end"] : [from];
+}
+
+/**
+ * When a "not before" ends. "2 days" end by the latest of their readings, counted from the start and from the end of the
+ * work where the words do not say, so that none is broken; never at the midnight before, which is hours early. A calendar day begins
+ * it: "the day following" is over at its first instant.
+ */
 export function notBefore(reach: Reach, application: ApplicationTimes, timeZone: string): AftercareEnd {
+  if (reach.anchor === "days") {
+    const froms = countedFrom(reach.from).map((from) => anchored(from, application));
+    const at = Math.max(...froms.map((from) => daysFrom(from.at, reach.days, timeZone).latest));
+    return { atEpochMilliseconds: at, isEstimate: froms.some(({ isEstimate }) => isEstimate), waitsFor: [] };
+  }
   const date = calendarDateIn(timeZone, application.endsAtEpochMilliseconds);
   if (reach.anchor === "calendar-day") {
     const at = dayIn(addDays(date, reach.days), timeZone).fromEpochMilliseconds;
@@ -86,34 +123,45 @@ export function notBefore(reach: Reach, application: ApplicationTimes, timeZone:
     const at = startOfDateMonthsAfter(date, reach.months, timeZone);
     return { atEpochMilliseconds: at, isEstimate: false, waitsFor: [] };
   }
-  const { at, isEstimate } = anchored(reach, application);
+  const { at, isEstimate } = anchored(reach.anchor, application);
   return { atEpochMilliseconds: at + reach.durationMinutes * ONE_MINUTE_MILLISECONDS, isEstimate, waitsFor: [] };
 }
 
-/** The instant by which something is due. A calendar day is due by its end, counted from the day the work began. */
-export function dueBy(
-  reach: Exclude<Reach, { readonly anchor: "calendar-month" }>,
-  application: ApplicationTimes,
-  timeZone: string,
-): number {
+/** Where a due time counts from. Before the sign stands, the start of the work is the earliest it can be: never too late. */
+function dueFrom(anchor: ReachAnchor, application: ApplicationTimes): number {
+  const isUnposted = anchor === "posting" && application.postedAtEpochMilliseconds === "not-posted";
+  return isUnposted ? application.startsAtEpochMilliseconds : anchored(anchor, application).at;
+}
+
+/**
+ * The instant by which something is due. "Within 2 days" is due by the earliest of its readings, counted from the start and
+ * from the end of the work where the words do not say, and not by the end of that day, which can be most of a day late. At once is within
+ * {@link AT_ONCE_MINUTES} after the work. A calendar day is due by its end, counted from the day the work began.
+ */
+export function dueBy(reach: DueReach, application: ApplicationTimes, timeZone: string): number {
+  if (reach.anchor === "at-once") return application.endsAtEpochMilliseconds + AT_ONCE_MINUTES * ONE_MINUTE_MILLISECONDS;
+  if (reach.anchor === "days") {
+    return Math.min(...countedFrom(reach.from).map((from) => daysFrom(dueFrom(from, application), reach.days, timeZone).earliest));
+  }
   if (reach.anchor === "calendar-day") {
     const date = calendarDateIn(timeZone, application.startsAtEpochMilliseconds);
     return dayIn(addDays(date, reach.days), timeZone).untilEpochMilliseconds;
   }
-  // Before the sign stands, the start of the work is the earliest it can be: the due time is never too late.
-  const isUnposted = reach.anchor === "posting" && application.postedAtEpochMilliseconds === "not-posted";
-  const at = isUnposted ? application.startsAtEpochMilliseconds : anchored(reach, application).at;
-  return at + reach.durationMinutes * ONE_MINUTE_MILLISECONDS;
+  return dueFrom(reach.anchor, application) + reach.durationMinutes * ONE_MINUTE_MILLISECONDS;
 }
 
-/** The instant from which on something counts as within the time before an application. */
+/**
+ * The instant from which on something counts as within the time before an application. Days reach back to the earlier of
+ * the first instant of that day and so many times 24 h before the work.
+ */
 export function reachesBackTo(reach: ReachBack, application: ApplicationTimes, timeZone: string): number {
   const { startsAtEpochMilliseconds } = application;
   if (reach.anchor === "application-start") {
     return startsAtEpochMilliseconds - reach.durationMinutes * ONE_MINUTE_MILLISECONDS;
   }
   const date = calendarDateIn(timeZone, startsAtEpochMilliseconds);
-  return dayIn(addDays(date, -reach.days), timeZone).fromEpochMilliseconds;
+  const midnight = dayIn(addDays(date, -reach.days), timeZone).fromEpochMilliseconds;
+  return reach.anchor === "days" ? Math.min(midnight, startsAtEpochMilliseconds - reach.days * ONE_DAY_MILLISECONDS) : midnight;
 }
 
 function stateEnd(state: AwaitedState, application: ApplicationTimes, context: EndContext): AftercareEnd {

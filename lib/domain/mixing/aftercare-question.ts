@@ -1,3 +1,4 @@
+import { EARLIEST_EPOCH_MILLISECONDS, LATEST_EPOCH_MILLISECONDS } from "#domain/foundation/calendar-date";
 import { badInput, missingFact } from "#domain/foundation/outcome";
 import { refuseImpossibleAftercare } from "#domain/label/aftercare-range";
 import { type AftercareEstimates } from "#domain/mixing/aftercare-instants";
@@ -6,9 +7,9 @@ import { type MowingHabit } from "#domain/mixing/mowing-aftercare";
 import { type ZoneSeeding } from "#domain/mixing/seeding-aftercare";
 import { refuseImpossibleHours } from "#domain/mixing/watering-hours";
 import { type WateringQuestion } from "#domain/mixing/watering-window";
-import { type Refused, amountRange, refuseOutOfRange } from "#domain/turf/physical-range";
+import { type AmountLimit, type Refused, amountRange, refuseOutOfRange } from "#domain/turf/physical-range";
 import { isTimeZone } from "#domain/weather/local-hours";
-import { type Place } from "#domain/weather/sun-times";
+import { type Place, placeRanges } from "#domain/weather/sun-times";
 
 /** The look that a program asks for some days after the visit. */
 export interface SecondLookRule {
@@ -29,7 +30,8 @@ export interface AftercareQuestion extends WateringQuestion {
 
 /**
  * Refuses a question that can't be meant: no known time zone or no version of its data, work that ends before it begins
- * or lies outside its visit, an earlier visit that comes later, impossible hours, estimates, weekdays or label facts.
+ * or lies outside its visit, an earlier visit that comes later, no place on earth, impossible hours, estimates,
+ * weekdays, times of mowing, second looks or label facts.
  */
 export function refuseImpossibleQuestion(question: AftercareQuestion): Refused | undefined {
   const { timeZone, zoneDataVersion, hours, products } = question;
@@ -44,6 +46,7 @@ export function refuseImpossibleQuestion(question: AftercareQuestion): Refused |
   return (
     refuseTimes(question) ??
     refuseHabits(question) ??
+    (question.place === "unknown" ? undefined : refuseOutOfRange(placeRanges(question.place))) ??
     refuseImpossibleHours(hours) ??
     firstRefusal(products.map(({ label }) => refuseImpossibleAftercare(label)))
   );
@@ -53,10 +56,16 @@ function firstRefusal(refusals: readonly (Refused | undefined)[]): Refused | und
   return refusals.find((refusal) => refusal !== undefined);
 }
 
-/** Instants that a date can hold, as whole milliseconds. */
+/** Whole milliseconds in the years that calendar dates are read in: what is reckoned from them is a date too. */
 function isInstant(value: number): boolean {
-  return Number.isInteger(value) && Math.abs(value) <= 8.64e15;
+  return Number.isInteger(value) && value >= EARLIEST_EPOCH_MILLISECONDS && value <= LATEST_EPOCH_MILLISECONDS;
 }
+
+/** A second look is taken within a year; later it is another season's visit (common practice). */
+const LATEST_SECOND_LOOK_DAYS = 365;
+
+/** Nothing takes longer than a week to dry or settle (common practice): a longer estimate is a slip of a unit. */
+const LONGEST_ESTIMATE: AmountLimit = { highest: 10_080, unit: "min" };
 
 function refuseTimes({ visit, products }: AftercareQuestion): Refused | undefined {
   const { fromEpochMilliseconds, untilEpochMilliseconds } = visit;
@@ -91,21 +100,29 @@ function refuseProductTimes(applied: AppliedProduct, visit: AftercareQuestion["v
 }
 
 function refuseHabits({ mowing, estimates, secondLook }: AftercareQuestion): Refused | undefined {
-  const { weekday } = mowing;
-  if (typeof weekday === "number" && !(Number.isInteger(weekday) && weekday >= 0 && weekday <= 6)) {
+  const { weekday, lastMowedAtEpochMilliseconds: lastMowed } = mowing;
+  if (typeof weekday === "number" && !isWholeWithin(weekday, 6)) {
     const sentence = "The mowing day must be a day of the week, 0 for Sunday to 6.";
     return badInput("mowing.weekday", String(weekday), "a whole number from 0 to 6", sentence);
   }
-  if (secondLook !== "none" && !(Number.isInteger(secondLook.daysAfter) && secondLook.daysAfter >= 0)) {
-    const sentence = "The second look must be a whole number of days after the visit.";
-    return badInput("secondLook.daysAfter", String(secondLook.daysAfter), "whole days from 0", sentence);
+  if (typeof lastMowed === "number" && !isInstant(lastMowed)) {
+    const sentence = "The last mowing must be a time between 1900 and 2199, or not known.";
+    return badInput("mowing.lastMowedAtEpochMilliseconds", String(lastMowed), "an instant from 1900 to 2199", sentence);
+  }
+  if (secondLook !== "none" && !isWholeWithin(secondLook.daysAfter, LATEST_SECOND_LOOK_DAYS)) {
+    const sentence = "The second look must be a whole number of days after the visit, within a year.";
+    return badInput("secondLook.daysAfter", String(secondLook.daysAfter), `whole days from 0 to ${LATEST_SECOND_LOOK_DAYS}`, sentence);
   }
   return refuseOutOfRange(
     estimateNames.flatMap((name) => {
       const estimate = estimates[name];
-      return estimate === "unknown" ? [] : [amountRange(`estimates.${name}`, "An estimate", estimate.durationMinutes, "min")];
+      return estimate === "unknown" ? [] : [amountRange(`estimates.${name}`, "An estimate", estimate.durationMinutes, LONGEST_ESTIMATE)];
     }),
   );
+}
+
+function isWholeWithin(value: number, highest: number): boolean {
+  return Number.isInteger(value) && value >= 0 && value <= highest;
 }
 
 const estimateNames = ["untilDry", "untilDustSettled", "untilDryAfterWatering"] as const satisfies readonly (keyof AftercareEstimates)[];

@@ -15,12 +15,13 @@ import {
 } from "#domain/mixing/aftercare-step";
 import { type AppliedProduct, appliedName, constraintsOf } from "#domain/mixing/applied-product";
 import { type LawnAtApplication, lawnAtApplication } from "#domain/mixing/lawn-at-application";
-import { dateWords, localWords } from "#domain/mixing/local-words";
+import { dateWords } from "#domain/mixing/local-words";
 import { mowedTooShortlyBefore, mowingDaysInTheWay } from "#domain/mixing/mowing-aftercare";
 import { type SpoilingRain, spoilingRain } from "#domain/mixing/rain-aftercare";
 import { seedingFindings, seedingMayNots } from "#domain/mixing/seeding-aftercare";
 import { signMayNots, signsToPutUp } from "#domain/mixing/sign-aftercare";
-import { stayingDry, wateredInAtLatest } from "#domain/mixing/watering-bounds";
+import { type StaysDry, stayingDry, wateredInAtLatest } from "#domain/mixing/watering-bounds";
+import { wateringSteps } from "#domain/mixing/watering-steps";
 import { judgeWatering, type WateringAnswer } from "#domain/mixing/watering-window";
 
 /**
@@ -52,11 +53,11 @@ export function aftercareTimeline(question: AftercareQuestion): Outcome<Aftercar
   const watering = judgeWatering(question);
   if (!watering.ok) return watering;
   const { products, visit, timeZone, zoneDataVersion, mowing, seedings } = question;
-  const { answer } = watering.value;
+  const { answer, keptDry } = watering.value;
   const endContext = endContextsOf(question);
   const signs = signMayNots(products, { ...question, endContext });
   const unread = unreadMayNots(products, timeZone);
-  const mayNots = [...stateMayNots(question, endContext), ...seedingMayNots(products, timeZone), ...signs.mayNots, ...unread];
+  const mayNots = [...stateMayNots(question, endContext, keptDry), ...seedingMayNots(products, timeZone), ...signs.mayNots, ...unread];
   const from = { epochMilliseconds: visit.fromEpochMilliseconds, timeZone };
   const forbidden = AFTERCARE_ROWS.flatMap((row) => joinMayNots(row, mayNots, from));
   const lawn = lawnAtApplication(products, timeZone);
@@ -130,8 +131,11 @@ const STATE_KINDS = [
   { row: "mowing", kind: "mowing-after" },
 ] as const;
 
-/** What keeps people and pets, mowers and water off: from the start of each application until its own end. */
-function stateMayNots(question: AftercareQuestion, endContext: EndContextOf): readonly MayNot[] {
+/**
+ * What keeps people and pets, mowers and water off: from the start of each application until its own end. Water is kept
+ * off for rain that would spoil too, where the water is as much.
+ */
+function stateMayNots(question: AftercareQuestion, endContext: EndContextOf, keptDry: readonly StaysDry[]): readonly MayNot[] {
   const { products, timeZone } = question;
   const offLawn = STATE_KINDS.flatMap(({ row, kind }) =>
     constraintsOf(products, kind).map(({ applied, constraint }): MayNot => ({
@@ -141,40 +145,13 @@ function stateMayNots(question: AftercareQuestion, endContext: EndContextOf): re
       reason: reasonFor(appliedName(applied, timeZone), constraint),
     })),
   );
-  const dry = stayingDry(products, question).map(({ applied, constraint, end }): MayNot => ({
+  const dry = [...stayingDry(products, question), ...keptDry].map(({ applied, constraint, end }): MayNot => ({
     row: "watering",
     startsAtEpochMilliseconds: applied.application.startsAtEpochMilliseconds,
     end,
     reason: reasonFor(appliedName(applied, timeZone), constraint),
   }));
   return [...offLawn, ...dry];
-}
-
-/** The first window as a step; the later ones stay in the answer as second chances. */
-function wateringSteps(answer: WateringAnswer, timeZone: string): readonly AftercareStep[] {
-  if (answer.kind !== "window") return [];
-  const { windows, isEstimate, reasons } = answer;
-  return windows.slice(0, 1).map(({ fromEpochMilliseconds, untilEpochMilliseconds }) => ({
-    row: "watering",
-    kind: "must",
-    startsAtEpochMilliseconds: fromEpochMilliseconds,
-    endsAtEpochMilliseconds: untilEpochMilliseconds,
-    isEstimate,
-    words: wateringWords(answer),
-    startsAtWords: `${isEstimate ? "about " : ""}${localWords(fromEpochMilliseconds, timeZone, "end")}${isEstimate ? ", an estimate" : ""}`,
-    endsAtWords: localWords(untilEpochMilliseconds, timeZone, "due"),
-    reasons,
-  }));
-}
-
-function wateringWords({ depthWords, stations, rain }: Extract<WateringAnswer, { readonly kind: "window" }>): string {
-  if (depthWords === null) return "Water in as the label says; it states no depth.";
-  const rainWords: Readonly<Record<typeof rain, string>> = {
-    counts: ` ${depthWords} of rain in that time does it too.`,
-    "does-not-count": " Rain does not replace it.",
-    "not-stated": "",
-  };
-  return `Water in with ${depthWords}. ${stations.map(({ sentence }) => sentence).join(" ")}${rainWords[rain]}`.trim();
 }
 
 /** What only matters while a product goes down; of an earlier visit it is no longer asked. */

@@ -1,4 +1,4 @@
-import { type Finding, takeCare } from "#domain/foundation/finding";
+import { type Finding, note, takeCare } from "#domain/foundation/finding";
 
 /**
  * Where the water of a clean-out went: onto a site that the label names, which keeps rinsate a use by its label; into the
@@ -30,6 +30,29 @@ export function rinsateWords(went: RinsateWent, where: string): string {
     case "elsewhere":
       return `elsewhere: ${where}`;
   }
+}
+
+/**
+ * Where the product that a tank still held goes in the ledger with its rinsate. What goes onto a labeled site is rinsed out
+ * all the same: only the record of a visit says that something was put down on a lawn.
+ */
+export function wentOfRinsate(went: RinsateWent): "rinsate" | "loss" {
+  return went === "elsewhere" ? "loss" : "rinsate";
+}
+
+/** What is said where product goes onto a labeled site with the rinsate. */
+export function labeledSiteCounts(went: RinsateWent): readonly Finding[] {
+  if (went !== "labeled-site") return [];
+  return [
+    note({
+      rule: "rinsate-on-labeled-site",
+      source: "label",
+      what: "Rinsate on a labeled site counts against its label's rates and yearly limits.",
+      figure: "The stock is posted to rinsate; no application record and no nutrients of the lawn follow from a clean-out.",
+      toDo: "Where it is more than rinse water, write it on the record of the visit whose lawn took it.",
+      about: [],
+    }),
+  ];
 }
 
 /**

@@ -9,34 +9,50 @@ const ONE_MINUTE_MILLISECONDS = 60_000;
 const MINUTES_A_DAY = 1_440;
 
 /**
- * Hours of the clock on one day of the week: from a minute of the day until before another. Hours over midnight are
- * two periods.
+ * The days on which hours stand: one day of the week (0 is Sunday), or the odd or the even dates of each month. Towns and
+ * water utilities name dates so (common practice); after a month of 31 days two odd dates follow each other.
  */
-export interface ClockPeriod {
-  /** 0 is Sunday. */
-  readonly weekday: number;
+export type ClockDays = { readonly weekday: number } | { readonly datesOfMonth: "odd" | "even" };
+
+/**
+ * Hours of the clock on such days: from a minute of the day until before another. Hours over midnight are two periods.
+ */
+export type ClockPeriod = ClockDays & ClockHours;
+
+export interface ClockHours {
   readonly fromMinuteOfDay: number;
   /** At most 1,440, the midnight that ends the day. */
   readonly untilMinuteOfDay: number;
 }
 
-/** Refuses a period that is on no day of the week or ends before it begins. */
+/** Refuses a period that is on no day of the week, on neither odd nor even dates, or ends before it begins. */
 export function refuseImpossiblePeriods(field: string, periods: readonly ClockPeriod[]): Refused | undefined {
   const wrong = periods.find(
-    ({ weekday, fromMinuteOfDay, untilMinuteOfDay }) =>
-      !isWhole(weekday, 0, 6) ||
-      !isWhole(fromMinuteOfDay, 0, MINUTES_A_DAY) ||
-      !isWhole(untilMinuteOfDay, 0, MINUTES_A_DAY) ||
-      fromMinuteOfDay >= untilMinuteOfDay,
+    (period) =>
+      !isPossible(period) ||
+      !isWhole(period.fromMinuteOfDay, 0, MINUTES_A_DAY) ||
+      !isWhole(period.untilMinuteOfDay, 0, MINUTES_A_DAY) ||
+      period.fromMinuteOfDay >= period.untilMinuteOfDay,
   );
   if (wrong === undefined) return undefined;
-  const { weekday, fromMinuteOfDay, untilMinuteOfDay } = wrong;
+  const days = "weekday" in wrong ? `day ${wrong.weekday}` : `${wrong.datesOfMonth} dates`;
   return badInput(
     field,
-    `day ${weekday}, minute ${fromMinuteOfDay} to ${untilMinuteOfDay}`,
-    "a day from 0 to 6, and whole minutes of the day that end after they begin",
-    "Hours for watering must be on a day of the week and end after they begin; hours over midnight are two.",
+    `${days}, minute ${wrong.fromMinuteOfDay} to ${wrong.untilMinuteOfDay}`,
+    "a day from 0 to 6 or odd or even dates, and whole minutes of the day that end after they begin",
+    "Hours for watering must be on a day of the week or on odd or even dates and end after they begin; hours over midnight are two.",
   );
+}
+
+function isPossible(days: ClockDays): boolean {
+  return "weekday" in days ? isWhole(days.weekday, 0, 6) : ["odd", "even"].includes(days.datesOfMonth);
+}
+
+/** Whether a date is one of the days. */
+export function isOnDays(date: CalendarDate, days: ClockDays): boolean {
+  if ("weekday" in days) return days.weekday === weekdayOf(date);
+  const isOdd = Number(date.slice(-2)) % 2 === 1;
+  return isOdd === (days.datesOfMonth === "odd");
 }
 
 function isWhole(value: number, lowest: number, highest: number): boolean {
@@ -69,8 +85,7 @@ export function datesIn(span: Span, timeZone: string): readonly CalendarDate[] {
  */
 export function clockSpans(periods: readonly ClockPeriod[], within: Span, timeZone: string): readonly Span[] {
   const spans = datesIn(within, timeZone).flatMap((date) => {
-    const weekdayOfDate = weekdayOf(date);
-    const ofDay = periods.filter(({ weekday }) => weekday === weekdayOfDate);
+    const ofDay = periods.filter((period) => isOnDays(date, period));
     return ofDay.length === 0 ? [] : offsetStretches(date, timeZone).flatMap((stretch) => onClock(date, ofDay, stretch));
   });
   return intersectSpans(joinSpans(spans), [within]);
@@ -80,7 +95,7 @@ interface OffsetStretch extends Span {
   readonly utcOffsetMinutes: number;
 }
 
-function onClock(date: CalendarDate, periods: readonly ClockPeriod[], stretch: OffsetStretch): readonly Span[] {
+function onClock(date: CalendarDate, periods: readonly ClockHours[], stretch: OffsetStretch): readonly Span[] {
   const midnight = startOfDateInUniversalTime(date) - stretch.utcOffsetMinutes * ONE_MINUTE_MILLISECONDS;
   const shown = periods.map(({ fromMinuteOfDay, untilMinuteOfDay }) => ({
     fromEpochMilliseconds: midnight + fromMinuteOfDay * ONE_MINUTE_MILLISECONDS,

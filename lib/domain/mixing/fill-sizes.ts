@@ -85,17 +85,21 @@ function volumeOfMarks({ mark }: Run, marks: bigint): bigint {
   return roundToWhole(multiplyRational(mark, rational(marks)), "nearest");
 }
 
-/**
- * What has been aboard up to a point of the run, when all that it takes until there is. Draws are whole canonical units and
- * marks need not be: half a unit for each draw is allowed for, so that draws of whole marks stay whole marks.
- */
+/** What has been aboard up to a point of the run, when all that it takes until there is. */
 function aboardUpTo(run: Run, taken: bigint): bigint {
   const { already } = run.limits;
-  if (taken <= already) return already;
-  const over = rational(2n * (taken - already) - BigInt(run.draws.length), 2n);
-  const marks = over.numerator <= 0n ? 0n : roundToWhole(divideRational(over, run.mark), "up");
-  const mixed = volumeOfMarks(run, marks);
-  return already + (mixed < taken - already ? taken - already : mixed);
+  return taken <= already ? already : already + mixedFor(taken - already, run.draws.length, run.limits.mark);
+}
+
+/**
+ * What is mixed for so many draws that take so much together: up to the next mark of the gauge. Draws are whole canonical
+ * units and marks need not be: half a unit for each draw is allowed for, so that draws of whole marks stay whole marks.
+ */
+export function mixedFor(taken: bigint, draws: number, mark: Measure<"volume">): bigint {
+  const over = rational(2n * taken - BigInt(draws), 2n);
+  const marks = over.numerator <= 0n ? 0n : roundToWhole(divideRational(over, canonicalAmountOf(mark)), "up");
+  const mixed = roundToWhole(multiplyRational(canonicalAmountOf(mark), rational(marks)), "nearest");
+  return mixed < taken ? taken : mixed;
 }
 
 /** The farthest point of the run that a fill reaches on a whole mark, where so much may have been aboard up to it. */

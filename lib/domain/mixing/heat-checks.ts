@@ -4,7 +4,7 @@ import { seasonOf } from "#domain/turf/grass";
 import { type LabelFacts } from "#domain/label/label-facts";
 import { judgeDayByForecastHigh } from "#domain/weather/forecast-high";
 import { type WeatherMix } from "#domain/weather/spray-limits";
-import { type ReasonAuthority } from "#domain/weather/spray-reasons";
+import { type HourReason, type ReasonAuthority } from "#domain/weather/spray-reasons";
 import { isSprayed, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 
 function weatherMix(treatment: TicketTreatment): WeatherMix {
@@ -17,30 +17,48 @@ function sourceOf({ basis }: ReasonAuthority): FindingSource {
 
 /**
  * What a day's forecast high says of a visit: a label's limit at or under it is a hold that nobody may answer; feed and
- * iron on cool-season turf in the heat want care (common practice: the 70s F go, the 80s wait). Without a forecast a
- * label's limit can't be judged and holds, and the house's own care says that it waits for one. Refuses what is no temperature of outdoor air.
+ * iron on cool-season turf in the heat want care (common practice: the 70s F go, the 80s wait). A limit on the hours
+ * afterwards is held against the next day's high too, and holds while that is not entered. Without a forecast a label's
+ * limit can't be judged and holds, and the house's own care says that it waits for one. Refuses what is no temperature of
+ * outdoor air.
  */
 export function checkHeat(question: TicketQuestion): Outcome<readonly Finding[]> {
-  const { forecastHighF, treatments, on } = question;
+  const { forecastHighF, forecastNextHighF, treatments, on } = question;
   if (forecastHighF === "not-entered") {
     return accept([...treatments.flatMap(withoutForecast), ...careWithoutForecast(question)]);
   }
-  const judged = judgeDayByForecastHigh({ date: on, forecastHighF }, treatments.map(weatherMix));
+  const followingHighsF = forecastNextHighF === "not-entered" ? [] : [forecastNextHighF];
+  const judged = judgeDayByForecastHigh({ date: on, forecastHighF, followingHighsF }, treatments.map(weatherMix));
   if (!judged.ok) return judged;
-  const holds = judged.value.flatMap(({ reasons }) =>
-    reasons.map((reason) =>
-      hold(reason.basis === "label" && !reason.isUndecided ? "nobody" : "office", {
-        rule: reason.isUndecided ? "heat-limit-not-read" : "too-hot",
-        source: sourceOf(reason),
-        what: reason.isUndecided ? `Whether ${reason.productName ?? "the product"} has a heat limit is not on file.` : `Too hot for ${reason.productName ?? "the product"} that day.`,
-        figure: reason.sentence,
-        toDo: reason.isUndecided ? "Read the label and enter what it states, or that it states nothing." : "Move it to a cooler day, or leave it out of this visit.",
-        citation: reason.source,
-        about: reason.productName === undefined ? [] : [reason.productName],
-      }),
-    ),
-  );
+  const holds = judged.value.flatMap(({ reasons }) => reasons.map((reason) => heldBy(reason, forecastNextHighF)));
   return accept([...holds, ...careInHeat(question, forecastHighF)]);
+}
+
+function heldBy(reason: HourReason, forecastNextHighF: TicketQuestion["forecastNextHighF"]): Finding {
+  const product = reason.productName ?? "the product";
+  return hold(reason.basis === "label" && !reason.isUndecided ? "nobody" : "office", {
+    ...saidOf(reason, product, forecastNextHighF),
+    figure: reason.sentence,
+    citation: reason.source,
+    about: reason.productName === undefined ? [] : [reason.productName],
+  });
+}
+
+function saidOf(reason: HourReason, product: string, forecastNextHighF: TicketQuestion["forecastNextHighF"]): Pick<Finding, "rule" | "source" | "what" | "toDo"> {
+  if (!reason.isUndecided) {
+    const what = reason.rule === "temperature-ahead" ? `Too hot for ${product} soon after that day.` : `Too hot for ${product} that day.`;
+    return { rule: "too-hot", source: sourceOf(reason), what, toDo: "Move it to a cooler day, or leave it out of this visit." };
+  }
+  if (reason.rule !== "temperature-ahead") {
+    const what = `Whether ${product} has a heat limit is not on file.`;
+    return { rule: "heat-limit-not-read", source: sourceOf(reason), what, toDo: "Read the label and enter what it states, or that it states nothing." };
+  }
+  const what = `The heat limit of ${product} reaches beyond the day, and the forecast on file does not.`;
+  const toDo =
+    forecastNextHighF === "not-entered"
+      ? "Enter the high of the day after with the day's forecast."
+      : "Look up the highs of the days that follow, and answer this if none reaches the limit.";
+  return { rule: "forecast-after-not-entered", source: "weather", what, toDo };
 }
 
 function withoutForecast({ use, label }: TicketTreatment): readonly Finding[] {

@@ -13,7 +13,10 @@ export interface IrrigationStation {
   readonly cycle: { readonly longestRunMinutes: number; readonly soakMinutes: number } | "none";
 }
 
-/** What to set at a station. Without a test there are no minutes, only the depth and how to test. */
+/**
+ * What to set at a station. Without a test there are no minutes, only the depth and how to test. Nor are there any where
+ * a minute less puts down less than the least and a minute more puts down more than the most.
+ */
 export type StationRun =
   | {
       readonly kind: "run";
@@ -29,9 +32,16 @@ export type StationRun =
       readonly depthReached: string;
       readonly sentence: string;
     }
-  | { readonly kind: "test-first"; readonly stationName: string; readonly sentence: string };
+  | { readonly kind: "test-first"; readonly stationName: string; readonly sentence: string }
+  | { readonly kind: "no-whole-minute"; readonly stationName: string; readonly sentence: string };
 
-/** How whole minutes were reached. Up is the rule; where that would pass the most that is allowed, down. */
+/** A station with its minutes. */
+export type TimedRun = Extract<StationRun, { readonly kind: "run" }>;
+
+/**
+ * How whole minutes were reached: up, or they were whole. Mix tickets that were issued earlier may hold minutes that were
+ * rounded down to stay within the most.
+ */
 export type MinuteRounding = "unchanged" | "up-to-whole-minute" | "down-to-stay-within-most";
 
 const MINUTES_AN_HOUR: Rational = { numerator: 60n, denominator: 1n };
@@ -56,7 +66,8 @@ export function depthWords(depth: Measure<"length">, system: UnitSystem): string
 
 /**
  * Minutes for a depth at one station, only from its own tested rate, in cycles of at most its longest run. The exact
- * minutes are rounded up to whole ones as a step of its own, never past the most that is allowed.
+ * minutes are rounded up to whole ones as a step of its own, so that the least is reached. Where that passes the most
+ * there are no minutes, and the sentence says what a minute less and a minute more would put down.
  * Refuses a rate of nothing, and a longest run or a rest that is no whole number of minutes.
  */
 export function irrigationRun(station: IrrigationStation, depth: WateringDepth, system: UnitSystem): Outcome<StationRun> {
@@ -71,29 +82,25 @@ export function irrigationRun(station: IrrigationStation, depth: WateringDepth, 
     const found = `${cycle.longestRunMinutes} min, rest ${cycle.soakMinutes} min`;
     return badInput(`${stationName} cycle`, found, "whole minutes, a run of at least 1", sentence);
   }
-  const { minutes, rounding } = wholeMinutes(depthPerHour, depth);
+  const exact = exactMinutes(depthPerHour, depth.least);
+  const minutes = Number(roundToWhole(exact, "up"));
+  if (depth.most !== "none" && compareExact(depthIn(depthPerHour, minutes), depth.most) > 0) {
+    return accept(noWholeMinute(station.stationName, { depthPerHour, minutes, most: depth.most, least: depth.least }, system));
+  }
   const runsMinutes = cycle === "none" ? [minutes] : equalRuns(minutes, cycle.longestRunMinutes);
   const soakMinutes = cycle === "none" ? 0 : cycle.soakMinutes;
-  const totalMinutes = minutes;
   return accept({
     kind: "run",
     stationName,
-    totalMinutes,
+    totalMinutes: minutes,
     runsMinutes,
     soakMinutes,
-    elapsedMinutes: totalMinutes + soakMinutes * (runsMinutes.length - 1),
-    rounding,
+    elapsedMinutes: minutes + soakMinutes * (runsMinutes.length - 1),
+    rounding: roundToWhole(exact, "down") === BigInt(minutes) ? "unchanged" : "up-to-whole-minute",
     depthReached: exactText(canonicalAmountOf(depthIn(depthPerHour, minutes))),
-    sentence: `${runSentence(stationName, runsMinutes, soakMinutes)}${ROUNDING_WORDS[rounding]}`,
+    sentence: runSentence(stationName, runsMinutes, soakMinutes),
   });
 }
-
-/** What a reader has to know of the rounding: only that it went down, and why. */
-const ROUNDING_WORDS: Readonly<Record<MinuteRounding, string>> = {
-  unchanged: "",
-  "up-to-whole-minute": "",
-  "down-to-stay-within-most": " (Rounded down, since a minute more would pass the most that is allowed.)",
-};
 
 function isWhole(value: number, lowest: number): boolean {
   return Number.isInteger(value) && value >= lowest && value <= LONGEST_RUN_MINUTES;
@@ -103,19 +110,29 @@ function depthIn(depthPerHour: Measure<"length">, minutes: number): Measure<"len
   return multiplyExact(depthPerHour, rational(BigInt(minutes), MINUTES_AN_HOUR.numerator));
 }
 
-/** The named rounding of minutes: up, so that the least is reached, unless that would pass the most. */
-function wholeMinutes(
-  depthPerHour: Measure<"length">,
-  { least, most }: WateringDepth,
-): { readonly minutes: number; readonly rounding: MinuteRounding } {
-  const exact = divideRational(canonicalAmountOf(multiplyExact(least, MINUTES_AN_HOUR)), canonicalAmountOf(depthPerHour));
-  const up = Number(roundToWhole(exact, "up"));
-  const down = Number(roundToWhole(exact, "down"));
-  if (up === down) return { minutes: up, rounding: "unchanged" };
-  const passesMost = most !== "none" && compareExact(depthIn(depthPerHour, up), most) > 0;
-  return passesMost
-    ? { minutes: down, rounding: "down-to-stay-within-most" }
-    : { minutes: up, rounding: "up-to-whole-minute" };
+/** The minutes that put a depth down, before they are made whole: 60 times the depth over what the station gives an hour. */
+export function exactMinutes(depthPerHour: Measure<"length">, depth: Measure<"length">): Rational {
+  return divideRational(canonicalAmountOf(multiplyExact(depth, MINUTES_AN_HOUR)), canonicalAmountOf(depthPerHour));
+}
+
+interface BetweenMinutes {
+  readonly depthPerHour: Measure<"length">;
+  /** The first whole minute that reaches the least. */
+  readonly minutes: number;
+  readonly least: Measure<"length">;
+  readonly most: Measure<"length">;
+}
+
+function noWholeMinute(stationName: string, { depthPerHour, minutes, least, most }: BetweenMinutes, system: UnitSystem): StationRun {
+  const putsDown = (whole: number) => `${whole} min put down ${closeDepthWords(depthIn(depthPerHour, whole), system)}`;
+  const lessWords = minutes > 1 ? `${putsDown(minutes - 1)} and ` : "";
+  const asked = `at least ${closeDepthWords(least, system)} and at most ${closeDepthWords(most, system)}`;
+  return { kind: "no-whole-minute", stationName, sentence: `${stationName}: ${lessWords}${putsDown(minutes)}; wanted are ${asked}.` };
+}
+
+/** A depth finely enough to tell a minute more from a minute less: thousandths of an inch, hundredths of a millimeter. */
+function closeDepthWords(depth: Measure<"length">, system: UnitSystem): string {
+  return system === "us" ? formatQuantityIn(depth, "in", 3) : formatQuantityIn(depth, "mm", 2);
 }
 
 /** The fewest runs that are none longer than allowed, as equal as whole minutes go, the longer ones first. */

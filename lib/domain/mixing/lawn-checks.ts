@@ -1,6 +1,7 @@
 import { type CalendarDate, daysBetween } from "#domain/foundation/calendar-date";
 import { type Finding, hold, takeCare } from "#domain/foundation/finding";
-import { statedConstraint } from "#domain/label/aftercare-constraint";
+import { type ConstraintOf, statedConstraint } from "#domain/label/aftercare-constraint";
+import { SURELY_MOWED_AFTER_DAYS } from "#domain/label/mowing-count";
 import { type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 
 /**
@@ -66,14 +67,26 @@ function checkTwice({ name }: TicketLawn, here: readonly TicketTreatment[]): rea
   );
 }
 
+/** The age in days from which on a label's words about new seed no longer matter. */
+function daysNew(within: ConstraintOf<"seeding-before">["within"]): number {
+  switch (within.anchor) {
+    case "days":
+    case "calendar-day":
+      return within.days;
+    case "application-start":
+      return Math.ceil(within.durationMinutes / 1440);
+    case "mowings":
+      return SURELY_MOWED_AFTER_DAYS;
+  }
+}
+
 /** A label's time after seeding says nothing of sod by itself; sod that is younger wants a look at the label. */
 function checkNewSod({ name, establishedBy, establishedOn }: TicketLawn, here: readonly TicketTreatment[], on: CalendarDate): readonly Finding[] {
   if (establishedBy !== "sod" || establishedOn === "unknown" || establishedOn > on) return [];
   const ageDays = daysBetween(establishedOn, on);
   return here.flatMap((treatment) =>
     statedConstraint(treatment.use.aftercare, "seeding-before").flatMap(({ within, labelWords, source }) => {
-      const days = within.anchor === "calendar-day" ? within.days : Math.ceil(within.durationMinutes / 1440);
-      if (ageDays >= days) return [];
+      if (ageDays >= daysNew(within)) return [];
       return [
         takeCare({
           rule: "new-sod",

@@ -25,7 +25,8 @@ export interface MixInTank {
 /** The mix that comes next, where it goes first. */
 export interface NextMix {
   readonly stop: TreatedStop;
-  readonly products: FillStop["products"];
+  /** What of the stop's plan is in it. */
+  readonly treatments: readonly TicketTreatment[];
   readonly gear: TicketSprayer;
 }
 
@@ -40,32 +41,40 @@ export interface ChangeOfMix {
   /** Nothing: the same products; a rinse: others, of which a trace does no harm; a clean-out: what must not reach the lawn. */
   readonly cleaning: "none" | "rinse" | "clean-out";
   readonly unwanted: readonly Unwanted[];
-  /** Whether the last mix may go on the next lawn first: all of its products are planned there, none above its label's highest rate. */
+  /** Whether the last mix may go on the next lawn first, in place of the next one: all of its products are in that too, none above its highest rate. */
   readonly mayRunOn: boolean;
 }
 
 /**
- * What a tank needs between its last mix and the next one. A product that the next stop gets anyway asks for nothing. Any
- * other is rinsed out; it is cleaned out where its label is not known, where its label does not name the grasses of the
+ * What a tank needs between its last mix and the next one. A product that the lawns of the next mix get anyway at that
+ * stop, out of this mix or another, asks for nothing. Any other is rinsed out; it is cleaned out where its label is not known, where its label does not name the grasses of the
  * next lawns, and where it is a registered pesticide that nobody planned there. Common practice; that a label's site is
  * binding is FIFRA 12(a)(2)(G) (from memory).
  */
 export function changeOfMix(last: MixInTank, next: NextMix): ChangeOfMix {
-  const planned = new Set(next.products.map(({ productId }) => productId));
-  const others = last.products.filter(({ productId }) => !planned.has(productId));
+  const others = last.products.filter(({ productId }) => !isPlannedThere(productId, next));
   const grasses = grassesUnder(next);
   const unwanted = others.flatMap(({ productName, label }) => {
     const why = whyUnwanted(label, grasses);
     return why === undefined ? [] : [{ productName, why }];
   });
   const cleaning = unwanted.length > 0 ? "clean-out" : others.length > 0 ? "rinse" : "none";
-  return { cleaning, unwanted, mayRunOn: others.length === 0 && last.products.every((product) => isWithinLabel(product, next)) };
+  return { cleaning, unwanted, mayRunOn: last.products.every((product) => isWithinLabel(product, next)) };
+}
+
+function zonesOf(treatments: readonly TicketTreatment[]): ReadonlySet<string> {
+  return new Set(treatments.flatMap(({ zoneIds }) => zoneIds));
+}
+
+/** Whether the stop's plan has a product on every lawn that the next mix goes on. */
+function isPlannedThere(productId: string, { stop, treatments }: NextMix): boolean {
+  const planned = zonesOf(stop.treatments.filter((treatment) => treatment.productId === productId));
+  return planned.size > 0 && [...zonesOf(treatments)].every((zoneId) => planned.has(zoneId));
 }
 
 /** The grasses of the lawns that the next mix goes on at its first stop. */
-function grassesUnder({ stop, products }: NextMix): readonly Grass[] {
-  const planned = new Set(products.map(({ productId }) => productId));
-  const zoneIds = new Set(stop.treatments.filter(({ productId }) => planned.has(productId)).flatMap((treatment) => treatment.zoneIds));
+function grassesUnder({ stop, treatments }: NextMix): readonly Grass[] {
+  const zoneIds = zonesOf(treatments);
   return stop.lawns.filter(({ zoneId }) => zoneIds.has(zoneId)).flatMap((lawn) => lawn.grasses);
 }
 
@@ -86,8 +95,8 @@ function rateOnGround(concentration: SprayConcentration, { amount, per }: Rate<"
     : rateFromAmounts("product-volume-per-area", over, under);
 }
 
-function isWithinLabel({ productId, concentration }: MixInTank["products"][number], { stop, gear }: NextMix): boolean {
-  const treatment = stop.treatments.find((one) => one.productId === productId);
+function isWithinLabel({ productId, concentration }: MixInTank["products"][number], { treatments, gear }: NextMix): boolean {
+  const treatment = treatments.find((one) => one.productId === productId);
   return treatment !== undefined && isAtMost(rateOnGround(concentration, gear.carrier.rate), treatment);
 }
 
@@ -122,7 +131,7 @@ const WHY: Readonly<Record<Unwanted["why"], string>> = {
 };
 
 /** The hold for a last mix that has to be out of the tank before the next lawn, with no clean-out on file. */
-export function notCleanedOut(last: MixInTank, { stop, gear }: NextMix, unwanted: readonly Unwanted[]): Finding {
+export function notCleanedOut(last: MixInTank, { stop, gear }: Pick<NextMix, "stop" | "gear">, unwanted: readonly Unwanted[]): Finding {
   const reasons = unwanted.map(({ productName, why }) => `${productName} ${WHY[why]}`);
   return hold("office", {
     rule: "clean-out",
@@ -135,7 +144,7 @@ export function notCleanedOut(last: MixInTank, { stop, gear }: NextMix, unwanted
 }
 
 /** The hold for a tank of which the books don't know what it held. */
-export function heldNotKnown({ stop, gear }: NextMix): Finding {
+export function heldNotKnown({ stop, gear }: Pick<NextMix, "stop" | "gear">): Finding {
   return hold("office", {
     rule: "clean-out",
     source: "house",

@@ -9,6 +9,7 @@ import { type Container, containersOf } from "#domain/stock/container-words";
 import { type LabelFacts } from "#domain/label/label-facts";
 import { neededTreatments } from "#domain/mixing/mix-ticket";
 import { type ProductAmount } from "#domain/mixing/spray-mix";
+import { type FillOfRoute } from "#domain/mixing/tank-plan-answer";
 import { type TreatedStop } from "#domain/mixing/tank-plan-question";
 
 /** What a product comes in, as the lot that is taken next has it. */
@@ -41,8 +42,23 @@ function needsOf({ mixes, treatments }: TreatedStop): readonly Need[] {
   return neededTreatments(mixes, treatments).map(({ treatment: { productId, label }, amount }) => ({ productId, label, amount }));
 }
 
-/** All that the stops need of each product, in whole containers of the lot that is taken next. */
-export function productsToLoad(stops: readonly TreatedStop[], containers: readonly ContainerOnHand[]): readonly LoadedProduct[] {
+/** What goes into the fills of a route. */
+type FilledProducts = readonly Pick<FillOfRoute, "products">[];
+
+/** By how much the fills take more of a product than the loads of the stops' own tickets, which are measured out one by one. */
+function moreInFills(stops: readonly TreatedStop[], fills: FilledProducts, { productId, amount: { dimension } }: Need): bigint {
+  const inTickets = stops.flatMap(({ mixes, treatments }) => neededTreatments(mixes.filter(({ kind }) => kind === "spray"), treatments).map(({ treatment, amount }) => ({ productId: treatment.productId, amount })));
+  const totalOf = (parts: readonly { readonly productId: string; readonly amount: ProductAmount }[]) =>
+    parts.reduce((total, part) => (part.productId === productId && part.amount.dimension === dimension ? total + part.amount.amount : total), 0n);
+  const more = totalOf(fills.flatMap(({ products }) => products)) - totalOf(inTickets);
+  return more > 0n ? more : 0n;
+}
+
+/**
+ * All that the stops need of each product, in whole containers of the lot that is taken next: by their own tickets or, where
+ * it is more, by the fills of the route.
+ */
+export function productsToLoad(stops: readonly TreatedStop[], containers: readonly ContainerOnHand[], fills: FilledProducts = []): readonly LoadedProduct[] {
   // A product planned by weight here and by volume there is two lines: nothing turns one into the other by itself.
   const groups = groupedBy(stops.flatMap(needsOf), ({ productId, amount }) => `${productId} ${amount.dimension}`);
   return [...groups.values()].flatMap((group): readonly LoadedProduct[] => {
@@ -50,7 +66,7 @@ export function productsToLoad(stops: readonly TreatedStop[], containers: readon
     if (first === undefined) return [];
     const { productId, label } = first;
     const { dimension } = first.amount;
-    const needed = fromAmount(dimension, group.reduce((total, { amount }) => total + amount.amount, 0n)) as ProductAmount;
+    const needed = fromAmount(dimension, group.reduce((total, { amount }) => total + amount.amount, moreInFills(stops, fills, first))) as ProductAmount;
     if (needed.amount === 0n) return [];
     const container = containers.find((one) => one.productId === productId && one.size.dimension === dimension && one.size.amount > 0n);
     const whole = container === undefined ? undefined : wholeBagsFor<"mass" | "volume">(needed, container.size as ProductAmount);

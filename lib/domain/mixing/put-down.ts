@@ -1,6 +1,6 @@
 import { formatQuantity } from "#domain/quantities/format-quantity";
 import { type MixTicket } from "#domain/mixing/mix-ticket";
-import { type SprayMix } from "#domain/mixing/spray-mix";
+import { sprayForGround, type SprayMix } from "#domain/mixing/spray-mix";
 
 /** What one lawn gets, in words. */
 export interface LawnPutDown {
@@ -39,7 +39,7 @@ function sprayed(mix: SprayMix) {
   const products = mix.products.map(({ productName, total }) => `${formatQuantity(total, "us")} ${productName}`);
   const loads = mix.loads.length === 1 ? "one load" : `${String(mix.loads.length)} loads`;
   return {
-    words: `${formatQuantity(mix.finished, "us")} with ${products.join(" and ")}`,
+    words: `${formatQuantity(sprayForGround(mix.carrier, mix.lawns), "us")} with ${products.join(" and ")}`,
     gearName: mix.gearName,
     how: loads,
     lawns: mix.lawns

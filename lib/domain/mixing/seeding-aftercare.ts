@@ -1,7 +1,8 @@
-import { type CalendarDate } from "#domain/foundation/calendar-date";
-import { type Finding, hold } from "#domain/foundation/finding";
-import { type SeedingMethod, type StatedConstraint } from "#domain/label/aftercare-constraint";
-import { latestEnd, notBefore, reachesBackTo } from "#domain/mixing/aftercare-instants";
+import { type CalendarDate, calendarDateIn, daysBetween } from "#domain/foundation/calendar-date";
+import { type Finding, hold, takeCare } from "#domain/foundation/finding";
+import { type Reach, type SeedingMethod, type StatedConstraint } from "#domain/label/aftercare-constraint";
+import { mowedTimes, type MowingCount, SURELY_MOWED_AFTER_DAYS } from "#domain/label/mowing-count";
+import { type AftercareEnd, latestEnd, notBefore, reachesBackTo } from "#domain/mixing/aftercare-instants";
 import { type MayNot, reasonFor } from "#domain/mixing/aftercare-step";
 import { type AppliedProduct, appliedName, constraintsOf, weakestAuthority } from "#domain/mixing/applied-product";
 import { dayIn } from "#domain/mixing/clock-periods";
@@ -10,8 +11,15 @@ import { dateWords, localWords } from "#domain/mixing/local-words";
 /** Seed on the zone: of its history or of its plan. */
 export interface ZoneSeeding {
   readonly date: CalendarDate;
-  readonly method: SeedingMethod;
+  /** How the seed goes in. Where nobody has said, the longest of a label's intervals counts. */
+  readonly method: SeedingMethod | "unknown";
   readonly standing: "done" | "planned";
+}
+
+/** When an interval ends. Mowings end at no instant: they are waited for, as a state of the lawn is. */
+function intervalEnd(until: Reach | MowingCount, { application }: AppliedProduct, timeZone: string): AftercareEnd {
+  if (until.anchor !== "mowings") return notBefore(until, application, timeZone);
+  return { atEpochMilliseconds: null, isEstimate: true, waitsFor: [mowedTimes(until)] };
 }
 
 /** How long the lawn must not be seeded, by the longest of each product's intervals. */
@@ -19,14 +27,16 @@ export function seedingMayNots(products: readonly AppliedProduct[], timeZone: st
   return constraintsOf(products, "seeding-after").map(({ applied, constraint }) => ({
     row: "seeding",
     startsAtEpochMilliseconds: applied.application.startsAtEpochMilliseconds,
-    end: latestEnd(constraint.intervals.map(({ until }) => notBefore(until, applied.application, timeZone))),
+    end: latestEnd(constraint.intervals.map(({ until }) => intervalEnd(until, applied, timeZone))),
     reason: reasonFor(appliedName(applied, timeZone), constraint),
   }));
 }
 
 /**
  * Seed that would come too soon after a product, by the interval for its own method, and products that come too soon
- * after seed. A method for which the label states nothing is a hold that says so.
+ * after seed. A method for which the label states nothing is a hold that says so, and where nobody knows the method, the
+ * longest interval counts and a method that is missing wants care. Where a label counts mowings, only the
+ * crew or the customer can say whether there were enough, so that wants care unless there can't have been.
  */
 export function seedingFindings(
   products: readonly AppliedProduct[],
@@ -43,41 +53,93 @@ export function seedingFindings(
   return [...after, ...before];
 }
 
+const METHODS: readonly SeedingMethod[] = ["broadcast", "slit"];
+
 function seedAfterProduct(
   applied: AppliedProduct,
   constraint: StatedConstraint<"seeding-after">,
-  { date, method, standing }: ZoneSeeding,
+  seeding: ZoneSeeding,
   timeZone: string,
 ): readonly Finding[] {
+  const { date, method, standing } = seeding;
   const day = dayIn(date, timeZone);
   const { application, label } = applied;
   if (standing === "done" || day.untilEpochMilliseconds <= application.startsAtEpochMilliseconds) return [];
   const name = appliedName(applied, timeZone);
   const { source, answerableBy, citation } = weakestAuthority([constraint]);
-  const intervals = constraint.intervals.filter((interval) => interval.method === method || interval.method === "any");
   const words = { source, citation, about: [label.productName] };
-  if (intervals.length === 0) {
+  const planned = `Seeding${method === "unknown" ? "" : ` (${method})`} is planned for ${dateWords(date)}`;
+  const missing = methodsWithoutInterval(constraint, method);
+  if (missing.length > 0 && method !== "unknown") {
     return [
       hold(answerableBy, {
         ...words,
         rule: "seeding-interval-missing",
-        what: `Seeding (${method}) is planned for ${dateWords(date)}, and the label of ${name} states no interval for that method.`,
+        what: `${planned}, and the label of ${name} states no interval for that method.`,
         toDo: "Read the label again, or take the product or the seeding out of the plan.",
       }),
     ];
   }
-  const end = latestEnd(intervals.map(({ until }) => notBefore(until, application, timeZone)));
-  const at = end.atEpochMilliseconds;
-  if (at !== null && at <= day.fromEpochMilliseconds) return [];
-  return [
+  const unstated = missing.map((one) =>
+    takeCare({
+      ...words,
+      rule: "seeding-interval-missing",
+      what: `${planned}, and the label of ${name} states no interval for ${one} seed.`,
+      toDo: `Put the seed down by another method than ${one}, or read the label again.`,
+    }),
+  );
+  const tooSoon = (figure: string) =>
     hold(answerableBy, {
       ...words,
       rule: "seeding-too-soon-after",
-      what: `Seeding (${method}) is planned for ${dateWords(date)}, too soon after ${name}.`,
-      ...(at === null ? {} : { figure: `Not before ${localWords(at, timeZone, "end")}.` }),
+      what: `${planned}, too soon after ${name}.`,
+      figure,
       toDo: "Seed later, or leave the product out.",
+    });
+  const until = untilMowedOrOver(applied, constraint, seeding, timeZone);
+  if (until.tooSoon !== undefined) return [tooSoon(until.tooSoon), ...unstated];
+  const waiting = until.mowings.map((mowings) =>
+    takeCare({
+      ...words,
+      rule: "seeding-waits-for-mowings",
+      what: `${planned}, and the label of ${name} wants the lawn ${mowedTimes(mowings)} before it.`,
+      toDo: "Ask the customer before you seed, and seed later if it has not been.",
     }),
-  ];
+  );
+  return [...waiting, ...unstated];
+}
+
+/** The methods that may be meant and for which a label states nothing. */
+function methodsWithoutInterval({ intervals }: StatedConstraint<"seeding-after">, method: ZoneSeeding["method"]): readonly SeedingMethod[] {
+  if (intervals.some((interval) => interval.method === "any")) return [];
+  return METHODS.filter((one) => (method === one || method === "unknown") && !intervals.some((interval) => interval.method === one));
+}
+
+/** Why a day is too soon for seed, and else the mowings that it still hangs on. */
+function untilMowedOrOver(
+  applied: AppliedProduct,
+  constraint: StatedConstraint<"seeding-after">,
+  { date, method }: ZoneSeeding,
+  timeZone: string,
+): { readonly tooSoon?: string; readonly mowings: readonly MowingCount[] } {
+  const { application } = applied;
+  const untils = constraint.intervals
+    .filter((interval) => method === "unknown" || interval.method === method || interval.method === "any")
+    .map(({ until }) => until);
+  const ends = untils.flatMap((until) => (until.anchor === "mowings" ? [] : [notBefore(until, application, timeZone)]));
+  const at = ends.length === 0 ? null : latestEnd(ends).atEpochMilliseconds;
+  if (at !== null && at > dayIn(date, timeZone).fromEpochMilliseconds) {
+    return { tooSoon: `Not before ${localWords(at, timeZone, "end")}.`, mowings: [] };
+  }
+  const mowings = untils.flatMap((until) => (until.anchor === "mowings" ? [until] : []));
+  const appliedOn = calendarDateIn(timeZone, application.endsAtEpochMilliseconds);
+  const tooMany = mowings.find((count) => !mayBeMowedBetween(appliedOn, date, count));
+  return tooMany === undefined ? { mowings } : { tooSoon: `Not before it has been ${mowedTimes(tooMany)}.`, mowings };
+}
+
+/** A lawn is mowed at most once a day: between two dates there can have been no more mowings than days. */
+function mayBeMowedBetween(from: CalendarDate, until: CalendarDate, { count }: MowingCount): boolean {
+  return daysBetween(from, until) >= count;
 }
 
 function productAfterSeed(
@@ -87,9 +149,11 @@ function productAfterSeed(
   timeZone: string,
 ): readonly Finding[] {
   const day = dayIn(date, timeZone);
-  const from = reachesBackTo(constraint.within, applied.application, timeZone);
-  const isBefore = day.fromEpochMilliseconds < applied.application.endsAtEpochMilliseconds;
-  if (!isBefore || day.untilEpochMilliseconds <= from) return [];
+  const { within } = constraint;
+  if (day.fromEpochMilliseconds >= applied.application.endsAtEpochMilliseconds) return [];
+  if (within.anchor === "mowings") return productBeforeMowings(applied, { constraint, within, seededOn: date }, timeZone);
+  const from = reachesBackTo(within, applied.application, timeZone);
+  if (day.untilEpochMilliseconds <= from) return [];
   const { source, answerableBy, citation } = weakestAuthority([constraint]);
   return [
     hold(answerableBy, {
@@ -100,6 +164,33 @@ function productAfterSeed(
       toDo: "Move the visit, or leave the product out.",
       citation,
       about: [applied.label.productName],
+    }),
+  ];
+}
+
+/** Nobody keeps count of mowings, so new seed wants a question at the gate, until it is surely old enough. */
+function productBeforeMowings(
+  applied: AppliedProduct,
+  since: { readonly constraint: StatedConstraint<"seeding-before">; readonly within: MowingCount; readonly seededOn: CalendarDate },
+  timeZone: string,
+): readonly Finding[] {
+  const { constraint, within, seededOn } = since;
+  const appliedOn = calendarDateIn(timeZone, applied.application.startsAtEpochMilliseconds);
+  if (daysBetween(seededOn, appliedOn) >= SURELY_MOWED_AFTER_DAYS) return [];
+  const { source, answerableBy, citation } = weakestAuthority([constraint]);
+  const name = appliedName(applied, timeZone);
+  const figure = `Not on new seed until it has been ${mowedTimes(within)}.`;
+  const words = { source, figure, citation, about: [applied.label.productName] };
+  if (!mayBeMowedBetween(seededOn, appliedOn, within)) {
+    const what = `${name} comes too soon after the seeding of ${dateWords(seededOn)}.`;
+    return [hold(answerableBy, { ...words, rule: "too-soon-after-seeding", what, toDo: "Move the visit, or leave the product out." })];
+  }
+  return [
+    takeCare({
+      ...words,
+      rule: "new-seed-waits-for-mowings",
+      what: `The lawn was seeded on ${dateWords(seededOn)}, and how often it has been mowed since is not on file.`,
+      toDo: `Ask the customer, and leave ${name} out if it has not been ${mowedTimes(within)}.`,
     }),
   ];
 }

@@ -18,6 +18,9 @@ export interface SignContext {
 
 type Sign = AppliedConstraint<"posting-sign">;
 
+/** What a sign waits for where the sunset that ends its time can't be computed. */
+const SUNSET = "sunset";
+
 const UP_WORDS: Readonly<Record<SignUpTrigger, string>> = {
   "before-application": "before the application",
   "at-start": "at the start of the application",
@@ -86,7 +89,7 @@ export function signMayNots(
     reason: reasonFor(appliedName(sign.applied, context.timeZone), sign.constraint),
   }));
   const placeless = ends.filter(
-    ({ sign }) => sign.constraint.mayComeDown.trigger === "sunset-of-day-following" && context.place === "unknown",
+    ({ sign, end }) => sign.constraint.mayComeDown.trigger === "sunset-of-day-following" && (context.place === "unknown" || end.waitsFor.includes(SUNSET)),
   );
   return { mayNots, findings: placeless.map(({ sign }) => placeMissing(sign)) };
 }
@@ -107,38 +110,27 @@ function comesDown(sign: Sign, context: SignContext): AftercareEnd | undefined {
   if (down.trigger === "no-time-required") return undefined;
   const reentry = down.orReentryIfLater ? reentryEnd(sign.applied, context) : undefined;
   if (down.trigger === "sunset-of-day-following") return sunsetEnd(sign, down.daysFollowing, reentry, context);
-  return latestEnd([plainEnd(sign, down, context.timeZone), ...(reentry === undefined ? [] : [reentry])]);
+  return latestEnd([plainEnd(sign, down, context), ...(reentry === undefined ? [] : [reentry])]);
 }
 
 type PlainDown = Extract<
   StatedConstraint<"posting-sign">["mayComeDown"],
-  { readonly trigger: "elapsed" | "day-following" | "days-after-completion" }
+  { readonly trigger: "elapsed" | "day-following" | "days-after-completion" | "state" }
 >;
 
-function plainEnd(sign: Sign, down: PlainDown, timeZone: string): AftercareEnd {
+function plainEnd(sign: Sign, down: PlainDown, { timeZone, endContext }: SignContext): AftercareEnd {
   const { application } = sign.applied;
+  if (down.trigger === "state") {
+    return endOf([{ anchor: "state", state: down.state }], application, endContext(sign.applied));
+  }
   if (down.trigger === "day-following") {
     return notBefore({ anchor: "calendar-day", days: down.daysFollowing }, application, timeZone);
   }
   if (down.trigger === "days-after-completion") {
-    const at = daysAfterCompletion(application.endsAtEpochMilliseconds, down.daysAfter, timeZone);
-    return { atEpochMilliseconds: at, isEstimate: false, waitsFor: [] };
+    return notBefore({ anchor: "days", from: "application-end", days: down.daysAfter }, application, timeZone);
   }
   const posted = { ...application, postedAtEpochMilliseconds: upInstant(sign) };
   return notBefore({ anchor: down.anchor, durationMinutes: down.durationMinutes }, posted, timeZone);
-}
-
-const ONE_DAY_MILLISECONDS = 86_400_000;
-
-/**
- * So many days after an instant: as long after midnight of that day, or so many times 24 h, whichever is later where
- * clocks change in between, since the law does not say which is meant.
- */
-function daysAfterCompletion(completedAt: number, daysAfter: number, timeZone: string): number {
-  const date = calendarDateIn(timeZone, completedAt);
-  const intoDay = completedAt - dayIn(date, timeZone).fromEpochMilliseconds;
-  const byCalendar = dayIn(addDays(date, daysAfter), timeZone).fromEpochMilliseconds + intoDay;
-  return Math.max(byCalendar, completedAt + daysAfter * ONE_DAY_MILLISECONDS);
 }
 
 /** When people may come back to this product's lawn; undefined where its label sets nothing. */
@@ -164,13 +156,14 @@ function sunsetEnd(
   const reentryDay = reentryAt === undefined ? dayFollowing : dateAt(reentryAt);
   const date = reentryDay > dayFollowing ? reentryDay : dayFollowing;
   const isEstimate = reentry?.isEstimate ?? false;
-  if (place === "unknown") return { atEpochMilliseconds: null, isEstimate: true, waitsFor: ["sunset", ...waitsFor] };
-  return { atEpochMilliseconds: sunsetOn(date, timeZone, place), isEstimate, waitsFor };
+  const sunset = place === "unknown" ? undefined : sunsetOn(date, timeZone, place);
+  if (sunset === undefined) return { atEpochMilliseconds: null, isEstimate: true, waitsFor: [SUNSET, ...waitsFor] };
+  return { atEpochMilliseconds: sunset, isEstimate, waitsFor };
 }
 
-/** Sunset on a date; where the sun does not set, the end of the day. */
-function sunsetOn(date: CalendarDate, timeZone: string, place: Place): number {
+/** Sunset on a date; where the sun does not set, the end of the day; undefined where the place is none on earth. */
+function sunsetOn(date: CalendarDate, timeZone: string, place: Place): number | undefined {
   const sun = sunTimesOn(date, timeZone, place);
-  if (sun.ok && sun.value.kind === "rises-and-sets") return sun.value.sunsetEpochMilliseconds;
-  return dayIn(date, timeZone).untilEpochMilliseconds;
+  if (!sun.ok) return undefined;
+  return sun.value.kind === "rises-and-sets" ? sun.value.sunsetEpochMilliseconds : dayIn(date, timeZone).untilEpochMilliseconds;
 }

@@ -1,5 +1,6 @@
 import { type Finding, hold, note, takeCare } from "#domain/foundation/finding";
 import { listWords } from "#domain/foundation/list-words";
+import { ended } from "#domain/properties/lawn-look";
 import { DEFAULT_SPRAY_WEATHER_SETTINGS, stated, type WeatherLimits } from "#domain/weather/spray-limits";
 import { isSprayed, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 
@@ -73,8 +74,17 @@ function weatherOfDay(treatment: TicketTreatment): readonly Finding[] {
   ];
 }
 
-/** Pesticides alone are asked about bees. What blooms is seen at the gate, so that not knowing it wants care and does not hold. */
-function checkBloom({ label, use }: TicketTreatment, lawns: readonly TicketLawn[]): readonly Finding[] {
+/** What the check of flowers asks of a lawn. */
+export type LawnInBloom = Pick<TicketLawn, "name" | "inBloom" | "bloomSeen">;
+
+/** The form on which the crew writes down what it saw, as screens call it. */
+export const LOOK_FORM = "Look at the lawns";
+
+/**
+ * Whether flowers keep a product off some lawns. Pesticides alone are asked about bees. What blooms is seen at the gate,
+ * so that not knowing it wants care and does not hold.
+ */
+export function checkBloom({ label, use }: Pick<TicketTreatment, "label" | "use">, lawns: readonly LawnInBloom[]): readonly Finding[] {
   const { bloomAndBees } = use;
   if (bloomAndBees === "none") return [];
   const words = { source: "label", citation: `label of ${label.productName}, ${use.useName}` } as const;
@@ -91,10 +101,19 @@ function checkBloom({ label, use }: TicketTreatment, lawns: readonly TicketLawn[
     ];
   }
   return lawns.flatMap((lawn): readonly Finding[] => {
-    const figures = { figure: `The label: ${bloomAndBees.labelWords}`, about: [label.productName, lawn.name] };
     if (lawn.inBloom === "no") return [];
+    const labelSays = `The label: ${bloomAndBees.labelWords}`;
+    const figures = { figure: lawn.bloomSeen === null ? labelSays : `${ended(labelSays)} ${lawn.bloomSeen}`, about: [label.productName, lawn.name] };
     if (lawn.inBloom === "yes") {
-      return [hold("nobody", { ...words, ...figures, rule: "in-bloom", what: `${lawn.name} is in bloom, and ${label.productName} may not go on it.`, toDo: "Mow the flowers off first, or move the visit." })];
+      return [
+        hold("nobody", {
+          ...words,
+          ...figures,
+          rule: "in-bloom",
+          what: `${lawn.name} is in bloom, and ${label.productName} may not go on it.`,
+          toDo: `Mow the flowers off first and write it down under "${LOOK_FORM}", or move the visit.`,
+        }),
+      ];
     }
     return [
       takeCare({
@@ -102,7 +121,7 @@ function checkBloom({ label, use }: TicketTreatment, lawns: readonly TicketLawn[
         ...figures,
         rule: "bloom-not-looked-at",
         what: `Whether anything blooms on ${lawn.name} is not known, and ${label.productName} may not go on flowers.`,
-        toDo: "Look before it goes down; mow the flowers off first.",
+        toDo: `Look before it goes down and write it down under "${LOOK_FORM}"; mow the flowers off first.`,
       }),
     ];
   });

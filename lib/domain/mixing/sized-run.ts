@@ -35,8 +35,10 @@ export interface SizedFill {
 /** A run of one mix with its fills, before they have letters. */
 export interface SizedRun {
   readonly run: RunOfMix;
-  /** What the tank held before, where it is another mix than this one. */
+  /** What the tank held before. */
   readonly last: MixInTank | "clean" | "unknown";
+  /** Whether that is this very mix, of which the rest is used first. */
+  readonly isSameAsLast: boolean;
   readonly change: ChangeOfMix | null;
   readonly isCleanOutOnFile: boolean;
   readonly line: LineAtBegin;
@@ -63,7 +65,7 @@ export interface SizingFrame {
 /** What one sprayer held before a run. */
 export interface BeforeRun {
   readonly last: LastHeld | MixInTank;
-  /** Whether the line holds the last mix; not where water pushed it out. */
+  /** Whether pump and hose hold the last mix; not where water pushed it out. */
   readonly lineHoldsLast: boolean;
   readonly isFirst: boolean;
 }
@@ -106,7 +108,7 @@ export function sizeRun(frame: SizingFrame, run: RunOfMix, before: BeforeRun): S
   const startsAnew = begin.line !== "holds-this-mix" && begin.line !== "runs-on";
   const held = gear.holdUp === "unknown" ? 0n : gear.holdUp.amount;
   const toLine = startsAnew && !pushes ? held : 0n;
-  const pushOut = startsAnew && pushes ? held : 0n;
+  const pushOut = pushes ? held : 0n;
   carryPushWater(frame, run, before.isFirst, pushOut);
   const { tankLoads, tankMark } = frame.question.settings;
   const tank = wholeTank(gear, tankMark);
@@ -126,21 +128,21 @@ export function sizeRun(frame: SizingFrame, run: RunOfMix, before: BeforeRun): S
   };
 }
 
-type BeginOfSizedRun = Pick<SizedRun, "last" | "change" | "isCleanOutOnFile" | "line" | "already">;
+type BeginOfSizedRun = Pick<SizedRun, "last" | "isSameAsLast" | "change" | "isCleanOutOnFile" | "line" | "already">;
 
 function beginOf({ stops, cleanOuts }: TankPlanQuestion, run: RunOfMix, { last, lineHoldsLast }: BeforeRun): BeginOfSizedRun {
   const { gear, products, draws } = run;
   const first = draws[0];
   const stop = stops[first?.stopIndex ?? 0];
-  const none = { change: null, isCleanOutOnFile: false, already: 0n };
+  const none = { isSameAsLast: false, change: null, isCleanOutOnFile: false, already: 0n };
   const isCleanOutOnFile = cleanOuts !== "unknown" && first !== undefined && cleanOuts.get(gear.equipmentId)?.has(first.visitId) === true;
   if (last === "clean" || first === undefined || stop === undefined) return { ...none, last: "clean", line: "water" };
   if (last === "unknown") return { ...none, last, isCleanOutOnFile, line: isCleanOutOnFile ? "water" : "not-known" };
-  if ("left" in last && isSameMix(last, products, toolsOf(run))) return { ...none, last: heldAsMix(last), line: "holds-this-mix", already: last.left === "unknown" ? 0n : last.left.amount };
+  if ("left" in last && isSameMix(last, products, toolsOf(run))) return { ...none, last: heldAsMix(last), isSameAsLast: true, line: lineHoldsLast ? "holds-this-mix" : "water", already: last.left === "unknown" ? 0n : last.left.amount };
   const mix = "left" in last ? heldAsMix(last) : last;
-  const change = changeOfMix(mix, { stop, products, gear });
+  const change = changeOfMix(mix, { stop, treatments: first.treatments, gear });
   const line = isCleanOutOnFile || !lineHoldsLast ? "water" : runsOn(change, gear, first) ? "runs-on" : "flushed";
-  return { last: mix, change, isCleanOutOnFile, already: 0n, line };
+  return { ...none, last: mix, change, isCleanOutOnFile, line };
 }
 
 /** The last mix may go on the next lawn, and the lawn takes all of it: what is left in the hose for the one after is not looked into. */

@@ -5,7 +5,7 @@ import { formatQuantity } from "#domain/quantities/format-quantity";
 import { compare, sum } from "#domain/quantities/quantity";
 import { rateFrom } from "#domain/quantities/rate";
 import { belowFirstMark, noTool, roundedBelowLowest } from "#domain/mixing/granular-mix";
-import { fittingTool, type SprayMix, type SprayTreatment } from "#domain/mixing/spray-mix";
+import { fittingTool, sprayForGround, type SprayMix, type SprayTreatment } from "#domain/mixing/spray-mix";
 import { type TicketSprayer } from "#domain/mixing/ticket-question";
 
 /** Partners in a tank from which on trouble is likely. Source: sprayers101.com/tankmix, three partners at most advised. */
@@ -51,7 +51,10 @@ function checkFit({ loads, products, gearName }: SprayMix): readonly Finding[] {
   ];
 }
 
-/** What pump and hose hold goes out before what is mixed for this lawn. */
+/**
+ * What pump and hose hold goes out before what is mixed for this lawn. What that is, water or a mix, the tank plan of the
+ * day knows; the ticket says what it would come to, and no more than a note of it.
+ */
 function checkHoldUp(gear: TicketSprayer, mix: SprayMix): readonly Finding[] {
   if (gear.holdUp === "unknown") {
     return [
@@ -59,24 +62,26 @@ function checkHoldUp(gear: TicketSprayer, mix: SprayMix): readonly Finding[] {
         rule: "hold-up-not-measured",
         source: "house",
         what: `How much pump and hose of ${gear.name} hold is not known.`,
-        toDo: "Measure the hose once: the next lawn gets the last mix first.",
+        toDo: "Measure the hose once: what it holds goes on the next lawn first.",
         about: [gear.name],
       }),
     ];
   }
   if (gear.holdUp.amount === 0n) return [];
-  const isMore = compare(gear.holdUp, mix.finished) >= 0;
-  const words = {
-    rule: "hold-up",
-    source: "common-practice",
-    what: `Pump and hose of ${gear.name} hold ${formatQuantity(gear.holdUp, "us")}: this lawn gets the last mix first.`,
-    figure: isMore
-      ? `That is all of the ${formatQuantity(mix.finished, "us")} of this visit.`
-      : `It covers the first ${formatQuantity(settle(areaUnderLastMix(gear.holdUp, gear.carrier.rate), "nearest"), "us")}.`,
-    toDo: "Make sure that the mix in the hose may go on this lawn, or run it out first.",
-    about: [gear.name],
-  } as const;
-  return [isMore ? takeCare(words) : note(words)];
+  const taken = sprayForGround(mix.carrier, mix.lawns);
+  return [
+    note({
+      rule: "hold-up",
+      source: "common-practice",
+      what: `Pump and hose of ${gear.name} hold ${formatQuantity(gear.holdUp, "us")}: where that is water or another mix, this lawn gets it first.`,
+      figure:
+        compare(gear.holdUp, taken) >= 0
+          ? `That is all of the ${formatQuantity(taken, "us")} of this visit.`
+          : `It covers the first ${formatQuantity(settle(areaUnderLastMix(gear.holdUp, gear.carrier.rate), "nearest"), "us")}.`,
+      toDo: "Where the hose does not hold this mix already, run it out until this mix comes.",
+      about: [gear.name],
+    }),
+  ];
 }
 
 function checkPartners(tank: readonly SprayTreatment[]): readonly Finding[] {

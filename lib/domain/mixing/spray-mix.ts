@@ -1,7 +1,7 @@
 import { type Finding, hold, takeCare } from "#domain/foundation/finding";
 import { groupedBy } from "#domain/foundation/grouping";
 import { invariant } from "#domain/foundation/invariant";
-import { type ExactQuantity, type Measure, multiplyExact } from "#domain/quantities/exact-quantity";
+import { type ExactQuantity, type Measure, multiplyExact, settle } from "#domain/quantities/exact-quantity";
 import { formatQuantity } from "#domain/quantities/format-quantity";
 import { allocate, fromAmount, type Quantity, smallest, sum } from "#domain/quantities/quantity";
 import { concentrationInSpray, type Rate, times } from "#domain/quantities/rate";
@@ -9,6 +9,7 @@ import { rational } from "#domain/quantities/rational";
 import { amountOfMarks, marksWithin, nearestMarks } from "#domain/quantities/rounding";
 import { FORMULATIONS, type LabelFacts, type ProductRate } from "#domain/label/label-facts";
 import { ceilingOf, measureOut, smallerOf } from "#domain/mixing/granular-mix";
+import { mixingSteps } from "#domain/mixing/mixing-steps";
 import { type TicketSettings, type TicketSprayer, type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { type TreatedLawn } from "#domain/mixing/treated-area";
 
@@ -53,6 +54,7 @@ export interface TankLoad {
 
 /** What one lawn gets of a spray. */
 export interface SprayedLawn extends TreatedLawn {
+  /** What its ground takes, before any mark of a gauge. */
   readonly finished: Quantity<"volume">;
   readonly products: readonly SprayedAmount[];
 }
@@ -62,6 +64,7 @@ export interface SprayMix {
   readonly kind: "spray";
   readonly gearName: string;
   readonly carrier: TicketSprayer["carrier"];
+  /** In the loads of this visit mixed alone: what its ground takes, to the mark of the gauge. */
   readonly finished: Quantity<"volume">;
   readonly products: readonly SprayedProduct[];
   readonly loads: readonly TankLoad[];
@@ -90,6 +93,15 @@ export function inMixingOrder(treatments: readonly SprayTreatment[]): readonly S
 export function turnInTank({ analysis, epaRegistrationNumber, formulation }: LabelFacts): 0 | 1 | 2 {
   if (formulation === "water-soluble bag") return 0;
   return analysis !== "none" && analysis !== "unknown" && epaRegistrationNumber === "none" ? 1 : 2;
+}
+
+/**
+ * What ground takes of a spray: its area at what the sprayer puts out, before any mark of a gauge, down to the canonical
+ * unit. So much out of any fill that is no stronger than a label's highest rate makes it puts no more than that rate on
+ * the ground.
+ */
+export function sprayForGround({ rate }: TicketSprayer["carrier"], lawns: readonly Pick<TreatedLawn, "treatedArea">[]): Quantity<"volume"> {
+  return settle(times(rate, sum("area", lawns.map(({ treatedArea }) => treatedArea))), "down");
 }
 
 /** What a rate comes to on an area, exactly: by weight or by volume, as the rate is. */
@@ -123,7 +135,8 @@ function marksOfVisit(gear: TicketSprayer, area: Quantity<"area">, tankMark: Mea
  * Works a spray out for one visit: finished volume from the carrier rate and the treated area, to the nearest mark of
  * the tank's gauge; loads by the tank's size; each product of each load rounded by itself to its tool's mark, never above
  * the label's highest rate on the ground that the load covers, nor above the concentration which that rate makes in the
- * load (by half a canonical unit at most). The loads add up to the visit and the lawns add up to it. There is no mix, but
+ * load (by half a canonical unit at most). The loads add up to the visit; the lawns add up to its products and to what
+ * their ground takes of spray, which is what is drawn for them from a fill for several visits. There is no mix, but
  * a hold, where the sprayer puts out nothing, where its tank is smaller than one mark of the gauge, and where it would be
  * filled more often than any day takes. Products that don't fit into the water are a hold too; the mix then has no water.
  * Throws when there is no treatment or no area.
@@ -154,8 +167,8 @@ export function mixSpray(
     finished,
     products,
     loads,
-    lawns: sharedOut(lawns, finished, products),
-    steps: mixingSteps(ordered),
+    lawns: sharedOut(lawns, sprayForGround(gear.carrier, lawns), products),
+    steps: mixingSteps(ordered.map(({ label }) => label), loads.map(({ water }) => water), "load"),
   };
   return { mix, findings: wanted === 0n ? [lessThanAMark(gear)] : [] };
 }
@@ -187,9 +200,9 @@ function unworkable(gear: TicketSprayer, marks: bigint, perTank: bigint): readon
   return [hold("office", { ...words, rule: "too-many-loads", what: `${gear.name} would have to be filled too often for one visit.`, figure, toDo: "Look at the areas and at the tank's size, or take a larger sprayer." })];
 }
 
-function sharedOut(lawns: readonly TreatedLawn[], finished: Quantity<"volume">, products: readonly SprayedProduct[]): readonly SprayedLawn[] {
+function sharedOut(lawns: readonly TreatedLawn[], taken: Quantity<"volume">, products: readonly SprayedProduct[]): readonly SprayedLawn[] {
   const weights = lawns.map(({ treatedArea }) => treatedArea.amount);
-  const volumes = allocate(finished, weights);
+  const volumes = allocate(taken, weights);
   const perLawn = products.map(({ line, total }) => ({ line, shares: allocate<"mass" | "volume">(total, weights) }));
   return lawns.map((lawn, index) => ({
     ...lawn,
@@ -247,13 +260,4 @@ function sprayedProduct(treatment: SprayTreatment, gear: TicketSprayer, loads: r
     total: isMass ? { dimension: "mass", amount } : { dimension: "volume", amount },
     concentration: isMass ? concentrationInSpray(rate, gear.carrier.rate) : concentrationInSpray(rate, gear.carrier.rate),
   };
-}
-
-/** The order of the tank in sentences. Common practice (half the water first, agitation); a label's own order wins. */
-function mixingSteps(treatments: readonly SprayTreatment[]): readonly string[] {
-  return [
-    "Fill the tank half full with water and start the agitation.",
-    ...treatments.map(({ label }) => `Add ${label.productName} (${label.formulation}); let it mix in before the next.`),
-    "Fill up with water to the finished volume; keep the agitation on until the tank is empty.",
-  ];
 }

@@ -74,12 +74,12 @@ export function addUpFill(
   if (left === "not-measured") {
     const byBooks = fromAmount("volume", remaining > 0n ? remaining : 0n);
     const difference: FillAddedUp["difference"] = remaining === 0n ? { kind: "none" } : remaining > 0n ? { kind: "not-measured" } : { kind: "excess", volume: fromAmount("volume", -remaining) };
-    return { visits, sprayed, left: byBooks, leftLots: draw(byBooks), difference, findings: findingsOf(fill.name, difference) };
+    return { visits, sprayed, left: byBooks, leftLots: draw(byBooks), difference, findings: fillDifference(fill.name, difference) };
   }
   const leftLots = draw(left);
   const missing = remaining - left.amount;
   const difference = differenceOf(missing, draw);
-  return { visits, sprayed, left, leftLots, difference, findings: findingsOf(fill.name, difference) };
+  return { visits, sprayed, left, leftLots, difference, findings: fillDifference(fill.name, difference) };
 }
 
 function differenceOf(missing: bigint, draw: (volume: Quantity<"volume">) => readonly LotInFill[]): FillAddedUp["difference"] {
@@ -89,7 +89,8 @@ function differenceOf(missing: bigint, draw: (volume: Quantity<"volume">) => rea
   return { kind: "missing", volume, lots: draw(volume) };
 }
 
-function findingsOf(name: string, difference: FillAddedUp["difference"]): readonly Finding[] {
+/** What is said of a fill that does not add up, with where to post the difference; nothing where nobody measured what is left. */
+export function fillDifference(name: string, difference: FillAddedUp["difference"]): readonly Finding[] {
   if (difference.kind === "none" || difference.kind === "not-measured") return [];
   const isMissing = difference.kind === "missing";
   return [

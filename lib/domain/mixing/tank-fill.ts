@@ -4,20 +4,34 @@ import { invariant } from "#domain/foundation/invariant";
 import { accept, badInput, type Outcome } from "#domain/foundation/outcome";
 import { type ExactQuantity, type Measure } from "#domain/quantities/exact-quantity";
 import { formatQuantitiesApart, formatQuantity } from "#domain/quantities/format-quantity";
-import { compare, type Quantity, sum } from "#domain/quantities/quantity";
-import { type Rate, times } from "#domain/quantities/rate";
+import { compare, fromAmount, type Quantity, smallest, sum } from "#domain/quantities/quantity";
+import { concentrationInSpray, type Rate, times } from "#domain/quantities/rate";
 import { reduce, roundQuotient } from "#domain/quantities/rational";
-import { measureOut } from "#domain/mixing/granular-mix";
-import { type ProductAmount, type SprayMix } from "#domain/mixing/spray-mix";
-import { type TicketTool } from "#domain/mixing/ticket-question";
+import { type LabelFacts } from "#domain/label/label-facts";
+import { mixedFor } from "#domain/mixing/fill-sizes";
+import { belowFirstMark, ceilingOf, measureOut } from "#domain/mixing/granular-mix";
+import { mixingSteps } from "#domain/mixing/mixing-steps";
+import { type ProductAmount, sprayForGround, type SprayMix, waterBeside } from "#domain/mixing/spray-mix";
+import { type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
 
 export type SprayConcentration = Rate<"product-volume-per-spray-volume"> | Rate<"product-mass-per-spray-volume">;
 
 /** One visit that a fill is meant to serve, as its mix ticket has it. */
 export interface FillStop {
   readonly visitId: string;
+  /** What its ground takes, before any mark of a gauge: what is drawn from the fill for it. */
   readonly finished: Quantity<"volume">;
-  readonly products: readonly { readonly productId: string; readonly productName: string; readonly concentration: SprayConcentration }[];
+  readonly products: readonly ProductOfFill[];
+}
+
+/** A product as a fill takes it. */
+export interface ProductOfFill {
+  readonly productId: string;
+  readonly productName: string;
+  readonly formulation: LabelFacts["formulation"];
+  readonly concentration: SprayConcentration;
+  /** The strongest that rounding may make it: what the highest rate that is left open makes at what the sprayer puts out. */
+  readonly strongest: SprayConcentration;
 }
 
 /** What goes into the tank for a list of visits that share their rates. */
@@ -28,9 +42,10 @@ export interface PlannedFill {
     readonly productId: string;
     readonly productName: string;
     readonly amount: ProductAmount;
+    readonly toolName: string | null;
     readonly marks: bigint | null;
   }[];
-  /** More than the tank holds: it takes a second fill. */
+  /** More than the tank holds, which takes a second fill, and amounts under the first mark of their tool. */
   readonly findings: readonly Finding[];
 }
 
@@ -53,14 +68,23 @@ export function amountIn(concentration: SprayConcentration, finished: Measure<"v
   return concentration.basis === "product-mass-per-spray-volume" ? times(concentration, finished) : times(concentration, finished);
 }
 
+/** The tank that a fill is for. */
+export interface TankToFill {
+  readonly name: string;
+  readonly capacity: Quantity<"volume">;
+  /** The mark of the gauge or meter by which water goes into it. */
+  readonly mark: Measure<"volume">;
+}
+
 /**
- * One filling for visits that share their rates: their finished volumes together, and each product at its concentration,
- * rounded down to its tool's mark so that no lawn gets more than planned. Refuses visits that do not share one mix, and
- * none at all. More than the tank holds is a hold that says by how much.
+ * One filling for visits that share their rates: what their ground takes together, up to the next mark of the gauge, and
+ * each product at its concentration to the nearest mark of its tool, never stronger than the highest rate makes it at any
+ * of the visits: what a visit draws then puts no more than that on its ground. Refuses visits that do not share one mix,
+ * and none at all. More than the tank holds is a hold that says by how much.
  */
 export function planFill(
   stops: readonly FillStop[],
-  tank: { readonly name: string; readonly capacity: Quantity<"volume"> },
+  tank: TankToFill,
   toolOf: (productId: string) => TicketTool | undefined,
 ): Outcome<PlannedFill> {
   const [first] = stops;
@@ -68,19 +92,58 @@ export function planFill(
   if (visitsThatShare(stops).length > 1) {
     return badInput("visits", "different mixes", "visits with the same products at the same rates", "These visits do not share one mix; each mix is a fill of its own.");
   }
-  const finished = sum("volume", stops.map((stop) => stop.finished));
-  return accept({ visitIds: stops.map(({ visitId }) => visitId), finished, products: productsIn(first, finished, toolOf), findings: tooMuch(finished, tank) });
+  const taken = sum("volume", stops.map((stop) => stop.finished));
+  const mixed = fromAmount("volume", mixedFor(taken.amount, stops.length, tank.mark));
+  const finished = compare(taken, tank.capacity) <= 0 ? smallest(mixed, tank.capacity) : mixed;
+  const products = productsIn({ products: productsOfAll(stops) }, finished, toolOf);
+  return accept({ visitIds: stops.map(({ visitId }) => visitId), finished, products, findings: [...tooMuch(taken, tank), ...underAMark(products, `a fill of ${tank.name}`)] });
 }
 
-/** What of each product goes into so much finished spray: at its concentration, rounded down to its tool's mark. */
+/** The products of stops that share a mix, each no stronger than every one of the stops lets it be. Throws without a stop. */
+export function productsOfAll(stops: readonly FillStop[]): readonly ProductOfFill[] {
+  const [first, ...others] = stops;
+  invariant(first !== undefined, "a fill serves a stop");
+  return first.products.map((product) => {
+    const strongest = others
+      .flatMap(({ products }) => products.filter(({ productId }) => productId === product.productId))
+      .reduce((least, other) => (isWeaker(other.strongest, least) ? other.strongest : least), product.strongest);
+    return { ...product, strongest };
+  });
+}
+
+function isWeaker(one: SprayConcentration, other: SprayConcentration): boolean {
+  return one.amount * other.per < other.amount * one.per;
+}
+
+/** What of each product goes into so much finished spray: at its concentration, to its tool's nearest mark that is not too strong. */
 export function productsIn({ products }: Pick<FillStop, "products">, finished: Quantity<"volume">, toolOf: (productId: string) => TicketTool | undefined): PlannedFill["products"] {
-  return products.map(({ productId, productName, concentration }) => {
+  return products.map(({ productId, productName, concentration, strongest }) => {
     const wanted = amountIn(concentration, finished);
     const tool = toolOf(productId);
     const fitting = tool?.mark.dimension === wanted.dimension ? tool : undefined;
-    const { amount, marks } = measureOut<"mass" | "volume">(wanted, wanted, fitting);
-    return { productId, productName, amount: amount, marks };
+    const { amount, marks } = measureOut<"mass" | "volume">(wanted, amountIn(strongest, finished), fitting);
+    return { productId, productName, amount, toolName: fitting?.name ?? null, marks };
   });
+}
+
+/** What is said of products of which a fill takes less than a mark of their tool. */
+export function underAMark(products: PlannedFill["products"], fillName: string): readonly Finding[] {
+  return products.flatMap(({ productName, toolName, marks, amount }) => (toolName === null || marks !== null || amount.amount === 0n ? [] : [belowFirstMark(productName, fillName, toolName)]));
+}
+
+/** What a fill is mixed from, and the order of work at the tank. */
+export interface MixedFill {
+  readonly products: PlannedFill["products"];
+  /** Finished volume less what the liquid products take up. */
+  readonly water: Quantity<"volume">;
+  readonly steps: readonly string[];
+}
+
+/** How so much finished spray of a mix is made. */
+export function mixFill(mix: Pick<FillStop, "products">, finished: Quantity<"volume">, toolOf: (productId: string) => TicketTool | undefined): MixedFill {
+  const products = productsIn(mix, finished, toolOf);
+  const water = waterBeside(products, finished);
+  return { products, water, steps: mixingSteps(mix.products, [water], "fill") };
 }
 
 function tooMuch(finished: Quantity<"volume">, tank: { readonly name: string; readonly capacity: Quantity<"volume"> }): readonly Finding[] {
@@ -108,7 +171,8 @@ export interface LotInFill {
 export interface FillOnRecord {
   readonly finished: Quantity<"volume">;
   readonly lots: readonly LotInFill[];
-  readonly drawn: Quantity<"volume">;
+  /** Below nothing where more was found in the tank than ever went in. */
+  readonly drawn: { readonly dimension: "volume"; readonly amount: bigint };
 }
 
 /** What a draw takes out of a fill: of each lot, and whether more was sprayed than the tank could hold. */
@@ -127,12 +191,21 @@ export function drawFromFill(fill: FillOnRecord, sprayed: Quantity<"volume">, fi
   invariant(fill.finished.amount > 0n, "a fill holds something");
   const before = least(fill.drawn.amount, fill.finished.amount);
   const after = least(fill.drawn.amount + sprayed.amount, fill.finished.amount);
-  const partOf = (amount: bigint, drawn: bigint) => roundQuotient(amount * drawn, fill.finished.amount, "nearest");
-  const lots = fill.lots.map(({ lotId, amount }) => ({ lotId, amount: partOf(amount, after) - partOf(amount, before) }));
+  const lots = fill.lots.map(({ lotId, amount }) => ({ lotId, amount: partOf(amount, after, fill) - partOf(amount, before, fill) }));
   const left = fill.finished.amount - after;
   const excess = fill.drawn.amount + sprayed.amount - fill.finished.amount;
   const findings = excess <= 0n ? [] : [moreThanFilled(fillName, { dimension: "volume", amount: excess })];
   return { lots, leftInTank: { dimension: "volume", amount: left }, findings };
+}
+
+function partOf(amount: bigint, drawn: bigint, { finished }: Pick<FillOnRecord, "finished">): bigint {
+  return roundQuotient(amount * drawn, finished.amount, "nearest");
+}
+
+/** What of each lot is still in a fill of which so much is gone: what went in less all draws together, to the last canonical unit. */
+export function lotsLeftIn(fill: Pick<FillOnRecord, "finished" | "lots">, gone: bigint): readonly LotInFill[] {
+  const after = least(gone, fill.finished.amount);
+  return fill.lots.map(({ lotId, amount }) => ({ lotId, amount: amount - partOf(amount, after, fill) }));
 }
 
 function least(left: bigint, right: bigint): bigint {
@@ -150,11 +223,19 @@ function moreThanFilled(fillName: string, excess: Quantity<"volume">): Finding {
   });
 }
 
-/** What a visit's mix ticket asks of a fill, or undefined where nothing is sprayed. */
-export function fillStopOf(visitId: string, mix: SprayMix, productIdOf: (line: number) => string): FillStop {
+/**
+ * What a visit's mix ticket asks of a fill: of spray what its ground takes, and not what the ticket's own loads come to on
+ * the gauge. The treatments are those of the ticket as rounding may take them (keptFromRoundingUp).
+ */
+export function fillStopOf(visitId: string, mix: SprayMix, treatmentOf: (line: number) => TicketTreatment): FillStop {
   return {
     visitId,
-    finished: mix.finished,
-    products: mix.products.map(({ line, productName, concentration }) => ({ productId: productIdOf(line), productName, concentration })),
+    finished: sprayForGround(mix.carrier, mix.lawns),
+    products: mix.products.map(({ line, productName, concentration }) => {
+      const { productId, label, rate, use } = treatmentOf(line);
+      const strongest =
+        rate.basis === "product-mass-per-area" ? concentrationInSpray(ceilingOf(rate, use.rates), mix.carrier.rate) : concentrationInSpray(ceilingOf(rate, use.rates), mix.carrier.rate);
+      return { productId, productName, formulation: label.formulation, concentration, strongest };
+    }),
   };
 }

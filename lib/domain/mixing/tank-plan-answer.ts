@@ -1,7 +1,7 @@
 import { type Finding } from "#domain/foundation/finding";
 import { type Quantity } from "#domain/quantities/quantity";
 import { type LineAtBegin } from "#domain/mixing/sized-run";
-import { type PlannedFill } from "#domain/mixing/tank-fill";
+import { type MixedFill, type PlannedFill } from "#domain/mixing/tank-fill";
 import { type Rinse, type RinsateWay } from "#domain/mixing/tank-rinse";
 import { type HeaviestLoad } from "#domain/mixing/truck-weight";
 import { type ProductAmount } from "#domain/mixing/spray-mix";
@@ -15,7 +15,7 @@ export type FillPlace =
   | { readonly at: "stop"; readonly visitId: string; readonly isMidway: boolean };
 
 /** One filling of a tank on a truck's route. */
-export interface FillOfRoute extends Omit<PlannedFill, "findings"> {
+export interface FillOfRoute extends Omit<PlannedFill, "findings">, MixedFill {
   /** A, B, C in the order in which the tanks are filled; AA after Z. */
   readonly letter: string;
   readonly gear: TicketSprayer;
@@ -24,8 +24,6 @@ export interface FillOfRoute extends Omit<PlannedFill, "findings"> {
   readonly parts: readonly { readonly visitId: string; readonly finished: Quantity<"volume"> }[];
   /** What of it fills pump and hose and goes on no lawn. */
   readonly toLine: Quantity<"volume">;
-  /** Finished volume less what the liquid products take up. */
-  readonly water: Quantity<"volume">;
 }
 
 /** What of the last mix reaches a lawn out of pump and hose before the new one does. It counts as that mix on that lawn. */

@@ -33,7 +33,7 @@ export function checkMix(question: TankPlanQuestion, sized: SizedRun, mix: MixOf
 }
 
 function uncleaned({ run, change, isCleanOutOnFile, ...sized }: SizedRun, stop: TreatedStop, last: MixInTank | null): readonly Finding[] {
-  const next = { stop, products: run.products, gear: run.gear };
+  const next = { stop, gear: run.gear };
   if (isCleanOutOnFile) return [];
   if (sized.last === "unknown") return [heldNotKnown(next)];
   return change?.cleaning === "clean-out" && last !== null ? [notCleanedOut(last, next, change.unwanted)] : [];

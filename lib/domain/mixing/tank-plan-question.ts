@@ -12,6 +12,7 @@ export interface TreatedStop {
   /** What people call it: its street. */
   readonly name: string;
   readonly mixes: MixTicket["mixes"];
+  /** As rounding, rests and rinse water may take them: see keptFromRoundingUp. */
   readonly treatments: readonly TicketTreatment[];
   readonly lawns: readonly Pick<TicketLawn, "zoneId" | "grasses">[];
   /** Whether a tank can be filled there. */
@@ -25,6 +26,8 @@ export interface HeldMix {
   readonly finished: Quantity<"volume">;
   /** What is still in the tank by the books; unknown while visits that it was filled for are not recorded. */
   readonly left: Quantity<"volume"> | "unknown";
+  /** Whether it was drawn from and visits that it was filled for are still to be done: then pump and hose hold it too. */
+  readonly isUnderWay: boolean;
   readonly products: readonly {
     readonly productId: string;
     readonly productName: string;
@@ -51,8 +54,8 @@ export interface TankPlanSettings {
   /** The mark of the gauge or meter by which water goes into a tank. */
   readonly tankMark: Measure<"volume">;
   /**
-   * What becomes of the mix in pump and hose when another one follows and at the end of the day: clean water pushes it
-   * out onto the last lawn, or it stays and the next lawn gets it first.
+   * What becomes of the mix in pump and hose when another one follows and at the end of the day, whatever they held before:
+   * clean water pushes it out onto the last lawn, or it stays and the next lawn gets it first.
    */
   readonly lineAtTheEnd: "pushed-out-with-water" | "left-as-it-is";
 }

@@ -2,10 +2,10 @@ import { groupedBy } from "#domain/foundation/grouping";
 import { invariant } from "#domain/foundation/invariant";
 import { fromAmount, ratio } from "#domain/quantities/quantity";
 import { rational, toNumber } from "#domain/quantities/rational";
+import { amountOfMarks } from "#domain/quantities/rounding";
 import { mixesOfRoute } from "#domain/mixing/mixes-of-route";
 import { type BeforeRun, mixOf, type SizedFill, type SizedRun, type SizingFrame, sizeRun, toolsOf } from "#domain/mixing/sized-run";
-import { waterBeside } from "#domain/mixing/spray-mix";
-import { productsIn } from "#domain/mixing/tank-fill";
+import { mixFill, underAMark } from "#domain/mixing/tank-fill";
 import { levelsAlong, type TankAction, type TankLevel } from "#domain/mixing/tank-levels";
 import { type AboardAtStop, type FillOfRoute, type FillPlace, type TankPlan } from "#domain/mixing/tank-plan-answer";
 import { type LastHeld, type TankPlanQuestion, type TreatedStop } from "#domain/mixing/tank-plan-question";
@@ -26,7 +26,8 @@ export interface PlannedTank {
  * sizeFills), where each tank is filled, what is in it at every stop, what lies between two mixes, and what the truck
  * weighs. A tank's first fill is made at the shop before the truck leaves; later ones where there is water, else back at
  * the shop. Spray volume out of the tank is spray volume on the lawns: what pump and hose hold only decides which mix a
- * lawn gets first, so the mix for a run is what its stops need, plus what stays in the line where nothing pushes it out.
+ * lawn gets first, so the mix for a run is what the ground of its stops takes, unrounded, plus what stays in the line where nothing pushes it
+ * out; only the fill is rounded to the gauge.
  * Where several tanks ride together, room on the truck goes to the tank that is used first.
  */
 export function planTanks(question: TankPlanQuestion): TankPlan {
@@ -34,17 +35,20 @@ export function planTanks(question: TankPlanQuestion): TankPlan {
   invariant(dryWeights.length === stops.length, "the load is known at every stop");
   const stays = truck.staysAboard === "counted-in-payload" ? 0n : truck.staysAboard.amount;
   const frame: SizingFrame = { question, weights: dryWeights.map(({ amount }) => amount + stays) };
-  const tanks = [...runsOfTanks(stops).values()].map((runs) => planTank(frame, runs));
+  const runsOf = [...runsOfTanks(stops).values()];
+  for (const runs of runsOf) addRests(frame, runs, 1n);
+  const tanks = runsOf.map((runs) => planTank(frame, runs));
   const lettered = letters(tanks);
   const heaviest = heaviestOf(frame);
   const lettersOf = lettersOfRuns(lettered);
   const mixes = tanks.flatMap((tank) => mixesOfRoute(question, tank, lettersOf));
+  const fills = lettered.map(({ fill, run, letter }) => fillOf(stops, fill, run, letter));
   return {
-    fills: lettered.map(({ fill, run, letter }) => fillOf(stops, fill, run, letter)),
+    fills,
     mixes: mixes.map(({ mix }) => mix),
     aboard: aboardAt(stops, tanks, lettered),
     heaviest,
-    found: [...checkPayload(heaviest, truck).map((finding) => ({ visitId: null, finding })), ...mixes.flatMap(({ found }) => found)],
+    found: [...checkPayload(heaviest, truck).map((finding) => ({ visitId: null, finding })), ...mixes.flatMap(({ found }) => found), ...fills.flatMap(underMarks)],
   };
 }
 
@@ -53,17 +57,25 @@ function planTank(frame: SizingFrame, runs: readonly RunOfMix[]): PlannedTank {
   const gear = gearOf(runs);
   const inMorning = lastHeld.get(gear.equipmentId) ?? "unknown";
   const sized: SizedRun[] = [];
-  let before: BeforeRun = { last: inMorning, lineHoldsLast: true, isFirst: true };
+  let before: BeforeRun = { last: inMorning, lineHoldsLast: holdsLastInMorning(frame.question, gear, inMorning), isFirst: true };
   for (const run of runs) {
     const next = sizeRun(frame, run, before);
     sized.push(next);
     before = { last: mixOf(run, ""), lineHoldsLast: next.inLine !== 0n, isFirst: false };
   }
   const [first] = sized;
-  const isSame = first?.line === "holds-this-mix";
+  addRests(frame, runs, -1n);
   const levels = levelsAlong(stops.length, first?.already ?? 0n, sized.flatMap((run, index) => actionsOf(stops, run, sized[index - 1])));
   addSpray(frame.weights, sized, levels);
-  return { gear, runs: sized, levels, leftOfLast: leftOf(inMorning, isSame) };
+  return { gear, runs: sized, levels, leftOfLast: leftOf(inMorning, first?.isSameAsLast === true) };
+}
+
+/**
+ * Whether pump and hose hold the last mix in the morning: where nothing pushes it out, where nobody knows how much water
+ * pushes it out, and while the fill is drawn from for visits that are still to be done. Else the house pushed it out.
+ */
+function holdsLastInMorning({ settings }: TankPlanQuestion, { holdUp }: TicketSprayer, held: LastHeld): boolean {
+  return settings.lineAtTheEnd === "left-as-it-is" || holdUp === "unknown" || (typeof held !== "string" && held.isUnderWay);
 }
 
 /** What has to go before the first fill: the rest of another mix, as far as the books know it. */
@@ -99,6 +111,18 @@ function waterShares(stops: number, runs: readonly SizedRun[]): readonly ReturnT
     while ((runs[current + 1]?.run.draws[0]?.stopIndex ?? Infinity) <= index) current += 1;
     return waterShareOf(runs[current]?.run.products ?? []);
   });
+}
+
+/**
+ * Keeps room for what is left of each run, or gives it back: less than a mark of the gauge, which rides on from the run's
+ * last stop to the next run. A tank that is planned later would find it taken by the ones before.
+ */
+function addRests({ question: { stops, settings }, weights }: SizingFrame, runs: readonly RunOfMix[], times: 1n | -1n): void {
+  const rest = times * waterWeight(amountOfMarks(settings.tankMark, 1n).amount, rational(1n));
+  for (const [index, { draws }] of runs.entries()) {
+    const until = runs[index + 1]?.draws[0]?.stopIndex ?? stops.length;
+    for (let place = (draws.at(-1)?.stopIndex ?? 0) + 1; place < until; place += 1) weights[place] = (weights[place] ?? 0n) + rest;
+  }
 }
 
 function addSpray(weights: bigint[], runs: readonly SizedRun[], levels: readonly TankLevel[]): void {
@@ -146,18 +170,21 @@ function placeOf(stops: readonly TreatedStop[], { isBeforeLeaving, beginsAt, isM
 
 function fillOf(stops: readonly TreatedStop[], fill: SizedFill, { run }: SizedRun, letter: string): FillOfRoute {
   const finished = fromAmount("volume", fill.mixed);
-  const products = productsIn(run, finished, toolsOf(run));
   return {
     letter,
     finished,
-    products,
+    ...mixFill(run, finished, toolsOf(run)),
     gear: run.gear,
     place: placeOf(stops, fill),
     visitIds: [...new Set(fill.parts.map(({ visitId }) => visitId))],
     parts: fill.parts.map(({ visitId, volume }) => ({ visitId, finished: fromAmount("volume", volume) })),
     toLine: fromAmount("volume", fill.toLine),
-    water: waterBeside(products, finished),
   };
+}
+
+/** What a fill takes less of than its tool shows, said at the first stop that it serves. */
+function underMarks({ letter, products, visitIds }: FillOfRoute): TankPlan["found"] {
+  return underAMark(products, `fill ${letter}`).map((finding) => ({ visitId: visitIds[0] ?? null, finding }));
 }
 
 function aboardAt(stops: readonly TreatedStop[], tanks: readonly PlannedTank[], lettered: readonly LetteredFill[]): readonly AboardAtStop[] {

@@ -1,7 +1,7 @@
 import { invariant } from "#domain/foundation/invariant";
 import { type Quantity } from "#domain/quantities/quantity";
 import { type SprayMix } from "#domain/mixing/spray-mix";
-import { type FillStop, fillStopOf, mixKeyOf } from "#domain/mixing/tank-fill";
+import { type FillStop, fillStopOf, mixKeyOf, productsOfAll } from "#domain/mixing/tank-fill";
 import { type TreatedStop } from "#domain/mixing/tank-plan-question";
 import { isSprayed, type TicketSprayer, type TicketTreatment } from "#domain/mixing/ticket-question";
 
@@ -10,6 +10,7 @@ export interface DrawOfStop {
   /** Its place in the route, from 0. */
   readonly stopIndex: number;
   readonly visitId: string;
+  /** What its ground takes, before any mark of a gauge. */
   readonly finished: Quantity<"volume">;
   /** What is sprayed there of it, as the stop's ticket has it. */
   readonly treatments: readonly TicketTreatment[];
@@ -19,8 +20,16 @@ export interface DrawOfStop {
 export interface RunOfMix {
   readonly gear: TicketSprayer;
   readonly key: string;
+  /** Each no stronger than every stop of the run lets it be. */
   readonly products: FillStop["products"];
   readonly draws: readonly DrawOfStop[];
+}
+
+interface OpenRun {
+  readonly gear: TicketSprayer;
+  readonly key: string;
+  readonly stops: FillStop[];
+  readonly draws: DrawOfStop[];
 }
 
 interface Sprayed {
@@ -34,32 +43,28 @@ interface Sprayed {
  * same mix after another one is a run of its own.
  */
 export function runsOfTanks(stops: readonly TreatedStop[]): ReadonlyMap<string, readonly RunOfMix[]> {
-  const tanks = new Map<string, RunOfMix[]>();
-  const open = new Map<string, DrawOfStop[]>();
+  const tanks = new Map<string, OpenRun[]>();
   for (const [stopIndex, treated] of stops.entries()) {
     for (const { gear, stop, treatments } of spraysOf(treated)) {
       const runs = tanks.get(gear.equipmentId) ?? [];
       tanks.set(gear.equipmentId, runs);
       const draw: DrawOfStop = { stopIndex, visitId: treated.visitId, finished: stop.finished, treatments };
       const key = mixKeyOf(stop);
-      const last = open.get(gear.equipmentId);
-      if (last !== undefined && runs.at(-1)?.key === key) {
-        last.push(draw);
-        continue;
-      }
-      const draws = [draw];
-      open.set(gear.equipmentId, draws);
-      runs.push({ gear, key, products: stop.products, draws });
+      const last = runs.at(-1);
+      if (last?.key === key) {
+        last.stops.push(stop);
+        last.draws.push(draw);
+      } else runs.push({ gear, key, stops: [stop], draws: [draw] });
     }
   }
-  return tanks;
+  return new Map([...tanks].map(([equipmentId, runs]) => [equipmentId, runs.map(({ gear, key, stops: own, draws }) => ({ gear, key, draws, products: productsOfAll(own) }))]));
 }
 
 function spraysOf({ visitId, mixes, treatments }: TreatedStop): readonly Sprayed[] {
   return mixes.flatMap((mix): readonly Sprayed[] => {
     if (mix.kind !== "spray") return [];
     const own = mix.products.map(({ line }) => treatmentOn(treatments, line));
-    const stop = fillStopOf(visitId, mix, (line) => treatmentOn(treatments, line).productId);
+    const stop = fillStopOf(visitId, mix, (line) => treatmentOn(treatments, line));
     return [{ gear: gearOf(mix, own), stop, treatments: own }];
   });
 }

@@ -60,6 +60,8 @@ export interface TicketLawn {
   readonly establishedBy: "seed" | "sod" | "unknown";
   /** Whether weeds, clover or the grass itself bloom there on the day; the crew sees it. */
   readonly inBloom: "yes" | "no" | "unknown";
+  /** The last look that said yes or no, in words; null where nobody has looked. */
+  readonly bloomSeen: string | null;
   readonly history: readonly PastApplication[];
 }
 
@@ -140,6 +142,8 @@ export interface TicketQuestion {
   readonly applicator: TicketApplicator;
   /** The day's forecast high as somebody entered it. */
   readonly forecastHighF: number | "not-entered";
+  /** The forecast high of the day after, which a limit on the hours after the work may reach. */
+  readonly forecastNextHighF: number | "not-entered";
   readonly settings: TicketSettings;
 }
 

@@ -14,6 +14,9 @@ const ORIGIN_WORDS: Readonly<Record<TicketLawn["areaOrigin"], string>> = {
   imported: "from an imported list",
 };
 
+const COMPANY_WORDS = "what the crew keeps clear";
+const LAW_WORDS = "the state’s law";
+
 const ACRE = of("acre", 1n);
 
 /** Lawn and name of an amount's place: "A Front". */
@@ -28,7 +31,9 @@ export function placeOf({ letter, name }: Pick<TreatedLawn, "letter" | "name">):
 export function treatedAreaWorking(lawn: TreatedLawn, productNames: readonly string[], question: TicketQuestion, findings: MixTicket["findings"]): Working {
   const { lawnArea, treatedArea, keptClear, strips = [] } = lawn;
   const onFile = question.lawns.find(({ zoneId }) => zoneId === lawn.zoneId);
-  const law = findings.find(({ rule, about }) => rule === "distance-to-water" && about.includes(lawn.name) && productNames.some((name) => about.includes(name)));
+  const asks = findings.filter(({ rule, about }) => rule === "distance-to-water" && about.includes(lawn.name) && productNames.some((name) => about.includes(name)));
+  const cited = new Set(strips.flatMap(({ citation }) => citation ?? []));
+  const written = cited.size > 0 ? [...cited] : asks.slice(0, 1).map(({ citation }) => citation ?? LAW_WORDS);
   const shown = formatQuantity(treatedArea, "us");
   const keeps = keptClear.amount > 0n;
   const isLeft = treatedArea.amount > 0n;
@@ -37,7 +42,7 @@ export function treatedAreaWorking(lawn: TreatedLawn, productNames: readonly str
     formula: keeps ? "treated area = lawn − length × width of each strip along water" : "treated area = the whole lawn; nothing of it is kept clear of water",
     inputs: [
       { name: "Lawn", figure: inUnit(lawnArea, "sq ft"), ...(onFile === undefined ? {} : { from: ORIGIN_WORDS[onFile.areaOrigin] }) },
-      ...strips.flatMap((strip) => stripInputs(strip, onFile, law)),
+      ...strips.flatMap((strip) => stripInputs(strip, onFile, asks[0])),
       ...(keeps && strips.length === 0 ? [{ name: "Kept clear", figure: inUnit(keptClear, "sq ft") }] : []),
     ],
     steps: [
@@ -48,14 +53,19 @@ export function treatedAreaWorking(lawn: TreatedLawn, productNames: readonly str
       ...(shown.includes("acre") ? [`${timesIn(treatedArea, ACRE, "sq ft")} acres`] : []),
     ],
     result: shown,
-    source: law === undefined ? "common practice" : `${law.citation ?? "the state’s law"}, and common practice`,
+    source: written.length === 0 ? "common practice" : `${listWords(written)}, and common practice`,
   };
 }
 
 function stripInputs(strip: NonNullable<TreatedLawn["strips"]>[number], lawn: TicketLawn | undefined, law: Finding | undefined): readonly WorkingInput[] {
+  if (strip.whose !== undefined) return stripWords(strip, strip.whose === "company" ? COMPANY_WORDS : (strip.citation ?? LAW_WORDS));
+  // A ticket from before strips said whose width they have: what is not the lawn's own entry was the law's.
   const entered = lawn?.waterEdges.find(({ name }) => name === strip.name)?.width;
   const isEntered = entered !== undefined && entered !== "unknown" && entered.amount === strip.width.amount;
-  const from = isEntered ? "what the crew keeps clear" : (law?.citation ?? "the state’s law");
+  return stripWords(strip, isEntered ? COMPANY_WORDS : (law?.citation ?? LAW_WORDS));
+}
+
+function stripWords(strip: NonNullable<TreatedLawn["strips"]>[number], from: string): readonly WorkingInput[] {
   return [
     { name: `Along ${strip.name}`, figure: inUnit(strip.length, "ft"), from: "measured" },
     { name: `Kept clear of ${strip.name}`, figure: inUnit(strip.width, "ft"), from },

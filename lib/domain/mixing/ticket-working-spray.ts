@@ -51,7 +51,7 @@ export function sprayWorkings(mix: SprayMix, question: TicketQuestion, ticket: M
     lawns: mix.lawns.map((lawn) => ({
       zoneId: lawn.zoneId,
       treated: treatedAreaWorking(lawn, mix.products.map(({ productName }) => productName), question, ticket.findings),
-      finished: sharedWorking(asked, lawn, { name: "Finished spray", share: lawn.finished, whole: mix.finished }),
+      finished: sprayOfLawnWorking(mix, lawn),
       products: lawn.products.map(({ line, amount }) => ({
         line,
         working: sharedWorking(asked, lawn, { name: namedOf(line), share: amount, whole: totalOf(mix, line) }),
@@ -112,6 +112,23 @@ function productTotalWorking(mix: SprayMix, { line, productName, total }: Spraye
     steps: sumLines(inLoads.map(({ amount }) => amount), total),
     result: formatQuantity(total, "us"),
     source: "common practice",
+  };
+}
+
+/** What a lawn takes of spray: its ground at what the sprayer puts out; only what is filled goes to a mark of the gauge. */
+function sprayOfLawnWorking({ carrier }: SprayMix, lawn: SprayedLawn): Working {
+  const unit = unitOf(lawn.finished);
+  const [own, puts] = [inUnit(lawn.treatedArea, "sq ft"), inUnit(times(carrier.rate, THOUSAND_SQ_FT), unit)];
+  return {
+    title: `Finished spray for ${placeOf(lawn)}`,
+    formula: "a lawn’s spray = its treated area ÷ 1,000 sq ft × what the sprayer puts out; only what is filled goes to a mark of the gauge",
+    inputs: [
+      { name: "Treated area", figure: own, from: `of ${placeOf(lawn)}` },
+      { name: "Puts out", figure: `${puts} per 1,000 sq ft`, from: carrier.words },
+    ],
+    steps: [`${own} ÷ 1,000 sq ft × ${puts} = ${inUnit(lawn.finished, unit)}`],
+    result: formatQuantity(lawn.finished, "us"),
+    source: "finished spray is area times what the sprayer puts out: Oklahoma State University, “Sprayer Calibration”",
   };
 }
 

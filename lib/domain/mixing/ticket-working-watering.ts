@@ -11,13 +11,44 @@ type Window = Extract<WateringAnswer, { readonly kind: "window" }>;
 type Run = Extract<StationRun, { readonly kind: "run" }>;
 
 /**
- * How the minutes of each station come about from the depth and the station's own rate. The rate is what the aftercare
- * keeps: what the minutes put down, over the minutes. A station without a test has no minutes and no working.
+ * How the minutes of each station come about from the depth and the station's own rate, and in which order stations run
+ * that take turns in each other's rests. The rate is what the aftercare keeps: what the minutes put down, over the
+ * minutes. A station without a test has no minutes and no working.
  */
 export function wateringWorkings({ watering }: AftercareTimeline): readonly Working[] {
   if (watering.kind !== "window" || watering.leastDepth === null) return [];
   const least = depthFrom(watering.leastDepth);
-  return watering.stations.flatMap((run) => (run.kind === "run" && run.totalMinutes > 0 ? [stationWorking(run, least, watering)] : []));
+  const minutes = watering.stations.flatMap((run) => (run.kind === "run" && run.totalMinutes > 0 ? [stationWorking(run, least, watering)] : []));
+  return [...minutes, ...orderWorking(watering)];
+}
+
+/** Mix tickets that were issued before stations took turns have no order. */
+function orderWorking({ stations, starts = [], elapsedMinutes }: Window): readonly Working[] {
+  if (stations.length < 2 || starts.length <= stations.length || elapsedMinutes === null) return [];
+  const runs = stations.filter((station) => station.kind === "run");
+  let until = 0;
+  const steps = starts.flatMap(({ stationName, startsAfterMinutes: from, runMinutes }) => {
+    const waits = from > until ? [`None is rested before ${String(from)} min.`] : [];
+    until = from + runMinutes;
+    return [...waits, `${String(from)} min + ${String(runMinutes)} min = ${String(until)} min, ${stationName}`];
+  });
+  return [
+    {
+      title: "The order of the stations",
+      formula: "whenever no station runs, of those whose rest is over the one starts that still needs the longest, its rests counted",
+      inputs: [
+        { name: "First drop", figure: "0 min" },
+        ...runs.map(({ stationName, runsMinutes, soakMinutes }) => ({
+          name: `Station ${stationName}`,
+          figure: `${listWords(runsMinutes.map(String))} min${runsMinutes.length > 1 ? `, ${String(soakMinutes)} min of rest between` : ""}`,
+          from: "its minutes as worked out",
+        })),
+      ],
+      steps,
+      result: `${String(elapsedMinutes)} min from the first drop to the last, one station at a time.`,
+      source: "common practice; another order may end somewhat sooner",
+    },
+  ];
 }
 
 function stationWorking(run: Run, least: ExactQuantity<"length">, watering: Window): Working {

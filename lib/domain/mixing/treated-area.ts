@@ -45,6 +45,7 @@ function placementOf(treatment: TicketTreatment) {
   return {
     productName: treatment.label.productName,
     isFertilizer: treatment.label.analysis !== "none",
+    label: treatment.use.distanceToWater,
     deflector: isSpread(treatment) ? treatment.gear.deflector : ("not-a-spreader" as const),
   };
 }

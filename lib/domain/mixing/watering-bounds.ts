@@ -1,18 +1,22 @@
 import { addDays, calendarDateIn } from "#domain/foundation/calendar-date";
 import { type StatedConstraint } from "#domain/label/aftercare-constraint";
-import { type AftercareEnd, type AftercareEstimates, dueBy, endOf } from "#domain/mixing/aftercare-instants";
+import { type AftercareEnd, type AftercareEstimates, dueBy, endOf, notBefore } from "#domain/mixing/aftercare-instants";
 import { type AppliedConstraint, type AppliedProduct, constraintsOf } from "#domain/mixing/applied-product";
 import { dayIn } from "#domain/mixing/clock-periods";
 import { type WateringHours, withinWateringHours } from "#domain/mixing/watering-hours";
+import { compareExact, type Measure } from "#domain/quantities/exact-quantity";
 import { type Span } from "#domain/weather/local-hours";
 
-/** How many days ahead a time for watering in is looked for where no label sets a date. A habit of the house, no limit. */
-const WATERING_SEARCH_DAYS = 14;
+/**
+ * How many days ahead a time for watering in is looked for where no label sets a later date. A habit of the house and no
+ * limit: a day of the week that must have an even date too comes within three weeks, and this is a week more.
+ */
+const WATERING_SEARCH_DAYS = 28;
 
-/** A product that must stay dry, and until when. */
+/** A product that must stay dry, and until when: its label says so of water, or of rain that would spoil it. */
 export interface StaysDry {
   readonly applied: AppliedProduct;
-  readonly constraint: StatedConstraint<"watering-not-before">;
+  readonly constraint: StatedConstraint<"watering-not-before"> | StatedConstraint<"rain-that-spoils">;
   readonly end: AftercareEnd;
 }
 
@@ -35,6 +39,21 @@ export function stayingDry(
   }));
 }
 
+/**
+ * What rain would spoil, as long as it would, where the water of one watering is as much: a sprinkler washes off what
+ * rain does. The depth is the most that any station puts down; where nobody knows it, only a label that means any rain
+ * keeps water off.
+ */
+export function keptDryForRain(
+  products: readonly AppliedProduct[],
+  water: Measure<"length"> | "not-known",
+  timeZone: string,
+): readonly StaysDry[] {
+  return constraintsOf(products, "rain-that-spoils")
+    .filter(({ constraint: { from } }) => from === "any" || (water !== "not-known" && compareExact(water, from) >= 0))
+    .map(({ applied, constraint }) => ({ applied, constraint, end: notBefore(constraint.within, applied.application, timeZone) }));
+}
+
 /** What still has to be watered in, as of the end of the visit. */
 export function wateringNeeds(
   products: readonly AppliedProduct[],
@@ -49,11 +68,25 @@ export function wateringNeeds(
   });
 }
 
-/** From the end of the visit until the last instant that is looked at. */
-export function searchSpan(visit: Span, timeZone: string): Span {
-  const date = calendarDateIn(timeZone, visit.untilEpochMilliseconds);
-  const lastDay = dayIn(addDays(date, WATERING_SEARCH_DAYS), timeZone);
-  return { fromEpochMilliseconds: visit.untilEpochMilliseconds, untilEpochMilliseconds: lastDay.untilEpochMilliseconds };
+/** A dry time longer than this moves the days that are looked at, so that enough of them are left for every rule on dates. */
+const LONG_DRY_MILLISECONDS = 7 * 86_400_000;
+
+/**
+ * From when on and until when a time for watering in is looked for: from the end of the visit or of the last dry time
+ * until the first due time, however late, or for {@link WATERING_SEARCH_DAYS} where no label sets one. Empty or turned
+ * where the due time comes first.
+ */
+export function searchSpan(
+  visit: Span,
+  { dryUntil, dueAt }: { readonly dryUntil: number | null; readonly dueAt: number | null },
+  timeZone: string,
+): Span {
+  const visitEnd = visit.untilEpochMilliseconds;
+  const fromEpochMilliseconds = Math.max(visitEnd, dryUntil ?? visitEnd);
+  if (dueAt !== null) return { fromEpochMilliseconds, untilEpochMilliseconds: dueAt };
+  const counted = fromEpochMilliseconds - visitEnd > LONG_DRY_MILLISECONDS ? fromEpochMilliseconds : visitEnd;
+  const lastDay = dayIn(addDays(calendarDateIn(timeZone, counted), WATERING_SEARCH_DAYS), timeZone);
+  return { fromEpochMilliseconds, untilEpochMilliseconds: lastDay.untilEpochMilliseconds };
 }
 
 /**

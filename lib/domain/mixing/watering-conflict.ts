@@ -1,8 +1,10 @@
 import { type Finding, hold } from "#domain/foundation/finding";
 import { appliedName, weakestAuthority } from "#domain/mixing/applied-product";
+import { listWords } from "#domain/foundation/list-words";
+import { type StationRun } from "#domain/mixing/irrigation-run";
 import { localWords } from "#domain/mixing/local-words";
 import { type StaysDry, type WateringNeed } from "#domain/mixing/watering-bounds";
-import { authoritiesOfHours, type WateringHours } from "#domain/mixing/watering-hours";
+import { authoritiesOfHours, hoursWords, type WateringHours } from "#domain/mixing/watering-hours";
 
 /** The product that must stay dry the longest, and the one whose water is due first. */
 export interface TightestPair {
@@ -31,12 +33,17 @@ function pairFigure({ dry, due }: TightestPair, timeZone: string): string {
   const parts = [
     ...(dry === undefined
       ? []
-      : [`${appliedName(dry.applied, timeZone)}: no water until ${localWords(dry.untilEpochMilliseconds, timeZone, "end")}`]),
+      : [`${appliedName(dry.applied, timeZone)}: no water until ${localWords(dry.untilEpochMilliseconds, timeZone, "end")}${rainWords(dry)}`]),
     ...(due === undefined
       ? []
       : [`${appliedName(due.applied, timeZone)}: watered in by ${localWords(due.byEpochMilliseconds, timeZone, "due")}`]),
   ];
   return parts.length === 0 ? "" : `${parts.join("; ")}.`;
+}
+
+/** Why water is kept off where the label speaks of rain only. */
+function rainWords({ constraint }: StaysDry): string {
+  return constraint.kind === "rain-that-spoils" ? ", since rain before then spoils it and so does as much water" : "";
 }
 
 function namesOf({ dry, due }: TightestPair): readonly string[] {
@@ -76,7 +83,7 @@ function toDoAlone(isAtOdds: boolean): string {
 }
 
 /**
- * The hold where the labels leave some time, but less than the stations need one after another, whatever the hours. The
+ * The hold where the labels leave some time, but less than the stations need one at a time, whatever the hours. The
  * office may answer it, since how the water is run is the plan's own.
  */
 export function timeTooShort(
@@ -86,7 +93,7 @@ export function timeTooShort(
   return hold("office", {
     rule: "watering-time-too-short",
     source: "house",
-    what: "The labels leave less time for watering in than the stations need one after another.",
+    what: "The labels leave less time for watering in than the stations need one at a time.",
     figure: `${pairFigure(pair, context.timeZone)} The stations need ${context.elapsedMinutes} min.`.trim(),
     toDo: "Run stations at the same time where there is water enough, or split the visit.",
     about: namesOf(pair),
@@ -94,8 +101,30 @@ export function timeTooShort(
 }
 
 /**
- * The hold where watering hours leave none of the time that the labels leave, or less than the stations need. The hours
- * may change where they are not law, so the weakest authority says who answers.
+ * The hold where no whole minute of a station keeps within what the labels ask for. The office may answer it, since with
+ * what the lawn is watered is the plan's own.
+ */
+export function minutesKeepNoDepth(runs: readonly StationRun[], needs: readonly WateringNeed[]): readonly Finding[] {
+  const off = runs.filter(({ kind }) => kind === "no-whole-minute");
+  if (off.length === 0) return [];
+  const withDepth = needs.filter(({ constraint }) => constraint.depth !== "not-stated");
+  return [
+    hold("office", {
+      rule: "station-minutes-miss-depth",
+      source: "house",
+      what: `No whole minutes of ${listWords(off.map(({ stationName }) => stationName))} put down what the labels ask for.`,
+      figure: off.map(({ sentence }) => sentence).join(" "),
+      toDo: "Water that part with a slower sprinkler that was tested, or have the station refitted and tested again.",
+      citation: [...new Set(withDepth.map(({ constraint }) => constraint.source))].join("; "),
+      about: [...new Set(withDepth.map(({ applied }) => applied.label.productName))],
+    }),
+  ];
+}
+
+/**
+ * The hold where watering hours leave none of the time that the labels leave, or less than the stations need, whole
+ * stations on different days included. The hours may change where they are not law, so the weakest authority says who
+ * answers.
  */
 export function hoursLeaveNoTime(
   pair: TightestPair,
@@ -108,13 +137,12 @@ export function hoursLeaveNoTime(
   const dry = pair.dry === undefined ? [] : [pair.dry.constraint];
   const { source, answerableBy, citation } = weakestAuthority([...wants, ...dry, ...authoritiesOfHours(hours)]);
   const about = pair.due === undefined ? needs.map(({ applied }) => applied.label.productName) : namesOf(pair);
-  const figure = pairFigure(pair, timeZone);
-  const runs = elapsedMinutes === null ? "" : ` The stations need ${elapsedMinutes} min one after another.`;
+  const runs = elapsedMinutes === null ? "" : `The stations need ${elapsedMinutes} min one at a time.`;
   return hold(answerableBy, {
     rule: "watering-hours-leave-no-time",
     source,
     what: "The hours in which this property may be watered leave no time, or too little, for watering in.",
-    ...(figure === "" && runs === "" ? {} : { figure: `${figure}${runs}`.trim() }),
+    figure: [pairFigure(pair, timeZone), hoursWords(hours), runs].filter((words) => words !== "").join(" "),
     toDo: "Put the product down on a day before a watering day, set the controller anew, or split the visit.",
     citation,
     about: [...new Set(about)],

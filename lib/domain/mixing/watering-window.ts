@@ -1,19 +1,19 @@
 import { type Finding, hold, takeCare } from "#domain/foundation/finding";
 import { accept, type Outcome } from "#domain/foundation/outcome";
-import { canonicalAmountOf } from "#domain/quantities/exact-quantity";
+import { canonicalAmountOf, compareExact, type Measure } from "#domain/quantities/exact-quantity";
 import { type UnitSystem } from "#domain/quantities/format-quantity";
 import { type WateringDepth } from "#domain/label/aftercare-constraint";
 import { type AftercareEstimates } from "#domain/mixing/aftercare-instants";
 import { type AftercareReason, inReasonOrder, reasonFor } from "#domain/mixing/aftercare-step";
 import { type AppliedProduct, appliedName, constraintsOf } from "#domain/mixing/applied-product";
-import { depthWords, exactText, irrigationRun, type IrrigationStation, type StationRun } from "#domain/mixing/irrigation-run";
-import { searchSpan, type StaysDry, stayingDry, type WateringNeed, wateringNeeds } from "#domain/mixing/watering-bounds";
-import { hoursLeaveNoTime, noCommonTime, tightestPair, timeTooShort } from "#domain/mixing/watering-conflict";
+import { depthFrom, depthWords, exactText, irrigationRun, type IrrigationStation, type StationRun, type TimedRun } from "#domain/mixing/irrigation-run";
+import { type SpoilingRain, spoilingRain } from "#domain/mixing/rain-aftercare";
+import { fitsInto, inParts, interleaved, type StationSchedule, type StationStart, type WateringPart } from "#domain/mixing/station-schedule";
+import { keptDryForRain, searchSpan, type StaysDry, stayingDry, type WateringNeed, wateringNeeds } from "#domain/mixing/watering-bounds";
+import { hoursLeaveNoTime, minutesKeepNoDepth, noCommonTime, tightestPair, timeTooShort } from "#domain/mixing/watering-conflict";
 import { commonDepth } from "#domain/mixing/watering-depth";
-import { unknownHours, type WateringHours, withinWateringHours } from "#domain/mixing/watering-hours";
+import { authoritiesOfHours, unknownHours, type WateringHours, withinWateringHours } from "#domain/mixing/watering-hours";
 import { type Span } from "#domain/weather/local-hours";
-
-const ONE_MINUTE_MILLISECONDS = 60_000;
 
 /** What the watering of a visit hangs on. */
 export interface WateringQuestion {
@@ -26,7 +26,10 @@ export interface WateringQuestion {
   readonly unitSystem: UnitSystem;
 }
 
-/** How the visit is watered in. Instants are epoch milliseconds, exact depths are text in 0.125 micrometers. */
+/**
+ * How the visit is watered in. Instants are epoch milliseconds, exact depths are text in 0.125 micrometers. Mix tickets
+ * keep it: what may be missing is missing in those that were issued before it was said.
+ */
 export type WateringAnswer =
   | { readonly kind: "none-needed" }
   /** A fact is missing that the time hangs on; the findings say which. */
@@ -35,8 +38,18 @@ export type WateringAnswer =
   | { readonly kind: "no-window" }
   | {
       readonly kind: "window";
-      /** Every stretch in which it may be done at one go, in order; once is enough. */
+      /** Every stretch in which it may be done at one go, in order; once is enough. None where it takes several. */
       readonly windows: readonly Span[];
+      /** The stretches of several days, with whole stations in each, where none is long enough for all; else none. */
+      readonly parts?: readonly WateringPart[];
+      /** The runs of all stations at one go, one station at a time; none where a station has no minutes. */
+      readonly starts?: readonly StationStart[];
+      /** The first date that a label sets; null where none does, or only one that has passed. */
+      readonly dueAtEpochMilliseconds?: number | null;
+      /** Whether a label's date has passed. */
+      readonly isOverdue?: boolean;
+      /** Whether any hours are on file that limit when water may run. */
+      readonly hasHours?: boolean;
       /** True where the start waits for a lawn that is only thought to be dry by then. */
       readonly isEstimate: boolean;
       readonly leastDepth: string | null;
@@ -44,8 +57,10 @@ export type WateringAnswer =
       readonly depthWords: string | null;
       readonly stations: readonly StationRun[];
       readonly elapsedMinutes: number | null;
-      /** Whether rain of that depth does it too, for all products. */
-      readonly rain: "counts" | "does-not-count" | "not-stated";
+      /** Whether rain of that depth does it too, for all products; it may still spoil one of them while the water waits. */
+      readonly rain: "counts" | "does-not-count" | "not-stated" | "may-spoil";
+      /** The depths that water must stay under so as not to spoil a product, where no label says how much is put down. */
+      readonly stayUnder?: readonly string[];
       readonly reasons: readonly AftercareReason[];
     };
 
@@ -53,41 +68,55 @@ export type WateringAnswer =
 export interface JudgedWatering {
   readonly answer: WateringAnswer;
   readonly findings: readonly Finding[];
+  /** What water is kept off for because rain would spoil it. */
+  readonly keptDry: readonly StaysDry[];
 }
 
 /**
- * When and how much to water so that every product's label is kept: after all that must stay dry, before the first due
- * time, within the property's watering hours, long enough for the stations one after another. Missing facts leave it
- * undecided; where nothing serves all, a hold names the two products. Refuses stations that can't be meant.
+ * When and how much to water so that every product's label is kept: after all that must stay dry, or that as much rain
+ * would spoil, before the first due time, within the property's watering hours, long enough for the stations one at a
+ * time; whole stations on different days where no stretch is long enough for all. Missing facts leave it undecided; where
+ * nothing serves all, a hold names what is at odds. Refuses stations that can't be meant.
  */
 export function judgeWatering(question: WateringQuestion): Outcome<JudgedWatering> {
   const { products, visit, timeZone } = question;
   const needs = wateringNeeds(products, visit, timeZone);
-  const dry = stayingDry(products, question);
+  const labelDry = stayingDry(products, question);
   const notes = overdueFindings(needs, timeZone);
-  const missing = missingFindings(question, needs, dry);
-  if (missing.length > 0) return accept({ answer: { kind: "undecided" }, findings: [...notes, ...missing] });
-  if (products.some(isUnread)) return accept({ answer: { kind: "undecided" }, findings: notes });
-  if (needs.length === 0) return accept({ answer: { kind: "none-needed" }, findings: notes });
+  const judged = (answer: WateringAnswer, findings: readonly Finding[], water: Measure<"length"> | "not-known" = "not-known") =>
+    accept({ answer, findings: [...notes, ...findings], keptDry: keptDryForRain(products, water, timeZone) });
+  const missing = missingFindings(question, needs, labelDry);
+  if (missing.length > 0) return judged({ kind: "undecided" }, missing);
+  if (products.some((applied) => isUnread(applied, needs))) return judged({ kind: "undecided" }, []);
+  if (needs.length === 0) return judged({ kind: "none-needed" }, []);
   const depth = commonDepth(needs, question);
-  if (depth.kind === "no-common-depth") {
-    return accept({ answer: { kind: "no-window" }, findings: [...notes, depth.finding] });
-  }
-  const runs = depth.kind === "not-stated" ? accept([]) : stationRuns(question, depth.depth);
-  if (!runs.ok) return runs;
-  const judged = findWindows(question, { needs, dry, elapsedMinutes: elapsedOf(runs.value) });
-  if (judged.finding !== undefined) {
-    return accept({ answer: { kind: "no-window" }, findings: [...notes, judged.finding] });
-  }
+  if (depth.kind === "no-common-depth") return judged({ kind: "no-window" }, [depth.finding]);
   const stated = depth.kind === "depth" ? depth.depth : undefined;
-  const answer = windowAnswer({ question, needs, dry, windows: judged.windows, depth: stated, runs: runs.value });
-  return accept({ answer, findings: notes });
+  const runs = stated === undefined ? accept([]) : stationRuns(question, stated);
+  if (!runs.ok) return runs;
+  const water = stated === undefined ? "not-known" : mostPutDown(stated, runs.value);
+  const unreachable = minutesKeepNoDepth(runs.value, needs);
+  if (unreachable.length > 0) return judged({ kind: "no-window" }, unreachable, water);
+  const dry = [...labelDry, ...keptDryForRain(products, water, timeZone)];
+  const places = findPlaces(question, { needs, dry, runs: runs.value });
+  if (places.kind === "none") return judged({ kind: "no-window" }, [places.finding], water);
+  return judged(windowAnswer({ question, needs, dry, places, depth: stated, runs: runs.value }), [], water);
 }
 
-/** A watering fact that nobody read leaves the time undecided; the hold for it is that of all unread facts. */
-function isUnread({ label, wateredInAtEpochMilliseconds: at }: AppliedProduct): boolean {
+/** What the thirstiest station puts down in its whole minutes, and the least depth itself where none has minutes. */
+function mostPutDown({ least }: WateringDepth, runs: readonly StationRun[]): Measure<"length"> {
+  const reached = runs.flatMap((run) => (run.kind === "run" ? [depthFrom(run.depthReached)] : []));
+  return reached.reduce<Measure<"length">>((most, one) => (compareExact(one, most) > 0 ? one : most), least);
+}
+
+/**
+ * A watering fact that nobody read leaves the time undecided, and so does rain that spoils where anything wants water;
+ * the hold for it is that of all unread facts.
+ */
+function isUnread({ label, wateredInAtEpochMilliseconds: at }: AppliedProduct, needs: readonly WateringNeed[]): boolean {
   const isWateringInUnread = label.facts["watering-in"] === "unknown" && typeof at !== "number";
-  return label.facts["watering-not-before"] === "unknown" || isWateringInUnread;
+  const isRainUnread = label.facts["rain-that-spoils"] === "unknown" && needs.length > 0;
+  return label.facts["watering-not-before"] === "unknown" || isWateringInUnread || isRainUnread;
 }
 
 function overdueFindings(needs: readonly WateringNeed[], timeZone: string): readonly Finding[] {
@@ -150,69 +179,91 @@ function stationRuns({ stations, unitSystem }: WateringQuestion, depth: Watering
   return accept(runs);
 }
 
-/** All stations one after another, or null where one has no minutes. */
-function elapsedOf(runs: readonly StationRun[]): number | null {
-  const minutes = runs.flatMap((run) => (run.kind === "run" ? [run.elapsedMinutes] : []));
-  return minutes.length === 0 || minutes.length < runs.length ? null : minutes.reduce((total, one) => total + one, 0);
+/** The minutes of all stations, or null where one has none or no depth is stated. */
+function timedRuns(runs: readonly StationRun[]): readonly TimedRun[] | null {
+  const timed = runs.flatMap((run) => (run.kind === "run" ? [run] : []));
+  return timed.length === 0 || timed.length < runs.length ? null : timed;
 }
 
-interface WindowBounds {
+interface PlaceBounds {
   readonly needs: readonly WateringNeed[];
   readonly dry: readonly StaysDry[];
-  readonly elapsedMinutes: number | null;
+  readonly runs: readonly StationRun[];
 }
 
-function findWindows(
-  { visit, timeZone, hours }: WateringQuestion,
-  { needs, dry, elapsedMinutes }: WindowBounds,
-): { readonly windows: readonly Span[]; readonly finding?: Finding } {
-  const search = searchSpan(visit, timeZone);
+interface Places {
+  readonly kind: "places";
+  readonly windows: readonly Span[];
+  readonly parts: readonly WateringPart[];
+  readonly schedule: StationSchedule | null;
+  readonly dueAtEpochMilliseconds: number | null;
+}
+
+function findPlaces(question: WateringQuestion, { needs, dry, runs }: PlaceBounds): Places | { readonly kind: "none"; readonly finding: Finding } {
+  const { visit, timeZone, hours } = question;
   const pair = tightestPair(dry, needs);
-  const fromEpochMilliseconds = Math.max(search.fromEpochMilliseconds, pair.dry?.untilEpochMilliseconds ?? 0);
-  const dueAt = pair.due?.byEpochMilliseconds ?? Infinity;
-  if (fromEpochMilliseconds >= dueAt) return { windows: [], finding: noCommonTime(pair, timeZone) };
-  const untilEpochMilliseconds = Math.min(dueAt, search.untilEpochMilliseconds);
-  const leastMilliseconds = (elapsedMinutes ?? 0) * ONE_MINUTE_MILLISECONDS;
-  if (elapsedMinutes !== null && untilEpochMilliseconds - fromEpochMilliseconds < leastMilliseconds) {
-    return { windows: [], finding: timeTooShort(pair, { timeZone, elapsedMinutes }) };
-  }
-  const windows = withinWateringHours({ fromEpochMilliseconds, untilEpochMilliseconds }, hours, timeZone).filter(
-    (span) => span.untilEpochMilliseconds - span.fromEpochMilliseconds >= leastMilliseconds,
-  );
-  if (windows.length > 0) return { windows };
-  return { windows: [], finding: hoursLeaveNoTime(pair, hours, needs, { timeZone, elapsedMinutes }) };
+  const dueAtEpochMilliseconds = pair.due?.byEpochMilliseconds ?? null;
+  const span = searchSpan(visit, { dryUntil: pair.dry?.untilEpochMilliseconds ?? null, dueAt: dueAtEpochMilliseconds }, timeZone);
+  if (span.fromEpochMilliseconds >= span.untilEpochMilliseconds) return { kind: "none", finding: noCommonTime(pair, timeZone) };
+  const timed = timedRuns(runs);
+  const schedule = timed === null ? null : interleaved(timed);
+  const elapsedMinutes = schedule?.elapsedMinutes ?? null;
+  const stretches = withinWateringHours(span, hours, timeZone);
+  const windows = stretches.filter((stretch) => fitsInto(elapsedMinutes ?? 0, stretch));
+  const places = { kind: "places", windows, schedule, dueAtEpochMilliseconds } as const;
+  if (windows.length > 0) return { ...places, parts: [] };
+  const parts = timed === null ? undefined : inParts(timed, stretches);
+  if (parts !== undefined) return { ...places, parts };
+  const isTooShort = elapsedMinutes !== null && !fitsInto(elapsedMinutes, span);
+  const finding = isTooShort
+    ? timeTooShort(pair, { timeZone, elapsedMinutes })
+    : hoursLeaveNoTime(pair, hours, needs, { timeZone, elapsedMinutes });
+  return { kind: "none", finding };
 }
 
-interface FoundWindows {
+interface FoundPlaces {
   readonly question: WateringQuestion;
   readonly needs: readonly WateringNeed[];
   readonly dry: readonly StaysDry[];
-  readonly windows: readonly Span[];
+  readonly places: Places;
   readonly depth: WateringDepth | undefined;
   readonly runs: readonly StationRun[];
 }
 
-function windowAnswer({ question, needs, dry, windows, depth, runs }: FoundWindows): WateringAnswer {
-  const rains = needs.map(({ constraint }) => constraint.rain);
-  const { timeZone, unitSystem } = question;
-  const decisive = dry.filter(({ end }) => (end.atEpochMilliseconds ?? 0) > question.visit.untilEpochMilliseconds);
+function windowAnswer({ question, needs, dry, places, depth, runs }: FoundPlaces): WateringAnswer {
+  const { timeZone, unitSystem, products, visit, hours } = question;
+  const { windows, parts, schedule, dueAtEpochMilliseconds } = places;
+  const decisive = dry.filter(({ end }) => (end.atEpochMilliseconds ?? 0) > visit.untilEpochMilliseconds);
+  const startsAt = [...windows, ...parts][0]?.fromEpochMilliseconds ?? visit.untilEpochMilliseconds;
+  const spoiling = spoilingRain(products, { epochMilliseconds: startsAt, timeZone, unitSystem });
   return {
     kind: "window",
     windows,
+    parts,
+    starts: parts.length > 0 ? [] : (schedule?.starts ?? []),
+    dueAtEpochMilliseconds,
+    isOverdue: needs.some(({ isOverdue }) => isOverdue),
+    hasHours: authoritiesOfHours(hours).length > 0,
     isEstimate: decisive.some(({ end }) => end.isEstimate),
     leastDepth: depth === undefined ? null : exactText(canonicalAmountOf(depth.least)),
     mostDepth: depth === undefined || depth.most === "none" ? null : exactText(canonicalAmountOf(depth.most)),
     depthWords: depth === undefined ? null : depthWords(depth.least, unitSystem),
     stations: runs,
-    elapsedMinutes: elapsedOf(runs),
-    rain: rainOf(rains),
+    elapsedMinutes: schedule?.elapsedMinutes ?? null,
+    rain: rainOf(needs, spoiling),
+    stayUnder: depth === undefined ? spoiling.map(({ words }) => words) : [],
     reasons: inReasonOrder(
       [...needs, ...decisive].map(({ applied, constraint }) => reasonFor(appliedName(applied, timeZone), constraint)),
     ),
   };
 }
 
-function rainOf(rains: readonly ("counts" | "does-not-count" | "not-stated")[]): "counts" | "does-not-count" | "not-stated" {
+/** What the labels say of rain. Where it would do for all and could still spoil one, nobody is told to wait for it. */
+function rainOf(needs: readonly WateringNeed[], spoiling: readonly SpoilingRain[]): Window["rain"] {
+  const rains = needs.map(({ constraint }) => constraint.rain);
   if (rains.includes("does-not-count")) return "does-not-count";
-  return rains.every((rain) => rain === "counts") ? "counts" : "not-stated";
+  if (!rains.every((rain) => rain === "counts")) return "not-stated";
+  return spoiling.length > 0 ? "may-spoil" : "counts";
 }
+
+type Window = Extract<WateringAnswer, { readonly kind: "window" }>;

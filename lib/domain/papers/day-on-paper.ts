@@ -3,7 +3,7 @@ import { listWords } from "#domain/foundation/list-words";
 import { type LoadingList } from "#domain/mixing/loading-list";
 import { type FillOfRoute } from "#domain/mixing/tank-plan-answer";
 import { type MixTicket } from "#domain/mixing/mix-ticket";
-import { settingWords } from "#domain/papers/loads-on-paper";
+import { settingWords, toolWords } from "#domain/papers/loads-on-paper";
 import { type LoadingGroup, type LoadingLine, type LoadingList as LoadingListPaper } from "#domain/papers/loading-list";
 import { numberOnPaper } from "#domain/papers/company-on-paper";
 import { findingLine, type PaperFinding, type PaperFrame } from "#domain/papers/paper";
@@ -34,7 +34,7 @@ export interface DayToPrint {
   readonly loading: LoadingList;
   /** How the tanks are filled along the route, in words. */
   readonly tanks: {
-    readonly fills: readonly { readonly fill: Pick<FillOfRoute, "letter" | "gear" | "finished" | "products" | "water">; readonly place: string }[];
+    readonly fills: readonly { readonly fill: Pick<FillOfRoute, "letter" | "gear" | "finished" | "products" | "water" | "steps">; readonly place: string }[];
     readonly mixes: readonly { readonly name: string; readonly sentences: readonly string[] }[];
   };
   readonly returnsAtMinute: number | null;
@@ -138,14 +138,19 @@ function loadingGroups(day: DayToPrint): readonly LoadingGroup[] {
   ];
 }
 
-/** Fills with what goes in and where, and what is rinsed and left; nothing where nothing is sprayed. */
+/** Each fill with where it is made, what goes in by which marks, and the order of work; then what is rinsed and left. Nothing where nothing is sprayed. */
 function tankGroups({ tanks: { fills, mixes } }: DayToPrint): readonly LoadingGroup[] {
-  const lines = fills.map(({ fill, place }): LoadingLine => {
-    const amounts = fill.products.map(({ productName, amount }) => `${formatQuantity(amount, "us")} ${productName}`);
-    return { what: `Fill ${fill.letter}, ${fill.gear.name}, ${place}: ${listWords([...amounts, `${formatQuantity(fill.water, "us")} water`])}`, amount: formatQuantity(fill.finished, "us") };
-  });
+  const groups = fills.map(({ fill, place }): LoadingGroup => ({
+    title: `Fill ${fill.letter}`,
+    lines: [
+      { what: `${fill.gear.name}, ${place}: finished spray in all`, amount: formatQuantity(fill.finished, "us") },
+      ...fill.products.map(({ productName, amount, toolName, marks }) => ({ what: `${productName}: ${toolWords(toolName, marks)}`, amount: formatQuantity(amount, "us") })),
+      { what: "Water in all, by the gauge or the meter", amount: formatQuantity(fill.water, "us") },
+      ...fill.steps.map((what) => ({ what, amount: "" })),
+    ],
+  }));
   const between = mixes.flatMap(({ name, sentences }) => sentences.map((what): LoadingLine => ({ what: `${name}: ${what}`, amount: "" })));
-  return [{ title: "Fills", lines }, { title: "Before and after each mix", lines: between }].filter((group) => group.lines.length > 0);
+  return [...groups, { title: "Before and after each mix", lines: between }].filter((group) => group.lines.length > 0);
 }
 
 function productsToLoad({ loading: { products, water, cleanWater, weightAboard } }: DayToPrint): LoadingGroup {

@@ -43,7 +43,8 @@ function measured(product: string, amount: Parameters<typeof writeQuantity>[0], 
   return { product, amount: figure, unit, tool: toolWords(toolName, marks) };
 }
 
-function toolWords(toolName: string | null, marks: bigint | null): string {
+/** By what an amount is measured: "half-ounce cup, 9 marks"; says so where no tool does, or where it is under a tool's first mark. */
+export function toolWords(toolName: string | null, marks: bigint | null): string {
   if (toolName === null) return "no tool on file, not rounded";
   if (marks === null) return `${toolName}, under its first mark`;
   return `${toolName}, ${String(marks)} ${marks === 1n ? "mark" : "marks"}`;

@@ -148,8 +148,10 @@ function aftercareOf({ lawnNames, timeline }: TicketToPrint["aftercare"][number]
   return [...steps, { when: "Second look", what: `${timeline.secondLook.words}${on}`, because: "the program" }];
 }
 
-function whenOf({ kind, startsAtWords, endsAtWords }: AftercareStep): string {
-  return kind === "may-not" ? `Until ${endsAtWords}` : `From ${startsAtWords}, by ${endsAtWords}`;
+/** What must be done has no end where no label sets a date; then the words in place of one stand alone. */
+function whenOf({ kind, startsAtWords, endsAtEpochMilliseconds, endsAtWords }: AftercareStep): string {
+  if (kind === "may-not") return `Until ${endsAtWords}`;
+  return `From ${startsAtWords}, ${endsAtEpochMilliseconds === null ? endsAtWords : `by ${endsAtWords}`}`;
 }
 
 function becauseOf({ reasons }: AftercareStep): string {

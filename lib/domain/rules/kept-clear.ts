@@ -1,9 +1,11 @@
 import { type Finding, hold, note } from "#domain/foundation/finding";
 import { exactly, settle } from "#domain/quantities/exact-quantity";
 import { formatQuantityIn } from "#domain/quantities/format-quantity";
-import { compare, largest, type Quantity } from "#domain/quantities/quantity";
+import { compare, type Quantity } from "#domain/quantities/quantity";
 import { decimal, roundQuotient } from "#domain/quantities/rational";
 import { LENGTHS_SQUARED_PER_AREA } from "#domain/quantities/units";
+import { type OnFile } from "#domain/weather/spray-limits";
+import { type DistanceToWater } from "#domain/label/label-distance";
 import { type PackFact, type StatutoryLength, type WaterDistanceRule } from "#domain/rules/rule-pack";
 
 /** Where a lawn runs along water, as somebody measured it; "unknown" where nobody did. */
@@ -20,14 +22,23 @@ export interface Placement {
   readonly isFertilizer: boolean;
   /** Spreaders only; "unknown" counts as none. */
   readonly deflector: "yes" | "no" | "unknown" | "not-a-spreader";
+  /** What the label of this use asks for. */
+  readonly label: OnFile<DistanceToWater>;
 }
 
-/** One strip along water: its length as measured, and the width that crew or law keep clear. */
+/** Whose width it is that is kept clear: the widest of three, and of equal ones the company's own, then the label's. */
+export type WhoseWidth = "company" | "label" | "law";
+
+/** One strip along water: its length as measured, and the width that crew, label or law keep clear. */
 export interface ClearStrip {
   readonly name: string;
   readonly length: Quantity<"length">;
   readonly width: Quantity<"length">;
   readonly area: Quantity<"area">;
+  /** Tickets that were issued before a label's own distance was kept say neither this nor the next. */
+  readonly whose?: WhoseWidth;
+  /** Where it is written, for what is not the company's own. */
+  readonly citation?: string;
 }
 
 export interface KeptClear {
@@ -42,10 +53,21 @@ export function statutoryLength({ value, unit }: StatutoryLength): Quantity<"len
   return settle(exactly(unit, decimal(value)), "up");
 }
 
-/** The width that law asks for along water, or undefined where no law on file does. */
-function legalWidth(rule: PackFact<WaterDistanceRule> | undefined, placement: Placement): Quantity<"length"> | undefined {
-  if (rule?.onFile !== true || !placement.isFertilizer) return undefined;
-  return statutoryLength(placement.deflector === "yes" ? rule.value.withDeflector : rule.value.otherwise);
+/** A width that something asks for along water, with where it is written. */
+interface AskedWidth {
+  readonly whose: WhoseWidth;
+  readonly width: Quantity<"length">;
+  readonly citation?: string;
+}
+
+/** What label and law on file ask for along water with this equipment, the label first. */
+function askedWidths(rule: PackFact<WaterDistanceRule> | undefined, { label, isFertilizer, deflector }: Placement): readonly AskedWidth[] {
+  const asked: AskedWidth[] = [];
+  if (typeof label === "object") asked.push({ whose: "label", width: deflector === "yes" ? label.withDeflector : label.otherwise, citation: label.source });
+  if (rule?.onFile === true && isFertilizer) {
+    asked.push({ whose: "law", width: statutoryLength(deflector === "yes" ? rule.value.withDeflector : rule.value.otherwise), citation: rule.citation });
+  }
+  return asked;
 }
 
 function areaOf(length: Quantity<"length">, width: Quantity<"length">): Quantity<"area"> {
@@ -53,38 +75,42 @@ function areaOf(length: Quantity<"length">, width: Quantity<"length">): Quantity
 }
 
 /**
- * What is kept clear of one product along a lawn's water: length times the wider of what the crew keeps clear and what
- * the law asks for with this equipment. A length that nobody measured, or a width that neither gives, is a hold that
- * names what is missing; the office answers it by measuring.
+ * What is kept clear of one product along a lawn's water: length times the widest of what the crew keeps clear, what the
+ * label states and what the law asks for with this equipment; each strip says whose width it is. A length that nobody
+ * measured, or a width that none of them gives, is a hold that names what is missing; the office answers it by measuring.
+ * A label that nobody has read for it holds too, where the lawn runs along water.
  */
-export function keptClearOf(
-  lawnName: string,
-  waterEdges: readonly WaterEdge[],
-  placement: Placement,
-  rule: PackFact<WaterDistanceRule> | undefined,
-): KeptClear {
-  const legal = legalWidth(rule, placement);
-  const citation = rule?.onFile === true ? rule.citation : undefined;
+export function keptClearOf(lawnName: string, waterEdges: readonly WaterEdge[], placement: Placement, rule: PackFact<WaterDistanceRule> | undefined): KeptClear {
+  const asked = askedWidths(rule, placement);
   const edges: ClearStrip[] = [];
-  const findings: Finding[] = [];
+  const findings: Finding[] = waterEdges.length > 0 && placement.label === "unknown" ? [notRead(placement)] : [];
   for (const edge of waterEdges) {
-    const width = wider(edge.width, legal);
-    if (width === undefined || edge.length === "unknown") {
-      findings.push(unmeasured(lawnName, edge, width));
+    const widest = widestOf(edge.width, asked);
+    if (widest === undefined || edge.length === "unknown") {
+      findings.push(unmeasured(lawnName, edge, widest?.width));
       continue;
     }
-    edges.push({ name: edge.name, length: edge.length, width, area: areaOf(edge.length, width) });
-    if (legal !== undefined && (edge.width === "unknown" || compare(legal, edge.width) > 0)) {
-      findings.push(widened(lawnName, edge.name, placement, legal, citation));
-    }
+    edges.push({ name: edge.name, length: edge.length, area: areaOf(edge.length, widest.width), ...widest });
+    if (widest.whose !== "company") findings.push(widened(lawnName, edge.name, placement, widest));
   }
   const area: Quantity<"area"> = { dimension: "area", amount: edges.reduce((total, edge) => total + edge.area.amount, 0n) };
   return { area, edges, findings };
 }
 
-function wider(entered: Quantity<"length"> | "unknown", legal: Quantity<"length"> | undefined): Quantity<"length"> | undefined {
-  if (entered === "unknown") return legal;
-  return legal === undefined ? entered : largest(entered, legal);
+function widestOf(entered: Quantity<"length"> | "unknown", asked: readonly AskedWidth[]): AskedWidth | undefined {
+  const own: readonly AskedWidth[] = entered === "unknown" ? [] : [{ whose: "company", width: entered }];
+  const [first, ...others] = [...own, ...asked];
+  return first === undefined ? undefined : others.reduce((widest, one) => (compare(one.width, widest.width) > 0 ? one : widest), first);
+}
+
+function notRead({ productName }: Placement): Finding {
+  return hold("office", {
+    rule: "distance-to-water-not-read",
+    source: "label",
+    what: `It has not been entered from the label of ${productName} how far from water it stays.`,
+    toDo: "Read the label and enter what it states, or that it states nothing.",
+    about: [productName],
+  });
 }
 
 function unmeasured(lawnName: string, edge: WaterEdge, width: Quantity<"length"> | undefined): Finding {
@@ -99,14 +125,14 @@ function unmeasured(lawnName: string, edge: WaterEdge, width: Quantity<"length">
   });
 }
 
-function widened(lawnName: string, edgeName: string, placement: Placement, legal: Quantity<"length">, citation: string | undefined): Finding {
-  const how = placement.deflector === "yes" ? "with the deflector" : "without a deflector";
+function widened(lawnName: string, edgeName: string, { productName, deflector }: Placement, { whose, width, citation }: AskedWidth): Finding {
+  const how = deflector === "yes" ? "with the deflector" : "without a deflector";
   return note({
     rule: "distance-to-water",
-    source: "law",
-    what: `Keep ${formatQuantityIn(legal, "ft", 1)} clear of ${edgeName}.`,
-    figure: `The law asks for it ${how}; the strip is taken off ${lawnName}.`,
+    source: whose === "label" ? "label" : "law",
+    what: `Keep ${formatQuantityIn(width, "ft", 1)} clear of ${edgeName}.`,
+    figure: `${whose === "label" ? `The label of ${productName}` : "The law"} asks for it ${how}; the strip is taken off ${lawnName}.`,
     ...(citation === undefined ? {} : { citation }),
-    about: [placement.productName, lawnName],
+    about: [productName, lawnName],
   });
 }

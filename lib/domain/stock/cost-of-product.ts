@@ -13,6 +13,19 @@ export interface DeliveryOfLot {
   readonly paidPerContainerCents: bigint | null;
 }
 
+/** What somebody said was paid for a delivery, with or after it; null says that nobody knows after all. */
+export interface PriceStatement {
+  /** Counted up for each delivery from 1. */
+  readonly number: number;
+  readonly paidPerContainerCents: bigint | null;
+}
+
+/** What counts as paid for a delivery: what was said last, and without a word since what was said with the delivery. */
+export function paidForDelivery(withDelivery: bigint | null, since: readonly PriceStatement[]): bigint | null {
+  const last = since.reduce<PriceStatement | undefined>((latest, one) => (latest === undefined || one.number > latest.number ? one : latest), undefined);
+  return last === undefined ? withDelivery : last.paidPerContainerCents;
+}
+
 /**
  * What one container of a lot cost. A lot that came at several prices costs their mean, each by how much came at it,
  * since nobody can tell its containers apart. Where one of its deliveries has no price, neither has the lot: the others

@@ -8,6 +8,7 @@ import {
 } from "#domain/turf/disease-risk";
 import { unbrokenHours } from "#domain/turf/hourly-series";
 import {
+  MOST_RAIN,
   type Refused,
   amountRange,
   hoursOfDayRange,
@@ -24,7 +25,9 @@ export const FIDANZA_BROWN_PATCH: DiseaseModel = {
   disease: "brown-patch",
   name: "Fidanza E2",
   madeFor: "perennial ryegrass",
-  validity: "85 % accurate over three years; the index falls again above a lowest air temperature of 21.2 °C",
+  validity:
+    "85 % accurate over three years; the index falls again above a lowest air temperature of 21.2 °C, where heat does " +
+    "not end the disease, so there it warns and never gives the all-clear",
   source: FIDANZA_SOURCE,
   address: FIDANZA_ADDRESS,
   reading: "read",
@@ -51,15 +54,24 @@ const KENTUCKY_BROWN_PATCH: DiseaseModel = {
 /** The published warning threshold of the index, and the lower one that Vincelli found more accurate in Kentucky. */
 export const BROWN_PATCH_THRESHOLDS = { published: 6, kentucky: 5 } as const;
 
+/** The lowest air temperature in °C at which the index is greatest and turns: 1.4 / (2 x 0.033). */
+export const BROWN_PATCH_TURN_C = 1.4 / 0.066;
+
+/** The index of a day with what it says. Above its turn, an index under the threshold rules nothing out. */
+export interface BrownPatchAnswer extends Omit<IndexAnswer, "isFavorable"> {
+  readonly verdict: "favorable" | "not-favorable" | "cannot-rule-out";
+}
+
 /**
  * The brown patch index of a day: E = -21.5 + 0.15 RH + 1.4 T - 0.033 T2, where RH is the mean relative
- * humidity in % and T the lowest air temperature in °C. A warning stands from the threshold up.
- * Refuses impossible readings.
+ * humidity in % and T the lowest air temperature in °C. A warning stands from the threshold up. Under it the day is not
+ * favorable up to the turn of the curve; above the turn it falls because it is a parabola and not because hot nights
+ * stop the fungus, so the model can't rule the disease out there. Refuses impossible readings.
  */
 export function judgeBrownPatch(
   day: { readonly meanRelativeHumidityPercent: number; readonly minimumTemperatureC: number },
   threshold: number,
-): Outcome<IndexAnswer> {
+): Outcome<BrownPatchAnswer> {
   const { meanRelativeHumidityPercent: humidity, minimumTemperatureC: lowest } = day;
   const refusal = refuseOutOfRange([
     percentRange("meanRelativeHumidityPercent", "The mean relative humidity", humidity),
@@ -68,7 +80,8 @@ export function judgeBrownPatch(
   ]);
   if (refusal !== undefined) return refusal;
   const index = -21.5 + 0.15 * humidity + 1.4 * lowest - 0.033 * lowest ** 2;
-  return accept({ model: FIDANZA_BROWN_PATCH, index, threshold, isFavorable: index >= threshold });
+  const underThreshold = lowest > BROWN_PATCH_TURN_C ? "cannot-rule-out" : "not-favorable";
+  return accept({ model: FIDANZA_BROWN_PATCH, index, threshold, verdict: index >= threshold ? "favorable" : underThreshold });
 }
 
 /** What the initial index of Fidanza et al. looks at in a day. */
@@ -95,7 +108,7 @@ export function judgeBrownPatchInitial(day: BrownPatchDay): Outcome<ConditionsAn
     ),
     percentRange("meanRelativeHumidityPercent", "The mean relative humidity", day.meanRelativeHumidityPercent),
     hoursOfDayRange("leafWetHours", "The time with wet leaves", day.leafWetHours),
-    amountRange("rainMillimeters", "The rain", day.rainMillimeters, "mm"),
+    amountRange("rainMillimeters", "The rain", day.rainMillimeters, MOST_RAIN.dayMillimeters),
     temperatureRange("minimumAirTemperatureC", "The lowest air temperature", day.minimumAirTemperatureC),
     temperatureRange("minimumSoilTemperatureC", "The lowest soil temperature", day.minimumSoilTemperatureC),
   ]);
@@ -185,7 +198,7 @@ function refuseHours(hours: readonly BrownPatchHour[]): Refused | undefined {
         `hour ${index + 1} rainOrIrrigationMillimeters`,
         "The rain or irrigation",
         hour.rainOrIrrigationMillimeters,
-        "mm",
+        MOST_RAIN.hourMillimeters,
       ),
     ]),
   );

@@ -1,4 +1,5 @@
-import { type DegreeDayLine, type DegreeDayMethod, type DegreeDaySum, openingLine } from "#domain/turf/degree-days";
+import { type Outcome, accept, badInput } from "#domain/foundation/outcome";
+import { type DegreeDayLine, type DegreeDayMethod, type DegreeDaySum, methodWords, openingLine } from "#domain/turf/degree-days";
 
 /** Where the count of a window begins. */
 export type DegreeDayStart =
@@ -106,17 +107,33 @@ export type DegreeDayWindowState =
   | { readonly kind: "past"; readonly openedOn: DegreeDayLine; readonly closedOn: DegreeDayLine };
 
 /**
- * Says whether a window has opened or closed by the end of a running sum, and on which day. The sum must
- * have been made with the window's own method; the caller sees to that, since the sum carries its method.
+ * Says whether a window has opened or closed by the end of a running sum, and on which day. Refuses, by name, a sum
+ * that was made with another method, base, cut or scale than the window's own, since the figures mean nothing side by
+ * side, and one that begins on another day than the date which the window prints. A count from the last application begins
+ * where the caller says; see whether that is the right one.
  */
 export function stateOfDegreeDayWindow(
   sum: DegreeDaySum,
-  window: Pick<DegreeDayWindow, "opensAtDegreeDays" | "closesAtDegreeDays">,
-): DegreeDayWindowState {
+  window: Pick<DegreeDayWindow, "method" | "start" | "opensAtDegreeDays" | "closesAtDegreeDays">,
+): Outcome<DegreeDayWindowState> {
+  const found = methodWords(sum.method);
+  const wanted = methodWords(window.method);
+  if (found !== wanted) {
+    return badInput("method", found, wanted, `The degree days were summed by another method (${found}) than the window was found with (${wanted}).`);
+  }
+  if (window.start.kind === "calendar" && sum.from.slice(5) !== monthAndDay(window.start)) {
+    const allowed = `a sum from ${monthAndDay(window.start)} (month-day)`;
+    return badInput("from", sum.from, allowed, `The degree days were summed from ${sum.from}; the window counts from ${monthAndDay(window.start)} (month-day).`);
+  }
   const openedOn = openingLine(sum, window.opensAtDegreeDays);
   if (openedOn === undefined) {
-    return { kind: "before", remainingDegreeDays: window.opensAtDegreeDays - sum.totalDegreeDays };
+    return accept({ kind: "before", remainingDegreeDays: window.opensAtDegreeDays - sum.totalDegreeDays });
   }
   const closedOn = window.closesAtDegreeDays === undefined ? undefined : openingLine(sum, window.closesAtDegreeDays);
-  return closedOn === undefined ? { kind: "open", openedOn } : { kind: "past", openedOn, closedOn };
+  return accept(closedOn === undefined ? { kind: "open", openedOn } : { kind: "past", openedOn, closedOn });
+}
+
+/** "02-15", as a calendar date ends. */
+export function monthAndDay({ month, day }: Extract<DegreeDayStart, { readonly kind: "calendar" }>): string {
+  return `${String(month).padStart(2, "0")}-${String(day).padStart(2, "0")}`;
 }

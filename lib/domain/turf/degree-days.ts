@@ -35,6 +35,19 @@ export type DegreeDayMethod =
     }
   | { readonly kind: "met-eireann"; readonly scale: TemperatureScale; readonly baseDegrees: number };
 
+/** "simple average, base 50 °F", "reset, base 50 °F, upper cut 86 °F". */
+export function methodWords(method: DegreeDayMethod): string {
+  const sign = temperatureSign(method.scale);
+  const cut = method.kind === "reset" && method.upperCutDegrees !== undefined ? `, upper cut ${method.upperCutDegrees} ${sign}` : "";
+  return `${METHOD_NAMES[method.kind]}, base ${method.baseDegrees} ${sign}${cut}`;
+}
+
+const METHOD_NAMES: Readonly<Record<DegreeDayMethod["kind"], string>> = {
+  "simple-average": "simple average",
+  reset: "reset",
+  "met-eireann": "Met Eireann",
+};
+
 /** The reset method with 50 °F as its base and 86 °F as its upper cut. */
 export const EIGHTY_SIX_FIFTY: DegreeDayMethod = {
   kind: "reset",
@@ -64,8 +77,8 @@ const SUMMING_ERROR_DEGREE_DAYS = 1e-9;
 
 /**
  * The degree days of one day, zero or more, on the method's scale. Both extremes must be on that scale.
- * Refuses extremes that are not numbers or no weather of this earth, a minimum above the maximum, and an upper
- * cut that is no temperature or not above the base.
+ * Refuses extremes that are not numbers or no weather of this earth, a minimum above the maximum, a base or
+ * upper cut that is no such temperature, and a cut that is not above the base.
  */
 export function degreeDaysOfDay(
   method: DegreeDayMethod,
@@ -147,16 +160,12 @@ function degreeDaysAbove(method: DegreeDayMethod, minimum: number, maximum: numb
 
 function refuseMethod(method: DegreeDayMethod) {
   const sign = temperatureSign(method.scale);
-  if (!Number.isFinite(method.baseDegrees)) {
-    return badInput(
-      "baseDegrees",
-      String(method.baseDegrees),
-      "a temperature",
-      "The base temperature is not a number.",
-    );
-  }
+  const wrongBase = refuseOutOfRange([readableCheck("baseDegrees", "The base temperature", method.baseDegrees, method.scale)]);
+  if (wrongBase !== undefined) return wrongBase;
   if (method.kind !== "reset" || method.upperCutDegrees === undefined) return undefined;
-  if (Number.isFinite(method.upperCutDegrees) && method.upperCutDegrees > method.baseDegrees) return undefined;
+  const wrongCut = refuseOutOfRange([readableCheck("upperCutDegrees", "The upper cut", method.upperCutDegrees, method.scale)]);
+  if (wrongCut !== undefined) return wrongCut;
+  if (method.upperCutDegrees > method.baseDegrees) return undefined;
   return badInput(
     "upperCutDegrees",
     `${method.upperCutDegrees} ${sign}`,

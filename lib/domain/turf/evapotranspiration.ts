@@ -1,6 +1,6 @@
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { type Outcome, accept, badInput } from "#domain/foundation/outcome";
-import { dayOfYear } from "#domain/turf/daily-series";
+import { dayOfYear, refuseUnrealDate } from "#domain/turf/daily-series";
 import {
   type PenmanMonteithTerms,
   type ReferenceResult,
@@ -42,21 +42,28 @@ export interface ReferenceDay {
   readonly windHeightMeters: number;
 }
 
+/** MJ per square meter by which a day's reading may pass what reaches the top of the atmosphere (common practice). */
+const DAILY_RADIATION_MARGIN = 1;
+
 /**
  * Reference evapotranspiration of a day by Penman-Monteith, soil heat flux zero (FAO-56 Eq. 6, 42; ASCE 2005
- * for its two surfaces). Refuses impossible readings, a lowest above a highest temperature, and days without
+ * for its two surfaces). Refuses a day that the calendar does not have, impossible readings, a lowest above a highest temperature, and days without
  * sunrise, on which a clear sky is no measure of clouds.
  */
 export function dailyReferenceEvapotranspiration(
   day: ReferenceDay,
   surface: ReferenceSurface,
 ): Outcome<ReferenceResult> {
-  const refusal = refuseExtremes(day) ?? refuseOutOfRange(placeAndAirRanges(day));
-  if (refusal !== undefined) return refusal;
+  const wrongDay = refuseUnrealDate("date", day.date) ?? refuseExtremes(day) ?? refuseOutOfRange([latitudeRange(day.latitudeDegrees)]);
+  if (wrongDay !== undefined) return wrongDay;
   const { minimumTemperatureC: minimum, maximumTemperatureC: maximum, actualVaporPressureKilopascals } = day;
   const meanTemperatureC = (minimum + maximum) / 2;
   const extraterrestrial = extraterrestrialRadiation(day.latitudeDegrees, dayOfYear(day.date));
   if (extraterrestrial <= 0) return refuseNoSun(day.date);
+  const saturation = meanSaturationVaporPressureKilopascals(minimum, maximum);
+  const limits = { saturationVaporPressureKilopascals: saturation, extraterrestrialRadiation: extraterrestrial, radiationMargin: DAILY_RADIATION_MARGIN };
+  const refusal = refuseOutOfRange(placeAndAirRanges(day, limits));
+  if (refusal !== undefined) return refusal;
   const pressureKilopascals = airPressureKilopascals(day.elevationMeters);
   const clearSky =
     day.clearSkyFrom === "elevation"
@@ -78,7 +85,7 @@ export function dailyReferenceEvapotranspiration(
     soilHeatFlux: 0,
     meanTemperatureC,
     windAtTwoMeters: windAtTwoMeters(day.windMetersPerSecond, day.windHeightMeters),
-    saturationVaporPressureKilopascals: meanSaturationVaporPressureKilopascals(minimum, maximum),
+    saturationVaporPressureKilopascals: saturation,
     actualVaporPressureKilopascals,
   };
   return accept({
@@ -96,7 +103,7 @@ export function dailyReferenceEvapotranspiration(
 /**
  * Reference evapotranspiration of a day in mm from temperatures alone (Hargreaves; FAO-56 Eq. 52), for places
  * without radiation, humidity and wind: 0.0023 (Tmean + 17.8) (Tmax - Tmin)^0.5 Ra, with Ra in mm.
- * Refuses impossible temperatures and latitudes. Far below freezing it is zero.
+ * Refuses impossible dates, temperatures and latitudes. Far below freezing it is zero.
  */
 export function hargreavesEvapotranspirationMillimeters(day: {
   readonly date: CalendarDate;
@@ -104,7 +111,7 @@ export function hargreavesEvapotranspirationMillimeters(day: {
   readonly minimumTemperatureC: number;
   readonly maximumTemperatureC: number;
 }): Outcome<number> {
-  const refusal = refuseExtremes(day) ?? refuseOutOfRange([latitudeRange(day.latitudeDegrees)]);
+  const refusal = refuseUnrealDate("date", day.date) ?? refuseExtremes(day) ?? refuseOutOfRange([latitudeRange(day.latitudeDegrees)]);
   if (refusal !== undefined) return refusal;
   return accept(hargreavesMillimeters(day, extraterrestrialRadiation(day.latitudeDegrees, dayOfYear(day.date))));
 }

@@ -1,7 +1,7 @@
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { type Outcome, accept, missingFact } from "#domain/foundation/outcome";
 import { type DatePeriod, type Dated, unbrokenDays } from "#domain/turf/daily-series";
-import { amountRange, refuseOutOfRange, temperatureRange } from "#domain/turf/physical-range";
+import { type AmountLimit, amountRange, refuseOutOfRange, temperatureRange } from "#domain/turf/physical-range";
 
 /** Which grasses: cool-season (C3) or warm-season (C4). */
 export type GrowthSeason = "cool-season" | "warm-season";
@@ -74,6 +74,9 @@ export function monthlyNitrogenGramsPerSquareMeter(maximumGramsPerSquareMeter: n
   return maximumGramsPerSquareMeter * potential;
 }
 
+/** 100 g/m2 are some 20 lb per 1,000 sq ft, four times what any lawn takes in a year (common practice): beyond it a unit is wrong. */
+const MOST_NITROGEN: AmountLimit = { highest: 100, unit: "g/m2" };
+
 /**
  * Nitrogen applied as a share of the standard amount; below 1 means less was applied. Source: Woods,
  * February 3, 2019. Refuses when the standard amount is zero, since then there is no share of it, and what is no
@@ -84,8 +87,8 @@ export function nitrogenShareOfStandard(
   standardGramsPerSquareMeter: number,
 ): Outcome<number> {
   const refusal = refuseOutOfRange([
-    amountRange("appliedGramsPerSquareMeter", "The nitrogen applied", appliedGramsPerSquareMeter, "g/m2"),
-    amountRange("standardGramsPerSquareMeter", "The standard nitrogen", standardGramsPerSquareMeter, "g/m2"),
+    amountRange("appliedGramsPerSquareMeter", "The nitrogen applied", appliedGramsPerSquareMeter, MOST_NITROGEN),
+    amountRange("standardGramsPerSquareMeter", "The standard nitrogen", standardGramsPerSquareMeter, MOST_NITROGEN),
   ]);
   if (refusal !== undefined) return refusal;
   if (standardGramsPerSquareMeter > 0) return accept(appliedGramsPerSquareMeter / standardGramsPerSquareMeter);
@@ -173,26 +176,4 @@ function readMeanDays(
     ),
   );
   return refusal ?? days;
-}
-
-/** The months in the words of a list. */
-const MONTHS = ["January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"] as const;
-
-/**
- * The growth potential of each month, January first, from its mean temperature: a curve to look at beside what is fed and
- * never a target. Refused by name where a month's mean temperature is not on file, because no other month stands for it.
- */
-export function growthOfMonths(season: GrowthSeason, meanTemperaturesC: readonly (number | "not-on-file")[]): Outcome<readonly number[]> {
-  const missing = MONTHS.filter((_month, index) => typeof meanTemperaturesC[index] !== "number");
-  if (missing.length > 0) {
-    const what = missing.length === MONTHS.length ? "No month's mean temperature at this place is on file" : `The mean temperature of ${missing.join(", ")} at this place is not on file`;
-    return missingFact("meanTemperaturesC", "a mean temperature of each month", `${what}, so how the grass grows can't be drawn.`);
-  }
-  const grown: number[] = [];
-  for (const mean of meanTemperaturesC.slice(0, MONTHS.length)) {
-    const potential = growthPotential(season, Number(mean));
-    if (!potential.ok) return potential;
-    grown.push(potential.value);
-  }
-  return accept(grown);
 }

@@ -1,4 +1,4 @@
-import { calendarDateOf } from "#domain/foundation/calendar-date";
+import { EARLIEST_EPOCH_MILLISECONDS, LATEST_EPOCH_MILLISECONDS, calendarDateOf } from "#domain/foundation/calendar-date";
 import { type Outcome, accept } from "#domain/foundation/outcome";
 import { dayOfYear } from "#domain/turf/daily-series";
 import {
@@ -6,11 +6,12 @@ import {
   type ReferenceResult,
   type ReferenceSurface,
   SURFACES,
+  latitudeRange,
   penmanMonteith,
   placeAndAirRanges,
   windAtTwoMeters,
 } from "#domain/turf/penman-monteith";
-import { refuseOutOfRange, temperatureRange } from "#domain/turf/physical-range";
+import { type Refused, refuseOutOfRange, temperatureRange } from "#domain/turf/physical-range";
 import {
   clearSkyRadiation,
   extraterrestrialRadiationOfHour,
@@ -28,6 +29,9 @@ import {
 
 /** From this height of the sun on, an hour's own radiation shows how clear the sky is (ASCE 2005). */
 const HIGH_SUN_RADIANS = 0.3;
+
+/** MJ per square meter by which an hour's reading may pass what reaches the top of the atmosphere, at dawn too (common practice). */
+const HOURLY_RADIATION_MARGIN = 0.3;
 
 /** An hour's weather for reference evapotranspiration. Radiation in MJ per square meter and hour; east is positive. */
 export interface ReferenceHour {
@@ -55,37 +59,14 @@ export function hourlyReferenceEvapotranspiration(
   hour: ReferenceHour,
   surface: ReferenceSurface,
 ): Outcome<ReferenceResult> {
-  const refusal = refuseOutOfRange([
-    {
-      field: "startsAtEpochMilliseconds",
-      words: "The hour",
-      value: hour.startsAtEpochMilliseconds,
-      lowest: -8.64e15,
-      highest: 8.64e15,
-      unit: "ms",
-    },
-    {
-      field: "longitudeDegrees",
-      words: "The longitude",
-      value: hour.longitudeDegrees,
-      lowest: -180,
-      highest: 180,
-      unit: "°",
-    },
-    {
-      field: "clearnessBeforeSunset",
-      words: "The clearness before sunset",
-      value: hour.clearnessBeforeSunset,
-      lowest: 0,
-      highest: 1,
-      unit: "(a share)",
-    },
-    temperatureRange("temperatureC", "The temperature", hour.temperatureC),
-    ...placeAndAirRanges(hour),
-  ]);
+  const refusal = refuseHourAndPlace(hour);
   if (refusal !== undefined) return refusal;
   const { temperatureC, actualVaporPressureKilopascals, solarRadiation } = hour;
   const { extraterrestrial, clearSky, isHighSun } = sunOfHour(hour);
+  const saturation = saturationVaporPressureKilopascals(temperatureC);
+  const limits = { saturationVaporPressureKilopascals: saturation, extraterrestrialRadiation: extraterrestrial, radiationMargin: HOURLY_RADIATION_MARGIN };
+  const wrongAir = refuseOutOfRange(placeAndAirRanges(hour, limits));
+  if (wrongAir !== undefined) return wrongAir;
   const constants = SURFACES[surface];
   const { stefanBoltzmannPerDay } = constants;
   const ownClearness = isHighSun ? Math.min(1, solarRadiation / clearSky) : hour.clearnessBeforeSunset;
@@ -106,7 +87,7 @@ export function hourlyReferenceEvapotranspiration(
     soilHeatFlux: netRadiation * (isDay ? constants.soilHeatShareByDay : constants.soilHeatShareByNight),
     meanTemperatureC: temperatureC,
     windAtTwoMeters: windAtTwoMeters(hour.windMetersPerSecond, hour.windHeightMeters),
-    saturationVaporPressureKilopascals: saturationVaporPressureKilopascals(temperatureC),
+    saturationVaporPressureKilopascals: saturation,
     actualVaporPressureKilopascals,
   };
   const denominator = isDay ? constants.hourlyDenominatorByDay : constants.hourlyDenominatorByNight;
@@ -120,6 +101,37 @@ export function hourlyReferenceEvapotranspiration(
     netLongwaveRadiation: longwave,
     evapotranspirationMillimeters: penmanMonteith(terms, constants.hourlyNumerator, denominator),
   });
+}
+
+function refuseHourAndPlace(hour: ReferenceHour): Refused | undefined {
+  return refuseOutOfRange([
+    {
+      field: "startsAtEpochMilliseconds",
+      words: "The hour",
+      value: hour.startsAtEpochMilliseconds,
+      lowest: EARLIEST_EPOCH_MILLISECONDS,
+      highest: LATEST_EPOCH_MILLISECONDS,
+      unit: "ms",
+    },
+    {
+      field: "longitudeDegrees",
+      words: "The longitude",
+      value: hour.longitudeDegrees,
+      lowest: -180,
+      highest: 180,
+      unit: "°",
+    },
+    {
+      field: "clearnessBeforeSunset",
+      words: "The clearness before sunset",
+      value: hour.clearnessBeforeSunset,
+      lowest: 0,
+      highest: 1,
+      unit: "(a share)",
+    },
+    temperatureRange("temperatureC", "The temperature", hour.temperatureC),
+    latitudeRange(hour.latitudeDegrees),
+  ]);
 }
 
 /** The sun over the middle of an hour, by the mean solar time of the place, which knows no time zone. */

@@ -1,4 +1,4 @@
-import { type RangeCheck, amountRange } from "#domain/turf/physical-range";
+import { MOST_WIND, type RangeCheck, amountRange } from "#domain/turf/physical-range";
 import { STEFAN_BOLTZMANN_PER_DAY } from "#domain/turf/solar-radiation";
 
 /**
@@ -113,15 +113,30 @@ export function latitudeRange(value: number): RangeCheck {
   return { field: "latitudeDegrees", words: "The latitude", value, lowest: -90, highest: 90, unit: "°" };
 }
 
-/** Asks for what both the daily and the hourly equation read of the place and the air. */
-export function placeAndAirRanges(reading: {
+/** The most vapor that air of the period can hold, and the most sun that can reach it there and then. */
+export interface AirLimits {
+  readonly saturationVaporPressureKilopascals: number;
+  readonly extraterrestrialRadiation: number;
+  /** What a reading may show above that: light from below the horizon, and a pyranometer's own error. */
+  readonly radiationMargin: number;
+}
+
+/** What both the daily and the hourly equation read of the place and the air. */
+export interface PlaceAndAir {
   readonly latitudeDegrees: number;
   readonly elevationMeters: number;
   readonly actualVaporPressureKilopascals: number;
   readonly solarRadiation: number;
   readonly windMetersPerSecond: number;
   readonly windHeightMeters: number;
-}): RangeCheck[] {
+}
+
+/**
+ * Asks for what the equation reads of the place and the air. Vapor pressure ends at saturation (FAO-56 Eq. 11 and 12)
+ * and solar radiation a little above what reaches the top of the atmosphere (FAO-56 Eq. 21 and 28): beyond them a
+ * reading is in another unit. Ends are shown, and taken, up to the next hundredth.
+ */
+export function placeAndAirRanges(reading: PlaceAndAir, limits: AirLimits): RangeCheck[] {
   return [
     latitudeRange(reading.latitudeDegrees),
     {
@@ -137,11 +152,14 @@ export function placeAndAirRanges(reading: {
       words: "The vapor pressure",
       value: reading.actualVaporPressureKilopascals,
       lowest: 0,
-      highest: 8,
+      highest: upToHundredth(limits.saturationVaporPressureKilopascals),
       unit: "kPa",
     },
-    amountRange("solarRadiation", "The solar radiation", reading.solarRadiation, "MJ/m2"),
-    amountRange("windMetersPerSecond", "The wind", reading.windMetersPerSecond, "m/s"),
+    amountRange("solarRadiation", "The solar radiation", reading.solarRadiation, {
+      highest: upToHundredth(limits.extraterrestrialRadiation + limits.radiationMargin),
+      unit: "MJ/m2",
+    }),
+    amountRange("windMetersPerSecond", "The wind", reading.windMetersPerSecond, MOST_WIND.metersPerSecond),
     {
       field: "windHeightMeters",
       words: "The height of the wind gauge",
@@ -151,4 +169,8 @@ export function placeAndAirRanges(reading: {
       unit: "m",
     },
   ];
+}
+
+function upToHundredth(value: number): number {
+  return Math.ceil(value * 100) / 100;
 }

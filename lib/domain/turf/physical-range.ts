@@ -27,14 +27,9 @@ export function refuseOutOfRange(checks: readonly RangeCheck[]): Refused | undef
   const wrong = checks.find(({ value, lowest, highest }) => !(value >= lowest && value <= highest));
   if (wrong === undefined) return undefined;
   const { field, words, value, unit } = wrong;
-  const allowed = describeRange(wrong);
+  const allowed = `from ${wrong.lowest} to ${wrong.highest} ${unit}`;
   if (Number.isNaN(value)) return missingFact(field, allowed, `${words} is not known.`);
   return badInput(field, `${value} ${unit}`, allowed, `${words} is ${value} ${unit}; it must be ${allowed}.`);
-}
-
-function describeRange({ lowest, highest, unit }: RangeCheck): string {
-  if (highest === Number.MAX_VALUE) return `${lowest} ${unit} or more`;
-  return `from ${lowest} to ${highest} ${unit}`;
 }
 
 /**
@@ -58,7 +53,32 @@ export function hoursOfDayRange(field: string, words: string, value: number): Ra
   return { field, words, value, lowest: 0, highest: 24, unit: "h" };
 }
 
-/** Asks for an amount that may be zero but not less. */
-export function amountRange(field: string, words: string, value: number, unit: string): RangeCheck {
-  return { field, words, value, lowest: 0, highest: Number.MAX_VALUE, unit };
+/** The most of something that is taken for meant, and its unit as it is written after a number. */
+export interface AmountLimit {
+  readonly highest: number;
+  readonly unit: string;
+}
+
+/**
+ * Wind beyond which a sensor or a unit is wrong, as 60 m/s and as the same in mph: the mean wind of a strong hurricane
+ * (common practice; nobody works in a tenth of it).
+ */
+export const MOST_WIND = {
+  metersPerSecond: { highest: 60, unit: "m/s" },
+  milesPerHour: { highest: 134, unit: "mph" },
+} as const satisfies Readonly<Record<string, AmountLimit>>;
+
+/**
+ * The most rain ever measured: 305 mm (12 in) in 42 minutes, taken for an hour, and 1,825 mm in a day. World
+ * Meteorological Organization, world weather and climate extremes (from memory).
+ */
+export const MOST_RAIN = {
+  hourMillimeters: { highest: 305, unit: "mm" },
+  hourInches: { highest: 12, unit: "in" },
+  dayMillimeters: { highest: 1825, unit: "mm" },
+} as const satisfies Readonly<Record<string, AmountLimit>>;
+
+/** Asks for an amount that may be zero but not less, and not more than a limit. */
+export function amountRange(field: string, words: string, value: number, { highest, unit }: AmountLimit): RangeCheck {
+  return { field, words, value, lowest: 0, highest, unit };
 }

@@ -1,6 +1,6 @@
 import { type Outcome, accept, badInput } from "#domain/foundation/outcome";
 import { type DatePeriod, type Dated, unbrokenDays } from "#domain/turf/daily-series";
-import { amountRange, percentRange, refuseOutOfRange } from "#domain/turf/physical-range";
+import { type AmountLimit, MOST_RAIN, amountRange, percentRange, refuseOutOfRange } from "#domain/turf/physical-range";
 
 // Equations by number: Allen, Pereira, Raes & Smith 1998, FAO Irrigation and Drainage Paper 56, chapter 8,
 // from memory. Depths of water are in mm, which is the same as liters per square meter.
@@ -74,6 +74,13 @@ export function rootZoneWater(zone: RootZone): Outcome<RootZoneWater> {
   });
 }
 
+/** Irrigation of a day: 250 mm are ten deep waterings (common practice). */
+const MOST_IRRIGATION: AmountLimit = { highest: 250, unit: "mm" };
+/** Water use of a day: 30 mm are twice what a desert's sun and wind take from wet grass (common practice). */
+const MOST_WATER_USE: AmountLimit = { highest: 30, unit: "mm" };
+/** What the deepest root zone lacks at most: all its 2,000 mm, were they water. */
+const MOST_DEPLETION: AmountLimit = { highest: 2000, unit: "mm" };
+
 /** One day's water, in mm. Rain that runs off is left out by whoever states the rain. */
 export interface WaterDay extends Dated {
   readonly effectiveRainMillimeters: number;
@@ -131,15 +138,15 @@ export function runWaterBalance(
         `${day.date} effectiveRainMillimeters`,
         `The rain of ${day.date}`,
         day.effectiveRainMillimeters,
-        "mm",
+        MOST_RAIN.dayMillimeters,
       ),
       amountRange(
         `${day.date} irrigationMillimeters`,
         `The irrigation of ${day.date}`,
         day.irrigationMillimeters,
-        "mm",
+        MOST_IRRIGATION,
       ),
-      amountRange(`${day.date} waterUseMillimeters`, `The water use of ${day.date}`, day.waterUseMillimeters, "mm"),
+      amountRange(`${day.date} waterUseMillimeters`, `The water use of ${day.date}`, day.waterUseMillimeters, MOST_WATER_USE),
     ]),
   ]);
   if (refusal !== undefined) return refusal;
@@ -181,12 +188,12 @@ export interface DrivingAnswer {
 /**
  * Whether the root zone is too near field capacity to carry a machine without ruts. `neededDepletionMillimeters`
  * is the company's own figure: no published one was found, so this is common practice applied to an estimate,
- * and whoever stands on the lawn knows better. Refuses figures below zero.
+ * and whoever stands on the lawn knows better. Refuses figures below zero and beyond any root zone.
  */
 export function judgeDriving(depletionMillimeters: number, neededDepletionMillimeters: number): Outcome<DrivingAnswer> {
   const refusal = refuseOutOfRange([
-    amountRange("depletionMillimeters", "The depletion", depletionMillimeters, "mm"),
-    amountRange("neededDepletionMillimeters", "The depletion needed for driving", neededDepletionMillimeters, "mm"),
+    amountRange("depletionMillimeters", "The depletion", depletionMillimeters, MOST_DEPLETION),
+    amountRange("neededDepletionMillimeters", "The depletion needed for driving", neededDepletionMillimeters, MOST_DEPLETION),
   ]);
   return (
     refusal ??

@@ -1,8 +1,15 @@
-import { type CalendarDate } from "#domain/foundation/calendar-date";
+import { type CalendarDate, addDays, formatShortDate } from "#domain/foundation/calendar-date";
 import { type Outcome, accept } from "#domain/foundation/outcome";
-import { refuseOutOfRange } from "#domain/turf/physical-range";
-import { type WeatherMix, stated } from "#domain/weather/spray-limits";
-import { type HourReason, closedBy, shown, unreadLimit } from "#domain/weather/spray-reasons";
+import { type RangeCheck, refuseOutOfRange } from "#domain/turf/physical-range";
+import { type Authority, type TemperatureAheadLimit, type WeatherLimits, type WeatherMix, stated } from "#domain/weather/spray-limits";
+import { type HourReason, closedBy, shown, undecidedBy, unreadLimit } from "#domain/weather/spray-reasons";
+
+/** A day's forecast high, with the highs of the days after it as far as they are known, in order and from the next day on. */
+export interface ForecastHighs {
+  readonly date: CalendarDate;
+  readonly forecastHighF: number;
+  readonly followingHighsF: readonly number[];
+}
 
 /**
  * What a day's forecast high, without hourly values, says of a mix. It can hold a day and never open one: wind,
@@ -15,45 +22,64 @@ export interface DayByForecastHigh {
   readonly reasons: readonly HourReason[];
 }
 
+const ONE_DAY_HOURS = 24;
+
 /**
  * Holds a mix for a day when a product's highest temperature is at or under the forecast high: somewhere in
  * the day the limit may be met, and nothing says when. A highest temperature that nobody has read holds too.
+ * A limit on the hours that follow is held against the days after as well: the work may end as late as midnight, so 24 h
+ * reach through the next day. A day in its reach whose high is not known holds, undecided, and is named.
  * With hourly values for the day the hours decide instead (judgeSprayDay).
  * Refuses what is no temperature of outdoor air.
  */
-export function judgeDayByForecastHigh(
-  day: { readonly date: CalendarDate; readonly forecastHighF: number },
-  mixes: readonly WeatherMix[],
-): Outcome<readonly DayByForecastHigh[]> {
+export function judgeDayByForecastHigh(highs: ForecastHighs, mixes: readonly WeatherMix[]): Outcome<readonly DayByForecastHigh[]> {
   const refusal = refuseOutOfRange([
-    {
-      field: "forecastHighF",
-      words: "The forecast high",
-      value: day.forecastHighF,
-      lowest: -60,
-      highest: 140,
-      unit: "°F",
-    },
+    highRange("forecastHighF", "The forecast high", highs.forecastHighF),
+    ...highs.followingHighsF.map((highF, index) => highRange("followingHighsF", `The forecast high of ${dateAfter(highs, index)}`, highF)),
   ]);
   if (refusal !== undefined) return refusal;
   return accept(
     mixes.map((mix) => {
-      const reasons = mix.products.flatMap((product) => {
-        const { productName } = product;
-        const limits = [product.highestTemperature, product.highestTemperatureAhead];
-        const unread = limits.includes("unknown")
-          ? [unreadLimit("temperature-high", productName, "highest temperature")]
-          : [];
-        const passed = limits
-          .flatMap((limit) => stated(limit))
-          .filter(({ limitF }) => limitF <= day.forecastHighF)
-          .map((limit) => {
-            const sentence = `The forecast high is ${shown(day.forecastHighF)} °F; the highest temperature for ${productName} is ${shown(limit.limitF)} °F.`;
-            return closedBy("temperature-high", limit, sentence, productName);
-          });
-        return [...unread, ...passed];
-      });
-      return { date: day.date, mixId: mix.mixId, verdict: reasons.length > 0 ? "hold" : "no-hold-by-heat", reasons };
+      const reasons = mix.products.flatMap((product) => reasonsOf(product, highs));
+      return { date: highs.date, mixId: mix.mixId, verdict: reasons.length > 0 ? "hold" : "no-hold-by-heat", reasons };
     }),
   );
+}
+
+function highRange(field: string, words: string, value: number): RangeCheck {
+  return { field, words, value, lowest: -60, highest: 140, unit: "°F" };
+}
+
+function dateAfter({ date }: ForecastHighs, index: number): string {
+  return formatShortDate(addDays(date, index + 1));
+}
+
+function reasonsOf({ productName, highestTemperature, highestTemperatureAhead }: WeatherLimits, highs: ForecastHighs): readonly HourReason[] {
+  const limits = [highestTemperature, highestTemperatureAhead];
+  const unread = limits.includes("unknown") ? [unreadLimit("temperature-high", productName, "highest temperature")] : [];
+  const passed = limits
+    .flatMap((limit) => stated(limit))
+    .filter(({ limitF }) => limitF <= highs.forecastHighF)
+    .map((limit) => {
+      const sentence = `The forecast high is ${shown(highs.forecastHighF)} °F; the highest temperature for ${productName} is ${shown(limit.limitF)} °F.`;
+      return closedBy("temperature-high", limit, sentence, productName);
+    });
+  const ahead = stated(highestTemperatureAhead)
+    .filter(({ limitF }) => limitF > highs.forecastHighF)
+    .flatMap((limit) => reasonsAhead(productName, limit, highs));
+  return [...unread, ...passed, ...ahead];
+}
+
+/** What the days after say of a limit that the day itself leaves open. */
+function reasonsAhead(productName: string, limit: TemperatureAheadLimit & Authority, highs: ForecastHighs): readonly HourReason[] {
+  const daysReached = Math.ceil(limit.withinHours / ONE_DAY_HOURS);
+  const known = highs.followingHighsF.slice(0, daysReached);
+  const rule = `${productName} must not see more than ${shown(limit.limitF)} °F within ${shown(limit.withinHours)} h.`;
+  const hot = known.findIndex((highF) => limit.limitF <= highF);
+  const hotF = known[hot];
+  if (hotF !== undefined) {
+    return [closedBy("temperature-ahead", limit, `The forecast high of ${dateAfter(highs, hot)} is ${shown(hotF)} °F; ${rule}`, productName)];
+  }
+  if (known.length === daysReached) return [];
+  return [undecidedBy("temperature-ahead", limit, `The forecast high of ${dateAfter(highs, known.length)} is not known; ${rule}`, productName)];
 }

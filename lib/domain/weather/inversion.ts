@@ -1,6 +1,6 @@
 import { type Outcome, accept } from "#domain/foundation/outcome";
 import { ONE_HOUR_MILLISECONDS } from "#domain/turf/hourly-series";
-import { amountRange, refuseOutOfRange } from "#domain/turf/physical-range";
+import { MOST_WIND, amountRange, refuseOutOfRange } from "#domain/turf/physical-range";
 import { type Span } from "#domain/weather/local-hours";
 import { type SunTimes } from "#domain/weather/sun-times";
 
@@ -29,7 +29,7 @@ export type InversionAnswer =
  * Says whether an inversion is to be expected in a span of time (at most a few hours of one local day), from
  * the wind in mph, the sky, and that day's sun. The night part runs from 2 h before sunset to 1 h after
  * sunrise: the cautious end of what the source gives. Where the sun stays down it is always night.
- * Refuses a wind below zero. An unknown wind is left out.
+ * Refuses a wind below zero or beyond a hurricane. An unknown wind is left out.
  */
 export function judgeInversion(
   span: Span,
@@ -38,7 +38,7 @@ export function judgeInversion(
 ): Outcome<InversionAnswer> {
   const { windMph, sky } = air;
   const refusal =
-    windMph === undefined ? undefined : refuseOutOfRange([amountRange("windMph", "The wind", windMph, "mph")]);
+    windMph === undefined ? undefined : refuseOutOfRange([amountRange("windMph", "The wind", windMph, MOST_WIND.milesPerHour)]);
   if (refusal !== undefined) return refusal;
   const isWindy = windMph !== undefined && windMph >= INVERSION_BELOW_WIND_MPH;
   if (!isNearNight(span, sun) || sky === "cloudy" || isWindy) return accept({ kind: "not-expected" });

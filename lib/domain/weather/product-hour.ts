@@ -1,10 +1,11 @@
 import { ONE_HOUR_MILLISECONDS } from "#domain/turf/hourly-series";
 import { type LocalHour, localTimeAt } from "#domain/weather/local-hours";
-import { type OnFile, type TemperatureLimit, type WeatherLimits } from "#domain/weather/spray-limits";
+import { type OnFile, type Stated, type TemperatureLimit, type WeatherLimits } from "#domain/weather/spray-limits";
 import {
   type HourReason,
   type HourRule,
   type WeatherHour,
+  careFor,
   closedBy,
   shown,
   undecidedBy,
@@ -81,11 +82,16 @@ function temperatureAhead(product: WeatherLimits, hour: HourInWeather): HourReas
     : [notForecast("temperature-ahead", limit, "temperature", unknown.startsAt, hour, productName)];
 }
 
+/**
+ * A label limits the wind and seldom says how it is measured. It is taken for the mean wind of the hour, as a forecast
+ * gives it, and closes by that; gusts above it are wind too, in which the limit is passed again and again, so they are
+ * for care. No published rule on gusts was at hand: this is common practice on the label's figure.
+ */
 function wind(
   rule: "wind-low" | "wind-high",
   { productName }: WeatherLimits,
   limit: WeatherLimits["highestWind"],
-  { weather: { windMph } }: HourInWeather,
+  { weather: { windMph, gustMph } }: HourInWeather,
 ): HourReason[] {
   const what = rule === "wind-low" ? "lowest wind" : "highest wind";
   if (limit === "none") return [];
@@ -93,7 +99,7 @@ function wind(
   if (windMph === undefined)
     return [undecidedBy(rule, limit, `The wind is not known; ${productName} has a limit.`, productName)];
   const passes = rule === "wind-low" ? windMph < limit.limitMph : windMph > limit.limitMph;
-  if (!passes) return [];
+  if (!passes) return rule === "wind-high" ? gusts(productName, limit, gustMph) : [];
   return [
     closedBy(
       rule,
@@ -102,6 +108,12 @@ function wind(
       productName,
     ),
   ];
+}
+
+function gusts(productName: string, limit: Stated<WeatherLimits["highestWind"]>, gustMph: number | undefined): HourReason[] {
+  if (gustMph === undefined || gustMph <= limit.limitMph) return [];
+  const sentence = `Gusts reach ${shown(gustMph)} mph; the highest wind for ${productName} is ${shown(limit.limitMph)} mph.`;
+  return [careFor("gusts", limit, sentence, productName)];
 }
 
 /** Rain from the start of the hour until the rainfast time after its end: the work may take the whole hour. */
@@ -164,7 +176,7 @@ function hoursUntil({ slot, weatherAt }: HourInWeather, afterEndMilliseconds: nu
 
 function notForecast(
   rule: HourRule,
-  authority: Exclude<OnFile<object>, string>,
+  authority: Stated<OnFile<object>>,
   what: string,
   startsAt: number,
   hour: HourInWeather,

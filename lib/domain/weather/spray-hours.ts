@@ -2,12 +2,15 @@ import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { type Outcome, accept, badInput, missingFact } from "#domain/foundation/outcome";
 import { ONE_HOUR_MILLISECONDS } from "#domain/turf/hourly-series";
 import {
+  MOST_RAIN,
+  MOST_WIND,
   type RangeCheck,
   type Refused,
   amountRange,
   percentRange,
   refuseOutOfRange,
 } from "#domain/turf/physical-range";
+import { judgeGroundHour } from "#domain/weather/ground-hour";
 import { type LocalHour, localHours } from "#domain/weather/local-hours";
 import { type HourInWeather, judgeProductHour } from "#domain/weather/product-hour";
 import { type WeatherMix, refuseImpossibleLimits } from "#domain/weather/spray-limits";
@@ -54,7 +57,8 @@ export interface JudgedMix {
 /**
  * Judges every hour of a local day for each mix. An hour is closed by a label, a law or the company's own
  * limit, by a limit nobody has read, by a missing fact that a limit needs, and when there is no weather for
- * it; wind, drift and inversion concern sprays only, so granular work may go on while sprays are held.
+ * it; wind, drift and inversion concern sprays only, so granular work may go on while sprays are held. Frozen or
+ * saturated soil closes both, and heavy rain closes granular work too.
  *
  * Refuses impossible readings, limits and places, hours that are given twice or don't begin on the
  * hour grid of the day, and a day for which no hour at all is on file.
@@ -102,6 +106,7 @@ function judgeHour(
   };
   const reasons = [
     ...mix.products.flatMap((product) => judgeProductHour(product, hour)),
+    ...judgeGroundHour(mix, hour),
     ...(mix.method === "spray" ? judgeSprayHour(question, hour, sun) : []),
   ];
   return { ...slot, verdict: worstVerdict(reasons), reasons };
@@ -165,10 +170,10 @@ function readingRanges(hour: WeatherHour): readonly RangeCheck[] {
     ...given(hour.relativeHumidityPercent, (value) =>
       percentRange("relativeHumidityPercent", "The relative humidity", value),
     ),
-    ...given(hour.windMph, (value) => amountRange("windMph", "The wind", value, "mph")),
-    ...given(hour.gustMph, (value) => amountRange("gustMph", "The gusts", value, "mph")),
+    ...given(hour.windMph, (value) => amountRange("windMph", "The wind", value, MOST_WIND.milesPerHour)),
+    ...given(hour.gustMph, (value) => amountRange("gustMph", "The gusts", value, MOST_WIND.milesPerHour)),
     ...given(hour.windFromDegrees, direction),
-    ...given(hour.rainInches, (value) => amountRange("rainInches", "The rain", value, "in")),
+    ...given(hour.rainInches, (value) => amountRange("rainInches", "The rain", value, MOST_RAIN.hourInches)),
     ...given(hour.rainChancePercent, (value) => percentRange("rainChancePercent", "The chance of rain", value)),
   ];
 }

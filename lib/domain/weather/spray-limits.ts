@@ -1,4 +1,4 @@
-import { type RangeCheck, type Refused, amountRange, refuseOutOfRange } from "#domain/turf/physical-range";
+import { MOST_WIND, type RangeCheck, type Refused, amountRange, refuseOutOfRange } from "#domain/turf/physical-range";
 
 /** What a limit rests on. */
 export type LimitBasis = "label" | "law" | "handbook" | "common-practice" | "house";
@@ -14,6 +14,9 @@ export interface Authority {
  * since a label that nobody read is not a label without limits.
  */
 export type OnFile<Limit> = (Limit & Authority) | "none" | "unknown";
+
+/** A limit that is stated. */
+export type Stated<Limit> = Exclude<Limit, "none" | "unknown">;
 
 /** A temperature that must not be passed. "Do not apply above 90 °F" allows reaching it; "at 85 °F or higher" doesn't. */
 export interface TemperatureLimit {
@@ -110,7 +113,7 @@ export function refuseImpossibleLimits(
   settings: SprayWeatherSettings,
 ): Refused | undefined {
   return refuseOutOfRange([
-    amountRange("highestWind", "The company's highest wind", settings.highestWind.limitMph, "mph"),
+    amountRange("highestWind", "The company's highest wind", settings.highestWind.limitMph, MOST_WIND.milesPerHour),
     {
       field: "towardsWithinDegrees",
       words: "The angle towards a sensitive place",

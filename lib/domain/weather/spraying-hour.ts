@@ -90,7 +90,8 @@ export function angleBetweenDegrees(oneDegrees: number, otherDegrees: number): n
 
 function rainNow({ rainInches, rainChancePercent }: WeatherHour, settings: SprayWeatherSettings): HourReason[] {
   const authority = { basis: "weather", source: "company setting on rain" } as const;
-  if (rainInches !== undefined && rainInches >= settings.rainFromInches) {
+  if (rainInches === undefined) return [undecidedBy("rain", authority, "The rain in this hour is not known.")];
+  if (rainInches >= settings.rainFromInches) {
     return [closedBy("rain", authority, `It rains in this hour (${shown(rainInches)} in).`)];
   }
   if (rainChancePercent === undefined || rainChancePercent < settings.rainChanceFromPercent) return [];

@@ -1,7 +1,7 @@
 import { getTimes } from "suncalc";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { type Outcome, accept, badInput } from "#domain/foundation/outcome";
-import { refuseOutOfRange } from "#domain/turf/physical-range";
+import { type RangeCheck, refuseOutOfRange } from "#domain/turf/physical-range";
 import { noonToNoon } from "#domain/weather/local-hours";
 
 /** A place on earth; south and west are negative. */
@@ -23,6 +23,14 @@ export type SunTimes =
 const ONE_DAY_MILLISECONDS = 86_400_000;
 const NOON_MILLISECONDS = ONE_DAY_MILLISECONDS / 2;
 
+/** Asks for a place on earth. */
+export function placeRanges({ latitudeDegrees, longitudeDegrees }: Place): readonly RangeCheck[] {
+  return [
+    { field: "latitudeDegrees", words: "The latitude", value: latitudeDegrees, lowest: -90, highest: 90, unit: "°" },
+    { field: "longitudeDegrees", words: "The longitude", value: longitudeDegrees, lowest: -180, highest: 180, unit: "°" },
+  ];
+}
+
 /**
  * Sunrise and sunset at a place on a local date, at sea level and with ordinary refraction, to about a minute
  * (library suncalc). They are those around the solar noon nearest to noon on the clock.
@@ -30,17 +38,7 @@ const NOON_MILLISECONDS = ONE_DAY_MILLISECONDS / 2;
  */
 export function sunTimesOn(date: CalendarDate, timeZone: string, place: Place): Outcome<SunTimes> {
   const { latitudeDegrees, longitudeDegrees } = place;
-  const refusal = refuseOutOfRange([
-    { field: "latitudeDegrees", words: "The latitude", value: latitudeDegrees, lowest: -90, highest: 90, unit: "°" },
-    {
-      field: "longitudeDegrees",
-      words: "The longitude",
-      value: longitudeDegrees,
-      lowest: -180,
-      highest: 180,
-      unit: "°",
-    },
-  ]);
+  const refusal = refuseOutOfRange(placeRanges(place));
   if (refusal !== undefined) return refusal;
   const noon = noonToNoon(date, timeZone);
   if (!noon.ok) return noon;

@@ -1,7 +1,7 @@
-import { typedLines } from "#domain/equipment/typed-test";
 import { addDays, type CalendarDate, formatShortDate, parseCalendarDate } from "#domain/foundation/calendar-date";
-import { accept, badInput, type InputRefusal, missingFact, type Outcome, refuse } from "#domain/foundation/outcome";
+import { accept, type InputRefusal, missingFact, type Outcome, refuse } from "#domain/foundation/outcome";
 import { type DegreeDayMethod, type DegreeDaySum, EIGHTY_SIX_FIFTY, type DailyExtremes, openingLine, sumDegreeDays } from "#domain/turf/degree-days";
+import { type PastedDay, readPastedDays, refusePastedLine } from "#domain/worksheets/pasted-days";
 import { type FieldAsk, ifTyped, readChoice, readModelNumber, readTogether, refuseOne } from "#domain/worksheets/read-fields";
 import { type Typed, type WorksheetAnswer, type WorksheetExample, type WorksheetOutcome } from "#domain/worksheets/worksheet";
 
@@ -18,52 +18,8 @@ export const DEGREE_DAYS_EXAMPLE: WorksheetExample<DegreeDaysField> = {
   from: `${MICHIGAN} (65 and 40 is 2.5; 60 and 35 is 0); ${IOWA} (70 and 50 is 10). The dates are made up`,
 };
 
-/** More lines than this are a paste of something else. */
-const MOST_DAYS = 400;
-const TEMPERATURE = { lowest: "-60", highest: "135", unit: "°F" } as const;
-
-interface TypedDay {
-  readonly date: CalendarDate | undefined;
-  readonly maximumDegrees: number;
-  readonly minimumDegrees: number;
-}
-
-function refuseLine(line: string) {
-  return badInput("days", line, "date, high, low", `"${line}" is no day. Write date, high, low, such as 2026-03-01, 65, 40, or high, low with the first day below.`);
-}
-
-function readDay(line: string): Outcome<TypedDay> {
-  const parts = line.split(/[,;\t]/u).map((part) => part.trim());
-  const [dateText, high, low] = parts.length === 2 ? [undefined, ...parts] : parts;
-  if (high === undefined || low === undefined || parts.length > 3) return refuseLine(line);
-  const date = dateText === undefined ? accept(undefined) : parseCalendarDate("days", dateText);
-  const ask = (what: string): FieldAsk => ({ field: "days", what, such: "65" });
-  const read = readTogether({ date, maximumDegrees: readModelNumber(ask("the day's high"), high, TEMPERATURE), minimumDegrees: readModelNumber(ask("the day's low"), low, TEMPERATURE) });
-  if (read.ok) return read;
-  const [{ allowed, sentence }] = read.refusal;
-  return badInput("days", line, allowed, `In "${line}": ${sentence}`);
-}
-
-/** A first line without any number in it names the columns. */
-function withoutHeading(lines: readonly string[]): readonly string[] {
-  return lines[0] !== undefined && !/\d/u.test(lines[0]) ? lines.slice(1) : lines;
-}
-
-function readDays(text: string): Outcome<readonly TypedDay[]> {
-  const lines = withoutHeading(typedLines(text));
-  if (lines.length === 0) return missingFact("days", "date, high, low", "Give the days, one to a line, such as 2026-03-01, 65, 40.");
-  if (lines.length > MOST_DAYS) return badInput("days", `${lines.length} lines`, `up to ${MOST_DAYS}`, `These are ${lines.length} lines; at most ${MOST_DAYS} days are read.`);
-  const days: TypedDay[] = [];
-  for (const line of lines) {
-    const day = readDay(line);
-    if (!day.ok) return day;
-    days.push(day.value);
-  }
-  return accept(days);
-}
-
 /** Days without dates follow one another from the first day; days with dates keep them. */
-function datedDays(days: readonly TypedDay[], start: CalendarDate | undefined): Outcome<readonly DailyExtremes[]> {
+function datedDays(days: readonly PastedDay[], start: CalendarDate | undefined): Outcome<readonly DailyExtremes[]> {
   const dated: DailyExtremes[] = [];
   for (const [index, { date, ...extremes }] of days.entries()) {
     const day = date ?? (start === undefined ? undefined : addDays(start, index));
@@ -109,7 +65,7 @@ function readBase(typed: Typed<DegreeDaysField>): Outcome<number> {
  */
 export function degreeDaysWorksheet(typed: Typed<DegreeDaysField>): WorksheetOutcome {
   const read = readTogether({
-    days: readDays(typed.days),
+    days: readPastedDays("days", typed.days, "fahrenheit"),
     start: ifTyped(typed.start, (text) => parseCalendarDate("start", text)),
     method: readChoice("method", typed.method, DEGREE_DAY_METHODS),
     base: readBase(typed),
@@ -120,7 +76,7 @@ export function degreeDaysWorksheet(typed: Typed<DegreeDaysField>): WorksheetOut
   const days = datedDays(read.value.days, start);
   if (!days.ok) return refuseOne(days.refusal);
   const [first, last] = [days.value[0], days.value.at(-1)];
-  if (first === undefined || last === undefined) return refuseOne(refuseLine("").refusal);
+  if (first === undefined || last === undefined) return refuseOne(refusePastedLine("days", "", "fahrenheit").refusal);
   const sum = sumDegreeDays(methodOf(method, base), { scale: "fahrenheit", days: days.value }, { from: start ?? first.date, through: last.date });
   if (!sum.ok) return refuse([atDays(sum.refusal)]);
   const reached = threshold === undefined ? undefined : openingLine(sum.value, threshold);

@@ -1,12 +1,12 @@
 import { measureStation } from "#domain/equipment/catch-can-test";
 import { averageOf, percentInWords } from "#domain/equipment/repeats";
 import { type Finding } from "#domain/foundation/finding";
-import { accept, badInput, type Outcome } from "#domain/foundation/outcome";
+import { accept, badInput, type InputRefusal, type Outcome } from "#domain/foundation/outcome";
 import { type WorkingInput } from "#domain/foundation/working";
 import { depthFrom, depthWords, type IrrigationStation, irrigationRun, type StationRun } from "#domain/mixing/irrigation-run";
-import { canonicalAmountOf, type ExactQuantity, fromExactAmount, multiplyExact } from "#domain/quantities/exact-quantity";
+import { canonicalAmountOf, type ExactQuantity, fromExactAmount, measureInUnit, multiplyExact } from "#domain/quantities/exact-quantity";
 import { formatQuantityIn } from "#domain/quantities/format-quantity";
-import { divideRational, type Rational, rational, reduce, toNumber } from "#domain/quantities/rational";
+import { compareRational, divideRational, type Rational, rational, reduce, toNumber } from "#domain/quantities/rational";
 import { numberWords } from "#domain/worksheets/figure-words";
 import { type FieldAsk, ifTyped, readAmountField, readListField, readNumberField, readTogether, refuseOne } from "#domain/worksheets/read-fields";
 import { type Typed, type WorkedWorksheet, type WorksheetAnswer, type WorksheetExample, type WorksheetOutcome } from "#domain/worksheets/worksheet";
@@ -34,14 +34,25 @@ const MINUTES = { lowest: "1", highest: "1440", unit: "min", isWhole: true } as 
 
 type Length = ExactQuantity<"length">;
 
+/** A foot of water at once, and as much in an hour, is beyond every lawn and every sprinkler (common practice): a unit is wrong. */
+const MOST_WATER = rational(12n);
+/** A station that would have to run longer than a day for a depth is no answer: its rate or the depth is wrong (common practice). */
+const LONGEST_RUN_MINUTES = 1440;
+
+function upToAFoot(ask: FieldAsk, text: string, read: Outcome<Length>): Outcome<Length> {
+  if (!read.ok || compareRational(measureInUnit(read.value, "in"), MOST_WATER) <= 0) return read;
+  return badInput(ask.field, text.trim(), "more than 0 and up to 12 in", `"${text.trim()}" is no answer for ${ask.what}: it takes up to 12 in.`);
+}
+
 function readDepth(text: string): Outcome<Length> {
-  return readAmountField({ field: "depth", what: "the depth of water", such: "1/2 in" }, text, { dimension: "length", unitWhenNone: "in" });
+  const ask: FieldAsk = { field: "depth", what: "the depth of water", such: "1/2 in" };
+  return upToAFoot(ask, text, readAmountField(ask, text, { dimension: "length", unitWhenNone: "in" }));
 }
 
 /** Reads "1.28 in per hour"; what it is over may be left out. */
 function readRate(text: string): Outcome<Length> {
   const ask: FieldAsk = { field: "rate", what: "what the station gives in an hour", such: "1.2 in per hour" };
-  return readAmountField(ask, text.replace(/\s*(?:\/|per|an)\s*(?:h|hr|hour)\s*$/iu, ""), { dimension: "length", unitWhenNone: "in" });
+  return upToAFoot(ask, text, readAmountField(ask, text.replace(/\s*(?:\/|per|an)\s*(?:h|hr|hour)\s*$/iu, ""), { dimension: "length", unitWhenNone: "in" }));
 }
 
 interface TypedCycle {
@@ -82,13 +93,20 @@ interface Plan {
 function plan({ depth, rate, cycle, inputs, before, source, findings }: Plan): WorksheetOutcome {
   const run = irrigationRun({ stationName: STATION, depthPerHour: rate, cycle }, { least: depth, most: "none" }, "us");
   if (!run.ok) return refuseOne({ ...run.refusal, field: "rate" });
-  const told = rate === "not-tested" || run.value.kind === "test-first" ? untested(depth, run.value.sentence) : tested(depth, rate, run.value);
+  if (run.value.kind === "run" && run.value.totalMinutes > LONGEST_RUN_MINUTES) return refuseOne(tooLong(depth, run.value.totalMinutes));
+  const told = rate === "not-tested" || run.value.kind !== "run" ? untested(depth, run.value.sentence) : tested(depth, rate, run.value);
   return accept({
     answers: told.answers,
     working: { title: "Irrigation minutes", formula: "Minutes = 60 × depth ÷ depth per hour, made whole upwards.", inputs, steps: [...before, ...told.steps], result: told.result, source },
     findings,
     tables: [],
   });
+}
+
+function tooLong(depth: Length, totalMinutes: number): InputRefusal {
+  const found = `${totalMinutes} min for ${formatQuantityIn(depth, "in")}`;
+  const sentence = `${formatQuantityIn(depth, "in")} would take ${totalMinutes} min, more than a day: see whether the depth and what the station gives are right.`;
+  return { kind: "bad-input", field: "depth", found, allowed: `what the station gives within ${LONGEST_RUN_MINUTES} min`, sentence };
 }
 
 type Told = Pick<WorkedWorksheet, "answers"> & { readonly steps: readonly string[]; readonly result: string };

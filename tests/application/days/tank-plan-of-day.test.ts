@@ -1,7 +1,10 @@
 import { expect, test } from "vitest";
-import { tankPlanOfDay, WATER_AT_STOPS } from "#application/days/tank-plan-of-day";
+import { loadedStopOf, tankPlanOfDay, WATER_AT_STOPS } from "#application/days/tank-plan-of-day";
+import { makeMixTicket } from "#domain/mixing/mix-ticket";
 import { of } from "#domain/quantities/quantity";
-import { FEED, IRON, SPRAYER } from "../../support/ticket";
+import { rateOf } from "#domain/quantities/rate";
+import { valueOf } from "../../support/domain-answers";
+import { BARRIER, FEED, IRON, QUESTION, SPRAYER } from "../../support/ticket";
 import { truckStop } from "../../support/truck-stops";
 
 const CLEAN = { containers: [], lastHeld: new Map([[SPRAYER.equipmentId, "clean" as const]]), cleanOuts: new Map() };
@@ -20,6 +23,31 @@ test("the house's own ways: the same size every time, water behind the mix, and 
   expect(plan.fills.map(({ finished, place }) => [finished, place.at])).toEqual([[of("gal", 60n), "shop-before-leaving"], [of("gal", 60n), "shop"]]);
   expect(plan.mixes[0]?.end.pushOut).toEqual(of("gal", 3n));
   expect(plan.found.map(({ visitId, finding }) => [visitId, finding.rule])).toEqual([[null, "payload-not-on-file"], ["b", "water-at-stop-not-known"]]);
+});
+
+test("there is enough aboard for the fills, and its weight is planned with", () => {
+  const most = { ...IRON, rate: IRON.use.rates.high };
+  const stops = Array.from({ length: 40 }, (_unused, index) => truckStop(`v${String(index)}`, [most], 367n));
+  const { plan, loading } = tankPlanOfDay(stops, { name: "Truck 1", payload: null }, CLEAN);
+  expect(plan.fills.flatMap(({ products }) => products.map(({ amount }) => amount))).toEqual([of("fl oz", 29n)]);
+  expect(loading.products).toMatchObject([{ needed: of("fl oz", 29n) }]);
+  // 29 fl oz of 11 lb a gallon weigh 2.49 lb, 20 would weigh 1.72; 22.1 gal less 29 fl oz of water weigh 182.54 lb, 3 gal behind the mix 25.04.
+  expect(Number(plan.heaviest.weight.amount) / Number(of("lb", 1n).amount)).toBeCloseTo(2.492 + 182.54 + 25.036, 1);
+});
+
+test("a stop whose season has no room above the plan takes the planned rate for its highest", () => {
+  const visit = { visitId: "a", property: { street: "12 Elm St" } };
+  // 0.37 % of 3 lb per 1,000 sq ft are 0.4835 lb per acre; the label's highest rate brings more.
+  const highestWith = (poundsPerAcre: string) => {
+    const limits = [{ activeIngredient: "velodiamine", most: rateOf("active-ingredient-mass-per-area", poundsPerAcre, "lb per acre"), period: "calendar-year" }] as const;
+    const treatment = { ...BARRIER, use: { ...BARRIER.use, seasonLimits: { limits, basis: "label", source: "label of Barrier Nine" } } } as const;
+    const question = { ...QUESTION, treatments: [treatment] };
+    const [asLoaded] = loadedStopOf(visit, { question, ticket: valueOf(makeMixTicket(question)), aftercare: [] }).treatments;
+    return asLoaded?.use.rates.high;
+  };
+  expect(highestWith("0.49")).toEqual(BARRIER.rate);
+  expect(highestWith("5")).toEqual(BARRIER.use.rates.high);
+  expect(loadedStopOf(visit, null)).toEqual({ visitId: "a", name: "12 Elm St", water: WATER_AT_STOPS, lawns: [], mixes: [], treatments: [], wantsSign: false });
 });
 
 test("a tank of which nothing is on file holds until a clean-out before its first stop is", () => {

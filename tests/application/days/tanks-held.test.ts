@@ -2,10 +2,11 @@ import { afterAll, beforeAll, expect, test } from "vitest";
 import { readDay } from "#application/days/read-day";
 import { tanksHeld } from "#application/days/tanks-held";
 import { recordCleanOut } from "#application/fills/record-clean-out";
+import { recordTankReading } from "#application/fills/record-tank-reading";
 import { recordFill } from "#application/fills/record-fill";
 import { of } from "#domain/quantities/quantity";
 import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aFedVisit, aRecord, aSharedFill, cleanOutForm, CREW_DAY, type CrewDay, fillForm, inWorkOf } from "../../support/crew-day";
+import { aCrewDay, aFedVisit, aRecord, aSharedFill, cleanOutForm, CREW_DAY, type CrewDay, fillForm, inWorkOf, tankReadingForm } from "../../support/crew-day";
 import { openHouse, type TestHouse } from "../../support/house";
 
 let house: TestHouse;
@@ -44,10 +45,10 @@ test("the latest fill is what the tank held, less what was drawn; the day's plan
   if (first === undefined) throw new Error("the fill serves three visits");
   const visitIds = visits.map(({ visitId }) => visitId);
   expect((await heldNow(visitIds)).get(day.sprayerId)).toMatchObject({
-    name: `fill ${String(number)}`, finished: of("gal", 40n), left: of("gal", 40n), products: [{ productId: day.ironId, amount: of("fl oz", 30n), label: { form: "liquid" } }],
+    name: `fill ${String(number)}`, finished: of("gal", 40n), left: of("gal", 40n), isUnderWay: false, products: [{ productId: day.ironId, amount: of("fl oz", 30n), label: { form: "liquid" } }],
   });
   await aRecord(house, company.owner, first, { mixes: { "1": { measuredBy: "as-planned-not-measured" }, "2": { measuredBy: "meter", amount: "9.5", fillId: await lastFillId() } } });
-  expect((await heldNow(visitIds)).get(day.sprayerId)).toMatchObject({ left: of("gal", "30.5") });
+  expect((await heldNow(visitIds)).get(day.sprayerId)).toMatchObject({ left: of("gal", "30.5"), isUnderWay: true });
   // For another day: two of the fill's visits are not recorded yet.
   expect((await heldNow()).get(day.sprayerId)).toMatchObject({ left: "unknown" });
   // 30 fl oz in 40 gal is the mix of the plan, and two stops of 12.8 gal are still to come.
@@ -61,8 +62,9 @@ test("a fill of another rate has to go before the tank is filled again", async (
   const { number } = valueOf(await recordFill(house, company.owner.key, fillForm(house, day, [], { filledAt: "7:20", products: { [day.ironId]: "20 fl oz" } })));
   const plan = await planNow();
   expect(plan?.fills).toMatchObject([{ letter: "A", finished: of("gal", "25.6") }]);
-  expect(plan?.mixes[0]?.begin).toMatchObject({ lastName: `fill ${String(number)}`, leftOfLast: of("gal", 40n), line: "runs-on" });
-  expect(plan?.found.map(({ finding }) => finding.rule)).toEqual(expect.arrayContaining(["last-mix-left", "carry-over"]));
+  expect(plan?.mixes[0]?.begin).toMatchObject({ lastName: `fill ${String(number)}`, leftOfLast: of("gal", 40n), line: "water" });
+  expect(plan?.found.map(({ finding }) => finding.rule)).toContain("last-mix-left");
+  expect(plan?.found.map(({ finding }) => finding.rule)).not.toContain("carry-over");
 });
 
 test("what was posted away from the tank is left no more", async () => {
@@ -87,3 +89,26 @@ async function lastFillId(): Promise<string> {
   const [row] = await house.ask<{ fill_id: string }>("select fill_id from fill order by number desc limit 1");
   return row?.fill_id ?? "";
 }
+
+test("a reading says what is left while visits are open: those of its day and earlier gave it, those of a later day may not", async () => {
+  const own = await aCompany(house);
+  const itsDay = await aCrewDay(house, own);
+  const { visits } = await aSharedFill(house, own, itsDay);
+  const left = async () => {
+    const held = (await inWorkOf(house, own, (work) => tanksHeld(work, []))).get(itsDay.sprayerId);
+    return held === undefined || typeof held === "string" ? held : held.left;
+  };
+  expect(await left()).toBe("unknown");
+  const read = async (readAt: string, volume: string) => valueOf(await recordTankReading(house, own.owner.key, tankReadingForm(house, itsDay, own.owner.personId, { readAt, volume, missingWent: "count-difference" })));
+  await read("7:30", "12");
+  expect(await left()).toEqual(of("gal", 12n));
+  await house.ask("update route_day set date = '2026-04-15' where route_day_id = $1", [itsDay.routeDayId]);
+  expect(await left()).toBe("unknown");
+  await house.ask("delete from stop where visit_id = any($1)", [visits.map(({ visitId }) => visitId)]);
+  expect(await left()).toEqual(of("gal", 12n));
+  // More of the same mix goes on top of what was found; another mix does not add to it.
+  valueOf(await recordFill(house, own.owner.key, fillForm(house, itsDay, [], { filledAt: "7:40" })));
+  expect(await left()).toEqual(of("gal", 52n));
+  valueOf(await recordFill(house, own.owner.key, fillForm(house, itsDay, [], { filledAt: "7:50", products: { [itsDay.ironId]: "20 fl oz" } })));
+  expect(await left()).toEqual(of("gal", 40n));
+});

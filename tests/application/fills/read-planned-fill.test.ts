@@ -32,7 +32,7 @@ test("visits that share a mix are one fill of the truck's tank, their volumes to
   expect(fills).toMatchObject([{ equipmentId: day.sprayerId, visits: [{ visitId: one.visitId }, { visitId: other.visitId }], findings: [] }]);
   expect(fills[0]?.plan.finished.amount).toBe((first?.plan.finished.amount ?? 0n) * 2n);
   expect(fills[0]?.plan.products.map(({ productId }) => productId)).toEqual([day.ironId]);
-  expect(fills[0]?.toolNameOf).toEqual({ [day.ironId]: "Cup" });
+  expect(fills[0]?.plan.products.map(({ toolName }) => toolName)).toEqual(["Cup"]);
 });
 
 test("another rate is a fill of its own", async () => {

@@ -20,7 +20,7 @@ test("gives the label as it was typed and as it is meant", async () => {
   expect(product).toMatchObject({ productId, form: "granular", dimension: "mass", version: 1, retiredAt: null });
   const { confirmed } = product.label;
   expect(confirmed?.text.uses[0]?.wateringIn).toBe("0.5 in within 7 days, rain counts");
-  expect(confirmed?.facts.uses[0]?.aftercare.facts["watering-in"]).toMatchObject({ by: { anchor: "calendar-day", days: 7 }, basis: "label" });
+  expect(confirmed?.facts.uses[0]?.aftercare.facts["watering-in"]).toMatchObject({ by: { anchor: "days", from: "not-said", days: 7 }, basis: "label" });
 });
 
 test("another company's product, an id of nobody and one that is none are no products", async () => {

@@ -1,10 +1,13 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { type LedgerOfLawn, readNutrientLedger } from "#application/properties/read-nutrient-ledger";
+import { keepTemperatures } from "#application/temperatures/keep-temperatures";
+import { parseCalendarDate } from "#domain/foundation/calendar-date";
 import { wholeNitrogen } from "#domain/mixing/year-nitrogen";
 import { type LedgerStanding, poundsPerThousand } from "#domain/scheduling/nutrient-ledger";
 import { aCompany, type TestCompany, valueOf } from "../../support/crew";
 import { aCrewDay, aFedVisit, aRecord, type CrewDay } from "../../support/crew-day";
 import { openHouse, type TestHouse } from "../../support/house";
+import { pastedDays, temperaturesForm } from "../../support/temperatures";
 
 let house: TestHouse;
 let company: TestCompany;
@@ -23,6 +26,7 @@ function pounds(lawn: LedgerOfLawn | undefined, standing: LedgerStanding): numbe
   // To a thousandth: what is written was measured to the marks of a cup, what is planned was not.
   return Number(poundsPerThousand(wholeNitrogen(nitrogen.sums[standing])).toFixed(3));
 }
+const march = valueOf(parseCalendarDate("date", "2026-03-01"));
 const STANDINGS = ["put-down", "this-visit", "planned"] as const;
 const all = (lawn: LedgerOfLawn | undefined) => STANDINGS.map((standing) => pounds(lawn, standing));
 
@@ -62,6 +66,28 @@ test("the year is that of the visit in view, and growth is not drawn from nothin
   expect(next.year).toBe(2027);
   expect(pounds(next.lawns[0], "this-visit")).toBeGreaterThan(0.7);
   expect(next.lawns[0]?.growth).toMatchObject({ ok: false, refusal: { kind: "missing-fact" } });
+});
+
+test("growth is drawn from the year's kept days of the source in use, each lawn by its own grass", async () => {
+  const fed = await aFedVisit(house, company, day);
+  await house.ask("update zone set grasses = '{bermudagrass}', grasses_assumed = true where zone_id = $1", [fed.backId]);
+  await house.ask("update zone set grasses = '{tall fescue}', grasses_assumed = false where zone_id = $1", [fed.frontId]);
+  const keep = (source: string, days: string) => keepTemperatures(house, company.owner.key, temperaturesForm(house, { source, days }));
+  valueOf(await keep("Airfield", pastedDays(march, 27, "72", "64")));
+  valueOf(await keep("Campus", pastedDays(march, 31, "20", "10")));
+  const few = await ledgerOf(fed.propertyId);
+  expect(few.lawns[0]?.growth).toMatchObject({ ok: false, refusal: { sentence: expect.stringContaining("Of no month of the year") as string } });
+  valueOf(await keep("Airfield", pastedDays(march, 28, "72", "64")));
+  const { lawns } = await ledgerOf(fed.propertyId);
+  expect(lawns[0]?.growth).toMatchObject({ ok: true, value: { season: "cool-season", isGrassAssumed: false, source: "Airfield" } });
+  expect(lawns[1]?.growth).toMatchObject({ ok: true, value: { season: "warm-season", isGrassAssumed: true } });
+  const months = lawns.map(({ growth }) => valueOf(growth).months);
+  // A mean of 68 °F is 20 °C, at which cool-season grass grows best; warm-season grass does not yet.
+  expect(months[0]?.[2]).toMatchObject({ kind: "growth", daysKept: 28, potential: expect.closeTo(1, 12) as number });
+  expect(months[1]?.[2]).toMatchObject({ kind: "growth", potential: expect.closeTo(0.2909, 4) as number });
+  expect(months[0]?.filter(({ kind }) => kind === "growth")).toHaveLength(1);
+  await house.ask("update zone set grasses = '{bermudagrass,perennial ryegrass}' where zone_id = $1", [fed.backId]);
+  expect((await ledgerOf(fed.propertyId)).lawns[1]?.growth).toMatchObject({ ok: false, refusal: { field: "grasses" } });
 });
 
 test("lawns off the plan are left out, and another company's property is not found", async () => {

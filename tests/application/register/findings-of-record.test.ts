@@ -1,12 +1,13 @@
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { lookAtLawns } from "#application/visits/look-at-lawns";
 import { completeVisitSchema } from "#application/register/complete-visit.schema";
 import { findingsOfRecord, type RecordAtHand } from "#application/register/findings-of-record";
 import { type RecordPlan } from "#application/register/record-plan";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { of } from "#domain/quantities/quantity";
 import { type RecordedLicense } from "#domain/register/record-content";
-import { aCompany, aPerson, type TestCompany } from "../../support/crew";
-import { aCrewDay, aFedVisit, aRecord, completeForm, inWorkOf } from "../../support/crew-day";
+import { aCompany, aPerson, type TestCompany, valueOf } from "../../support/crew";
+import { aCrewDay, aFedVisit, aRecord, completeForm, inWorkOf, lookForm } from "../../support/crew-day";
 import { openHouse, type TestHouse } from "../../support/house";
 import { FEED } from "../../support/ticket";
 
@@ -99,4 +100,36 @@ test("weather that nobody took, and weather of which a part was read", async () 
 
 test("a part of a lawn is said by its name, where something was put down on it", async () => {
   expect((await findings({}, { lawns: { [FRONT]: "part", [BACK]: "part" } })).map(({ rule, what }) => [rule, what])).toEqual([["part-of-a-lawn", "Only a part of Front was done."]]);
+});
+
+describe("flowers", () => {
+  /** A feed whose label keeps it off what blooms, on a front lawn that stands in the company's books. */
+  function barredOn(frontId: string): RecordPlan {
+    const plan = planOf(2000n);
+    const [treatment] = plan.treatments;
+    if (treatment === undefined || treatment.label === "not-on-file") throw new Error("the plan has a label");
+    const use = { ...treatment.label.use, bloomAndBees: { labelWords: "Do not apply to blooming weeds.", basis: "label", source: "label of a feed" } as const };
+    const lawns = treatment.lawns.map((lawn) => ({ ...lawn, zoneId: frontId }));
+    return { ...plan, treatments: [{ ...treatment, label: { ...treatment.label, use }, lawns }], lawns: [{ zoneId: frontId, name: "Front", grasses: [] }] };
+  }
+
+  test("what is on file of the day it was really done belongs to the record, on the lawns that were reached", async () => {
+    const day = await aCrewDay(house, company);
+    const fed = await aFedVisit(house, company, day);
+    const [plan, onFront] = [barredOn(fed.frontId), (outcome: "done" | "part" | "not-done") => ({ lawns: { [fed.frontId]: outcome } })];
+    const seen = async (change: Parameters<typeof lookForm>[3]) => valueOf(await lookAtLawns(house, company.owner.key, lookForm(house, fed, company.owner.personId, change)));
+    expect(await rules({ plan }, onFront("done"))).toEqual(["take-care bloom-not-looked-at"]);
+    await seen({});
+    expect(await rules({ plan }, onFront("done"))).toEqual(["hold in-bloom"]);
+    expect(await rules({ plan }, onFront("not-done"))).toEqual([]);
+    expect(await rules({ plan }, { ...onFront("done"), doneOn: "2026-04-13" })).toEqual(["take-care bloom-not-looked-at"]);
+    await seen({ seenAt: "7:40", lawns: { [fed.frontId]: "no" }, said: {} });
+    expect((await rules({ plan }, onFront("part"))).filter((rule) => rule.includes("bloom"))).toEqual([]);
+  });
+
+  test("a label that nobody has read, or that is not on file, says nothing twice", async () => {
+    const plan = planOf(2000n);
+    const treatments = plan.treatments.map((treatment) => ({ ...treatment, label: "not-on-file" as const }));
+    expect(await rules({ plan: { ...plan, treatments } })).toEqual([]);
+  });
 });

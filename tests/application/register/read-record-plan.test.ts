@@ -19,6 +19,7 @@ test("asks once for each mix, under the line by which the form names it", async 
   const { lawns, mixes } = valueOf(await readRecordPlan(house, company.owner.key, { visitId: visit.visitId }));
   expect(lawns.map(({ zoneId }) => zoneId)).toEqual([visit.frontId, visit.backId]);
   expect(mixes.map(({ key, kind, equipmentId }) => [key, kind, equipmentId])).toEqual([["1", "granular", null], ["2", "spray", day.sprayerId]]);
+  expect(mixes.map(({ mixedAlone }) => mixedAlone?.dimension)).toEqual([undefined, "volume"]);
   expect(mixes.every(({ planned }) => planned !== null && planned.amount > 0n)).toBe(true);
 });
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { type AtHand, type FillAtHand, type MixEntered, reallyUsed, usedAsTyped } from "#application/register/really-used";
+import { type AtHand, type FillAtHand, lessDrawn, type MixEntered, reallyUsed, usedAsTyped } from "#application/register/really-used";
 import { type Mix, type RecordTreatment } from "#application/register/record-plan";
 import { type TicketTreatment } from "#domain/mixing/ticket-question";
 import { of } from "#domain/quantities/quantity";
@@ -28,7 +28,7 @@ const bagOf = (lotId: string, size: string, stockLocationId = "truck") => ({ lot
 const jug = { ...bagOf("iron-lot", "1"), amount: ounces("320"), containerSize: ounces("320") };
 
 const FILL: FillAtHand = {
-  ...{ fillId: "fill", number: 7, mixingPlace: "Shop yard", tankLocationId: "tank", finished: of("gal", 40n), drawn: of("gal", 0n) },
+  ...{ fillId: "fill", number: 7, mixingPlace: "Shop yard", fillRestId: null, sources: [{ stockLocationId: "tank", upTo: null }], finished: of("gal", 40n), drawn: of("gal", 0n) },
   lots: [{ lotId: "iron-lot", amount: ounces("30") }],
   productOfLot: new Map([["iron-lot", "iron"]]),
   numberOfLot: new Map([["iron-lot", "IR-1"]]),
@@ -99,6 +99,16 @@ describe("what was sprayed", () => {
     expect(findings).toEqual([]);
   });
 
+  test("as planned is what the ground takes out of a fill, and the share of its own loads where the visit was mixed alone", () => {
+    // 1,700 sq ft at 1.5 gal are 2.55 gal; a load alone is 2.6 with 2.5 fl oz.
+    const small = there(sprayOf({ lawns: [{ ...LAWN, area: of("sq ft", 1500n) }, { ...BACK, area: of("sq ft", 200n) }], treatments: QUESTION.treatments }));
+    const sprayed = (fill: FillAtHand | undefined, reached: ReadonlySet<string>) => usedOf(reallyUsed(small, AS_PLANNED, reached, atHand({ fill })));
+    expect(sprayed(FILL, EVERYWHERE).draw?.sprayed).toEqual(of("gal", "2.55"));
+    expect(sprayed(FILL, new Set(["front"])).draw?.sprayed).toEqual(of("gal", "2.25"));
+    expect(sprayed(undefined, EVERYWHERE).used.map(({ total }) => total)).toEqual(small.products.map(({ total }) => total));
+    expect(sprayed(undefined, new Set(["back"])).used.map(({ total }) => total.amount)).toEqual(small.products.map(({ total }) => (total.amount * 2n + 8n) / 17n));
+  });
+
   test("from a fill of something else: what was planned is none of it, and what it holds besides is said", () => {
     const findingsFrom = (productOfLot: FillAtHand["productOfLot"], lots = FILL.lots) =>
       usedOf(reallyUsed(spray, entered("meter", "10"), EVERYWHERE, atHand({ fill: { ...FILL, lots, productOfLot } }))).findings.map(({ rule, figure }) => [rule, figure]);
@@ -133,4 +143,22 @@ test("what is counted by another measure than it was used by is taken off no lot
   const { used, findings } = usedOf(reallyUsed(spread, AS_PLANNED, EVERYWHERE, atHand({ treatmentOf: () => ({ ...feed, countedBy: "volume" }) })));
   expect(used.map(({ lots }) => lots)).toEqual([[]]);
   expect(findings.map(({ rule, figure }) => [rule, figure])).toEqual([["count-it", "No lot of it is on file."]]);
+});
+
+describe("a tank that was measured after the visit", () => {
+  const settled: FillAtHand = { ...FILL, fillRestId: "rest", drawn: of("gal", 10n), sources: [{ stockLocationId: "loss", upTo: of("gal", 4n) }, { stockLocationId: "count-difference", upTo: null }] };
+
+  test("gives nothing more: it comes out of what was missing, and beyond that out of the next source", () => {
+    // 30 fl oz in 40 gal: 4 gal are 3 fl oz, and 2 gal more are 1.5.
+    const answer = usedOf(reallyUsed(spray, entered("meter", "6 gal"), EVERYWHERE, atHand({ fill: settled })));
+    expect(answer.used).toMatchObject([{ total: of("fl oz", "4.5"), lots: [{ lotId: "iron-lot", from: "loss", amount: ounces("3") }, { lotId: "iron-lot", from: "count-difference", amount: ounces("1.5") }] }]);
+    expect(answer.findings).toMatchObject([{ level: "note", rule: "fill-settled-since" }]);
+    const within = usedOf(reallyUsed(spray, entered("meter", "3 gal"), EVERYWHERE, atHand({ fill: settled })));
+    expect(within.used[0]?.lots).toEqual([{ lotId: "iron-lot", from: "loss", amount: ounces("2.25") }]);
+  });
+
+  test("has so much less for the next draw of the same visit", () => {
+    expect(lessDrawn({ fill: settled, sprayed: of("gal", 3n) })).toMatchObject({ drawn: of("gal", 13n), sources: [{ upTo: of("gal", 1n) }, { upTo: null }] });
+    expect(lessDrawn({ fill: settled, sprayed: of("gal", 6n) })).toMatchObject({ drawn: of("gal", 16n), sources: [{ upTo: of("gal", 0n) }, { upTo: null }] });
+  });
 });

@@ -34,8 +34,8 @@ async function recordOf(of: Ground & { readonly visitId: string }, change: Chang
     if (found === undefined) throw new Error("the visit was planned");
     const plan = await recordPlan(work, found);
     const reached = new Set(Object.keys(form.lawns).filter((zoneId) => form.lawns[zoneId] !== "not-done"));
-    const used = valueOf(await usedOfVisit(work, form.mixes, reached, found.visit, plan));
     const times = { startedAt: new Date("2026-04-14T12:00:00Z"), endedAt: new Date("2026-04-14T12:45:00Z") };
+    const used = valueOf(await usedOfVisit(work, form.mixes, reached, found.visit, plan, times.endedAt));
     return recordOfVisit(work, form, changed({ visit: found.visit, plan, used, ...times }));
   });
 }

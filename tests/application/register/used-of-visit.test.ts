@@ -30,7 +30,7 @@ async function used(visitId: string, entered: Record<string, MixEntered>, reache
   return inWorkOf(house, company, async (work) => {
     const found = await visitOnFile(work, visitId);
     if (found === undefined) throw new Error("the visit was planned");
-    return usedOfVisit(work, entered, new Set(reached), found.visit, await recordPlan(work, found));
+    return usedOfVisit(work, entered, new Set(reached), found.visit, await recordPlan(work, found), house.now());
   });
 }
 

@@ -62,6 +62,9 @@ test("a ticket stands for the present plan until an amount, the day, the applica
   expect(isOfPresentPlan(issued, present)).toBe(true);
   expect(isOfPresentPlan(issued, { ...present, findings: [] })).toBe(true);
   const { application, span, ticket, aftercare } = present;
+  // Other words for the same amounts change nothing.
+  const reworded = ticket.mixes.map((mix) => (mix.kind === "spray" ? { ...mix, steps: ["Mix it."] } : mix));
+  expect(isOfPresentPlan(issued, { ...present, ticket: { ...ticket, mixes: reworded } })).toBe(true);
   const changed: readonly Partial<VisitTicket>[] = [
     { application: { ...application, operatorId: "another" } },
     { application: { ...application, vehicleId: "another" } },

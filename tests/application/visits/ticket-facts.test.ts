@@ -7,13 +7,14 @@ import { addSoilTest } from "#application/properties/add-soil-test";
 import { addStation } from "#application/properties/add-station";
 import { addWaterEdge } from "#application/properties/add-water-edge";
 import { removeZone } from "#application/properties/remove-zone";
+import { lookAtLawns } from "#application/visits/look-at-lawns";
 import { licensesOnFile, readTicketFacts, TANK_MARK, type TicketFacts } from "#application/visits/ticket-facts";
 import { visitRows } from "#application/visits/visit-rows";
 import { compareExact, exactly } from "#domain/quantities/exact-quantity";
 import { of } from "#domain/quantities/quantity";
 import { licenseForm } from "../../support/attempts-of-company";
 import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aFedVisit, aGround, aRecord, aVisitWith, type CrewDay, feedAndIron, inWorkOf, preventer } from "../../support/crew-day";
+import { aCrewDay, aFedVisit, aGround, aRecord, aVisitWith, type CrewDay, feedAndIron, inWorkOf, lookForm, preventer } from "../../support/crew-day";
 import { soilTestForm, stationForm } from "../../support/ground";
 import { openHouse, type TestHouse } from "../../support/house";
 
@@ -63,7 +64,7 @@ test("a lawn made from seed has its seeding; one made from sod has none", async 
   await house.ask("update zone set established_on = '2026-03-30', established_by = 'seed' where zone_id = $1", [frontId]);
   await house.ask("update zone set established_on = '2026-03-30', established_by = 'sod' where zone_id = $1", [backId]);
   const lawns = (await factsOf([visitId])).lawnsByProperty.get(propertyId);
-  expect(lawns?.map(({ seedings, lawn }) => [seedings, lawn.establishedOn])).toEqual([[[{ date: "2026-03-30", method: "broadcast", standing: "done" }], "2026-03-30"], [[], "2026-03-30"]]);
+  expect(lawns?.map(({ seedings, lawn }) => [seedings, lawn.establishedOn])).toEqual([[[{ date: "2026-03-30", method: "unknown", standing: "done" }], "2026-03-30"], [[], "2026-03-30"]]);
 });
 
 test("seed for a day ahead is planned, and how a lawn was made goes with it", async () => {
@@ -71,8 +72,16 @@ test("seed for a day ahead is planned, and how a lawn was made goes with it", as
   await house.ask("update zone set established_on = '2026-09-10', established_by = 'seed' where zone_id = $1", [frontId]);
   await house.ask("update zone set established_on = '2026-03-30', established_by = 'sod' where zone_id = $1", [backId]);
   const lawns = (await factsOf([visitId])).lawnsByProperty.get(propertyId);
-  expect(lawns?.[0]?.seedings).toEqual([{ date: "2026-09-10", method: "broadcast", standing: "planned" }]);
-  expect(lawns?.map(({ lawn }) => [lawn.establishedBy, lawn.inBloom])).toEqual([["seed", "unknown"], ["sod", "unknown"]]);
+  expect(lawns?.[0]?.seedings).toEqual([{ date: "2026-09-10", method: "unknown", standing: "planned" }]);
+  expect(lawns?.map(({ lawn, looks }) => [lawn.establishedBy, looks])).toEqual([["seed", []], ["sod", []]]);
+});
+
+test("what was seen on a lawn goes with it, the latest look first", async () => {
+  const fed = await aFedVisit(house, company, day);
+  valueOf(await lookAtLawns(house, company.owner.key, lookForm(house, fed, company.owner.personId)));
+  valueOf(await lookAtLawns(house, company.owner.key, lookForm(house, fed, company.owner.personId, { seenAt: "7:40", lawns: { [fed.frontId]: "no" }, said: {} })));
+  const lawns = (await factsOf([fed.visitId])).lawnsByProperty.get(fed.propertyId);
+  expect(lawns?.map(({ looks }) => looks.map(({ blooms }) => blooms))).toEqual([["no", "yes"], ["no"]]);
 });
 
 test("what is on hand is in the shop, the trucks and the tanks together, and what was put down is no more", async () => {

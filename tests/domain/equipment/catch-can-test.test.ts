@@ -42,6 +42,7 @@ describe("a station's rate", () => {
     ["runMinutes", { ...calm, runMinutes: 0.5 }],
     ["runMinutes", { ...calm, runMinutes: Number.NaN }],
     ["windMph", { ...calm, windMph: -1 }],
+    ["windMph", { ...calm, windMph: 135 }],
   ])("is refused: %s", (field, wrong) => {
     expect(refusalOf(measureStation(wrong)).field).toBe(field);
   });

@@ -3,6 +3,9 @@ import { refuseImpossibleAftercare } from "#domain/label/aftercare-range";
 import { of } from "#domain/quantities/quantity";
 import { FEED, hoursAfterEnd, IRON, labelOf, says, untilState } from "../../support/aftercare-builders";
 
+const atOnce = { anchor: "at-once" } as const;
+const readDays = (days: number) => ({ anchor: "days", from: "application-start", days }) as const;
+const mowings = (count: number) => ({ anchor: "mowings", count }) as const;
 const calendarDay = (days: number) => ({ anchor: "calendar-day", days }) as const;
 const water = (least: string, most: string) =>
   says("watering-in", { by: "not-stated", depth: { least: of("in", least), most: of("in", most) }, rain: "not-stated" });
@@ -14,6 +17,9 @@ describe("labels that can be meant", () => {
     ["nothing at all", labelOf("Alpha")],
     ["unread", labelOf("Alpha", { "mowing-after": "unknown" })],
     ["months", labelOf("Alpha", says("seeding-after", { intervals: [{ method: "any", until: { anchor: "calendar-month", months: 4 } }] }))],
+    ["mowings", labelOf("Alpha", { ...says("seeding-before", { within: mowings(2) }), ...says("seeding-after", { intervals: [{ method: "any", until: mowings(12) }] }) })],
+    ["water at once", labelOf("Alpha", says("watering-in", { by: atOnce, depth: "not-stated", rain: "not-stated" }))],
+    ["a sign until dry", labelOf("Alpha", says("posting-sign", { upBy: "at-start", mayComeDown: { trigger: "state", state: "dry", orReentryIfLater: false } }))],
     ["a sign without a time", labelOf("Alpha", says("posting-sign", { upBy: "at-start", mayComeDown: { trigger: "no-time-required" } }))],
     ["least and most the same", labelOf("Alpha", water("0.25", "0.25"))],
   ])("%s", (_name, label) => expect(refuseImpossibleAftercare(label)).toBeUndefined());
@@ -24,6 +30,10 @@ describe("refused by name", () => {
     ["hours below zero", says("mowing-after", { untilLaterOf: [hoursAfterEnd(-1)] }), "Alpha minutes"],
     ["a time nobody knows", says("mowing-after", { untilLaterOf: [hoursAfterEnd(Number.NaN)] }), "Alpha minutes"],
     ["three years", says("seeding-before", { within: calendarDay(1100) }), "Alpha days"],
+    ["three years of days", says("seeding-before", { within: readDays(1100) }), "Alpha days"],
+    ["part of a day", says("mowing-before", { within: readDays(1.5) }), "Alpha days"],
+    ["a year of mowings", says("seeding-before", { within: mowings(13) }), "Alpha mowings"],
+    ["part of a mowing", says("seeding-after", { intervals: [{ method: "any", until: mowings(1.5) }] }), "Alpha mowings"],
     ["half a day", says("mowing-before", { within: calendarDay(1.5) }), "Alpha days"],
     ["no end", says("people-and-pets", { untilLaterOf: [] }), "Alpha people-and-pets"],
     ["no interval", says("seeding-after", { intervals: [] }), "Alpha seeding-after"],

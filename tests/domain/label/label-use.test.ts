@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { readKeptApart, readLabelUse, readMostApplications, readRange, readSeasonLimits } from "#domain/label/label-use";
+import { of } from "#domain/quantities/quantity";
 import { rateOf } from "#domain/quantities/rate";
 import { A_PREVENTER_TEXT, aUseText } from "../../support/label-texts";
 
@@ -82,6 +83,17 @@ test("flowers and bees: not in bloom with the label's own words, none, or unread
   expect(read("none")).toBe("none");
   expect(read("")).toBe("unknown");
   expect(read("careful")).toMatch(/not in bloom/u);
+});
+
+test("distance to water: with the label's source, none, or unread; what can't be read is refused at its field", () => {
+  const read = (distanceToWater: string) => {
+    const use = readLabelUse("Wardlow", aUseText({ distanceToWater }));
+    return use.ok ? use.value.distanceToWater : use.refusal["distanceToWater"];
+  };
+  expect(read('25 ft "Keep 25 feet from ponds."')).toMatchObject({ withDeflector: of("ft", 25n), otherwise: of("ft", 25n), basis: "label" });
+  expect(read("none")).toBe("none");
+  expect(read("")).toBe("unknown");
+  expect(read("far away")).toMatch(/25 ft/u);
 });
 
 test("a whole use: what is stated names the label and its section", () => {

@@ -15,6 +15,7 @@ import { at, CHICAGO, END, HOUR, hoursAfterEnd, START, untilState } from "../../
 const unposted: ApplicationTimes = { startsAtEpochMilliseconds: START, endsAtEpochMilliseconds: END, postedAtEpochMilliseconds: "not-posted" };
 const posted = { ...unposted, postedAtEpochMilliseconds: START - HOUR };
 const days = (count: number) => ({ anchor: "calendar-day", days: count }) as const;
+const labelDays = (count: number, from: "application-start" | "application-end" | "posting" | "not-said" = "not-said") => ({ anchor: "days", from, days: count }) as const;
 const elapsed = (anchor: "application-start" | "application-end" | "posting", hours: number) => ({ anchor, durationMinutes: hours * 60 }) as const;
 const endAt = (end: { readonly atEpochMilliseconds: number | null }) => end.atEpochMilliseconds;
 /** Ended at 11:30 pm of the night in which clocks change. */
@@ -50,6 +51,68 @@ describe("the nights in which clocks change", () => {
     ["March: two days following are 47 h long", "2026-03-07T23:30-06:00", days(2), "2026-03-09T00:00-05:00"],
     ["November: two days following are 49 h long", "2026-10-31T23:30-05:00", days(2), "2026-11-02T00:00-06:00"],
   ])("%s", (_name, ended, reach, expected) => expect(endAt(notBefore(reach, nightOf(ended), CHICAGO))).toBe(at(expected)));
+});
+
+describe("days on a label, read both ways", () => {
+  const lasting = (from: string, until: string): ApplicationTimes => ({ ...unposted, startsAtEpochMilliseconds: at(from), endsAtEpochMilliseconds: at(until) });
+  const friday = lasting("2026-05-01T08:00-05:00", "2026-05-01T23:00-05:00");
+
+  test.each([
+    ["1 day is not over at the midnight an hour later", labelDays(1), "2026-05-02T23:00-05:00"],
+    ["counted from the start where the label says so", labelDays(2, "application-start"), "2026-05-03T08:00-05:00"],
+    ["counted from the end where the label says so", labelDays(1, "application-end"), "2026-05-02T23:00-05:00"],
+  ])("%s", (_name, reach, expected) => expect(notBefore(reach, friday, CHICAGO)).toEqual({ atEpochMilliseconds: at(expected), isEstimate: false, waitsFor: [] }));
+
+  test.each([
+    ["within 1 day is not due as late as the end of that day", labelDays(1), "2026-05-02T08:00-05:00"],
+    ["counted from the end where the label says so", labelDays(1, "application-end"), "2026-05-02T23:00-05:00"],
+    ["counted from the start where the label says so", labelDays(2, "application-start"), "2026-05-03T08:00-05:00"],
+  ])("%s", (_name, reach, expected) => expect(dueBy(reach, friday, CHICAGO)).toBe(at(expected)));
+
+  test("where a skipped hour turns the start and the end round, the end counts for what is due", () => {
+    const early = lasting("2026-03-07T02:04-06:00", "2026-03-07T03:00-06:00");
+    expect(dueBy(labelDays(1), early, CHICAGO)).toBe(at("2026-03-08T03:00-05:00"));
+    expect(dueBy(labelDays(1, "application-start"), early, CHICAGO)).toBe(at("2026-03-08T03:04-05:00"));
+  });
+
+  test("where an hour that comes twice turns them round, the start counts for what must not be", () => {
+    const twice = lasting("2026-11-01T01:59-05:00", "2026-11-01T01:10-06:00");
+    expect(endAt(notBefore(labelDays(1), twice, CHICAGO))).toBe(at("2026-11-02T01:59-06:00"));
+    expect(endAt(notBefore(labelDays(1, "application-end"), twice, CHICAGO))).toBe(at("2026-11-02T01:10-06:00"));
+  });
+
+  test("from posting, or what stands in for it before the sign is up", () => {
+    expect(notBefore(labelDays(1, "posting"), posted, CHICAGO)).toMatchObject({ atEpochMilliseconds: START + 23 * HOUR, isEstimate: false });
+    expect(notBefore(labelDays(1, "posting"), unposted, CHICAGO)).toMatchObject({ atEpochMilliseconds: END + 24 * HOUR, isEstimate: true });
+    expect(dueBy(labelDays(1, "posting"), posted, CHICAGO)).toBe(START + 23 * HOUR);
+    expect(dueBy(labelDays(1, "posting"), unposted, CHICAGO)).toBe(START + 24 * HOUR);
+  });
+
+  // In March the night has 23 h, in November 25.
+  test.each([
+    ["March", "2026-03-07T16:00-06:00", "2026-03-08T17:00-05:00", "2026-03-08T16:00-05:00"],
+    ["March, 24 h past the end of the shorter day", "2026-03-07T23:30-06:00", "2026-03-09T00:30-05:00", "2026-03-08T23:30-05:00"],
+    ["March, the hour that clocks skip", "2026-03-07T02:30-06:00", "2026-03-08T03:30-05:00", "2026-03-08T03:30-05:00"],
+    ["November, the hour that comes twice", "2026-10-31T01:30-05:00", "2026-11-01T01:30-06:00", "2026-11-01T01:30-05:00"],
+    ["November, just before that hour", "2026-10-31T00:30-05:00", "2026-11-01T00:30-05:00", "2026-11-01T00:30-05:00"],
+    ["November", "2026-10-31T16:00-05:00", "2026-11-01T16:00-06:00", "2026-11-01T15:00-06:00"],
+  ])("the later of both for what must not be, the earlier for what is due: %s", (_name, moment, later, earlier) => {
+    const work = lasting(moment, moment);
+    expect(endAt(notBefore(labelDays(1), work, CHICAGO))).toBe(at(later));
+    expect(dueBy(labelDays(1), work, CHICAGO)).toBe(at(earlier));
+  });
+
+  test.each([
+    ["to the first instant of that day", "2026-05-01T15:00-05:00", 2, "2026-04-29T00:00-05:00"],
+    ["24 h where they reach back farther", "2026-03-09T00:30-05:00", 1, "2026-03-07T23:30-06:00"],
+    ["the first instant in November too", "2026-11-02T00:30-06:00", 1, "2026-11-01T00:00-05:00"],
+  ])("back %s", (_name, moment, count, expected) => {
+    expect(reachesBackTo({ anchor: "days", from: "application-start", days: count }, lasting(moment, moment), CHICAGO)).toBe(at(expected));
+  });
+});
+
+test("at once is within the hour after the work", () => {
+  expect(dueBy({ anchor: "at-once" }, posted, CHICAGO)).toBe(END + HOUR);
 });
 
 test("months end on the same day, or on the first of the next month where there is none", () => {

@@ -23,9 +23,26 @@ describe("refused by name", () => {
     ["watered in before an earlier visit", { products: [earlierOf(FEED, START, { wateredInAtEpochMilliseconds: START - 2 * HOUR })] }, "Evenfeed 18 wateredIn"],
     ["watered in after this visit", { products: [earlierOf(FEED, START, { wateredInAtEpochMilliseconds: END + 1 })] }, "Evenfeed 18 wateredIn"],
     ["a mowing day that is none", { mowing: { weekday: 7, lastMowedAtEpochMilliseconds: "unknown" } }, "mowing.weekday"],
+    ["a last mowing at no time", { mowing: { weekday: 2, lastMowedAtEpochMilliseconds: Number.NaN } }, "mowing.lastMowedAtEpochMilliseconds"],
+    ["a last mowing beyond the calendar", { mowing: { weekday: 2, lastMowedAtEpochMilliseconds: 8e15 } }, "mowing.lastMowedAtEpochMilliseconds"],
+    ["a second look in a million years", { secondLook: { daysAfter: 1e9, programName: "Spring" } }, "secondLook.daysAfter"],
+    ["a second look after more than a year", { secondLook: { daysAfter: 366, programName: "Spring" } }, "secondLook.daysAfter"],
+    ["an estimate of ages", { estimates: { untilDry: estimate(1e12), untilDustSettled: "unknown", untilDryAfterWatering: "unknown" } }, "estimates.untilDry"],
+    ["a visit beyond the calendar", { visit: { fromEpochMilliseconds: START, untilEpochMilliseconds: 8e15 } }, "visit"],
+    ["a latitude that is none", { place: { latitudeDegrees: 200, longitudeDegrees: -87.6 } }, "latitudeDegrees"],
+    ["a longitude that is not known", { place: { latitudeDegrees: 41.9, longitudeDegrees: Number.NaN } }, "longitudeDegrees"],
     ["half a day", { secondLook: { daysAfter: 1.5, programName: "Spring" } }, "secondLook.daysAfter"],
     ["an estimate below zero", { estimates: { untilDry: estimate(-1), untilDustSettled: "unknown", untilDryAfterWatering: "unknown" } }, "estimates.untilDry"],
     ["hours that end before they begin", { hours: { localRules: byLaw(daily(9, 5)), controller: "none" } }, "localRules"],
     ["a label that can't be meant", { products: [appliedOf(labelOf("Alpha", says("mowing-after", { untilLaterOf: [hoursAfterEnd(-2)] })))] }, "Alpha minutes"],
   ] as const)("%s", (_name, change, field) => expect(fieldOf(change)).toBe(field));
+});
+
+test("the longest that is taken is told", () => {
+  const refused = (change: Partial<AftercareQuestion>) => refuseImpossibleQuestion(aftercareQuestion(products, change))?.refusal;
+  const week = { untilDustSettled: "unknown", untilDryAfterWatering: "unknown" } as const;
+  expect(fieldOf({ estimates: { ...week, untilDry: estimate(10_080) }, secondLook: { daysAfter: 365, programName: "Spring" } })).toBeUndefined();
+  expect(refused({ estimates: { ...week, untilDry: estimate(10_081) } })).toMatchObject({ found: "10081 min", allowed: "from 0 to 10080 min" });
+  expect(refused({ secondLook: { daysAfter: 1e9, programName: "Spring" } })).toMatchObject({ found: "1000000000", allowed: "whole days from 0 to 365" });
+  expect(refused({ place: { latitudeDegrees: 200, longitudeDegrees: 0 } })).toMatchObject({ found: "200 °", allowed: "from -90 to 90 °" });
 });

@@ -5,9 +5,11 @@ import { aftercareTimeline, type AftercareTimeline } from "#domain/mixing/afterc
 import { type AftercareQuestion } from "#domain/mixing/aftercare-question";
 import { type AftercareStep } from "#domain/mixing/aftercare-step";
 import { type AppliedProduct } from "#domain/mixing/applied-product";
-import { weekdayOf } from "#domain/mixing/clock-periods";
+import { type ClockPeriod } from "#domain/mixing/clock-periods";
+import { depthFrom } from "#domain/mixing/irrigation-run";
+import { wateringPeriods } from "#domain/mixing/watering-hours";
 import { of } from "#domain/quantities/quantity";
-import { localTimeAt } from "#domain/weather/local-hours";
+import { localTimeAt, type Span } from "#domain/weather/local-hours";
 import { valueOf } from "../../support/domain-answers";
 import { aftercareQuestion, appliedOf, at, byHouse, byLaw, CHICAGO, daily, earlierOf, FRONT, HOUR, labelOf, says, untilState } from "../../support/aftercare-builders";
 
@@ -17,10 +19,13 @@ const ends = ["2026-05-01T16:00-05:00", "2026-03-07T17:20-06:00", "2026-10-31T19
 const reach = fc.oneof(
   fc.record({ anchor: fc.constantFrom("application-start" as const, "application-end" as const), durationMinutes: fc.integer({ min: 0, max: 60 * 40 }) }),
   fc.record({ anchor: fc.constant("calendar-day" as const), days: fc.integer({ min: 0, max: 4 }) }),
+  fc.record({ anchor: fc.constant("days" as const), from: fc.constantFrom("application-start" as const, "application-end" as const, "not-said" as const), days: fc.integer({ min: 0, max: 4 }) }),
 );
 const dueReach = fc.oneof(
   fc.record({ anchor: fc.constantFrom("application-start" as const, "application-end" as const), durationMinutes: fc.integer({ min: 60 * 12, max: 60 * 90 }) }),
+  fc.constant({ anchor: "at-once" as const }),
   fc.record({ anchor: fc.constant("calendar-day" as const), days: fc.integer({ min: 1, max: 6 }) }),
+  fc.record({ anchor: fc.constant("days" as const), from: fc.constantFrom("application-start" as const, "application-end" as const, "not-said" as const), days: fc.integer({ min: 1, max: 6 }) }),
 );
 const untils: fc.Arbitrary<readonly Until[]> = fc.array(fc.oneof(reach, fc.constantFrom(untilState("dry"), untilState("dust-settled"))), { minLength: 1, maxLength: 2 });
 const inches = fc.constantFrom("0.1", "0.25", "0.5");
@@ -33,8 +38,9 @@ const labelFacts = fc.tuple(
   fc.oneof(never, untils.map((untilLaterOf) => says("watering-not-before", { untilLaterOf }))),
   fc.oneof(
     never,
-    fc.tuple(dueReach, inches).map(([by, least]) => says("watering-in", { by, depth: { least: of("in", least), most: "none" }, rain: "counts" })),
+    fc.tuple(fc.oneof({ weight: 4, arbitrary: dueReach }, { weight: 1, arbitrary: fc.constant("not-stated" as const) }), inches).map(([by, least]) => says("watering-in", { by, depth: { least: of("in", least), most: "none" }, rain: "counts" })),
   ),
+  fc.oneof(never, fc.tuple(reach, fc.constantFrom("any", "0.2", "0.4")).map(([reaches, from]) => says("rain-that-spoils", { within: reaches, from: from === "any" ? from : of("in", from) }))),
   maybe(untils.map((untilLaterOf) => says("mowing-after", { untilLaterOf })), "mowing-after"),
   maybe(reach.map((until) => says("seeding-after", { intervals: [{ method: "any", until }] })), "seeding-after"),
 );
@@ -51,6 +57,7 @@ const hours = fc.constantFrom<AftercareQuestion["hours"]>(
   { localRules: "none", controller: "none" },
   { localRules: byLaw([...daily(1, 9), ...daily(19, 24)]), controller: byHouse(daily(0, 7)) },
   { localRules: byLaw(daily(0, 10, [0, 2, 4])), controller: "none" },
+  { localRules: byLaw(wateringPeriods({ datesOfMonth: "odd" }, { fromMinuteOfDay: 1140, untilMinuteOfDay: 600 })), controller: byHouse(daily(1, 9)) },
 );
 const visits = fc.constantFrom(...ends).chain((end) => fc.record({ end: fc.constant(end), products: products(end), hours }));
 
@@ -61,6 +68,19 @@ const timeline = (visit: { end: number; hours: AftercareQuestion["hours"] }, all
     ),
   );
 const windowsOf = ({ watering }: AftercareTimeline) => (watering.kind === "window" ? watering.windows : []);
+/** When water runs: each stretch at one go, and of several parts each from its first drop to its last. */
+const waterOf = ({ watering }: AftercareTimeline): readonly Span[] => {
+  if (watering.kind !== "window") return [];
+  const parts = (watering.parts ?? []).map(({ fromEpochMilliseconds, starts }) => {
+    const lastMinute = Math.max(...starts.map(({ startsAfterMinutes, runMinutes }) => startsAfterMinutes + runMinutes));
+    return { fromEpochMilliseconds, untilEpochMilliseconds: fromEpochMilliseconds + lastMinute * 60_000 };
+  });
+  return [...watering.windows, ...parts];
+};
+const isPermitted = (period: ClockPeriod, date: string, minute: number) => {
+  const isDay = "weekday" in period ? period.weekday === new Date(`${date}T12:00Z`).getUTCDay() : (Number(date.slice(8)) % 2 === 1) === (period.datesOfMonth === "odd");
+  return isDay && period.fromMinuteOfDay <= minute && minute < period.untilMinuteOfDay;
+};
 const mayNots = ({ steps }: AftercareTimeline) => steps.filter(({ kind }) => kind === "may-not");
 const endOf = (step: AftercareStep) => step.endsAtEpochMilliseconds ?? Infinity;
 const covers = (outer: AftercareTimeline, inner: AftercareTimeline) =>
@@ -104,6 +124,59 @@ describe("whatever the products, hours and nights", () => {
     );
   });
 
+  test("with stations that need rests and several mornings too, water runs only where each label and each hour lets it", () => {
+    const stations = fc.array(fc.record({ rate: fc.constantFrom("0.2", "0.3", "0.4", "0.75"), longestRunMinutes: fc.constantFrom(6, 20, 400), soakMinutes: fc.constantFrom(0, 30) }), { minLength: 1, maxLength: 4 });
+    // Short mornings, slow stations and a feed that can wait for days: often enough it takes several of them.
+    const short = fc.constantFrom<AftercareQuestion["hours"]>({ localRules: byLaw(daily(4, 6)), controller: "none" }, { localRules: byLaw([...daily(4, 5), ...daily(21, 23)]), controller: "none" });
+    const fifthDay = { anchor: "calendar-day", days: 5 } as const;
+    const slow = fc.record({ visit: visits, hours: short, isShort: fc.boolean(), inFiveDays: fc.constantFrom("0.25", "0.4") }).map(({ visit, hours: morning, isShort, inFiveDays }) => {
+      const feed = labelOf("Feed", says("watering-in", { by: fifthDay, depth: { least: of("in", inFiveDays), most: "none" }, rain: "counts" }));
+      const application = { startsAtEpochMilliseconds: visit.end - HOUR, endsAtEpochMilliseconds: visit.end, postedAtEpochMilliseconds: "not-posted" } as const;
+      return isShort ? { ...visit, hours: morning, products: [...visit.products.slice(0, 1), appliedOf(feed, { application })] } : visit;
+    });
+    const seen: string[] = [];
+    fc.assert(
+      fc.property(slow, stations, fc.integer({ min: 0, max: 999 }), (visit, all, thousandth) => {
+        const change = { stations: all.map(({ rate, ...cycle }, index) => ({ stationName: `Station ${index}`, depthPerHour: of("in", rate), cycle })) };
+        const told = timeline(visit, visit.products, change);
+        const { watering } = told;
+        if (watering.kind !== "window") return;
+        seen.push((watering.parts ?? []).length > 0 ? "parts" : "one go");
+        const reached = watering.stations.map((run) => (run.kind === "run" ? Number(depthFrom(run.depthReached).exactAmount.numerator) / Number(depthFrom(run.depthReached).exactAmount.denominator) : 0));
+        for (const { fromEpochMilliseconds: from, untilEpochMilliseconds: until } of waterOf(told)) {
+          for (const product of visit.products) {
+            const own = timeline(visit, [product], change);
+            for (const step of mayNots(own).filter(({ row }) => row === "watering")) expect(from).toBeGreaterThanOrEqual(endOf(step));
+            if (own.watering.kind === "window" && typeof own.watering.dueAtEpochMilliseconds === "number") expect(until).toBeLessThanOrEqual(own.watering.dueAtEpochMilliseconds);
+            for (const rain of own.spoilingRain) {
+              const asMuch = rain.from === "any" || Math.max(...reached) >= Number(depthFrom(rain.from).exactAmount.numerator) / Number(depthFrom(rain.from).exactAmount.denominator);
+              if (asMuch) expect(from).toBeGreaterThanOrEqual(rain.endsAtEpochMilliseconds);
+            }
+          }
+          const shown = localTimeAt(from + Math.floor(((until - from) * thousandth) / 1000), CHICAGO);
+          const minute = Number(shown.localTime.slice(0, 2)) * 60 + Number(shown.localTime.slice(3));
+          for (const fact of [visit.hours.localRules, visit.hours.controller]) {
+            if (typeof fact !== "string") expect(fact.periods.some((period) => isPermitted(period, shown.date, minute))).toBe(true);
+          }
+        }
+      }),
+      { numRuns: 250 },
+    );
+    expect([...new Set(seen)].toSorted()).toEqual(["one go", "parts"]);
+  });
+
+  test("rain is said to do where the water runs only if no product is spoiled by rain then", () => {
+    fc.assert(
+      fc.property(visits, (visit) => {
+        const told = timeline(visit, visit.products);
+        const [step] = told.steps.filter(({ row, kind }) => row === "watering" && kind === "must");
+        if (step?.words.includes("of rain in that time does it too") !== true) return;
+        for (const rain of told.spoilingRain) expect(rain.endsAtEpochMilliseconds).toBeLessThanOrEqual(step.startsAtEpochMilliseconds);
+      }),
+      { numRuns: 150 },
+    );
+  });
+
   test("a product more never widens a window nor shortens what is forbidden", () => {
     fc.assert(
       fc.property(visits, (visit) => {
@@ -139,8 +212,7 @@ describe("whatever the products, hours and nights", () => {
           const minute = Number(shown.localTime.slice(0, 2)) * 60 + Number(shown.localTime.slice(3));
           for (const fact of [visit.hours.localRules, visit.hours.controller]) {
             if (typeof fact === "string") continue;
-            const permitted = fact.periods.some(({ weekday, fromMinuteOfDay, untilMinuteOfDay }) => weekday === weekdayOf(shown.date) && fromMinuteOfDay <= minute && minute < untilMinuteOfDay);
-            expect(permitted).toBe(true);
+            expect(fact.periods.some((period) => isPermitted(period, shown.date, minute))).toBe(true);
           }
         }
       }),

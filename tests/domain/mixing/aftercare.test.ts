@@ -41,7 +41,7 @@ describe("foliar iron overnight, a granular feed to be watered in the next morni
       ["must", "2026-05-02T10:00", "2026-05-02T13:00"],
     ]);
     expect(visit.steps.find(({ row, kind }) => row === "watering" && kind === "must")).toMatchObject({
-      words: "Water in with ¼ in. Front: 20 min. Back: 10, then 10, then 10 min, with 30 min of rest between. ¼ in of rain in that time does it too.",
+      words: "Water in with ¼ in. Front: 20 min. Back: 10, then 10, then 10 min, with 30 min of rest between. One at a time, begun at 5 am: Back at 5 am, 5:40 am and 6:20 am for 10 min each; Front at 5:10 am for 20 min. ¼ in of rain in that time does it too.",
       startsAtWords: "Saturday, May 2, 2026, 5 am",
       endsAtWords: "Saturday, May 2, 2026, 8 am",
     });
@@ -82,6 +82,23 @@ describe("the nights in which clocks change", () => {
   });
   test("November: an end in the hour that comes twice says which", () => {
     expect(night("2026-10-31T14:30-05:00")[0]).toBe("Sunday, Nov 1, 2026, 1:30 am (after clocks go back)");
+  });
+});
+
+describe("a product that any rain would spoil", () => {
+  const spoiled = labelOf("Ferrox Foliar", says("rain-that-spoils", { within: hoursAfterEnd(12), from: "any" }));
+  test("keeps sprinklers off as long, and the water of another waits for it; rain then does it too", () => {
+    const visit = timelineOf([appliedOf(spoiled), appliedOf(FEED)]);
+    expect(rowOf(visit.steps, "watering")).toEqual([
+      ["may-not", "2026-05-01T20:00", "2026-05-02T09:00"],
+      ["must", "2026-05-02T09:00", "2026-05-02T21:00"],
+    ]);
+    expect(visit.steps.find(({ row, kind }) => row === "watering" && kind === "may-not")).toMatchObject({ words: "Do not water.", reasons: [{ productName: "Ferrox Foliar", kind: "rain-that-spoils" }] });
+    expect(visit.steps.find(({ row, kind }) => row === "watering" && kind === "must")?.words).toContain("¼ in of rain in that time does it too.");
+    expect(visit.spoilingRain).toMatchObject([{ words: "Any rain before Saturday, May 2, 2026, 4 am spoils Ferrox Foliar." }]);
+  });
+  test("keeps them off where nothing is watered in too", () => {
+    expect(rowOf(timelineOf([appliedOf(spoiled)]).steps, "watering")).toEqual([["may-not", "2026-05-01T20:00", "2026-05-02T09:00"]]);
   });
 });
 
@@ -129,6 +146,25 @@ describe("holds", () => {
       "hold seeding-too-soon-after",
     ]);
   });
+});
+
+const atOnce = { anchor: "at-once" } as const;
+
+describe("water at once", () => {
+  const grub = labelOf("Grubclear", says("watering-in", { by: atOnce, depth: { least: of("in", "0.5"), most: of("in", "1") }, rain: "not-stated" }));
+
+  test("is due within the hour after the work", () => {
+    expect(rowOf(timelineOf([appliedOf(grub)]).steps, "watering")).toEqual([["must", "2026-05-01T21:00", "2026-05-01T22:00"]]);
+  });
+  test("is at odds with what must stay dry, with hours that come later, and with work that goes on for long", () => {
+    expect(rulesOf([appliedOf(grub), appliedOf(IRON)])).toEqual(["hold no-common-watering-time"]);
+    expect(rulesOf([appliedOf(grub)], { hours: { localRules: byLaw(daily(4, 9)), controller: "none" } })).toEqual(["hold watering-hours-leave-no-time"]);
+    const visit = { fromEpochMilliseconds: START, untilEpochMilliseconds: END + HOUR };
+    expect(timelineOf([appliedOf(grub)], { visit }).findings).toMatchObject([
+      { rule: "no-common-watering-time", what: "Grubclear can't be watered in: its time is over before the visit ends.", toDo: "Put it down last, or split the visit." },
+    ]);
+  });
+  test("of an earlier visit is overdue", () => expect(rulesOf([earlierOf(grub, START - 2 * HOUR)])).toEqual(["take-care watering-in-overdue"]));
 });
 
 describe("the zone's history", () => {

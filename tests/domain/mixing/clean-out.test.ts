@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { filledSince, isCleanSince, RINSATE_WENT, rinsateWords } from "#domain/mixing/clean-out";
+import { filledSince, isCleanSince, labeledSiteCounts, RINSATE_WENT, rinsateWords, wentOfRinsate } from "#domain/mixing/clean-out";
 
 const at = (cleanedAt: number) => ({ cleanedAt });
 const fill = (filledAt: number) => ({ number: 7, filledAt });
@@ -26,4 +26,9 @@ test("a clean-out before the last fill says which fill is in the tank", () => {
 
 test("where the rinsate went is said in words for each way", () => {
   expect(RINSATE_WENT.map((went) => rinsateWords(went, "12 Elm St"))).toEqual(["onto 12 Elm St, within the label", "into the shop's rinsate tank", "elsewhere: 12 Elm St"]);
+});
+
+test("what the tank held goes to rinsate, and to loss where it went elsewhere; a labeled site counts against its label", () => {
+  expect(RINSATE_WENT.map(wentOfRinsate)).toEqual(["rinsate", "rinsate", "loss"]);
+  expect(RINSATE_WENT.map((went) => labeledSiteCounts(went).map(({ level, rule }) => [level, rule]))).toEqual([[["note", "rinsate-on-labeled-site"]], [], []]);
 });

@@ -26,6 +26,13 @@ describe("hours of the clock as instants", () => {
     ["another weekday", period(1, 0, 1440), fall, []],
   ])("%s", (_name, one, within, expected) => expect(iso(clockSpans([one], within, CHICAGO))).toEqual(expected));
 
+  test("odd and even dates go by the date there, and two odd ones follow each other after a 31st", () => {
+    const within = { fromEpochMilliseconds: at("2026-05-29T00:00-05:00"), untilEpochMilliseconds: at("2026-06-03T00:00-05:00") };
+    const datesOf = (datesOfMonth: "odd" | "even") => clockSpans([{ datesOfMonth, fromMinuteOfDay: 1200, untilMinuteOfDay: 1320 }], within, CHICAGO).map((span) => localTimeAt(span.fromEpochMilliseconds, CHICAGO).date);
+    expect(datesOf("odd")).toEqual(["2026-05-29", "2026-05-31", "2026-06-01"]);
+    expect(datesOf("even")).toEqual(["2026-05-30", "2026-06-02"]);
+  });
+
   test("hours over midnight are two periods and come out as one span", () => {
     const within = { fromEpochMilliseconds: at("2026-05-02T12:00-05:00"), untilEpochMilliseconds: at("2026-05-03T12:00-05:00") };
     const periods = [period(6, 1320, 1440), period(SUNDAY, 0, 360)];
@@ -71,6 +78,10 @@ test.each([
   ["over midnight", period(1, 1300, 60)],
   ["part of a minute", period(1, 0.5, 60)],
   ["past midnight", period(1, 0, 1441)],
-])("%s is refused", (_name, one) => expect(refuseImpossiblePeriods("controller", [one])?.refusal.field).toBe("controller"));
+  ["dates that are neither odd nor even", { datesOfMonth: "all" as never, fromMinuteOfDay: 0, untilMinuteOfDay: 60 }],
+  ["odd dates without length", { datesOfMonth: "odd", fromMinuteOfDay: 60, untilMinuteOfDay: 60 }],
+] as const)("%s is refused", (_name, one) => expect(refuseImpossiblePeriods("controller", [one])?.refusal.field).toBe("controller"));
 
-test("whole days are accepted", () => expect(refuseImpossiblePeriods("controller", [period(6, 0, 1440)])).toBeUndefined());
+test("whole days are accepted", () => {
+  expect(refuseImpossiblePeriods("controller", [period(6, 0, 1440), { datesOfMonth: "even", fromMinuteOfDay: 0, untilMinuteOfDay: 1440 }])).toBeUndefined();
+});

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { type FillSizes, sizeFills, type TankDraw } from "#domain/mixing/fill-sizes";
+import { type FillSizes, mixedFor, sizeFills, type TankDraw } from "#domain/mixing/fill-sizes";
 import { fromAmount } from "#domain/quantities/quantity";
 import { exactly } from "#domain/quantities/exact-quantity";
 
@@ -53,6 +53,12 @@ test("marks that are no whole canonical units add up without a mark too much", (
   const draws = [24_226_635_418n, 24_226_635_418n, 48_453_270_835n].map((volume) => ({ volume, mayBeInterrupted: false }));
   const sizes = sizeFills(draws, { mark, already: 0n, most: draws.map(() => 10n ** 12n) }, "full-tanks-then-a-short-one");
   expect(sizes).toMatchObject({ fills: [{ mixed: 96_906_541_671n }], left: 0n });
+});
+
+test("draws together go up to the mark, with half a unit allowed for each", () => {
+  const mark = fromAmount("volume", 10n);
+  expect([0n, 1n, 10n, 11n, 12n].map((taken) => mixedFor(taken, 1, mark))).toEqual([0n, 10n, 10n, 20n, 20n]);
+  expect([11n, 12n].map((taken) => mixedFor(taken, 2, mark))).toEqual([11n, 20n]);
 });
 
 test("a tank that may hold less than a mark has no room", () => {

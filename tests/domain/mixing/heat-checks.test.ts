@@ -48,3 +48,22 @@ test("what is no temperature of outdoor air is refused by name", () => {
   expect(makeMixTicket({ ...QUESTION, forecastHighF: 400 })).toMatchObject({ ok: false, refusal: { field: "forecastHighF" } });
   expect(checkHeat({ ...QUESTION, forecastHighF: Number.NaN })).toMatchObject({ ok: false });
 });
+
+// Iowa State University Extension: a broadleaf herbicide not if above 85 °F is forecast within 24 h.
+test("a limit on the hours afterwards asks for the next day's high, and says to enter it", () => {
+  const afterwards = (withinHours: number) =>
+    withIron({ use: { ...IRON.use, weather: { ...IRON.use.weather, highestTemperature: "none", highestTemperatureAhead: { limitF: 85, reaching: "allowed", withinHours, basis: "label", source: "label" } } } });
+  const missing = { ...afterwards(24), forecastNextHighF: "not-entered" } as const;
+  expect(holdsOf(missing)).toEqual(["hold forecast-after-not-entered"]);
+  expect(ticketOf(missing).findings[0]).toMatchObject({
+    answerableBy: "office",
+    source: "weather",
+    toDo: "Enter the high of the day after with the day's forecast.",
+    figure: expect.stringContaining("is not known; ") as unknown,
+  });
+  expect(holdsOf({ ...afterwards(24), forecastNextHighF: 84 })).toEqual([]);
+  expect(ticketOf({ ...afterwards(24), forecastNextHighF: 85 }).findings[0]).toMatchObject({ rule: "too-hot", answerableBy: "nobody", what: expect.stringContaining("soon after that day") as unknown });
+  expect(ticketOf({ ...afterwards(48), forecastNextHighF: 70 }).findings[0]).toMatchObject({ rule: "forecast-after-not-entered", toDo: expect.stringContaining("Look up the highs") as unknown });
+  expect(holdsOf({ forecastNextHighF: "not-entered" })).toEqual([]);
+  expect(checkHeat({ ...QUESTION, forecastNextHighF: 300 })).toMatchObject({ ok: false, refusal: { field: "followingHighsF" } });
+});

@@ -25,14 +25,28 @@ describe("minutes from a station's own rate", () => {
     ["exact", "0.75", "none", { totalMinutes: 20, rounding: "unchanged" }],
     ["up", "0.7", "none", { totalMinutes: 22, rounding: "up-to-whole-minute" }],
     ["a most that is not passed", "0.7", "0.3", { totalMinutes: 22, rounding: "up-to-whole-minute" }],
-    ["never past the most", "0.7", "0.25", { totalMinutes: 21, rounding: "down-to-stay-within-most" }],
+    ["never past the most", "0.7", "0.25", { kind: "no-whole-minute" }],
   ])("%s", (_name, rate, most, expected) => {
     const depth = { least: of("in", "0.25"), most: most === "none" ? ("none" as const) : of("in", most) };
     expect(runOf({ depthPerHour: of("in", rate) }, depth)).toMatchObject(expected);
   });
-  test("rounding down is said", () => {
-    const run = runOf({ depthPerHour: of("in", "0.7") }, { least: of("in", "0.25"), most: of("in", "0.25") });
-    expect(run.sentence).toBe("Front: 21 min. (Rounded down, since a minute more would pass the most that is allowed.)");
+  test.each([
+    ["0.7", "0.25", "Front: 21 min put down 0.245 in and 22 min put down 0.257 in; wanted are at least ¼ in and at most ¼ in."],
+    ["40", "0.3", "Front: 1 min put down 0.667 in; wanted are at least ¼ in and at most 0.3 in."],
+  ])("at %s in an hour no whole minute is within: both are said, and no minutes given", (rate, most, sentence) => {
+    const run = runOf({ depthPerHour: of("in", rate) }, { least: of("in", "0.25"), most: of("in", most) });
+    expect(run).toEqual({ kind: "no-whole-minute", stationName: "Front", sentence });
+  });
+  test("minutes that are given put down at least the least and at most the most, and none are kept back that would", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 4000 }), fc.integer({ min: 1, max: 60 }), fc.integer({ min: 0, max: 30 }), (rate, least, more) => {
+        const hundredths = (value: number) => exactly("in", rational(BigInt(value), 100n));
+        const run = runOf({ depthPerHour: hundredths(rate) }, { least: hundredths(least), most: hundredths(least + more) });
+        const within = Array.from({ length: 3601 }, (_, minutes) => minutes).filter((minutes) => rate * minutes >= 60 * least && rate * minutes <= 60 * (least + more));
+        if (run.kind === "run") expect(within[0]).toBe(run.totalMinutes);
+        else expect([run.kind, within]).toEqual(["no-whole-minute", []]);
+      }),
+    );
   });
   test("runs are as equal as whole minutes go", () => {
     expect(runOf({ cycle: { longestRunMinutes: 9, soakMinutes: 0 } })).toMatchObject({ runsMinutes: [7, 7, 6], elapsedMinutes: 20 });

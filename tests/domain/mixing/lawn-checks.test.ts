@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { checkLawns } from "#domain/mixing/lawn-checks";
+import { type ConstraintOf } from "#domain/label/aftercare-constraint";
 import { type TicketTreatment } from "#domain/mixing/ticket-question";
 import { BARRIER, FEED, holdsOf, IRON, LAWN, QUESTION, type rulesOf, ticketOf, withFeed } from "../../support/ticket";
 
@@ -41,6 +42,20 @@ test("new sod wants a look where the label keeps its product off new seed that l
   expect(laid("2026-04-15")).toBe(0);
   expect(laid("2026-04-01", "seed")).toBe(0);
   expect(laid("2026-04-01", "sod", BARRIER)).toBe(0);
+});
+
+test("how long sod is new follows the label's words about seed: days, hours, or so many mowings", () => {
+  const laid = (established: string, within: ConstraintOf<"seeding-before">["within"]) => {
+    const withSeed = { ...BARRIER.use.aftercare.facts, "seeding-before": { kind: "seeding-before", within, labelWords: "Not on new seed.", basis: "label", source: "label of Barrier Nine" } } as const;
+    const barrier = { ...BARRIER, use: { ...BARRIER.use, aftercare: { ...BARRIER.use.aftercare, facts: withSeed } } };
+    return count("new-sod", { lawns: [{ ...LAWN, establishedBy: "sod", establishedOn: established as CalendarDate }], treatments: [barrier] });
+  };
+  const days = { anchor: "days", from: "application-start", days: 60 } as const;
+  expect([laid("2026-02-14", days), laid("2026-02-13", days)]).toEqual([1, 0]);
+  const hours = { anchor: "application-start", durationMinutes: 60 * 1440 - 1 } as const;
+  expect([laid("2026-02-14", hours), laid("2026-02-13", hours)]).toEqual([1, 0]);
+  const mowings = { anchor: "mowings", count: 2 } as const;
+  expect([laid("2025-04-15", mowings), laid("2025-04-14", mowings)]).toEqual([1, 0]);
 });
 
 test("of a lawn on which nothing goes down nothing is said", () => {

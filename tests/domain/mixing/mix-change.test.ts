@@ -1,14 +1,15 @@
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { type LabelFacts } from "#domain/label/label-facts";
 import { changeOfMix, heldNotKnown, isSameMix, type MixInTank, notCleanedOut } from "#domain/mixing/mix-change";
+import { planTanks } from "#domain/mixing/tank-plan";
 import { of } from "#domain/quantities/quantity";
 import { rateOf } from "#domain/quantities/rate";
-import { CUP, IRON, IRON_LABEL, LAWN, SPRAYER } from "../../support/ticket";
-import { truckStop } from "../../support/truck-stops";
+import { CUP, IRON, IRON_LABEL, LAWN, QUESTION, SPRAYER } from "../../support/ticket";
+import { stopOf, tankQuestion, truckStop } from "../../support/truck-stops";
 
 const perGallon = (fluidOunces: string) => rateOf("product-volume-per-spray-volume", fluidOunces, "fl oz per gal");
-const PLANNED = [{ productId: "iron", productName: "Rustwater Iron", concentration: perGallon("1") }];
-const next = { stop: truckStop("12 Elm St", [IRON]), products: PLANNED, gear: SPRAYER };
+const PLANNED = [{ productId: "iron", productName: "Rustwater Iron", formulation: IRON_LABEL.formulation, concentration: perGallon("1"), strongest: perGallon("1") }];
+const next = { stop: truckStop("12 Elm St", [IRON]), treatments: [IRON], gear: SPRAYER };
 const mixOf = (productId: string, label: LabelFacts | "unknown", concentration = perGallon("1")): MixInTank => ({
   name: "fill 7",
   products: [{ productId, productName: label === "unknown" ? "Something" : label.productName, label, concentration }],
@@ -41,6 +42,26 @@ test.each([
   expect(change).toMatchObject({ cleaning: "clean-out", unwanted: [{ why }], mayRunOn: false });
 });
 
+describe("a stop with two mixes out of one gun", () => {
+  const front = { ...LAWN, zoneId: "front", name: "Front" };
+  const question = { ...QUESTION, lawns: [front, { ...LAWN, zoneId: "back", letter: "B", name: "Back" }] };
+  const dock = { ...IRON, line: 3, productId: "dock", label: DOCK, zoneIds: ["front", "back"] };
+  const treatments = [dock, IRON];
+  const stop = stopOf({ ...question, treatments }, { visitId: "v", name: "12 Elm St" });
+
+  test("a pesticide that is planned on all lawns of the next mix asks for nothing, and does not go on them a second time", () => {
+    expect(changeOfMix(mixOf("dock", DOCK), { stop, treatments: [IRON], gear: SPRAYER })).toEqual({ cleaning: "none", unwanted: [], mayRunOn: false });
+  });
+
+  test("one that is planned on a part of them only is cleaned out", () => {
+    expect(changeOfMix(mixOf("iron", DOCK), { stop, treatments: [dock], gear: SPRAYER })).toMatchObject({ cleaning: "clean-out", unwanted: [{ why: "pesticide-not-planned" }] });
+  });
+
+  test("the route of such a stop holds nothing", () => {
+    expect(planTanks(tankQuestion([stop])).found.filter(({ finding }) => finding.level === "hold")).toEqual([]);
+  });
+});
+
 test("a lawn whose grass is not on file can't be told to be labeled", () => {
   const stop = { ...next.stop, lawns: [{ ...LAWN, grasses: [] }] };
   expect(changeOfMix(mixOf("kelp", KELP), { ...next, stop }).unwanted).toEqual([{ productName: "Kelp Tonic", why: "label-not-known" }]);
@@ -48,13 +69,13 @@ test("a lawn whose grass is not on file can't be told to be labeled", () => {
 
 test("what a tank held is the same mix within a mark of the cup, and within nothing without a cup", () => {
   const held = (fluidOunces: string) => ({
-    name: "fill 7", finished: of("gal", 40n), left: of("gal", 2n), products: [{ productId: "iron", productName: "Rustwater Iron", label: IRON_LABEL, amount: of("fl oz", fluidOunces) }],
+    name: "fill 7", finished: of("gal", 40n), left: of("gal", 2n), isUnderWay: false, products: [{ productId: "iron", productName: "Rustwater Iron", label: IRON_LABEL, amount: of("fl oz", fluidOunces) }],
   });
   const isSame = (fluidOunces: string, hasCup = true) => isSameMix(held(fluidOunces), PLANNED, () => (hasCup ? CUP : undefined));
   expect([isSame("40"), isSame("39.6"), isSame("40.4"), isSame("39.5"), isSame("40.5")]).toEqual([true, true, true, false, false]);
   expect([isSame("40", false), isSame("39.9", false)]).toEqual([true, false]);
   expect(isSameMix({ ...held("40"), products: [] }, PLANNED, () => CUP)).toBe(false);
-  expect(isSameMix(held("40"), [{ ...PLANNED[0], productId: "kelp", productName: "Kelp Tonic", concentration: perGallon("1") }], () => CUP)).toBe(false);
+  expect(isSameMix(held("40"), PLANNED.map((product) => ({ ...product, productId: "kelp" })), () => CUP)).toBe(false);
 });
 
 test("the hold says what was in the tank, why it must not reach the lawn, and that the office changes the plan", () => {

@@ -88,6 +88,7 @@ const useChange: fc.Arbitrary<Partial<LabelUse>> = fc.record(
     }),
     bloomAndBees: fc.constantFrom("none" as const, "unknown" as const, { labelWords: "Not on flowers.", ...authority }),
     keptApart: fc.constantFrom("none" as const, "unknown" as const, { from: [{ from: "all others", apart: "tank" as const }, { from: "lime", apart: { days: 60 } }], ...authority }),
+    distanceToWater: fc.constantFrom("none" as const, "unknown" as const, { withDeflector: of("ft", 3n), otherwise: of("ft", 25n), ...authority }),
     stainsHardSurfaces: fc.constantFrom(true, false, "unknown" as const),
   },
   { requiredKeys: [] },

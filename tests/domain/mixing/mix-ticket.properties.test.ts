@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { type GranularMix } from "#domain/mixing/granular-mix";
 import { makeMixTicket, type MixTicket } from "#domain/mixing/mix-ticket";
-import { type SprayMix } from "#domain/mixing/spray-mix";
+import { sprayForGround, type SprayMix } from "#domain/mixing/spray-mix";
 import { type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { exactly } from "#domain/quantities/exact-quantity";
 import { parseQuantity } from "#domain/quantities/parse-quantity";
@@ -92,7 +92,7 @@ const spreadsOf = (ticket: MixTicket) => ticket.mixes.filter((mix): mix is Granu
 const amounts = (parts: readonly { readonly amount: bigint }[]) => parts.reduce((total, { amount }) => total + amount, 0n);
 
 describe("sums of several products in one tank", () => {
-  test("of each product loads add up to the visit and lawns add up to it, exactly, and so does the finished spray", () => {
+  test("of each product loads add up to the visit and lawns add up to it, exactly; of spray the loads add up to the visit and the lawns to what their ground takes", () => {
     const tool = fc.constantFrom<TicketTreatment["tool"]>("none", CUP);
     const loads = fc.constantFrom("same-size-every-time" as const, "full-tanks-then-a-short-one" as const);
     fc.assert(
@@ -110,7 +110,7 @@ describe("sums of several products in one tank", () => {
         for (const mix of spraysOf(ticket)) {
           expect(mix.products).toHaveLength(2);
           expect(amounts(mix.loads.map(({ finished }) => finished))).toBe(mix.finished.amount);
-          expect(amounts(mix.lawns.map(({ finished }) => finished))).toBe(mix.finished.amount);
+          expect(amounts(mix.lawns.map(({ finished }) => finished))).toBe(sprayForGround(mix.carrier, mix.lawns).amount);
           for (const [index, { total }] of mix.products.entries()) {
             for (const parts of [mix.loads, mix.lawns]) {
               expect(amounts(parts.map(({ products }) => products[index]?.amount ?? of("fl oz", 0n)))).toBe(total.amount);

@@ -50,5 +50,11 @@ describe("mowing before the visit", () => {
     ["nobody knows anything", habit("unknown"), ["last-mowing-missing "]],
     ["nobody knows, and there is no mowing day", habit("none"), []],
   ])("%s", (_name, one, expected) => expect(rules(one)).toEqual(expected));
+  test("days of a label reach back to the midnight that begins the first of them", () => {
+    const inDays = labelOf("Weedaway", says("mowing-before", { within: { anchor: "days", from: "application-start", days: 2 } }));
+    const midnight = START - 63 * HOUR;
+    expect(rules(habit("none", midnight), [appliedOf(inDays)])).toEqual(["mowed-too-shortly-before nobody"]);
+    expect(rules(habit("none", midnight - 1), [appliedOf(inDays)])).toEqual([]);
+  });
   test("is not asked of an earlier visit", () => expect(rules(habit("unknown"), [earlierOf(weedaway, START)])).toEqual([]));
 });

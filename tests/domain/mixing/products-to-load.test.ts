@@ -1,8 +1,9 @@
 import { expect, test } from "vitest";
 import { type ContainerOnHand, productsToLoad, weightsAlongRoute } from "#domain/mixing/products-to-load";
+import { planTanks } from "#domain/mixing/tank-plan";
 import { of } from "#domain/quantities/quantity";
 import { FEED, IRON } from "../../support/ticket";
-import { truckStop } from "../../support/truck-stops";
+import { tankQuestion, truckStop } from "../../support/truck-stops";
 
 const BAGS: ContainerOnHand = { productId: FEED.productId, container: "bag", size: of("lb", 50n), lotNumber: "L-1" };
 
@@ -11,6 +12,16 @@ test("products are added up over the stops and loaded by whole containers; witho
   const stops = [truckStop("a", [FEED], 12_000n), truckStop("b", [FEED], 12_000n)];
   expect(productsToLoad(stops, [BAGS])).toMatchObject([{ needed: of("lb", 60n), words: "2 bags of 50 lb", weight: of("lb", 100n) }]);
   expect(productsToLoad(stops, [{ ...BAGS, size: of("lb", 0n) }])).toMatchObject([{ words: "60 lb", weight: of("lb", 60n) }]);
+});
+
+test("where the fills take more than the tickets one by one, that is loaded; where they take less, what the tickets say", () => {
+  const most = { ...IRON, rate: IRON.use.rates.high };
+  // 367 sq ft take 0.73 fl oz, which a cup of half ounces measures as 0.5; forty of them share a fill with 29.
+  const stops = Array.from({ length: 40 }, (_unused, index) => truckStop(`v${String(index)}`, [FEED, most], 367n));
+  const neededOf = (route: typeof stops, ...fills: Parameters<typeof productsToLoad>[2] & object) => productsToLoad(route, [], fills).find(({ productId }) => productId === "iron")?.needed;
+  expect(neededOf(stops)).toEqual(of("fl oz", 20n));
+  expect(neededOf(stops, ...planTanks(tankQuestion(stops)).fills)).toEqual(of("fl oz", 29n));
+  expect(neededOf(stops, { products: [{ productId: "iron", productName: "Rustwater Iron", amount: of("fl oz", 3n), toolName: null, marks: null }] })).toEqual(of("fl oz", 20n));
 });
 
 test("the load falls by what each stop takes, and what comes back in an open bag stays aboard", () => {

@@ -18,6 +18,12 @@ test("what is spread says weight and setting, what is sprayed volume and product
   ]);
 });
 
+test("of a spray goes down what the ground takes, and not what a load for it alone comes to on the gauge", () => {
+  const [iron] = putDownOf(truckStop("a", [IRON], 2500n).mixes);
+  expect(iron?.words).toBe("3\u00BE gal with 4 fl oz Rustwater Iron");
+  expect(iron?.lawns.map(({ amount }) => amount)).toEqual(["3\u00BE gal"]);
+});
+
 test("without a calibration there is no setting, in one pass it says so, and several loads are counted", () => {
   const feed = { ...FEED, gear: { ...SPREADER, setting: "not-calibrated" as const } };
   expect(putDownOf(truckStop("a", [feed]).mixes)[0]?.how).toBe("two passes at half rate, crosswise");

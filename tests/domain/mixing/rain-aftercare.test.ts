@@ -17,6 +17,11 @@ test("any rain, or rain from a depth on, until the label's own end", () => {
   ]);
 });
 
+test("rain within 1 day spoils for a whole 24 h and not only until midnight", () => {
+  const label = labelOf("Slowfeed", says("rain-that-spoils", { within: { anchor: "days", from: "not-said", days: 1 }, from: "any" }));
+  expect(spoilingRain([appliedOf(label)], asOf)).toMatchObject([{ endsAtEpochMilliseconds: END + 24 * HOUR }]);
+});
+
 test("what no longer runs is left out", () => {
   expect(spoilingRain([earlierOf(IRON, START - 12 * HOUR)], asOf)).toEqual([]);
   expect(spoilingRain([earlierOf(IRON, START - 11 * HOUR)], asOf)).toHaveLength(1);

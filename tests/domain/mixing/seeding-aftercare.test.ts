@@ -4,6 +4,8 @@ import { day } from "../../support/domain-answers";
 import { appliedOf, at, CHICAGO, earlierOf, labelOf, says } from "../../support/aftercare-builders";
 
 const days = (count: number) => ({ anchor: "calendar-day", days: count }) as const;
+const labelDays = (count: number) => ({ anchor: "days", from: "not-said", days: count }) as const;
+const mowings = (count: number) => ({ anchor: "mowings", count }) as const;
 // Longer under slit-seeded grass than under broadcast seed: Keeley and Zhou, Weed Technology 19(1), 2005, about 6 and 11 weeks.
 const barrier = labelOf("Barrier PE", {
   ...says("seeding-after", { intervals: [{ method: "broadcast", until: days(42) }, { method: "slit", until: days(77) }] }),
@@ -31,10 +33,82 @@ describe("seed after a product, by its own method", () => {
     expect(rules([seeding("2026-05-22", "planned")], [earlierOf(barrier, at("2026-04-10T12:00-05:00"))])).toEqual([]);
   });
 
+  test("of a method that nobody knows the longest interval counts", () => {
+    const unknown = (date: string) => seeding(date, "planned", "unknown");
+    expect(rules([unknown("2026-06-12")])).toEqual(["seeding-too-soon-after"]);
+    expect(rules([unknown("2026-07-16")])).toEqual(["seeding-too-soon-after"]);
+    expect(rules([unknown("2026-07-17")])).toEqual([]);
+    expect(seedingFindings([appliedOf(barrier)], [unknown("2026-06-12")], CHICAGO)[0]?.what).toBe("Seeding is planned for Friday, Jun 12, 2026, too soon after Barrier PE.");
+  });
+
+  test("of a method that nobody knows, one without an interval wants care", () => {
+    const broadcastOnly = labelOf("Barrier PE", says("seeding-after", { intervals: [{ method: "broadcast", until: days(42) }] }));
+    const found = (date: string) => seedingFindings([appliedOf(broadcastOnly)], [seeding(date, "planned", "unknown")], CHICAGO).map(({ level, rule }) => `${level} ${rule}`);
+    expect(found("2026-06-11")).toEqual(["hold seeding-too-soon-after", "take-care seeding-interval-missing"]);
+    expect(found("2026-06-12")).toEqual(["take-care seeding-interval-missing"]);
+    const [finding] = seedingFindings([appliedOf(broadcastOnly)], [seeding("2026-06-12", "planned", "unknown")], CHICAGO);
+    expect(finding?.what).toBe("Seeding is planned for Friday, Jun 12, 2026, and the label of Barrier PE states no interval for slit seed.");
+  });
+
   test("a method without an interval says that it is missing", () => {
     const broadcastOnly = labelOf("Barrier PE", says("seeding-after", { intervals: [{ method: "broadcast", until: days(42) }] }));
     const [finding] = seedingFindings([appliedOf(broadcastOnly)], [seeding("2027-05-01", "planned", "slit")], CHICAGO);
     expect(finding).toMatchObject({ level: "hold", answerableBy: "nobody", rule: "seeding-interval-missing" });
+  });
+});
+
+test("days of a label end at their hour, so that the day on which they do is not wholly free", () => {
+  const label = labelOf("Barrier PE", says("seeding-after", { intervals: [{ method: "any", until: labelDays(42) }] }));
+  expect(rules([seeding("2026-06-12", "planned")], [appliedOf(label)])).toEqual(["seeding-too-soon-after"]);
+  expect(rules([seeding("2026-06-13", "planned")], [appliedOf(label)])).toEqual([]);
+});
+
+describe("mowings instead of a time", () => {
+  const waiting = labelOf("Clovergone", {
+    ...says("seeding-after", { intervals: [{ method: "any", until: mowings(2) }] }),
+    ...says("seeding-before", { within: mowings(2) }),
+  });
+  const found = (seedings: readonly ZoneSeeding[], label = waiting) =>
+    seedingFindings([appliedOf(label)], seedings, CHICAGO).map((finding) => `${finding.level} ${finding.rule}`);
+
+  test("the lawn is closed to seed without a time, until it has been mowed so often", () => {
+    expect(seedingMayNots([appliedOf(waiting)], CHICAGO)).toMatchObject([{ end: { atEpochMilliseconds: null, isEstimate: true, waitsFor: ["mowed twice"] } }]);
+  });
+
+  test.each([
+    ["too soon for two mowings", seeding("2026-05-02", "planned"), ["hold seeding-too-soon-after"]],
+    ["two mowings may have been", seeding("2026-05-03", "planned"), ["take-care seeding-waits-for-mowings"]],
+    ["seed that is down is not asked again", seeding("2026-06-03", "done"), []],
+  ])("seed after it: %s", (_name, one, expected) => expect(found([one])).toEqual(expected));
+
+  test("a time and mowings are both kept", () => {
+    const both = labelOf("Clovergone", says("seeding-after", { intervals: [{ method: "any", until: mowings(2) }, { method: "broadcast", until: labelDays(28) }] }));
+    expect(found([seeding("2026-05-20", "planned")], both)).toEqual(["hold seeding-too-soon-after"]);
+    expect(found([seeding("2026-06-20", "planned")], both)).toEqual(["take-care seeding-waits-for-mowings"]);
+  });
+
+  test.each([
+    ["on the day before", seeding("2026-04-30", "done"), ["hold too-soon-after-seeding"]],
+    ["two mowings may have been", seeding("2026-04-29", "done"), ["take-care new-seed-waits-for-mowings"]],
+    ["within the year", seeding("2025-05-02", "done"), ["take-care new-seed-waits-for-mowings"]],
+    ["a year ago", seeding("2025-05-01", "done"), []],
+    ["after it", seeding("2026-05-02", "done"), []],
+  ])("new seed before it: %s", (_name, one, expected) => expect(found([one])).toEqual(expected));
+
+  test("says what to ask, and where the label says so", () => {
+    expect(seedingFindings([appliedOf(waiting)], [seeding("2026-04-01", "done")], CHICAGO)).toMatchObject([
+      {
+        source: "label",
+        what: "The lawn was seeded on Wednesday, Apr 1, 2026, and how often it has been mowed since is not on file.",
+        figure: "Not on new seed until it has been mowed twice.",
+        toDo: "Ask the customer, and leave Clovergone out if it has not been mowed twice.",
+        citation: "label, directions for use",
+        about: ["Clovergone"],
+      },
+    ]);
+    expect(seedingFindings([appliedOf(waiting)], [seeding("2026-05-20", "planned")], CHICAGO)[0]?.what).toBe(
+      "Seeding (broadcast) is planned for Wednesday, May 20, 2026, and the label of Clovergone wants the lawn mowed twice before it.",
+    );
   });
 });
 

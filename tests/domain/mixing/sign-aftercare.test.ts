@@ -54,6 +54,14 @@ describe("down", () => {
     const twoDays: SignDownTrigger = { trigger: "days-after-completion", daysAfter: 2, orReentryIfLater: false };
     expect(downAt(earlierOf(signed("at-start", twoDays), at(ended)))).toBe(at(expected));
   });
+  test("once it is dry, an estimate, or when people may come back if that is later", () => {
+    const dry = (orReentryIfLater: boolean): SignDownTrigger => ({ trigger: "state", state: "dry", orReentryIfLater });
+    const [mayNot] = signMayNots([appliedOf(signed("at-start", dry(false)))], context()).mayNots;
+    expect(mayNot?.end).toEqual({ atEpochMilliseconds: END + 2 * HOUR, isEstimate: true, waitsFor: ["dry"] });
+    const reentry = says("people-and-pets", { untilLaterOf: [hoursAfterEnd(4)] });
+    expect(downAt(appliedOf(signed("at-start", dry(true), reentry)))).toBe(END + 4 * HOUR);
+    expect(downAt(appliedOf(signed("at-start", dry(false), reentry)))).toBe(END + 2 * HOUR);
+  });
   test("counted from posting where the law says so, planned or done", () => {
     const fromPosting: SignDownTrigger = { trigger: "elapsed", anchor: "posting", durationMinutes: 72 * 60, orReentryIfLater: false };
     expect(downAt(appliedOf(signed("at-start", fromPosting)))).toBe(START + 72 * HOUR);
@@ -88,4 +96,12 @@ describe("down", () => {
   test("no time required leaves nothing up", () => {
     expect(signMayNots([appliedOf(signed("at-start", { trigger: "no-time-required" }))], context())).toEqual({ mayNots: [], findings: [] });
   });
+});
+
+test("a place that is none on earth gives no sunset: the sign's end is not known, and the office is told", () => {
+  for (const place of [{ latitudeDegrees: 200, longitudeDegrees: -87.6 }, { latitudeDegrees: 41.9, longitudeDegrees: Number.NaN }]) {
+    const { mayNots, findings } = signMayNots([appliedOf(signed("at-start", { ...sunset, orReentryIfLater: false }))], context(place));
+    expect(mayNots[0]?.end).toEqual({ atEpochMilliseconds: null, isEstimate: true, waitsFor: ["sunset"] });
+    expect(findings).toMatchObject([{ rule: "place-for-sunset-missing", level: "hold" }]);
+  }
 });

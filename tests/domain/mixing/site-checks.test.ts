@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { type LabelUse } from "#domain/label/label-facts";
-import { checkSite } from "#domain/mixing/site-checks";
+import { checkSite, LOOK_FORM } from "#domain/mixing/site-checks";
 import { type TicketLawn, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { BARRIER, FEED, IRON, LAWN, QUESTION } from "../../support/ticket";
 
@@ -43,6 +43,15 @@ test("bees: in bloom is a hold that nobody answers, not looked at wants care, lo
   expect(said(barred)).toEqual(["take-care bloom-not-looked-at"]);
   expect(said(barred, { inBloom: "no" })).toEqual([]);
   expect(said({ ...barred, zoneIds: ["back"] }, { inBloom: "yes" })).toEqual([]);
+});
+
+test("bees: the look that is behind it is said, and both findings name the form on which the crew writes it down", () => {
+  const barred = withBloom({ labelWords: "Do not apply to blooming weeds.", ...authority });
+  const [held] = findings(barred, { inBloom: "yes", bloomSeen: "Seen in bloom on Apr 14, 2026." });
+  expect(held?.figure).toBe("The label: Do not apply to blooming weeds. Seen in bloom on Apr 14, 2026.");
+  const [unsure] = findings(barred, { inBloom: "unknown", bloomSeen: "Seen without flowers on Apr 1, 2026." });
+  expect(unsure?.figure).toBe("The label: Do not apply to blooming weeds. Seen without flowers on Apr 1, 2026.");
+  for (const finding of [held, unsure]) expect(finding?.toDo).toContain(`"${LOOK_FORM}"`);
 });
 
 test("what a pesticide's label says of bees must have been read; a fertilizer is not asked", () => {

@@ -8,11 +8,12 @@ import { IRON, LAWN, rulesOf, SCALE, SPRAYER, sprayOf, ticketOf, withIron } from
 
 const ruled = (rule: string, question: Parameters<typeof ticketOf>[0]) => ticketOf(question).findings.find((finding) => finding.rule === rule);
 
-test("what pump and hose hold: a note, care where it is all of the visit's spray or nobody has measured it, nothing where it is nothing", () => {
+test("what pump and hose hold is a note that does not know what it is, care where nobody has measured it, nothing where it is nothing", () => {
   const holding = (holdUp: typeof SPRAYER.holdUp) => withIron({ gear: { ...SPRAYER, holdUp } });
   // 1.5 gal cover 1,000 sq ft.
   expect(ruled("hold-up", holding(of("gal", "2.9")))).toMatchObject({ level: "note", figure: "It covers the first 1,933 sq ft." });
-  expect(ruled("hold-up", holding(of("gal", 3n)))).toMatchObject({ level: "take-care", figure: "That is all of the 3 gal of this visit." });
+  expect(ruled("hold-up", holding(of("gal", 3n)))).toMatchObject({ level: "note", figure: "That is all of the 3 gal of this visit." });
+  expect(ruled("hold-up", holding(of("gal", 3n)))?.what).toBe("Pump and hose of Sprayer hold 3 gal: where that is water or another mix, this lawn gets it first.");
   expect(ruled("hold-up", holding(of("gal", 0n)))).toBeUndefined();
   expect(rulesOf(holding("unknown"))).toContain("take-care hold-up-not-measured");
 });

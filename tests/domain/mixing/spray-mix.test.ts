@@ -5,7 +5,7 @@ import { of, sum } from "#domain/quantities/quantity";
 import { percentByVolumeOf, rateOf } from "#domain/quantities/rate";
 import { toNumber } from "#domain/quantities/rational";
 import { type Formulation } from "#domain/label/label-facts";
-import { fittingTool, inMixingOrder, mixSpray, type SprayTreatment, waterBeside } from "#domain/mixing/spray-mix";
+import { fittingTool, inMixingOrder, mixSpray, sprayForGround, type SprayTreatment, waterBeside } from "#domain/mixing/spray-mix";
 import { isSprayed, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { CUP, IRON, LAWN, QUESTION, rulesOf, SCALE, SPRAYER, sprayOf, ticketOf, withIron } from "../../support/ticket";
 
@@ -88,7 +88,7 @@ describe("closing sums and maxima", () => {
   const gallons = fc.constantFrom("1", "1.37", "1.5", "2");
   const tools = fc.constantFrom(CUP, { name: "ounce cup", mark: exactly("fl oz", "1") }, "none" as const);
 
-  test("lawns and loads add up, no load passes the label's highest rate on its ground or the concentration that it makes", () => {
+  test("lawns and loads add up, of spray the lawns to what their ground takes and the loads to marks, no load passes the label's highest rate on its ground or the concentration that it makes", () => {
     fc.assert(
       fc.property(areas, fc.bigInt(10n, 30n), loads, gallons, tools, (sizes, rate, tankLoads, output, tool) => {
         const carrier = { ...SPRAYER.carrier, rate: rateOf("carrier-volume-per-area", output, "gal per 1,000 sq ft") };
@@ -101,7 +101,7 @@ describe("closing sums and maxima", () => {
         if (mix === undefined) throw new Error("There is a spray.");
         const [product] = mix.products;
         expect(sum("volume", mix.loads.map(({ finished }) => finished))).toEqual(mix.finished);
-        expect(sum("volume", mix.lawns.map(({ finished }) => finished))).toEqual(mix.finished);
+        expect(sum("volume", mix.lawns.map(({ finished }) => finished))).toEqual(sprayForGround(carrier, mix.lawns));
         for (const parts of [mix.loads, mix.lawns]) {
           const amounts = parts.map(({ products: [part] }) => part?.amount.amount ?? -1n);
           expect(amounts.reduce((total, amount) => total + amount, 0n)).toBe(product?.total.amount);
@@ -183,8 +183,17 @@ describe("the order of the tank", () => {
 
   test("half of the water first, agitation, each product by itself, the rest of the water", () => {
     const steps = sprayOf({ treatments: [IRON, GRANULES] })?.steps;
-    expect(steps?.map((step) => step.split(" ").slice(0, 3).join(" "))).toEqual(["Fill the tank", "Add Rustwater Iron", "Add Dampfield WDG", "Fill up with"]);
+    expect(steps?.map((step) => step.split(" ").slice(0, 3).join(" "))).toEqual(["Put in about", "Add Rustwater Iron", "Add Dampfield WDG", "Fill up with"]);
   });
+});
+
+test("what ground takes of spray is no mark of a gauge", () => {
+  // 367 sq ft at 1.5 gal per 1,000 sq ft; the load goes to the tenth above. 0.5505 gal is no whole number of canonical units.
+  const mix = sprayOf({ lawns: onLawns([367n]), ...withIron({ zoneIds: ids(1) }) });
+  expect(mix?.finished).toEqual(of("gal", "0.6"));
+  const taken = { dimension: "volume", amount: of("gal", "0.5505").amount - 1n };
+  expect(mix && sprayForGround(mix.carrier, mix.lawns)).toEqual(taken);
+  expect(mix?.lawns.map(({ finished }) => finished)).toEqual([taken]);
 });
 
 test("a tool fits where it measures by what the plan counts", () => {

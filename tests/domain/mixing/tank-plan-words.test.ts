@@ -13,8 +13,9 @@ const nameOf = (visitId: string) => `stop ${visitId}`;
 const planOf = (stops: readonly TreatedStop[], more: Partial<TankPlanQuestion> = {}) => planTanks(tankQuestion(stops, more));
 const said = (stops: readonly TreatedStop[], more: Partial<TankPlanQuestion> = {}) => planOf(stops, more).mixes.map((mix) => mixSentences(mix, nameOf));
 const held = (productId: string, label: typeof IRON_LABEL): LastHeld => ({
-  name: "fill 7", finished: of("gal", 40n), left: of("gal", 2n), products: [{ productId, productName: label.productName, label, amount: of("fl oz", 40n) }],
+  name: "fill 7", finished: of("gal", 40n), left: of("gal", 2n), isUnderWay: false, products: [{ productId, productName: label.productName, label, amount: of("fl oz", 40n) }],
 });
+const underWay = (last: LastHeld): LastHeld => (typeof last === "string" ? last : { ...last, isUnderWay: true });
 const after = (last: LastHeld, more: Partial<TankPlanQuestion> = {}) => said([truckStop("a", [IRON])], { lastHeld: new Map([[SPRAYER.equipmentId, last]]), ...more })[0];
 const DOCK = { ...IRON_LABEL, productName: "Dockaway", epaRegistrationNumber: { number: "DEMO-0000-4" } };
 
@@ -47,14 +48,26 @@ test("what stays in the line is said, with where it may go", () => {
   ]);
 });
 
-test("another mix in the tank is emptied, run out and cleaned out before", () => {
-  expect(after(held("dock", DOCK))?.slice(0, 4)).toEqual([
+test("another mix in the tank is emptied and cleaned out before, and run out where the line holds it", () => {
+  expect(after(held("dock", DOCK))?.slice(0, 3)).toEqual([
+    "Empty the tank first: 2 gal of fill 7 are in it by the books.",
+    "Clean out tank, pump and hose: 3 times with 10 gal of water, or as the label says.",
+    "Run out 3 gal of water until the mix comes.",
+  ]);
+  expect(after(underWay(held("dock", DOCK)))?.slice(0, 4)).toEqual([
     "Empty the tank first: 2 gal of fill 7 are in it by the books.",
     "Run 3 gal of fill 7 out of pump and hose into a container for the shop's rinsate tank.",
     "Clean out tank, pump and hose: 3 times with 10 gal of water, or as the label says.",
     "Run out 3 gal of water until the mix comes.",
   ]);
   expect(after(held("dock", DOCK), { cleanOuts: new Map([[SPRAYER.equipmentId, new Set(["a"])]]) })?.[0]).toBe("The clean-out before it is on file.");
+});
+
+test("in the morning the line holds the water that pushed the last mix out, of the same mix too; while a fill is under way it holds the mix", () => {
+  const last = held("iron", IRON_LABEL);
+  const push = "When the tank is empty, put 3 gal of clean water in and spray on at stop a until the water comes.";
+  expect(after(last)?.slice(1, 3)).toEqual(["Run out 3 gal of water until the mix comes.", push]);
+  expect(after(underWay(last))?.[1]).toBe(push);
 });
 
 test("the same mix is used first; other rates of it may come out of the hose first", () => {

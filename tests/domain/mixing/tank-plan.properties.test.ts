@@ -1,10 +1,16 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import { sprayForGround, type SprayMix } from "#domain/mixing/spray-mix";
 import { addUpFill } from "#domain/mixing/tank-day";
+import { drawFromFill, fillStopOf, planFill } from "#domain/mixing/tank-fill";
 import { planTanks } from "#domain/mixing/tank-plan";
-import { type TankPlanQuestion } from "#domain/mixing/tank-plan-question";
-import { of } from "#domain/quantities/quantity";
+import { type TankPlanQuestion, type TreatedStop } from "#domain/mixing/tank-plan-question";
+import { exactly } from "#domain/quantities/exact-quantity";
+import { of, type Quantity, sum } from "#domain/quantities/quantity";
 import { rateOf } from "#domain/quantities/rate";
+import { addRational, compareRational, rational, ZERO } from "#domain/quantities/rational";
+import { sharePutDown } from "#domain/register/put-down";
+import { valueOf } from "../../support/domain-answers";
 import { FEED, IRON, SPRAYER } from "../../support/ticket";
 import { tankQuestion, truckStop } from "../../support/truck-stops";
 
@@ -44,19 +50,90 @@ const questionArbitrary = fc
 const total = (volumes: readonly { readonly amount: bigint }[]) => volumes.reduce((sum, { amount }) => sum + amount, 0n);
 const isRefused = (plan: ReturnType<typeof planTanks>) => plan.found.some(({ finding }) => finding.rule === "no-room-for-spray");
 
-test("what each stop sprays is what its ticket says, and with line and rest it is what was mixed", () => {
+test("what each stop sprays is what its ground takes, and with line and rest it is what was mixed", () => {
   fc.assert(
     fc.property(questionArbitrary, (question) => {
       const plan = planTanks(question);
       fc.pre(!isRefused(plan));
       for (const { visitId, mixes } of question.stops) {
-        const planned = total(mixes.flatMap((mix) => (mix.kind === "spray" ? [mix.finished] : [])));
+        const planned = total(mixes.flatMap((mix) => (mix.kind === "spray" ? [sprayForGround(mix.carrier, mix.lawns)] : [])));
         expect(total(plan.fills.flatMap(({ parts }) => parts.filter((part) => part.visitId === visitId).map(({ finished }) => finished)))).toBe(planned);
       }
       const out = total(plan.fills.flatMap(({ parts, toLine }) => [toLine, ...parts.map(({ finished }) => finished)])) + total(plan.mixes.map(({ end }) => end.left));
       expect(out).toBe(total(plan.fills.map(({ finished }) => finished)));
     }),
   );
+});
+
+function sprayOfStop({ mixes }: TreatedStop): SprayMix {
+  const mix = mixes.find((one): one is SprayMix => one.kind === "spray");
+  if (mix === undefined) throw new Error("Iron is sprayed.");
+  return mix;
+}
+
+interface Drawn {
+  readonly finished: Quantity<"volume">;
+  readonly products: readonly { readonly productId: string; readonly amount: Quantity<"mass" | "volume"> }[];
+}
+
+/** Of each stop, the product that comes out of its fills, exactly, and what the label's highest rate is on its ground. */
+function expectWithinLabel(stops: readonly TreatedStop[], drawnAt: (visitId: string) => readonly (readonly [drawn: bigint, fill: Drawn])[]) {
+  for (const { visitId, mixes, treatments } of stops) {
+    for (const mix of mixes) {
+      if (mix.kind !== "spray") continue;
+      const ground = sum("area", mix.lawns.map(({ treatedArea }) => treatedArea));
+      for (const { line } of mix.products) {
+        const treatment = treatments.find((one) => one.line === line);
+        const most = treatment === undefined ? ZERO : rational(treatment.use.rates.high.amount * ground.amount, treatment.use.rates.high.per);
+        const down = drawnAt(visitId).reduce((so, [drawn, { finished, products }]) => {
+          const inFill = products.find(({ productId }) => productId === treatment?.productId)?.amount.amount ?? 0n;
+          return addRational(so, rational(drawn * inFill, finished.amount));
+        }, ZERO);
+        expect(compareRational(down, most) <= 0).toBe(true);
+      }
+    }
+  }
+}
+
+const RATES = ["1", "1.37", "1.9", "2"];
+const irons = fc.record({ rate: fc.constantFrom(...RATES), areas: fc.array(fc.bigInt(40n, 9_000n), { minLength: 1, maxLength: 12 }), mark: fc.constantFrom("0.1", "0.5", "1"), cup: fc.constantFrom("0.01", "0.5", "1", "none" as const) });
+
+test("no stop gets more than the label's highest rate on its ground, out of the fills of a route or out of one fill for its visits", () => {
+  fc.assert(
+    fc.property(irons, fc.constantFrom("same-size-every-time" as const, "full-tanks-then-a-short-one" as const), fc.constantFrom("yes" as const, "no" as const), fc.bigInt(3n, 30n), (asked, loads, water, gallons) => {
+      const tool = asked.cup === "none" ? "none" : { name: "cup", mark: exactly("fl oz", asked.cup) };
+      const gear = { ...SPRAYER, capacity: of("gal", gallons) };
+      const treatment = { ...IRON, gear, tool, rate: rateOf("product-volume-per-area", asked.rate, "fl oz per 1,000 sq ft") } as const;
+      const stops = asked.areas.map((area, index) => truckStop(`v${String(index)}`, [treatment], area, { water }));
+      const tankMark = exactly("gal", asked.mark);
+      const plan = planTanks(tankQuestion(stops, { settings: { tankLoads: loads, tankMark, lineAtTheEnd: "pushed-out-with-water" } }));
+      expect(plan.fills.length).toBeGreaterThan(0);
+      expectWithinLabel(stops, (visitId) => plan.fills.flatMap((fill) => fill.parts.filter((part) => part.visitId === visitId).map(({ finished }) => [finished.amount, fill] as const)));
+      const asOne = stops.map((stop) => fillStopOf(stop.visitId, sprayOfStop(stop), () => treatment));
+      const fill = valueOf(planFill(asOne, { name: "Truck 1", capacity: of("gal", 200n), mark: tankMark }, () => (tool === "none" ? undefined : tool)));
+      expectWithinLabel(stops, (visitId) => asOne.filter((one) => one.visitId === visitId).map(({ finished }) => [finished.amount, fill]));
+    }),
+    { numRuns: 60 },
+  );
+});
+
+test("forty small lawns at the highest rate are one fill within the label, with less than a mark over", () => {
+  const most = { ...IRON, rate: rateOf("product-volume-per-area", "2", "fl oz per 1,000 sq ft") };
+  const plan = planTanks(tankQuestion(Array.from({ length: 40 }, (_unused, index) => truckStop(`v${String(index)}`, [most], 367n))));
+  // 14,680 sq ft take 22.02 gal; 2 fl oz in 1.5 gal are 29.47 in 22.1.
+  expect(plan.fills).toMatchObject([{ finished: of("gal", "22.1"), products: [{ amount: of("fl oz", 29n) }] }]);
+});
+
+test("drawing what the plan says from its fill is no more than the label allows on the record", () => {
+  const most = { ...IRON, rate: rateOf("product-volume-per-area", "2", "fl oz per 1,000 sq ft"), tool: { name: "fine cup", mark: exactly("fl oz", "0.01") } };
+  const stop = truckStop("a", [most], 2500n);
+  const [fill] = planTanks(tankQuestion([stop])).fills;
+  const [mix] = stop.mixes;
+  if (fill === undefined || mix?.kind !== "spray") throw new Error("Iron is filled.");
+  expect(fill.parts).toEqual([{ visitId: "a", finished: of("gal", "3.75") }]);
+  const lots = fill.products.map(({ productId, amount }) => ({ lotId: productId, amount: amount.amount }));
+  const { lots: [iron] } = drawFromFill({ finished: fill.finished, lots, drawn: of("gal", 0n) }, of("gal", "3.75"), "fill 1");
+  expect(sharePutDown(most, { dimension: "volume", amount: iron?.amount ?? 0n }, mix.lawns).findings).toEqual([]);
 });
 
 test("no tank holds more than it can, and the truck carries no more than it may", () => {

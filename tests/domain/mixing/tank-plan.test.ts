@@ -2,6 +2,8 @@ import { expect, test } from "vitest";
 import { planTanks } from "#domain/mixing/tank-plan";
 import { type TankPlan } from "#domain/mixing/tank-plan-answer";
 import { type HeldMix, type TankPlanQuestion, type TreatedStop } from "#domain/mixing/tank-plan-question";
+import { percentByWeight } from "#domain/quantities/active-ingredient";
+import { exactly } from "#domain/quantities/exact-quantity";
 import { of } from "#domain/quantities/quantity";
 import { rateOf } from "#domain/quantities/rate";
 import { FEED, IRON, IRON_LABEL, SPRAYER } from "../../support/ticket";
@@ -17,6 +19,7 @@ const held = (more: Partial<HeldMix> = {}): HeldMix => ({
   name: "fill 7",
   finished: of("gal", 40n),
   left: of("gal", 10n),
+  isUnderWay: false,
   products: [{ productId: "iron", productName: "Rustwater Iron", label: IRON_LABEL, amount: of("fl oz", 40n) }],
   ...more,
 });
@@ -69,6 +72,46 @@ test("what is spread asks for no fill and stands in the way of none", () => {
   expect(planOf([truckStop("b", [FEED])])).toMatchObject({ fills: [], mixes: [], aboard: [{ share: null, tanks: [] }] });
 });
 
+test("stops are added up before the gauge's mark, so that less than one mark is left of the whole run", () => {
+  // 3.75 gal each: with a mark of a gallon 16 and not 15 if each were rounded by itself.
+  const stops = ["a", "b", "c", "d"].map((name) => truckStop(name, [IRON], 2500n));
+  const plan = planOf(stops, { settings: { ...settings, tankMark: exactly("gal", "1") } });
+  expect(briefly(plan)).toEqual([["A", "a b c d", of("gal", 15n)]]);
+  expect(plan.fills[0]?.parts.map(({ finished }) => finished)).toEqual(stops.map(() => of("gal", "3.75")));
+  expect(plan.mixes[0]?.end.left).toEqual(of("gal", 0n));
+});
+
+test("a fill has its marks and its order of work, and says where it is under its tool's first mark", () => {
+  const plan = planOf([truckStop("a", [IRON], 20_000n), truckStop("b", [weaker], 100n)]);
+  expect(plan.fills[0]).toMatchObject({ products: [{ toolName: "half-ounce cup", marks: 60n }], steps: ["Put in about half of this fill's water (14.88 gal) and start the agitation.", "Add Rustwater Iron (soluble liquid); let it mix in before the next.", expect.stringContaining("Fill up")] });
+  expect(plan.fills[1]).toMatchObject({ finished: of("gal", "0.2"), products: [{ marks: null }] });
+  expect(rules(plan)).toContain("b take-care below-first-mark");
+  expect(plan.found.at(-1)?.finding.what).toBe("Rustwater Iron for fill B is less than one mark of the half-ounce cup.");
+});
+
+test("no rest is sent where a season has no room for it, though the label's highest rate leaves some", () => {
+  const active = { name: "ferrolin", concentration: percentByWeight("10"), modeOfAction: "unknown" } as const;
+  const most = (poundsPerAcre: string) => rateOf("active-ingredient-mass-per-area", poundsPerAcre, "lb per acre");
+  const limited = (poundsPerAcre: string) => ({
+    ...weaker,
+    label: { ...IRON_LABEL, activeIngredients: [active] },
+    use: { ...IRON.use, seasonLimits: { limits: [{ activeIngredient: "ferrolin", most: most(poundsPerAcre), period: "calendar-year" as const }], basis: "label" as const, source: "label of Rustwater Iron" } },
+  });
+  const wayWith = (poundsPerAcre: string) => planOf([truckStop("a", [limited(poundsPerAcre)], 20_000n)], stays).mixes[0]?.end.way;
+  // 1 fl oz per 1,000 sq ft brings 0.375 lb per acre at 11 lb a gallon; the label's highest, 2 fl oz, twice that.
+  expect(wayWith("1")).toEqual({ sites: [{ visitId: "a", mix: of("gal", 3n) }], toShop: of("gal", 0n) });
+  expect(wayWith("0.4")).toEqual({ sites: [], toShop: of("gal", 3n) });
+});
+
+test("what is left in one tank rides along without taking the room that another's fills were given", () => {
+  const backpack = { ...IRON, gear: { ...SPRAYER, equipmentId: "backpack", name: "Backpack", capacity: of("gal", 4n), holdUp: of("gal", "0.1") } };
+  const stops = [truckStop("a", [IRON], 500n, { water: "yes" }), truckStop("b", [backpack], 82_667n, { water: "yes" }), truckStop("c", [FEED, IRON], 18_050n, { water: "yes" }), truckStop("d", [IRON], 38_051n, { water: "yes" })];
+  const truck = { name: "Truck 1", payload: of("lb", 300n), staysAboard: "counted-in-payload" as const };
+  const plan = planOf(stops, { ...stays, truck, lastHeld: new Map([[SPRAYER.equipmentId, "clean"], ["backpack", "clean"]]), settings: { ...settings, tankLoads: "same-size-every-time", lineAtTheEnd: "left-as-it-is" } });
+  expect(rules(plan)).not.toContain("truck hold above-payload");
+  expect(plan.mixes.find(({ gear }) => gear.name === "Backpack")?.end.left.amount).toBeGreaterThan(0n);
+});
+
 test("the twenty-seventh fill is AA", () => {
   const stops = Array.from({ length: 27 }, (_unused, index) => truckStop(`v${String(index)}`, [index % 2 === 0 ? IRON : weaker]));
   expect(planOf(stops).fills.map(({ letter }) => letter).slice(-2)).toEqual(["Z", "AA"]);
@@ -89,8 +132,15 @@ test("the tank rides full from the shop, falls from stop to stop and rises where
 test("what the tank holds of this very mix is used first", () => {
   const plan = planOf([truckStop("a", [IRON], 20_000n)], holding(held()));
   expect(briefly(plan)).toEqual([["A", "a", of("gal", 20n)]]);
-  expect(plan.mixes[0]).toMatchObject({ already: of("gal", 10n), begin: { line: "holds-this-mix", cleaning: "none" }, end: { inLine: of("gal", 3n) } });
+  expect(plan.mixes[0]).toMatchObject({ already: of("gal", 10n), begin: { line: "water", cleaning: "none" }, end: { pushOut: of("gal", 3n), inLine: of("gal", 0n) } });
   expect(planOf([truckStop("a", [IRON])], holding(held()))).toMatchObject({ fills: [], mixes: [{ name: "fill 7", end: { left: of("gal", 7n) } }], aboard: [{ share: 0.1 }] });
+});
+
+test("a line holds the mix in the morning where the house leaves it there, where its fill is under way and where nobody measured it", () => {
+  const lineOf = (mix: HeldMix, more: Partial<TankPlanQuestion> = {}, gear: Partial<typeof SPRAYER> = {}) => planOf([truckStop("a", [{ ...IRON, gear: { ...SPRAYER, ...gear } }])], { ...holding(mix), ...more }).mixes[0];
+  expect(lineOf(held(), stays)).toMatchObject({ begin: { line: "holds-this-mix" }, end: { pushOut: of("gal", 0n), inLine: of("gal", 3n) } });
+  expect(lineOf(held({ isUnderWay: true }))).toMatchObject({ begin: { line: "holds-this-mix" }, end: { pushOut: of("gal", 3n), inLine: of("gal", 0n) } });
+  expect(lineOf(held(), {}, { holdUp: "unknown" })).toMatchObject({ begin: { line: "holds-this-mix" }, end: { pushOut: of("gal", 0n), inLine: "unknown" } });
 });
 
 test("while visits of the last fill are not recorded the plan takes the tank for empty, and says so", () => {
@@ -109,7 +159,8 @@ const weedkiller = held({ products: [{ productId: "dock", productName: "Dockaway
 test("a pesticide that was in the tank and is not planned here is cleaned out, or it holds", () => {
   const stops = [truckStop("a", [IRON])];
   const plan = planOf(stops, holding(weedkiller));
-  expect(rules(plan)).toEqual(["a hold clean-out", "a take-care flush-the-line", "a take-care last-mix-left"]);
+  expect(rules(plan)).toEqual(["a hold clean-out", "a take-care last-mix-left"]);
+  expect(rules(planOf(stops, { ...holding(weedkiller), ...stays }))).toEqual(["a hold clean-out", "a take-care flush-the-line", "a take-care last-mix-left"]);
   expect(plan.found[0]?.finding.figure).toBe("Fill 7: Dockaway is a pesticide that is not planned there.");
   expect(plan.mixes[0]?.begin).toMatchObject({ cleaning: "clean-out", rinse: { times: 3, waterEach: of("gal", 10n), water: of("gal", 30n) }, leftOfLast: of("gal", 10n) });
   const cleaned = planOf(stops, { ...holding(weedkiller), cleanOuts: new Map([[SPRAYER.equipmentId, new Set(["a"])]]) });

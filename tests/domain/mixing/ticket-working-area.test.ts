@@ -3,7 +3,7 @@ import { of } from "#domain/quantities/quantity";
 import { placeOf, treatedAreaWorking } from "#domain/mixing/ticket-working-area";
 import { type TicketLawn } from "#domain/mixing/ticket-question";
 import { faultsOf } from "../../support/read-working";
-import { granularOf, LAWN, QUESTION, ticketOf, withFeed } from "../../support/ticket";
+import { FEED, granularOf, LAWN, QUESTION, ticketOf, withFeed } from "../../support/ticket";
 
 function workingOf(change: Partial<TicketLawn>) {
   const asked = { lawns: [{ ...LAWN, ...change }], ...withFeed({}) };
@@ -37,6 +37,21 @@ test("each strip along water is taken off, by whoever asks for its width", () =>
   expect(working.inputs.find(({ name }) => name === "Kept clear of the pond")?.from).toBe("what the crew keeps clear");
   expect(working.inputs.find(({ name }) => name === "Kept clear of the brook")?.from).toContain("415 ILCS 65/5a");
   expect(working.source).toContain("415 ILCS 65/5a");
+});
+
+test("a strip of the label's width names the label; a ticket from before strips said whose they are still names the law", () => {
+  const label = "label of Harrowgate 32, page 3";
+  const distanceToWater = { withDeflector: of("ft", 8n), otherwise: of("ft", 20n), basis: "label", source: label } as const;
+  const asked = { lawns: [{ ...LAWN, waterEdges: [{ name: "the pond", length: of("ft", 40n), width: of("ft", 1n) }] }], ...withFeed({ use: { ...FEED.use, distanceToWater } }) };
+  const lawn = granularOf(asked)?.lawns[0];
+  if (lawn === undefined) throw new Error("The visit has a lawn.");
+  const said = (change: object) => treatedAreaWorking({ ...lawn, ...change }, ["Harrowgate 32"], { ...QUESTION, ...asked }, ticketOf(asked).findings);
+  expect(said({}).steps[0]).toBe("40 ft × 8 ft = 320 sq ft");
+  expect(said({}).inputs.find(({ name }) => name === "Kept clear of the pond")?.from).toBe(label);
+  expect(said({}).source).toBe(`${label}, and common practice`);
+  const before = { strips: lawn.strips?.map(({ name, length, width, area }) => ({ name, length, width, area })) };
+  expect(said(before).inputs.find(({ name }) => name === "Kept clear of the pond")?.from).toBe(label);
+  expect(said(before).source).toBe(`${label}, and common practice`);
 });
 
 test("a lawn of acres is shown in acres and worked out in square feet; one that is all strip has nothing left", () => {

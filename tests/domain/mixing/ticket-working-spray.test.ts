@@ -14,10 +14,10 @@ function workingsOf(carrier: Partial<(typeof SPRAYER)["carrier"]> = {}) {
   return workings;
 }
 
-test("each lawn's share of spray and product by its treated area", () => {
-  // 1.5 gal on each 1,000 of 5,000 sq ft is 7.5 gal; 7.5 fl oz go in; two fifths are the front's.
+test("each lawn's spray by what its ground takes, its share of product by its treated area", () => {
+  // 1.5 gal on each 1,000 sq ft; 7.5 fl oz go in for 5,000 sq ft, of which two fifths are the front's.
   const [front] = workingsOf().lawns;
-  expect(front?.finished).toMatchObject({ steps: ["7½ gal × 2,000 sq ft ÷ 5,000 sq ft = 3 gal"], result: "3 gal" });
+  expect(front?.finished).toMatchObject({ steps: ["2,000 sq ft ÷ 1,000 sq ft × 1½ gal = 3 gal"], result: "3 gal" });
   expect(front?.products[0]?.working).toMatchObject({ title: "Rustwater Iron for A Front", steps: ["7½ fl oz × 2,000 sq ft ÷ 5,000 sq ft = 3 fl oz"], result: "3 fl oz" });
 });
 

@@ -1,8 +1,9 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import { exactly } from "#domain/quantities/exact-quantity";
 import { of } from "#domain/quantities/quantity";
 import { aftercareTimeline } from "#domain/mixing/aftercare";
-import { type IrrigationStation } from "#domain/mixing/irrigation-run";
+import { exactText, type IrrigationStation } from "#domain/mixing/irrigation-run";
 import { wateringWorkings } from "#domain/mixing/ticket-working-watering";
 import { aftercareQuestion, appliedOf, FEED, FRONT, hoursAfterEnd, IRON, labelOf, says } from "../../support/aftercare-builders";
 import { valueOf } from "../../support/domain-answers";
@@ -38,10 +39,33 @@ test("up to a whole minute, in runs that the soil can take", () => {
   expect(working && faultsOf(working)).toEqual([]);
 });
 
-test("down where a minute more would pass what is allowed", () => {
-  const capped = labelOf("Thirstless", says("watering-in", { by: hoursAfterEnd(24), depth: { least: of("in", "0.25"), most: of("in", "0.251") }, rain: "counts" }));
-  const [working] = workingsOf([{ ...FRONT, depthPerHour: of("in", "0.7") }], capped);
+test("an earlier mix ticket, without what was added since and rounded down, is still told", () => {
+  const capped = labelOf("Thirstless", says("watering-in", { by: hoursAfterEnd(24), depth: { least: of("in", "0.25"), most: of("in", "0.3") }, rain: "counts" }));
+  const timeline = valueOf(aftercareTimeline(aftercareQuestion([appliedOf(capped)], { stations: [{ ...FRONT, depthPerHour: of("in", "0.7") }] })));
+  if (timeline.watering.kind !== "window") throw new Error("this watering has a window");
+  const { parts: _parts, starts: _starts, dueAtEpochMilliseconds: _due, isOverdue: _overdue, hasHours: _hours, stayUnder: _under, ...earlier } = timeline.watering;
+  const [run] = earlier.stations;
+  if (run?.kind !== "run") throw new Error("this station has minutes");
+  const down = { ...run, totalMinutes: 21, runsMinutes: [21], elapsedMinutes: 21, rounding: "down-to-stay-within-most", depthReached: exactText(exactly("in", "0.245").exactAmount) } as const;
+  const mostDepth = exactText(exactly("in", "0.251").exactAmount);
+  const stored = JSON.parse(JSON.stringify({ ...timeline, watering: { ...earlier, mostDepth, stations: [down] } })) as typeof timeline;
+  const [working] = wateringWorkings(stored);
   expect(working?.steps.slice(1)).toEqual(["22 min ÷ 60 min × 0.7 in = 0.25667 in, which is more than the 0.251 in that are allowed", "So down to a whole minute: 21 min, which put down 0.245 in."]);
+});
+
+test("stations in each other's rests have their order told, run by run", () => {
+  const workings = workingsOf([FRONT, { stationName: "Back", depthPerHour: of("in", "0.5"), cycle: { longestRunMinutes: 10, soakMinutes: 30 } }]);
+  expect(workings.map(({ title }) => title)).toEqual(["Minutes of station Front", "Minutes of station Back", "The order of the stations"]);
+  expect(workings[2]).toMatchObject({
+    inputs: [{ figure: "0 min" }, { name: "Station Front", figure: "20 min" }, { name: "Station Back", figure: "10, 10 and 10 min, 30 min of rest between" }],
+    steps: ["0 min + 10 min = 10 min, Back", "10 min + 20 min = 30 min, Front", "None is rested before 40 min.", "40 min + 10 min = 50 min, Back", "None is rested before 80 min.", "80 min + 10 min = 90 min, Back"],
+    result: "90 min from the first drop to the last, one station at a time.",
+  });
+  expect(workings.flatMap(faultsOf)).toEqual([]);
+});
+
+test("stations without rests need no order told", () => {
+  expect(workingsOf([FRONT, { ...FRONT, stationName: "Back" }]).map(({ title }) => title)).toEqual(["Minutes of station Front", "Minutes of station Back"]);
 });
 
 test("no station without a test, and no watering that nobody asks for, has a working", () => {

@@ -17,6 +17,15 @@ test("the same lawn has another treated area for another machine", () => {
   expect(treatedLawns(IRON, [along(50n)], undefined).lawns[0]?.treatedArea).toEqual(of("sq ft", 1800n));
 });
 
+test("the label's own distance is the machine's and the use's", () => {
+  const distanceToWater = { withDeflector: of("ft", 6n), otherwise: of("ft", 20n), basis: "label", source: "label of a feed" } as const;
+  const far = (treatment: typeof FEED) => ({ ...treatment, use: { ...treatment.use, distanceToWater } });
+  expect(treatedLawns(far(FEED), [along(50n)], ILLINOIS).lawns[0]).toMatchObject({ treatedArea: of("sq ft", 1700n), strips: [{ whose: "label", width: of("ft", 6n) }] });
+  expect(treatedLawns(far(IRON), [along(50n)], ILLINOIS).lawns[0]).toMatchObject({ treatedArea: of("sq ft", 1000n), strips: [{ whose: "label", width: of("ft", 20n) }] });
+  const unread = { ...FEED, use: { ...FEED.use, distanceToWater: "unknown" as const } };
+  expect(treatedLawns(unread, [along(50n)], ILLINOIS).findings.map(({ rule }) => rule)).toEqual(["distance-to-water-not-read"]);
+});
+
 test("what stays clear and what is treated make the lawn, or nothing is left and that holds", () => {
   fc.assert(
     fc.property(fc.bigInt(0n, 900n), (feet) => {

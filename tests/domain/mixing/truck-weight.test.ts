@@ -1,15 +1,17 @@
 import { expect, test } from "vitest";
+import { type ProductOfFill, type SprayConcentration } from "#domain/mixing/tank-fill";
 import { checkPayload, sprayWithin, waterShareOf, waterWeight } from "#domain/mixing/truck-weight";
 import { of, type Quantity } from "#domain/quantities/quantity";
 import { rateOf } from "#domain/quantities/rate";
 import { rational } from "#domain/quantities/rational";
 
 const truck = (payload: Quantity<"mass"> | null) => ({ name: "Truck 1", payload, staysAboard: "counted-in-payload" as const });
-const iron = (perGallon: string) => ({ concentration: rateOf("product-volume-per-spray-volume", perGallon, "fl oz per gal") });
+const made = (productName: string, concentration: SprayConcentration): ProductOfFill => ({ productId: productName, productName, formulation: "soluble liquid", concentration, strongest: concentration });
+const iron = (perGallon: string) => made("Iron", rateOf("product-volume-per-spray-volume", perGallon, "fl oz per gal"));
 
 test("water is what the liquid products leave of the spray; what is weighed takes no room in it", () => {
   expect(waterShareOf([iron("1")])).toEqual(rational(127n, 128n));
-  expect(waterShareOf([iron("1"), { concentration: rateOf("product-mass-per-spray-volume", "1", "lb per gal") }])).toEqual(rational(127n, 128n));
+  expect(waterShareOf([iron("1"), made("Dust", rateOf("product-mass-per-spray-volume", "1", "lb per gal"))])).toEqual(rational(127n, 128n));
   expect(waterShareOf([iron("200")])).toEqual(rational(0n));
 });
 

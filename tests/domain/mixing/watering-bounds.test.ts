@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { DEFAULT_AFTERCARE_ESTIMATES } from "#domain/mixing/aftercare-instants";
-import { searchSpan, stayingDry, wateredInAtLatest, wateringNeeds } from "#domain/mixing/watering-bounds";
-import { appliedOf, at, byLaw, CHICAGO, daily, earlierOf, END, FEED, HOUR, IRON, labelOf, says, START, untilState } from "../../support/aftercare-builders";
+import { keptDryForRain, searchSpan, stayingDry, wateredInAtLatest, wateringNeeds } from "#domain/mixing/watering-bounds";
+import { of } from "#domain/quantities/quantity";
+import { appliedOf, at, byLaw, CHICAGO, daily, earlierOf, END, FEED, HOUR, hoursAfterEnd, IRON, labelOf, says, START, untilState } from "../../support/aftercare-builders";
 
 const visit = { fromEpochMilliseconds: START, untilEpochMilliseconds: END };
 const anyTime = { localRules: "none", controller: "none" } as const;
@@ -46,6 +47,36 @@ describe("watered in at the latest", () => {
   ])("%s", (_name, applied, hours, expected) => expect(wateredInAtLatest(applied, visit, hours, CHICAGO)).toBe(expected));
 });
 
-test("without a date the search ends with the fourteenth day after", () => {
-  expect(searchSpan(visit, CHICAGO)).toEqual({ fromEpochMilliseconds: END, untilEpochMilliseconds: at("2026-05-16T00:00-05:00") });
+describe("from when on and until when a time is looked for", () => {
+  const searched = (dryUntil: number | null, dueAt: number | null) => {
+    const { fromEpochMilliseconds, untilEpochMilliseconds } = searchSpan(visit, { dryUntil, dueAt }, CHICAGO);
+    return [fromEpochMilliseconds, untilEpochMilliseconds];
+  };
+  test("without a date four weeks after the visit", () => {
+    expect(searched(null, null)).toEqual([END, at("2026-05-30T00:00-05:00")]);
+    expect(searched(END - HOUR, null)).toEqual([END, at("2026-05-30T00:00-05:00")]);
+    expect(searched(END + 168 * HOUR, null)).toEqual([END + 168 * HOUR, at("2026-05-30T00:00-05:00")]);
+  });
+  test("after a long dry time four weeks after that", () => {
+    expect(searched(END + 169 * HOUR, null)).toEqual([END + 169 * HOUR, at("2026-06-06T00:00-05:00")]);
+  });
+  test("until a label's date, however late or early", () => {
+    expect(searched(null, END + 1000 * HOUR)).toEqual([END, END + 1000 * HOUR]);
+    expect(searched(END + 12 * HOUR, END + HOUR)).toEqual([END + 12 * HOUR, END + HOUR]);
+  });
+});
+
+describe("what rain would spoil is kept dry from as much water", () => {
+  const spoiledFrom = (from: "any" | "0.5") =>
+    appliedOf(labelOf(`Spoiled by ${from}`, says("rain-that-spoils", { within: hoursAfterEnd(12), from: from === "any" ? from : of("in", from) })));
+  test.each([
+    ["any rain, whatever is put down", "any", "0.01", 1],
+    ["any rain, even where nobody knows how much is put down", "any", "not-known", 1],
+    ["as much rain as water", "0.5", "0.5", 1],
+    ["less water than the rain that spoils", "0.5", "0.49", 0],
+    ["nobody knows how much is put down", "0.5", "not-known", 0],
+  ] as const)("%s", (_name, from, water, count) => {
+    const kept = keptDryForRain([spoiledFrom(from), appliedOf(FEED)], water === "not-known" ? water : of("in", water), CHICAGO);
+    expect(kept.map(({ end }) => end.atEpochMilliseconds)).toEqual(Array.from({ length: count }, () => END + 12 * HOUR));
+  });
 });

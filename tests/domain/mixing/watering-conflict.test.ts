@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { DEFAULT_AFTERCARE_ESTIMATES } from "#domain/mixing/aftercare-instants";
 import { type AppliedProduct } from "#domain/mixing/applied-product";
-import { stayingDry, wateringNeeds } from "#domain/mixing/watering-bounds";
-import { hoursLeaveNoTime, noCommonTime, tightestPair, timeTooShort } from "#domain/mixing/watering-conflict";
+import { keptDryForRain, stayingDry, wateringNeeds } from "#domain/mixing/watering-bounds";
+import { hoursLeaveNoTime, minutesKeepNoDepth, noCommonTime, tightestPair, timeTooShort } from "#domain/mixing/watering-conflict";
 import { appliedOf, byHouse, byLaw, CHICAGO, daily, END, FEED, hoursAfterEnd, HOUR, IRON, labelOf, onLabel, says, START } from "../../support/aftercare-builders";
 
 const pairOf = (products: readonly AppliedProduct[]) =>
@@ -60,6 +60,40 @@ test("labels that leave less than the stations need are for the office", () => {
   });
 });
 
+describe("rain that spoils keeps water off as a dry time does", () => {
+  const spoiled = labelOf("Ferrox Foliar", says("rain-that-spoils", { within: hoursAfterEnd(12), from: "any" }));
+  const needs = (label: typeof spoiled) => wateringNeeds([appliedOf(label)], { fromEpochMilliseconds: START, untilEpochMilliseconds: END }, CHICAGO);
+  test("both are named, and why", () => {
+    expect(noCommonTime(tightestPair(keptDryForRain([appliedOf(spoiled)], "not-known", CHICAGO), needs(quick(2))), CHICAGO)).toMatchObject({
+      answerableBy: "nobody",
+      what: "Ferrox Foliar must stay dry longer than Grubclear can wait for water.",
+      figure: "Ferrox Foliar: no water until Saturday, May 2, 2026, 4 am, since rain before then spoils it and so does as much water; Grubclear: watered in by Friday, May 1, 2026, 6 pm.",
+      about: ["Ferrox Foliar", "Grubclear"],
+    });
+  });
+});
+
+describe("stations whose whole minutes miss the depth", () => {
+  const needs = wateringNeeds([appliedOf(FEED), appliedOf(quick(30))], { fromEpochMilliseconds: START, untilEpochMilliseconds: END }, CHICAGO);
+  const off = (stationName: string) => ({ kind: "no-whole-minute", stationName, sentence: `${stationName}: 1 min put down too much.` }) as const;
+  test("are named together, with what their minutes put down, for the office", () => {
+    expect(minutesKeepNoDepth([off("Front"), { kind: "test-first", stationName: "Side", sentence: "" }, off("Back")], needs)).toEqual([
+      {
+        level: "hold",
+        answerableBy: "office",
+        rule: "station-minutes-miss-depth",
+        source: "house",
+        what: "No whole minutes of Front and Back put down what the labels ask for.",
+        figure: "Front: 1 min put down too much. Back: 1 min put down too much.",
+        toDo: "Water that part with a slower sprinkler that was tested, or have the station refitted and tested again.",
+        citation: "label, directions for use",
+        about: ["Evenfeed 18"],
+      },
+    ]);
+  });
+  test("none where all have minutes", () => expect(minutesKeepNoDepth([], needs)).toEqual([]));
+});
+
 describe("hours that leave no time", () => {
   const needs = wateringNeeds([appliedOf(FEED)], { fromEpochMilliseconds: START, untilEpochMilliseconds: END }, CHICAGO);
   const pair = pairOf([appliedOf(IRON), appliedOf(FEED)]);
@@ -71,7 +105,7 @@ describe("hours that leave no time", () => {
   });
   test("says how long the stations need, where that is known", () => {
     const hours = { localRules: byLaw(daily(20, 22)), controller: "none" } as const;
-    expect(hoursLeaveNoTime(pair, hours, needs, context).figure).toContain("The stations need 54 min one after another.");
-    expect(hoursLeaveNoTime({ dry: undefined, due: undefined }, hours, needs, { timeZone: CHICAGO, elapsedMinutes: null })).not.toHaveProperty("figure");
+    expect(hoursLeaveNoTime(pair, hours, needs, context).figure).toContain("The stations need 54 min one at a time.");
+    expect(hoursLeaveNoTime({ dry: undefined, due: undefined }, hours, needs, { timeZone: CHICAGO, elapsedMinutes: null }).figure).toBe("Local rules: every day 8 pm to 10 pm.");
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { authoritiesOfHours, refuseImpossibleHours, unknownHours, withinWateringHours } from "#domain/mixing/watering-hours";
+import { authoritiesOfHours, hoursWords, periodWords, refuseImpossibleHours, unknownHours, wateringPeriods, withinWateringHours } from "#domain/mixing/watering-hours";
 import { at, byHouse, byLaw, CHICAGO, daily } from "../../support/aftercare-builders";
 
 const span = { fromEpochMilliseconds: at("2026-05-02T00:00-05:00"), untilEpochMilliseconds: at("2026-05-04T00:00-05:00") };
@@ -24,6 +24,35 @@ test("what nobody knows is a hold for the office, one for each kind", () => {
     { level: "hold", answerableBy: "office", source: "house" },
   ]);
   expect(unknownHours({ localRules: "none", controller: byHouse([]) })).toEqual([]);
+});
+
+describe("days and hours as periods and in words", () => {
+  const hours = (fromHour: number, untilHour: number) => ({ fromMinuteOfDay: fromHour * 60, untilMinuteOfDay: untilHour * 60 });
+  test.each([
+    ["days of the week", { weekdays: [1, 3] }, hours(4, 9), [{ weekday: 1, ...hours(4, 9) }, { weekday: 3, ...hours(4, 9) }]],
+    ["over midnight into the next day of the week", { weekdays: [6] }, hours(22, 5), [{ weekday: 6, ...hours(22, 24) }, { weekday: 0, ...hours(0, 5) }]],
+    ["odd dates", { datesOfMonth: "odd" }, hours(4, 9), [{ datesOfMonth: "odd", ...hours(4, 9) }]],
+    ["over midnight on even dates only", { datesOfMonth: "even" }, hours(22, 5), [{ datesOfMonth: "even", ...hours(0, 5) }, { datesOfMonth: "even", ...hours(22, 24) }]],
+    ["until midnight", { datesOfMonth: "even" }, hours(22, 0), [{ datesOfMonth: "even", ...hours(22, 24) }]],
+  ] as const)("%s", (_name, days, from, expected) => expect(wateringPeriods(days, from)).toEqual(expected));
+  test("what comes out is possible", () => {
+    expect(refuseImpossibleHours({ localRules: byLaw(wateringPeriods({ datesOfMonth: "odd" }, hours(22, 5))), controller: "none" })).toBeUndefined();
+  });
+  test.each([
+    [daily(5, 9), "every day 5 am to 9 am"],
+    [[...daily(5, 9, [3, 1]), ...daily(19, 24, [1])], "Monday and Wednesday 5 am to 9 am; Monday 7 pm to midnight"],
+    [wateringPeriods({ datesOfMonth: "odd" }, hours(4, 9)), "odd dates 4 am to 9 am"],
+    [[...wateringPeriods({ datesOfMonth: "odd" }, hours(4, 9)), ...wateringPeriods({ datesOfMonth: "even" }, hours(4, 9))], "every day 4 am to 9 am"],
+  ])("in words", (periods, words) => expect(periodWords(periods)).toBe(words));
+  test("of both kinds that are on file", () => {
+    expect(hoursWords({ localRules: byLaw(daily(5, 9)), controller: byHouse(daily(4, 8, [6])) })).toBe("Local rules: every day 5 am to 9 am. The controller: Saturday 4 am to 8 am.");
+    expect(hoursWords({ localRules: "none", controller: "unknown" })).toBe("");
+  });
+});
+
+test("odd dates on the controller's days leave the odd ones of those", () => {
+  const hours = { localRules: byLaw(wateringPeriods({ datesOfMonth: "odd" }, { fromMinuteOfDay: 240, untilMinuteOfDay: 540 })), controller: byHouse(daily(5, 24, [0, 6])) };
+  expect(within(hours)).toEqual([[at("2026-05-03T05:00-05:00"), at("2026-05-03T09:00-05:00")]]);
 });
 
 test("authorities are those of the hours on file", () => {

@@ -62,10 +62,99 @@ describe("no window", () => {
   });
 });
 
+describe("a product that rain would spoil", () => {
+  const spoiled = (from: "any" | ReturnType<typeof of<"in">>, hours = 12) => appliedOf(labelOf("Ferrox Foliar", says("rain-that-spoils", { within: hoursAfterEnd(hours), from })));
+  const feed = appliedOf(FEED);
+  test("by any rain: water waits as long, and the reason is told", () => {
+    const { answer, keptDry } = judge([spoiled("any"), feed]);
+    expect(answer).toMatchObject({ windows: [{ fromEpochMilliseconds: END + 12 * HOUR, untilEpochMilliseconds: END + 24 * HOUR }], rain: "counts", reasons: [{ kind: "watering-in" }, { kind: "rain-that-spoils" }] });
+    expect(keptDry).toHaveLength(1);
+  });
+  test("as long as the feed can wait: a hold that names both", () => {
+    expect(judge([spoiled("any", 24), feed])).toMatchObject({ answer: { kind: "no-window" }, findings: [{ level: "hold", rule: "no-common-watering-time", about: ["Ferrox Foliar", "Evenfeed 18"] }] });
+  });
+  test("by as much rain as the water puts down: the same", () => {
+    expect(windowsOf([spoiled(of("in", "0.25")), feed])).toEqual([[END + 12 * HOUR, END + 24 * HOUR]]);
+  });
+  test("by what a station puts down in its whole minutes, which is a little more than the label's least", () => {
+    const stations = [FRONT, { ...FRONT, stationName: "Back", depthPerHour: of("in", "0.7") }];
+    expect(windowsOf([spoiled(of("in", "0.256")), feed], { stations })).toEqual([[END + 12 * HOUR, END + 24 * HOUR]]);
+    expect(windowsOf([spoiled(of("in", "0.257")), feed], { stations })).toEqual([[END, END + 24 * HOUR]]);
+  });
+  test("only by more: water need not wait, and nobody is told to wait for rain while it may spoil", () => {
+    expect(judge([spoiled(of("in", "0.5")), feed])).toMatchObject({ answer: { windows: [{ fromEpochMilliseconds: END }], rain: "may-spoil", stayUnder: [] }, keptDry: [] });
+    expect(judge([spoiled(of("in", "0.5")), appliedOf(IRON), feed]).answer).toMatchObject({ rain: "counts" });
+  });
+  test("by an amount, where no label says how much is put down: what to stay under is said", () => {
+    const deep = appliedOf(labelOf("Thorough", says("watering-in", { by: "not-stated", depth: "not-stated", rain: "not-stated" })));
+    expect(judge([spoiled(of("in", "0.5")), deep]).answer).toMatchObject({ windows: [{ fromEpochMilliseconds: END }], stayUnder: ["Rain of ½ in or more before Saturday, May 2, 2026, 4 am spoils Ferrox Foliar."] });
+    expect(windowsOf([spoiled("any"), deep])).toMatchObject([[END + 12 * HOUR, expect.any(Number)]]);
+  });
+  test("of an earlier visit counts as long as it runs", () => {
+    const earlier = earlierOf(labelOf("Ferrox Foliar", says("rain-that-spoils", { within: hoursAfterEnd(12), from: "any" })), START - HOUR);
+    expect(windowsOf([earlier, feed])).toEqual([[START + 11 * HOUR, END + 24 * HOUR]]);
+  });
+});
+
+describe("stations", () => {
+  const cycled = (stationName: string) => ({ stationName, depthPerHour: of("in", "0.5"), cycle: { longestRunMinutes: 6, soakMinutes: 30 } });
+  const hourLong = ["A", "B", "C", "D", "E", "F"].map((stationName) => ({ ...FRONT, stationName, depthPerHour: of("in", "0.25") }));
+  const within = (hours: number) => appliedOf(labelOf("Evenfeed 18", says("watering-in", { by: hoursAfterEnd(hours), depth: { least: of("in", "0.25"), most: "none" }, rain: "counts" })));
+  const early = (from: number, until: number) => ({ localRules: byLaw(daily(from, until)), controller: "none" }) as const;
+  test("two of 30 min with rests in the hours from 5 to 9", () => {
+    const { answer } = judge(both, { hours: early(5, 9), stations: [cycled("A"), cycled("B")] });
+    expect(answer).toMatchObject({ kind: "window", windows: [{ fromEpochMilliseconds: at("2026-05-02T05:00-05:00") }], elapsedMinutes: 156, parts: [] });
+    expect(answer.kind === "window" && answer.starts?.length).toBe(10);
+  });
+  test("six of an hour on two of three mornings", () => {
+    const { answer, findings } = judge([within(72)], { hours: early(4, 9), stations: hourLong });
+    expect(findings).toEqual([]);
+    expect(answer).toMatchObject({ kind: "window", windows: [], starts: [], elapsedMinutes: 360 });
+    const parts = answer.kind === "window" ? (answer.parts ?? []) : [];
+    expect(parts.map((part) => [part.fromEpochMilliseconds, part.starts.map(({ stationName }) => stationName).join("")])).toEqual([
+      [at("2026-05-02T04:00-05:00"), "ABCDE"],
+      [at("2026-05-03T04:00-05:00"), "F"],
+    ]);
+  });
+  test("the same due the next day: a hold with the hours and the minutes", () => {
+    const { answer, findings } = judge([within(24)], { hours: early(4, 9), stations: hourLong });
+    expect(answer).toEqual({ kind: "no-window" });
+    expect(findings).toMatchObject([{ rule: "watering-hours-leave-no-time", figure: expect.stringContaining("Local rules: every day 4 am to 9 am. The stations need 360 min one at a time.") as string }]);
+  });
+  test("one whose minutes miss the depth is a hold", () => {
+    const capped = appliedOf(labelOf("Thirstless", says("watering-in", { by: "not-stated", depth: { least: of("in", "0.25"), most: of("in", "0.3") }, rain: "counts" })));
+    const stations = [FRONT, { ...FRONT, stationName: "Fast", depthPerHour: of("in", "40") }];
+    expect(judge([capped], { stations })).toMatchObject({ answer: { kind: "no-window" }, findings: [{ rule: "station-minutes-miss-depth", figure: expect.stringContaining("Fast: 1 min put down 0.667 in") as string }] });
+  });
+});
+
+describe("dates", () => {
+  const quarter = { least: of("in", "0.25"), most: "none" } as const;
+  const due = (by: ReturnType<typeof hoursAfterEnd> | { readonly anchor: "calendar-day"; readonly days: number } | "not-stated") => appliedOf(labelOf("Slow", says("watering-in", { by, depth: quarter, rain: "counts" })));
+  test("no label sets one: none is told", () => expect(judge([due("not-stated")]).answer).toMatchObject({ dueAtEpochMilliseconds: null, isOverdue: false, hasHours: false }));
+  test("one that has passed is none", () => expect(judge([earlierOf(FEED, START - 48 * HOUR)]).answer).toMatchObject({ dueAtEpochMilliseconds: null, isOverdue: true }));
+  test("one that is later than the days that are looked at without a date is kept", () => {
+    const late = { anchor: "calendar-day", days: 45 } as const;
+    expect(judge([due(late)]).answer).toMatchObject({
+      dueAtEpochMilliseconds: at("2026-06-16T00:00-05:00"),
+      windows: [{ fromEpochMilliseconds: END, untilEpochMilliseconds: at("2026-06-16T00:00-05:00") }],
+    });
+  });
+  test("without one, four weeks of hours stand after a long dry time too", () => {
+    const long = appliedOf(labelOf("Alpha", says("watering-not-before", { untilLaterOf: [{ anchor: "calendar-day", days: 40 }] })));
+    const hours = { localRules: byLaw(daily(5, 9, [1])), controller: byHouse([{ datesOfMonth: "even", fromMinuteOfDay: 0, untilMinuteOfDay: 1440 }]) } as const;
+    expect(windowsOf([long, due("not-stated")], { hours })).toEqual([
+      [at("2026-06-22T05:00-05:00"), at("2026-06-22T09:00-05:00")],
+      [at("2026-07-06T05:00-05:00"), at("2026-07-06T09:00-05:00")],
+    ]);
+  });
+});
+
 describe("undecided", () => {
   test.each([
     ["unread: dry time", [appliedOf(FEED), appliedOf(labelOf("Alpha", { "watering-not-before": "unknown" }))], {}, []],
     ["unread: watering in", [appliedOf(FEED), appliedOf(labelOf("Alpha", { "watering-in": "unknown" }))], {}, []],
+    ["unread: rain that spoils, where anything wants water", [appliedOf(FEED), appliedOf(labelOf("Alpha", { "rain-that-spoils": "unknown" }))], {}, []],
     ["hours", both, { hours: { localRules: "unknown", controller: "none" } }, ["hold watering-hours-missing"]],
     ["whether an earlier feed was watered in", [earlierOf(FEED, START - HOUR, { wateredInAtEpochMilliseconds: "unknown" })], {}, ["hold watered-in-not-known"]],
     [
@@ -77,6 +166,9 @@ describe("undecided", () => {
   ] as const)("%s", (_name, products, change, rules) => {
     expect(windowsOf(products, change)).toBe("undecided");
     expect(rulesOf(products, change)).toEqual(rules);
+  });
+  test("rain that nobody has read up on does not matter where nothing is watered in", () => {
+    expect(windowsOf([appliedOf(labelOf("Alpha", { "rain-that-spoils": "unknown" }))])).toBe("none-needed");
   });
   test("hours that nobody knows do not matter where nothing is watered in", () => {
     expect(windowsOf([appliedOf(IRON)], { hours: { localRules: "unknown", controller: "unknown" } })).toBe("none-needed");
@@ -93,7 +185,7 @@ describe("the zone's history", () => {
   });
   test("one that is overdue is said, and watered as soon as may be", () => {
     expect(rulesOf([earlierOf(FEED, START - 48 * HOUR), appliedOf(IRON)])).toEqual(["take-care watering-in-overdue"]);
-    expect(windowsOf([earlierOf(FEED, START - 48 * HOUR), appliedOf(IRON)])).toEqual([[END + 12 * HOUR, at("2026-05-16T00:00-05:00")]]);
+    expect(windowsOf([earlierOf(FEED, START - 48 * HOUR), appliedOf(IRON)])).toEqual([[END + 12 * HOUR, at("2026-05-30T00:00-05:00")]]);
   });
   test("what was watered in asks for nothing", () => {
     expect(windowsOf([earlierOf(FEED, START - 6 * HOUR, { wateredInAtEpochMilliseconds: START - HOUR })])).toBe("none-needed");

@@ -41,13 +41,22 @@ test("what several stops have in common is said once with where; what one stop a
   expect(sheet.stops.map(({ findings }) => findings.map(({ words }) => words))).toEqual([["Bees next door."], []]);
 });
 
-test("fills say where they are made and what goes in; what is rinsed and left is said mix by mix; nothing of it without a spray", () => {
-  const fill = { letter: "A", gear: SPRAYER, finished: of("gal", 30n), water: of("gal", "29.765625"), products: [{ productId: "iron", productName: "Rustwater Iron", amount: of("fl oz", 30n), marks: 60n }] };
+test("fills say where they are made, what goes in by which marks and in what order; what is rinsed and left is said mix by mix; nothing of it without a spray", () => {
+  const fill = { letter: "A", gear: SPRAYER, finished: of("gal", 30n), water: of("gal", "29.765625"), products: [{ productId: "iron", productName: "Rustwater Iron", amount: of("fl oz", 30n), toolName: "half-ounce cup", marks: 60n }], steps: ["Put in about half.", "Add it."] };
   const tanks = { fills: [{ fill, place: "at the shop before leaving" }], mixes: [{ name: "Sprayer, fill A", sentences: ["Nothing is left in tank and lines."] }] };
   const { groups } = loadingListOnPaper({ ...DAY, tanks, loading: { ...DAY.loading, cleanWater: of("gal", 3n) } }, frameOf("Loading list"));
   expect(groups.slice(0, 3)).toEqual([
     { title: "Products and water", lines: [{ what: "Clean water, to push mixes out and to rinse", amount: "3 gal" }] },
-    { title: "Fills", lines: [{ what: "Fill A, Sprayer, at the shop before leaving: 30 fl oz Rustwater Iron and 29.77 gal water", amount: "30 gal" }] },
+    {
+      title: "Fill A",
+      lines: [
+        { what: "Sprayer, at the shop before leaving: finished spray in all", amount: "30 gal" },
+        { what: "Rustwater Iron: half-ounce cup, 60 marks", amount: "30 fl oz" },
+        { what: "Water in all, by the gauge or the meter", amount: "29.77 gal" },
+        { what: "Put in about half.", amount: "" },
+        { what: "Add it.", amount: "" },
+      ],
+    },
     { title: "Before and after each mix", lines: [{ what: "Sprayer, fill A: Nothing is left in tank and lines.", amount: "" }] },
   ]);
   expect(routeSheetOnPaper(DAY).loading.map(({ title }) => title)).toEqual(["Products and water", "Signs and notices"]);

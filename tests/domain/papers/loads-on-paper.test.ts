@@ -25,7 +25,7 @@ test("without a tool or a calibration it says so", () => {
 test("the order of work is the tank's own, then how each product is spread", () => {
   const steps = stepsOnPaper(ticketOf().mixes).map(({ words }) => words);
   expect(steps.some((words) => words.startsWith("Set it to 14, then spread Harrowgate 32 in two passes at half rate"))).toBe(true);
-  expect(steps.some((words) => words.startsWith("Fill the tank half full"))).toBe(true);
+  expect(steps.some((words) => words.startsWith("Put in about half of this load's water"))).toBe(true);
   const mix = granularOf(withFeed({}));
   expect(mix === undefined ? "" : settingWords(mix)).toBe("setting 14");
 });

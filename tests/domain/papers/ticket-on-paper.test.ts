@@ -4,6 +4,11 @@ import { findingsOnPaper, ticketOnPaper, type TicketToPrint } from "#domain/pape
 import { lawnsWithoutEveryAmount } from "#domain/papers/mix-ticket-paper";
 import { frameOf } from "../../support/sample-papers";
 import { QUESTION, ticketOf } from "../../support/ticket";
+import { aftercareTimeline } from "#domain/mixing/aftercare";
+import { type LabelAftercare } from "#domain/label/aftercare-constraint";
+import { of } from "#domain/quantities/quantity";
+import { aftercareQuestion, appliedOf, FEED, labelOf, says } from "../../support/aftercare-builders";
+import { valueOf } from "../../support/domain-answers";
 
 const PRINT: TicketToPrint = {
   frame: frameOf("Mix ticket", "No. 1"), address: "4 Sorrel Lane, Millbrook", customer: "Avery Thorn", question: QUESTION, ticket: ticketOf(), findings: [], answers: [],
@@ -29,6 +34,16 @@ test("what is not on file says so", () => {
 test("nitrogen per 1,000 sq ft is that of the feed and the iron together", () => {
   // 5 lb of 32 % on 2,000 sq ft, and 3 fl oz of 11 lb per gal at 6 %: 0.8 + 0.0077 lb per 1,000 sq ft.
   expect(ticketOnPaper(PRINT).nutrients[0]).toMatchObject({ lawn: "Front", nutrient: "Nitrogen", delivered: "0.81 lb per 1,000 sq ft", limit: "none on file" });
+});
+
+test("a date is printed where a label sets one, and none where none does", () => {
+  const whenOf = (label: LabelAftercare) => {
+    const timeline = valueOf(aftercareTimeline(aftercareQuestion([appliedOf(label)])));
+    return ticketOnPaper({ ...PRINT, aftercare: [{ lawnNames: ["Front"], timeline }] }).aftercare.filter(({ what }) => what.startsWith("Water in")).map(({ when }) => when);
+  };
+  const undated = labelOf("Slow", says("watering-in", { by: "not-stated", depth: { least: of("in", "0.25"), most: "none" }, rain: "counts" }));
+  expect(whenOf(FEED)).toEqual(["From Friday, May 1, 2026, 4 pm, by Saturday, May 2, 2026, 4 pm"]);
+  expect(whenOf(undated)).toEqual(["From Friday, May 1, 2026, 4 pm, when it suits; no date on the label"]);
 });
 
 test("an answered hold of law carries its answer, another hold does not, and what only says that all is well is left out", () => {

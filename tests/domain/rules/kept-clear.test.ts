@@ -7,7 +7,8 @@ import { INDIANA } from "#domain/rules/packs/indiana";
 
 const POND: WaterEdge = { name: "the pond", length: of("ft", 60n), width: of("ft", 5n) };
 const rule = ILLINOIS.facts["distance-to-water"];
-const feed = (deflector: "yes" | "no" | "unknown" | "not-a-spreader") => ({ productName: "Feed", isFertilizer: true, deflector }) as const;
+const feed = (deflector: "yes" | "no" | "unknown" | "not-a-spreader") => ({ productName: "Feed", isFertilizer: true, deflector, label: "none" }) as const;
+const labeled = (withDeflector: bigint, otherwise: bigint) => ({ withDeflector: of("ft", withDeflector), otherwise: of("ft", otherwise), basis: "label", source: "label of Feed, page 3" }) as const;
 const widthIn = (kept: ReturnType<typeof keptClearOf>) => kept.edges.map(({ width }) => width);
 
 // 415 ILCS 65/5a: 3 ft with a spreader that has a deflector, 15 ft otherwise.
@@ -48,6 +49,39 @@ test("never less than the law's strip, whatever is entered", () => {
       expect(kept.area).toEqual(of("sq ft", feet * (wide > least ? wide : least)));
     }),
   );
+});
+
+test("the widest of crew, label and law counts, and the strip and its finding say whose it is", () => {
+  const kept = (crew: bigint | "unknown", withDeflector: bigint, otherwise: bigint, deflector: "yes" | "no", state: typeof rule | undefined = rule) =>
+    keptClearOf("Back", [{ ...POND, width: crew === "unknown" ? crew : of("ft", crew) }], { ...feed(deflector), label: labeled(withDeflector, otherwise) }, state);
+  const said = (...asked: Parameters<typeof kept>) => {
+    const { edges, findings } = kept(...asked);
+    return [edges[0]?.width.amount === undefined ? undefined : edges[0].width, edges[0]?.whose, edges[0]?.citation, findings.map(({ rule: name, source, citation }) => [name, source, citation])];
+  };
+  const law = rule.onFile ? rule.citation : "";
+  expect(said(5n, 10n, 25n, "no")).toEqual([of("ft", 25n), "label", "label of Feed, page 3", [["distance-to-water", "label", "label of Feed, page 3"]]]);
+  expect(said(5n, 10n, 25n, "yes")).toEqual([of("ft", 10n), "label", "label of Feed, page 3", [["distance-to-water", "label", "label of Feed, page 3"]]]);
+  expect(said(5n, 3n, 6n, "no")).toEqual([of("ft", 15n), "law", law, [["distance-to-water", "law", law]]]);
+  expect(said(30n, 10n, 25n, "no")).toEqual([of("ft", 30n), "company", undefined, []]);
+  expect(said("unknown", 10n, 25n, "no")).toEqual([of("ft", 25n), "label", "label of Feed, page 3", [["distance-to-water", "label", "label of Feed, page 3"]]]);
+  expect(said("unknown", 10n, 25n, "yes", undefined).slice(0, 2)).toEqual([of("ft", 10n), "label"]);
+  // Of equal widths the company's own stands, then the label's.
+  expect(said(25n, 10n, 25n, "no").slice(0, 2)).toEqual([of("ft", 25n), "company"]);
+  expect(said(5n, 15n, 15n, "no").slice(0, 2)).toEqual([of("ft", 15n), "label"]);
+});
+
+test("a label's distance keeps off what is no fertilizer, and the finding names the machine", () => {
+  const kept = keptClearOf("Back", [POND], { ...feed("not-a-spreader"), isFertilizer: false, label: labeled(3n, 25n) }, rule);
+  expect(kept.findings).toMatchObject([{ level: "note", what: "Keep 25 ft clear of the pond.", figure: "The label of Feed asks for it without a deflector; the strip is taken off Back.", about: ["Feed", "Back"] }]);
+  expect(keptClearOf("Back", [POND], { ...feed("yes"), label: labeled(6n, 25n) }, undefined).findings[0]?.figure).toMatch(/with the deflector/u);
+});
+
+test("a label that nobody has read for it holds by its name where the lawn runs along water, and the strip is still kept", () => {
+  const unread = { ...feed("no"), label: "unknown" } as const;
+  const kept = keptClearOf("Back", [POND, { ...POND, name: "the creek" }], unread, rule);
+  expect(widthIn(kept)).toEqual([of("ft", 15n), of("ft", 15n)]);
+  expect(kept.findings.filter(({ level }) => level === "hold")).toMatchObject([{ rule: "distance-to-water-not-read", source: "label", answerableBy: "office", about: ["Feed"] }]);
+  expect(keptClearOf("Front", [], unread, rule).findings).toEqual([]);
 });
 
 test("statutory inches and feet are exact", () => {

@@ -4,7 +4,7 @@ import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { fromCents } from "#domain/money/money";
 import { fromAmount, of, zero } from "#domain/quantities/quantity";
 import { compareRational, rational } from "#domain/quantities/rational";
-import { type CostOfNamedProduct, type CostOfProduct, costOfProduct, costOfTaken, costSentence, costWords, priceOfLot, pricedSum, unpricedWords } from "#domain/stock/cost-of-product";
+import { type CostOfNamedProduct, type CostOfProduct, costOfProduct, costOfTaken, costSentence, costWords, paidForDelivery, priceOfLot, pricedSum, unpricedWords } from "#domain/stock/cost-of-product";
 
 const BAG = of("lb", "50").amount;
 
@@ -16,6 +16,22 @@ function lot(number: string, pounds: string, cents: bigint | null, expiresOn: st
 function named(cost: CostOfNamedProduct["cost"], productName = "Greenmere"): CostOfNamedProduct {
   return { productId: productName, productName, quantity: of("lb", "9"), cost };
 }
+
+describe("what was paid for a delivery", () => {
+  const said = (number: number, paidPerContainerCents: bigint | null) => ({ number, paidPerContainerCents });
+
+  test("is what was said with it until somebody says otherwise", () => {
+    expect(paidForDelivery(4250n, [])).toBe(4250n);
+    expect(paidForDelivery(null, [])).toBeNull();
+    expect(paidForDelivery(null, [said(1, 3990n)])).toBe(3990n);
+    expect(paidForDelivery(4250n, [said(1, 0n)])).toBe(0n);
+  });
+
+  test("is what was said last, whatever the order in which it is read; also that nobody knows after all", () => {
+    expect(paidForDelivery(4250n, [said(2, 4100n), said(1, 3990n)])).toBe(4100n);
+    expect(paidForDelivery(4250n, [said(1, 3990n), said(2, null)])).toBeNull();
+  });
+});
 
 describe("the price of a lot", () => {
   test("is what its delivery cost, also when that was nothing", () => {

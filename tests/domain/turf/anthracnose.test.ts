@@ -11,7 +11,7 @@ const wetHours = between(0, 24);
 describe("the anthracnose index", () => {
   test("where it answers, it doesn't fall with warmth", () => {
     fc.assert(
-      fc.property(between(13.5, 35), wetHours, (degreesC, hours) => {
+      fc.property(between(13.5, 34), wetHours, (degreesC, hours) => {
         expect(valueOf(judge(degreesC + 1, hours)).index).toBeGreaterThan(valueOf(judge(degreesC, hours)).index);
       }),
     );
@@ -25,6 +25,11 @@ describe("the anthracnose index", () => {
     expect(refusalOf(judge(10, 0)).sentence).toBe(
       "The anthracnose model says nothing at 10 °C: below 13.5 °C its curve rises again.",
     );
+  });
+  test("heat beyond what the disease is reported in is refused with the range (University of Illinois Extension: 80 to 95 °F)", () => {
+    expect(judge(35, 12).ok).toBe(true);
+    expect(refusalOf(judge(35.1, 12))).toMatchObject({ field: "meanTemperatureC", found: "35.1 °C", allowed: "up to 35 °C" });
+    expect(refusalOf(judge(45, 12)).sentence).toContain("reported up to 35 °C");
   });
   test("carries its model and threshold", () => {
     expect(valueOf(judge(22, 12))).toMatchObject({ model: DANNEBERGER_ANTHRACNOSE, threshold: 2, isFavorable: true });

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
   BROWN_PATCH_THRESHOLDS,
+  BROWN_PATCH_TURN_C,
   FIDANZA_INITIAL_CONDITIONS,
   judgeBrownPatch,
   judgeBrownPatchInitial,
@@ -25,9 +26,20 @@ describe("the two-variable index", () => {
   });
   test("the threshold belongs to the warning", () => {
     const { index } = valueOf(judge(90, 18));
-    expect(valueOf(judge(90, 18, index)).isFavorable).toBe(true);
-    expect(valueOf(judge(80, 18, BROWN_PATCH_THRESHOLDS.published)).isFavorable).toBe(false);
-    expect(valueOf(judge(80, 18, BROWN_PATCH_THRESHOLDS.kentucky)).isFavorable).toBe(true);
+    expect(valueOf(judge(90, 18, index)).verdict).toBe("favorable");
+    expect(valueOf(judge(80, 18, BROWN_PATCH_THRESHOLDS.published)).verdict).toBe("not-favorable");
+    expect(valueOf(judge(80, 18, BROWN_PATCH_THRESHOLDS.kentucky)).verdict).toBe("favorable");
+  });
+  test("above the turn of its curve a hot humid night is never reported as safe", () => {
+    expect(BROWN_PATCH_TURN_C).toBeCloseTo(21.21, 2);
+    expect(valueOf(judge(90, 24))).toMatchObject({ index: expect.closeTo(6.592, 3) as number, verdict: "favorable" });
+    expect(valueOf(judge(90, 27))).toMatchObject({ index: expect.closeTo(5.743, 3) as number, verdict: "cannot-rule-out" });
+    fc.assert(
+      fc.property(between(0, 100), between(21.22, 40), (percent, degreesC) => {
+        expect(valueOf(judge(percent, degreesC)).verdict).not.toBe("not-favorable");
+      }),
+    );
+    expect(valueOf(judge(50, 21.2)).verdict).toBe("not-favorable");
   });
   test.each([
     [101, 20, 6, "meanRelativeHumidityPercent"],
@@ -37,6 +49,15 @@ describe("the two-variable index", () => {
     expect(refusalOf(judge(percent, degreesC, threshold)).field).toBe(field),
   );
 });
+
+const WET_DAY = {
+  hoursAtOrAbove95PercentHumidity: 9,
+  meanRelativeHumidityPercent: 80,
+  leafWetHours: 8,
+  rainMillimeters: 3,
+  minimumAirTemperatureC: 17,
+  minimumSoilTemperatureC: 17,
+};
 
 describe("the initial conditions", () => {
   test("are five, are listed with what was found, and say that they are not added up", () => {
@@ -55,15 +76,10 @@ describe("the initial conditions", () => {
     expect(answer.conditions.map(({ found }) => found)).toEqual([9, 80, 2, 17, 12]);
   });
   test("a day of 25 hours of wet leaves is refused", () => {
-    const answer = judgeBrownPatchInitial({
-      hoursAtOrAbove95PercentHumidity: 9,
-      meanRelativeHumidityPercent: 80,
-      leafWetHours: 25,
-      rainMillimeters: 3,
-      minimumAirTemperatureC: 17,
-      minimumSoilTemperatureC: 17,
-    });
+    const answer = judgeBrownPatchInitial({ ...WET_DAY, leafWetHours: 25 });
     expect(refusalOf(answer).field).toBe("leafWetHours");
+    const flooded = { ...WET_DAY, rainMillimeters: 2000 };
+    expect(refusalOf(judgeBrownPatchInitial(flooded))).toMatchObject({ field: "rainMillimeters", allowed: "from 0 to 1825 mm" });
   });
 });
 
@@ -133,5 +149,9 @@ describe("the Kentucky model", () => {
       refusalOf(judgeBrownPatchKentucky(hours(60, (index) => (index === 5 ? { soilTemperatureC: Number.NaN } : {}))))
         .field,
     ).toBe("hour 6 soilTemperatureC");
+    expect(refusalOf(judgeBrownPatchKentucky(hours(60, () => ({ rainOrIrrigationMillimeters: 306 }))))).toMatchObject({
+      field: "hour 1 rainOrIrrigationMillimeters",
+      allowed: "from 0 to 305 mm",
+    });
   });
 });

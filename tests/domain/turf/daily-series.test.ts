@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { addDays } from "#domain/foundation/calendar-date";
-import { dayOfYear, unbrokenDays } from "#domain/turf/daily-series";
+import { dayOfYear, gapsIn, refuseUnrealDate, stretchesOf, unbrokenDays } from "#domain/turf/daily-series";
 import { day, refusalOf, valueOf } from "../../support/domain-answers";
 
 const first = day("2026-02-26");
@@ -36,6 +36,14 @@ describe("unbroken days", () => {
     );
   });
 
+  test("a period that ends on no day of the calendar is refused", () => {
+    const unreal = "2026-13-45" as typeof first;
+    expect(refusalOf(unbrokenDays(series, { from: first, through: unreal }))).toMatchObject({ field: "through", found: "2026-13-45" });
+    expect(refusalOf(unbrokenDays(series, { from: unreal, through: first })).field).toBe("from");
+    expect(refuseUnrealDate("date", "2026-02-29" as typeof first)?.refusal.field).toBe("date");
+    expect(refuseUnrealDate("date", first)).toBeUndefined();
+  });
+
   test("an empty series lacks its first day", () => {
     expect(refusalOf(unbrokenDays([], { from: first, through: first })).field).toBe("2026-02-26");
   });
@@ -50,5 +58,35 @@ describe("unbroken days", () => {
     if (one === undefined || two === undefined) throw new Error("the series is too short");
     expect(refusalOf(unbrokenDays([one, one, two], period))).toMatchObject({ kind: "bad-input", found: "2026-02-26" });
     expect(refusalOf(unbrokenDays([two, one], period))).toMatchObject({ kind: "bad-input", found: "2026-02-26" });
+  });
+});
+
+describe("the gaps of a series", () => {
+  const period = { from: first, through: addDays(first, 9) };
+  const left = (...holes: readonly number[]) => series.filter(({ index }) => !holes.includes(index));
+  const gap = (from: number, through: number) => ({ from: addDays(first, from), through: addDays(first, through) });
+
+  test("are its stretches without a day, at both ends and between", () => {
+    expect(gapsIn(series, period)).toEqual([]);
+    expect(gapsIn(left(0, 1, 4, 8, 9), period)).toEqual([gap(0, 1), gap(4, 4), gap(8, 9)]);
+    expect(gapsIn([], period)).toEqual([period]);
+  });
+
+  test("and its stretches with days make up the whole of it", () => {
+    expect(stretchesOf([])).toEqual([]);
+    expect(stretchesOf(left(0, 1, 4, 8, 9))).toEqual([gap(2, 3), gap(5, 7)]);
+    fc.assert(
+      fc.property(fc.subarray([0, 1, 2, 3, 4, 5, 6, 7, 8, 9]), (holes) => {
+        const days = left(...holes);
+        const parts = [...stretchesOf(days), ...gapsIn(days, period)].toSorted((one, other) => (one.from < other.from ? -1 : 1));
+        expect([parts[0]?.from, parts.at(-1)?.through]).toEqual([period.from, period.through]);
+        for (const [index, part] of parts.entries()) if (index > 0) expect(addDays(parts[index - 1]?.through ?? first, 1)).toBe(part.from);
+      }),
+    );
+  });
+
+  test("leave out what lies outside the period", () => {
+    expect(gapsIn(left(0, 5, 9), { from: addDays(first, 3), through: addDays(first, 7) })).toEqual([gap(5, 5)]);
+    expect(gapsIn(left(0, 5, 9), { from: addDays(first, 6), through: addDays(first, 8) })).toEqual([]);
   });
 });

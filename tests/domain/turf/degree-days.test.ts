@@ -103,6 +103,14 @@ describe("refusals of a day", () => {
         .field,
     ).toBe("baseDegrees");
   });
+  test.each([
+    ["baseDegrees", { baseDegrees: 1e308 }],
+    ["baseDegrees", { baseDegrees: -1e308 }],
+    ["upperCutDegrees", { upperCutDegrees: 1e308 }],
+  ])("a %s that is no temperature of this earth, so that no sum is infinite", (field, change) => {
+    const reset = { kind: "reset", scale: "fahrenheit", baseDegrees: 50, upperCutDegrees: 86, ...change } as const;
+    expect(refusalOf(degreeDaysOfDay(reset, { minimumDegrees: 40, maximumDegrees: 60 }))).toMatchObject({ kind: "bad-input", field, allowed: "from -130 to 167 °F" });
+  });
 });
 
 describe("a running sum", () => {

@@ -67,8 +67,23 @@ describe("a day's reference evapotranspiration", () => {
     ["negative sun", { solarRadiation: -1 }, "solarRadiation"],
     ["a latitude that is none", { latitudeDegrees: 91 }, "latitudeDegrees"],
     ["the polar night", { latitudeDegrees: -80 }, "latitudeDegrees"],
+    ["a day that the calendar does not have", { date: "2026-13-45" as ReferenceDay["date"] }, "date"],
   ])("refuses %s", (_, change, field) => {
     expect(refusalOf(dailyReferenceEvapotranspiration({ ...summer, ...change }, "fao-56")).field).toBe(field);
+  });
+});
+
+describe("readings in another unit", () => {
+  const uccle = { ...summer, latitudeDegrees: 50.8, minimumTemperatureC: 12.3, maximumTemperatureC: 21.5, actualVaporPressureKilopascals: 1.409 };
+  const refused = (change: Partial<ReferenceDay>) => refusalOf(dailyReferenceEvapotranspiration({ ...uccle, ...change }, "fao-56"));
+  test("vapor beyond saturation (FAO-56 Eq. 12: 2.00 kPa between 12.3 and 21.5 °C) is refused with the range", () => {
+    expect(refused({ actualVaporPressureKilopascals: 5 })).toMatchObject({ field: "actualVaporPressureKilopascals", found: "5 kPa", allowed: "from 0 to 2 kPa" });
+  });
+  test("674 langleys as MJ are refused: 41.1 MJ reach the top of the atmosphere (FAO-56, example 18: Ra 41.09)", () => {
+    expect(refused({ solarRadiation: 674 })).toMatchObject({ field: "solarRadiation", found: "674 MJ/m2", allowed: "from 0 to 42.09 MJ/m2" });
+  });
+  test("a wind beyond a hurricane is refused", () => {
+    expect(refused({ windMetersPerSecond: 1.7e308 })).toMatchObject({ field: "windMetersPerSecond", allowed: "from 0 to 60 m/s" });
   });
 });
 
@@ -104,6 +119,7 @@ describe("Hargreaves", () => {
     ["a lowest above the highest", { minimumTemperatureC: 30 }, "minimumTemperatureC"],
     ["a latitude that is none", { latitudeDegrees: -91 }, "latitudeDegrees"],
     ["no highest", { maximumTemperatureC: Number.NaN }, "maximumTemperatureC"],
+    ["a day that the calendar does not have", { date: "2026-13-45" as ReferenceDay["date"] }, "date"],
   ])("refuses %s", (_, change, field) =>
     expect(refusalOf(hargreavesEvapotranspirationMillimeters({ ...from, ...change })).field).toBe(field),
   );

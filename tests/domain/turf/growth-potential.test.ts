@@ -4,7 +4,6 @@ import { addDays } from "#domain/foundation/calendar-date";
 import {
   GROWTH_CURVES,
   growthCurveAt,
-  growthOfMonths,
   growthPotential,
   monthlyNitrogenGramsPerSquareMeter,
   nitrogenShareOfStandard,
@@ -69,6 +68,8 @@ describe("nitrogen beside growth potential", () => {
     expect(valueOf(nitrogenShareOfStandard(3, 2))).toBe(1.5);
     expect(refusalOf(nitrogenShareOfStandard(3, 0)).kind).toBe("missing-fact");
     expect(refusalOf(nitrogenShareOfStandard(-1, 2)).field).toBe("appliedGramsPerSquareMeter");
+    expect(refusalOf(nitrogenShareOfStandard(1e300, 2))).toMatchObject({ field: "appliedGramsPerSquareMeter", allowed: "from 0 to 100 g/m2" });
+    expect(refusalOf(nitrogenShareOfStandard(2, 101)).field).toBe("standardGramsPerSquareMeter");
   });
 });
 
@@ -106,21 +107,5 @@ describe("overseeding window", () => {
       startsOn: addDays(first, 1),
     });
     expect(valueOf(overseedingWindow(seriesOf([30, 31]), periodOf([30, 31])))).toEqual({});
-  });
-});
-
-describe("the growth of months", () => {
-  const means = [0, 2, 6, 12, 17, 20, 25, 24, 19, 12, 6, 1];
-  test("is the potential of each month's mean, January first", () => {
-    const grown = valueOf(growthOfMonths("cool-season", means));
-    expect(grown).toHaveLength(12);
-    expect(grown[5]).toBe(1);
-    expect(grown[0]).toBeCloseTo(growthCurveAt(GROWTH_CURVES["cool-season"], 0), 12);
-  });
-
-  test("is refused by the names of the months that have none, and makes none up", () => {
-    expect(refusalOf(growthOfMonths("cool-season", means.map((mean, index) => (index === 1 || index === 6 ? "not-on-file" : mean)))).sentence).toContain("of February, July at this place");
-    expect(refusalOf(growthOfMonths("cool-season", [])).sentence).toContain("No month's mean temperature at this place is on file");
-    expect(growthOfMonths("warm-season", means.map(() => 90)).ok).toBe(false);
   });
 });

@@ -60,7 +60,7 @@ describe("an hour's reference evapotranspiration", () => {
       const start = { startsAtEpochMilliseconds: Date.UTC(2026, 6, 6, 6 + hour) };
       const solarRadiation = clearSkyRadiation(
         noon.elevationMeters,
-        result({ ...start, ...steady }).extraterrestrialRadiation,
+        result({ ...start, ...steady, solarRadiation: 0 }).extraterrestrialRadiation,
       );
       ofHours += result({ ...start, ...steady, solarRadiation }).evapotranspirationMillimeters;
       sun += solarRadiation;
@@ -87,7 +87,22 @@ describe("an hour's reference evapotranspiration", () => {
     ["clearnessBeforeSunset", 1.1],
     ["temperatureC", 100],
     ["solarRadiation", -1],
+    ["startsAtEpochMilliseconds", 8e15],
+    ["latitudeDegrees", 91],
+    ["windMetersPerSecond", 1.7e308],
   ])("refuses %s of %d", (field, value) => {
     expect(refusalOf(hourlyReferenceEvapotranspiration({ ...noon, [field]: value }, "fao-56")).field).toBe(field);
+  });
+  test("watts typed as MJ, sun at night, and vapor beyond saturation are refused with the range", () => {
+    const refused = (change: object) => refusalOf(hourlyReferenceEvapotranspiration({ ...noon, ...change }, "fao-56"));
+    const { extraterrestrialRadiation } = result({});
+    const most = (Math.ceil((extraterrestrialRadiation + 0.3) * 100) / 100).toString();
+    expect(refused({ solarRadiation: 500 })).toMatchObject({ field: "solarRadiation", found: "500 MJ/m2", allowed: `from 0 to ${most} MJ/m2` });
+    expect(refused({ ...atUtcHour(6), solarRadiation: 1 })).toMatchObject({ field: "solarRadiation", allowed: "from 0 to 0.3 MJ/m2" });
+    expect(refused({ temperatureC: 20, actualVaporPressureKilopascals: 2.5 })).toMatchObject({
+      field: "actualVaporPressureKilopascals",
+      found: "2.5 kPa",
+      allowed: "from 0 to 2.34 kPa",
+    });
   });
 });

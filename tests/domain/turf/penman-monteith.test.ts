@@ -76,7 +76,19 @@ describe("what is asked of place and air", () => {
     windMetersPerSecond: 2,
     windHeightMeters: 2,
   };
-  test("an ordinary reading passes", () => expect(refuseOutOfRange(placeAndAirRanges(reading))).toBeUndefined());
+  const limits = { saturationVaporPressureKilopascals: 2.331, extraterrestrialRadiation: 40.001, radiationMargin: 1 };
+  test("an ordinary reading passes, and one at its ends", () => {
+    expect(refuseOutOfRange(placeAndAirRanges(reading, limits))).toBeUndefined();
+    const most = { ...reading, actualVaporPressureKilopascals: 2.34, solarRadiation: 41.01, windMetersPerSecond: 60 };
+    expect(refuseOutOfRange(placeAndAirRanges(most, limits))).toBeUndefined();
+  });
+  test.each([
+    ["actualVaporPressureKilopascals", 2.35, "from 0 to 2.34 kPa"],
+    ["solarRadiation", 41.02, "from 0 to 41.01 MJ/m2"],
+    ["windMetersPerSecond", 60.1, "from 0 to 60 m/s"],
+  ])("%s of %d is too much", (field, value, allowed) => {
+    expect(refuseOutOfRange(placeAndAirRanges({ ...reading, [field]: value }, limits))?.refusal).toMatchObject({ field, allowed, found: expect.stringContaining(String(value)) as unknown });
+  });
   test.each([
     ["latitudeDegrees", 91],
     ["elevationMeters", 9000],
@@ -85,7 +97,7 @@ describe("what is asked of place and air", () => {
     ["windMetersPerSecond", -1],
     ["windHeightMeters", 0],
   ])("%s of %d is refused", (field, value) => {
-    expect(refuseOutOfRange(placeAndAirRanges({ ...reading, [field]: value }))?.refusal.field).toBe(field);
+    expect(refuseOutOfRange(placeAndAirRanges({ ...reading, [field]: value }, limits))?.refusal.field).toBe(field);
   });
   test("the poles are latitudes", () =>
     expect(refuseOutOfRange([latitudeRange(90), latitudeRange(-90)])).toBeUndefined());

@@ -89,7 +89,7 @@ const doors: readonly Door[] = [
   door("psychrometricWetBulbC", psychrometricWetBulbC, 20, 50, 101.325),
   door("deltaT", deltaT, 20, 50, 101.325),
   door("judgeInversion", (air: { readonly windMph: number; readonly sky: "clear" }) => judgeInversion(span, air, sun), { windMph: 2, sky: "clear" } as const),
-  door("judgeDayByForecastHigh", (high: number) => judgeDayByForecastHigh({ date: day("2026-06-05"), forecastHighF: high }, []), 80),
+  door("judgeDayByForecastHigh", (high: number, after: number) => judgeDayByForecastHigh({ date: day("2026-06-05"), forecastHighF: high, followingHighsF: [after] }, []), 80, 82),
   door("sunTimesOn", (place: { readonly latitudeDegrees: number; readonly longitudeDegrees: number }) => sunTimesOn(day("2026-06-05"), "America/Chicago", place), { latitudeDegrees: 40, longitudeDegrees: -88 }),
   door("measurePace, speed", measurePace, { kind: "speed", milesPerHour: 3 }),
   door("measurePace, timed", measurePace, { kind: "timed-course", course: of("ft", 200n), seconds: [45, 46] }),

@@ -1,5 +1,7 @@
 import { describe, expect, test } from "vitest";
 import {
+  MOST_RAIN,
+  MOST_WIND,
   amountRange,
   hoursOfDayRange,
   percentRange,
@@ -42,7 +44,10 @@ describe("physical ranges", () => {
     [temperatureRange("t", "T", -91), "from -90 to 75 °C"],
     [temperatureRange("t", "T", 76), "from -90 to 75 °C"],
     [hoursOfDayRange("h", "H", 24.1), "from 0 to 24 h"],
-    [amountRange("r", "R", -0.1, "mm"), "0 mm or more"],
-    [amountRange("r", "R", Infinity, "mm"), "0 mm or more"],
+    [amountRange("r", "R", -0.1, MOST_RAIN.dayMillimeters), "from 0 to 1825 mm"],
+    [amountRange("r", "R", Infinity, MOST_RAIN.hourMillimeters), "from 0 to 305 mm"],
+    [amountRange("r", "R", 12.1, MOST_RAIN.hourInches), "from 0 to 12 in"],
+    [amountRange("w", "W", 60.1, MOST_WIND.metersPerSecond), "from 0 to 60 m/s"],
+    [amountRange("w", "W", 135, MOST_WIND.milesPerHour), "from 0 to 134 mph"],
   ])("%o is outside", (check, allowed) => expect(refuseOutOfRange([check])?.refusal.allowed).toBe(allowed));
 });

@@ -118,6 +118,21 @@ describe("a water balance", () => {
   });
 });
 
+describe("water beyond this earth", () => {
+  test.each([
+    ["effectiveRainMillimeters", "from 0 to 1825 mm"],
+    ["irrigationMillimeters", "from 0 to 250 mm"],
+    ["waterUseMillimeters", "from 0 to 30 mm"],
+  ])("%s of 1.7e308 on two days is refused by its day", (field, allowed) => {
+    const flood = { ...dry, [field]: 1.7e308 };
+    expect(refusalOf(run([dry, flood, flood], 0))).toMatchObject({ field: `2026-06-02 ${field}`, found: "1.7e+308 mm", allowed });
+  });
+  test("a depletion of more than any root zone holds is refused", () => {
+    expect(refusalOf(judgeDriving(2001, 4))).toMatchObject({ field: "depletionMillimeters", allowed: "from 0 to 2000 mm" });
+    expect(refusalOf(judgeDriving(4, 1e9)).field).toBe("neededDepletionMillimeters");
+  });
+});
+
 describe("too wet to drive", () => {
   test("near field capacity, by the company's own figure, and it says what it rests on", () => {
     expect(valueOf(judgeDriving(3.9, 4))).toMatchObject({

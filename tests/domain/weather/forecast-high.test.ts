@@ -6,8 +6,51 @@ import { label, mixOf } from "../../support/spray-builders";
 
 const date = day("2026-07-10");
 const ninety = mixOf({ highestTemperature: { limitF: 90, reaching: "allowed", ...label } });
-const judge = (forecastHighF: number, mix = ninety) =>
-  valueOf(judgeDayByForecastHigh({ date, forecastHighF }, [mix]))[0];
+const judge = (forecastHighF: number, mix = ninety, followingHighsF: readonly number[] = []) =>
+  valueOf(judgeDayByForecastHigh({ date, forecastHighF, followingHighsF }, [mix]))[0];
+const ahead = (withinHours: number, method: "spray" | "granular" = "spray") =>
+  mixOf({ highestTemperatureAhead: { limitF: 85, reaching: "allowed", withinHours, ...label } }, method);
+
+describe("a limit on the hours that follow (not if above 85 °F is forecast within 24 h; Iowa State)", () => {
+  test("24 h reach into the next day: an unknown high there holds, undecided, and says which day is missing", () => {
+    expect(judge(80, ahead(24))).toMatchObject({
+      verdict: "hold",
+      reasons: [
+        {
+          rule: "temperature-ahead",
+          isUndecided: true,
+          productName: "Alpha",
+          sentence: "The forecast high of Jul 11, 2026 is not known; Alpha must not see more than 85 °F within 24 h.",
+        },
+      ],
+    });
+  });
+  test("a hot next day holds, a cool one doesn't, and a day beyond the reach is not asked", () => {
+    expect(judge(80, ahead(24), [85])?.reasons).toMatchObject([
+      {
+        rule: "temperature-ahead",
+        isUndecided: false,
+        sentence: "The forecast high of Jul 11, 2026 is 85 °F; Alpha must not see more than 85 °F within 24 h.",
+      },
+    ]);
+    expect(judge(80, ahead(24), [84])?.verdict).toBe("no-hold-by-heat");
+    expect(judge(80, ahead(24), [84, 95])?.verdict).toBe("no-hold-by-heat");
+  });
+  test("the reach counts from midnight, whole days upwards", () => {
+    expect([0, 1, 24, 25, 48, 49].map((withinHours) => judge(80, ahead(withinHours), [80, 80])?.verdict)).toEqual(["no-hold-by-heat", "no-hold-by-heat", "no-hold-by-heat", "no-hold-by-heat", "no-hold-by-heat", "hold"]);
+    expect([0, 1, 24, 25].map((withinHours) => judge(80, ahead(withinHours), [])?.verdict)).toEqual(["no-hold-by-heat", "hold", "hold", "hold"]);
+    expect(judge(80, ahead(48), [80])?.reasons[0]?.sentence).toContain("The forecast high of Jul 12, 2026 is not known");
+    expect(judge(80, ahead(48), [80, 90])?.reasons).toMatchObject([{ isUndecided: false }]);
+  });
+  test("a day that is too hot itself asks for no other", () => expect(judge(90, ahead(24))?.reasons).toMatchObject([{ rule: "temperature-high", isUndecided: false }]));
+  test("a limit on the day alone asks for no other", () => expect(judge(80)?.verdict).toBe("no-hold-by-heat"));
+  test.each([Number.NaN, 300])("a next high of %d is refused", (high) => {
+    expect(refusalOf(judgeDayByForecastHigh({ date, forecastHighF: 80, followingHighsF: [high] }, []))).toMatchObject({
+      field: "followingHighsF",
+      allowed: "from -60 to 140 °F",
+    });
+  });
+});
 
 describe("a day with a forecast high only", () => {
   test("a limit at or under the high holds the day", () => {
@@ -31,13 +74,9 @@ describe("a day with a forecast high only", () => {
       },
     ]);
   });
-  test("a limit on the hours that follow holds too, and granular products have limits as well", () => {
-    const ahead = mixOf(
-      { highestTemperatureAhead: { limitF: 85, reaching: "allowed", withinHours: 24, ...label } },
-      "granular",
-    );
-    expect(judge(85, ahead)?.verdict).toBe("hold");
-    expect(judge(84, ahead)?.verdict).toBe("no-hold-by-heat");
+  test("a limit on the hours that follow holds by the day itself, and granular products have limits as well", () => {
+    expect(judge(85, ahead(24, "granular"))?.verdict).toBe("hold");
+    expect(judge(84, ahead(24, "granular"), [84])?.verdict).toBe("no-hold-by-heat");
   });
   test("a limit that nobody has read holds, no limit never does", () => {
     expect(judge(40, mixOf({ highestTemperature: "unknown" }))).toMatchObject({
@@ -47,7 +86,7 @@ describe("a day with a forecast high only", () => {
     expect(judge(110, mixOf())?.verdict).toBe("no-hold-by-heat");
   });
   test("each mix is answered by itself", () => {
-    const answers = valueOf(judgeDayByForecastHigh({ date, forecastHighF: 92 }, [ninety, mixOf({}, "granular")]));
+    const answers = valueOf(judgeDayByForecastHigh({ date, forecastHighF: 92, followingHighsF: [] }, [ninety, mixOf({}, "granular")]));
     expect(answers.map(({ mixId, verdict }) => `${mixId} ${verdict}`)).toEqual([
       "spray hold",
       "granular no-hold-by-heat",
@@ -61,6 +100,6 @@ describe("a day with a forecast high only", () => {
     );
   });
   test.each([Number.NaN, 300])("a high of %d is refused", (forecastHighF) => {
-    expect(refusalOf(judgeDayByForecastHigh({ date, forecastHighF }, [ninety])).field).toBe("forecastHighF");
+    expect(refusalOf(judgeDayByForecastHigh({ date, forecastHighF, followingHighsF: [] }, [ninety])).field).toBe("forecastHighF");
   });
 });

@@ -44,6 +44,7 @@ describe("an inversion", () => {
   });
   test("refuses a wind that is none", () => {
     expect(refusalOf(judge(5, { windMph: -1, sky: "clear" })).field).toBe("windMph");
+    expect(refusalOf(judge(5, { windMph: 135, sky: "clear" }))).toMatchObject({ field: "windMph", found: "135 mph", allowed: "from 0 to 134 mph" });
     expect(refusalOf(judge(5, { windMph: Number.NaN, sky: "clear" })).kind).toBe("missing-fact");
   });
 });

@@ -110,7 +110,7 @@ describe("temperature of the hours that follow (not if above 85 °F is forecast 
 describe("wind", () => {
   test("a label may ask for 3 to 8 mph", () => {
     const limits = { lowestWind: { limitMph: 3, ...label }, highestWind: { limitMph: 8, ...label } };
-    expect([2.9, 3, 8, 8.1].map((windMph) => verdict(limits, () => ({ windMph })))).toEqual([
+    expect([2.9, 3, 8, 8.1].map((windMph) => verdict(limits, () => ({ windMph, gustMph: windMph })))).toEqual([
       "closed",
       "open",
       "open",
@@ -120,6 +120,22 @@ describe("wind", () => {
       ["wind-low", true],
       ["wind-high", true],
     ]);
+  });
+  test("gusts above the label's highest wind are for care; a wind above it closes alone", () => {
+    const highestWind = { limitMph: 8, ...label };
+    expect(judge({ highestWind }, () => ({ windMph: 7, gustMph: 9.9 }))).toMatchObject([
+      {
+        rule: "gusts",
+        verdict: "take-care",
+        basis: "label",
+        productName: "Alpha",
+        sentence: "Gusts reach 9.9 mph; the highest wind for Alpha is 8 mph.",
+      },
+    ]);
+    expect(judge({ highestWind }, () => ({ windMph: 7, gustMph: 8 }))).toEqual([]);
+    expect(judge({ highestWind }, () => ({ windMph: 7, gustMph: undefined }))).toEqual([]);
+    expect(judge({ highestWind }, () => ({ windMph: 9, gustMph: 14 })).map(({ rule }) => rule)).toEqual(["wind-high"]);
+    expect(judge({ lowestWind: { limitMph: 3, ...label } }, () => ({ windMph: 4, gustMph: 20 }))).toEqual([]);
   });
 });
 

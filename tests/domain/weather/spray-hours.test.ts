@@ -69,6 +69,18 @@ describe("sprays and granular work", () => {
     expect(new Set(verdicts(question, 0))).toEqual(new Set(["closed"]));
     expect(new Set(verdicts(question, 1))).toEqual(new Set(["open"]));
   });
+  test("heavy rain on saturated soil closes both, though no label limits it", () => {
+    const hours = fairHours(date, NEW_YORK, () => ({ rainInches: 2, soil: "saturated" }));
+    const question = questionOf(date, { hours, mixes: [mixOf(), mixOf({}, "granular")] });
+    expect(new Set(verdicts(question, 0))).toEqual(new Set(["closed"]));
+    expect(new Set(verdicts(question, 1))).toEqual(new Set(["closed"]));
+    expect(valueOf(judgeSprayDay(question))[1]?.hours[0]?.reasons.map(({ rule }) => rule)).toEqual(["soil", "rain"]);
+  });
+  test("a day without rain on file opens nothing", () => {
+    const hours = fairHours(date, NEW_YORK, () => ({ rainInches: undefined, rainChancePercent: undefined }));
+    const question = questionOf(date, { hours, mixes: [mixOf(), mixOf({}, "granular")] });
+    for (const mix of [0, 1]) expect(new Set(verdicts(question, mix))).toEqual(new Set(["closed"]));
+  });
   test("a granular product's own limits hold it", () => {
     const heavy = mixOf({ heavyRain: { inches: 1, withinHours: 24, ...label } }, "granular");
     const hours = fairHours(date, NEW_YORK, (index) => (index === 20 ? { rainInches: 1.5 } : {}));
@@ -125,6 +137,9 @@ describe("refusals", () => {
     ["an impossible temperature", { hours: [{ ...one, temperatureF: 295 }] }, "temperatureF"],
     ["an impossible humidity", { hours: [{ ...one, relativeHumidityPercent: 110 }] }, "relativeHumidityPercent"],
     ["negative rain", { hours: [{ ...one, rainInches: -0.1 }] }, "rainInches"],
+    ["a wind beyond a hurricane", { hours: [{ ...one, windMph: 1.7e308 }] }, "windMph"],
+    ["gusts beyond a hurricane", { hours: [{ ...one, gustMph: 135 }] }, "gustMph"],
+    ["rain beyond any on earth", { hours: [{ ...one, rainInches: 12.1 }] }, "rainInches"],
     ["an impossible chance", { hours: [{ ...one, rainChancePercent: 101 }] }, "rainChancePercent"],
     ["an unknown zone", { timeZone: "Eastern" }, "timeZone"],
     [

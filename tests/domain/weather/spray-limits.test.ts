@@ -41,6 +41,7 @@ describe("limits", () => {
   );
   test.each([
     ["highestWind", { highestWind: { limitMph: -1, ...label } }],
+    ["highestWind", { highestWind: { limitMph: 135, ...label } }],
     ["towardsWithinDegrees", { towardsWithinDegrees: 181 }],
     ["rainFromInches", { rainFromInches: 0 }],
     ["rainChanceFromPercent", { rainChanceFromPercent: 101 }],

@@ -39,10 +39,14 @@ describe("spraying in an hour", () => {
     expect(judge({ windMph: undefined })[0]).toMatchObject({ rule: "wind-high", isUndecided: true });
   });
 
-  test("rain in the hour closes, a chance of it is for care", () => {
+  test("rain in the hour closes, a chance of it is for care, and rain that nobody knows closes undecided", () => {
     expect(rulesOf({ rainInches: 0.01 })).toEqual(["rain closed"]);
     expect(rulesOf({ rainChancePercent: 50 })).toEqual(["rain-chance take-care"]);
-    expect(rulesOf({ rainInches: undefined, rainChancePercent: undefined })).toEqual([]);
+    expect(judge({ rainInches: undefined, rainChancePercent: undefined })).toMatchObject([
+      { rule: "rain", verdict: "closed", isUndecided: true, sentence: "The rain in this hour is not known." },
+    ]);
+    expect(rulesOf({ rainInches: undefined, rainChancePercent: 90 })).toEqual(["rain closed"]);
+    expect(rulesOf({ rainChancePercent: undefined })).toEqual([]);
   });
 
   test("a calm clear dawn is for care, noon isn't; clouds and wind end it", () => {

@@ -2,9 +2,10 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { addDays } from "#domain/foundation/calendar-date";
 import { dayOfYear } from "#domain/turf/daily-series";
+import { refuseOutOfRange } from "#domain/turf/physical-range";
 import { daylightHours } from "#domain/turf/solar-radiation";
 import { localTimeAt } from "#domain/weather/local-hours";
-import { sunTimesOn } from "#domain/weather/sun-times";
+import { placeRanges, sunTimesOn } from "#domain/weather/sun-times";
 import { day, refusalOf, valueOf } from "../../support/domain-answers";
 import { between } from "../../support/real-numbers";
 
@@ -111,4 +112,9 @@ describe("sunrise and sunset", () => {
   ])("refuses an impossible %s", (field, timeZone, place) =>
     expect(refusalOf(sunTimesOn(day("2026-05-04"), timeZone, place)).field).toBe(field),
   );
+});
+
+test("a place is asked for on earth, its poles and its date line included", () => {
+  expect(refuseOutOfRange([...placeRanges({ latitudeDegrees: 90, longitudeDegrees: -180 }), ...placeRanges({ latitudeDegrees: -90, longitudeDegrees: 180 })])).toBeUndefined();
+  expect(refuseOutOfRange(placeRanges({ latitudeDegrees: 0, longitudeDegrees: 181 }))?.refusal).toMatchObject({ field: "longitudeDegrees", allowed: "from -180 to 180 °" });
 });

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { CANS_EXAMPLE, cansWorksheet, KNOWN_RATE_EXAMPLE, knownRateWorksheet } from "#domain/worksheets/irrigation";
-import { answersOf, refusedFields, stepsOf, worked } from "../../support/worked";
+import { answersOf, firstSentence, refusedFields, stepsOf, worked } from "../../support/worked";
 
 test("minutes from a known rate, in cycles with a rest", () => {
   const outcome = knownRateWorksheet(KNOWN_RATE_EXAMPLE.typed);
@@ -44,4 +44,14 @@ test("refused by field: what is missing, half a cycle, too few cans", () => {
   expect(refusedFields(cansWorksheet({ ...CANS_EXAMPLE.typed, cans: "0, 0, 0, 0" }))).toEqual(["cans"]);
   expect(refusedFields(cansWorksheet({ ...CANS_EXAMPLE.typed, soak: "5" }))).toEqual(["longestRun"]);
   expect(refusedFields(cansWorksheet({ depth: "", cans: "", minutes: "", wind: "x", longestRun: "", soak: "" }))).toEqual(["depth", "cans", "minutes", "wind"]);
+});
+
+test("absurd water is refused: more than a foot, a station of more than a foot an hour, a run of more than a day", () => {
+  const refused = (change: object) => knownRateWorksheet({ ...KNOWN_RATE_EXAMPLE.typed, ...change });
+  expect(refusedFields(refused({ depth: "99999999" }))).toEqual(["depth"]);
+  expect(firstSentence(refused({ depth: "99999999" }))).toBe('"99999999" is no answer for the depth of water: it takes up to 12 in.');
+  expect(refusedFields(refused({ rate: "12.1 in per hour" }))).toEqual(["rate"]);
+  expect(refusedFields(refused({ depth: "12.01" }))).toEqual(["depth"]);
+  expect(firstSentence(refused({ depth: "2", rate: "0.05", longestRun: "", soak: "" }))).toContain("more than a day");
+  expect(answersOf(refused({ depth: "1.2", rate: "0.05", longestRun: "", soak: "" }))).toEqual(["1440 min"]);
 });

@@ -76,6 +76,21 @@ export async function checkTank(page: Page, gallonsLeft: string, fluidOuncesLeft
   await expect(page.getByText(fluidOuncesLeft).first()).toBeVisible();
 }
 
+/** Dips the tank after the day: held against the books, then written once by a button that is pressed twice. */
+export async function measureTank(page: Page, person: string): Promise<void> {
+  await openDay(page);
+  await page.getByRole("link", { name: "What is left in the tanks" }).click();
+  await page.getByRole("link", { name: "Write down what a tank holds", exact: true }).click();
+  await expect(page.getByRole("heading", { name: "Write down what a tank holds" })).toBeVisible();
+  await fill(page, { "Found in it": "2 gal", Day: DAYS.work, "Measured at": "12:05", "With what": "Dipstick" });
+  await choose(page, { "Measured by": person });
+  await page.getByRole("radio", { name: /^Nobody knows/ }).check();
+  await page.getByRole("button", { name: "Hold it against the books" }).click();
+  await expect(page.getByText(/it is ½ gal less than the books\..+to count difference/)).toBeVisible();
+  await page.getByRole("button", { name: "Write it down" }).dblclick();
+  await expect(page.getByText(/^2 gal found on .+ at 12:05 pm by /)).toHaveCount(1);
+}
+
 /** Cleans the sprayer out after the day: read back, then written once by a button that is pressed twice. */
 export async function recordCleanOut(page: Page, person: string): Promise<void> {
   await openDay(page);

@@ -1,16 +1,28 @@
 // Watering in, coming back on the lawn and signs as published, each with its source beside it.
 import { expect } from "vitest";
+import { addDays } from "#domain/foundation/calendar-date";
 import { type SignDownTrigger } from "#domain/label/aftercare-constraint";
-import { readUntils } from "#domain/label/label-time";
+import { readSeedingAfter } from "#domain/label/label-aftercare";
+import { type ReadAnswer } from "#domain/label/label-answer";
+import { readReach, readUntils } from "#domain/label/label-time";
+import { readWateringIn } from "#domain/label/label-water";
 import { aftercareTimeline } from "#domain/mixing/aftercare";
+import { dueBy, notBefore } from "#domain/mixing/aftercare-instants";
 import { irrigationRun } from "#domain/mixing/irrigation-run";
+import { seedingFindings } from "#domain/mixing/seeding-aftercare";
 import { exactly } from "#domain/quantities/exact-quantity";
 import { of } from "#domain/quantities/quantity";
 import { decimal, type Rational, rational } from "#domain/quantities/rational";
 import { type Authority } from "#domain/weather/spray-limits";
-import { aftercareQuestion, appliedOf, FRONT, hoursAfterEnd, labelOf, rowOf, says, untilState } from "../../support/aftercare-builders";
-import { valueOf } from "../../support/domain-answers";
+import { aftercareQuestion, appliedOf, at, CHICAGO, FRONT, HOUR, hoursAfterEnd, labelOf, rowOf, says, untilState } from "../../support/aftercare-builders";
+import { day, valueOf } from "../../support/domain-answers";
 import { type PublishedEntry, type PublishedRow, type PublishedStatement } from "../../support/published-check";
+
+/** What was read; a label's reader refuses in a sentence. */
+function readAs<Value>(answer: ReadAnswer<Value>): Value {
+  if (!answer.ok) throw new Error(answer.refusal);
+  return answer.value;
+}
 
 const visitOf = (...labels: Parameters<typeof appliedOf>[0][]) => valueOf(aftercareTimeline(aftercareQuestion(labels.map((label) => appliedOf(label)))));
 
@@ -44,7 +56,7 @@ const signs = (
 const KENTUCKY = "Univ. of Kentucky (Townsend), July 3, 2018, https://kentuckypestnews.wordpress.com/2018/07/03/time-for-preventive-white-grub-control/";
 const KREUSER = "Kreuser, UNL, Golfdom 15 Aug 2018, https://www.golfdom.com/treatment-of-iron-deficiency-and-chlorosis/";
 const OREGON = "WSU Tree Fruit; Oregon IPM Center Fall 2020, https://agsci.oregonstate.edu/oipmc/oregon-ipm-center-newsletter-vol-i-iss-3-fall-2020-reis-v-phis";
-const grub = labelOf("Grubclear", says("watering-in", { by: hoursAfterEnd(1), depth: { least: of("in", "0.5"), most: of("in", "1") }, rain: "not-stated" }));
+const grub = labelOf("Grubclear", says("watering-in", readAs(readWateringIn("immediately, 0.5 to 1 in"))));
 // How long iron stays dry is common practice.
 const overnight: Authority = { basis: "common-practice", source: "common practice: foliar iron stays dry overnight" };
 const iron = labelOf("Ferrox Foliar", says("watering-not-before", { untilLaterOf: [hoursAfterEnd(12)] }, overnight));
@@ -94,4 +106,74 @@ const inWords: readonly PublishedStatement[] = [
   },
 ];
 
-export const AFTERCARE_CHECKS: readonly PublishedEntry[] = [...minutes, ...signs, ...inWords];
+const CALIFORNIA = "Calif. 3 CCR 6772(a)(4)";
+const STEPS = "Six steps for success (same six steps as UGA's Murphy; author not shown), https://www.turfmagazine.com/services/six-steps-for-success-with-preemergent-herbicides/";
+const [MINUTE, DAY_HOURS] = [60_000, 24];
+/** Work of an hour that ended then. */
+const workUntil = (text: string) => ({ startsAtEpochMilliseconds: at(text) - HOUR, endsAtEpochMilliseconds: at(text), postedAtEpochMilliseconds: "not-posted" }) as const;
+
+const days: readonly PublishedStatement[] = [
+  {
+    row: "mixing.10",
+    says: "a day of a label is never over before 24 h from the end of the application, at whatever hour and in the nights in which clocks change",
+    source: CALIFORNIA,
+    status: "seen",
+    holds: () => {
+      const oneDay = readAs(readReach("1 day"));
+      for (const night of ["2026-05-01T00:00-05:00", "2026-03-07T00:00-06:00", "2026-10-31T00:00-05:00"]) {
+        for (let minute = 0; minute < DAY_HOURS * 60; minute += 15) {
+          const work = workUntil(new Date(at(night) + minute * MINUTE).toISOString());
+          expect(notBefore(oneDay, work, CHICAGO).atEpochMilliseconds).toBeGreaterThanOrEqual(work.endsAtEpochMilliseconds + DAY_HOURS * HOUR);
+          expect(oneDay.anchor === "days" && dueBy(oneDay, work, CHICAGO) <= work.endsAtEpochMilliseconds + DAY_HOURS * HOUR).toBe(true);
+        }
+      }
+    },
+  },
+  {
+    row: "mixing.11",
+    says: "a label states its interval in hours or in days, and the two are told apart",
+    source: "40 CFR 156.208",
+    status: "seen",
+    holds: () => expect([readReach("48 hours"), readReach("2 days")]).toMatchObject([{ value: { anchor: "application-end", durationMinutes: 2880 } }, { value: { anchor: "days", days: 2 } }]),
+  },
+  {
+    row: "weather-limits.15",
+    says: "a pre-emergent is watered in within 7 days and not mowed until then",
+    source: STEPS,
+    status: "seen",
+    holds: () => {
+      const mowing = says("mowing-after", { untilLaterOf: readAs(readUntils("until watered in")) });
+      const visit = visitOf(labelOf("Barrier", { ...says("watering-in", readAs(readWateringIn("0.5 in within 7 days"))), ...mowing }));
+      // Begun on Friday, May 1 at 3 pm: seven times 24 h later is the last moment for both.
+      expect(rowOf(visit.steps, "watering")).toEqual([["must", "2026-05-01T21:00", "2026-05-08T20:00"]]);
+      expect(rowOf(visit.steps, "mowing")).toEqual([["may-not", "2026-05-01T20:00", "2026-05-08T20:00"]]);
+    },
+  },
+];
+
+// Weeks from the herbicide to seed of Kentucky bluegrass, broadcast and slit-seeded, as the study's abstract has them.
+const KEELEY = "Keeley & Zhou (Kansas State), Weed Technology 19(1), 2005, https://bioone.org/journals/weed-technology/volume-19/issue-1/WT-03-199R/";
+const seedings: readonly PublishedStatement[] = (
+  [
+    ["dithiopyr", 6, 11],
+    ["pendimethalin", 8, 10],
+    ["prodiamine", 14, 16],
+  ] as const
+).map(([name, broadcastWeeks, slitWeeks]) => ({
+  row: ["mixing.13", "mixing.14"],
+  says: `${name}: broadcast seed after ${String(broadcastWeeks)} weeks, slit seed after ${String(slitWeeks)}`,
+  source: KEELEY,
+  status: "seen",
+  holds: () => {
+    const label = labelOf(name, says("seeding-after", readAs(readSeedingAfter(`broadcast ${String(broadcastWeeks)} weeks, slit ${String(slitWeeks)} weeks`))));
+    const onDay = (method: "broadcast" | "slit", daysAfter: number) =>
+      seedingFindings([appliedOf(label)], [{ date: addDays(day("2026-05-01"), daysAfter), method, standing: "planned" }], CHICAGO).map(({ rule }) => rule);
+    for (const [method, weeks] of [["broadcast", broadcastWeeks], ["slit", slitWeeks]] as const) {
+      expect(onDay(method, 7 * weeks)).toEqual(["seeding-too-soon-after"]);
+      expect(onDay(method, 7 * weeks + 1)).toEqual([]);
+    }
+    expect(onDay("slit", 7 * broadcastWeeks + 1)).toEqual(["seeding-too-soon-after"]);
+  },
+}));
+
+export const AFTERCARE_CHECKS: readonly PublishedEntry[] = [...minutes, ...signs, ...inWords, ...days, ...seedings];

@@ -195,7 +195,8 @@ const ofTank: readonly PublishedStatement[] = [
     says: "half of the carrier is in the tank before the first product",
     source: PARTNERS,
     status: "seen",
-    holds: () => expect(sprayed(IRON, squareFeet(2000n)).steps[0]).toContain("half full"),
+    // Half of 3 gal less 3 fl oz, whatever the size of the tank.
+    holds: () => expect(sprayed(IRON, squareFeet(2000n)).steps.slice(0, 2)).toEqual([expect.stringContaining("half of this load's water (1.49 gal)"), expect.stringContaining("Add Rustwater Iron")]),
   },
   {
     row: "mixing.4",

@@ -107,12 +107,12 @@ function PlannedFillBlock({ fill }: { readonly fill: FillToMake }) {
     <Stack gap={4}>
       <h2>Planned</h2>
       {fill.findings.map((finding) => (
-        <VisitFinding key={finding.rule} finding={finding} />
+        <VisitFinding key={finding.what} finding={finding} />
       ))}
       <Row gap="wide" align="top">
         <Amount {...amountOf(fill)} of="Finished spray" tool={`${fill.gearName}, holds ${us(fill.capacity)}`} />
-        {fill.plan.products.map(({ productId, productName, amount, marks }) => (
-          <Amount key={productId} {...amountProps(amount, marks, fill.toolNameOf[productId] ?? null)} of={productName} />
+        {fill.plan.products.map(({ productId, productName, amount, toolName, marks }) => (
+          <Amount key={productId} {...amountProps(amount, marks, toolName)} of={productName} />
         ))}
       </Row>
     </Stack>

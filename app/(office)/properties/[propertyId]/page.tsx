@@ -19,6 +19,7 @@ import { OneLawn } from "./one-lawn";
 import { PeopleOfProperty } from "./people-of-property";
 import { PutDown } from "./put-down";
 import { propertyOfPage, type PropertyPageProps, streetOfPage, wordOfSearch } from "./property-of-page";
+import { SeenOnGround } from "./seen-on-ground";
 import { ThisYearOnThisGround } from "./this-year";
 import { NextVisit, PromisedAndOpen } from "./visits-of-property";
 
@@ -31,6 +32,7 @@ const SECTIONS = [
   { id: "promised", name: "Promised and open" },
   { id: "this-year", name: "This year on this ground" },
   { id: "put-down", name: "Put down" },
+  { id: "seen", name: "Seen on the lawns" },
   { id: "ground", name: "Ground" },
   { id: "people", name: "People" },
 ] as const;
@@ -77,6 +79,9 @@ export default async function PropertyPage(props: PropertyPageProps) {
           </Section>
           <Section id="put-down" name="Put down">
             <PutDown {...which} />
+          </Section>
+          <Section id="seen" name="Seen on the lawns">
+            <SeenOnGround lawns={lawn === undefined ? property.lawns : [lawn]} />
           </Section>
           <Section id="ground" name="Ground">
             <Stack gap={6}>

@@ -4,7 +4,7 @@ import { may } from "#application/permission";
 import { type ProductOfShed } from "#application/products/list-products";
 import { listMovements, type Movement } from "#application/stock/list-movements";
 import { listStock, type LotOfStock, type StockOfProduct } from "#application/stock/list-stock";
-import { readPrices } from "#application/stock/read-prices";
+import { type DeliveryOfProduct, readPrices } from "#application/stock/read-prices";
 import { type PriceOfLot } from "#domain/stock/cost-of-product";
 import { type Role } from "#domain/crew/role";
 import { calendarDateIn, formatShortDate } from "#domain/foundation/calendar-date";
@@ -28,9 +28,11 @@ import { lotWords, onHandWords, priceWords } from "../stock-words";
 import { retireProductAction } from "./action";
 import { LabelLines } from "./label-lines";
 import { productNameOfPage, productOfPage, type ProductPageProps } from "./product-of-page";
+import { WhatWasPaid } from "./what-was-paid";
 
 const SECTIONS = [
   { id: "on-hand", name: "On hand" },
+  { id: "prices", name: "What was paid" },
   { id: "label", name: "Label" },
   { id: "movements", name: "Movements" },
 ];
@@ -75,10 +77,15 @@ export default async function ProductPage(props: ProductPageProps) {
           )
         }
       />
-      <JumpLinks sections={SECTIONS} />
+      <JumpLinks sections={SECTIONS.filter(({ id }) => id !== "prices" || prices !== undefined)} />
       <Section id="on-hand" name="On hand">
-        <Lots stock={onHand} prices={prices} />
+        <Lots stock={onHand} prices={prices?.ofLots} />
       </Section>
+      {prices !== undefined && (
+        <Section id="prices" name="What was paid">
+          <WhatWasPaid deliveries={prices.deliveries} product={product} mayState={may(member.role, "stock/state-delivery-price")} timeZone={company.timeZone} />
+        </Section>
+      )}
       <Section id="label" name="Label">
         <Stack gap={5}>
           <Label product={product} role={member.role} base={base} timeZone={company.timeZone} />
@@ -106,11 +113,11 @@ export default async function ProductPage(props: ProductPageProps) {
 
 type Prices = ReadonlyMap<string, PriceOfLot>;
 
-/** What each lot cost, for those who may see it. */
-async function pricesFor(role: Role, productId: string): Promise<Prices | undefined> {
+/** What each lot cost and each delivery, for those who may see it. */
+async function pricesFor(role: Role, productId: string): Promise<{ readonly ofLots: Prices; readonly deliveries: readonly DeliveryOfProduct[] } | undefined> {
   if (!may(role, "stock/read-prices")) return undefined;
   const answer = await asMember(readPrices, { productId });
-  return answer.ok ? new Map(answer.value.lots.map(({ lotId, price }) => [lotId, price])) : undefined;
+  return answer.ok ? { ofLots: new Map(answer.value.lots.map(({ lotId, price }) => [lotId, price])), deliveries: answer.value.deliveries } : undefined;
 }
 
 interface LotsProps {

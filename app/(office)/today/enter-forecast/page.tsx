@@ -24,7 +24,7 @@ export default async function EnterForecastPage(props: DayPageProps) {
         sentence="For every truck of the day. Labels that limit the heat are held against it."
       />
       <Sheet>
-        <EnterForecastForm date={date} highF={forecast === null ? "" : String(forecast.highF)} source={forecast?.source ?? ""} />
+        <EnterForecastForm date={date} highF={forecast === null ? "" : String(forecast.highF)} nextHighF={String(forecast?.nextHighF ?? "")} source={forecast?.source ?? ""} />
       </Sheet>
     </>
   );

@@ -37,14 +37,16 @@ function spanOf(step: AftercareStep, id: string, endOfVisit: number, lastMinute:
     words: withoutFullStop(step.words),
     fromWords: step.startsAtWords,
     untilWords: step.endsAtWords,
+    hasNoEnd: end === null && kind === "must",
     why: said.length === 0 ? "No words of the label are on file" : said.join("; "),
     product: [...new Set(reasons.map(({ productName }) => productName))].join(" and "),
   };
 }
 
-/** As far as a drawing goes: the last end that is known, and a day at least. */
+/** As far as a drawing goes: the last end that is known, half a day of what has none, and a day at least. */
 function lastMinuteOf({ steps, visitEndsAtEpochMilliseconds }: AftercareTimeline): number {
-  const ends = steps.flatMap(({ endsAtEpochMilliseconds: end }) => (end === null ? [] : [(end - visitEndsAtEpochMilliseconds) / ONE_MINUTE_MILLISECONDS]));
+  const minutesTo = (instant: number) => (instant - visitEndsAtEpochMilliseconds) / ONE_MINUTE_MILLISECONDS;
+  const ends = steps.map(({ startsAtEpochMilliseconds: start, endsAtEpochMilliseconds: end }) => (end === null ? minutesTo(start) + ONE_DAY_MINUTES / 2 : minutesTo(end)));
   return Math.max(ONE_DAY_MINUTES, ...ends);
 }
 

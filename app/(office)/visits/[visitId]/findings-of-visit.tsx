@@ -22,6 +22,7 @@ export function holdId(index: number): string {
 function placesOf({ visit, outcome }: VisitOnFile, today: CalendarDate): PlacesOfVisit {
   const treatments = outcome.ok ? outcome.value.question.treatments : [];
   return {
+    visitId: visit.visitId,
     propertyId: visit.property.propertyId,
     date: visit.stop?.date ?? null,
     dayToPlan: firstDayOpen(visit, today),

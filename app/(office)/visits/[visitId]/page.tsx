@@ -23,6 +23,7 @@ import { CostOfProducts } from "./cost-of-products";
 import { DeliveredActives, DeliveredNutrients } from "./delivered-nutrients";
 import { FindingsOfVisit, findingsOf } from "./findings-of-visit";
 import { TicketSection } from "./papers-of-visit";
+import { SeenOnLawns } from "./seen-on-lawns";
 import { LooksOfVisit, MixesOfVisit, StockOfVisit } from "./ticket-of-visit";
 import { titleOfVisit, type VisitPageProps, visitWithCost } from "./visit-of-page";
 import { standingOf } from "./visit-words";
@@ -32,7 +33,7 @@ export async function generateMetadata(props: VisitPageProps) {
   return { title: await titleOfVisit(props) };
 }
 
-/** One visit, in order of time: where, what was found, what to put down, what comes after, its papers and its record. */
+/** One visit, in order of time: where, what was seen, what was found, what to put down, what comes after, its papers and its record. */
 export default async function VisitPage(props: VisitPageProps) {
   const { member, company } = await pageFor("visits/read-visit");
   const found = await visitWithCost(props);
@@ -60,6 +61,9 @@ export default async function VisitPage(props: VisitPageProps) {
       <Stack gap={6}>
         <Section id="where" name="What and where" aside={<VisitMark state={standingOf(visit, today)} size={24} />}>
           <WhereWords found={found} trucks={trucks} />
+        </Section>
+        <Section id="seen" name="Seen on the lawns">
+          <SeenOnLawns found={found} mayLook={may(member.role, "visits/look-at-lawns")} />
         </Section>
         <Section id="findings" name="Findings" aside={countWords(found)}>
           <FindingsOfVisit found={found} timeZone={timeZone} today={today} mayAnswer={may(member.role, "visits/answer-hold")} />
@@ -124,6 +128,7 @@ function TasksToChange({ found: { visit }, role }: { readonly found: VisitOnFile
 
 const SECTIONS = [
   { id: "where", name: "What and where" },
+  { id: "seen", name: "Seen on the lawns" },
   { id: "findings", name: "Findings" },
   { id: "put-down", name: "What to put down" },
   { id: "aftercare", name: "Aftercare" },

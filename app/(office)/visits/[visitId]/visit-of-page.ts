@@ -1,6 +1,6 @@
 import { notFound } from "next/navigation";
 import { cache } from "react";
-import { readVisit, type VisitOnFile, type VisitRead } from "#application/visits/read-visit";
+import { readVisit, type VisitRead } from "#application/visits/read-visit";
 import { asMember } from "../../../session";
 
 /** What a page below a visit's address is given. */
@@ -12,7 +12,7 @@ export interface VisitPageProps {
 const readOnce = cache((visitId: string) => asMember(readVisit, { visitId, withCost: true }));
 
 /** The visit of a page below its own; where there is none, there is no page. */
-export async function visitOfPage({ params }: VisitPageProps): Promise<VisitOnFile> {
+export async function visitOfPage({ params }: VisitPageProps): Promise<Omit<VisitRead, "cost">> {
   return orNotFound(await asMember(readVisit, { visitId: (await params).visitId }));
 }
 

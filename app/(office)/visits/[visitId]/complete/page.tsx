@@ -38,7 +38,7 @@ export default async function CompleteVisitPage(props: VisitPageProps) {
     );
   }
   const today = calendarDateIn(company.timeZone, house().now().getTime());
-  const mixes = plan.ok ? plan.value.mixes.map((mix) => mixAsked(mix, tanks.ok ? tanks.value.tanks : [])) : [];
+  const mixes = plan.ok ? plan.value.mixes.map((mix) => mixAsked(mix, tanks.ok ? tanks.value.tanks : [], visit.visitId)) : [];
   const crew = people.ok ? people.value.people.filter(({ leftOn }) => leftOn === null) : [];
   return (
     <>
@@ -70,19 +70,30 @@ function dayOfVisit(planned: string | undefined, today: string): string {
   return planned === undefined || planned > today ? today : planned;
 }
 
-function mixAsked({ key, kind, productNames, planned, equipmentId }: MixToRecord, tanks: readonly TankOnFile[]): MixAsked {
+function mixAsked({ key, kind, productNames, planned, mixedAlone, equipmentId }: MixToRecord, tanks: readonly TankOnFile[], visitId: string): MixAsked {
   const tank = tanks.find((one) => one.equipmentId === equipmentId);
-  const fills = kind === "granular" ? [] : (tank === undefined ? tanks.flatMap((one) => one.fills) : tank.fills).filter(({ left }) => left.amount > 0n);
+  const fills = kind === "granular" ? [] : (tank === undefined ? tanks.flatMap((one) => one.fills) : tank.fills).filter((fill) => isAtHand(fill, visitId));
   return {
     key,
     kind,
     name: listWords(productNames),
-    planned: planned === null ? "no mix could be worked out" : `${us(planned)}${kind === "spray" ? " of finished spray" : ""}`,
+    planned: planned === null ? "no mix could be worked out" : plannedWords(us(planned), mixedAlone === null ? null : us(mixedAlone)),
     fills: fills.map((fill) => ({ value: fill.fillId, word: fillWords(fill) })),
   };
 }
 
+/** Out of a fill goes what the ground takes; a load for this visit alone went to a mark of the gauge. */
+function plannedWords(planned: string, mixedAlone: string | null): string {
+  if (mixedAlone === null) return planned;
+  return `${planned} of finished spray${mixedAlone === planned ? "" : ` out of a fill, ${mixedAlone} where it was mixed for this visit alone`}`;
+}
+
+/** What is left in a tank, and what was made for this visit: where the tank was measured since, its record takes it from what was missing. */
+function isAtHand({ left, plannedVisitIds }: FillOnFile, visitId: string): boolean {
+  return left.amount > 0n || plannedVisitIds.includes(visitId);
+}
+
 /** "Fill 3 of Nov 25, 2026: 12 gal left of Ironside". */
 function fillWords({ number, filledOn, left, products }: FillOnFile): string {
-  return `Fill ${String(number)} of ${formatShortDate(filledOn)}: ${us(left)} left, with ${listWords(products.map(({ name }) => name))}`;
+  return `Fill ${String(number)} of ${formatShortDate(filledOn)}: ${left.amount === 0n ? "nothing" : us(left)} left, with ${listWords(products.map(({ name }) => name))}`;
 }

@@ -1,0 +1,59 @@
+import Link from "next/link";
+import { house } from "#application/house";
+import { listPeople } from "#application/people/list-people";
+import { calendarDateIn } from "#domain/foundation/calendar-date";
+import { LOOK_FORM } from "#domain/mixing/site-checks";
+import { localTimeAt } from "#domain/weather/local-hours";
+import { EmptyState } from "#ui/empty-state";
+import { LinkButton } from "#ui/button";
+import { PageHead } from "#ui/page-head";
+import { Sheet } from "#ui/sheet";
+import { asMember } from "../../../../session";
+import { pageFor } from "../../../page-for";
+import { visitOfPage, type VisitPageProps } from "../visit-of-page";
+import { lawnWords } from "../visit-words";
+import { LookAtLawnsForm } from "./look-at-lawns-form.client";
+
+export const metadata = { title: LOOK_FORM };
+
+/** The crew's form of what blooms on the lawns of a visit, all of them at once. */
+export default async function LookAtLawnsPage(props: VisitPageProps) {
+  const { company, member } = await pageFor("visits/look-at-lawns");
+  const { visit, seen } = await visitOfPage(props);
+  const people = await asMember(listPeople, {});
+  const crew = people.ok ? people.value.people.filter(({ leftOn }) => leftOn === null) : [];
+  const now = house().now().getTime();
+  return (
+    <>
+      <PageHead
+        above={
+          <Link href={`/visits/${visit.visitId}`} prefetch={false}>
+            {visit.property.street}
+          </Link>
+        }
+        title={LOOK_FORM}
+        sentence="Flowers of weeds, clover, the grass itself or anything else on the lawn. What is written down here is never changed; what is seen later is a look of its own."
+      />
+      {seen.lawns.length === 0 ? (
+        <EmptyState
+          sentence="No lawn of this visit is on the plan any more, so there is none to look at."
+          actions={<LinkButton href={`/properties/${visit.property.propertyId}#ground`}>Lawns of this property</LinkButton>}
+        />
+      ) : (
+        <Sheet>
+          <LookAtLawnsForm
+            fixed={{ requestId: house().newId(), visitId: visit.visitId }}
+            values={{
+              seenOn: calendarDateIn(company.timeZone, now),
+              seenAt: localTimeAt(now, company.timeZone).localTime.slice(0, 5),
+              seenById: crew.some(({ personId }) => personId === member.personId) ? member.personId : "",
+              ...Object.fromEntries(seen.lawns.flatMap(({ zoneId }) => [[`lawns.${zoneId}`, "not-looked"], [`said.${zoneId}`, ""]])),
+            }}
+            lawns={seen.lawns.map((lawn) => ({ zoneId: lawn.zoneId, words: lawnWords(lawn) }))}
+            people={crew.map(({ personId, name }) => ({ value: personId, word: name }))}
+          />
+        </Sheet>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,45 @@
+import { type CalendarDate, calendarDateIn } from "#domain/foundation/calendar-date";
+import { groupedBy } from "#domain/foundation/grouping";
+import { bloomOnDay, type BloomOnDay, type BloomSeen, type LawnLook, lookWords } from "#domain/properties/lawn-look";
+import { minuteOfDayAt } from "#domain/weather/local-hours";
+import { type Work } from "#application/use-case";
+
+/** A look at a lawn as it was written down. */
+export interface LookOnFile extends LawnLook {
+  readonly lawnLookId: string;
+  readonly zoneId: string;
+  readonly seenBy: string;
+  readonly said: string | null;
+  /** "Seen in bloom on Apr 14, 2026, 9:12 am, by Rowan Ash: clover along the walk." */
+  readonly words: string;
+}
+
+/** What was seen on some lawns, by lawn, the latest look first; two queries for any number of lawns. */
+export async function looksOfZones(work: Work, zoneIds: readonly string[]): Promise<ReadonlyMap<string, readonly LookOnFile[]>> {
+  const { companyId, timeZone } = work.company;
+  const rows = await work.tx.lawnLook.findMany({
+    where: { companyId, zoneId: { in: [...zoneIds] } },
+    orderBy: [{ seenAt: "desc" }, { enteredAt: "desc" }, { lawnLookId: "asc" }],
+  });
+  const people = await work.tx.person.findMany({ where: { companyId, personId: { in: rows.map(({ seenById }) => seenById) } }, select: { personId: true, name: true } });
+  const nameOf = new Map(people.map(({ personId, name }) => [personId, name]));
+  const looks = rows.map((row): LookOnFile => {
+    const { lawnLookId, zoneId, said } = row;
+    const seenAtEpochMilliseconds = row.seenAt.getTime();
+    const seenBy = nameOf.get(row.seenById) ?? "";
+    const blooms = row.blooms as BloomSeen;
+    const seenOn = calendarDateIn(timeZone, seenAtEpochMilliseconds);
+    return {
+      ...{ lawnLookId, zoneId, seenOn, seenAtEpochMilliseconds, seenBy, blooms, said },
+      enteredAtEpochMilliseconds: row.enteredAt.getTime(),
+      words: lookWords({ seenOn, minuteOfDay: minuteOfDayAt(seenAtEpochMilliseconds, timeZone), seenBy, blooms, said }),
+    };
+  });
+  return groupedBy(looks, ({ zoneId }) => zoneId);
+}
+
+/** What a mix ticket asks of a lawn's flowers on a day, from the looks at it. */
+export function bloomOfLawn(looks: readonly LookOnFile[], day: CalendarDate): { readonly inBloom: BloomOnDay<LookOnFile>["inBloom"]; readonly bloomSeen: string | null } {
+  const { inBloom, look } = bloomOnDay(looks, day);
+  return { inBloom, bloomSeen: look?.words ?? null };
+}

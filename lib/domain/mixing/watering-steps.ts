@@ -1,0 +1,118 @@
+import { calendarDateIn } from "#domain/foundation/calendar-date";
+import { clockWords } from "#domain/foundation/clock-words";
+import { groupedBy } from "#domain/foundation/grouping";
+import { listWords } from "#domain/foundation/list-words";
+import { type AftercareStep } from "#domain/mixing/aftercare-step";
+import { weekdayOf } from "#domain/mixing/clock-periods";
+import { dateWords, localWords, weekdayWords } from "#domain/mixing/local-words";
+import { firstWholeMinute, type StationStart, type WateringPart } from "#domain/mixing/station-schedule";
+import { type WateringAnswer } from "#domain/mixing/watering-window";
+import { minuteOfDayAt, type Span } from "#domain/weather/local-hours";
+
+type Window = Extract<WateringAnswer, { readonly kind: "window" }>;
+
+const ONE_MINUTE_MILLISECONDS = 60_000;
+
+/**
+ * How the visit is watered in, as steps. At one go it is the first stretch, and the words say until when later ones do
+ * too; in several parts it is a step for each. Where no label sets a date there is no end, and the words say that.
+ */
+export function wateringSteps(answer: WateringAnswer, timeZone: string): readonly AftercareStep[] {
+  if (answer.kind !== "window") return [];
+  const { windows, parts = [] } = answer;
+  const [first] = windows;
+  if (first !== undefined) {
+    const words = `${atOneGoWords(answer, first, timeZone)}${rainWords(answer)}${laterWords(answer, timeZone)}`;
+    return [stepOf(answer, first, words, timeZone)];
+  }
+  const lead = `Water in with ${answer.depthWords ?? "what the label says"}, each station once, in ${parts.length} parts.`;
+  if (hasDate(answer)) {
+    return parts.map((part, index) => {
+      const words = `${lead} Part ${index + 1}: ${startsWords(part.starts, part, timeZone)}.${rainWords(answer)}`;
+      return stepOf(answer, part, words, timeZone);
+    });
+  }
+  const all = parts.map((part) => partWords(part, timeZone)).join(" ");
+  return parts.slice(0, 1).map((part) => stepOf(answer, part, `${lead} They may run so: ${all}${rainWords(answer)}`, timeZone));
+}
+
+function hasDate({ dueAtEpochMilliseconds }: Window): boolean {
+  return typeof dueAtEpochMilliseconds === "number";
+}
+
+function stepOf(answer: Window, { fromEpochMilliseconds, untilEpochMilliseconds }: Span, words: string, timeZone: string): AftercareStep {
+  const { isEstimate, reasons } = answer;
+  const starts = localWords(fromEpochMilliseconds, timeZone, "end");
+  return {
+    row: "watering",
+    kind: "must",
+    startsAtEpochMilliseconds: fromEpochMilliseconds,
+    endsAtEpochMilliseconds: hasDate(answer) ? untilEpochMilliseconds : null,
+    isEstimate,
+    words,
+    startsAtWords: isEstimate ? `about ${starts}, an estimate` : starts,
+    endsAtWords: hasDate(answer) ? localWords(untilEpochMilliseconds, timeZone, "due") : noDateWords(answer),
+    reasons,
+  };
+}
+
+/** What stands in place of a date. */
+function noDateWords({ isOverdue, hasHours }: Window): string {
+  const within = hasHours === true ? ", within the watering hours" : "";
+  return isOverdue === true
+    ? `as soon as it can be${within}; the date on the label has passed`
+    : `when it suits${within}; no date on the label`;
+}
+
+function atOneGoWords({ depthWords, stations, starts = [] }: Window, span: Span, timeZone: string): string {
+  if (depthWords === null) return "Water in as the label says; it states no depth.";
+  // Stations without rests run one after another as they are listed, which needs no times.
+  const isInterleaved = stations.length > 1 && starts.length > stations.length;
+  const order = isInterleaved ? [`One at a time, begun at ${clockAt(span, 0, timeZone)}: ${startsWords(starts, span, timeZone)}.`] : [];
+  return [`Water in with ${depthWords}.`, ...stations.map(({ sentence }) => sentence), ...order].join(" ");
+}
+
+/** The time of the clock so long after the first whole minute of a stretch, with its day where that is another one. */
+function clockAt(span: Span, afterMinutes: number, timeZone: string): string {
+  const first = firstWholeMinute(span);
+  const instant = first + afterMinutes * ONE_MINUTE_MILLISECONDS;
+  const date = calendarDateIn(timeZone, instant);
+  const day = date === calendarDateIn(timeZone, first) ? "" : `${weekdayWords(weekdayOf(date))} `;
+  return `${day}${clockWords(minuteOfDayAt(instant, timeZone))}`;
+}
+
+/** Each station with its times, as a controller is set: "Back at 5 am and 5:40 am for 10 min each; Front at 5:10 am for 20 min". */
+function startsWords(starts: readonly StationStart[], span: Span, timeZone: string): string {
+  const byStation = groupedBy(starts, ({ stationName }) => stationName);
+  return [...byStation]
+    .map(([stationName, own]) => {
+      const byMinutes = [...groupedBy(own, ({ runMinutes }) => runMinutes)];
+      const times = byMinutes.map(([runMinutes, same]) => {
+        const clocks = same.map(({ startsAfterMinutes }) => clockAt(span, startsAfterMinutes, timeZone));
+        return `at ${listWords(clocks)} for ${runMinutes} min${clocks.length > 1 ? " each" : ""}`;
+      });
+      return `${stationName} ${times.join(", ")}`;
+    })
+    .join("; ");
+}
+
+function partWords(part: WateringPart, timeZone: string): string {
+  return `${dateWords(calendarDateIn(timeZone, firstWholeMinute(part)))}: ${startsWords(part.starts, part, timeZone)}.`;
+}
+
+function rainWords({ depthWords, rain, stayUnder = [] }: Window): string {
+  const said: Readonly<Record<Window["rain"], string>> = {
+    counts: ` ${depthWords ?? ""} of rain in that time does it too.`,
+    "does-not-count": " Rain does not replace it.",
+    "may-spoil": " Do not wait for rain instead.",
+    "not-stated": "",
+  };
+  return `${depthWords === null ? "" : said[rain]}${stayUnder.map((words) => ` ${words} As much water does too.`).join("")}`;
+}
+
+/** Until when it may still be done where the first stretch was missed. */
+function laterWords(answer: Window, timeZone: string): string {
+  const last = answer.windows.at(-1);
+  if (answer.windows.length < 2 || last === undefined || !hasDate(answer)) return "";
+  return ` Later watering hours do as well, until ${localWords(last.untilEpochMilliseconds, timeZone, "due")}.`;
+}

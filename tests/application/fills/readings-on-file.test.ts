@@ -1,0 +1,46 @@
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { listFills } from "#application/fills/list-fills";
+import { recordCleanOut } from "#application/fills/record-clean-out";
+import { recordFill } from "#application/fills/record-fill";
+import { recordTankReading } from "#application/fills/record-tank-reading";
+import { readingsOnFile } from "#application/fills/readings-on-file";
+import { of } from "#domain/quantities/quantity";
+import { aCompany, type TestCompany, valueOf } from "../../support/crew";
+import { aCrewDay, cleanOutForm, type CrewDay, fillForm, inWorkOf, tankReadingForm } from "../../support/crew-day";
+import { openHouse, type TestHouse } from "../../support/house";
+
+let house: TestHouse;
+let company: TestCompany;
+let day: CrewDay;
+beforeAll(async () => {
+  house = await openHouse();
+  company = await aCompany(house);
+  day = await aCrewDay(house, company);
+});
+afterAll(() => house.close());
+
+const read = async (readAt: string, volume: string, missingWent: "loss" | "" = "") =>
+  valueOf(await recordTankReading(house, company.owner.key, tankReadingForm(house, day, company.owner.personId, { readAt, volume, missingWent }))).tankReadingId;
+
+test("no reading on file is none", async () => {
+  expect(await inWorkOf(house, company, (work) => readingsOnFile(work, []))).toEqual(new Map());
+});
+
+test("the newest stands first, each with the gallons since the one before it; a clean-out begins anew", async () => {
+  const first = await read("7:00", "2");
+  // A fill of the reading's minute came after it.
+  valueOf(await recordFill(house, company.owner.key, fillForm(house, day, [], { filledAt: "7:00" })));
+  const second = await read("7:10", "30", "loss");
+  const third = await read("7:20", "31");
+  valueOf(await recordCleanOut(house, company.owner.key, cleanOutForm(house, day, company.owner.personId)));
+  const fourth = await read("7:40", "0");
+  const { tanks } = valueOf(await listFills(house, company.owner.key, {}));
+  const readings = tanks.find(({ equipmentId }) => equipmentId === day.sprayerId)?.readings;
+  expect(readings?.map(({ tankReadingId, sinceLast }) => [tankReadingId, sinceLast])).toEqual([
+    [fourth, null],
+    [third, { byReading: "more than before", byRecords: of("gal", 0n) }],
+    [second, { byReading: of("gal", 12n), byRecords: of("gal", 0n) }],
+    [first, null],
+  ]);
+  expect(readings?.[2]).toMatchObject({ readOn: "2026-04-14", readBy: company.owner.name, how: "Dipstick", missingWent: "loss", volume: of("gal", 30n), inTheBooks: of("gal", 40n), moved: [{ leaves: of("fl oz", "7.5").amount }] });
+});

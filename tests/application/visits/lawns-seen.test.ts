@@ -1,0 +1,49 @@
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { removeZone } from "#application/properties/remove-zone";
+import { lawnsSeen } from "#application/visits/lawns-seen";
+import { lookAtLawns } from "#application/visits/look-at-lawns";
+import { visitRows } from "#application/visits/visit-rows";
+import { aCompany, type TestCompany, valueOf } from "../../support/crew";
+import { aCrewDay, aFedVisit, type CrewDay, inWorkOf, lookForm } from "../../support/crew-day";
+import { openHouse, type TestHouse } from "../../support/house";
+
+let house: TestHouse;
+let company: TestCompany;
+let day: CrewDay;
+beforeAll(async () => {
+  house = await openHouse();
+  company = await aCompany(house);
+  day = await aCrewDay(house, company);
+});
+afterAll(() => house.close());
+
+const seenOf = (visitId: string) =>
+  inWorkOf(house, company, async (work) => {
+    const [visit] = await visitRows(work, [visitId]);
+    if (visit === undefined) throw new Error("the visit is on file");
+    return lawnsSeen(work, visit);
+  });
+
+test("each lawn of a visit says what is known of its flowers on the visit's day; one off the plan is left out", async () => {
+  const fed = await aFedVisit(house, company, day);
+  expect(await seenOf(fed.visitId)).toEqual({
+    on: "2026-04-14",
+    lawns: [
+      { zoneId: fed.frontId, letter: "A", name: "Front", inBloom: "unknown", bloomSeen: null },
+      { zoneId: fed.backId, letter: "B", name: "Back", inBloom: "unknown", bloomSeen: null },
+    ],
+  });
+  valueOf(await lookAtLawns(house, company.owner.key, lookForm(house, fed, company.owner.personId)));
+  expect((await seenOf(fed.visitId)).lawns.map(({ inBloom }) => inBloom)).toEqual(["yes", "no"]);
+  valueOf(await removeZone(house, company.owner.key, { zoneId: fed.backId }));
+  expect((await seenOf(fed.visitId)).lawns.map(({ zoneId }) => zoneId)).toEqual([fed.frontId]);
+});
+
+test("a visit on no day is asked of the first day on which it could go", async () => {
+  const fed = await aFedVisit(house, company, day);
+  await house.ask("delete from stop where visit_id = $1", [fed.visitId]);
+  await house.ask("update visit set opens_on = '2026-04-20', closes_on = '2026-04-30' where visit_id = $1", [fed.visitId]);
+  expect((await seenOf(fed.visitId)).on).toBe("2026-04-20");
+  await house.ask("update visit set opens_on = '2026-04-01' where visit_id = $1", [fed.visitId]);
+  expect((await seenOf(fed.visitId)).on).toBe("2026-04-14");
+});

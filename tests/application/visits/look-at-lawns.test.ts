@@ -1,0 +1,135 @@
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { confirmLabel } from "#application/products/confirm-label";
+import { enterLabel } from "#application/products/enter-label";
+import { completeVisit } from "#application/register/complete-visit";
+import { readRecord } from "#application/register/read-record";
+import { issueMixTicket } from "#application/visits/issue-mix-ticket";
+import { lookAtLawns } from "#application/visits/look-at-lawns";
+import { readVisit } from "#application/visits/read-visit";
+import { aCompany, aMember, type TestCompany, trailOf, valueOf } from "../../support/crew";
+import { aCrewDay, aFedVisit, aGround, aVisitWith, completeForm, type CrewDay, type Ground, lookForm, preventer } from "../../support/crew-day";
+import { openHouse, type TestHouse } from "../../support/house";
+import { A_PREVENTER_TEXT } from "../../support/label-texts";
+import { labelForm } from "../../support/shed";
+
+let house: TestHouse;
+let company: TestCompany;
+let day: CrewDay;
+let fed: Awaited<ReturnType<typeof aFedVisit>>;
+beforeAll(async () => {
+  house = await openHouse();
+  company = await aCompany(house);
+  day = await aCrewDay(house, company);
+  fed = await aFedVisit(house, company, day);
+  const barred = { ...labelForm(day.preventerId, A_PREVENTER_TEXT), basedOnNumber: 1, bloomAndBees: "not in bloom", grasses: "any turfgrass" };
+  const { labelEntryId } = valueOf(await enterLabel(house, company.owner.key, barred));
+  valueOf(await confirmLabel(house, company.owner.key, { labelEntryId }));
+});
+afterAll(() => house.close());
+
+type On = Ground & { readonly visitId: string };
+type Change = Parameters<typeof lookForm>[3];
+const form = (change: Change = {}, on: On = fed) => lookForm(house, on, company.owner.personId, change);
+const look = (change: Change = {}, on: On = fed) => lookAtLawns(house, company.owner.key, form(change, on));
+const rows = () => house.ask<{ zone_id: string; blooms: string; said: string | null; seen_at: Date }>("select * from lawn_look where company_id = $1 order by entered_at, seen_at, blooms", [company.companyId]);
+const fieldsOf = async (change: Change) => {
+  const answer = await look(change);
+  return answer.ok || answer.refusal.kind !== "bad-input" ? [] : Object.keys(answer.refusal.fields);
+};
+
+test("each lawn looked at is one row and all of them one deed; pressed twice, and twice at once, they stay", async () => {
+  const pressed = form();
+  expect(valueOf(await lookAtLawns(house, company.owner.key, pressed))).toEqual({ lawns: 2 });
+  expect(valueOf(await lookAtLawns(house, company.owner.key, pressed))).toEqual({ lawns: 2 });
+  expect(await rows()).toMatchObject([
+    { zone_id: fed.backId, blooms: "no", said: null, seen_at: new Date("2026-04-14T11:15:00Z"), seen_by_id: company.owner.personId },
+    { zone_id: fed.frontId, blooms: "yes", said: "Clover along the walk", seen_at: new Date("2026-04-14T11:15:00Z"), person_id: company.owner.personId },
+  ]);
+  expect((await trailOf(house, company.companyId)).at(-1)).toMatchObject({ deed: "lawns-looked-at", subject_id: fed.visitId });
+  const atOnce = form({ seenAt: "7:20" });
+  const both = await Promise.all([lookAtLawns(house, company.owner.key, atOnce), lookAtLawns(house, company.owner.key, atOnce)]);
+  expect(both.map(({ ok }) => ok)).toEqual([true, true]);
+  expect(await rows()).toHaveLength(4);
+});
+
+test("the same form with something else in it writes nothing and says so", async () => {
+  const pressed = form();
+  valueOf(await lookAtLawns(house, company.owner.key, pressed));
+  const before = await rows();
+  const { personId } = await aMember(house, company, "technician");
+  const { frontId, backId } = fed;
+  const others: readonly Change[] = [
+    { seenAt: "7:16" }, { seenById: personId }, { lawns: { [frontId]: "no", [backId]: "no" } }, { said: { [frontId]: "Dandelions" } },
+    { lawns: { [frontId]: "yes" } }, { lawns: { [frontId]: "yes", [backId]: "not-looked" } },
+  ];
+  for (const change of others) expect(await lookAtLawns(house, company.owner.key, { ...pressed, ...change })).toMatchObject({ ok: false, refusal: { kind: "conflict" } });
+  expect(await rows()).toEqual(before);
+});
+
+test("a lawn that nobody looked at writes nothing, but what is said of it stays said", async () => {
+  const before = (await rows()).length;
+  const { frontId, backId } = fed;
+  expect(valueOf(await look({ lawns: { [frontId]: "no", [backId]: "not-looked" }, said: {} }))).toEqual({ lawns: 1 });
+  expect(valueOf(await look({ seenAt: "7:50", lawns: { [frontId]: "no", [backId]: "not-looked" }, said: { [backId]: "The gate was locked" } }))).toEqual({ lawns: 2 });
+  expect(await rows()).toHaveLength(before + 3);
+  expect(await fieldsOf({ lawns: { [frontId]: "not-looked", [backId]: "not-looked" }, said: { [frontId]: " " } })).toEqual([`lawns.${frontId}`]);
+  expect(await fieldsOf({ lawns: {} })).toEqual([`lawns.${frontId}`]);
+});
+
+test("is refused for what can't have been seen: another visit's lawn, the future, nobody, another company's visit", async () => {
+  const elsewhere = await aGround(house, company);
+  const other = await aCompany(house, "Other Turf");
+  const before = await rows();
+  expect(await fieldsOf({ lawns: { [elsewhere.frontId]: "yes" } })).toEqual([`lawns.${elsewhere.frontId}`]);
+  expect(await fieldsOf({ seenAt: "23:59" })).toEqual(["seenAt"]);
+  expect(await fieldsOf({ seenOn: "2026-04-15" })).toEqual(["seenAt"]);
+  expect(await fieldsOf({ seenById: other.owner.personId })).toEqual(["seenById"]);
+  expect(await fieldsOf({ seenOn: "" })).toEqual(["seenOn"]);
+  expect(await fieldsOf({ seenAt: "soon" })).toEqual(["seenAt"]);
+  expect(await lookAtLawns(house, other.owner.key, form())).toMatchObject({ ok: false, refusal: { kind: "not-found" } });
+  expect(await look({ visitId: house.newId() })).toMatchObject({ ok: false, refusal: { kind: "not-found" } });
+  expect(await rows()).toEqual(before);
+});
+
+test("what was seen is never changed, emptied or taken out", async () => {
+  valueOf(await look());
+  await expect(house.ask("update lawn_look set blooms = 'no'")).rejects.toThrow();
+  await expect(house.ask("delete from lawn_look")).rejects.toThrow();
+  await expect(house.ask("truncate lawn_look")).rejects.toThrow();
+});
+
+/** A visit of a preventer whose label keeps it off what blooms, on both lawns. */
+async function aVisitBarred(): Promise<On> {
+  const ground = await aGround(house, company);
+  return { ...ground, visitId: await aVisitWith(house, company, { ...ground, routeDayId: day.routeDayId }, preventer(day, ground)) };
+}
+
+async function ofFlowers(visitId: string): Promise<readonly string[]> {
+  const { outcome } = valueOf(await readVisit(house, company.owner.key, { visitId }));
+  return (outcome.ok ? outcome.value.findings : outcome.refusal.findings).filter(({ rule }) => rule.includes("bloom")).map(({ level, rule, about }) => `${level} ${rule} ${about.at(-1) ?? ""}`);
+}
+
+test("the visit's findings follow: not looked at wants care, in bloom holds, looked at and bare says nothing", async () => {
+  const on = await aVisitBarred();
+  expect(await ofFlowers(on.visitId)).toEqual(["take-care bloom-not-looked-at Front", "take-care bloom-not-looked-at Back"]);
+  valueOf(await look({}, on));
+  expect(await ofFlowers(on.visitId)).toEqual(["hold in-bloom Front"]);
+  expect(await issueMixTicket(house, company.owner.key, { visitId: on.visitId })).toMatchObject({ ok: false, refusal: { kind: "conflict" } });
+  valueOf(await look({ seenAt: "7:45", lawns: { [on.frontId]: "no" }, said: { [on.frontId]: "Mowed off" } }, on));
+  expect(await ofFlowers(on.visitId)).toEqual([]);
+});
+
+test("a look after the mix ticket was issued shows in the visit's findings and stands in the record, which it does not keep from being written", async () => {
+  const on = await aVisitBarred();
+  valueOf(await issueMixTicket(house, company.owner.key, { visitId: on.visitId }));
+  valueOf(await look({}, on));
+  expect(await ofFlowers(on.visitId)).toEqual(["hold in-bloom Front"]);
+  const { registerEntryId } = valueOf(await completeVisit(house, company.owner.key, completeForm(house, company.owner.personId, on, { mixes: { "1": { measuredBy: "as-planned-not-measured" } } })));
+  const { record } = valueOf(await readRecord(house, company.owner.key, { registerEntryId }));
+  const found = record.content.findings.filter(({ rule }) => rule.includes("bloom"));
+  expect(found.map(({ level, rule, figure }) => [level, rule, figure])).toEqual([
+    ["hold", "in-bloom", `The label: not in bloom. Seen in bloom on Apr 14, 2026, 7:15 am, by ${company.owner.name}: Clover along the walk.`],
+  ]);
+  // A visit that is over may still be looked at.
+  expect(valueOf(await look({ seenAt: "7:55" }, on))).toEqual({ lawns: 2 });
+});

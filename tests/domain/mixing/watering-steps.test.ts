@@ -1,0 +1,101 @@
+import { describe, expect, test } from "vitest";
+import { type AftercareQuestion } from "#domain/mixing/aftercare-question";
+import { type AppliedProduct } from "#domain/mixing/applied-product";
+import { wateringSteps } from "#domain/mixing/watering-steps";
+import { judgeWatering } from "#domain/mixing/watering-window";
+import { of } from "#domain/quantities/quantity";
+import { valueOf } from "../../support/domain-answers";
+import { aftercareQuestion, appliedOf, at, byLaw, CHICAGO, daily, earlierOf, END, FEED, FRONT, HOUR, hoursAfterEnd, IRON, labelOf, says, START, untilState } from "../../support/aftercare-builders";
+
+const stepsOf = (products: readonly AppliedProduct[], change: Partial<AftercareQuestion> = {}) =>
+  wateringSteps(valueOf(judgeWatering(aftercareQuestion(products, change))).answer, CHICAGO);
+const quarter = { least: of("in", "0.25"), most: "none" } as const;
+const undated = appliedOf(labelOf("Slow", says("watering-in", { by: "not-stated", depth: quarter, rain: "counts" })));
+const within = (hours: number) => appliedOf(labelOf("Slow", says("watering-in", { by: hoursAfterEnd(hours), depth: quarter, rain: "counts" })));
+const mornings = (from: number, until: number) => ({ localRules: byLaw(daily(from, until)), controller: "none" }) as const;
+const hourLong = (...names: readonly string[]) => names.map((stationName) => ({ ...FRONT, stationName, depthPerHour: of("in", "0.25") }));
+
+describe("where no label sets a date", () => {
+  test("there is no end, and the words say so", () => {
+    expect(stepsOf([undated])).toMatchObject([
+      { row: "watering", kind: "must", startsAtEpochMilliseconds: END, endsAtEpochMilliseconds: null, startsAtWords: "Friday, May 1, 2026, 4 pm", endsAtWords: "when it suits; no date on the label" },
+    ]);
+  });
+  test("within the hours that are on file", () => {
+    expect(stepsOf([undated], { hours: mornings(5, 9) })).toMatchObject([
+      { startsAtWords: "Saturday, May 2, 2026, 5 am", endsAtEpochMilliseconds: null, endsAtWords: "when it suits, within the watering hours; no date on the label", words: "Water in with ¼ in. Front: 20 min. ¼ in of rain in that time does it too." },
+    ]);
+  });
+  test("one that has passed is not denied", () => {
+    expect(stepsOf([earlierOf(FEED, START - 48 * HOUR)])).toMatchObject([{ endsAtEpochMilliseconds: null, endsAtWords: "as soon as it can be; the date on the label has passed" }]);
+  });
+  test("several parts are one step, with days on which they may run", () => {
+    expect(stepsOf([undated], { hours: mornings(4, 6), stations: hourLong("A", "B", "C") })).toMatchObject([
+      {
+        startsAtEpochMilliseconds: at("2026-05-02T04:00-05:00"),
+        endsAtEpochMilliseconds: null,
+        words:
+          "Water in with ¼ in, each station once, in 2 parts. They may run so: Saturday, May 2, 2026: A at 4 am for 60 min; B at 5 am for 60 min. " +
+          "Sunday, May 3, 2026: C at 4 am for 60 min. ¼ in of rain in that time does it too.",
+      },
+    ]);
+  });
+});
+
+describe("where a label sets one", () => {
+  test("it is the end, however late", () => {
+    expect(stepsOf([within(24 * 20)])).toMatchObject([{ endsAtEpochMilliseconds: END + 480 * HOUR, endsAtWords: "Thursday, May 21, 2026, 4 pm" }]);
+  });
+  test("the first hours end the step, and later ones are told", () => {
+    expect(stepsOf([within(72)], { hours: mornings(5, 9) })).toMatchObject([
+      { endsAtWords: "Saturday, May 2, 2026, 9 am", words: "Water in with ¼ in. Front: 20 min. ¼ in of rain in that time does it too. Later watering hours do as well, until Monday, May 4, 2026, 9 am." },
+    ]);
+  });
+  test("several parts are a step each, with the station and its time", () => {
+    const steps = stepsOf([within(72)], { hours: mornings(4, 9), stations: hourLong("A", "B", "C", "D", "E", "F") });
+    expect(steps.map(({ startsAtWords, endsAtWords }) => [startsAtWords, endsAtWords])).toEqual([
+      ["Saturday, May 2, 2026, 4 am", "Saturday, May 2, 2026, 9 am"],
+      ["Sunday, May 3, 2026, 4 am", "Sunday, May 3, 2026, 9 am"],
+    ]);
+    expect(steps[1]?.words).toBe("Water in with ¼ in, each station once, in 2 parts. Part 2: F at 4 am for 60 min. ¼ in of rain in that time does it too.");
+  });
+});
+
+test("a start that is an estimate is said as one", () => {
+  const drying = appliedOf(labelOf("Alpha", says("watering-not-before", { untilLaterOf: [untilState("dry")] })));
+  expect(stepsOf([drying, within(24)])[0]?.startsAtWords).toBe("about Friday, May 1, 2026, 6 pm, an estimate");
+});
+
+test("runs in each other's rests are told by the clock, from the first whole minute", () => {
+  const cycled = (stationName: string) => ({ stationName, depthPerHour: of("in", "0.5"), cycle: { longestRunMinutes: 15, soakMinutes: 20 } });
+  const visit = { fromEpochMilliseconds: START, untilEpochMilliseconds: END + 1 };
+  expect(stepsOf([within(24)], { visit, stations: [cycled("A"), cycled("B")] })[0]?.words).toContain(
+    " One at a time, begun at 4:01 pm: A at 4:01 pm and 4:36 pm for 15 min each; B at 4:16 pm and 4:51 pm for 15 min each.",
+  );
+});
+
+test("runs of two lengths and runs of the next day are told apart", () => {
+  const late = { localRules: byLaw([...daily(23, 24), ...daily(0, 4)]), controller: "none" } as const;
+  const stations = [{ stationName: "A", depthPerHour: of("in", "0.6"), cycle: { longestRunMinutes: 12, soakMinutes: 45 } }, FRONT];
+  expect(stepsOf([within(24)], { hours: late, stations })[0]?.words).toContain(
+    "begun at 11 pm: A at 11 pm for 9 min, at 11:54 pm and Saturday 12:47 am for 8 min each; Front at 11:09 pm for 20 min.",
+  );
+});
+
+describe("rain", () => {
+  const spoiled = (from: string) => appliedOf(labelOf("Ferrox", says("rain-that-spoils", { within: hoursAfterEnd(12), from: of("in", from) })));
+  test("that may spoil another product is not to be waited for", () => {
+    expect(stepsOf([spoiled("0.5"), within(24)])[0]?.words).toBe("Water in with ¼ in. Front: 20 min. Do not wait for rain instead.");
+  });
+  test("says what water must stay under where no label states a depth", () => {
+    const deep = appliedOf(labelOf("Thorough", says("watering-in", { by: "not-stated", depth: "not-stated", rain: "counts" })));
+    expect(stepsOf([spoiled("0.5"), deep])[0]?.words).toBe(
+      "Water in as the label says; it states no depth. Rain of ½ in or more before Saturday, May 2, 2026, 4 am spoils Ferrox. As much water does too.",
+    );
+  });
+});
+
+test.each([
+  ["none needed", [appliedOf(IRON)]],
+  ["no time", [appliedOf(IRON), within(2)]],
+])("%s: no step", (_name, products) => expect(stepsOf(products)).toEqual([]));
