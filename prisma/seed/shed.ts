@@ -70,7 +70,7 @@ const PRODUCTS: readonly ShedProduct[] = [
     use: {
       ...UNREAD_USE, ...NOTHING_ABOUT_WEATHER, ...SPREAD,
       useName: "Established lawns", section: "Directions for use", serviceType: "fertilizer", targets: "none", grasses: "any turfgrass",
-      rates: "2 to 3 lb per 1,000 sq ft", leastDaysBetween: "28 days", seasonLimits: "none", heavyRain: "1 in within 24 hours",
+      rates: "2 to 3 lb per 1,000 sq ft", leastDaysBetween: "28 days", mostApplications: "none", seasonLimits: "none", heavyRain: "1 in within 24 hours",
       peopleAndPets: 'until watered in and dry "Keep people and pets off treated areas until product is watered in and turf is dry."',
       wateringIn: '0.25 in within 2 days, rain counts "Water in with at least 1/4 inch of water or rain within 2 days."',
       mowingAfter: "until watered in", seedingBefore: "none", seedingAfter: "none", stainsHardSurfaces: "no",
@@ -87,7 +87,7 @@ const PRODUCTS: readonly ShedProduct[] = [
     use: {
       ...UNREAD_USE, ...NOTHING_ABOUT_WEATHER,
       useName: "Foliar iron", section: "Turf", serviceType: "fertilizer", targets: "none", grasses: "any turfgrass",
-      rates: "1 to 2 fl oz per 1,000 sq ft", carrier: "1 to 2 gal per 1,000 sq ft", leastDaysBetween: "14 days", seasonLimits: "none",
+      rates: "1 to 2 fl oz per 1,000 sq ft", carrier: "1 to 2 gal per 1,000 sq ft", leastDaysBetween: "14 days", mostApplications: "none", seasonLimits: "none",
       highestTemperature: 'under 80 \u00B0F "Do not apply when air temperature is 80 \u00B0F or above."', highestWind: "10 mph", rainfast: "12 hours", heavyRain: "none",
       peopleAndPets: "until dry", wateringNotBefore: '12 hours "Foliage must stay dry for 12 hours after application."', wateringIn: "none",
       rainThatSpoils: "any rain within 12 hours", leafAtApplication: "dry", soilAtApplication: "none", mowingBefore: "none", mowingAfter: "24 hours",
@@ -112,7 +112,7 @@ const PRODUCTS: readonly ShedProduct[] = [
     use: {
       ...UNREAD_USE, ...NOTHING_ABOUT_WEATHER, ...SPREAD,
       useName: "Crabgrass, before it comes up", section: "Turf, table 1", serviceType: "grassy weed control", targets: "crabgrass, goosegrass, annual bluegrass",
-      grasses: "Kentucky bluegrass, tall fescue, perennial ryegrass, fine fescue", rates: "2.5 to 4 lb per 1,000 sq ft", leastDaysBetween: "60 days",
+      grasses: "Kentucky bluegrass, tall fescue, perennial ryegrass, fine fescue", rates: "2.5 to 4 lb per 1,000 sq ft", leastDaysBetween: "60 days", mostApplications: "none",
       seasonLimits: "Prodiamine (a dinitroaniline); 1.5 lb per acre; calendar year", heavyRain: "2 in within 24 hours",
       peopleAndPets: "until watered in and dry", wateringIn: '0.5 in within 7 days, rain counts "For best results, irrigate with 1/2 inch of water or rain within 7 days."',
       mowingAfter: "until watered in", seedingBefore: "60 days",
@@ -130,7 +130,7 @@ const PRODUCTS: readonly ShedProduct[] = [
     use: {
       ...UNREAD_USE, ...NOTHING_ABOUT_WEATHER, ...SPREAD,
       useName: "With new seed", section: "Seeding", serviceType: "fertilizer", targets: "none", grasses: "any turfgrass",
-      rates: "2.5 to 4 lb per 1,000 sq ft", leastDaysBetween: "60 days", seasonLimits: "none", leafAtApplication: "none",
+      rates: "2.5 to 4 lb per 1,000 sq ft", leastDaysBetween: "60 days", mostApplications: "none", seasonLimits: "none", leafAtApplication: "none",
       peopleAndPets: "until watered in and dry", wateringIn: "0.25 in within 1 day, rain counts", mowingAfter: "none", seedingBefore: "none", seedingAfter: "none",
       stainsHardSurfaces: "no",
     },
@@ -146,7 +146,7 @@ const PRODUCTS: readonly ShedProduct[] = [
     use: {
       ...UNREAD_USE, ...NOTHING_ABOUT_WEATHER, ...SPREAD,
       useName: "Feeding late in the season", section: "Lawns", serviceType: "fertilizer", targets: "none", grasses: "any turfgrass",
-      rates: "2 to 4 lb per 1,000 sq ft", leastDaysBetween: "45 days", seasonLimits: "none",
+      rates: "2 to 4 lb per 1,000 sq ft", leastDaysBetween: "45 days", mostApplications: "none", seasonLimits: "none",
       peopleAndPets: "until watered in and dry", wateringIn: "0.25 in within 2 days, rain counts", mowingAfter: "none", seedingBefore: "none", seedingAfter: "none",
       stainsHardSurfaces: "no",
     },
@@ -167,7 +167,7 @@ const PRODUCTS: readonly ShedProduct[] = [
       ...UNREAD_USE,
       useName: "Broadleaf weeds in lawns", section: "Ornamental turf", serviceType: "broadleaf weed control", targets: "dandelion, white clover, plantain, ground ivy",
       grasses: "Kentucky bluegrass, tall fescue, perennial ryegrass, fine fescue", rates: "1.1 to 1.5 fl oz per 1,000 sq ft", carrier: "0.5 to 5 gal per 1,000 sq ft",
-      leastDaysBetween: "30 days", seasonLimits: "2,4-D, dimethylamine salt; 3 lb per acre; calendar year",
+      leastDaysBetween: "30 days", mostApplications: "none", seasonLimits: "2,4-D, dimethylamine salt; 3 lb per acre; calendar year",
       lowestTemperature: "at least 50 \u00B0F", highestTemperature: "up to 85 \u00B0F", highestTemperatureAhead: "none", lowestWind: "none", highestWind: "10 mph",
       rainfast: "4 hours", heavyRain: "none", soil: "saturated", soilAtApplication: "none",
       peopleAndPets: "until dry", wateringNotBefore: "24 hours", wateringIn: "none", rainThatSpoils: "any rain within 4 hours", leafAtApplication: "dry",

@@ -26,6 +26,7 @@ function use(productName: string, more: Partial<LabelUse> & Pick<LabelUse, "rate
     grasses: ["tall fescue", "Kentucky bluegrass"],
     carrier: "none",
     leastDaysBetween: "none",
+    mostApplications: "none",
     seasonLimits: "none",
     weather: { ...FREE_OF_LIMITS, productName },
     aftercare: labelOf(productName),
@@ -147,6 +148,7 @@ export const PAST: PastApplication = {
   visitId: "earlier",
   productId: "another",
   productName: "Otherwise 5",
+  serviceType: "other",
   activeIngredients: [],
   nutrients: accept(NO_NUTRIENT_RATES),
 };

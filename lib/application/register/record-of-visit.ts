@@ -111,6 +111,7 @@ function treatmentOf(used: ReallyUsed, form: CompletedForm, { plan, used: { lotN
       lots: lotsTogether(lots).map(({ lotId, amount }) => ({ lotId, number: lotNumbers.get(lotId) ?? "", amount: recorded({ dimension: total.dimension, amount }) })),
       fill: draw === null ? null : { fillId: draw.fill.fillId, number: draw.fill.number, sprayed: recorded(draw.sprayed), mixingPlace: draw.fill.mixingPlace },
       equipmentName: treatment.equipmentName,
+      notCountable: shared.notCountable,
       lawns: shared.lawns.map(({ zoneId, lawnName, treatedArea, amount, activeIngredients }) => ({
         zoneId,
         lawnName,

@@ -1,11 +1,9 @@
 import { calendarDateIn } from "#domain/foundation/calendar-date";
 import { missingFact, type Outcome } from "#domain/foundation/outcome";
-import { type ActiveIngredient, type LabelFacts } from "#domain/label/label-facts";
+import { type LabelFacts } from "#domain/label/label-facts";
 import { NO_NUTRIENT_RATES, nutrientRatesOf } from "#domain/mixing/delivered";
-import { isSameIngredient } from "#domain/mixing/season-limits";
 import { type NutrientRates, type PastApplication } from "#domain/mixing/ticket-question";
-import { fromAmount } from "#domain/quantities/quantity";
-import { rateFrom, rateFromAmounts } from "#domain/quantities/rate";
+import { pastIngredients, recordedRate } from "#domain/register/past-ingredients";
 import { type RecordContent, type RecordedLawnAmount, type RecordedTreatment } from "#domain/register/record-content";
 import { labelInUse, type LabelsRead } from "#application/products/stored-label";
 import { type Work } from "#application/use-case";
@@ -44,8 +42,8 @@ export function productsOfRecords(records: readonly RecordOnFile[]): readonly st
 
 /**
  * What was put on each lawn, as records of the register have it, by lawn. Amounts, ground and active ingredients
- * are the record's own; resistance groups and nutrients follow from the product's label as it is on file now, because a
- * record does not hold them.
+ * are the record's own; resistance groups, nutrients and ingredients that the record could not count follow from the
+ * product's label as it is on file now.
  * @param labels those of all products of the records
  */
 export function historyOfZones({ company: { timeZone } }: Pick<Work, "company">, records: readonly RecordOnFile[], labels: LabelsRead): ReadonlyMap<string, readonly PastApplication[]> {
@@ -53,16 +51,12 @@ export function historyOfZones({ company: { timeZone } }: Pick<Work, "company">,
   for (const { visitId, startedAt, record } of records) {
     const on = calendarDateIn(timeZone, startedAt.getTime());
     for (const treatment of record.treatments) {
-      const { productId, productName } = treatment;
+      const { productId, productName, serviceType } = treatment;
       const facts = labelInUse(labels.get(productId))?.facts;
       for (const lawn of treatment.lawns) {
         const past: PastApplication = {
-          ...{ on, visitId, productId, productName },
-          activeIngredients: lawn.activeIngredients.map(({ name, amount, per }) => ({
-            name,
-            rate: rateFromAmounts("active-ingredient-mass-per-area", BigInt(amount), BigInt(per)),
-            modeOfAction: modeOfActionOf(facts, name),
-          })),
+          ...{ on, visitId, productId, productName, serviceType },
+          activeIngredients: pastIngredients(treatment, lawn, facts),
           nutrients: nutrientsOf(treatment, lawn, facts),
         };
         history.set(lawn.zoneId, [...(history.get(lawn.zoneId) ?? []), past]);
@@ -72,18 +66,8 @@ export function historyOfZones({ company: { timeZone } }: Pick<Work, "company">,
   return history;
 }
 
-function modeOfActionOf(facts: LabelFacts | undefined, name: string): ActiveIngredient["modeOfAction"] {
-  if (facts === undefined || facts.activeIngredients === "unknown") return "unknown";
-  return facts.activeIngredients.find((active) => isSameIngredient(active.name, name))?.modeOfAction ?? "unknown";
-}
-
-function nutrientsOf({ productName }: RecordedTreatment, { amount, treatedArea }: RecordedLawnAmount, facts: LabelFacts | undefined): Outcome<NutrientRates> {
+function nutrientsOf({ productName }: RecordedTreatment, lawn: RecordedLawnAmount, facts: LabelFacts | undefined): Outcome<NutrientRates> {
   if (facts === undefined) return missingFact("label", "the product's label", `Nobody has entered the label of ${productName}.`);
-  const area = fromAmount("area", BigInt(treatedArea.amount));
-  if (area.amount === 0n) return { ok: true, value: NO_NUTRIENT_RATES };
-  const rate =
-    amount.dimension === "mass"
-      ? rateFrom("product-mass-per-area", fromAmount("mass", BigInt(amount.amount)), area)
-      : rateFrom("product-volume-per-area", fromAmount("volume", BigInt(amount.amount)), area);
-  return nutrientRatesOf(facts, rate);
+  const rate = recordedRate(lawn);
+  return rate === undefined ? { ok: true, value: NO_NUTRIENT_RATES } : nutrientRatesOf(facts, rate);
 }

@@ -1,6 +1,6 @@
 import { isMoreThanPercent, percentInWords } from "#domain/equipment/repeats";
 import { type Finding, type FindingSource, takeCare } from "#domain/foundation/finding";
-import { formatRate } from "#domain/quantities/format-rate";
+import { formatRatesApart } from "#domain/quantities/format-rate";
 import { type Rate, type RateBasis, ratioOfRates } from "#domain/quantities/rate";
 import { decimal, ONE, type Rational, rational, divideRational, reduce, subtractRational } from "#domain/quantities/rational";
 
@@ -45,11 +45,12 @@ export function judgeRate<B extends RateBasis>(
   const overWanted = reduce(subtractRational(ratioOfRates(found, wanted), ONE));
   if (!isMoreThanPercent(overWanted, tolerance.percent)) return { overWanted, findings: [] };
   const allowed = percentInWords(divideRational(tolerance.percent, rational(100n)));
+  const [gives, target] = formatRatesApart(found, wanted, "us");
   const finding = takeCare({
     rule: "calibration-off-the-wanted-rate",
     source: tolerance.source,
     what: `${equipment} puts out ${percentInWords(overWanted)} ${overWanted.numerator > 0n ? "more" : "less"} than wanted.`,
-    figure: `It gives ${formatRate(found, "us")}; ${formatRate(wanted, "us")} is wanted, within ${allowed}.`,
+    figure: `It gives ${gives}; ${target} is wanted, within ${allowed}.`,
     toDo: "Change the tip, the pressure, the setting or the pace, and calibrate again.",
     citation: tolerance.citation,
     about: [equipment],

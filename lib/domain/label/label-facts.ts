@@ -39,6 +39,8 @@ export type SignalWord = (typeof SIGNAL_WORDS)[number];
 export interface ActiveIngredient {
   readonly name: string;
   readonly concentration: Concentration;
+  /** The acid that a salt or ester is a form of, and how much of it the label says there is; absent where it prints none, or nobody entered it. */
+  readonly acid?: { readonly name: string; readonly equivalent: Concentration };
   /** The resistance group that the label prints, such as "Group 3 herbicide". */
   readonly modeOfAction: { readonly group: string } | "none" | "unknown";
 }
@@ -73,6 +75,13 @@ export interface SeasonLimit {
   readonly period: "calendar-year" | "12-months" | "season";
 }
 
+/** How often a product may go on the same ground; this one counts too. */
+export interface MostApplications {
+  readonly count: number;
+  /** A year or a season without dates is read as that of a season limit is. */
+  readonly period: SeasonLimit["period"];
+}
+
 /** Something that a product is kept apart from: in one tank, or for so many days on the same ground. */
 export interface KeptApart {
   /** A product's name, a part of it, or an active ingredient, as the label writes it; "all others". */
@@ -95,6 +104,7 @@ export interface LabelUse {
   readonly rates: LabelRates;
   readonly carrier: OnFile<CarrierRange>;
   readonly leastDaysBetween: OnFile<{ readonly days: number }>;
+  readonly mostApplications: OnFile<MostApplications>;
   readonly seasonLimits: OnFile<{ readonly limits: readonly SeasonLimit[] }>;
   readonly weather: WeatherLimits;
   readonly aftercare: LabelAftercare;

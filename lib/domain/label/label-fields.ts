@@ -18,7 +18,7 @@ export const GENERAL_FIELDS = {
   activeIngredients: {
     words: "Active ingredients",
     group: "The product",
-    hint: "One a line: name; how much; resistance group. Prodiamine; 0.37 %; Group 3 herbicide.",
+    hint: "One a line: name; how much; resistance group. Prodiamine; 0.37 %; Group 3 herbicide. A fourth where it is printed: 2,4-D, acid equivalent 38.4 %.",
   },
 } as const satisfies Readonly<Record<string, LabelField>>;
 
@@ -31,6 +31,7 @@ export const USE_FIELDS = {
   rates: { words: "Rate", group: "How much", hint: "As in 2 to 3 lb per 1,000 sq ft. Ounces say which: oz wt or fl oz." },
   carrier: { words: "Finished spray", group: "How much", hint: "As in 1 to 2 gal per 1,000 sq ft; none for what is spread dry." },
   leastDaysBetween: { words: "Least time between two applications", group: "How much", hint: "As in 28 days." },
+  mostApplications: { words: "Most applications", group: "How much", hint: "As in 2 per calendar year, 3 in 12 months, 2 per season." },
   seasonLimits: {
     words: "Most of an active ingredient",
     group: "How much",

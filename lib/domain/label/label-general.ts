@@ -4,7 +4,7 @@ import { type Density, densityFromSpecificGravity, densityFromWeighing } from "#
 import { exactly } from "#domain/quantities/exact-quantity";
 import { parseNumber } from "#domain/quantities/parse-number";
 import { parseQuantity } from "#domain/quantities/parse-quantity";
-import { compareRational } from "#domain/quantities/rational";
+import { compareRational, type Rational } from "#domain/quantities/rational";
 import { readUnit } from "#domain/quantities/unit-names";
 import { units, type UnitOf } from "#domain/quantities/units";
 import { type Grade, type NitrogenRelease, parseGrade, slowShareOfNitrogen } from "#domain/turf/nutrients";
@@ -47,18 +47,38 @@ export function readConcentration(value: string): ReadAnswer<Concentration> {
   return accept(percentByWeight(read.value));
 }
 
-/** Reads one ingredient a line: "Prodiamine; 0.37 %; Group 3 herbicide". The group may be none, and is unread when left out. */
+/** Reads "2,4-D, acid equivalent 38.4 %". Refuses more acid than there is of the ingredient: a salt or ester weighs more than its acid. */
+function readAcid(text: string, ofIngredient: Concentration): ReadAnswer<NonNullable<ActiveIngredient["acid"]>> {
+  const [, name = "", amount = ""] = /^(.+?),? acid equivalent:? (.+)$/iu.exec(text) ?? [];
+  if (name === "") return refuse(`"${text}" can't be read. Write the acid and how much of it there is: 2,4-D, acid equivalent 38.4 %.`);
+  const equivalent = readConcentration(amount);
+  if (!equivalent.ok) return equivalent;
+  const [acid, whole] = [ratioOf(equivalent.value), ratioOf(ofIngredient)];
+  if (equivalent.value.kind === ofIngredient.kind && compareRational(acid, whole) > 0) return refuse(`"${text}" is more acid than there is of the ingredient.`);
+  return accept({ name, equivalent: equivalent.value });
+}
+
+function ratioOf(concentration: Concentration): Rational {
+  return concentration.kind === "part-of-weight" ? concentration.part : { numerator: concentration.massInVolume.mass, denominator: concentration.massInVolume.volume };
+}
+
+/**
+ * Reads one ingredient a line: "Prodiamine; 0.37 %; Group 3 herbicide". The group may be none, and is unread when left out.
+ * A fourth part has the acid equivalent where the label prints one: "2,4-D, acid equivalent 38.4 %".
+ */
 export function readActiveIngredients(value: string): ReadAnswer<readonly ActiveIngredient[]> {
   const ingredients: ActiveIngredient[] = [];
   for (const line of value.split("\n")) {
-    const [name = "", amount = "", group = "", ...more] = line.split(";").map((part) => part.trim());
+    const [name = "", amount = "", group = "", acidText = "", ...more] = line.split(";").map((part) => part.trim());
     if (name === "" || amount === "" || more.length > 0) {
       return refuse(`"${line}" needs a name and how much is in it, separated by semicolons: Prodiamine; 0.37 %; Group 3 herbicide.`);
     }
     const concentration = readConcentration(amount);
     if (!concentration.ok) return concentration;
     const modeOfAction = group === "" ? "unknown" : /^none$/iu.test(group) ? "none" : { group };
-    ingredients.push({ name, concentration: concentration.value, modeOfAction });
+    const acid = acidText === "" ? undefined : readAcid(acidText, concentration.value);
+    if (acid?.ok === false) return acid;
+    ingredients.push({ name, concentration: concentration.value, modeOfAction, ...(acid === undefined ? {} : { acid: acid.value }) });
   }
   if (new Set(ingredients.map(({ name }) => name.toLowerCase())).size < ingredients.length) return refuse("The same ingredient stands there twice.");
   return accept(ingredients);

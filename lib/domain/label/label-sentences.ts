@@ -2,6 +2,7 @@ import { type Rational, toDecimalString } from "#domain/quantities/rational";
 import { formatQuantityIn } from "#domain/quantities/format-quantity";
 import { formatRate } from "#domain/quantities/format-rate";
 import { type Rate, type RateBasis } from "#domain/quantities/rate";
+import { type Concentration } from "#domain/quantities/active-ingredient";
 import { densityIn } from "#domain/quantities/density";
 import { stated, type TemperatureLimit } from "#domain/weather/spray-limits";
 import {
@@ -173,7 +174,7 @@ function distanceInWords({ withDeflector, otherwise }: DistanceToWater): string 
   return shielded === open ? `At least ${open} clear of water.` : `At least ${open} clear of water; ${shielded} with a spreader that has a deflector.`;
 }
 
-const PERIOD_WORDS = { "calendar-year": "in a calendar year", "12-months": "in any 12 months", season: "in a season, counted by calendar year" } as const;
+const PERIOD_WORDS = { "calendar-year": "in a calendar year", "12-months": "in any 12 months", season: "in a season or year without dates, counted by calendar year" } as const;
 
 /** What a use was understood to say, field by field: the facts that have a figure or a direction which could be misread. */
 export function sentencesOfUse(use: LabelUse): Partial<Record<UseField, string>> {
@@ -182,6 +183,7 @@ export function sentencesOfUse(use: LabelUse): Partial<Record<UseField, string>>
     rates: use.rates.basis === "product-mass-per-area" ? rangeInWords(use.rates.low, use.rates.high) : rangeInWords(use.rates.low, use.rates.high),
     carrier: stated(use.carrier).map(({ low, high }) => rangeInWords(low, high))[0],
     leastDaysBetween: stated(use.leastDaysBetween).map(({ days }) => `At least ${counted(days, "day")} from one application to the next.`)[0],
+    mostApplications: stated(use.mostApplications).map(({ count, period }) => `At most ${counted(count, "application")} ${PERIOD_WORDS[period]}.`)[0],
     seasonLimits: stated(use.seasonLimits).map(({ limits }) =>
       limits
         .map(({ activeIngredient, most, period }) => `At most ${formatRate(most, "us")} of ${activeIngredient} ${PERIOD_WORDS[period]}.`)
@@ -202,6 +204,11 @@ export function sentencesOfUse(use: LabelUse): Partial<Record<UseField, string>>
     bloomAndBees: stated(use.bloomAndBees).map(() => "Not while weeds, clover or other plants on the lawn bloom.")[0],
     ...aftercareSentences(use),
   });
+}
+
+function concentrationInWords(concentration: Concentration): string {
+  if (concentration.kind === "mass-in-volume") return `${figure(densityIn(concentration.massInVolume, "lb per gal"))} lb in a gallon`;
+  return `${figure({ numerator: concentration.part.numerator * 100n, denominator: concentration.part.denominator })} % of the weight`;
 }
 
 /** What the general part was understood to say, where it has figures. */
@@ -225,11 +232,7 @@ export function sentencesOfLabel(label: Omit<LabelFacts, "uses">): Partial<Recor
       activeIngredients === "unknown" || activeIngredients.length === 0
         ? undefined
         : activeIngredients
-            .map(({ name, concentration }) =>
-              concentration.kind === "part-of-weight"
-                ? `${name}: ${figure({ numerator: concentration.part.numerator * 100n, denominator: concentration.part.denominator })} % of the weight.`
-                : `${name}: ${figure(densityIn(concentration.massInVolume, "lb per gal"))} lb in a gallon.`,
-            )
+            .map(({ name, concentration, acid }) => `${name}: ${concentrationInWords(concentration)}${acid === undefined ? "" : `; as ${acid.name} ${concentrationInWords(acid.equivalent)}`}.`)
             .join(" "),
   });
 }

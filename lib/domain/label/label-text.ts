@@ -1,5 +1,6 @@
 import { accept, type Outcome, refuse } from "#domain/foundation/outcome";
-import { type LabelFacts, type LabelUse } from "#domain/label/label-facts";
+import { countsToward } from "#domain/label/ingredient-name";
+import { type ActiveIngredient, type LabelFacts, type LabelUse } from "#domain/label/label-facts";
 import { type LabelText } from "#domain/label/label-fields";
 import { readGeneral } from "#domain/label/label-general";
 import { readLabelUse } from "#domain/label/label-use";
@@ -32,7 +33,7 @@ export function readLabelText(text: LabelText): Outcome<LabelFacts, LabelComplai
     }
     const foreign = general.ok ? ingredientWithoutLine(general.value, use.value) : undefined;
     if (foreign !== undefined) {
-      complaints = { ...complaints, [`${prefix}.seasonLimits`]: `${foreign} is not among the active ingredients of this label. Write it as it stands there.` };
+      complaints = { ...complaints, [`${prefix}.seasonLimits`]: `${foreign} is not among the active ingredients of this label. Write it as it stands there, or add its acid equivalent to them.` };
     }
     uses.push(use.value);
   }
@@ -44,6 +45,11 @@ export function readLabelText(text: LabelText): Outcome<LabelFacts, LabelComplai
 function ingredientWithoutLine(general: Omit<LabelFacts, "uses">, use: LabelUse): string | undefined {
   const { activeIngredients } = general;
   if (activeIngredients === "unknown" || typeof use.seasonLimits === "string") return undefined;
-  const names = new Set(activeIngredients.map(({ name }) => name));
-  return use.seasonLimits.limits.find((limit) => !names.has(limit.activeIngredient))?.activeIngredient;
+  return use.seasonLimits.limits.find((limit) => !activeIngredients.some((active) => isLimitedBy(limit.activeIngredient, active)))?.activeIngredient;
+}
+
+/** A limit names the ingredient, its acid, or the acid of a form that is named after it ("2,4-D" of "2,4-D, dimethylamine salt"). */
+function isLimitedBy(limited: string, active: ActiveIngredient): boolean {
+  const counts = countsToward(limited, active);
+  return counts === "by-acid" || counts === "as-itself" || active.name.toLowerCase().startsWith(`${limited.toLowerCase()},`);
 }

@@ -1,4 +1,5 @@
 import { accept, refuse } from "#domain/foundation/outcome";
+import { plainCharacters } from "#domain/quantities/parse-number";
 import { parseRate } from "#domain/quantities/parse-rate";
 import { compareRational } from "#domain/quantities/rational";
 import { type Rate, type RateBasis } from "#domain/quantities/rate";
@@ -6,7 +7,7 @@ import { type Grass, GRASS_NAMES } from "#domain/turf/grass";
 import { type Authority } from "#domain/weather/spray-limits";
 import { readAftercare } from "#domain/label/label-aftercare";
 import { answerOf, gather, partsOf, type ReadAnswer, readOnFile, readWord, readYesOrNo } from "#domain/label/label-answer";
-import { type CarrierRange, type KeptApart, type LabelRates, type LabelUse, type SeasonLimit, SERVICE_TYPES } from "#domain/label/label-facts";
+import { type CarrierRange, type KeptApart, type LabelRates, type LabelUse, type MostApplications, type SeasonLimit, SERVICE_TYPES } from "#domain/label/label-facts";
 import { readDistanceToWater } from "#domain/label/label-distance";
 import { type LabelUseText } from "#domain/label/label-fields";
 import { readTime } from "#domain/label/label-time";
@@ -20,15 +21,16 @@ function asRational(rate: Rate<RateBasis>) {
 function endsOf(value: string): readonly [string, string] {
   const [, low, high] = /^(.+?) to (.+)$/iu.exec(value) ?? [];
   if (low === undefined || high === undefined) return [value, value];
-  const per = /(?:\/| per ).+$/iu.exec(high)?.[0] ?? "";
+  // What a rate is over comes after a unit: the slash of "1/2 fl oz" is none of it.
+  const per = /(?<=[a-z#.])(?:\/| per ).+$/iu.exec(high)?.[0] ?? "";
   const unit = /^[\d./ ,]+(.*)$/u.exec(high)?.[1] ?? "";
-  if (/\/| per /iu.test(low) && !/^\d+\/\d+$|^\d+ \d+\/\d+$/u.test(low)) return [low, high];
+  if (/(?<=[a-z#.])(?:\/| per )/iu.test(low)) return [low, high];
   return /[a-z]/iu.test(low) ? [low + per, high] : [`${low} ${unit}`, high];
 }
 
 /** Reads a range of rates of one kind. Refuses two kinds, a high under the low, a rate of nothing. */
 export function readRange<Basis extends RateBasis>(value: string, bases: readonly Basis[]): ReadAnswer<{ readonly low: Rate<Basis>; readonly high: Rate<Basis> }> {
-  const [lowText, highText] = endsOf(value);
+  const [lowText, highText] = endsOf(plainCharacters(value));
   const low = parseRate(lowText, { field: "rate", bases });
   if (!low.ok) return refuse(low.refusal.sentence);
   const high = parseRate(highText, { field: "rate", bases });
@@ -65,6 +67,15 @@ const SEASON_PERIODS: ReadonlyMap<string, SeasonLimit["period"]> = new Map([
   ["season", "season"],
   ["growing season", "season"],
 ]);
+
+/** Reads how often it may go down: "2 per calendar year", "no more than 2 applications per 12 months", "1 per season". */
+export function readMostApplications(value: string): ReadAnswer<MostApplications> {
+  const [, digits = "", words = ""] = /^(?:(?:no more than|at most|up to) )?(\d{1,3})(?: applications?| times)? ?(?:per |in (?:a |any |one )?|a |each )(.+)$/iu.exec(value) ?? [];
+  const period = /^year$/iu.test(words) ? "season" : SEASON_PERIODS.get(words.toLowerCase());
+  const count = Number(digits);
+  if (period === undefined || count === 0) return refuse(`"${value}" needs how often and the period: 2 per calendar year, 3 in 12 months, 2 per season.`);
+  return accept({ count, period });
+}
 
 /** Reads one limit a line: "Prodiamine; 1.5 lb per acre; calendar year". */
 export function readSeasonLimits(value: string): ReadAnswer<{ readonly limits: readonly SeasonLimit[] }> {
@@ -146,6 +157,7 @@ export function readLabelUse(productName: string, use: LabelUseText) {
     rates: readRates(use.rates),
     carrier: readOnFile(use.carrier, withAuthority(readCarrier)),
     leastDaysBetween: readOnFile(use.leastDaysBetween, withAuthority(readDaysBetween)),
+    mostApplications: readOnFile(use.mostApplications, withAuthority(readMostApplications)),
     seasonLimits: readOnFile(use.seasonLimits, withAuthority(readSeasonLimits)),
     bloomAndBees: readOnFile(use.bloomAndBees, withAuthority(readBloom)),
     keptApart: readOnFile(use.keptApart, withAuthority(readKeptApart)),

@@ -1,8 +1,8 @@
 import { US_STATES, type UsState } from "#domain/company/us-state";
 import { type Finding, hold, note, takeCare } from "#domain/foundation/finding";
 import { canonicalAmountOf } from "#domain/quantities/exact-quantity";
-import { formatQuantity } from "#domain/quantities/format-quantity";
-import { formatRate } from "#domain/quantities/format-rate";
+import { formatQuantitiesApart } from "#domain/quantities/format-quantity";
+import { formatRatesApart } from "#domain/quantities/format-rate";
 import { compareRates, scaleRate } from "#domain/quantities/rate";
 import { compareRational, rational } from "#domain/quantities/rational";
 import { NOT_ON_FILE, type RulePack } from "#domain/rules/rule-pack";
@@ -92,12 +92,13 @@ export function checkStock(treatment: TicketTreatment, needed: ProductAmount): r
     ];
   }
   if (compareRational(canonicalAmountOf(onHand), canonicalAmountOf(needed)) >= 0) return [];
+  const [wanted, there] = formatQuantitiesApart<"mass" | "volume">(needed, onHand, "us");
   return [
     hold("office", {
       rule: "stock-short",
       source: "stock",
       what: `Not enough ${label.productName} is on hand.`,
-      figure: `The visit needs ${formatQuantity(needed, "us")}; the shop and the trucks hold ${formatQuantity(onHand, "us")}.`,
+      figure: `The visit needs ${wanted}; the shop and the trucks hold ${there}.`,
       toDo: "Receive more, or count what is there.",
       about: [label.productName],
     }),
@@ -119,12 +120,13 @@ export function checkSetting(treatment: TicketTreatment, settings: TicketSetting
   const difference = rate.amount * found.per - found.amount * rate.per;
   const isNear = (difference < 0n ? -difference : difference) * 20n <= rate.amount * found.per;
   if (isNear) return [];
+  const [puts, planned] = formatRatesApart(found, rate, "us");
   const perVisit = passes === 1n ? "" : " in its two passes";
   const words = {
     rule: "setting-of-another-rate",
     source: "house",
     what: `Setting ${setting} of ${gear.name} was calibrated at another rate for ${label.productName}.`,
-    figure: `It puts down ${formatRate(found, "us")}${perVisit}; planned is ${formatRate(rate, "us")}.`,
+    figure: `It puts down ${puts}${perVisit}; planned is ${planned}.`,
     toDo: "Weigh out what each lawn gets and set by trial, or calibrate at this rate.",
     about: [label.productName, gear.name],
   } as const;

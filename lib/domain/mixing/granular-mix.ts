@@ -1,7 +1,7 @@
 import { capitalized } from "#domain/foundation/capitalized";
 import { type Finding, hold, takeCare } from "#domain/foundation/finding";
 import { compareExact, type ExactQuantity, type Measure, multiplyExact, settle } from "#domain/quantities/exact-quantity";
-import { formatRate } from "#domain/quantities/format-rate";
+import { formatRatesApart } from "#domain/quantities/format-rate";
 import { type Quantity, sum } from "#domain/quantities/quantity";
 import { compareRates, type Rate, rateFrom, times } from "#domain/quantities/rate";
 import { divideRational, rational, roundToWhole } from "#domain/quantities/rational";
@@ -118,12 +118,13 @@ export function roundedBelowLowest(treatment: TicketTreatment, became: ProductRa
   const low: Rate<ProductRate["basis"]> = treatment.use.rates.low;
   if (low.basis !== rate.basis || low.basis !== became.basis) return [];
   if (compareRates<ProductRate["basis"]>(rate, low) < 0 || compareRates<ProductRate["basis"]>(became, low) >= 0) return [];
+  const [below, lowest] = formatRatesApart<ProductRate["basis"]>(became, low, "us");
   return [
     takeCare({
       rule: "rounded-below-lowest",
       source: "label",
       what: `Measured to a mark, ${label.productName} for ${where} comes below the label's lowest rate.`,
-      figure: `It becomes ${formatRate(became, "us")}; the label's lowest is ${formatRate(low, "us")}.`,
+      figure: `It becomes ${below}; the label's lowest is ${lowest}.`,
       toDo: "Measure it with a finer tool, or plan a little more.",
       citation: `label of ${label.productName}, ${treatment.use.useName}`,
       about: [label.productName, where],

@@ -1,19 +1,29 @@
 import { daysBetween } from "#domain/foundation/calendar-date";
 import { type Finding, hold } from "#domain/foundation/finding";
+import { listWords } from "#domain/foundation/list-words";
+import { isNamedIn } from "#domain/label/ingredient-name";
 import { type KeptApart, type LabelFacts } from "#domain/label/label-facts";
 import { tanksOf } from "#domain/mixing/spray-mix";
-import { isSprayed, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
+import { isSprayed, type PastApplication, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 
 /**
  * What a label keeps its product apart from: in one tank, in one visit, and for days on the same ground over the lawn's
- * history. A label says it of names of products or of active ingredients, whole or in part. What a label says of mixing
- * and nobody has read holds where products share a tank.
+ * history. A label says it of names of products or of active ingredients, in whole words; iron is meant by a guarantee of
+ * iron too. What a label says of it and nobody has read holds where products share a tank or a lawn on one day, and
+ * where the ingredients of the other are not on file nobody can say that they are not meant.
  */
 export function checkKeptApart(question: TicketQuestion): readonly Finding[] {
   const { treatments, lawns } = question;
+  const tankmates = tankmatesOf(treatments);
   return [
-    ...tankmatesOf(treatments).flatMap(({ treatment, others }) => [...unreadInTank(treatment, others), ...others.flatMap((other) => inOneTank(treatment, other))]),
-    ...treatments.flatMap((treatment) => lawns.filter(({ zoneId }) => treatment.zoneIds.includes(zoneId)).flatMap((lawn) => onOneGround(treatment, lawn, question))),
+    ...tankmates.flatMap(({ treatment, others }) => [...unreadInTank(treatment, others), ...others.flatMap((other) => inOneTank(treatment, other))]),
+    ...treatments.flatMap((treatment) => {
+      const inTank = tankmates.filter((one) => one.treatment === treatment).flatMap(({ others }) => others);
+      return [
+        ...unreadOnOneDay(treatment, treatments.filter((other) => !inTank.includes(other))),
+        ...lawns.filter(({ zoneId }) => treatment.zoneIds.includes(zoneId)).flatMap((lawn) => onOneGround(treatment, lawn, question)),
+      ];
+    }),
   ];
 }
 
@@ -31,38 +41,81 @@ function statedOf({ use }: TicketTreatment): readonly KeptApart[] {
   return use.keptApart === "none" || use.keptApart === "unknown" ? [] : use.keptApart.from;
 }
 
+/** What another product may be meant by: its own name and its ingredients, as far as they are on file. */
+interface Names {
+  readonly names: readonly string[];
+  readonly areAllOnFile: boolean;
+}
+
 /** "Iron" is meant by "Rustwater Iron" and by an active ingredient of that name; "all others" by everything. */
-function isMeant(from: string, names: readonly string[]): boolean {
-  const wanted = from.trim().toLowerCase();
-  return wanted === "all others" || names.some((name) => name.toLowerCase().includes(wanted));
+function isMeant(from: string, { names, areAllOnFile }: Names): "yes" | "no" | "undecided" {
+  if (from.trim().toLowerCase() === "all others" || names.some((name) => isNamedIn(from, name))) return "yes";
+  return areAllOnFile ? "no" : "undecided";
 }
 
-function namesOf({ productName, activeIngredients }: LabelFacts): readonly string[] {
-  return [productName, ...(activeIngredients === "unknown" ? [] : activeIngredients.map(({ name }) => name))];
+function namesOf({ productName, activeIngredients, analysis }: LabelFacts): Names {
+  const iron = typeof analysis === "string" ? "not-stated" : analysis.grade.ironPercent;
+  const names = [productName, ...(iron !== "not-stated" && iron.numerator > 0n ? [IRON] : [])];
+  if (activeIngredients === "unknown") return { names, areAllOnFile: false };
+  return { names: [...names, ...activeIngredients.map(({ name }) => name)], areAllOnFile: true };
 }
 
-function unreadInTank({ label, use }: TicketTreatment, others: readonly TicketTreatment[]): readonly Finding[] {
-  if (use.keptApart !== "unknown" || others.length === 0) return [];
-  return [
-    hold("office", {
-      rule: "tank-partners-not-read",
-      source: "label",
-      what: `It has not been entered from the label of ${label.productName} from what it is kept apart.`,
-      figure: `It shares a tank with ${others.map((other) => other.label.productName).join(" and ")}.`,
-      toDo: "Read the label and enter what it states, or that it states nothing.",
-      about: [label.productName],
-    }),
-  ];
+function pastNames({ productName, activeIngredients, nutrients }: PastApplication): Names {
+  const iron = nutrients.ok ? nutrients.value.iron : "not-stated";
+  const names = [productName, ...(iron !== "not-stated" && iron.amount > 0n ? [IRON] : [])];
+  if (activeIngredients === "unknown") return { names, areAllOnFile: false };
+  return { names: [...names, ...activeIngredients.map(({ name }) => name)], areAllOnFile: true };
+}
+
+/** A label that guarantees iron brings it, whatever its product is called. */
+const IRON = "iron";
+
+const READ_IT = "Read the label and enter what it states, or that it states nothing.";
+
+function unread({ label }: TicketTreatment, others: readonly TicketTreatment[], rule: string, sharing: string): Finding {
+  return hold("office", {
+    rule,
+    source: "label",
+    what: `It has not been entered from the label of ${label.productName} from what it is kept apart.`,
+    figure: `It shares ${sharing} with ${listWords([...new Set(others.map((other) => other.label.productName))])}.`,
+    toDo: READ_IT,
+    about: [label.productName],
+  });
+}
+
+function unreadInTank(treatment: TicketTreatment, others: readonly TicketTreatment[]): readonly Finding[] {
+  return treatment.use.keptApart !== "unknown" || others.length === 0 ? [] : [unread(treatment, others, "tank-partners-not-read", "a tank")];
+}
+
+/** What shares a tank is asked about there. */
+function unreadOnOneDay(treatment: TicketTreatment, others: readonly TicketTreatment[]): readonly Finding[] {
+  if (treatment.use.keptApart !== "unknown") return [];
+  const beside = others.filter(({ productId, zoneIds }) => productId !== treatment.productId && zoneIds.some((zoneId) => treatment.zoneIds.includes(zoneId)));
+  return beside.length === 0 ? [] : [unread(treatment, beside, "day-partners-not-read", "a lawn on one day")];
 }
 
 function words({ label, use }: TicketTreatment) {
   return { source: "label", citation: `label of ${label.productName}, ${use.useName}` } as const;
 }
 
+/** Whether the label means another product can't be said, because what is in the other is not on file. */
+function undecided(treatment: TicketTreatment, other: string, from: string, where: string): Finding {
+  const { productName } = treatment.label;
+  return hold("office", {
+    ...words(treatment),
+    rule: "kept-apart-undecided",
+    what: `Whether ${productName} must be kept apart from ${other} can't be decided.`,
+    figure: `Its label keeps it apart from ${from}${where}, and the active ingredients of ${other} are not on file.`,
+    toDo: `Enter the active ingredients of ${other}, or that it has none.`,
+    about: [productName, other],
+  });
+}
+
 function inOneTank(treatment: TicketTreatment, other: TicketTreatment): readonly Finding[] {
   const { productName } = treatment.label;
-  const found = statedOf(treatment).find(({ apart, from }) => apart === "tank" && isMeant(from, namesOf(other.label)));
-  if (found === undefined) return [];
+  const judged = statedOf(treatment).filter(({ apart }) => apart === "tank").map(({ from }) => ({ from, meant: isMeant(from, namesOf(other.label)) }));
+  const found = judged.find(({ meant }) => meant === "yes");
+  if (found === undefined) return judged.filter(({ meant }) => meant === "undecided").slice(0, 1).map(({ from }) => undecided(treatment, other.label.productName, from, " in one tank"));
   return [
     hold("nobody", {
       ...words(treatment),
@@ -75,29 +128,49 @@ function inOneTank(treatment: TicketTreatment, other: TicketTreatment): readonly
   ];
 }
 
-function onOneGround(treatment: TicketTreatment, lawn: TicketLawn, { treatments, on }: TicketQuestion): readonly Finding[] {
-  const { productName } = treatment.label;
+/** Another product on the same ground, so many days away. */
+interface Near {
+  readonly name: string;
+  readonly days: number;
+  readonly meant: "yes" | "no" | "undecided";
+}
+
+/** The other products on a lawn, of the visit and of the lawn's history, with what a label's words mean of them. */
+function othersOn(from: string, treatment: TicketTreatment, lawn: TicketLawn, { treatments, on }: TicketQuestion): readonly Near[] {
+  const together = treatments
+    .filter(({ productId, zoneIds }) => productId !== treatment.productId && zoneIds.includes(lawn.zoneId))
+    .map(({ label }) => ({ name: label.productName, days: 0, meant: isMeant(from, namesOf(label)) }));
+  const apart = lawn.history
+    .filter(({ productId }) => productId !== treatment.productId)
+    .map((past) => ({ name: past.productName, days: Math.abs(daysBetween(past.on, on)), meant: isMeant(from, pastNames(past)) }));
+  return [...together, ...apart];
+}
+
+function onOneGround(treatment: TicketTreatment, lawn: TicketLawn, question: TicketQuestion): readonly Finding[] {
   const apart = statedOf(treatment).flatMap(({ apart: kept, from }) => (kept === "tank" ? [] : [{ from, days: kept.days }]));
   return apart.flatMap(({ from, days }): readonly Finding[] => {
-    const together = treatments
-      .filter(({ productId, zoneIds, label }) => productId !== treatment.productId && zoneIds.includes(lawn.zoneId) && isMeant(from, namesOf(label)))
-      .map(({ label }) => ({ name: label.productName, days: 0 }));
-    const before = lawn.history
-      .filter((past) => past.productId !== treatment.productId && isMeant(from, [past.productName, ...past.activeIngredients.map(({ name }) => name)]))
-      .map((past) => ({ name: past.productName, days: Math.abs(daysBetween(past.on, on)) }));
-    const near = [...together, ...before].filter((other) => other.days < days);
-    const [nearest, ...rest] = near;
-    if (nearest === undefined) return [];
-    const other = rest.reduce((least, one) => (one.days < least.days ? one : least), nearest);
-    return [
-      hold("nobody", {
-        ...words(treatment),
-        rule: other.days === 0 ? "not-on-one-day" : "too-near-another-product",
-        what: `${productName} comes too near ${other.name} on ${lawn.name}.`,
-        figure: `${other.days === 0 ? "Both go down on one day" : `${String(other.days)} days lie between them`}; the label keeps it apart from ${from} by ${String(days)} days.`,
-        toDo: "Split the visit, or move it.",
-        about: [productName, lawn.name],
-      }),
-    ];
+    const near = othersOn(from, treatment, lawn, question).filter((other) => other.days < days);
+    const untold = near.filter(({ meant }) => meant === "undecided").map(({ name }) => name);
+    const open = [...new Set(untold)].map((name) => undecided(treatment, name, from, ` by ${daysInWords(days)}`));
+    const [nearest, ...rest] = near.filter(({ meant }) => meant === "yes");
+    if (nearest === undefined) return open;
+    return [tooNear(treatment, lawn, rest.reduce((least, one) => (one.days < least.days ? one : least), nearest), { from, days }), ...open];
+  });
+}
+
+function daysInWords(days: number): string {
+  return days === 1 ? "1 day" : `${String(days)} days`;
+}
+
+function tooNear(treatment: TicketTreatment, lawn: TicketLawn, other: Near, { from, days }: { readonly from: string; readonly days: number }): Finding {
+  const { productName } = treatment.label;
+  const between = other.days === 0 ? "Both go down on one day" : `${daysInWords(other.days)} ${other.days === 1 ? "lies" : "lie"} between them`;
+  return hold("nobody", {
+    ...words(treatment),
+    rule: other.days === 0 ? "not-on-one-day" : "too-near-another-product",
+    what: `${productName} comes too near ${other.name} on ${lawn.name}.`,
+    figure: `${between}; the label keeps it apart from ${from} by ${daysInWords(days)}.`,
+    toDo: "Split the visit, or move it.",
+    about: [productName, lawn.name],
   });
 }

@@ -1,8 +1,9 @@
 import { type CalendarDate, daysBetween } from "#domain/foundation/calendar-date";
 import { type Finding, hold, note, takeCare } from "#domain/foundation/finding";
-import { formatRate } from "#domain/quantities/format-rate";
-import { compareRates } from "#domain/quantities/rate";
+import { formatRate, formatRatesApart } from "#domain/quantities/format-rate";
+import { compareRates, type Rate, type RateBasis } from "#domain/quantities/rate";
 import { type LabelRates, type ProductRate } from "#domain/label/label-facts";
+import { checkApplicationCount } from "#domain/mixing/application-count";
 import { checkSeason } from "#domain/mixing/season-limits";
 import { isSprayed, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 
@@ -11,6 +12,14 @@ const fromLabel = (treatment: TicketTreatment) => `label of ${treatment.label.pr
 function words(treatment: TicketTreatment, rule: string, what: string, more: { figure?: string; toDo?: string; about?: readonly string[] } = {}) {
   const { about = [], ...rest } = more;
   return { rule, source: "label", what, ...rest, citation: fromLabel(treatment), about: [treatment.label.productName, ...about] } as const;
+}
+
+/** A rate against the lowest or the highest of a label's, whatever both are measured by; two that differ never read the same. */
+function besides(rate: Rate<RateBasis>, range: { readonly low: Rate<RateBasis>; readonly high: Rate<RateBasis> }) {
+  if (rate.basis !== range.low.basis) return { found: formatRate(rate, "us"), low: formatRate(range.low, "us"), high: formatRate(range.high, "us") };
+  const [isUnder, isOver] = [compareRates(rate, range.low) < 0, compareRates(rate, range.high) > 0];
+  const [found, end] = formatRatesApart(rate, isUnder ? range.low : range.high, "us");
+  return { found, low: isUnder ? end : formatRate(range.low, "us"), high: isOver ? end : formatRate(range.high, "us") };
 }
 
 /** Below zero, zero or above zero as the planned rate is under, at or over one of the label's. Undefined on another basis. */
@@ -23,7 +32,10 @@ function compareToLabel(rate: ProductRate, rates: LabelRates, end: "low" | "high
 function checkRate(treatment: TicketTreatment): readonly Finding[] {
   const { rate, use, label } = treatment;
   const [low, high] = [compareToLabel(rate, use.rates, "low"), compareToLabel(rate, use.rates, "high")];
-  const range = () => `The label's range is ${formatRate(use.rates.low, "us")} to ${formatRate(use.rates.high, "us")}; planned is ${formatRate(rate, "us")}.`;
+  const range = () => {
+    const written = besides(rate, use.rates);
+    return `The label's range is ${written.low} to ${written.high}; planned is ${written.found}.`;
+  };
   if (low === undefined || high === undefined) {
     const what = `The rate of ${label.productName} is planned by another measure than its label's.`;
     return [hold("office", words(treatment, "rate-on-another-basis", what, { figure: range(), toDo: "Plan it as the label states it." }))];
@@ -44,11 +56,12 @@ function checkCarrier(treatment: TicketTreatment): readonly Finding[] {
   if (use.carrier === "unknown") return [unread(treatment, "carrier-not-read", "the finished spray it wants per 1,000 sq ft")];
   const { low, high } = use.carrier;
   if (compareRates(gear.carrier.rate, low) >= 0 && compareRates(gear.carrier.rate, high) <= 0) return [];
+  const written = besides(gear.carrier.rate, use.carrier);
   return [
     hold(
       "nobody",
       words(treatment, "carrier-out-of-range", `${gear.name} does not put out the spray volume that ${label.productName} wants.`, {
-        figure: `It puts out ${formatRate(gear.carrier.rate, "us")}; the label's range is ${formatRate(low, "us")} to ${formatRate(high, "us")}.`,
+        figure: `It puts out ${written.found}; the label's range is ${written.low} to ${written.high}.`,
         toDo: "Change tip, pressure or pace and calibrate again, or take other equipment.",
         about: [gear.name],
       }),
@@ -117,6 +130,8 @@ function checkReading(treatment: TicketTreatment): readonly Finding[] {
       }),
     );
   }
+  if (label.epaRegistrationNumber === "unknown") findings.push(unread(treatment, "registration-not-read", "what its EPA registration number is"));
+  if (label.activeIngredients === "unknown") findings.push(unread(treatment, "ingredients-not-read", "which active ingredients it has and how much"));
   if (label.isRestrictedUse === true) {
     findings.push(takeCare(words(treatment, "restricted-use", `${label.productName} is for restricted use.`, { toDo: "A certified applicator puts it down or supervises as the state asks." })));
   }
@@ -138,6 +153,8 @@ export function checkLabel(treatment: TicketTreatment, question: TicketQuestion)
     ...checkGear(treatment),
     ...checkGrass(treatment, lawns),
     ...checkInterval(treatment, lawns, question.on),
+    ...(treatment.use.mostApplications === "unknown" ? [unread(treatment, "most-applications-not-read", "how often it may go on the same ground in a year")] : []),
+    ...checkApplicationCount(treatment, lawns, question.on),
     ...(treatment.use.seasonLimits === "unknown" ? [unread(treatment, "season-limit-not-read", "what may go on the same ground in a season")] : []),
     ...checkSeason(treatment, lawns, question),
   ];

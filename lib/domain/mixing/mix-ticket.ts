@@ -2,6 +2,7 @@ import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { type Finding, gravestFirst, hold } from "#domain/foundation/finding";
 import { invariant } from "#domain/foundation/invariant";
 import { accept, type InputRefusal, type Outcome } from "#domain/foundation/outcome";
+import { refuseOutOfRange } from "#domain/turf/physical-range";
 import { checkNutrientLaw, type ProductOnLawns } from "#domain/rules/nutrient-law";
 import { packOf } from "#domain/rules/packs-on-file";
 import { type RulePack } from "#domain/rules/rule-pack";
@@ -41,12 +42,14 @@ export interface MixTicket {
  * Works out what to put down at one visit and checks it against labels, the state's law on file, the weather, stock,
  * equipment and license. Sprays of one machine at one output on the same lawns share a tank; every spread product is a
  * pass of its own. Refuses a visit without a treatment, a treatment without a lawn or for a lawn that is not among
- * those of the visit, and a forecast that is no temperature. Throws where two treatments have one line, or two lawns one
+ * those of the visit, and a forecast or a setting for heat that is no temperature of outdoor air. Throws where two treatments have one line, or two lawns one
  * name of their own.
  */
 export function makeMixTicket(question: TicketQuestion): Outcome<MixTicket> {
   const refusal = refuseHomeless(question);
   if (refusal !== undefined) return { ok: false, refusal };
+  const unsettled = refuseSettings(question);
+  if (unsettled !== undefined) return unsettled;
   const heat = checkHeat(question);
   if (!heat.ok) return heat;
   const pack = packOf(question.state);
@@ -71,6 +74,10 @@ function refuseHomeless({ treatments, lawns }: TicketQuestion): InputRefusal | u
   const isNowhere = !homeless.zoneIds.some((zoneId) => zoneIds.has(zoneId));
   const sentence = isNowhere ? `${productName} is planned for no lawn of this property.` : `${productName} is planned for a lawn that is not part of this visit.`;
   return refused("zoneIds", productName, "lawns of this visit, one or more", sentence);
+}
+
+function refuseSettings({ settings: { heatCautionFromF } }: TicketQuestion): Outcome<never> | undefined {
+  return refuseOutOfRange([{ field: "heatCautionFromF", words: "The heat from which on the company takes care", value: heatCautionFromF, lowest: -60, highest: 140, unit: "°F" }]);
 }
 
 function allFindings(question: TicketQuestion, pack: RulePack | undefined, worked: Worked, heat: readonly Finding[]): readonly Finding[] {

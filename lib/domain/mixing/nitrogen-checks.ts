@@ -1,5 +1,5 @@
 import { type Finding, hold, note, takeCare } from "#domain/foundation/finding";
-import { formatRate } from "#domain/quantities/format-rate";
+import { formatRate, formatRatesApart } from "#domain/quantities/format-rate";
 import { addRates, compareRates } from "#domain/quantities/rate";
 import { compareRational, decimal, multiplyRational, rational, toDecimalString } from "#domain/quantities/rational";
 import { US_STATES } from "#domain/company/us-state";
@@ -100,11 +100,12 @@ function notStatedWords(notStated: NitrogenRate): string {
 }
 
 function aboveLaw(rule: string, what: string, planned: NitrogenRate, { most, citation }: Cap, lawnName: string, more = ""): Finding {
+  const [above, limit] = formatRatesApart(planned, most, "us");
   return hold("license-holder", {
     rule,
     source: "law",
     what,
-    figure: `Planned is ${formatRate(planned, "us")}; the law's most is ${formatRate(most, "us")}.${more}`,
+    figure: `Planned is ${above}; the law's most is ${limit}.${more}`,
     toDo: "Lower the rate, or split it over two visits.",
     citation,
     about: [lawnName],
@@ -127,12 +128,13 @@ function perYear({ lawn: { name }, year, before, uncounted }: FedLawn, { perYear
     );
   }
   if (isAbove(year, cap)) {
+    const [above, limit] = formatRatesApart(year, cap.most, "us");
     findings.push(
       hold("license-holder", {
         ...words,
         rule: "nitrogen-of-the-year-above-the-law",
         what: `${name} gets more nitrogen in the year than the law lets it.`,
-        figure: `It had ${formatRate(before, "us")} and has ${formatRate(year, "us")} after this visit; the law's most is ${formatRate(cap.most, "us")}.`,
+        figure: `It had ${formatRate(before, "us")} and has ${above} after this visit; the law's most is ${limit}.`,
         toDo: "Lower the rate, or leave the feed out this year.",
       }),
     );
@@ -148,12 +150,13 @@ function aboveRange({ lawn: { name, grasses }, year }: FedLawn, { state }: Ticke
   if (first === undefined) return [];
   const highest = others.reduce((most, range) => (compareRates(range.highest, most.highest) > 0 ? range : most), first);
   if (compareRates(year, highest.highest) <= 0) return [];
+  const [above, limit] = formatRatesApart(year, highest.highest, "us");
   return [
     takeCare({
       rule: "nitrogen-above-published-range",
       source: "handbook",
       what: `${name} gets more nitrogen in the year than is published for ${highest.grass} in ${US_STATES[state].name}.`,
-      figure: `It has ${formatRate(year, "us")} after this visit; the most published is ${formatRate(highest.highest, "us")}.`,
+      figure: `It has ${above} after this visit; the most published is ${limit}.`,
       toDo: "Make sure that it is meant; feed less, or leave one feed out.",
       citation: highest.source.name,
       about: [name],

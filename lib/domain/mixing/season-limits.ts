@@ -1,115 +1,128 @@
 import { type CalendarDate } from "#domain/foundation/calendar-date";
-import { type Finding, hold, takeCare } from "#domain/foundation/finding";
-import { activeIngredientRate } from "#domain/quantities/active-ingredient";
-import { formatRate } from "#domain/quantities/format-rate";
+import { type Finding, hold } from "#domain/foundation/finding";
+import { activeIngredientRate, type Concentration } from "#domain/quantities/active-ingredient";
+import { formatRatesApart } from "#domain/quantities/format-rate";
 import { addRates, compareRates, type Rate, rateFromAmounts } from "#domain/quantities/rate";
-import { type LabelFacts, type ProductRate, type SeasonLimit } from "#domain/label/label-facts";
-import { monthsBefore } from "#domain/rules/nutrient-law";
-import { type PastApplication, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
+import { countsToward } from "#domain/label/ingredient-name";
+import { type SeasonLimit } from "#domain/label/label-facts";
+import { type CountedPeriod, inPeriodOf, periodsAround, periodWords } from "#domain/mixing/limit-period";
+import { type PastIngredient, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 
 type ActiveRate = Rate<"active-ingredient-mass-per-area">;
 const NO_ACTIVE: ActiveRate = rateFromAmounts("active-ingredient-mass-per-area", 0n, 1n);
 
-/** Names of ingredients are compared without regard to capitals, because labels differ in them. */
-export function isSameIngredient(left: string, right: string): boolean {
-  return left.trim().toLowerCase() === right.trim().toLowerCase();
+/** How much of an ingredient goes down, as far as it can be counted, and what can't be, each in words. */
+interface Total {
+  readonly rate: ActiveRate;
+  readonly uncounted: readonly string[];
 }
 
-/** What a rate of product brings of an ingredient; "unknown" where ingredients, or the density that it takes, are not on file. */
-function activeRateOf(label: LabelFacts, rate: ProductRate, name: string): ActiveRate | "unknown" {
-  if (label.activeIngredients === "unknown") return "unknown";
+function sumOf(parts: readonly Total[]): Total {
+  return { rate: parts.map(({ rate }) => rate).reduce(addRates, NO_ACTIVE), uncounted: [...new Set(parts.flatMap(({ uncounted }) => uncounted))] };
+}
+
+function notCounted(words: string): Total {
+  return { rate: NO_ACTIVE, uncounted: [words] };
+}
+
+/**
+ * What ingredients add to a limit's total: by their acid where the limit names that, else as themselves. Ingredients that
+ * nobody read leave it open, and so does a form of what is limited whose acid equivalent nobody entered.
+ * @param product in words, with its day where it was put down before
+ */
+function broughtOf(limited: string, ingredients: readonly Brought[] | "unknown", product: string): Total {
+  const uncountable = notCounted(`What ${product} brings of it can't be counted.`);
+  if (ingredients === "unknown") return uncountable;
+  return sumOf(
+    ingredients.map((active) => {
+      const counts = countsToward(limited, active);
+      if (counts === "undecided") return notCounted(`${product} has ${active.name}, of which no acid equivalent as ${limited} is on file.`);
+      const rate = counts === "by-acid" ? active.acid?.rate : counts === "as-itself" ? active.rate : NO_ACTIVE;
+      return rate === undefined || rate === "not-countable" ? uncountable : { rate, uncounted: [] };
+    }),
+  );
+}
+
+type Brought = Pick<PastIngredient, "name" | "rate" | "acid">;
+
+/** What a treatment's rate brings of each ingredient; not countable where the density that it takes is not on file. */
+function ingredientsOf({ label, rate }: TicketTreatment): readonly Brought[] | "unknown" {
   const density = label.density === "unknown" ? undefined : label.density;
-  const rates = label.activeIngredients
-    .filter((active) => isSameIngredient(active.name, name))
-    .map(({ concentration }) => activeIngredientRate(rate, concentration, density));
-  if (rates.some(({ ok }) => !ok)) return "unknown";
-  return rates.flatMap((active) => (active.ok ? [active.value] : [])).reduce(addRates, NO_ACTIVE);
-}
-
-/** True when the later day comes before twelve months after the earlier are over: April 14 counts with the next April 13. */
-function isWithin12Months(earlier: CalendarDate, later: CalendarDate): boolean {
-  return earlier <= later && earlier > monthsBefore(later, 12);
-}
-
-/** What was put down in each stretch of the limit's period that has the day in it: one calendar year, or any 12 months. */
-function periodsAround({ period }: CountedLimit, history: readonly PastApplication[], on: CalendarDate): readonly (readonly PastApplication[])[] {
-  if (period === "calendar-year") return [history.filter((past) => past.on.slice(0, 4) === on.slice(0, 4))];
-  const begins = [on, ...history.map((past) => past.on)].filter((day) => isWithin12Months(day, on));
-  return begins.map((begin) => history.filter((past) => isWithin12Months(begin, past.on)));
+  const rateOf = (part: Concentration) => {
+    const active = activeIngredientRate(rate, part, density);
+    return active.ok ? active.value : "not-countable";
+  };
+  if (label.activeIngredients === "unknown") return "unknown";
+  return label.activeIngredients.map(({ name, concentration, acid }) => ({
+    name,
+    rate: rateOf(concentration),
+    ...(acid === undefined ? {} : { acid: { name: acid.name, rate: rateOf(acid.equivalent) } }),
+  }));
 }
 
 /** A limit with the stretch of time in which it is counted. */
-type CountedLimit = SeasonLimit & { readonly period: "calendar-year" | "12-months" };
+type CountedLimit = SeasonLimit & { readonly period: CountedPeriod };
 
-function mostIn(limit: CountedLimit, lawn: TicketLawn, on: CalendarDate): ActiveRate {
-  const totals = periodsAround(limit, lawn.history, on).map((period) =>
-    period
-      .flatMap(({ activeIngredients }) => activeIngredients.filter(({ name }) => isSameIngredient(name, limit.activeIngredient)).map(({ rate }) => rate))
-      .reduce(addRates, NO_ACTIVE),
-  );
-  return totals.reduce((most, total) => (compareRates(total, most) > 0 ? total : most), NO_ACTIVE);
+/** The fullest of the stretches; what can't be counted in any of them leaves all of them open. */
+function mostIn(limit: CountedLimit, lawn: TicketLawn, on: CalendarDate): Total {
+  const totals = periodsAround(limit.period, lawn.history, on).map((period) => sumOf(period.map((past) => broughtOf(limit.activeIngredient, past.activeIngredients, `${past.productName}, put down on ${past.on},`))));
+  return { rate: totals.reduce((most, { rate }) => (compareRates(rate, most) > 0 ? rate : most), NO_ACTIVE), uncounted: totals.flatMap(({ uncounted }) => uncounted) };
 }
 
 /** What a treatment of the visit brings of a limited ingredient, on each of its lawns the same. */
 interface BroughtOfIngredient {
   readonly zoneIds: readonly string[];
-  readonly rate: ActiveRate | "unknown";
+  readonly total: Total;
 }
 
-/** What a lawn gets of a limited ingredient with this visit, over all products, or "unknown". */
-function totalWith(limit: CountedLimit, lawn: TicketLawn, brought: readonly BroughtOfIngredient[], on: CalendarDate): ActiveRate | "unknown" {
-  const together = brought.filter(({ zoneIds }) => zoneIds.includes(lawn.zoneId)).map(({ rate }) => rate);
-  if (together.includes("unknown")) return "unknown";
-  return together.filter((rate) => rate !== "unknown").reduce(addRates, mostIn(limit, lawn, on));
+/** What a lawn gets of a limited ingredient with this visit, over all products. */
+function totalWith(limit: CountedLimit, lawn: TicketLawn, brought: readonly BroughtOfIngredient[], on: CalendarDate): Total {
+  return sumOf([...brought.filter(({ zoneIds }) => zoneIds.includes(lawn.zoneId)).map(({ total }) => total), mostIn(limit, lawn, on)]);
 }
 
 function words({ label, use }: TicketTreatment, lawn: TicketLawn) {
   return { source: "label", citation: `label of ${label.productName}, ${use.useName}`, about: [label.productName, lawn.name] } as const;
 }
 
-function judge(treatment: TicketTreatment, limit: SeasonLimit, lawn: TicketLawn, totalOf: (limit: CountedLimit) => ActiveRate | "unknown"): readonly Finding[] {
+function judge(treatment: TicketTreatment, limit: SeasonLimit, lawn: TicketLawn, totalOf: (limit: CountedLimit) => Total): readonly Finding[] {
   const { label } = treatment;
   const { activeIngredient } = limit;
-  if (label.activeIngredients !== "unknown" && !label.activeIngredients.some(({ name }) => isSameIngredient(name, activeIngredient))) {
+  if (label.activeIngredients !== "unknown" && label.activeIngredients.every((active) => countsToward(activeIngredient, active) === "not")) {
     const what = `${label.productName} limits ${activeIngredient}, and its own entry has no such ingredient.`;
     return [hold("office", { ...words(treatment, lawn), rule: "season-limit-undecided", what, toDo: "Enter the ingredient as the label names it.", about: [label.productName] })];
   }
-  if (limit.period !== "season") return passes(treatment, { ...limit, period: limit.period }, lawn, totalOf);
-  const inYear = passes(treatment, { ...limit, period: "calendar-year" }, lawn, totalOf);
-  return inYear.length > 0 ? inYear : passes(treatment, { ...limit, period: "12-months" }, lawn, totalOf).map(withCare);
+  return inPeriodOf(limit.period, (period) => passes(treatment, { ...limit, period }, lawn, totalOf));
 }
 
-/** Over the 12 months alone nobody can say that a season was passed, but the label may mean just that. */
-function withCare({ rule, source, what, figure, citation, about }: Finding): Finding {
-  const more = { ...(figure === undefined ? {} : { figure: `${figure} It says "season" without dates; in the calendar year it is not passed.` }), ...(citation === undefined ? {} : { citation }) };
-  return takeCare({ rule, source, what, ...more, toDo: "Read what the label means by a season, and wait where it is not over.", about });
+/** A total with a part that nobody can count may be any: it holds until the part is counted, whatever the rest comes to. */
+function undecided(treatment: TicketTreatment, activeIngredient: string, lawn: TicketLawn, uncounted: readonly string[]): Finding {
+  const what = `How much ${activeIngredient} ${lawn.name} gets can't be worked out.`;
+  const toDo = "Enter active ingredients, their concentration and the density of these products as their labels have them, with the acid equivalent where one is printed.";
+  return hold("office", { ...words(treatment, lawn), rule: "season-limit-undecided", what, figure: [...new Set(uncounted)].join(" "), toDo });
 }
 
-function passes(treatment: TicketTreatment, limit: CountedLimit, lawn: TicketLawn, totalOf: (limit: CountedLimit) => ActiveRate | "unknown"): readonly Finding[] {
+function passes(treatment: TicketTreatment, limit: CountedLimit, lawn: TicketLawn, totalOf: (limit: CountedLimit) => Total): readonly Finding[] {
   const { activeIngredient, most } = limit;
-  const total = totalOf(limit);
-  if (total === "unknown") {
-    const toDo = "Enter active ingredients, their concentration and the density of every product of the visit.";
-    return [hold("office", { ...words(treatment, lawn), rule: "season-limit-undecided", what: `How much ${activeIngredient} this visit brings can't be worked out.`, toDo })];
-  }
-  if (compareRates(total, most) <= 0) return [];
-  const period = limit.period === "calendar-year" ? "calendar year" : "12 months";
-  const figure = `With this visit ${lawn.name} gets ${formatRate(total, "us")} in the ${period}; the label's most is ${formatRate(most, "us")}.`;
+  const { rate, uncounted } = totalOf(limit);
+  const open = uncounted.length === 0 ? [] : [undecided(treatment, activeIngredient, lawn, uncounted)];
+  if (compareRates(rate, most) <= 0) return open;
+  const [above, limited] = formatRatesApart(rate, most, "us");
+  const figure = `With this visit ${lawn.name} gets ${above} in the ${periodWords(limit.period)}; the label's most is ${limited}.`;
   const what = `Too much ${activeIngredient} in the season.`;
-  return [hold("nobody", { ...words(treatment, lawn), rule: "season-limit-passed", what, figure, toDo: "Lower the rate or take a product without it." })];
+  return [...open, hold("nobody", { ...words(treatment, lawn), rule: "season-limit-passed", what, figure, toDo: "Lower the rate or take a product without it." })];
 }
 
 /**
  * What a label's limits over time say of a treatment, lawn by lawn: over all products of the visit and of the lawn's
- * history that bring the same active ingredient, in the label's own period. Of the 12 months, the fullest that has the
+ * history that bring the same active ingredient, by its acid equivalent where the limit names the acid, in the label's own period. Of the 12 months, the fullest that has the
  * day in it counts, so that what is already planned for later counts too. A season without dates holds by calendar year
- * and wants care by the 12 months. Limits that nobody has read are not judged here.
+ * and wants care by the 12 months. What can't be counted leaves a total undecided, never too low. Limits that nobody has read are not judged here.
  */
 export function checkSeason(treatment: TicketTreatment, lawns: readonly TicketLawn[], question: TicketQuestion): readonly Finding[] {
   const { seasonLimits } = treatment.use;
   if (seasonLimits === "none" || seasonLimits === "unknown") return [];
   return seasonLimits.limits.flatMap((limit) => {
-    const brought = question.treatments.map(({ label, rate, zoneIds }) => ({ zoneIds, rate: activeRateOf(label, rate, limit.activeIngredient) }));
+    const brought = question.treatments.map((one) => ({ zoneIds: one.zoneIds, total: broughtOf(limit.activeIngredient, ingredientsOf(one), one.label.productName) }));
     return lawns.flatMap((lawn) => judge(treatment, limit, lawn, (counted) => totalWith(counted, lawn, brought, question.on)));
   });
 }

@@ -1,6 +1,6 @@
 import { type Finding, takeCare } from "#domain/foundation/finding";
 import { accept, badInput, type Outcome } from "#domain/foundation/outcome";
-import { formatQuantity } from "#domain/quantities/format-quantity";
+import { formatQuantitiesApart, formatQuantity } from "#domain/quantities/format-quantity";
 import { compare, fromAmount, type Quantity, subtract, zero } from "#domain/quantities/quantity";
 import { drawFromFill, type FillOnRecord, type LotInFill } from "#domain/mixing/tank-fill";
 
@@ -17,13 +17,13 @@ export function sprayedBetween(reading: TankReading): Outcome<Quantity<"volume">
   const { before, after } = reading;
   if (reading.by === "meter") {
     if (compare(after, before) >= 0) return accept(subtract(after, before));
-    const sentence = `The meter read ${formatQuantity(before, "us")} before and ${formatQuantity(after, "us")} after; it only counts up.`;
-    return badInput("after", formatQuantity(after, "us"), `${formatQuantity(before, "us")} or more`, sentence);
+    const [first, second] = formatQuantitiesApart(before, after, "us");
+    return badInput("after", second, `${first} or more`, `The meter read ${first} before and ${second} after; it only counts up.`);
   }
   const had = fromAmount("volume", before.amount + reading.filledBetween.amount);
   if (compare(after, had) <= 0) return accept(subtract(had, after));
-  const sentence = `The tank can't hold ${formatQuantity(after, "us")} after spraying: it held ${formatQuantity(had, "us")} with what was filled in.`;
-  return badInput("after", formatQuantity(after, "us"), `${formatQuantity(had, "us")} or less`, sentence);
+  const [left, most] = formatQuantitiesApart(after, had, "us");
+  return badInput("after", left, `${most} or less`, `The tank can't hold ${left} after spraying: it held ${most} with what was filled in.`);
 }
 
 /** What a visit really got of a fill. */

@@ -3,7 +3,7 @@ import { type Finding, hold, takeCare } from "#domain/foundation/finding";
 import { invariant } from "#domain/foundation/invariant";
 import { accept, badInput, type Outcome } from "#domain/foundation/outcome";
 import { type ExactQuantity, type Measure } from "#domain/quantities/exact-quantity";
-import { formatQuantity } from "#domain/quantities/format-quantity";
+import { formatQuantitiesApart, formatQuantity } from "#domain/quantities/format-quantity";
 import { compare, fromAmount, type Quantity, smallest, sum } from "#domain/quantities/quantity";
 import { concentrationInSpray, type Rate, times } from "#domain/quantities/rate";
 import { reduce, roundQuotient } from "#domain/quantities/rational";
@@ -148,12 +148,13 @@ export function mixFill(mix: Pick<FillStop, "products">, finished: Quantity<"vol
 
 function tooMuch(finished: Quantity<"volume">, tank: { readonly name: string; readonly capacity: Quantity<"volume"> }): readonly Finding[] {
   if (compare(finished, tank.capacity) <= 0) return [];
+  const [needed, held] = formatQuantitiesApart(finished, tank.capacity, "us");
   return [
     hold("office", {
       rule: "fill-above-capacity",
       source: "house",
       what: `${tank.name} does not hold that much.`,
-      figure: `The visits need ${formatQuantity(finished, "us")}; the tank holds ${formatQuantity(tank.capacity, "us")}.`,
+      figure: `The visits need ${needed}; the tank holds ${held}.`,
       toDo: "Take visits off this fill and fill again for them.",
       about: [tank.name],
     }),

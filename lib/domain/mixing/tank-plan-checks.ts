@@ -1,7 +1,7 @@
 import { type Finding, note, hold, takeCare } from "#domain/foundation/finding";
 import { listWords } from "#domain/foundation/list-words";
 import { formatQuantity } from "#domain/quantities/format-quantity";
-import { formatRate } from "#domain/quantities/format-rate";
+import { formatRate, formatRatesApart } from "#domain/quantities/format-rate";
 import { fromAmount } from "#domain/quantities/quantity";
 import { heldNotKnown, type MixInTank, notCleanedOut } from "#domain/mixing/mix-change";
 import { type SizedRun } from "#domain/mixing/sized-run";
@@ -77,7 +77,9 @@ function otherRates({ run }: SizedRun, before: SizedRun | undefined, mix: MixOfR
   });
   const figures = apart.map(({ productId, productName, concentration }) => {
     const other = had.get(productId);
-    return `${productName}: ${formatRate(concentration, "us")} here${other === undefined ? "" : `, ${formatRate(other, "us")} in the mix before`}`;
+    if (other?.basis !== concentration.basis) return `${productName}: ${formatRate(concentration, "us")} here`;
+    const [here, earlier] = formatRatesApart<typeof other.basis>(concentration, other, "us");
+    return `${productName}: ${here} here, ${earlier} in the mix before`;
   });
   return [
     note({

@@ -16,6 +16,19 @@ import { type SoilTestFact } from "#domain/rules/nutrient-law";
 /** The nutrients that a rate of product puts on an area; refused by name where a label's fact is missing. */
 export type NutrientRates = PerNutrient<Rate<"nutrient-mass-per-area">>;
 
+/** Not countable where the density that it takes is on file neither with the record nor now. */
+export type PastRate = Rate<"active-ingredient-mass-per-area"> | "not-countable";
+
+/** An active ingredient that was put down before. */
+export interface PastIngredient {
+  readonly name: string;
+  readonly rate: PastRate;
+  /** What it comes to as the acid that it is a form of, by the product's label on file today. */
+  readonly acid?: { readonly name: string; readonly rate: PastRate };
+  /** As the product's label on file prints it today; a record holds the name alone. */
+  readonly modeOfAction: ActiveIngredient["modeOfAction"];
+}
+
 /** What was put on a lawn before, as far as limits over time ask about it. */
 export interface PastApplication {
   readonly on: CalendarDate;
@@ -23,12 +36,10 @@ export interface PastApplication {
   readonly visitId: string;
   readonly productId: string;
   readonly productName: string;
-  readonly activeIngredients: readonly {
-    readonly name: string;
-    readonly rate: Rate<"active-ingredient-mass-per-area">;
-    /** As the product's label on file prints it today; a record holds the name alone. */
-    readonly modeOfAction: ActiveIngredient["modeOfAction"];
-  }[];
+  /** The kind of work in the record's own words: one of a label's, or that no label was on file. */
+  readonly serviceType: string;
+  /** Unknown where nobody has read what was in it, neither then nor since. */
+  readonly activeIngredients: readonly PastIngredient[] | "unknown";
   /** On the ground that was treated, by the analysis that is on file today. */
   readonly nutrients: Outcome<NutrientRates>;
 }

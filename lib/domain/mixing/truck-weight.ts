@@ -1,7 +1,7 @@
 import { type Finding, hold, takeCare } from "#domain/foundation/finding";
 import { type Density, densityFromSpecificGravity, massOf, volumeOf } from "#domain/quantities/density";
 import { fromExactAmount, settle } from "#domain/quantities/exact-quantity";
-import { formatQuantity } from "#domain/quantities/format-quantity";
+import { formatQuantitiesApart, formatQuantity } from "#domain/quantities/format-quantity";
 import { compare, fromAmount, type Quantity } from "#domain/quantities/quantity";
 import { multiplyRational, type Rational, rational, subtractRational, divideRational } from "#domain/quantities/rational";
 import { type FillStop } from "#domain/mixing/tank-fill";
@@ -54,12 +54,13 @@ export function checkPayload({ weight }: HeaviestLoad, { name, payload }: Loaded
     ];
   }
   if (compare(weight, payload) <= 0) return [];
+  const [loaded, most] = formatQuantitiesApart(weight, payload, "us");
   return [
     hold("office", {
       ...words,
       rule: "above-payload",
       what: `${name} would carry more than it may.`,
-      figure: `Products and water weigh ${formatQuantity(weight, "us")}; the payload is ${formatQuantity(payload, "us")}.`,
+      figure: `Products and water weigh ${loaded}; the payload is ${most}.`,
       toDo: "Move stops to another truck, or fetch part of the bags later.",
     }),
   ];

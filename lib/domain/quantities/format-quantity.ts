@@ -1,5 +1,5 @@
 import { invariant } from "#domain/foundation/invariant";
-import { measureInUnit, type Measure } from "#domain/quantities/exact-quantity";
+import { canonicalAmountOf, measureInUnit, type Measure } from "#domain/quantities/exact-quantity";
 import { formatFigure, sensibleDecimals } from "#domain/quantities/format-number";
 import { compareRational, ONE, type Rational, ZERO } from "#domain/quantities/rational";
 import { isUsCustomary, writtenUnit } from "#domain/quantities/unit-names";
@@ -70,8 +70,13 @@ function write(value: Rational, unit: Unit, decimals: number): WrittenQuantity {
 
 /** The quantity in the unit that suits its size, in two parts. Three to four figures; quarters are kept where exact. */
 export function writeQuantity(measure: Measure<Dimension>, system: UnitSystem): WrittenQuantity {
+  return writeFiner(measure, system, 0);
+}
+
+/** As {@link writeQuantity}, with so many more digits after the point. */
+function writeFiner(measure: Measure<Dimension>, system: UnitSystem, moreDecimals: number): WrittenQuantity {
   const { step: chosen, value } = stepFor(measure, system);
-  return write(value, chosen.unit, Math.min(sensibleDecimals(value), chosen.mostDecimals));
+  return write(value, chosen.unit, Math.min(sensibleDecimals(value), chosen.mostDecimals) + moreDecimals);
 }
 
 /** The quantity in a given unit of its dimension, with at most so many digits after the point, in two parts. */
@@ -88,6 +93,30 @@ export function writeQuantityIn<D extends Dimension>(
 export function formatQuantity(measure: Measure<Dimension>, system: UnitSystem): string {
   const { figure, unit } = writeQuantity(measure, system);
   return `${figure} ${unit}`;
+}
+
+/**
+ * Two quantities that are put side by side, as {@link formatQuantity} says them; where they differ and would read the
+ * same, with more digits until they differ: a sentence must not say that 5 gal are more than 5 gal.
+ */
+export function formatQuantitiesApart<D extends Dimension>(one: Measure<D>, other: Measure<D>, system: UnitSystem): readonly [string, string] {
+  const words = (measure: Measure<D>, moreDecimals: number) => {
+    const { figure, unit } = writeFiner(measure, system, moreDecimals);
+    return `${figure} ${unit}`;
+  };
+  const isSame = compareRational(canonicalAmountOf(one), canonicalAmountOf(other)) === 0;
+  return untilApart((moreDecimals) => [words(one, moreDecimals), words(other, moreDecimals)] as const, isSame);
+}
+
+/** The first two figures that read differently, with more and more digits; those of one size with no more than they take. */
+export function untilApart(written: (moreDecimals: number) => readonly [string, string], isSame: boolean): readonly [string, string] {
+  let moreDecimals = 0;
+  let pair = written(moreDecimals);
+  while (!isSame && pair[0] === pair[1]) {
+    moreDecimals += 1;
+    pair = written(moreDecimals);
+  }
+  return pair;
 }
 
 /** The quantity in a given unit of its dimension: `formatQuantityIn(stock, "lb", 2)` for "1,250.25 lb". */

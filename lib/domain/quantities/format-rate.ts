@@ -1,7 +1,7 @@
 import { invariant } from "#domain/foundation/invariant";
 import { formatFigure, sensibleDecimals } from "#domain/quantities/format-number";
-import { type UnitSystem } from "#domain/quantities/format-quantity";
-import { percentByVolumeOf, type Rate, type RateBasis, rateIn, type RateUnit } from "#domain/quantities/rate";
+import { type UnitSystem, untilApart } from "#domain/quantities/format-quantity";
+import { compareRates, percentByVolumeOf, type Rate, type RateBasis, rateIn, type RateUnit } from "#domain/quantities/rate";
 import { compareRational, ONE } from "#domain/quantities/rational";
 import { isUsCustomary } from "#domain/quantities/unit-names";
 
@@ -46,10 +46,24 @@ export function formatRateIn<B extends RateBasis>(
 
 /** The rate in the unit that the trade says it in, by size; three to four figures, always the whole unit. */
 export function formatRate<B extends RateBasis>(rate: Rate<B>, system: UnitSystem): string {
+  return formatFiner(rate, system, 0);
+}
+
+/** As {@link formatRate}, with so many more digits after the point. */
+function formatFiner<B extends RateBasis>(rate: Rate<B>, system: UnitSystem, moreDecimals: number): string {
   const spoken: readonly RateUnit<B>[] = SPOKEN[rate.basis][system];
   const unit = spoken.find((candidate) => compareRational(rateIn(rate, candidate), ONE) >= 0) ?? spoken.at(-1);
   invariant(unit !== undefined, "each basis has a unit in which it is said");
-  return formatRateIn(rate, unit);
+  return formatRateIn(rate, unit, sensibleDecimals(rateIn(rate, unit)) + moreDecimals);
+}
+
+/**
+ * Two rates that are put side by side, as {@link formatRate} says them; where they differ and would read the same, with
+ * more digits until they differ: a sentence must not say that 0.7 lb is above 0.7 lb.
+ */
+export function formatRatesApart<B extends RateBasis>(one: Rate<B>, other: Rate<B>, system: UnitSystem): readonly [string, string] {
+  const written = (moreDecimals: number) => [formatFiner(one, system, moreDecimals), formatFiner(other, system, moreDecimals)] as const;
+  return untilApart(written, compareRates(one, other) === 0);
 }
 
 /** "0.5% v/v": a spray's product as percent by volume, with at most so many digits after the point. */

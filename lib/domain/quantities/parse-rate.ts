@@ -30,6 +30,9 @@ const PERCENT = /^([^%]*)%(?: ?v\/v| by volume)?$/iu;
 /** What stands between the two halves, after a unit: after "lb", "#", "lb." and "m3", and not in the middle of "1/2". */
 const DIVIDER = /(?<=[\p{L}#.]|\p{L}\^?[23])(?:\/| per )/u;
 
+/** "1.000": a thousand to some, one to others. */
+const POINT_AS_SEPARATOR = /^[1-9]\d{0,2}(?:\.\d{3})+$/u;
+
 const EXAMPLES: Readonly<Record<RateBasis, string>> = {
   "product-mass-per-area": "3.5 lb per 1,000 sq ft",
   "product-volume-per-area": "1.5 fl oz per 1,000 sq ft",
@@ -57,6 +60,11 @@ function readDenominator(
     return meansSquareFeet ? accept(exactly("sq ft", 1000n)) : refuseCapitalM(field.field, whole.found);
   }
   const split = splitNumberAndUnit(plain);
+  if (POINT_AS_SEPARATOR.test(split.number)) {
+    const meant = split.number.replaceAll(".", ",");
+    const sentence = `"${whole.found}" may be over ${meant} or over ${split.number.replace(/\..*$/u, "")}. Write ${meant} if that is meant.`;
+    return badInput(field.field, whole.found, examplesOf(field.bases), sentence);
+  }
   const count = split.number === "" ? accept(ONE) : parseNumber(field.field, split.number);
   if (!count.ok) return badInput(field.field, whole.found, count.refusal.allowed, count.refusal.sentence);
   const examples = examplesOf(field.bases);
@@ -159,8 +167,8 @@ function readRate<B extends RateBasis>(typed: string, plain: string, field: Rate
 /**
  * Reads a rate as people type it: "2.5 lb/1,000 sq ft", "1 1/2 gal/1,000", "2.5 lb/M", "3 pt/acre", "0.8 fl oz per
  * gal", "0.5% v/v", "20 kg/ha". Exact. After a US unit, "1,000" and the trade's capital M mean square feet; after a
- * metric unit they are refused. Refused too: a rate of another basis, an ounce of either kind, a rate over nothing, and
- * what parseQuantity refuses.
+ * metric unit they are refused. Refused too: a rate of another basis, an ounce of either kind, a rate over nothing or
+ * over "1.000", whose point may part thousands, and what parseQuantity refuses.
  */
 export function parseRate<B extends RateBasis>(text: string, field: RateField<B>): Outcome<TypedRate<B>> {
   return readRate(text, plainCharacters(text), field);

@@ -1,9 +1,9 @@
 import { type Finding, hold, takeCare } from "#domain/foundation/finding";
-import { type ActiveIngredient, type ProductRate } from "#domain/label/label-facts";
-import { activeIngredientRate } from "#domain/quantities/active-ingredient";
+import { type LabelFacts, type ProductRate } from "#domain/label/label-facts";
+import { activeIngredientIn, activeIngredientRate } from "#domain/quantities/active-ingredient";
 import { type Density } from "#domain/quantities/density";
 import { formatQuantity } from "#domain/quantities/format-quantity";
-import { formatRate } from "#domain/quantities/format-rate";
+import { formatRatesApart } from "#domain/quantities/format-rate";
 import { allocate, fromAmount, type Quantity } from "#domain/quantities/quantity";
 import { compareRates, type Rate, rateFrom } from "#domain/quantities/rate";
 import { type ProductAmount } from "#domain/mixing/spray-mix";
@@ -75,18 +75,23 @@ export interface LawnPutDown {
 /** The label and the use that something was put down under, or that nobody has entered them. */
 export type LabelPutDown = Pick<TicketTreatment, "label" | "use"> | "not-on-file";
 
+/** What the lawns got, what of it can't be counted, and what is said of it. */
+export interface SharedPutDown {
+  readonly lawns: readonly LawnPutDown[];
+  /** Active ingredients that take a density which is missing, by name; or that nobody has read which ones there are. */
+  readonly notCountable: readonly string[] | "not-read";
+  readonly findings: readonly Finding[];
+}
+
 /**
  * Shares what was really used out over the lawns that got it, by their treated areas; the lawns add up to it exactly. A
  * real rate above the label's highest is said as what it is: nothing keeps it from being recorded. Without a label no
- * rate is held against it and no active ingredient is counted.
+ * rate is held against it. An active ingredient that can't be counted is named as that, so that no total takes it for none.
  */
-export function sharePutDown(
-  treatment: LabelPutDown,
-  used: ProductAmount,
-  lawns: readonly TreatedLawn[],
-): { readonly lawns: readonly LawnPutDown[]; readonly findings: readonly Finding[] } {
+export function sharePutDown(treatment: LabelPutDown, used: ProductAmount, lawns: readonly TreatedLawn[]): SharedPutDown {
+  const notCountable = notCountableIn(treatment, used);
   const treated = lawns.filter(({ treatedArea }) => treatedArea.amount > 0n);
-  if (treated.length === 0 || used.amount === 0n) return { lawns: [], findings: [] };
+  if (treated.length === 0 || used.amount === 0n) return { lawns: [], notCountable, findings: [] };
   const parts = allocate<"mass" | "volume">(used, treated.map(({ treatedArea }) => treatedArea.amount));
   const findings: Finding[] = [];
   const shared = treated.map((lawn, index): LawnPutDown => {
@@ -96,7 +101,17 @@ export function sharePutDown(
     const activeIngredients = treatment === "not-on-file" ? [] : activesOf(treatment, rate);
     return { zoneId: lawn.zoneId, lawnName: lawn.name, treatedArea: lawn.treatedArea, amount, activeIngredients };
   });
-  return { lawns: shared, findings };
+  return { lawns: shared, notCountable, findings };
+}
+
+function notCountableIn(treatment: LabelPutDown, used: ProductAmount): SharedPutDown["notCountable"] {
+  if (treatment === "not-on-file" || treatment.label.activeIngredients === "unknown") return "not-read";
+  const density = densityOf(treatment.label);
+  return treatment.label.activeIngredients.filter(({ concentration }) => !activeIngredientIn(used, concentration, density).ok).map(({ name }) => name);
+}
+
+function densityOf({ density }: Pick<LabelFacts, "density">): Density | undefined {
+  return density === "unknown" ? undefined : density;
 }
 
 function realRate(amount: ProductAmount, area: Quantity<"area">): ProductRate {
@@ -112,21 +127,23 @@ function isAboveLabel(rate: ProductRate, { use: { rates } }: Pick<TicketTreatmen
 }
 
 function aboveLabel({ label, use }: Pick<TicketTreatment, "label" | "use">, lawn: TreatedLawn, rate: ProductRate): Finding {
+  const [above, highest] = formatRatesApart<ProductRate["basis"]>(rate, use.rates.high, "us");
   return hold("nobody", {
     rule: "put-down-above-label",
     source: "label",
     what: `More ${label.productName} went on ${lawn.name} than its label allows.`,
-    figure: `It came to ${formatRate(rate, "us")}; the label's highest is ${formatRate(use.rates.high, "us")}.`,
+    figure: `It came to ${above}; the label's highest is ${highest}.`,
     toDo: "Tell the license holder today.",
     citation: `label of ${label.productName}, ${use.useName}`,
     about: [label.productName, lawn.name],
   });
 }
 
+/** The active ingredients that can be counted; the others are named as not countable. */
 function activesOf({ label }: Pick<TicketTreatment, "label">, rate: ProductRate): LawnPutDown["activeIngredients"] {
   if (label.activeIngredients === "unknown") return [];
-  const density: Density | undefined = label.density === "unknown" ? undefined : label.density;
-  return label.activeIngredients.flatMap(({ name, concentration }: ActiveIngredient) => {
+  const density = densityOf(label);
+  return label.activeIngredients.flatMap(({ name, concentration }) => {
     const active = activeIngredientRate(rate, concentration, density);
     return active.ok ? [{ name, rate: active.value }] : [];
   });

@@ -55,6 +55,11 @@ export interface RecordedTreatment {
   readonly fill: { readonly fillId: string; readonly number: number; readonly sprayed: RecordedAmount; readonly mixingPlace: string } | null;
   readonly equipmentName: string;
   readonly lawns: readonly RecordedLawnAmount[];
+  /**
+   * Active ingredients whose amount could not be counted for want of a density, by name, or that nobody had read which ones
+   * there are. Records that were written before it was kept say nothing of it.
+   */
+  readonly notCountable?: readonly string[] | "not-read";
   /** What the customer was told to mind, in the label's own words. */
   readonly precautions: readonly string[];
 }

@@ -1,6 +1,6 @@
 import { accept, badInput, missingFact, type Outcome } from "#domain/foundation/outcome";
 import { type LabelFacts, type LabelRates, type ProductRate } from "#domain/label/label-facts";
-import { formatRate } from "#domain/quantities/format-rate";
+import { formatRate, formatRatesApart } from "#domain/quantities/format-rate";
 import { parseRate } from "#domain/quantities/parse-rate";
 import { compareRates, type Rate } from "#domain/quantities/rate";
 import { NO_NUTRIENT_RATE, nutrientsDelivered } from "#domain/turf/nutrients";
@@ -56,8 +56,8 @@ export function readPlannedRate(field: string, text: string, rates: LabelRates):
   if (rate.amount === 0n) return badInput(field, typed, range, `A rate of nothing is none. The label's range is ${range}.`);
   const standing = rateStanding(rate, rates);
   if (standing === "within" || standing === "below-lowest") return accept({ typed, rate, standing });
-  const highest = formatRate(rates.high, "us");
-  return badInput(field, typed, range, `${formatRate(rate, "us")} is above the label's highest rate, ${highest}. Nothing above the label may be planned.`);
+  const [above, highest] = formatRatesApart<ProductRate["basis"]>(rate, rates.high, "us");
+  return badInput(field, typed, range, `${above} is above the label's highest rate, ${highest}. Nothing above the label may be planned.`);
 }
 
 /** What of a label says how much nitrogen its product brings. */

@@ -64,6 +64,7 @@ test("what was put down is shared over the lawns that were reached, in words and
   expect(feed?.lots.map(({ number, amount }) => [number, amount.words])).toEqual([["GM-1", "6 lb"]]);
   expect(feed?.lawns.map(({ lawnName, amount, treatedArea }) => [lawnName, amount.words, treatedArea.words])).toEqual([["Front", "6 lb", "2,400 sq ft"]]);
   expect(iron?.precautions).toContain("until dry");
+  expect(treatments.map(({ notCountable }) => notCountable)).toEqual([[], []]);
 });
 
 test("a product without a label says that it is not on file", async () => {
@@ -74,6 +75,7 @@ test("a product without a label says that it is not on file", async () => {
   expect(treatments.map(({ formulation, serviceType, activeIngredients, precautions }) => [formulation, serviceType, activeIngredients, precautions])).toEqual([
     ["not on file", "not on file", [], []], ["not on file", "not on file", [], []],
   ]);
+  expect(treatments.map(({ notCountable }) => notCountable)).toEqual(["not-read", "not-read"]);
 });
 
 test("weather is taken whole or not at all, and an instrument that nobody named is not made up", async () => {

@@ -32,6 +32,22 @@ test("active ingredients, one a line, with commas in their names", () => {
   for (const value of ["Prodiamine", "Prodiamine 0.37 %", "; 0.37 %", "A; 1 %; x; y", "A; 1 %\na; 2 %"]) expect(readActiveIngredients(value).ok, value).toBe(false);
 });
 
+test("the acid that a salt or ester is a form of, with how much of it the label says there is", () => {
+  const acidOf = (line: string) => {
+    const read = readActiveIngredients(line);
+    return read.ok ? read.value[0]?.acid : read.refusal;
+  };
+  expect(acidOf("2,4-D, dimethylamine salt; 46.3 %; Group 4 herbicide; 2,4-D, acid equivalent 38.4 %")).toEqual({ name: "2,4-D", equivalent: percentByWeight("38.4") });
+  expect(acidOf("2,4-D, dimethylamine salt; 46.3 %; ; 2,4-D acid equivalent: 3.8 lb per gal")).toEqual({ name: "2,4-D", equivalent: { kind: "mass-in-volume", massInVolume: densityOf("3.8", "lb per gal") } });
+  expect(acidOf("2,4-D, dimethylamine salt; 46.3 %; Group 4 herbicide")).toBeUndefined();
+  expect(acidOf("A salt; 4 lb per gal; none; An acid, acid equivalent 4 lb per gal")).toMatchObject({ name: "An acid" });
+  expect(acidOf("A salt; 4 lb per gal; none; An acid, acid equivalent 4.1 lb per gal")).toMatch(/more acid than there is/u);
+  expect(acidOf("A salt; 46.3 %; none; An acid, acid equivalent 46.4 %")).toMatch(/more acid than there is/u);
+  expect(acidOf("A salt; 46.3 %; none; An acid, acid equivalent lots")).toMatch(/can't be read/u);
+  expect(acidOf("A salt; 46.3 %; none; acid equivalent 40 %")).toMatch(/can't be read/u);
+  expect(acidOf("A salt; 46.3 %; none; An acid, acid equivalent 38.4 %; more")).toMatch(/separated by semicolons/u);
+});
+
 test.each([
   ["slow 16 % of product", "slow-percent-of-product"],
   ["16% of the product", "slow-percent-of-product"],

@@ -25,6 +25,8 @@ describe("each fact is said as it was understood", () => {
     ["rates", "1 fl oz per 1,000 sq ft", "Exactly 1 fl oz per 1,000 sq ft."],
     ["carrier", "1 to 2 gal per 1,000 sq ft", "From 1 gal per 1,000 sq ft to 2 gal per 1,000 sq ft."],
     ["leastDaysBetween", "4 weeks", "At least 28 days from one application to the next."],
+    ["mostApplications", "2 per calendar year", "At most 2 applications in a calendar year."],
+    ["mostApplications", "1 per year", "At most 1 application in a season or year without dates, counted by calendar year."],
     ["seasonLimits", "A; 1.5 lb per acre; calendar year\nB; 2 lb per acre; 12 months", "At most 1\u00BD lb per acre of A in a calendar year. At most 2 lb per acre of B in any 12 months."],
     ["lowestTemperature", "above 50 \u00B0F", "Only above 50 \u00B0F: 50 \u00B0F itself is too cold."],
     ["lowestTemperature", "at least 50 \u00B0F", "From 50 \u00B0F up, and 50 \u00B0F itself is allowed."],
@@ -83,6 +85,9 @@ test("the general part, where it has figures", () => {
     nitrogenRelease: "Slow: 50 % of the nitrogen.",
     density: "One gallon weighs 10.2 lb.",
     activeIngredients: "2,4-D: 4 lb in a gallon.",
+  });
+  expect(sentencesOfLabel(labelOf(aFeedText({ activeIngredients: "2,4-D, dimethylamine salt; 46.3 %; none; 2,4-D, acid equivalent 38.4 %" })))).toEqual({
+    activeIngredients: "2,4-D, dimethylamine salt: 46.3 % of the weight; as 2,4-D 38.4 % of the weight.",
   });
   expect(sentencesOfLabel(labelOf(aFeedText()))).toEqual({});
 });

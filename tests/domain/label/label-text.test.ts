@@ -28,3 +28,15 @@ test("a season limit is of an ingredient that the label has", () => {
   const read = readLabelText({ ...A_PREVENTER_TEXT, uses: [aUseText({ ...use, seasonLimits: "Dithiopyr; 0.5 lb per acre; calendar year" })] });
   expect(read.ok ? [] : Object.keys(read.refusal)).toEqual(["uses.0.seasonLimits"]);
 });
+
+test("or of the acid of one, which its name begins with or which stands beside it", () => {
+  const [use] = A_PREVENTER_TEXT.uses;
+  const complaints = (activeIngredients: string) => {
+    const read = readLabelText({ ...A_PREVENTER_TEXT, general: { ...A_PREVENTER_TEXT.general, activeIngredients }, uses: [aUseText({ ...use, seasonLimits: "2,4-D; 2 lb per acre; calendar year" })] });
+    return read.ok ? [] : Object.keys(read.refusal);
+  };
+  expect(complaints("2,4-D, dimethylamine salt; 46.3 %; Group 4 herbicide")).toEqual([]);
+  expect(complaints("Dimethylamine salt; 46.3 %; Group 4 herbicide; 2,4-D, acid equivalent 38.4 %")).toEqual([]);
+  expect(complaints("Dimethylamine salt of 2,4-D; 46.3 %; Group 4 herbicide")).toEqual(["uses.0.seasonLimits"]);
+  expect(complaints("2,4-DB; 46.3 %; Group 4 herbicide")).toEqual(["uses.0.seasonLimits"]);
+});

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { readKeptApart, readLabelUse, readRange, readSeasonLimits } from "#domain/label/label-use";
+import { readKeptApart, readLabelUse, readMostApplications, readRange, readSeasonLimits } from "#domain/label/label-use";
 import { of } from "#domain/quantities/quantity";
 import { rateOf } from "#domain/quantities/rate";
 import { A_PREVENTER_TEXT, aUseText } from "../../support/label-texts";
@@ -24,6 +24,18 @@ describe("a range of rates", () => {
     });
   });
 
+  test.each(["1/2 to 3/4 fl oz per 1,000 sq ft", "\u00BD to \u00BE fl oz per 1,000 sq ft", "1/2 fl oz to 3/4 fl oz per 1,000 sq ft", "\u00BD fl oz/1,000 sq ft to \u00BE fl oz/1,000 sq ft"])(
+    "fractions are read however they were typed: %s",
+    (value) => {
+      const ounces = (numerator: bigint) => rateOf("product-volume-per-area", { numerator, denominator: 4n }, "fl oz per 1,000 sq ft");
+      expect(readRange(value, BASES)).toMatchObject({ value: { low: ounces(2n), high: ounces(3n) } });
+    },
+  );
+
+  test("a point that may part thousands is asked about", () => {
+    expect(readRange("2 to 3 lb per 1.000 sq ft", BASES)).toMatchObject({ refusal: expect.stringMatching(/Write 1,000 if that is meant/u) as unknown });
+  });
+
   test.each(["3 to 2 lb per 1,000 sq ft", "0 lb per 1,000 sq ft", "2 lb to 3 fl oz per 1,000 sq ft", "2 to 3 lb", "2 to 3", "lots"])("%s is refused", (value) => {
     expect(readRange(value, BASES).ok).toBe(false);
   });
@@ -42,6 +54,17 @@ test("season limits, one a line, each with its period", () => {
 
 test("a season without dates is a period of its own", () => {
   expect(readSeasonLimits("Prodiamine; 1.5 lb per acre; per season\nDithiopyr; 0.5 lb per acre; growing season")).toMatchObject({ value: { limits: [{ period: "season" }, { period: "season" }] } });
+});
+
+test("how often it may go down, in which period", () => {
+  const read = (value: string) => {
+    const found = readMostApplications(value);
+    return found.ok ? `${String(found.value.count)} ${found.value.period}` : found.refusal;
+  };
+  expect(["2 per calendar year", "no more than 2 applications per year", "3 in 12 months", "1 application per growing season", "At most 2 times in any 12 months", "2 each calendar year"].map(read)).toEqual([
+    "2 calendar-year", "2 season", "3 12-months", "1 season", "2 12-months", "2 calendar-year",
+  ]);
+  for (const value of ["2", "0 per calendar year", "2 per month", "two per calendar year", "2.5 per calendar year", "per calendar year"]) expect(read(value), value).toMatch(/2 per calendar year, 3 in 12 months/u);
 });
 
 test("what a product is kept apart from, one a line: a tank, or days", () => {
@@ -84,6 +107,7 @@ test("a whole use: what is stated names the label and its section", () => {
       grasses: ["Kentucky bluegrass", "tall fescue"],
       rates: { basis: "product-mass-per-area", low: pounds("2.5"), high: pounds("4") },
       carrier: "none",
+      mostApplications: { count: 2, period: "calendar-year", basis: "label" },
       leastDaysBetween: { days: 60, basis: "label", source: "label of Wardlow 19-0-7, page 2" },
       stainsHardSurfaces: false,
       weather: { productName: "Wardlow 19-0-7", highestTemperature: { limitF: 90, reaching: "allowed", source: "label of Wardlow 19-0-7, page 2" } },
@@ -95,7 +119,7 @@ test("a whole use: what is stated names the label and its section", () => {
 test("a use of which only the rate is read: everything else is unknown, nothing is assumed", () => {
   const read = readLabelUse("Greenmere", aUseText());
   expect(read).toMatchObject({
-    value: { targets: [], grasses: "unknown", carrier: "unknown", leastDaysBetween: "unknown", seasonLimits: "unknown", stainsHardSurfaces: "unknown", weather: { soil: "unknown" } },
+    value: { targets: [], grasses: "unknown", carrier: "unknown", leastDaysBetween: "unknown", mostApplications: "unknown", seasonLimits: "unknown", stainsHardSurfaces: "unknown", weather: { soil: "unknown" } },
   });
 });
 

@@ -3,6 +3,7 @@ import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { type KeptApart, type LabelUse } from "#domain/label/label-facts";
 import { rateOf } from "#domain/quantities/rate";
 import { checkKeptApart } from "#domain/mixing/kept-apart-checks";
+import { nutrientRatesOf } from "#domain/mixing/delivered";
 import { type PastApplication, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { BARRIER, FEED, IRON, LAWN, PAST, QUESTION, SPRAYER } from "../../support/ticket";
 
@@ -28,10 +29,46 @@ test("another machine, output or lawn is another tank, and what is spread is in 
   expect(said([weed, FEED])).toEqual([]);
 });
 
-test("what nobody has read of mixing holds where products share a tank, and only there", () => {
+test("what nobody has read of it holds where products share a tank, or a lawn on one day, once", () => {
   expect(said([apart(WEED, "unknown"), IRON])).toEqual(["hold tank-partners-not-read"]);
   expect(said([apart(WEED, "unknown")])).toEqual([]);
-  expect(said([apart(FEED, "unknown"), IRON])).toEqual([]);
+  expect(findings([apart(FEED, "unknown"), IRON, WEED])).toMatchObject([
+    { level: "hold", answerableBy: "office", rule: "day-partners-not-read", figure: "It shares a lawn on one day with Rustwater Iron and Dandeloss.", about: ["Harrowgate 32"] },
+  ]);
+  expect(said([apart(WEED, "unknown"), IRON, FEED])).toEqual(["hold tank-partners-not-read", "hold day-partners-not-read"]);
+  expect(said([apart(FEED, "unknown"), { ...IRON, zoneIds: ["back"] }])).toEqual([]);
+  expect(said([apart(FEED, "unknown"), { ...FEED, line: 9 }])).toEqual([]);
+});
+
+test("a product whose ingredients nobody entered may be the one that is meant, and holds", () => {
+  const unread = { ...IRON, label: { ...IRON.label, activeIngredients: "unknown" } } as const;
+  const tank = from({ from: "lime", apart: "tank" });
+  expect(findings([apart(WEED, tank), unread])).toMatchObject([
+    { level: "hold", answerableBy: "office", rule: "kept-apart-undecided", figure: "Its label keeps it apart from lime in one tank, and the active ingredients of Rustwater Iron are not on file." },
+  ]);
+  expect(said([apart(WEED, from({ from: "lime", apart: "tank" }, { from: "iron", apart: "tank" })), unread])).toEqual(["hold not-in-one-tank"]);
+  expect(findings([apart(BARRIER, from({ from: "lime", apart: { days: 1 } })), unread])).toMatchObject([
+    { rule: "kept-apart-undecided", figure: "Its label keeps it apart from lime by 1 day, and the active ingredients of Rustwater Iron are not on file.", about: ["Barrier Nine", "Rustwater Iron"] },
+  ]);
+});
+
+test("so may one of the lawn's history, and only within the days", () => {
+  const barrier = apart(BARRIER, from({ from: "lime", apart: { days: 14 } }));
+  expect(findings([barrier], [earlier("2026-04-10", "Otherwise 5", { activeIngredients: "unknown" })])).toMatchObject([{ answerableBy: "office", rule: "kept-apart-undecided", about: ["Barrier Nine", "Otherwise 5"] }]);
+  expect(said([barrier], [earlier("2026-03-31", "Otherwise 5", { activeIngredients: "unknown" })])).toEqual([]);
+  expect(said([barrier], [earlier("2026-04-10", "Otherwise 5", { activeIngredients: "unknown" }), earlier("2026-04-09", "Fieldrow Lime")])).toEqual(["hold too-near-another-product", "hold kept-apart-undecided"]);
+});
+
+test("names are met in whole words, and iron by a guarantee of iron too", () => {
+  const barrier = apart(BARRIER, from({ from: "iron", apart: { days: 7 } }));
+  const named = (productName: string, more: Partial<TicketTreatment["label"]> = {}): TicketTreatment => ({ ...FEED, label: { ...FEED.label, productName, ...more } });
+  expect(said([barrier, named("Environ Feed")])).toEqual([]);
+  expect(said([barrier, named("Fieldrow Iron")])).toEqual(["hold not-on-one-day"]);
+  expect(said([barrier, named("Environ Feed", { analysis: IRON.label.analysis })])).toEqual(["hold not-on-one-day"]);
+  expect(said([barrier, named("Environ Feed", { analysis: "unknown" })])).toEqual([]);
+  const brought = nutrientRatesOf(IRON.label, IRON.rate);
+  expect(said([barrier], [earlier("2026-04-10", "Environ Feed", { nutrients: brought })])).toEqual(["hold too-near-another-product"]);
+  expect(said([barrier], [earlier("2026-04-10", "Environ Feed")])).toEqual([]);
 });
 
 test("two that are kept apart by days don't go down on one lawn on one day", () => {
@@ -51,4 +88,5 @@ test("days are counted over the lawn's history, before and after, by name or ing
   expect(findings([barrier], [earlier("2026-04-01", "Fieldrow Lime"), earlier("2026-04-10", "Fieldrow Lime"), earlier("2026-04-02", "Fieldrow Lime")])[0]?.figure).toBe(
     "4 days lie between them; the label keeps it apart from lime by 14 days.",
   );
+  expect(findings([barrier], [earlier("2026-04-13", "Fieldrow Lime")])[0]?.figure).toBe("1 day lies between them; the label keeps it apart from lime by 14 days.");
 });

@@ -19,6 +19,16 @@ test("above the highest rate is a hold that nobody may answer; below the lowest 
   expect(iron("0.99")).toContain("take-care label-rate-below-lowest");
 });
 
+test("a rate just outside the label's range does not read like its end", () => {
+  const figure = (pounds: string) => ticketOf(withFeed({ rate: rateOf("product-mass-per-area", pounds, "lb per 1,000 sq ft") })).findings.find(({ rule }) => rule.startsWith("label-rate"))?.figure;
+  expect(figure("3.001")).toBe("The label's range is 2 lb per 1,000 sq ft to 3 lb per 1,000 sq ft; planned is 3.001 lb per 1,000 sq ft.");
+  expect(figure("1.9999")).toBe("The label's range is 2 lb per 1,000 sq ft to 3 lb per 1,000 sq ft; planned is 1.9999 lb per 1,000 sq ft.");
+  const gear = { ...SPRAYER, carrier: { ...SPRAYER.carrier, rate: rateOf("carrier-volume-per-area", "2.001", "gal per 1,000 sq ft") } };
+  expect(ticketOf(withIron({ gear })).findings.find(({ rule }) => rule === "carrier-out-of-range")?.figure).toBe(
+    "It puts out 2.001 gal per 1,000 sq ft; the label's range is 1 gal per 1,000 sq ft to 2 gal per 1,000 sq ft.",
+  );
+});
+
 test("a rate by another measure than the label's can't be held against it and holds", () => {
   expect(holdsOf(withIron({ rate: rateOf("product-mass-per-area", "1", "lb per 1,000 sq ft") }))).toContain("hold rate-on-another-basis");
 });
@@ -65,10 +75,10 @@ test("restricted use wants care, and what stains is a note", () => {
 });
 
 test("every fact that nobody has read holds and says what is missing", () => {
-  const unread = { ...IRON.use, carrier: "unknown", leastDaysBetween: "unknown", seasonLimits: "unknown", stainsHardSurfaces: "unknown", grasses: "unknown" } as const;
-  const treatment = { ...IRON, use: unread, label: { ...IRON.label, isRestrictedUse: "unknown" } } as const;
+  const unread = { ...IRON.use, carrier: "unknown", leastDaysBetween: "unknown", mostApplications: "unknown", seasonLimits: "unknown", stainsHardSurfaces: "unknown", grasses: "unknown" } as const;
+  const treatment = { ...IRON, use: unread, label: { ...IRON.label, isRestrictedUse: "unknown", activeIngredients: "unknown", epaRegistrationNumber: "unknown" } } as const;
   const rules = checkLabel(treatment, { ...QUESTION, treatments: [treatment] }).map(({ level, rule }) => `${level} ${rule}`);
-  for (const rule of ["carrier-not-read", "interval-not-read", "season-limit-not-read", "staining-not-read", "grasses-not-read", "restricted-use-not-read"]) {
+  for (const rule of ["carrier-not-read", "interval-not-read", "season-limit-not-read", "most-applications-not-read", "staining-not-read", "grasses-not-read", "restricted-use-not-read", "ingredients-not-read", "registration-not-read"]) {
     expect(rules.filter((said) => said === `hold ${rule}`)).toHaveLength(1);
   }
 });

@@ -6,7 +6,7 @@ import { missingFact } from "#domain/foundation/outcome";
 import { type LabelFacts, type LabelUse } from "#domain/label/label-facts";
 import { nutrientRatesOf } from "#domain/mixing/delivered";
 import { checkNitrogen } from "#domain/mixing/nitrogen-checks";
-import { type PastApplication, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
+import { type PastApplication, type PastIngredient, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { of } from "#domain/quantities/quantity";
 import { rateOf, scaleRate } from "#domain/quantities/rate";
 import { MARION_COUNTY_FLORIDA, MARYLAND } from "../../support/law-fixtures";
@@ -37,18 +37,23 @@ function expectNoneLost(before: readonly Finding[], after: readonly Finding[]): 
 }
 
 const days = fc.constantFrom("2025-04-20", "2025-09-10", "2026-01-10", "2026-03-01", "2026-04-10", "2026-05-20").map((day) => day as CalendarDate);
+const pastIngredient: fc.Arbitrary<PastIngredient> = fc.record({
+  name: fc.constantFrom("velodiamine", "oxathrin", "velodiamine, dimethylamine salt"),
+  rate: fc.oneof(
+    { weight: 5, arbitrary: fc.bigInt(0n, 20n).map((tenths) => rateOf("active-ingredient-mass-per-area", { numerator: tenths, denominator: 10n }, "lb per acre")) },
+    { weight: 1, arbitrary: fc.constant("not-countable" as const) },
+  ),
+  modeOfAction: fc.constantFrom("none" as const, "unknown" as const, { group: "Group 3 herbicide" }, { group: "Group 14" }),
+});
 const past: fc.Arbitrary<PastApplication> = fc.record({
   on: days,
   visitId: fc.constant("earlier"),
   productId: fc.constantFrom("another", "feed", "barrier"),
   productName: fc.constantFrom("Otherwise 5", "Fieldrow Lime"),
-  activeIngredients: fc.array(
-    fc.record({
-      name: fc.constantFrom("velodiamine", "oxathrin"),
-      rate: fc.bigInt(0n, 20n).map((tenths) => rateOf("active-ingredient-mass-per-area", { numerator: tenths, denominator: 10n }, "lb per acre")),
-      modeOfAction: fc.constantFrom("none" as const, "unknown" as const, { group: "Group 3 herbicide" }, { group: "Group 14" }),
-    }),
-    { maxLength: 2 },
+  serviceType: fc.constantFrom("grassy weed control", "disease control", "other"),
+  activeIngredients: fc.oneof(
+    { weight: 5, arbitrary: fc.array(pastIngredient, { maxLength: 2 }) },
+    { weight: 1, arbitrary: fc.constant("unknown" as const) },
   ),
   nutrients: fc.oneof(
     fc.bigInt(0n, 12n).map((pounds) => nutrientRatesOf(FEED.label, rateOf("product-mass-per-area", pounds, "lb per 1,000 sq ft"))),
@@ -76,6 +81,7 @@ const useChange: fc.Arbitrary<Partial<LabelUse>> = fc.record(
   {
     grasses: fc.constantFrom("any turfgrass" as const, "unknown" as const),
     leastDaysBetween: fc.constantFrom("none" as const, "unknown" as const, { days: 60, ...authority }),
+    mostApplications: fc.constantFrom("none" as const, "unknown" as const, { count: 1, period: "season" as const, ...authority }, { count: 2, period: "12-months" as const, ...authority }),
     seasonLimits: fc.constantFrom("none" as const, "unknown" as const, {
       limits: [{ activeIngredient: "velodiamine", most: rateOf("active-ingredient-mass-per-area", "1.5", "lb per acre"), period: "season" as const }],
       ...authority,
@@ -88,7 +94,12 @@ const useChange: fc.Arbitrary<Partial<LabelUse>> = fc.record(
   { requiredKeys: [] },
 );
 const labelChange: fc.Arbitrary<Partial<LabelFacts>> = fc.record(
-  { analysis: fc.constantFrom("none" as const, "unknown" as const), density: fc.constant("unknown" as const), epaRegistrationNumber: fc.constantFrom("none" as const, "unknown" as const) },
+  {
+    analysis: fc.constantFrom("none" as const, "unknown" as const),
+    density: fc.constant("unknown" as const),
+    epaRegistrationNumber: fc.constantFrom("none" as const, "unknown" as const),
+    activeIngredients: fc.constant("unknown" as const),
+  },
   { requiredKeys: [] },
 );
 const factor = (from: bigint, to: bigint) => fc.bigInt(from, to).map((tenths) => ({ numerator: tenths, denominator: 10n }));

@@ -170,6 +170,10 @@ test("whatever sizes, rates, tools and tanks are entered, a ticket is worked out
 });
 
 describe("what is refused", () => {
+  test.each([Number.NaN, 500])("%s as the heat from which on the company takes care", (heatCautionFromF) => {
+    expect(makeMixTicket({ ...QUESTION, settings: { ...QUESTION.settings, heatCautionFromF } })).toMatchObject({ ok: false, refusal: { field: "heatCautionFromF" } });
+  });
+
   test("a visit without a treatment, a treatment for no lawn, and one for a lawn that is not part of the visit, by name", () => {
     expect(makeMixTicket({ ...QUESTION, treatments: [] })).toMatchObject({ ok: false, refusal: { field: "treatments" } });
     for (const zoneIds of [[], ["elsewhere"], ["front", "elsewhere"]]) {

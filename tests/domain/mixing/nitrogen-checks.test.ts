@@ -35,6 +35,14 @@ describe("one application", () => {
     expect(findings(most("0.8"), { treatments: [{ ...FEED, rate: pounds("3") }] })).toMatchObject([{ answerableBy: "license-holder", about: [LAWN.name], citation: "an invented rule" }]);
   });
 
+  test("a figure just above the law's most does not read like it", () => {
+    const urea: TicketTreatment = { ...FEED, label: { ...FEED.label, analysis: { grade: gradeOf("46", "0", "0"), release: { kind: "not-stated" } } }, rate: pounds("1.522") };
+    expect(findings(withFacts({ "nitrogen-per-application": cap("0.7") }), { treatments: [urea] })[0]?.figure).toBe(
+      "Planned is 0.7001 lb per 1,000 sq ft; the law's most is 0.7 lb per 1,000 sq ft.",
+    );
+    expect(findings(withFacts({ "nitrogen-per-year": cap("0.7") }), { treatments: [urea] })[0]?.figure).toContain("has 0.7001 lb per 1,000 sq ft after this visit; the law's most is 0.7 lb");
+  });
+
   test("of it quick nitrogen has a most of its own; what no label states counts as quick", () => {
     const most = (value: string) => withFacts({ "quick-nitrogen-per-application": cap(value) });
     expect(said(most("0.4"), FEED)).toEqual([]);

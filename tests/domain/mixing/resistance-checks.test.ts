@@ -36,7 +36,7 @@ test("what the last pesticide on the lawn had too wants care; a feed between the
 
 test("another ingredient of the same group wants care too, and says which it was", () => {
   expect(after(BARRIER, past("2026-03-01", "oxathrin: Group 3 herbicide"))).toMatchObject([
-    { what: "velodiamine (Group 3) works in the same way as the last pesticide on Front.", figure: "The last pesticide there, on 2026-03-01, had oxathrin of the same group." },
+    { what: "velodiamine (Group 3) works in the same way as the last herbicide on Front.", figure: "The last herbicide there, on 2026-03-01, had oxathrin of the same group." },
   ]);
 });
 
@@ -58,10 +58,40 @@ test("another group in between, one that is planned for later, and a product wit
   expect(after(BARRIER)).toEqual([]);
 });
 
+const FUNGUS: TicketTreatment = { ...ofGroup({ group: "Group 3 fungicide" }), use: { ...BARRIER.use, serviceType: "disease control" } };
+
+test("a pesticide of another kind in between does not part two of one kind", () => {
+  expect(after(FUNGUS, past("2026-03-01", "oxathrin: Group 3 fungicide"), past("2026-03-20", "dandelin: Group 4 herbicide"))).toMatchObject([
+    { what: "velodiamine (Group 3 fungicide) works in the same way as the last fungicide on Front.", figure: "The last fungicide there, on 2026-03-01, had oxathrin of the same group." },
+  ]);
+  expect(after(FUNGUS, past("2026-03-01", "oxathrin: Group 3 fungicide"), past("2026-03-20", "dandelin: Group 7 fungicide"))).toEqual([]);
+});
+
+test("where a label prints no kind, the kind of work tells it", () => {
+  const sprayed = (on: string, serviceType: string, ...ingredients: readonly string[]) => ({ ...past(on, ...ingredients), serviceType });
+  const against = (serviceType: TicketTreatment["use"]["serviceType"]): TicketTreatment => ({ ...ofGroup({ group: "Group 3" }), use: { ...BARRIER.use, serviceType } });
+  const history = [sprayed("2026-03-01", "disease control", "oxathrin: Group 3"), sprayed("2026-03-20", "broadleaf weed control", "dandelin: Group 4")];
+  expect(after(against("disease control"), ...history)).toHaveLength(1);
+  expect(after(against("grassy weed control"), ...history)).toEqual([]);
+});
+
+test("one of no known kind may be of any, until one that is surely of the kind has come after it", () => {
+  expect(after(FUNGUS, past("2026-03-01", "oxathrin: Group 3"), past("2026-02-01", "dandelin: Group 7 fungicide"))).toHaveLength(1);
+  expect(after(FUNGUS, past("2026-03-01", "oxathrin: Group 3"), past("2026-03-20", "dandelin: Group 7 fungicide"))).toEqual([]);
+  const unknown: TicketTreatment = { ...ofGroup({ group: "Group 3" }), use: { ...BARRIER.use, serviceType: "other" } };
+  expect(after(unknown, past("2026-03-01", "oxathrin: Group 3 fungicide"), past("2026-03-20", "dandelin: Group 4 herbicide"))).toMatchObject([{ what: "velodiamine (Group 3) works in the same way as the last pesticide on Front." }]);
+});
+
 test("a group that nobody entered is not compared, and that is noted", () => {
   expect(after(BARRIER, past("2026-03-01", "oxathrin"))).toMatchObject([{ level: "note", rule: "mode-of-action-not-compared", figure: "The resistance group of oxathrin is not on file." }]);
   expect(rules("unknown", past("2026-03-01", "oxathrin: Group 14"))).toEqual(["note mode-of-action-not-compared"]);
   expect(rules("unknown", past("2026-03-01", "velodiamine"))).toEqual(AGAIN);
+});
+
+test("a product of which nobody read what is in it is not compared, and does not part what lies before and after it", () => {
+  const unread: PastApplication = { ...PAST, on: "2026-03-20" as CalendarDate, activeIngredients: "unknown" };
+  expect(after(BARRIER, unread)).toMatchObject([{ level: "note", figure: "The resistance group of Otherwise 5 is not on file." }]);
+  expect(after(BARRIER, past("2026-03-01", "oxathrin: Group 3 herbicide"), unread).map(({ rule }) => rule)).toEqual(["same-mode-of-action-again"]);
 });
 
 test("ingredients that nobody entered hold elsewhere; what has no mode of action breeds no resistance", () => {

@@ -3,9 +3,9 @@ import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { massInVolume, percentByWeight } from "#domain/quantities/active-ingredient";
 import { densityOf } from "#domain/quantities/density";
 import { rateOf } from "#domain/quantities/rate";
-import { type SeasonLimit } from "#domain/label/label-facts";
-import { checkSeason, isSameIngredient } from "#domain/mixing/season-limits";
-import { type TicketTreatment } from "#domain/mixing/ticket-question";
+import { type ActiveIngredient, type SeasonLimit } from "#domain/label/label-facts";
+import { checkSeason } from "#domain/mixing/season-limits";
+import { type PastApplication, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { BARRIER, holdsOf, IRON, LAWN, PAST, QUESTION, withBarrier } from "../../support/ticket";
 
 const perAcre = (pounds: string) => rateOf("active-ingredient-mass-per-area", pounds, "lb per acre");
@@ -50,8 +50,6 @@ test("of the 12 months the fullest that has the day in it counts, with what stan
 });
 
 test("names of ingredients are the same whatever their capitals", () => {
-  expect(isSameIngredient("Velodiamine ", "velodiamine")).toBe(true);
-  expect(isSameIngredient("velodiamine", "velodiamine ester")).toBe(false);
   expect(holdsOf(after(past("2026-01-10", "1.02", "Velodiamine ")))).toContain("hold season-limit-passed");
 });
 
@@ -67,6 +65,60 @@ test("what can't be decided holds: ingredients nobody entered, a density that is
   expect(holdsOf({ treatments: [limited("calendar-year", { activeIngredient: "another name" })] })).toContain(undecided);
 });
 
+test("what an earlier application brought and nobody can count leaves the total undecided, and is named", () => {
+  const unread = { ...PAST, on: "2026-03-01" as CalendarDate, activeIngredients: "unknown" } as const;
+  const uncounted = { ...PAST, on: "2026-03-02" as CalendarDate, activeIngredients: [{ name: "Velodiamine", rate: "not-countable", modeOfAction: "unknown" }] } as const;
+  const found = (...history: readonly PastApplication[]) => checkSeason(BARRIER, [{ ...LAWN, history }], { ...QUESTION, treatments: [BARRIER] });
+  expect(found(unread, uncounted)).toMatchObject([
+    {
+      level: "hold",
+      answerableBy: "office",
+      rule: "season-limit-undecided",
+      what: "How much velodiamine Front gets can't be worked out.",
+      figure: "What Otherwise 5, put down on 2026-03-01, brings of it can't be counted. What Otherwise 5, put down on 2026-03-02, brings of it can't be counted.",
+    },
+  ]);
+  expect(found({ ...unread, on: "2025-12-31" as CalendarDate })).toEqual([]);
+  expect(found({ ...uncounted, activeIngredients: [{ name: "oxathrin", rate: "not-countable", modeOfAction: "unknown" }] })).toEqual([]);
+  // What can be counted passes the limit whatever the rest comes to.
+  expect(found(unread, past("2026-01-10", "1.02")).map(({ rule }) => rule)).toEqual(["season-limit-undecided", "season-limit-passed"]);
+});
+
+// 3 lb per 1,000 sq ft of 0.37 % is 0.4835 lb per acre, and of 0.3 % of acid 0.392 lb.
+const SALT = { name: "2,4-D, dimethylamine salt", concentration: percentByWeight("0.37"), modeOfAction: { group: "Group 4 herbicide" } } as const;
+const ACID = { name: "2,4-D", equivalent: percentByWeight("0.3") };
+const salted = (limit: string, acid?: ActiveIngredient["acid"]): TicketTreatment => ({
+  ...limited("calendar-year", { activeIngredient: limit }),
+  label: { ...BARRIER.label, activeIngredients: [{ ...SALT, ...(acid === undefined ? {} : { acid }) }] },
+});
+const ester = (pounds: string, acidPounds?: string): PastApplication => ({
+  ...PAST,
+  activeIngredients: [{ name: "2,4-D, 2-ethylhexyl ester", rate: perAcre(pounds), modeOfAction: "unknown", ...(acidPounds === undefined ? {} : { acid: { name: "2,4-d", rate: perAcre(acidPounds) } }) }],
+});
+const rulesOfSalt = (treatment: TicketTreatment, ...history: readonly PastApplication[]) =>
+  checkSeason(treatment, [{ ...LAWN, history }], { ...QUESTION, treatments: [treatment] }).map(({ level, rule }) => `${level} ${rule}`);
+
+test("salts and esters count by the acid where their labels state it", () => {
+  expect(rulesOfSalt(salted("2,4-D", ACID), ester("1.9", "1.1"))).toEqual([]);
+  expect(rulesOfSalt(salted("2,4-D", ACID), ester("1.9", "1.11"))).toEqual(["hold season-limit-passed"]);
+});
+
+test("a form of what is limited without an acid equivalent leaves the total undecided, never too low", () => {
+  expect(rulesOfSalt(salted("2,4-D"))).toEqual(["hold season-limit-undecided"]);
+  expect(rulesOfSalt(salted("2,4-D", ACID), ester("1.9"))).toEqual(["hold season-limit-undecided"]);
+  const found = checkSeason(salted("2,4-D, dimethylamine salt"), [{ ...LAWN, history: [ester("1.9", "1.2")] }], { ...QUESTION, treatments: [salted("2,4-D, dimethylamine salt")] });
+  expect(found).toMatchObject([
+    { level: "hold", answerableBy: "office", figure: "Otherwise 5, put down on 2026-03-01, has 2,4-D, 2-ethylhexyl ester, of which no acid equivalent as 2,4-D, dimethylamine salt is on file." },
+  ]);
+  expect(rulesOfSalt(salted("2,4-D, dimethylamine salt"))).toEqual([]);
+});
+
+test("an acid that can't be counted for want of a density leaves it undecided too", () => {
+  const liquid: TicketTreatment = { ...salted("2,4-D", ACID), rate: IRON.rate };
+  expect(rulesOfSalt(liquid)).toEqual(["hold season-limit-undecided"]);
+  expect(rulesOfSalt({ ...liquid, label: { ...liquid.label, density: densityOf("9", "lb per gal") } })).toEqual([]);
+});
+
 test("a limit that was not read, or that the label does not have, is not judged here", () => {
   for (const seasonLimits of ["none", "unknown"] as const) {
     expect(checkSeason({ ...BARRIER, use: { ...BARRIER.use, seasonLimits } }, [LAWN], QUESTION)).toEqual([]);
@@ -74,10 +126,13 @@ test("a limit that was not read, or that the label does not have, is not judged 
 });
 
 test("a season without dates holds by the calendar year, and wants care where only the 12 months are full", () => {
-  const said = (on: string, ...history: readonly ReturnType<typeof past>[]) =>
+  const said = (on: string, ...history: readonly PastApplication[]) =>
     checkSeason(limited("season"), [{ ...LAWN, history }], { ...QUESTION, on: on as CalendarDate, lawns: [{ ...LAWN, history }], treatments: [limited("season")] }).map(({ level, rule }) => `${level} ${rule}`);
   expect(said("2026-04-14", past("2026-03-01", "1.02"))).toEqual(["hold season-limit-passed"]);
   expect(said("2026-04-14", past("2025-09-01", "1.02"))).toEqual(["take-care season-limit-passed"]);
   expect(said("2026-04-14", past("2025-04-14", "1.02"))).toEqual([]);
   expect(said("2026-04-14", past("2025-09-01", "1.01"))).toEqual([]);
+  const unread = { ...PAST, on: "2025-09-01" as CalendarDate, activeIngredients: "unknown" } as const;
+  expect(said("2026-04-14", unread)).toEqual(["take-care season-limit-undecided"]);
+  expect(said("2026-04-14", unread, past("2026-03-01", "1.02"))).toEqual(["hold season-limit-passed", "take-care season-limit-undecided"]);
 });

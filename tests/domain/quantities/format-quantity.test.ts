@@ -9,6 +9,7 @@ import {
   sumExact,
 } from "#domain/quantities/exact-quantity";
 import {
+  formatQuantitiesApart,
   formatQuantity,
   formatQuantityIn,
   type UnitSystem,
@@ -106,6 +107,17 @@ test("what is shown at stated decimals reads back within half of its last digit,
       if (!back.ok) throw new Error(back.refusal.sentence);
       const half = addExact(exactly("lb", rational(1n, 2n * 10n ** BigInt(decimals))), fromAmount("mass", 1n));
       expect(compareExact<Dimension>(distance(shown, back.value.quantity), half) <= 0).toBe(true);
+    }),
+  );
+});
+
+test("two quantities side by side read the same where they are the same, and only there", () => {
+  expect(formatQuantitiesApart(exactly("gal", "5.001"), exactly("gal", "5"), "us")).toEqual(["5.001 gal", "5 gal"]);
+  expect(formatQuantitiesApart(exactly("lb", "13.5"), exactly("lb", "13.5"), "us")).toEqual(["13\u00BD lb", "13\u00BD lb"]);
+  fc.assert(
+    fc.property(anyQuantity("mass"), fc.bigInt({ min: 0n, max: 1000n }), (one, more) => {
+      const [left, right] = formatQuantitiesApart(one, fromAmount("mass", one.amount + more), "us");
+      expect(left === right).toBe(more === 0n);
     }),
   );
 });

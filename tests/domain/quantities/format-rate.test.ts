@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { formatPercentByVolume, formatRate, formatRateIn } from "#domain/quantities/format-rate";
+import { formatPercentByVolume, formatRate, formatRateIn, formatRatesApart } from "#domain/quantities/format-rate";
 import { parseRate } from "#domain/quantities/parse-rate";
-import { percentByVolume, rateIn, rateOf } from "#domain/quantities/rate";
+import { compareRates, percentByVolume, rateIn, rateOf } from "#domain/quantities/rate";
 import { rational, subtractRational } from "#domain/quantities/rational";
 import { anyRational } from "../../support/quantity-arbitraries";
 
@@ -62,4 +62,28 @@ test("a rate as it is shown reads back within half of its last digit", () => {
       expect(size * 2n * 10n ** BigInt(decimals) <= error.denominator).toBe(true);
     }),
   );
+});
+
+describe("two rates side by side", () => {
+  const pounds = (value: string) => rateOf("nutrient-mass-per-area", value, "lb per 1,000 sq ft");
+  test.each([
+    ["0.7", "0.70012", "0.7", "0.7001"],
+    ["3", "3.001", "3", "3.001"],
+    ["1.5", "1.5001", "1\u00BD", "1.5001"],
+    ["2", "3", "2", "3"],
+    ["0.8", "0.8", "0.8", "0.8"],
+    ["0.0000001", "0.0000002", "0.0000001", "0.0000002"],
+  ])("%s and %s", (one, other, left, right) => {
+    expect(formatRatesApart(pounds(one), pounds(other), "us")).toEqual([`${left} lb per 1,000 sq ft`, `${right} lb per 1,000 sq ft`]);
+  });
+
+  test("read the same where they are the same, and only there", () => {
+    const rate = anyRational(0n, 10n ** 4n).map((value) => rateOf("nutrient-mass-per-area", value, "lb per 1,000 sq ft"));
+    fc.assert(
+      fc.property(rate, rate, (one, other) => {
+        const [left, right] = formatRatesApart(one, other, "us");
+        expect(left === right).toBe(compareRates(one, other) === 0);
+      }),
+    );
+  });
 });

@@ -106,6 +106,8 @@ describe("what is refused, and what is said", () => {
     ["2,5 lb/acre", '"2,5" has a comma where a point belongs. Write 2.5 if that is meant.'],
     ["-5 lb/acre", '"-5" is below zero; an amount is zero or more.'],
     ["5 lb/2,5 acre", '"2,5" has a comma where a point belongs. Write 2.5 if that is meant.'],
+    ["2.5 lb/1.000 sq ft", '"2.5 lb/1.000 sq ft" may be over 1,000 or over 1. Write 1,000 if that is meant.'],
+    ["2.5 lb per 1.000", '"2.5 lb per 1.000" may be over 1,000 or over 1. Write 1,000 if that is meant.'],
     ["0.12345678901234567 lb/acre", '"0.12345678901234567 lb/acre" has more figures than can be kept on file.'],
   ];
   test.each(table)("%j", (text, sentence) => {

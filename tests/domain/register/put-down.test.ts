@@ -1,7 +1,11 @@
 import { expect, test } from "vitest";
+import { type LabelFacts } from "#domain/label/label-facts";
+import { massInVolume, percentByWeight } from "#domain/quantities/active-ingredient";
+import { densityOf } from "#domain/quantities/density";
 import { of, sum } from "#domain/quantities/quantity";
 import { sharePutDown, takeDown } from "#domain/register/put-down";
 import { type TreatedLawn } from "#domain/mixing/treated-area";
+import { FEED, IRON } from "../../support/ticket";
 
 const lot = (lotId: string, stockLocationId: string, amount: bigint, receivedOrder = 0, expiresOn: string | null = null) => ({ lotId, stockLocationId, amount, receivedOrder, expiresOn }) as Parameters<typeof takeDown>[2][number][number];
 const used = (amount: bigint) => ({ dimension: "mass", amount }) as const;
@@ -22,11 +26,30 @@ test("what the books do not have comes from the last lot that was taken from, el
   expect(takeDown("Greenmere", used(3n), [])).toMatchObject({ taken: [], findings: [{ figure: "No lot of it is on file." }] });
 });
 
+const lawn = (zoneId: string, squareFeet: string) => ({ zoneId, letter: "A", name: zoneId, lawnArea: of("sq ft", squareFeet), keptClear: of("sq ft", "0"), treatedArea: of("sq ft", squareFeet) }) satisfies TreatedLawn;
+
 test("the lawns add up to what was used; without a label nothing is held against it", () => {
-  const lawn = (zoneId: string, squareFeet: string) => ({ zoneId, letter: "A", name: zoneId, lawnArea: of("sq ft", squareFeet), keptClear: of("sq ft", "0"), treatedArea: of("sq ft", squareFeet) }) satisfies TreatedLawn;
   const total = of("lb", "10.01");
-  const { lawns, findings } = sharePutDown("not-on-file", total, [lawn("front", "1000"), lawn("back", "2000"), lawn("bed", "0")]);
+  const { lawns, findings, notCountable } = sharePutDown("not-on-file", total, [lawn("front", "1000"), lawn("back", "2000"), lawn("bed", "0")]);
   expect(lawns.map(({ zoneId }) => zoneId)).toEqual(["front", "back"]);
   expect(sum("mass", lawns.map(({ amount }) => amount as typeof total))).toEqual(total);
   expect([findings, lawns.flatMap(({ activeIngredients }) => activeIngredients)]).toEqual([[], []]);
+  expect(notCountable).toBe("not-read");
+});
+
+test("an active ingredient that can't be counted is named, and none is taken for none", () => {
+  const byWeight = { name: "oxathrin", concentration: percentByWeight("30"), modeOfAction: "none" } as const;
+  const byVolume = { name: "velodiamine", concentration: massInVolume("4", "lb per gal"), modeOfAction: "none" } as const;
+  const share = (more: Partial<LabelFacts>) => sharePutDown({ label: { ...IRON.label, density: "unknown", activeIngredients: [byWeight, byVolume], ...more }, use: IRON.use }, of("fl oz", "3"), [lawn("front", "2000")]);
+  const counted = ({ lawns }: ReturnType<typeof share>) => lawns.flatMap(({ activeIngredients }) => activeIngredients.map(({ name }) => name));
+  expect([counted(share({})), share({}).notCountable]).toEqual([["velodiamine"], ["oxathrin"]]);
+  const weighed = share({ density: densityOf("11", "lb per gal") });
+  expect([counted(weighed), weighed.notCountable]).toEqual([["oxathrin", "velodiamine"], []]);
+  expect(share({ activeIngredients: "unknown" }).notCountable).toBe("not-read");
+  expect(share({ activeIngredients: [] }).notCountable).toEqual([]);
+});
+
+test("a real rate just above the label's highest does not read like it", () => {
+  const { findings } = sharePutDown({ label: FEED.label, use: FEED.use }, of("lb", "6.04"), [lawn("front", "2000")]);
+  expect(findings).toMatchObject([{ rule: "put-down-above-label", figure: "It came to 3.02 lb per 1,000 sq ft; the label's highest is 3 lb per 1,000 sq ft." }]);
 });

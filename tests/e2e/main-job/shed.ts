@@ -9,7 +9,7 @@ export const PREVENTER = "Hedgeward 19-0-7";
 const SILENT = {
   "Lowest temperature": "none", "Highest temperature afterwards": "none", "Lowest wind": "none", "Heavy rain that would wash it away": "none",
   "Not when the soil is": "frozen, saturated", "On which grasses": "any turfgrass", "No mowing before": "none", "Sign that the label asks for": "none",
-  "Not while something blooms": "none", "Kept apart from other products": "none", "Distance to water": "none",
+  "Not while something blooms": "none", "Kept apart from other products": "none", "Distance to water": "none", "Most applications": "none",
 } as const;
 
 const SPREAD = { ...SILENT, Density: "none", "Finished spray": "none", "Highest temperature": "none", "Highest wind": "none", "Must stay without rain": "none", "Must not be watered": "none", "Rain that spoils it": "none", "No mowing after": "until watered in" } as const;

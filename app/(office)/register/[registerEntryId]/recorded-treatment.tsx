@@ -34,16 +34,23 @@ export function RecordedTreatmentBlock({ treatment }: { readonly treatment: Reco
   );
 }
 
+/** The ingredients by name; what nobody had read is not said to be none, and what could not be counted says so. */
+function ingredientWords({ activeIngredients, notCountable = [] }: RecordedTreatment): string {
+  if (notCountable === "not-read") return "not on file";
+  if (activeIngredients.length === 0) return "none";
+  return activeIngredients.map((name) => (notCountable.includes(name) ? `${name} (amount not countable)` : name)).join(", ");
+}
+
 function pairsOf(treatment: RecordedTreatment) {
-  const { total, measuredBy, lots, fill, epaRegistrationNumber, activeIngredients, targets, equipmentName, plannedRate, formulation } = treatment;
+  const { total, measuredBy, lots, fill, epaRegistrationNumber, targets, equipmentName, plannedRate, formulation } = treatment;
   return [
     { key: "Amount", value: <><strong>{total.words}</strong>, {MEASURED_BY_WORDS[measuredBy]}</> },
     { key: "Planned rate", value: plannedRate },
     { key: "Lots", value: lots.length === 0 ? "none on file" : lots.map(({ number, amount }) => `${number}: ${amount.words}`).join(", ") },
     ...(fill === null ? [] : [{ key: "Fill", value: `${fill.sprayed.words} of fill ${String(fill.number)}, mixed at ${fill.mixingPlace}` }]),
-    { key: "Registration number", value: epaRegistrationNumber === null ? "none" : <Code>{epaRegistrationNumber}</Code> },
+    { key: "Registration number", value: epaRegistrationNumber === null ? "none on file" : <Code>{epaRegistrationNumber}</Code> },
     { key: "Formulation", value: formulation },
-    { key: "Active ingredients", value: activeIngredients.length === 0 ? "none" : activeIngredients.join(", ") },
+    { key: "Active ingredients", value: ingredientWords(treatment) },
     { key: "Restricted use", value: treatment.isRestrictedUse ? "yes" : "no" },
     { key: "Service", value: treatment.serviceType },
     { key: "Against", value: targets.length === 0 ? "nothing named" : targets.join(", ") },

@@ -1,0 +1,48 @@
+import { type CalendarDate } from "#domain/foundation/calendar-date";
+import { type Finding, takeCare } from "#domain/foundation/finding";
+import { type SeasonLimit } from "#domain/label/label-facts";
+import { monthsBefore } from "#domain/rules/nutrient-law";
+import { type PastApplication } from "#domain/mixing/ticket-question";
+
+/** The stretch of time in which a limit over time is counted. */
+export type CountedPeriod = "calendar-year" | "12-months";
+
+/** True when the later day comes before twelve months after the earlier are over: April 14 counts with the next April 13. */
+function isWithin12Months(earlier: CalendarDate, later: CalendarDate): boolean {
+  return earlier <= later && earlier > monthsBefore(later, 12);
+}
+
+/** What was put down in each stretch of the period that has the day in it: one calendar year, or any 12 months. */
+export function periodsAround(period: CountedPeriod, history: readonly PastApplication[], on: CalendarDate): readonly (readonly PastApplication[])[] {
+  if (period === "calendar-year") return [history.filter((past) => past.on.slice(0, 4) === on.slice(0, 4))];
+  const begins = [on, ...history.map((past) => past.on)].filter((day) => isWithin12Months(day, on));
+  return begins.map((begin) => history.filter((past) => isWithin12Months(begin, past.on)));
+}
+
+/** "calendar year", "12 months". */
+export function periodWords(period: CountedPeriod): string {
+  return period === "calendar-year" ? "calendar year" : "12 months";
+}
+
+/**
+ * What a limit says in its period. A season without dates says what the calendar year does, and with care what only the
+ * 12 months do: the growing season lies within a year, and a label may mean either.
+ */
+export function inPeriodOf(period: SeasonLimit["period"], findingsIn: (period: CountedPeriod) => readonly Finding[]): readonly Finding[] {
+  if (period !== "season") return findingsIn(period);
+  const inYear = findingsIn("calendar-year");
+  return [...inYear, ...findingsIn("12-months").filter(({ rule }) => !inYear.some((found) => found.rule === rule)).map(withCare)];
+}
+
+/** Over the 12 months alone nobody can say that a season was passed, but the label may mean just that. */
+function withCare({ rule, source, what, figure, citation, about }: Finding): Finding {
+  return takeCare({
+    rule,
+    source,
+    what,
+    ...(figure === undefined ? {} : { figure: `${figure} It names a season or a year without dates; in the calendar year alone it is not so.` }),
+    ...(citation === undefined ? {} : { citation }),
+    toDo: "Read what the label means by it, and wait where it is not over.",
+    about,
+  });
+}
