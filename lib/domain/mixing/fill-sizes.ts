@@ -21,7 +21,7 @@ export interface TankLimits {
 
 /** One fill: what is mixed, and what of each draw it serves. */
 export interface FillSize {
-  /** Nothing where what was in the tank is enough. */
+  /** Nothing where what was in the tank before the run is enough. */
   readonly mixed: bigint;
   readonly parts: readonly { readonly draw: number; readonly volume: bigint }[];
 }
@@ -137,7 +137,10 @@ function cut(run: Run, cap: bigint | undefined): FillSizes {
     }
     if (to === from) return { kind: "no-room", draw };
     const aboard = aboardUpTo(run, to);
-    fills.push({ mixed: aboard - mixed, parts });
+    const last = fills.at(-1);
+    // Where the rest of the fill before is enough for this much, it is that fill which serves it.
+    if (last !== undefined && aboard === mixed) fills[fills.length - 1] = { ...last, parts: [...last.parts, ...parts] };
+    else fills.push({ mixed: aboard - mixed, parts });
     [from, mixed] = [to, aboard];
   }
   return { kind: "sized", fills, left: mixed - end };

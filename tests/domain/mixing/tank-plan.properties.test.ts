@@ -50,19 +50,36 @@ const questionArbitrary = fc
 const total = (volumes: readonly { readonly amount: bigint }[]) => volumes.reduce((sum, { amount }) => sum + amount, 0n);
 const isRefused = (plan: ReturnType<typeof planTanks>) => plan.found.some(({ finding }) => finding.rule === "no-room-for-spray");
 
+function expectAllSprayed(question: TankPlanQuestion, plan: ReturnType<typeof planTanks>): void {
+  for (const { visitId, mixes } of question.stops) {
+    const planned = total(mixes.flatMap((mix) => (mix.kind === "spray" ? [sprayForGround(mix.carrier, mix.lawns)] : [])));
+    expect(total(plan.fills.flatMap(({ parts }) => parts.filter((part) => part.visitId === visitId).map(({ finished }) => finished)))).toBe(planned);
+  }
+  const out = total(plan.fills.flatMap(({ parts, toLine }) => [toLine, ...parts.map(({ finished }) => finished)])) + total(plan.mixes.map(({ end }) => end.left));
+  expect(out).toBe(total(plan.fills.map(({ finished }) => finished)));
+}
+
 test("what each stop sprays is what its ground takes, and with line and rest it is what was mixed", () => {
   fc.assert(
     fc.property(questionArbitrary, (question) => {
       const plan = planTanks(question);
       fc.pre(!isRefused(plan));
-      for (const { visitId, mixes } of question.stops) {
-        const planned = total(mixes.flatMap((mix) => (mix.kind === "spray" ? [sprayForGround(mix.carrier, mix.lawns)] : [])));
-        expect(total(plan.fills.flatMap(({ parts }) => parts.filter((part) => part.visitId === visitId).map(({ finished }) => finished)))).toBe(planned);
-      }
-      const out = total(plan.fills.flatMap(({ parts, toLine }) => [toLine, ...parts.map(({ finished }) => finished)])) + total(plan.mixes.map(({ end }) => end.left));
-      expect(out).toBe(total(plan.fills.map(({ finished }) => finished)));
+      expectAllSprayed(question, plan);
     }),
   );
+});
+
+test("what was over in one fill and begins a stop by itself, where a loaded truck may not carry more to it, is of that fill", () => {
+  const at = (name: string, what: number, area: bigint) => truckStop(name, TREATMENTS[what] ?? [], area, { water: "yes" });
+  const stops = [at("v0", 0, 500n), at("v1", 2, 500n), at("v2", 0, 16_367n), at("v3", 3, 71_350n), at("v4", 2, 4_367n)];
+  const question = tankQuestion(stops, {
+    truck: { name: "Truck 1", payload: of("lb", 300n), staysAboard: "counted-in-payload" },
+    settings: { ...tankQuestion([]).settings, tankLoads: "same-size-every-time", lineAtTheEnd: "left-as-it-is" },
+    lastHeld: new Map([[SPRAYER.equipmentId, "clean"], ["backpack", "clean"]]),
+  });
+  const plan = planTanks(question);
+  expectAllSprayed(question, plan);
+  expect(plan.fills.find(({ visitIds }) => visitIds.includes("v1"))?.visitIds).toEqual(["v1", "v4"]);
 });
 
 function sprayOfStop({ mixes }: TreatedStop): SprayMix {
