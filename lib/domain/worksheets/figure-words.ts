@@ -2,9 +2,9 @@ import { inUnit, THOUSAND_SQ_FT, unitOf } from "#domain/mixing/ticket-working-wo
 import { type Measure } from "#domain/quantities/exact-quantity";
 import { formatFigure, sensibleDecimals } from "#domain/quantities/format-number";
 import { formatQuantity, formatQuantityIn } from "#domain/quantities/format-quantity";
-import { formatPercentByVolume, formatRate, formatRateIn } from "#domain/quantities/format-rate";
-import { type Rate, type RateBasis, rateIn, times } from "#domain/quantities/rate";
-import { compareRational, ONE, type Rational } from "#domain/quantities/rational";
+import { formatRate, formatRateIn } from "#domain/quantities/format-rate";
+import { type Rate, type RateBasis, times } from "#domain/quantities/rate";
+import { type Rational } from "#domain/quantities/rational";
 import { type Dimension, type Unit } from "#domain/quantities/units";
 
 // How worksheets write their figures: always from the value itself. Answers and tables are rounded for the eye; lines of
@@ -48,17 +48,6 @@ export function areaAsTyped(area: Measure<"area">, typed: string): string {
 /** A sprayer's output as it was typed: by the acre or by 1,000 sq ft. */
 export function carrierAsTyped(rate: Rate<"carrier-volume-per-area">, typed: string): string {
   return isByAcre(typed) ? formatRateIn(rate, "gal per acre") : formatRate(rate, "us");
-}
-
-/** A product's rate as it was typed: by the acre, by 1,000 sq ft, or in the spray. */
-export function productRateAsTyped(
-  rate: Rate<"product-volume-per-area"> | Rate<"product-mass-per-area"> | Rate<"product-volume-per-spray-volume"> | Rate<"product-mass-per-spray-volume">,
-  typed: string,
-): string {
-  if (isByAcre(typed) && rate.basis === "product-volume-per-area") return formatRateIn(rate, compareRational(rateIn(rate, "gal per acre"), ONE) >= 0 ? "gal per acre" : "fl oz per acre");
-  if (isByAcre(typed) && rate.basis === "product-mass-per-area") return formatRateIn(rate, compareRational(rateIn(rate, "lb per acre"), ONE) >= 0 ? "lb per acre" : "oz wt per acre");
-  if (rate.basis === "product-volume-per-spray-volume" && typed.includes("%")) return formatPercentByVolume(rate, 3);
-  return formatRate<RateBasis>(rate, "us");
 }
 
 /** An amount in a line of arithmetic: in the unit of its size, an area in square feet whatever its size. */

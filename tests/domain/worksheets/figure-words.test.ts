@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
 import { exactly } from "#domain/quantities/exact-quantity";
-import { percentByVolume, rateOf } from "#domain/quantities/rate";
+import { rateOf } from "#domain/quantities/rate";
 import { decimal, rational } from "#domain/quantities/rational";
-import { acreLines, amountBothWays, amountWords, areaAsTyped, areaInput, carrierAsTyped, isByAcre, numberWords, productRateAsTyped, rateBothWays, rateWords, stepAmount, stepOnThousand, stepRate, withTyped } from "#domain/worksheets/figure-words";
+import { acreLines, amountBothWays, amountWords, areaAsTyped, areaInput, carrierAsTyped, isByAcre, numberWords, rateBothWays, rateWords, stepAmount, stepOnThousand, stepRate, withTyped } from "#domain/worksheets/figure-words";
 
 test("figures have three to four digits", () => {
   expect(numberWords(rational(150n, 7n))).toBe("21.43");
@@ -27,13 +27,6 @@ test("what was typed by the acre is read by the acre", () => {
   const carrier = rateOf("carrier-volume-per-area", "20", "gal per acre");
   expect(carrierAsTyped(carrier, "20 gal/acre")).toBe("20 gal per acre");
   expect(carrierAsTyped(carrier, "0.459 gal/1,000")).toBe("0.459 gal per 1,000 sq ft");
-  const ounces = rateOf("product-volume-per-area", "32", "fl oz per acre");
-  expect(productRateAsTyped(ounces, "32 fl oz per acre")).toBe("32 fl oz per acre");
-  expect(productRateAsTyped(rateOf("product-volume-per-area", "2", "gal per acre"), "2 gal/acre")).toBe("2 gal per acre");
-  expect(productRateAsTyped(rateOf("product-mass-per-area", "2", "lb per acre"), "2 lb/acre")).toBe("2 lb per acre");
-  expect(productRateAsTyped(rateOf("product-mass-per-area", "2", "oz wt per acre"), "2 oz wt/acre")).toBe("2 oz wt per acre");
-  expect(productRateAsTyped(ounces, "0.73 fl oz/1,000")).toBe("0.735 fl oz per 1,000 sq ft");
-  expect(productRateAsTyped(percentByVolume("0.25"), "0.25% v/v")).toBe("0.25% v/v");
 });
 
 test("lines of arithmetic have two figures more, and areas stay in square feet", () => {

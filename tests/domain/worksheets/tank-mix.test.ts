@@ -14,7 +14,6 @@ test("full and part tanks, in mixing order", () => {
     ["Water", "19.7 gal", "9.85 gal", "29.55 gal"],
     ["Finished spray", "20 gal", "10 gal", "30 gal"],
   ]);
-  expect(stepsOf(outcome)[0]).toBe("Area per tank: 20 gal ÷ 20 gal per acre = 1 acre.");
   expect(worked(outcome).findings).toMatchObject([{ rule: "jar-test" }]);
 });
 
