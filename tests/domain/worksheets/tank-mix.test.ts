@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { MIX_KINDS, MIX_ROWS, TANK_MIX_EXAMPLE, tankMixWorksheet } from "#domain/worksheets/tank-mix";
-import { answersOf, firstSentence, refusedFields, stepsOf, worked } from "../../support/worked";
+import { answersOf, firstSentence, refusedFields, worked } from "../../support/worked";
 
 const typed = TANK_MIX_EXAMPLE.typed;
 const emptyRows = Object.fromEntries(MIX_ROWS.flatMap((row) => [[`name${row}`, ""], [`rate${row}`, ""], [`kind${row}`, ""]])) as typeof typed;
