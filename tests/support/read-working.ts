@@ -3,8 +3,13 @@
 import { type Working } from "#domain/foundation/working";
 
 const QUARTERS: Readonly<Record<string, number>> = { "¼": 0.25, "½": 0.5, "¾": 0.75 };
-/** What everybody knows: sq ft in the unit of rates and in an acre, oz wt in a pound, fl oz in a gallon, minutes in an hour, and one. */
-const KNOWN = [1, 16, 1000, 43_560, 128, 60];
+/**
+ * What everybody knows: sq ft in the unit of rates and in an acre, oz wt in a pound, fl oz in a gallon, in in a foot,
+ * minutes in an hour, a percent, and none, one and a half.
+ */
+const KNOWN = [0, 1, 2, 12, 16, 100, 1000, 43_560, 128, 60];
+/** Names that have digits and are no figures. */
+const NAMES = /P2O5|K2O/gu;
 const FIGURE = /(\d[\d,]*(?:\.\d+)?|(?=[¼½¾]))([¼½¾]?)(%?)/u;
 
 /** A printed figure with the least and the most that it can stand for. */
@@ -40,7 +45,7 @@ export function firstFigure(text: string): number | undefined {
 }
 
 function everyFigure(text: string): readonly number[] {
-  return [...text.matchAll(new RegExp(FIGURE, "gu"))].flatMap(([found]) => firstFigure(found) ?? []);
+  return [...text.replaceAll(NAMES, "").matchAll(new RegExp(FIGURE, "gu"))].flatMap(([found]) => firstFigure(found) ?? []);
 }
 
 function term(text: string): Printed {
@@ -48,7 +53,7 @@ function term(text: string): Printed {
   if (value === undefined) throw new Error(`No figure in "${text}".`);
   const percent = text.includes("%") ? 100 : 1;
   const { least, most } = printed(value * percent);
-  return { value, least: least / percent, most: most / percent };
+  return text.startsWith("√ ") ? { value: Math.sqrt(value), least: Math.sqrt(least), most: Math.sqrt(most) } : { value, least: least / percent, most: most / percent };
 }
 
 function product(text: string): Printed {
@@ -71,25 +76,61 @@ function sum(text: string): Printed {
   }, product(first));
 }
 
-const isArithmetic = (step: string) => step.includes(" = ");
+interface Line {
+  /** The words before it: "Product for the area". */
+  readonly label: string;
+  readonly text: string;
+}
+
+/** The lines of a step: what stands between semicolons, each with the words before its colon. */
+function linesOf(step: string): readonly Line[] {
+  return step.split("; ").map((line) => {
+    const [left = ""] = line.split(" = ");
+    const colon = line.includes(" = ") ? left.lastIndexOf(": ") : -1;
+    return colon < 0 ? { label: "", text: line } : { label: line.slice(0, colon), text: line.slice(colon + 2) };
+  });
+}
+
+const isArithmetic = (text: string) => text.includes(" = ");
 
 /** Everything that a reader with a pocket calculator objects to; nothing where all of it holds. */
-export function faultsOf({ inputs, steps, title }: Working): readonly string[] {
-  const seen = new Set([...KNOWN, ...inputs.flatMap(({ figure }) => everyFigure(figure))]);
+export function faultsOf({ formula, inputs, steps, title }: Working): readonly string[] {
+  const seen = new Set([...KNOWN, ...[formula, ...inputs.map(({ figure }) => figure)].flatMap(everyFigure)]);
   const faults: string[] = [];
-  for (const step of steps) {
-    const [left = "", right = ""] = step.split(" = ");
-    if (isArithmetic(step)) {
+  for (const { label, text } of steps.flatMap(linesOf)) {
+    const [left = "", right = ""] = text.split(" = ");
+    for (const value of everyFigure(label)) seen.add(value);
+    if (isArithmetic(text)) {
       const strangers = everyFigure(left.replaceAll(/(?<=[×+−] )\d+(?= × )/gu, "")).filter((value) => !seen.has(value));
       // Counts of marks stand in the line before; a count of runs is what everybody sees.
-      if (strangers.length > 0) faults.push(`${title}: "${step}" uses ${strangers.join(", ")} from nowhere.`);
+      if (strangers.length > 0) faults.push(`${title}: "${text}" uses ${strangers.join(", ")} from nowhere.`);
       const worked = sum(left);
       const said = term(right);
-      if (said.most < worked.least || said.least > worked.most) faults.push(`${title}: "${step}" comes to ${String(worked.value)}.`);
+      if (said.most < worked.least || said.least > worked.most) faults.push(`${title}: "${text}" comes to ${String(worked.value)}.`);
     }
-    for (const value of everyFigure(isArithmetic(step) ? right : step)) seen.add(value);
+    for (const value of everyFigure(isArithmetic(text) ? right : text)) seen.add(value);
   }
   return faults;
+}
+
+/**
+ * The steps that say a figure for the first time without any arithmetic: a reader can't come to it by hand. A figure
+ * that is rounded from one before it, or a count, is none.
+ */
+export function bareFiguresOf({ formula, inputs, steps }: Working): readonly string[] {
+  const seen = new Set([...KNOWN, ...[formula, ...inputs.map(({ figure }) => figure)].flatMap(everyFigure)]);
+  return steps.flatMap(linesOf).flatMap(({ label, text }) => {
+    const isNew = !isArithmetic(text) && everyFigure(text).some((value) => !seen.has(value));
+    for (const value of everyFigure(`${label} ${text}`)) seen.add(value);
+    return isNew ? [text] : [];
+  });
+}
+
+/** Whether a figure that is shown rounded is one that the working comes to or goes in with. */
+export function comesTo({ inputs, steps }: Working, shown: string): boolean {
+  const value = firstFigure(shown);
+  const figures = [...inputs.map(({ figure }) => figure), ...steps].flatMap(everyFigure);
+  return value === undefined || figures.some((one) => Math.abs(one - value) <= Math.max(0.0051 * Math.abs(value), 0.0000005));
 }
 
 /** What the last line comes to, or what it leaves as it is. */

@@ -2,14 +2,16 @@ import { averageOf, percentInWords } from "#domain/equipment/repeats";
 import { rectangleArea } from "#domain/equipment/measured-space";
 import { accept, type Outcome } from "#domain/foundation/outcome";
 import { type WorkingInput } from "#domain/foundation/working";
+import { inUnit as inUnitOfStep } from "#domain/mixing/ticket-working-words";
 import { type DrawnPiece, drawPiece, type OffsetLine } from "#domain/properties/piece-outline";
-import { addExact, canonicalAmountOf, type ExactQuantity, fromExactAmount, multiplyExact, settle, sumExact } from "#domain/quantities/exact-quantity";
-import { formatQuantity, formatQuantityIn, writeQuantity } from "#domain/quantities/format-quantity";
+import { addExact, canonicalAmountOf, type ExactQuantity, fromExactAmount, type Measure, multiplyExact, settle, sumExact } from "#domain/quantities/exact-quantity";
+import { sensibleDecimals } from "#domain/quantities/format-number";
+import { formatQuantity, formatQuantityIn, writeQuantityIn } from "#domain/quantities/format-quantity";
 import { inUnit, type Quantity } from "#domain/quantities/quantity";
 import { type Rational } from "#domain/quantities/rational";
 import { type AreaMeasurement, measureArea, type MeasuredShape } from "#domain/turf/field-area";
-import { amountBothWays, amountWords } from "#domain/worksheets/figure-words";
-import { readAmountField, readChoice, readListField, readTogether, refuseOne } from "#domain/worksheets/read-fields";
+import { withTyped } from "#domain/worksheets/figure-words";
+import { listParts, readAmountField, readChoice, readListField, readTogether, refuseOne } from "#domain/worksheets/read-fields";
 import { type Refusals, type Typed, type WorkedWorksheet, type WorksheetExample, type WorksheetOutcome } from "#domain/worksheets/worksheet";
 
 /** How a shape that was measured by its widths ends: at the first and last width, or in a point one step beyond. */
@@ -65,23 +67,39 @@ function whole(length: Length): Quantity<"length"> {
 
 const HALF = { numerator: 1n, denominator: 2n };
 
+/** A length in a line of arithmetic, to a thousandth of a foot or finer. */
 function feet(length: Length): string {
-  return formatQuantityIn(length, "ft");
+  return inUnitOfStep(length, "ft");
 }
+
+/** An area in a line of arithmetic: always in square feet. */
+function squareFeet(area: Measure<"area">): string {
+  return inUnitOfStep(area, "sq ft");
+}
+
+/** The sides as they go in, each with what was typed where that reads differently. */
+function typedFeet(lengths: readonly Length[], typed: readonly string[]): string {
+  return lengths.map((length, place) => withTyped(feet(length), typed[place] ?? "")).join(", ");
+}
+
+/** The digits of a pocket calculator. */
+const PI_WORDS = "3.1415927";
 
 function finish(told: Told, fieldOf: (refused: string) => string): WorksheetOutcome<WorkedArea> {
   const measured = measureArea(told.shape);
   if (!measured.ok) return refuseOne({ ...measured.refusal, field: fieldOf(measured.refusal.field) });
   const { area } = measured.value;
-  const steps = [...told.steps(amountWords(area)), ...spreadStep(measured.value)];
+  const steps = [...told.steps(squareFeet(area)), ...spreadStep(measured.value)];
+  const answer = writeQuantityIn(area, "sq ft", Math.min(1, sensibleDecimals(inUnit(area, "sq ft"))));
+  const otherWords = `${formatQuantityIn(area, "acre", 3)}, ${formatQuantity(area, "metric")}`;
   return accept({
-    answers: [{ ...writeQuantity(area, "us"), of: `${formatQuantityIn(area, "acre", 3)}, ${formatQuantity(area, "metric")}` }],
+    answers: [{ ...answer, of: otherWords }],
     working: {
       title: `Area of a ${told.title.toLowerCase()}`,
       formula: told.formula,
       inputs: told.inputs,
-      steps: [...steps, `In acres: ${amountWords(area)} ÷ 43,560 = ${formatQuantityIn(area, "acre", 3)}.`],
-      result: `${amountBothWays(area)}.`,
+      steps: [...steps, `In acres: ${squareFeet(area)} ÷ 43,560 sq ft = ${inUnitOfStep(area, "acre")}.`],
+      result: `${answer.figure} ${answer.unit} (${otherWords}).`,
       source: told.source,
     },
     findings: [],
@@ -106,7 +124,7 @@ export function rectangleWorksheet(typed: Typed<RectangleField>): WorksheetOutco
       shape: { kind: "rectangle", length: whole(length), width: whole(width) },
       title: "Rectangle",
       formula: "Area = length × width.",
-      inputs: [{ name: "Length", figure: feet(length) }, { name: "Width", figure: feet(width) }],
+      inputs: [{ name: "Length", figure: withTyped(feet(length), typed.length) }, { name: "Width", figure: withTyped(feet(width), typed.width) }],
       steps: (area) => [`${feet(length)} × ${feet(width)} = ${area}.`],
       source: GROUNDS,
     },
@@ -124,8 +142,8 @@ export function triangleWorksheet(typed: Typed<TriangleField>): WorksheetOutcome
       shape: { kind: "triangle", base: whole(base), height: whole(height) },
       title: "Triangle",
       formula: "Area = base × height ÷ 2. The height stands square on the base.",
-      inputs: [{ name: "Base", figure: feet(base) }, { name: "Height", figure: feet(height) }],
-      steps: (area) => [`${feet(base)} × ${feet(height)} = ${amountWords(rectangleArea(base, height))}.`, `Half of it: ${area}.`],
+      inputs: [{ name: "Base", figure: withTyped(feet(base), typed.base) }, { name: "Height", figure: withTyped(feet(height), typed.height) }],
+      steps: (area) => [`${feet(base)} × ${feet(height)} = ${squareFeet(rectangleArea(base, height))}.`, `Half of it: ${squareFeet(rectangleArea(base, height))} ÷ 2 = ${area}.`],
       source: GROUNDS,
     },
     () => "base",
@@ -147,8 +165,8 @@ export function trapezoidWorksheet(typed: Typed<TrapezoidField>): WorksheetOutco
       shape: { kind: "trapezoid", parallelSides: [whole(side), whole(otherSide)], height: whole(height) },
       title: "Trapezoid",
       formula: "Area = (one parallel side + the other) ÷ 2 × the distance between them.",
-      inputs: [{ name: "Parallel sides", figure: `${feet(side)} and ${feet(otherSide)}` }, { name: "Distance between them", figure: feet(height) }],
-      steps: (area) => [`${feet(side)} + ${feet(otherSide)} = ${feet(sum)}.`, `Half of it: ${feet(multiplyExact(sum, HALF))}.`, `${feet(multiplyExact(sum, HALF))} × ${feet(height)} = ${area}.`],
+      inputs: [{ name: "Parallel sides", figure: typedFeet([side, otherSide], [typed.side, typed.otherSide]) }, { name: "Distance between them", figure: withTyped(feet(height), typed.height) }],
+      steps: (area) => [`${feet(side)} + ${feet(otherSide)} = ${feet(sum)}.`, `Half of it: ${feet(sum)} ÷ 2 = ${feet(multiplyExact(sum, HALF))}.`, `${feet(multiplyExact(sum, HALF))} × ${feet(height)} = ${area}.`],
       source: GROUNDS,
     },
     () => "side",
@@ -164,9 +182,9 @@ export function circleWorksheet(typed: Typed<CircleField>): WorksheetOutcome<Wor
     {
       shape: { kind: "circle", radius: whole(radius) },
       title: "Circle",
-      formula: "Area = pi × radius × radius, with pi = 3.1416.",
-      inputs: [{ name: "Radius (half of the way across)", figure: feet(radius) }],
-      steps: (area) => [`${feet(radius)} × ${feet(radius)} = ${amountWords(rectangleArea(radius, radius))}.`, `${amountWords(rectangleArea(radius, radius))} × 3.1416 = ${area}.`],
+      formula: `Area = pi × radius × radius, with pi = ${PI_WORDS}.`,
+      inputs: [{ name: "Radius (half of the way across)", figure: withTyped(feet(radius), typed.radius) }],
+      steps: (area) => [`${feet(radius)} × ${feet(radius)} = ${squareFeet(rectangleArea(radius, radius))}.`, `${squareFeet(rectangleArea(radius, radius))} × ${PI_WORDS} = ${area}.`],
       source: GROUNDS,
     },
     () => "radius",
@@ -197,7 +215,7 @@ export function offsetsWorksheet(typed: Typed<OffsetsField>): WorksheetOutcome<W
       shape: { kind: isPointed ? "offsets, sum of widths" : "offsets, trapezoids", step: whole(step), widths: widths.map(whole) },
       title: "Shape by its widths",
       formula: isPointed ? "Area = sum of the widths × the step. The shape ends in a point one step past each end." : "Area = (half the first width + all between + half the last) × the step.",
-      inputs: [{ name: "From width to width", figure: feet(step) }, { name: "Widths", figure: widths.map(feet).join(", ") }, { name: "Ends", figure: isPointed ? "in a point one step past each end" : "at the first and the last width" }],
+      inputs: [{ name: "From width to width", figure: withTyped(feet(step), typed.step) }, { name: "Widths", figure: typedFeet(widths, listParts(typed.widths)) }, { name: "Ends", figure: isPointed ? "in a point one step past each end" : "at the first and the last width" }],
       steps: (area) => [`${isPointed ? list : halved} = ${feet(counted)}.`, `${feet(counted)} × ${feet(step)} = ${area}.`],
       source: isPointed ? GROUNDS : COMMON,
       offsetLine: line,
@@ -216,12 +234,13 @@ export function averageRadiusWorksheet(typed: Typed<AverageRadiusField>): Worksh
     {
       shape: { kind: "average radius", radii: radii.map(whole) },
       title: "Round shape by its average radius",
-      formula: "Area = pi × average distance × average distance, with pi = 3.1416. The distances go from one middle point to the edge, at even angles.",
-      inputs: [{ name: "Distances to the edge", figure: radii.map(feet).join(", ") }],
+      formula: `Area = pi × average distance × average distance, with pi = ${PI_WORDS}. The distances go from one middle point to the edge, at even angles.`,
+      inputs: [{ name: "Distances to the edge", figure: typedFeet(radii, listParts(typed.radii)) }],
       steps: (area) => [
+        `All together: ${radii.map(feet).join(" + ")} = ${feet(sumExact("length", radii))}.`,
         `Average of the ${radii.length} distances: ${feet(sumExact("length", radii))} ÷ ${radii.length} = ${feet(average)}.`,
-        `${feet(average)} × ${feet(average)} = ${amountWords(rectangleArea(average, average))}.`,
-        `${amountWords(rectangleArea(average, average))} × 3.1416 = ${area}.`,
+        `${feet(average)} × ${feet(average)} = ${squareFeet(rectangleArea(average, average))}.`,
+        `${squareFeet(rectangleArea(average, average))} × ${PI_WORDS} = ${area}.`,
       ],
       source: COMMON,
     },

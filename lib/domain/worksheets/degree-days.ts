@@ -48,8 +48,20 @@ const FORMULAS: Readonly<Record<MethodChoice, string>> = {
 
 const METHOD_WORDS: Readonly<Record<MethodChoice, string>> = { simple: "simple average", reset: "reset to the base", "86-50": "86/50" };
 
+/** A sum of more days than a month has is read from the table's last column. */
+const MOST_SUMMANDS = 31;
+
+/** Enough digits that the rows of the table add up: temperatures have at most four, and halving them makes a fifth. */
+const DECIMALS = 5;
+
 function figure(value: number): string {
-  return (Math.round(value * 10) / 10).toLocaleString("en-US");
+  const digits = Number(value.toFixed(DECIMALS));
+  return digits.toLocaleString("en-US", { maximumFractionDigits: DECIMALS });
+}
+
+/** A sum of two readings as it is written, where one may be below zero. */
+function sumWords(high: number, low: number): string {
+  return low < 0 ? `${figure(high)} − ${figure(-low)} = ${figure(high + low)}` : `${figure(high)} + ${figure(low)} = ${figure(high + low)}`;
 }
 
 function readBase(typed: Typed<DegreeDaysField>): Outcome<number> {
@@ -95,7 +107,7 @@ export function degreeDaysWorksheet(typed: Typed<DegreeDaysField>): WorksheetOut
         ...(threshold === undefined ? [] : [{ name: "To reach", figure: `${figure(threshold)} degree days` }]),
       ],
       steps: stepsOf(sum.value, days.value),
-      result: `${figure(totalDegreeDays)} degree days Fahrenheit (${figure(totalDegreeDays / 1.8)} Celsius) above ${base} °F.`,
+      result: `${figure(totalDegreeDays)} degree days Fahrenheit (${figure(Math.round(totalDegreeDays / 0.18) / 10)} Celsius) above ${base} °F.`,
       source: method === "simple" ? MICHIGAN : MCMASTER,
     },
     findings: [],
@@ -119,10 +131,16 @@ function stepsOf({ method, lines, totalDegreeDays }: DegreeDaySum, days: readonl
   if (told === undefined || day === undefined) return [];
   const cut = method.kind === "reset" ? (method.upperCutDegrees ?? Infinity) : Infinity;
   const counted = (degrees: number) => (method.kind === "reset" ? Math.min(Math.max(degrees, method.baseDegrees), cut) : degrees);
-  const counts = method.kind === "reset" ? ` (counted as ${counted(day.maximumDegrees)} and ${counted(day.minimumDegrees)})` : "";
+  const [high, low] = [counted(day.maximumDegrees), counted(day.minimumDegrees)];
+  const counts = method.kind === "reset" ? `, counted as ${figure(high)} and ${figure(low)}` : "";
+  const summands = lines.filter(({ degreeDays }) => degreeDays > 0).map(({ degreeDays }) => figure(degreeDays));
   return [
-    `${formatShortDate(told.date)}: high ${day.maximumDegrees}, low ${day.minimumDegrees}${counts}: (${counted(day.maximumDegrees)} + ${counted(day.minimumDegrees)}) ÷ 2 − ${method.baseDegrees} = ${figure(told.degreeDays)} degree days.`,
-    `The same for each day; they add up to ${figure(totalDegreeDays)}. Every day stands in the table.`,
+    `${formatShortDate(told.date)}: high ${figure(day.maximumDegrees)}, low ${figure(day.minimumDegrees)}${counts}.`,
+    ...(told.degreeDays > 0
+      ? [`High and low: ${sumWords(high, low)}.`, `Half of it less the base: ${figure(high + low)} ÷ 2 − ${figure(method.baseDegrees)} = ${figure(told.degreeDays)} degree days.`]
+      : [`Half of high and low together is not above the base of ${figure(method.baseDegrees)}, which makes 0 degree days.`]),
+    `The same for each day; every day stands in the table${summands.length > MOST_SUMMANDS ? ", with the sum up to it" : ""}.`,
+    ...(summands.length < 2 || summands.length > MOST_SUMMANDS ? [] : [`Days above 0 added up: ${summands.join(" + ")} = ${figure(totalDegreeDays)} degree days.`]),
   ];
 }
 

@@ -1,12 +1,14 @@
+import { inUnit, THOUSAND_SQ_FT, unitOf } from "#domain/mixing/ticket-working-words";
 import { type Measure } from "#domain/quantities/exact-quantity";
 import { formatFigure, sensibleDecimals } from "#domain/quantities/format-number";
 import { formatQuantity, formatQuantityIn } from "#domain/quantities/format-quantity";
-import { formatPercentByVolume, formatRate, formatRateIn } from "#domain/quantities/format-rate";
-import { type Rate, type RateBasis, rateIn } from "#domain/quantities/rate";
-import { compareRational, ONE, type Rational } from "#domain/quantities/rational";
-import { type Dimension } from "#domain/quantities/units";
+import { formatRate, formatRateIn } from "#domain/quantities/format-rate";
+import { type Rate, type RateBasis, times } from "#domain/quantities/rate";
+import { type Rational } from "#domain/quantities/rational";
+import { type Dimension, type Unit } from "#domain/quantities/units";
 
-// How the steps of worksheets write their figures: always from the value itself, rounded for the eye only.
+// How worksheets write their figures: always from the value itself. Answers and tables are rounded for the eye; lines of
+// arithmetic have two figures more, as those of mix tickets, so that whoever follows by hand comes to what they say.
 
 /** Three to four figures of a number from zero up: "3.57", "1,250". */
 export function numberWords(value: Rational): string {
@@ -48,13 +50,43 @@ export function carrierAsTyped(rate: Rate<"carrier-volume-per-area">, typed: str
   return isByAcre(typed) ? formatRateIn(rate, "gal per acre") : formatRate(rate, "us");
 }
 
-/** A product's rate as it was typed: by the acre, by 1,000 sq ft, or in the spray. */
-export function productRateAsTyped(
-  rate: Rate<"product-volume-per-area"> | Rate<"product-mass-per-area"> | Rate<"product-volume-per-spray-volume"> | Rate<"product-mass-per-spray-volume">,
-  typed: string,
-): string {
-  if (isByAcre(typed) && rate.basis === "product-volume-per-area") return formatRateIn(rate, compareRational(rateIn(rate, "gal per acre"), ONE) >= 0 ? "gal per acre" : "fl oz per acre");
-  if (isByAcre(typed) && rate.basis === "product-mass-per-area") return formatRateIn(rate, compareRational(rateIn(rate, "lb per acre"), ONE) >= 0 ? "lb per acre" : "oz wt per acre");
-  if (rate.basis === "product-volume-per-spray-volume" && typed.includes("%")) return formatPercentByVolume(rate, 3);
-  return formatRate<RateBasis>(rate, "us");
+/** An amount in a line of arithmetic: in the unit of its size, an area in square feet whatever its size. */
+export function stepAmount(measure: Measure<Dimension>): string {
+  return inUnit(measure, unitOf(measure));
+}
+
+type AreaBasis = Exclude<RateBasis, "product-volume-per-spray-volume" | "product-mass-per-spray-volume">;
+
+/** What a rate gives on 1,000 sq ft in a line of arithmetic, in a unit or in that of its size: "3.5714 lb". */
+export function stepOnThousand<B extends AreaBasis>(rate: Rate<B>, unit?: Unit): string {
+  const amount = times<AreaBasis>(rate, THOUSAND_SQ_FT);
+  return inUnit(amount, unit ?? unitOf(amount));
+}
+
+/** A rate in a line of arithmetic: "3.5714 lb per 1,000 sq ft". */
+export function stepRate<B extends AreaBasis>(rate: Rate<B>, unit?: Unit): string {
+  return `${stepOnThousand(rate, unit)} per 1,000 sq ft`;
+}
+
+const QUARTER_DIGITS: Readonly<Record<string, string>> = { "¼": ".25", "½": ".5", "¾": ".75" };
+
+/** The number at the head of a text: commas away, a quarter as digits. */
+function leadingNumber(text: string): number {
+  const digits = text.trim().replaceAll(",", "").replace(/[¼½¾]/u, (quarter) => QUARTER_DIGITS[quarter] ?? "");
+  return Number.parseFloat(digits);
+}
+
+/** A figure that goes in, and what was typed beside it where that begins with another number: "37.4167 ft (37 ft 5 in)". */
+export function withTyped(figure: string, typed: string): string {
+  return leadingNumber(figure) === leadingNumber(typed) ? figure : `${figure} (${typed.trim()})`;
+}
+
+/** An area that goes in: by the acre where it was typed so, else in square feet. */
+export function areaInput(area: Measure<"area">, typed: string): string {
+  return isByAcre(typed) ? withTyped(inUnit(area, "acre"), typed) : withTyped(inUnit(area, "sq ft"), typed);
+}
+
+/** The line that turns acres into square feet, where the area was typed by the acre. */
+export function acreLines(area: Measure<"area">, typed: string): readonly string[] {
+  return isByAcre(typed) ? [`Area in square feet: ${inUnit(area, "acre")} × 43,560 sq ft = ${inUnit(area, "sq ft")}.`] : [];
 }

@@ -1,14 +1,15 @@
 import { measureStation } from "#domain/equipment/catch-can-test";
-import { averageOf, percentInWords } from "#domain/equipment/repeats";
-import { type Finding } from "#domain/foundation/finding";
+import { averageOf } from "#domain/equipment/repeats";
+import { type Finding, takeCare } from "#domain/foundation/finding";
 import { accept, badInput, type InputRefusal, type Outcome } from "#domain/foundation/outcome";
 import { type WorkingInput } from "#domain/foundation/working";
 import { depthFrom, depthWords, type IrrigationStation, irrigationRun, type StationRun } from "#domain/mixing/irrigation-run";
-import { canonicalAmountOf, type ExactQuantity, fromExactAmount, measureInUnit, multiplyExact } from "#domain/quantities/exact-quantity";
+import { figure, inUnit } from "#domain/mixing/ticket-working-words";
+import { canonicalAmountOf, compareExact, type ExactQuantity, fromExactAmount, measureInUnit, multiplyExact, sumExact } from "#domain/quantities/exact-quantity";
 import { formatQuantityIn } from "#domain/quantities/format-quantity";
-import { compareRational, divideRational, type Rational, rational, reduce, toNumber } from "#domain/quantities/rational";
-import { numberWords } from "#domain/worksheets/figure-words";
-import { type FieldAsk, ifTyped, readAmountField, readListField, readNumberField, readTogether, refuseOne } from "#domain/worksheets/read-fields";
+import { compareRational, divideRational, multiplyRational, type Rational, rational, reduce, toNumber } from "#domain/quantities/rational";
+import { withTyped } from "#domain/worksheets/figure-words";
+import { type FieldAsk, ifTyped, listParts, readAmountField, readListField, readNumberField, readTogether, refuseOne } from "#domain/worksheets/read-fields";
 import { type Typed, type WorkedWorksheet, type WorksheetAnswer, type WorksheetExample, type WorksheetOutcome } from "#domain/worksheets/worksheet";
 
 type Cycle = "longestRun" | "soak";
@@ -76,7 +77,7 @@ function cycleOf({ longestRun, soak }: TypedCycle): Outcome<IrrigationStation["c
 }
 
 function inchesAnHour(depth: Length): string {
-  return `${formatQuantityIn(depth, "in")} an hour`;
+  return `${inUnit(depth, "in")} an hour`;
 }
 
 interface Plan {
@@ -130,14 +131,17 @@ function tested(depth: Length, rate: Length, run: Extract<StationRun, { kind: "r
   const cycles =
     runsMinutes.length < 2
       ? []
-      : [`Cycle and soak: ${runsMinutes.join(", then ")} min, with ${soakMinutes} min of rest between; from first to last ${elapsedMinutes} min.`];
+      : [
+          `Cycle and soak: ${runsMinutes.join(", then ")} min, with ${soakMinutes} min of rest between.`,
+          `From first to last: ${runsMinutes.join(` + ${soakMinutes} + `)} = ${elapsedMinutes} min.`,
+        ];
   const answers: WorksheetAnswer[] = [{ figure: String(totalMinutes), unit: "min", of: `gives ${depthWords(depth, "us")}` }];
   if (runsMinutes.length > 1) answers.push({ figure: runsMinutes.join(" + "), unit: "min", of: `with ${soakMinutes} min of rest between; ${elapsedMinutes} min in all` });
   return {
     answers,
     steps: [
-      `60 × ${formatQuantityIn(depth, "in")} ÷ ${formatQuantityIn(rate, "in")} = ${numberWords(exact)} min.`,
-      `In whole minutes, upwards: ${totalMinutes} min, which give ${formatQuantityIn(reached, "in")}.`,
+      `Minutes: 60 × ${inUnit(depth, "in")} ÷ ${inUnit(rate, "in")} = ${figure(exact)} min.`,
+      `In whole minutes, upwards, ${totalMinutes} min give: ${inUnit(rate, "in")} × ${totalMinutes} ÷ 60 = ${inUnit(reached, "in")}.`,
       ...cycles,
     ],
     result: `${totalMinutes} min give ${formatQuantityIn(reached, "in")} (${depthWords(reached, "metric")}).`,
@@ -162,7 +166,7 @@ export function knownRateWorksheet(typed: Typed<KnownRateField>): WorksheetOutco
     depth,
     rate: rate ?? "not-tested",
     cycle: cycle.value,
-    inputs: [{ name: "Depth of water", figure: formatQuantityIn(depth, "in") }, { name: "The station gives", figure: rate === undefined ? "not tested" : inchesAnHour(rate) }, ...cycleInputs(cycle.value)],
+    inputs: [{ name: "Depth of water", figure: withTyped(inUnit(depth, "in"), typed.depth) }, { name: "The station gives", figure: rate === undefined ? "not tested" : withTyped(inchesAnHour(rate), typed.rate) }, ...cycleInputs(cycle.value)],
     before: [],
     source: rate === undefined ? `${NMSU}; common practice` : KLICKITAT,
     findings: [],
@@ -189,25 +193,61 @@ export function cansWorksheet(typed: Typed<CansField>): WorksheetOutcome {
   const station = measureStation({ station: STATION, runMinutes: toNumber(minutes), cans: { kind: "depths", depths: cans }, windMph: wind === undefined ? "not-taken" : toNumber(wind) });
   if (!station.ok) return refuseOne({ ...station.refusal, field: "cans" });
   const { depthPerHour, lowerQuarterUniformity, findings } = station.value;
-  const average = fromExactAmount("length", averageOf(cans.map(canonicalAmountOf)));
-  const hourly = numberWords(divideRational(rational(60n), minutes));
+  const [average, parts] = [averageDepth(cans), listParts(typed.cans)];
   return plan({
     depth,
     rate: depthPerHour,
     cycle: cycle.value,
     inputs: [
-      { name: "Depth of water", figure: formatQuantityIn(depth, "in") },
-      { name: "In the cans", figure: cans.map((can) => formatQuantityIn(can, "in")).join(", ") },
-      { name: "The station ran", figure: `${numberWords(minutes)} min` },
+      { name: "Depth of water", figure: withTyped(inUnit(depth, "in"), typed.depth) },
+      { name: "In the cans", figure: cans.map((can, place) => withTyped(inUnit(can, "in"), parts[place] ?? "")).join(", ") },
+      { name: "The station ran", figure: `${figure(minutes)} min` },
       ...cycleInputs(cycle.value),
     ],
     before: [
-      `Average of the ${cans.length} cans: ${formatQuantityIn(average, "in")}.`,
-      `In an hour: ${formatQuantityIn(average, "in")} × 60 ÷ ${numberWords(minutes)} (that is × ${hourly}) = ${inchesAnHour(depthPerHour)}.`,
-      `Evenness: the lowest quarter of the cans over the average of all is a DU of ${percentInWords(lowerQuarterUniformity)}. The driest quarter would need the minutes ÷ ${numberWords(lowerQuarterUniformity)}.`,
+      ...averageLines(`${cans.length} cans`, cans, average),
+      `In an hour: ${inUnit(average, "in")} × 60 ÷ ${figure(minutes)} = ${inchesAnHour(depthPerHour)}.`,
+      ...evennessLines(cans, average, lowerQuarterUniformity),
     ],
     source: `${NMSU}; DU: ${NC_STATE}`,
-    findings,
+    findings: [...findings, ...(lowerQuarterUniformity.numerator === 0n ? [dryQuarter(lowestQuarter(cans).length)] : [])],
+  });
+}
+
+/** A quarter of the cans to the nearest, those with the least water, as the DU takes them. */
+function lowestQuarter(cans: readonly Length[]): readonly Length[] {
+  return cans.toSorted(compareExact).slice(0, Math.round(cans.length / 4));
+}
+
+function averageDepth(cans: readonly Length[]): Length {
+  return fromExactAmount("length", averageOf(cans.map(canonicalAmountOf)));
+}
+
+function averageLines(which: string, cans: readonly Length[], average: Length): readonly string[] {
+  const all = inUnit(sumExact("length", cans), "in");
+  return [`The ${which} together: ${cans.map((can) => inUnit(can, "in")).join(" + ")} = ${all}.`, `Average of the ${which}: ${all} ÷ ${cans.length} = ${inUnit(average, "in")}.`];
+}
+
+/** The driest quarter against all; more minutes help it only where it gets any water. */
+function evennessLines(cans: readonly Length[], average: Length, uniformity: Rational): readonly string[] {
+  const lowest = lowestQuarter(cans);
+  const low = averageDepth(lowest);
+  return [
+    ...averageLines(`driest quarter, ${lowest.length} of the cans`, lowest, low),
+    `Evenness (DU), the driest quarter over all: ${inUnit(low, "in")} ÷ ${inUnit(average, "in")} = ${figure(multiplyRational(uniformity, rational(100n)))}%.`,
+    ...(uniformity.numerator === 0n ? [] : [`For the driest quarter to get the whole depth, so many times the minutes: 1 ÷ ${figure(multiplyRational(uniformity, rational(100n)))}% = ${figure(divideRational(rational(1n), uniformity))}.`]),
+  ];
+}
+
+/** No minutes bring water where none falls. */
+function dryQuarter(cans: number): Finding {
+  return takeCare({
+    rule: "can-test-dry-quarter",
+    source: "common-practice",
+    what: "The driest quarter of the lawn gets no water, so this station can't water it evenly.",
+    figure: `${cans === 1 ? "The driest can was" : `The ${cans} driest cans were`} empty: the DU is 0%.`,
+    toDo: "See to the heads, their pressure and their spacing, and test again; more minutes don't help.",
+    about: [STATION],
   });
 }
 

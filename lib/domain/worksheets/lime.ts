@@ -1,12 +1,13 @@
 import { type Finding, note } from "#domain/foundation/finding";
 import { accept, badInput, type Outcome } from "#domain/foundation/outcome";
 import { type WorkingInput } from "#domain/foundation/working";
+import { figure, inUnit } from "#domain/mixing/ticket-working-words";
 import { type ExactQuantity } from "#domain/quantities/exact-quantity";
 import { writeQuantity } from "#domain/quantities/format-quantity";
 import { type Rate, ratioOfRates, times } from "#domain/quantities/rate";
 import { type Rational } from "#domain/quantities/rational";
 import { type LimeCap, limingMaterialFor, publishedLimeCaps, recommendLime, splitLime, type TargetPh } from "#domain/turf/lime";
-import { amountBothWays, amountWords, numberWords, rateBothWays, rateWords } from "#domain/worksheets/figure-words";
+import { acreLines, amountBothWays, amountWords, areaInput, rateBothWays, stepOnThousand, stepRate, withTyped } from "#domain/worksheets/figure-words";
 import { readAmountField, readChoice, readNumberField, readRateField, readTogether, refuseOne } from "#domain/worksheets/read-fields";
 import { type Typed, type WorksheetExample, type WorksheetOutcome } from "#domain/worksheets/worksheet";
 
@@ -50,6 +51,7 @@ interface Lime {
   readonly pure: ProductRate;
   readonly equivalent: Rational;
   readonly area: ExactQuantity<"area">;
+  readonly typedArea: string;
   readonly cap: LimeCap;
   readonly title: string;
   readonly inputs: readonly WorkingInput[];
@@ -57,18 +59,22 @@ interface Lime {
   readonly source: string;
 }
 
-function tell({ pure, equivalent, area, cap, title, inputs, before, source }: Lime): WorksheetOutcome {
+function tell({ pure, equivalent, area, typedArea, cap, title, inputs, before, source }: Lime): WorksheetOutcome {
   const material = limingMaterialFor(pure, equivalent);
   if (!material.ok) return refuseOne({ ...material.refusal, field: "equivalent" });
   const total = times(material.value, area);
   const split = splitLime(material.value, cap);
   const each = times(split.each, area);
+  const perThousand = (rate: ProductRate) => stepOnThousand(rate, "lb");
   const { least, most } = cap.monthsApart;
   const months = least === most ? `${least} months` : `${least} to ${most} months`;
-  const splitWords =
+  const splitLines =
     split.applications === 1
-      ? `${rateWords(material.value)} is within the cap of ${rateWords(cap.perApplication)}: one application.`
-      : `${rateWords(material.value)} ÷ ${rateWords(cap.perApplication)} = ${numberWords(ratioOfRates(material.value, cap.perApplication))}, so ${split.applications} applications of ${rateWords(split.each)}, ${months} apart.`;
+      ? [`${stepRate(material.value, "lb")} is within the cap of ${stepRate(cap.perApplication, "lb")}: one application.`]
+      : [
+          `Against the cap: ${perThousand(material.value)} ÷ ${perThousand(cap.perApplication)} = ${figure(ratioOfRates(material.value, cap.perApplication))}, so ${split.applications} applications, ${months} apart.`,
+          `In each of ${split.applications} applications: ${perThousand(material.value)} ÷ ${split.applications} = ${stepRate(split.each, "lb")}.`,
+        ];
   return accept({
     answers: [
       { ...writeQuantity(total, "us"), of: `lime on ${amountWords(area)} in all` },
@@ -77,12 +83,14 @@ function tell({ pure, equivalent, area, cap, title, inputs, before, source }: Li
     working: {
       title,
       formula: "Lime per 1,000 sq ft = pounds of calcium carbonate per 1,000 sq ft ÷ (calcium carbonate equivalent ÷ 100). Split into equal applications, as few as the cap allows.",
-      inputs: [...inputs, { name: "Calcium carbonate equivalent", figure: `${numberWords(equivalent)}%`, from: "the bag" }, { name: "Area", figure: amountWords(area) }, { name: "Most in one application", figure: rateWords(cap.perApplication) }],
+      inputs: [...inputs, { name: "Calcium carbonate equivalent", figure: `${figure(equivalent)}%`, from: "the bag" }, { name: "Area", figure: areaInput(area, typedArea) }, { name: "Most in one application", figure: stepRate(cap.perApplication, "lb") }],
       steps: [
         ...before,
-        `Lime from the bag: ${rateWords(pure)} ÷ ${numberWords(equivalent)}% = ${rateWords(material.value)}.`,
-        splitWords,
-        `On the area: ${rateWords(material.value)} × ${amountWords(area)} = ${amountWords(total)}${split.applications === 1 ? "" : `; each time ${amountWords(each)}`}.`,
+        `Lime from the bag: ${perThousand(pure)} ÷ ${figure(equivalent)}% = ${stepRate(material.value, "lb")}.`,
+        ...splitLines,
+        ...acreLines(area, typedArea),
+        `On the area: ${inUnit(area, "sq ft")} ÷ 1,000 sq ft × ${perThousand(material.value)} = ${inUnit(total, "lb")}.`,
+        ...(split.applications === 1 ? [] : [`Each time: ${inUnit(total, "lb")} ÷ ${split.applications} = ${inUnit(each, "lb")}.`]),
       ],
       result: `${amountBothWays(total)} of lime at ${rateBothWays(material.value)}, in ${split.applications === 1 ? "one application" : `${split.applications} applications`}.`,
       source: `${source}; cap: ${cap.source}`,
@@ -121,10 +129,11 @@ export function limeByTableWorksheet(typed: Typed<LimeByTableField>): WorksheetO
     pure: calciumCarbonateEquivalent,
     equivalent,
     area,
+    typedArea: typed.area,
     cap,
     title: `Lime to pH ${targetPh}`,
-    inputs: [{ name: "Exchangeable acidity, Mehlich buffer", figure: `${numberWords(acidity)} meq per 100 g`, from: "the lab" }, { name: "Wanted pH", figure: targetPh }],
-    before: [`The table's row at or below ${numberWords(acidity)} is ${numberWords(rowAcidity)}; to pH ${targetPh} it has ${rateWords(calciumCarbonateEquivalent)} of calcium carbonate.`],
+    inputs: [{ name: "Exchangeable acidity, Mehlich buffer", figure: `${figure(acidity)} meq per 100 g`, from: "the lab" }, { name: "Wanted pH", figure: targetPh }],
+    before: [`The table's row at or below ${figure(acidity)} is ${figure(rowAcidity)}, and to pH ${targetPh} it has ${stepRate(calciumCarbonateEquivalent, "lb")} of calcium carbonate.`],
     source,
   });
 }
@@ -141,9 +150,10 @@ export function limeByLabWorksheet(typed: Typed<LimeByLabField>): WorksheetOutco
     pure: recommended,
     equivalent,
     area,
+    typedArea: typed.area,
     cap,
     title: "Lime by the lab's recommendation",
-    inputs: [{ name: "Recommended, as calcium carbonate", figure: rateWords(recommended), from: "the lab" }],
+    inputs: [{ name: "Recommended, as calcium carbonate", figure: withTyped(stepRate(recommended, "lb"), typed.recommended), from: "the lab" }],
     before: [],
     source: "the lab's report",
   });

@@ -1,20 +1,22 @@
-import { percentInWords } from "#domain/equipment/repeats";
 import { type Finding, takeCare } from "#domain/foundation/finding";
+import { invariant } from "#domain/foundation/invariant";
 import { accept, type Outcome } from "#domain/foundation/outcome";
 import { type WorkingInput } from "#domain/foundation/working";
-import { type Density, volumeOf, volumeRateOf } from "#domain/quantities/density";
-import { type ExactQuantity, isNothing, measureInUnit, ratioExact, settle } from "#domain/quantities/exact-quantity";
+import { figure, inUnit } from "#domain/mixing/ticket-working-words";
+import { type Density, massRateOf, volumeOf } from "#domain/quantities/density";
+import { settle } from "#domain/quantities/exact-quantity";
 import { writeQuantity } from "#domain/quantities/format-quantity";
-import { compareRates, coverage, type Rate, rateIn, rateOf, times } from "#domain/quantities/rate";
-import { divideRational, rational, type Rational } from "#domain/quantities/rational";
+import { compareRates, coverage, type Rate, rateOf, times } from "#domain/quantities/rate";
+import { divideRational, rational } from "#domain/quantities/rational";
 import { wholeBagsFor } from "#domain/quantities/rounding";
-import { EXTENSION_FACTORS, type Grade, type NitrogenRelease, type Nutrient, nutrientsDelivered, nutrientsIn, parseGrade, type PerNutrient, productForNutrient, slowShareOfNitrogen } from "#domain/turf/nutrients";
-import { amountBothWays, amountWords, numberWords, rateBothWays, rateWords } from "#domain/worksheets/figure-words";
+import { EXTENSION_FACTORS, type Grade, type NitrogenRelease, type Nutrient, nutrientsDelivered, nutrientsIn, parseGrade, productForNutrient } from "#domain/turf/nutrients";
+import { acreLines, amountBothWays, amountWords, areaInput, rateBothWays, rateWords, stepOnThousand, stepRate, withTyped } from "#domain/worksheets/figure-words";
+import { bagLines, deliveredLines, densityFigure, elementLines, heldLines, liquidLines, nutrientTable, ounceLines, partsOfGrade, treatedLines, weightLines } from "#domain/worksheets/nutrient-lines";
 import { ifTyped, readAmountField, readChoice, readDensityField, readNumberField, readRateField, readTogether, refuseEmpty, refuseOne } from "#domain/worksheets/read-fields";
 import { type Typed, type WorksheetAnswer, type WorksheetExample, type WorksheetOutcome } from "#domain/worksheets/worksheet";
 
 /** The nutrients that a target may be set for, as the page offers them. */
-const TARGET_NUTRIENTS = ["N", "P2O5", "K2O"] as const;
+const TARGET_NUTRIENTS = ["N", "P2O5", "K2O", "Fe"] as const satisfies readonly Nutrient[];
 
 export type ProductForNutrientField = "grade" | "nutrient" | "target" | "area" | "bag" | "density" | "slow";
 export type NutrientsOfProductField = "grade" | "rate" | "area" | "density" | "slow";
@@ -65,16 +67,16 @@ function readTarget(text: string) {
   return readRateField({ field: "target", what: "the rate of the nutrient", such: "1 lb per 1,000 sq ft" }, text, NUTRIENT_RATE);
 }
 
-function percentOfGrade(grade: Grade, nutrient: (typeof TARGET_NUTRIENTS)[number]): Rational {
-  const percents: Readonly<Record<(typeof TARGET_NUTRIENTS)[number], Rational>> = { N: grade.nitrogenPercent, P2O5: grade.phosphatePercent, K2O: grade.potashPercent };
-  return percents[nutrient];
+function gradeInputs(grade: Grade, typed: Typed<"grade" | "slow">): readonly WorkingInput[] {
+  const parts = partsOfGrade(grade).map(({ name, percent }) => `${name} ${figure(percent)}%`).join(", ");
+  return [
+    { name: "Grade (N-P2O5-K2O, percent by weight)", figure: `${typed.grade.trim()}: ${parts}`, from: "the label" },
+    ...(typed.slow.trim() === "" ? [] : [{ name: "Slow-release nitrogen, percent of the product", figure: `${typed.slow.trim().replace(/\s*%$/u, "")}%`, from: "the label" }]),
+  ];
 }
 
-function gradeInputs(text: string, slow: string): readonly WorkingInput[] {
-  return [
-    { name: "Grade (N-P2O5-K2O, percent by weight)", figure: text.trim(), from: "the label" },
-    ...(slow.trim() === "" ? [] : [{ name: "Slow-release nitrogen, percent of the product", figure: `${slow.trim().replace(/\s*%$/u, "")}%`, from: "the label" }]),
-  ];
+function densityInputs(density: Density | undefined, typed: string): readonly WorkingInput[] {
+  return density === undefined ? [] : [{ name: "Density", figure: withTyped(densityFigure(density), typed) }];
 }
 
 /** More nitrogen at once than Purdue ever recommends. */
@@ -92,32 +94,6 @@ function muchNitrogen(nitrogen: Rate<"nutrient-mass-per-area">): readonly Findin
       about: [],
     }),
   ];
-}
-
-/** "1 lb N, 0.25 lb P2O5 and so on": each nutrient of a rate or an amount as an answer line or a step. */
-function rows<Value>(delivered: PerNutrient<Value>): readonly (readonly [name: string, value: Value])[] {
-  const stated = (name: string, value: Value | "not-stated"): readonly (readonly [string, Value])[] => (value === "not-stated" ? [] : [[name, value]]);
-  return [
-    ["N", delivered.nitrogen],
-    ...stated("of it quick-release", delivered.quickNitrogen),
-    ...stated("of it slow-release", delivered.slowNitrogen),
-    ["P2O5", delivered.phosphate],
-    ["K2O", delivered.potash],
-  ];
-}
-
-function nutrientTable(rate: PerNutrient<Rate<"nutrient-mass-per-area">>, area: ExactQuantity<"area">) {
-  return {
-    caption: "What it brings",
-    columns: [{ head: "Nutrient", align: "word" }, { head: "lb per 1,000 sq ft", align: "figure" }, { head: "On the area", align: "figure" }],
-    rows: rows(rate).map(([name, one]) => [name, numberWords(rateIn(one, "lb per 1,000 sq ft")), amountWords(times(one, area))]),
-  } as const;
-}
-
-function slowStep(grade: Grade, release: NitrogenRelease): readonly string[] {
-  const share = slowShareOfNitrogen(grade, release);
-  if (!share.ok || release.kind === "not-stated") return [];
-  return [`Slow-release share of the nitrogen: ${numberWords(release.percent)} ÷ ${numberWords(grade.nitrogenPercent)} = ${percentInWords(share.value)}.`];
 }
 
 /**
@@ -140,31 +116,30 @@ export function productForNutrientWorksheet(typed: Typed<ProductForNutrientField
   if (!rate.ok) return refuseOne({ ...rate.refusal, field: "grade" });
   const delivered = nutrientsDelivered(rate.value, { grade, release });
   if (!delivered.ok) return refuseOne({ ...delivered.refusal, field: "slow" });
-  const percent = percentOfGrade(grade, nutrient);
+  const percent = partsOfGrade(grade).find(({ name }) => name === nutrient)?.percent;
+  invariant(percent !== undefined, "a grade without the nutrient was refused");
   const total = times(rate.value, area);
-  const liquid = density === undefined ? undefined : liquidSteps(rate.value, total, density);
+  const liquid = density === undefined ? undefined : volumeOf(total, density);
   const bags = bag === undefined ? undefined : wholeBagsFor(total, settle(bag, "nearest"));
-  const bagSteps =
-    bag === undefined || bags === undefined
-      ? []
-      : [`Bags: ${amountWords(total)} ÷ ${amountWords(bag)} = ${numberWords(ratioExact(total, bag))}, so ${String(bags.bags)} whole ${bags.bags === 1n ? "bag" : "bags"}${isNothing(bags.leftOver) ? "" : `; ${amountWords(bags.leftOver)} is left over`}.`];
   const each = divideRational(rational(100n), percent);
   const answers: WorksheetAnswer[] = [{ ...writeQuantity(total, "us"), of: `product on ${amountWords(area)}` }];
-  if (liquid !== undefined) answers.push({ ...writeQuantity(liquid.volume, "us"), of: "the same by volume" });
+  if (liquid !== undefined) answers.push({ ...writeQuantity(liquid, "us"), of: "the same by volume" });
   if (bags !== undefined) answers.push({ figure: String(bags.bags), unit: bags.bags === 1n ? "bag" : "bags", of: "whole bags to take along" });
   return accept({
     answers,
     working: {
       title: `Product for ${rateWords(target)} of ${nutrient}`,
       formula: `Product per 1,000 sq ft = rate of ${nutrient} ÷ (% ${nutrient} ÷ 100). Product = that × area ÷ 1,000.`,
-      inputs: [...gradeInputs(typed.grade, typed.slow), { name: `Wanted rate of ${nutrient}`, figure: rateWords(target) }, { name: "Area", figure: amountWords(area) }, ...(bag === undefined ? [] : [{ name: "A bag", figure: amountWords(bag) }]), ...(density === undefined ? [] : [{ name: "Density", figure: typed.density.trim() }])],
+      inputs: [...gradeInputs(grade, typed), { name: `Wanted rate of ${nutrient}`, figure: withTyped(stepRate(target, "lb"), typed.target) }, { name: "Area", figure: areaInput(area, typed.area) }, ...(bag === undefined ? [] : [{ name: "A bag", figure: withTyped(inUnit(bag, "lb"), typed.bag) }]), ...densityInputs(density, typed.density)],
       steps: [
-        `Product for one pound of ${nutrient}: 100 ÷ ${numberWords(percent)} = ${numberWords(each)} lb.`,
-        `Product rate: ${numberWords(each)} × ${rateWords(target)} = ${rateWords(rate.value)}.`,
-        `Product for the area: ${rateWords(rate.value)} × ${numberWords(measureInUnit(area, "sq ft"))} ÷ 1,000 = ${amountWords(total)}.`,
-        ...(liquid?.steps ?? []),
-        ...bagSteps,
-        ...slowStep(grade, release),
+        `Product for one pound of ${nutrient}: 100 ÷ ${figure(percent)} = ${figure(each)} lb.`,
+        `Product rate: ${figure(each)} lb × ${stepOnThousand(target, "lb")} = ${stepRate(rate.value, "lb")}.`,
+        ...acreLines(area, typed.area),
+        `Product for the area: ${inUnit(area, "sq ft")} ÷ 1,000 sq ft × ${stepOnThousand(rate.value, "lb")} = ${inUnit(total, "lb")}.`,
+        ...ounceLines("Product for the area", total),
+        ...(density === undefined ? [] : liquidLines(rate.value, total, density)),
+        ...(bag === undefined || bags === undefined ? [] : bagLines(total, bag, bags)),
+        ...deliveredLines({ grade, release, rate: rate.value, delivered: delivered.value, area }),
       ],
       result: `${amountBothWays(total)} of product, at ${rateBothWays(rate.value)}.`,
       source: density === undefined ? NEBRASKA : `${NEBRASKA}; ${UNL_LIQUID}`,
@@ -172,11 +147,6 @@ export function productForNutrientWorksheet(typed: Typed<ProductForNutrientField
     findings: muchNitrogen(delivered.value.nitrogen),
     tables: [nutrientTable(delivered.value, area)],
   });
-}
-
-function liquidSteps(rate: Rate<"product-mass-per-area">, total: ExactQuantity<"mass">, density: Density) {
-  const volume = volumeOf(total, density);
-  return { volume, steps: [`By volume: ${amountWords(total)} ÷ the density = ${amountWords(volume)}, which is ${rateWords(volumeRateOf(rate, density))}.`] };
 }
 
 /**
@@ -197,26 +167,27 @@ export function nutrientsOfProductWorksheet(typed: Typed<NutrientsOfProductField
   const rate = read.value.rate as Rate<"product-mass-per-area"> | Rate<"product-volume-per-area">;
   const delivered = nutrientsDelivered(rate, { grade, release, ...(density === undefined ? {} : { density }) });
   if (!delivered.ok) return refuseOne({ ...delivered.refusal, field: delivered.refusal.field === "density" ? "density" : "slow" });
-  const { nitrogen, phosphate, potash, phosphorus, potassium } = delivered.value;
-  const step = (name: string, percent: Rational, brings: Rate<"nutrient-mass-per-area">) => `${name}: ${rateWords(rate)} × ${numberWords(percent)}%${density === undefined || rate.basis === "product-mass-per-area" ? "" : " × the density"} = ${rateWords(brings)}.`;
+  const { nitrogen, phosphate, potash, iron } = delivered.value;
+  const massRate = rate.basis === "product-mass-per-area" ? rate : density === undefined ? undefined : massRateOf(rate, density);
+  invariant(massRate !== undefined, "a rate by volume was refused without its density");
   return accept({
     answers: [
       { ...writeQuantity(times(nitrogen, area), "us"), of: `N on ${amountWords(area)}` },
       { ...writeQuantity(times(phosphate, area), "us"), of: "P2O5" },
       { ...writeQuantity(times(potash, area), "us"), of: "K2O" },
+      ...(iron === "not-stated" ? [] : [{ ...writeQuantity(times(iron, area), "us"), of: "Fe" }]),
     ],
     working: {
       title: "Nutrients in a rate of product",
-      formula: "Nutrient per 1,000 sq ft = product per 1,000 sq ft × % of the nutrient ÷ 100. A liquid's rate by volume × its density is its rate by weight.",
-      inputs: [...gradeInputs(typed.grade, typed.slow), { name: "Product rate", figure: rateWords(rate) }, { name: "Area", figure: amountWords(area) }, ...(density === undefined ? [] : [{ name: "Density", figure: typed.density.trim() }])],
+      formula: `Nutrient per 1,000 sq ft = product per 1,000 sq ft × % of the nutrient ÷ 100. A liquid's rate by volume × its density is its rate by weight. As elements: P = P2O5 × ${figure(EXTENSION_FACTORS.phosphorusInPhosphate)} and K = K2O × ${figure(EXTENSION_FACTORS.potassiumInPotash)}.`,
+      inputs: [...gradeInputs(grade, typed), { name: "Product rate", figure: withTyped(stepRate(rate), typed.rate) }, { name: "Area", figure: areaInput(area, typed.area) }, ...densityInputs(density, typed.density)],
       steps: [
-        step("N", grade.nitrogenPercent, nitrogen),
-        step("P2O5", grade.phosphatePercent, phosphate),
-        step("K2O", grade.potashPercent, potash),
-        ...slowStep(grade, release),
-        `As elements: P = P2O5 × ${numberWords(EXTENSION_FACTORS.phosphorusInPhosphate)} = ${rateWords(phosphorus)}; K = K2O × ${numberWords(EXTENSION_FACTORS.potassiumInPotash)} = ${rateWords(potassium)}.`,
+        ...weightLines(rate, massRate, density),
+        ...acreLines(area, typed.area),
+        ...deliveredLines({ grade, release, rate: massRate, delivered: delivered.value, area }),
+        ...elementLines(delivered.value),
       ],
-      result: `${rateBothWays(nitrogen)} of N; ${rateWords(phosphate)} of P2O5; ${rateWords(potash)} of K2O.`,
+      result: `${rateBothWays(nitrogen)} of N; ${rateWords(phosphate)} of P2O5; ${rateWords(potash)} of K2O${iron === "not-stated" ? "" : `; ${rateWords(iron)} of Fe`}.`,
       source: `${ENH_73}; ${PENN_STATE}`,
     },
     findings: muchNitrogen(nitrogen),
@@ -234,13 +205,13 @@ export function nutrientsInBagWorksheet(typed: Typed<NutrientsInBagField>): Work
   const { grade, bag, target } = read.value;
   const held = nutrientsIn(bag, { grade, release: { kind: "not-stated" } });
   if (!held.ok) return refuseOne(held.refusal);
-  const { nitrogen, phosphate, potash } = held.value;
+  const { nitrogen, phosphate, potash, iron } = held.value;
   const treats = target === undefined || grade.nitrogenPercent.numerator === 0n ? undefined : coverage(target, nitrogen);
-  const step = (name: string, percent: Rational, holds: ExactQuantity<"mass">) => `${name}: ${amountWords(bag)} × ${numberWords(percent)} ÷ 100 = ${amountWords(holds)}.`;
   const answers: WorksheetAnswer[] = [
     { ...writeQuantity(nitrogen, "us"), of: "N in a bag" },
     { ...writeQuantity(phosphate, "us"), of: "P2O5 (phosphate)" },
     { ...writeQuantity(potash, "us"), of: "K2O (potash)" },
+    ...(iron === "not-stated" ? [] : [{ ...writeQuantity(iron, "us"), of: "Fe (iron)" }]),
   ];
   if (treats !== undefined && target !== undefined) answers.push({ ...writeQuantity(treats, "us"), of: `is what a bag treats at ${rateWords(target)} of N` });
   return accept({
@@ -248,14 +219,12 @@ export function nutrientsInBagWorksheet(typed: Typed<NutrientsInBagField>): Work
     working: {
       title: "Nutrients in a bag",
       formula: "Pounds of a nutrient = pounds in the bag × % of the nutrient ÷ 100.",
-      inputs: [...gradeInputs(typed.grade, ""), { name: "A bag", figure: amountWords(bag) }, ...(target === undefined ? [] : [{ name: "Rate of N", figure: rateWords(target) }])],
+      inputs: [...gradeInputs(grade, { grade: typed.grade, slow: "" }), { name: "A bag", figure: withTyped(inUnit(bag, "lb"), typed.bag) }, ...(target === undefined ? [] : [{ name: "Rate of N", figure: withTyped(stepRate(target, "lb"), typed.target) }])],
       steps: [
-        step("N", grade.nitrogenPercent, nitrogen),
-        step("P2O5", grade.phosphatePercent, phosphate),
-        step("K2O", grade.potashPercent, potash),
-        ...(treats === undefined || target === undefined ? [] : [`Area: ${amountWords(nitrogen)} ÷ ${rateWords(target)} = ${amountWords(treats)}.`]),
+        ...partsOfGrade(grade).flatMap(({ name, percent }) => heldLines(name, percent, bag)),
+        ...(treats === undefined || target === undefined ? [] : treatedLines(nitrogen, target, treats)),
       ],
-      result: `${amountBothWays(nitrogen)} of N, ${amountBothWays(phosphate)} of P2O5, ${amountBothWays(potash)} of K2O.`,
+      result: `${amountBothWays(nitrogen)} of N, ${amountBothWays(phosphate)} of P2O5, ${amountBothWays(potash)} of K2O${iron === "not-stated" ? "" : `, ${amountBothWays(iron)} of Fe`}.`,
       source: NC_STATE,
     },
     findings: target === undefined ? [] : muchNitrogen(target),

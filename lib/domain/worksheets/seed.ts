@@ -1,11 +1,12 @@
-import { percentInWords } from "#domain/equipment/repeats";
 import { accept } from "#domain/foundation/outcome";
+import { figure, inUnit } from "#domain/mixing/ticket-working-words";
 import { multiplyExact } from "#domain/quantities/exact-quantity";
 import { writeQuantity } from "#domain/quantities/format-quantity";
 import { rateIn, scaleRate, times } from "#domain/quantities/rate";
-import { type Rational } from "#domain/quantities/rational";
+import { multiplyRational, type Rational, rational } from "#domain/quantities/rational";
 import { bulkRateFor, bulkSeedFor, overseedingRate, pricePerPureLiveSeed, pureLivePart, seedingRates } from "#domain/turf/seed";
-import { amountBothWays, amountWords, numberWords, rateBothWays, rateWords } from "#domain/worksheets/figure-words";
+import { acreLines, amountBothWays, amountWords, areaInput, numberWords, rateBothWays, stepOnThousand, stepRate, withTyped } from "#domain/worksheets/figure-words";
+import { ounceLines } from "#domain/worksheets/nutrient-lines";
 import { ifTyped, type NumberRange, readAmountField, readChoice, readNumberField, readRateField, readTogether, refuseOne } from "#domain/worksheets/read-fields";
 import { type Typed, type WorksheetAnswer, type WorksheetExample, type WorksheetOutcome, type WorksheetTable } from "#domain/worksheets/worksheet";
 
@@ -20,6 +21,7 @@ export const SEED_EXAMPLE: WorksheetExample<SeedField> = {
   from: `${LOUISIANA}, which rounds to 0.38 first and prints 52.6 lb`,
 };
 
+const HALF = { numerator: 1n, denominator: 2n };
 const PERCENT: NumberRange = { lowest: "0", highest: "100", unit: "%" };
 
 /**
@@ -43,6 +45,7 @@ export function seedWorksheet(typed: Typed<SeedField>): WorksheetOutcome {
   const pure = times(pureRate, area);
   const bulk = bulkSeedFor(pure, part.value);
   const bulkRate = bulkRateFor(pureRate, part.value);
+  const partWords = `${figure(multiplyRational(part.value, rational(100n)))}%`;
   const priced = price === undefined ? undefined : pricePerPureLiveSeed(price, part.value);
   const answers: WorksheetAnswer[] = [
     { ...writeQuantity(bulk, "us"), of: `seed from the bag on ${amountWords(area)}` },
@@ -54,20 +57,23 @@ export function seedWorksheet(typed: Typed<SeedField>): WorksheetOutcome {
       title: "Seed from the bag for pure live seed",
       formula: `Pure live part = purity × germination. Seed from the bag = pure live seed ÷ pure live part.${use === "overseeding" ? " Overseeding takes half the rate for bare ground." : ""}`,
       inputs: [
-        { name: "Rate of pure live seed, bare ground", figure: rateWords(rate) },
+        { name: "Rate of pure live seed, bare ground", figure: withTyped(stepRate(rate, "lb"), typed.rate) },
         { name: "Use", figure: use },
-        { name: "Area", figure: amountWords(area) },
-        { name: "Purity", figure: `${numberWords(purity)}%`, from: "the seed tag" },
-        { name: "Germination", figure: `${numberWords(germination)}%`, from: "the seed tag" },
-        ...(price === undefined ? [] : [{ name: "Price of a pound from the bag", figure: money(price) }]),
+        { name: "Area", figure: areaInput(area, typed.area) },
+        { name: "Purity", figure: `${figure(purity)}%`, from: "the seed tag" },
+        { name: "Germination", figure: `${figure(germination)}%`, from: "the seed tag" },
+        ...(price === undefined ? [] : [{ name: "Price of a pound from the bag", figure: `$${figure(price)}` }]),
       ],
       steps: [
-        ...(use === "overseeding" ? [`Overseeding: ${rateWords(rate)} ÷ 2 = ${rateWords(pureRate)}.`] : []),
-        `Pure live part: ${numberWords(purity)}% × ${numberWords(germination)}% = ${percentInWords(part.value)}.`,
-        `Pure live seed: ${rateWords(pureRate)} × ${amountWords(area)} = ${amountWords(pure)}.`,
-        `Seed from the bag: ${amountWords(pure)} ÷ ${percentInWords(part.value)} = ${amountWords(bulk)}; the rate is ${rateWords(bulkRate)}.`,
-        `In two directions, half each: ${amountWords(multiplyExact(bulk, { numerator: 1n, denominator: 2n }))} at ${rateWords(scaleRate(bulkRate, { numerator: 1n, denominator: 2n }))}.`,
-        ...(price === undefined || priced === undefined ? [] : [`A pound of pure live seed costs ${money(price)} ÷ ${percentInWords(part.value)} = ${money(priced)}.`]),
+        ...(use === "overseeding" ? [`Overseeding: ${stepOnThousand(rate, "lb")} ÷ 2 = ${stepRate(pureRate, "lb")}.`] : []),
+        `Pure live part: ${figure(purity)}% × ${figure(germination)}% = ${partWords}.`,
+        ...acreLines(area, typed.area),
+        `Pure live seed: ${inUnit(area, "sq ft")} ÷ 1,000 sq ft × ${stepOnThousand(pureRate, "lb")} = ${inUnit(pure, "lb")}.`,
+        `Seed from the bag: ${inUnit(pure, "lb")} ÷ ${partWords} = ${inUnit(bulk, "lb")}.`,
+        ...ounceLines("Seed from the bag", bulk),
+        `Its rate: ${stepOnThousand(pureRate, "lb")} ÷ ${partWords} = ${stepRate(bulkRate, "lb")}.`,
+        `In two directions, half each: ${inUnit(bulk, "lb")} ÷ 2 = ${inUnit(multiplyExact(bulk, HALF), "lb")}; at half the rate: ${stepOnThousand(bulkRate, "lb")} ÷ 2 = ${stepRate(scaleRate(bulkRate, HALF), "lb")}.`,
+        ...(price === undefined || priced === undefined ? [] : [`A pound of pure live seed costs: $${figure(price)} ÷ ${partWords} = $${figure(priced)}, or ${money(priced)}.`]),
       ],
       result: `${amountBothWays(bulk)} of seed from the bag, at ${rateBothWays(bulkRate)}.`,
       source: use === "overseeding" ? `${LOUISIANA}; half rate: University of Nebraska-Lincoln` : LOUISIANA,

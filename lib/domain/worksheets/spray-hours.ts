@@ -3,16 +3,14 @@ import { namedClockWords } from "#domain/foundation/clock-words";
 import { withoutFullStop } from "#domain/foundation/full-stop";
 import { accept, badInput, missingFact, type Outcome } from "#domain/foundation/outcome";
 import { ONE_HOUR_MILLISECONDS } from "#domain/turf/hourly-series";
-import { celsiusFromFahrenheit, fahrenheitFromCelsius } from "#domain/turf/temperature-scale";
-import { airPressureKilopascals } from "#domain/turf/vapor-pressure";
 import { INVERSION_SOURCE } from "#domain/weather/inversion";
 import { type HourInWeather, judgeProductHour } from "#domain/weather/product-hour";
 import { DEFAULT_SPRAY_WEATHER_SETTINGS, type SprayWeatherSettings, type WeatherLimits } from "#domain/weather/spray-limits";
 import { type HourReason, type HourVerdict, type WeatherHour, worstVerdict } from "#domain/weather/spray-reasons";
 import { judgeSprayHour, type SpraySite } from "#domain/weather/spraying-hour";
 import { type SunTimes } from "#domain/weather/sun-times";
-import { deltaT } from "#domain/weather/wet-bulb";
 import { readClockMinute } from "#domain/worksheets/clock-time";
+import { deltaTLines, wetBulbAndDeltaT } from "#domain/worksheets/delta-t-lines";
 import { type FieldAsk, ifTyped, type NumberRange, readModelNumber, readTogether, refuseOne } from "#domain/worksheets/read-fields";
 import { type Typed, type WorkedWorksheet, type WorksheetExample, type WorksheetOutcome, type WorksheetTable } from "#domain/worksheets/worksheet";
 
@@ -32,6 +30,7 @@ export interface WorkedSprayHours extends WorkedWorksheet {
 
 const IOWA = "Iowa State Extension, https://hortnews.extension.iastate.edu/faq/what-proper-way-apply-broadleaf-herbicides-lawn";
 const DELTA_T = "Delta T: Australian Bureau of Meteorology, quoted by sprayers101.com/delta-t";
+const WET_BULB = "wet bulb: FAO Irrigation and Drainage Paper 56, Eq. 11, 15 and 16, at sea level";
 
 export const SPRAY_HOURS_EXAMPLE: WorksheetExample<SprayHoursField> = {
   typed: {
@@ -125,12 +124,9 @@ function productOf({ coolest, hottest, wind, rainfastHours }: Limits): WeatherLi
   };
 }
 
-/** At sea level: a few hundred feet move Delta T by less than a tenth of a degree. */
-const SEA_LEVEL_METERS = 0;
-
 function siteOf(wind: number): SpraySite {
   const settings: SprayWeatherSettings = { ...DEFAULT_SPRAY_WEATHER_SETTINGS, highestWind: { limitMph: wind, ...LABEL } };
-  return { place: { latitudeDegrees: 0, longitudeDegrees: 0, elevationMeters: SEA_LEVEL_METERS }, sensitivePlaces: [], settings };
+  return { place: { latitudeDegrees: 0, longitudeDegrees: 0, elevationMeters: 0 }, sensitivePlaces: [], settings };
 }
 
 /** Without sunrise and sunset no hour is near the night, and a step says that inversions were not looked at. */
@@ -171,15 +167,6 @@ function inClockWords(sentence: string): string {
 
 const VERDICT_WORDS: Readonly<Record<HourVerdict, string>> = { open: "open", "take-care": "take care", closed: "closed" };
 
-/** Wet bulb in °F and Delta T in °C, as the limits on it are printed. */
-function wetBulbAndDeltaT({ temperatureF, relativeHumidityPercent }: WeatherHour): readonly [string, string] {
-  const dryC = celsiusFromFahrenheit(temperatureF ?? Number.NaN);
-  const answer = deltaT(dryC, relativeHumidityPercent ?? Number.NaN, airPressureKilopascals(SEA_LEVEL_METERS));
-  if (!answer.ok) return ["", ""];
-  const wetF = fahrenheitFromCelsius(dryC - answer.value.deltaTC);
-  return [wetF.toFixed(0), answer.value.deltaTC.toFixed(1)];
-}
-
 /** "closed. The wind is 11 mph...": the figure of Delta T stands in a column of its own. */
 function standingWords({ verdict, reasons }: JudgedTypedHour): string {
   const sentences = reasons.map(({ sentence }) => sentence.replace(/^Delta T is [\d.]+ °C, /u, "Delta T "));
@@ -188,15 +175,15 @@ function standingWords({ verdict, reasons }: JudgedTypedHour): string {
 
 function tableOf(judged: readonly JudgedTypedHour[]): WorksheetTable {
   return {
-    caption: "Hour by hour: °F, percent, mph and inches; wet bulb in °F, Delta T in °C",
+    caption: "Hour by hour: °F, percent, mph and inches; wet bulb and Delta T in °C",
     columns: [
       { head: "From", align: "word" },
       { head: "°F", align: "figure" },
       { head: "RH", align: "figure" },
       { head: "Wind", align: "figure" },
       { head: "Rain", align: "figure" },
-      { head: "Wet bulb", align: "figure" },
-      { head: "Delta T", align: "figure" },
+      { head: "Wet bulb °C", align: "figure" },
+      { head: "Delta T °C", align: "figure" },
       { head: "Standing and reasons", align: "word" },
     ],
     rows: judged.map((hour) => {
@@ -248,11 +235,11 @@ export function sprayHoursWorksheet(typed: Typed<SprayHoursField>): WorksheetOut
     answers: [{ figure: String(open), unit: `of ${judged.length} h`, of: when }],
     working: {
       title: "Hours for a spray",
-      formula: "An hour is closed when one of its figures passes a limit, and when rain falls in it or within the rainfast time after it. Delta T = temperature − wet bulb; it is a note and closes no hour.",
+      formula: "An hour is closed when one of its figures passes a limit, and when rain falls in it or within the rainfast time after it. Delta T = temperature − wet bulb, both in °C, with °C = (°F − 32) ÷ 1.8; it is a note and closes no hour. The wet bulb is the W for which RH ÷ 100 × e(T) = e(W) − 0.000662 × 101.3 × (T − W), with e(T) = 0.6108 × exp(17.27 × T ÷ (T + 237.3)).",
       inputs: limitInputs(typed, limits),
       steps: stepsOf(judged, limits, sunrise !== undefined && sunset !== undefined),
       result: `${open} of ${judged.length} hours are not closed. ${when}`,
-      source: `${DELTA_T}; inversions: ${INVERSION_SOURCE}`,
+      source: `${DELTA_T}; ${WET_BULB}; inversions: ${INVERSION_SOURCE}`,
     },
     findings: [],
     tables: [tableOf(judged)],
@@ -261,9 +248,9 @@ export function sprayHoursWorksheet(typed: Typed<SprayHoursField>): WorksheetOut
 }
 
 function limitInputs(typed: Typed<SprayHoursField>, { coolest, hottest, wind, rainfastHours }: Limits) {
-  const degrees = (limit: number | undefined) => (limit === undefined ? "none entered" : `${limit} °F`);
+  const limitWords = (limit: number | undefined) => (limit === undefined ? "none entered" : `${limit} °F`);
   return [
-    { name: "Coolest and hottest", figure: `${degrees(coolest)}; ${degrees(hottest)}`, from: "the label" },
+    { name: "Coolest and hottest", figure: `${limitWords(coolest)}; ${limitWords(hottest)}`, from: "the label" },
     { name: "Most wind", figure: `${wind} mph`, from: "the label or the company, the stricter" },
     { name: "Dry hours after", figure: `${rainfastHours} h`, from: "the label" },
     { name: "Sunrise and sunset", figure: typed.sunrise.trim() === "" || typed.sunset.trim() === "" ? "not entered" : `${typed.sunrise.trim()}; ${typed.sunset.trim()}` },
@@ -272,11 +259,14 @@ function limitInputs(typed: Typed<SprayHoursField>, { coolest, hottest, wind, ra
 
 function stepsOf(judged: readonly JudgedTypedHour[], { coolest, hottest, wind, rainfastHours }: Limits, hasSun: boolean): readonly string[] {
   const count = (rules: readonly string[]) => judged.filter(({ reasons }) => reasons.some(({ verdict, rule }) => verdict === "closed" && rules.includes(rule))).length;
+  const closed = judged.filter(({ verdict }) => verdict === "closed").length;
   const hours = (number: number) => `${number} ${number === 1 ? "hour" : "hours"}`;
   return [
     ...(coolest === undefined && hottest === undefined ? ["Temperature: no limit was entered."] : [`Temperature against ${coolest === undefined ? "no lowest" : `${coolest} °F`} and ${hottest === undefined ? "no highest" : `${hottest} °F`}: closes ${hours(count(["temperature-low", "temperature-high"]))}.`]),
     `Wind above ${wind} mph: closes ${hours(count(["wind-high"]))}.`,
     `Rain in the hour${rainfastHours === 0 ? "" : `, or in the ${rainfastHours} h after it`}: closes ${hours(count(["rain"]))}, hours without an entry after them included.`,
     hasSun ? "Near sunrise and sunset with wind under 3 mph: take care, an inversion may lie over the lawn." : "Inversions were not looked at: sunrise and sunset are not entered.",
+    `Hours that are not closed, where ${hours(closed)} of ${judged.length} ${closed === 1 ? "is" : "are"} closed for one reason or more: ${judged.length} − ${closed} = ${judged.length - closed}.`,
+    ...deltaTLines(judged),
   ];
 }

@@ -1,17 +1,21 @@
-import { spreadSentence, sprayerWorking } from "#domain/equipment/calibration-working";
+import { spreadSentence } from "#domain/equipment/calibration-working";
 import { USUAL_SPREAD_LIMIT } from "#domain/equipment/nozzle-wear";
 import { calibrateSprayer, type CaughtLiquid, type SprayerCalibration } from "#domain/equipment/sprayer-calibration";
 import { judgeRate, SPRAYER_TOLERANCE } from "#domain/equipment/target-rate";
 import { readSprayerTest, typedLines, type TypedSprayerTest } from "#domain/equipment/typed-test";
 import { accept } from "#domain/foundation/outcome";
 import { type WorkingInput } from "#domain/foundation/working";
+import { inUnit } from "#domain/mixing/ticket-working-words";
 import { formatRate, formatRateIn } from "#domain/quantities/format-rate";
-import { type Rate, rateIn } from "#domain/quantities/rate";
+import { type Rate, rateIn, times } from "#domain/quantities/rate";
 import { type Density } from "#domain/quantities/density";
 import { exactly, ratioExact } from "#domain/quantities/exact-quantity";
+import { of } from "#domain/quantities/quantity";
 import { rational, toNumber } from "#domain/quantities/rational";
-import { numberWords, rateWords } from "#domain/worksheets/figure-words";
+import { numberWords, rateWords, stepOnThousand, stepRate, withTyped } from "#domain/worksheets/figure-words";
+import { densityFigure } from "#domain/worksheets/nutrient-lines";
 import { type FieldAsk, ifTyped, readDensityField, readRateField, readTogether, refuseEmpty, refuseOne } from "#domain/worksheets/read-fields";
+import { densityLines, sprayerLines } from "#domain/worksheets/sprayer-lines";
 import { type Typed, type WorksheetExample, type WorksheetOutcome } from "#domain/worksheets/worksheet";
 
 type Common = "wanted" | "density";
@@ -42,6 +46,7 @@ export const GUN_EXAMPLE: WorksheetExample<GunField> = {
 
 interface Kind {
   readonly title: string;
+  readonly formula: string;
   readonly source: string;
   readonly asks: readonly (FieldAsk & { readonly name: string; readonly isSeconds?: boolean })[];
 }
@@ -53,6 +58,7 @@ const AREA = { field: "area", name: "Test area", what: "the measured area", such
 const KINDS = {
   boom: {
     title: "Boom sprayer: spray per 1,000 sq ft",
+    formula: "Rate = what one nozzle gives in a minute ÷ the area that it covers in a minute (feet a minute × distance between nozzles) × 1,000 sq ft.",
     source: OKLAHOMA,
     asks: [
       { ...CAUGHT, name: "Caught from each nozzle" },
@@ -64,11 +70,13 @@ const KINDS = {
   },
   "small-area": {
     title: "Small area: spray per 1,000 sq ft",
+    formula: "Rate = what was sprayed ÷ the measured area × 1,000 sq ft.",
     source: `${ALACHUA}; ${OHIO}`,
     asks: [AREA, { field: "used", name: "Sprayed on it", what: "what was sprayed on it", such: "25 fl oz" }],
   },
   gun: {
     title: "Hose and gun: spray per 1,000 sq ft",
+    formula: "Rate = flow in a second × the seconds that the measured area takes ÷ that area × 1,000 sq ft.",
     source: STEWARDSHIP,
     asks: [AREA, { field: "areaSeconds", name: "Covered in", what: "the time that it took", such: "50", isSeconds: true }, CAUGHT, CAUGHT_SECONDS],
   },
@@ -119,22 +127,26 @@ function isOneOf128({ test }: SprayerCalibration): boolean {
   return Math.abs(toNumber(ratioExact(test.runs[0].area, exactly("acre", rational(1n, 128n)))) - 1) < 0.002;
 }
 
+/** What goes in as the lines have it, each with what was typed; several repeats apart by commas. */
+function inputWords(figures: readonly string[] | undefined, typed: readonly string[], isSeconds: boolean): string {
+  return typed.map((line, place) => withTyped(figures?.[place] ?? line, line)).map((words) => (isSeconds && /\d$/u.test(words) ? `${words} s` : words)).join(", ");
+}
+
 interface Asked {
   readonly wanted: Rate<"carrier-volume-per-area"> | undefined;
   readonly density: Density | undefined;
 }
 
 function tell(kind: Kind, calibration: SprayerCalibration, typed: Typed<Common> & Readonly<Partial<Record<string, string>>>, { wanted, density }: Asked) {
-  const { carrierRate, caughtRate, densityFactor } = calibration;
-  // The steps are those of what was caught; what a denser spray makes of it is a step of its own.
-  const told = sprayerWorking({ ...calibration, carrierRate: caughtRate });
+  const { carrierRate } = calibration;
   const perAcre = formatRateIn(carrierRate, "gal per acre");
   const judged = wanted === undefined ? undefined : judgeRate("The sprayer", carrierRate, wanted, SPRAYER_TOLERANCE);
-  const inputs: WorkingInput[] = kind.asks.map(({ field, name, isSeconds }) => ({ name, figure: typedLines(typed[field] ?? "").map((line) => (isSeconds === true && /\d$/u.test(line) ? `${line} s` : line)).join(", ") }));
-  if (density !== undefined) inputs.push({ name: "Density of the spray", figure: typed.density.trim() });
-  if (wanted !== undefined) inputs.push({ name: "Wanted", figure: rateWords(wanted) });
+  const told = sprayerLines(calibration);
+  const inputs: WorkingInput[] = kind.asks.map(({ field, name, isSeconds }) => ({ name, figure: inputWords(told.inputs[field], typedLines(typed[field] ?? ""), isSeconds === true) }));
+  if (density !== undefined) inputs.push({ name: "Density of the spray", figure: withTyped(densityFigure(density), typed.density) });
+  if (wanted !== undefined) inputs.push({ name: "Wanted", figure: withTyped(stepRate(wanted, "gal"), typed.wanted) });
   const ounces = isOneOf128(calibration) ? ["On 1/128 acre the fluid ounces are the gallons per acre: an acre has 128 such areas and a gallon 128 fl oz."] : [];
-  const denser = density === undefined ? [] : [`Water was caught; the spray is denser: ${rateWords(caughtRate)} ÷ ${numberWords(densityFactor)} (the root of its specific gravity) = ${rateWords(carrierRate)}.`];
+  const denser = density === undefined ? [] : densityLines(calibration, density);
   return {
     answers: [
       { figure: numberWords(rateIn(carrierRate, "gal per 1,000 sq ft")), unit: "gal per 1,000 sq ft", of: "finished spray" },
@@ -142,9 +154,9 @@ function tell(kind: Kind, calibration: SprayerCalibration, typed: Typed<Common> 
     ],
     working: {
       title: kind.title,
-      formula: told.formula,
+      formula: kind.formula,
       inputs,
-      steps: [...told.steps, ...ounces, ...denser, `Per acre: ${rateWords(carrierRate)} × 43.56 = ${perAcre}.`, ...(wanted === undefined ? [] : [`Wanted: ${rateWords(wanted)}.`])],
+      steps: [...told.steps, ...ounces, ...denser, `Per acre: ${stepOnThousand(carrierRate, "gal")} ÷ 1,000 sq ft × 43,560 sq ft = ${inUnit(times(carrierRate, of("acre", 1n)), "gal")} per acre.`, ...(wanted === undefined ? [] : [`Wanted: ${stepRate(wanted, "gal")}.`])],
       result: `${rateWords(carrierRate)}, ${perAcre} (${formatRate(carrierRate, "metric")}). ${spreadSentence(calibration.uncertainty)}`,
       source: density === undefined ? kind.source : `${kind.source}; ${DENSITY}`,
     },

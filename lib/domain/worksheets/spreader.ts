@@ -1,16 +1,18 @@
-import { spreaderWorking, spreadSentence } from "#domain/equipment/calibration-working";
+import { spreadSentence } from "#domain/equipment/calibration-working";
 import { effectiveSwath, type PanLine } from "#domain/equipment/pan-line";
-import { averageOf } from "#domain/equipment/repeats";
 import { type DrivingPattern, judgeVariation, overlappedCatches, searchSwaths, type SwathSearch, USUAL_VARIATION_LIMIT, variationAtSwath } from "#domain/equipment/spread-pattern";
-import { rateFromCollected, ratePerPass, type SpreaderPasses } from "#domain/equipment/spreader-calibration";
+import { rateFromCollected, ratePerPass, type SpreaderPasses, type SpreaderRate } from "#domain/equipment/spreader-calibration";
 import { judgeRate, SPREADER_TOLERANCE } from "#domain/equipment/target-rate";
 import { readSpreaderTest, typedLines } from "#domain/equipment/typed-test";
+import { invariant } from "#domain/foundation/invariant";
 import { accept, badInput, type InputRefusal, type Outcome } from "#domain/foundation/outcome";
-import { type ExactQuantity } from "#domain/quantities/exact-quantity";
+import { figure, inUnit, unitOf } from "#domain/mixing/ticket-working-words";
+import { type ExactQuantity, type Measure, sumExact } from "#domain/quantities/exact-quantity";
 import { writeQuantity } from "#domain/quantities/format-quantity";
-import { rateIn } from "#domain/quantities/rate";
+import { rateIn, times } from "#domain/quantities/rate";
 import { fromNumber, type Rational } from "#domain/quantities/rational";
-import { amountBothWays, amountWords, numberWords, rateBothWays, rateWords } from "#domain/worksheets/figure-words";
+import { acreLines, amountBothWays, amountWords, areaInput, numberWords, rateBothWays, stepOnThousand, stepRate, withTyped } from "#domain/worksheets/figure-words";
+import { panLines } from "#domain/worksheets/pan-lines";
 import { ifTyped, readAmountField, readChoice, readListField, readNumberField, readRateField, readTogether, refuseEmpty, refuseOne } from "#domain/worksheets/read-fields";
 import { type Typed, type WorksheetExample, type WorksheetOutcome } from "#domain/worksheets/worksheet";
 
@@ -52,31 +54,55 @@ export function testAreaWorksheet(typed: Typed<TestAreaField>): WorksheetOutcome
   const found = rateFromCollected(runs.value);
   if (!found.ok) return refuseOne(found.refusal);
   const { rate } = found.value;
-  const told = spreaderWorking(found.value);
+  const testArea = runs.value[0]?.area;
+  invariant(testArea !== undefined, "a spreader's rate is of one run or more");
   const { wanted, passes } = read.value;
   const perPass = wanted === undefined ? undefined : ratePerPass(wanted, passes);
   const judged = perPass === undefined ? undefined : judgeRate("The spreader", rate, perPass, SPREADER_TOLERANCE);
   const wantedSteps =
     wanted === undefined || perPass === undefined
       ? []
-      : [passes === "one-pass" ? `Wanted in one pass: ${rateWords(perPass)}.` : `Wanted in each of two passes: ${rateWords(wanted)} ÷ 2 = ${rateWords(perPass)}.`];
+      : [passes === "one-pass" ? `Wanted in one pass: ${stepRate(perPass, "lb")}.` : `Wanted in each of two passes: ${stepOnThousand(wanted, "lb")} ÷ 2 = ${stepRate(perPass, "lb")}.`];
   return accept({
     answers: [{ figure: numberWords(rateIn(rate, "lb per 1,000 sq ft")), unit: "lb per 1,000 sq ft", of: "at this setting, in one pass" }],
     working: {
       title: "Spreader rate at this setting",
-      formula: told.formula,
+      formula: "Rate = what the spreader gave ÷ the test area × 1,000 sq ft.",
       inputs: [
-        { name: "Test area (swath × course)", figure: typed.area.trim() },
-        { name: "Given in a run", figure: typedLines(typed.collected).join(", ") },
-        ...(wanted === undefined ? [] : [{ name: "Wanted on the lawn", figure: rateWords(wanted) }]),
+        { name: "Test area (swath × course)", figure: areaInput(testArea, typed.area) },
+        { name: "Given in a run", figure: givenWords(found.value, testArea, typedLines(typed.collected)) },
+        ...(wanted === undefined ? [] : [{ name: "Wanted on the lawn", figure: withTyped(stepRate(wanted, "lb"), typed.wanted) }]),
       ],
-      steps: [...told.steps, ...wantedSteps, ...(judged?.findings.length === 0 ? ["It is within 5% of what is wanted: the setting holds."] : [])],
+      steps: [...acreLines(testArea, typed.area), ...givenLines(found.value, testArea), ...wantedSteps, ...(judged?.findings.length === 0 ? ["It is within 5% of what is wanted: the setting holds."] : [])],
       result: `${rateBothWays(rate)}. ${spreadSentence(found.value.uncertainty)}`,
       source: UMASS,
     },
     findings: judged?.findings ?? [],
     tables: [],
   });
+}
+
+/** Runs are added up in pounds, or in ounces where one run on average is less than a pound. */
+function runUnit({ rate }: SpreaderRate, area: Measure<"area">): "lb" | "oz wt" {
+  return unitOf(times(rate, area)) === "oz wt" ? "oz wt" : "lb";
+}
+
+function givenWords(found: SpreaderRate, area: Measure<"area">, typed: readonly string[]): string {
+  const unit = runUnit(found, area);
+  return found.runs.map(({ collected }, place) => withTyped(inUnit(collected, unit), typed[place] ?? "")).join(", ");
+}
+
+/** From what was given to the rate on 1,000 sq ft. */
+function givenLines(found: SpreaderRate, area: Measure<"area">): readonly string[] {
+  const { rate, runs } = found;
+  const unit = runUnit(found, area);
+  const average = times(rate, area);
+  const all = sumExact("mass", runs.map(({ collected }) => collected));
+  return [
+    ...(runs.length < 2 ? [] : [`All runs: ${runs.map(({ collected }) => inUnit(collected, unit)).join(" + ")} = ${inUnit(all, unit)}.`, `Average of the ${runs.length} runs: ${inUnit(all, unit)} ÷ ${runs.length} = ${inUnit(average, unit)}.`]),
+    ...(unit === "lb" ? [] : [`In pounds: ${inUnit(average, unit)} ÷ 16 oz wt × 1 lb = ${inUnit(average, "lb")}.`]),
+    `Rate: ${inUnit(average, "lb")} ÷ ${inUnit(area, "sq ft")} × 1,000 sq ft = ${stepRate(rate, "lb")}.`,
+  ];
 }
 
 function readCatches(text: string): Outcome<readonly Rational[]> {
@@ -113,9 +139,6 @@ export function panLineWorksheet(typed: Typed<PanLineField>): WorksheetOutcome {
   if (!overlapped.ok) return atPanField(overlapped.refusal);
   if (!variation.ok) return atPanField(variation.refusal);
   if (!search.ok) return atPanField(search.refusal);
-  const { left, right } = effective.value;
-  const middleCatch = catches[line.middle] ?? averageOf(catches);
-  const half = { numerator: middleCatch.numerator, denominator: middleCatch.denominator * 2n };
   const variationWords = percentWords(variation.value.variationPercent);
   return accept({
     answers: [
@@ -126,16 +149,12 @@ export function panLineWorksheet(typed: Typed<PanLineField>): WorksheetOutcome {
       title: "Swath and evenness from a line of pans",
       formula: "Effective swath = distance from where half of the middle's catch falls on the left to where it falls on the right. CV = 100 × standard deviation ÷ average of the overlapped catches.",
       inputs: [
-        { name: "Pans apart, middle to middle", figure: amountWords(spacing) },
-        { name: "Caught, from left to right", figure: catches.map(numberWords).join(", ") },
+        { name: "Pans apart, middle to middle", figure: withTyped(inUnit(spacing, "ft"), typed.spacing) },
+        { name: "Caught, from left to right", figure: catches.map(figure).join(", ") },
+        ...(read.value.swath === undefined ? [] : [{ name: "Swath", figure: withTyped(inUnit(swath, "ft"), typed.swath) }]),
         { name: "Passes", figure: pattern === "back-and-forth" ? "back and forth" : "round and round" },
       ],
-      steps: [
-        `Half of the middle's catch: ${numberWords(middleCatch)} ÷ 2 = ${numberWords(half)}.`,
-        `That falls ${amountWords(left)} to the left and ${amountWords(right)} to the right: ${amountWords(left)} + ${amountWords(right)} = ${amountWords(effective.value.swath)}.`,
-        `At a swath of ${amountWords(swath)} the passes overlap to ${overlapped.value.map(numberWords).join(", ")} across the lawn, ${numberWords(averageOf(overlapped.value))} on average.`,
-        `Their standard deviation (of a sample) over their average is a CV of ${variationWords}.`,
-      ],
+      steps: panLines({ line, swath, effective: effective.value, pattern, overlapped: overlapped.value }),
       result: `Swath ${amountBothWays(effective.value.swath)}; CV ${variationWords} at ${amountWords(swath)}. ${acceptedWords(search.value)}`,
       source: `${OHIO}; ${USUAL_VARIATION_LIMIT.citation}`,
     },

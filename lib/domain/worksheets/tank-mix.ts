@@ -7,10 +7,12 @@ import { type ExactQuantity, isNothing, multiplyExact, ratioExact } from "#domai
 import { formatCompound } from "#domain/quantities/format-compound";
 import { formatQuantityIn, writeQuantity } from "#domain/quantities/format-quantity";
 import { formatRate } from "#domain/quantities/format-rate";
+import { inUnit } from "#domain/mixing/ticket-working-words";
 import { concentrationInSpray, coverage, type Rate, times } from "#domain/quantities/rate";
 import { rational, roundToWhole, subtractRational } from "#domain/quantities/rational";
-import { amountBothWays, amountWords, areaAsTyped, carrierAsTyped, numberWords, productRateAsTyped, rateWords } from "#domain/worksheets/figure-words";
+import { amountBothWays, amountWords, areaAsTyped, areaInput, carrierAsTyped, isByAcre, withTyped } from "#domain/worksheets/figure-words";
 import { readAmountField, readChoice, readRateField, readTogether, refuseOne } from "#domain/worksheets/read-fields";
+import { type Fills, type MixLine, type MixRate, mixRateWords, tankMixLines } from "#domain/worksheets/tank-mix-lines";
 import { type Typed, type WorksheetExample, type WorksheetOutcome } from "#domain/worksheets/worksheet";
 
 /**
@@ -40,14 +42,11 @@ export const TANK_MIX_EXAMPLE: WorksheetExample<TankMixField> = {
   from: `${OKLAHOMA} (32 oz per acre at 20 gal per acre is 32 oz in 20 gal). The second tank and the surfactant are made up`,
 };
 
-type MixRate = Rate<"product-volume-per-area"> | Rate<"product-mass-per-area"> | Rate<"product-volume-per-spray-volume"> | Rate<"product-mass-per-spray-volume">;
-type Amount = ExactQuantity<"mass"> | ExactQuantity<"volume">;
-
 interface MixProduct {
   readonly name: string;
   readonly rate: MixRate;
-  /** The rate in words, as it was typed. */
-  readonly rateWords: string;
+  /** The rate as it was typed. */
+  readonly typedRate: string;
   readonly kind: MixKind;
 }
 
@@ -61,7 +60,7 @@ function readRow(typed: Typed<TankMixField>, row: MixRow): Outcome<MixProduct | 
   const chosen = readChoice(`kind${row}`, kind, MIX_KINDS);
   // The reader answers with one rate of one of the four bases.
   const mixRate = read.value as MixRate;
-  return chosen.ok ? accept({ name: name === "" ? `Product ${row}` : name, rate: mixRate, rateWords: productRateAsTyped(mixRate, rate), kind: chosen.value }) : chosen;
+  return chosen.ok ? accept({ name: name === "" ? `Product ${row}` : name, rate: mixRate, typedRate: rate.trim(), kind: chosen.value }) : chosen;
 }
 
 function concentrationOf(rate: MixRate, carrier: Rate<"carrier-volume-per-area">): SprayConcentration {
@@ -77,14 +76,8 @@ function concentrationOf(rate: MixRate, carrier: Rate<"carrier-volume-per-area">
 }
 
 /** As it is measured out: large amounts in two units. */
-function measuredWords(amount: Amount): string {
+function measuredWords(amount: MixLine["inFull"]): string {
   return formatCompound(amount, 2);
-}
-
-interface Fills {
-  readonly spray: ExactQuantity<"volume">;
-  readonly full: bigint;
-  readonly part: ExactQuantity<"volume">;
 }
 
 /** Full tanks, and the part of one that is left. */
@@ -143,7 +136,7 @@ export function tankMixWorksheet(typed: Typed<TankMixField>): WorksheetOutcome {
   if (waterShare.numerator === 0n) return refuseOne(badInput("rate1", "no room for water", "less product than spray", "These rates fill the tank with product and leave no room for water. Look at the rates and the sprayer's output.").refusal);
   const hasPart = !isNothing(fills.part);
   const [carrierWords, areaWords] = [carrierAsTyped(carrier, typed.carrier), areaAsTyped(area, typed.area)];
-  const perTankWords = areaAsTyped(perTank, typed.carrier);
+  const told = tankMixLines({ tank, carrier, area, fills, perTank, lines, isCarrierByAcre: isByAcre(typed.carrier), isAreaByAcre: isByAcre(typed.area) });
   const fullWords = `${String(fills.full)} full ${fills.full === 1n ? "tank" : "tanks"}`;
   return accept({
     answers: [
@@ -154,15 +147,13 @@ export function tankMixWorksheet(typed: Typed<TankMixField>): WorksheetOutcome {
       title: "Tank mix",
       formula: "Area per tank = tank ÷ spray per area. Product in a tank = rate × area per tank (or, where the rate is per gallon of spray, × the gallons). A part tank: the same with its gallons.",
       inputs: [
-        { name: "Tank", figure: amountWords(tank) },
-        { name: "Sprayer puts out", figure: carrierWords, from: "its calibration" },
-        { name: "Area", figure: areaWords },
-        ...lines.map((line) => ({ name: line.name, figure: `${line.rateWords} (${line.kind})`, from: "the label" })),
+        { name: "Tank", figure: withTyped(inUnit(tank, "gal"), typed.tank) },
+        { name: "Sprayer puts out", figure: withTyped(told.carrierWords, typed.carrier), from: "its calibration" },
+        { name: "Area", figure: areaInput(area, typed.area) },
+        ...lines.map((line) => ({ name: line.name, figure: `${withTyped(mixRateWords(line.rate, line.typedRate), line.typedRate)} (${line.kind})`, from: "the label" })),
       ],
       steps: [
-        `Area per tank: ${amountWords(tank)} ÷ ${carrierWords} = ${perTankWords}.`,
-        `Spray for the job: ${areaWords} × ${carrierWords} = ${amountWords(fills.spray)}; ÷ ${amountWords(tank)} = ${numberWords(ratioExact(fills.spray, tank))} tanks.`,
-        ...lines.map(({ name, rate, rateWords: typedRate, concentration, inFull, inPart }) => `${name}: ${typedRate}${rate.basis === concentration.basis ? "" : ` in that spray is ${rateWords(concentration)}`}; × ${amountWords(tank)} = ${measuredWords(inFull)}${hasPart ? `; × ${amountWords(fills.part)} = ${measuredWords(inPart)}` : ""}.`),
+        ...told.steps,
         `Mixing order: half the water and agitation first; then ${lines.map(({ name, kind }) => `${name} (${kind})`).join(", then ")}; then the rest of the water. Let each mix in before the next.`,
       ],
       result: `A full tank covers ${amountBothWays(perTank)} at ${carrierWords} (${formatRate(carrier, "metric")}); the job takes ${amountBothWays(fills.spray)}.`,

@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
 import { exactly } from "#domain/quantities/exact-quantity";
-import { percentByVolume, rateOf } from "#domain/quantities/rate";
+import { rateOf } from "#domain/quantities/rate";
 import { decimal, rational } from "#domain/quantities/rational";
-import { amountBothWays, amountWords, areaAsTyped, carrierAsTyped, isByAcre, numberWords, productRateAsTyped, rateBothWays, rateWords } from "#domain/worksheets/figure-words";
+import { acreLines, amountBothWays, amountWords, areaAsTyped, areaInput, carrierAsTyped, isByAcre, numberWords, rateBothWays, rateWords, stepAmount, stepOnThousand, stepRate, withTyped } from "#domain/worksheets/figure-words";
 
 test("figures have three to four digits", () => {
   expect(numberWords(rational(150n, 7n))).toBe("21.43");
@@ -27,11 +27,23 @@ test("what was typed by the acre is read by the acre", () => {
   const carrier = rateOf("carrier-volume-per-area", "20", "gal per acre");
   expect(carrierAsTyped(carrier, "20 gal/acre")).toBe("20 gal per acre");
   expect(carrierAsTyped(carrier, "0.459 gal/1,000")).toBe("0.459 gal per 1,000 sq ft");
-  const ounces = rateOf("product-volume-per-area", "32", "fl oz per acre");
-  expect(productRateAsTyped(ounces, "32 fl oz per acre")).toBe("32 fl oz per acre");
-  expect(productRateAsTyped(rateOf("product-volume-per-area", "2", "gal per acre"), "2 gal/acre")).toBe("2 gal per acre");
-  expect(productRateAsTyped(rateOf("product-mass-per-area", "2", "lb per acre"), "2 lb/acre")).toBe("2 lb per acre");
-  expect(productRateAsTyped(rateOf("product-mass-per-area", "2", "oz wt per acre"), "2 oz wt/acre")).toBe("2 oz wt per acre");
-  expect(productRateAsTyped(ounces, "0.73 fl oz/1,000")).toBe("0.735 fl oz per 1,000 sq ft");
-  expect(productRateAsTyped(percentByVolume("0.25"), "0.25% v/v")).toBe("0.25% v/v");
+});
+
+test("lines of arithmetic have two figures more, and areas stay in square feet", () => {
+  expect(stepAmount(exactly("lb", rational(150n, 7n)))).toBe("21.4286 lb");
+  expect(stepAmount(exactly("acre", "3"))).toBe("130,680 sq ft");
+  const rate = rateOf("product-volume-per-area", "0.1", "gal per 1,000 sq ft");
+  expect(stepOnThousand(rate)).toBe("12.8 fl oz");
+  expect(stepOnThousand(rate, "gal")).toBe("0.1 gal");
+  expect(stepRate(rate)).toBe("12.8 fl oz per 1,000 sq ft");
+});
+
+test("what was typed stands beside a figure that begins with another number", () => {
+  expect(withTyped("37.4167 ft", "37 ft 5 in")).toBe("37.4167 ft (37 ft 5 in)");
+  expect(withTyped("6,000 sq ft", "6000 sq ft")).toBe("6,000 sq ft");
+  expect(withTyped("12½ ft", "12.5")).toBe("12½ ft");
+  expect(areaInput(exactly("acre", "1.5"), "1.5 acres")).toBe("1½ acres");
+  expect(areaInput(exactly("m2", "100"), "100 m2")).toBe("1,076.39 sq ft (100 m2)");
+  expect(acreLines(exactly("acre", "1.5"), "1.5 acres")).toEqual(["Area in square feet: 1½ acres × 43,560 sq ft = 65,340 sq ft."]);
+  expect(acreLines(exactly("sq ft", "100"), "100 sq ft")).toEqual([]);
 });

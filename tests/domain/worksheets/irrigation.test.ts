@@ -6,9 +6,10 @@ test("minutes from a known rate, in cycles with a rest", () => {
   const outcome = knownRateWorksheet(KNOWN_RATE_EXAMPLE.typed);
   expect(answersOf(outcome)).toEqual(["24 min", "12 + 12 min"]);
   expect(stepsOf(outcome)).toEqual([
-    "60 × ½ in ÷ 1.28 in = 23.44 min.",
-    "In whole minutes, upwards: 24 min, which give 0.512 in.",
-    "Cycle and soak: 12, then 12 min, with 30 min of rest between; from first to last 54 min.",
+    "Minutes: 60 × ½ in ÷ 1.28 in = 23.4375 min.",
+    "In whole minutes, upwards, 24 min give: 1.28 in × 24 ÷ 60 = 0.512 in.",
+    "Cycle and soak: 12, then 12 min, with 30 min of rest between.",
+    "From first to last: 12 + 30 + 12 = 54 min.",
   ]);
 });
 
@@ -26,14 +27,30 @@ test("a station without a rate is told how to be tested", () => {
 test("minutes from cans", () => {
   const outcome = cansWorksheet(CANS_EXAMPLE.typed);
   expect(answersOf(outcome)).toEqual(["18 min"]);
-  expect(stepsOf(outcome).slice(0, 2)).toEqual(["Average of the 8 cans: 0.22 in.", "In an hour: 0.22 in × 60 ÷ 15 (that is × 4) = 0.88 in an hour."]);
+  expect(stepsOf(outcome).slice(0, 7)).toEqual([
+    "The 8 cans together: 0.2 in + ¼ in + 0.22 in + 0.18 in + 0.24 in + 0.23 in + 0.19 in + ¼ in = 1.76 in.",
+    "Average of the 8 cans: 1.76 in ÷ 8 = 0.22 in.",
+    "In an hour: 0.22 in × 60 ÷ 15 = 0.88 in an hour.",
+    "The driest quarter, 2 of the cans together: 0.18 in + 0.19 in = 0.37 in.",
+    "Average of the driest quarter, 2 of the cans: 0.37 in ÷ 2 = 0.185 in.",
+    "Evenness (DU), the driest quarter over all: 0.185 in ÷ 0.22 in = 84.0909%.",
+    "For the driest quarter to get the whole depth, so many times the minutes: 1 ÷ 84.0909% = 1.1892.",
+  ]);
   expect(worked(outcome).findings).toEqual([]);
 });
 
 test("wind and a wind that was not taken are findings, and an empty can counts", () => {
   expect(worked(cansWorksheet({ ...CANS_EXAMPLE.typed, wind: "9" })).findings).toMatchObject([{ rule: "can-test-in-wind" }]);
   expect(worked(cansWorksheet({ ...CANS_EXAMPLE.typed, wind: "" })).findings).toMatchObject([{ rule: "can-test-wind-not-taken" }]);
-  expect(stepsOf(cansWorksheet({ ...CANS_EXAMPLE.typed, cans: "0, 0.2, 0.2, 0.2" }))[0]).toBe("Average of the 4 cans: 0.15 in.");
+  expect(stepsOf(cansWorksheet({ ...CANS_EXAMPLE.typed, cans: "0, 0.2, 0.2, 0.2" }))[1]).toBe("Average of the 4 cans: 0.6 in ÷ 4 = 0.15 in.");
+});
+
+test("a driest quarter without water can't be watered evenly, which is a finding and no minutes", () => {
+  const outcome = cansWorksheet({ ...CANS_EXAMPLE.typed, cans: "0.20, 0, 0.22, 0.18, 0.24, 0.23, 0, 0.25" });
+  expect(worked(outcome).findings).toMatchObject([{ level: "take-care", rule: "can-test-dry-quarter", figure: "The 2 driest cans were empty: the DU is 0%." }]);
+  expect(stepsOf(outcome)).toContain("Evenness (DU), the driest quarter over all: 0 in ÷ 0.165 in = 0%.");
+  expect(stepsOf(outcome).join(" ")).not.toContain("so many times");
+  expect(worked(cansWorksheet({ ...CANS_EXAMPLE.typed, cans: "0, 0.2, 0.2, 0.2" })).findings).toMatchObject([{ figure: "The driest can was empty: the DU is 0%." }]);
 });
 
 test("refused by field: what is missing, half a cycle, too few cans", () => {

@@ -9,9 +9,10 @@ test("seed from the bag for pure live seed", () => {
   expect(answersOf(outcome)).toEqual(["52.08 lb", "2.6 lb per 1,000 sq ft"]);
   expect(stepsOf(outcome)).toEqual([
     "Pure live part: 48% × 80% = 38.4%.",
-    "Pure live seed: 1 lb per 1,000 sq ft × 20,000 sq ft = 20 lb.",
-    "Seed from the bag: 20 lb ÷ 38.4% = 52.08 lb; the rate is 2.6 lb per 1,000 sq ft.",
-    "In two directions, half each: 26.04 lb at 1.3 lb per 1,000 sq ft.",
+    "Pure live seed: 20,000 sq ft ÷ 1,000 sq ft × 1 lb = 20 lb.",
+    "Seed from the bag: 20 lb ÷ 38.4% = 52.0833 lb.",
+    "Its rate: 1 lb ÷ 38.4% = 2.6042 lb per 1,000 sq ft.",
+    "In two directions, half each: 52.0833 lb ÷ 2 = 26.0417 lb; at half the rate: 2.6042 lb ÷ 2 = 1.3021 lb per 1,000 sq ft.",
   ]);
   expect(worked(outcome).tables[0]?.rows.length).toBeGreaterThan(10);
 });
@@ -19,8 +20,8 @@ test("seed from the bag for pure live seed", () => {
 test("overseeding takes half, and a price becomes one of pure live seed", () => {
   const outcome = seedWorksheet({ ...typed, use: "overseeding", purity: "96", germination: "75", price: "$2.50" });
   expect(answersOf(outcome)[0]).toBe("13.89 lb");
-  expect(stepsOf(outcome)[0]).toBe("Overseeding: 1 lb per 1,000 sq ft ÷ 2 = ½ lb per 1,000 sq ft.");
-  expect(stepsOf(outcome).at(-1)).toBe("A pound of pure live seed costs $2.50 ÷ 72% = $3.47.");
+  expect(stepsOf(outcome)[0]).toBe("Overseeding: 1 lb ÷ 2 = ½ lb per 1,000 sq ft.");
+  expect(stepsOf(outcome).at(-1)).toBe("A pound of pure live seed costs: $2.5 ÷ 72% = $3.4722, or $3.47.");
 });
 
 test("refused by field", () => {

@@ -19,7 +19,15 @@ test("hours are open or closed, with every reason", () => {
 test("steps count what each limit closes", () => {
   expect(stepsOf(sprayHoursWorksheet(typed)).slice(0, 2)).toEqual(["Temperature against no lowest and 85 °F: closes 2 hours.", "Wind above 10 mph: closes 1 hour."]);
   expect(stepsOf(sprayHoursWorksheet({ ...calm, hottest: "" }))[0]).toBe("Temperature: no limit was entered.");
-  expect(stepsOf(sprayHoursWorksheet(calm)).at(-1)).toBe("Inversions were not looked at: sunrise and sunset are not entered.");
+  expect(stepsOf(sprayHoursWorksheet(calm))).toContain("Inversions were not looked at: sunrise and sunset are not entered.");
+});
+
+test("Delta T is worked out in one scale, and the source of its wet bulb stands below", () => {
+  const { working, tables } = worked(sprayHoursWorksheet({ ...calm, hours: "9 am, 70, 60, 5, 0\nnoon, 86, 40, 5, 0" }));
+  expect(working.steps).toContain("Hours that are not closed, where 1 hour of 2 is closed for one reason or more: 2 − 1 = 1.");
+  expect(working.steps.at(-1)).toBe("Delta T: 30 − 20.1392 = 9.8608 °C.");
+  expect(tables[0]?.rows[1]?.slice(5, 7)).toEqual(["20.1", "9.9"]);
+  expect(working.source).toContain("Eq. 11, 15 and 16");
 });
 
 describe("one hour", () => {

@@ -6,16 +6,25 @@ test("a spreader's rate is what it gave over the area, held against half the rat
   const outcome = testAreaWorksheet(TEST_AREA_EXAMPLE.typed);
   expect(answersOf(outcome)).toEqual(["2.5 lb per 1,000 sq ft"]);
   expect(stepsOf(outcome)).toEqual([
-    "5 oz wt over 125 sq ft is 2½ lb per 1,000 sq ft.",
-    "Wanted in each of two passes: 5 lb per 1,000 sq ft ÷ 2 = 2½ lb per 1,000 sq ft.",
+    "In pounds: 5 oz wt ÷ 16 oz wt × 1 lb = 0.3125 lb.",
+    "Rate: 0.3125 lb ÷ 125 sq ft × 1,000 sq ft = 2½ lb per 1,000 sq ft.",
+    "Wanted in each of two passes: 5 lb ÷ 2 = 2½ lb per 1,000 sq ft.",
     "It is within 5% of what is wanted: the setting holds.",
   ]);
   expect(worked(outcome).findings).toEqual([]);
 });
 
+test("runs are added up, in pounds where they weigh a pound", () => {
+  expect(stepsOf(testAreaWorksheet({ ...TEST_AREA_EXAMPLE.typed, area: "500 sq ft", collected: "1 lb\n1.5 lb", wanted: "" }))).toEqual([
+    "All runs: 1 lb + 1½ lb = 2½ lb.",
+    "Average of the 2 runs: 2½ lb ÷ 2 = 1¼ lb.",
+    "Rate: 1¼ lb ÷ 500 sq ft × 1,000 sq ft = 2½ lb per 1,000 sq ft.",
+  ]);
+});
+
 test("half the wanted rate in one pass is a matter for care", () => {
   expect(worked(testAreaWorksheet({ ...TEST_AREA_EXAMPLE.typed, passes: "one-pass" })).findings).toMatchObject([{ rule: "calibration-off-the-wanted-rate" }]);
-  expect(stepsOf(testAreaWorksheet({ ...TEST_AREA_EXAMPLE.typed, wanted: "" }))).toHaveLength(1);
+  expect(stepsOf(testAreaWorksheet({ ...TEST_AREA_EXAMPLE.typed, wanted: "" }))).toHaveLength(2);
 });
 
 test("a spreader's refusals stand at their fields", () => {
@@ -26,7 +35,7 @@ test("a spreader's refusals stand at their fields", () => {
 test("a line of pans gives swath, evenness and the swaths that are even enough", () => {
   const outcome = panLineWorksheet(PAN_LINE_EXAMPLE.typed);
   expect(answersOf(outcome)).toEqual(["12 ft", "0% CV"]);
-  expect(stepsOf(outcome)[2]).toBe("At a swath of 12 ft the passes overlap to 4, 4, 4, 4, 4, 4 across the lawn, 4 on average.");
+  expect(stepsOf(outcome)).toContain("At 4 ft: 3 + 1 = 4.");
   expect(worked(outcome).working.result).toBe("Swath 12 ft (3.66 m); CV 0% at 12 ft. Even enough: 4 ft to 13 ft.");
 });
 
