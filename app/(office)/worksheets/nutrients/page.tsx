@@ -12,7 +12,7 @@ import { WorksheetPage } from "../worksheet-page";
 
 export const metadata: Metadata = { title: "Nutrients and rate" };
 
-const GRADE = { look: "line", label: "Grade", hint: "N-P2O5-K2O as on the bag: 28-3-6", width: "short" } as const;
+const GRADE = { look: "line", label: "Grade", hint: "N-P2O5-K2O as on the bag: 28-3-6, or 12-0-0-6Fe with iron", width: "short" } as const;
 const AREA = { look: "line", label: "Area", hint: "6,000 sq ft, 1/4 acre" } as const;
 const SLOW = { look: "line", label: "Slow-release nitrogen", hint: "percent of the product, as the label has it: 7", optional: true, width: "short" } as const;
 const DENSITY = { look: "line", label: "Density of a liquid", hint: "10.65 lb per gal", optional: true } as const;
@@ -22,7 +22,7 @@ const forTarget = sheetKind({
   name: "Product for a nutrient",
   fields: {
     grade: GRADE,
-    nutrient: { look: "rows", label: "Nutrient", choices: [{ value: "N", word: "N, nitrogen" }, { value: "P2O5", word: "P2O5, phosphate" }, { value: "K2O", word: "K2O, potash" }] },
+    nutrient: { look: "rows", label: "Nutrient", choices: [{ value: "N", word: "N, nitrogen" }, { value: "P2O5", word: "P2O5, phosphate" }, { value: "K2O", word: "K2O, potash" }, { value: "Fe", word: "Fe, iron" }] },
     target: { look: "line", label: "Wanted rate of the nutrient", hint: "1 lb per 1,000 sq ft" },
     area: AREA,
     bag: { look: "line", label: "A bag weighs", hint: "50 lb", optional: true, width: "short" },
