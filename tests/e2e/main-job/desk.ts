@@ -86,7 +86,7 @@ export async function measureTank(page: Page, person: string): Promise<void> {
   await choose(page, { "Measured by": person });
   await page.getByRole("radio", { name: /^Nobody knows/ }).check();
   await page.getByRole("button", { name: "Hold it against the books" }).click();
-  await expect(page.getByText(/it is ½ gal less than the books\..+to count difference/)).toBeVisible();
+  await expect(page.getByText(/it is 0\.46 gal less than the books\..+to count difference/)).toBeVisible();
   await page.getByRole("button", { name: "Write it down" }).dblclick();
   await expect(page.getByText(/^2 gal found on .+ at 12:05 pm by /)).toHaveCount(1);
 }
