@@ -92,10 +92,9 @@ export function measureOut<D extends "mass" | "volume">(
   neverAbove: ExactQuantity<NoInfer<D>>,
   tool: { readonly mark: Measure<NoInfer<D>> } | undefined,
 ): { readonly amount: Quantity<D>; readonly marks: bigint | null } {
-  const unmarked = { amount: settle(smallerOf(wanted, neverAbove), "down"), marks: null };
-  if (tool === undefined) return unmarked;
-  const rounding = roundToGraduation(wanted, tool.mark, { mode: "nearest", neverAbove });
-  return rounding.kind === "below-first-mark" ? unmarked : { amount: rounding.rounded, marks: rounding.marks };
+  const rounding = tool === undefined ? undefined : roundToGraduation(wanted, tool.mark, { mode: "nearest", neverAbove });
+  if (rounding === undefined || rounding.kind === "below-first-mark") return { amount: settle(smallerOf(wanted, neverAbove), "down"), marks: null };
+  return { amount: rounding.rounded, marks: rounding.marks };
 }
 
 /** The smaller of two exact quantities. */

@@ -76,7 +76,10 @@ export function roundToGraduation<D extends Dimension>(
     marks,
     exact,
     direction: directionOf(compareExact(onMark, measure)),
-    ofPlanned: marks === 0n ? ONE : reduce(divideRational(onMark.exactAmount, amount)),
+    // Worked out where it is asked for: the fractions are long, and a day measures thousands of amounts.
+    get ofPlanned() {
+      return marks === 0n ? ONE : reduce(divideRational(onMark.exactAmount, amount));
+    },
     heldByMaximum,
   };
 }
