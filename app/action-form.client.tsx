@@ -137,6 +137,12 @@ export function useField(name: string) {
   return { ...form.register(name), error, defaultValue: values[name] };
 }
 
+/** The same for a group of radio keys or rows, which take the registration apart from their name. */
+export function useChoice(name: string) {
+  const { name: fieldName, error, defaultValue, ...registered } = useField(name);
+  return { name: fieldName, error, registered, ...(defaultValue === undefined ? {} : { defaultValue }) };
+}
+
 export interface PressFormProps {
   readonly action: FormAction;
   readonly fixed: Readonly<Record<string, string>>;

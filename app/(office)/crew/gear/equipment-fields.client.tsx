@@ -7,7 +7,7 @@ import { Disclosure } from "#ui/disclosure";
 import { type Choice, SelectField } from "#ui/select-field";
 import { Stack } from "#ui/stack";
 import { TextField } from "#ui/text-field";
-import { useField } from "../../../action-form.client";
+import { useChoice, useField } from "../../../action-form.client";
 
 const DEFLECTOR_WORDS: Readonly<Record<(typeof DEFLECTOR_ANSWERS)[number], string>> = {
   yes: "Yes",
@@ -24,16 +24,12 @@ interface RowsOfFieldProps {
 
 /** Radio rows that take part in their form. */
 function RowsOfField({ name: field, label, hint, choices }: RowsOfFieldProps) {
-  const { error, defaultValue, name, ...registered } = useField(field);
   return (
     <RadioRows
       label={label}
       hint={hint}
-      name={name}
-      error={error}
-      registered={registered}
+      {...useChoice(field)}
       choices={choices}
-      {...(defaultValue === undefined ? {} : { defaultValue })}
     />
   );
 }

@@ -5,7 +5,7 @@ import { RadioRows } from "#ui/choice-rows";
 import { Columns } from "#ui/columns";
 import { type Choice, SelectField } from "#ui/select-field";
 import { DateField, TextField } from "#ui/text-field";
-import { ActionForm, useField } from "../../../action-form.client";
+import { ActionForm, useChoice, useField } from "../../../action-form.client";
 import { recordCleanOutAction } from "./action";
 
 interface Choices {
@@ -15,15 +15,11 @@ interface Choices {
 }
 
 function WhereItWent({ visits }: Pick<Choices, "visits">) {
-  const { error, defaultValue, name, ...registered } = useField("rinsateWent");
   return (
     <>
       <RadioRows
         label="The rinsate went"
-        name={name}
-        error={error}
-        registered={registered}
-        {...(defaultValue === undefined ? {} : { defaultValue })}
+        {...useChoice("rinsateWent")}
         choices={[
           { value: "labeled-site", word: "Onto a labeled site", hint: "A lawn that the labels of the mix name, within their rates." },
           { value: "shop-tank", word: "Into the shop's rinsate tank" },

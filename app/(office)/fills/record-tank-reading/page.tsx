@@ -1,29 +1,22 @@
 import { type Metadata } from "next";
 import Link from "next/link";
-import { notFound } from "next/navigation";
-import { listEquipment } from "#application/equipment/list-equipment";
-import { listFills, type TankOnFile } from "#application/fills/list-fills";
+import { type TankOnFile } from "#application/fills/list-fills";
 import { house } from "#application/house";
-import { listPeople } from "#application/people/list-people";
 import { calendarDateIn } from "#domain/foundation/calendar-date";
 import { listWords } from "#domain/foundation/list-words";
-import { isSprayer } from "#domain/equipment/equipment-kind";
 import { LinkButton } from "#ui/button";
 import { EmptyState } from "#ui/empty-state";
 import { KeyValueList } from "#ui/key-value-list";
 import { PageHead } from "#ui/page-head";
 import { Sheet } from "#ui/sheet";
 import { Stack } from "#ui/stack";
-import { asMember } from "../../../session";
+import { crewChoices } from "../../crew-choices";
 import { pageFor } from "../../page-for";
 import { us } from "../../visits/[visitId]/mix-words";
+import { type SprayerFormProps, sprayersAsked } from "../sprayers-asked";
 import { RecordTankReadingForm } from "./record-tank-reading-form.client";
 
 export const metadata: Metadata = { title: "Write down what a tank holds" };
-
-interface Props {
-  readonly searchParams: Promise<Readonly<Record<string, string | readonly string[] | undefined>>>;
-}
 
 /** "14.3 gal: 14.3 gal of fill 3 with 10.7 fl oz of Ironside" */
 function booksWords({ left, fills, isClean, holdUp, readings }: TankOnFile): string {
@@ -37,17 +30,12 @@ function booksWords({ left, fills, isClean, holdUp, readings }: TankOnFile): str
 }
 
 /** What somebody found in a tank, beside its books: when, by whom, with what, and where a difference went. */
-export default async function RecordTankReadingPage({ searchParams }: Props) {
-  const { company, member } = await pageFor("fills/record-tank-reading");
-  const { equipment: asked } = await searchParams;
-  const gear = await asMember(listEquipment, {});
-  const fills = await asMember(listFills, {});
-  const crew = await asMember(listPeople, {});
-  if (!gear.ok || !fills.ok || !crew.ok) notFound();
-  const sprayers = gear.value.equipment.filter((piece) => isSprayer(piece.kind) && !piece.isStoodDown);
-  const chosen = sprayers.find(({ equipmentId }) => equipmentId === asked) ?? (sprayers.length === 1 ? sprayers[0] : undefined);
-  const tanks = fills.value.tanks.filter(({ equipmentId }) => (chosen === undefined ? sprayers.some((one) => one.equipmentId === equipmentId) : equipmentId === chosen.equipmentId));
-  const people = crew.value.people.filter(({ leftOn }) => leftOn === null);
+export default async function RecordTankReadingPage(props: SprayerFormProps) {
+  const { company } = await pageFor("fills/record-tank-reading");
+  const { sprayers, chosen, choices, tanks } = await sprayersAsked(props);
+  const { people, own } = await crewChoices();
+  const asked = chosen === undefined ? sprayers : [chosen];
+  const shown = tanks.filter(({ equipmentId }) => asked.some((one) => one.equipmentId === equipmentId));
   const today = calendarDateIn(company.timeZone, house().now().getTime());
   return (
     <>
@@ -58,14 +46,14 @@ export default async function RecordTankReadingPage({ searchParams }: Props) {
         <Stack gap={6}>
           <Stack gap={3}>
             <h2>What the books have now</h2>
-            <KeyValueList pairs={tanks.map((tank) => ({ key: tank.name, value: booksWords(tank) }))} />
+            <KeyValueList pairs={shown.map((tank) => ({ key: tank.name, value: booksWords(tank) }))} />
           </Stack>
           <Sheet>
             <RecordTankReadingForm
               fixed={{ requestId: house().newId() }}
-              values={{ equipmentId: chosen?.equipmentId ?? "", readOn: today, readById: people.some(({ personId }) => personId === member.personId) ? member.personId : "" }}
-              sprayers={sprayers.map(({ equipmentId, name }) => ({ value: equipmentId, word: name }))}
-              people={people.map(({ personId, name }) => ({ value: personId, word: name }))}
+              values={{ equipmentId: chosen?.equipmentId ?? "", readOn: today, readById: own }}
+              sprayers={choices}
+              people={people}
             />
           </Sheet>
         </Stack>

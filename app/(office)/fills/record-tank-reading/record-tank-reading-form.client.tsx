@@ -5,7 +5,7 @@ import { RadioRows } from "#ui/choice-rows";
 import { Columns } from "#ui/columns";
 import { type Choice, SelectField } from "#ui/select-field";
 import { DateField, TextField } from "#ui/text-field";
-import { ActionForm, useField } from "../../../action-form.client";
+import { ActionForm, useChoice, useField } from "../../../action-form.client";
 import { recordTankReadingAction } from "./action";
 
 interface Choices {
@@ -14,15 +14,11 @@ interface Choices {
 }
 
 function WhereMissingWent() {
-  const { error, defaultValue, name, ...registered } = useField("missingWent");
   return (
     <RadioRows
       label="Where it is less than the books have, the rest went"
       optional
-      name={name}
-      error={error}
-      registered={registered}
-      {...(defaultValue === undefined ? {} : { defaultValue })}
+      {...useChoice("missingWent")}
       choices={[
         { value: "loss", word: "Spilled or dumped", hint: "Posted to loss." },
         { value: "rinsate", word: "Into the rinsate tank", hint: "Posted to rinsate." },

@@ -7,7 +7,7 @@ import { Disclosure } from "#ui/disclosure";
 import { SelectField } from "#ui/select-field";
 import { Stack } from "#ui/stack";
 import { DateField, TextField } from "#ui/text-field";
-import { useField } from "../../../action-form.client";
+import { useChoice, useField } from "../../../action-form.client";
 
 const GRASS_CHOICES = GRASS_NAMES.map((grass) => ({ value: grass, word: grass }));
 
@@ -43,18 +43,14 @@ export function ZoneFields() {
 }
 
 function GrassesKnown() {
-  const { error, defaultValue, name, ...registered } = useField("grassesKnown");
   return (
     <RadioRows
       label="How the grass is known"
-      name={name}
-      error={error}
-      registered={registered}
+      {...useChoice("grassesKnown")}
       choices={[
         { value: "looked", word: "Somebody looked" },
         { value: "assumed", word: "Assumed", hint: "Checks then say so." },
       ]}
-      {...(defaultValue === undefined ? {} : { defaultValue })}
     />
   );
 }

@@ -1,24 +1,17 @@
 "use server";
 
-import { revalidatePath } from "next/cache";
-import { redirect } from "next/navigation";
 import { keepTemperatures } from "#application/temperatures/keep-temperatures";
 import { previewTemperatures } from "#application/temperatures/preview-temperatures";
-import { changedForm, type FormState, readBackForm, refusedForm, textFields } from "../../../form-state";
-import { sendForm } from "../../../session";
+import { type FormState } from "../../../form-state";
+import { sendReadBackForm } from "../../../read-back-form";
 import { caresOfDays, understoodSentence } from "../temperature-words";
 
-/** The first press reads the days back, the second one keeps them; a third press of the same form writes nothing. */
+/** Reads the days back, then keeps them. */
 export async function keepTemperaturesAction(previous: FormState, form: FormData): Promise<FormState> {
-  const { press, source = "" } = textFields(form);
-  if (press === "change") return changedForm(previous, form);
-  if (press !== "write") {
-    const preview = await sendForm(previewTemperatures, form);
-    if (!preview.ok) return refusedForm(previous, form, preview.refusal);
-    return readBackForm(previous, form, understoodSentence(preview.value), caresOfDays(preview.value));
-  }
-  const answer = await sendForm(keepTemperatures, form);
-  if (!answer.ok) return refusedForm(previous, form, answer.refusal);
-  revalidatePath("/", "layout");
-  redirect(`/settings/temperatures?source=${encodeURIComponent(source.trim())}`);
+  return sendReadBackForm(previous, form, {
+    preview: previewTemperatures,
+    readBack: (preview) => ({ sentence: understoodSentence(preview), cares: caresOfDays(preview) }),
+    write: keepTemperatures,
+    leadTo: (_written, { source = "" }) => `/settings/temperatures?source=${encodeURIComponent(source.trim())}`,
+  });
 }

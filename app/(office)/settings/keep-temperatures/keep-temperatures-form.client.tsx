@@ -5,19 +5,15 @@ import { RadioRows } from "#ui/choice-rows";
 import { Columns } from "#ui/columns";
 import { TextAreaField } from "#ui/text-area-field";
 import { TextField } from "#ui/text-field";
-import { ActionForm, useField } from "../../../action-form.client";
+import { ActionForm, useChoice, useField } from "../../../action-form.client";
 import { keepTemperaturesAction } from "./action";
 
 function ScaleRows() {
-  const { error, defaultValue, name, ...registered } = useField("scale");
   return (
     <RadioRows
       label="Scale"
-      name={name}
-      error={error}
-      registered={registered}
+      {...useChoice("scale")}
       layout="keys"
-      {...(defaultValue === undefined ? {} : { defaultValue })}
       choices={[
         { value: "fahrenheit", word: "°F" },
         { value: "celsius", word: "°C" },

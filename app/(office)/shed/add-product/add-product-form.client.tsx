@@ -3,13 +3,8 @@
 import { addProductSchema } from "#application/products/add-product.schema";
 import { RadioRows } from "#ui/choice-rows";
 import { TextField } from "#ui/text-field";
-import { ActionForm, useField } from "../../../action-form.client";
+import { ActionForm, useChoice, useField } from "../../../action-form.client";
 import { addProductAction } from "./action";
-
-function useRows(field: string) {
-  const { error, defaultValue, name, ...registered } = useField(field);
-  return { name, error, registered, ...(defaultValue === undefined ? {} : { defaultValue }) };
-}
 
 function Fields() {
   return (
@@ -17,7 +12,7 @@ function Fields() {
       <TextField label="Name" hint="As it stands on the container." autoComplete="off" {...useField("name")} />
       <RadioRows
         label="Goes out"
-        {...useRows("form")}
+        {...useChoice("form")}
         choices={[
           { value: "granular", word: "Spread dry", hint: "Granules from a spreader." },
           { value: "liquid", word: "Sprayed", hint: "Liquids, and powders and granules for the tank." },
@@ -26,7 +21,7 @@ function Fields() {
       <RadioRows
         label="Stock is counted by"
         hint="It can't be changed later."
-        {...useRows("countedBy")}
+        {...useChoice("countedBy")}
         choices={[
           { value: "mass", word: "Weight", hint: "Bags and boxes: lb." },
           { value: "volume", word: "Volume", hint: "Jugs, bottles and drums: gal and fl oz." },

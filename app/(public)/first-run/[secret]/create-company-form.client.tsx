@@ -4,7 +4,7 @@ import { BIND_ADDRESS_CHOICES, createCompanySchema } from "#application/companie
 import { RadioRows } from "#ui/choice-rows";
 import { PasswordField } from "#ui/password-field.client";
 import { TextField } from "#ui/text-field";
-import { ActionForm, useField } from "../../../action-form.client";
+import { ActionForm, useChoice, useField } from "../../../action-form.client";
 import { LicenseFields } from "../../../license-fields.client";
 import { PlaceOfBusinessFields } from "../../../place-of-business-fields.client";
 import { createCompanyAction } from "./action";
@@ -18,7 +18,6 @@ const REACH: Readonly<Record<(typeof BIND_ADDRESS_CHOICES)[number], { readonly w
 };
 
 function CompanyFields() {
-  const { error, defaultValue, name, ...registered } = useField("bindAddress");
   return (
     <>
       <h2>The company</h2>
@@ -27,11 +26,8 @@ function CompanyFields() {
       <RadioRows
         label="Who may reach this installation"
         hint="Holds from the next start."
-        name={name}
-        error={error}
-        registered={registered}
+        {...useChoice("bindAddress")}
         choices={BIND_ADDRESS_CHOICES.map((value) => ({ value, ...REACH[value] }))}
-        {...(defaultValue === undefined ? {} : { defaultValue })}
       />
     </>
   );

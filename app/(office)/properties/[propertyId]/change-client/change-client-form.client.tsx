@@ -3,20 +3,16 @@
 import { changeClientSchema } from "#application/properties/change-client.schema";
 import { CLIENT_STANDING_SENTENCES, CLIENT_STANDING_WORDS, CLIENT_STANDINGS } from "#domain/properties/client-standing";
 import { RadioRows } from "#ui/choice-rows";
-import { ActionForm, useField } from "../../../../action-form.client";
+import { ActionForm, useChoice } from "../../../../action-form.client";
 import { ClientFields } from "../../address-fields.client";
 import { changeClientAction } from "./action";
 
 function Standing() {
-  const { error, defaultValue, name, ...registered } = useField("standing");
   return (
     <RadioRows
       label="Standing"
-      name={name}
-      error={error}
-      registered={registered}
+      {...useChoice("standing")}
       choices={CLIENT_STANDINGS.map((standing) => ({ value: standing, word: CLIENT_STANDING_WORDS[standing], hint: CLIENT_STANDING_SENTENCES[standing] }))}
-      {...(defaultValue === undefined ? {} : { defaultValue })}
     />
   );
 }

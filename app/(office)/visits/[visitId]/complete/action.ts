@@ -1,29 +1,23 @@
 "use server";
 
-import { revalidatePath } from "next/cache";
-import { redirect } from "next/navigation";
 import { may } from "#application/permission";
 import { completeVisit } from "#application/register/complete-visit";
 import { previewRecord } from "#application/register/preview-record";
-import { changedForm, type FormState, readBackForm, refusedForm, textFields } from "../../../../form-state";
-import { memberOfPage, sendForm } from "../../../../session";
+import { type FormState } from "../../../../form-state";
+import { sendReadBackForm } from "../../../../read-back-form";
+import { memberOfPage } from "../../../../session";
 import { recordSentence } from "../../../register/record-sentence";
 import { careOfForm } from "../../visit-finding";
 
-/** The first press reads the record back, the second one writes it; a third press of the same form writes nothing. */
+/** Reads the record back, then writes it. */
 export async function completeVisitAction(previous: FormState, form: FormData): Promise<FormState> {
-  const { press, visitId = "" } = textFields(form);
-  if (press === "change") return changedForm(previous, form);
-  if (press !== "write") {
-    const preview = await sendForm(previewRecord, form);
-    if (!preview.ok) return refusedForm(previous, form, preview.refusal);
-    const { content } = preview.value;
-    const cares = content.findings.filter(({ level }) => level !== "note").map(careOfForm);
-    return readBackForm(previous, form, recordSentence(content), cares);
-  }
-  const answer = await sendForm(completeVisit, form);
-  if (!answer.ok) return refusedForm(previous, form, answer.refusal);
-  revalidatePath("/", "layout");
-  const { member } = await memberOfPage();
-  redirect(may(member.role, "register/read-record") ? `/register/${answer.value.registerEntryId}` : `/visits/${visitId}#record`);
+  return sendReadBackForm(previous, form, {
+    preview: previewRecord,
+    readBack: ({ content }) => ({ sentence: recordSentence(content), cares: content.findings.filter(({ level }) => level !== "note").map(careOfForm) }),
+    write: completeVisit,
+    leadTo: async ({ registerEntryId }, { visitId = "" }) => {
+      const { member } = await memberOfPage();
+      return may(member.role, "register/read-record") ? `/register/${registerEntryId}` : `/visits/${visitId}#record`;
+    },
+  });
 }

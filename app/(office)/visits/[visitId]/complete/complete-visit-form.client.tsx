@@ -7,7 +7,7 @@ import { Section } from "#ui/section";
 import { type Choice, SelectField } from "#ui/select-field";
 import { Stack } from "#ui/stack";
 import { DateField, TextField } from "#ui/text-field";
-import { ActionForm, useField } from "../../../../action-form.client";
+import { ActionForm, useChoice, useField } from "../../../../action-form.client";
 import { completeVisitAction } from "./action";
 
 /** One mix of the visit, as far as the form asks. */
@@ -45,12 +45,6 @@ const MEASURED: Readonly<Record<MixAsked["kind"], readonly { readonly value: str
   granular: [{ value: "bags", word: "In bags", hint: "Such as 1½ or 0.25." }, { value: "weight", word: "Weighed", hint: "Such as 12.5 lb." }, AS_PLANNED],
   spray: [{ value: "meter", word: "By the meter", hint: "Gallons of finished spray, such as 22.5." }, AS_PLANNED],
 };
-
-/** A group of radio keys or rows takes the registration apart from its name. */
-function useChoice(name: string) {
-  const { name: fieldName, error, defaultValue, ...registered } = useField(name);
-  return { name: fieldName, id: fieldName, error, registered, ...(defaultValue === undefined ? {} : { defaultValue }) };
-}
 
 function When() {
   return (

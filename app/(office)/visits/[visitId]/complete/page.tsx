@@ -1,7 +1,6 @@
 import Link from "next/link";
 import { listFills, type FillOnFile, type TankOnFile } from "#application/fills/list-fills";
 import { house } from "#application/house";
-import { listPeople } from "#application/people/list-people";
 import { type MixToRecord, readRecordPlan } from "#application/register/read-record-plan";
 import { listWords } from "#domain/foundation/list-words";
 import { calendarDateIn, formatShortDate } from "#domain/foundation/calendar-date";
@@ -9,6 +8,7 @@ import { EmptyState } from "#ui/empty-state";
 import { PageHead } from "#ui/page-head";
 import { Sheet } from "#ui/sheet";
 import { asMember } from "../../../../session";
+import { crewChoices } from "../../../crew-choices";
 import { pageFor } from "../../../page-for";
 import { us } from "../mix-words";
 import { visitOfPage, type VisitPageProps } from "../visit-of-page";
@@ -21,7 +21,7 @@ export default async function CompleteVisitPage(props: VisitPageProps) {
   const { company } = await pageFor("register/complete-visit");
   const found = await visitOfPage(props);
   const plan = await asMember(readRecordPlan, { visitId: found.visit.visitId });
-  const people = await asMember(listPeople, {});
+  const { people } = await crewChoices();
   const tanks = await asMember(listFills, {});
   const { visit, record } = found;
   const above = (
@@ -39,7 +39,6 @@ export default async function CompleteVisitPage(props: VisitPageProps) {
   }
   const today = calendarDateIn(company.timeZone, house().now().getTime());
   const mixes = plan.ok ? plan.value.mixes.map((mix) => mixAsked(mix, tanks.ok ? tanks.value.tanks : [], visit.visitId)) : [];
-  const crew = people.ok ? people.value.people.filter(({ leftOn }) => leftOn === null) : [];
   return (
     <>
       <PageHead
@@ -58,7 +57,7 @@ export default async function CompleteVisitPage(props: VisitPageProps) {
           }}
           lawns={plan.ok ? plan.value.lawns.map(({ zoneId, name }) => ({ zoneId, name })) : []}
           mixes={mixes}
-          people={crew.map(({ personId, name }) => ({ value: personId, word: name }))}
+          people={people}
         />
       </Sheet>
     </>

@@ -6,7 +6,7 @@ import { Columns } from "#ui/columns";
 import { type Choice, SelectField } from "#ui/select-field";
 import { Stack } from "#ui/stack";
 import { DateField, TextField } from "#ui/text-field";
-import { ActionForm, useField } from "../../../../action-form.client";
+import { ActionForm, useChoice, useField } from "../../../../action-form.client";
 import { lookAtLawnsAction } from "./action";
 
 const BLOOMS = [
@@ -22,10 +22,9 @@ export interface LawnAsked {
 }
 
 function Lawn({ zoneId, words }: LawnAsked) {
-  const { name, error, defaultValue, ...registered } = useField(`lawns.${zoneId}`);
   return (
     <Stack gap={3}>
-      <RadioRows label={`Does anything bloom on ${words}?`} layout="keys" choices={BLOOMS} name={name} error={error} registered={registered} {...(defaultValue === undefined ? {} : { defaultValue })} />
+      <RadioRows label={`Does anything bloom on ${words}?`} layout="keys" choices={BLOOMS} {...useChoice(`lawns.${zoneId}`)} />
       <TextField label={`Of ${words}, in a sentence`} optional autoComplete="off" {...useField(`said.${zoneId}`)} />
     </Stack>
   );

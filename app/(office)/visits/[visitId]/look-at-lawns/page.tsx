@@ -1,6 +1,5 @@
 import Link from "next/link";
 import { house } from "#application/house";
-import { listPeople } from "#application/people/list-people";
 import { calendarDateIn } from "#domain/foundation/calendar-date";
 import { LOOK_FORM } from "#domain/mixing/site-checks";
 import { localTimeAt } from "#domain/weather/local-hours";
@@ -8,7 +7,7 @@ import { EmptyState } from "#ui/empty-state";
 import { LinkButton } from "#ui/button";
 import { PageHead } from "#ui/page-head";
 import { Sheet } from "#ui/sheet";
-import { asMember } from "../../../../session";
+import { crewChoices } from "../../../crew-choices";
 import { pageFor } from "../../../page-for";
 import { visitOfPage, type VisitPageProps } from "../visit-of-page";
 import { lawnWords } from "../visit-words";
@@ -18,10 +17,9 @@ export const metadata = { title: LOOK_FORM };
 
 /** The crew's form of what blooms on the lawns of a visit, all of them at once. */
 export default async function LookAtLawnsPage(props: VisitPageProps) {
-  const { company, member } = await pageFor("visits/look-at-lawns");
+  const { company } = await pageFor("visits/look-at-lawns");
   const { visit, seen } = await visitOfPage(props);
-  const people = await asMember(listPeople, {});
-  const crew = people.ok ? people.value.people.filter(({ leftOn }) => leftOn === null) : [];
+  const { people, own } = await crewChoices();
   const now = house().now().getTime();
   return (
     <>
@@ -46,11 +44,11 @@ export default async function LookAtLawnsPage(props: VisitPageProps) {
             values={{
               seenOn: calendarDateIn(company.timeZone, now),
               seenAt: localTimeAt(now, company.timeZone).localTime.slice(0, 5),
-              seenById: crew.some(({ personId }) => personId === member.personId) ? member.personId : "",
+              seenById: own,
               ...Object.fromEntries(seen.lawns.flatMap(({ zoneId }) => [[`lawns.${zoneId}`, "not-looked"], [`said.${zoneId}`, ""]])),
             }}
             lawns={seen.lawns.map((lawn) => ({ zoneId: lawn.zoneId, words: lawnWords(lawn) }))}
-            people={crew.map(({ personId, name }) => ({ value: personId, word: name }))}
+            people={people}
           />
         </Sheet>
       )}

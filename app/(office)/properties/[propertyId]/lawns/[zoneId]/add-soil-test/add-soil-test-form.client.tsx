@@ -4,11 +4,10 @@ import { addSoilTestSchema } from "#application/properties/add-soil-test.schema"
 import { PHOSPHORUS_FINDINGS, PHOSPHORUS_WORDS } from "#domain/properties/soil-test";
 import { RadioRows } from "#ui/choice-rows";
 import { DateField, TextField } from "#ui/text-field";
-import { ActionForm, useField } from "../../../../../../action-form.client";
+import { ActionForm, useChoice, useField } from "../../../../../../action-form.client";
 import { addSoilTestAction } from "./action";
 
 function Fields() {
-  const { error, defaultValue, name, ...registered } = useField("phosphorus");
   return (
     <>
       <DateField label="Sample taken on" {...useField("sampledOn")} />
@@ -16,11 +15,8 @@ function Fields() {
       <TextField label="Phosphorus, in its words" hint="As the report has it, for example: Very low, or 12 ppm, deficient." autoComplete="off" {...useField("phosphorusWord")} />
       <RadioRows
         label="That is"
-        name={name}
-        error={error}
-        registered={registered}
+        {...useChoice("phosphorus")}
         choices={PHOSPHORUS_FINDINGS.map((finding) => ({ value: finding, word: PHOSPHORUS_WORDS[finding] }))}
-        {...(defaultValue === undefined ? {} : { defaultValue })}
       />
     </>
   );
