@@ -1,5 +1,4 @@
 import { lockCompany } from "#adapters/postgres/company-work";
-import { isSprayer, type EquipmentKind } from "#domain/equipment/equipment-kind";
 import { type Finding } from "#domain/foundation/finding";
 import { accept, type Outcome } from "#domain/foundation/outcome";
 import { filledSince, labeledSiteCounts, rinsateWords, wentOfRinsate } from "#domain/mixing/clean-out";
@@ -8,8 +7,9 @@ import { zero } from "#domain/quantities/quantity";
 import { instantOfMinute } from "#domain/weather/local-hours";
 import { writeDeed } from "#application/audit-trail";
 import { type CleanOutForm, recordCleanOutSchema } from "#application/fills/record-clean-out.schema";
+import { sprayerAt } from "#application/fills/sprayer-at";
 import { hasMissing, isSettledLater, postDifference, type TankToSettle, tankToSettle, writeRests } from "#application/fills/tank-settlement";
-import { badField, conflict, notFound, type UseCaseRefusal } from "#application/refusal";
+import { badField, conflict, type UseCaseRefusal } from "#application/refusal";
 import { SENT_WITH_OTHER_FIGURES } from "#application/stock/post-stock";
 import { useCase, type Work } from "#application/use-case";
 
@@ -31,13 +31,11 @@ export interface CleanOutToRecord {
 
 /** Puts a clean-out together from the form and what is on file, and writes nothing. Refuses what can't be written. */
 export async function cleanOutToRecord(work: Work, form: CleanOutForm): Promise<Outcome<CleanOutToRecord, UseCaseRefusal>> {
-  const { companyId, timeZone } = work.company;
+  const { companyId } = work.company;
   const { equipmentId, doneById, rinsateVisitId: visitId, how } = form;
-  const equipment = await work.tx.equipment.findUnique({ where: { companyId_equipmentId: { companyId, equipmentId } } });
-  if (equipment === null) return notFound("sprayer");
-  if (!isSprayer(equipment.kind as EquipmentKind)) return badField("equipmentId", `${equipment.name} is no sprayer.`);
-  const cleanedAt = new Date(instantOfMinute(form.cleanedOn, form.cleanedAt, timeZone));
-  if (cleanedAt.getTime() > work.now.getTime()) return badField("cleanedAt", "This moment has not come yet.");
+  const cleaned = await sprayerAt(work, equipmentId, { on: form.cleanedOn, minuteOfDay: form.cleanedAt, field: "cleanedAt" });
+  if (!cleaned.ok) return cleaned;
+  const { sprayer: equipment, at: cleanedAt } = cleaned.value;
   const person = await work.tx.person.findUnique({ where: { companyId_personId: { companyId, personId: doneById } } });
   if (person === null) return badField("doneById", "There is no such person here. Choose another.");
   const visit = visitId === null ? null : await work.tx.visit.findUnique({ where: { companyId_visitId: { companyId, visitId } } });

@@ -5,10 +5,9 @@ import { fromAmount, isZero } from "#domain/quantities/quantity";
 import { type ProductAmount } from "#domain/mixing/spray-mix";
 import { takeDown } from "#domain/register/put-down";
 import { fillPosting } from "#domain/stock/posting";
-import { instantOfMinute } from "#domain/weather/local-hours";
-import { isSprayer, type EquipmentKind } from "#domain/equipment/equipment-kind";
 import { writeDeed } from "#application/audit-trail";
 import { recordFillSchema } from "#application/fills/record-fill.schema";
+import { sprayerAt } from "#application/fills/sprayer-at";
 import { badField, notFound, type UseCaseRefusal } from "#application/refusal";
 import { lotsAt } from "#application/stock/lots-at";
 import { postStock } from "#application/stock/post-stock";
@@ -21,13 +20,11 @@ import { useCase } from "#application/use-case";
  * answer's findings say. Pressed twice, the first fill is answered.
  */
 export const recordFill = useCase("fills/record-fill", recordFillSchema, async (work, form) => {
-  const { companyId, timeZone } = work.company;
+  const { companyId } = work.company;
   const { requestId, equipmentId, finished, mixingPlace, visitIds } = form;
-  const equipment = await work.tx.equipment.findUnique({ where: { companyId_equipmentId: { companyId, equipmentId } } });
-  if (equipment === null) return notFound("sprayer");
-  if (!isSprayer(equipment.kind as EquipmentKind)) return badField("equipmentId", `${equipment.name} is no sprayer.`);
-  const filledAt = new Date(instantOfMinute(form.filledOn, form.filledAt, timeZone));
-  if (filledAt.getTime() > work.now.getTime()) return badField("filledAt", "This moment has not come yet.");
+  const filled = await sprayerAt(work, equipmentId, { on: form.filledOn, minuteOfDay: form.filledAt, field: "filledAt" });
+  if (!filled.ok) return filled;
+  const { sprayer: equipment, at: filledAt } = filled.value;
   const used = Object.entries(form.products).flatMap(([productId, quantity]) => (quantity === undefined || isZero(quantity) ? [] : [{ productId, quantity }]));
   if (used.length === 0) return badField("products", "Say what went in of at least one product.");
   const products = await work.tx.product.findMany({ where: { companyId, productId: { in: used.map(({ productId }) => productId) } } });

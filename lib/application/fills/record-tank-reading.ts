@@ -1,5 +1,4 @@
 import { lockCompany } from "#adapters/postgres/company-work";
-import { isSprayer, type EquipmentKind } from "#domain/equipment/equipment-kind";
 import { type Finding } from "#domain/foundation/finding";
 import { accept, type Outcome } from "#domain/foundation/outcome";
 import { gallonsWords, tankReadingFindings } from "#domain/mixing/tank-reading";
@@ -7,8 +6,9 @@ import { fromAmount, type Quantity } from "#domain/quantities/quantity";
 import { instantOfMinute } from "#domain/weather/local-hours";
 import { writeDeed } from "#application/audit-trail";
 import { type MissingFromTankWent, recordTankReadingSchema, type TankReadingForm } from "#application/fills/record-tank-reading.schema";
+import { sprayerAt } from "#application/fills/sprayer-at";
 import { hasMissing, isSettledLater, postDifference, type TankToSettle, tankToSettle, writeRests } from "#application/fills/tank-settlement";
-import { badField, conflict, notFound, type UseCaseRefusal } from "#application/refusal";
+import { badField, conflict, type UseCaseRefusal } from "#application/refusal";
 import { SENT_WITH_OTHER_FIGURES } from "#application/stock/post-stock";
 import { useCase, type Work } from "#application/use-case";
 
@@ -29,13 +29,11 @@ export interface TankReadingToRecord {
 
 /** Holds what was found against the books and writes nothing. Refuses what can't be written. */
 export async function tankReadingToRecord(work: Work, form: TankReadingForm): Promise<Outcome<TankReadingToRecord, UseCaseRefusal>> {
-  const { companyId, timeZone } = work.company;
+  const { companyId } = work.company;
   const { equipmentId, readById, how, volume, note } = form;
-  const equipment = await work.tx.equipment.findUnique({ where: { companyId_equipmentId: { companyId, equipmentId } } });
-  if (equipment === null) return notFound("sprayer");
-  if (!isSprayer(equipment.kind as EquipmentKind)) return badField("equipmentId", `${equipment.name} is no sprayer.`);
-  const readAt = new Date(instantOfMinute(form.readOn, form.readAt, timeZone));
-  if (readAt.getTime() > work.now.getTime()) return badField("readAt", "This moment has not come yet.");
+  const measured = await sprayerAt(work, equipmentId, { on: form.readOn, minuteOfDay: form.readAt, field: "readAt" });
+  if (!measured.ok) return measured;
+  const { sprayer: equipment, at: readAt } = measured.value;
   const person = await work.tx.person.findUnique({ where: { companyId_personId: { companyId, personId: readById } } });
   if (person === null) return badField("readById", "There is no such person here. Choose another.");
   if (await isSettledLater(work, equipmentId, readAt, true)) {

@@ -1,5 +1,5 @@
 import { type Finding } from "#domain/foundation/finding";
-import { fromAmount, type Quantity } from "#domain/quantities/quantity";
+import { compare, fromAmount, type Quantity, subtract, sum } from "#domain/quantities/quantity";
 import { addUpFill, type FillAddedUp, fillDifference } from "#domain/mixing/tank-day";
 import { lotsLeftIn, type LotInFill } from "#domain/mixing/tank-fill";
 
@@ -43,8 +43,12 @@ export interface FillInBooks {
  */
 export function goneBy({ finished, draws, rests }: FillInBooks, until: number): bigint {
   const rest = rests.at(-1);
-  const since = draws.filter(({ endedAt }) => endedAt <= until && (rest === undefined || endedAt > rest.settledAt));
-  return since.reduce((total, { sprayed }) => total + sprayed.amount, rest === undefined ? 0n : finished.amount - rest.left.amount);
+  const since = sprayedIn(draws.filter(({ endedAt }) => endedAt <= until && (rest === undefined || endedAt > rest.settledAt)));
+  return since.amount + (rest === undefined ? 0n : finished.amount - rest.left.amount);
+}
+
+function sprayedIn(draws: readonly DrawInBooks[]): Quantity<"volume"> {
+  return sum("volume", draws.map(({ sprayed }) => sprayed));
 }
 
 /** What is left of a fill by the books at some moment, never below nothing. */
@@ -55,7 +59,7 @@ export function leftBy(fill: FillInBooks, until: number): Quantity<"volume"> {
 
 /** What the visits that had ended by some moment drew. */
 export function drawnBy({ draws }: FillInBooks, until: number): Quantity<"volume"> {
-  return fromAmount("volume", draws.filter(({ endedAt }) => endedAt <= until).reduce((total, { sprayed }) => total + sprayed.amount, 0n));
+  return sprayedIn(draws.filter(({ endedAt }) => endedAt <= until));
 }
 
 /** Where the spray of a visit came from by the books. */
@@ -74,8 +78,8 @@ export function sourceOfDraw(fill: FillInBooks, endedAt: number): SourceOfDraw {
   const rest = fill.rests.find(({ settledAt }) => settledAt >= endedAt);
   if (rest === undefined) return { from: "tank", drawn: { dimension: "volume", amount: goneBy(fill, Infinity) } };
   const drawn = drawnBy(fill, rest.settledAt);
-  const explained = fill.draws.filter(({ fillRestId }) => fillRestId === rest.fillRestId).reduce((total, { sprayed }) => total + sprayed.amount, 0n);
-  const missing = rest.inTheBooks.amount - rest.left.amount - explained;
+  const explained = sprayedIn(fill.draws.filter(({ fillRestId }) => fillRestId === rest.fillRestId));
+  const missing = rest.inTheBooks.amount - rest.left.amount - explained.amount;
   return { from: { fillRestId: rest.fillRestId, missing: fromAmount("volume", missing < 0n ? 0n : missing) }, drawn };
 }
 
@@ -92,8 +96,8 @@ export function addUpInBooks(fill: FillInBooks): FillAddedUp {
 }
 
 function drawnAboveRest({ draws }: FillInBooks, { settledAt, left }: RestOfFill, name: string): readonly Finding[] {
-  const since = draws.filter(({ endedAt }) => endedAt > settledAt).reduce((total, { sprayed }) => total + sprayed.amount, 0n);
-  return since <= left.amount ? [] : fillDifference(name, { kind: "excess", volume: fromAmount("volume", since - left.amount) });
+  const since = sprayedIn(draws.filter(({ endedAt }) => endedAt > settledAt));
+  return compare(since, left) <= 0 ? [] : fillDifference(name, { kind: "excess", volume: subtract(since, left) });
 }
 
 /** One fill as a reading or a clean-out leaves it. */
