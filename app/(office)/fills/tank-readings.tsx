@@ -2,6 +2,7 @@ import Link from "next/link";
 import { type TankOnFile } from "#application/fills/list-fills";
 import { type ReadingOnFile } from "#application/fills/readings-on-file";
 import { formatShortDate } from "#domain/foundation/calendar-date";
+import { withoutFullStop } from "#domain/foundation/full-stop";
 import { besideBooksWords, gallonsWords } from "#domain/mixing/tank-reading";
 import { Disclosure } from "#ui/disclosure";
 import { Stack } from "#ui/stack";
@@ -31,7 +32,7 @@ export function TankReadings({ tank: { equipmentId, name, readings, fills }, tim
         <strong>
           {last.volume.amount === 0n ? "Found empty" : `${gallonsWords(last.volume)} found`} {whenAndWho(last, timeZone)}
         </strong>
-        , {besideBooksWords(last.volume, last.inTheBooks)}. Measured with: {last.how.replace(/\.$/u, "")}. {differenceWords(last)}
+        , {besideBooksWords(last.volume, last.inTheBooks)}. Measured with: {withoutFullStop(last.how)}. {differenceWords(last)}
         {sinceLastWords(last)} {measure}
       </p>
       {earlier.length > 0 && (
@@ -74,7 +75,7 @@ function differenceWords({ moved, missingWent, note }: ReadingOnFile): string {
     words.out === "" ? "" : `Posted ${missingWent === null ? "" : WENT_TO[missingWent]}: ${words.out}.`,
     words.in === "" ? "" : `Posted into the tank from count difference: ${words.in}.`,
     words.out === "" && words.in === "" ? "No stock was posted." : "",
-    note === null ? "" : `${note.replace(/\.$/u, "")}.`,
+    note === null ? "" : `${withoutFullStop(note)}.`,
   ];
   return parts.filter((part) => part !== "").join(" ");
 }

@@ -1,3 +1,4 @@
+import { type MovedFromTank } from "#application/fills/moved-from-tank";
 import { type MissingFromTankWent } from "#application/fills/record-tank-reading.schema";
 import { listWords } from "#domain/foundation/list-words";
 import { formatQuantity } from "#domain/quantities/format-quantity";
@@ -11,19 +12,12 @@ export const WENT_TO: Readonly<Record<MissingFromTankWent, string>> = {
   "count-difference": "to count difference, because nobody knows",
 };
 
-interface MovedLot {
-  readonly productName: string;
-  readonly lotNumber: string;
-  readonly dimension: "mass" | "volume";
-  readonly leaves: bigint;
-}
-
-function lotWords({ productName, lotNumber, dimension, leaves }: MovedLot): string {
+function lotWords({ productName, lotNumber, dimension, leaves }: MovedFromTank): string {
   return `${formatQuantity({ dimension, amount: leaves < 0n ? -leaves : leaves }, "us")} of ${productName}, lot ${lotNumber}`;
 }
 
 /** What leaves the tank and what comes into it, as lists of words; empty where nothing does. */
-export function movedWords(lots: readonly MovedLot[]): { readonly out: string; readonly in: string } {
+export function movedWords(lots: readonly MovedFromTank[]): { readonly out: string; readonly in: string } {
   return {
     out: listWords(lots.filter(({ leaves }) => leaves > 0n).map(lotWords)),
     in: listWords(lots.filter(({ leaves }) => leaves < 0n).map(lotWords)),
@@ -31,7 +25,7 @@ export function movedWords(lots: readonly MovedLot[]): { readonly out: string; r
 }
 
 /** What the ledger moves with a reading or a clean-out, to be read back: from the tank to somewhere, or from count difference into it. */
-export function postedSentence(lots: readonly MovedLot[], wentTo: string): readonly ReadBackWords[] {
+export function postedSentence(lots: readonly MovedFromTank[], wentTo: string): readonly ReadBackWords[] {
   const moved = movedWords(lots);
   if (moved.out === "" && moved.in === "") return [" No stock is posted."];
   return [
@@ -41,7 +35,7 @@ export function postedSentence(lots: readonly MovedLot[], wentTo: string): reado
 }
 
 /** "Ironside, lot IR-1: 33 fl oz, 38 fl oz in the books" for each lot: what was found beside the books. */
-export function lotsBesideBooks(lots: readonly (MovedLot & { readonly inTheBooks: bigint; readonly found: bigint })[]): string {
+export function lotsBesideBooks(lots: readonly (MovedFromTank & { readonly inTheBooks: bigint; readonly found: bigint })[]): string {
   return lots
     .map(({ productName, lotNumber, dimension, inTheBooks, found }) => `${productName}, lot ${lotNumber}: ${stockInWords(found, dimension)}, ${stockInWords(inTheBooks, dimension)} in the books`)
     .join("; ");

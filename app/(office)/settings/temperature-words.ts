@@ -1,5 +1,6 @@
 import { type TemperaturesToWrite } from "#application/temperatures/temperatures-to-write";
 import { formatShortDate } from "#domain/foundation/calendar-date";
+import { withoutFullStop } from "#domain/foundation/full-stop";
 import { groupedBy } from "#domain/foundation/grouping";
 import { listWords } from "#domain/foundation/list-words";
 import { type DatePeriod, stretchesOf } from "#domain/turf/daily-series";
@@ -62,7 +63,7 @@ export function understoodSentence({ source, figuresFrom, given }: TemperaturesT
     " of ",
     { fact: source },
     ", from ",
-    { fact: figuresFrom.replace(/\.$/u, "") },
+    { fact: withoutFullStop(figuresFrom) },
     ": ",
     ...months.flatMap((days, index) => [...(index === 0 ? [] : ["; "]), ...monthParts(days)]),
     ".",

@@ -1,5 +1,5 @@
 import { type Finding } from "#domain/foundation/finding";
-import { LOOK_FORM } from "#domain/mixing/site-checks";
+import { LOOK_FORM, OF_FLOWERS } from "#domain/mixing/site-checks";
 
 /** What the addresses of a visit's findings hang on. */
 export interface PlacesOfVisit {
@@ -21,7 +21,6 @@ const OF_THE_FORECAST: ReadonlySet<string> = new Set(["forecast-not-entered", "f
 const OF_THE_GEAR = /^(?:calibration|no-gear|no-measuring-tool|hopper|hold-up|tank|spreader|sprayer|setting|below-first-mark|gear-does-not-fit|tip-droplets)/u;
 /** Where a clean-out is recorded. */
 export const RECORD_CLEAN_OUT = "/fills/record-clean-out";
-const OF_FLOWERS: ReadonlySet<string> = new Set(["in-bloom", "bloom-not-looked-at"]);
 /** Where somebody writes down what a tank holds. */
 export const RECORD_TANK_READING = "/fills/record-tank-reading";
 const OF_THE_CREW: ReadonlySet<string> = new Set(["license-missing", "technician-under-supervision"]);

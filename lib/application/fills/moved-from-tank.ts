@@ -1,11 +1,9 @@
 import { groupedBy } from "#domain/foundation/grouping";
+import { type LotNamed, lotsNamed } from "#application/stock/lots-at";
 import { type Work } from "#application/use-case";
 
 /** So much of a lot that left a tank with a reading or a clean-out. */
-export interface MovedFromTank {
-  readonly productName: string;
-  readonly lotNumber: string;
-  readonly dimension: "mass" | "volume";
+export interface MovedFromTank extends Pick<LotNamed, "productName" | "lotNumber" | "dimension"> {
   /** Canonical units; below nothing where it came in. */
   readonly leaves: bigint;
 }
@@ -19,14 +17,12 @@ export async function movedFromTanks(work: Pick<Work, "tx" | "company">, stockPo
     where: { companyId, stockPostingId: { in: [...stockPostingIds] }, stockLocationId: { in: tanks.map(({ stockLocationId }) => stockLocationId) } },
     orderBy: { line: "asc" },
   });
-  const lots = await work.tx.lot.findMany({ where: { companyId, lotId: { in: entries.map(({ lotId }) => lotId) } } });
-  const products = await work.tx.product.findMany({ where: { companyId, productId: { in: lots.map(({ productId }) => productId) } } });
-  const productOf = new Map(products.map((product) => [product.productId, product]));
-  const lotOf = new Map(lots.map((lot) => [lot.lotId, { number: lot.number, product: productOf.get(lot.productId) }]));
-  const moved = entries.map(({ stockPostingId, lotId, amount }) => {
+  const lotOf = await lotsNamed(work, entries.map(({ lotId }) => lotId));
+  const moved = entries.flatMap(({ stockPostingId, lotId, amount }) => {
     const lot = lotOf.get(lotId);
-    const dimension: MovedFromTank["dimension"] = lot?.product?.countedBy === "mass" ? "mass" : "volume";
-    return { stockPostingId, one: { productName: lot?.product?.name ?? "", lotNumber: lot?.number ?? "", dimension, leaves: -amount } };
+    if (lot === undefined) return [];
+    const { productName, lotNumber, dimension } = lot;
+    return [{ stockPostingId, one: { productName, lotNumber, dimension, leaves: -amount } }];
   });
   return new Map([...groupedBy(moved, ({ stockPostingId }) => stockPostingId)].map(([id, own]) => [id, own.map(({ one }) => one)]));
 }

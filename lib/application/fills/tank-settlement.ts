@@ -7,17 +7,14 @@ import { type PostingKind, postingOf, type Transfer } from "#domain/stock/postin
 import { fillsInBooks } from "#application/fills/fills-in-books";
 import { type MissingFromTankWent } from "#application/fills/record-tank-reading.schema";
 import { conflict, type UseCaseRefusal } from "#application/refusal";
+import { type LotNamed, lotsNamed } from "#application/stock/lots-at";
 import { postStock } from "#application/stock/post-stock";
 import { locationOfTank, singularLocation } from "#application/stock/stock-locations";
 import { type Work } from "#application/use-case";
 
 /** One lot in a tank: what the books had of it at that moment and what was found. Canonical units of the product. */
-export interface LotSettled {
+export interface LotSettled extends LotNamed {
   readonly lotId: string;
-  readonly lotNumber: string;
-  readonly productId: string;
-  readonly productName: string;
-  readonly dimension: "mass" | "volume";
   readonly inTheBooks: bigint;
   readonly found: bigint;
   /** What has to leave the tank for the books to follow; below nothing where it has to come in. */
@@ -70,15 +67,12 @@ async function lotsSettled(work: Work, equipmentId: string, { lotsThen, lotsNow,
   // Where the tank was filled since, what was carried in or out by hand can't be told from what came with the later fill.
   const inTank: readonly LotInFill[] = isFilledSince ? lotsBefore : balances;
   const ids = [...new Set([...inTank, ...lotsThen, ...lotsNow].map(({ lotId }) => lotId))];
-  const lots = await work.tx.lot.findMany({ where: { companyId, lotId: { in: ids } } });
-  const products = await work.tx.product.findMany({ where: { companyId, productId: { in: lots.map(({ productId }) => productId) } } });
-  const productOf = new Map(products.map((product) => [product.productId, product]));
-  return lots
-    .map(({ lotId, number, productId }): LotSettled => {
+  const lots = await lotsNamed(work, ids);
+  return [...lots]
+    .map(([lotId, lot]): LotSettled => {
       const leaves = amountOf(inTank, lotId) - amountOf(lotsNow, lotId);
       const found = amountOf(lotsThen, lotId);
-      const product = productOf.get(productId);
-      return { lotId, lotNumber: number, productId, productName: product?.name ?? "", dimension: product?.countedBy === "mass" ? "mass" : "volume", inTheBooks: found + leaves, found, leaves };
+      return { ...lot, lotId, inTheBooks: found + leaves, found, leaves };
     })
     .filter(({ inTheBooks, found, leaves }) => inTheBooks !== 0n || found !== 0n || leaves !== 0n)
     .toSorted((one, other) => one.productName.localeCompare(other.productName, "en") || one.lotNumber.localeCompare(other.lotNumber, "en"));

@@ -6,11 +6,10 @@ import { type NutrientRates, type PastApplication } from "#domain/mixing/ticket-
 import { packOf } from "#domain/rules/packs-on-file";
 import { type LawnLedger, lawnLedger, type LedgerEntry } from "#domain/scheduling/nutrient-ledger";
 import { firstDayOpen } from "#domain/scheduling/visit-standing";
-import { type DayTemperatures } from "#domain/turf/day-temperatures";
 import { type Grass, isGrass } from "#domain/turf/grass";
 import { type GrowthOfMonth, growthOfMonths, growthSeasonOf } from "#domain/turf/growth-of-months";
 import { type GrowthSeason } from "#domain/turf/growth-potential";
-import { monthTemperatures, yearPeriod } from "#domain/turf/month-temperature";
+import { type MonthTemperature, monthTemperatures, yearPeriod } from "#domain/turf/month-temperature";
 import { labelInUse, type LabelOfProduct, labelsOfProducts, type LabelsRead } from "#application/products/stored-label";
 import { todayOf } from "#application/programs/visits-of-rounds";
 import { readNutrientLedgerSchema } from "#application/properties/read-nutrient-ledger.schema";
@@ -77,7 +76,7 @@ export const readNutrientLedger = useCase("properties/read-nutrient-ledger", rea
     return {
       ...{ zoneId, letter, name },
       ledger: lawnLedger({ year, state, pack: packOf(state), grasses, entries }),
-      growth: growthOfYear({ grasses, isGrassAssumed: zone.grassesAssumed, year }, temperatures),
+      growth: growthOfYear({ grasses, isGrassAssumed: zone.grassesAssumed }, temperatures),
     };
   });
   const ledger: NutrientLedgerOnFile = { year, lawns, notCounted: planned.filter((visit) => visit.treatments.length > 0 && !counted.includes(visit)).map(({ name }) => name) };
@@ -86,25 +85,24 @@ export const readNutrientLedger = useCase("properties/read-nutrient-ledger", rea
 
 interface TemperaturesOfYear {
   readonly source: string | null;
-  readonly days: readonly DayTemperatures[];
+  readonly months: readonly MonthTemperature[];
 }
 
 async function temperaturesOfYear(work: Work, year: number): Promise<TemperaturesOfYear> {
   const source = await sourceInUse(work);
-  return { source, days: source === null ? [] : await keptTemperatures(work, source, yearPeriod(year)) };
+  return { source, months: source === null ? [] : monthTemperatures(await keptTemperatures(work, source, yearPeriod(year)), year) };
 }
 
 interface GrassOfLawn {
   readonly grasses: readonly Grass[];
   readonly isGrassAssumed: boolean;
-  readonly year: number;
 }
 
-function growthOfYear({ grasses, isGrassAssumed, year }: GrassOfLawn, { source, days }: TemperaturesOfYear): Outcome<GrowthOfYear> {
+function growthOfYear({ grasses, isGrassAssumed }: GrassOfLawn, { source, months: temperatures }: TemperaturesOfYear): Outcome<GrowthOfYear> {
   const season = growthSeasonOf(grasses);
   if (!season.ok) return season;
   if (source === null) return missingFact("source", "daily temperatures", "No daily temperatures are kept yet, so how the grass grows can't be drawn.");
-  const months = growthOfMonths(season.value, monthTemperatures(days, year));
+  const months = growthOfMonths(season.value, temperatures);
   return months.ok ? accept({ season: season.value, isGrassAssumed, source, months: months.value }) : months;
 }
 

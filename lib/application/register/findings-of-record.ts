@@ -1,10 +1,10 @@
 import { type Finding, note, takeCare } from "#domain/foundation/finding";
 import { calendarDateIn, formatShortDate } from "#domain/foundation/calendar-date";
-import { checkBloom } from "#domain/mixing/site-checks";
+import { checkBloom, OF_FLOWERS } from "#domain/mixing/site-checks";
 import { type RecordContent } from "#domain/register/record-content";
 import { type CompletedForm } from "#application/register/complete-visit.schema";
 import { bloomOfLawn, looksOfZones } from "#application/properties/lawn-looks";
-import { OF_FLOWERS, type RecordPlan } from "#application/register/record-plan";
+import { type RecordPlan } from "#application/register/record-plan";
 import { type Work } from "#application/use-case";
 
 /** What the findings of a record itself are about: who did it, when, and on how much ground. */
@@ -44,7 +44,7 @@ async function flowerFindings(work: Work, form: CompletedForm, { plan }: RecordA
     if (label === "not-on-file") return [];
     const own = reached.filter(({ zoneId }) => lawns.some((lawn) => lawn.zoneId === zoneId));
     const found = checkBloom(label, own.map(({ zoneId, name }) => ({ name, ...bloomOfLawn(looksOf.get(zoneId) ?? [], form.doneOn) })));
-    return found.filter(({ rule }) => OF_FLOWERS.includes(rule));
+    return found.filter(({ rule }) => OF_FLOWERS.has(rule));
   });
 }
 

@@ -198,28 +198,31 @@ function fromFill(lines: readonly number[], sprayed: Quantity<"volume">, fill: F
   return { used, draw, findings: [...drawn.findings, ...(fill.fillRestId === null ? [] : [settledSince(fill)]), ...(others || names.length > 0 ? [otherMix(fill, names)] : [])] };
 }
 
+/** How much of a draw comes from each source, one after the other. */
+function partsOfDraw(sources: FillAtHand["sources"], sprayed: Quantity<"volume">): readonly (SourceAtHand & { readonly part: bigint })[] {
+  let rest = sprayed.amount;
+  return sources.map((source) => {
+    const part = source.upTo === null || source.upTo.amount > rest ? rest : source.upTo.amount;
+    rest -= part;
+    return { ...source, part };
+  });
+}
+
 /** What a draw takes of each lot, source after source. */
 function takenFrom(fill: FillAtHand, sprayed: Quantity<"volume">): readonly { readonly lotId: string; readonly from: string; readonly amount: bigint }[] {
   let drawn = fill.drawn.amount;
-  let rest = sprayed.amount;
-  return fill.sources.flatMap(({ stockLocationId, upTo }) => {
-    const part = upTo === null || upTo.amount > rest ? rest : upTo.amount;
+  return partsOfDraw(fill.sources, sprayed).flatMap(({ stockLocationId, part }) => {
     const { lots } = drawFromFill({ ...fill, drawn: { dimension: "volume", amount: drawn } }, fromAmount("volume", part), "");
     drawn += part;
-    rest -= part;
     return lots.map(({ lotId, amount }) => ({ lotId, from: stockLocationId, amount }));
   });
 }
 
 /** The fill as it stands for the next draw of the same visit. */
 export function lessDrawn({ fill, sprayed }: DrawOfFill): FillAtHand {
-  let rest = sprayed.amount;
-  const sources = fill.sources.map(({ stockLocationId, upTo }): SourceAtHand => {
-    if (upTo === null) return { stockLocationId, upTo };
-    const part = upTo.amount > rest ? rest : upTo.amount;
-    rest -= part;
-    return { stockLocationId, upTo: fromAmount("volume", upTo.amount - part) };
-  });
+  const sources = partsOfDraw(fill.sources, sprayed).map(
+    ({ stockLocationId, upTo, part }): SourceAtHand => ({ stockLocationId, upTo: upTo === null ? null : fromAmount("volume", upTo.amount - part) }),
+  );
   return { ...fill, sources, drawn: { dimension: "volume", amount: fill.drawn.amount + sprayed.amount } };
 }
 

@@ -1,7 +1,7 @@
 import { type Finding, gravestFirst } from "#domain/foundation/finding";
-import { groupedBy } from "#domain/foundation/grouping";
 import { licenseStanding } from "#domain/crew/license";
 import { AFTERCARE_KINDS } from "#domain/label/aftercare-constraint";
+import { sumOfLots } from "#domain/mixing/tank-books";
 import { formatQuantity } from "#domain/quantities/format-quantity";
 import { type Quantity } from "#domain/quantities/quantity";
 import { RULES_VERSION } from "#domain/rules/packs-on-file";
@@ -108,7 +108,7 @@ function treatmentOf(used: ReallyUsed, form: CompletedForm, { plan, used: { lotN
       plannedRate: treatment.rateText,
       measuredBy,
       total: recorded(total),
-      lots: lotsTogether(lots).map(({ lotId, amount }) => ({ lotId, number: lotNumbers.get(lotId) ?? "", amount: recorded({ dimension: total.dimension, amount }) })),
+      lots: sumOfLots([lots]).map(({ lotId, amount }) => ({ lotId, number: lotNumbers.get(lotId) ?? "", amount: recorded({ dimension: total.dimension, amount }) })),
       fill: draw === null ? null : { fillId: draw.fill.fillId, number: draw.fill.number, sprayed: recorded(draw.sprayed), mixingPlace: draw.fill.mixingPlace },
       equipmentName: treatment.equipmentName,
       notCountable: shared.notCountable,
@@ -121,11 +121,6 @@ function treatmentOf(used: ReallyUsed, form: CompletedForm, { plan, used: { lotN
       })),
     },
   };
-}
-
-/** A lot that came from two places is one lot in the record. */
-function lotsTogether(lots: ReallyUsed["lots"]): readonly { readonly lotId: string; readonly amount: bigint }[] {
-  return [...groupedBy(lots, ({ lotId }) => lotId)].map(([lotId, own]) => ({ lotId, amount: own.reduce((total, { amount }) => total + amount, 0n) }));
 }
 
 type FromLabel = Pick<RecordedTreatment, "epaRegistrationNumber" | "formulation" | "activeIngredients" | "isRestrictedUse" | "serviceType" | "targets" | "precautions">;

@@ -1,3 +1,4 @@
+import { OF_FLOWERS } from "#domain/mixing/site-checks";
 import { type Finding } from "#domain/foundation/finding";
 import { useNamed, type ProductRate } from "#domain/label/label-facts";
 import { type MixTicket } from "#domain/mixing/mix-ticket";
@@ -44,9 +45,6 @@ export const NOT_ON_FILE = "not on file";
 export function linesOf(mix: Mix): readonly number[] {
   return mix.kind === "granular" ? [mix.line] : mix.products.map(({ line }) => line);
 }
-
-/** What flowers say on the day on which it was really done. */
-export const OF_FLOWERS: readonly string[] = ["in-bloom", "bloom-not-looked-at"];
 
 /** What a record says anew for itself, about who really did it, or what is of no weight once it is done. */
 const OF_THE_PLAN_ONLY: ReadonlySet<string> = new Set(["calibration-current", "forecast-not-entered", "on-no-day", "license-missing", "license-category-not-on-file", "look-at-the-weather", "technician-under-supervision", ...OF_FLOWERS]);

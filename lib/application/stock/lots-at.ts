@@ -3,6 +3,27 @@ import { type LotAtPlace } from "#domain/register/put-down";
 import { calendarDayOrNone } from "#application/stored-day";
 import { type Work } from "#application/use-case";
 
+/** What a lot is called and how its product is counted. */
+export interface LotNamed {
+  readonly lotNumber: string;
+  readonly productId: string;
+  readonly productName: string;
+  readonly dimension: "mass" | "volume";
+}
+
+/** These lots by id, each with its number and its product's name. */
+export async function lotsNamed({ tx, company: { companyId } }: Pick<Work, "tx" | "company">, lotIds: readonly string[]): Promise<ReadonlyMap<string, LotNamed>> {
+  const lots = await tx.lot.findMany({ where: { companyId, lotId: { in: [...lotIds] } } });
+  const products = await tx.product.findMany({ where: { companyId, productId: { in: lots.map(({ productId }) => productId) } } });
+  const productOf = new Map(products.map((product) => [product.productId, product]));
+  return new Map(
+    lots.map(({ lotId, number, productId }) => {
+      const product = productOf.get(productId);
+      return [lotId, { lotNumber: number, productId, productName: product?.name ?? "", dimension: product?.countedBy === "mass" ? "mass" : "volume" }];
+    }),
+  );
+}
+
 /** A lot at a location with its product. */
 export interface LotOfProductAt extends LotAtPlace {
   readonly productId: string;

@@ -1,4 +1,5 @@
 import { type CalendarDate } from "#domain/foundation/calendar-date";
+import { groupedBy } from "#domain/foundation/grouping";
 import { accept } from "#domain/foundation/outcome";
 import { type DatePeriod, gapsIn } from "#domain/turf/daily-series";
 import { type MonthTemperature, monthTemperatures, yearPeriod } from "#domain/turf/month-temperature";
@@ -51,9 +52,10 @@ async function sourcesOnFile(work: Work): Promise<readonly SourceOnFile[]> {
     select: { source: true, date: true },
     orderBy: [{ source: "asc" }, { date: "asc" }],
   });
-  const datesOf = new Map<string, CalendarDate[]>();
-  for (const { source, date } of rows) datesOf.set(source, [...(datesOf.get(source) ?? []), calendarDayOf(date)]);
-  const sources = [...datesOf].flatMap(([source, [from, ...later]]) => (from === undefined ? [] : [sourceOf(source, [from, ...later], inUse)]));
+  const sources = [...groupedBy(rows, ({ source }) => source)].flatMap(([source, own]) => {
+    const [from, ...later] = own.map(({ date }) => calendarDayOf(date));
+    return from === undefined ? [] : [sourceOf(source, [from, ...later], inUse)];
+  });
   return sources.toSorted((one, other) => Number(other.isInUse) - Number(one.isInUse));
 }
 

@@ -29,7 +29,7 @@ export interface VisitRead extends VisitOnFile {
   /** Undefined also where it was not asked for, and for whoever may not see prices. */
   readonly cost: CostOfVisit | undefined;
   /** What is known of the flowers on its lawns on its day. */
-  readonly seen: Awaited<ReturnType<typeof lawnsSeen>>;
+  readonly seen: ReturnType<typeof lawnsSeen>;
 }
 
 /** Reads one visit whole. Undefined when the company has none of that id. */
@@ -71,6 +71,6 @@ export function openHolds(findings: readonly Finding[], answers: readonly { read
 export const readVisit = useCase("visits/read-visit", z.object({ visitId: idField, withCost: z.boolean().default(false) }), async (work, { visitId, withCost }) => {
   const found = await visitOnFile(work, visitId);
   if (found === undefined) return notFound("visit");
-  const read: VisitRead = { ...found, cost: withCost ? await costOfVisit(work, found) : undefined, seen: await lawnsSeen(work, found.visit) };
+  const read: VisitRead = { ...found, cost: withCost ? await costOfVisit(work, found) : undefined, seen: lawnsSeen(found, calendarDateIn(work.company.timeZone, work.now.getTime())) };
   return accept(read);
 });

@@ -14,7 +14,7 @@ import { firstDayOpen } from "#domain/scheduling/visit-standing";
 import { instantOfMinute, type Span } from "#domain/weather/local-hours";
 import { type AftercareOfLawns, aftercareOfVisit, hoursNotOnFile, spanOfVisit } from "#application/visits/visit-aftercare";
 import { gearFor, type PlannedApplication, plannedApplication } from "#application/visits/visit-gear";
-import { type LicenseOnFile, readTicketFacts, TANK_MARK, type TicketFacts } from "#application/visits/ticket-facts";
+import { type LawnFacts, type LicenseOnFile, readTicketFacts, TANK_MARK, type TicketFacts } from "#application/visits/ticket-facts";
 import { type PlannedTreatment, type VisitRow, visitRows } from "#application/visits/visit-rows";
 import { type Work } from "#application/use-case";
 
@@ -40,6 +40,8 @@ export interface WorkedVisit {
   readonly outcome: TicketOutcome;
   /** The labels that were read for it, those of its own products among them. */
   readonly labels: LabelsRead;
+  /** The lawns of its property by letter, as they were read for it. */
+  readonly lawns: readonly LawnFacts[];
 }
 
 /** Works out the mix tickets of some visits from what is on file now, in the order of the ids. */
@@ -47,13 +49,17 @@ export async function ticketsOfVisits(work: Work, visitIds: readonly string[]): 
   const visits = await visitRows(work, visitIds);
   const facts = await readTicketFacts(work, visits);
   const today = calendarDateIn(work.company.timeZone, work.now.getTime());
-  return visits.map((visit) => ({ visit, outcome: ticketOf(work, visit, facts, today), labels: facts.labels }));
+  return visits.map((visit) => ({ visit, outcome: ticketOf(work, visit, facts, today), labels: facts.labels, lawns: lawnsOf(visit, facts) }));
+}
+
+function lawnsOf({ property: { propertyId } }: VisitRow, { lawnsByProperty }: TicketFacts): readonly LawnFacts[] {
+  return lawnsByProperty.get(propertyId) ?? [];
 }
 
 function ticketOf(work: Work, visit: VisitRow, facts: TicketFacts, today: CalendarDate): TicketOutcome {
   const { timeZone } = work.company;
   const application = plannedApplication(facts, visit.stop, firstDayOpen(visit, today), work.member.personId);
-  const lawns = facts.lawnsByProperty.get(visit.property.propertyId) ?? [];
+  const lawns = lawnsOf(visit, facts);
   const findings: Finding[] = visit.stop === null ? [onNoDay(visit)] : [];
   const treatments = visit.treatments.flatMap((planned) => treatmentOf(facts, planned, application, findings));
   const license = licenseFor(facts.licenses, visit, application);

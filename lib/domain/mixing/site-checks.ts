@@ -80,6 +80,9 @@ export type LawnInBloom = Pick<TicketLawn, "name" | "inBloom" | "bloomSeen">;
 /** The form on which the crew writes down what it saw, as screens call it. */
 export const LOOK_FORM = "Look at the lawns";
 
+/** The rules that flowers make: a look answers them, and a record asks them anew by its own day. */
+export const OF_FLOWERS: ReadonlySet<string> = new Set(["in-bloom", "bloom-not-looked-at"]);
+
 /**
  * Whether flowers keep a product off some lawns. Pesticides alone are asked about bees. What blooms is seen at the gate,
  * so that not knowing it wants care and does not hold.

@@ -165,7 +165,8 @@ export function lotsInTank(fill: FillInBooks): readonly LotInFill[] {
   return fill.isPostedAway ? [] : lotsLeftIn(fill, goneBy(fill, Infinity));
 }
 
-function sumOfLots(lots: readonly (readonly LotInFill[])[]): readonly LotInFill[] {
+/** Lots together: what came in several parts is one lot. */
+export function sumOfLots(lots: readonly (readonly LotInFill[])[]): readonly LotInFill[] {
   const sums = new Map<string, bigint>();
   for (const { lotId, amount } of lots.flat()) sums.set(lotId, (sums.get(lotId) ?? 0n) + amount);
   return [...sums].map(([lotId, amount]) => ({ lotId, amount }));

@@ -1,8 +1,9 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { todayOf } from "#application/programs/visits-of-rounds";
 import { removeZone } from "#application/properties/remove-zone";
 import { lawnsSeen } from "#application/visits/lawns-seen";
 import { lookAtLawns } from "#application/visits/look-at-lawns";
-import { visitRows } from "#application/visits/visit-rows";
+import { ticketsOfVisits } from "#application/visits/visit-ticket";
 import { aCompany, type TestCompany, valueOf } from "../../support/crew";
 import { aCrewDay, aFedVisit, type CrewDay, inWorkOf, lookForm } from "../../support/crew-day";
 import { openHouse, type TestHouse } from "../../support/house";
@@ -19,9 +20,9 @@ afterAll(() => house.close());
 
 const seenOf = (visitId: string) =>
   inWorkOf(house, company, async (work) => {
-    const [visit] = await visitRows(work, [visitId]);
-    if (visit === undefined) throw new Error("the visit is on file");
-    return lawnsSeen(work, visit);
+    const [found] = await ticketsOfVisits(work, [visitId]);
+    if (found === undefined) throw new Error("the visit is on file");
+    return lawnsSeen(found, todayOf(work));
   });
 
 test("each lawn of a visit says what is known of its flowers on the visit's day; one off the plan is left out", async () => {

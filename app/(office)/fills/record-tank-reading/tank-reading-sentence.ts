@@ -1,5 +1,6 @@
 import { type TankReadingToRecord } from "#application/fills/record-tank-reading";
 import { formatLongDate } from "#domain/foundation/calendar-date";
+import { withoutFullStop } from "#domain/foundation/full-stop";
 import { besideBooksWords, gallonsWords } from "#domain/mixing/tank-reading";
 import { localTimeAt } from "#domain/weather/local-hours";
 import { type ReadBackWords } from "../../../form-state";
@@ -19,7 +20,7 @@ export function tankReadingSentence({ equipmentName, readAt, readBy, how, volume
     " by ",
     { fact: readBy },
     ", with: ",
-    { fact: how.replace(/\.$/u, "") },
+    { fact: withoutFullStop(how) },
     ". The books have ",
     { fact: gallonsWords(tank.inTheBooks) },
     ": it is ",
@@ -27,6 +28,6 @@ export function tankReadingSentence({ equipmentName, readAt, readBy, how, volume
     ".",
     ...(tank.lots.length === 0 ? [] : [` In product: ${lotsBesideBooks(tank.lots)}.`]),
     ...postedSentence(tank.lots, missingWent === null ? "" : WENT_TO[missingWent]),
-    ...(note === null ? [] : [" ", { fact: note.replace(/\.$/u, "") }, "."]),
+    ...(note === null ? [] : [" ", { fact: withoutFullStop(note) }, "."]),
   ];
 }
