@@ -5,7 +5,6 @@ import { type DrawOfFill, type FillOnFile, listFills, type TankOnFile } from "#a
 import { may } from "#application/permission";
 import { formatShortDate } from "#domain/foundation/calendar-date";
 import { withoutFullStop } from "#domain/foundation/full-stop";
-import { listWords } from "#domain/foundation/list-words";
 import { besideBooksWords } from "#domain/mixing/tank-reading";
 import { localTimeAt } from "#domain/weather/local-hours";
 import { sum } from "#domain/quantities/quantity";
@@ -24,7 +23,7 @@ import { us } from "../visits/[visitId]/mix-words";
 import { RECORD_CLEAN_OUT, RECORD_TANK_READING } from "../visits/hold-acts";
 import { clockOf } from "../visits/[visitId]/visit-words";
 import { TankReadings } from "./tank-readings";
-import { movedWords } from "./tank-words";
+import { movedWords, productsWords } from "./tank-words";
 
 export const metadata: Metadata = { title: "Fills" };
 
@@ -172,7 +171,7 @@ function FillBlock({ fill, timeZone, seesRecords }: FillBlockProps) {
         Drawn {us(sum("volume", draws.map(({ volume }) => volume)))} of {us(finished)}
         {found !== null && `, and ${found.left.amount === 0n ? "nothing" : us(found.left)} of it found on ${formatShortDate(localTimeAt(found.at.getTime(), timeZone).date)} at ${clockOf(found.at, timeZone)}, ${besideBooksWords(found.left, found.inTheBooks)}`}:{" "}
         <strong>{left.amount === 0n ? "nothing left" : `${us(left)} left`}</strong>
-        {leftOf.length > 0 && `, with ${listWords(leftOf.map(({ name, amount }) => `${us(amount)} of ${name}`))}`}.
+        {leftOf.length > 0 && `, with ${productsWords(leftOf)}`}.
       </p>
       {findings.map(({ rule, what, figure, toDo }) => (
         <p key={rule}>

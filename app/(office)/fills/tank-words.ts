@@ -1,3 +1,4 @@
+import { type ProductInFill } from "#application/fills/fills-in-books";
 import { type MovedFromTank } from "#application/fills/moved-from-tank";
 import { type MissingFromTankWent } from "#application/fills/record-tank-reading.schema";
 import { listWords } from "#domain/foundation/list-words";
@@ -14,6 +15,11 @@ export const WENT_TO: Readonly<Record<MissingFromTankWent, string>> = {
 
 function lotWords({ productName, lotNumber, dimension, leaves }: MovedFromTank): string {
   return `${formatQuantity({ dimension, amount: leaves < 0n ? -leaves : leaves }, "us")} of ${productName}, lot ${lotNumber}`;
+}
+
+/** "10.7 fl oz of Ironside and 3 fl oz of Kelp": what a fill, or the rest of one, holds of products. */
+export function productsWords(products: readonly ProductInFill[]): string {
+  return listWords(products.map(({ name, amount }) => `${formatQuantity(amount, "us")} of ${name}`));
 }
 
 /** What leaves the tank and what comes into it, as lists of words; empty where nothing does. */

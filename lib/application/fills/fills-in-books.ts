@@ -3,7 +3,7 @@ import { type DrawInBooks, type FillInBooks, type RestOfFill } from "#domain/mix
 import { fromAmount, type Quantity } from "#domain/quantities/quantity";
 import { type Work } from "#application/use-case";
 
-export type FillRow = Awaited<ReturnType<Work["tx"]["fill"]["findMany"]>>[number];
+type FillRow = Awaited<ReturnType<Work["tx"]["fill"]["findMany"]>>[number];
 type RestRow = Awaited<ReturnType<Work["tx"]["fillRest"]["findMany"]>>[number];
 
 /** A product in a fill: all that went in, over all lots. */
@@ -15,7 +15,7 @@ export interface ProductInFill {
 }
 
 /** A draw with its record. */
-export interface DrawOnFile extends DrawInBooks {
+interface DrawOnFile extends DrawInBooks {
   readonly registerEntryId: string;
   readonly recordNumber: number;
   readonly isMeasured: boolean;
@@ -34,7 +34,7 @@ export interface FillOfTank extends FillInBooks {
 }
 
 /** What was found of a fill, with where in the ledger what was missing went; null where nothing was. */
-export interface RestOnFile extends RestOfFill {
+interface RestOnFile extends RestOfFill {
   readonly wentToId: string | null;
 }
 

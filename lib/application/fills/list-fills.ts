@@ -52,7 +52,7 @@ export interface FillOnFile {
 }
 
 /** What was left of a fill when somebody looked, beside what the books had of it. */
-export interface FillFound {
+interface FillFound {
   readonly at: Date;
   readonly left: Quantity<"volume">;
   readonly inTheBooks: Quantity<"volume">;

@@ -4,7 +4,7 @@ import { requiredClockTime } from "#application/clock-time.schema";
 import { idField, optionalLine, requiredDate, requiredLine } from "#application/field.schema";
 
 /** Where what is missing from a tank may be said to have gone. */
-export const MISSING_FROM_TANK_WENT = ["loss", "rinsate", "count-difference"] as const;
+const MISSING_FROM_TANK_WENT = ["loss", "rinsate", "count-difference"] as const;
 export type MissingFromTankWent = (typeof MISSING_FROM_TANK_WENT)[number];
 
 /** What was found in the tank: a volume with its unit, and an empty tank is one. */

@@ -13,7 +13,7 @@ import { locationOfTank, singularLocation } from "#application/stock/stock-locat
 import { type Work } from "#application/use-case";
 
 /** One lot in a tank: what the books had of it at that moment and what was found. Canonical units of the product. */
-export interface LotSettled extends LotNamed {
+interface LotSettled extends LotNamed {
   readonly lotId: string;
   readonly inTheBooks: bigint;
   readonly found: bigint;

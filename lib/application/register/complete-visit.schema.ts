@@ -68,3 +68,8 @@ export const completeVisitSchema = z.object({
 });
 
 export type CompletedForm = z.output<typeof completeVisitSchema>;
+
+/** The lawns on which something was done. */
+export function reachedLawns({ lawns }: Pick<CompletedForm, "lawns">): ReadonlySet<string> {
+  return new Set(Object.entries(lawns).flatMap(([zoneId, outcome]) => (outcome === "not-done" ? [] : [zoneId])));
+}

@@ -7,7 +7,7 @@ import { instantOfMinute } from "#domain/weather/local-hours";
 import { type RecordContent } from "#domain/register/record-content";
 import { writeDeed } from "#application/audit-trail";
 import { appendRecord } from "#application/register/append-entry";
-import { type CompletedForm, completeVisitSchema } from "#application/register/complete-visit.schema";
+import { type CompletedForm, completeVisitSchema, reachedLawns } from "#application/register/complete-visit.schema";
 import { type ReallyUsed } from "#application/register/really-used";
 import { recordOfVisit } from "#application/register/record-of-visit";
 import { type RecordPlan, recordPlan } from "#application/register/record-plan";
@@ -87,11 +87,6 @@ async function repeated(work: Work, form: CompletedForm, written: { registerEntr
   if (visitId !== form.visitId) return conflict("This form was sent before for another visit. Load the page again.");
   const look = await work.tx.visit.findFirst({ where: { companyId, looksAgainAtId: visitId }, orderBy: { createdAt: "asc" }, select: { visitId: true } });
   return accept({ registerEntryId, number, secondLookId: look?.visitId ?? null });
-}
-
-/** The lawns on which something was done. */
-function reachedLawns({ lawns }: CompletedForm): ReadonlySet<string> {
-  return new Set(Object.entries(lawns).flatMap(([zoneId, outcome]) => (outcome === "not-done" ? [] : [zoneId])));
 }
 
 function refuseTimes(work: Work, startedAt: Date, endedAt: Date): UseCaseRefusal | undefined {

@@ -2,7 +2,7 @@ import { type Finding, note, takeCare } from "#domain/foundation/finding";
 import { calendarDateIn, formatShortDate } from "#domain/foundation/calendar-date";
 import { checkBloom, OF_FLOWERS } from "#domain/mixing/site-checks";
 import { type RecordContent } from "#domain/register/record-content";
-import { type CompletedForm } from "#application/register/complete-visit.schema";
+import { type CompletedForm, reachedLawns } from "#application/register/complete-visit.schema";
 import { bloomOfLawn, looksOfZones } from "#application/properties/lawn-looks";
 import { type RecordPlan } from "#application/register/record-plan";
 import { type Work } from "#application/use-case";
@@ -38,7 +38,8 @@ export async function findingsOfRecord(work: Work, form: CompletedForm, at: Reco
  * those after the mix ticket, and where no mix ticket could be worked out.
  */
 async function flowerFindings(work: Work, form: CompletedForm, { plan }: RecordAtHand): Promise<readonly Finding[]> {
-  const reached = plan.lawns.filter(({ zoneId }) => form.lawns[zoneId] === "done" || form.lawns[zoneId] === "part");
+  const isReached = reachedLawns(form);
+  const reached = plan.lawns.filter(({ zoneId }) => isReached.has(zoneId));
   const looksOf = await looksOfZones(work, reached.map(({ zoneId }) => zoneId));
   return plan.treatments.flatMap(({ label, lawns }) => {
     if (label === "not-on-file") return [];

@@ -7,7 +7,7 @@ import { type Quantity } from "#domain/quantities/quantity";
 import { RULES_VERSION } from "#domain/rules/packs-on-file";
 import { sharePutDown } from "#domain/register/put-down";
 import { type RecordContent, type RecordedAmount, type RecordedLicense, type RecordedTreatment, type RecordedWeather } from "#domain/register/record-content";
-import { type CompletedForm } from "#application/register/complete-visit.schema";
+import { type CompletedForm, reachedLawns } from "#application/register/complete-visit.schema";
 import { findingsOfRecord } from "#application/register/findings-of-record";
 import { type ReallyUsed } from "#application/register/really-used";
 import { NOT_ON_FILE, type RecordPlan, type RecordTreatment } from "#application/register/record-plan";
@@ -95,7 +95,8 @@ function treatmentOf(used: ReallyUsed, form: CompletedForm, { plan, used: { lotN
   const treatment = plan.treatments.find(({ line }) => line === used.line);
   if (treatment === undefined) throw new Error(`treatment ${String(used.line)} of a record is one that was planned`);
   const { line, draw, measuredBy, total, lots } = used;
-  const reached = treatment.lawns.filter(({ zoneId }) => form.lawns[zoneId] === "done" || form.lawns[zoneId] === "part");
+  const isReached = reachedLawns(form);
+  const reached = treatment.lawns.filter(({ zoneId }) => isReached.has(zoneId));
   const shared = sharePutDown(treatment.label, total, reached);
   return {
     findings: shared.findings,

@@ -4,7 +4,7 @@ import { type PostingKind } from "#domain/stock/posting";
 import { type Work } from "#application/use-case";
 
 /** One delivery of a lot with all that was said of its price. */
-export interface PricedDelivery {
+interface PricedDelivery {
   readonly stockPostingId: string;
   readonly line: number;
   readonly lotId: string;

@@ -28,7 +28,7 @@ export interface YearOfSource {
   readonly days: readonly KeptDay[];
 }
 
-export interface TemperaturesOnFile {
+interface TemperaturesOnFile {
   /** The one in use first. */
   readonly sources: readonly SourceOnFile[];
   readonly shown: YearOfSource | null;

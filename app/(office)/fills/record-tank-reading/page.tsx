@@ -14,6 +14,7 @@ import { crewChoices } from "../../crew-choices";
 import { pageFor } from "../../page-for";
 import { us } from "../../visits/[visitId]/mix-words";
 import { type SprayerFormProps, sprayersAsked } from "../sprayers-asked";
+import { productsWords } from "../tank-words";
 import { RecordTankReadingForm } from "./record-tank-reading-form.client";
 
 export const metadata: Metadata = { title: "Write down what a tank holds" };
@@ -25,7 +26,7 @@ function booksWords({ left, fills, isClean, holdUp, readings }: TankOnFile): str
   if (fills.length === 0) return readings.length === 0 ? `No fill is on the books.${lines}` : `${us(left)} of which no fill is on the books.${lines}`;
   const rests = fills.filter((fill) => fill.left.amount > 0n);
   if (rests.length === 0) return `Nothing left.${lines}`;
-  const parts = rests.map(({ number, left: rest, leftOf }) => `${us(rest)} of fill ${String(number)} with ${listWords(leftOf.map(({ name, amount }) => `${us(amount)} of ${name}`))}`);
+  const parts = rests.map(({ number, left: rest, leftOf }) => `${us(rest)} of fill ${String(number)} with ${productsWords(leftOf)}`);
   return `${rests.length > 1 ? `${us(left)}: ` : ""}${listWords(parts)}.${lines}`;
 }
 

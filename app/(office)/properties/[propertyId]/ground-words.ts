@@ -7,7 +7,7 @@ import { type Quantity } from "#domain/quantities/quantity";
 import { measureArea } from "#domain/turf/field-area";
 
 /** "12 ft". */
-export function feetWords(length: Quantity<"length">): string {
+function feetWords(length: Quantity<"length">): string {
   return formatQuantityIn(length, "ft", 1);
 }
 

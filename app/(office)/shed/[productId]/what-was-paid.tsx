@@ -20,47 +20,45 @@ interface Props {
 /** The deliveries of a product with what counts as paid for each, and everything that was said of it. */
 export function WhatWasPaid({ deliveries, product, mayState, timeZone }: Props) {
   return (
-    <Stack gap={3}>
-      <Table
-        caption="Deliveries and what was paid, the newest first"
-        captionSpoken
-        columns={[
-          { id: "received", head: "Received" },
-          { id: "lot", head: "Lot" },
-          { id: "amount", head: "What came" },
-          { id: "paid", head: "Paid for one" },
-          { id: "said", head: "Who said so" },
-          ...(mayState ? [{ id: "acts", head: "Change" }] : []),
-        ]}
-        rows={deliveries.map((delivery) => {
-          const { stockPostingId, line, receivedAt, lotNumber, container, containerSize, amount, paidPerContainerCents, statements } = delivery;
-          return {
-            id: `${stockPostingId} ${String(line)}`,
-            cells: {
-              received: formatShortDate(calendarDateIn(timeZone, receivedAt.getTime())),
-              lot: <Code>{lotNumber}</Code>,
-              amount: amountInContainers(amount, container, { dimension: product.dimension, amount: containerSize }),
-              paid: paidPerContainerCents === null ? <strong>not on file</strong> : paidWords(paidPerContainerCents, container),
-              said: (
-                <Stack gap={1}>
-                  {statements.toReversed().map((statement) => (
-                    <Text key={statement.number} size="small">
-                      {statementWords(statement, container, timeZone)}
-                    </Text>
-                  ))}
-                </Stack>
-              ),
-              acts: (
-                <Link href={`/shed/${product.productId}/state-delivery-price?delivery=${stockPostingId}&line=${String(line)}`} prefetch={false}>
-                  Say what was paid
-                </Link>
-              ),
-            },
-          };
-        })}
-        empty={<EmptyState sentence="Nothing of it was ever received, so nothing was paid. Receive a delivery, with its price or without." />}
-      />
-    </Stack>
+    <Table
+      caption="Deliveries and what was paid, the newest first"
+      captionSpoken
+      columns={[
+        { id: "received", head: "Received" },
+        { id: "lot", head: "Lot" },
+        { id: "amount", head: "What came" },
+        { id: "paid", head: "Paid for one" },
+        { id: "said", head: "Who said so" },
+        ...(mayState ? [{ id: "acts", head: "Change" }] : []),
+      ]}
+      rows={deliveries.map((delivery) => {
+        const { stockPostingId, line, receivedAt, lotNumber, container, containerSize, amount, paidPerContainerCents, statements } = delivery;
+        return {
+          id: `${stockPostingId} ${String(line)}`,
+          cells: {
+            received: formatShortDate(calendarDateIn(timeZone, receivedAt.getTime())),
+            lot: <Code>{lotNumber}</Code>,
+            amount: amountInContainers(amount, container, { dimension: product.dimension, amount: containerSize }),
+            paid: paidPerContainerCents === null ? <strong>not on file</strong> : paidWords(paidPerContainerCents, container),
+            said: (
+              <Stack gap={1}>
+                {statements.toReversed().map((statement) => (
+                  <Text key={statement.number} size="small">
+                    {statementWords(statement, container, timeZone)}
+                  </Text>
+                ))}
+              </Stack>
+            ),
+            acts: (
+              <Link href={`/shed/${product.productId}/state-delivery-price?delivery=${stockPostingId}&line=${String(line)}`} prefetch={false}>
+                Say what was paid
+              </Link>
+            ),
+          },
+        };
+      })}
+      empty={<EmptyState sentence="Nothing of it was ever received, so nothing was paid. Receive a delivery, with its price or without." />}
+    />
   );
 }
 
