@@ -68,8 +68,8 @@ export type WateringAnswer =
 export interface JudgedWatering {
   readonly answer: WateringAnswer;
   readonly findings: readonly Finding[];
-  /** What water is kept off for because rain would spoil it. */
-  readonly keptDry: readonly StaysDry[];
+  /** What water is kept off for: first what the labels say of water, then what rain would spoil. */
+  readonly dry: readonly StaysDry[];
 }
 
 /**
@@ -83,8 +83,9 @@ export function judgeWatering(question: WateringQuestion): Outcome<JudgedWaterin
   const needs = wateringNeeds(products, visit, timeZone);
   const labelDry = stayingDry(products, question);
   const notes = overdueFindings(needs, timeZone);
-  const judged = (answer: WateringAnswer, findings: readonly Finding[], water: Measure<"length"> | "not-known" = "not-known") =>
-    accept({ answer, findings: [...notes, ...findings], keptDry: keptDryForRain(products, water, timeZone) });
+  const dryUnder = (water: Measure<"length"> | "not-known") => [...labelDry, ...keptDryForRain(products, water, timeZone)];
+  const judged = (answer: WateringAnswer, findings: readonly Finding[], dry = dryUnder("not-known")) =>
+    accept({ answer, findings: [...notes, ...findings], dry });
   const missing = missingFindings(question, needs, labelDry);
   if (missing.length > 0) return judged({ kind: "undecided" }, missing);
   if (products.some((applied) => isUnread(applied, needs))) return judged({ kind: "undecided" }, []);
@@ -94,13 +95,12 @@ export function judgeWatering(question: WateringQuestion): Outcome<JudgedWaterin
   const stated = depth.kind === "depth" ? depth.depth : undefined;
   const runs = stated === undefined ? accept([]) : stationRuns(question, stated);
   if (!runs.ok) return runs;
-  const water = stated === undefined ? "not-known" : mostPutDown(stated, runs.value);
+  const dry = dryUnder(stated === undefined ? "not-known" : mostPutDown(stated, runs.value));
   const unreachable = minutesKeepNoDepth(runs.value, needs);
-  if (unreachable.length > 0) return judged({ kind: "no-window" }, unreachable, water);
-  const dry = [...labelDry, ...keptDryForRain(products, water, timeZone)];
+  if (unreachable.length > 0) return judged({ kind: "no-window" }, unreachable, dry);
   const places = findPlaces(question, { needs, dry, runs: runs.value });
-  if (places.kind === "none") return judged({ kind: "no-window" }, [places.finding], water);
-  return judged(windowAnswer({ question, needs, dry, places, depth: stated, runs: runs.value }), [], water);
+  if (places.kind === "none") return judged({ kind: "no-window" }, [places.finding], dry);
+  return judged(windowAnswer({ question, needs, dry, places, depth: stated, runs: runs.value }), [], dry);
 }
 
 /** What the thirstiest station puts down in its whole minutes, and the least depth itself where none has minutes. */
