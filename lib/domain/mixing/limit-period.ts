@@ -13,7 +13,7 @@ function isWithin12Months(earlier: CalendarDate, later: CalendarDate): boolean {
 }
 
 /** What was put down in each stretch of the period that has the day in it: one calendar year, or any 12 months. */
-export function periodsAround(period: CountedPeriod, history: readonly PastApplication[], on: CalendarDate): readonly (readonly PastApplication[])[] {
+export function periodsAround<Past extends Pick<PastApplication, "on">>(period: CountedPeriod, history: readonly Past[], on: CalendarDate): readonly (readonly Past[])[] {
   if (period === "calendar-year") return [history.filter((past) => past.on.slice(0, 4) === on.slice(0, 4))];
   const begins = [on, ...history.map((past) => past.on)].filter((day) => isWithin12Months(day, on));
   return begins.map((begin) => history.filter((past) => isWithin12Months(begin, past.on)));
