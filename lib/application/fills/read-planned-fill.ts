@@ -4,9 +4,8 @@ import { groupedBy } from "#domain/foundation/grouping";
 import { type SprayMix } from "#domain/mixing/spray-mix";
 import { type FillStop, fillStopOf, planFill, type PlannedFill, visitsThatShare } from "#domain/mixing/tank-fill";
 import { invariant } from "#domain/foundation/invariant";
-import { keptFromRoundingUp } from "#domain/mixing/rounding-room";
+import { treatmentsForRounding } from "#domain/mixing/rounding-room";
 import { isSprayed, type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
-import { packOf } from "#domain/rules/packs-on-file";
 import { type Quantity } from "#domain/quantities/quantity";
 import { readPlannedFillSchema } from "#application/fills/read-planned-fill.schema";
 import { issuedTicketsOf } from "#application/visits/issued-ticket";
@@ -64,7 +63,7 @@ export const readPlannedFill = useCase("fills/read-planned-fill", readPlannedFil
     const said = issued.get(visitId)?.snapshot ?? (outcome.ok ? outcome.value : undefined);
     const sprays = said?.ticket.mixes.filter((mix): mix is SprayMix => mix.kind === "spray") ?? [];
     if (said === undefined || sprays.length === 0) without.push(noSpray(own, outcome.ok ? undefined : outcome.refusal.refusal));
-    const planned = said === undefined ? [] : keptFromRoundingUp(said.question, packOf(said.question.state));
+    const planned = said === undefined ? [] : treatmentsForRounding(said.question);
     for (const mix of sprays) {
       const treatments = planned.filter(isSprayed).filter(({ line }) => mix.products.some((product) => product.line === line));
       const [first] = treatments;

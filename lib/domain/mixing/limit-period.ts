@@ -19,6 +19,11 @@ export function periodsAround<Past extends Pick<PastApplication, "on">>(period: 
   return begins.map((begin) => history.filter((past) => isWithin12Months(begin, past.on)));
 }
 
+/** The stretches of time that a limit's own period may mean: a season without dates is held against both. */
+export function periodsMeantBy(period: SeasonLimit["period"]): readonly CountedPeriod[] {
+  return period === "season" ? ["calendar-year", "12-months"] : [period];
+}
+
 /** "calendar year", "12 months". */
 export function periodWords(period: CountedPeriod): string {
   return period === "calendar-year" ? "calendar year" : "12 months";

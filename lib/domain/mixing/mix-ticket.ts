@@ -15,7 +15,7 @@ import { checkLabel } from "#domain/mixing/label-checks";
 import { checkLawns } from "#domain/mixing/lawn-checks";
 import { checkNitrogen } from "#domain/mixing/nitrogen-checks";
 import { checkResistance } from "#domain/mixing/resistance-checks";
-import { keptFromRoundingUp } from "#domain/mixing/rounding-room";
+import { treatmentsForRounding } from "#domain/mixing/rounding-room";
 import { checkSite } from "#domain/mixing/site-checks";
 import { checkSpray } from "#domain/mixing/spray-checks";
 import { mixSpray, type ProductAmount, type SprayMix, tanksOf } from "#domain/mixing/spray-mix";
@@ -150,7 +150,7 @@ interface Worked {
 function workOut(question: TicketQuestion, pack: RulePack | undefined): Worked {
   const mixes: (GranularMix | SprayMix)[] = [];
   const findings: Finding[] = [];
-  const treatments = keptFromRoundingUp(question, pack);
+  const treatments = treatmentsForRounding(question);
   for (const treatment of treatments.filter(isSpread)) {
     const treated = treatedLawns(treatment, question.lawns, pack);
     findings.push(...treated.findings);

@@ -5,7 +5,7 @@ import { formatRatesApart } from "#domain/quantities/format-rate";
 import { addRates, compareRates, type Rate, rateFromAmounts } from "#domain/quantities/rate";
 import { countsToward } from "#domain/label/ingredient-name";
 import { type SeasonLimit } from "#domain/label/label-facts";
-import { type CountedPeriod, inPeriodOf, periodsAround, periodWords } from "#domain/mixing/limit-period";
+import { type CountedPeriod, inPeriodOf, periodsAround, periodsMeantBy, periodWords } from "#domain/mixing/limit-period";
 import { type PastIngredient, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 
 type ActiveRate = Rate<"active-ingredient-mass-per-area">;
@@ -123,10 +123,15 @@ function undecided(treatment: TicketTreatment, activeIngredient: string, lawn: T
   return hold("office", { ...words(treatment, lawn), rule: "season-limit-undecided", what, figure: [...new Set(uncounted)].join(" "), toDo });
 }
 
+function isAbove({ rate }: Total, most: ActiveRate): boolean {
+  return compareRates(rate, most) > 0;
+}
+
 function passes(treatment: TicketTreatment, { limit: { activeIngredient, most }, lawn, totalIn }: LimitOnLawn, period: CountedPeriod): readonly Finding[] {
-  const { rate, uncounted } = totalIn(period);
+  const total = totalIn(period);
+  const { rate, uncounted } = total;
   const open = uncounted.length === 0 ? [] : [undecided(treatment, activeIngredient, lawn, uncounted)];
-  if (compareRates(rate, most) <= 0) return open;
+  if (!isAbove(total, most)) return open;
   const [above, limited] = formatRatesApart(rate, most, "us");
   const figure = `With this visit ${lawn.name} gets ${above} in the ${periodWords(period)}; the label's most is ${limited}.`;
   const what = `Too much ${activeIngredient} in the season.`;
@@ -141,4 +146,12 @@ function passes(treatment: TicketTreatment, { limit: { activeIngredient, most },
  */
 export function checkSeason(treatment: TicketTreatment, lawns: readonly TicketLawn[], question: TicketQuestion): readonly Finding[] {
   return limitsOnLawns(treatment, lawns, question).flatMap((onLawn) => judge(treatment, onLawn));
+}
+
+/** Whether a treatment passes one of its label's limits over time on one of the lawns: where checkSeason says "season-limit-passed". */
+export function passesSeason(treatment: TicketTreatment, lawns: readonly TicketLawn[], question: TicketQuestion): boolean {
+  return limitsOnLawns(treatment, lawns, question).some(
+    ({ limit: { activeIngredient, most, period }, totalIn }) =>
+      !isEnteredOtherwise(treatment, activeIngredient) && periodsMeantBy(period).some((counted) => isAbove(totalIn(counted), most)),
+  );
 }

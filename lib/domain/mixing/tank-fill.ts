@@ -225,7 +225,7 @@ function moreThanFilled(fillName: string, excess: Quantity<"volume">): Finding {
 
 /**
  * What a visit's mix ticket asks of a fill: of spray what its ground takes, and not what the ticket's own loads come to on
- * the gauge. The treatments are those of the ticket as rounding may take them (keptFromRoundingUp).
+ * the gauge. The treatments are those of the ticket as rounding may take them (treatmentsForRounding).
  */
 export function fillStopOf(visitId: string, mix: SprayMix, treatmentOf: (line: number) => TicketTreatment): FillStop {
   return {
