@@ -2,6 +2,7 @@ import { addDays, type CalendarDate, calendarDateIn } from "#domain/foundation/c
 import { type Finding, gravestFirst, hold } from "#domain/foundation/finding";
 import { accept, type Outcome } from "#domain/foundation/outcome";
 import { aftercareFactNames, type AftercareKind, unreadFacts } from "#domain/label/aftercare-constraint";
+import { READ_THE_LABEL } from "#domain/label/not-read";
 import { type EndContext, endOf } from "#domain/mixing/aftercare-instants";
 import { type AftercareQuestion, refuseImpossibleQuestion } from "#domain/mixing/aftercare-question";
 import {
@@ -183,7 +184,7 @@ function unreadFindings(products: readonly AppliedProduct[], timeZone: string): 
         rule: "aftercare-fact-missing",
         source: "label",
         what: `For ${name} it has not been entered from its label ${facts.join("; ")}.`,
-        toDo: "Read the label and enter what it states, or that it states nothing.",
+        toDo: READ_THE_LABEL,
         about: [productName],
       }),
     );
