@@ -56,20 +56,22 @@ function isMeant(from: string, { names, areAllOnFile }: Names): "yes" | "no" | "
 
 function namesOf({ productName, activeIngredients, analysis }: LabelFacts): Names {
   const iron = typeof analysis === "string" ? "not-stated" : analysis.grade.ironPercent;
-  const names = [productName, ...(iron !== "not-stated" && iron.numerator > 0n ? [IRON] : [])];
-  if (activeIngredients === "unknown") return { names, areAllOnFile: false };
-  return { names: [...names, ...activeIngredients.map(({ name }) => name)], areAllOnFile: true };
+  return namesFrom(productName, activeIngredients, iron !== "not-stated" && iron.numerator > 0n);
 }
 
 function pastNames({ productName, activeIngredients, nutrients }: PastApplication): Names {
   const iron = nutrients.ok ? nutrients.value.iron : "not-stated";
-  const names = [productName, ...(iron !== "not-stated" && iron.amount > 0n ? [IRON] : [])];
-  if (activeIngredients === "unknown") return { names, areAllOnFile: false };
-  return { names: [...names, ...activeIngredients.map(({ name }) => name)], areAllOnFile: true };
+  return namesFrom(productName, activeIngredients, iron !== "not-stated" && iron.amount > 0n);
 }
 
 /** A label that guarantees iron brings it, whatever its product is called. */
 const IRON = "iron";
+
+function namesFrom(productName: string, activeIngredients: readonly { readonly name: string }[] | "unknown", bringsIron: boolean): Names {
+  const names = bringsIron ? [productName, IRON] : [productName];
+  if (activeIngredients === "unknown") return { names, areAllOnFile: false };
+  return { names: [...names, ...activeIngredients.map(({ name }) => name)], areAllOnFile: true };
+}
 
 function unread({ label }: TicketTreatment, others: readonly TicketTreatment[], rule: string, sharing: string): Finding {
   const figure = `It shares ${sharing} with ${listWords([...new Set(others.map((other) => other.label.productName))])}.`;
