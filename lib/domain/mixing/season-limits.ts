@@ -4,7 +4,7 @@ import { activeIngredientRate, type Concentration } from "#domain/quantities/act
 import { formatRatesApart } from "#domain/quantities/format-rate";
 import { addRates, compareRates, type Rate, rateFromAmounts } from "#domain/quantities/rate";
 import { countsToward } from "#domain/label/ingredient-name";
-import { type SeasonLimit } from "#domain/label/label-facts";
+import { knownDensity, type SeasonLimit } from "#domain/label/label-facts";
 import { type CountedPeriod, inPeriodOf, periodsAround, periodsMeantBy, periodWords } from "#domain/mixing/limit-period";
 import { type PastIngredient, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 
@@ -47,7 +47,7 @@ type Brought = Pick<PastIngredient, "name" | "rate" | "acid">;
 
 /** What a treatment's rate brings of each ingredient; not countable where the density that it takes is not on file. */
 function ingredientsOf({ label, rate }: TicketTreatment): readonly Brought[] | "unknown" {
-  const density = label.density === "unknown" ? undefined : label.density;
+  const density = knownDensity(label);
   const rateOf = (part: Concentration) => {
     const active = activeIngredientRate(rate, part, density);
     return active.ok ? active.value : "not-countable";

@@ -4,7 +4,7 @@ import { invariant } from "#domain/foundation/invariant";
 import { type ExactQuantity, type Measure, multiplyExact, settle } from "#domain/quantities/exact-quantity";
 import { formatQuantity } from "#domain/quantities/format-quantity";
 import { allocate, fromAmount, type Quantity, smallest, sum } from "#domain/quantities/quantity";
-import { concentrationInSpray, type Rate, times } from "#domain/quantities/rate";
+import { concentrationInSpray, type Rate, rateFrom, times } from "#domain/quantities/rate";
 import { rational } from "#domain/quantities/rational";
 import { amountOfMarks, marksWithin, nearestMarks } from "#domain/quantities/rounding";
 import { FORMULATIONS, type LabelFacts, type ProductRate } from "#domain/label/label-facts";
@@ -107,6 +107,11 @@ export function sprayForGround({ rate }: TicketSprayer["carrier"], lawns: readon
 /** What a rate comes to on an area, exactly: by weight or by volume, as the rate is. */
 export function rateTimes(rate: ProductRate, area: Measure<"area">): ExactQuantity<"mass"> | ExactQuantity<"volume"> {
   return rate.basis === "product-mass-per-area" ? times(rate, area) : times(rate, area);
+}
+
+/** What an amount on an area comes to as a rate: by weight or by volume, as it was measured. Throws when the area is zero. */
+export function rateOver(amount: ProductAmount, area: Quantity<"area">): ProductRate {
+  return amount.dimension === "mass" ? rateFrom("product-mass-per-area", amount, area) : rateFrom("product-volume-per-area", amount, area);
 }
 
 /** The product in a volume of finished spray at the concentration that gives the rate. */
