@@ -1,7 +1,6 @@
-import { type ProductRate } from "#domain/label/label-facts";
 import { packOf } from "#domain/rules/packs-on-file";
 import { type RulePack } from "#domain/rules/rule-pack";
-import { ceilingOf } from "#domain/mixing/granular-mix";
+import { highestOf } from "#domain/mixing/granular-mix";
 import { passesNitrogenOfLaw } from "#domain/mixing/nitrogen-checks";
 import { passesSeason } from "#domain/mixing/season-limits";
 import { type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
@@ -34,10 +33,6 @@ function passesMaximum(question: TicketQuestion, pack: RulePack | undefined): bo
   const { treatments, lawns } = question;
   const isOverSeason = (treatment: TicketTreatment) => passesSeason(treatment, lawns.filter(({ zoneId }) => treatment.zoneIds.includes(zoneId)), question);
   return passesNitrogenOfLaw(question, pack) || treatments.some(isOverSeason);
-}
-
-function highestOf({ rate, use }: TicketTreatment): ProductRate {
-  return rate.basis === "product-mass-per-area" ? ceilingOf(rate, use.rates) : ceilingOf(rate, use.rates);
 }
 
 function highestAsPlanned({ rate, use: { rates } }: TicketTreatment): TicketTreatment["use"]["rates"] {

@@ -8,7 +8,7 @@ import { concentrationInSpray, type Rate, rateFrom, times } from "#domain/quanti
 import { rational } from "#domain/quantities/rational";
 import { amountOfMarks, marksWithin, nearestMarks } from "#domain/quantities/rounding";
 import { FORMULATIONS, type LabelFacts, type ProductRate } from "#domain/label/label-facts";
-import { ceilingOf, measureOut, smallerOf } from "#domain/mixing/granular-mix";
+import { highestOf, measureOut, smallerOf } from "#domain/mixing/granular-mix";
 import { mixingSteps } from "#domain/mixing/mixing-steps";
 import { type TicketSettings, type TicketSprayer, type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { type TreatedLawn } from "#domain/mixing/treated-area";
@@ -232,8 +232,8 @@ interface LoadShare {
 
 function tankLoad(treatments: readonly SprayTreatment[], { number, finished, ground, carrier }: LoadShare): TankLoad {
   const products = treatments.map((treatment): SprayedAmount => {
-    const { line, rate, use } = treatment;
-    const ceiling: ProductRate = rate.basis === "product-mass-per-area" ? ceilingOf(rate, use.rates) : ceilingOf(rate, use.rates);
+    const { line, rate } = treatment;
+    const ceiling = highestOf(treatment);
     const most = smallerOf<"mass" | "volume">(rateTimes(ceiling, ground), inFinished(ceiling, carrier, finished));
     const measured = measureOut<"mass" | "volume">(rateTimes(rate, ground), most, fittingTool(treatment));
     return { line, amount: measured.amount, marks: measured.marks };
@@ -257,12 +257,11 @@ function sprayedProduct(treatment: SprayTreatment, gear: TicketSprayer, loads: r
   const { line, label, rate } = treatment;
   const amounts = loads.map(({ products }) => products.find((product) => product.line === line)?.amount);
   const amount = amounts.reduce((total, part) => total + (part?.amount ?? 0n), 0n);
-  const isMass = rate.basis === "product-mass-per-area";
   return {
     line,
     productName: label.productName,
     toolName: fittingTool(treatment)?.name ?? null,
-    total: isMass ? { dimension: "mass", amount } : { dimension: "volume", amount },
-    concentration: isMass ? concentrationInSpray(rate, gear.carrier.rate) : concentrationInSpray(rate, gear.carrier.rate),
+    total: rate.basis === "product-mass-per-area" ? { dimension: "mass", amount } : { dimension: "volume", amount },
+    concentration: concentrationInSpray(rate, gear.carrier.rate),
   };
 }
