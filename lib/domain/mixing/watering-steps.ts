@@ -14,8 +14,9 @@ type Window = Extract<WateringAnswer, { readonly kind: "window" }>;
 const ONE_MINUTE_MILLISECONDS = 60_000;
 
 /**
- * How the visit is watered in, as steps. At one go it is the first stretch, and the words say until when later ones do
- * too; in several parts it is a step for each. Where no label sets a date there is no end, and the words say that.
+ * How the visit is watered in, as steps. Where a label sets a date: at one go it is the first stretch, and the words say
+ * until when later ones do too; in several parts it is a step for each. Where none does there is one step without an end,
+ * whose words say that, and which lists all parts where there are several.
  */
 export function wateringSteps(answer: WateringAnswer, timeZone: string): readonly AftercareStep[] {
   if (answer.kind !== "window") return [];
@@ -66,7 +67,7 @@ function noDateWords({ isOverdue, hasHours }: Window): string {
 
 function atOneGoWords({ depthWords, stations, starts = [] }: Window, span: Span, timeZone: string): string {
   if (depthWords === null) return "Water in as the label says; it states no depth.";
-  // Stations without rests run one after another as they are listed, which needs no times.
+  // Stations without rests take as long one after another in any order, which needs no times.
   const isInterleaved = stations.length > 1 && starts.length > stations.length;
   const order = isInterleaved ? [`One at a time, begun at ${clockAt(span, 0, timeZone)}: ${startsWords(starts, span, timeZone)}.`] : [];
   return [`Water in with ${depthWords}.`, ...stations.map(({ sentence }) => sentence), ...order].join(" ");

@@ -42,7 +42,7 @@ export type WateringAnswer =
       readonly windows: readonly Span[];
       /** The stretches of several days, with whole stations in each, where none is long enough for all; else none. */
       readonly parts?: readonly WateringPart[];
-      /** The runs of all stations at one go, one station at a time; none where a station has no minutes. */
+      /** The runs of all stations at one go, one station at a time; none where a station has no minutes, or where it takes several parts. */
       readonly starts?: readonly StationStart[];
       /** The first date that a label sets; null where none does, or only one that has passed. */
       readonly dueAtEpochMilliseconds?: number | null;
