@@ -3,6 +3,7 @@ import { type Finding, gravestFirst, hold } from "#domain/foundation/finding";
 import { invariant } from "#domain/foundation/invariant";
 import { accept, type InputRefusal, type Outcome } from "#domain/foundation/outcome";
 import { refuseOutOfRange } from "#domain/turf/physical-range";
+import { highRange } from "#domain/weather/forecast-high";
 import { checkNutrientLaw, type ProductOnLawns } from "#domain/rules/nutrient-law";
 import { packOf } from "#domain/rules/packs-on-file";
 import { type RulePack } from "#domain/rules/rule-pack";
@@ -77,7 +78,7 @@ function refuseHomeless({ treatments, lawns }: TicketQuestion): InputRefusal | u
 }
 
 function refuseSettings({ settings: { heatCautionFromF } }: TicketQuestion): Outcome<never> | undefined {
-  return refuseOutOfRange([{ field: "heatCautionFromF", words: "The heat from which on the company takes care", value: heatCautionFromF, lowest: -60, highest: 140, unit: "°F" }]);
+  return refuseOutOfRange([highRange("heatCautionFromF", "The heat from which on the company takes care", heatCautionFromF)]);
 }
 
 function allFindings(question: TicketQuestion, pack: RulePack | undefined, worked: Worked, heat: readonly Finding[]): readonly Finding[] {

@@ -1,7 +1,7 @@
 import { type Finding, hold, note, takeCare } from "#domain/foundation/finding";
+import { ended } from "#domain/foundation/full-stop";
 import { listWords } from "#domain/foundation/list-words";
 import { notReadOnLabel } from "#domain/label/not-read";
-import { ended } from "#domain/properties/lawn-look";
 import { DEFAULT_SPRAY_WEATHER_SETTINGS, stated, type WeatherLimits } from "#domain/weather/spray-limits";
 import { isSprayed, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 

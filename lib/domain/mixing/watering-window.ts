@@ -64,6 +64,9 @@ export type WateringAnswer =
       readonly reasons: readonly AftercareReason[];
     };
 
+/** The times in which a visit is watered in. */
+export type WateringWindow = Extract<WateringAnswer, { readonly kind: "window" }>;
+
 /** The answer with what was found on the way. */
 export interface JudgedWatering {
   readonly answer: WateringAnswer;
@@ -259,11 +262,9 @@ function windowAnswer({ question, needs, dry, places, depth, runs }: FoundPlaces
 }
 
 /** What the labels say of rain. Where it would do for all and could still spoil one, nobody is told to wait for it. */
-function rainOf(needs: readonly WateringNeed[], spoiling: readonly SpoilingRain[]): Window["rain"] {
+function rainOf(needs: readonly WateringNeed[], spoiling: readonly SpoilingRain[]): WateringWindow["rain"] {
   const rains = needs.map(({ constraint }) => constraint.rain);
   if (rains.includes("does-not-count")) return "does-not-count";
   if (!rains.every((rain) => rain === "counts")) return "not-stated";
   return spoiling.length > 0 ? "may-spoil" : "counts";
 }
-
-type Window = Extract<WateringAnswer, { readonly kind: "window" }>;

@@ -28,7 +28,7 @@ export interface Placement {
 }
 
 /** Whose width it is that is kept clear: the widest of three, and of equal ones the company's own, then the label's. */
-export type WhoseWidth = "company" | "label" | "law";
+type WhoseWidth = "company" | "label" | "law";
 
 /** One strip along water: its length as measured, and the width that crew, label or law keep clear. */
 export interface ClearStrip {
