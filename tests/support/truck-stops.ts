@@ -1,11 +1,10 @@
 // Stops of a truck as loading and fills see them, from tickets of invented products: tests say only what differs.
 import { type LoadedStop } from "#domain/mixing/loading-list";
 import { makeMixTicket } from "#domain/mixing/mix-ticket";
-import { keptFromRoundingUp } from "#domain/mixing/rounding-room";
+import { treatmentsForRounding } from "#domain/mixing/rounding-room";
 import { type ContainerOnHand, productsToLoad, weightsAlongRoute } from "#domain/mixing/products-to-load";
 import { type TankPlanQuestion, type TreatedStop } from "#domain/mixing/tank-plan-question";
 import { type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
-import { packOf } from "#domain/rules/packs-on-file";
 import { exactly } from "#domain/quantities/exact-quantity";
 import { of } from "#domain/quantities/quantity";
 import { valueOf } from "./domain-answers";
@@ -20,7 +19,7 @@ export function truckStop(visitId: string, treatments: readonly TicketTreatment[
 /** A stop for a ticket's question. */
 export function stopOf(question: TicketQuestion, more: Partial<TreatedStop> & Pick<TreatedStop, "visitId" | "name">): LoadedStop {
   const { lawns } = question;
-  return { water: "no", lawns, treatments: keptFromRoundingUp(question, packOf(question.state)), wantsSign: false, mixes: valueOf(makeMixTicket(question)).mixes, ...more };
+  return { water: "no", lawns, treatments: treatmentsForRounding(question), wantsSign: false, mixes: valueOf(makeMixTicket(question)).mixes, ...more };
 }
 
 /** A truck's route with a clean tank, whose last mix is pushed out with water. */

@@ -8,12 +8,11 @@ import { containersOnHand } from "#application/days/day-facts";
 import { DEFAULT_HOUSE_SETTINGS } from "#domain/company/house-settings";
 import { type LoadedStop, type LoadingList, loadingList } from "#domain/mixing/loading-list";
 import { type ContainerOnHand, type LoadedProduct, productsToLoad, weightsAlongRoute } from "#domain/mixing/products-to-load";
-import { keptFromRoundingUp } from "#domain/mixing/rounding-room";
+import { treatmentsForRounding } from "#domain/mixing/rounding-room";
 import { planTanks } from "#domain/mixing/tank-plan";
 import { type TankPlan } from "#domain/mixing/tank-plan-answer";
 import { type LastHeld, type TreatedStop } from "#domain/mixing/tank-plan-question";
 import { type Quantity } from "#domain/quantities/quantity";
-import { packOf } from "#domain/rules/packs-on-file";
 import { TANK_MARK } from "#application/visits/ticket-facts";
 
 /** What the books say besides the visits of a day: what products come in, and what the tanks held. */
@@ -55,7 +54,7 @@ export function loadedStopOf({ visitId, property }: VisitOfStop, worked: Pick<Vi
   const stop = { visitId, name: property.street, water: WATER_AT_STOPS };
   if (worked === null) return { ...stop, lawns: [], mixes: [], treatments: [], wantsSign: false };
   const { ticket: { mixes }, question } = worked;
-  return { ...stop, lawns: question.lawns, mixes, treatments: keptFromRoundingUp(question, packOf(question.state)), wantsSign: wantsSign(worked) };
+  return { ...stop, lawns: question.lawns, mixes, treatments: treatmentsForRounding(question), wantsSign: wantsSign(worked) };
 }
 
 /** Whether a sign is put up at a visit. */

@@ -3,10 +3,9 @@ import { type Finding } from "#domain/foundation/finding";
 import { groupedBy } from "#domain/foundation/grouping";
 import { type SprayMix } from "#domain/mixing/spray-mix";
 import { type FillStop, fillStopOf, planFill, type PlannedFill, visitsThatShare } from "#domain/mixing/tank-fill";
-import { invariant } from "#domain/foundation/invariant";
-import { keptFromRoundingUp } from "#domain/mixing/rounding-room";
-import { isSprayed, type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
-import { packOf } from "#domain/rules/packs-on-file";
+import { treatmentsForRounding } from "#domain/mixing/rounding-room";
+import { treatmentOn } from "#domain/mixing/tank-runs";
+import { isSprayed, type TicketTool } from "#domain/mixing/ticket-question";
 import { type Quantity } from "#domain/quantities/quantity";
 import { readPlannedFillSchema } from "#application/fills/read-planned-fill.schema";
 import { issuedTicketsOf } from "#application/visits/issued-ticket";
@@ -64,7 +63,7 @@ export const readPlannedFill = useCase("fills/read-planned-fill", readPlannedFil
     const said = issued.get(visitId)?.snapshot ?? (outcome.ok ? outcome.value : undefined);
     const sprays = said?.ticket.mixes.filter((mix): mix is SprayMix => mix.kind === "spray") ?? [];
     if (said === undefined || sprays.length === 0) without.push(noSpray(own, outcome.ok ? undefined : outcome.refusal.refusal));
-    const planned = said === undefined ? [] : keptFromRoundingUp(said.question, packOf(said.question.state));
+    const planned = said === undefined ? [] : treatmentsForRounding(said.question);
     for (const mix of sprays) {
       const treatments = planned.filter(isSprayed).filter(({ line }) => mix.products.some((product) => product.line === line));
       const [first] = treatments;
@@ -82,12 +81,6 @@ export const readPlannedFill = useCase("fills/read-planned-fill", readPlannedFil
   const fills = [...groupedBy(stops, ({ equipmentId }) => equipmentId).values()].flatMap(fillsOfTank);
   return accept({ fills, without });
 });
-
-function treatmentOn(treatments: readonly TicketTreatment[], line: number): TicketTreatment {
-  const treatment = treatments.find((one) => one.line === line);
-  invariant(treatment !== undefined, "a mix is made of treatments of its visit");
-  return treatment;
-}
 
 function fillsOfTank(stops: readonly StopOfTank[]): readonly FillToMake[] {
   const [first] = stops;

@@ -1,7 +1,7 @@
 import { type CalendarDate, calendarDateIn } from "#domain/foundation/calendar-date";
 import { groupedBy } from "#domain/foundation/grouping";
 import { sprayedBetween } from "#domain/mixing/tank-day";
-import { fromAmount, type Quantity } from "#domain/quantities/quantity";
+import { fromAmount, type Quantity, sum } from "#domain/quantities/quantity";
 import { type FillOfTank } from "#application/fills/fills-in-books";
 import { type MovedFromTank, movedFromTanks } from "#application/fills/moved-from-tank";
 import { type MissingFromTankWent } from "#application/fills/record-tank-reading.schema";
@@ -64,8 +64,8 @@ export async function readingsOnFile(work: Work, fills: readonly FillOfTank[]): 
 function sinceLast(before: ReadingRow | undefined, after: ReadingRow, fills: readonly FillOfTank[], cleanedAt: readonly Date[]): ReadingOnFile["sinceLast"] {
   if (before === undefined || cleanedAt.some((at) => at >= before.readAt && at < after.readAt)) return null;
   const [from, until] = [before.readAt.getTime(), after.readAt.getTime()];
-  const filled = fills.filter(({ filledAt }) => filledAt >= from && filledAt < until).reduce((total, { finished }) => total + finished.amount, 0n);
-  const drawn = fills.flatMap(({ draws }) => draws).filter(({ endedAt }) => endedAt > from && endedAt <= until).reduce((total, { sprayed }) => total + sprayed.amount, 0n);
-  const sprayed = sprayedBetween({ by: "dip", before: fromAmount("volume", before.volume), after: fromAmount("volume", after.volume), filledBetween: fromAmount("volume", filled) });
-  return { byReading: sprayed.ok ? sprayed.value : "more than before", byRecords: fromAmount("volume", drawn) };
+  const filledBetween = sum("volume", fills.filter(({ filledAt }) => filledAt >= from && filledAt < until).map(({ finished }) => finished));
+  const byRecords = sum("volume", fills.flatMap(({ draws }) => draws).filter(({ endedAt }) => endedAt > from && endedAt <= until).map((draw) => draw.sprayed));
+  const sprayed = sprayedBetween({ by: "dip", before: fromAmount("volume", before.volume), after: fromAmount("volume", after.volume), filledBetween });
+  return { byReading: sprayed.ok ? sprayed.value : "more than before", byRecords };
 }

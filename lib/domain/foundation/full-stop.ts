@@ -2,3 +2,8 @@
 export function withoutFullStop(words: string): string {
   return words.replace(/\.+$/u, "");
 }
+
+/** Words with a full stop at their end, unless they end by themselves. */
+export function ended(words: string): string {
+  return /[.!?]$/u.test(words) ? words : `${words}.`;
+}

@@ -29,8 +29,8 @@ export type DueReach = Exclude<Reach, { readonly anchor: "calendar-month" }> | {
 export const AT_ONCE_MINUTES = 60;
 
 /**
- * How far something reaches back from the start of the application or the day it is on. Days are read both ways as in
- * {@link Reach}, and the earlier start counts.
+ * How far something reaches back from the start of the application or the day it is on. Days are read both ways, and the
+ * earlier start counts: the first instant of the day so many days before, and so many times 24 h before the work.
  */
 export type ReachBack =
   | { readonly anchor: "application-start"; readonly durationMinutes: number }

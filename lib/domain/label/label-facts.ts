@@ -130,6 +130,11 @@ export interface LabelFacts {
   readonly uses: readonly LabelUse[];
 }
 
+/** The density as computations take it: undefined where it is not on file, and they refuse what hangs on it. */
+export function knownDensity({ density }: Pick<LabelFacts, "density">): Density | undefined {
+  return density === "unknown" ? undefined : density;
+}
+
 /** The use of a name, or undefined when the label has none of that name. */
 export function useNamed(label: LabelFacts, useName: string): LabelUse | undefined {
   return label.uses.find((use) => use.useName === useName);

@@ -2,6 +2,7 @@ import { addDays, type CalendarDate, calendarDateIn } from "#domain/foundation/c
 import { type Finding, gravestFirst, hold } from "#domain/foundation/finding";
 import { accept, type Outcome } from "#domain/foundation/outcome";
 import { aftercareFactNames, type AftercareKind, unreadFacts } from "#domain/label/aftercare-constraint";
+import { READ_THE_LABEL } from "#domain/label/not-read";
 import { type EndContext, endOf } from "#domain/mixing/aftercare-instants";
 import { type AftercareQuestion, refuseImpossibleQuestion } from "#domain/mixing/aftercare-question";
 import {
@@ -20,7 +21,7 @@ import { mowedTooShortlyBefore, mowingDaysInTheWay } from "#domain/mixing/mowing
 import { type SpoilingRain, spoilingRain } from "#domain/mixing/rain-aftercare";
 import { seedingFindings, seedingMayNots } from "#domain/mixing/seeding-aftercare";
 import { signMayNots, signsToPutUp } from "#domain/mixing/sign-aftercare";
-import { type StaysDry, stayingDry, wateredInAtLatest } from "#domain/mixing/watering-bounds";
+import { type StaysDry, wateredInAtLatest } from "#domain/mixing/watering-bounds";
 import { wateringSteps } from "#domain/mixing/watering-steps";
 import { judgeWatering, type WateringAnswer } from "#domain/mixing/watering-window";
 
@@ -53,11 +54,11 @@ export function aftercareTimeline(question: AftercareQuestion): Outcome<Aftercar
   const watering = judgeWatering(question);
   if (!watering.ok) return watering;
   const { products, visit, timeZone, zoneDataVersion, mowing, seedings } = question;
-  const { answer, keptDry } = watering.value;
+  const { answer, dry } = watering.value;
   const endContext = endContextsOf(question);
   const signs = signMayNots(products, { ...question, endContext });
   const unread = unreadMayNots(products, timeZone);
-  const mayNots = [...stateMayNots(question, endContext, keptDry), ...seedingMayNots(products, timeZone), ...signs.mayNots, ...unread];
+  const mayNots = [...stateMayNots(question, endContext, dry), ...seedingMayNots(products, timeZone), ...signs.mayNots, ...unread];
   const from = { epochMilliseconds: visit.fromEpochMilliseconds, timeZone };
   const forbidden = AFTERCARE_ROWS.flatMap((row) => joinMayNots(row, mayNots, from));
   const lawn = lawnAtApplication(products, timeZone);
@@ -135,7 +136,7 @@ const STATE_KINDS = [
  * What keeps people and pets, mowers and water off: from the start of each application until its own end. Water is kept
  * off for rain that would spoil too, where the water is as much.
  */
-function stateMayNots(question: AftercareQuestion, endContext: EndContextOf, keptDry: readonly StaysDry[]): readonly MayNot[] {
+function stateMayNots(question: AftercareQuestion, endContext: EndContextOf, staysDry: readonly StaysDry[]): readonly MayNot[] {
   const { products, timeZone } = question;
   const offLawn = STATE_KINDS.flatMap(({ row, kind }) =>
     constraintsOf(products, kind).map(({ applied, constraint }): MayNot => ({
@@ -145,7 +146,7 @@ function stateMayNots(question: AftercareQuestion, endContext: EndContextOf, kep
       reason: reasonFor(appliedName(applied, timeZone), constraint),
     })),
   );
-  const dry = [...stayingDry(products, question), ...keptDry].map(({ applied, constraint, end }): MayNot => ({
+  const dry = staysDry.map(({ applied, constraint, end }): MayNot => ({
     row: "watering",
     startsAtEpochMilliseconds: applied.application.startsAtEpochMilliseconds,
     end,
@@ -183,7 +184,7 @@ function unreadFindings(products: readonly AppliedProduct[], timeZone: string): 
         rule: "aftercare-fact-missing",
         source: "label",
         what: `For ${name} it has not been entered from its label ${facts.join("; ")}.`,
-        toDo: "Read the label and enter what it states, or that it states nothing.",
+        toDo: READ_THE_LABEL,
         about: [productName],
       }),
     );

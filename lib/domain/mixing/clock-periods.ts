@@ -49,7 +49,7 @@ function isPossible(days: ClockDays): boolean {
 }
 
 /** Whether a date is one of the days. */
-export function isOnDays(date: CalendarDate, days: ClockDays): boolean {
+function isOnDays(date: CalendarDate, days: ClockDays): boolean {
   if ("weekday" in days) return days.weekday === weekdayOf(date);
   const isOdd = Number(date.slice(-2)) % 2 === 1;
   return isOdd === (days.datesOfMonth === "odd");

@@ -1,7 +1,8 @@
 import { invariant } from "#domain/foundation/invariant";
 import { type TankLoads } from "#domain/company/house-settings";
 import { canonicalAmountOf, type Measure } from "#domain/quantities/exact-quantity";
-import { divideRational, multiplyRational, type Rational, rational, roundToWhole } from "#domain/quantities/rational";
+import { divideRational, type Rational, rational, roundToWhole } from "#domain/quantities/rational";
+import { amountOfMarks } from "#domain/quantities/rounding";
 
 /** What is taken from a tank at one place, in canonical units of volume. Draws of one run follow one another with one mix. */
 export interface TankDraw {
@@ -56,7 +57,7 @@ export function sizeFills(draws: readonly TankDraw[], limits: TankLimits, how: T
   let best: FillSizes = farthest;
   while (low + 1n < high) {
     const middle = (low + high) / 2n;
-    const tried = cut(run, volumeOfMarks(run, middle));
+    const tried = cut(run, amountOfMarks(limits.mark, middle).amount);
     if (tried.kind === "sized" && tried.fills.length <= allowed) [high, best] = [middle, tried];
     else low = middle;
   }
@@ -81,10 +82,6 @@ function marksUp({ mark }: Run, volume: bigint): bigint {
   return roundToWhole(divideRational(rational(volume), mark), "up");
 }
 
-function volumeOfMarks({ mark }: Run, marks: bigint): bigint {
-  return roundToWhole(multiplyRational(mark, rational(marks)), "nearest");
-}
-
 /** What has been aboard up to a point of the run, when all that it takes until there is. */
 function aboardUpTo(run: Run, taken: bigint): bigint {
   const { already } = run.limits;
@@ -98,16 +95,16 @@ function aboardUpTo(run: Run, taken: bigint): bigint {
 export function mixedFor(taken: bigint, draws: number, mark: Measure<"volume">): bigint {
   const over = rational(2n * taken - BigInt(draws), 2n);
   const marks = over.numerator <= 0n ? 0n : roundToWhole(divideRational(over, canonicalAmountOf(mark)), "up");
-  const mixed = roundToWhole(multiplyRational(canonicalAmountOf(mark), rational(marks)), "nearest");
+  const mixed = amountOfMarks(mark, marks).amount;
   return mixed < taken ? taken : mixed;
 }
 
 /** The farthest point of the run that a fill reaches on a whole mark, where so much may have been aboard up to it. */
 function reachOf(run: Run, mostUpTo: bigint): bigint {
-  const { already } = run.limits;
+  const { already, mark } = run.limits;
   if (mostUpTo <= already) return mostUpTo;
   const marks = roundToWhole(divideRational(rational(2n * (mostUpTo - already) + 1n, 2n), run.mark), "down");
-  const reached = already + volumeOfMarks(run, marks);
+  const reached = already + amountOfMarks(mark, marks).amount;
   return reached > mostUpTo ? mostUpTo : reached;
 }
 

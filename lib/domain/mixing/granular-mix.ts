@@ -111,6 +111,11 @@ export function ceilingOf<B extends ProductRate["basis"]>(rate: Rate<B>, rates: 
   return high.basis === rate.basis && compareRates<ProductRate["basis"]>(high, rate) > 0 ? (high as Rate<B>) : rate;
 }
 
+/** The rate that rounding may reach of a treatment, by weight or by volume as it is planned: see {@link ceilingOf}. */
+export function highestOf({ rate, use: { rates } }: Pick<TicketTreatment, "rate" | "use">): ProductRate {
+  return rate.basis === "product-mass-per-area" ? ceilingOf(rate, rates) : ceilingOf(rate, rates);
+}
+
 /** Says so where the marks of a tool bring a plan within the label's range below its lowest rate. */
 export function roundedBelowLowest(treatment: TicketTreatment, became: ProductRate, where: string): readonly Finding[] {
   const { label, rate } = treatment;

@@ -2,6 +2,7 @@ import { type Finding, type FindingSource, hold, takeCare } from "#domain/founda
 import { type Outcome, accept } from "#domain/foundation/outcome";
 import { seasonOf } from "#domain/turf/grass";
 import { type LabelFacts } from "#domain/label/label-facts";
+import { READ_THE_LABEL } from "#domain/label/not-read";
 import { judgeDayByForecastHigh } from "#domain/weather/forecast-high";
 import { type WeatherMix } from "#domain/weather/spray-limits";
 import { type HourReason, type ReasonAuthority } from "#domain/weather/spray-reasons";
@@ -51,7 +52,7 @@ function saidOf(reason: HourReason, product: string, forecastNextHighF: TicketQu
   }
   if (reason.rule !== "temperature-ahead") {
     const what = `Whether ${product} has a heat limit is not on file.`;
-    return { rule: "heat-limit-not-read", source: sourceOf(reason), what, toDo: "Read the label and enter what it states, or that it states nothing." };
+    return { rule: "heat-limit-not-read", source: sourceOf(reason), what, toDo: READ_THE_LABEL };
   }
   const what = `The heat limit of ${product} reaches beyond the day, and the forecast on file does not.`;
   const toDo =
@@ -67,7 +68,7 @@ function withoutForecast({ use, label }: TicketTreatment): readonly Finding[] {
     rule: "heat-limit-not-read",
     source: "label",
     what: `Whether ${label.productName} has a heat limit is not on file.`,
-    toDo: "Read the label and enter what it states, or that it states nothing.",
+    toDo: READ_THE_LABEL,
     about: [label.productName],
   });
   const undecided = hold("office", {

@@ -3,6 +3,7 @@ import { type Finding, hold } from "#domain/foundation/finding";
 import { listWords } from "#domain/foundation/list-words";
 import { isNamedIn } from "#domain/label/ingredient-name";
 import { type KeptApart, type LabelFacts } from "#domain/label/label-facts";
+import { notReadOnLabel } from "#domain/label/not-read";
 import { tanksOf } from "#domain/mixing/spray-mix";
 import { isSprayed, type PastApplication, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 
@@ -55,32 +56,26 @@ function isMeant(from: string, { names, areAllOnFile }: Names): "yes" | "no" | "
 
 function namesOf({ productName, activeIngredients, analysis }: LabelFacts): Names {
   const iron = typeof analysis === "string" ? "not-stated" : analysis.grade.ironPercent;
-  const names = [productName, ...(iron !== "not-stated" && iron.numerator > 0n ? [IRON] : [])];
-  if (activeIngredients === "unknown") return { names, areAllOnFile: false };
-  return { names: [...names, ...activeIngredients.map(({ name }) => name)], areAllOnFile: true };
+  return namesFrom(productName, activeIngredients, iron !== "not-stated" && iron.numerator > 0n);
 }
 
 function pastNames({ productName, activeIngredients, nutrients }: PastApplication): Names {
   const iron = nutrients.ok ? nutrients.value.iron : "not-stated";
-  const names = [productName, ...(iron !== "not-stated" && iron.amount > 0n ? [IRON] : [])];
-  if (activeIngredients === "unknown") return { names, areAllOnFile: false };
-  return { names: [...names, ...activeIngredients.map(({ name }) => name)], areAllOnFile: true };
+  return namesFrom(productName, activeIngredients, iron !== "not-stated" && iron.amount > 0n);
 }
 
 /** A label that guarantees iron brings it, whatever its product is called. */
 const IRON = "iron";
 
-const READ_IT = "Read the label and enter what it states, or that it states nothing.";
+function namesFrom(productName: string, activeIngredients: readonly { readonly name: string }[] | "unknown", bringsIron: boolean): Names {
+  const names = bringsIron ? [productName, IRON] : [productName];
+  if (activeIngredients === "unknown") return { names, areAllOnFile: false };
+  return { names: [...names, ...activeIngredients.map(({ name }) => name)], areAllOnFile: true };
+}
 
 function unread({ label }: TicketTreatment, others: readonly TicketTreatment[], rule: string, sharing: string): Finding {
-  return hold("office", {
-    rule,
-    source: "label",
-    what: `It has not been entered from the label of ${label.productName} from what it is kept apart.`,
-    figure: `It shares ${sharing} with ${listWords([...new Set(others.map((other) => other.label.productName))])}.`,
-    toDo: READ_IT,
-    about: [label.productName],
-  });
+  const figure = `It shares ${sharing} with ${listWords([...new Set(others.map((other) => other.label.productName))])}.`;
+  return notReadOnLabel(rule, label.productName, "from what it is kept apart", { figure });
 }
 
 function unreadInTank(treatment: TicketTreatment, others: readonly TicketTreatment[]): readonly Finding[] {

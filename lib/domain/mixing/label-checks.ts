@@ -3,6 +3,7 @@ import { type Finding, hold, note, takeCare } from "#domain/foundation/finding";
 import { formatRate, formatRatesApart } from "#domain/quantities/format-rate";
 import { compareRates, type Rate, type RateBasis } from "#domain/quantities/rate";
 import { type LabelRates, type ProductRate } from "#domain/label/label-facts";
+import { notReadOnLabel } from "#domain/label/not-read";
 import { checkApplicationCount } from "#domain/mixing/application-count";
 import { checkSeason } from "#domain/mixing/season-limits";
 import { isSprayed, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
@@ -70,7 +71,7 @@ function checkCarrier(treatment: TicketTreatment): readonly Finding[] {
 }
 
 function unread(treatment: TicketTreatment, rule: string, what: string): Finding {
-  return hold("office", words(treatment, rule, `It has not been entered from the label of ${treatment.label.productName} ${what}.`, { toDo: "Read the label and enter what it states, or that it states nothing." }));
+  return notReadOnLabel(rule, treatment.label.productName, what, { citation: fromLabel(treatment) });
 }
 
 function checkGrass(treatment: TicketTreatment, lawns: readonly TicketLawn[]): readonly Finding[] {

@@ -13,10 +13,15 @@ function isWithin12Months(earlier: CalendarDate, later: CalendarDate): boolean {
 }
 
 /** What was put down in each stretch of the period that has the day in it: one calendar year, or any 12 months. */
-export function periodsAround(period: CountedPeriod, history: readonly PastApplication[], on: CalendarDate): readonly (readonly PastApplication[])[] {
+export function periodsAround<Past extends Pick<PastApplication, "on">>(period: CountedPeriod, history: readonly Past[], on: CalendarDate): readonly (readonly Past[])[] {
   if (period === "calendar-year") return [history.filter((past) => past.on.slice(0, 4) === on.slice(0, 4))];
   const begins = [on, ...history.map((past) => past.on)].filter((day) => isWithin12Months(day, on));
   return begins.map((begin) => history.filter((past) => isWithin12Months(begin, past.on)));
+}
+
+/** The stretches of time that a limit's own period may mean: a season without dates is held against both. */
+export function periodsMeantBy(period: SeasonLimit["period"]): readonly CountedPeriod[] {
+  return period === "season" ? ["calendar-year", "12-months"] : [period];
 }
 
 /** "calendar year", "12 months". */

@@ -3,6 +3,7 @@ import { type Finding, gravestFirst, hold } from "#domain/foundation/finding";
 import { invariant } from "#domain/foundation/invariant";
 import { accept, type InputRefusal, type Outcome } from "#domain/foundation/outcome";
 import { refuseOutOfRange } from "#domain/turf/physical-range";
+import { highRange } from "#domain/weather/forecast-high";
 import { checkNutrientLaw, type ProductOnLawns } from "#domain/rules/nutrient-law";
 import { packOf } from "#domain/rules/packs-on-file";
 import { type RulePack } from "#domain/rules/rule-pack";
@@ -15,7 +16,7 @@ import { checkLabel } from "#domain/mixing/label-checks";
 import { checkLawns } from "#domain/mixing/lawn-checks";
 import { checkNitrogen } from "#domain/mixing/nitrogen-checks";
 import { checkResistance } from "#domain/mixing/resistance-checks";
-import { keptFromRoundingUp } from "#domain/mixing/rounding-room";
+import { treatmentsForRounding } from "#domain/mixing/rounding-room";
 import { checkSite } from "#domain/mixing/site-checks";
 import { checkSpray } from "#domain/mixing/spray-checks";
 import { mixSpray, type ProductAmount, type SprayMix, tanksOf } from "#domain/mixing/spray-mix";
@@ -77,7 +78,7 @@ function refuseHomeless({ treatments, lawns }: TicketQuestion): InputRefusal | u
 }
 
 function refuseSettings({ settings: { heatCautionFromF } }: TicketQuestion): Outcome<never> | undefined {
-  return refuseOutOfRange([{ field: "heatCautionFromF", words: "The heat from which on the company takes care", value: heatCautionFromF, lowest: -60, highest: 140, unit: "°F" }]);
+  return refuseOutOfRange([highRange("heatCautionFromF", "The heat from which on the company takes care", heatCautionFromF)]);
 }
 
 function allFindings(question: TicketQuestion, pack: RulePack | undefined, worked: Worked, heat: readonly Finding[]): readonly Finding[] {
@@ -150,7 +151,7 @@ interface Worked {
 function workOut(question: TicketQuestion, pack: RulePack | undefined): Worked {
   const mixes: (GranularMix | SprayMix)[] = [];
   const findings: Finding[] = [];
-  const treatments = keptFromRoundingUp(question, pack);
+  const treatments = treatmentsForRounding(question);
   for (const treatment of treatments.filter(isSpread)) {
     const treated = treatedLawns(treatment, question.lawns, pack);
     findings.push(...treated.findings);

@@ -38,20 +38,30 @@ interface Need {
   readonly amount: ProductAmount;
 }
 
-function needsOf({ mixes, treatments }: TreatedStop): readonly Need[] {
+function needsOf({ mixes, treatments }: Pick<TreatedStop, "mixes" | "treatments">): readonly Need[] {
   return neededTreatments(mixes, treatments).map(({ treatment: { productId, label }, amount }) => ({ productId, label, amount }));
 }
 
 /** What goes into the fills of a route. */
 type FilledProducts = readonly Pick<FillOfRoute, "products">[];
 
-/** By how much the fills take more of a product than the loads of the stops' own tickets, which are measured out one by one. */
-function moreInFills(stops: readonly TreatedStop[], fills: FilledProducts, { productId, amount: { dimension } }: Need): bigint {
-  const inTickets = stops.flatMap(({ mixes, treatments }) => neededTreatments(mixes.filter(({ kind }) => kind === "spray"), treatments).map(({ treatment, amount }) => ({ productId: treatment.productId, amount })));
-  const totalOf = (parts: readonly { readonly productId: string; readonly amount: ProductAmount }[]) =>
-    parts.reduce((total, part) => (part.productId === productId && part.amount.dimension === dimension ? total + part.amount.amount : total), 0n);
-  const more = totalOf(fills.flatMap(({ products }) => products)) - totalOf(inTickets);
-  return more > 0n ? more : 0n;
+/** A product planned by weight here and by volume there is two lines: nothing turns one into the other by itself. */
+function lineOf({ productId, amount: { dimension } }: Pick<Need, "productId" | "amount">): string {
+  return `${productId} ${dimension}`;
+}
+
+/**
+ * By line, how much more of a product the fills take than the loads of the stops' own tickets, which are measured out one
+ * by one; below nothing where they take less.
+ */
+function moreInFills(stops: readonly TreatedStop[], fills: FilledProducts): ReadonlyMap<string, bigint> {
+  const more = new Map<string, bigint>();
+  const add = (line: string, amount: bigint) => more.set(line, (more.get(line) ?? 0n) + amount);
+  for (const product of fills.flatMap(({ products }) => products)) add(lineOf(product), product.amount.amount);
+  for (const { mixes, treatments } of stops) {
+    for (const need of needsOf({ mixes: mixes.filter(({ kind }) => kind === "spray"), treatments })) add(lineOf(need), -need.amount.amount);
+  }
+  return more;
 }
 
 /**
@@ -59,14 +69,14 @@ function moreInFills(stops: readonly TreatedStop[], fills: FilledProducts, { pro
  * it is more, by the fills of the route.
  */
 export function productsToLoad(stops: readonly TreatedStop[], containers: readonly ContainerOnHand[], fills: FilledProducts = []): readonly LoadedProduct[] {
-  // A product planned by weight here and by volume there is two lines: nothing turns one into the other by itself.
-  const groups = groupedBy(stops.flatMap(needsOf), ({ productId, amount }) => `${productId} ${amount.dimension}`);
-  return [...groups.values()].flatMap((group): readonly LoadedProduct[] => {
+  const more = moreInFills(stops, fills);
+  return [...groupedBy(stops.flatMap(needsOf), lineOf)].flatMap(([line, group]): readonly LoadedProduct[] => {
     const [first] = group;
     if (first === undefined) return [];
     const { productId, label } = first;
     const { dimension } = first.amount;
-    const needed = fromAmount(dimension, group.reduce((total, { amount }) => total + amount.amount, moreInFills(stops, fills, first))) as ProductAmount;
+    const moreOfLine = more.get(line) ?? 0n;
+    const needed = fromAmount(dimension, group.reduce((total, { amount }) => total + amount.amount, moreOfLine > 0n ? moreOfLine : 0n)) as ProductAmount;
     if (needed.amount === 0n) return [];
     const container = containers.find((one) => one.productId === productId && one.size.dimension === dimension && one.size.amount > 0n);
     const whole = container === undefined ? undefined : wholeBagsFor<"mass" | "volume">(needed, container.size as ProductAmount);

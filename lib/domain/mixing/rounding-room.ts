@@ -1,9 +1,21 @@
-import { type ProductRate } from "#domain/label/label-facts";
+import { packOf } from "#domain/rules/packs-on-file";
 import { type RulePack } from "#domain/rules/rule-pack";
-import { ceilingOf } from "#domain/mixing/granular-mix";
+import { highestOf } from "#domain/mixing/granular-mix";
 import { passesNitrogenOfLaw } from "#domain/mixing/nitrogen-checks";
-import { checkSeason } from "#domain/mixing/season-limits";
+import { passesSeason } from "#domain/mixing/season-limits";
 import { type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
+
+/** The treatments last worked out of a question: a day asks for those of its mix tickets again for every plan and fill. */
+const KEPT_OF_QUESTION = new WeakMap<TicketQuestion, readonly TicketTreatment[]>();
+
+/** The treatments of a visit as rounding may take them, by the law on file for its state. */
+export function treatmentsForRounding(question: TicketQuestion): readonly TicketTreatment[] {
+  const known = KEPT_OF_QUESTION.get(question);
+  if (known !== undefined) return known;
+  const kept = keptFromRoundingUp(question, packOf(question.state));
+  KEPT_OF_QUESTION.set(question, kept);
+  return kept;
+}
 
 /**
  * The treatments as rounding to marks may take them. Where every product rounded up as far as its own label lets it
@@ -19,13 +31,8 @@ export function keptFromRoundingUp(question: TicketQuestion, pack: RulePack | un
 /** A maximum that is made of several products or of a season, and not of one product's highest rate. */
 function passesMaximum(question: TicketQuestion, pack: RulePack | undefined): boolean {
   const { treatments, lawns } = question;
-  const isOverSeason = (treatment: TicketTreatment) =>
-    checkSeason(treatment, lawns.filter(({ zoneId }) => treatment.zoneIds.includes(zoneId)), question).some(({ rule }) => rule === "season-limit-passed");
+  const isOverSeason = (treatment: TicketTreatment) => passesSeason(treatment, lawns.filter(({ zoneId }) => treatment.zoneIds.includes(zoneId)), question);
   return passesNitrogenOfLaw(question, pack) || treatments.some(isOverSeason);
-}
-
-function highestOf({ rate, use }: TicketTreatment): ProductRate {
-  return rate.basis === "product-mass-per-area" ? ceilingOf(rate, use.rates) : ceilingOf(rate, use.rates);
 }
 
 function highestAsPlanned({ rate, use: { rates } }: TicketTreatment): TicketTreatment["use"]["rates"] {

@@ -4,8 +4,8 @@ import { activeIngredientRate, type Concentration } from "#domain/quantities/act
 import { formatRatesApart } from "#domain/quantities/format-rate";
 import { addRates, compareRates, type Rate, rateFromAmounts } from "#domain/quantities/rate";
 import { countsToward } from "#domain/label/ingredient-name";
-import { type SeasonLimit } from "#domain/label/label-facts";
-import { type CountedPeriod, inPeriodOf, periodsAround, periodWords } from "#domain/mixing/limit-period";
+import { knownDensity, type SeasonLimit } from "#domain/label/label-facts";
+import { type CountedPeriod, inPeriodOf, periodsAround, periodsMeantBy, periodWords } from "#domain/mixing/limit-period";
 import { type PastIngredient, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 
 type ActiveRate = Rate<"active-ingredient-mass-per-area">;
@@ -47,7 +47,7 @@ type Brought = Pick<PastIngredient, "name" | "rate" | "acid">;
 
 /** What a treatment's rate brings of each ingredient; not countable where the density that it takes is not on file. */
 function ingredientsOf({ label, rate }: TicketTreatment): readonly Brought[] | "unknown" {
-  const density = label.density === "unknown" ? undefined : label.density;
+  const density = knownDensity(label);
   const rateOf = (part: Concentration) => {
     const active = activeIngredientRate(rate, part, density);
     return active.ok ? active.value : "not-countable";
@@ -60,38 +60,60 @@ function ingredientsOf({ label, rate }: TicketTreatment): readonly Brought[] | "
   }));
 }
 
-/** A limit with the stretch of time in which it is counted. */
-type CountedLimit = SeasonLimit & { readonly period: CountedPeriod };
-
-/** The fullest of the stretches; what can't be counted in any of them leaves all of them open. */
-function mostIn(limit: CountedLimit, lawn: TicketLawn, on: CalendarDate): Total {
-  const totals = periodsAround(limit.period, lawn.history, on).map((period) => sumOf(period.map((past) => broughtOf(limit.activeIngredient, past.activeIngredients, `${past.productName}, put down on ${past.on},`))));
-  return { rate: totals.reduce((most, { rate }) => (compareRates(rate, most) > 0 ? rate : most), NO_ACTIVE), uncounted: totals.flatMap(({ uncounted }) => uncounted) };
+/** What the applications of a lawn's history brought of a limited ingredient, each with its day. */
+function broughtBefore(limited: string, { history }: TicketLawn): readonly DatedTotal[] {
+  return history.map(({ on, productName, activeIngredients }) => ({ on, total: broughtOf(limited, activeIngredients, `${productName}, put down on ${on},`) }));
 }
 
-/** What a treatment of the visit brings of a limited ingredient, on each of its lawns the same. */
-interface BroughtOfIngredient {
-  readonly zoneIds: readonly string[];
+interface DatedTotal {
+  readonly on: CalendarDate;
   readonly total: Total;
 }
 
-/** What a lawn gets of a limited ingredient with this visit, over all products. */
-function totalWith(limit: CountedLimit, lawn: TicketLawn, brought: readonly BroughtOfIngredient[], on: CalendarDate): Total {
-  return sumOf([...brought.filter(({ zoneIds }) => zoneIds.includes(lawn.zoneId)).map(({ total }) => total), mostIn(limit, lawn, on)]);
+/** The fullest of the stretches; what can't be counted in any of them leaves all of them open. */
+function mostIn(period: CountedPeriod, before: readonly DatedTotal[], on: CalendarDate): Total {
+  const totals = periodsAround(period, before, on).map((stretch) => sumOf(stretch.map(({ total }) => total)));
+  return { rate: totals.reduce((most, { rate }) => (compareRates(rate, most) > 0 ? rate : most), NO_ACTIVE), uncounted: totals.flatMap(({ uncounted }) => uncounted) };
+}
+
+/** A limit of a label as it meets one lawn of the visit. */
+interface LimitOnLawn {
+  readonly limit: SeasonLimit;
+  readonly lawn: TicketLawn;
+  /** What the lawn gets of the limited ingredient with this visit, over all products. */
+  readonly totalIn: (period: CountedPeriod) => Total;
+}
+
+function limitsOnLawns({ use: { seasonLimits } }: TicketTreatment, lawns: readonly TicketLawn[], { treatments, on }: TicketQuestion): readonly LimitOnLawn[] {
+  if (seasonLimits === "none" || seasonLimits === "unknown") return [];
+  const planned = treatments.map((one) => ({ zoneIds: one.zoneIds, productName: one.label.productName, ingredients: ingredientsOf(one) }));
+  return seasonLimits.limits.flatMap((limit) => {
+    const brought = planned.map(({ zoneIds, productName, ingredients }) => ({ zoneIds, total: broughtOf(limit.activeIngredient, ingredients, productName) }));
+    return lawns.map((lawn): LimitOnLawn => {
+      const now = brought.filter(({ zoneIds }) => zoneIds.includes(lawn.zoneId)).map(({ total }) => total);
+      const before = broughtBefore(limit.activeIngredient, lawn);
+      return { limit, lawn, totalIn: (period) => sumOf([...now, mostIn(period, before, on)]) };
+    });
+  });
 }
 
 function words({ label, use }: TicketTreatment, lawn: TicketLawn) {
   return { source: "label", citation: `label of ${label.productName}, ${use.useName}`, about: [label.productName, lawn.name] } as const;
 }
 
-function judge(treatment: TicketTreatment, limit: SeasonLimit, lawn: TicketLawn, totalOf: (limit: CountedLimit) => Total): readonly Finding[] {
+/** A label that limits an ingredient which its own entry does not have names it otherwise there, and nothing can be counted. */
+function isEnteredOtherwise({ label: { activeIngredients } }: TicketTreatment, limited: string): boolean {
+  return activeIngredients !== "unknown" && activeIngredients.every((active) => countsToward(limited, active) === "not");
+}
+
+function judge(treatment: TicketTreatment, onLawn: LimitOnLawn): readonly Finding[] {
   const { label } = treatment;
-  const { activeIngredient } = limit;
-  if (label.activeIngredients !== "unknown" && label.activeIngredients.every((active) => countsToward(activeIngredient, active) === "not")) {
+  const { limit: { activeIngredient, period: stated }, lawn } = onLawn;
+  if (isEnteredOtherwise(treatment, activeIngredient)) {
     const what = `${label.productName} limits ${activeIngredient}, and its own entry has no such ingredient.`;
     return [hold("office", { ...words(treatment, lawn), rule: "season-limit-undecided", what, toDo: "Enter the ingredient as the label names it.", about: [label.productName] })];
   }
-  return inPeriodOf(limit.period, (period) => passes(treatment, { ...limit, period }, lawn, totalOf));
+  return inPeriodOf(stated, (period) => passes(treatment, onLawn, period));
 }
 
 /** A total with a part that nobody can count may be any: it holds until the part is counted, whatever the rest comes to. */
@@ -101,13 +123,17 @@ function undecided(treatment: TicketTreatment, activeIngredient: string, lawn: T
   return hold("office", { ...words(treatment, lawn), rule: "season-limit-undecided", what, figure: [...new Set(uncounted)].join(" "), toDo });
 }
 
-function passes(treatment: TicketTreatment, limit: CountedLimit, lawn: TicketLawn, totalOf: (limit: CountedLimit) => Total): readonly Finding[] {
-  const { activeIngredient, most } = limit;
-  const { rate, uncounted } = totalOf(limit);
+function isAbove({ rate }: Total, most: ActiveRate): boolean {
+  return compareRates(rate, most) > 0;
+}
+
+function passes(treatment: TicketTreatment, { limit: { activeIngredient, most }, lawn, totalIn }: LimitOnLawn, period: CountedPeriod): readonly Finding[] {
+  const total = totalIn(period);
+  const { rate, uncounted } = total;
   const open = uncounted.length === 0 ? [] : [undecided(treatment, activeIngredient, lawn, uncounted)];
-  if (compareRates(rate, most) <= 0) return open;
+  if (!isAbove(total, most)) return open;
   const [above, limited] = formatRatesApart(rate, most, "us");
-  const figure = `With this visit ${lawn.name} gets ${above} in the ${periodWords(limit.period)}; the label's most is ${limited}.`;
+  const figure = `With this visit ${lawn.name} gets ${above} in the ${periodWords(period)}; the label's most is ${limited}.`;
   const what = `Too much ${activeIngredient} in the season.`;
   return [...open, hold("nobody", { ...words(treatment, lawn), rule: "season-limit-passed", what, figure, toDo: "Lower the rate or take a product without it." })];
 }
@@ -119,10 +145,13 @@ function passes(treatment: TicketTreatment, limit: CountedLimit, lawn: TicketLaw
  * and wants care by the 12 months. What can't be counted leaves a total undecided, never too low. Limits that nobody has read are not judged here.
  */
 export function checkSeason(treatment: TicketTreatment, lawns: readonly TicketLawn[], question: TicketQuestion): readonly Finding[] {
-  const { seasonLimits } = treatment.use;
-  if (seasonLimits === "none" || seasonLimits === "unknown") return [];
-  return seasonLimits.limits.flatMap((limit) => {
-    const brought = question.treatments.map((one) => ({ zoneIds: one.zoneIds, total: broughtOf(limit.activeIngredient, ingredientsOf(one), one.label.productName) }));
-    return lawns.flatMap((lawn) => judge(treatment, limit, lawn, (counted) => totalWith(counted, lawn, brought, question.on)));
-  });
+  return limitsOnLawns(treatment, lawns, question).flatMap((onLawn) => judge(treatment, onLawn));
+}
+
+/** Whether a treatment passes one of its label's limits over time on one of the lawns: where checkSeason says "season-limit-passed". */
+export function passesSeason(treatment: TicketTreatment, lawns: readonly TicketLawn[], question: TicketQuestion): boolean {
+  return limitsOnLawns(treatment, lawns, question).some(
+    ({ limit: { activeIngredient, most, period }, totalIn }) =>
+      !isEnteredOtherwise(treatment, activeIngredient) && periodsMeantBy(period).some((counted) => isAbove(totalIn(counted), most)),
+  );
 }

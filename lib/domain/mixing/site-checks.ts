@@ -1,6 +1,7 @@
 import { type Finding, hold, note, takeCare } from "#domain/foundation/finding";
+import { ended } from "#domain/foundation/full-stop";
 import { listWords } from "#domain/foundation/list-words";
-import { ended } from "#domain/properties/lawn-look";
+import { notReadOnLabel } from "#domain/label/not-read";
 import { DEFAULT_SPRAY_WEATHER_SETTINGS, stated, type WeatherLimits } from "#domain/weather/spray-limits";
 import { isSprayed, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 
@@ -26,16 +27,7 @@ function checkWeatherRead(treatment: TicketTreatment): readonly Finding[] {
   const asked: Partial<Record<keyof WeatherLimits, string>> = isSprayed(treatment) ? { ...SPRAY_LIMITS, ...ANY_LIMITS } : ANY_LIMITS;
   const unread = Object.entries(asked).flatMap(([limit, words]) => (use.weather[limit as keyof WeatherLimits] === "unknown" ? [words] : []));
   if (unread.length === 0) return [];
-  return [
-    hold("office", {
-      rule: "weather-limits-not-read",
-      source: "label",
-      what: `It has not been entered from the label of ${label.productName} what the weather must be.`,
-      figure: `Nobody has read ${listWords(unread)}.`,
-      toDo: "Read the label and enter what it states, or that it states nothing.",
-      about: [label.productName],
-    }),
-  ];
+  return [notReadOnLabel("weather-limits-not-read", label.productName, "what the weather must be", { figure: `Nobody has read ${listWords(unread)}.` })];
 }
 
 /** The stated limits in words, in the order in which a crew looks: thermometer, wind, rain. */
@@ -93,15 +85,7 @@ export function checkBloom({ label, use }: Pick<TicketTreatment, "label" | "use"
   const words = { source: "label", citation: `label of ${label.productName}, ${use.useName}` } as const;
   if (bloomAndBees === "unknown") {
     if (label.epaRegistrationNumber === "none") return [];
-    return [
-      hold("office", {
-        ...words,
-        rule: "bloom-and-bees-not-read",
-        what: `It has not been entered from the label of ${label.productName} what it says about bees and flowers.`,
-        toDo: "Read the label and enter what it states, or that it states nothing.",
-        about: [label.productName],
-      }),
-    ];
+    return [notReadOnLabel("bloom-and-bees-not-read", label.productName, "what it says about bees and flowers", { citation: words.citation })];
   }
   return lawns.flatMap((lawn): readonly Finding[] => {
     if (lawn.inBloom === "no") return [];

@@ -3,9 +3,8 @@ import { areaUnderLastMix } from "#domain/equipment/tank-hold-up";
 import { settle } from "#domain/quantities/exact-quantity";
 import { formatQuantity } from "#domain/quantities/format-quantity";
 import { compare, sum } from "#domain/quantities/quantity";
-import { rateFrom } from "#domain/quantities/rate";
 import { belowFirstMark, noTool, roundedBelowLowest } from "#domain/mixing/granular-mix";
-import { fittingTool, sprayForGround, type SprayMix, type SprayTreatment } from "#domain/mixing/spray-mix";
+import { fittingTool, rateOver, sprayForGround, type SprayMix, type SprayTreatment } from "#domain/mixing/spray-mix";
 import { type TicketSprayer } from "#domain/mixing/ticket-question";
 
 /** Partners in a tank from which on trouble is likely. Source: sprayers101.com/tankmix, three partners at most advised. */
@@ -31,8 +30,7 @@ function checkMeasuring(treatment: SprayTreatment, mix: SprayMix): readonly Find
   const total = mix.products.find((product) => product.line === line)?.total;
   const area = sum("area", mix.lawns.map(({ treatedArea }) => treatedArea));
   if (total === undefined) return [];
-  const became = total.dimension === "mass" ? rateFrom("product-mass-per-area", total, area) : rateFrom("product-volume-per-area", total, area);
-  return roundedBelowLowest(treatment, became, "this visit");
+  return roundedBelowLowest(treatment, rateOver(total, area), "this visit");
 }
 
 /** Liquids that fill the tank by themselves leave no room for water. */

@@ -4,11 +4,11 @@ import { invariant } from "#domain/foundation/invariant";
 import { type ExactQuantity, type Measure, multiplyExact, settle } from "#domain/quantities/exact-quantity";
 import { formatQuantity } from "#domain/quantities/format-quantity";
 import { allocate, fromAmount, type Quantity, smallest, sum } from "#domain/quantities/quantity";
-import { concentrationInSpray, type Rate, times } from "#domain/quantities/rate";
+import { concentrationInSpray, type Rate, rateFrom, times } from "#domain/quantities/rate";
 import { rational } from "#domain/quantities/rational";
 import { amountOfMarks, marksWithin, nearestMarks } from "#domain/quantities/rounding";
 import { FORMULATIONS, type LabelFacts, type ProductRate } from "#domain/label/label-facts";
-import { ceilingOf, measureOut, smallerOf } from "#domain/mixing/granular-mix";
+import { highestOf, measureOut, smallerOf } from "#domain/mixing/granular-mix";
 import { mixingSteps } from "#domain/mixing/mixing-steps";
 import { type TicketSettings, type TicketSprayer, type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { type TreatedLawn } from "#domain/mixing/treated-area";
@@ -107,6 +107,11 @@ export function sprayForGround({ rate }: TicketSprayer["carrier"], lawns: readon
 /** What a rate comes to on an area, exactly: by weight or by volume, as the rate is. */
 export function rateTimes(rate: ProductRate, area: Measure<"area">): ExactQuantity<"mass"> | ExactQuantity<"volume"> {
   return rate.basis === "product-mass-per-area" ? times(rate, area) : times(rate, area);
+}
+
+/** What an amount on an area comes to as a rate: by weight or by volume, as it was measured. Throws when the area is zero. */
+export function rateOver(amount: ProductAmount, area: Quantity<"area">): ProductRate {
+  return amount.dimension === "mass" ? rateFrom("product-mass-per-area", amount, area) : rateFrom("product-volume-per-area", amount, area);
 }
 
 /** The product in a volume of finished spray at the concentration that gives the rate. */
@@ -227,8 +232,8 @@ interface LoadShare {
 
 function tankLoad(treatments: readonly SprayTreatment[], { number, finished, ground, carrier }: LoadShare): TankLoad {
   const products = treatments.map((treatment): SprayedAmount => {
-    const { line, rate, use } = treatment;
-    const ceiling: ProductRate = rate.basis === "product-mass-per-area" ? ceilingOf(rate, use.rates) : ceilingOf(rate, use.rates);
+    const { line, rate } = treatment;
+    const ceiling = highestOf(treatment);
     const most = smallerOf<"mass" | "volume">(rateTimes(ceiling, ground), inFinished(ceiling, carrier, finished));
     const measured = measureOut<"mass" | "volume">(rateTimes(rate, ground), most, fittingTool(treatment));
     return { line, amount: measured.amount, marks: measured.marks };
@@ -252,12 +257,11 @@ function sprayedProduct(treatment: SprayTreatment, gear: TicketSprayer, loads: r
   const { line, label, rate } = treatment;
   const amounts = loads.map(({ products }) => products.find((product) => product.line === line)?.amount);
   const amount = amounts.reduce((total, part) => total + (part?.amount ?? 0n), 0n);
-  const isMass = rate.basis === "product-mass-per-area";
   return {
     line,
     productName: label.productName,
     toolName: fittingTool(treatment)?.name ?? null,
-    total: isMass ? { dimension: "mass", amount } : { dimension: "volume", amount },
-    concentration: isMass ? concentrationInSpray(rate, gear.carrier.rate) : concentrationInSpray(rate, gear.carrier.rate),
+    total: rate.basis === "product-mass-per-area" ? { dimension: "mass", amount } : { dimension: "volume", amount },
+    concentration: concentrationInSpray(rate, gear.carrier.rate),
   };
 }

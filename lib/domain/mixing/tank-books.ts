@@ -1,5 +1,5 @@
 import { type Finding } from "#domain/foundation/finding";
-import { compare, fromAmount, type Quantity, subtract, sum } from "#domain/quantities/quantity";
+import { fromAmount, type Quantity, sum } from "#domain/quantities/quantity";
 import { addUpFill, type FillAddedUp, fillDifference } from "#domain/mixing/tank-day";
 import { lotsLeftIn, type LotInFill } from "#domain/mixing/tank-fill";
 
@@ -92,12 +92,13 @@ export function addUpInBooks(fill: FillInBooks): FillAddedUp {
     const added = addUpFill({ ...fill, name }, fill.draws, "not-measured");
     return { ...added, left };
   }
-  return { ...addUpFill({ ...fill, name }, fill.draws, left), findings: drawnAboveRest(fill, rest, name) };
+  return { ...addUpFill({ ...fill, name }, fill.draws, left), findings: drawnAboveRest(fill, name) };
 }
 
-function drawnAboveRest({ draws }: FillInBooks, { settledAt, left }: RestOfFill, name: string): readonly Finding[] {
-  const since = sprayedIn(draws.filter(({ endedAt }) => endedAt > settledAt));
-  return compare(since, left) <= 0 ? [] : fillDifference(name, { kind: "excess", volume: subtract(since, left) });
+/** What was drawn of a fill since its tank was measured, as far as it is more than was found then. */
+function drawnAboveRest(fill: FillInBooks, name: string): readonly Finding[] {
+  const excess = goneBy(fill, Infinity) - fill.finished.amount;
+  return excess <= 0n ? [] : fillDifference(name, { kind: "excess", volume: fromAmount("volume", excess) });
 }
 
 /** One fill as a reading or a clean-out leaves it. */

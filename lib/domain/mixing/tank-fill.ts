@@ -9,7 +9,7 @@ import { concentrationInSpray, type Rate, times } from "#domain/quantities/rate"
 import { reduce, roundQuotient } from "#domain/quantities/rational";
 import { type LabelFacts } from "#domain/label/label-facts";
 import { mixedFor } from "#domain/mixing/fill-sizes";
-import { belowFirstMark, ceilingOf, measureOut } from "#domain/mixing/granular-mix";
+import { belowFirstMark, highestOf, measureOut } from "#domain/mixing/granular-mix";
 import { mixingSteps } from "#domain/mixing/mixing-steps";
 import { type ProductAmount, sprayForGround, type SprayMix, waterBeside } from "#domain/mixing/spray-mix";
 import { type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
@@ -225,17 +225,16 @@ function moreThanFilled(fillName: string, excess: Quantity<"volume">): Finding {
 
 /**
  * What a visit's mix ticket asks of a fill: of spray what its ground takes, and not what the ticket's own loads come to on
- * the gauge. The treatments are those of the ticket as rounding may take them (keptFromRoundingUp).
+ * the gauge. The treatments are those of the ticket as rounding may take them (treatmentsForRounding).
  */
 export function fillStopOf(visitId: string, mix: SprayMix, treatmentOf: (line: number) => TicketTreatment): FillStop {
   return {
     visitId,
     finished: sprayForGround(mix.carrier, mix.lawns),
     products: mix.products.map(({ line, productName, concentration }) => {
-      const { productId, label, rate, use } = treatmentOf(line);
-      const strongest =
-        rate.basis === "product-mass-per-area" ? concentrationInSpray(ceilingOf(rate, use.rates), mix.carrier.rate) : concentrationInSpray(ceilingOf(rate, use.rates), mix.carrier.rate);
-      return { productId, productName, formulation: label.formulation, concentration, strongest };
+      const treatment = treatmentOf(line);
+      const { productId, label: { formulation } } = treatment;
+      return { productId, productName, formulation, concentration, strongest: concentrationInSpray(highestOf(treatment), mix.carrier.rate) };
     }),
   };
 }

@@ -12,7 +12,7 @@ export interface TreatedStop {
   /** What people call it: its street. */
   readonly name: string;
   readonly mixes: MixTicket["mixes"];
-  /** As rounding, rests and rinse water may take them: see keptFromRoundingUp. */
+  /** As rounding, rests and rinse water may take them: see treatmentsForRounding. */
   readonly treatments: readonly TicketTreatment[];
   readonly lawns: readonly Pick<TicketLawn, "zoneId" | "grasses">[];
   /** Whether a tank can be filled there. */

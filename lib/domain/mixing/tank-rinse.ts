@@ -43,7 +43,7 @@ export interface SiteForRinsate {
  * How much more of a mix, as finished spray, a stop may get within the label's highest rates: what is planned there, times
  * what the highest rate is above the planned one; the least of its products. A stop where the highest rates would pass a
  * season's limit or the law's nitrogen has none: its treatments come with the planned rate for their highest
- * (keptFromRoundingUp).
+ * (treatmentsForRounding).
  */
 export function roomAtStop(finished: Quantity<"volume">, treatments: readonly Pick<TicketTreatment, "rate" | "use">[]): bigint {
   const rooms = treatments.map(({ rate, use }) => {

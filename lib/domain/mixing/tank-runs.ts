@@ -69,7 +69,8 @@ function spraysOf({ visitId, mixes, treatments }: TreatedStop): readonly Sprayed
   });
 }
 
-function treatmentOn(treatments: readonly TicketTreatment[], line: number): TicketTreatment {
+/** The treatment that a mix has on one of its lines. Throws where the visit has none: a mix is made of its treatments. */
+export function treatmentOn(treatments: readonly TicketTreatment[], line: number): TicketTreatment {
   const treatment = treatments.find((one) => one.line === line);
   invariant(treatment !== undefined, "a mix is made of treatments of its visit");
   return treatment;

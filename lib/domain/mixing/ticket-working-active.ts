@@ -7,7 +7,7 @@ import { of, type Quantity } from "#domain/quantities/quantity";
 import { rateFrom } from "#domain/quantities/rate";
 import { divideRational, rational, type Rational, ZERO } from "#domain/quantities/rational";
 import { isSameIngredient } from "#domain/label/ingredient-name";
-import { type LabelFacts } from "#domain/label/label-facts";
+import { knownDensity, type LabelFacts } from "#domain/label/label-facts";
 import { amountsOn, type MixTicket } from "#domain/mixing/mix-ticket";
 import { type ProductAmount } from "#domain/mixing/spray-mix";
 import { type TicketQuestion } from "#domain/mixing/ticket-question";
@@ -50,7 +50,7 @@ export function activeWorkings(question: TicketQuestion, ticket: MixTicket): rea
     return own.flatMap((ingredient): readonly ActiveWorking[] => {
       const named = put.filter(({ active }) => isSameIngredient(active.name, ingredient));
       const brought = named.flatMap(({ label, amount, active: { concentration } }): readonly Brought[] => {
-        const active = activeIngredientIn(amount, concentration, label.density === "unknown" ? undefined : label.density);
+        const active = activeIngredientIn(amount, concentration, knownDensity(label));
         return active.ok ? [{ label, amount, concentration, active: active.value }] : [];
       });
       if (brought.length < named.length || brought.length === 0) return [];

@@ -3,7 +3,7 @@ import { type ExactQuantity } from "#domain/quantities/exact-quantity";
 import { formatQuantity } from "#domain/quantities/format-quantity";
 import { rational } from "#domain/quantities/rational";
 import { type ProductRate } from "#domain/label/label-facts";
-import { ceilingOf } from "#domain/mixing/granular-mix";
+import { highestOf } from "#domain/mixing/granular-mix";
 import { fittingTool, inFinished, rateTimes, type SprayTreatment, type TankLoad } from "#domain/mixing/spray-mix";
 import { markInputs } from "#domain/mixing/ticket-working-granular";
 import { groundOfLoad, marksOf, type SprayAsked } from "#domain/mixing/ticket-working-load";
@@ -25,9 +25,8 @@ function ceilings({ mix }: SprayAsked, { finished }: TankLoad, rate: ProductRate
   return { onGround: rateTimes(rate, ground), inVolume: inFinished(rate, mix.carrier, finished) };
 }
 
-function limitsOf(asked: SprayAsked, load: TankLoad, { rate, use }: SprayTreatment, ground: ExactQuantity<"area">): Pick<Rounded, "byLabel" | "byPlan"> {
-  const highest: ProductRate = rate.basis === "product-mass-per-area" ? ceilingOf(rate, use.rates) : ceilingOf(rate, use.rates);
-  const [label, plan] = [ceilings(asked, load, highest, ground), ceilings(asked, load, rate, ground)];
+function limitsOf(asked: SprayAsked, load: TankLoad, treatment: SprayTreatment, ground: ExactQuantity<"area">): Pick<Rounded, "byLabel" | "byPlan"> {
+  const [label, plan] = [ceilings(asked, load, highestOf(treatment), ground), ceilings(asked, load, treatment.rate, ground)];
   return {
     byLabel: [
       { words: "the label’s highest rate on this ground", most: label.onGround },

@@ -4,10 +4,9 @@ import { type ExactQuantity, multiplyExact } from "#domain/quantities/exact-quan
 import { type Rational, rational } from "#domain/quantities/rational";
 import { type AftercareTimeline } from "#domain/mixing/aftercare";
 import { depthFrom, type StationRun } from "#domain/mixing/irrigation-run";
-import { type WateringAnswer } from "#domain/mixing/watering-window";
+import { type WateringWindow } from "#domain/mixing/watering-window";
 import { figure, inUnit } from "#domain/mixing/ticket-working-words";
 
-type Window = Extract<WateringAnswer, { readonly kind: "window" }>;
 type Run = Extract<StationRun, { readonly kind: "run" }>;
 
 /**
@@ -23,7 +22,7 @@ export function wateringWorkings({ watering }: AftercareTimeline): readonly Work
 }
 
 /** Mix tickets that were issued before stations took turns have no order. */
-function orderWorking({ stations, starts = [], elapsedMinutes }: Window): readonly Working[] {
+function orderWorking({ stations, starts = [], elapsedMinutes }: WateringWindow): readonly Working[] {
   if (stations.length < 2 || starts.length <= stations.length || elapsedMinutes === null) return [];
   const runs = stations.filter((station) => station.kind === "run");
   let until = 0;
@@ -51,7 +50,7 @@ function orderWorking({ stations, starts = [], elapsedMinutes }: Window): readon
   ];
 }
 
-function stationWorking(run: Run, least: ExactQuantity<"length">, watering: Window): Working {
+function stationWorking(run: Run, least: ExactQuantity<"length">, watering: WateringWindow): Working {
   const { stationName, totalMinutes, runsMinutes, soakMinutes } = run;
   const reached = depthFrom(run.depthReached);
   const perHour = multiplyExact(reached, rational(60n, BigInt(totalMinutes)));
@@ -92,7 +91,7 @@ function cycleSteps({ totalMinutes, runsMinutes, soakMinutes, elapsedMinutes }: 
   ];
 }
 
-function roundingStep({ totalMinutes, rounding, depthReached }: Run, perHour: ExactQuantity<"length">, { mostDepth }: Window): readonly string[] {
+function roundingStep({ totalMinutes, rounding, depthReached }: Run, perHour: ExactQuantity<"length">, { mostDepth }: WateringWindow): readonly string[] {
   const putsDown = (minutes: number) => `${String(minutes)} min ÷ 60 min × ${inUnit(perHour, "in")} = ${inUnit(multiplyExact(perHour, rational(BigInt(minutes), 60n)), "in")}`;
   switch (rounding) {
     case "unchanged":

@@ -6,16 +6,15 @@ import { type AftercareStep } from "#domain/mixing/aftercare-step";
 import { weekdayOf } from "#domain/mixing/clock-periods";
 import { dateWords, localWords, weekdayWords } from "#domain/mixing/local-words";
 import { firstWholeMinute, type StationStart, type WateringPart } from "#domain/mixing/station-schedule";
-import { type WateringAnswer } from "#domain/mixing/watering-window";
+import { type WateringAnswer, type WateringWindow } from "#domain/mixing/watering-window";
 import { minuteOfDayAt, type Span } from "#domain/weather/local-hours";
-
-type Window = Extract<WateringAnswer, { readonly kind: "window" }>;
 
 const ONE_MINUTE_MILLISECONDS = 60_000;
 
 /**
- * How the visit is watered in, as steps. At one go it is the first stretch, and the words say until when later ones do
- * too; in several parts it is a step for each. Where no label sets a date there is no end, and the words say that.
+ * How the visit is watered in, as steps. Where a label sets a date: at one go it is the first stretch, and the words say
+ * until when later ones do too; in several parts it is a step for each. Where none does there is one step without an end,
+ * whose words say that, and which lists all parts where there are several.
  */
 export function wateringSteps(answer: WateringAnswer, timeZone: string): readonly AftercareStep[] {
   if (answer.kind !== "window") return [];
@@ -36,11 +35,11 @@ export function wateringSteps(answer: WateringAnswer, timeZone: string): readonl
   return parts.slice(0, 1).map((part) => stepOf(answer, part, `${lead} They may run so: ${all}${rainWords(answer)}`, timeZone));
 }
 
-function hasDate({ dueAtEpochMilliseconds }: Window): boolean {
+function hasDate({ dueAtEpochMilliseconds }: WateringWindow): boolean {
   return typeof dueAtEpochMilliseconds === "number";
 }
 
-function stepOf(answer: Window, { fromEpochMilliseconds, untilEpochMilliseconds }: Span, words: string, timeZone: string): AftercareStep {
+function stepOf(answer: WateringWindow, { fromEpochMilliseconds, untilEpochMilliseconds }: Span, words: string, timeZone: string): AftercareStep {
   const { isEstimate, reasons } = answer;
   const starts = localWords(fromEpochMilliseconds, timeZone, "end");
   return {
@@ -57,16 +56,16 @@ function stepOf(answer: Window, { fromEpochMilliseconds, untilEpochMilliseconds 
 }
 
 /** What stands in place of a date. */
-function noDateWords({ isOverdue, hasHours }: Window): string {
+function noDateWords({ isOverdue, hasHours }: WateringWindow): string {
   const within = hasHours === true ? ", within the watering hours" : "";
   return isOverdue === true
     ? `as soon as it can be${within}; the date on the label has passed`
     : `when it suits${within}; no date on the label`;
 }
 
-function atOneGoWords({ depthWords, stations, starts = [] }: Window, span: Span, timeZone: string): string {
+function atOneGoWords({ depthWords, stations, starts = [] }: WateringWindow, span: Span, timeZone: string): string {
   if (depthWords === null) return "Water in as the label says; it states no depth.";
-  // Stations without rests run one after another as they are listed, which needs no times.
+  // Stations without rests take as long one after another in any order, which needs no times.
   const isInterleaved = stations.length > 1 && starts.length > stations.length;
   const order = isInterleaved ? [`One at a time, begun at ${clockAt(span, 0, timeZone)}: ${startsWords(starts, span, timeZone)}.`] : [];
   return [`Water in with ${depthWords}.`, ...stations.map(({ sentence }) => sentence), ...order].join(" ");
@@ -100,8 +99,8 @@ function partWords(part: WateringPart, timeZone: string): string {
   return `${dateWords(calendarDateIn(timeZone, firstWholeMinute(part)))}: ${startsWords(part.starts, part, timeZone)}.`;
 }
 
-function rainWords({ depthWords, rain, stayUnder = [] }: Window): string {
-  const said: Readonly<Record<Window["rain"], string>> = {
+function rainWords({ depthWords, rain, stayUnder = [] }: WateringWindow): string {
+  const said: Readonly<Record<WateringWindow["rain"], string>> = {
     counts: ` ${depthWords ?? ""} of rain in that time does it too.`,
     "does-not-count": " Rain does not replace it.",
     "may-spoil": " Do not wait for rain instead.",
@@ -111,7 +110,7 @@ function rainWords({ depthWords, rain, stayUnder = [] }: Window): string {
 }
 
 /** Until when it may still be done where the first stretch was missed. */
-function laterWords(answer: Window, timeZone: string): string {
+function laterWords(answer: WateringWindow, timeZone: string): string {
   const last = answer.windows.at(-1);
   if (answer.windows.length < 2 || last === undefined || !hasDate(answer)) return "";
   return ` Later watering hours do as well, until ${localWords(last.untilEpochMilliseconds, timeZone, "due")}.`;

@@ -42,7 +42,7 @@ export type WateringAnswer =
       readonly windows: readonly Span[];
       /** The stretches of several days, with whole stations in each, where none is long enough for all; else none. */
       readonly parts?: readonly WateringPart[];
-      /** The runs of all stations at one go, one station at a time; none where a station has no minutes. */
+      /** The runs of all stations at one go, one station at a time; none where a station has no minutes, or where it takes several parts. */
       readonly starts?: readonly StationStart[];
       /** The first date that a label sets; null where none does, or only one that has passed. */
       readonly dueAtEpochMilliseconds?: number | null;
@@ -64,12 +64,15 @@ export type WateringAnswer =
       readonly reasons: readonly AftercareReason[];
     };
 
+/** The times in which a visit is watered in. */
+export type WateringWindow = Extract<WateringAnswer, { readonly kind: "window" }>;
+
 /** The answer with what was found on the way. */
 export interface JudgedWatering {
   readonly answer: WateringAnswer;
   readonly findings: readonly Finding[];
-  /** What water is kept off for because rain would spoil it. */
-  readonly keptDry: readonly StaysDry[];
+  /** What water is kept off for: first what the labels say of water, then what rain would spoil. */
+  readonly dry: readonly StaysDry[];
 }
 
 /**
@@ -83,8 +86,9 @@ export function judgeWatering(question: WateringQuestion): Outcome<JudgedWaterin
   const needs = wateringNeeds(products, visit, timeZone);
   const labelDry = stayingDry(products, question);
   const notes = overdueFindings(needs, timeZone);
-  const judged = (answer: WateringAnswer, findings: readonly Finding[], water: Measure<"length"> | "not-known" = "not-known") =>
-    accept({ answer, findings: [...notes, ...findings], keptDry: keptDryForRain(products, water, timeZone) });
+  const dryUnder = (water: Measure<"length"> | "not-known") => [...labelDry, ...keptDryForRain(products, water, timeZone)];
+  const judged = (answer: WateringAnswer, findings: readonly Finding[], dry = dryUnder("not-known")) =>
+    accept({ answer, findings: [...notes, ...findings], dry });
   const missing = missingFindings(question, needs, labelDry);
   if (missing.length > 0) return judged({ kind: "undecided" }, missing);
   if (products.some((applied) => isUnread(applied, needs))) return judged({ kind: "undecided" }, []);
@@ -94,13 +98,12 @@ export function judgeWatering(question: WateringQuestion): Outcome<JudgedWaterin
   const stated = depth.kind === "depth" ? depth.depth : undefined;
   const runs = stated === undefined ? accept([]) : stationRuns(question, stated);
   if (!runs.ok) return runs;
-  const water = stated === undefined ? "not-known" : mostPutDown(stated, runs.value);
+  const dry = dryUnder(stated === undefined ? "not-known" : mostPutDown(stated, runs.value));
   const unreachable = minutesKeepNoDepth(runs.value, needs);
-  if (unreachable.length > 0) return judged({ kind: "no-window" }, unreachable, water);
-  const dry = [...labelDry, ...keptDryForRain(products, water, timeZone)];
+  if (unreachable.length > 0) return judged({ kind: "no-window" }, unreachable, dry);
   const places = findPlaces(question, { needs, dry, runs: runs.value });
-  if (places.kind === "none") return judged({ kind: "no-window" }, [places.finding], water);
-  return judged(windowAnswer({ question, needs, dry, places, depth: stated, runs: runs.value }), [], water);
+  if (places.kind === "none") return judged({ kind: "no-window" }, [places.finding], dry);
+  return judged(windowAnswer({ question, needs, dry, places, depth: stated, runs: runs.value }), [], dry);
 }
 
 /** What the thirstiest station puts down in its whole minutes, and the least depth itself where none has minutes. */
@@ -259,11 +262,9 @@ function windowAnswer({ question, needs, dry, places, depth, runs }: FoundPlaces
 }
 
 /** What the labels say of rain. Where it would do for all and could still spoil one, nobody is told to wait for it. */
-function rainOf(needs: readonly WateringNeed[], spoiling: readonly SpoilingRain[]): Window["rain"] {
+function rainOf(needs: readonly WateringNeed[], spoiling: readonly SpoilingRain[]): WateringWindow["rain"] {
   const rains = needs.map(({ constraint }) => constraint.rain);
   if (rains.includes("does-not-count")) return "does-not-count";
   if (!rains.every((rain) => rain === "counts")) return "not-stated";
   return spoiling.length > 0 ? "may-spoil" : "counts";
 }
-
-type Window = Extract<WateringAnswer, { readonly kind: "window" }>;

@@ -1,5 +1,6 @@
 import { type CalendarDate, formatShortDate } from "#domain/foundation/calendar-date";
 import { clockWords } from "#domain/foundation/clock-words";
+import { ended } from "#domain/foundation/full-stop";
 
 /** What somebody says of a lawn: whether weeds, clover, the grass or anything else on it blooms. */
 export const BLOOM_SEEN = ["yes", "no", "not-looked"] as const;
@@ -51,11 +52,6 @@ export interface LookToSay {
 }
 
 const SAW: Readonly<Record<BloomSeen, string>> = { yes: "Seen in bloom", no: "Seen without flowers", "not-looked": "Not looked at" };
-
-/** Words with a period at their end, unless they end by themselves. */
-export function ended(words: string): string {
-  return /[.!?]$/u.test(words) ? words : `${words}.`;
-}
 
 /** A look in one sentence: "Seen in bloom on Apr 14, 2026, 9:12 am, by Rowan Ash: clover along the walk." */
 export function lookWords({ seenOn, minuteOfDay, seenBy, blooms, said }: LookToSay): string {

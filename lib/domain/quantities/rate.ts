@@ -226,6 +226,10 @@ export function concentrationInSpray(
 export function concentrationInSpray(
   productRate: Rate<"product-volume-per-area"> | Rate<"product-mass-per-area">,
   carrierRate: Rate<"carrier-volume-per-area">,
+): Rate<"product-volume-per-spray-volume"> | Rate<"product-mass-per-spray-volume">;
+export function concentrationInSpray(
+  productRate: Rate<"product-volume-per-area"> | Rate<"product-mass-per-area">,
+  carrierRate: Rate<"carrier-volume-per-area">,
 ): Rate<"product-volume-per-spray-volume"> | Rate<"product-mass-per-spray-volume"> {
   const { numerator, denominator } = multiplyRational(ratioOf(productRate), {
     numerator: carrierRate.per,

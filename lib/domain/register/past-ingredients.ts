@@ -1,17 +1,17 @@
-import { type ActiveIngredient, type LabelFacts, type ProductRate } from "#domain/label/label-facts";
+import { type ActiveIngredient, knownDensity, type LabelFacts, type ProductRate } from "#domain/label/label-facts";
 import { isSameIngredient } from "#domain/label/ingredient-name";
+import { rateOver } from "#domain/mixing/spray-mix";
 import { type PastApplication, type PastIngredient, type PastRate } from "#domain/mixing/ticket-question";
 import { activeIngredientRate, type Concentration } from "#domain/quantities/active-ingredient";
 import { fromAmount } from "#domain/quantities/quantity";
-import { rateFrom, rateFromAmounts } from "#domain/quantities/rate";
+import { rateFromAmounts } from "#domain/quantities/rate";
 import { type RecordedLawnAmount, type RecordedTreatment } from "#domain/register/record-content";
 
 /** What a lawn got of a product, per area; undefined where no ground was treated. */
 export function recordedRate({ amount, treatedArea }: RecordedLawnAmount): ProductRate | undefined {
   const area = fromAmount("area", BigInt(treatedArea.amount));
   if (area.amount === 0n) return undefined;
-  if (amount.dimension === "mass") return rateFrom("product-mass-per-area", fromAmount("mass", BigInt(amount.amount)), area);
-  return rateFrom("product-volume-per-area", fromAmount("volume", BigInt(amount.amount)), area);
+  return rateOver(fromAmount(amount.dimension === "mass" ? "mass" : "volume", BigInt(amount.amount)), area);
 }
 
 /**
@@ -22,14 +22,15 @@ export function recordedRate({ amount, treatedArea }: RecordedLawnAmount): Produ
  */
 export function pastIngredients(treatment: RecordedTreatment, lawn: RecordedLawnAmount, facts: LabelFacts | undefined): PastApplication["activeIngredients"] {
   const onLabel = facts === undefined ? "unknown" : facts.activeIngredients;
+  const rateOf = partsOn(lawn, facts);
   const counted = lawn.activeIngredients.map(({ name, amount, per }): PastIngredient => {
     const rate = rateFromAmounts("active-ingredient-mass-per-area", BigInt(amount), BigInt(per));
-    return { name, rate, ...fromLabel(lawn, namedOn(onLabel, name), facts) };
+    return { name, rate, ...fromLabel(namedOn(onLabel, name), rateOf) };
   });
   const missing = notCountableIn(treatment, lawn);
   if (missing === "not-read" && onLabel === "unknown") return "unknown";
   const names = missing === "not-read" ? onLabel === "unknown" ? [] : onLabel.map(({ name }) => name) : missing;
-  return [...counted, ...names.map((name) => countedNow(name, lawn, namedOn(onLabel, name), facts))];
+  return [...counted, ...names.map((name) => countedNow(name, namedOn(onLabel, name), rateOf))];
 }
 
 /** What a record says that it could not count. Of one that was written before this was kept, what it names without an amount. */
@@ -43,20 +44,25 @@ function namedOn(ingredients: LabelFacts["activeIngredients"], name: string): Ac
   return ingredients === "unknown" ? undefined : ingredients.find((active) => isSameIngredient(active.name, name));
 }
 
-function countedNow(name: string, lawn: RecordedLawnAmount, active: ActiveIngredient | undefined, facts: LabelFacts | undefined): PastIngredient {
-  return { name, rate: active === undefined ? "not-countable" : rateOfPart(lawn, active.concentration, facts), ...fromLabel(lawn, active, facts) };
+/** What a part of the product comes to on the lawn. */
+type RateOfPart = (part: Concentration) => PastRate;
+
+function countedNow(name: string, active: ActiveIngredient | undefined, rateOf: RateOfPart): PastIngredient {
+  return { name, rate: active === undefined ? "not-countable" : rateOf(active.concentration), ...fromLabel(active, rateOf) };
 }
 
 /** What a record holds neither of: the resistance group, and what the ingredient comes to as its acid. */
-function fromLabel(lawn: RecordedLawnAmount, active: ActiveIngredient | undefined, facts: LabelFacts | undefined): Pick<PastIngredient, "modeOfAction" | "acid"> {
+function fromLabel(active: ActiveIngredient | undefined, rateOf: RateOfPart): Pick<PastIngredient, "modeOfAction" | "acid"> {
   if (active === undefined) return { modeOfAction: "unknown" };
   const { modeOfAction, acid } = active;
-  return acid === undefined ? { modeOfAction } : { modeOfAction, acid: { name: acid.name, rate: rateOfPart(lawn, acid.equivalent, facts) } };
+  return acid === undefined ? { modeOfAction } : { modeOfAction, acid: { name: acid.name, rate: rateOf(acid.equivalent) } };
 }
 
-function rateOfPart(lawn: RecordedLawnAmount, part: Concentration, facts: LabelFacts | undefined): PastRate {
+function partsOn(lawn: RecordedLawnAmount, facts: LabelFacts | undefined): RateOfPart {
   const rate = recordedRate(lawn);
-  const density = facts === undefined || facts.density === "unknown" ? undefined : facts.density;
-  const counted = rate === undefined ? undefined : activeIngredientRate(rate, part, density);
-  return counted?.ok === true ? counted.value : "not-countable";
+  const density = facts === undefined ? undefined : knownDensity(facts);
+  return (part) => {
+    const counted = rate === undefined ? undefined : activeIngredientRate(rate, part, density);
+    return counted?.ok === true ? counted.value : "not-countable";
+  };
 }

@@ -1,12 +1,11 @@
 import { type Finding, hold, takeCare } from "#domain/foundation/finding";
-import { type LabelFacts, type ProductRate } from "#domain/label/label-facts";
+import { knownDensity, type ProductRate } from "#domain/label/label-facts";
 import { activeIngredientIn, activeIngredientRate } from "#domain/quantities/active-ingredient";
-import { type Density } from "#domain/quantities/density";
 import { formatQuantity } from "#domain/quantities/format-quantity";
 import { formatRatesApart } from "#domain/quantities/format-rate";
 import { allocate, fromAmount, type Quantity } from "#domain/quantities/quantity";
-import { compareRates, type Rate, rateFrom } from "#domain/quantities/rate";
-import { type ProductAmount } from "#domain/mixing/spray-mix";
+import { compareRates, type Rate } from "#domain/quantities/rate";
+import { type ProductAmount, rateOver } from "#domain/mixing/spray-mix";
 import { type LotInFill } from "#domain/mixing/tank-fill";
 import { type TicketTreatment } from "#domain/mixing/ticket-question";
 import { type TreatedLawn } from "#domain/mixing/treated-area";
@@ -96,7 +95,7 @@ export function sharePutDown(treatment: LabelPutDown, used: ProductAmount, lawns
   const findings: Finding[] = [];
   const shared = treated.map((lawn, index): LawnPutDown => {
     const amount = fromAmount(used.dimension, parts[index]?.amount ?? 0n) as ProductAmount;
-    const rate = realRate(amount, lawn.treatedArea);
+    const rate = rateOver(amount, lawn.treatedArea);
     if (treatment !== "not-on-file" && isAboveLabel(rate, treatment)) findings.push(aboveLabel(treatment, lawn, rate));
     const activeIngredients = treatment === "not-on-file" ? [] : activesOf(treatment, rate);
     return { zoneId: lawn.zoneId, lawnName: lawn.name, treatedArea: lawn.treatedArea, amount, activeIngredients };
@@ -106,16 +105,8 @@ export function sharePutDown(treatment: LabelPutDown, used: ProductAmount, lawns
 
 function notCountableIn(treatment: LabelPutDown, used: ProductAmount): SharedPutDown["notCountable"] {
   if (treatment === "not-on-file" || treatment.label.activeIngredients === "unknown") return "not-read";
-  const density = densityOf(treatment.label);
+  const density = knownDensity(treatment.label);
   return treatment.label.activeIngredients.filter(({ concentration }) => !activeIngredientIn(used, concentration, density).ok).map(({ name }) => name);
-}
-
-function densityOf({ density }: Pick<LabelFacts, "density">): Density | undefined {
-  return density === "unknown" ? undefined : density;
-}
-
-function realRate(amount: ProductAmount, area: Quantity<"area">): ProductRate {
-  return amount.dimension === "mass" ? rateFrom("product-mass-per-area", amount, area) : rateFrom("product-volume-per-area", amount, area);
 }
 
 /** Half a mark on a small lawn is no offence: within one part in two hundred counts as at the label's rate. */
@@ -142,7 +133,7 @@ function aboveLabel({ label, use }: Pick<TicketTreatment, "label" | "use">, lawn
 /** The active ingredients that can be counted; the others are named as not countable. */
 function activesOf({ label }: Pick<TicketTreatment, "label">, rate: ProductRate): LawnPutDown["activeIngredients"] {
   if (label.activeIngredients === "unknown") return [];
-  const density = densityOf(label);
+  const density = knownDensity(label);
   return label.activeIngredients.flatMap(({ name, concentration }) => {
     const active = activeIngredientRate(rate, concentration, density);
     return active.ok ? [{ name, rate: active.value }] : [];

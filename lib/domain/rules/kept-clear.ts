@@ -6,6 +6,7 @@ import { decimal, roundQuotient } from "#domain/quantities/rational";
 import { LENGTHS_SQUARED_PER_AREA } from "#domain/quantities/units";
 import { type OnFile } from "#domain/weather/spray-limits";
 import { type DistanceToWater } from "#domain/label/label-distance";
+import { notReadOnLabel } from "#domain/label/not-read";
 import { type PackFact, type StatutoryLength, type WaterDistanceRule } from "#domain/rules/rule-pack";
 
 /** Where a lawn runs along water, as somebody measured it; "unknown" where nobody did. */
@@ -27,7 +28,7 @@ export interface Placement {
 }
 
 /** Whose width it is that is kept clear: the widest of three, and of equal ones the company's own, then the label's. */
-export type WhoseWidth = "company" | "label" | "law";
+type WhoseWidth = "company" | "label" | "law";
 
 /** One strip along water: its length as measured, and the width that crew, label or law keep clear. */
 export interface ClearStrip {
@@ -83,7 +84,7 @@ function areaOf(length: Quantity<"length">, width: Quantity<"length">): Quantity
 export function keptClearOf(lawnName: string, waterEdges: readonly WaterEdge[], placement: Placement, rule: PackFact<WaterDistanceRule> | undefined): KeptClear {
   const asked = askedWidths(rule, placement);
   const edges: ClearStrip[] = [];
-  const findings: Finding[] = waterEdges.length > 0 && placement.label === "unknown" ? [notRead(placement)] : [];
+  const findings: Finding[] = waterEdges.length > 0 && placement.label === "unknown" ? [notReadOnLabel("distance-to-water-not-read", placement.productName, "how far from water it stays")] : [];
   for (const edge of waterEdges) {
     const widest = widestOf(edge.width, asked);
     if (widest === undefined || edge.length === "unknown") {
@@ -101,16 +102,6 @@ function widestOf(entered: Quantity<"length"> | "unknown", asked: readonly Asked
   const own: readonly AskedWidth[] = entered === "unknown" ? [] : [{ whose: "company", width: entered }];
   const [first, ...others] = [...own, ...asked];
   return first === undefined ? undefined : others.reduce((widest, one) => (compare(one.width, widest.width) > 0 ? one : widest), first);
-}
-
-function notRead({ productName }: Placement): Finding {
-  return hold("office", {
-    rule: "distance-to-water-not-read",
-    source: "label",
-    what: `It has not been entered from the label of ${productName} how far from water it stays.`,
-    toDo: "Read the label and enter what it states, or that it states nothing.",
-    about: [productName],
-  });
 }
 
 function unmeasured(lawnName: string, edge: WaterEdge, width: Quantity<"length"> | undefined): Finding {

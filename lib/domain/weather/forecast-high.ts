@@ -46,7 +46,8 @@ export function judgeDayByForecastHigh(highs: ForecastHighs, mixes: readonly Wea
   );
 }
 
-function highRange(field: string, words: string, value: number): RangeCheck {
+/** A high, or what a high is held against, in °F: to be refused outside what outdoor air may be. */
+export function highRange(field: string, words: string, value: number): RangeCheck {
   return { field, words, value, lowest: -60, highest: 140, unit: "°F" };
 }
 

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
-import { FORMULATIONS, type LabelFacts, type LabelUse, useNamed } from "#domain/label/label-facts";
+import { densityOf } from "#domain/quantities/density";
+import { FORMULATIONS, knownDensity, type LabelFacts, type LabelUse, useNamed } from "#domain/label/label-facts";
 
 test("a use is found by its own name and by no other", () => {
   const feed = { useName: "Feeding" } as LabelUse;
@@ -21,4 +22,10 @@ test("bags go first, then what is suspended, then solutions, then oils, then sur
     "surfactant",
   ];
   expect(FORMULATIONS.filter((formulation) => named.includes(formulation))).toEqual(named);
+});
+
+test("a density that is not on file is none to compute with", () => {
+  const density = densityOf("10", "lb per gal");
+  expect(knownDensity({ density })).toBe(density);
+  expect(knownDensity({ density: "unknown" })).toBeUndefined();
 });

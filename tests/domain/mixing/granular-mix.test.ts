@@ -4,7 +4,7 @@ import { exactly, measureInUnit } from "#domain/quantities/exact-quantity";
 import { of, sum } from "#domain/quantities/quantity";
 import { compareRates, rateIn, rateOf } from "#domain/quantities/rate";
 import { toNumber } from "#domain/quantities/rational";
-import { belowFirstMark, ceilingOf, measureOut, noTool, roundedBelowLowest, smallerOf } from "#domain/mixing/granular-mix";
+import { belowFirstMark, ceilingOf, highestOf, measureOut, noTool, roundedBelowLowest, smallerOf } from "#domain/mixing/granular-mix";
 import { CUP, FEED, granularOf, IRON, LAWN, QUESTION, rulesOf, SPREADER, ticketOf, withFeed } from "../../support/ticket";
 
 const pounds = (value: string) => rateOf("product-mass-per-area", value, "lb per 1,000 sq ft");
@@ -135,4 +135,10 @@ describe("findings of a spread product alone", () => {
   test("a hopper that holds nothing is said of the spreader", () => {
     expect(found("hopper-without-size", 2000n, { gear: { ...SPREADER, capacity: of("lb", 0n) } })).toMatchObject([{ about: [SPREADER.name] }]);
   });
+});
+
+test("a treatment's highest rate is that of its own measure", () => {
+  expect(highestOf(FEED)).toEqual(FEED.use.rates.high);
+  expect(highestOf(IRON)).toEqual(IRON.use.rates.high);
+  expect(highestOf({ ...IRON, rate: FEED.rate })).toEqual(FEED.rate);
 });

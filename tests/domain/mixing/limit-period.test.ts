@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { type Finding, hold } from "#domain/foundation/finding";
-import { type CountedPeriod, inPeriodOf, periodsAround, periodWords } from "#domain/mixing/limit-period";
+import { type CountedPeriod, inPeriodOf, periodsAround, periodsMeantBy, periodWords } from "#domain/mixing/limit-period";
 import { PAST } from "../../support/ticket";
 
 const past = (on: string) => ({ ...PAST, on: on as CalendarDate });
@@ -17,6 +17,11 @@ test("12 months begin with the day, or with each earlier one of which they have 
 
 test("the periods in words", () => {
   expect([periodWords("calendar-year"), periodWords("12-months")]).toEqual(["calendar year", "12 months"]);
+});
+
+test("a season without dates may mean either stretch, any other period only its own", () => {
+  expect(periodsMeantBy("season")).toEqual(["calendar-year", "12-months"]);
+  expect([periodsMeantBy("calendar-year"), periodsMeantBy("12-months")]).toEqual([["calendar-year"], ["12-months"]]);
 });
 
 test("a season says what the calendar year does, and with care what only the 12 months do", () => {

@@ -4,9 +4,10 @@ import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { exactly } from "#domain/quantities/exact-quantity";
 import { of } from "#domain/quantities/quantity";
 import { rateOf } from "#domain/quantities/rate";
-import { keptFromRoundingUp } from "#domain/mixing/rounding-room";
+import { keptFromRoundingUp, treatmentsForRounding } from "#domain/mixing/rounding-room";
 import { type TicketTreatment } from "#domain/mixing/ticket-question";
 import { ILLINOIS } from "#domain/rules/packs/illinois";
+import { packOf } from "#domain/rules/packs-on-file";
 import { BARRIER, FEED, granularOf, holdsOf, IRON, LAWN, PAST, QUESTION } from "../../support/ticket";
 
 test("marks of a scale never bring a season over its limit", () => {
@@ -51,4 +52,12 @@ test("a rate by another measure than its label's is left as it is", () => {
   const capped = { ...ILLINOIS, facts: { ...ILLINOIS.facts, "nitrogen-per-application": { onFile: true, value: { poundsPer1000SqFt: "0" }, citation: "an invented rule", standing: "read" } as const } };
   const byWeight: TicketTreatment = { ...IRON, rate: FEED.rate };
   expect(keptFromRoundingUp({ ...QUESTION, treatments: [byWeight] }, capped)[0]?.use.rates).toEqual(IRON.use.rates);
+});
+
+test("for a question they are those by the law on file for its state, of each question its own", () => {
+  const roomy = { ...QUESTION, treatments: [BARRIER, IRON] };
+  const history = [{ ...PAST, on: "2026-01-10" as CalendarDate, activeIngredients: [{ name: "velodiamine", rate: rateOf("active-ingredient-mass-per-area", "1.01", "lb per acre"), modeOfAction: "unknown" as const }] }];
+  const full = { ...roomy, lawns: [{ ...LAWN, history }] };
+  for (const question of [roomy, full, roomy]) expect(treatmentsForRounding(question)).toEqual(keptFromRoundingUp(question, packOf(question.state)));
+  expect(treatmentsForRounding(full)).not.toEqual(treatmentsForRounding(roomy));
 });

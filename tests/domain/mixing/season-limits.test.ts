@@ -4,7 +4,7 @@ import { massInVolume, percentByWeight } from "#domain/quantities/active-ingredi
 import { densityOf } from "#domain/quantities/density";
 import { rateOf } from "#domain/quantities/rate";
 import { type ActiveIngredient, type SeasonLimit } from "#domain/label/label-facts";
-import { checkSeason } from "#domain/mixing/season-limits";
+import { checkSeason, passesSeason } from "#domain/mixing/season-limits";
 import { type PastApplication, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { BARRIER, holdsOf, IRON, LAWN, PAST, QUESTION, withBarrier } from "../../support/ticket";
 
@@ -135,4 +135,20 @@ test("a season without dates holds by the calendar year, and wants care where on
   const unread = { ...PAST, on: "2025-09-01" as CalendarDate, activeIngredients: "unknown" } as const;
   expect(said("2026-04-14", unread)).toEqual(["take-care season-limit-undecided"]);
   expect(said("2026-04-14", unread, past("2026-03-01", "1.02"))).toEqual(["hold season-limit-passed", "take-care season-limit-undecided"]);
+});
+
+test("whether a limit is passed is what the findings say of it, in whatever period", () => {
+  const said = (treatment: TicketTreatment, ...history: readonly PastApplication[]) => {
+    const lawns = [{ ...LAWN, history }];
+    const question = { ...QUESTION, lawns, treatments: [treatment] };
+    const isSaid = checkSeason(treatment, lawns, question).some(({ rule }) => rule === "season-limit-passed");
+    expect(passesSeason(treatment, lawns, question)).toBe(isSaid);
+    return isSaid;
+  };
+  const [inYear, inMonths] = [past("2026-01-10", "1.02"), past("2025-12-31", "1.02")];
+  expect([said(limited("calendar-year"), inYear), said(limited("calendar-year"), inMonths)]).toEqual([true, false]);
+  expect([said(limited("12-months"), inMonths), said(limited("season"), inYear), said(limited("season"), inMonths)]).toEqual([true, true, true]);
+  expect([said(limited("season")), said(limited("season", { activeIngredient: "another" }), past("2026-01-10", "9", "another")), said(IRON)]).toEqual([false, false, false]);
+  // What can't be counted leaves a total undecided, and the counted part passes by itself.
+  expect([said(limited("season"), { ...inYear, activeIngredients: "unknown" }), said(limited("season"), { ...inYear, activeIngredients: "unknown" }, inYear)]).toEqual([false, true]);
 });

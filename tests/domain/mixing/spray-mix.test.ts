@@ -5,7 +5,7 @@ import { of, sum } from "#domain/quantities/quantity";
 import { percentByVolumeOf, rateOf } from "#domain/quantities/rate";
 import { toNumber } from "#domain/quantities/rational";
 import { type Formulation } from "#domain/label/label-facts";
-import { fittingTool, inMixingOrder, mixSpray, sprayForGround, type SprayTreatment, waterBeside } from "#domain/mixing/spray-mix";
+import { fittingTool, inMixingOrder, mixSpray, rateOver, sprayForGround, type SprayTreatment, waterBeside } from "#domain/mixing/spray-mix";
 import { isSprayed, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { CUP, IRON, LAWN, QUESTION, rulesOf, SCALE, SPRAYER, sprayOf, ticketOf, withIron } from "../../support/ticket";
 
@@ -217,4 +217,9 @@ test("what each lawn gets of a liquid is by its area", () => {
   if (mix?.kind !== "spray") throw new Error("There is a spray.");
   expect(mix.lawns.map(({ finished }) => finished)).toEqual([of("gal", "4.5"), of("gal", "1.5")]);
   expect(mix.lawns.map(({ products }) => products[0]?.amount)).toEqual([of("fl oz", "4.5"), of("fl oz", "1.5")]);
+});
+
+test("an amount over an area is a rate by what it was measured in", () => {
+  expect(rateOver(of("lb", 4n), of("sq ft", 2000n))).toEqual(rateOf("product-mass-per-area", 2n, "lb per 1,000 sq ft"));
+  expect(rateOver(of("gal", 1n), of("sq ft", 2000n))).toEqual(rateOf("product-volume-per-area", "0.5", "gal per 1,000 sq ft"));
 });

@@ -66,9 +66,9 @@ describe("a product that rain would spoil", () => {
   const spoiled = (from: "any" | ReturnType<typeof of<"in">>, hours = 12) => appliedOf(labelOf("Ferrox Foliar", says("rain-that-spoils", { within: hoursAfterEnd(hours), from })));
   const feed = appliedOf(FEED);
   test("by any rain: water waits as long, and the reason is told", () => {
-    const { answer, keptDry } = judge([spoiled("any"), feed]);
+    const { answer, dry } = judge([spoiled("any"), feed]);
     expect(answer).toMatchObject({ windows: [{ fromEpochMilliseconds: END + 12 * HOUR, untilEpochMilliseconds: END + 24 * HOUR }], rain: "counts", reasons: [{ kind: "watering-in" }, { kind: "rain-that-spoils" }] });
-    expect(keptDry).toHaveLength(1);
+    expect(dry).toHaveLength(1);
   });
   test("as long as the feed can wait: a hold that names both", () => {
     expect(judge([spoiled("any", 24), feed])).toMatchObject({ answer: { kind: "no-window" }, findings: [{ level: "hold", rule: "no-common-watering-time", about: ["Ferrox Foliar", "Evenfeed 18"] }] });
@@ -82,7 +82,7 @@ describe("a product that rain would spoil", () => {
     expect(windowsOf([spoiled(of("in", "0.257")), feed], { stations })).toEqual([[END, END + 24 * HOUR]]);
   });
   test("only by more: water need not wait, and nobody is told to wait for rain while it may spoil", () => {
-    expect(judge([spoiled(of("in", "0.5")), feed])).toMatchObject({ answer: { windows: [{ fromEpochMilliseconds: END }], rain: "may-spoil", stayUnder: [] }, keptDry: [] });
+    expect(judge([spoiled(of("in", "0.5")), feed])).toMatchObject({ answer: { windows: [{ fromEpochMilliseconds: END }], rain: "may-spoil", stayUnder: [] }, dry: [] });
     expect(judge([spoiled(of("in", "0.5")), appliedOf(IRON), feed]).answer).toMatchObject({ rain: "counts" });
   });
   test("by an amount, where no label says how much is put down: what to stay under is said", () => {
