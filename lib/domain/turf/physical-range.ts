@@ -61,7 +61,7 @@ export interface AmountLimit {
 
 /**
  * Wind beyond which a sensor or a unit is wrong, as 60 m/s and as the same in mph: the mean wind of a strong hurricane
- * (common practice; nobody works in a tenth of it).
+ * (common practice; nobody works in a quarter of it).
  */
 export const MOST_WIND = {
   metersPerSecond: { highest: 60, unit: "m/s" },
