@@ -50,11 +50,6 @@ export function carrierAsTyped(rate: Rate<"carrier-volume-per-area">, typed: str
   return isByAcre(typed) ? formatRateIn(rate, "gal per acre") : formatRate(rate, "us");
 }
 
-/** An amount in a line of arithmetic: in the unit of its size, an area in square feet whatever its size. */
-export function stepAmount(measure: Measure<Dimension>): string {
-  return inUnit(measure, unitOf(measure));
-}
-
 type AreaBasis = Exclude<RateBasis, "product-volume-per-spray-volume" | "product-mass-per-spray-volume">;
 
 /** What a rate gives on 1,000 sq ft in a line of arithmetic, in a unit or in that of its size: "3.5714 lb". */
