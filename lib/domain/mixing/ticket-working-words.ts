@@ -45,8 +45,12 @@ export function unitOf(measure: Measure<Dimension>): Unit {
 
 /** The same amount in a larger unit, as a line: "72½ fl oz ÷ 128 fl oz × 1 gal = 0.56641 gal"; none where the unit stays. */
 export function conversionLines(measure: Measure<Dimension>, from: Unit, to: Unit): readonly string[] {
-  if (from === to) return [];
-  return [`${inUnit(measure, from)} ÷ ${inUnit(of(to, 1n), from)} × ${inUnit(of(to, 1n), to)} = ${inUnit(measure, to)}`];
+  return from === to ? [] : [conversionLine(measure, from, to)];
+}
+
+/** The same amount in a larger unit, as one line: "6,000 sq ft ÷ 43,560 sq ft × 1 acre = 0.13774 acre". */
+export function conversionLine(measure: Measure<Dimension>, from: Unit, to: Unit): string {
+  return `${inUnit(measure, from)} ÷ ${inUnit(of(to, 1n), from)} × ${inUnit(of(to, 1n), to)} = ${inUnit(measure, to)}`;
 }
 
 /**

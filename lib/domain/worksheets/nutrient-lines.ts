@@ -1,4 +1,4 @@
-import { figure, inUnit, unitOf } from "#domain/mixing/ticket-working-words";
+import { conversionLine, figure, inUnit, unitOf } from "#domain/mixing/ticket-working-words";
 import { type Density, densityIn, volumeOf, volumeRateOf } from "#domain/quantities/density";
 import { type ExactQuantity, isNothing, type Measure, multiplyExact, ratioExact } from "#domain/quantities/exact-quantity";
 import { writeQuantity } from "#domain/quantities/format-quantity";
@@ -155,6 +155,6 @@ export function treatedLines(nitrogen: Measure<"mass">, target: NutrientRate, tr
   const isAcres = writeQuantity(treats, "us").unit !== "sq ft";
   return [
     `Area: ${inUnit(nitrogen, "lb")} ÷ ${stepOnThousand(target, "lb")} × 1,000 sq ft = ${inUnit(treats, "sq ft")}.`,
-    ...(isAcres ? [`In acres: ${inUnit(treats, "sq ft")} ÷ 43,560 sq ft × 1 acre = ${inUnit(treats, "acre")}.`] : []),
+    ...(isAcres ? [`In acres: ${conversionLine(treats, "sq ft", "acre")}.`] : []),
   ];
 }

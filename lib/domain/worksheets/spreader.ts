@@ -6,7 +6,7 @@ import { judgeRate, SPREADER_TOLERANCE } from "#domain/equipment/target-rate";
 import { readSpreaderTest, typedLines } from "#domain/equipment/typed-test";
 import { invariant } from "#domain/foundation/invariant";
 import { accept, badInput, type InputRefusal, type Outcome } from "#domain/foundation/outcome";
-import { figure, inUnit, unitOf } from "#domain/mixing/ticket-working-words";
+import { conversionLines, figure, inUnit, unitOf } from "#domain/mixing/ticket-working-words";
 import { type ExactQuantity, type Measure, sumExact } from "#domain/quantities/exact-quantity";
 import { writeQuantity } from "#domain/quantities/format-quantity";
 import { rateIn, times } from "#domain/quantities/rate";
@@ -100,7 +100,7 @@ function givenLines(found: SpreaderRate, area: Measure<"area">): readonly string
   const all = sumExact("mass", runs.map(({ collected }) => collected));
   return [
     ...(runs.length < 2 ? [] : [`All runs: ${runs.map(({ collected }) => inUnit(collected, unit)).join(" + ")} = ${inUnit(all, unit)}.`, `Average of the ${runs.length} runs: ${inUnit(all, unit)} ÷ ${runs.length} = ${inUnit(average, unit)}.`]),
-    ...(unit === "lb" ? [] : [`In pounds: ${inUnit(average, unit)} ÷ 16 oz wt × 1 lb = ${inUnit(average, "lb")}.`]),
+    ...conversionLines(average, unit, "lb").map((line) => `In pounds: ${line}.`),
     `Rate: ${inUnit(average, "lb")} ÷ ${inUnit(area, "sq ft")} × 1,000 sq ft = ${stepRate(rate, "lb")}.`,
   ];
 }

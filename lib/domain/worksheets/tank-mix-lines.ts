@@ -1,5 +1,5 @@
 import { type SprayConcentration } from "#domain/mixing/tank-fill";
-import { figure, inUnit, THOUSAND_SQ_FT, unitOf } from "#domain/mixing/ticket-working-words";
+import { conversionLine, figure, inUnit, THOUSAND_SQ_FT, unitOf } from "#domain/mixing/ticket-working-words";
 import { canonicalAmountOf, type ExactQuantity, fromExactAmount, isNothing, type Measure, multiplyExact, ratioExact, sumExact } from "#domain/quantities/exact-quantity";
 import { formatCompound } from "#domain/quantities/format-compound";
 import { formatPercentByVolume } from "#domain/quantities/format-rate";
@@ -118,7 +118,7 @@ function waterLines(tank: Tank, lines: readonly MixLine[]): readonly string[] {
   const water = fromExactAmount("volume", subtractRational(canonicalAmountOf(tank.spray), canonicalAmountOf(all)));
   return [
     ...(liquids.length === 1 ? [] : [`Liquids, ${tank.name}: ${liquids.map(ounces).join(" + ")} = ${ounces(all)}.`]),
-    `Liquids, ${tank.name}: ${ounces(all)} ÷ 128 fl oz × 1 gal = ${inUnit(all, "gal")}.`,
+    `Liquids, ${tank.name}: ${conversionLine(all, "fl oz", "gal")}.`,
     `Water, ${tank.name}: ${inUnit(tank.spray, "gal")} − ${inUnit(all, "gal")} = ${inUnit(water, "gal")}.`,
   ];
 }
@@ -147,7 +147,7 @@ interface TankMix {
 export function tankMixLines({ tank, carrier, area, fills, perTank, lines, isCarrierByAcre, isAreaByAcre }: TankMix) {
   const ground = groundOf(isCarrierByAcre);
   const output = inUnit(times(carrier, ground.size), "gal");
-  const inAcres = (one: Measure<"area">) => `${inUnit(one, "sq ft")} ÷ 43,560 sq ft × 1 acre = ${inUnit(one, "acre")}`;
+  const inAcres = (one: Measure<"area">) => conversionLine(one, "sq ft", "acre");
   const inSquareFeet = (one: Measure<"area">) => `${inUnit(one, "acre")} × 43,560 sq ft = ${inUnit(one, "sq ft")}`;
   const tanks: readonly Tank[] = [
     { name: "full tank", spray: tank, amountOf: ({ inFull }) => inFull },
