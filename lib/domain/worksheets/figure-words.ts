@@ -1,9 +1,9 @@
-import { inUnit, THOUSAND_SQ_FT, unitOf } from "#domain/mixing/ticket-working-words";
+import { type AreaBasis, inUnit, perThousand } from "#domain/mixing/ticket-working-words";
 import { type Measure } from "#domain/quantities/exact-quantity";
 import { formatFigure, sensibleDecimals } from "#domain/quantities/format-number";
 import { formatQuantity, formatQuantityIn } from "#domain/quantities/format-quantity";
 import { formatRate, formatRateIn } from "#domain/quantities/format-rate";
-import { type Rate, type RateBasis, times } from "#domain/quantities/rate";
+import { type Rate, type RateBasis } from "#domain/quantities/rate";
 import { type Rational } from "#domain/quantities/rational";
 import { type Dimension, type Unit } from "#domain/quantities/units";
 
@@ -50,17 +50,9 @@ export function carrierAsTyped(rate: Rate<"carrier-volume-per-area">, typed: str
   return isByAcre(typed) ? formatRateIn(rate, "gal per acre") : formatRate(rate, "us");
 }
 
-type AreaBasis = Exclude<RateBasis, "product-volume-per-spray-volume" | "product-mass-per-spray-volume">;
-
-/** What a rate gives on 1,000 sq ft in a line of arithmetic, in a unit or in that of its size: "3.5714 lb". */
-export function stepOnThousand<B extends AreaBasis>(rate: Rate<B>, unit?: Unit): string {
-  const amount = times<AreaBasis>(rate, THOUSAND_SQ_FT);
-  return inUnit(amount, unit ?? unitOf(amount));
-}
-
 /** A rate in a line of arithmetic: "3.5714 lb per 1,000 sq ft". */
 export function stepRate<B extends AreaBasis>(rate: Rate<B>, unit?: Unit): string {
-  return `${stepOnThousand(rate, unit)} per 1,000 sq ft`;
+  return `${perThousand(rate, unit)} per 1,000 sq ft`;
 }
 
 const QUARTER_DIGITS: Readonly<Record<string, string>> = { "¼": ".25", "½": ".5", "¾": ".75" };

@@ -2,13 +2,13 @@ import { rectangleArea } from "#domain/equipment/measured-space";
 import { averageOf } from "#domain/equipment/repeats";
 import { type SprayerCalibration, type SprayerTest } from "#domain/equipment/sprayer-calibration";
 import { invariant } from "#domain/foundation/invariant";
-import { conversionLine, conversionLines, figure, inUnit, unitOf } from "#domain/mixing/ticket-working-words";
+import { conversionLine, conversionLines, figure, inUnit, perThousand, unitOf } from "#domain/mixing/ticket-working-words";
 import { type Density, densityFromSpecificGravity, densityIn } from "#domain/quantities/density";
 import { canonicalAmountOf, type ExactQuantity, fromExactAmount, type Measure, measureInUnit, multiplyExact, sumExact } from "#domain/quantities/exact-quantity";
 import { type Rate } from "#domain/quantities/rate";
 import { addRational, divideRational, fromNumber, ONE, type Rational, rational, ZERO } from "#domain/quantities/rational";
 import { type Unit } from "#domain/quantities/units";
-import { stepOnThousand, stepRate } from "#domain/worksheets/figure-words";
+import { stepRate } from "#domain/worksheets/figure-words";
 
 // The arithmetic of a sprayer's calibration, line by line, in one unit for all catches.
 
@@ -116,6 +116,6 @@ export function densityLines({ caughtRate, carrierRate, densityFactor }: Sprayer
   return [
     `Specific gravity, with ${figure(water)} lb for a gallon of water: ${figure(own)} lb ÷ ${figure(water)} lb = ${figure(divideRational(own, water))}.`,
     `Its root: √ ${figure(divideRational(own, water))} = ${figure(densityFactor)}.`,
-    `Water was caught, and the spray is denser: ${stepOnThousand(caughtRate, "gal")} ÷ ${figure(densityFactor)} = ${stepRate(carrierRate, "gal")}.`,
+    `Water was caught, and the spray is denser: ${perThousand(caughtRate, "gal")} ÷ ${figure(densityFactor)} = ${stepRate(carrierRate, "gal")}.`,
   ];
 }

@@ -6,12 +6,12 @@ import { judgeRate, SPREADER_TOLERANCE } from "#domain/equipment/target-rate";
 import { readSpreaderTest, typedLines } from "#domain/equipment/typed-test";
 import { invariant } from "#domain/foundation/invariant";
 import { accept, badInput, type InputRefusal, type Outcome } from "#domain/foundation/outcome";
-import { conversionLines, figure, inUnit, unitOf } from "#domain/mixing/ticket-working-words";
+import { conversionLines, figure, inUnit, perThousand, unitOf } from "#domain/mixing/ticket-working-words";
 import { type ExactQuantity, type Measure, sumExact } from "#domain/quantities/exact-quantity";
 import { writeQuantity } from "#domain/quantities/format-quantity";
 import { rateIn, times } from "#domain/quantities/rate";
 import { fromNumber, type Rational } from "#domain/quantities/rational";
-import { acreLines, amountBothWays, amountWords, areaInput, numberWords, rateBothWays, stepOnThousand, stepRate, withTyped } from "#domain/worksheets/figure-words";
+import { acreLines, amountBothWays, amountWords, areaInput, numberWords, rateBothWays, stepRate, withTyped } from "#domain/worksheets/figure-words";
 import { panLines } from "#domain/worksheets/pan-lines";
 import { ifTyped, readAmountField, readChoice, readListField, readNumberField, readRateField, readTogether, refuseEmpty, refuseOne } from "#domain/worksheets/read-fields";
 import { type Typed, type WorksheetExample, type WorksheetOutcome } from "#domain/worksheets/worksheet";
@@ -62,7 +62,7 @@ export function testAreaWorksheet(typed: Typed<TestAreaField>): WorksheetOutcome
   const wantedSteps =
     wanted === undefined || perPass === undefined
       ? []
-      : [passes === "one-pass" ? `Wanted in one pass: ${stepRate(perPass, "lb")}.` : `Wanted in each of two passes: ${stepOnThousand(wanted, "lb")} ÷ 2 = ${stepRate(perPass, "lb")}.`];
+      : [passes === "one-pass" ? `Wanted in one pass: ${stepRate(perPass, "lb")}.` : `Wanted in each of two passes: ${perThousand(wanted, "lb")} ÷ 2 = ${stepRate(perPass, "lb")}.`];
   return accept({
     answers: [{ figure: numberWords(rateIn(rate, "lb per 1,000 sq ft")), unit: "lb per 1,000 sq ft", of: "at this setting, in one pass" }],
     working: {

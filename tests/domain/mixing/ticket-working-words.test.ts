@@ -23,6 +23,7 @@ test("an amount is worked out in the unit in which pages show it, an area always
 test("an area at a rate", () => {
   expect(areaTimesRate(of("sq ft", 2592n), THREE_POUNDS, "lb")).toBe("2,592 sq ft ÷ 1,000 sq ft × 3 lb = 7.776 lb");
   expect(perThousand(THREE_POUNDS, "oz wt")).toBe("48 oz wt");
+  expect(perThousand(rateOf("seed-mass-per-area", "0.5", "lb per 1,000 sq ft"))).toBe("8 oz wt");
 });
 
 test("how many marks, and what so many come to", () => {

@@ -1,8 +1,9 @@
 import { expect, test } from "vitest";
+import { perThousand } from "#domain/mixing/ticket-working-words";
 import { exactly } from "#domain/quantities/exact-quantity";
 import { rateOf } from "#domain/quantities/rate";
 import { decimal, rational } from "#domain/quantities/rational";
-import { acreLines, amountBothWays, amountWords, areaAsTyped, areaInput, carrierAsTyped, isByAcre, numberWords, rateBothWays, rateWords, stepOnThousand, stepRate, withTyped } from "#domain/worksheets/figure-words";
+import { acreLines, amountBothWays, amountWords, areaAsTyped, areaInput, carrierAsTyped, isByAcre, numberWords, rateBothWays, rateWords, stepRate, withTyped } from "#domain/worksheets/figure-words";
 
 test("figures have three to four digits", () => {
   expect(numberWords(rational(150n, 7n))).toBe("21.43");
@@ -31,8 +32,8 @@ test("what was typed by the acre is read by the acre", () => {
 
 test("rates in lines of arithmetic have two figures more", () => {
   const rate = rateOf("product-volume-per-area", "0.1", "gal per 1,000 sq ft");
-  expect(stepOnThousand(rate)).toBe("12.8 fl oz");
-  expect(stepOnThousand(rate, "gal")).toBe("0.1 gal");
+  expect(perThousand(rate)).toBe("12.8 fl oz");
+  expect(perThousand(rate, "gal")).toBe("0.1 gal");
   expect(stepRate(rate)).toBe("12.8 fl oz per 1,000 sq ft");
 });
 
