@@ -1,6 +1,7 @@
-import { areaTimesRate, conversionLine, figure, inUnit, perThousand, unitOf } from "#domain/mixing/ticket-working-words";
+import { type ProductRate } from "#domain/label/label-facts";
+import { areaTimesRate, conversionLine, figure, inUnit, perThousand, timesIn, unitOf } from "#domain/mixing/ticket-working-words";
 import { type Density, densityIn, volumeOf, volumeRateOf } from "#domain/quantities/density";
-import { type ExactQuantity, isNothing, type Measure, multiplyExact, ratioExact } from "#domain/quantities/exact-quantity";
+import { type ExactQuantity, isNothing, type Measure, multiplyExact } from "#domain/quantities/exact-quantity";
 import { writeQuantity } from "#domain/quantities/format-quantity";
 import { type Quantity } from "#domain/quantities/quantity";
 import { type Rate, rateIn, times } from "#domain/quantities/rate";
@@ -11,7 +12,6 @@ import { amountWords, numberWords, stepRate } from "#domain/worksheets/figure-wo
 // The arithmetic of fertilizer, line by line, in pounds; ounces only where the answer is in ounces.
 
 type NutrientRate = Rate<"nutrient-mass-per-area">;
-type ProductRate = Rate<"product-mass-per-area"> | Rate<"product-volume-per-area">;
 
 interface GradePart {
   readonly name: Nutrient;
@@ -89,7 +89,7 @@ interface WholeBags {
 export function bagLines(total: Measure<"mass">, bag: Measure<"mass">, { bags, leftOver }: WholeBags): readonly string[] {
   const all = inUnit(multiplyExact(bag, rational(bags)), "lb");
   return [
-    `Bags: ${inUnit(total, "lb")} ÷ ${inUnit(bag, "lb")} = ${figure(ratioExact(total, bag))}, so ${String(bags)} whole ${bags === 1n ? "bag" : "bags"}.`,
+    `Bags: ${timesIn(total, bag, "lb")}, so ${String(bags)} whole ${bags === 1n ? "bag" : "bags"}.`,
     ...(isNothing(leftOver) ? [] : [`Left over of ${String(bags)}: ${inUnit(bag, "lb")} × ${String(bags)} = ${all}; ${all} − ${inUnit(total, "lb")} = ${inUnit(leftOver, "lb")}.`]),
   ];
 }
