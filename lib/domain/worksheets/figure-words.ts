@@ -77,3 +77,9 @@ export function areaInput(area: Measure<"area">, typed: string): string {
 export function acreLines(area: Measure<"area">, typed: string): readonly string[] {
   return isByAcre(typed) ? [`Area in square feet: ${inUnit(area, "acre")} × 43,560 sq ft = ${inUnit(area, "sq ft")}.`] : [];
 }
+
+/** Repeats, which are written out already, added up and divided by their number; one alone is its own average. */
+export function averageLines(what: string, values: readonly string[], all: string, average: string): readonly string[] {
+  if (values.length < 2) return [];
+  return [`All ${what}: ${values.join(" + ")} = ${all}.`, `Average of the ${values.length} ${what}: ${all} ÷ ${values.length} = ${average}.`];
+}

@@ -1,14 +1,14 @@
 import { rectangleArea } from "#domain/equipment/measured-space";
-import { averageOf } from "#domain/equipment/repeats";
+import { averageMeasure, averageOf } from "#domain/equipment/repeats";
 import { type SprayerCalibration, type SprayerTest } from "#domain/equipment/sprayer-calibration";
 import { invariant } from "#domain/foundation/invariant";
 import { conversionLine, conversionLines, figure, inUnit, perThousand, unitOf } from "#domain/mixing/ticket-working-words";
 import { type Density, densityFromSpecificGravity, densityIn } from "#domain/quantities/density";
-import { canonicalAmountOf, type ExactQuantity, fromExactAmount, type Measure, measureInUnit, multiplyExact, sumExact } from "#domain/quantities/exact-quantity";
+import { type ExactQuantity, type Measure, measureInUnit, multiplyExact, sumExact } from "#domain/quantities/exact-quantity";
 import { type Rate } from "#domain/quantities/rate";
 import { addRational, divideRational, fromNumber, ONE, type Rational, rational, ZERO } from "#domain/quantities/rational";
 import { type Unit } from "#domain/quantities/units";
-import { stepRate } from "#domain/worksheets/figure-words";
+import { averageLines, stepRate } from "#domain/worksheets/figure-words";
 
 // The arithmetic of a sprayer's calibration, line by line, in one unit for all catches.
 
@@ -22,16 +22,6 @@ type CarrierRate = Rate<"carrier-volume-per-area">;
 const SECONDS_DECIMALS = 3;
 /** A mile an hour is 88 ft a minute, exactly. */
 const FEET_A_MINUTE_AT_ONE_MPH = 88n;
-
-function averageVolume(volumes: readonly Measure<"volume">[]): ExactQuantity<"volume"> {
-  return fromExactAmount("volume", averageOf(volumes.map(canonicalAmountOf)));
-}
-
-/** Repeats added up and divided by their number; one alone is its own average. */
-function averageLines(what: string, values: readonly string[], all: string, average: string): readonly string[] {
-  if (values.length < 2) return [];
-  return [`All ${what}: ${values.join(" + ")} = ${all}.`, `Average of the ${values.length} ${what}: ${all} ÷ ${values.length} = ${average}.`];
-}
 
 function volumeLines(what: string, volumes: readonly Measure<"volume">[], average: ExactQuantity<"volume">): readonly string[] {
   const unit = unitOf(average);
@@ -61,7 +51,7 @@ export function sprayerLines({ test, caughtRate, flowPerMinute }: SprayerCalibra
   if (test.method === "small-area") return smallAreaLines(test, caughtRate);
   invariant(flowPerMinute !== undefined, "every method but that of the small area has a flow");
   const volumes = test.catches.map(({ volume }) => volume);
-  const average = averageVolume(volumes);
+  const average = averageMeasure("volume", volumes);
   const unit = unitOf(average);
   const watch = secondsWords(fromNumber(test.catches[0]?.seconds ?? 0, SECONDS_DECIMALS));
   const caught = [...volumeLines("catches", volumes, average), `Flow in a minute: ${inUnit(average, unit)} ÷ ${watch} × 60 s = ${inUnit(flowPerMinute, unit)}.`, ...inGallons(flowPerMinute, unit)];
@@ -71,7 +61,7 @@ export function sprayerLines({ test, caughtRate, flowPerMinute }: SprayerCalibra
 
 function smallAreaLines({ runs }: Extract<SprayerTest, { method: "small-area" }>, rate: CarrierRate): SprayerLines {
   const volumes = runs.map(({ volume }) => volume);
-  const [average, area] = [averageVolume(volumes), runs[0]?.area];
+  const [average, area] = [averageMeasure("volume", volumes), runs[0]?.area];
   invariant(area !== undefined, "a rate is of one run or more");
   return {
     inputs: { area: [inUnit(area, "sq ft")], used: volumes.map((one) => inUnit(one, unitOf(average))) },

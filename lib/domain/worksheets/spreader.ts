@@ -11,7 +11,8 @@ import { type ExactQuantity, type Measure, sumExact } from "#domain/quantities/e
 import { writeQuantity } from "#domain/quantities/format-quantity";
 import { rateIn, times } from "#domain/quantities/rate";
 import { fromNumber, type Rational } from "#domain/quantities/rational";
-import { acreLines, amountBothWays, amountWords, areaInput, numberWords, rateBothWays, stepRate, withTyped } from "#domain/worksheets/figure-words";
+import { type Unit } from "#domain/quantities/units";
+import { acreLines, amountBothWays, amountWords, areaInput, averageLines, numberWords, rateBothWays, stepRate, withTyped } from "#domain/worksheets/figure-words";
 import { panLines } from "#domain/worksheets/pan-lines";
 import { ifTyped, readAmountField, readChoice, readListField, readNumberField, readRateField, readTogether, refuseEmpty, refuseOne } from "#domain/worksheets/read-fields";
 import { type Typed, type WorksheetExample, type WorksheetOutcome } from "#domain/worksheets/worksheet";
@@ -83,8 +84,8 @@ export function testAreaWorksheet(typed: Typed<TestAreaField>): WorksheetOutcome
 }
 
 /** Runs are added up in pounds, or in ounces where one run on average is less than a pound. */
-function runUnit({ rate }: SpreaderRate, area: Measure<"area">): "lb" | "oz wt" {
-  return unitOf(times(rate, area)) === "oz wt" ? "oz wt" : "lb";
+function runUnit({ rate }: SpreaderRate, area: Measure<"area">): Unit {
+  return unitOf(times(rate, area));
 }
 
 function givenWords(found: SpreaderRate, area: Measure<"area">, typed: readonly string[]): string {
@@ -99,7 +100,7 @@ function givenLines(found: SpreaderRate, area: Measure<"area">): readonly string
   const average = times(rate, area);
   const all = sumExact("mass", runs.map(({ collected }) => collected));
   return [
-    ...(runs.length < 2 ? [] : [`All runs: ${runs.map(({ collected }) => inUnit(collected, unit)).join(" + ")} = ${inUnit(all, unit)}.`, `Average of the ${runs.length} runs: ${inUnit(all, unit)} ÷ ${runs.length} = ${inUnit(average, unit)}.`]),
+    ...averageLines("runs", runs.map(({ collected }) => inUnit(collected, unit)), inUnit(all, unit), inUnit(average, unit)),
     ...conversionLines(average, unit, "lb").map((line) => `In pounds: ${line}.`),
     `Rate: ${inUnit(average, "lb")} ÷ ${inUnit(area, "sq ft")} × 1,000 sq ft = ${stepRate(rate, "lb")}.`,
   ];

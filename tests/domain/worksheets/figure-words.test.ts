@@ -3,7 +3,7 @@ import { perThousand } from "#domain/mixing/ticket-working-words";
 import { exactly } from "#domain/quantities/exact-quantity";
 import { rateOf } from "#domain/quantities/rate";
 import { decimal, rational } from "#domain/quantities/rational";
-import { acreLines, amountBothWays, amountWords, areaAsTyped, areaInput, carrierAsTyped, isByAcre, numberWords, rateBothWays, rateWords, stepRate, withTyped } from "#domain/worksheets/figure-words";
+import { acreLines, amountBothWays, amountWords, areaAsTyped, areaInput, averageLines, carrierAsTyped, isByAcre, numberWords, rateBothWays, rateWords, stepRate, withTyped } from "#domain/worksheets/figure-words";
 
 test("figures have three to four digits", () => {
   expect(numberWords(rational(150n, 7n))).toBe("21.43");
@@ -45,4 +45,9 @@ test("what was typed stands beside a figure that begins with another number", ()
   expect(areaInput(exactly("m2", "100"), "100 m2")).toBe("1,076.39 sq ft (100 m2)");
   expect(acreLines(exactly("acre", "1.5"), "1.5 acres")).toEqual(["Area in square feet: 1½ acres × 43,560 sq ft = 65,340 sq ft."]);
   expect(acreLines(exactly("sq ft", "100"), "100 sq ft")).toEqual([]);
+});
+
+test("repeats are added up and divided by their number, and one alone is its own average", () => {
+  expect(averageLines("runs", ["3 lb", "5 lb"], "8 lb", "4 lb")).toEqual(["All runs: 3 lb + 5 lb = 8 lb.", "Average of the 2 runs: 8 lb ÷ 2 = 4 lb."]);
+  expect(averageLines("runs", ["3 lb"], "3 lb", "3 lb")).toEqual([]);
 });
