@@ -1,10 +1,11 @@
+import { percentWords } from "#domain/mixing/ticket-working-delivered";
 import { type AreaBasis, inUnit, perThousand } from "#domain/mixing/ticket-working-words";
 import { type Measure } from "#domain/quantities/exact-quantity";
 import { formatFigure, sensibleDecimals } from "#domain/quantities/format-number";
 import { formatQuantity, formatQuantityIn } from "#domain/quantities/format-quantity";
 import { formatRate, formatRateIn } from "#domain/quantities/format-rate";
 import { type Rate, type RateBasis } from "#domain/quantities/rate";
-import { type Rational } from "#domain/quantities/rational";
+import { multiplyRational, type Rational, rational } from "#domain/quantities/rational";
 import { type Dimension, type Unit } from "#domain/quantities/units";
 
 // How worksheets write their figures: always from the value itself. Answers and tables are rounded for the eye; lines of
@@ -53,6 +54,11 @@ export function carrierAsTyped(rate: Rate<"carrier-volume-per-area">, typed: str
 /** A rate in a line of arithmetic: "3.5714 lb per 1,000 sq ft". */
 export function stepRate<B extends AreaBasis>(rate: Rate<B>, unit?: Unit): string {
   return `${perThousand(rate, unit)} per 1,000 sq ft`;
+}
+
+/** A part of a whole in a line of arithmetic: "81.6%". */
+export function stepPercent(part: Rational): string {
+  return percentWords(multiplyRational(part, rational(100n)));
 }
 
 const QUARTER_DIGITS: Readonly<Record<string, string>> = { "¼": ".25", "½": ".5", "¾": ".75" };

@@ -7,8 +7,8 @@ import { depthFrom, depthWords, type IrrigationStation, irrigationRun, type Stat
 import { figure, inUnit, sumLine } from "#domain/mixing/ticket-working-words";
 import { compareExact, type ExactQuantity, fromExactAmount, measureInUnit, multiplyExact, sumExact } from "#domain/quantities/exact-quantity";
 import { formatQuantityIn } from "#domain/quantities/format-quantity";
-import { compareRational, divideRational, multiplyRational, type Rational, rational, reduce, toNumber } from "#domain/quantities/rational";
-import { withTyped } from "#domain/worksheets/figure-words";
+import { compareRational, divideRational, type Rational, rational, reduce, toNumber } from "#domain/quantities/rational";
+import { stepPercent, withTyped } from "#domain/worksheets/figure-words";
 import { type FieldAsk, ifTyped, listParts, readAmountField, readListField, readNumberField, readTogether, refuseOne } from "#domain/worksheets/read-fields";
 import { type Typed, type WorkedWorksheet, type WorksheetAnswer, type WorksheetExample, type WorksheetOutcome } from "#domain/worksheets/worksheet";
 
@@ -230,8 +230,8 @@ function evennessLines(cans: readonly Length[], average: Length, uniformity: Rat
   const low = averageMeasure("length", lowest);
   return [
     ...averageLines(`driest quarter, ${lowest.length} of the cans`, lowest, low),
-    `Evenness (DU), the driest quarter over all: ${inUnit(low, "in")} ÷ ${inUnit(average, "in")} = ${figure(multiplyRational(uniformity, rational(100n)))}%.`,
-    ...(uniformity.numerator === 0n ? [] : [`For the driest quarter to get the whole depth, so many times the minutes: 1 ÷ ${figure(multiplyRational(uniformity, rational(100n)))}% = ${figure(divideRational(rational(1n), uniformity))}.`]),
+    `Evenness (DU), the driest quarter over all: ${inUnit(low, "in")} ÷ ${inUnit(average, "in")} = ${stepPercent(uniformity)}.`,
+    ...(uniformity.numerator === 0n ? [] : [`For the driest quarter to get the whole depth, so many times the minutes: 1 ÷ ${stepPercent(uniformity)} = ${figure(divideRational(rational(1n), uniformity))}.`]),
   ];
 }
 

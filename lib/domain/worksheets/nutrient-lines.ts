@@ -5,9 +5,9 @@ import { type ExactQuantity, isNothing, type Measure, multiplyExact } from "#dom
 import { writeQuantity } from "#domain/quantities/format-quantity";
 import { type Quantity } from "#domain/quantities/quantity";
 import { type Rate, rateIn, times } from "#domain/quantities/rate";
-import { divideRational, multiplyRational, type Rational, rational } from "#domain/quantities/rational";
+import { divideRational, type Rational, rational } from "#domain/quantities/rational";
 import { EXTENSION_FACTORS, type Grade, type NitrogenRelease, type Nutrient, type PerNutrient, slowShareOfNitrogen } from "#domain/turf/nutrients";
-import { amountWords, numberWords, stepRate } from "#domain/worksheets/figure-words";
+import { amountWords, numberWords, stepPercent, stepRate } from "#domain/worksheets/figure-words";
 
 // The arithmetic of fertilizer, line by line, in pounds; ounces only where the answer is in ounces.
 
@@ -133,7 +133,7 @@ export function deliveredLines({ grade, release, rate, delivered, area }: Delive
 function releaseLines(grade: Grade, release: NitrogenRelease, { nitrogen, quickNitrogen, slowNitrogen }: PerNutrient<NutrientRate>, area: ExactQuantity<"area">): readonly string[] {
   const share = slowShareOfNitrogen(grade, release);
   if (!share.ok || release.kind === "not-stated" || slowNitrogen === "not-stated" || quickNitrogen === "not-stated") return [];
-  const percent = `${figure(multiplyRational(share.value, rational(100n)))}%`;
+  const percent = stepPercent(share.value);
   return [
     `Slow-release share of the nitrogen: ${figure(release.percent)}% ÷ ${figure(grade.nitrogenPercent)}% = ${percent}.`,
     `Slow-release N: ${perThousand(nitrogen, "lb")} × ${percent} = ${stepRate(slowNitrogen, "lb")}.`,

@@ -3,9 +3,9 @@ import { areaTimesRate, figure, inUnit, perThousand } from "#domain/mixing/ticke
 import { multiplyExact } from "#domain/quantities/exact-quantity";
 import { writeQuantity } from "#domain/quantities/format-quantity";
 import { rateIn, scaleRate, times } from "#domain/quantities/rate";
-import { multiplyRational, type Rational, rational } from "#domain/quantities/rational";
+import { type Rational } from "#domain/quantities/rational";
 import { bulkRateFor, bulkSeedFor, overseedingRate, pricePerPureLiveSeed, pureLivePart, seedingRates } from "#domain/turf/seed";
-import { acreLines, amountBothWays, amountWords, areaInput, numberWords, rateBothWays, stepRate, withTyped } from "#domain/worksheets/figure-words";
+import { acreLines, amountBothWays, amountWords, areaInput, numberWords, rateBothWays, stepPercent, stepRate, withTyped } from "#domain/worksheets/figure-words";
 import { ounceLines } from "#domain/worksheets/nutrient-lines";
 import { ifTyped, type NumberRange, readAmountField, readChoice, readNumberField, readRateField, readTogether, refuseOne } from "#domain/worksheets/read-fields";
 import { type Typed, type WorksheetAnswer, type WorksheetExample, type WorksheetOutcome, type WorksheetTable } from "#domain/worksheets/worksheet";
@@ -45,7 +45,7 @@ export function seedWorksheet(typed: Typed<SeedField>): WorksheetOutcome {
   const pure = times(pureRate, area);
   const bulk = bulkSeedFor(pure, part.value);
   const bulkRate = bulkRateFor(pureRate, part.value);
-  const partWords = `${figure(multiplyRational(part.value, rational(100n)))}%`;
+  const partWords = stepPercent(part.value);
   const priced = price === undefined ? undefined : pricePerPureLiveSeed(price, part.value);
   const answers: WorksheetAnswer[] = [
     { ...writeQuantity(bulk, "us"), of: `seed from the bag on ${amountWords(area)}` },

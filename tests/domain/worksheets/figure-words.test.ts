@@ -3,7 +3,7 @@ import { perThousand } from "#domain/mixing/ticket-working-words";
 import { exactly } from "#domain/quantities/exact-quantity";
 import { rateOf } from "#domain/quantities/rate";
 import { decimal, rational } from "#domain/quantities/rational";
-import { acreLines, amountBothWays, amountWords, areaAsTyped, areaInput, averageLines, carrierAsTyped, isByAcre, numberWords, rateBothWays, rateWords, stepRate, withTyped } from "#domain/worksheets/figure-words";
+import { acreLines, amountBothWays, amountWords, areaAsTyped, areaInput, averageLines, carrierAsTyped, isByAcre, numberWords, rateBothWays, rateWords, stepPercent, stepRate, withTyped } from "#domain/worksheets/figure-words";
 
 test("figures have three to four digits", () => {
   expect(numberWords(rational(150n, 7n))).toBe("21.43");
@@ -35,6 +35,7 @@ test("rates in lines of arithmetic have two figures more", () => {
   expect(perThousand(rate)).toBe("12.8 fl oz");
   expect(perThousand(rate, "gal")).toBe("0.1 gal");
   expect(stepRate(rate)).toBe("12.8 fl oz per 1,000 sq ft");
+  expect([rational(1n, 3n), rational(0n), rational(1n)].map(stepPercent)).toEqual(["33.3333%", "0%", "100%"]);
 });
 
 test("what was typed stands beside a figure that begins with another number", () => {
