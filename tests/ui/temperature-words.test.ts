@@ -1,8 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { type TemperaturesToWrite } from "#application/temperatures/temperatures-to-write";
-import { addDays } from "#domain/foundation/calendar-date";
+import { addDays, monthWords } from "#domain/foundation/calendar-date";
+import { daysWords } from "#domain/foundation/days-words";
 import { type DayTemperatures } from "#domain/turf/day-temperatures";
-import { caresOfDays, daysWords, meanWords, monthWords, spansWords, spanWords, understoodSentence } from "../../app/(office)/settings/temperature-words";
+import { caresOfDays, meanWords, spansWords, spanWords, understoodSentence } from "../../app/(office)/settings/temperature-words";
 import { day } from "../support/domain-answers";
 
 const first = day("2026-03-31");

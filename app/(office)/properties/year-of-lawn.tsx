@@ -3,13 +3,14 @@ import { type GrowthOfYear, type LedgerOfLawn } from "#application/properties/re
 import { countedAsQuick, wholeNitrogen } from "#domain/mixing/year-nitrogen";
 import { conclusionOfYear, LEDGER_NUTRIENT_WORDS, type LedgerPart, type NutrientYearOfLawn, poundsPerThousand } from "#domain/scheduling/nutrient-ledger";
 import { dayWords } from "#domain/scheduling/window-words";
+import { monthWords } from "#domain/foundation/calendar-date";
 import { listWords } from "#domain/foundation/list-words";
 import { type GrowthOfMonth } from "#domain/turf/growth-of-months";
 import { NutrientBar, type NutrientPart } from "#ui/drawings/nutrient-bar";
 import { type MonthGrowth, NutrientMonths } from "#ui/drawings/nutrient-months";
 import { Stack } from "#ui/stack";
 import { Text } from "#ui/text";
-import { meanWords, monthWords } from "../settings/temperature-words";
+import { meanWords } from "../settings/temperature-words";
 
 const DECIMALS = LEDGER_NUTRIENT_WORDS.nitrogen.decimals;
 

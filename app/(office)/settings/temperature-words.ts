@@ -1,5 +1,6 @@
 import { type TemperaturesToWrite } from "#application/temperatures/temperatures-to-write";
-import { formatShortDate } from "#domain/foundation/calendar-date";
+import { formatShortDate, monthWords } from "#domain/foundation/calendar-date";
+import { daysWords } from "#domain/foundation/days-words";
 import { withoutFullStop } from "#domain/foundation/full-stop";
 import { groupedBy } from "#domain/foundation/grouping";
 import { listWords } from "#domain/foundation/list-words";
@@ -9,13 +10,6 @@ import { MOST_MISSING_DAYS } from "#domain/turf/month-temperature";
 import { fahrenheitFromCelsius, temperatureSign } from "#domain/turf/temperature-scale";
 import { type CareOfForm, type ReadBackWords } from "../../form-state";
 
-const MONTHS = ["January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"] as const;
-
-/** "March", by the number of the month. */
-export function monthWords(month: number): string {
-  return MONTHS[month - 1] ?? "";
-}
-
 /** "Mar 4, 2026", or "Mar 4, 2026 to Mar 6, 2026". */
 export function spanWords({ from, through }: DatePeriod): string {
   return from === through ? formatShortDate(from) : `${formatShortDate(from)} to ${formatShortDate(through)}`;
@@ -24,11 +18,6 @@ export function spanWords({ from, through }: DatePeriod): string {
 /** "41.2 °F", a mean as the office reads it. */
 export function meanWords(meanTemperatureC: number): string {
   return `${fahrenheitFromCelsius(meanTemperatureC).toFixed(1)} ${temperatureSign("fahrenheit")}`;
-}
-
-/** "3 days", "1 day". */
-export function daysWords(count: number): string {
-  return count === 1 ? "1 day" : `${String(count)} days`;
 }
 
 /** Stretches of days by their dates, all of them. */

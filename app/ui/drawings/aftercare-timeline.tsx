@@ -9,6 +9,7 @@ import {
   aftercareLeast,
   layOutAftercare,
 } from "./aftercare-layout";
+import { percent } from "./percent";
 import styles from "./drawing.module.css";
 
 export type { AftercareRow, AftercareSpan, DoneAt } from "./aftercare-layout";
@@ -94,10 +95,6 @@ export function AftercareSteps({ now, rows }: AftercareStepsProps) {
       </ol>
     </>
   );
-}
-
-function percent(share: number): string {
-  return `${(share * 100).toFixed(3)}%`;
 }
 
 interface WideTimelineProps {

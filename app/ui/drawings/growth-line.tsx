@@ -1,4 +1,5 @@
 import { GROWTH_SHARE, type MonthColumn } from "./nutrient-months-layout";
+import { percent } from "./percent";
 import styles from "./drawing.module.css";
 
 interface Steps {
@@ -16,10 +17,6 @@ interface Step {
   readonly x2: string;
   readonly y1: number;
   readonly y2: number;
-}
-
-function percent(share: number): string {
-  return `${(share * 100).toFixed(3)}%`;
 }
 
 /** The figures of growth at the right end: they are of another kind than the amounts at the left. */

@@ -11,6 +11,7 @@ import {
   narrowPixels,
   narrowStrip,
 } from "./hour-strip-layout";
+import { percent } from "./percent";
 import styles from "./drawing.module.css";
 
 export type { HourSpan } from "./hour-strip-layout";
@@ -76,10 +77,6 @@ function hourTable(spans: readonly HourSpan[]) {
       },
     })),
   };
-}
-
-function percent(share: number): string {
-  return `${(share * 100).toFixed(3)}%`;
 }
 
 function hoursWithin(frame: DayFrame): number[] {

@@ -5,6 +5,7 @@ import { type PatternIds, Patterns, fillBy, patternIds } from "#ui/drawings/patt
 import { axisTicks, nutrientMarks, partTotal } from "./nutrient-bar-layout";
 import { GrowthAxis, GrowthAxisAcross, LyingGrowth, UprightGrowth } from "./growth-line";
 import { type MonthColumn, type MonthGrowth, type MonthPart, type MonthsLayout, layOutMonths, monthNames } from "./nutrient-months-layout";
+import { percent } from "./percent";
 import { type TableColumn, type TableRow } from "#ui/table";
 import styles from "./drawing.module.css";
 
@@ -100,10 +101,6 @@ function monthsTable({ parts, growth, decimals, unit }: NutrientMonthsProps) {
     ] satisfies [TableColumn, ...TableColumn[]],
     rows,
   };
-}
-
-function percent(share: number): string {
-  return `${(share * 100).toFixed(3)}%`;
 }
 
 interface MonthsDrawingProps {

@@ -1,4 +1,5 @@
 import { addDays, type CalendarDate, daysBetween, formatShortDate } from "#domain/foundation/calendar-date";
+import { daysWords } from "#domain/foundation/days-words";
 import { type Finding, hold, note, takeCare } from "#domain/foundation/finding";
 import { invariant } from "#domain/foundation/invariant";
 
@@ -141,10 +142,6 @@ export function setupInWords(setup: EquipmentSetup): string {
   return setup.kind === "spreader" ? setup.product.name : `${setup.tip.name} at ${setup.pressurePsi} psi`;
 }
 
-function days(count: number): string {
-  return count === 1 ? "1 day" : `${count} days`;
-}
-
 function findingFor(
   kind: UsableKind,
   calibration: CalibrationFact<unknown>,
@@ -162,7 +159,7 @@ function findingFor(
         rule: "calibration-current",
         source: "house",
         what: `${equipment.name} was calibrated by ${operator.name} on ${done}, with ${setupInWords(calibration.setup)}.`,
-        figure: `That is ${days(age)} before this use; it is good through ${lastDay}.`,
+        figure: `That is ${daysWords(age)} before this use; it is good through ${lastDay}.`,
         about,
       });
     case "run-out":
@@ -170,7 +167,7 @@ function findingFor(
         rule: "calibration-run-out",
         source: "house",
         what: `The calibration of ${equipment.name} by ${operator.name} has run out.`,
-        figure: `It is of ${done}, ${days(age)} before this use, and was good through ${lastDay} (${days(settings.validForDays)}).`,
+        figure: `It is of ${done}, ${daysWords(age)} before this use, and was good through ${lastDay} (${daysWords(settings.validForDays)}).`,
         toDo: "Calibrate again before this use. Until then the old figures are used.",
         about,
       });
@@ -180,7 +177,7 @@ function findingFor(
         rule: "calibration-of-another-operator",
         source: "house",
         what: `${equipment.name} was calibrated by ${operator.name}, not by ${use.operator.name}. Pace is part of the rate.`,
-        figure: `It is of ${done}, ${days(age)} before this use, and ${isOld ? "was" : "is"} good through ${lastDay} for ${operator.name}.`,
+        figure: `It is of ${done}, ${daysWords(age)} before this use, and ${isOld ? "was" : "is"} good through ${lastDay} for ${operator.name}.`,
         toDo: `Let ${use.operator.name} calibrate before this use. Until then the figures of ${operator.name} are used.`,
         about,
       });

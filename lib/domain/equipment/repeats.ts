@@ -1,4 +1,5 @@
 import { invariant } from "#domain/foundation/invariant";
+import { canonicalAmountOf, type ExactQuantity, fromExactAmount, type Measure } from "#domain/quantities/exact-quantity";
 import { formatFigure } from "#domain/quantities/format-number";
 import {
   addRational,
@@ -11,6 +12,7 @@ import {
   subtractRational,
   ZERO,
 } from "#domain/quantities/rational";
+import { type Dimension } from "#domain/quantities/units";
 
 /** How far a calibration may be off, as far as its own repeats tell. One run tells nothing. */
 export type Uncertainty =
@@ -27,6 +29,11 @@ export type Uncertainty =
 export function averageOf(values: readonly Rational[]): Rational {
   invariant(values.length > 0, "an average is of something");
   return reduce(divideRational(values.reduce(addRational, ZERO), rational(BigInt(values.length))));
+}
+
+/** The average of what was measured, exactly. Throws for none. */
+export function averageMeasure<D extends Dimension>(dimension: D, measures: readonly Measure<D>[]): ExactQuantity<D> {
+  return fromExactAmount(dimension, averageOf(measures.map(canonicalAmountOf)));
 }
 
 /** A value's distance from an average, as a part of the average; below zero when it is the smaller. Throws at zero. */

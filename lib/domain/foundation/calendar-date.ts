@@ -71,6 +71,7 @@ export function daysBetween(from: CalendarDate, to: CalendarDate): number {
 
 // Made once: making a format costs many times what formatting does, and a day's screen writes thousands of dates.
 const LONG_FORMAT = new Intl.DateTimeFormat("en-US", { timeZone: "UTC", weekday: "long", year: "numeric", month: "long", day: "numeric" });
+const MONTHS = ["January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"] as const;
 const SHORT_MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"] as const;
 
 /** "Tuesday, April 14, 2026". */
@@ -82,4 +83,9 @@ export function formatLongDate(date: CalendarDate): string {
 export function formatShortDate(date: CalendarDate): string {
   const [year, month, day] = partsOf(date);
   return `${SHORT_MONTHS[month - 1] ?? ""} ${String(day)}, ${String(year)}`;
+}
+
+/** "March", by the number of the month; nothing where there is no such month. */
+export function monthWords(month: number): string {
+  return MONTHS[month - 1] ?? "";
 }

@@ -9,7 +9,7 @@ import { rational } from "#domain/quantities/rational";
 import { type SprayMix, type SprayTreatment, type TankLoad } from "#domain/mixing/spray-mix";
 import { type TicketQuestion } from "#domain/mixing/ticket-question";
 import { placeOf } from "#domain/mixing/ticket-working-area";
-import { figure, inUnit, manyTimes, sumLine, THOUSAND_SQ_FT, timesIn, unitOf } from "#domain/mixing/ticket-working-words";
+import { areaTimesRate, figure, inUnit, manyTimes, perThousand, sumLine, timesIn, unitOf } from "#domain/mixing/ticket-working-words";
 
 /** What a working of a spray looks at: the mix, the treatments in it in its order, and the question it answers. */
 export interface SprayAsked {
@@ -35,7 +35,7 @@ export function finishedWorking(asked: SprayAsked): Working {
   const wanted = times(rate, area);
   const nearest = marksOf(wanted, asked);
   const marks = marksOf(mix.finished, asked);
-  const puts = inUnit(times(rate, THOUSAND_SQ_FT), unit);
+  const puts = perThousand(rate, unit);
   return {
     title: "Finished spray in all",
     formula: "finished spray = treated area ÷ 1,000 sq ft × what the sprayer puts out, to the nearest mark of the gauge",
@@ -46,7 +46,7 @@ export function finishedWorking(asked: SprayAsked): Working {
     ],
     steps: [
       ...(mix.lawns.length > 1 ? [sumLine(mix.lawns.map(({ treatedArea }) => treatedArea), area, "sq ft")] : []),
-      `${inUnit(area, "sq ft")} ÷ 1,000 sq ft × ${puts} = ${inUnit(wanted, unit)}`,
+      areaTimesRate(area, rate, unit),
       `${timesIn(wanted, settings.tankMark, unit)} marks, to the nearest ${figure(rational(nearest))}${nearest === 0n ? ", and one mark at least" : ""}`,
       manyTimes(marks, settings.tankMark, unit),
     ],

@@ -2,10 +2,11 @@ import { type Working } from "#domain/foundation/working";
 import { type Measure } from "#domain/quantities/exact-quantity";
 import { formatQuantity } from "#domain/quantities/format-quantity";
 import { formatRate } from "#domain/quantities/format-rate";
-import { of, type Quantity, sum } from "#domain/quantities/quantity";
+import { of, sum } from "#domain/quantities/quantity";
 import { type Rate, times } from "#domain/quantities/rate";
 import { type MixTicket } from "#domain/mixing/mix-ticket";
 import { type SprayedLawn, type SprayedProduct, type SprayMix, type SprayTreatment } from "#domain/mixing/spray-mix";
+import { amountIn } from "#domain/mixing/tank-fill";
 import { isSprayed, type TicketQuestion } from "#domain/mixing/ticket-question";
 import { placeOf, treatedAreaWorking } from "#domain/mixing/ticket-working-area";
 import { finishedWorking, loadWorking, type SprayAsked } from "#domain/mixing/ticket-working-load";
@@ -76,10 +77,6 @@ function carrierWorking({ carrier, gearName }: SprayMix): Working {
   };
 }
 
-function inSpray(rate: SprayedProduct["concentration"], finished: Quantity<"volume">): Measure<"mass" | "volume"> {
-  return rate.basis === "product-mass-per-spray-volume" ? times(rate, finished) : times(rate, finished);
-}
-
 function spokenConcentration(rate: Rate<"product-mass-per-spray-volume"> | Rate<"product-volume-per-spray-volume">): string {
   return rate.basis === "product-mass-per-spray-volume" ? formatRate(rate, "us") : formatRate(rate, "us");
 }
@@ -97,7 +94,7 @@ function concentrationWorking({ mix, treatments }: SprayAsked, { line, productNa
       ...rates.map(({ rate, rateText }) => ({ name: "Rate", figure: `${perThousand(rate, unit)} per 1,000 sq ft`, from: `planned at ${rateText}` })),
       { name: "Finished spray", figure: `${puts} per 1,000 sq ft`, from: mix.carrier.words },
     ],
-    steps: rates.map(({ rate }) => `${perThousand(rate, unit)} ÷ ${puts} = ${inUnit(inSpray(concentration, GALLON), unit)} per gal`),
+    steps: rates.map(({ rate }) => `${perThousand(rate, unit)} ÷ ${puts} = ${inUnit(amountIn(concentration, GALLON), unit)} per gal`),
     result: spokenConcentration(concentration),
     source: "Oklahoma State University, “Sprayer Calibration”: the label’s rate goes into the volume that covers its area",
   };

@@ -2,9 +2,10 @@ import { isNothing, type Measure, measureInUnit, multiplyExact } from "#domain/q
 import { formatFigure, sensibleDecimals } from "#domain/quantities/format-number";
 import { formatQuantityIn, writeQuantity } from "#domain/quantities/format-quantity";
 import { of, type Quantity } from "#domain/quantities/quantity";
+import { type Rate, type RateBasis, times } from "#domain/quantities/rate";
 import { divideRational, type Rational, rational } from "#domain/quantities/rational";
 import { type Dimension, type Unit, units } from "#domain/quantities/units";
-import { type LabelRates, type ProductRate } from "#domain/label/label-facts";
+import { type LabelRates } from "#domain/label/label-facts";
 import { rateTimes } from "#domain/mixing/spray-mix";
 import { type TicketTreatment } from "#domain/mixing/ticket-question";
 
@@ -45,8 +46,12 @@ export function unitOf(measure: Measure<Dimension>): Unit {
 
 /** The same amount in a larger unit, as a line: "72½ fl oz ÷ 128 fl oz × 1 gal = 0.56641 gal"; none where the unit stays. */
 export function conversionLines(measure: Measure<Dimension>, from: Unit, to: Unit): readonly string[] {
-  if (from === to) return [];
-  return [`${inUnit(measure, from)} ÷ ${inUnit(of(to, 1n), from)} × ${inUnit(of(to, 1n), to)} = ${inUnit(measure, to)}`];
+  return from === to ? [] : [conversionLine(measure, from, to)];
+}
+
+/** The same amount in a larger unit, as one line: "6,000 sq ft ÷ 43,560 sq ft × 1 acre = 0.13774 acre". */
+export function conversionLine(measure: Measure<Dimension>, from: Unit, to: Unit): string {
+  return `${inUnit(measure, from)} ÷ ${inUnit(of(to, 1n), from)} × ${inUnit(of(to, 1n), to)} = ${inUnit(measure, to)}`;
 }
 
 /**
@@ -79,14 +84,18 @@ export function manyTimes<D extends Dimension>(count: bigint, part: Measure<D>, 
   return `${figure(rational(count))} × ${inUnit(part, unit)} = ${inUnit(product, unit)}`;
 }
 
-/** What a rate gives on 1,000 sq ft, in a unit: "3 lb". */
-export function perThousand(rate: ProductRate, unit: Unit): string {
-  return inUnit(rateTimes(rate, THOUSAND_SQ_FT), unit);
+/** What rates over an area are of: all but those in finished spray. */
+export type AreaBasis = Exclude<RateBasis, "product-volume-per-spray-volume" | "product-mass-per-spray-volume">;
+
+/** What a rate gives on 1,000 sq ft, in a unit or in that of its size: "3 lb". */
+export function perThousand<B extends AreaBasis>(rate: Rate<B>, unit?: Unit): string {
+  const amount = times<AreaBasis>(rate, THOUSAND_SQ_FT);
+  return inUnit(amount, unit ?? unitOf(amount));
 }
 
 /** An area at a rate: "2,592 sq ft ÷ 1,000 sq ft × 3 lb = 7.776 lb". */
-export function areaTimesRate(area: Measure<"area">, rate: ProductRate, unit: Unit): string {
-  return `${inUnit(area, "sq ft")} ÷ 1,000 sq ft × ${perThousand(rate, unit)} = ${inUnit(rateTimes(rate, area), unit)}`;
+export function areaTimesRate<B extends AreaBasis>(area: Measure<"area">, rate: Rate<B>, unit: Unit): string {
+  return `${inUnit(area, "sq ft")} ÷ 1,000 sq ft × ${perThousand(rate, unit)} = ${inUnit(times<AreaBasis>(rate, area), unit)}`;
 }
 
 /** Whose rates they are: "the label of Harrowgate 32, Lawns: 2 lb to 3 lb per 1,000 sq ft". */

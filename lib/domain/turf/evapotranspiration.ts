@@ -6,12 +6,11 @@ import {
   type ReferenceResult,
   type ReferenceSurface,
   SURFACES,
-  latitudeRange,
   penmanMonteith,
   placeAndAirRanges,
   windAtTwoMeters,
 } from "#domain/turf/penman-monteith";
-import { type Refused, refuseOutOfRange, temperatureRange } from "#domain/turf/physical-range";
+import { type Refused, latitudeRange, refuseOutOfRange, temperatureRange } from "#domain/turf/physical-range";
 import {
   clearSkyRadiation,
   clearSkyRadiationWithHumidity,

@@ -6,12 +6,11 @@ import {
   type ReferenceResult,
   type ReferenceSurface,
   SURFACES,
-  latitudeRange,
   penmanMonteith,
   placeAndAirRanges,
   windAtTwoMeters,
 } from "#domain/turf/penman-monteith";
-import { type Refused, refuseOutOfRange, temperatureRange } from "#domain/turf/physical-range";
+import { type Refused, latitudeRange, longitudeRange, refuseOutOfRange, temperatureRange } from "#domain/turf/physical-range";
 import {
   clearSkyRadiation,
   extraterrestrialRadiationOfHour,
@@ -113,14 +112,7 @@ function refuseHourAndPlace(hour: ReferenceHour): Refused | undefined {
       highest: LATEST_EPOCH_MILLISECONDS,
       unit: "ms",
     },
-    {
-      field: "longitudeDegrees",
-      words: "The longitude",
-      value: hour.longitudeDegrees,
-      lowest: -180,
-      highest: 180,
-      unit: "°",
-    },
+    longitudeRange(hour.longitudeDegrees),
     {
       field: "clearnessBeforeSunset",
       words: "The clearness before sunset",

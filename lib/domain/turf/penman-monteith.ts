@@ -1,4 +1,4 @@
-import { MOST_WIND, type RangeCheck, amountRange } from "#domain/turf/physical-range";
+import { MOST_WIND, type RangeCheck, amountRange, latitudeRange } from "#domain/turf/physical-range";
 import { STEFAN_BOLTZMANN_PER_DAY } from "#domain/turf/solar-radiation";
 
 /**
@@ -108,13 +108,8 @@ export interface ReferenceResult extends PenmanMonteithTerms {
   readonly evapotranspirationMillimeters: number;
 }
 
-/** Asks for a latitude in degrees. */
-export function latitudeRange(value: number): RangeCheck {
-  return { field: "latitudeDegrees", words: "The latitude", value, lowest: -90, highest: 90, unit: "°" };
-}
-
 /** The most vapor that air of the period can hold, and the most sun that can reach it there and then. */
-export interface AirLimits {
+interface AirLimits {
   readonly saturationVaporPressureKilopascals: number;
   readonly extraterrestrialRadiation: number;
   /** What a reading may show above that: light from below the horizon, and a pyranometer's own error. */
@@ -122,7 +117,7 @@ export interface AirLimits {
 }
 
 /** What both the daily and the hourly equation read of the place and the air. */
-export interface PlaceAndAir {
+interface PlaceAndAir {
   readonly latitudeDegrees: number;
   readonly elevationMeters: number;
   readonly actualVaporPressureKilopascals: number;

@@ -43,6 +43,16 @@ export function temperatureRange(field: string, words: string, value: number): R
   return { field, words, value, ...READABLE_TEMPERATURE_C, unit: "°C" };
 }
 
+/** Asks for a latitude in degrees; south is negative. */
+export function latitudeRange(value: number): RangeCheck {
+  return { field: "latitudeDegrees", words: "The latitude", value, lowest: -90, highest: 90, unit: "°" };
+}
+
+/** Asks for a longitude in degrees; west is negative. */
+export function longitudeRange(value: number): RangeCheck {
+  return { field: "longitudeDegrees", words: "The longitude", value, lowest: -180, highest: 180, unit: "°" };
+}
+
 /** Asks for a share from 0 to 100 %. */
 export function percentRange(field: string, words: string, value: number): RangeCheck {
   return { field, words, value, lowest: 0, highest: 100, unit: "%" };
@@ -61,7 +71,7 @@ export interface AmountLimit {
 
 /**
  * Wind beyond which a sensor or a unit is wrong, as 60 m/s and as the same in mph: the mean wind of a strong hurricane
- * (common practice; nobody works in a tenth of it).
+ * (common practice; nobody works in a quarter of it).
  */
 export const MOST_WIND = {
   metersPerSecond: { highest: 60, unit: "m/s" },

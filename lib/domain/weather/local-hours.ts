@@ -67,8 +67,9 @@ function instantAt(date: CalendarDate, hour: number, timeZone: string): number {
 }
 
 /**
- * The instant at which a clock in a time zone shows a minute of a day (0 is midnight); where it skips that minute, as
- * long after the change as it skips; where it shows it twice, the first. The zone must be a known one.
+ * The instant at which a clock in a time zone shows a minute of a day (0 is midnight). Where it skips that minute, as long
+ * after the change as that minute lies after the start of the gap: 2:30 in a gap from 2 to 3 becomes 3:30. Where it shows
+ * it twice, the first. The zone must be a known one.
  */
 export function instantOfMinute(date: CalendarDate, minuteOfDay: number, timeZone: string): number {
   return instantOfClock(startOfDateInUniversalTime(date) + minuteOfDay * ONE_MINUTE_MILLISECONDS, timeZone);

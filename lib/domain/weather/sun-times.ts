@@ -1,7 +1,7 @@
 import { getTimes } from "suncalc";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { type Outcome, accept, badInput } from "#domain/foundation/outcome";
-import { type RangeCheck, refuseOutOfRange } from "#domain/turf/physical-range";
+import { type RangeCheck, latitudeRange, longitudeRange, refuseOutOfRange } from "#domain/turf/physical-range";
 import { noonToNoon } from "#domain/weather/local-hours";
 
 /** A place on earth; south and west are negative. */
@@ -25,10 +25,7 @@ const NOON_MILLISECONDS = ONE_DAY_MILLISECONDS / 2;
 
 /** Asks for a place on earth. */
 export function placeRanges({ latitudeDegrees, longitudeDegrees }: Place): readonly RangeCheck[] {
-  return [
-    { field: "latitudeDegrees", words: "The latitude", value: latitudeDegrees, lowest: -90, highest: 90, unit: "°" },
-    { field: "longitudeDegrees", words: "The longitude", value: longitudeDegrees, lowest: -180, highest: 180, unit: "°" },
-  ];
+  return [latitudeRange(latitudeDegrees), longitudeRange(longitudeDegrees)];
 }
 
 /**

@@ -1,10 +1,10 @@
-import { averageOf, percentInWords } from "#domain/equipment/repeats";
+import { averageMeasure, percentInWords } from "#domain/equipment/repeats";
 import { rectangleArea } from "#domain/equipment/measured-space";
 import { accept, type Outcome } from "#domain/foundation/outcome";
 import { type WorkingInput } from "#domain/foundation/working";
-import { inUnit as inUnitOfStep } from "#domain/mixing/ticket-working-words";
+import { inUnit as inUnitOfStep, sumLine } from "#domain/mixing/ticket-working-words";
 import { type DrawnPiece, drawPiece, type OffsetLine } from "#domain/properties/piece-outline";
-import { addExact, canonicalAmountOf, type ExactQuantity, fromExactAmount, type Measure, multiplyExact, settle, sumExact } from "#domain/quantities/exact-quantity";
+import { addExact, type ExactQuantity, type Measure, multiplyExact, settle, sumExact } from "#domain/quantities/exact-quantity";
 import { sensibleDecimals } from "#domain/quantities/format-number";
 import { formatQuantity, formatQuantityIn, writeQuantityIn } from "#domain/quantities/format-quantity";
 import { inUnit, type Quantity } from "#domain/quantities/quantity";
@@ -229,7 +229,7 @@ export function averageRadiusWorksheet(typed: Typed<AverageRadiusField>): Worksh
   const read: Outcome<{ readonly radii: readonly [Length, ...Length[]] }, Refusals> = readTogether({ radii: readSides("radii", "the distances from the middle to the edge", typed.radii) });
   if (!read.ok) return read;
   const { radii } = read.value;
-  const average = fromExactAmount("length", averageOf(radii.map(canonicalAmountOf)));
+  const average = averageMeasure("length", radii);
   return finish(
     {
       shape: { kind: "average radius", radii: radii.map(whole) },
@@ -237,7 +237,7 @@ export function averageRadiusWorksheet(typed: Typed<AverageRadiusField>): Worksh
       formula: `Area = pi × average distance × average distance, with pi = ${PI_WORDS}. The distances go from one middle point to the edge, at even angles.`,
       inputs: [{ name: "Distances to the edge", figure: typedFeet(radii, listParts(typed.radii)) }],
       steps: (area) => [
-        `All together: ${radii.map(feet).join(" + ")} = ${feet(sumExact("length", radii))}.`,
+        `All together: ${sumLine(radii, sumExact("length", radii), "ft")}.`,
         `Average of the ${radii.length} distances: ${feet(sumExact("length", radii))} ÷ ${radii.length} = ${feet(average)}.`,
         `${feet(average)} × ${feet(average)} = ${squareFeet(rectangleArea(average, average))}.`,
         `${squareFeet(rectangleArea(average, average))} × ${PI_WORDS} = ${area}.`,

@@ -1,10 +1,11 @@
-import { inUnit, THOUSAND_SQ_FT, unitOf } from "#domain/mixing/ticket-working-words";
+import { percentWords } from "#domain/mixing/ticket-working-delivered";
+import { type AreaBasis, inUnit, perThousand } from "#domain/mixing/ticket-working-words";
 import { type Measure } from "#domain/quantities/exact-quantity";
 import { formatFigure, sensibleDecimals } from "#domain/quantities/format-number";
 import { formatQuantity, formatQuantityIn } from "#domain/quantities/format-quantity";
 import { formatRate, formatRateIn } from "#domain/quantities/format-rate";
-import { type Rate, type RateBasis, times } from "#domain/quantities/rate";
-import { type Rational } from "#domain/quantities/rational";
+import { type Rate, type RateBasis } from "#domain/quantities/rate";
+import { multiplyRational, type Rational, rational } from "#domain/quantities/rational";
 import { type Dimension, type Unit } from "#domain/quantities/units";
 
 // How worksheets write their figures: always from the value itself. Answers and tables are rounded for the eye; lines of
@@ -50,22 +51,14 @@ export function carrierAsTyped(rate: Rate<"carrier-volume-per-area">, typed: str
   return isByAcre(typed) ? formatRateIn(rate, "gal per acre") : formatRate(rate, "us");
 }
 
-/** An amount in a line of arithmetic: in the unit of its size, an area in square feet whatever its size. */
-export function stepAmount(measure: Measure<Dimension>): string {
-  return inUnit(measure, unitOf(measure));
-}
-
-type AreaBasis = Exclude<RateBasis, "product-volume-per-spray-volume" | "product-mass-per-spray-volume">;
-
-/** What a rate gives on 1,000 sq ft in a line of arithmetic, in a unit or in that of its size: "3.5714 lb". */
-export function stepOnThousand<B extends AreaBasis>(rate: Rate<B>, unit?: Unit): string {
-  const amount = times<AreaBasis>(rate, THOUSAND_SQ_FT);
-  return inUnit(amount, unit ?? unitOf(amount));
-}
-
 /** A rate in a line of arithmetic: "3.5714 lb per 1,000 sq ft". */
 export function stepRate<B extends AreaBasis>(rate: Rate<B>, unit?: Unit): string {
-  return `${stepOnThousand(rate, unit)} per 1,000 sq ft`;
+  return `${perThousand(rate, unit)} per 1,000 sq ft`;
+}
+
+/** A part of a whole in a line of arithmetic: "81.6%". */
+export function stepPercent(part: Rational): string {
+  return percentWords(multiplyRational(part, rational(100n)));
 }
 
 const QUARTER_DIGITS: Readonly<Record<string, string>> = { "¼": ".25", "½": ".5", "¾": ".75" };
@@ -89,4 +82,10 @@ export function areaInput(area: Measure<"area">, typed: string): string {
 /** The line that turns acres into square feet, where the area was typed by the acre. */
 export function acreLines(area: Measure<"area">, typed: string): readonly string[] {
   return isByAcre(typed) ? [`Area in square feet: ${inUnit(area, "acre")} × 43,560 sq ft = ${inUnit(area, "sq ft")}.`] : [];
+}
+
+/** Repeats, which are written out already, added up and divided by their number; one alone is its own average. */
+export function averageLines(what: string, values: readonly string[], all: string, average: string): readonly string[] {
+  if (values.length < 2) return [];
+  return [`All ${what}: ${values.join(" + ")} = ${all}.`, `Average of the ${values.length} ${what}: ${all} ÷ ${values.length} = ${average}.`];
 }

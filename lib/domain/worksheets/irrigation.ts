@@ -1,14 +1,14 @@
 import { measureStation } from "#domain/equipment/catch-can-test";
-import { averageOf } from "#domain/equipment/repeats";
+import { averageMeasure } from "#domain/equipment/repeats";
 import { type Finding, takeCare } from "#domain/foundation/finding";
 import { accept, badInput, type InputRefusal, type Outcome } from "#domain/foundation/outcome";
 import { type WorkingInput } from "#domain/foundation/working";
 import { depthFrom, depthWords, type IrrigationStation, irrigationRun, type StationRun } from "#domain/mixing/irrigation-run";
-import { figure, inUnit } from "#domain/mixing/ticket-working-words";
-import { canonicalAmountOf, compareExact, type ExactQuantity, fromExactAmount, measureInUnit, multiplyExact, sumExact } from "#domain/quantities/exact-quantity";
+import { figure, inUnit, sumLine } from "#domain/mixing/ticket-working-words";
+import { compareExact, type ExactQuantity, fromExactAmount, measureInUnit, multiplyExact, sumExact } from "#domain/quantities/exact-quantity";
 import { formatQuantityIn } from "#domain/quantities/format-quantity";
-import { compareRational, divideRational, multiplyRational, type Rational, rational, reduce, toNumber } from "#domain/quantities/rational";
-import { withTyped } from "#domain/worksheets/figure-words";
+import { compareRational, divideRational, type Rational, rational, reduce, toNumber } from "#domain/quantities/rational";
+import { stepPercent, withTyped } from "#domain/worksheets/figure-words";
 import { type FieldAsk, ifTyped, listParts, readAmountField, readListField, readNumberField, readTogether, refuseOne } from "#domain/worksheets/read-fields";
 import { type Typed, type WorkedWorksheet, type WorksheetAnswer, type WorksheetExample, type WorksheetOutcome } from "#domain/worksheets/worksheet";
 
@@ -193,7 +193,7 @@ export function cansWorksheet(typed: Typed<CansField>): WorksheetOutcome {
   const station = measureStation({ station: STATION, runMinutes: toNumber(minutes), cans: { kind: "depths", depths: cans }, windMph: wind === undefined ? "not-taken" : toNumber(wind) });
   if (!station.ok) return refuseOne({ ...station.refusal, field: "cans" });
   const { depthPerHour, lowerQuarterUniformity, findings } = station.value;
-  const [average, parts] = [averageDepth(cans), listParts(typed.cans)];
+  const [average, parts] = [averageMeasure("length", cans), listParts(typed.cans)];
   return plan({
     depth,
     rate: depthPerHour,
@@ -219,23 +219,19 @@ function lowestQuarter(cans: readonly Length[]): readonly Length[] {
   return cans.toSorted(compareExact).slice(0, Math.round(cans.length / 4));
 }
 
-function averageDepth(cans: readonly Length[]): Length {
-  return fromExactAmount("length", averageOf(cans.map(canonicalAmountOf)));
-}
-
 function averageLines(which: string, cans: readonly Length[], average: Length): readonly string[] {
-  const all = inUnit(sumExact("length", cans), "in");
-  return [`The ${which} together: ${cans.map((can) => inUnit(can, "in")).join(" + ")} = ${all}.`, `Average of the ${which}: ${all} ÷ ${cans.length} = ${inUnit(average, "in")}.`];
+  const all = sumExact("length", cans);
+  return [`The ${which} together: ${sumLine(cans, all, "in")}.`, `Average of the ${which}: ${inUnit(all, "in")} ÷ ${cans.length} = ${inUnit(average, "in")}.`];
 }
 
 /** The driest quarter against all; more minutes help it only where it gets any water. */
 function evennessLines(cans: readonly Length[], average: Length, uniformity: Rational): readonly string[] {
   const lowest = lowestQuarter(cans);
-  const low = averageDepth(lowest);
+  const low = averageMeasure("length", lowest);
   return [
     ...averageLines(`driest quarter, ${lowest.length} of the cans`, lowest, low),
-    `Evenness (DU), the driest quarter over all: ${inUnit(low, "in")} ÷ ${inUnit(average, "in")} = ${figure(multiplyRational(uniformity, rational(100n)))}%.`,
-    ...(uniformity.numerator === 0n ? [] : [`For the driest quarter to get the whole depth, so many times the minutes: 1 ÷ ${figure(multiplyRational(uniformity, rational(100n)))}% = ${figure(divideRational(rational(1n), uniformity))}.`]),
+    `Evenness (DU), the driest quarter over all: ${inUnit(low, "in")} ÷ ${inUnit(average, "in")} = ${stepPercent(uniformity)}.`,
+    ...(uniformity.numerator === 0n ? [] : [`For the driest quarter to get the whole depth, so many times the minutes: 1 ÷ ${stepPercent(uniformity)} = ${figure(divideRational(rational(1n), uniformity))}.`]),
   ];
 }
 

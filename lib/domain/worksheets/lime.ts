@@ -1,13 +1,13 @@
 import { type Finding, note } from "#domain/foundation/finding";
 import { accept, badInput, type Outcome } from "#domain/foundation/outcome";
 import { type WorkingInput } from "#domain/foundation/working";
-import { figure, inUnit } from "#domain/mixing/ticket-working-words";
+import { areaTimesRate, figure, inUnit, perThousand } from "#domain/mixing/ticket-working-words";
 import { type ExactQuantity } from "#domain/quantities/exact-quantity";
 import { writeQuantity } from "#domain/quantities/format-quantity";
 import { type Rate, ratioOfRates, times } from "#domain/quantities/rate";
 import { type Rational } from "#domain/quantities/rational";
 import { type LimeCap, limingMaterialFor, publishedLimeCaps, recommendLime, splitLime, type TargetPh } from "#domain/turf/lime";
-import { acreLines, amountBothWays, amountWords, areaInput, rateBothWays, stepOnThousand, stepRate, withTyped } from "#domain/worksheets/figure-words";
+import { acreLines, amountBothWays, amountWords, areaInput, rateBothWays, stepRate, withTyped } from "#domain/worksheets/figure-words";
 import { readAmountField, readChoice, readNumberField, readRateField, readTogether, refuseOne } from "#domain/worksheets/read-fields";
 import { type Typed, type WorksheetExample, type WorksheetOutcome } from "#domain/worksheets/worksheet";
 
@@ -65,15 +65,14 @@ function tell({ pure, equivalent, area, typedArea, cap, title, inputs, before, s
   const total = times(material.value, area);
   const split = splitLime(material.value, cap);
   const each = times(split.each, area);
-  const perThousand = (rate: ProductRate) => stepOnThousand(rate, "lb");
   const { least, most } = cap.monthsApart;
   const months = least === most ? `${least} months` : `${least} to ${most} months`;
   const splitLines =
     split.applications === 1
       ? [`${stepRate(material.value, "lb")} is within the cap of ${stepRate(cap.perApplication, "lb")}: one application.`]
       : [
-          `Against the cap: ${perThousand(material.value)} ÷ ${perThousand(cap.perApplication)} = ${figure(ratioOfRates(material.value, cap.perApplication))}, so ${split.applications} applications, ${months} apart.`,
-          `In each of ${split.applications} applications: ${perThousand(material.value)} ÷ ${split.applications} = ${stepRate(split.each, "lb")}.`,
+          `Against the cap: ${perThousand(material.value, "lb")} ÷ ${perThousand(cap.perApplication, "lb")} = ${figure(ratioOfRates(material.value, cap.perApplication))}, so ${split.applications} applications, ${months} apart.`,
+          `In each of ${split.applications} applications: ${perThousand(material.value, "lb")} ÷ ${split.applications} = ${stepRate(split.each, "lb")}.`,
         ];
   return accept({
     answers: [
@@ -86,10 +85,10 @@ function tell({ pure, equivalent, area, typedArea, cap, title, inputs, before, s
       inputs: [...inputs, { name: "Calcium carbonate equivalent", figure: `${figure(equivalent)}%`, from: "the bag" }, { name: "Area", figure: areaInput(area, typedArea) }, { name: "Most in one application", figure: stepRate(cap.perApplication, "lb") }],
       steps: [
         ...before,
-        `Lime from the bag: ${perThousand(pure)} ÷ ${figure(equivalent)}% = ${stepRate(material.value, "lb")}.`,
+        `Lime from the bag: ${perThousand(pure, "lb")} ÷ ${figure(equivalent)}% = ${stepRate(material.value, "lb")}.`,
         ...splitLines,
         ...acreLines(area, typedArea),
-        `On the area: ${inUnit(area, "sq ft")} ÷ 1,000 sq ft × ${perThousand(material.value)} = ${inUnit(total, "lb")}.`,
+        `On the area: ${areaTimesRate(area, material.value, "lb")}.`,
         ...(split.applications === 1 ? [] : [`Each time: ${inUnit(total, "lb")} ÷ ${split.applications} = ${inUnit(each, "lb")}.`]),
       ],
       result: `${amountBothWays(total)} of lime at ${rateBothWays(material.value)}, in ${split.applications === 1 ? "one application" : `${split.applications} applications`}.`,

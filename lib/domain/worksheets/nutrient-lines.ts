@@ -1,17 +1,17 @@
-import { figure, inUnit, unitOf } from "#domain/mixing/ticket-working-words";
+import { type ProductRate } from "#domain/label/label-facts";
+import { areaTimesRate, conversionLine, figure, inUnit, perThousand, timesIn, unitOf } from "#domain/mixing/ticket-working-words";
 import { type Density, densityIn, volumeOf, volumeRateOf } from "#domain/quantities/density";
-import { type ExactQuantity, isNothing, type Measure, multiplyExact, ratioExact } from "#domain/quantities/exact-quantity";
+import { type ExactQuantity, isNothing, type Measure, multiplyExact } from "#domain/quantities/exact-quantity";
 import { writeQuantity } from "#domain/quantities/format-quantity";
 import { type Quantity } from "#domain/quantities/quantity";
 import { type Rate, rateIn, times } from "#domain/quantities/rate";
-import { divideRational, multiplyRational, type Rational, rational } from "#domain/quantities/rational";
+import { divideRational, type Rational, rational } from "#domain/quantities/rational";
 import { EXTENSION_FACTORS, type Grade, type NitrogenRelease, type Nutrient, type PerNutrient, slowShareOfNitrogen } from "#domain/turf/nutrients";
-import { amountWords, numberWords, stepOnThousand, stepRate } from "#domain/worksheets/figure-words";
+import { amountWords, numberWords, stepPercent, stepRate } from "#domain/worksheets/figure-words";
 
 // The arithmetic of fertilizer, line by line, in pounds; ounces only where the answer is in ounces.
 
 type NutrientRate = Rate<"nutrient-mass-per-area">;
-type ProductRate = Rate<"product-mass-per-area"> | Rate<"product-volume-per-area">;
 
 interface GradePart {
   readonly name: Nutrient;
@@ -76,7 +76,7 @@ export function liquidLines(rate: Rate<"product-mass-per-area">, total: Measure<
   const isGallons = unitOf(volume) === "gal";
   return [
     `By volume: ${inUnit(total, "lb")} ÷ ${gallonWeighs(density)} × ${isGallons ? "1 gal" : "128 fl oz"} = ${inUnit(volume, isGallons ? "gal" : "fl oz")}.`,
-    `By volume on 1,000 sq ft: ${stepOnThousand(rate, "lb")} ÷ ${gallonWeighs(density)} × 128 fl oz = ${stepOnThousand(volumeRateOf(rate, density), "fl oz")}.`,
+    `By volume on 1,000 sq ft: ${perThousand(rate, "lb")} ÷ ${gallonWeighs(density)} × 128 fl oz = ${perThousand(volumeRateOf(rate, density), "fl oz")}.`,
   ];
 }
 
@@ -89,14 +89,14 @@ interface WholeBags {
 export function bagLines(total: Measure<"mass">, bag: Measure<"mass">, { bags, leftOver }: WholeBags): readonly string[] {
   const all = inUnit(multiplyExact(bag, rational(bags)), "lb");
   return [
-    `Bags: ${inUnit(total, "lb")} ÷ ${inUnit(bag, "lb")} = ${figure(ratioExact(total, bag))}, so ${String(bags)} whole ${bags === 1n ? "bag" : "bags"}.`,
+    `Bags: ${timesIn(total, bag, "lb")}, so ${String(bags)} whole ${bags === 1n ? "bag" : "bags"}.`,
     ...(isNothing(leftOver) ? [] : [`Left over of ${String(bags)}: ${inUnit(bag, "lb")} × ${String(bags)} = ${all}; ${all} − ${inUnit(total, "lb")} = ${inUnit(leftOver, "lb")}.`]),
   ];
 }
 
 /** A product's rate as pounds on 1,000 sq ft. */
 export function weightLines(rate: ProductRate, massRate: Rate<"product-mass-per-area">, density: Density | undefined): readonly string[] {
-  const [said, pounds] = [stepOnThousand(rate), stepRate(massRate, "lb")];
+  const [said, pounds] = [perThousand(rate), stepRate(massRate, "lb")];
   if (rate.basis === "product-volume-per-area" && density !== undefined) {
     const perGallon = said.endsWith(" gal") ? `× ${gallonWeighs(density)}` : `÷ 128 fl oz × ${gallonWeighs(density)}`;
     return [`By weight: ${said} ${perGallon} = ${pounds}.`];
@@ -113,8 +113,7 @@ interface Delivered {
 }
 
 function areaLines(name: string, brings: NutrientRate, area: ExactQuantity<"area">): readonly string[] {
-  const mass = times(brings, area);
-  return [`${name} on the area: ${inUnit(area, "sq ft")} ÷ 1,000 sq ft × ${stepOnThousand(brings, "lb")} = ${inUnit(mass, "lb")}.`, ...ounceLines(`${name} on the area`, mass)];
+  return [`${name} on the area: ${areaTimesRate(area, brings, "lb")}.`, ...ounceLines(`${name} on the area`, times(brings, area))];
 }
 
 /** What the product brings of each nutrient on 1,000 sq ft and on the area; of what it has none there is no line. */
@@ -124,7 +123,7 @@ export function deliveredLines({ grade, release, rate, delivered, area }: Delive
     const brings = brought[name];
     if (brings === "not-stated" || brings.amount === 0n) return [];
     return [
-      `${name}: ${stepOnThousand(rate, "lb")} × ${figure(percent)}% = ${stepRate(brings, "lb")}.`,
+      `${name}: ${perThousand(rate, "lb")} × ${figure(percent)}% = ${stepRate(brings, "lb")}.`,
       ...areaLines(name, brings, area),
       ...(name === "N" ? releaseLines(grade, release, delivered, area) : []),
     ];
@@ -134,19 +133,19 @@ export function deliveredLines({ grade, release, rate, delivered, area }: Delive
 function releaseLines(grade: Grade, release: NitrogenRelease, { nitrogen, quickNitrogen, slowNitrogen }: PerNutrient<NutrientRate>, area: ExactQuantity<"area">): readonly string[] {
   const share = slowShareOfNitrogen(grade, release);
   if (!share.ok || release.kind === "not-stated" || slowNitrogen === "not-stated" || quickNitrogen === "not-stated") return [];
-  const percent = `${figure(multiplyRational(share.value, rational(100n)))}%`;
+  const percent = stepPercent(share.value);
   return [
     `Slow-release share of the nitrogen: ${figure(release.percent)}% ÷ ${figure(grade.nitrogenPercent)}% = ${percent}.`,
-    `Slow-release N: ${stepOnThousand(nitrogen, "lb")} × ${percent} = ${stepRate(slowNitrogen, "lb")}.`,
+    `Slow-release N: ${perThousand(nitrogen, "lb")} × ${percent} = ${stepRate(slowNitrogen, "lb")}.`,
     ...areaLines("Slow-release N", slowNitrogen, area),
-    `Quick-release N: ${stepOnThousand(nitrogen, "lb")} − ${stepOnThousand(slowNitrogen, "lb")} = ${stepRate(quickNitrogen, "lb")}.`,
+    `Quick-release N: ${perThousand(nitrogen, "lb")} − ${perThousand(slowNitrogen, "lb")} = ${stepRate(quickNitrogen, "lb")}.`,
     ...areaLines("Quick-release N", quickNitrogen, area),
   ];
 }
 
 /** Phosphate and potash as the elements. */
 export function elementLines({ phosphate, phosphorus, potash, potassium }: PerNutrient<NutrientRate>): readonly string[] {
-  const line = (name: string, oxide: NutrientRate, factor: Rational, element: NutrientRate) => (oxide.amount === 0n ? [] : [`${name}: ${stepOnThousand(oxide, "lb")} × ${figure(factor)} = ${stepRate(element, "lb")}.`]);
+  const line = (name: string, oxide: NutrientRate, factor: Rational, element: NutrientRate) => (oxide.amount === 0n ? [] : [`${name}: ${perThousand(oxide, "lb")} × ${figure(factor)} = ${stepRate(element, "lb")}.`]);
   return [...line("As P", phosphate, EXTENSION_FACTORS.phosphorusInPhosphate, phosphorus), ...line("As K", potash, EXTENSION_FACTORS.potassiumInPotash, potassium)];
 }
 
@@ -154,7 +153,7 @@ export function elementLines({ phosphate, phosphorus, potash, potassium }: PerNu
 export function treatedLines(nitrogen: Measure<"mass">, target: NutrientRate, treats: Measure<"area">): readonly string[] {
   const isAcres = writeQuantity(treats, "us").unit !== "sq ft";
   return [
-    `Area: ${inUnit(nitrogen, "lb")} ÷ ${stepOnThousand(target, "lb")} × 1,000 sq ft = ${inUnit(treats, "sq ft")}.`,
-    ...(isAcres ? [`In acres: ${inUnit(treats, "sq ft")} ÷ 43,560 sq ft × 1 acre = ${inUnit(treats, "acre")}.`] : []),
+    `Area: ${inUnit(nitrogen, "lb")} ÷ ${perThousand(target, "lb")} × 1,000 sq ft = ${inUnit(treats, "sq ft")}.`,
+    ...(isAcres ? [`In acres: ${conversionLine(treats, "sq ft", "acre")}.`] : []),
   ];
 }

@@ -2,7 +2,7 @@ import { type Finding, takeCare } from "#domain/foundation/finding";
 import { invariant } from "#domain/foundation/invariant";
 import { accept, type Outcome } from "#domain/foundation/outcome";
 import { type WorkingInput } from "#domain/foundation/working";
-import { figure, inUnit } from "#domain/mixing/ticket-working-words";
+import { areaTimesRate, figure, inUnit, perThousand } from "#domain/mixing/ticket-working-words";
 import { type Density, massRateOf, volumeOf } from "#domain/quantities/density";
 import { settle } from "#domain/quantities/exact-quantity";
 import { writeQuantity } from "#domain/quantities/format-quantity";
@@ -10,7 +10,7 @@ import { compareRates, coverage, type Rate, rateOf, times } from "#domain/quanti
 import { divideRational, rational } from "#domain/quantities/rational";
 import { wholeBagsFor } from "#domain/quantities/rounding";
 import { EXTENSION_FACTORS, type Grade, type NitrogenRelease, type Nutrient, nutrientsDelivered, nutrientsIn, parseGrade, productForNutrient } from "#domain/turf/nutrients";
-import { acreLines, amountBothWays, amountWords, areaInput, rateBothWays, rateWords, stepOnThousand, stepRate, withTyped } from "#domain/worksheets/figure-words";
+import { acreLines, amountBothWays, amountWords, areaInput, rateBothWays, rateWords, stepRate, withTyped } from "#domain/worksheets/figure-words";
 import { bagLines, deliveredLines, densityFigure, elementLines, heldLines, liquidLines, nutrientTable, ounceLines, partsOfGrade, treatedLines, weightLines } from "#domain/worksheets/nutrient-lines";
 import { ifTyped, readAmountField, readChoice, readDensityField, readNumberField, readRateField, readTogether, refuseEmpty, refuseOne } from "#domain/worksheets/read-fields";
 import { type Typed, type WorksheetAnswer, type WorksheetExample, type WorksheetOutcome } from "#domain/worksheets/worksheet";
@@ -133,9 +133,9 @@ export function productForNutrientWorksheet(typed: Typed<ProductForNutrientField
       inputs: [...gradeInputs(grade, typed), { name: `Wanted rate of ${nutrient}`, figure: withTyped(stepRate(target, "lb"), typed.target) }, { name: "Area", figure: areaInput(area, typed.area) }, ...(bag === undefined ? [] : [{ name: "A bag", figure: withTyped(inUnit(bag, "lb"), typed.bag) }]), ...densityInputs(density, typed.density)],
       steps: [
         `Product for one pound of ${nutrient}: 100 ÷ ${figure(percent)} = ${figure(each)} lb.`,
-        `Product rate: ${figure(each)} lb × ${stepOnThousand(target, "lb")} = ${stepRate(rate.value, "lb")}.`,
+        `Product rate: ${figure(each)} lb × ${perThousand(target, "lb")} = ${stepRate(rate.value, "lb")}.`,
         ...acreLines(area, typed.area),
-        `Product for the area: ${inUnit(area, "sq ft")} ÷ 1,000 sq ft × ${stepOnThousand(rate.value, "lb")} = ${inUnit(total, "lb")}.`,
+        `Product for the area: ${areaTimesRate(area, rate.value, "lb")}.`,
         ...ounceLines("Product for the area", total),
         ...(density === undefined ? [] : liquidLines(rate.value, total, density)),
         ...(bag === undefined || bags === undefined ? [] : bagLines(total, bag, bags)),

@@ -1,11 +1,11 @@
 import { accept } from "#domain/foundation/outcome";
-import { figure, inUnit } from "#domain/mixing/ticket-working-words";
+import { areaTimesRate, figure, inUnit, perThousand } from "#domain/mixing/ticket-working-words";
 import { multiplyExact } from "#domain/quantities/exact-quantity";
 import { writeQuantity } from "#domain/quantities/format-quantity";
 import { rateIn, scaleRate, times } from "#domain/quantities/rate";
-import { multiplyRational, type Rational, rational } from "#domain/quantities/rational";
+import { type Rational } from "#domain/quantities/rational";
 import { bulkRateFor, bulkSeedFor, overseedingRate, pricePerPureLiveSeed, pureLivePart, seedingRates } from "#domain/turf/seed";
-import { acreLines, amountBothWays, amountWords, areaInput, numberWords, rateBothWays, stepOnThousand, stepRate, withTyped } from "#domain/worksheets/figure-words";
+import { acreLines, amountBothWays, amountWords, areaInput, numberWords, rateBothWays, stepPercent, stepRate, withTyped } from "#domain/worksheets/figure-words";
 import { ounceLines } from "#domain/worksheets/nutrient-lines";
 import { ifTyped, type NumberRange, readAmountField, readChoice, readNumberField, readRateField, readTogether, refuseOne } from "#domain/worksheets/read-fields";
 import { type Typed, type WorksheetAnswer, type WorksheetExample, type WorksheetOutcome, type WorksheetTable } from "#domain/worksheets/worksheet";
@@ -45,7 +45,7 @@ export function seedWorksheet(typed: Typed<SeedField>): WorksheetOutcome {
   const pure = times(pureRate, area);
   const bulk = bulkSeedFor(pure, part.value);
   const bulkRate = bulkRateFor(pureRate, part.value);
-  const partWords = `${figure(multiplyRational(part.value, rational(100n)))}%`;
+  const partWords = stepPercent(part.value);
   const priced = price === undefined ? undefined : pricePerPureLiveSeed(price, part.value);
   const answers: WorksheetAnswer[] = [
     { ...writeQuantity(bulk, "us"), of: `seed from the bag on ${amountWords(area)}` },
@@ -65,14 +65,14 @@ export function seedWorksheet(typed: Typed<SeedField>): WorksheetOutcome {
         ...(price === undefined ? [] : [{ name: "Price of a pound from the bag", figure: `$${figure(price)}` }]),
       ],
       steps: [
-        ...(use === "overseeding" ? [`Overseeding: ${stepOnThousand(rate, "lb")} ÷ 2 = ${stepRate(pureRate, "lb")}.`] : []),
+        ...(use === "overseeding" ? [`Overseeding: ${perThousand(rate, "lb")} ÷ 2 = ${stepRate(pureRate, "lb")}.`] : []),
         `Pure live part: ${figure(purity)}% × ${figure(germination)}% = ${partWords}.`,
         ...acreLines(area, typed.area),
-        `Pure live seed: ${inUnit(area, "sq ft")} ÷ 1,000 sq ft × ${stepOnThousand(pureRate, "lb")} = ${inUnit(pure, "lb")}.`,
+        `Pure live seed: ${areaTimesRate(area, pureRate, "lb")}.`,
         `Seed from the bag: ${inUnit(pure, "lb")} ÷ ${partWords} = ${inUnit(bulk, "lb")}.`,
         ...ounceLines("Seed from the bag", bulk),
-        `Its rate: ${stepOnThousand(pureRate, "lb")} ÷ ${partWords} = ${stepRate(bulkRate, "lb")}.`,
-        `In two directions, half each: ${inUnit(bulk, "lb")} ÷ 2 = ${inUnit(multiplyExact(bulk, HALF), "lb")}; at half the rate: ${stepOnThousand(bulkRate, "lb")} ÷ 2 = ${stepRate(scaleRate(bulkRate, HALF), "lb")}.`,
+        `Its rate: ${perThousand(pureRate, "lb")} ÷ ${partWords} = ${stepRate(bulkRate, "lb")}.`,
+        `In two directions, half each: ${inUnit(bulk, "lb")} ÷ 2 = ${inUnit(multiplyExact(bulk, HALF), "lb")}; at half the rate: ${perThousand(bulkRate, "lb")} ÷ 2 = ${stepRate(scaleRate(bulkRate, HALF), "lb")}.`,
         ...(price === undefined || priced === undefined ? [] : [`A pound of pure live seed costs: $${figure(price)} ÷ ${partWords} = $${figure(priced)}, or ${money(priced)}.`]),
       ],
       result: `${amountBothWays(bulk)} of seed from the bag, at ${rateBothWays(bulkRate)}.`,

@@ -6,11 +6,11 @@ import { ONE_HOUR_MILLISECONDS } from "#domain/turf/hourly-series";
 import { INVERSION_SOURCE } from "#domain/weather/inversion";
 import { type HourInWeather, judgeProductHour } from "#domain/weather/product-hour";
 import { DEFAULT_SPRAY_WEATHER_SETTINGS, type SprayWeatherSettings, type WeatherLimits } from "#domain/weather/spray-limits";
-import { type HourReason, type HourVerdict, type WeatherHour, worstVerdict } from "#domain/weather/spray-reasons";
+import { type HourReason, type HourVerdict, worstVerdict } from "#domain/weather/spray-reasons";
 import { judgeSprayHour, type SpraySite } from "#domain/weather/spraying-hour";
 import { type SunTimes } from "#domain/weather/sun-times";
 import { readClockMinute } from "#domain/worksheets/clock-time";
-import { deltaTLines, wetBulbAndDeltaT } from "#domain/worksheets/delta-t-lines";
+import { deltaTLines, type HourByClock, wetBulbAndDeltaT } from "#domain/worksheets/delta-t-lines";
 import { type FieldAsk, ifTyped, type NumberRange, readModelNumber, readTogether, refuseOne } from "#domain/worksheets/read-fields";
 import { type Typed, type WorkedWorksheet, type WorksheetExample, type WorksheetOutcome, type WorksheetTable } from "#domain/worksheets/worksheet";
 
@@ -45,11 +45,6 @@ export const SPRAY_HOURS_EXAMPLE: WorksheetExample<SprayHoursField> = {
   from: `made-up weather; 85 °F as ${IOWA} has it`,
 };
 
-interface TypedHour {
-  readonly minute: number;
-  readonly weather: WeatherHour;
-}
-
 const TEMPERATURE: NumberRange = { lowest: "-40", highest: "130", unit: "°F" };
 const HUMIDITY: NumberRange = { lowest: "1", highest: "100", unit: "%" };
 const WIND: NumberRange = { lowest: "0", highest: "100", unit: "mph" };
@@ -60,7 +55,7 @@ function ask(what: string, such: string): FieldAsk {
   return { field: "hours", what, such };
 }
 
-function readHour(line: string): Outcome<TypedHour> {
+function readHour(line: string): Outcome<HourByClock> {
   const parts = line.split(/[,;\t]/u).map((part) => part.trim());
   const [hourText = "", temperature = "", humidity = "", wind = "", rain = ""] = parts;
   if (parts.length !== PARTS.length || parts.includes("")) {
@@ -83,10 +78,10 @@ function readHour(line: string): Outcome<TypedHour> {
 }
 
 /** The hours in the order of the day, each once. */
-function readHours(text: string): Outcome<readonly TypedHour[]> {
+function readHours(text: string): Outcome<readonly HourByClock[]> {
   const lines = typedLines(text);
   if (lines.length === 0) return missingFact("hours", "one hour to a line", "Give the hours, one to a line, such as 7 am, 62, 88, 2, 0.");
-  const hours: TypedHour[] = [];
+  const hours: HourByClock[] = [];
   for (const line of lines) {
     const hour = readHour(line);
     if (!hour.ok) return hour;
@@ -135,12 +130,12 @@ function sunOf(sunrise: number | undefined, sunset: number | undefined): SunTime
   return { kind: "rises-and-sets", sunriseEpochMilliseconds: sunrise * 60_000, sunsetEpochMilliseconds: sunset * 60_000 };
 }
 
-interface JudgedTypedHour extends TypedHour {
+interface JudgedHourByClock extends HourByClock {
   readonly verdict: HourVerdict;
   readonly reasons: readonly HourReason[];
 }
 
-function judge(hours: readonly TypedHour[], limits: Limits, sun: SunTimes): readonly JudgedTypedHour[] {
+function judge(hours: readonly HourByClock[], limits: Limits, sun: SunTimes): readonly JudgedHourByClock[] {
   const byStart = new Map(hours.map(({ weather }) => [weather.startsAtEpochMilliseconds, weather]));
   const site = siteOf(limits.wind);
   return hours.map((hour) => {
@@ -168,12 +163,12 @@ function inClockWords(sentence: string): string {
 const VERDICT_WORDS: Readonly<Record<HourVerdict, string>> = { open: "open", "take-care": "take care", closed: "closed" };
 
 /** "closed. The wind is 11 mph...": the figure of Delta T stands in a column of its own. */
-function standingWords({ verdict, reasons }: JudgedTypedHour): string {
+function standingWords({ verdict, reasons }: JudgedHourByClock): string {
   const sentences = reasons.map(({ sentence }) => sentence.replace(/^Delta T is [\d.]+ °C, /u, "Delta T "));
   return [VERDICT_WORDS[verdict], ...sentences].map(withoutFullStop).join(". ");
 }
 
-function tableOf(judged: readonly JudgedTypedHour[]): WorksheetTable {
+function tableOf(judged: readonly JudgedHourByClock[]): WorksheetTable {
   return {
     caption: "Hour by hour: °F, percent, mph and inches; wet bulb and Delta T in °C",
     columns: [
@@ -193,7 +188,7 @@ function tableOf(judged: readonly JudgedTypedHour[]): WorksheetTable {
   };
 }
 
-function stretches(judged: readonly JudgedTypedHour[]): readonly string[] {
+function stretches(judged: readonly JudgedHourByClock[]): readonly string[] {
   const joined: { from: number; to: number }[] = [];
   for (const { minute, verdict } of judged) {
     const last = joined.at(-1);
@@ -257,7 +252,7 @@ function limitInputs(typed: Typed<SprayHoursField>, { coolest, hottest, wind, ra
   ];
 }
 
-function stepsOf(judged: readonly JudgedTypedHour[], { coolest, hottest, wind, rainfastHours }: Limits, hasSun: boolean): readonly string[] {
+function stepsOf(judged: readonly JudgedHourByClock[], { coolest, hottest, wind, rainfastHours }: Limits, hasSun: boolean): readonly string[] {
   const count = (rules: readonly string[]) => judged.filter(({ reasons }) => reasons.some(({ verdict, rule }) => verdict === "closed" && rules.includes(rule))).length;
   const closed = judged.filter(({ verdict }) => verdict === "closed").length;
   const hours = (number: number) => `${number} ${number === 1 ? "hour" : "hours"}`;

@@ -1,13 +1,14 @@
 import { rectangleArea } from "#domain/equipment/measured-space";
-import { averageOf } from "#domain/equipment/repeats";
+import { averageMeasure, averageOf } from "#domain/equipment/repeats";
 import { type SprayerCalibration, type SprayerTest } from "#domain/equipment/sprayer-calibration";
 import { invariant } from "#domain/foundation/invariant";
-import { figure, inUnit, unitOf } from "#domain/mixing/ticket-working-words";
+import { conversionLine, conversionLines, figure, inUnit, perThousand, unitOf } from "#domain/mixing/ticket-working-words";
 import { type Density, densityFromSpecificGravity, densityIn } from "#domain/quantities/density";
-import { canonicalAmountOf, type ExactQuantity, fromExactAmount, type Measure, measureInUnit, multiplyExact, sumExact } from "#domain/quantities/exact-quantity";
+import { type ExactQuantity, type Measure, measureInUnit, multiplyExact, sumExact } from "#domain/quantities/exact-quantity";
 import { type Rate } from "#domain/quantities/rate";
 import { addRational, divideRational, fromNumber, ONE, type Rational, rational, ZERO } from "#domain/quantities/rational";
-import { stepOnThousand, stepRate } from "#domain/worksheets/figure-words";
+import { type Unit } from "#domain/quantities/units";
+import { averageLines, stepRate } from "#domain/worksheets/figure-words";
 
 // The arithmetic of a sprayer's calibration, line by line, in one unit for all catches.
 
@@ -21,16 +22,6 @@ type CarrierRate = Rate<"carrier-volume-per-area">;
 const SECONDS_DECIMALS = 3;
 /** A mile an hour is 88 ft a minute, exactly. */
 const FEET_A_MINUTE_AT_ONE_MPH = 88n;
-
-function averageVolume(volumes: readonly Measure<"volume">[]): ExactQuantity<"volume"> {
-  return fromExactAmount("volume", averageOf(volumes.map(canonicalAmountOf)));
-}
-
-/** Repeats added up and divided by their number; one alone is its own average. */
-function averageLines(what: string, values: readonly string[], all: string, average: string): readonly string[] {
-  if (values.length < 2) return [];
-  return [`All ${what}: ${values.join(" + ")} = ${all}.`, `Average of the ${values.length} ${what}: ${all} ÷ ${values.length} = ${average}.`];
-}
 
 function volumeLines(what: string, volumes: readonly Measure<"volume">[], average: ExactQuantity<"volume">): readonly string[] {
   const unit = unitOf(average);
@@ -47,8 +38,8 @@ function secondsOf(seconds: readonly number[]) {
   return { words: exact.map(secondsWords), average, lines: averageLines("times", exact.map(secondsWords), secondsWords(exact.reduce(addRational, ZERO)), secondsWords(average)) };
 }
 
-function inGallons(volume: ExactQuantity<"volume">): readonly string[] {
-  return unitOf(volume) === "gal" ? [] : [`In gallons: ${inUnit(volume, "fl oz")} ÷ 128 fl oz × 1 gal = ${inUnit(volume, "gal")}.`];
+function inGallons(volume: ExactQuantity<"volume">, from: Unit): readonly string[] {
+  return conversionLines(volume, from, "gal").map((line) => `In gallons: ${line}.`);
 }
 
 function rateLine(volume: ExactQuantity<"volume">, area: Measure<"area">, rate: CarrierRate): string {
@@ -60,21 +51,21 @@ export function sprayerLines({ test, caughtRate, flowPerMinute }: SprayerCalibra
   if (test.method === "small-area") return smallAreaLines(test, caughtRate);
   invariant(flowPerMinute !== undefined, "every method but that of the small area has a flow");
   const volumes = test.catches.map(({ volume }) => volume);
-  const average = averageVolume(volumes);
+  const average = averageMeasure("volume", volumes);
   const unit = unitOf(average);
   const watch = secondsWords(fromNumber(test.catches[0]?.seconds ?? 0, SECONDS_DECIMALS));
-  const caught = [...volumeLines("catches", volumes, average), `Flow in a minute: ${inUnit(average, unit)} ÷ ${watch} × 60 s = ${inUnit(flowPerMinute, unit)}.`, ...(unit === "gal" ? [] : [`In gallons: ${inUnit(flowPerMinute, "fl oz")} ÷ 128 fl oz × 1 gal = ${inUnit(flowPerMinute, "gal")}.`])];
+  const caught = [...volumeLines("catches", volumes, average), `Flow in a minute: ${inUnit(average, unit)} ÷ ${watch} × 60 s = ${inUnit(flowPerMinute, unit)}.`, ...inGallons(flowPerMinute, unit)];
   const timed = test.method === "gun" ? areaLines(test.coverings, flowPerMinute, caughtRate) : courseLines(test, flowPerMinute, caughtRate);
   return { inputs: { caught: volumes.map((one) => inUnit(one, unit)), caughtSeconds: [watch], ...timed.inputs }, steps: [...caught, ...timed.steps] };
 }
 
 function smallAreaLines({ runs }: Extract<SprayerTest, { method: "small-area" }>, rate: CarrierRate): SprayerLines {
   const volumes = runs.map(({ volume }) => volume);
-  const [average, area] = [averageVolume(volumes), runs[0]?.area];
+  const [average, area] = [averageMeasure("volume", volumes), runs[0]?.area];
   invariant(area !== undefined, "a rate is of one run or more");
   return {
     inputs: { area: [inUnit(area, "sq ft")], used: volumes.map((one) => inUnit(one, unitOf(average))) },
-    steps: [...volumeLines("runs", volumes, average), ...inGallons(average), rateLine(average, area, rate)],
+    steps: [...volumeLines("runs", volumes, average), ...inGallons(average, unitOf(average)), rateLine(average, area, rate)],
   };
 }
 
@@ -102,7 +93,7 @@ function courseLines(test: Extract<SprayerTest, { method: "boom" | "backpack" }>
       ...seconds.lines,
       `Feet in a minute: ${inUnit(course, "ft")} ÷ ${secondsWords(seconds.average)} × 60 s = ${inUnit(perMinute, "ft")}.`,
       `Speed, with 88 ft a minute for 1 mph: ${inUnit(perMinute, "ft")} ÷ 88 ft × 1 mph = ${figure(milesPerHour)} mph.`,
-      `Nozzles apart in feet: ${inUnit(width, "in")} ÷ 12 in × 1 ft = ${inUnit(width, "ft")}.`,
+      `Nozzles apart in feet: ${conversionLine(width, "in", "ft")}.`,
       `Covered in a minute: ${inUnit(perMinute, "ft")} × ${inUnit(width, "ft")} = ${inUnit(covered, "sq ft")}.`,
       rateLine(flow, covered, rate),
     ],
@@ -115,6 +106,6 @@ export function densityLines({ caughtRate, carrierRate, densityFactor }: Sprayer
   return [
     `Specific gravity, with ${figure(water)} lb for a gallon of water: ${figure(own)} lb ÷ ${figure(water)} lb = ${figure(divideRational(own, water))}.`,
     `Its root: √ ${figure(divideRational(own, water))} = ${figure(densityFactor)}.`,
-    `Water was caught, and the spray is denser: ${stepOnThousand(caughtRate, "gal")} ÷ ${figure(densityFactor)} = ${stepRate(carrierRate, "gal")}.`,
+    `Water was caught, and the spray is denser: ${perThousand(caughtRate, "gal")} ÷ ${figure(densityFactor)} = ${stepRate(carrierRate, "gal")}.`,
   ];
 }

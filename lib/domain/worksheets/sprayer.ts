@@ -5,14 +5,14 @@ import { judgeRate, SPRAYER_TOLERANCE } from "#domain/equipment/target-rate";
 import { readSprayerTest, typedLines, type TypedSprayerTest } from "#domain/equipment/typed-test";
 import { accept } from "#domain/foundation/outcome";
 import { type WorkingInput } from "#domain/foundation/working";
-import { inUnit } from "#domain/mixing/ticket-working-words";
+import { inUnit, perThousand } from "#domain/mixing/ticket-working-words";
 import { formatRate, formatRateIn } from "#domain/quantities/format-rate";
 import { type Rate, rateIn, times } from "#domain/quantities/rate";
 import { type Density } from "#domain/quantities/density";
 import { exactly, ratioExact } from "#domain/quantities/exact-quantity";
 import { of } from "#domain/quantities/quantity";
 import { rational, toNumber } from "#domain/quantities/rational";
-import { numberWords, rateWords, stepOnThousand, stepRate, withTyped } from "#domain/worksheets/figure-words";
+import { numberWords, rateWords, stepRate, withTyped } from "#domain/worksheets/figure-words";
 import { densityFigure } from "#domain/worksheets/nutrient-lines";
 import { type FieldAsk, ifTyped, readDensityField, readRateField, readTogether, refuseEmpty, refuseOne } from "#domain/worksheets/read-fields";
 import { densityLines, sprayerLines } from "#domain/worksheets/sprayer-lines";
@@ -156,7 +156,7 @@ function tell(kind: Kind, calibration: SprayerCalibration, typed: Typed<Common> 
       title: kind.title,
       formula: kind.formula,
       inputs,
-      steps: [...told.steps, ...ounces, ...denser, `Per acre: ${stepOnThousand(carrierRate, "gal")} ÷ 1,000 sq ft × 43,560 sq ft = ${inUnit(times(carrierRate, of("acre", 1n)), "gal")} per acre.`, ...(wanted === undefined ? [] : [`Wanted: ${stepRate(wanted, "gal")}.`])],
+      steps: [...told.steps, ...ounces, ...denser, `Per acre: ${perThousand(carrierRate, "gal")} ÷ 1,000 sq ft × 43,560 sq ft = ${inUnit(times(carrierRate, of("acre", 1n)), "gal")} per acre.`, ...(wanted === undefined ? [] : [`Wanted: ${stepRate(wanted, "gal")}.`])],
       result: `${rateWords(carrierRate)}, ${perAcre} (${formatRate(carrierRate, "metric")}). ${spreadSentence(calibration.uncertainty)}`,
       source: density === undefined ? kind.source : `${kind.source}; ${DENSITY}`,
     },

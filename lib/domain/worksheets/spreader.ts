@@ -6,12 +6,13 @@ import { judgeRate, SPREADER_TOLERANCE } from "#domain/equipment/target-rate";
 import { readSpreaderTest, typedLines } from "#domain/equipment/typed-test";
 import { invariant } from "#domain/foundation/invariant";
 import { accept, badInput, type InputRefusal, type Outcome } from "#domain/foundation/outcome";
-import { figure, inUnit, unitOf } from "#domain/mixing/ticket-working-words";
+import { conversionLines, figure, inUnit, perThousand, unitOf } from "#domain/mixing/ticket-working-words";
 import { type ExactQuantity, type Measure, sumExact } from "#domain/quantities/exact-quantity";
 import { writeQuantity } from "#domain/quantities/format-quantity";
 import { rateIn, times } from "#domain/quantities/rate";
 import { fromNumber, type Rational } from "#domain/quantities/rational";
-import { acreLines, amountBothWays, amountWords, areaInput, numberWords, rateBothWays, stepOnThousand, stepRate, withTyped } from "#domain/worksheets/figure-words";
+import { type Unit } from "#domain/quantities/units";
+import { acreLines, amountBothWays, amountWords, areaInput, averageLines, numberWords, rateBothWays, stepRate, withTyped } from "#domain/worksheets/figure-words";
 import { panLines } from "#domain/worksheets/pan-lines";
 import { ifTyped, readAmountField, readChoice, readListField, readNumberField, readRateField, readTogether, refuseEmpty, refuseOne } from "#domain/worksheets/read-fields";
 import { type Typed, type WorksheetExample, type WorksheetOutcome } from "#domain/worksheets/worksheet";
@@ -62,7 +63,7 @@ export function testAreaWorksheet(typed: Typed<TestAreaField>): WorksheetOutcome
   const wantedSteps =
     wanted === undefined || perPass === undefined
       ? []
-      : [passes === "one-pass" ? `Wanted in one pass: ${stepRate(perPass, "lb")}.` : `Wanted in each of two passes: ${stepOnThousand(wanted, "lb")} ÷ 2 = ${stepRate(perPass, "lb")}.`];
+      : [passes === "one-pass" ? `Wanted in one pass: ${stepRate(perPass, "lb")}.` : `Wanted in each of two passes: ${perThousand(wanted, "lb")} ÷ 2 = ${stepRate(perPass, "lb")}.`];
   return accept({
     answers: [{ figure: numberWords(rateIn(rate, "lb per 1,000 sq ft")), unit: "lb per 1,000 sq ft", of: "at this setting, in one pass" }],
     working: {
@@ -83,8 +84,8 @@ export function testAreaWorksheet(typed: Typed<TestAreaField>): WorksheetOutcome
 }
 
 /** Runs are added up in pounds, or in ounces where one run on average is less than a pound. */
-function runUnit({ rate }: SpreaderRate, area: Measure<"area">): "lb" | "oz wt" {
-  return unitOf(times(rate, area)) === "oz wt" ? "oz wt" : "lb";
+function runUnit({ rate }: SpreaderRate, area: Measure<"area">): Unit {
+  return unitOf(times(rate, area));
 }
 
 function givenWords(found: SpreaderRate, area: Measure<"area">, typed: readonly string[]): string {
@@ -99,8 +100,8 @@ function givenLines(found: SpreaderRate, area: Measure<"area">): readonly string
   const average = times(rate, area);
   const all = sumExact("mass", runs.map(({ collected }) => collected));
   return [
-    ...(runs.length < 2 ? [] : [`All runs: ${runs.map(({ collected }) => inUnit(collected, unit)).join(" + ")} = ${inUnit(all, unit)}.`, `Average of the ${runs.length} runs: ${inUnit(all, unit)} ÷ ${runs.length} = ${inUnit(average, unit)}.`]),
-    ...(unit === "lb" ? [] : [`In pounds: ${inUnit(average, unit)} ÷ 16 oz wt × 1 lb = ${inUnit(average, "lb")}.`]),
+    ...averageLines("runs", runs.map(({ collected }) => inUnit(collected, unit)), inUnit(all, unit), inUnit(average, unit)),
+    ...conversionLines(average, unit, "lb").map((line) => `In pounds: ${line}.`),
     `Rate: ${inUnit(average, "lb")} ÷ ${inUnit(area, "sq ft")} × 1,000 sq ft = ${stepRate(rate, "lb")}.`,
   ];
 }

@@ -1,6 +1,8 @@
-import { type SprayConcentration } from "#domain/mixing/tank-fill";
-import { figure, inUnit, THOUSAND_SQ_FT, unitOf } from "#domain/mixing/ticket-working-words";
-import { canonicalAmountOf, type ExactQuantity, fromExactAmount, isNothing, type Measure, multiplyExact, ratioExact, sumExact } from "#domain/quantities/exact-quantity";
+import { type ProductRate } from "#domain/label/label-facts";
+import { rateTimes } from "#domain/mixing/spray-mix";
+import { amountIn, type SprayConcentration } from "#domain/mixing/tank-fill";
+import { conversionLine, inUnit, THOUSAND_SQ_FT, timesIn, unitOf } from "#domain/mixing/ticket-working-words";
+import { canonicalAmountOf, type ExactQuantity, fromExactAmount, isNothing, type Measure, multiplyExact, sumExact } from "#domain/quantities/exact-quantity";
 import { formatCompound } from "#domain/quantities/format-compound";
 import { formatPercentByVolume } from "#domain/quantities/format-rate";
 import { of, type Quantity } from "#domain/quantities/quantity";
@@ -11,7 +13,7 @@ import { isByAcre } from "#domain/worksheets/figure-words";
 // The arithmetic of a tank mix, line by line. Output and rates meet on the ground that the sprayer's output was typed
 // for: an acre or 1,000 sq ft.
 
-export type MixRate = Rate<"product-volume-per-area"> | Rate<"product-mass-per-area"> | Rate<"product-volume-per-spray-volume"> | Rate<"product-mass-per-spray-volume">;
+export type MixRate = ProductRate | SprayConcentration;
 type Amount = ExactQuantity<"mass"> | ExactQuantity<"volume">;
 
 /** Full tanks, and the part of one that is left; the spray is both together. */
@@ -48,18 +50,8 @@ function groundOf(isAcre: boolean): Ground {
   return isAcre ? ACRE : THOUSAND;
 }
 
-type AreaRate = Extract<MixRate, { basis: "product-volume-per-area" | "product-mass-per-area" }>;
-
-function isOverArea(rate: MixRate): rate is AreaRate {
+function isOverArea(rate: MixRate): rate is ProductRate {
   return rate.basis === "product-volume-per-area" || rate.basis === "product-mass-per-area";
-}
-
-function onGround(rate: AreaRate, ground: Ground): Amount {
-  return rate.basis === "product-volume-per-area" ? times(rate, ground.size) : times(rate, ground.size);
-}
-
-function inGallon(concentration: SprayConcentration): Amount {
-  return concentration.basis === "product-volume-per-spray-volume" ? times(concentration, GALLON) : times(concentration, GALLON);
 }
 
 /** Ounces by weight or by volume: all amounts of a product are worked out in them. */
@@ -71,19 +63,19 @@ function ounces(amount: Amount): string {
 export function mixRateWords(rate: MixRate, typed: string): string {
   if (isOverArea(rate)) {
     const ground = groundOf(isByAcre(typed));
-    const amount = onGround(rate, ground);
+    const amount = rateTimes(rate, ground.size);
     return `${inUnit(amount, unitOf(amount))} per ${ground.per}`;
   }
   if (rate.basis === "product-volume-per-spray-volume" && typed.includes("%")) return formatPercentByVolume(rate, 5);
-  return `${ounces(inGallon(rate))} per gal`;
+  return `${ounces(amountIn(rate, GALLON))} per gal`;
 }
 
 /** From the rate as it was typed to what is in a gallon of spray. */
 function concentrationLines({ name, rate, typedRate, concentration }: MixLine, carrier: Rate<"carrier-volume-per-area">, ground: Ground): readonly string[] {
-  const inSpray = `${ounces(inGallon(concentration))} in a gallon of spray`;
+  const inSpray = `${ounces(amountIn(concentration, GALLON))} in a gallon of spray`;
   if (!isOverArea(rate)) return typedRate.includes("%") ? [`${name}: ${mixRateWords(rate, typedRate)} × 128 fl oz = ${inSpray}.`] : [];
   const own = groundOf(isByAcre(typedRate));
-  const [typedAmount, amount] = [onGround(rate, own), onGround(rate, ground)];
+  const [typedAmount, amount] = [rateTimes(rate, own.size), rateTimes(rate, ground.size)];
   const unit = unitOf(typedAmount);
   const inOunces = unit === "gal" ? "128 fl oz" : "16 oz wt";
   return [
@@ -107,7 +99,7 @@ function compoundWords(amount: Amount): string {
 
 function amountLine(tank: Tank, line: MixLine): string {
   const amount = tank.amountOf(line);
-  return `${line.name}, ${tank.name}: ${inUnit(tank.spray, "gal")} × ${ounces(inGallon(line.concentration))} = ${ounces(amount)}${compoundWords(amount)}.`;
+  return `${line.name}, ${tank.name}: ${inUnit(tank.spray, "gal")} × ${ounces(amountIn(line.concentration, GALLON))} = ${ounces(amount)}${compoundWords(amount)}.`;
 }
 
 /** Liquids take the room of water; what is weighed is counted as none. */
@@ -118,7 +110,7 @@ function waterLines(tank: Tank, lines: readonly MixLine[]): readonly string[] {
   const water = fromExactAmount("volume", subtractRational(canonicalAmountOf(tank.spray), canonicalAmountOf(all)));
   return [
     ...(liquids.length === 1 ? [] : [`Liquids, ${tank.name}: ${liquids.map(ounces).join(" + ")} = ${ounces(all)}.`]),
-    `Liquids, ${tank.name}: ${ounces(all)} ÷ 128 fl oz × 1 gal = ${inUnit(all, "gal")}.`,
+    `Liquids, ${tank.name}: ${conversionLine(all, "fl oz", "gal")}.`,
     `Water, ${tank.name}: ${inUnit(tank.spray, "gal")} − ${inUnit(all, "gal")} = ${inUnit(water, "gal")}.`,
   ];
 }
@@ -126,7 +118,7 @@ function waterLines(tank: Tank, lines: readonly MixLine[]): readonly string[] {
 function tankLines(spray: Measure<"volume">, tank: Measure<"volume">, { full, part }: Fills): readonly string[] {
   const fullGallons = inUnit(multiplyExact(tank, rational(full)), "gal");
   return [
-    `Tanks: ${inUnit(spray, "gal")} ÷ ${inUnit(tank, "gal")} = ${figure(ratioExact(spray, tank))}.`,
+    `Tanks: ${timesIn(spray, tank, "gal")}.`,
     ...(full === 0n ? [] : [`Full tanks, ${String(full)}: ${inUnit(tank, "gal")} × ${String(full)} = ${fullGallons}.`]),
     ...(full === 0n || isNothing(part) ? [] : [`Part tank: ${inUnit(spray, "gal")} − ${fullGallons} = ${inUnit(part, "gal")}.`]),
   ];
@@ -147,7 +139,7 @@ interface TankMix {
 export function tankMixLines({ tank, carrier, area, fills, perTank, lines, isCarrierByAcre, isAreaByAcre }: TankMix) {
   const ground = groundOf(isCarrierByAcre);
   const output = inUnit(times(carrier, ground.size), "gal");
-  const inAcres = (one: Measure<"area">) => `${inUnit(one, "sq ft")} ÷ 43,560 sq ft × 1 acre = ${inUnit(one, "acre")}`;
+  const inAcres = (one: Measure<"area">) => conversionLine(one, "sq ft", "acre");
   const inSquareFeet = (one: Measure<"area">) => `${inUnit(one, "acre")} × 43,560 sq ft = ${inUnit(one, "sq ft")}`;
   const tanks: readonly Tank[] = [
     { name: "full tank", spray: tank, amountOf: ({ inFull }) => inFull },

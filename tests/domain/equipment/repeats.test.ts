@@ -1,7 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { averageOf, combinedUncertainty, distanceFrom, isMoreThanPercent, largestDistance, percentInWords, uncertaintyOf } from "#domain/equipment/repeats";
+import { averageMeasure, averageOf, combinedUncertainty, distanceFrom, isMoreThanPercent, largestDistance, percentInWords, uncertaintyOf } from "#domain/equipment/repeats";
 import { BrokenInvariant } from "#domain/foundation/invariant";
+import { measureInUnit } from "#domain/quantities/exact-quantity";
+import { of } from "#domain/quantities/quantity";
 import { compareRational, decimal, multiplyRational, type Rational, rational, ZERO } from "#domain/quantities/rational";
 import { anyRational } from "../../support/quantity-arbitraries";
 
@@ -10,6 +12,11 @@ const all = (...texts: string[]) => texts.map(decimal);
 test("an average is exact", () => {
   expect(averageOf(all("1", "2", "4"))).toEqual(rational(7n, 3n));
   expect(() => averageOf([])).toThrow(BrokenInvariant);
+});
+
+test("so is the average of what was measured, whatever the units it was measured in", () => {
+  expect(compareRational(measureInUnit(averageMeasure("mass", [of("lb", 1n), of("oz wt", 8n)]), "lb"), decimal("0.75"))).toBe(0);
+  expect(() => averageMeasure("mass", [])).toThrow(BrokenInvariant);
 });
 
 test("a distance keeps its sign, and the largest one has none", () => {

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import {
-  addDays, type CalendarDate, EARLIEST_EPOCH_MILLISECONDS, LATEST_EPOCH_MILLISECONDS, calendarDateIn, calendarDateOf, daysBetween, formatLongDate, formatShortDate, parseCalendarDate,
+  addDays, type CalendarDate, EARLIEST_EPOCH_MILLISECONDS, LATEST_EPOCH_MILLISECONDS, calendarDateIn, calendarDateOf, daysBetween, formatLongDate, formatShortDate, monthWords, parseCalendarDate,
 } from "#domain/foundation/calendar-date";
 
 const FIRST = "1900-01-01" as CalendarDate;
@@ -93,6 +93,10 @@ test("a zone that is none is a defect of the caller", () => {
 test("days are shown in American English, whatever the zone of the machine", () => {
   expect(formatLongDate("2026-04-14" as CalendarDate)).toBe("Tuesday, April 14, 2026");
   expect(formatShortDate("2026-04-14" as CalendarDate)).toBe("Apr 14, 2026");
+});
+
+test("months have their names, and what is no month has none", () => {
+  expect([1, 3, 12, 0, 13].map(monthWords)).toEqual(["January", "March", "December", "", ""]);
 });
 
 test("the first and last instants are of the first and last day that are read", () => {

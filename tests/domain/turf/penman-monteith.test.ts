@@ -3,13 +3,12 @@ import { describe, expect, test } from "vitest";
 import {
   type PenmanMonteithTerms,
   SURFACES,
-  latitudeRange,
   penmanMonteith,
   penmanMonteithDailyMillimeters,
   placeAndAirRanges,
   windAtTwoMeters,
 } from "#domain/turf/penman-monteith";
-import { refuseOutOfRange } from "#domain/turf/physical-range";
+import { latitudeRange, refuseOutOfRange } from "#domain/turf/physical-range";
 import { between } from "../../support/real-numbers";
 
 const summer: PenmanMonteithTerms = {

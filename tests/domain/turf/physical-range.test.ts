@@ -4,6 +4,8 @@ import {
   MOST_WIND,
   amountRange,
   hoursOfDayRange,
+  latitudeRange,
+  longitudeRange,
   percentRange,
   refuseOutOfRange,
   temperatureRange,
@@ -43,6 +45,8 @@ describe("physical ranges", () => {
   test.each([
     [temperatureRange("t", "T", -91), "from -90 to 75 °C"],
     [temperatureRange("t", "T", 76), "from -90 to 75 °C"],
+    [latitudeRange(-90.1), "from -90 to 90 °"],
+    [longitudeRange(180.1), "from -180 to 180 °"],
     [hoursOfDayRange("h", "H", 24.1), "from 0 to 24 h"],
     [amountRange("r", "R", -0.1, MOST_RAIN.dayMillimeters), "from 0 to 1825 mm"],
     [amountRange("r", "R", Infinity, MOST_RAIN.hourMillimeters), "from 0 to 305 mm"],

@@ -1,8 +1,9 @@
 import { expect, test } from "vitest";
+import { perThousand } from "#domain/mixing/ticket-working-words";
 import { exactly } from "#domain/quantities/exact-quantity";
 import { rateOf } from "#domain/quantities/rate";
 import { decimal, rational } from "#domain/quantities/rational";
-import { acreLines, amountBothWays, amountWords, areaAsTyped, areaInput, carrierAsTyped, isByAcre, numberWords, rateBothWays, rateWords, stepAmount, stepOnThousand, stepRate, withTyped } from "#domain/worksheets/figure-words";
+import { acreLines, amountBothWays, amountWords, areaAsTyped, areaInput, averageLines, carrierAsTyped, isByAcre, numberWords, rateBothWays, rateWords, stepPercent, stepRate, withTyped } from "#domain/worksheets/figure-words";
 
 test("figures have three to four digits", () => {
   expect(numberWords(rational(150n, 7n))).toBe("21.43");
@@ -29,13 +30,12 @@ test("what was typed by the acre is read by the acre", () => {
   expect(carrierAsTyped(carrier, "0.459 gal/1,000")).toBe("0.459 gal per 1,000 sq ft");
 });
 
-test("lines of arithmetic have two figures more, and areas stay in square feet", () => {
-  expect(stepAmount(exactly("lb", rational(150n, 7n)))).toBe("21.4286 lb");
-  expect(stepAmount(exactly("acre", "3"))).toBe("130,680 sq ft");
+test("rates in lines of arithmetic have two figures more", () => {
   const rate = rateOf("product-volume-per-area", "0.1", "gal per 1,000 sq ft");
-  expect(stepOnThousand(rate)).toBe("12.8 fl oz");
-  expect(stepOnThousand(rate, "gal")).toBe("0.1 gal");
+  expect(perThousand(rate)).toBe("12.8 fl oz");
+  expect(perThousand(rate, "gal")).toBe("0.1 gal");
   expect(stepRate(rate)).toBe("12.8 fl oz per 1,000 sq ft");
+  expect([rational(1n, 3n), rational(0n), rational(1n)].map(stepPercent)).toEqual(["33.3333%", "0%", "100%"]);
 });
 
 test("what was typed stands beside a figure that begins with another number", () => {
@@ -46,4 +46,9 @@ test("what was typed stands beside a figure that begins with another number", ()
   expect(areaInput(exactly("m2", "100"), "100 m2")).toBe("1,076.39 sq ft (100 m2)");
   expect(acreLines(exactly("acre", "1.5"), "1.5 acres")).toEqual(["Area in square feet: 1½ acres × 43,560 sq ft = 65,340 sq ft."]);
   expect(acreLines(exactly("sq ft", "100"), "100 sq ft")).toEqual([]);
+});
+
+test("repeats are added up and divided by their number, and one alone is its own average", () => {
+  expect(averageLines("runs", ["3 lb", "5 lb"], "8 lb", "4 lb")).toEqual(["All runs: 3 lb + 5 lb = 8 lb.", "Average of the 2 runs: 8 lb ÷ 2 = 4 lb."]);
+  expect(averageLines("runs", ["3 lb"], "3 lb", "3 lb")).toEqual([]);
 });

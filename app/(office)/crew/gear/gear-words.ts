@@ -1,19 +1,16 @@
 import { type CalibrationOnFile, type EquipmentOnFile, type VehicleOnFile } from "#application/equipment/gear-on-file";
 import { EQUIPMENT_KIND_WORDS, isSprayer } from "#domain/equipment/equipment-kind";
 import { type OperatorStanding } from "#domain/equipment/operator-standing";
+import { daysWords } from "#domain/foundation/days-words";
 import { formatQuantity } from "#domain/quantities/format-quantity";
-
-function days(count: number): string {
-  return count === 1 ? "1 day" : `${String(count)} days`;
-}
 
 /** How a calibration stands, in a few words. */
 export function standingWords(standing: OperatorStanding): string {
   switch (standing.kind) {
     case "good":
-      return standing.daysLeft === 0 ? "last day today" : `good for ${days(standing.daysLeft)}`;
+      return standing.daysLeft === 0 ? "last day today" : `good for ${daysWords(standing.daysLeft)}`;
     case "run-out":
-      return `ran out ${days(standing.daysAgo)} ago`;
+      return `ran out ${daysWords(standing.daysAgo)} ago`;
     case "setup-changed":
       return "tip or pressure changed since";
   }

@@ -4,6 +4,7 @@ import { notFound } from "next/navigation";
 import { may } from "#application/permission";
 import { readTemperatures, type SourceOnFile } from "#application/temperatures/read-temperatures";
 import { calendarDateIn } from "#domain/foundation/calendar-date";
+import { daysWords } from "#domain/foundation/days-words";
 import { LinkButton } from "#ui/button";
 import { EmptyState } from "#ui/empty-state";
 import { KeyValueList } from "#ui/key-value-list";
@@ -14,7 +15,7 @@ import { Stack } from "#ui/stack";
 import { PressForm } from "../../../action-form.client";
 import { asMember } from "../../../session";
 import { pageFor } from "../../page-for";
-import { daysWords, spansWords, spanWords } from "../temperature-words";
+import { spansWords, spanWords } from "../temperature-words";
 import { chooseTemperatureSourceAction } from "./action";
 import { YearOfTemperatures, yearHref } from "./year-of-temperatures";
 

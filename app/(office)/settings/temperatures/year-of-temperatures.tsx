@@ -1,7 +1,8 @@
 import Link from "next/link";
 import { type YearOfSource } from "#application/temperatures/read-temperatures";
 import { type KeptDay } from "#application/temperatures/kept-temperatures";
-import { addDays, type CalendarDate, calendarDateIn, formatShortDate } from "#domain/foundation/calendar-date";
+import { addDays, type CalendarDate, calendarDateIn, formatShortDate, monthWords } from "#domain/foundation/calendar-date";
+import { daysWords } from "#domain/foundation/days-words";
 import { type DatePeriod } from "#domain/turf/daily-series";
 import { tenthsWords } from "#domain/turf/day-temperatures";
 import { MOST_MISSING_DAYS, type MonthTemperature } from "#domain/turf/month-temperature";
@@ -10,7 +11,7 @@ import { Section } from "#ui/section";
 import { Stack } from "#ui/stack";
 import { Table, type TableRow } from "#ui/table";
 import { Text } from "#ui/text";
-import { daysWords, meanWords, monthWords, spansWords } from "../temperature-words";
+import { meanWords, spansWords } from "../temperature-words";
 
 /** Where a year of a source is shown. */
 export function yearHref(source: string, year: number): string {
