@@ -10,6 +10,7 @@ import {
   ONE,
   type Rational,
   rational,
+  reduce,
   roundToWhole,
   subtractRational,
   ZERO,
@@ -56,17 +57,26 @@ export function refusePanLine({ spacing, catches, middle }: PanLine) {
   return undefined;
 }
 
-/** What fell at a place, in pan spacings to the right of the middle: on the line between two pans, nothing beyond them. */
-export function caughtAt({ catches, middle }: PanLine, place: Rational): Rational {
+/** What a pan caught, and the part of it that lies at a place. */
+export interface PanShare {
+  readonly caught: Rational;
+  readonly part: Rational;
+}
+
+/** The pans that tell what fell at a place, in pan spacings to the right of the middle: of two by how near each is, none beyond them. */
+export function sharesAt({ catches, middle }: PanLine, place: Rational): readonly PanShare[] {
   const fromLeft = addRational(place, rational(BigInt(middle)));
   const left = roundToWhole(fromLeft, "down");
-  const here = catches[Number(left)];
-  const next = catches[Number(left) + 1];
-  const part = subtractRational(fromLeft, rational(left));
-  if (left < 0n || here === undefined) return ZERO;
-  if (part.numerator === 0n) return here;
-  if (next === undefined) return ZERO;
-  return addRational(here, multiplyRational(subtractRational(next, here), part));
+  const [here, next] = [catches[Number(left)], catches[Number(left) + 1]];
+  const part = reduce(subtractRational(fromLeft, rational(left)));
+  if (left < 0n || here === undefined) return [];
+  if (part.numerator === 0n) return [{ caught: here, part: ONE }];
+  return next === undefined ? [] : [{ caught: here, part: subtractRational(ONE, part) }, { caught: next, part }];
+}
+
+/** What fell at a place, in pan spacings to the right of the middle: on the line between two pans, nothing beyond them. */
+export function caughtAt(line: PanLine, place: Rational): Rational {
+  return sharesAt(line, place).reduce((total, { caught, part }) => addRational(total, multiplyRational(caught, part)), ZERO);
 }
 
 export interface EffectiveSwath {

@@ -1,4 +1,4 @@
-import { caughtAt, type PanLine, refusePanLine } from "#domain/equipment/pan-line";
+import { caughtAt, type PanLine, type PanShare, refusePanLine, sharesAt } from "#domain/equipment/pan-line";
 import { type Finding, takeCare } from "#domain/foundation/finding";
 import { invariant } from "#domain/foundation/invariant";
 import { accept, badInput, type Outcome } from "#domain/foundation/outcome";
@@ -44,35 +44,52 @@ export function coefficientOfVariationPercent(values: readonly number[]): number
 /** The narrowest swath that can be judged, in pan spacings: two samples of a lawn at least. */
 const NARROWEST_SPACINGS = rational(2n);
 
-/** The passes that reach a place: those whose middle is at most so many pan spacings away. */
-function overlapAt(line: PanLine, swath: Rational, pattern: DrivingPattern, place: Rational): Rational {
-  const reach = rational(BigInt(line.catches.length));
-  const first = roundToWhole(divideRational(subtractRational(place, reach), swath), "up");
-  const last = roundToWhole(divideRational(addRational(place, reach), swath), "down");
-  let total = ZERO;
-  for (let pass = first; pass <= last; pass += 1n) {
-    const fromMiddle = subtractRational(place, multiplyRational(swath, rational(pass)));
-    const isTurned = pattern === "back-and-forth" && pass % 2n !== 0n;
-    total = addRational(total, caughtAt(line, isTurned ? negateRational(fromMiddle) : fromMiddle));
-  }
-  return reduce(total);
+function spacingsOf({ spacing }: PanLine, swath: Measure<"length">): Rational {
+  return reduce(ratioExact(swath, spacing));
 }
 
-/** What lies on the lawn across one swath (two, when every other pass is turned round), sampled a pan apart or closer. */
+/** Where a place lies in each pass that reaches it: those whose middle is at most so many pan spacings away. */
+function inEachPass(line: PanLine, swath: Measure<"length">, pattern: DrivingPattern, place: Rational): readonly Rational[] {
+  const [spacings, reach] = [spacingsOf(line, swath), rational(BigInt(line.catches.length))];
+  const first = roundToWhole(divideRational(subtractRational(place, reach), spacings), "up");
+  const last = roundToWhole(divideRational(addRational(place, reach), spacings), "down");
+  return Array.from({ length: Number(last - first) + 1 }, (_, index) => {
+    const pass = first + BigInt(index);
+    const fromMiddle = subtractRational(place, multiplyRational(spacings, rational(pass)));
+    return pattern === "back-and-forth" && pass % 2n !== 0n ? negateRational(fromMiddle) : fromMiddle;
+  });
+}
+
+/** The catches of all passes that lie on one another at a place, in pan spacings from the middle of a pass; empty pans are left out. */
+export function overlappedShares(line: PanLine, swath: Measure<"length">, pattern: DrivingPattern, place: Rational): readonly PanShare[] {
+  return inEachPass(line, swath, pattern, place).flatMap((one) => sharesAt(line, one)).filter(({ caught }) => caught.numerator > 0n);
+}
+
+function overlapAt(line: PanLine, swath: Measure<"length">, pattern: DrivingPattern, place: Rational): Rational {
+  return reduce(inEachPass(line, swath, pattern, place).map((one) => caughtAt(line, one)).reduce(addRational, ZERO));
+}
+
+/**
+ * The places that are looked at across one swath (two, when every other pass is turned round), a pan apart or closer, in
+ * pan spacings from the middle of a pass.
+ */
+export function placesAcross(line: PanLine, swath: Measure<"length">, pattern: DrivingPattern): readonly Rational[] {
+  const period = multiplyRational(spacingsOf(line, swath), rational(pattern === "back-and-forth" ? 2n : 1n));
+  const samples = roundToWhole(period, "up");
+  const step = divideRational(period, rational(samples));
+  return Array.from({ length: Number(samples) }, (_, index) => multiplyRational(step, rational(BigInt(index))));
+}
+
+/** What lies on the lawn at each of those places. Refused: a line that effectiveSwath refuses, a swath under two pan spacings. */
 export function overlappedCatches(line: PanLine, swath: Measure<"length">, pattern: DrivingPattern): Outcome<readonly Rational[]> {
   const refused = refusePanLine(line);
   if (refused !== undefined) return refused;
-  const spacings = reduce(ratioExact(swath, line.spacing));
-  if (compareRational(spacings, NARROWEST_SPACINGS) < 0) {
+  if (compareRational(spacingsOf(line, swath), NARROWEST_SPACINGS) < 0) {
     const least = formatQuantity(multiplyExact(line.spacing, NARROWEST_SPACINGS), "us");
     const found = formatQuantity(swath, "us");
     return badInput("swath", found, `${least} or more`, `A swath of ${found} is too narrow for pans this far apart.`);
   }
-  const period = pattern === "back-and-forth" ? multiplyRational(spacings, rational(2n)) : spacings;
-  const samples = roundToWhole(period, "up");
-  const step = divideRational(period, rational(samples));
-  const places = Array.from({ length: Number(samples) }, (_, index) => multiplyRational(step, rational(BigInt(index))));
-  return accept(places.map((place) => overlapAt(line, spacings, pattern, place)));
+  return accept(placesAcross(line, swath, pattern).map((place) => overlapAt(line, swath, pattern, place)));
 }
 
 export interface WidthVariation {

@@ -1,9 +1,9 @@
-import { type EffectiveSwath, type PanLine } from "#domain/equipment/pan-line";
+import { type EffectiveSwath, type PanLine, type PanShare } from "#domain/equipment/pan-line";
 import { averageOf } from "#domain/equipment/repeats";
-import { coefficientOfVariationPercent, type DrivingPattern } from "#domain/equipment/spread-pattern";
+import { coefficientOfVariationPercent, type DrivingPattern, overlappedShares, placesAcross } from "#domain/equipment/spread-pattern";
 import { figure, inUnit } from "#domain/mixing/ticket-working-words";
 import { type ExactQuantity, type Measure, multiplyExact, ratioExact } from "#domain/quantities/exact-quantity";
-import { addRational, compareRational, divideRational, fromNumber, multiplyRational, negateRational, ONE, type Rational, rational, reduce, roundToWhole, subtractRational, toNumber, ZERO } from "#domain/quantities/rational";
+import { addRational, compareRational, divideRational, fromNumber, multiplyRational, ONE, type Rational, rational, subtractRational, toNumber, ZERO } from "#domain/quantities/rational";
 
 // The arithmetic of a line of pans, line by line: where half of the middle's catch falls, what the passes add up to at
 // each place across the lawn, and how far those places differ.
@@ -50,50 +50,17 @@ function sideLines(side: "left" | "right", outward: readonly Rational[], half: R
   ];
 }
 
-/** A catch that reaches a place, and the part of it that does. */
-interface Share {
-  readonly caught: Rational;
-  readonly part: Rational;
-}
-
-/** What a pass throws on a place so far from its middle, in pan spacings: of each pan by how near it is. */
-function sharesAt({ catches, middle }: PanLine, fromMiddle: Rational): readonly Share[] {
-  const fromLeft = addRational(fromMiddle, rational(BigInt(middle)));
-  const left = roundToWhole(fromLeft, "down");
-  const part = reduce(subtractRational(fromLeft, rational(left)));
-  const [here, next] = [catches[Number(left)], catches[Number(left) + 1]];
-  if (left < 0n || here === undefined) return [];
-  if (part.numerator === 0n) return [{ caught: here, part: ONE }];
-  return next === undefined ? [] : [{ caught: here, part: subtractRational(ONE, part) }, { caught: next, part }];
-}
-
-/** The catches that lie on one another at a place, in pan spacings from the middle of a pass. */
-function sharesOf({ line, swath, pattern }: Pans, place: Rational): readonly Share[] {
-  const [spacings, reach] = [reduce(ratioExact(swath, line.spacing)), rational(BigInt(line.catches.length))];
-  const first = roundToWhole(divideRational(subtractRational(place, reach), spacings), "up");
-  const last = roundToWhole(divideRational(addRational(place, reach), spacings), "down");
-  const passes = Array.from({ length: Number(last - first) + 1 }, (_, index) => first + BigInt(index));
-  return passes.flatMap((pass) => {
-    const fromMiddle = subtractRational(place, multiplyRational(spacings, rational(pass)));
-    return sharesAt(line, pattern === "back-and-forth" && pass % 2n !== 0n ? negateRational(fromMiddle) : fromMiddle);
-  }).filter(({ caught }) => caught.numerator > 0n);
-}
-
-function shareWords({ caught, part }: Share): string {
+function shareWords({ caught, part }: PanShare): string {
   return compareRational(part, ONE) === 0 ? figure(caught) : `${figure(caught)} × ${figure(part)}`;
 }
 
 /** What the passes add up to at each place across the lawn. */
-function placeLines(pans: Pans): readonly string[] {
-  const { line, swath, pattern, overlapped } = pans;
-  const period = multiplyRational(ratioExact(swath, line.spacing), rational(pattern === "back-and-forth" ? 2n : 1n));
-  const step = divideRational(period, rational(BigInt(overlapped.length)));
-  const places = overlapped.map((value, index) => {
-    const place = multiplyRational(step, rational(BigInt(index)));
-    const shares = sharesOf(pans, place);
+function placeLines({ line, swath, pattern, overlapped }: Pans): readonly string[] {
+  const places = placesAcross(line, swath, pattern).map((place, index) => {
+    const shares = overlappedShares(line, swath, pattern, place);
     const parts = [...new Set(shares.filter(({ part }) => compareRational(part, ONE) !== 0).map(({ part }) => figure(part)))];
     const between = parts.length === 0 ? "" : ` (between two pans, ${parts.join(" and ")} of them)`;
-    return `At ${inUnit(multiplyExact(line.spacing, place), "ft")}${between}: ${shares.length === 0 ? "0" : shares.map(shareWords).join(" + ")} = ${figure(value)}.`;
+    return `At ${inUnit(multiplyExact(line.spacing, place), "ft")}${between}: ${shares.length === 0 ? "0" : shares.map(shareWords).join(" + ")} = ${figure(overlapped[index] ?? ZERO)}.`;
   });
   return [`Passes ${inUnit(swath, "ft")} apart lie on one another. Counted from the middle of a pass, the catches of all passes that reach a place add up to what lies there.`, ...places];
 }
