@@ -26,7 +26,7 @@ import { parseArgs } from "node:util";
 import { databaseVariables, startInstallation } from "./bench/installation.mjs";
 import { countPages, loadPages } from "./bench/pages.mjs";
 import { jsonOf, median, rowOf, tableOf } from "./bench/report.mjs";
-import { runPart } from "./bench/run-part.mjs";
+import { runBundledPart, runPart } from "./bench/run-part.mjs";
 import { folderMegabytes, packageMegabytes } from "./bench/size.mjs";
 import { PROJECT_FOLDER } from "./run-prisma.mjs";
 import { buildHere } from "./server/built-here.mjs";
@@ -90,7 +90,7 @@ async function measureWork(data, installation) {
 
 async function measureParts() {
   tell("Working out tickets");
-  const core = await runPart("scripts/bench/core.ts", endings);
+  const core = await runBundledPart("scripts/bench/core.ts", endings);
   tell("Drawing papers");
   return [...core, ...(await runPart("scripts/bench/papers.ts", endings))];
 }
