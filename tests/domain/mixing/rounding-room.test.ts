@@ -61,3 +61,11 @@ test("for a question they are those by the law on file for its state, of each qu
   for (const question of [roomy, full, roomy]) expect(treatmentsForRounding(question)).toEqual(keptFromRoundingUp(question, packOf(question.state)));
   expect(treatmentsForRounding(full)).not.toEqual(treatmentsForRounding(roomy));
 });
+
+test("a season that is full on a lawn that a product does not come to leaves its own lawn's room", () => {
+  const history = [{ ...PAST, on: "2026-01-10" as CalendarDate, activeIngredients: [{ name: "velodiamine", rate: rateOf("active-ingredient-mass-per-area", "1.01", "lb per acre"), modeOfAction: "unknown" as const }] }];
+  const question = { ...QUESTION, lawns: [LAWN, { ...LAWN, zoneId: "full", history }] };
+  const on = (zoneIds: readonly string[]) => keptFromRoundingUp({ ...question, treatments: [{ ...BARRIER, zoneIds }] }, ILLINOIS).map(({ use }) => use.rates.high);
+  expect(on([LAWN.zoneId])).toEqual([BARRIER.use.rates.high]);
+  expect(on(["full"])).toEqual([BARRIER.rate]);
+});

@@ -45,5 +45,10 @@ test("only the treatment's own lawns", () => {
 test("a lawn that is entered without an area is held for that, and not for a strip of water", () => {
   const { lawns, findings } = treatedLawns(FEED, [{ ...LAWN, area: of("sq ft", 0n) }], ILLINOIS);
   expect(lawns[0]?.treatedArea.amount).toBe(0n);
-  expect(findings).toMatchObject([{ level: "hold", rule: "nothing-left-to-treat", figure: "The lawn is entered without an area." }]);
+  expect(findings).toMatchObject([{ level: "hold", rule: "nothing-left-to-treat", figure: "The lawn is entered without an area.", about: ["Harrowgate 32", LAWN.name] }]);
+});
+
+test("a lawn that is all strip along the water is held for that", () => {
+  const { findings } = treatedLawns(FEED, [along(500n)], ILLINOIS);
+  expect(findings).toMatchObject([{ level: "hold", rule: "nothing-left-to-treat", figure: "The strip along the water is as large as the lawn." }]);
 });
