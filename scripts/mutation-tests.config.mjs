@@ -9,6 +9,6 @@ export default defineConfig({
     include: partMutated().tests,
     // Instrumented code and every property test on one file: slower than five seconds.
     testTimeout: 60_000,
-    setupFiles: ["tests/support/console-fails.ts", "tests/support/no-network.ts"],
+    setupFiles: ["tests/support/console-fails.ts", "tests/support/no-network.ts", "tests/support/short-properties.ts"],
   },
 });
