@@ -2,7 +2,7 @@ import { caughtAt, type PanLine, type PanShare, refusePanLine, sharesAt } from "
 import { type Finding, takeCare } from "#domain/foundation/finding";
 import { invariant } from "#domain/foundation/invariant";
 import { accept, badInput, type Outcome } from "#domain/foundation/outcome";
-import { type ExactQuantity, type Measure, multiplyExact, ratioExact } from "#domain/quantities/exact-quantity";
+import { compareExact, type ExactQuantity, type Measure, multiplyExact, ratioExact } from "#domain/quantities/exact-quantity";
 import { formatQuantity } from "#domain/quantities/format-quantity";
 import {
   addRational,
@@ -80,7 +80,10 @@ export function placesAcross(line: PanLine, swath: Measure<"length">, pattern: D
   return Array.from({ length: Number(samples) }, (_, index) => multiplyRational(step, rational(BigInt(index))));
 }
 
-/** What lies on the lawn at each of those places. Refused: a line that effectiveSwath refuses, a swath under two pan spacings. */
+/**
+ * What lies on the lawn at each of those places. Refused: a line that effectiveSwath refuses, a swath under two pan
+ * spacings, and one wider than the line of pans, beyond which nobody measured.
+ */
 export function overlappedCatches(line: PanLine, swath: Measure<"length">, pattern: DrivingPattern): Outcome<readonly Rational[]> {
   const refused = refusePanLine(line);
   if (refused !== undefined) return refused;
@@ -88,6 +91,11 @@ export function overlappedCatches(line: PanLine, swath: Measure<"length">, patte
     const least = formatQuantity(multiplyExact(line.spacing, NARROWEST_SPACINGS), "us");
     const found = formatQuantity(swath, "us");
     return badInput("swath", found, `${least} or more`, `A swath of ${found} is too narrow for pans this far apart.`);
+  }
+  const width = multiplyExact(line.spacing, rational(BigInt(line.catches.length)));
+  if (compareExact(swath, width) > 0) {
+    const [most, found] = [formatQuantity(width, "us"), formatQuantity(swath, "us")];
+    return badInput("swath", found, `up to ${most}`, `A swath of ${found} is wider than the ${String(line.catches.length)} pans, which reach ${most}.`);
   }
   return accept(placesAcross(line, swath, pattern).map((place) => overlapAt(line, swath, pattern, place)));
 }
@@ -99,7 +107,7 @@ export interface WidthVariation {
 
 /**
  * How even the lawn comes out at a swath: the coefficient of variation of the overlapped passes. Refused: a
- * pan line that effectiveSwath refuses, a swath under two pan spacings.
+ * pan line that effectiveSwath refuses, a swath under two pan spacings or wider than the line.
  */
 export function variationAtSwath(line: PanLine, swath: Measure<"length">, pattern: DrivingPattern): Outcome<WidthVariation> {
   const catches = overlappedCatches(line, swath, pattern);

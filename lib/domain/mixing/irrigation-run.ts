@@ -15,7 +15,8 @@ export interface IrrigationStation {
 
 /**
  * What to set at a station. Without a test there are no minutes, only the depth and how to test. Nor are there any where
- * a minute less puts down less than the least and a minute more puts down more than the most.
+ * a minute less puts down less than the least and a minute more puts down more than the most, or where it would take more
+ * than a day.
  */
 export type StationRun =
   | {
@@ -33,7 +34,7 @@ export type StationRun =
       readonly sentence: string;
     }
   | { readonly kind: "test-first"; readonly stationName: string; readonly sentence: string }
-  | { readonly kind: "no-whole-minute"; readonly stationName: string; readonly sentence: string };
+  | { readonly kind: "no-minutes"; readonly stationName: string; readonly sentence: string };
 
 /** A station with its minutes. */
 export type TimedRun = Extract<StationRun, { readonly kind: "run" }>;
@@ -67,7 +68,8 @@ export function depthWords(depth: Measure<"length">, system: UnitSystem): string
 /**
  * Minutes for a depth at one station, only from its own tested rate, in cycles of at most its longest run. The exact
  * minutes are rounded up to whole ones as a step of its own, so that the least is reached. Where that passes the most
- * there are no minutes, and the sentence says what a minute less and a minute more would put down.
+ * there are no minutes, and the sentence says what a minute less and a minute more would put down; nor are there any where
+ * a day would not do.
  * Refuses a rate of nothing, and a longest run or a rest that is no whole number of minutes.
  */
 export function irrigationRun(station: IrrigationStation, depth: WateringDepth, system: UnitSystem): Outcome<StationRun> {
@@ -84,6 +86,7 @@ export function irrigationRun(station: IrrigationStation, depth: WateringDepth, 
   }
   const exact = exactMinutes(depthPerHour, depth.least);
   const minutes = Number(roundToWhole(exact, "up"));
+  if (minutes > LONGEST_RUN_MINUTES) return accept({ kind: "no-minutes", stationName, sentence: moreThanADay(stationName, depth, system) });
   if (depth.most !== "none" && compareExact(depthIn(depthPerHour, minutes), depth.most) > 0) {
     return accept(noWholeMinute(station.stationName, { depthPerHour, minutes, most: depth.most, least: depth.least }, system));
   }
@@ -115,6 +118,10 @@ export function exactMinutes(depthPerHour: Measure<"length">, depth: Measure<"le
   return divideRational(canonicalAmountOf(multiplyExact(depth, MINUTES_AN_HOUR)), canonicalAmountOf(depthPerHour));
 }
 
+function moreThanADay(stationName: string, { least }: WateringDepth, system: UnitSystem): string {
+  return `${stationName}: ${depthWords(least, system)} would take more than a day at the rate that its test gave. Test it again.`;
+}
+
 interface BetweenMinutes {
   readonly depthPerHour: Measure<"length">;
   /** The first whole minute that reaches the least. */
@@ -127,7 +134,7 @@ function noWholeMinute(stationName: string, { depthPerHour, minutes, least, most
   const putsDown = (whole: number) => `${whole} min put down ${closeDepthWords(depthIn(depthPerHour, whole), system)}`;
   const lessWords = minutes > 1 ? `${putsDown(minutes - 1)} and ` : "";
   const asked = `at least ${closeDepthWords(least, system)} and at most ${closeDepthWords(most, system)}`;
-  return { kind: "no-whole-minute", stationName, sentence: `${stationName}: ${lessWords}${putsDown(minutes)}; wanted are ${asked}.` };
+  return { kind: "no-minutes", stationName, sentence: `${stationName}: ${lessWords}${putsDown(minutes)}; wanted are ${asked}.` };
 }
 
 /** A depth finely enough to tell a minute more from a minute less: thousandths of an inch, hundredths of a millimeter. */

@@ -105,7 +105,7 @@ export function timeTooShort(
  * what the lawn is watered is the plan's own.
  */
 export function minutesKeepNoDepth(runs: readonly StationRun[], needs: readonly WateringNeed[]): readonly Finding[] {
-  const off = runs.filter(({ kind }) => kind === "no-whole-minute");
+  const off = runs.filter(({ kind }) => kind === "no-minutes");
   if (off.length === 0) return [];
   const withDepth = needs.filter(({ constraint }) => constraint.depth !== "not-stated");
   return [

@@ -1,11 +1,12 @@
 import { capitalized } from "#domain/foundation/capitalized";
 import { accept, badInput, type InputRefusal, type Outcome } from "#domain/foundation/outcome";
+import { listParts } from "#domain/quantities/list-parts";
 import { parseLength } from "#domain/quantities/parse-length";
 import { decimal, toNumber } from "#domain/quantities/rational";
 import { inUnit, isZero, type Quantity } from "#domain/quantities/quantity";
 import { negate, signed, type SignedQuantity } from "#domain/quantities/signed-quantity";
 import { type Corner } from "#domain/turf/polygon-area";
-import { type AreaMeasurement, lawnAreaOf, type MeasuredPiece, type MeasuredShape, measureArea } from "#domain/turf/field-area";
+import { type AreaMeasurement, FARTHEST_FEET, lawnAreaOf, type MeasuredPiece, type MeasuredShape, measureArea } from "#domain/turf/field-area";
 import { placeOnPlan, type DrawnPiece, drawPiece } from "#domain/properties/piece-outline";
 
 /** The shapes in which lawns are measured, in the order in which they are offered. */
@@ -51,8 +52,6 @@ export interface LawnPiece {
   readonly drawn: DrawnPiece;
 }
 
-const FARTHEST_FEET = 10_000;
-
 type Length = Quantity<"length">;
 
 function readLength(field: string, text: string | undefined, what: string): Outcome<Length> {
@@ -83,7 +82,7 @@ function inFeet(length: Length): number {
 
 /** Lengths between commas, semicolons or line ends. A width of nothing is one: there the shape is pinched. */
 function readLengths(field: string, text: string | undefined, what: string): Outcome<readonly Length[]> {
-  const parts = (text ?? "").split(/[,;\n]/u).map((part) => part.trim()).filter((part) => part !== "");
+  const parts = listParts(text ?? "");
   if (parts.length === 0) return badInput(field, "nothing", "lengths between commas, such as 18, 22, 25", `Give ${what}, with commas between.`);
   const lengths: Length[] = [];
   for (const part of parts) {

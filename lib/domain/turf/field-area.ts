@@ -169,6 +169,9 @@ function refuseCount(what: string, found: number, fewest: number) {
   );
 }
 
+/** No side of a lawn is longer, in feet: a longer one is a slip of the pen or of the unit. Common practice. */
+export const FARTHEST_FEET = 10_000;
+
 /**
  * The area of a measured piece, rounded once, to the nearest canonical area (0.04 mm2). Refused: too few measurements
  * for the method, a piece without any area, corners whose sides cross.

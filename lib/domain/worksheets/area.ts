@@ -1,17 +1,18 @@
 import { averageMeasure, percentInWords } from "#domain/equipment/repeats";
 import { rectangleArea } from "#domain/equipment/measured-space";
-import { accept, type Outcome } from "#domain/foundation/outcome";
+import { accept, badInput, type Outcome } from "#domain/foundation/outcome";
 import { type WorkingInput } from "#domain/foundation/working";
 import { inUnit as inUnitOfStep, sumLine } from "#domain/mixing/ticket-working-words";
 import { type DrawnPiece, drawPiece, type OffsetLine } from "#domain/properties/piece-outline";
-import { addExact, type ExactQuantity, type Measure, multiplyExact, settle, sumExact } from "#domain/quantities/exact-quantity";
+import { addExact, type ExactQuantity, type Measure, measureInUnit, multiplyExact, settle, sumExact } from "#domain/quantities/exact-quantity";
 import { sensibleDecimals } from "#domain/quantities/format-number";
 import { formatQuantity, formatQuantityIn, writeQuantityIn } from "#domain/quantities/format-quantity";
+import { listParts } from "#domain/quantities/list-parts";
 import { inUnit, type Quantity } from "#domain/quantities/quantity";
-import { type Rational } from "#domain/quantities/rational";
-import { type AreaMeasurement, measureArea, type MeasuredShape } from "#domain/turf/field-area";
+import { compareRational, type Rational, rational } from "#domain/quantities/rational";
+import { type AreaMeasurement, FARTHEST_FEET, measureArea, type MeasuredShape } from "#domain/turf/field-area";
 import { withTyped } from "#domain/worksheets/figure-words";
-import { listParts, readAmountField, readChoice, readListField, readTogether, refuseOne } from "#domain/worksheets/read-fields";
+import { readAmountField, readChoice, readListField, readTogether, refuseOne } from "#domain/worksheets/read-fields";
 import { type Refusals, type Typed, type WorkedWorksheet, type WorksheetExample, type WorksheetOutcome } from "#domain/worksheets/worksheet";
 
 /** How a shape that was measured by its widths ends: at the first and last width, or in a point one step beyond. */
@@ -54,7 +55,9 @@ interface Told {
 type Length = ExactQuantity<"length">;
 
 function readSide(field: string, what: string, text: string): Outcome<Length> {
-  return readAmountField({ field, what, such: "40 ft or 12 ft 6 in" }, text, { dimension: "length", unitWhenNone: "ft" });
+  const read = readAmountField({ field, what, such: "40 ft or 12 ft 6 in" }, text, { dimension: "length", unitWhenNone: "ft" });
+  if (!read.ok || compareRational(measureInUnit(read.value, "ft"), rational(BigInt(FARTHEST_FEET))) <= 0) return read;
+  return badInput(field, text.trim(), "up to 10,000 ft", `"${text.trim()}" is longer than any lawn.`);
 }
 
 function readSides(field: string, what: string, text: string): Outcome<readonly [Length, ...Length[]]> {

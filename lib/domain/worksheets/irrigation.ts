@@ -7,9 +7,10 @@ import { depthFrom, depthWords, type IrrigationStation, irrigationRun, type Stat
 import { figure, inUnit, sumLine } from "#domain/mixing/ticket-working-words";
 import { compareExact, type ExactQuantity, fromExactAmount, measureInUnit, multiplyExact, sumExact } from "#domain/quantities/exact-quantity";
 import { formatQuantityIn } from "#domain/quantities/format-quantity";
+import { listParts } from "#domain/quantities/list-parts";
 import { compareRational, divideRational, type Rational, rational, reduce, toNumber } from "#domain/quantities/rational";
 import { stepPercent, withTyped } from "#domain/worksheets/figure-words";
-import { type FieldAsk, ifTyped, listParts, readAmountField, readListField, readNumberField, readTogether, refuseOne } from "#domain/worksheets/read-fields";
+import { type FieldAsk, ifTyped, readAmountField, readListField, readNumberField, readTogether, refuseOne } from "#domain/worksheets/read-fields";
 import { type Typed, type WorkedWorksheet, type WorksheetAnswer, type WorksheetExample, type WorksheetOutcome } from "#domain/worksheets/worksheet";
 
 type Cycle = "longestRun" | "soak";
@@ -94,7 +95,7 @@ interface Plan {
 function plan({ depth, rate, cycle, inputs, before, source, findings }: Plan): WorksheetOutcome {
   const run = irrigationRun({ stationName: STATION, depthPerHour: rate, cycle }, { least: depth, most: "none" }, "us");
   if (!run.ok) return refuseOne({ ...run.refusal, field: "rate" });
-  if (run.value.kind === "run" && run.value.totalMinutes > LONGEST_RUN_MINUTES) return refuseOne(tooLong(depth, run.value.totalMinutes));
+  if (run.value.kind === "no-minutes") return refuseOne(tooLong(depth, run.value.sentence));
   const told = rate === "not-tested" || run.value.kind !== "run" ? untested(depth, run.value.sentence) : tested(depth, rate, run.value);
   return accept({
     answers: told.answers,
@@ -104,10 +105,8 @@ function plan({ depth, rate, cycle, inputs, before, source, findings }: Plan): W
   });
 }
 
-function tooLong(depth: Length, totalMinutes: number): InputRefusal {
-  const found = `${totalMinutes} min for ${formatQuantityIn(depth, "in")}`;
-  const sentence = `${formatQuantityIn(depth, "in")} would take ${totalMinutes} min, more than a day: see whether the depth and what the station gives are right.`;
-  return { kind: "bad-input", field: "depth", found, allowed: `what the station gives within ${LONGEST_RUN_MINUTES} min`, sentence };
+function tooLong(depth: Length, sentence: string): InputRefusal {
+  return { kind: "bad-input", field: "depth", found: formatQuantityIn(depth, "in"), allowed: `what the station gives within ${LONGEST_RUN_MINUTES} min`, sentence };
 }
 
 type Told = Pick<WorkedWorksheet, "answers"> & { readonly steps: readonly string[]; readonly result: string };

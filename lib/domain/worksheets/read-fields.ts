@@ -3,6 +3,7 @@ import { readDensity } from "#domain/label/label-general";
 import { type Density } from "#domain/quantities/density";
 import { type ExactQuantity, isNothing } from "#domain/quantities/exact-quantity";
 import { formatFigure } from "#domain/quantities/format-number";
+import { listParts } from "#domain/quantities/list-parts";
 import { parseLength } from "#domain/quantities/parse-length";
 import { parseNumber } from "#domain/quantities/parse-number";
 import { parseQuantity } from "#domain/quantities/parse-quantity";
@@ -141,11 +142,6 @@ export function readChoice<Choice extends string>(field: string, text: string, c
 export function readDensityField(field: string, text: string): Outcome<Density> {
   const read = readDensity(text.trim());
   return read.ok ? read : badInput(field, text.trim(), "10.65 lb per gal, specific gravity 1.28", read.refusal);
-}
-
-/** The parts of a list that was typed between commas, semicolons or line ends. */
-export function listParts(text: string): readonly string[] {
-  return text.split(/[;\n]|,(?!\d{3}(?!\d))/u).map((part) => part.trim()).filter((part) => part !== "");
 }
 
 const MOST_PARTS = 200;

@@ -49,7 +49,8 @@ describe("overlapped passes", () => {
   test("lose and add nothing, whichever way they are driven, for any line and whole swath", () => {
     const pans = fc.array(fc.integer({ min: 0, max: 400 }), { minLength: 5, maxLength: 15 });
     fc.assert(
-      fc.property(pans, fc.integer({ min: 2, max: 20 }), fc.nat(), (grams, swath, place) => {
+      fc.property(pans, fc.nat(), fc.nat(), (grams, wide, place) => {
+        const swath = 2 + (wide % (grams.length - 1));
         const middle = place % grams.length;
         const catches = grams.map((value, index) => rational(BigInt(index === middle ? value + 1 : value)));
         const drawn = { spacing: of("ft", 1n), catches, middle };
@@ -65,6 +66,13 @@ describe("overlapped passes", () => {
   test("of an even line are the same both ways", () => {
     const once = lawn(triangle, "5");
     expect(lawn(triangle, "5", "back-and-forth")).toEqual([...once, ...once]);
+  });
+
+  test("wider than the line of pans is refused, however wide", () => {
+    for (const wide of ["9.1", "1000000000"]) {
+      expect(refusalOf(overlappedCatches(triangle, feet(wide), "round-and-round"))).toMatchObject({ field: "swath", allowed: "up to 9 ft" });
+      expect(refusalOf(variationAtSwath(triangle, feet(wide), "back-and-forth"))).toMatchObject({ field: "swath" });
+    }
   });
 
   test("under two pan spacings, and of a line without a pattern, are refused", () => {

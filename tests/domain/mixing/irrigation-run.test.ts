@@ -25,7 +25,7 @@ describe("minutes from a station's own rate", () => {
     ["exact", "0.75", "none", { totalMinutes: 20, rounding: "unchanged" }],
     ["up", "0.7", "none", { totalMinutes: 22, rounding: "up-to-whole-minute" }],
     ["a most that is not passed", "0.7", "0.3", { totalMinutes: 22, rounding: "up-to-whole-minute" }],
-    ["never past the most", "0.7", "0.25", { kind: "no-whole-minute" }],
+    ["never past the most", "0.7", "0.25", { kind: "no-minutes" }],
   ])("%s", (_name, rate, most, expected) => {
     const depth = { least: of("in", "0.25"), most: most === "none" ? ("none" as const) : of("in", most) };
     expect(runOf({ depthPerHour: of("in", rate) }, depth)).toMatchObject(expected);
@@ -35,18 +35,25 @@ describe("minutes from a station's own rate", () => {
     ["40", "0.3", "Front: 1 min put down 0.667 in; wanted are at least ¼ in and at most 0.3 in."],
   ])("at %s in an hour no whole minute is within: both are said, and no minutes given", (rate, most, sentence) => {
     const run = runOf({ depthPerHour: of("in", rate) }, { least: of("in", "0.25"), most: of("in", most) });
-    expect(run).toEqual({ kind: "no-whole-minute", stationName: "Front", sentence });
+    expect(run).toEqual({ kind: "no-minutes", stationName: "Front", sentence });
   });
   test("minutes that are given put down at least the least and at most the most, and none are kept back that would", () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 4000 }), fc.integer({ min: 1, max: 60 }), fc.integer({ min: 0, max: 30 }), (rate, least, more) => {
         const hundredths = (value: number) => exactly("in", rational(BigInt(value), 100n));
         const run = runOf({ depthPerHour: hundredths(rate) }, { least: hundredths(least), most: hundredths(least + more) });
-        const within = Array.from({ length: 3601 }, (_, minutes) => minutes).filter((minutes) => rate * minutes >= 60 * least && rate * minutes <= 60 * (least + more));
+        const within = Array.from({ length: 1441 }, (_, minutes) => minutes).filter((minutes) => rate * minutes >= 60 * least && rate * minutes <= 60 * (least + more));
         if (run.kind === "run") expect(within[0]).toBe(run.totalMinutes);
-        else expect([run.kind, within]).toEqual(["no-whole-minute", []]);
+        else expect([run.kind, within]).toEqual(["no-minutes", []]);
       }),
     );
+  });
+  test("a station that would run for more than a day has no minutes, however little it gives", () => {
+    for (const rate of [rational(1n, 100n), rational(1n, 1_000_000n)]) {
+      const run = runOf({ depthPerHour: exactly("in", rate), cycle: { longestRunMinutes: 1, soakMinutes: 1 } }, { least: exactly("in", "0.5"), most: "none" });
+      expect(run).toMatchObject({ kind: "no-minutes", sentence: expect.stringContaining("more than a day") as string });
+    }
+    expect(runOf({ depthPerHour: exactly("in", "0.01") }, { least: exactly("in", "0.24"), most: "none" })).toMatchObject({ kind: "run", totalMinutes: 1440 });
   });
   test("runs are as equal as whole minutes go", () => {
     expect(runOf({ cycle: { longestRunMinutes: 9, soakMinutes: 0 } })).toMatchObject({ runsMinutes: [7, 7, 6], elapsedMinutes: 20 });
@@ -65,7 +72,7 @@ describe("minutes from a station's own rate", () => {
   });
   test("runs add up, none is longer than allowed, and the least is reached", () => {
     fc.assert(
-      fc.property(fc.integer({ min: 1, max: 400 }), fc.integer({ min: 1, max: 60 }), (rate, longestRunMinutes) => {
+      fc.property(fc.integer({ min: 2, max: 400 }), fc.integer({ min: 1, max: 60 }), (rate, longestRunMinutes) => {
         const run = runOf({ depthPerHour: of("in", rational(BigInt(rate), 100n)), cycle: { longestRunMinutes, soakMinutes: 10 } });
         if (run.kind !== "run") throw new Error("a tested station has minutes");
         expect(run.runsMinutes.reduce((total, one) => total + one, 0)).toBe(run.totalMinutes);

@@ -75,7 +75,7 @@ describe("rain that spoils keeps water off as a dry time does", () => {
 
 describe("stations whose whole minutes miss the depth", () => {
   const needs = wateringNeeds([appliedOf(FEED), appliedOf(quick(30))], { fromEpochMilliseconds: START, untilEpochMilliseconds: END }, CHICAGO);
-  const off = (stationName: string) => ({ kind: "no-whole-minute", stationName, sentence: `${stationName}: 1 min put down too much.` }) as const;
+  const off = (stationName: string) => ({ kind: "no-minutes", stationName, sentence: `${stationName}: 1 min put down too much.` }) as const;
   test("are named together, with what their minutes put down, for the office", () => {
     expect(minutesKeepNoDepth([off("Front"), { kind: "test-first", stationName: "Side", sentence: "" }, off("Back")], needs)).toEqual([
       {

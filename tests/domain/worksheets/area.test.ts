@@ -42,3 +42,11 @@ test("refused by field: what is missing, what is no length, too few distances", 
   expect(refusedFields(offsetsWorksheet({ ...OFFSETS_EXAMPLE.typed, widths: "32" }))).toEqual(["widths"]);
   expect(firstSentence(averageRadiusWorksheet({ radii: "32, 36, 41" }))).toContain("measure at least 4");
 });
+
+test("widths typed without a space behind the comma are the same widths, and a decimal comma is refused", () => {
+  const widths = (text: string) => offsetsWorksheet({ ...OFFSETS_EXAMPLE.typed, step: "10 ft", widths: text });
+  expect(answersOf(widths("32,150,145,17"))).toEqual(answersOf(widths("32, 150, 145, 17")));
+  expect(refusedFields(widths("32,5; 150; 145"))).toEqual(["widths"]);
+  expect(refusedFields(widths("32, 15000, 145"))).toEqual(["widths"]);
+  expect(refusedFields(circleWorksheet({ radius: "10,000.1 ft" }))).toEqual(["radius"]);
+});

@@ -72,3 +72,12 @@ test("absurd water is refused: more than a foot, a station of more than a foot a
   expect(firstSentence(refused({ depth: "2", rate: "0.05", longestRun: "", soak: "" }))).toContain("more than a day");
   expect(answersOf(refused({ depth: "1.2", rate: "0.05", longestRun: "", soak: "" }))).toEqual(["1440 min"]);
 });
+
+test("cans with decimal commas are refused, and not read as more cans", () => {
+  expect(refusedFields(cansWorksheet({ ...CANS_EXAMPLE.typed, cans: "0,2; 0,25; 0,22; 0,18" }))).toEqual(["cans"]);
+  expect(refusedFields(cansWorksheet({ ...CANS_EXAMPLE.typed, cans: "0,2, 0,25, 0,22, 0,18" }))).toEqual(["cans"]);
+});
+
+test("a rate of next to nothing is refused, however long the list of runs would be", () => {
+  expect(refusedFields(knownRateWorksheet({ ...KNOWN_RATE_EXAMPLE.typed, rate: "0.0000000001", longestRun: "1", soak: "1" }))).toEqual(["depth"]);
+});

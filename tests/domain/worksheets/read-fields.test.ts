@@ -3,7 +3,7 @@ import { accept, badInput } from "#domain/foundation/outcome";
 import { exactly } from "#domain/quantities/exact-quantity";
 import { rateOf } from "#domain/quantities/rate";
 import { rational } from "#domain/quantities/rational";
-import { ifTyped, listParts, readAmountField, readChoice, readDensityField, readListField, readModelNumber, readNumberField, readRateField, readTogether, refuseEmpty, refuseOne } from "#domain/worksheets/read-fields";
+import { ifTyped, readAmountField, readChoice, readDensityField, readListField, readModelNumber, readNumberField, readRateField, readTogether, refuseEmpty, refuseOne } from "#domain/worksheets/read-fields";
 import { saying } from "../../support/said";
 
 const AREA = { field: "area", what: "the area", such: "6,000 sq ft" } as const;
@@ -65,11 +65,10 @@ test("a density is a weight in a volume", () => {
   expect(readDensityField("density", "10.65")).toMatchObject({ refusal: { field: "density", found: "10.65" } });
 });
 
-test("lists go between commas, semicolons and lines, and a comma of thousands is none", () => {
-  expect(listParts("0, 1,2;3\n4")).toEqual(["0", "1", "2", "3", "4"]);
-  expect(listParts("1,250 sq ft")).toEqual(["1,250 sq ft"]);
+test("lists are read one part at a time, and a list of nothing or of too much is refused", () => {
   const ask = { field: "widths", what: "the widths", such: "32, 50" } as const;
   expect(readListField(ask, "3, 4", accept)).toEqual(accept(["3", "4"]));
+  expect(readListField(ask, "32,150,145", accept)).toEqual(accept(["32", "150", "145"]));
   expect(readListField(ask, " , ", accept)).toMatchObject({ refusal: { kind: "missing-fact", field: "widths" } });
   expect(readListField(ask, "3, x", (part) => (part === "x" ? badInput("widths", part, "", "No x.") : accept(part)))).toMatchObject({ refusal: { found: "x" } });
   expect(readListField(ask, "1\n".repeat(201), accept)).toMatchObject({ refusal: { found: "201 entries" } });
