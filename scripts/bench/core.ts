@@ -1,15 +1,17 @@
 // The computing core without anything around it: the mix ticket and the aftercare of visits with three lawns and three
 // treatments, worked out anew for each visit; whole days of such stops with their tank plan; and the tank plan of routes
 // on which every second stop has another mix. Prints rows as JSON. Part of npm run bench.
+import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { aftercareTimeline } from "#domain/mixing/aftercare";
 import { type AftercareQuestion } from "#domain/mixing/aftercare-question";
 import { makeMixTicket } from "#domain/mixing/mix-ticket";
 import { planTanks } from "#domain/mixing/tank-plan";
 import { type LoadedTruck, type TreatedStop } from "#domain/mixing/tank-plan-question";
-import { type TicketQuestion } from "#domain/mixing/ticket-question";
+import { type PastApplication, type TicketQuestion } from "#domain/mixing/ticket-question";
 import { of } from "#domain/quantities/quantity";
+import { rateOf } from "#domain/quantities/rate";
 import { aftercareQuestion, appliedOf, byHouse, daily, FEED as FEED_CARE, hoursAfterEnd, IRON as IRON_CARE, labelOf, says } from "../../tests/support/aftercare-builders";
-import { BARRIER, FEED, IRON, LAWN, QUESTION } from "../../tests/support/ticket";
+import { BARRIER, FEED, IRON, LAWN, PAST, QUESTION } from "../../tests/support/ticket";
 import { tankQuestion, truckStop } from "../../tests/support/truck-stops";
 import { rowsOfRounds } from "./report.mjs";
 
@@ -26,10 +28,23 @@ const BARRIER_CARE = labelOf("Barrier Nine", {
   ...says("people-and-pets", { untilLaterOf: [hoursAfterEnd(4)] }),
 });
 
+const ROUNDS_A_YEAR = 8;
+const active = (pounds: string) => rateOf("active-ingredient-mass-per-area", pounds, "lb per acre");
+
+/** Two seasons of eight rounds with three products each, the barrier in two of the rounds: what a lawn that is looked after has on file. */
+const HISTORY: readonly PastApplication[] = [2024, 2025].flatMap((year) =>
+  Array.from({ length: ROUNDS_A_YEAR }, (_, round) => ({ on: `${String(year)}-${String(round + 3).padStart(2, "0")}-20` as CalendarDate, isBarrier: round < 2 })).flatMap(({ on, isBarrier }) => [
+    { ...PAST, on, visitId: on, productId: FEED.productId, productName: "Harrowgate 32" },
+    { ...PAST, on, visitId: on, productId: IRON.productId, productName: "Rustwater Iron" },
+    { ...PAST, on, visitId: on, activeIngredients: isBarrier ? [{ name: "velodiamine", rate: active("0.37"), modeOfAction: "unknown" as const }] : [] },
+  ]),
+);
+
 /** No two visits have lawns of one size. */
 function questionOf(visit: number): TicketQuestion {
   const lawns = zoneIds.map((zoneId, index) => ({
     ...LAWN,
+    history: HISTORY,
     zoneId,
     letter: "ABC"[index] ?? "",
     name: zoneId,

@@ -7,16 +7,24 @@ import { type PastApplication } from "#domain/mixing/ticket-question";
 /** The stretch of time in which a limit over time is counted. */
 export type CountedPeriod = "calendar-year" | "12-months";
 
-/** True when the later day comes before twelve months after the earlier are over: April 14 counts with the next April 13. */
-function isWithin12Months(earlier: CalendarDate, later: CalendarDate): boolean {
-  return earlier <= later && earlier > monthsBefore(later, 12);
+/**
+ * What lies at most a year before or after a day: no stretch of any period that has the day in it reaches farther, so
+ * that what is counted does not grow with the years that are on file.
+ */
+export function withinAYearOf<Past extends Pick<PastApplication, "on">>(history: readonly Past[], on: CalendarDate): readonly Past[] {
+  const [year, dayOfYear] = [Number(on.slice(0, 4)), on.slice(4)];
+  const [earliest, latest] = [`${String(year - 1)}${dayOfYear}`, `${String(year + 1)}${dayOfYear}`];
+  return history.filter((past) => past.on >= earliest && past.on <= latest);
 }
 
 /** What was put down in each stretch of the period that has the day in it: one calendar year, or any 12 months. */
 export function periodsAround<Past extends Pick<PastApplication, "on">>(period: CountedPeriod, history: readonly Past[], on: CalendarDate): readonly (readonly Past[])[] {
   if (period === "calendar-year") return [history.filter((past) => past.on.slice(0, 4) === on.slice(0, 4))];
-  const begins = [on, ...history.map((past) => past.on)].filter((day) => isWithin12Months(day, on));
-  return begins.map((begin) => history.filter((past) => isWithin12Months(begin, past.on)));
+  // Twelve months are over on the day of the same date: April 14 counts with the next April 13.
+  const dated = withinAYearOf(history, on).map((past) => ({ past, overSince: monthsBefore(past.on, 12) }));
+  const yearBefore = monthsBefore(on, 12);
+  const begins = new Set([on, ...dated.map(({ past }) => past.on)].filter((day) => day <= on && day > yearBefore));
+  return [...begins].map((begin) => dated.filter(({ past, overSince }) => begin <= past.on && begin > overSince).map(({ past }) => past));
 }
 
 /** The stretches of time that a limit's own period may mean: a season without dates is held against both. */

@@ -5,7 +5,7 @@ import { formatRatesApart } from "#domain/quantities/format-rate";
 import { addRates, compareRates, type Rate, rateFromAmounts } from "#domain/quantities/rate";
 import { countsToward } from "#domain/label/ingredient-name";
 import { knownDensity, type SeasonLimit } from "#domain/label/label-facts";
-import { type CountedPeriod, inPeriodOf, periodsAround, periodsMeantBy, periodWords } from "#domain/mixing/limit-period";
+import { type CountedPeriod, inPeriodOf, periodsAround, periodsMeantBy, periodWords, withinAYearOf } from "#domain/mixing/limit-period";
 import { type PastIngredient, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 
 type ActiveRate = Rate<"active-ingredient-mass-per-area">;
@@ -29,18 +29,18 @@ function notCounted(words: string): Total {
  * What ingredients add to a limit's total: by their acid where the limit names that, else as themselves. Ingredients that
  * nobody read leave it open, and so does a form of what is limited whose acid equivalent nobody entered.
  * @param product in words, with its day where it was put down before
+ * @returns a part for each ingredient that counts; none for a product without any
  */
-function broughtOf(limited: string, ingredients: readonly Brought[] | "unknown", product: string): Total {
-  const uncountable = notCounted(`What ${product} brings of it can't be counted.`);
-  if (ingredients === "unknown") return uncountable;
-  return sumOf(
-    ingredients.map((active) => {
-      const counts = countsToward(limited, active);
-      if (counts === "undecided") return notCounted(`${product} has ${active.name}, of which no acid equivalent as ${limited} is on file.`);
-      const rate = counts === "by-acid" ? active.acid?.rate : counts === "as-itself" ? active.rate : NO_ACTIVE;
-      return rate === undefined || rate === "not-countable" ? uncountable : { rate, uncounted: [] };
-    }),
-  );
+function broughtOf(limited: string, ingredients: readonly Brought[] | "unknown", product: () => string): readonly Total[] {
+  const uncountable = () => notCounted(`What ${product()} brings of it can't be counted.`);
+  if (ingredients === "unknown") return [uncountable()];
+  return ingredients.flatMap((active) => {
+    const counts = countsToward(limited, active);
+    if (counts === "not") return [];
+    if (counts === "undecided") return [notCounted(`${product()} has ${active.name}, of which no acid equivalent as ${limited} is on file.`)];
+    const rate = counts === "by-acid" ? active.acid?.rate : active.rate;
+    return [rate === undefined || rate === "not-countable" ? uncountable() : { rate, uncounted: [] }];
+  });
 }
 
 type Brought = Pick<PastIngredient, "name" | "rate" | "acid">;
@@ -60,9 +60,11 @@ function ingredientsOf({ label, rate }: TicketTreatment): readonly Brought[] | "
   }));
 }
 
-/** What the applications of a lawn's history brought of a limited ingredient, each with its day. */
-function broughtBefore(limited: string, { history }: TicketLawn): readonly DatedTotal[] {
-  return history.map(({ on, productName, activeIngredients }) => ({ on, total: broughtOf(limited, activeIngredients, `${productName}, put down on ${on},`) }));
+/** What the applications of a lawn's history around a day brought of a limited ingredient, each with its day. */
+function broughtAround(limited: string, { history }: TicketLawn, day: CalendarDate): readonly DatedTotal[] {
+  return withinAYearOf(history, day).flatMap(({ on, productName, activeIngredients }) =>
+    broughtOf(limited, activeIngredients, () => `${productName}, put down on ${on},`).map((total) => ({ on, total })),
+  );
 }
 
 interface DatedTotal {
@@ -88,10 +90,10 @@ function limitsOnLawns({ use: { seasonLimits } }: TicketTreatment, lawns: readon
   if (seasonLimits === "none" || seasonLimits === "unknown") return [];
   const planned = treatments.map((one) => ({ zoneIds: one.zoneIds, productName: one.label.productName, ingredients: ingredientsOf(one) }));
   return seasonLimits.limits.flatMap((limit) => {
-    const brought = planned.map(({ zoneIds, productName, ingredients }) => ({ zoneIds, total: broughtOf(limit.activeIngredient, ingredients, productName) }));
+    const brought = planned.map(({ zoneIds, productName, ingredients }) => ({ zoneIds, totals: broughtOf(limit.activeIngredient, ingredients, () => productName) }));
     return lawns.map((lawn): LimitOnLawn => {
-      const now = brought.filter(({ zoneIds }) => zoneIds.includes(lawn.zoneId)).map(({ total }) => total);
-      const before = broughtBefore(limit.activeIngredient, lawn);
+      const now = brought.filter(({ zoneIds }) => zoneIds.includes(lawn.zoneId)).flatMap(({ totals }) => totals);
+      const before = broughtAround(limit.activeIngredient, lawn, on);
       return { limit, lawn, totalIn: (period) => sumOf([...now, mostIn(period, before, on)]) };
     });
   });
