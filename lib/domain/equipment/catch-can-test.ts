@@ -68,15 +68,23 @@ const MINUTES_DECIMALS = 3;
 export type LowShare = "lower-quarter" | "lower-half";
 
 /**
+ * How many cans are the low ones: their share to the nearest whole can, half a can to the even number, as R rounds in the
+ * source of spreval (Grabow, NC State), R/CUDU.R. So of ten cans two are the low quarter, of fourteen four.
+ */
+export function lowCans(cans: number, share: LowShare): number {
+  const exact = cans / (share === "lower-quarter" ? 4 : 2);
+  const down = Math.floor(exact);
+  return exact - down === 0.5 ? down + (down % 2) : Math.round(exact);
+}
+
+/**
  * Distribution uniformity as a part: the average of the lowest quarter (or half) of the catches over the average of all.
- * The number of low cans is a quarter of them to the nearest, half a can up. Source: spreval (Grabow, NC State),
- * https://glgrabow.github.io/spreval/reference/DU.html. Refused: under four cans, and cans that are all empty.
+ * Source: spreval (Grabow, NC State), https://glgrabow.github.io/spreval/reference/DU.html. Refused: under four cans, and cans that are all empty.
  */
 export function distributionUniformity(catches: readonly Rational[], share: LowShare): Outcome<Rational> {
   const refused = refuseCatches(catches);
   if (refused !== undefined) return refused;
-  const low = Math.round(catches.length / (share === "lower-quarter" ? 4 : 2));
-  const lowest = [...catches].sort(compareRational).slice(0, low);
+  const lowest = [...catches].sort(compareRational).slice(0, lowCans(catches.length, share));
   return accept(reduce(divideRational(averageOf(lowest), averageOf(catches))));
 }
 

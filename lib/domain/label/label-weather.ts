@@ -68,11 +68,21 @@ export function readTemperatureAhead(value: string): ReadAnswer<TemperatureLimit
   return withinHours.ok ? accept({ ...temperature.value, withinHours: withinHours.value }) : withinHours;
 }
 
-/** Reads a wind speed: "10 mph", with the words that lead to it if they are printed. */
-export function readWind(value: string): ReadAnswer<{ readonly limitMph: number }> {
-  const [, figure] = /^(?:(?:up to|at most|not above|not over|at least|from|not below) )?([\d.]+) ?mph(?: or (?:less|more))?$/iu.exec(value) ?? [];
+const WIND_WORDS = {
+  highest: /^(?:(?:up to|at most|not above|not over) )?([\d.]+) ?mph(?: or less)?$/iu,
+  lowest: /^(?:(?:at least|from|not below) )?([\d.]+) ?mph(?: or more)?$/iu,
+} as const;
+
+/**
+ * Reads a wind speed: "10 mph", with the words that lead to it if they are printed. Words of the other bound are refused:
+ * "at least 3 mph" is no highest wind.
+ */
+export function readWind(value: string, bound: "highest" | "lowest"): ReadAnswer<{ readonly limitMph: number }> {
+  const [, figure] = WIND_WORDS[bound].exec(value) ?? [];
   const read = figure === undefined ? undefined : parseNumber("wind", figure);
-  return read?.ok === true ? accept({ limitMph: toNumber(read.value) }) : refuse(`"${value}" is not a wind speed. Write it as in 10 mph.`);
+  if (read?.ok === true) return accept({ limitMph: toNumber(read.value) });
+  const such = bound === "highest" ? "10 mph or up to 10 mph" : "3 mph or at least 3 mph";
+  return refuse(`"${value}" is not a ${bound} wind speed. Write it as in ${such}.`);
 }
 
 /** Reads a time without rain in minutes: "4 hours". */
@@ -126,8 +136,8 @@ export function readWeatherLimits(productName: string, use: LabelUseText, author
     lowestTemperature: limit("lowestTemperature", (value) => readTemperature(value, "lowest")),
     highestTemperature: limit("highestTemperature", (value) => readTemperature(value, "highest")),
     highestTemperatureAhead: limit("highestTemperatureAhead", readTemperatureAhead),
-    lowestWind: limit("lowestWind", readWind),
-    highestWind: limit("highestWind", readWind),
+    lowestWind: limit("lowestWind", (value) => readWind(value, "lowest")),
+    highestWind: limit("highestWind", (value) => readWind(value, "highest")),
     rainfast: limit("rainfast", readRainfast),
     heavyRain: limit("heavyRain", readHeavyRain),
     soil: limit("soil", readClosedSoil),

@@ -1,6 +1,7 @@
 import { averageOf } from "#domain/equipment/repeats";
 import { measurePace, minutesFromSeconds } from "#domain/equipment/pace";
 import { type SprayerTest } from "#domain/equipment/sprayer-calibration";
+import { invariant } from "#domain/foundation/invariant";
 import { canonicalAmountOf, fromExactAmount, type Measure, measureInUnit } from "#domain/quantities/exact-quantity";
 import { type Quantity } from "#domain/quantities/quantity";
 import { divideRational, toNumber } from "#domain/quantities/rational";
@@ -62,8 +63,9 @@ export function timeOnLawns(areas: readonly Quantity<"area">[], pace: LawnPace, 
   }
 }
 
-/** "About 14 min, by the calibration, with 9 turns"; whole minutes, rounded up, at least one where anything is done. */
+/** "About 14 min, by the calibration, with 9 turns"; whole minutes, rounded up, at least one where anything is done. Throws for what is no time. */
 export function timeInWords({ minutes, turns, basis }: TimeOnLawn): string {
+  invariant(minutes >= 0 && Number.isFinite(minutes), "time on a lawn is an amount");
   if (minutes === 0) return "none";
   const whole = `About ${String(Math.max(1, Math.ceil(minutes - 1e-9)))} min`;
   if (basis === "house") return `${whole}, by the company’s figure; no pace is on file`;

@@ -1,4 +1,5 @@
 import { type CalendarDate } from "#domain/foundation/calendar-date";
+import { invariant } from "#domain/foundation/invariant";
 import { type Outcome, accept, badInput } from "#domain/foundation/outcome";
 import { dayOfYear, refuseUnrealDate } from "#domain/turf/daily-series";
 import {
@@ -115,7 +116,7 @@ export function hargreavesEvapotranspirationMillimeters(day: {
   return accept(hargreavesMillimeters(day, extraterrestrialRadiation(day.latitudeDegrees, dayOfYear(day.date))));
 }
 
-/** The bare Hargreaves equation in mm, for extraterrestrial radiation in MJ per square meter and day (FAO-56 Eq. 52). */
+/** The bare Hargreaves equation in mm, for extraterrestrial radiation in MJ per square meter and day (FAO-56 Eq. 52). Throws for extremes turned round. */
 export function hargreavesMillimeters(
   day: {
     readonly minimumTemperatureC: number;
@@ -126,6 +127,8 @@ export function hargreavesMillimeters(
 ): number {
   const { minimumTemperatureC: minimum, maximumTemperatureC: maximum } = day;
   const mean = day.meanTemperatureC ?? (minimum + maximum) / 2;
+  invariant(maximum >= minimum && Number.isFinite(mean), "a day's highest temperature is not under its lowest");
+  invariant(extraterrestrial >= 0 && Number.isFinite(extraterrestrial), "radiation is an amount");
   return Math.max(0, 0.0023 * (mean + 17.8) * Math.sqrt(maximum - minimum) * evaporationMillimeters(extraterrestrial));
 }
 

@@ -1,4 +1,5 @@
 import { type CalendarDate } from "#domain/foundation/calendar-date";
+import { invariant } from "#domain/foundation/invariant";
 import { type Outcome, accept, missingFact } from "#domain/foundation/outcome";
 import { type DatePeriod, type Dated, unbrokenDays } from "#domain/turf/daily-series";
 import { type AmountLimit, amountRange, refuseOutOfRange, temperatureRange } from "#domain/turf/physical-range";
@@ -52,10 +53,11 @@ function cappedPotential(season: GrowthSeason, meanTemperatureC: number): number
 }
 
 /**
- * What a growth potential means: from 50 % up growth is good, below it the grass is under stress, at 10 % and
+ * What a growth potential, from 0 to 1 (others throw), means: from 50 % up growth is good, below it the grass is under stress, at 10 % and
  * below growth is extremely limited. Source: PACE Turf, Turf growth potentials: a tool with many uses.
  */
 export function describeGrowth(potential: number): "good" | "stress" | "extremely-limited" {
+  invariant(potential >= 0 && potential <= 1, "a growth potential is a part of 1");
   if (potential >= 0.5) return "good";
   return potential > 0.1 ? "stress" : "extremely-limited";
 }
@@ -69,8 +71,10 @@ export const MONTHLY_NITROGEN_MAXIMUM_GRAMS_PER_SQUARE_METER = {
   fineTurf: { gramsPerSquareMeter: 3, source: "Woods, Asian Turfgrass Center, February 3, 2019" },
 } as const;
 
-/** Standard nitrogen of a month in g/m2: the month's maximum x growth potential (Woods 2019; PACE Turf). */
+/** Standard nitrogen of a month in g/m2: the month's maximum, from 0, x growth potential, from 0 to 1 (Woods 2019; PACE Turf). Throws for others. */
 export function monthlyNitrogenGramsPerSquareMeter(maximumGramsPerSquareMeter: number, potential: number): number {
+  invariant(maximumGramsPerSquareMeter >= 0 && Number.isFinite(maximumGramsPerSquareMeter), "a month's nitrogen is an amount");
+  invariant(potential >= 0 && potential <= 1, "a growth potential is a part of 1");
   return maximumGramsPerSquareMeter * potential;
 }
 

@@ -1,3 +1,4 @@
+import { invariant } from "#domain/foundation/invariant";
 import { MOST_WIND, type RangeCheck, amountRange, latitudeRange } from "#domain/turf/physical-range";
 import { STEFAN_BOLTZMANN_PER_DAY } from "#domain/turf/solar-radiation";
 
@@ -35,6 +36,7 @@ export const SURFACES: Readonly<Record<ReferenceSurface, SurfaceConstants>> = {
     soilHeatShareByDay: 0.1,
     soilHeatShareByNight: 0.5,
     stefanBoltzmannPerDay: STEFAN_BOLTZMANN_PER_DAY.fao56,
+    // FAO-56 names no least, so under a very dark sky its longwave comes in rather than out; the ASCE surfaces have one.
     leastClearness: 0,
   },
   "asce-short": {
@@ -61,8 +63,13 @@ export const SURFACES: Readonly<Record<ReferenceSurface, SurfaceConstants>> = {
   },
 };
 
-/** Wind speed at 2 m from that at another height over grass, both in m/s (FAO-56 Eq. 47). */
+/** Lower than this the logarithm of the profile is no wind any more: it is nothing at 8 cm over the grass. */
+const LEAST_HEIGHT_METERS = 0.5;
+
+/** Wind speed at 2 m from that at another height over grass, from half a meter up, both in m/s (FAO-56 Eq. 47). Throws for others. */
 export function windAtTwoMeters(windMetersPerSecond: number, heightMeters: number): number {
+  invariant(windMetersPerSecond >= 0 && Number.isFinite(windMetersPerSecond), "a wind blows at no less than nothing");
+  invariant(heightMeters >= LEAST_HEIGHT_METERS && Number.isFinite(heightMeters), "wind is measured over the grass");
   return heightMeters === 2 ? windMetersPerSecond : (windMetersPerSecond * 4.87) / Math.log(67.8 * heightMeters - 5.42);
 }
 

@@ -1,4 +1,4 @@
-import { measureStation } from "#domain/equipment/catch-can-test";
+import { lowCans, measureStation } from "#domain/equipment/catch-can-test";
 import { averageMeasure } from "#domain/equipment/repeats";
 import { type Finding, takeCare } from "#domain/foundation/finding";
 import { accept, badInput, type InputRefusal, type Outcome } from "#domain/foundation/outcome";
@@ -215,7 +215,7 @@ export function cansWorksheet(typed: Typed<CansField>): WorksheetOutcome {
 
 /** A quarter of the cans to the nearest, those with the least water, as the DU takes them. */
 function lowestQuarter(cans: readonly Length[]): readonly Length[] {
-  return cans.toSorted(compareExact).slice(0, Math.round(cans.length / 4));
+  return cans.toSorted(compareExact).slice(0, lowCans(cans.length, "lower-quarter"));
 }
 
 function averageLines(which: string, cans: readonly Length[], average: Length): readonly string[] {

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { type CatchCanTest, christiansenUniformity, designedDepthPerHour, distributionUniformity, measureStation } from "#domain/equipment/catch-can-test";
+import { type CatchCanTest, christiansenUniformity, designedDepthPerHour, distributionUniformity, lowCans, measureStation } from "#domain/equipment/catch-can-test";
 import { compareExact, exactly, measureInUnit } from "#domain/quantities/exact-quantity";
 import { of, zero } from "#domain/quantities/quantity";
 import { compareRational, multiplyRational, ONE, rational, toNumber } from "#domain/quantities/rational";
@@ -55,7 +55,7 @@ describe("uniformity", () => {
     expect(compareRational(valueOf(christiansenUniformity(same)), ONE)).toBe(0);
   });
 
-  test.each([[4, 1], [5, 1], [6, 2], [9, 2], [10, 3], [15, 4], [16, 4]])("of %d cans takes the lowest %d", (count, low) => {
+  test.each([[4, 1], [5, 1], [6, 2], [9, 2], [10, 2], [14, 4], [15, 4], [16, 4]])("of %d cans takes the lowest %d", (count, low) => {
     const cans = Array.from({ length: count }, (_, index) => (index < low ? 0 : 1));
     expect(valueOf(distributionUniformity(whole(...cans), "lower-quarter")).numerator).toBe(0n);
     const oneMore = Array.from({ length: count }, (_, index) => (index < low - 1 ? 0 : 1));
@@ -92,4 +92,11 @@ test("the designed depth is 96.25 gallons a minute over square feet, and more in
   expect(compareExact(designed("square"), exactly("in", "96.25"))).toBe(0);
   expect(compareExact(designed("triangular"), exactly("in", rational(96_250n, 866n)))).toBe(0);
   expect(refusalOf(designedDepthPerHour(of("gal", 1n), zero("area"), "square")).field).toBe("area");
+});
+
+// R 4: round(n / 4) for n from 4 to 18, which spreval takes (R/CUDU.R).
+test("the low quarter is rounded as R rounds, half a can to the even number", () => {
+  const counts = Array.from({ length: 15 }, (_, index) => index + 4);
+  expect(counts.map((cans) => lowCans(cans, "lower-quarter"))).toEqual([1, 1, 2, 2, 2, 2, 2, 3, 3, 3, 4, 4, 4, 4, 4]);
+  expect([4, 5, 6, 7].map((cans) => lowCans(cans, "lower-half"))).toEqual([2, 2, 3, 4]);
 });

@@ -34,9 +34,13 @@ describe("temperature", () => {
 });
 
 test("wind, rain and soil", () => {
-  expect(readWind("10 mph")).toEqual(accept({ limitMph: 10 }));
-  expect(readWind("up to 10 mph")).toEqual(accept({ limitMph: 10 }));
-  expect(readWind("10").ok).toBe(false);
+  expect(readWind("10 mph", "highest")).toEqual(accept({ limitMph: 10 }));
+  expect(readWind("up to 10 mph", "highest")).toEqual(accept({ limitMph: 10 }));
+  expect(readWind("at least 3 mph", "lowest")).toEqual(accept({ limitMph: 3 }));
+  expect(readWind("3 mph or more", "lowest")).toEqual(accept({ limitMph: 3 }));
+  expect(readWind("10", "highest").ok).toBe(false);
+  for (const value of ["at least 3 mph", "3 mph or more", "from 3 mph"]) expect(readWind(value, "highest").ok).toBe(false);
+  for (const value of ["up to 10 mph", "10 mph or less", "not over 10 mph"]) expect(readWind(value, "lowest").ok).toBe(false);
   expect(readRainfast("4 hours")).toEqual(accept({ minutes: 240 }));
   expect(readRainfast("1 day")).toEqual(accept({ minutes: 1440 }));
   expect(readRainfast("1 month").ok).toBe(false);

@@ -111,6 +111,8 @@ describe("Hargreaves", () => {
   });
   test("takes a mean of its own where one was measured", () => {
     const spread = { minimumTemperatureC: 28, maximumTemperatureC: 38 };
+    expect(() => hargreavesMillimeters({ minimumTemperatureC: 20, maximumTemperatureC: 10 }, 40)).toThrow();
+    expect(() => hargreavesMillimeters(spread, Number.NaN)).toThrow();
     expect(hargreavesMillimeters({ ...spread, meanTemperatureC: 35 }, 40)).toBeGreaterThan(
       hargreavesMillimeters(spread, 40),
     );

@@ -5,6 +5,7 @@ import {
   GROWTH_CURVES,
   growthCurveAt,
   growthPotential,
+  describeGrowth,
   monthlyNitrogenGramsPerSquareMeter,
   nitrogenShareOfStandard,
   overseedingInflection,
@@ -108,4 +109,12 @@ describe("overseeding window", () => {
     });
     expect(valueOf(overseedingWindow(seriesOf([30, 31]), periodOf([30, 31])))).toEqual({});
   });
+});
+
+test("what is no growth potential has no meaning and no nitrogen", () => {
+  for (const potential of [Number.NaN, -0.1, 1.1]) {
+    expect(() => describeGrowth(potential)).toThrow();
+    expect(() => monthlyNitrogenGramsPerSquareMeter(3, potential)).toThrow();
+  }
+  expect(() => monthlyNitrogenGramsPerSquareMeter(-5, 0.5)).toThrow();
 });

@@ -57,6 +57,7 @@ describe("the Penman-Monteith equation", () => {
 describe("wind at 2 m", () => {
   test("is itself when measured there, and less than higher up", () => {
     expect(windAtTwoMeters(3, 2)).toBe(3);
+    for (const [wind, height] of [[3, 0.09], [3, Number.NaN], [-1, 2], [Number.POSITIVE_INFINITY, 10]] as const) expect(() => windAtTwoMeters(wind, height)).toThrow();
     fc.assert(
       fc.property(between(2.1, 100), (height) => {
         expect(windAtTwoMeters(3, height)).toBeLessThan(3);
