@@ -98,6 +98,23 @@ for (const [name, kinds] of Object.entries(WORKSHEETS)) {
   }
 }
 
+test("the longest tables are thinned out on paper, and stay on one page", async ({ page, demonstration }) => {
+  await open(page, demonstration, "degree-days", undefined);
+  await page.getByRole("link", { name: "Fill in an example" }).click();
+  await expect(page.getByRole("region", { name: "Result" })).toBeVisible();
+  const address = new URL(page.url());
+  const dateOf = (day: number) => new Date(Date.UTC(2026, 1, 15 + day)).toISOString().slice(0, 10);
+  const days = Array.from({ length: 90 }, (_, day) => `${dateOf(day)}, ${String(55 + (day % 20))}, ${String(35 + (day % 10))}`).join("\n");
+  address.searchParams.set("days", days);
+  await page.goto(address.toString());
+  const rows = page.getByRole("region", { name: "Result" }).locator("tbody tr");
+  await expect(rows).toHaveCount(90);
+  await page.emulateMedia({ media: "print" });
+  await expect(rows.filter({ visible: true })).toHaveCount(31);
+  await expect(page.getByText("On paper every third row and the last; the page has all 90.")).toBeVisible();
+  expect(pagesOf(await page.pdf({ format: "Letter" }))).toBe(1);
+});
+
 test.describe("without scripts", () => {
   test.use({ javaScriptEnabled: false });
   test("a sheet is refused and worked out all the same", async ({ page, demonstration }) => {

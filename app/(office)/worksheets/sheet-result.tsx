@@ -57,14 +57,27 @@ function Answer({ answer: { figure, unit, of } }: { readonly answer: WorksheetAn
   );
 }
 
+/** Every how many rows one is printed, so that a season of days stays on the one page. */
+function rowsToOneOnPaper(rows: number): { readonly step: 1 | 3 | 7 | 14; readonly words: string } {
+  if (rows <= 30) return { step: 1, words: "" };
+  if (rows <= 90) return { step: 3, words: "every third row and the last" };
+  return rows <= 210 ? { step: 7, words: "every seventh row and the last" } : { step: 14, words: "every fourteenth row and the last" };
+}
+
 function SheetTable({ table: { caption, columns, rows } }: { readonly table: WorksheetTable }) {
+  const { step, words } = rowsToOneOnPaper(rows.length);
   const [first, ...rest] = columns.map(({ head, align }, index): TableColumn => ({ id: String(index), head, align }));
   if (first === undefined) return null;
   return (
     <Sheet flush>
-      <div className={styles.table}>
+      <div className={styles.table} data-paper-step={step}>
         <Table
-          caption={<span className={styles.caption}>{caption}</span>}
+          caption={
+            <span className={styles.caption}>
+              {caption}
+              {words !== "" && <span className={styles.onlyOnPaper}> On paper {words}; the page has all {rows.length}.</span>}
+            </span>
+          }
           columns={[first, ...rest]}
           rows={rows.map((cells, row) => ({ id: String(row), cells: Object.fromEntries(cells.map((cell, index) => [String(index), cell])) }))}
           dense
