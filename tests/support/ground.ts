@@ -35,7 +35,7 @@ export function propertyForm(propertyId: string) {
 
 /** The form of a lawn, filled in but for its measure. */
 export function zoneForm() {
-  return { name: "Front", grass: "Kentucky bluegrass", secondGrass: "perennial ryegrass", thirdGrass: "", grassesKnown: "looked", establishedBy: "", establishedOn: "" } as const;
+  return { name: "Front", grass: "Kentucky bluegrass", secondGrass: "perennial ryegrass", thirdGrass: "", grassesKnown: "looked", waterBeside: "none", establishedBy: "", establishedOn: "" } as const;
 }
 
 /** Forty by sixty feet of lawn: 2,400 sq ft. */

@@ -133,6 +133,7 @@ export const LAWN: TicketLawn = {
   areaOrigin: "measured",
   grasses: ["tall fescue"],
   grassesAssumed: false,
+  waterBeside: "none",
   waterEdges: [],
   soilTests: [],
   establishedOn: "unknown",

@@ -7,6 +7,7 @@ import { type TypedPiece } from "#domain/properties/lawn-pieces";
 import { type PhosphorusFinding } from "#domain/properties/soil-test";
 import { isWeekday, type Weekday, weekdaysOf } from "#domain/properties/weekday";
 import { fromAmount, type Quantity } from "#domain/quantities/quantity";
+import { type WaterBeside } from "#domain/rules/kept-clear";
 import { isGrass, type Grass } from "#domain/turf/grass";
 import { idField } from "#application/field.schema";
 import { type LookOnFile, looksOfZones } from "#application/properties/lawn-looks";
@@ -47,6 +48,8 @@ export interface LawnOnFile {
   readonly areaOrigin: "measured" | "entered" | "imported";
   readonly measuredOn: CalendarDate | null;
   readonly established: { readonly by: "seed" | "sod"; readonly on: CalendarDate } | null;
+  /** Whether there is water beside it, as somebody said. */
+  readonly waterBeside: WaterBeside;
   readonly waterEdges: readonly WaterEdgeOnFile[];
   /** The newest first. */
   readonly soilTests: readonly SoilTestOnFile[];
@@ -126,6 +129,7 @@ async function readLawns(work: Work, propertyId: string): Promise<readonly LawnO
       zone.establishedBy === null || zone.establishedOn === null
         ? null
         : { by: zone.establishedBy as "seed" | "sod", on: calendarDayOf(zone.establishedOn) },
+    waterBeside: zone.waterBeside as WaterBeside,
     waterEdges: (edgesOf.get(zone.zoneId) ?? []).map(({ waterEdgeId, name, length, width }) => ({
       waterEdgeId, name, length: lengthOrNone(length), width: lengthOrNone(width),
     })),

@@ -10,7 +10,7 @@ import { type Outcome } from "#domain/foundation/outcome";
 import { type PerNutrient } from "#domain/turf/nutrients";
 import { type ActiveIngredient, type LabelFacts, type LabelUse, type ProductRate } from "#domain/label/label-facts";
 import { type LawnPace } from "#domain/mixing/time-on-lawn";
-import { type WaterEdge } from "#domain/rules/kept-clear";
+import { type WaterBeside, type WaterEdge } from "#domain/rules/kept-clear";
 import { type SoilTestFact } from "#domain/rules/nutrient-law";
 
 /** The nutrients that a rate of product puts on an area; refused by name where a label's fact is missing. */
@@ -54,6 +54,7 @@ export interface TicketLawn {
   /** The main one first. */
   readonly grasses: readonly Grass[];
   readonly grassesAssumed: boolean;
+  readonly waterBeside: WaterBeside;
   readonly waterEdges: readonly WaterEdge[];
   readonly soilTests: readonly SoilTestFact[];
   readonly establishedOn: CalendarDate | "unknown";

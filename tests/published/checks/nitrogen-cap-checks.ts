@@ -103,7 +103,7 @@ const distances = ([["yes", 10n], ["no", 15n]] as const).map(([deflector, feet])
   holds: () => {
     const creek = { name: "the creek", length: of("ft", 40n), width: "unknown" } as const;
     const placement = { productName: "Feed", isFertilizer: true, deflector, label: "none" } as const;
-    expect(keptClearOf("Back", [creek], placement, MARYLAND.facts["distance-to-water"]).area).toEqual(of("sq ft", 40n * feet));
+    expect(keptClearOf({ name: "Back", waterBeside: "yes", waterEdges: [creek] }, placement, MARYLAND.facts["distance-to-water"]).area).toEqual(of("sq ft", 40n * feet));
   },
 }));
 

@@ -8,7 +8,7 @@ import { KeyValueList } from "#ui/key-value-list";
 import { Row } from "#ui/row";
 import { Stack } from "#ui/stack";
 import { Table } from "#ui/table";
-import { grassWords, originWords, rateWords, waterWords } from "./ground-words";
+import { grassWords, lawnWaterWords, originWords, rateWords } from "./ground-words";
 
 interface Props {
   readonly property: PropertyOnFile;
@@ -39,7 +39,7 @@ export function LawnsOfGround({ property, mayChange }: Props) {
             grass: grassWords(lawn),
             measured: originWords(lawn),
             water: [
-              ...lawn.waterEdges.map(waterWords),
+              ...lawnWaterWords(lawn),
               ...lawn.soilTests.slice(0, 1).map(({ sampledOn, phosphorusWord }) => `phosphorus “${phosphorusWord}”, ${formatShortDate(sampledOn)}`),
             ].join("; "),
           },
