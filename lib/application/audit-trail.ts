@@ -70,7 +70,7 @@ export type Deed =
   | { readonly deed: "visit-called-off"; readonly details: { readonly name: string; readonly reason: string; readonly wasOn: string | null } }
   | { readonly deed: "route-day-added"; readonly details: { readonly date: string; readonly truck: string; readonly operator: string; readonly startsAtMinute: number; readonly endsAtMinute: number } }
   | { readonly deed: "route-day-changed"; readonly details: { readonly before: Readonly<Record<string, unknown>>; readonly after: Readonly<Record<string, unknown>> } }
-  | { readonly deed: "forecast-entered"; readonly details: { readonly date: string; readonly highF: number; readonly nextHighF: number | null; readonly source: string } }
+  | { readonly deed: "forecast-entered"; readonly details: { readonly date: string; readonly highF: number; readonly followingHighsF: readonly (number | null)[]; readonly source: string } }
   | { readonly deed: "visit-placed"; readonly details: { readonly date: string; readonly truck: string; readonly position: number } }
   | { readonly deed: "visit-moved"; readonly details: { readonly before: Readonly<Record<string, unknown>>; readonly after: Readonly<Record<string, unknown>> } }
   | { readonly deed: "visit-taken-off"; readonly details: { readonly date: string; readonly truck: string; readonly position: number } }

@@ -1,3 +1,4 @@
+import { comingHighsOf } from "#application/days/coming-highs";
 import { calendarDayOf } from "#application/stored-day";
 import { type Work } from "#application/use-case";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
@@ -43,7 +44,8 @@ export interface StopOfVisit {
   readonly isPinned: boolean;
   readonly startsAtMinute: number;
   readonly forecastHighF: number | null;
-  readonly forecastNextHighF: number | null;
+  /** Of the three days after, in their order. */
+  readonly forecastFollowingHighsF: readonly (number | null)[];
 }
 
 export interface VisitRow {
@@ -189,11 +191,13 @@ interface DayColumns {
   readonly startsAtMinute: number;
   readonly forecastHighF: number | null;
   readonly forecastNextHighF: number | null;
+  readonly forecastSecondHighF: number | null;
+  readonly forecastThirdHighF: number | null;
 }
 
 function stopOnDay(stop: StopColumns, day: DayColumns | undefined): StopOfVisit | null {
   if (day === undefined) return null;
   const { routeDayId, position, arrivesAtMinute, driveMinutes, isPinned } = stop;
-  const { vehicleId, operatorId, startsAtMinute, forecastHighF, forecastNextHighF } = day;
-  return { routeDayId, date: calendarDayOf(day.date), vehicleId, operatorId, position, arrivesAtMinute, driveMinutes, isPinned, startsAtMinute, forecastHighF, forecastNextHighF };
+  const { vehicleId, operatorId, startsAtMinute, forecastHighF } = day;
+  return { routeDayId, date: calendarDayOf(day.date), vehicleId, operatorId, position, arrivesAtMinute, driveMinutes, isPinned, startsAtMinute, forecastHighF, forecastFollowingHighsF: comingHighsOf(day) };
 }

@@ -77,8 +77,11 @@ function refuseHomeless({ treatments, lawns }: TicketQuestion): InputRefusal | u
   return refused("zoneIds", productName, "lawns of this visit, one or more", sentence);
 }
 
-function refuseSettings({ settings: { heatCautionFromF } }: TicketQuestion): Outcome<never> | undefined {
-  return refuseOutOfRange([highRange("heatCautionFromF", "The heat from which on the company takes care", heatCautionFromF)]);
+function refuseSettings({ settings: { heatCautionFromF, heatCautionWarmFromF } }: TicketQuestion): Outcome<never> | undefined {
+  return refuseOutOfRange([
+    highRange("heatCautionFromF", "The heat from which on the company takes care", heatCautionFromF),
+    highRange("heatCautionWarmFromF", "The heat from which on the company takes care of warm-season turf", heatCautionWarmFromF),
+  ]);
 }
 
 function allFindings(question: TicketQuestion, pack: RulePack | undefined, worked: Worked, heat: readonly Finding[]): readonly Finding[] {

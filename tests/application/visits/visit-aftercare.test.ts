@@ -121,7 +121,7 @@ test("a question that can't be meant is refused as a whole", () => {
 
 test("the span begins when the truck arrives, else when its day begins, else at nine, and lasts as long as the work", () => {
   const stop = {
-    routeDayId: "d", date: TUESDAY, vehicleId: "truck", operatorId: "rowan", position: 1, arrivesAtMinute: 450, driveMinutes: null, isPinned: false, startsAtMinute: 420, forecastHighF: null, forecastNextHighF: null,
+    routeDayId: "d", date: TUESDAY, vehicleId: "truck", operatorId: "rowan", position: 1, arrivesAtMinute: 450, driveMinutes: null, isPinned: false, startsAtMinute: 420, forecastHighF: null, forecastFollowingHighsF: [null, null, null],
   };
   const spanFor = (more: Partial<VisitRow>) => spanOfVisit(TUESDAY, visitAt({}, more), (on, minute) => instantOfMinute(on, minute, ZONE));
   expect(spanFor({ stop })).toEqual({ fromEpochMilliseconds: at("2026-04-14T07:30-04:00"), untilEpochMilliseconds: at("2026-04-14T08:00-04:00") });

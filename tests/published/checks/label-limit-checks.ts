@@ -6,8 +6,11 @@ import { readReachBack, readUntils } from "#domain/label/label-time";
 import { readHeavyRain, readRainfast, readTemperature, readTemperatureAhead, readWind } from "#domain/label/label-weather";
 import { readWateringIn } from "#domain/label/label-water";
 import { aftercareTimeline } from "#domain/mixing/aftercare";
+import { careInHeat } from "#domain/mixing/heat-care";
+import { type TicketTreatment } from "#domain/mixing/ticket-question";
 import { measureInUnit } from "#domain/quantities/exact-quantity";
-import { toNumber } from "#domain/quantities/rational";
+import { decimal, toNumber } from "#domain/quantities/rational";
+import { gradeOf } from "#domain/turf/nutrients";
 import { judgeDayByForecastHigh } from "#domain/weather/forecast-high";
 import { VARIABLE_BELOW_WIND_MPH, DEFAULT_SPRAY_WEATHER_SETTINGS, type WeatherLimits } from "#domain/weather/spray-limits";
 import { judgeSprayDay } from "#domain/weather/spray-hours";
@@ -16,6 +19,7 @@ import { aftercareQuestion, appliedOf, labelOf, rowOf, says } from "../../suppor
 import { day, valueOf } from "../../support/domain-answers";
 import { type PublishedStatement } from "../../support/published-check";
 import { fairHours, label, mixOf, questionOf } from "../../support/spray-builders";
+import { FEED, IRON, QUESTION } from "../../support/ticket";
 
 /** What was read; a label's reader refuses in a sentence. */
 function readAs<Value>(answer: ReadAnswer<Value>): Value {
@@ -153,6 +157,33 @@ const ofHeat: readonly PublishedStatement[] = [
   },
 ];
 
+/** Whether feed or iron is for care on cool-season turf on a day with this high and cool days after. */
+function wantsCare(treatment: TicketTreatment, forecastHighF: number): boolean {
+  return careInHeat({ ...QUESTION, on: ON, treatments: [treatment] }, { date: ON, forecastHighF, followingHighsF: [60, 60, 60] }).length > 0;
+}
+
+const nitrogen = (slowPercent: string): TicketTreatment => ({
+  ...FEED,
+  label: { ...FEED.label, analysis: { grade: gradeOf("32", "0", "0"), release: { kind: "slow-percent-of-nitrogen", percent: decimal(slowPercent) } } },
+});
+
+const ofFeed: readonly PublishedStatement[] = [
+  {
+    row: "spray-window.12",
+    says: "quick nitrogen is for care at 86 °F, slow nitrogen is not",
+    source: "Purdue AY-22, https://www.agry.purdue.edu/turfnew/pubs/ay22.htm",
+    status: "seen",
+    holds: () => expect([wantsCare(nitrogen("0"), 86), wantsCare(nitrogen("100"), 86)]).toEqual([true, false]),
+  },
+  {
+    row: "weather-limits.8",
+    says: "foliar iron goes at 60 to 70 °F and is for care from 80 on",
+    source: "a sulfate supplier's page only; common practice",
+    status: "memory",
+    holds: () => expect([60, 70, 79, 80].map((high) => wantsCare(IRON, high))).toEqual([false, false, false, true]),
+  },
+];
+
 const MISSOURI = "Univ. of Missouri (Warmund) 28 Mar 2018, https://ipm.missouri.edu/meg/2018/3/rainfastness_pesticides/";
 const ofRain: PublishedStatement = {
   row: "weather-limits.9",
@@ -188,4 +219,4 @@ const ofDepths = (
   },
 }));
 
-export const LABEL_LIMIT_CHECKS: readonly PublishedStatement[] = [...ofBroadleaf, ...ofHeat, ofRain, ...ofDepths];
+export const LABEL_LIMIT_CHECKS: readonly PublishedStatement[] = [...ofBroadleaf, ...ofHeat, ...ofFeed, ofRain, ...ofDepths];

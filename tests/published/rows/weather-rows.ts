@@ -1,4 +1,4 @@
-import { ADVICE, FORMULA, LABEL, NOINPUTS, NOTREAD, PROCEDURE, PROGRAM, SETTING, STATEMENT, type ReferenceRow } from "../reference-row";
+import { FORMULA, LABEL, NOINPUTS, NOTREAD, PROCEDURE, PROGRAM, SETTING, STATEMENT, type ReferenceRow } from "../reference-row";
 
 export const ROWS_OF_WEATHER: readonly ReferenceRow[] = [
   { id: "water.1", words: "Penman-Monteith of FAO-56, and Hargreaves", source: "Allen et al. 1998, FAO-56", status: "seen-2nd" },
@@ -59,7 +59,7 @@ export const ROWS_OF_WEATHER: readonly ReferenceRow[] = [
   { id: "spray-window.9", words: "wind of 3 to 10 mph and 80 to 90 °F", source: "Nebraska Ext. MG 15 Sep 2023 (chadronradio.com)", status: "seen" },
   { id: "spray-window.10", words: "broadleaf herbicide: 5 mph, 85 °F within 24 h, no rain for 24 h, mowing days", source: "Iowa State Ext., https://hortnews.extension.iastate.edu/faq/what-proper-way-apply-broadleaf-herbicides-lawn", status: "seen" },
   { id: "spray-window.11", words: "a label's \"do not apply above 90 °F\"", source: "McCullough, UGA, https://ugaurbanag.com/?p=3524", status: "seen" },
-  { id: "spray-window.12", words: "quick nitrogen may burn; slow rarely above 85 °F", source: "Purdue AY-22, https://www.agry.purdue.edu/turfnew/pubs/ay22.htm", status: "seen", omission: STATEMENT },
+  { id: "spray-window.12", words: "quick nitrogen may burn; slow rarely above 85 °F", source: "Purdue AY-22, https://www.agry.purdue.edu/turfnew/pubs/ay22.htm", status: "seen" },
   { id: "spray-window.13", words: "inversion: most nights from 1 to 2 h before sundown to about 1 h after sunrise", source: "GRDC Spray Manual 10.8 (2025)", status: "seen" },
   { id: "spray-window.14", words: "humidity and temperature are taken in the shade at 1.25 m", source: "GRDC 10.3", status: "seen", omission: PROCEDURE },
   { id: "spray-window.15", words: "rainfast hours by product", source: "UF/IFAS AG359, which could not be read", status: "memory", omission: NOTREAD },
@@ -84,7 +84,7 @@ export const ROWS_OF_WEATHER: readonly ReferenceRow[] = [
   { id: "weather-limits.5", words: "turf bears less herbicide above 90 °F and in drought", source: "UGA Ben Hill Co. 2019, https://site.extension.uga.edu/benhillcoag/2019/02/getting-home-lawns-ready-for-spring-green-up/", status: "seen", omission: STATEMENT },
   { id: "weather-limits.6", words: "cool-season nitrogen in February, September and November only", source: "NC State Henderson Co., https://henderson.ces.ncsu.edu/caringforyourlawn/", status: "seen", omission: PROGRAM },
   { id: "weather-limits.7", words: "tall fescue: no nitrogen after March 15", source: "Durham Co. Master Gardeners (NC State), https://durhammastergardeners.com/tag/cool-season-lawns/", status: "seen", omission: PROGRAM },
-  { id: "weather-limits.8", words: "foliar iron: 60 to 70 °F, not above 80", source: "a sulfate supplier's page only", status: "memory", omission: ADVICE },
+  { id: "weather-limits.8", words: "foliar iron: 60 to 70 °F, not above 80", source: "a sulfate supplier's page only", status: "memory" },
   { id: "weather-limits.9", words: "fungicides and insecticides: 1 in of rain within 24 h, 2 in call for another", source: "Univ. of Missouri (Warmund) 28 Mar 2018, https://ipm.missouri.edu/meg/2018/3/rainfastness_pesticides/", status: "seen" },
   { id: "weather-limits.10", words: "an inch of rain halves what is left", source: "Western Canada Turfgrass Assoc. (Lanthier), https://wcta-online.com/turfgrass-research/1297-the-rainfastness-of-pesticides", status: "seen", omission: FORMULA },
   { id: "weather-limits.11", words: "how rainfast classes of insecticide are", source: "Palm Beach Co. Ext. from UF/IFAS PI238", status: "seen-2nd", omission: LABEL },
