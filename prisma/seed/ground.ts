@@ -56,6 +56,8 @@ async function settleProperty({ key, houseDaysAgo }: GroundMaking, propertyId: s
   const { property } = must(await readProperty(then, key, { propertyId }));
   const { version, street, city, state, zip, position, narrowestGate, lotArea } = property;
   const isPond = street === "7 Heron Court";
+  // The town of the third property lets its people water by their house numbers.
+  const goesByNumber = index === 2;
   must(
     await changeProperty(then, key, {
       ...{ propertyId, version, street, city, state: state as "IN" | "IL", zip },
@@ -67,8 +69,9 @@ async function settleProperty({ key, houseDaysAgo }: GroundMaking, propertyId: s
       mowingWeekday: property.mowingWeekday === null ? "" : String(property.mowingWeekday),
       mowedBy: index % 4 === 0 ? "customer" : index % 4 === 1 ? "another-crew" : "us",
       lotArea: lotArea === null ? "" : formatQuantityIn(lotArea, "sq ft", 2),
-      wateringFrom: isPond ? "04:00" : "",
-      wateringUntil: isPond ? "09:00" : "",
+      wateringFrom: isPond || goesByNumber ? "04:00" : "",
+      wateringUntil: isPond || goesByNumber ? "09:00" : "",
+      wateringBy: goesByNumber ? "house-number" : "weekdays",
       wateringOn: isPond ? { "1": "yes", "3": "yes", "5": "yes" } : {},
       note: property.note ?? "",
     }),

@@ -5,6 +5,7 @@ import { accept } from "#domain/foundation/outcome";
 import { type ClientStanding, type Mower } from "#domain/properties/client-standing";
 import { type TypedPiece } from "#domain/properties/lawn-pieces";
 import { type PhosphorusFinding } from "#domain/properties/soil-test";
+import { isWateringDates, type WateringDates } from "#domain/properties/watering-dates";
 import { isWeekday, type Weekday, weekdaysOf } from "#domain/properties/weekday";
 import { fromAmount, type Quantity } from "#domain/quantities/quantity";
 import { type WaterBeside } from "#domain/rules/kept-clear";
@@ -87,6 +88,8 @@ export interface PropertyOnFile {
   readonly wateringHours: { readonly fromMinute: number; readonly untilMinute: number } | null;
   /** Empty where no day is on file. */
   readonly wateringWeekdays: readonly Weekday[];
+  /** What the days go by instead of days of the week, or null. */
+  readonly wateringDates: WateringDates | null;
   readonly note: string | null;
   readonly client: {
     readonly clientId: string;
@@ -182,6 +185,7 @@ export const readProperty = useCase("properties/read-property", z.object({ prope
         ? null
         : { fromMinute: row.wateringFromMinute, untilMinute: row.wateringUntilMinute },
     wateringWeekdays: weekdaysOf(row.wateringWeekdays ?? ""),
+    wateringDates: row.wateringDates !== null && isWateringDates(row.wateringDates) ? row.wateringDates : null,
     client: {
       clientId: client.clientId, version: client.version, name: client.name, phone: client.phone, email: client.email,
       standing: client.standing as ClientStanding, otherProperties: others,

@@ -6,6 +6,7 @@ import { groupedBy } from "#domain/foundation/grouping";
 import { type UsState } from "#domain/company/us-state";
 import { type ProductRate } from "#domain/label/label-facts";
 import { rateFromAmounts } from "#domain/quantities/rate";
+import { isWateringDates, oddOrEven } from "#domain/properties/watering-dates";
 
 // Visits with their tasks, properties and places on routes, as rows: a few queries for any number of visits.
 
@@ -75,6 +76,8 @@ export interface VisitRow {
     readonly mowingWeekday: number | null;
     readonly wateringHours: { readonly fromMinute: number; readonly untilMinute: number } | null;
     readonly wateringWeekdays: string | null;
+    /** On which dates of the month instead, the house number read where the rule goes by it. */
+    readonly wateringDates: "odd" | "even" | null;
   };
   readonly client: { readonly clientId: string; readonly name: string; readonly phone: string | null };
 }
@@ -134,6 +137,7 @@ export async function visitRows(work: Work, visitIds: readonly string[]): Promis
               mowingWeekday: property.mowingWeekday,
               wateringHours: wateringHoursOf(property),
               wateringWeekdays: property.wateringWeekdays,
+              wateringDates: wateringDatesOf(property),
             },
             client: { clientId: client.clientId, name: client.name, phone: client.phone },
           },
@@ -146,6 +150,10 @@ export async function visitRows(work: Work, visitIds: readonly string[]): Promis
 
 function windowOf({ windowFromMinute, windowUntilMinute }: { windowFromMinute: number | null; windowUntilMinute: number | null }): VisitRow["window"] {
   return windowFromMinute === null || windowUntilMinute === null ? null : { fromMinute: windowFromMinute, untilMinute: windowUntilMinute };
+}
+
+function wateringDatesOf({ wateringDates, street }: { readonly wateringDates: string | null; readonly street: string }): VisitRow["property"]["wateringDates"] {
+  return wateringDates !== null && isWateringDates(wateringDates) ? (oddOrEven(wateringDates, street) ?? null) : null;
 }
 
 function wateringHoursOf(property: { wateringFromMinute: number | null; wateringUntilMinute: number | null }): VisitRow["window"] {

@@ -2,6 +2,7 @@ import { clockWordsInFull } from "#domain/foundation/clock-words";
 import { type PropertyOnFile } from "#application/properties/read-property";
 import { squareFeetWords } from "#domain/properties/area-words";
 import { formatShortDate } from "#domain/foundation/calendar-date";
+import { oddOrEven } from "#domain/properties/watering-dates";
 import { WEEKDAY_NAMES } from "#domain/properties/weekday";
 import { LinkButton } from "#ui/button";
 import { KeyValueList } from "#ui/key-value-list";
@@ -95,9 +96,17 @@ export function StationsOfGround({ property, mayChange, zoneId }: Props & { read
   );
 }
 
-function wateringWords({ wateringHours, wateringWeekdays }: PropertyOnFile): string {
+/** The days on file: of the week, or the dates, with those that the house number comes to. */
+function wateringDaysWords({ street, wateringWeekdays, wateringDates }: PropertyOnFile): string {
+  if (wateringDates === null) return wateringWeekdays.map((weekday) => WEEKDAY_NAMES[weekday]).join(", ");
+  const dates = `${oddOrEven(wateringDates, street) ?? "unknown"} dates`;
+  return wateringDates === "house-number" ? `${dates}, by the house number` : dates;
+}
+
+function wateringWords(property: PropertyOnFile): string {
+  const { wateringHours } = property;
   const hours = wateringHours === null ? undefined : `${clockWordsInFull(wateringHours.fromMinute)} to ${clockWordsInFull(wateringHours.untilMinute)}`;
-  const days = wateringWeekdays.map((weekday) => WEEKDAY_NAMES[weekday]).join(", ");
+  const days = wateringDaysWords(property);
   if (hours === undefined && days === "") return "Hours and days are not on file";
   return [hours ?? "hours not on file", days === "" ? "days not on file" : days].join("; ");
 }
