@@ -23,7 +23,7 @@ export const MARYLAND: RulePack = {
   },
 };
 
-/** Marion County Code 19-247 (an older county text of Florida's rule): 0.7 lb soluble and 1 lb in all; St. Augustinegrass 3 lb a year. */
+/** Marion County Code 19-247 (an older county text of Florida's rule): 0.7 lb soluble and 1 lb in all; St. Augustinegrass 3 lb a year; 0.25 lb of P2O5 in one application and 0.5 lb a year. */
 export const MARION_COUNTY_FLORIDA: RulePack = {
   ...ILLINOIS,
   state: "FL",
@@ -34,6 +34,8 @@ export const MARION_COUNTY_FLORIDA: RulePack = {
     "nitrogen-per-application": { onFile: true, citation: "Marion County Code 19-247", standing: "read-old-edition", value: { poundsPer1000SqFt: "1" } },
     "quick-nitrogen-per-application": { onFile: true, citation: "Marion County Code 19-247", standing: "read-old-edition", value: { poundsPer1000SqFt: "0.7" } },
     "nitrogen-per-year": { onFile: true, citation: "Marion County Code 19-247", standing: "read-old-edition", value: { poundsPer1000SqFt: "3" } },
+    "phosphate-per-application": { onFile: true, citation: "Marion County Code 19-247", standing: "read-old-edition", value: { poundsPer1000SqFt: "0.25" } },
+    "phosphate-per-year": { onFile: true, citation: "Marion County Code 19-247", standing: "read-old-edition", value: { poundsPer1000SqFt: "0.5" } },
   },
 };
 

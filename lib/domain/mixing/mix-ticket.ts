@@ -15,6 +15,7 @@ import { checkKeptApart } from "#domain/mixing/kept-apart-checks";
 import { checkLabel } from "#domain/mixing/label-checks";
 import { checkLawns } from "#domain/mixing/lawn-checks";
 import { checkNitrogen } from "#domain/mixing/nitrogen-checks";
+import { checkPhosphate } from "#domain/mixing/phosphate-checks";
 import { checkResistance } from "#domain/mixing/resistance-checks";
 import { treatmentsForRounding } from "#domain/mixing/rounding-room";
 import { checkSite } from "#domain/mixing/site-checks";
@@ -95,6 +96,7 @@ function allFindings(question: TicketQuestion, pack: RulePack | undefined, worke
     ...checkKeptApart(question),
     ...checkSite(question),
     ...checkNitrogen(question, pack),
+    ...checkPhosphate(question, pack),
     ...heat,
     ...worked.findings,
     ...law,

@@ -1,10 +1,11 @@
-// What law and handbooks let of nitrogen down at a time, in a year and on which days, as printed, against the checks of a
+// What law and handbooks let of nitrogen and phosphate down at a time, in a year and on which days, as printed, against the checks of a
 // mix ticket.
 import { expect } from "vitest";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { readWateringIn } from "#domain/label/label-water";
 import { nutrientRatesOf } from "#domain/mixing/delivered";
 import { checkNitrogen } from "#domain/mixing/nitrogen-checks";
+import { checkPhosphate } from "#domain/mixing/phosphate-checks";
 import { type PastApplication, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { exactly } from "#domain/quantities/exact-quantity";
 import { of } from "#domain/quantities/quantity";
@@ -143,6 +144,30 @@ const marion = (
   },
 }));
 
+const PHOSPHATE_DOCUMENT = "IFAS doc via https://www.yumpu.com/en/document/view/33389138/";
+const phosphate = (
+  [
+    ["0.25", [], []],
+    ["0.26", [], ["phosphate-above-the-law"]],
+    ["0.25", ["0.25"], []],
+    ["0.25", ["0.25", "0.01"], ["phosphate-of-the-year-above-the-law"]],
+  ] as const
+).map(([pounds, before, expected]): PublishedStatement => ({
+  row: "fertilizer.32",
+  says: `Florida, 0.25 lb P2O5 in an application and 0.50 lb a year: ${pounds} lb after ${before.join(" and ") || "none"}: ${expected.join(", ") || "nothing"}`,
+  source: PHOSPHATE_DOCUMENT,
+  status: "seen",
+  holds: () => {
+    const starter = (of10Percent: string): TicketTreatment => {
+      const treatment = feeding(of10Percent, slow("50"));
+      return { ...treatment, label: { ...treatment.label, analysis: { grade: gradeOf("0", "10", "0"), release: { kind: "not-stated" } } } };
+    };
+    const history = before.map((each): PastApplication => ({ ...PAST, nutrients: nutrientRatesOf(starter(each).label, starter(each).rate) }));
+    const question = { ...QUESTION, lawns: [{ ...LAWN, history }], treatments: [starter(pounds)] };
+    expect(checkPhosphate(question, MARION_COUNTY_FLORIDA).map(({ rule }) => rule)).toEqual(expected);
+  },
+}));
+
 const SUFFOLK = "Cornell Coop. Ext. Suffolk, https://paperzz.com/doc/8583758/";
 const advised: readonly PublishedStatement[] = [
   {
@@ -190,4 +215,4 @@ const advised: readonly PublishedStatement[] = [
   },
 ];
 
-export const NITROGEN_CAP_CHECKS: readonly PublishedStatement[] = [...maryland, notStated, ...blackout, ...distances, ...florida, ...marion, ...advised];
+export const NITROGEN_CAP_CHECKS: readonly PublishedStatement[] = [...maryland, notStated, ...blackout, ...distances, ...florida, ...marion, ...phosphate, ...advised];

@@ -1,4 +1,4 @@
-import { ADVICE, LABEL, LAW, NOTFOUND, PROGRAM, STATEMENT, TESTED, type ReferenceRow } from "../reference-row";
+import { ADVICE, LABEL, NOTFOUND, PROGRAM, STATEMENT, TESTED, type ReferenceRow } from "../reference-row";
 
 export const ROWS_OF_NUTRIENT: readonly ReferenceRow[] = [
   { id: "fertilizer.1", words: "product per 1,000 sq ft = rate of nitrogen over its percent; total by area", source: "extension convention", status: "unmarked" },
@@ -32,7 +32,7 @@ export const ROWS_OF_NUTRIENT: readonly ReferenceRow[] = [
   { id: "fertilizer.29", words: "fine fescue, nitrogen a year", source: "UF/IFAS EP221 table 2; NC State; Virginia DCR; Penn State; Univ. of Illinois 1995; UGA agent", status: "seen" },
   { id: "fertilizer.30", words: "Maryland: most nitrogen in one application and slow share; its rule for enhanced products is in no pack", source: "statute text at https://lexace.ai/us/statute/maryland/AG-6-224", status: "seen" },
   { id: "fertilizer.31", words: "Florida: 0.7 lb soluble nitrogen at a time, 2 lb with 65 % slow", source: "Trenholm, UF/IFAS EP353, https://edis.ifas.ufl.edu/publication/ep353", status: "seen" },
-  { id: "fertilizer.32", words: "Florida: 0.25 lb P2O5 an application, 0.50 a year", source: "IFAS doc via https://www.yumpu.com/en/document/view/33389138/", status: "seen", omission: LAW },
+  { id: "fertilizer.32", words: "Florida: 0.25 lb P2O5 an application, 0.50 a year", source: "IFAS doc via https://www.yumpu.com/en/document/view/33389138/", status: "seen" },
   { id: "fertilizer.33", words: "New Jersey: 0.9 lb N at a time, 0.45 a pass where split in two", source: "Rutgers, http://snyderfarm.rutgers.edu/fertspreader2.html", status: "seen" },
   { id: "fertilizer.34", words: "Purdue: never more than 1 lb N per 1,000 sq ft at once", source: "https://turf.purdue.edu/fertilizer-recommendations/", status: "seen" },
   { id: "fertilizer.35", words: "Suffolk County: half a pound of soluble nitrogen, watered in with a quarter inch at most", source: "Cornell Coop. Ext. Suffolk, https://paperzz.com/doc/8583758/", status: "seen" },
