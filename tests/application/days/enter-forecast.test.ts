@@ -22,13 +22,13 @@ test("one entry holds for every truck of the day and for no other day", async ()
 
 test("the highs of the days after are kept where they are given, and go when the forecast is entered without them", async () => {
   await aRouteDay(house, company, "2026-05-11");
-  const kept = async () => Object.values((await house.ask("select forecast_high_f, forecast_next_high_f, forecast_second_high_f, forecast_third_high_f from route_day where date = '2026-05-11'"))[0] ?? {});
+  const kept = async () => (await house.ask<{ highs: unknown }>("select jsonb_build_array(forecast_high_f, forecast_next_high_f, forecast_second_high_f, forecast_third_high_f) as highs from route_day where date = '2026-05-11'"))[0]?.highs;
   const enter = (next: string, second: string, third: string) => enterForecast(house, company.owner.key, { date: "2026-05-11", highF: "80", followingHighsF: { next, second, third }, source: "Radio" });
   valueOf(await enter(" 91 ", "", "88"));
   expect(await kept()).toEqual([80, 91, null, 88]);
   expect((await trailOf(house, company.companyId)).at(-1)).toMatchObject({ deed: "forecast-entered", details: { highF: 80, followingHighsF: [91, null, 88] } });
   for (const wrong of ["hot", "141", "-61", "84.5"]) {
-    for (const at of [[wrong, "", ""], ["", wrong, ""], ["", "", wrong]] as const) expect(await enter(...at), wrong).toMatchObject({ ok: false, refusal: { kind: "bad-input" } });
+    for (const at of [[wrong, "", ""], ["", wrong, ""], ["", "", wrong]] satisfies [string, string, string][]) expect(await enter(...at), wrong).toMatchObject({ ok: false, refusal: { kind: "bad-input" } });
   }
   expect(await kept()).toEqual([80, 91, null, 88]);
   valueOf(await enter("", "", ""));

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { checkHeat } from "#domain/mixing/heat-checks";
 import { makeMixTicket } from "#domain/mixing/mix-ticket";
 import { type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
-import { FEED, holdsOf, IRON, QUESTION, rulesOf, ticketOf, withFeed, withIron } from "../../support/ticket";
+import { FEED, holdsOf, IRON, QUESTION, rulesOf, ticketOf, withIron } from "../../support/ticket";
 
 const care = "take-care heat-on-cool-season-turf";
 const heatLimit = (highestTemperature: TicketTreatment["use"]["weather"]["highestTemperature"]) => withIron({ use: { ...IRON.use, weather: { ...IRON.use.weather, highestTemperature } } });
