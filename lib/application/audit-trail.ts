@@ -56,6 +56,7 @@ export type Deed =
   | { readonly deed: "zone-changed"; readonly details: { readonly before: Readonly<Record<string, unknown>>; readonly after: Readonly<Record<string, unknown>> } }
   | { readonly deed: "zone-removed"; readonly details: { readonly letter: string; readonly name: string } }
   | { readonly deed: "water-edge-added"; readonly details: { readonly name: string; readonly length: string; readonly width: string } }
+  | { readonly deed: "no-water-said"; readonly details: { readonly lawns: readonly string[] } }
   | { readonly deed: "water-edge-removed"; readonly details: { readonly name: string } }
   | { readonly deed: "station-added"; readonly details: { readonly number: number; readonly name: string; readonly test: string } }
   | { readonly deed: "station-changed"; readonly details: { readonly before: Readonly<Record<string, unknown>>; readonly after: Readonly<Record<string, unknown>> } }

@@ -47,6 +47,12 @@ export async function aZone(house: TestHouse, company: TestCompany) {
   return valueOf(await addZone(house, company.owner.key, { propertyId, ...zoneForm(), measure: { kind: "piece", piece: RECTANGLE } }));
 }
 
+/** A property with a lawn of which nobody has said whether there is water beside it. */
+export async function aPropertyNotLookedAt(house: TestHouse, company: TestCompany) {
+  const { propertyId } = await aClient(house, company);
+  return valueOf(await addZone(house, company.owner.key, { propertyId, ...zoneForm(), waterBeside: "not-known", measure: { kind: "piece", piece: RECTANGLE } }));
+}
+
 /** The form of a soil test, filled in. */
 export function soilTestForm(zoneId: string) {
   return { zoneId, sampledOn: "2026-03-20", laboratory: "Prairie Soil Lab", phosphorusWord: "Very low", phosphorus: "deficient" } as const;

@@ -9,6 +9,8 @@ import { KeyValueList } from "#ui/key-value-list";
 import { Row } from "#ui/row";
 import { Stack } from "#ui/stack";
 import { Table } from "#ui/table";
+import { PressForm } from "../../../action-form.client";
+import { sayNoWaterAction } from "./action";
 import { grassWords, lawnWaterWords, originWords, rateWords } from "./ground-words";
 
 interface Props {
@@ -50,6 +52,11 @@ export function LawnsOfGround({ property, mayChange }: Props) {
       {mayChange && (
         <Row>
           <LinkButton href={`/properties/${propertyId}/measure-lawn?shape=rectangle`}>Measure a lawn</LinkButton>
+          {lawns.some(({ waterBeside }) => waterBeside === "not-known") && (
+            <PressForm action={sayNoWaterAction} fixed={{ propertyId }} whilePending="Writing it down">
+              Somebody looked: no water beside them
+            </PressForm>
+          )}
         </Row>
       )}
     </Stack>
