@@ -22,7 +22,7 @@ function Fields({ dayWords }: Pick<Props, "dayWords">) {
   return (
     <>
       <TextField label="Forecast high, °F" inputMode="numeric" autoComplete="off" width="short" {...useField("highF")} />
-      <p>The days after: feed and iron burn in their heat too, and a label may limit it, as in under 85 °F for 48 hours.</p>
+      <p>The days after: feed and iron burn in their heat too, and a label may limit it, as in under 85&nbsp;°F for 48 hours.</p>
       <Columns>
         {LATER_HIGHS.map((name, index) => (
           <LaterHigh key={name} name={name} day={dayWords[index] ?? ""} />
