@@ -56,6 +56,7 @@ export type Deed =
   | { readonly deed: "zone-changed"; readonly details: { readonly before: Readonly<Record<string, unknown>>; readonly after: Readonly<Record<string, unknown>> } }
   | { readonly deed: "zone-removed"; readonly details: { readonly letter: string; readonly name: string } }
   | { readonly deed: "water-edge-added"; readonly details: { readonly name: string; readonly length: string; readonly width: string } }
+  | { readonly deed: "no-water-said"; readonly details: { readonly lawns: readonly string[] } }
   | { readonly deed: "water-edge-removed"; readonly details: { readonly name: string } }
   | { readonly deed: "station-added"; readonly details: { readonly number: number; readonly name: string; readonly test: string } }
   | { readonly deed: "station-changed"; readonly details: { readonly before: Readonly<Record<string, unknown>>; readonly after: Readonly<Record<string, unknown>> } }
@@ -70,7 +71,7 @@ export type Deed =
   | { readonly deed: "visit-called-off"; readonly details: { readonly name: string; readonly reason: string; readonly wasOn: string | null } }
   | { readonly deed: "route-day-added"; readonly details: { readonly date: string; readonly truck: string; readonly operator: string; readonly startsAtMinute: number; readonly endsAtMinute: number } }
   | { readonly deed: "route-day-changed"; readonly details: { readonly before: Readonly<Record<string, unknown>>; readonly after: Readonly<Record<string, unknown>> } }
-  | { readonly deed: "forecast-entered"; readonly details: { readonly date: string; readonly highF: number; readonly nextHighF: number | null; readonly source: string } }
+  | { readonly deed: "forecast-entered"; readonly details: { readonly date: string; readonly highF: number; readonly followingHighsF: readonly (number | null)[]; readonly source: string } }
   | { readonly deed: "visit-placed"; readonly details: { readonly date: string; readonly truck: string; readonly position: number } }
   | { readonly deed: "visit-moved"; readonly details: { readonly before: Readonly<Record<string, unknown>>; readonly after: Readonly<Record<string, unknown>> } }
   | { readonly deed: "visit-taken-off"; readonly details: { readonly date: string; readonly truck: string; readonly position: number } }

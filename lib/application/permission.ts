@@ -76,6 +76,7 @@ export const PERMISSIONS = {
   "properties/read-property": OFFICE.concat("applicator", "technician"),
   "properties/remove-water-edge": OFFICE,
   "properties/remove-zone": OFFICE,
+  "properties/say-no-water": OFFICE,
   "products/add-product": OFFICE,
   "products/confirm-label": OFFICE.concat("applicator"),
   "products/enter-label": OFFICE,

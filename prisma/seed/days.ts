@@ -35,6 +35,8 @@ interface Run {
 interface DayOfTrucks {
   readonly daysAhead: number;
   readonly highF: number;
+  /** Of the three days after. */
+  readonly laterHighsF: readonly [number, number, number];
   readonly runs: readonly Run[];
 }
 
@@ -42,6 +44,7 @@ const DAYS: readonly DayOfTrucks[] = [
   {
     daysAhead: 0,
     highF: 71,
+    laterHighsF: [84, 79, 76],
     runs: [
       { truck: 1, operator: "Ray Odum", visits: [["Spot work", 1], ["Iron", 2], ["Second feed", 3]] },
       { truck: 2, operator: "Lou Parrish", visits: [["Call-back", 1], ["Second feed", 2]] },
@@ -50,6 +53,7 @@ const DAYS: readonly DayOfTrucks[] = [
   {
     daysAhead: 1,
     highF: 84,
+    laterHighsF: [79, 76, 74],
     runs: [
       { truck: 1, operator: "Ray Odum", visits: [["Color by the fence", 1], ["Iron", 1], ["Second feed", 4]] },
       { truck: 2, operator: "Mina Feld", visits: [["Second feed", 3]] },
@@ -64,7 +68,7 @@ export async function makeDays(seed: DaysSeed): Promise<void> {
   for (const day of DAYS) await makeDay(seed, day);
 }
 
-async function makeDay({ key, house, today }: DaysSeed, { daysAhead, highF, runs }: DayOfTrucks): Promise<void> {
+async function makeDay({ key, house, today }: DaysSeed, { daysAhead, highF, laterHighsF, runs }: DayOfTrucks): Promise<void> {
   const date = addDays(today, daysAhead);
   const { vehicles } = must(await listEquipment(house, key, {}));
   const { people } = must(await listPeople(house, key, {}));
@@ -84,7 +88,8 @@ async function makeDay({ key, house, today }: DaysSeed, { daysAhead, highF, runs
     const { routeDayId } = must(await addRouteDay(house, key, { date, vehicleId, operatorId, startsAt: "07:30", endsAt: "16:30" }));
     for (const visitId of wanted.flatMap(take)) must(await placeVisit(house, key, { visitId, routeDayId }));
   }
-  must(await enterForecast(house, key, { date, highF: String(highF), source: "the county airport's forecast" }));
+  const [next, second, third] = laterHighsF.map(String);
+  must(await enterForecast(house, key, { date, highF: String(highF), followingHighsF: { next, second, third }, source: "the county airport's forecast" }));
   const { trucks } = must(await readDay(house, key, { date }));
   for (const { routeDayId, version } of trucks) must(await orderDay(house, key, { routeDayId, version, withoutPlace: "take-off" }));
   const ordered = must(await readDay(house, key, { date })).trucks;

@@ -4,6 +4,7 @@ import { addStation } from "#application/properties/add-station";
 import { addWaterEdge } from "#application/properties/add-water-edge";
 import { addZone } from "#application/properties/add-zone";
 import { changeProperty } from "#application/properties/change-property";
+import { changeZone } from "#application/properties/change-zone";
 import { importCustomers } from "#application/properties/import-customers";
 import { listProperties, type PropertyInList } from "#application/properties/list-properties";
 import { measureZone } from "#application/properties/measure-zone";
@@ -55,6 +56,8 @@ async function settleProperty({ key, houseDaysAgo }: GroundMaking, propertyId: s
   const { property } = must(await readProperty(then, key, { propertyId }));
   const { version, street, city, state, zip, position, narrowestGate, lotArea } = property;
   const isPond = street === "7 Heron Court";
+  // The town of the third property lets its people water by their house numbers.
+  const goesByNumber = index === 2;
   must(
     await changeProperty(then, key, {
       ...{ propertyId, version, street, city, state: state as "IN" | "IL", zip },
@@ -66,8 +69,9 @@ async function settleProperty({ key, houseDaysAgo }: GroundMaking, propertyId: s
       mowingWeekday: property.mowingWeekday === null ? "" : String(property.mowingWeekday),
       mowedBy: index % 4 === 0 ? "customer" : index % 4 === 1 ? "another-crew" : "us",
       lotArea: lotArea === null ? "" : formatQuantityIn(lotArea, "sq ft", 2),
-      wateringFrom: isPond ? "04:00" : "",
-      wateringUntil: isPond ? "09:00" : "",
+      wateringFrom: isPond || goesByNumber ? "04:00" : "",
+      wateringUntil: isPond || goesByNumber ? "09:00" : "",
+      wateringBy: goesByNumber ? "house-number" : "weekdays",
       wateringOn: isPond ? { "1": "yes", "3": "yes", "5": "yes" } : {},
       note: property.note ?? "",
     }),
@@ -83,7 +87,7 @@ async function measureFront({ key, houseDaysAgo }: GroundMaking, propertyId: str
   const { zoneId } = must(
     await addZone(then, key, {
       ...{ propertyId, name: "Front", grass: GRASSES[index % GRASSES.length] ?? "tall fescue", secondGrass: index % 3 === 0 ? "perennial ryegrass" : "", thirdGrass: "" },
-      ...{ grassesKnown: index % 5 === 4 ? "assumed" : "looked", establishedBy: "", establishedOn: "" },
+      ...{ grassesKnown: index % 5 === 4 ? "assumed" : "looked", waterBeside: "none", establishedBy: "", establishedOn: "" },
       measure: { kind: "piece", piece: front(2 * index) },
     }),
   );
@@ -91,7 +95,7 @@ async function measureFront({ key, houseDaysAgo }: GroundMaking, propertyId: str
   if (index % 3 !== 1) return;
   must(
     await addZone(then, key, {
-      ...{ propertyId, name: "Back", grass: "Kentucky bluegrass", secondGrass: "", thirdGrass: "", grassesKnown: "looked", establishedBy: "", establishedOn: "" },
+      ...{ propertyId, name: "Back", grass: "Kentucky bluegrass", secondGrass: "", thirdGrass: "", grassesKnown: "looked", waterBeside: "none", establishedBy: "", establishedOn: "" },
       measure: { kind: "piece", piece: { use: "lawn", shape: "rectangle", length: `${String(70 + index)} ft`, width: "44 ft", x: "0", y: "84" } },
     }),
   );
@@ -106,11 +110,27 @@ const POND: Piece = {
   use: "water", shape: "corners", name: "pond", corners: "2, 142\n20, 138\n45, 138\n68, 134\n84, 146\n78, 168\n40, 176\n8, 166",
 };
 
+/** Says of the lawns of the list that there is no water beside them: the crew looked on its first visit. */
+async function lookForWater({ key, houseDaysAgo }: GroundMaking, propertyId: string): Promise<void> {
+  const then = houseDaysAgo(MEASURED_DAYS_AGO);
+  const { property } = must(await readProperty(then, key, { propertyId }));
+  for (const { zoneId, version, name, grasses, grassesAssumed } of property.lawns) {
+    const [grass, secondGrass = "", thirdGrass = ""] = grasses;
+    if (grass === undefined) throw new Error("a lawn of the list has a grass");
+    must(
+      await changeZone(then, key, {
+        ...{ zoneId, version, name, grass, secondGrass, thirdGrass, grassesKnown: grassesAssumed ? "assumed" : "looked" },
+        ...{ waterBeside: "none", establishedBy: "", establishedOn: "" },
+      }),
+    );
+  }
+}
+
 /** The property at the pond: two lawns, the back one measured by widths along the house, and two tested stations. */
 async function makePondProperty({ key, houseDaysAgo, dayIn }: GroundMaking, propertyId: string): Promise<void> {
   const then = houseDaysAgo(MEASURED_DAYS_AGO);
   const grass = { grass: "Kentucky bluegrass", secondGrass: "perennial ryegrass", thirdGrass: "", grassesKnown: "looked" } as const;
-  const old = { establishedBy: "", establishedOn: "" } as const;
+  const old = { waterBeside: "none", establishedBy: "", establishedOn: "" } as const;
   const front = must(await addZone(then, key, { propertyId, name: "Front", ...grass, ...old, measure: { kind: "piece", piece: POND_FRONT } }));
   must(await measureZone(then, key, { zoneId: front.zoneId, version: 1, change: { kind: "put-piece", at: "new", piece: ROSES } }));
   const back = must(await addZone(then, key, { propertyId, name: "Back, to the pond", ...grass, ...old, measure: { kind: "piece", piece: POND_BACK } }));
@@ -149,5 +169,6 @@ export async function makeGround(making: GroundMaking): Promise<void> {
     await settleProperty(making, propertyId, index);
     if (index === POND_ROW) await makePondProperty(making, propertyId);
     else if (index < MEASURED_ROWS) await measureFront(making, propertyId, index);
+    else await lookForWater(making, propertyId);
   }
 }

@@ -88,7 +88,7 @@ async function makeDay(seed: PastSeed, day: PastDay, at: HouseAtMinute): Promise
   const { visits } = must(await listVisits(before, key, { openOn: date }));
   const chosen = visits.filter(({ name, stop }) => name === day.round && stop === null).slice(0, day.stops);
   for (const { visitId } of chosen) must(await placeVisit(before, key, { visitId, routeDayId }));
-  must(await enterForecast(before, key, { date, highF: String(day.highF), source: "the county airport's forecast" }));
+  must(await enterForecast(before, key, { date, highF: String(day.highF), followingHighsF: { next: String(day.highF + 1), second: String(day.highF - 2), third: String(day.highF) }, source: "the county airport's forecast" }));
   const { trucks } = must(await readDay(before, key, { date }));
   const version = trucks.find((one) => one.routeDayId === routeDayId)?.version ?? 0;
   must(await orderDay(before, key, { routeDayId, version, withoutPlace: "take-off" }));

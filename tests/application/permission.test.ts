@@ -87,6 +87,7 @@ const EXPECTED: Readonly<Record<keyof typeof PERMISSIONS, string>> = {
   "properties/read-property": "owner office applicator technician",
   "properties/remove-water-edge": "owner office",
   "properties/remove-zone": "owner office",
+  "properties/say-no-water": "owner office",
   "products/add-product": "owner office",
   "products/confirm-label": "owner office applicator",
   "products/enter-label": "owner office",

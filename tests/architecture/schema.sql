@@ -490,6 +490,7 @@ create table property (
   note text,
   created_at timestamp(3) with time zone not null,
   version integer not null default 1,
+  watering_dates text,
   constraint property_pkey PRIMARY KEY (company_id, property_id),
   constraint property_measures_are_positive CHECK (((lot_area > 0) AND (narrowest_gate > 0))),
   constraint property_mowed_by_is_known CHECK ((mowed_by = ANY (ARRAY['customer'::text, 'us'::text, 'another-crew'::text]))),
@@ -497,9 +498,11 @@ create table property (
   constraint property_position_is_on_earth CHECK ((((latitude >= ('-90'::integer)::double precision) AND (latitude <= (90)::double precision)) AND ((longitude >= ('-180'::integer)::double precision) AND (longitude <= (180)::double precision)))),
   constraint property_position_is_whole CHECK ((((latitude IS NULL) = (longitude IS NULL)) AND ((latitude IS NULL) = (position_origin IS NULL)))),
   constraint property_position_origin_is_known CHECK ((position_origin = ANY (ARRAY['zip-centroid'::text, 'entered'::text]))),
+  constraint property_watering_dates_are_known CHECK ((watering_dates = ANY (ARRAY['odd'::text, 'even'::text, 'house-number'::text]))),
   constraint property_watering_hours_are_whole CHECK (((watering_from_minute IS NULL) = (watering_until_minute IS NULL))),
   constraint property_watering_hours_lie_in_a_day CHECK ((((watering_from_minute >= 0) AND (watering_from_minute <= 1439)) AND ((watering_until_minute >= 1) AND (watering_until_minute <= 1440)) AND (watering_from_minute <> watering_until_minute))),
   constraint property_watering_weekdays_are_some CHECK ((watering_weekdays ~ '^[1-7]{1,7}$'::text)),
+  constraint property_waters_by_weekdays_or_dates CHECK (((watering_dates IS NULL) OR (watering_weekdays IS NULL))),
   constraint property_zip_is_five_or_nine_digits CHECK ((zip ~ '^[0-9]{5}(-[0-9]{4})?$'::text)),
   constraint property_company_id_client_id_fkey FOREIGN KEY (company_id, client_id) REFERENCES client(company_id, client_id) ON UPDATE CASCADE ON DELETE RESTRICT
 );
@@ -579,7 +582,10 @@ create table route_day (
   created_at timestamp(3) with time zone not null,
   version integer not null default 1,
   forecast_next_high_f integer,
+  forecast_second_high_f integer,
+  forecast_third_high_f integer,
   constraint route_day_pkey PRIMARY KEY (company_id, route_day_id),
+  constraint route_day_coming_highs_go_with_their_forecast CHECK ((((forecast_second_high_f IS NULL) OR ((forecast_high_f IS NOT NULL) AND ((forecast_second_high_f >= '-60'::integer) AND (forecast_second_high_f <= 140)))) AND ((forecast_third_high_f IS NULL) OR ((forecast_high_f IS NOT NULL) AND ((forecast_third_high_f >= '-60'::integer) AND (forecast_third_high_f <= 140)))))),
   constraint route_day_forecast_is_whole CHECK ((((forecast_high_f IS NULL) = (forecast_source IS NULL)) AND ((forecast_high_f >= '-60'::integer) AND (forecast_high_f <= 140)))),
   constraint route_day_hours_lie_in_a_day CHECK ((((starts_at_minute >= 0) AND (starts_at_minute <= 1439)) AND ((ends_at_minute >= 1) AND (ends_at_minute <= 1440)) AND (starts_at_minute < ends_at_minute))),
   constraint route_day_next_high_goes_with_its_forecast CHECK (((forecast_next_high_f IS NULL) OR ((forecast_high_f IS NOT NULL) AND ((forecast_next_high_f >= '-60'::integer) AND (forecast_next_high_f <= 140))))),
@@ -839,11 +845,13 @@ create table zone (
   created_at timestamp(3) with time zone not null,
   removed_at timestamp(3) with time zone,
   version integer not null default 1,
+  water_beside text not null default 'not-known'::text,
   constraint zone_pkey PRIMARY KEY (company_id, zone_id),
   constraint zone_area_is_positive CHECK ((area > 0)),
   constraint zone_area_origin_is_known CHECK ((area_origin = ANY (ARRAY['measured'::text, 'entered'::text, 'imported'::text]))),
   constraint zone_grasses_are_named CHECK ((cardinality(grasses) > 0)),
   constraint zone_is_established_by_something CHECK (((established_by = ANY (ARRAY['seed'::text, 'sod'::text])) AND ((established_by IS NULL) = (established_on IS NULL)))),
+  constraint zone_water_beside_is_an_answer CHECK ((water_beside = ANY (ARRAY['yes'::text, 'none'::text, 'not-known'::text]))),
   constraint zone_company_id_property_id_fkey FOREIGN KEY (company_id, property_id) REFERENCES property(company_id, property_id) ON UPDATE CASCADE ON DELETE RESTRICT
 );
 

@@ -23,7 +23,6 @@ export const LABEL = "a fact of a label, entered with the product";
 export const PROGRAM = "the calendar of one region: the office enters its rounds";
 export const TESTED = "the rates of a study: only their conversions, in the rows beside it, are computed";
 export const PROCEDURE = "how a test is carried out by hand: nothing is computed from it";
-export const LAW = "the law of a state whose rules are not on file here";
 export const FARM = "law for farms and nurseries, not for lawns";
 export const HARVEST = "nothing is harvested from a lawn: the product knows no such interval";
 export const NOTREAD = "not read: nothing is built on it";

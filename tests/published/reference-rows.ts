@@ -10,9 +10,11 @@ import { EVAPOTRANSPIRATION_CHECKS } from "./checks/evapotranspiration-checks";
 import { FERTILIZER_CHECKS } from "./checks/fertilizer-checks";
 import { GROWTH_CHECKS } from "./checks/growth-checks";
 import { IRRIGATION_CHECKS } from "./checks/irrigation-checks";
+import { LABEL_LIMIT_CHECKS } from "./checks/label-limit-checks";
 import { LIME_CHECKS } from "./checks/lime-checks";
 import { MISPRINT_CHECKS } from "./checks/misprint-checks";
 import { MIX_TICKET_CHECKS } from "./checks/mix-ticket-checks";
+import { NITROGEN_CAP_CHECKS } from "./checks/nitrogen-cap-checks";
 import { NITROGEN_CHECKS } from "./checks/nitrogen-checks";
 import { NOZZLE_CHECKS } from "./checks/nozzle-checks";
 import { PLANNED_NITROGEN_CHECKS } from "./checks/planned-nitrogen-checks";
@@ -43,6 +45,7 @@ export const REFERENCE_ROWS: readonly ReferenceRow[] = [
 /** The checks of each table; all of them name their rows. */
 export const CHECK_TABLES: Readonly<Record<string, readonly PublishedEntry[]>> = {
   ACTIVE_INGREDIENT_CHECKS, AFTERCARE_CHECKS, AREA_CHECKS, CARE_CHECKS, DEGREE_DAY_CHECKS, DISEASE_CHECKS, EVAPOTRANSPIRATION_CHECKS,
-  FERTILIZER_CHECKS, GROWTH_CHECKS, IRRIGATION_CHECKS, LIME_CHECKS, MISPRINT_CHECKS, MIX_TICKET_CHECKS, NITROGEN_CHECKS, NOZZLE_CHECKS,
+  FERTILIZER_CHECKS, GROWTH_CHECKS, IRRIGATION_CHECKS, LABEL_LIMIT_CHECKS, LIME_CHECKS, MISPRINT_CHECKS, MIX_TICKET_CHECKS,
+  NITROGEN_CAP_CHECKS, NITROGEN_CHECKS, NOZZLE_CHECKS,
   PLANNED_NITROGEN_CHECKS, ROUTE_CHECKS, SPRAY_WEATHER_CHECKS, SPRAYER_CHECKS, SPREADER_CHECKS, TANK_PLAN_CHECKS, UNIT_CHECKS, WORKSHEET_CHECKS,
 };

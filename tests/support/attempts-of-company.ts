@@ -57,6 +57,7 @@ import { readNutrientLedger } from "#application/properties/read-nutrient-ledger
 import { readProperty } from "#application/properties/read-property";
 import { removeWaterEdge } from "#application/properties/remove-water-edge";
 import { removeZone } from "#application/properties/remove-zone";
+import { sayNoWater } from "#application/properties/say-no-water";
 import { chooseTemperatureSource } from "#application/temperatures/choose-temperature-source";
 import { keepTemperatures } from "#application/temperatures/keep-temperatures";
 import { previewTemperatures } from "#application/temperatures/preview-temperatures";
@@ -64,7 +65,7 @@ import { readTemperatures } from "#application/temperatures/read-temperatures";
 import { aMember, aPerson, anInvitation, PASSWORD, type TestCompany, valueOf } from "./crew";
 import { aCalibration, aMeasuringTool, aProduct, aSprayer, aSpreader, aVehicle, MEASURING_TOOL_FORM, sprayerCalibrationForm, sprayerForm, spreaderCalibrationForm, vehicleForm } from "./gear";
 import { type TestHouse } from "./house";
-import { aClient, aRow, aStation, aWaterEdge, aZone, clientForm, propertyForm, RECTANGLE, soilTestForm, stationForm, zoneForm } from "./ground";
+import { aClient, aRow, aPropertyNotLookedAt, aStation, aWaterEdge, aZone, clientForm, propertyForm, RECTANGLE, soilTestForm, stationForm, zoneForm } from "./ground";
 import { aDelivery, aFeed, aLabelEntry, aTruck, deliveryForm, labelForm, lotOf, moveForm, priceForm, productForm } from "./shed";
 import { attempt, type Prepare } from "./attempt";
 import { aSource, temperaturesForm } from "./temperatures";
@@ -157,6 +158,7 @@ export const ATTEMPTS_OF_COMPANY = {
   "properties/read-nutrient-ledger": async (house, company) => attempt(readNutrientLedger, { propertyId: (await aClient(house, company)).propertyId }),
   "properties/read-property": async (house, company) => attempt(readProperty, { propertyId: (await aClient(house, company)).propertyId }),
   "properties/remove-water-edge": async (house, company) => attempt(removeWaterEdge, { waterEdgeId: await aWaterEdge(house, company) }),
+  "properties/say-no-water": async (house, company) => attempt(sayNoWater, { propertyId: (await aPropertyNotLookedAt(house, company)).propertyId }),
   "properties/remove-zone": async (house, company) => attempt(removeZone, { zoneId: (await aZone(house, company)).zoneId }),
   "equipment/add-equipment": async (house, company) => attempt(addEquipment, sprayerForm(await aVehicle(house, company))),
   "equipment/add-measuring-tool": () => attempt(addMeasuringTool, MEASURING_TOOL_FORM),

@@ -92,12 +92,12 @@ async function delivered(house: TestHouse, company: TestCompany, form: Parameter
   valueOf(await receiveDelivery(house, company.owner.key, form));
 }
 
-/** A truck's day under the owner, with a forecast high of 68 °F and of 75 °F for the day after. */
+/** A truck's day under the owner, with a forecast high of 68 °F and of 75, 74 and 72 °F for the days after. */
 export async function aRouteDay(house: TestHouse, company: TestCompany, vehicleId: string, date: string, operatorId = company.owner.personId): Promise<string> {
   const routeDayId = house.newId();
   await house.ask(
-    `insert into route_day (company_id, route_day_id, date, vehicle_id, operator_id, starts_at_minute, ends_at_minute, forecast_high_f, forecast_next_high_f, forecast_source, created_at)
-     values ($1, $2, $3, $4, $5, 420, 1020, 68, 75, 'the radio', $6)`,
+    `insert into route_day (company_id, route_day_id, date, vehicle_id, operator_id, starts_at_minute, ends_at_minute, forecast_high_f, forecast_next_high_f, forecast_second_high_f, forecast_third_high_f, forecast_source, created_at)
+     values ($1, $2, $3, $4, $5, 420, 1020, 68, 75, 74, 72, 'the radio', $6)`,
     [company.companyId, routeDayId, date, vehicleId, operatorId, house.now()],
   );
   return routeDayId;

@@ -35,7 +35,7 @@ export function propertyForm(propertyId: string) {
 
 /** The form of a lawn, filled in but for its measure. */
 export function zoneForm() {
-  return { name: "Front", grass: "Kentucky bluegrass", secondGrass: "perennial ryegrass", thirdGrass: "", grassesKnown: "looked", establishedBy: "", establishedOn: "" } as const;
+  return { name: "Front", grass: "Kentucky bluegrass", secondGrass: "perennial ryegrass", thirdGrass: "", grassesKnown: "looked", waterBeside: "none", establishedBy: "", establishedOn: "" } as const;
 }
 
 /** Forty by sixty feet of lawn: 2,400 sq ft. */
@@ -45,6 +45,12 @@ export const RECTANGLE = { use: "lawn", shape: "rectangle", length: "40 ft", wid
 export async function aZone(house: TestHouse, company: TestCompany) {
   const { propertyId } = await aClient(house, company);
   return valueOf(await addZone(house, company.owner.key, { propertyId, ...zoneForm(), measure: { kind: "piece", piece: RECTANGLE } }));
+}
+
+/** A property with a lawn of which nobody has said whether there is water beside it. */
+export async function aPropertyNotLookedAt(house: TestHouse, company: TestCompany) {
+  const { propertyId } = await aClient(house, company);
+  return valueOf(await addZone(house, company.owner.key, { propertyId, ...zoneForm(), waterBeside: "not-known", measure: { kind: "piece", piece: RECTANGLE } }));
 }
 
 /** The form of a soil test, filled in. */

@@ -23,7 +23,7 @@ export const MARYLAND: RulePack = {
   },
 };
 
-/** Marion County Code 19-247 (an older county text of Florida's rule): 0.7 lb soluble and 1 lb in all; St. Augustinegrass 3 lb a year. */
+/** Marion County Code 19-247 (an older county text of Florida's rule): 0.7 lb soluble and 1 lb in all; St. Augustinegrass 3 lb a year; 0.25 lb of P2O5 in one application and 0.5 lb a year. */
 export const MARION_COUNTY_FLORIDA: RulePack = {
   ...ILLINOIS,
   state: "FL",
@@ -34,5 +34,30 @@ export const MARION_COUNTY_FLORIDA: RulePack = {
     "nitrogen-per-application": { onFile: true, citation: "Marion County Code 19-247", standing: "read-old-edition", value: { poundsPer1000SqFt: "1" } },
     "quick-nitrogen-per-application": { onFile: true, citation: "Marion County Code 19-247", standing: "read-old-edition", value: { poundsPer1000SqFt: "0.7" } },
     "nitrogen-per-year": { onFile: true, citation: "Marion County Code 19-247", standing: "read-old-edition", value: { poundsPer1000SqFt: "3" } },
+    "phosphate-per-application": { onFile: true, citation: "Marion County Code 19-247", standing: "read-old-edition", value: { poundsPer1000SqFt: "0.25" } },
+    "phosphate-per-year": { onFile: true, citation: "Marion County Code 19-247", standing: "read-old-edition", value: { poundsPer1000SqFt: "0.5" } },
+  },
+};
+
+/** Florida's rule 5E-1.003 as UF/IFAS EP353 tells it: 0.7 lb soluble nitrogen at any one time, up to 2 lb in spring and summer where 65 % is slow. */
+export const FLORIDA_RULE: RulePack = {
+  ...MARION_COUNTY_FLORIDA,
+  edition: "FL EP353 fixture",
+  facts: {
+    ...ILLINOIS.facts,
+    "nitrogen-per-application": { onFile: true, citation: "UF/IFAS EP353", standing: "read-second-hand", value: { poundsPer1000SqFt: "2" } },
+    "quick-nitrogen-per-application": { onFile: true, citation: "UF/IFAS EP353", standing: "read-second-hand", value: { poundsPer1000SqFt: "0.7" } },
+  },
+};
+
+/** Suffolk County, New York: half a pound of water-soluble nitrogen in one application, as its extension advises. */
+export const SUFFOLK_COUNTY_NEW_YORK: RulePack = {
+  ...ILLINOIS,
+  state: "NY",
+  edition: "NY Suffolk fixture",
+  leadAgency: "New York State Department of Environmental Conservation",
+  facts: {
+    ...ILLINOIS.facts,
+    "quick-nitrogen-per-application": { onFile: true, citation: "Cornell Cooperative Extension of Suffolk County", standing: "read-second-hand", value: { poundsPer1000SqFt: "0.5" } },
   },
 };

@@ -133,6 +133,7 @@ export const LAWN: TicketLawn = {
   areaOrigin: "measured",
   grasses: ["tall fescue"],
   grassesAssumed: false,
+  waterBeside: "none",
   waterEdges: [],
   soilTests: [],
   establishedOn: "unknown",
@@ -237,11 +238,12 @@ export const QUESTION: TicketQuestion = {
   treatments: [FEED, IRON],
   applicator: { name: "Rowan Ash", license: { standing: "stands", kind: "certified-applicator", number: "C-1", category: "Turf" } },
   forecastHighF: 71,
-  forecastNextHighF: 73,
+  forecastFollowingHighsF: [73, 74, 72],
   settings: {
     granularPasses: "two-at-half-rate-crosswise",
     tankLoads: "same-size-every-time",
     heatCautionFromF: 80,
+    heatCautionWarmFromF: 90,
     tankMark: exactly("gal", "0.1"),
   },
 };

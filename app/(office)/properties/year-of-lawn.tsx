@@ -64,7 +64,7 @@ export function YearOfLawn({ lawn, withMonths }: LawnProps & { readonly withMont
         {nitrogen !== undefined && <ReleaseNotStated year={nitrogen} />}
         <Text size="small" tone="second">
           {ledger.rangeWords} {nitrogen?.limit.kind === "not-on-file" && nitrogen.limit.words}
-          {nitrogen?.limit.kind === "law" && `The law’s most: ${nitrogen.limit.citation}.`}
+          {drawn.flatMap(({ nutrient, limit }) => (limit.kind === "law" ? [`The law’s most ${LEDGER_NUTRIENT_WORDS[nutrient].sign}: ${limit.citation}.`] : [])).join(" ")}
         </Text>
       </Stack>
     </Stack>

@@ -44,8 +44,9 @@ function HowItStands({ day: { trucks, totals } }: { readonly day: DayShown }) {
 
 function forecastWords(forecast: DayShown["forecast"]): string {
   if (forecast === null) return "No forecast is entered.";
-  const { highF, nextHighF, source } = forecast;
-  return `Forecast high ${String(highF)} °F${nextHighF === null ? "" : `, the day after ${String(nextHighF)} °F`}, ${source}.`;
+  const { highF, followingHighsF, source } = forecast;
+  const later = followingHighsF.every((high) => high === null) ? "" : `, then ${followingHighsF.map((high) => (high === null ? "not entered" : `${String(high)} °F`)).join(", ")}`;
+  return `Forecast high ${String(highF)} °F${later}, ${source}.`;
 }
 
 function DayLine({ day, mayPlan }: { readonly day: DayShown; readonly mayPlan: boolean }) {

@@ -17,7 +17,7 @@ export interface ActOfFinding {
   readonly words: string;
 }
 
-const OF_THE_FORECAST: ReadonlySet<string> = new Set(["forecast-not-entered", "forecast-after-not-entered", "heat-not-judged"]);
+const OF_THE_FORECAST: ReadonlySet<string> = new Set(["forecast-not-entered", "forecast-after-not-entered", "heat-not-judged", "coming-heat-not-judged"]);
 const OF_THE_GEAR = /^(?:calibration|no-gear|no-measuring-tool|hopper|hold-up|tank|spreader|sprayer|setting|below-first-mark|gear-does-not-fit|tip-droplets)/u;
 /** Where a clean-out is recorded. */
 export const RECORD_CLEAN_OUT = "/fills/record-clean-out";
@@ -26,7 +26,7 @@ export const RECORD_TANK_READING = "/fills/record-tank-reading";
 const OF_THE_CREW: ReadonlySet<string> = new Set(["license-missing", "technician-under-supervision"]);
 const OF_THE_STOCK: ReadonlySet<string> = new Set(["stock-short", "stock-by-another-measure", "count-it"]);
 const OF_THE_GROUND =
-  /^(?:area-assumed|grass|water-not-measured|distance-to-water$|phosphorus|place-for-sunset|watering-hours|station-minutes|last-mowing|mowing-day-missing|nothing-left-to-treat)/u;
+  /^(?:area-assumed|grass|water-not-(?:measured|looked-at)|distance-to-water$|phosphorus|place-for-sunset|watering-hours|station-minutes|last-mowing|mowing-day-missing|nothing-left-to-treat)/u;
 
 /**
  * Where a finding is dealt with: the label in the Shed, the measure and the water on the property, forecast and day on

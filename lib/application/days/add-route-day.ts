@@ -2,6 +2,7 @@ import { lockCompany } from "#adapters/postgres/company-work";
 import { accept } from "#domain/foundation/outcome";
 import { writeDeed } from "#application/audit-trail";
 import { addRouteDaySchema } from "#application/days/add-route-day.schema";
+import { comingHighColumns, comingHighsOf } from "#application/days/coming-highs";
 import { operatorOf } from "#application/days/route-day-stops";
 import { badField, notFound } from "#application/refusal";
 import { dayOf } from "#application/stored-day";
@@ -32,7 +33,7 @@ export const addRouteDay = useCase("days/add-route-day", addRouteDaySchema, asyn
       endsAtMinute: endsAt,
       forecastHighF: forecast?.forecastHighF ?? null,
       forecastSource: forecast?.forecastSource ?? null,
-      forecastNextHighF: forecast?.forecastNextHighF ?? null,
+      ...comingHighColumns(forecast === undefined ? [] : comingHighsOf(forecast)),
       createdAt: work.now,
     },
   });

@@ -15,13 +15,18 @@ const highField = z
   .transform(Number)
   .refine(isPossible, POSSIBLE_HIGH);
 
-/** The high of the day after: only a label that limits the heat of the hours afterwards asks for it. Empty becomes null. */
-const nextHighField = z
-  .string("Give the high of the day after, or leave it empty.")
+/** The high of a day after: what burns is for care in its heat, and a label may limit the hours afterwards. Empty becomes null. */
+const laterHighField = z
+  .string("Give the high of that day, or leave it empty.")
   .trim()
   .refine((text) => text === "" || WHOLE_DEGREES.test(text), "Give the high in whole degrees Fahrenheit, for example 84, or leave it empty.")
   .transform((text) => (text === "" ? null : Number(text)))
   .refine((high) => high === null || isPossible(high), POSSIBLE_HIGH)
   .default(null);
 
-export const enterForecastSchema = z.object({ date: requiredDate("the day"), highF: highField, nextHighF: nextHighField, source: requiredLine("where the forecast is from", 120) });
+export const enterForecastSchema = z.object({
+  date: requiredDate("the day"),
+  highF: highField,
+  followingHighsF: z.object({ next: laterHighField, second: laterHighField, third: laterHighField }).default({ next: null, second: null, third: null }),
+  source: requiredLine("where the forecast is from", 120),
+});

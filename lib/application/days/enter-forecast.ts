@@ -1,19 +1,21 @@
 import { lockCompany } from "#adapters/postgres/company-work";
 import { accept } from "#domain/foundation/outcome";
 import { writeDeed } from "#application/audit-trail";
+import { comingHighColumns } from "#application/days/coming-highs";
 import { enterForecastSchema } from "#application/days/enter-forecast.schema";
 import { conflict } from "#application/refusal";
 import { dayOf } from "#application/stored-day";
 import { useCase } from "#application/use-case";
 
-/** Enters the forecast high of a day, that of the day after where it is asked for, and where they are from, for every truck of that day. */
-export const enterForecast = useCase("days/enter-forecast", enterForecastSchema, async (work, { date, highF, nextHighF, source }) => {
+/** Enters the forecast high of a day, those of the three days after as far as they are known, and where they are from, for every truck of that day. */
+export const enterForecast = useCase("days/enter-forecast", enterForecastSchema, async (work, { date, highF, followingHighsF: following, source }) => {
   await lockCompany(work.tx);
+  const followingHighsF = [following.next, following.second, following.third];
   const { count } = await work.tx.routeDay.updateMany({
     where: { companyId: work.company.companyId, date: dayOf(date) },
-    data: { forecastHighF: highF, forecastNextHighF: nextHighF, forecastSource: source },
+    data: { forecastHighF: highF, ...comingHighColumns(followingHighsF), forecastSource: source },
   });
   if (count === 0) return conflict("No truck goes out on this day. Send one out first; the forecast belongs to its day.");
-  await writeDeed(work, null, { deed: "forecast-entered", details: { date, highF, nextHighF, source } });
+  await writeDeed(work, null, { deed: "forecast-entered", details: { date, highF, followingHighsF, source } });
   return accept({ trucks: count, date });
 });

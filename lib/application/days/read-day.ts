@@ -3,6 +3,7 @@ import { causesOf, type FindingCause } from "#domain/foundation/finding-causes";
 import { accept } from "#domain/foundation/outcome";
 import { fromAmount } from "#domain/quantities/quantity";
 import { localTimeAt } from "#domain/weather/local-hours";
+import { comingHighsOf } from "#application/days/coming-highs";
 import { readDayFacts } from "#application/days/day-facts";
 import { type OpenVisits, openVisitsOn } from "#application/days/open-visits";
 import { readDaySchema } from "#application/days/read-day.schema";
@@ -17,7 +18,7 @@ import { ticketsOfVisits } from "#application/visits/visit-ticket";
 export interface DayShown {
   readonly date: CalendarDate;
   readonly today: CalendarDate;
-  readonly forecast: { readonly highF: number; readonly nextHighF: number | null; readonly source: string } | null;
+  readonly forecast: { readonly highF: number; readonly followingHighsF: readonly (number | null)[]; readonly source: string } | null;
   /** By the number of the truck. */
   readonly trucks: readonly TruckShown[];
   /** What stands against the day, by cause, the gravest first. */
@@ -108,7 +109,7 @@ async function readTrucks(work: Work, date: CalendarDate) {
   const told = days.find(({ forecastHighF }) => forecastHighF !== null);
   return {
     rows,
-    forecast: told === undefined || told.forecastHighF === null || told.forecastSource === null ? null : { highF: told.forecastHighF, nextHighF: told.forecastNextHighF, source: told.forecastSource },
+    forecast: told === undefined || told.forecastHighF === null || told.forecastSource === null ? null : { highF: told.forecastHighF, followingHighsF: comingHighsOf(told), source: told.forecastSource },
     freeVehicles: vehicles
       .filter(({ vehicleId, stoodDownAt }) => stoodDownAt === null && !days.some((day) => day.vehicleId === vehicleId))
       .map(({ vehicleId, number, name }) => ({ vehicleId, number, name })),

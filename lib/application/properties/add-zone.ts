@@ -41,7 +41,7 @@ const LETTERS = Array.from({ length: 26 }, (_, index) => String.fromCharCode("A"
 export const addZone = useCase("properties/add-zone", addZoneSchema, async (work, form) => {
   const { companyId } = work.company;
   await lockCompany(work.tx);
-  const { propertyId, name, measure } = form;
+  const { propertyId, name, measure, waterBeside } = form;
   const property = await work.tx.property.findUnique({ where: { companyId_propertyId: { companyId, propertyId } } });
   if (property === null) return notFound("property");
   const standing = await work.tx.zone.findMany({ where: { companyId, propertyId, removedAt: null }, select: { letter: true } });
@@ -54,7 +54,7 @@ export const addZone = useCase("properties/add-zone", addZoneSchema, async (work
   await work.tx.zone.create({
     data: {
       ...{ companyId, zoneId, propertyId, letter, name, grasses: grassesOf(form), grassesAssumed: form.grassesKnown === "assumed" },
-      ...{ ...columns, establishedBy: form.establishedBy, establishedOn: dayOrNone(form.establishedOn), createdAt: work.now },
+      ...{ ...columns, waterBeside, establishedBy: form.establishedBy, establishedOn: dayOrNone(form.establishedOn), createdAt: work.now },
     },
   });
   const { area, areaOrigin } = columns;

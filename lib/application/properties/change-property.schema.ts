@@ -4,6 +4,7 @@ import { idField, optionalLine, versionField } from "#application/field.schema";
 import { optionalArea, optionalLength, tickField } from "#application/properties/measure-fields.schema";
 import { addressFields } from "#application/properties/property-fields.schema";
 import { MOWERS } from "#domain/properties/client-standing";
+import { oddOrEven, WATERING_DATES } from "#domain/properties/watering-dates";
 import { isWeekday, WEEKDAYS } from "#domain/properties/weekday";
 
 const optionalWeekday = z.string("Choose a day.").transform((text, context) => {
@@ -37,6 +38,9 @@ const wateringDays = z.preprocess(
   z.object(Object.fromEntries(WEEKDAYS.map((weekday) => [weekday, tickField])) as Record<string, typeof tickField>).default({}),
 );
 
+/** What the days of watering go by: days of the week (those that are ticked), or dates of the month. */
+const wateringDaysBy = z.union([z.literal("weekdays").transform(() => null), z.enum(WATERING_DATES)], "Choose what the days of watering go by.");
+
 export const changePropertySchema = z
   .object({
     propertyId: idField,
@@ -52,6 +56,7 @@ export const changePropertySchema = z
     lotArea: optionalArea("the size of the lot"),
     wateringFrom: optionalClockTime("05:30"),
     wateringUntil: optionalClockTime("05:30"),
+    wateringBy: wateringDaysBy.default(null),
     wateringOn: wateringDays,
     note: longNote,
   })
@@ -62,4 +67,12 @@ export const changePropertySchema = z
   .refine((form) => form.wateringFrom === null || form.wateringFrom !== form.wateringUntil, {
     path: ["wateringUntil"],
     message: "The two times are the same: leave both empty where water may always run.",
+  })
+  .refine((form) => form.wateringBy === null || WEEKDAYS.every((weekday) => form.wateringOn[String(weekday)] !== true), {
+    path: ["wateringBy"],
+    message: "Days of the week are ticked too. Untick them, or choose days of the week.",
+  })
+  .refine((form) => form.wateringBy === null || oddOrEven(form.wateringBy, form.street) !== undefined, {
+    path: ["wateringBy"],
+    message: "The street begins with no house number. Choose odd or even dates.",
   });

@@ -23,13 +23,14 @@ export const changeProperty = useCase("properties/change-property", changeProper
   const before = await work.tx.property.findUnique({ where: { companyId_propertyId: key } });
   if (before === null) return notFound("property");
   if ((await propertyAt(work, form, propertyId)) !== undefined) return badField("street", `${form.street} is on file already.`);
-  const { wateringFrom, wateringUntil, wateringOn, position, ...plain } = form;
+  const { wateringFrom, wateringUntil, wateringBy, wateringOn, position, ...plain } = form;
   const weekdays = weekdayDigits(WEEKDAYS.filter((weekday) => wateringOn[String(weekday)] === true));
   const columns = {
     ...plain,
     wateringFromMinute: wateringFrom,
     wateringUntilMinute: wateringUntil === 0 ? DAY_MINUTES : wateringUntil,
     wateringWeekdays: weekdays === "" ? null : weekdays,
+    wateringDates: wateringBy,
     ...{ latitude: null, longitude: null, positionOrigin: null },
     ...(position === null ? positionColumns(form.zip) : { ...position, positionOrigin: "entered" }),
   };

@@ -35,7 +35,7 @@ function columnsAfter(work: Work, before: readonly TypedPiece[], change: Change)
 }
 
 /**
- * Measures a lawn anew: puts a piece in, takes one out, or replaces all pieces by an area that somebody gave. The area
+ * Measures a lawn anew: puts a piece in (water that is drawn answers whether there is any), takes one out, or replaces all pieces by an area that somebody gave. The area
  * is always that of all its pieces. Whoever began from an older version of the lawn is told.
  */
 export const measureZone = useCase("properties/measure-zone", measureZoneSchema, async (work, { zoneId, version, change }) => {
@@ -46,7 +46,11 @@ export const measureZone = useCase("properties/measure-zone", measureZoneSchema,
   const after = columnsAfter(work, before.pieces as unknown as TypedPiece[], change);
   if (!after.ok) return after;
   const columns = after.value;
-  const { count } = await work.tx.zone.updateMany({ where: { ...key, version, removedAt: null }, data: { ...columns, version: { increment: 1 } } });
+  const drawsWater = change.kind === "put-piece" && change.piece.use === "water";
+  const { count } = await work.tx.zone.updateMany({
+    where: { ...key, version, removedAt: null },
+    data: { ...columns, ...(drawsWater ? { waterBeside: "yes" } : {}), version: { increment: 1 } },
+  });
   if (count === 0) return conflict("Someone else has changed this lawn since you opened the page. Load it again to see both.");
   await writeDeed(work, zoneId, {
     deed: "zone-measured",

@@ -5,8 +5,10 @@ import { accept } from "#domain/foundation/outcome";
 import { type ClientStanding, type Mower } from "#domain/properties/client-standing";
 import { type TypedPiece } from "#domain/properties/lawn-pieces";
 import { type PhosphorusFinding } from "#domain/properties/soil-test";
+import { isWateringDates, type WateringDates } from "#domain/properties/watering-dates";
 import { isWeekday, type Weekday, weekdaysOf } from "#domain/properties/weekday";
 import { fromAmount, type Quantity } from "#domain/quantities/quantity";
+import { type WaterBeside } from "#domain/rules/kept-clear";
 import { isGrass, type Grass } from "#domain/turf/grass";
 import { idField } from "#application/field.schema";
 import { type LookOnFile, looksOfZones } from "#application/properties/lawn-looks";
@@ -47,6 +49,8 @@ export interface LawnOnFile {
   readonly areaOrigin: "measured" | "entered" | "imported";
   readonly measuredOn: CalendarDate | null;
   readonly established: { readonly by: "seed" | "sod"; readonly on: CalendarDate } | null;
+  /** Whether there is water beside it, as somebody said. */
+  readonly waterBeside: WaterBeside;
   readonly waterEdges: readonly WaterEdgeOnFile[];
   /** The newest first. */
   readonly soilTests: readonly SoilTestOnFile[];
@@ -84,6 +88,8 @@ export interface PropertyOnFile {
   readonly wateringHours: { readonly fromMinute: number; readonly untilMinute: number } | null;
   /** Empty where no day is on file. */
   readonly wateringWeekdays: readonly Weekday[];
+  /** What the days go by instead of days of the week, or null. */
+  readonly wateringDates: WateringDates | null;
   readonly note: string | null;
   readonly client: {
     readonly clientId: string;
@@ -126,6 +132,7 @@ async function readLawns(work: Work, propertyId: string): Promise<readonly LawnO
       zone.establishedBy === null || zone.establishedOn === null
         ? null
         : { by: zone.establishedBy as "seed" | "sod", on: calendarDayOf(zone.establishedOn) },
+    waterBeside: zone.waterBeside as WaterBeside,
     waterEdges: (edgesOf.get(zone.zoneId) ?? []).map(({ waterEdgeId, name, length, width }) => ({
       waterEdgeId, name, length: lengthOrNone(length), width: lengthOrNone(width),
     })),
@@ -178,6 +185,7 @@ export const readProperty = useCase("properties/read-property", z.object({ prope
         ? null
         : { fromMinute: row.wateringFromMinute, untilMinute: row.wateringUntilMinute },
     wateringWeekdays: weekdaysOf(row.wateringWeekdays ?? ""),
+    wateringDates: row.wateringDates !== null && isWateringDates(row.wateringDates) ? row.wateringDates : null,
     client: {
       clientId: client.clientId, version: client.version, name: client.name, phone: client.phone, email: client.email,
       standing: client.standing as ClientStanding, otherProperties: others,

@@ -4,7 +4,10 @@ import { removeWaterEdgeSchema } from "#application/properties/remove-water-edge
 import { conflict, notFound } from "#application/refusal";
 import { useCase } from "#application/use-case";
 
-/** Takes a water's edge off a lawn, for one that was entered by mistake or is measured anew. Its row stays. */
+/**
+ * Takes a water's edge off a lawn, for one that was entered by mistake or is measured anew. Its row stays, and
+ * so does the answer that there is water: whoever took off a mistake says so of the lawn.
+ */
 export const removeWaterEdge = useCase("properties/remove-water-edge", removeWaterEdgeSchema, async (work, { waterEdgeId }) => {
   const key = { companyId: work.company.companyId, waterEdgeId };
   const edge = await work.tx.waterEdge.findUnique({ where: { companyId_waterEdgeId: key } });

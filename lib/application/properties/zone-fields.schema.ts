@@ -2,6 +2,7 @@ import { z } from "zod";
 import { optionalDate, requiredLine } from "#application/field.schema";
 import { requiredArea } from "#application/properties/measure-fields.schema";
 import { GRASS_NAMES, type Grass } from "#domain/turf/grass";
+import { WATER_BESIDE } from "#domain/rules/kept-clear";
 import { PIECE_MEASURES, PIECE_SHAPES, PIECE_USES, type PieceMeasure, readLawnPiece, SHAPE_MEASURES, type TypedPiece } from "#domain/properties/lawn-pieces";
 
 const grassField = z.enum(GRASS_NAMES, "Choose the grass that most of it is.");
@@ -16,6 +17,9 @@ export const zoneFields = {
   /** Whether somebody looked: a label for one grass is not read off an assumption without saying so. */
   grassesKnown: z.enum(["looked", "assumed"], "Say whether somebody looked at the grass."),
 };
+
+/** Whether there is water beside a lawn. Nobody's answer is one too: it is never taken for "none". */
+export const waterField = { waterBeside: z.enum(WATER_BESIDE, "Say whether there is water beside the lawn.") };
 
 /** The grasses of a lawn in their order, each once. */
 export function grassesOf(form: { readonly grass: Grass; readonly secondGrass: Grass | null; readonly thirdGrass: Grass | null }): Grass[] {

@@ -47,7 +47,7 @@ export function linesOf(mix: Mix): readonly number[] {
 }
 
 /** What a record says anew for itself, about who really did it, or what is of no weight once it is done. */
-const OF_THE_PLAN_ONLY: ReadonlySet<string> = new Set(["calibration-current", "forecast-not-entered", "on-no-day", "license-missing", "license-category-not-on-file", "look-at-the-weather", "technician-under-supervision", ...OF_FLOWERS]);
+const OF_THE_PLAN_ONLY: ReadonlySet<string> = new Set(["calibration-current", "forecast-not-entered", "coming-heat-not-judged", "on-no-day", "license-missing", "license-category-not-on-file", "look-at-the-weather", "technician-under-supervision", ...OF_FLOWERS]);
 
 /**
  * The plan of a visit for its record: the issued mix ticket, else what is worked out now, and for every product that has

@@ -110,6 +110,7 @@ async function lawnsOf(work: Work, propertyIds: readonly string[], historyOf: Re
         areaOrigin: zone.areaOrigin as TicketLawn["areaOrigin"],
         grasses: zone.grasses.filter(isGrass),
         grassesAssumed: zone.grassesAssumed,
+        waterBeside: zone.waterBeside as TicketLawn["waterBeside"],
         waterEdges: (edgesOf.get(zone.zoneId) ?? []).map(({ name, length, width }) => ({
           name,
           length: length === null ? "unknown" : fromAmount("length", length),

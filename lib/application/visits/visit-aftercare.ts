@@ -96,18 +96,19 @@ const ALL_WEEK = [0, 1, 2, 3, 4, 5, 6];
 
 /** The hours on file of a property. None on file leaves every hour, and {@link hoursNotOnFile} says so. */
 function hoursOf({ property }: VisitRow): WateringHours {
-  const { wateringHours, wateringWeekdays } = property;
-  if (wateringHours === null && wateringWeekdays === null) return { localRules: "none", controller: "none" };
+  const { wateringHours, wateringWeekdays, wateringDates } = property;
+  if (wateringHours === null && wateringWeekdays === null && wateringDates === null) return { localRules: "none", controller: "none" };
   const weekdays = wateringWeekdays === null ? ALL_WEEK : [...wateringWeekdays].map((digit) => Number(digit) % 7);
+  const days = wateringDates === null ? { weekdays } : { datesOfMonth: wateringDates };
   const { fromMinute, untilMinute } = wateringHours ?? { fromMinute: 0, untilMinute: 1440 };
-  const periods = wateringPeriods({ weekdays }, { fromMinuteOfDay: fromMinute, untilMinuteOfDay: untilMinute });
+  const periods = wateringPeriods(days, { fromMinuteOfDay: fromMinute, untilMinuteOfDay: untilMinute });
   return { localRules: "none", controller: { periods, basis: "house", source: "watering hours on file for the property" } };
 }
 
 /** Says where nobody knows when a property may be watered and something wants water. */
 export function hoursNotOnFile({ property }: VisitRow, aftercare: readonly AftercareOfLawns[]): readonly Finding[] {
   const wantsWater = aftercare.some(({ timeline }) => timeline.watering.kind === "window");
-  if (!wantsWater || property.wateringHours !== null || property.wateringWeekdays !== null) return [];
+  if (!wantsWater || property.wateringHours !== null || property.wateringWeekdays !== null || property.wateringDates !== null) return [];
   return [
     takeCare({
       rule: "watering-hours-not-on-file",

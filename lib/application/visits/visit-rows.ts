@@ -1,3 +1,4 @@
+import { comingHighsOf } from "#application/days/coming-highs";
 import { calendarDayOf } from "#application/stored-day";
 import { type Work } from "#application/use-case";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
@@ -5,6 +6,7 @@ import { groupedBy } from "#domain/foundation/grouping";
 import { type UsState } from "#domain/company/us-state";
 import { type ProductRate } from "#domain/label/label-facts";
 import { rateFromAmounts } from "#domain/quantities/rate";
+import { isWateringDates, oddOrEven } from "#domain/properties/watering-dates";
 
 // Visits with their tasks, properties and places on routes, as rows: a few queries for any number of visits.
 
@@ -43,7 +45,8 @@ export interface StopOfVisit {
   readonly isPinned: boolean;
   readonly startsAtMinute: number;
   readonly forecastHighF: number | null;
-  readonly forecastNextHighF: number | null;
+  /** Of the three days after, in their order. */
+  readonly forecastFollowingHighsF: readonly (number | null)[];
 }
 
 export interface VisitRow {
@@ -73,6 +76,8 @@ export interface VisitRow {
     readonly mowingWeekday: number | null;
     readonly wateringHours: { readonly fromMinute: number; readonly untilMinute: number } | null;
     readonly wateringWeekdays: string | null;
+    /** On which dates of the month instead, the house number read where the rule goes by it. */
+    readonly wateringDates: "odd" | "even" | null;
   };
   readonly client: { readonly clientId: string; readonly name: string; readonly phone: string | null };
 }
@@ -132,6 +137,7 @@ export async function visitRows(work: Work, visitIds: readonly string[]): Promis
               mowingWeekday: property.mowingWeekday,
               wateringHours: wateringHoursOf(property),
               wateringWeekdays: property.wateringWeekdays,
+              wateringDates: wateringDatesOf(property),
             },
             client: { clientId: client.clientId, name: client.name, phone: client.phone },
           },
@@ -144,6 +150,10 @@ export async function visitRows(work: Work, visitIds: readonly string[]): Promis
 
 function windowOf({ windowFromMinute, windowUntilMinute }: { windowFromMinute: number | null; windowUntilMinute: number | null }): VisitRow["window"] {
   return windowFromMinute === null || windowUntilMinute === null ? null : { fromMinute: windowFromMinute, untilMinute: windowUntilMinute };
+}
+
+function wateringDatesOf({ wateringDates, street }: { readonly wateringDates: string | null; readonly street: string }): VisitRow["property"]["wateringDates"] {
+  return wateringDates !== null && isWateringDates(wateringDates) ? (oddOrEven(wateringDates, street) ?? null) : null;
 }
 
 function wateringHoursOf(property: { wateringFromMinute: number | null; wateringUntilMinute: number | null }): VisitRow["window"] {
@@ -189,11 +199,13 @@ interface DayColumns {
   readonly startsAtMinute: number;
   readonly forecastHighF: number | null;
   readonly forecastNextHighF: number | null;
+  readonly forecastSecondHighF: number | null;
+  readonly forecastThirdHighF: number | null;
 }
 
 function stopOnDay(stop: StopColumns, day: DayColumns | undefined): StopOfVisit | null {
   if (day === undefined) return null;
   const { routeDayId, position, arrivesAtMinute, driveMinutes, isPinned } = stop;
-  const { vehicleId, operatorId, startsAtMinute, forecastHighF, forecastNextHighF } = day;
-  return { routeDayId, date: calendarDayOf(day.date), vehicleId, operatorId, position, arrivesAtMinute, driveMinutes, isPinned, startsAtMinute, forecastHighF, forecastNextHighF };
+  const { vehicleId, operatorId, startsAtMinute, forecastHighF } = day;
+  return { routeDayId, date: calendarDayOf(day.date), vehicleId, operatorId, position, arrivesAtMinute, driveMinutes, isPinned, startsAtMinute, forecastHighF, forecastFollowingHighsF: comingHighsOf(day) };
 }

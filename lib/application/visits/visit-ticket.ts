@@ -71,7 +71,7 @@ function ticketOf(work: Work, visit: VisitRow, facts: TicketFacts, today: Calend
     treatments,
     applicator: applicatorOf(application, license, facts, visit),
     forecastHighF: visit.stop?.forecastHighF ?? "not-entered",
-    forecastNextHighF: visit.stop?.forecastNextHighF ?? "not-entered",
+    forecastFollowingHighsF: visit.stop?.forecastFollowingHighsF.map((highF) => highF ?? "not-entered") ?? [],
     settings: { ...DEFAULT_HOUSE_SETTINGS, tankMark: TANK_MARK },
   };
   const ticket = makeMixTicket(question);

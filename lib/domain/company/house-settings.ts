@@ -14,6 +14,8 @@ export interface HouseSettings {
   readonly tankLoads: TankLoads;
   /** From this forecast high on, in degrees Fahrenheit, feed and iron on cool-season turf want care. */
   readonly heatCautionFromF: number;
+  /** The same for warm-season turf, which grows in heat. */
+  readonly heatCautionWarmFromF: number;
   /** What each stop takes whatever its size: park, walk round, sign, note. */
   readonly minutesPerStop: number;
   /** What 1,000 sq ft of lawn take on top of that. */
@@ -32,6 +34,11 @@ export const DEFAULT_HOUSE_SETTINGS: HouseSettings = {
   tankLoads: "same-size-every-time",
   /** Feed and iron go down in the seventies and wait in the eighties. Common practice for cool-season turf. */
   heatCautionFromF: 80,
+  /**
+   * Warm-season grass is fed in summer; from 90 °F on turf bears less (University of Georgia, Ben Hill County 2019, which says
+   * so of herbicides). For feed and iron it is common practice.
+   */
+  heatCautionWarmFromF: 90,
   /** A rough figure to plan with until a crew has timed itself. Common practice. */
   minutesPerStop: 8,
   /** The same: a walking pace with a spreader or a hose, turns included. Common practice. */

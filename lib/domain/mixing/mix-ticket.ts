@@ -15,6 +15,7 @@ import { checkKeptApart } from "#domain/mixing/kept-apart-checks";
 import { checkLabel } from "#domain/mixing/label-checks";
 import { checkLawns } from "#domain/mixing/lawn-checks";
 import { checkNitrogen } from "#domain/mixing/nitrogen-checks";
+import { checkPhosphate } from "#domain/mixing/phosphate-checks";
 import { checkResistance } from "#domain/mixing/resistance-checks";
 import { treatmentsForRounding } from "#domain/mixing/rounding-room";
 import { checkSite } from "#domain/mixing/site-checks";
@@ -77,8 +78,11 @@ function refuseHomeless({ treatments, lawns }: TicketQuestion): InputRefusal | u
   return refused("zoneIds", productName, "lawns of this visit, one or more", sentence);
 }
 
-function refuseSettings({ settings: { heatCautionFromF } }: TicketQuestion): Outcome<never> | undefined {
-  return refuseOutOfRange([highRange("heatCautionFromF", "The heat from which on the company takes care", heatCautionFromF)]);
+function refuseSettings({ settings: { heatCautionFromF, heatCautionWarmFromF } }: TicketQuestion): Outcome<never> | undefined {
+  return refuseOutOfRange([
+    highRange("heatCautionFromF", "The heat from which on the company takes care", heatCautionFromF),
+    highRange("heatCautionWarmFromF", "The heat from which on the company takes care of warm-season turf", heatCautionWarmFromF),
+  ]);
 }
 
 function allFindings(question: TicketQuestion, pack: RulePack | undefined, worked: Worked, heat: readonly Finding[]): readonly Finding[] {
@@ -92,6 +96,7 @@ function allFindings(question: TicketQuestion, pack: RulePack | undefined, worke
     ...checkKeptApart(question),
     ...checkSite(question),
     ...checkNitrogen(question, pack),
+    ...checkPhosphate(question, pack),
     ...heat,
     ...worked.findings,
     ...law,

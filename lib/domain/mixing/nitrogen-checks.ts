@@ -7,7 +7,7 @@ import { annualNitrogenRangesIn } from "#domain/turf/annual-nitrogen";
 import { slowShareOfNitrogen } from "#domain/turf/nutrients";
 import { type NitrogenCapRule, type PackFact, type RulePack } from "#domain/rules/rule-pack";
 import { isSpread, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
-import { broughtByTreatments, countedAsQuick, mostNitrogen, nitrogenOfVisit, nitrogenOfYear, type NitrogenRate, wholeNitrogen } from "#domain/mixing/year-nitrogen";
+import { broughtByTreatments, countedAsQuick, mostNutrient, nitrogenOfVisit, nitrogenOfYear, type NitrogenRate, wholeNitrogen } from "#domain/mixing/year-nitrogen";
 
 /**
  * What is said of nitrogen: the law's most in one application (which is all that goes on a lawn in one visit) and of it
@@ -53,7 +53,7 @@ function capsOf(pack: RulePack | undefined): CapsOfLaw {
 }
 
 function capOf(fact: PackFact<NitrogenCapRule> | undefined): Cap | undefined {
-  return fact?.onFile === true ? { most: mostNitrogen(fact.value), citation: fact.citation } : undefined;
+  return fact?.onFile === true ? { most: mostNutrient(fact.value), citation: fact.citation } : undefined;
 }
 
 function isAbove(rate: NitrogenRate, cap: Cap | undefined): cap is Cap {

@@ -2,6 +2,7 @@ import { packOf } from "#domain/rules/packs-on-file";
 import { type RulePack } from "#domain/rules/rule-pack";
 import { highestOf } from "#domain/mixing/granular-mix";
 import { passesNitrogenOfLaw } from "#domain/mixing/nitrogen-checks";
+import { passesPhosphateOfLaw } from "#domain/mixing/phosphate-checks";
 import { passesSeason } from "#domain/mixing/season-limits";
 import { type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 
@@ -19,7 +20,7 @@ export function treatmentsForRounding(question: TicketQuestion): readonly Ticket
 
 /**
  * The treatments as rounding to marks may take them. Where every product rounded up as far as its own label lets it
- * would pass a season's limit or the law's nitrogen, no amount is rounded above its planned rate: its highest rate is
+ * would pass a season's limit or the law's nitrogen or phosphate, no amount is rounded above its planned rate: its highest rate is
  * then the plan's.
  */
 export function keptFromRoundingUp(question: TicketQuestion, pack: RulePack | undefined): readonly TicketTreatment[] {
@@ -32,7 +33,7 @@ export function keptFromRoundingUp(question: TicketQuestion, pack: RulePack | un
 function passesMaximum(question: TicketQuestion, pack: RulePack | undefined): boolean {
   const { treatments, lawns } = question;
   const isOverSeason = (treatment: TicketTreatment) => passesSeason(treatment, lawns.filter(({ zoneId }) => treatment.zoneIds.includes(zoneId)), question);
-  return passesNitrogenOfLaw(question, pack) || treatments.some(isOverSeason);
+  return passesNitrogenOfLaw(question, pack) || passesPhosphateOfLaw(question, pack) || treatments.some(isOverSeason);
 }
 
 function highestAsPlanned({ rate, use: { rates } }: TicketTreatment): TicketTreatment["use"]["rates"] {

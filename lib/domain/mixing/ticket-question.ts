@@ -10,7 +10,8 @@ import { type Outcome } from "#domain/foundation/outcome";
 import { type PerNutrient } from "#domain/turf/nutrients";
 import { type ActiveIngredient, type LabelFacts, type LabelUse, type ProductRate } from "#domain/label/label-facts";
 import { type LawnPace } from "#domain/mixing/time-on-lawn";
-import { type WaterEdge } from "#domain/rules/kept-clear";
+import { type EnteredHigh } from "#domain/weather/forecast-high";
+import { type WaterBeside, type WaterEdge } from "#domain/rules/kept-clear";
 import { type SoilTestFact } from "#domain/rules/nutrient-law";
 
 /** The nutrients that a rate of product puts on an area; refused by name where a label's fact is missing. */
@@ -54,6 +55,7 @@ export interface TicketLawn {
   /** The main one first. */
   readonly grasses: readonly Grass[];
   readonly grassesAssumed: boolean;
+  readonly waterBeside: WaterBeside;
   readonly waterEdges: readonly WaterEdge[];
   readonly soilTests: readonly SoilTestFact[];
   readonly establishedOn: CalendarDate | "unknown";
@@ -121,6 +123,8 @@ export interface TicketSettings {
   readonly tankLoads: "same-size-every-time" | "full-tanks-then-a-short-one";
   /** From this forecast high on, feed and iron on cool-season turf want care. */
   readonly heatCautionFromF: number;
+  /** The same on warm-season turf. */
+  readonly heatCautionWarmFromF: number;
   /** The mark of the gauge or meter by which water goes into a tank. */
   readonly tankMark: Measure<"volume">;
 }
@@ -141,9 +145,9 @@ export interface TicketQuestion {
   readonly treatments: readonly TicketTreatment[];
   readonly applicator: TicketApplicator;
   /** The day's forecast high as somebody entered it. */
-  readonly forecastHighF: number | "not-entered";
-  /** The forecast high of the day after, which a limit on the hours after the work may reach. */
-  readonly forecastNextHighF: number | "not-entered";
+  readonly forecastHighF: EnteredHigh;
+  /** The forecast highs of the days after, from the next one on: what burns is for care in their heat, and a limit on the hours after the work may reach them. */
+  readonly forecastFollowingHighsF: readonly EnteredHigh[];
   readonly settings: TicketSettings;
 }
 

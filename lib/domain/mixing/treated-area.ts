@@ -30,7 +30,7 @@ export function treatedLawns(
   const treated = lawns
     .filter(({ zoneId }) => treatment.zoneIds.includes(zoneId))
     .map((lawn): TreatedLawn => {
-      const { area: keptClear, edges: strips, findings: found } = keptClearOf(lawn.name, lawn.waterEdges, placementOf(treatment), pack?.facts["distance-to-water"]);
+      const { area: keptClear, edges: strips, findings: found } = keptClearOf(lawn, placementOf(treatment), pack?.facts["distance-to-water"]);
       findings.push(...found);
       const { zoneId, letter, name, area: lawnArea } = lawn;
       const isNothingLeft = keptClear.amount >= lawnArea.amount;

@@ -1,4 +1,4 @@
-import { type NitrogenCapRule } from "#domain/rules/rule-pack";
+import { type NitrogenCapRule, type PhosphateCapRule } from "#domain/rules/rule-pack";
 import { NO_NUTRIENT_RATE } from "#domain/turf/nutrients";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { addRates, type Rate, rateOf } from "#domain/quantities/rate";
@@ -27,8 +27,8 @@ export function addNitrogen(left: NitrogenByRelease, right: NitrogenByRelease): 
   return { quick: addRates(left.quick, right.quick), slow: addRates(left.slow, right.slow), notStated: addRates(left.notStated, right.notStated) };
 }
 
-/** The most nitrogen that a law's rule lets down. */
-export function mostNitrogen({ poundsPer1000SqFt }: NitrogenCapRule): NitrogenRate {
+/** The most of a nutrient that a law's rule lets down. */
+export function mostNutrient({ poundsPer1000SqFt }: NitrogenCapRule | PhosphateCapRule): NitrogenRate {
   return rateOf("nutrient-mass-per-area", poundsPer1000SqFt, "lb per 1,000 sq ft");
 }
 

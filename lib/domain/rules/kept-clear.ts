@@ -17,6 +17,18 @@ export interface WaterEdge {
   readonly width: Quantity<"length"> | "unknown";
 }
 
+/** Whether there is water beside a lawn: somebody looked and there is, or there is none, or nobody has said. */
+export const WATER_BESIDE = ["none", "yes", "not-known"] as const;
+export type WaterBeside = (typeof WATER_BESIDE)[number];
+
+/** A lawn, as far as distances to water ask about it. */
+export interface LawnAtWater {
+  readonly name: string;
+  readonly waterBeside: WaterBeside;
+  /** What is on file of its water; where there is any, the lawn has water whatever was said. */
+  readonly waterEdges: readonly WaterEdge[];
+}
+
 /** How a product gets onto the lawn, as far as distances depend on it. */
 export interface Placement {
   readonly productName: string;
@@ -79,10 +91,16 @@ function areaOf(length: Quantity<"length">, width: Quantity<"length">): Quantity
  * What is kept clear of one product along a lawn's water: length times the widest of what the crew keeps clear, what the
  * label states and what the law asks for with this equipment; each strip says whose width it is. A length that nobody
  * measured, or a width that none of them gives, is a hold that names what is missing; the office answers it by measuring.
- * A label that nobody has read for it holds too, where the lawn runs along water.
+ * A label that nobody has read for it holds too, where the lawn runs along water. Where nobody has said whether there is
+ * water, a distance that label or law asks for can't be kept and holds; the office answers it by looking.
  */
-export function keptClearOf(lawnName: string, waterEdges: readonly WaterEdge[], placement: Placement, rule: PackFact<WaterDistanceRule> | undefined): KeptClear {
+export function keptClearOf(lawn: LawnAtWater, placement: Placement, rule: PackFact<WaterDistanceRule> | undefined): KeptClear {
+  const { name: lawnName } = lawn;
   const asked = askedWidths(rule, placement);
+  if (lawn.waterBeside === "not-known" && lawn.waterEdges.length === 0) {
+    return { area: { dimension: "area", amount: 0n }, edges: [], findings: notLookedAt(lawnName, placement, asked) };
+  }
+  const waterEdges = lawn.waterBeside === "yes" && lawn.waterEdges.length === 0 ? [NOT_ENTERED] : lawn.waterEdges;
   const edges: ClearStrip[] = [];
   const findings: Finding[] = waterEdges.length > 0 && placement.label === "unknown" ? [notReadOnLabel("distance-to-water-not-read", placement.productName, "how far from water it stays")] : [];
   for (const edge of waterEdges) {
@@ -96,6 +114,30 @@ export function keptClearOf(lawnName: string, waterEdges: readonly WaterEdge[], 
   }
   const area: Quantity<"area"> = { dimension: "area", amount: edges.reduce((total, edge) => total + edge.area.amount, 0n) };
   return { area, edges, findings };
+}
+
+/** Water that somebody saw and nobody entered. */
+const NOT_ENTERED: WaterEdge = { name: "the water", length: "unknown", width: "unknown" };
+
+function notLookedAt(lawnName: string, { productName, label }: Placement, asked: readonly AskedWidth[]): readonly Finding[] {
+  const widest = asked.reduce<AskedWidth | undefined>((most, one) => (most === undefined || compare(one.width, most.width) > 0 ? one : most), undefined);
+  const unread = label === "unknown";
+  if (widest === undefined && !unread) return [];
+  const figures = [
+    ...(widest === undefined ? [] : [`${widest.whose === "label" ? `The label of ${productName}` : "The law"} asks for ${formatQuantityIn(widest.width, "ft", 1)}.`]),
+    ...(unread ? [`Nobody has read how far from water the label of ${productName} keeps it.`] : []),
+  ];
+  return [
+    hold("office", {
+      rule: "water-not-looked-at",
+      source: widest?.whose === "law" ? "law" : "label",
+      what: `Whether there is water beside ${lawnName} is not on file, and ${productName} may have to stay clear of it.`,
+      figure: figures.join(" "),
+      toDo: `Look, and say of ${lawnName} that there is none, or enter the water and its length.`,
+      ...(widest?.citation === undefined ? {} : { citation: widest.citation }),
+      about: [productName, lawnName],
+    }),
+  ];
 }
 
 function widestOf(entered: Quantity<"length"> | "unknown", asked: readonly AskedWidth[]): AskedWidth | undefined {

@@ -40,6 +40,8 @@ export interface NutrientLawQuestion {
 /** The rules that ask about fertilizer, whatever its grade. */
 const FERTILIZER_RULES: readonly RuleName[] = [
   "phosphorus",
+  "phosphate-per-application",
+  "phosphate-per-year",
   "distance-to-water",
   "frozen-or-saturated-ground",
   "hard-surfaces",

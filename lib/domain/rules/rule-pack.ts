@@ -54,6 +54,11 @@ export interface NitrogenCapRule {
   readonly poundsPer1000SqFt: string;
 }
 
+/** Of phosphate (P2O5), as labels print it. */
+export interface PhosphateCapRule {
+  readonly poundsPer1000SqFt: string;
+}
+
 /** How much of a fertilizer's nitrogen must be released slowly, at least. */
 export interface SlowReleaseRule {
   readonly leastPercentOfNitrogen: string;
@@ -73,6 +78,9 @@ export interface RulePack {
     readonly "record-elements": PackFact<readonly string[]>;
     readonly "record-years": PackFact<number>;
     readonly phosphorus: PackFact<PhosphorusRule>;
+    /** Beside the need that a test shows: the most that goes down where it may go down. */
+    readonly "phosphate-per-application": PackFact<PhosphateCapRule>;
+    readonly "phosphate-per-year": PackFact<PhosphateCapRule>;
     readonly "distance-to-water": PackFact<WaterDistanceRule>;
     readonly "frozen-or-saturated-ground": PackFact<"forbidden">;
     readonly "hard-surfaces": PackFact<"clean-up-at-once">;
@@ -99,6 +107,8 @@ export const RULE_WORDS: Readonly<Record<RuleName, string>> = {
   "record-elements": "what a record holds",
   "record-years": "how long records are kept",
   phosphorus: "phosphorus",
+  "phosphate-per-application": "phosphate in one application",
+  "phosphate-per-year": "phosphate in one year",
   "distance-to-water": "distance to water",
   "frozen-or-saturated-ground": "frozen or saturated ground",
   "hard-surfaces": "hard surfaces",

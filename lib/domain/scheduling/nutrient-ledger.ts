@@ -4,9 +4,9 @@ import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { type Outcome } from "#domain/foundation/outcome";
 import { addRates, type Rate, rateIn } from "#domain/quantities/rate";
 import { toNumber } from "#domain/quantities/rational";
-import { type NitrogenCapRule, NOT_ON_FILE, type PackFact, type RulePack } from "#domain/rules/rule-pack";
+import { type NitrogenCapRule, NOT_ON_FILE, type PackFact, type PhosphateCapRule, type RuleName, type RulePack } from "#domain/rules/rule-pack";
 import { type NutrientRates } from "#domain/mixing/ticket-question";
-import { addNitrogen, mostNitrogen, nitrogenByRelease, type NitrogenByRelease, NO_NITROGEN, wholeNitrogen } from "#domain/mixing/year-nitrogen";
+import { addNitrogen, mostNutrient, nitrogenByRelease, type NitrogenByRelease, NO_NITROGEN, wholeNitrogen } from "#domain/mixing/year-nitrogen";
 import { besideYearlyRange } from "#domain/scheduling/season-nitrogen";
 import { type AnnualNitrogenRange, annualNitrogenRangesIn, annualNitrogenRangesOf } from "#domain/turf/annual-nitrogen";
 import { type Grass } from "#domain/turf/grass";
@@ -90,7 +90,7 @@ export function lawnLedger({ year, state, pack, grasses, entries }: LedgerQuesti
   const ranges = grass === undefined ? [] : annualNitrogenRangesIn(state, grass);
   return {
     year,
-    nutrients: LEDGER_NUTRIENTS.map((nutrient) => ofNutrient(nutrient, own, nutrient === "nitrogen" ? limitOf(pack, state) : { kind: "not-kept" }, nutrient === "nitrogen" ? ranges : [])),
+    nutrients: LEDGER_NUTRIENTS.map((nutrient) => ofNutrient(nutrient, own, limitOf(nutrient, pack, state), nutrient === "nitrogen" ? ranges : [])),
     missing: [...new Set(own.flatMap(({ brought }) => (brought.ok ? [] : [brought.refusal.sentence])))],
     rangeWords: wordsOfRanges(grass, state, ranges),
   };
@@ -111,10 +111,15 @@ function amountOf(nutrient: LedgerNutrient, rates: NutrientRates): NitrogenByRel
   return { ...NO_NITROGEN, quick: rate === "not-stated" ? NO_NUTRIENT_RATE : rate };
 }
 
-function limitOf(pack: RulePack | undefined, state: UsState): YearlyLimit {
-  const rule: PackFact<NitrogenCapRule> | undefined = pack?.facts["nitrogen-per-year"];
-  if (rule?.onFile === true) return { kind: "law", most: mostNitrogen(rule.value), citation: rule.citation };
-  return { kind: "not-on-file", words: `The most nitrogen that the law of ${US_STATES[state].name} lets down in a year is ${NOT_ON_FILE}.` };
+/** The rules of law on a nutrient's year; of the others no law was seen. */
+const RULE_OF_YEAR = { nitrogen: "nitrogen-per-year", phosphate: "phosphate-per-year", potash: undefined, iron: undefined } as const satisfies Readonly<Record<LedgerNutrient, RuleName | undefined>>;
+
+function limitOf(nutrient: LedgerNutrient, pack: RulePack | undefined, state: UsState): YearlyLimit {
+  const name = RULE_OF_YEAR[nutrient];
+  if (name === undefined) return { kind: "not-kept" };
+  const rule: PackFact<NitrogenCapRule | PhosphateCapRule> | undefined = pack?.facts[name];
+  if (rule?.onFile === true) return { kind: "law", most: mostNutrient(rule.value), citation: rule.citation };
+  return { kind: "not-on-file", words: `The most ${nutrient} that the law of ${US_STATES[state].name} lets down in a year is ${NOT_ON_FILE}.` };
 }
 
 /** Pounds per 1,000 sq ft, for a drawing or a figure in words. */

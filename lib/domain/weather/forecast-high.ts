@@ -4,11 +4,14 @@ import { type RangeCheck, refuseOutOfRange } from "#domain/turf/physical-range";
 import { type Authority, type TemperatureAheadLimit, type WeatherLimits, type WeatherMix, stated } from "#domain/weather/spray-limits";
 import { type HourReason, closedBy, shown, undecidedBy, unreadLimit } from "#domain/weather/spray-reasons";
 
-/** A day's forecast high, with the highs of the days after it as far as they are known, in order and from the next day on. */
+/** A high of a day that somebody entered, or did not. */
+export type EnteredHigh = number | "not-entered";
+
+/** A day's forecast high, with the highs of the days after it as far as they were entered, in order and from the next day on. */
 export interface ForecastHighs {
   readonly date: CalendarDate;
   readonly forecastHighF: number;
-  readonly followingHighsF: readonly number[];
+  readonly followingHighsF: readonly EnteredHigh[];
 }
 
 /**
@@ -35,7 +38,7 @@ const ONE_DAY_HOURS = 24;
 export function judgeDayByForecastHigh(highs: ForecastHighs, mixes: readonly WeatherMix[]): Outcome<readonly DayByForecastHigh[]> {
   const refusal = refuseOutOfRange([
     highRange("forecastHighF", "The forecast high", highs.forecastHighF),
-    ...highs.followingHighsF.map((highF, index) => highRange("followingHighsF", `The forecast high of ${dateAfter(highs, index)}`, highF)),
+    ...highs.followingHighsF.flatMap((highF, index) => (highF === "not-entered" ? [] : [highRange("followingHighsF", `The forecast high of ${dateAfter(highs, index)}`, highF)])),
   ]);
   if (refusal !== undefined) return refusal;
   return accept(
@@ -71,16 +74,21 @@ function reasonsOf({ productName, highestTemperature, highestTemperatureAhead }:
   return [...unread, ...passed, ...ahead];
 }
 
+/** How many days after its own a limit on the hours afterwards reaches into: the work may end at midnight. */
+export function daysAheadOf({ withinHours }: Pick<TemperatureAheadLimit, "withinHours">): number {
+  return Math.ceil(withinHours / ONE_DAY_HOURS);
+}
+
 /** What the days after say of a limit that the day itself leaves open. */
 function reasonsAhead(productName: string, limit: TemperatureAheadLimit & Authority, highs: ForecastHighs): readonly HourReason[] {
-  const daysReached = Math.ceil(limit.withinHours / ONE_DAY_HOURS);
-  const known = highs.followingHighsF.slice(0, daysReached);
+  const reached = Array.from({ length: daysAheadOf(limit) }, (_, index) => highs.followingHighsF[index] ?? "not-entered");
   const rule = `${productName} must not see more than ${shown(limit.limitF)} °F within ${shown(limit.withinHours)} h.`;
-  const hot = known.findIndex((highF) => limit.limitF <= highF);
-  const hotF = known[hot];
-  if (hotF !== undefined) {
+  const hot = reached.findIndex((highF) => highF !== "not-entered" && limit.limitF <= highF);
+  const hotF = reached[hot];
+  if (typeof hotF === "number") {
     return [closedBy("temperature-ahead", limit, `The forecast high of ${dateAfter(highs, hot)} is ${shown(hotF)} °F; ${rule}`, productName)];
   }
-  if (known.length === daysReached) return [];
-  return [undecidedBy("temperature-ahead", limit, `The forecast high of ${dateAfter(highs, known.length)} is not known; ${rule}`, productName)];
+  const missing = reached.indexOf("not-entered");
+  if (missing === -1) return [];
+  return [undecidedBy("temperature-ahead", limit, `The forecast high of ${dateAfter(highs, missing)} is not known; ${rule}`, productName)];
 }

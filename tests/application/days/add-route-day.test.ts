@@ -18,10 +18,10 @@ afterAll(() => house.close());
 test("a truck goes out with its hours and the forecast that the day already has", async () => {
   const day = "2026-04-20";
   valueOf(await addRouteDay(house, company.owner.key, await routeDayForm(house, company, day)));
-  valueOf(await enterForecast(house, company.owner.key, { date: day, highF: "84", nextHighF: "86", source: "National Weather Service" }));
+  valueOf(await enterForecast(house, company.owner.key, { date: day, highF: "84", followingHighsF: { next: "86", second: "", third: "81" }, source: "National Weather Service" }));
   const { routeDayId } = valueOf(await addRouteDay(house, company.owner.key, await routeDayForm(house, company, day)));
-  expect(await house.ask("select starts_at_minute, ends_at_minute, forecast_high_f, forecast_next_high_f, forecast_source from route_day where route_day_id = $1", [routeDayId])).toEqual([
-    { starts_at_minute: 480, ends_at_minute: 990, forecast_high_f: 84, forecast_next_high_f: 86, forecast_source: "National Weather Service" },
+  expect(await house.ask("select starts_at_minute, ends_at_minute, forecast_high_f, forecast_next_high_f, forecast_second_high_f, forecast_third_high_f, forecast_source from route_day where route_day_id = $1", [routeDayId])).toEqual([
+    { starts_at_minute: 480, ends_at_minute: 990, forecast_high_f: 84, forecast_next_high_f: 86, forecast_second_high_f: null, forecast_third_high_f: 81, forecast_source: "National Weather Service" },
   ]);
 });
 

@@ -40,9 +40,9 @@ test("trucks by their number, stops in their order, causes over the day, totals 
   const first = await aDayOf(house, company, [{ productId }, { productId, state: "planned" }]);
   const second = await aDayOf(house, company, [{ productId }, {}]);
   await house.ask("update visit set state = 'done' where visit_id = $1", [second.visitIds[1]]);
-  valueOf(await enterForecast(house, company.owner.key, { date: DAY, highF: "71", nextHighF: "74", source: "Weather radio" }));
+  valueOf(await enterForecast(house, company.owner.key, { date: DAY, highF: "71", followingHighsF: { next: "74", second: "", third: "" }, source: "Weather radio" }));
   const day = valueOf(await readDay(house, company.owner.key, { date: "" }));
-  expect(day).toMatchObject({ date: DAY, knowsShop: true, forecast: { highF: 71, nextHighF: 74, source: "Weather radio" }, totals: { stops: 4, done: 1, withoutTicket: 3 } });
+  expect(day).toMatchObject({ date: DAY, knowsShop: true, forecast: { highF: 71, followingHighsF: [74, null, null], source: "Weather radio" }, totals: { stops: 4, done: 1, withoutTicket: 3 } });
   expect(day.trucks.map(({ routeDayId, stops }) => [routeDayId, stops.map(({ visit }) => visit.visitId)])).toEqual([
     [first.routeDayId, first.visitIds], [second.routeDayId, second.visitIds],
   ]);

@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { addWaterEdge } from "#application/properties/add-water-edge";
+import { removeWaterEdge } from "#application/properties/remove-water-edge";
 import { aCompany, type TestCompany, trailOf, valueOf } from "../../support/crew";
 import { aZone } from "../../support/ground";
 import { countedId, openHouse, type TestHouse } from "../../support/house";
@@ -24,6 +25,16 @@ test("what was measured is kept exactly, and what was not stays unknown", async 
     { name: "Pond", length: String(of("ft", "60.5").amount), width: String(of("ft", 15n).amount) },
   ]);
   expect((await trailOf(house, company.companyId)).at(-1)).toMatchObject({ deed: "water-edge-added", details: { name: "Ditch", length: "unknown", width: "unknown" } });
+});
+
+test("water that is entered answers whether there is any, and stays the answer when it is taken off", async () => {
+  const { zoneId } = await aZone(house, company);
+  const answer = async () => (await house.ask("select water_beside from zone where zone_id = $1", [zoneId]))[0];
+  expect(await answer()).toEqual({ water_beside: "none" });
+  const { waterEdgeId } = valueOf(await addWaterEdge(house, company.owner.key, { zoneId, name: "Pond", length: "", width: "" }));
+  expect(await answer()).toEqual({ water_beside: "yes" });
+  valueOf(await removeWaterEdge(house, company.owner.key, { waterEdgeId }));
+  expect(await answer()).toEqual({ water_beside: "yes" });
 });
 
 test("a width of nothing, a name of nothing and a lawn of nobody are refused", async () => {

@@ -39,6 +39,33 @@ test("watering days may come as a list, as the browser's form holds numbered fie
   expect(property.wateringWeekdays).toEqual([1, 4]);
 });
 
+test("days go by odd or even dates or by the house number instead of days of the week, and back", async () => {
+  const { propertyId } = await aClient(house, company);
+  const form = { ...propertyForm(propertyId), street: "41 Sorrel Hill" };
+  const kept = async () => {
+    const { property } = valueOf(await readProperty(house, company.owner.key, { propertyId }));
+    return [property.wateringDates, property.wateringWeekdays];
+  };
+  const choose = (version: number, wateringBy: "weekdays" | "odd" | "even" | "house-number", wateringOn = {}) => changeProperty(house, company.owner.key, { ...form, version, wateringBy, wateringOn });
+  valueOf(await choose(1, "odd"));
+  expect(await kept()).toEqual(["odd", []]);
+  expect((await trailOf(house, company.companyId)).at(-1)).toMatchObject({ details: { after: { wateringDates: "odd" } } });
+  valueOf(await choose(2, "house-number"));
+  expect(await kept()).toEqual(["house-number", []]);
+  expect(await choose(3, "even", { "1": "yes" })).toMatchObject({ refusal: { fields: { wateringBy: A_SENTENCE } } });
+  valueOf(await choose(3, "weekdays", { "2": "yes" }));
+  expect(await kept()).toEqual([null, [2]]);
+});
+
+test("a street without a house number has no dates of its own, and the table takes dates or days of the week", async () => {
+  const { propertyId } = await aClient(house, company);
+  const form = { ...propertyForm(propertyId), wateringOn: {} };
+  expect(await changeProperty(house, company.owner.key, { ...form, street: "Old Mill Road", wateringBy: "house-number" })).toMatchObject({ refusal: { fields: { wateringBy: A_SENTENCE } } });
+  valueOf(await changeProperty(house, company.owner.key, { ...form, street: "Old Mill Road", wateringBy: "even" }));
+  await expect(house.ask("update property set watering_weekdays = '1' where property_id = $1", [propertyId])).rejects.toThrow("property_waters_by_weekdays_or_dates");
+  await expect(house.ask("update property set watering_dates = 'some' where property_id = $1", [propertyId])).rejects.toThrow("property_watering_dates_are_known");
+});
+
 test("a position that is given is kept as entered, and one that is taken back leaves the middle of the ZIP code", async () => {
   const { propertyId } = await aClient(house, company);
   const form = propertyForm(propertyId);

@@ -27,9 +27,9 @@ test("reads a property with its customer, lawns, water, soil tests and stations"
   valueOf(await addStation(house, company.owner.key, { propertyId, ...stationForm(), waters: { [zoneId]: "yes" } }));
   const { property } = valueOf(await readProperty(house, company.owner.key, { propertyId }));
   expect(property).toMatchObject({
-    propertyId, gateCode: null, wateringHours: null, wateringWeekdays: [],
+    propertyId, gateCode: null, wateringHours: null, wateringWeekdays: [], wateringDates: null,
     client: { name: "Avery Thorn", standing: "current", otherProperties: [] },
-    lawns: [{ zoneId, letter: "A", area: of("sq ft", 2400n), areaOrigin: "measured", measuredOn: "2026-04-14", established: null, waterEdges: [{ name: "Pond", length: of("ft", 60n), width: null }] }],
+    lawns: [{ zoneId, letter: "A", area: of("sq ft", 2400n), areaOrigin: "measured", measuredOn: "2026-04-14", established: null, waterBeside: "yes", waterEdges: [{ name: "Pond", length: of("ft", 60n), width: null }] }],
     stations: [{ number: 1, test: { averageDepth: of("in", "0.24"), minutes: 20, testedOn: "2026-04-02" }, zoneIds: [zoneId] }],
   });
   expect(property.lawns[0]?.soilTests.map(({ phosphorusWord }) => phosphorusWord)).toEqual(["Very low", "Low"]);

@@ -48,13 +48,13 @@ test("the lawns of a property come by letter with water, soil tests and stations
     ],
     lawn: {
       zoneId: frontId, letter: "A", name: "Front", area: of("sq ft", 2400n), grasses: ["Kentucky bluegrass", "perennial ryegrass"], grassesAssumed: false,
-      waterEdges: [{ name: "Pond", length: of("ft", 60n), width: "unknown" }], soilTests: [{ sampledOn: "2026-03-20", phosphorus: "deficient" }], establishedOn: "unknown", history: [],
+      waterBeside: "yes", waterEdges: [{ name: "Pond", length: of("ft", 60n), width: "unknown" }], soilTests: [{ sampledOn: "2026-03-20", phosphorus: "deficient" }], establishedOn: "unknown", history: [],
     },
   });
   // 0.24 in in 20 minutes are 0.72 in an hour.
   const [tested] = front?.stations.map(({ depthPerHour }) => (depthPerHour === "not-tested" ? depthPerHour : compareExact(depthPerHour, exactly("in", "0.72")))) ?? [];
   expect(tested).toBe(0);
-  expect(back).toMatchObject({ stations: [], lawn: { zoneId: backId, letter: "B", waterEdges: [], soilTests: [] } });
+  expect(back).toMatchObject({ stations: [], lawn: { zoneId: backId, letter: "B", waterBeside: "none", waterEdges: [], soilTests: [] } });
   valueOf(await removeZone(house, key, { zoneId: backId }));
   expect((await factsOf([visitId])).lawnsByProperty.get(propertyId)?.map(({ lawn }) => lawn.zoneId)).toEqual([frontId]);
 });

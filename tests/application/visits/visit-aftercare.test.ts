@@ -19,7 +19,7 @@ function visitAt(property: Partial<VisitRow["property"]> = {}, more: Partial<Vis
     secondLookAfterDays: null, looksAgainAtId: null, treatments: [], looks: [], stop: null, client: { clientId: "client", name: "Avery Thorn", phone: null },
     property: {
       propertyId: "property", street: "4 Sorrel Lane", city: "Millbrook", state: "OH", zip: "46304", position: null, accessNote: null, dogNote: null, mowingWeekday: null,
-      wateringHours: null, wateringWeekdays: null, ...property,
+      wateringHours: null, wateringWeekdays: null, wateringDates: null, ...property,
     },
     ...more,
   };
@@ -70,6 +70,9 @@ test("days without hours are whole days, hours without days are of every day, an
   expect(windowsOf(visitAt({ wateringWeekdays: "3" }), watersIn)).toEqual([["2026-04-15T04:00", "2026-04-16T01:00"]]);
   expect(windowsOf(visitAt({ wateringHours: { fromMinute: 300, untilMinute: 360 } }), watersIn)).toEqual([["2026-04-15T09:00", "2026-04-15T10:00"]]);
   const saturday = settingFrom("2026-04-18T20:30-04:00", "2026-04-18T21:00-04:00");
+  // April 14 and 15: the window of 24 h after Tuesday's visit has a part of each.
+  expect(windowsOf(visitAt({ wateringDates: "odd" }), watersIn)).toEqual([["2026-04-15T04:00", "2026-04-16T01:00"]]);
+  expect(windowsOf(visitAt({ wateringDates: "even", wateringHours: { fromMinute: 22 * 60, untilMinute: 24 * 60 } }), watersIn)).toEqual([["2026-04-15T02:00", "2026-04-15T04:00"]]);
   expect(windowsOf(visitAt({ wateringWeekdays: "7" }), watersIn, saturday)).toEqual([["2026-04-19T04:00", "2026-04-20T01:00"]]);
 });
 
@@ -78,6 +81,7 @@ test("hours that nobody knows are said where something wants water, and only the
   const said = (visit: VisitRow, facts: Partial<LabelAftercare["facts"]>) => hoursNotOnFile(visit, aftercareFor(visit, facts)).map(({ level, rule, about }) => [level, rule, ...about]);
   expect(said(visitAt(), watersIn)).toEqual([["take-care", "watering-hours-not-on-file", "4 Sorrel Lane"]]);
   expect(said(visitAt({ wateringWeekdays: "3" }), watersIn)).toEqual([]);
+  expect(said(visitAt({ wateringDates: "odd" }), watersIn)).toEqual([]);
   expect(said(visitAt(), {})).toEqual([]);
 });
 
@@ -121,7 +125,7 @@ test("a question that can't be meant is refused as a whole", () => {
 
 test("the span begins when the truck arrives, else when its day begins, else at nine, and lasts as long as the work", () => {
   const stop = {
-    routeDayId: "d", date: TUESDAY, vehicleId: "truck", operatorId: "rowan", position: 1, arrivesAtMinute: 450, driveMinutes: null, isPinned: false, startsAtMinute: 420, forecastHighF: null, forecastNextHighF: null,
+    routeDayId: "d", date: TUESDAY, vehicleId: "truck", operatorId: "rowan", position: 1, arrivesAtMinute: 450, driveMinutes: null, isPinned: false, startsAtMinute: 420, forecastHighF: null, forecastFollowingHighsF: [null, null, null],
   };
   const spanFor = (more: Partial<VisitRow>) => spanOfVisit(TUESDAY, visitAt({}, more), (on, minute) => instantOfMinute(on, minute, ZONE));
   expect(spanFor({ stop })).toEqual({ fromEpochMilliseconds: at("2026-04-14T07:30-04:00"), untilEpochMilliseconds: at("2026-04-14T08:00-04:00") });

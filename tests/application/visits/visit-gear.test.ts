@@ -96,7 +96,7 @@ test("a spreader has the setting of its calibration with this very product, or n
 test("the day, the truck and the person are the stop's; on no day they are today's and whoever looks", () => {
   const facts = factsOf([]);
   const stop = {
-    routeDayId: "d", date: day("2026-04-20"), vehicleId: "truck", operatorId: "rowan", position: 1, arrivesAtMinute: null, driveMinutes: null, isPinned: false, startsAtMinute: 420, forecastHighF: null, forecastNextHighF: null,
+    routeDayId: "d", date: day("2026-04-20"), vehicleId: "truck", operatorId: "rowan", position: 1, arrivesAtMinute: null, driveMinutes: null, isPinned: false, startsAtMinute: 420, forecastHighF: null, forecastFollowingHighsF: [null, null, null],
   };
   expect(plannedApplication(facts, stop, day("2026-04-14"), "looker")).toEqual({ ...APPLICATION, on: "2026-04-20" });
   expect(plannedApplication(facts, null, day("2026-04-14"), "rowan")).toEqual({ ...APPLICATION, vehicleId: null });

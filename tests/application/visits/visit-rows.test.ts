@@ -25,8 +25,8 @@ test("a visit has its treatments with exact rates and their lawns, its place on 
   const [row] = await rowsOf([visitId]);
   expect(row).toMatchObject({
     visitId, name: "Spring feed", roundId: null, opensOn: CREW_DAY, closesOn: "2026-04-24", state: "planned", window: null, secondLookAfterDays: 3, looks: [],
-    stop: { routeDayId: day.routeDayId, date: CREW_DAY, vehicleId: day.vehicleId, operatorId: company.owner.personId, arrivesAtMinute: 450, startsAtMinute: 420, forecastHighF: 68, forecastNextHighF: 75 },
-    property: { propertyId, state: "IN", position: null, wateringHours: null, wateringWeekdays: null },
+    stop: { routeDayId: day.routeDayId, date: CREW_DAY, vehicleId: day.vehicleId, operatorId: company.owner.personId, arrivesAtMinute: 450, startsAtMinute: 420, forecastHighF: 68, forecastFollowingHighsF: [75, 74, 72] },
+    property: { propertyId, state: "IN", position: null, wateringHours: null, wateringWeekdays: null, wateringDates: null },
     client: { name: "Avery Thorn", phone: "219-555-0121" },
   });
   expect(row?.treatments).toMatchObject([

@@ -33,7 +33,7 @@ test("works out the whole visit from what is on file: who, when, with what, and 
   expect(application).toEqual({ on: CREW_DAY, operatorId: company.owner.personId, operatorName: company.owner.name, vehicleId: day.vehicleId });
   expect(license?.licenseId).toBe(company.licenseId);
   expect(new Date(span.fromEpochMilliseconds).toISOString()).toBe("2026-04-14T11:30:00.000Z");
-  expect(question).toMatchObject({ state: "IN", forecastHighF: 68, forecastNextHighF: 75, applicator: { license: { standing: "stands", kind: "certified-applicator" } } });
+  expect(question).toMatchObject({ state: "IN", forecastHighF: 68, forecastFollowingHighsF: [75, 74, 72], applicator: { license: { standing: "stands", kind: "certified-applicator" } } });
   expect(question.lawns.map(({ zoneId }) => zoneId)).toEqual([frontId, backId]);
   expect(question.treatments.map(({ gear, labelConfirmedBy }) => [gear.equipmentId, labelConfirmedBy])).toEqual([[day.spreaderId, company.owner.name], [day.sprayerId, company.owner.name]]);
   expect(question.treatments.map(({ tool }) => (tool === "none" ? tool : tool.mark))).toEqual([exactly("lb", "0.25"), exactly("fl oz", "0.5")]);
@@ -71,7 +71,7 @@ test("on no day, the ticket is worked out for whoever looks, on the first day it
   await house.ask("update visit set opens_on = '2026-04-20' where visit_id = $1", [visitId]);
   const ticket = await ticketOf(visitId);
   expect(ticket.application).toMatchObject({ on: "2026-04-20", operatorId: company.owner.personId, vehicleId: null });
-  expect([ticket.question.forecastHighF, ticket.question.forecastNextHighF]).toEqual(["not-entered", "not-entered"]);
+  expect([ticket.question.forecastHighF, ticket.question.forecastFollowingHighsF]).toEqual(["not-entered", []]);
   expect(holdsOf(ticket)).toContain("on-no-day");
 });
 

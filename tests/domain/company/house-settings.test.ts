@@ -8,6 +8,7 @@ test("what holds until a company says otherwise", () => {
     granularPasses: "two-at-half-rate-crosswise",
     tankLoads: "same-size-every-time",
     heatCautionFromF: 80,
+    heatCautionWarmFromF: 90,
     minutesPerStop: 8,
     minutesPerThousandSquareFeet: 4,
   });

@@ -68,6 +68,7 @@ const lawn: fc.Arbitrary<TicketLawn> = fc.record({
   establishedOn: fc.constantFrom("unknown" as const, "2026-03-20" as CalendarDate),
   establishedBy: fc.constantFrom("seed", "sod", "unknown"),
   inBloom: fc.constantFrom("yes", "no", "unknown"),
+  waterBeside: fc.constantFrom("none", "yes", "not-known"),
   waterEdges: fc.constantFrom([], [{ name: "the pond", length: "unknown" as const, width: "unknown" as const }], [{ name: "the pond", length: of("ft", 20n), width: of("ft", 4n) }]),
   history: fc.array(past, { maxLength: 4 }),
 });

@@ -172,6 +172,7 @@ test("whatever sizes, rates, tools and tanks are entered, a ticket is worked out
 describe("what is refused", () => {
   test.each([Number.NaN, 500])("%s as the heat from which on the company takes care", (heatCautionFromF) => {
     expect(makeMixTicket({ ...QUESTION, settings: { ...QUESTION.settings, heatCautionFromF } })).toMatchObject({ ok: false, refusal: { field: "heatCautionFromF" } });
+    expect(makeMixTicket({ ...QUESTION, settings: { ...QUESTION.settings, heatCautionWarmFromF: heatCautionFromF } })).toMatchObject({ ok: false, refusal: { field: "heatCautionWarmFromF" } });
   });
 
   test("a visit without a treatment, a treatment for no lawn, and one for a lawn that is not part of the visit, by name", () => {

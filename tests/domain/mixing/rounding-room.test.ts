@@ -8,6 +8,7 @@ import { keptFromRoundingUp, treatmentsForRounding } from "#domain/mixing/roundi
 import { type TicketTreatment } from "#domain/mixing/ticket-question";
 import { ILLINOIS } from "#domain/rules/packs/illinois";
 import { packOf } from "#domain/rules/packs-on-file";
+import { gradeOf } from "#domain/turf/nutrients";
 import { BARRIER, FEED, granularOf, holdsOf, IRON, LAWN, PAST, QUESTION } from "../../support/ticket";
 
 test("marks of a scale never bring a season over its limit", () => {
@@ -46,6 +47,18 @@ test("the law's nitrogen in one application leaves no room above the plan either
   const highest = (pounds: string) => keptFromRoundingUp({ ...QUESTION, treatments: [FEED] }, capped(pounds)).map(({ use }) => use.rates.high);
   expect(highest("0.96")).toEqual([FEED.use.rates.high]);
   expect(highest("0.9")).toEqual([FEED.rate]);
+});
+
+test("nor does the law's phosphate", () => {
+  // An invented rule. 2.5 lb of 10 % is 0.25 lb of P2O5; the label's highest, 3 lb, is 0.3 lb.
+  const starter: TicketTreatment = { ...FEED, label: { ...FEED.label, analysis: { grade: gradeOf("10", "10", "0"), release: { kind: "not-stated" } } } };
+  const capped = (poundsPer1000SqFt: string) => ({
+    ...ILLINOIS,
+    facts: { ...ILLINOIS.facts, "phosphate-per-year": { onFile: true, value: { poundsPer1000SqFt }, citation: "an invented rule", standing: "read" } as const },
+  });
+  const highest = (pounds: string) => keptFromRoundingUp({ ...QUESTION, treatments: [starter] }, capped(pounds)).map(({ use }) => use.rates.high);
+  expect(highest("0.3")).toEqual([FEED.use.rates.high]);
+  expect(highest("0.29")).toEqual([FEED.rate]);
 });
 
 test("a rate by another measure than its label's is left as it is", () => {

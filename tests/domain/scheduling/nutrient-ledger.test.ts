@@ -55,7 +55,8 @@ describe("the sums of a year", () => {
     const whole = (nutrient: LedgerNutrient) => poundsPerThousand(wholeNitrogen(yearOf(ledger, nutrient).sums["put-down"]));
     expect(LEDGER_NUTRIENTS.map((nutrient) => Number(whole(nutrient).toFixed(9)))).toEqual([0.72 + 0.66, 0.96, 0.24, 1.1]);
     expect(yearOf(ledger, "iron").parts).toHaveLength(1);
-    expect(yearOf(ledger, "phosphate")).toMatchObject({ limit: { kind: "not-kept" }, ranges: [] });
+    expect(yearOf(ledger, "phosphate")).toMatchObject({ limit: { kind: "not-on-file" }, ranges: [] });
+    expect(yearOf(ledger, "potash")).toMatchObject({ limit: { kind: "not-kept" }, ranges: [] });
   });
 
   test("parts add up to the sums, whatever is put in", () => {
@@ -99,6 +100,9 @@ describe("what the year stands beside", () => {
   test("a law that nobody has read says so, and one on file stands with its citation", () => {
     expect(yearOf(ledgerOf([]), "nitrogen").limit).toEqual({ kind: "not-on-file", words: "The most nitrogen that the law of Illinois lets down in a year is not on file, look it up." });
     expect(yearOf(ledgerOf([], { state: "OH", pack: undefined }), "nitrogen").limit.kind).toBe("not-on-file");
+    expect(yearOf(ledgerOf([]), "phosphate").limit).toEqual({ kind: "not-on-file", words: "The most phosphate that the law of Illinois lets down in a year is not on file, look it up." });
+    const phosphateOfMarion = yearOf(ledgerOf([], { state: "FL", pack: MARION_COUNTY_FLORIDA }), "phosphate").limit;
+    expect(phosphateOfMarion.kind === "law" && poundsPerThousand(phosphateOfMarion.most)).toBe(0.5);
     expect(yearOf(ledgerOf([], { state: "FL", pack: MARION_COUNTY_FLORIDA }), "nitrogen").limit).toMatchObject({ kind: "law", citation: "Marion County Code 19-247" });
   });
 });

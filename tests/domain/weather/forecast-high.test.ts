@@ -1,12 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { judgeDayByForecastHigh } from "#domain/weather/forecast-high";
+import { daysAheadOf, type EnteredHigh, judgeDayByForecastHigh } from "#domain/weather/forecast-high";
 import { day, refusalOf, valueOf } from "../../support/domain-answers";
 import { label, mixOf } from "../../support/spray-builders";
 
 const date = day("2026-07-10");
 const ninety = mixOf({ highestTemperature: { limitF: 90, reaching: "allowed", ...label } });
-const judge = (forecastHighF: number, mix = ninety, followingHighsF: readonly number[] = []) =>
+const judge = (forecastHighF: number, mix = ninety, followingHighsF: readonly EnteredHigh[] = []) =>
   valueOf(judgeDayByForecastHigh({ date, forecastHighF, followingHighsF }, [mix]))[0];
 const ahead = (withinHours: number, method: "spray" | "granular" = "spray") =>
   mixOf({ highestTemperatureAhead: { limitF: 85, reaching: "allowed", withinHours, ...label } }, method);
@@ -41,6 +41,11 @@ describe("a limit on the hours that follow (not if above 85 °F is forecast with
     expect([0, 1, 24, 25].map((withinHours) => judge(80, ahead(withinHours), [])?.verdict)).toEqual(["no-hold-by-heat", "hold", "hold", "hold"]);
     expect(judge(80, ahead(48), [80])?.reasons[0]?.sentence).toContain("The forecast high of Jul 12, 2026 is not known");
     expect(judge(80, ahead(48), [80, 90])?.reasons).toMatchObject([{ isUndecided: false }]);
+  });
+  test("a day between that is not entered holds, undecided, unless another in reach is too hot", () => {
+    expect(judge(80, ahead(72), [80, "not-entered", 80])?.reasons).toMatchObject([{ isUndecided: true, sentence: "The forecast high of Jul 12, 2026 is not known; Alpha must not see more than 85 °F within 72 h." }]);
+    expect(judge(80, ahead(72), ["not-entered", 80, 85])?.reasons).toMatchObject([{ isUndecided: false, sentence: "The forecast high of Jul 13, 2026 is 85 °F; Alpha must not see more than 85 °F within 72 h." }]);
+    expect([0, 1, 24, 25, 72].map((withinHours) => daysAheadOf({ withinHours }))).toEqual([0, 1, 1, 2, 3]);
   });
   test("a day that is too hot itself asks for no other", () => expect(judge(90, ahead(24))?.reasons).toMatchObject([{ rule: "temperature-high", isUndecided: false }]));
   test("a limit on the day alone asks for no other", () => expect(judge(80)?.verdict).toBe("no-hold-by-heat"));

@@ -28,6 +28,7 @@ async function measureFront(page: Page): Promise<void> {
   await expect(page.getByLabel("From one width to the next")).toBeVisible();
   await page.getByLabel("Name of the lawn").fill("Front");
   await page.getByLabel("Grass, most of it").selectOption("tall fescue");
+  await page.getByLabel("None: somebody looked").check();
   await page.getByLabel("From one width to the next").fill(`${String(OFFSETS.step)} ft`);
   await page.getByLabel("Widths, in their order").fill(OFFSETS.widths.join(", "));
   await page.getByRole("button", { name: "Add the lawn" }).click();

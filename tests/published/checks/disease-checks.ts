@@ -1,13 +1,14 @@
 // Disease models: their numbers, each by its plain formula too, and what their publications say in words.
 import { expect } from "vitest";
+import { addDays } from "#domain/foundation/calendar-date";
 import { DANNEBERGER_ANTHRACNOSE, judgeAnthracnose } from "#domain/turf/anthracnose";
 import {
   BROWN_PATCH_THRESHOLDS, FIDANZA_BROWN_PATCH, judgeBrownPatch, judgeBrownPatchInitial, judgeBrownPatchKentucky,
 } from "#domain/turf/brown-patch";
-import { DOLLAR_SPOT_MEAN_DAYS, DOLLAR_SPOT_THRESHOLD, SMITH_KERNS, dollarSpotProbability } from "#domain/turf/dollar-spot";
+import { DOLLAR_SPOT_MEAN_DAYS, DOLLAR_SPOT_THRESHOLD, SMITH_KERNS, dollarSpotProbability, judgeDollarSpot } from "#domain/turf/dollar-spot";
 import { judgePythiumKentucky, judgePythiumNutter } from "#domain/turf/pythium-blight";
 import { celsiusFromFahrenheit } from "#domain/turf/temperature-scale";
-import { refusalOf, valueOf } from "../../support/domain-answers";
+import { day, refusalOf, valueOf } from "../../support/domain-answers";
 import { type PublishedCheck, type PublishedEntry, type PublishedRow, type PublishedStatement } from "../../support/published-check";
 
 const SMITH = "Smith, Kerns et al. 2018, PLOS ONE 13(3):e0194216 (coefficients second-hand)";
@@ -60,6 +61,28 @@ const rows: readonly (PublishedCheck | PublishedRow)[] = [
 ];
 
 const dollarSpotInWords: readonly PublishedStatement[] = [
+  {
+    row: "disease.18",
+    says: "the thresholds of 20, 30 and 40 % that were tried can each be set: a day of 35 % is over the first two",
+    source: "Rutgers (Zhang, Clarke, Ward, Murphy), ASA-CSSA-SSSA 2022 abstract 142645, https://tic.msu.edu/tgif/fullrecord?recno=324988",
+    status: "seen",
+    holds: () => {
+      // 15 °C and 87.5 % come to 0.335.
+      const week = Array.from({ length: 5 }, (_, index) => ({ date: addDays(day("2026-06-01"), index), meanTemperatureC: 15, meanRelativeHumidityPercent: 87.5 }));
+      const over = (threshold: number) => valueOf(judgeDollarSpot(week, day("2026-06-05"), threshold)).isFavorable;
+      expect([over(0.2), over(0.3), over(0.4)]).toEqual([true, true, false]);
+    },
+  },
+  {
+    row: "disease.19",
+    says: "20 % is where a site starts, to be adjusted",
+    source: "Woods (Asian Turfgrass Center) 30 May 2018, micahwoods.github.io, _posts/2018-05-30-probability-of-dollar-spot.md",
+    status: "seen",
+    holds: () => {
+      expect(DOLLAR_SPOT_THRESHOLD).toBe(0.2);
+      expect(SMITH_KERNS.validity).toContain("the threshold of 20 % is a start");
+    },
+  },
   { row: "disease.4", says: "at 100 % humidity and low temperature dollar spot comes near 50 %", source: "Woods, asianturfgrass 2018", status: "seen", holds: () => expect(valueOf(dollarSpotProbability(13, 100))).toBeCloseTo(0.5, 1) },
   {
     row: "disease.4",

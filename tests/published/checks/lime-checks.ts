@@ -26,6 +26,7 @@ function capPounds(index: number): number {
 const limeRows: readonly PublishedRow[] = [
   { row: "lime-aeration.1", inputs: "Penn State cap, lb per 1,000", expected: 100, tolerance: 0, source: "Penn State AASL, Home Lawn - Maintain, https://agsci.psu.edu/aasl/online-report/home-lawn-maintain", status: "seen", computed: () => capPounds(0), second: 100 },
   { row: "lime-aeration.2", inputs: "NC State agent's cap, lb per 1,000", expected: 50, tolerance: 0, source: "NC State Lee Co. agent (Gaster), https://www.jackjeffcoat.com/1182.news", status: "seen-2nd", computed: () => capPounds(1), second: 50 },
+  { row: "care.17", inputs: "the lower of the two caps that are offered, lb per 1,000", expected: 50, tolerance: 0, source: "from memory; an NC State agent has it too", status: "memory", computed: () => Math.min(capPounds(0), capPounds(1)), second: 50 },
   { row: "lime-aeration.8", inputs: "180 lb at the cap of 100, applications", expected: 2, tolerance: 0, source: LIME_CAPS, status: "calc", computed: () => split("180", 0).applications, second: Math.ceil(180 / 100) },
   { row: "lime-aeration.8", inputs: "180 lb at the cap of 100, lb each", expected: 90, tolerance: 0, source: LIME_CAPS, status: "calc", computed: () => split("180", 0).pounds, second: 90 },
   { row: "lime-aeration.8", inputs: "180 lb at the cap of 50, applications", expected: 4, tolerance: 0, source: LIME_CAPS, status: "calc", computed: () => split("180", 1).applications, second: Math.ceil(180 / 50) },

@@ -3,7 +3,10 @@ import { expect } from "vitest";
 import { ratePerPass } from "#domain/equipment/spreader-calibration";
 import { rateIn, rateOf } from "#domain/quantities/rate";
 import { toNumber } from "#domain/quantities/rational";
+import { plannedNitrogen } from "#domain/scheduling/planned-rate";
+import { sumNitrogen } from "#domain/scheduling/season-nitrogen";
 import { annualNitrogenRanges } from "#domain/turf/annual-nitrogen";
+import { gradeOf } from "#domain/turf/nutrients";
 import { type PublishedRow, type PublishedStatement } from "../../support/published-check";
 
 const perThousand = "lb per 1,000 sq ft";
@@ -113,6 +116,37 @@ const byMonth = months.map(([row, grass, feedings]): PublishedStatement => ({
   },
 }));
 
+/** Feedings of a program in order, least and most of each, and the year that they come to. */
+const programs: readonly (readonly [string, string, string, readonly (readonly [string, string])[], readonly [number, number]])[] = [
+  ["nitrogen-by-month.7", "Kentucky bluegrass, western Nebraska: 1 in May, 0.5 to 1 in June, 1 in September, 1.5 to 2 in fall", "Univ. of Nebraska Panhandle Bluegrass Calendar, https://extension.unl.edu/statewide/panhandle/turfgrass_calendar/", [["1", "1"], ["0.5", "1"], ["1", "1"], ["1.5", "2"]], [4, 5]],
+  ["nitrogen-by-month.8", "cool-season lawns in Illinois: one to four feedings of 1 lb", "Univ. of Illinois 1995 via https://www.oldhouseweb.com/gardening/fertilizing.shtml", [["1", "1"], ["0", "1"], ["0", "1"], ["0", "1"]], [1, 4]],
+];
+
+/** The season's sum of feeds, in lb of nitrogen. */
+function seasonOfFeeds(feeds: readonly string[]): number {
+  const facts = { productName: "a feed", analysis: { grade: gradeOf("10", "0", "0"), release: { kind: "not-stated" } as const }, density: "unknown" } as const;
+  const brought = feeds.map((pounds) => {
+    const rate = rateOf("product-mass-per-area", pounds, perThousand);
+    return plannedNitrogen({ ...rate, amount: rate.amount * 10n }, facts);
+  });
+  return toNumber(rateIn(sumNitrogen(brought).known, perThousand));
+}
+
+const bySeason = programs.map(([row, says, source, feedings, year]): PublishedStatement => ({
+  row,
+  says: `${says}, ${year.join(" to ")} a year`,
+  source,
+  status: "seen",
+  holds: () => expect([seasonOfFeeds(feedings.map(([least]) => least)), seasonOfFeeds(feedings.map(([, most]) => most))]).toEqual(year),
+}));
+const ofIllinois: PublishedStatement = {
+  row: "nitrogen-by-month.8",
+  says: "one to four feedings of a pound are the year's range of Kentucky bluegrass in Illinois",
+  source: "Univ. of Illinois 1995 via https://www.oldhouseweb.com/gardening/fertilizing.shtml",
+  status: "seen",
+  holds: () => expect(rangeOf("Kentucky bluegrass", "Illinois")).toEqual([1, 4]),
+};
+
 /** New Jersey's most, 0.9 lb N at once, is put down in two passes of 0.45. */
 const passes: PublishedRow = {
   row: "fertilizer.33",
@@ -126,4 +160,4 @@ const passes: PublishedRow = {
 };
 
 export const RANGES_PRINTED = printed.length;
-export const NITROGEN_CHECKS = [...ofYear, ...byMonth, passes];
+export const NITROGEN_CHECKS = [...ofYear, ...byMonth, ...bySeason, ofIllinois, passes];

@@ -2,7 +2,7 @@
 import { expect } from "vitest";
 import { rectangleArea } from "#domain/equipment/measured-space";
 import { effectiveSwath, type PanLine } from "#domain/equipment/pan-line";
-import { coefficientOfVariationPercent, overlappedCatches, searchSwaths, USUAL_VARIATION_LIMIT, variationAtSwath } from "#domain/equipment/spread-pattern";
+import { coefficientOfVariationPercent, judgeVariation, overlappedCatches, searchSwaths, USUAL_VARIATION_LIMIT, variationAtSwath } from "#domain/equipment/spread-pattern";
 import { courseFor, rateFromCollected, ratePerPass } from "#domain/equipment/spreader-calibration";
 import { judgeRate, SPREADER_TOLERANCE } from "#domain/equipment/target-rate";
 import { exactly, measureInUnit } from "#domain/quantities/exact-quantity";
@@ -81,6 +81,13 @@ const statements: readonly PublishedStatement[] = [
     status: "seen",
     holds: () => expect(judgeRate("spreader", rateOf("product-mass-per-area", found, perThousand), target, SPREADER_TOLERANCE).findings).toHaveLength(findings),
   })),
+  {
+    row: "spread-uniformity.3",
+    says: "a coefficient of variation of 10 to 15 % shows no stripes, the 30 % of many machines does",
+    source: "Irish Independent 11 Feb 2019, https://www.independent.ie/business/farming/machinery/are-sprayer-issues-hitting-your-pocket-37781916.html",
+    status: "seen",
+    holds: () => expect([10, 15, 30].map((variationPercent) => judgeVariation({ swath: exactly("ft", "40"), variationPercent }, USUAL_VARIATION_LIMIT).map(({ rule }) => rule))).toEqual([[], [], ["spread-uneven"]]),
+  },
   { row: "spread-uniformity.1", says: "the benchmark is 15%", source: ACCU_SPREAD, status: "seen", holds: () => expect(USUAL_VARIATION_LIMIT.percent).toBe(15) },
   {
     row: "spread-uniformity.1",

@@ -1,4 +1,4 @@
-import { ADVICE, AERATION, GLOBE, GYPSUM, MOWING, NOTFOUND, SETTING, type ReferenceRow } from "../reference-row";
+import { AERATION, GLOBE, GYPSUM, MOWING, NOTFOUND, type ReferenceRow } from "../reference-row";
 
 export const ROWS_OF_CARE: readonly ReferenceRow[] = [
   { id: "areas.1", words: "rectangle 90 by 50 ft", source: "Grounds Maintenance Calculate areas, http://grounds-mag.com/mag/grounds_maintenance_calculate_areas/", status: "seen" },
@@ -39,7 +39,7 @@ export const ROWS_OF_CARE: readonly ReferenceRow[] = [
   { id: "care.14", words: "1,000 to 2,000 viable seeds per sq ft", source: "Purdue (Bigelow)", status: "seen" },
   { id: "care.15", words: "seeds in a pound of two grasses", source: "Cornell", status: "seen" },
   { id: "care.16", words: "aeration: 20 to 40 holes per sq ft, 2 to 3 in deep", source: "pages of low authority", status: "seen", omission: AERATION },
-  { id: "care.17", words: "lime: 50 lb per 1,000 sq ft at a time", source: "from memory", status: "memory", omission: SETTING },
+  { id: "care.17", words: "lime: 50 lb per 1,000 sq ft at a time", source: "from memory", status: "memory" },
   { id: "care.18", words: "gypsum for sodium in the soil", source: "NDSU, DeSutter after Oster et al. 1999, https://ndsu.edu/pubweb/soils/GypsumRequirementWebApp", status: "seen", omission: GYPSUM },
   { id: "care.19", words: "gypsum: one worked case", source: "worked out", status: "calc", omission: GYPSUM },
   { id: "care.20", words: "topdressing: cubic yards = sq ft by inches by 0.0031", source: "the printed formula", status: "seen" },
@@ -88,7 +88,7 @@ export const ROWS_OF_CARE: readonly ReferenceRow[] = [
   { id: "lime.39", words: "a liming material of another strength: divided by its part", source: "Penn State AASL, lime recommendations", status: "seen" },
   { id: "lime-aeration.1", words: "lime: most at once after Penn State, 100 lb per 1,000 sq ft", source: "Penn State AASL, Home Lawn – Maintain, https://agsci.psu.edu/aasl/online-report/home-lawn-maintain", status: "seen" },
   { id: "lime-aeration.2", words: "lime: most at once after an NC State agent, 50 lb", source: "NC State Lee Co. agent (Gaster), quoted at https://www.jackjeffcoat.com/1182.news", status: "seen-2nd" },
-  { id: "lime-aeration.3", words: "nitrogen with 30 % or more slow where possible", source: "Penn State AASL, Home Lawn - Maintain, https://agsci.psu.edu/aasl/online-report/home-lawn-maintain", status: "seen", omission: ADVICE },
+  { id: "lime-aeration.3", words: "nitrogen with 30 % or more slow where possible", source: "Penn State AASL, Home Lawn - Maintain, https://agsci.psu.edu/aasl/online-report/home-lawn-maintain", status: "seen" },
   { id: "lime-aeration.4", words: "cores of 3/4 by 3 in, 20 to 40 a sq ft", source: "Iowa State Ext., https://hortnews.extension.iastate.edu/faq/what-proper-way-aerate-lawn", status: "seen", omission: AERATION },
   { id: "lime-aeration.5", words: "cores: 8 to 9 a sq ft at least", source: "Texas A&M, quoted at https://earthandturf.com/turf-care-compaction-thatch-control/", status: "seen-2nd", omission: AERATION },
   { id: "lime-aeration.6", words: "passes for 20 to 40 holes", source: "worked out from Iowa State's 20 to 40 holes", status: "calc", omission: AERATION },

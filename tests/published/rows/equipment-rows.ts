@@ -1,4 +1,4 @@
-import { FARM, FORMULA, NOTREAD, PROCEDURE, SETTING, STATEMENT, type ReferenceRow } from "../reference-row";
+import { FARM, FORMULA, NOTREAD, PROCEDURE, STATEMENT, type ReferenceRow } from "../reference-row";
 
 export const ROWS_OF_EQUIPMENT: readonly ReferenceRow[] = [
   { id: "sprayers.1", words: "gal per acre = 5940 gpm over mph and inches; 495 with feet; 46.4 with fl oz", source: "the printed formula", status: "unmarked" },
@@ -68,7 +68,7 @@ export const ROWS_OF_EQUIPMENT: readonly ReferenceRow[] = [
   { id: "spreaders.11", words: "CV of fifteen sprinkler cans, of a sample and of a population", source: "catches of spreval (Grabow, NC State)", status: "calc" },
   { id: "spread-uniformity.1", words: "CV of 15 % or less; a machine may pass at 5 to 19 and 31 to 34 m and fail at 25 m", source: "Fertilizer Australia, What Do The Accu-Spread Graphs Mean?, https://www.fertilizer.org.au/Fertcare/Accurate-Spreading/What-Do-The-Accu-Spread-Graphs-Mean", status: "seen" },
   { id: "spread-uniformity.2", words: "racetrack: opposite sides overlap; back and forth: the same side", source: "Fertilizer Australia, What Do The Accu-Spread Graphs Mean?, https://www.fertilizer.org.au/Fertcare/Accurate-Spreading/What-Do-The-Accu-Spread-Graphs-Mean", status: "seen" },
-  { id: "spread-uniformity.3", words: "CV of 10 to 15 % shows no stripes; many machines have 30 %", source: "Irish Independent 11 Feb 2019, https://www.independent.ie/business/farming/machinery/are-sprayer-issues-hitting-your-pocket-37781916.html", status: "seen", omission: SETTING },
+  { id: "spread-uniformity.3", words: "CV of 10 to 15 % shows no stripes; many machines have 30 %", source: "Irish Independent 11 Feb 2019, https://www.independent.ie/business/farming/machinery/are-sprayer-issues-hitting-your-pocket-37781916.html", status: "seen" },
   { id: "spread-uniformity.4", words: "size and place of test trays", source: "LandWISE (NZ), https://www.landwise.org.nz/courses/fertiliser-equipment-calibration/lessons/assessing-performance-2-spread-pattern/", status: "seen", omission: PROCEDURE },
   { id: "spread-uniformity.5", words: "wind under 15 km/h for the test", source: "Massey Univ., https://mro.massey.ac.nz/handle/10179/13367", status: "seen", omission: PROCEDURE },
   { id: "spread-uniformity.6", words: "a bad pattern: half rate at half swath in parallel beats two passes crosswise", source: "Ohio State Bulletin 817, http://ohioline.osu.edu/b817/b817_14.html", status: "seen", omission: STATEMENT },

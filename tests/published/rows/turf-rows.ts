@@ -1,4 +1,4 @@
-import { ADVICE, FORMULA, NOINPUTS, NOTREAD, STATEMENT, type ReferenceRow } from "../reference-row";
+import { FORMULA, NOINPUTS, NOTREAD, STATEMENT, type ReferenceRow } from "../reference-row";
 
 export const ROWS_OF_TURF: readonly ReferenceRow[] = [
   { id: "degree-days.1", words: "method 1, simple average", source: "the printed formula", status: "unmarked" },
@@ -61,6 +61,6 @@ export const ROWS_OF_TURF: readonly ReferenceRow[] = [
   { id: "disease.15", words: "dollar spot: formula, in two texts that cite the paper", source: "a public README and a Python file that cite the paper", status: "seen-2nd" },
   { id: "disease.16", words: "dollar spot: valid from 10 to 35 °C, outside not", source: "the same README", status: "seen-2nd" },
   { id: "disease.17", words: "dollar spot: five-day means, 20 %, sites and years", source: "GCM Online, https://gcmonline.com/course/environment/news/dollar-spot-prediction-model", status: "seen" },
-  { id: "disease.18", words: "dollar spot: thresholds of 20, 30 and 40 % were tried", source: "Rutgers (Zhang, Clarke, Ward, Murphy), ASA-CSSA-SSSA 2022 abstract 142645, https://tic.msu.edu/tgif/fullrecord?recno=324988", status: "seen", omission: ADVICE },
-  { id: "disease.19", words: "dollar spot: 20 % is where a site starts", source: "Woods (Asian Turfgrass Center) 30 May 2018, repository micahwoods/micahwoods.github.io, _posts/2018-05-30-probability-of-dollar-spot.md", status: "seen", omission: ADVICE },
+  { id: "disease.18", words: "dollar spot: thresholds of 20, 30 and 40 % were tried", source: "Rutgers (Zhang, Clarke, Ward, Murphy), ASA-CSSA-SSSA 2022 abstract 142645, https://tic.msu.edu/tgif/fullrecord?recno=324988", status: "seen" },
+  { id: "disease.19", words: "dollar spot: 20 % is where a site starts", source: "Woods (Asian Turfgrass Center) 30 May 2018, repository micahwoods/micahwoods.github.io, _posts/2018-05-30-probability-of-dollar-spot.md", status: "seen" },
 ];

@@ -5,6 +5,7 @@ import { redirect } from "next/navigation";
 import { measureZone } from "#application/properties/measure-zone";
 import { removeWaterEdge } from "#application/properties/remove-water-edge";
 import { removeZone } from "#application/properties/remove-zone";
+import { sayNoWater } from "#application/properties/say-no-water";
 import { doneForm, type FormState, refusedForm } from "../../../form-state";
 import { sendForm } from "../../../session";
 
@@ -23,6 +24,13 @@ export async function removeWaterEdgeAction(previous: FormState, form: FormData)
   if (!answer.ok) return refusedForm(previous, form, answer.refusal);
   revalidatePath("/properties", "layout");
   return doneForm(previous, "The water is taken off.");
+}
+
+export async function sayNoWaterAction(previous: FormState, form: FormData): Promise<FormState> {
+  const answer = await sendForm(sayNoWater, form);
+  if (!answer.ok) return refusedForm(previous, form, answer.refusal);
+  revalidatePath("/properties", "layout");
+  return doneForm(previous, "It is on file that there is no water.");
 }
 
 export async function removeZoneAction(previous: FormState, form: FormData): Promise<FormState> {

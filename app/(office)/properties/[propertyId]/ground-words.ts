@@ -45,6 +45,13 @@ export function waterWords({ name, length, width }: WaterEdgeOnFile): string {
   return length === null ? `${name}: ${clear}, length not known` : `${name}: ${clear} along ${feetWords(length)}`;
 }
 
+const WATER_BESIDE_WORDS: Readonly<Record<LawnOnFile["waterBeside"], string>> = { none: "no water", yes: "water, not measured", "not-known": "water: nobody has looked" };
+
+/** A lawn's water in words, each on its own; where none is on file, what somebody said of it. */
+export function lawnWaterWords({ waterEdges, waterBeside }: LawnOnFile): readonly string[] {
+  return waterEdges.length === 0 ? [WATER_BESIDE_WORDS[waterBeside]] : waterEdges.map(waterWords);
+}
+
 /** "0.72 in per hour", or that nobody tested. */
 export function rateWords({ test }: StationOnFile): string {
   return test === null ? "not tested" : `${formatQuantityIn(depthPerHour(test), "in", 2)} per hour`;

@@ -2,13 +2,16 @@ import { clockWordsInFull } from "#domain/foundation/clock-words";
 import { type PropertyOnFile } from "#application/properties/read-property";
 import { squareFeetWords } from "#domain/properties/area-words";
 import { formatShortDate } from "#domain/foundation/calendar-date";
+import { oddOrEven } from "#domain/properties/watering-dates";
 import { WEEKDAY_NAMES } from "#domain/properties/weekday";
 import { LinkButton } from "#ui/button";
 import { KeyValueList } from "#ui/key-value-list";
 import { Row } from "#ui/row";
 import { Stack } from "#ui/stack";
 import { Table } from "#ui/table";
-import { grassWords, originWords, rateWords, waterWords } from "./ground-words";
+import { PressForm } from "../../../action-form.client";
+import { sayNoWaterAction } from "./action";
+import { grassWords, lawnWaterWords, originWords, rateWords } from "./ground-words";
 
 interface Props {
   readonly property: PropertyOnFile;
@@ -39,7 +42,7 @@ export function LawnsOfGround({ property, mayChange }: Props) {
             grass: grassWords(lawn),
             measured: originWords(lawn),
             water: [
-              ...lawn.waterEdges.map(waterWords),
+              ...lawnWaterWords(lawn),
               ...lawn.soilTests.slice(0, 1).map(({ sampledOn, phosphorusWord }) => `phosphorus “${phosphorusWord}”, ${formatShortDate(sampledOn)}`),
             ].join("; "),
           },
@@ -49,6 +52,11 @@ export function LawnsOfGround({ property, mayChange }: Props) {
       {mayChange && (
         <Row>
           <LinkButton href={`/properties/${propertyId}/measure-lawn?shape=rectangle`}>Measure a lawn</LinkButton>
+          {lawns.some(({ waterBeside }) => waterBeside === "not-known") && (
+            <PressForm action={sayNoWaterAction} fixed={{ propertyId }} whilePending="Writing it down">
+              Somebody looked: no water beside them
+            </PressForm>
+          )}
         </Row>
       )}
     </Stack>
@@ -95,9 +103,17 @@ export function StationsOfGround({ property, mayChange, zoneId }: Props & { read
   );
 }
 
-function wateringWords({ wateringHours, wateringWeekdays }: PropertyOnFile): string {
+/** The days on file: of the week, or the dates, with those that the house number comes to. */
+function wateringDaysWords({ street, wateringWeekdays, wateringDates }: PropertyOnFile): string {
+  if (wateringDates === null) return wateringWeekdays.map((weekday) => WEEKDAY_NAMES[weekday]).join(", ");
+  const dates = `${oddOrEven(wateringDates, street) ?? "unknown"} dates`;
+  return wateringDates === "house-number" ? `${dates}, by the house number` : dates;
+}
+
+function wateringWords(property: PropertyOnFile): string {
+  const { wateringHours } = property;
   const hours = wateringHours === null ? undefined : `${clockWordsInFull(wateringHours.fromMinute)} to ${clockWordsInFull(wateringHours.untilMinute)}`;
-  const days = wateringWeekdays.map((weekday) => WEEKDAY_NAMES[weekday]).join(", ");
+  const days = wateringDaysWords(property);
   if (hours === undefined && days === "") return "Hours and days are not on file";
   return [hours ?? "hours not on file", days === "" ? "days not on file" : days].join("; ");
 }

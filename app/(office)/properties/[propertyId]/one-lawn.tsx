@@ -37,7 +37,7 @@ export function OneLawn({ property, lawn, mayChange }: Props) {
       />
       {mayChange && (
         <Row>
-          <LinkButton href={`${base}/change-lawn`}>Change name or grass</LinkButton>
+          <LinkButton href={`${base}/change-lawn`}>Change name, grass or water</LinkButton>
           <LinkButton href={`${base}/measure-piece?use=lawn&shape=rectangle`}>Add a piece of lawn</LinkButton>
           <LinkButton href={`${base}/measure-piece?use=cut-out&shape=rectangle`}>Cut out a bed or drive</LinkButton>
           <LinkButton href={`${base}/measure-piece?use=water&shape=circle`}>Draw water beside it</LinkButton>
@@ -122,11 +122,18 @@ function Nothing({ head, sentence }: { readonly head: string; readonly sentence:
   );
 }
 
+/** What is said of a lawn without a water's edge on file. */
+const NO_WATER_WORDS: Readonly<Record<LawnOnFile["waterBeside"], string>> = {
+  none: "There is none: somebody looked.",
+  yes: "There is water, and how long the lawn runs along it is not on file. Mix tickets hold until it is.",
+  "not-known": "Nobody has said whether there is any. Where a label or the law asks for a distance to water, mix tickets hold until somebody has.",
+};
+
 function Waters({ lawn, base, mayChange }: PartProps) {
   return (
     <Stack gap={3}>
       {lawn.waterEdges.length === 0 ? (
-        <Nothing head="Water at this lawn" sentence="No water is on file at this lawn." />
+        <Nothing head="Water at this lawn" sentence={NO_WATER_WORDS[lawn.waterBeside]} />
       ) : (
       <Table
         caption="Water at this lawn"
@@ -147,6 +154,7 @@ function Waters({ lawn, base, mayChange }: PartProps) {
       {mayChange && (
         <Row>
           <LinkButton href={`${base}/add-water-edge`}>Add water</LinkButton>
+          {lawn.waterEdges.length === 0 && lawn.waterBeside !== "none" && <LinkButton href={`${base}/change-lawn`}>Say that there is none</LinkButton>}
         </Row>
       )}
     </Stack>

@@ -11,7 +11,7 @@ import { useChoice, useField } from "../../../action-form.client";
 
 const GRASS_CHOICES = GRASS_NAMES.map((grass) => ({ value: grass, word: grass }));
 
-/** What a lawn is called, what grows on it, and whether somebody looked. */
+/** What a lawn is called, what grows on it, whether there is water beside it, and whether somebody looked. */
 export function ZoneFields() {
   return (
     <>
@@ -22,6 +22,7 @@ export function ZoneFields() {
         <SelectField label="And with" optional chooseWords="Nothing else" choices={GRASS_CHOICES} {...useField("thirdGrass")} />
       </Columns>
       <GrassesKnown />
+      <WaterBeside />
       <Disclosure name="Seeded or sodded on a day that is known">
         <Stack gap={4}>
           <SelectField
@@ -39,6 +40,21 @@ export function ZoneFields() {
         </Stack>
       </Disclosure>
     </>
+  );
+}
+
+function WaterBeside() {
+  return (
+    <RadioRows
+      label="Water beside it"
+      hint="A pond, creek, ditch, drain or wetland that a strip may have to be kept clear of."
+      {...useChoice("waterBeside")}
+      choices={[
+        { value: "none", word: "None: somebody looked" },
+        { value: "yes", word: "There is water", hint: "Its length is entered with the lawn's water, or the water is drawn." },
+        { value: "not-known", word: "Nobody has looked", hint: "Where a label or the law asks for a distance to water, the mix ticket holds until somebody has." },
+      ]}
+    />
   );
 }
 

@@ -37,6 +37,8 @@ const VALUE_WORDS: { readonly [Name in RuleName]: (value: ValueOf<Name>) => read
     `Only where a soil test of the last ${String(testWithinMonths)} months shows too little.`,
     `A new lawn needs no test in its first ${String(newLawnGrowingSeasons)} growing seasons.`,
   ],
+  "phosphate-per-application": ({ poundsPer1000SqFt }) => [`At most ${poundsPer1000SqFt} lb of P2O5 per 1,000 sq ft.`],
+  "phosphate-per-year": ({ poundsPer1000SqFt }) => [`At most ${poundsPer1000SqFt} lb of P2O5 per 1,000 sq ft.`],
   "distance-to-water": ({ withDeflector, otherwise }) => [`${lengthWords(withDeflector)} with a deflector, ${lengthWords(otherwise)} otherwise.`],
   "frozen-or-saturated-ground": () => ["Nothing is put down on it."],
   "hard-surfaces": () => ["What falls there is cleaned up at once."],

@@ -45,6 +45,8 @@ export const ILLINOIS: RulePack = {
       value: { testWithinMonths: 36, newLawnGrowingSeasons: 2 },
       remark: "Lawn-repair products, commercial farms, agricultural land and golf courses are exempt.",
     },
+    "phosphate-per-application": { onFile: false, standing: "unverified", whereToLook: "no cap was seen in 415 ILCS 65/5a" },
+    "phosphate-per-year": { onFile: false, standing: "unverified", whereToLook: "no cap was seen in 415 ILCS 65/5a" },
     "distance-to-water": {
       onFile: true,
       citation: FERTILIZER_ACT,

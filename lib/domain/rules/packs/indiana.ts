@@ -69,6 +69,8 @@ export const INDIANA: RulePack = {
     },
     "record-years": { onFile: true, value: 2, citation: "355 IAC 4-4-1; Ind. Code 15-16-5-59", standing: "read" },
     phosphorus: { onFile: false, standing: "unverified", whereToLook: "Indiana Code and 355 IAC on fertilizer" },
+    "phosphate-per-application": { onFile: false, standing: "unverified", whereToLook: "Indiana Code and 355 IAC on fertilizer" },
+    "phosphate-per-year": { onFile: false, standing: "unverified", whereToLook: "Indiana Code and 355 IAC on fertilizer" },
     "distance-to-water": { onFile: false, standing: "unverified", whereToLook: "Indiana Code and 355 IAC on fertilizer" },
     "frozen-or-saturated-ground": { onFile: false, standing: "unverified", whereToLook: "355 IAC 7 (fertilizer use)" },
     "hard-surfaces": { onFile: false, standing: "unverified", whereToLook: "355 IAC 7 (fertilizer use)" },

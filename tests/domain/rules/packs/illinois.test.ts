@@ -33,8 +33,8 @@ test("415 ILCS 65/3(a): a white sign of 4 in by 5 in, letters of 3/8 in, up righ
   });
 });
 
-test("no text was read on nitrogen caps, dates without fertilizer and records, and the pack says so", () => {
-  for (const rule of ["nitrogen-per-application", "nitrogen-per-year", "blackout-dates", "record-elements", "record-years", "customer-statement"] as const) {
+test("no text was read on caps of nitrogen and phosphate, dates without fertilizer and records, and the pack says so", () => {
+  for (const rule of ["phosphate-per-application", "phosphate-per-year", "nitrogen-per-application", "nitrogen-per-year", "blackout-dates", "record-elements", "record-years", "customer-statement"] as const) {
     expect(facts[rule]).toMatchObject({ onFile: false, standing: "unverified" });
   }
 });

@@ -38,7 +38,7 @@ test("the customer's statement has the seven things that the state's chemist nam
 });
 
 test("no text was read on fertilizer, and the pack says so of every rule on it", () => {
-  for (const rule of ["phosphorus", "distance-to-water", "frozen-or-saturated-ground", "hard-surfaces", "nitrogen-per-application", "nitrogen-per-year", "blackout-dates"] as const) {
+  for (const rule of ["phosphorus", "distance-to-water", "frozen-or-saturated-ground", "hard-surfaces", "phosphate-per-application", "phosphate-per-year", "nitrogen-per-application", "nitrogen-per-year", "blackout-dates"] as const) {
     expect(facts[rule]).toMatchObject({ onFile: false, standing: "unverified", whereToLook: expect.stringMatching(/\S/u) as string });
   }
 });

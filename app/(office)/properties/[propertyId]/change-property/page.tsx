@@ -31,6 +31,7 @@ function valuesOf(property: PropertyOnFile): Record<string, string> {
     lotArea: property.lotArea === null ? "" : formatQuantityIn(property.lotArea, "sq ft", 2),
     wateringFrom: clockValue(wateringHours?.fromMinute),
     wateringUntil: clockValue(wateringHours?.untilMinute),
+    wateringBy: property.wateringDates ?? "weekdays",
     ...Object.fromEntries(property.wateringWeekdays.map((weekday) => [`wateringOn.${String(weekday)}`, "yes"])),
     note: property.note ?? "",
   };

@@ -24,7 +24,7 @@ export default async function ChangeLawnPage(props: LawnPageProps) {
           version={String(lawn.version)}
           values={{
             ...{ name: lawn.name, grass, secondGrass, thirdGrass, grassesKnown: lawn.grassesAssumed ? "assumed" : "looked" },
-            ...{ establishedBy: lawn.established?.by ?? "", establishedOn: lawn.established?.on ?? "" },
+            ...{ waterBeside: lawn.waterBeside, establishedBy: lawn.established?.by ?? "", establishedOn: lawn.established?.on ?? "" },
           }}
         />
       </Sheet>

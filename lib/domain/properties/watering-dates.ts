@@ -1,0 +1,22 @@
+/** The dates of a month on which local rules let water run: the odd ones, the even ones, or those that the house number has. */
+export const WATERING_DATES = ["odd", "even", "house-number"] as const;
+export type WateringDates = (typeof WATERING_DATES)[number];
+
+/**
+ * The dates that a house number has: an odd number the odd ones, an even number the even ones (common practice of towns that
+ * go by it). Undefined for a street that begins with no number.
+ */
+export function datesOfHouseNumber(street: string): "odd" | "even" | undefined {
+  const number = /^\s*(\d+)/u.exec(street)?.[1];
+  if (number === undefined) return undefined;
+  return Number(number.at(-1)) % 2 === 0 ? "even" : "odd";
+}
+
+/** Odd or even dates, whichever it comes to for a property; undefined where it goes by a house number that there is not. */
+export function oddOrEven(dates: WateringDates, street: string): "odd" | "even" | undefined {
+  return dates === "house-number" ? datesOfHouseNumber(street) : dates;
+}
+
+export function isWateringDates(text: string): text is WateringDates {
+  return (WATERING_DATES as readonly string[]).includes(text);
+}

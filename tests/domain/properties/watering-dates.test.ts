@@ -1,0 +1,20 @@
+import { expect, test } from "vitest";
+import { datesOfHouseNumber, isWateringDates, oddOrEven } from "#domain/properties/watering-dates";
+
+test.each([
+  ["7 Heron Court", "odd"],
+  ["40 Kiln Yard", "even"],
+  ["120B Sorrel Lane", "even"],
+  ["11-14 Mill Row", "odd"],
+  ["  9 Elm", "odd"],
+  ["1000000000000000000000000000000000000001 Long Road", "odd"],
+  ["Old Mill Road", undefined],
+  ["N 4532 County Road", undefined],
+  ["", undefined],
+] as const)("%s waters on %s dates", (street, dates) => expect(datesOfHouseNumber(street)).toBe(dates));
+
+test("odd and even are what they say, and the house number decides where the rule goes by it", () => {
+  expect([oddOrEven("odd", "40 Kiln Yard"), oddOrEven("even", "7 Heron Court")]).toEqual(["odd", "even"]);
+  expect([oddOrEven("house-number", "40 Kiln Yard"), oddOrEven("house-number", "Old Mill Road")]).toEqual(["even", undefined]);
+  expect(["odd", "even", "house-number", "135", ""].map(isWateringDates)).toEqual([true, true, true, false, false]);
+});
