@@ -14,19 +14,24 @@ import { type Work } from "#application/use-case";
 
 export type Mix = MixTicket["mixes"][number];
 
-/** One product of a visit as its record needs it, whether or not a mix ticket could be worked out for it. */
-export interface RecordTreatment {
+/** One product as its record needs it, planned or not. */
+export interface ProductPutDown {
   readonly line: number;
   readonly productId: string;
   readonly productName: string;
   readonly countedBy: "mass" | "volume";
-  readonly rate: ProductRate;
+  /** The planned rate as it was typed, or that none was planned. */
   readonly rateText: string;
   readonly reason: string;
   readonly equipmentName: string;
   readonly label: LabelPutDown;
   /** Where it was to go, and on how much of each lawn. */
   readonly lawns: readonly TreatedLawn[];
+}
+
+/** One planned product of a visit, whether or not a mix ticket could be worked out for it. */
+export interface RecordTreatment extends ProductPutDown {
+  readonly rate: ProductRate;
 }
 
 /** What a visit was to be, as the crew had it in hand and as far as it can be worked out. */

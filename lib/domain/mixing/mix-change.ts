@@ -78,7 +78,8 @@ function grassesUnder({ stop, treatments }: NextMix): readonly Grass[] {
   return stop.lawns.filter(({ zoneId }) => zoneIds.has(zoneId)).flatMap((lawn) => lawn.grasses);
 }
 
-function whyUnwanted(label: LabelFacts | "unknown", grasses: readonly Grass[]): Unwanted["why"] | undefined {
+/** Why a product must not reach lawns of these grasses without a plan; undefined for a feed whose label names them all. */
+export function whyUnwanted(label: LabelFacts | "unknown", grasses: readonly Grass[]): Unwanted["why"] | undefined {
   if (label === "unknown") return "label-not-known";
   const named = label.uses.map((use) => use.grasses);
   const isNamed = (grass: Grass) => named.some((names) => names === "any turfgrass" || (names !== "unknown" && names.includes(grass)));
@@ -124,7 +125,8 @@ export function isSameMix(held: HeldMix, next: FillStop["products"], toolOf: (pr
   });
 }
 
-const WHY: Readonly<Record<Unwanted["why"], string>> = {
+/** The same in words, after the product's name. */
+export const WHY_UNWANTED: Readonly<Record<Unwanted["why"], string>> = {
   "not-labeled-for-its-turf": "is not labeled for the grass there",
   "label-not-known": "may not be labeled for the grass there: its label, or the grass, is not on file",
   "pesticide-not-planned": "is a pesticide that is not planned there",
@@ -132,7 +134,7 @@ const WHY: Readonly<Record<Unwanted["why"], string>> = {
 
 /** The hold for a last mix that has to be out of the tank before the next lawn, with no clean-out on file. */
 export function notCleanedOut(last: MixInTank, { stop, gear }: Pick<NextMix, "stop" | "gear">, unwanted: readonly Unwanted[]): Finding {
-  const reasons = unwanted.map(({ productName, why }) => `${productName} ${WHY[why]}`);
+  const reasons = unwanted.map(({ productName, why }) => `${productName} ${WHY_UNWANTED[why]}`);
   return hold("office", {
     rule: "clean-out",
     source: "label",

@@ -1,5 +1,5 @@
 import { type Finding, hold, takeCare } from "#domain/foundation/finding";
-import { knownDensity, type ProductRate } from "#domain/label/label-facts";
+import { knownDensity, type LabelFacts, type LabelUse, type ProductRate } from "#domain/label/label-facts";
 import { activeIngredientIn, activeIngredientRate } from "#domain/quantities/active-ingredient";
 import { formatQuantity } from "#domain/quantities/format-quantity";
 import { formatRatesApart } from "#domain/quantities/format-rate";
@@ -7,7 +7,6 @@ import { allocate, fromAmount, type Quantity } from "#domain/quantities/quantity
 import { compareRates, type Rate } from "#domain/quantities/rate";
 import { type ProductAmount, rateOver } from "#domain/mixing/spray-mix";
 import { type LotInFill } from "#domain/mixing/tank-fill";
-import { type TicketTreatment } from "#domain/mixing/ticket-question";
 import { type TreatedLawn } from "#domain/mixing/treated-area";
 import { inTakingOrder, type LotOnHand } from "#domain/stock/first-expired";
 
@@ -71,8 +70,16 @@ export interface LawnPutDown {
   readonly activeIngredients: readonly { readonly name: string; readonly rate: Rate<"active-ingredient-mass-per-area"> }[];
 }
 
-/** The label and the use that something was put down under, or that nobody has entered them. */
-export type LabelPutDown = Pick<TicketTreatment, "label" | "use"> | "not-on-file";
+/**
+ * The label and the use that something was put down under. The use is not known of what nobody planned, where its label
+ * has several; of a label that nobody has entered nothing is.
+ */
+export type LabelPutDown = { readonly label: LabelFacts; readonly use: LabelUse | "not-known" } | "not-on-file";
+
+/** The uses under which it may have been put down: the one that it was, or all that its label has. */
+export function usesPutDown({ label, use }: Exclude<LabelPutDown, "not-on-file">): readonly LabelUse[] {
+  return use === "not-known" ? label.uses : [use];
+}
 
 /** What the lawns got, what of it can't be counted, and what is said of it. */
 export interface SharedPutDown {
@@ -96,7 +103,7 @@ export function sharePutDown(treatment: LabelPutDown, used: ProductAmount, lawns
   const shared = treated.map((lawn, index): LawnPutDown => {
     const amount = fromAmount(used.dimension, parts[index]?.amount ?? 0n) as ProductAmount;
     const rate = rateOver(amount, lawn.treatedArea);
-    if (treatment !== "not-on-file" && isAboveLabel(rate, treatment)) findings.push(aboveLabel(treatment, lawn, rate));
+    if (treatment !== "not-on-file") findings.push(...aboveLabel(treatment, lawn, rate));
     const activeIngredients = treatment === "not-on-file" ? [] : activesOf(treatment, rate);
     return { zoneId: lawn.zoneId, lawnName: lawn.name, treatedArea: lawn.treatedArea, amount, activeIngredients };
   });
@@ -109,29 +116,37 @@ function notCountableIn(treatment: LabelPutDown, used: ProductAmount): SharedPut
   return treatment.label.activeIngredients.filter(({ concentration }) => !activeIngredientIn(used, concentration, density).ok).map(({ name }) => name);
 }
 
-/** Half a mark on a small lawn is no offence: within one part in two hundred counts as at the label's rate. */
-function isAboveLabel(rate: ProductRate, { use: { rates } }: Pick<TicketTreatment, "use">): boolean {
-  const tolerant = { ...rate, amount: rate.amount * 200n, per: rate.per * 201n };
-  if (tolerant.basis === "product-mass-per-area" && rates.basis === tolerant.basis) return compareRates(tolerant, rates.high) > 0;
-  if (tolerant.basis === "product-volume-per-area" && rates.basis === tolerant.basis) return compareRates(tolerant, rates.high) > 0;
-  return false;
+/** The use with the highest rate among those that it may have been put down under; undefined where none is by its measure. */
+function highestPutDown(treatment: Exclude<LabelPutDown, "not-on-file">, rate: ProductRate): LabelUse | undefined {
+  const [first, ...others] = usesPutDown(treatment).filter(({ rates }) => rates.basis === rate.basis);
+  return others.reduce((most, use) => (most !== undefined && compareRates<ProductRate["basis"]>(use.rates.high, most.rates.high) > 0 ? use : most), first);
 }
 
-function aboveLabel({ label, use }: Pick<TicketTreatment, "label" | "use">, lawn: TreatedLawn, rate: ProductRate): Finding {
+/** Half a mark on a small lawn is no offence: within one part in two hundred counts as at the label's rate. */
+function isAbove(rate: ProductRate, highest: Rate<ProductRate["basis"]>): boolean {
+  return compareRates<ProductRate["basis"]>({ ...rate, amount: rate.amount * 200n, per: rate.per * 201n }, highest) > 0;
+}
+
+function aboveLabel(treatment: Exclude<LabelPutDown, "not-on-file">, lawn: TreatedLawn, rate: ProductRate): readonly Finding[] {
+  const use = highestPutDown(treatment, rate);
+  if (use === undefined || !isAbove(rate, use.rates.high)) return [];
+  const { productName } = treatment.label;
   const [above, highest] = formatRatesApart<ProductRate["basis"]>(rate, use.rates.high, "us");
-  return hold("nobody", {
-    rule: "put-down-above-label",
-    source: "label",
-    what: `More ${label.productName} went on ${lawn.name} than its label allows.`,
-    figure: `It came to ${above}; the label's highest is ${highest}.`,
-    toDo: "Tell the license holder today.",
-    citation: `label of ${label.productName}, ${use.useName}`,
-    about: [label.productName, lawn.name],
-  });
+  return [
+    hold("nobody", {
+      rule: "put-down-above-label",
+      source: "label",
+      what: `More ${productName} went on ${lawn.name} than its label allows.`,
+      figure: `It came to ${above}; the label's highest is ${highest}.`,
+      toDo: "Tell the license holder today.",
+      citation: `label of ${productName}, ${use.useName}`,
+      about: [productName, lawn.name],
+    }),
+  ];
 }
 
 /** The active ingredients that can be counted; the others are named as not countable. */
-function activesOf({ label }: Pick<TicketTreatment, "label">, rate: ProductRate): LawnPutDown["activeIngredients"] {
+function activesOf({ label }: { readonly label: LabelFacts }, rate: ProductRate): LawnPutDown["activeIngredients"] {
   if (label.activeIngredients === "unknown") return [];
   const density = knownDensity(label);
   return label.activeIngredients.flatMap(({ name, concentration }) => {
