@@ -3,9 +3,10 @@ import { type Finding, hold } from "#domain/foundation/finding";
 import { listWords } from "#domain/foundation/list-words";
 import { type LabelFacts, type ProductRate } from "#domain/label/label-facts";
 import { canonicalAmountOf } from "#domain/quantities/exact-quantity";
-import { compareRates, type Rate, rateFromAmounts } from "#domain/quantities/rate";
+import { compareRates } from "#domain/quantities/rate";
 import { compareRational, rational, subtractRational } from "#domain/quantities/rational";
 import { amountIn, type FillStop, type SprayConcentration } from "#domain/mixing/tank-fill";
+import { rateOnGround } from "#domain/mixing/stated-rate";
 import { type HeldMix, type TreatedStop } from "#domain/mixing/tank-plan-question";
 import { type TicketSprayer, type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { type Grass } from "#domain/turf/grass";
@@ -86,14 +87,6 @@ export function whyUnwanted(label: LabelFacts | "unknown", grasses: readonly Gra
   if (!grasses.every(isNamed)) return named.includes("unknown") ? "label-not-known" : "not-labeled-for-its-turf";
   if (grasses.length === 0 || label.epaRegistrationNumber === "unknown") return "label-not-known";
   return label.epaRegistrationNumber === "none" ? undefined : "pesticide-not-planned";
-}
-
-/** What a concentration comes to on the ground at what the sprayer puts out. */
-function rateOnGround(concentration: SprayConcentration, { amount, per }: Rate<"carrier-volume-per-area">): ProductRate {
-  const [over, under] = [concentration.amount * amount, concentration.per * per];
-  return concentration.basis === "product-mass-per-spray-volume"
-    ? rateFromAmounts("product-mass-per-area", over, under)
-    : rateFromAmounts("product-volume-per-area", over, under);
 }
 
 function isWithinLabel({ productId, concentration }: MixInTank["products"][number], { treatments, gear }: NextMix): boolean {

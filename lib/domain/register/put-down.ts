@@ -1,11 +1,12 @@
 import { type Finding, hold, takeCare } from "#domain/foundation/finding";
-import { knownDensity, type LabelFacts, type LabelUse, type ProductRate } from "#domain/label/label-facts";
+import { areOverArea, knownDensity, type LabelFacts, type LabelUse, type ProductRate, type UseRate } from "#domain/label/label-facts";
 import { activeIngredientIn, activeIngredientRate } from "#domain/quantities/active-ingredient";
 import { formatQuantity } from "#domain/quantities/format-quantity";
 import { formatRatesApart } from "#domain/quantities/format-rate";
 import { allocate, fromAmount, type Quantity } from "#domain/quantities/quantity";
 import { compareRates, type Rate } from "#domain/quantities/rate";
 import { type ProductAmount, rateOver } from "#domain/mixing/spray-mix";
+import { strengthOf } from "#domain/mixing/stated-rate";
 import { type LotInFill } from "#domain/mixing/tank-fill";
 import { type TreatedLawn } from "#domain/mixing/treated-area";
 import { inTakingOrder, type LotOnHand } from "#domain/stock/first-expired";
@@ -92,14 +93,14 @@ export interface SharedPutDown {
 /**
  * Shares what was really used out over the lawns that got it, by their treated areas; the lawns add up to it exactly. A
  * real rate above the label's highest is said as what it is: nothing keeps it from being recorded. Without a label no
- * rate is held against it. An active ingredient that can't be counted is named as that, so that no total takes it for none.
+ * rate is held against it, and a strength only where the finished spray is known that it came out with. An active ingredient that can't be counted is named as that, so that no total takes it for none.
  */
-export function sharePutDown(treatment: LabelPutDown, used: ProductAmount, lawns: readonly TreatedLawn[]): SharedPutDown {
+export function sharePutDown(treatment: LabelPutDown, used: ProductAmount, lawns: readonly TreatedLawn[], sprayed?: Quantity<"volume">): SharedPutDown {
   const notCountable = notCountableIn(treatment, used);
   const treated = lawns.filter(({ treatedArea }) => treatedArea.amount > 0n);
   if (treated.length === 0 || used.amount === 0n) return { lawns: [], notCountable, findings: [] };
   const parts = allocate<"mass" | "volume">(used, treated.map(({ treatedArea }) => treatedArea.amount));
-  const findings: Finding[] = [];
+  const findings: Finding[] = treatment === "not-on-file" || sprayed === undefined ? [] : [...tooStrong(treatment, used, sprayed)];
   const shared = treated.map((lawn, index): LawnPutDown => {
     const amount = fromAmount(used.dimension, parts[index]?.amount ?? 0n) as ProductAmount;
     const rate = rateOver(amount, lawn.treatedArea);
@@ -116,33 +117,55 @@ function notCountableIn(treatment: LabelPutDown, used: ProductAmount): SharedPut
   return treatment.label.activeIngredients.filter(({ concentration }) => !activeIngredientIn(used, concentration, density).ok).map(({ name }) => name);
 }
 
-/** The use with the highest rate among those that it may have been put down under; undefined where none is by its measure. */
-function highestPutDown(treatment: Exclude<LabelPutDown, "not-on-file">, rate: ProductRate): LabelUse | undefined {
-  const [first, ...others] = usesPutDown(treatment).filter(({ rates }) => rates.basis === rate.basis);
-  return others.reduce((most, use) => (most !== undefined && compareRates<ProductRate["basis"]>(use.rates.high, most.rates.high) > 0 ? use : most), first);
+type OnFile = Exclude<LabelPutDown, "not-on-file">;
+
+interface Limit {
+  readonly use: LabelUse;
+  readonly most: UseRate;
+}
+
+/** The highest of these that is by the measure of a rate; undefined where none is. */
+function highestBy({ basis }: UseRate, limits: readonly Limit[]): Limit | undefined {
+  const [first, ...others] = limits.filter(({ most }) => most.basis === basis);
+  return others.reduce((highest, one) => (highest !== undefined && compareRates<UseRate["basis"]>(one.most, highest.most) > 0 ? one : highest), first);
 }
 
 /** Half a mark on a small lawn is no offence: within one part in two hundred counts as at the label's rate. */
-function isAbove(rate: ProductRate, highest: Rate<ProductRate["basis"]>): boolean {
-  return compareRates<ProductRate["basis"]>({ ...rate, amount: rate.amount * 200n, per: rate.per * 201n }, highest) > 0;
+function isAbove(rate: UseRate, highest: UseRate): boolean {
+  return compareRates<UseRate["basis"]>({ ...rate, amount: rate.amount * 200n, per: rate.per * 201n }, highest) > 0;
 }
 
-function aboveLabel(treatment: Exclude<LabelPutDown, "not-on-file">, lawn: TreatedLawn, rate: ProductRate): readonly Finding[] {
-  const use = highestPutDown(treatment, rate);
-  if (use === undefined || !isAbove(rate, use.rates.high)) return [];
+/** What went on the ground against the most that any of the uses allows there; a use without such a most allows any. */
+function aboveLabel(treatment: OnFile, lawn: TreatedLawn, rate: ProductRate): readonly Finding[] {
+  const limits = usesPutDown(treatment).map((use) => ({ use, most: areOverArea(use.rates) ? use.rates.high : use.besideRates?.mostOnArea }));
+  const limit = highestBy(rate, limits.flatMap(({ use, most }) => (most === undefined ? [] : [{ use, most }])));
+  if (limit === undefined || limits.some(({ most }) => most === undefined) || !isAbove(rate, limit.most)) return [];
   const { productName } = treatment.label;
-  const [above, highest] = formatRatesApart<ProductRate["basis"]>(rate, use.rates.high, "us");
-  return [
-    hold("nobody", {
-      rule: "put-down-above-label",
-      source: "label",
-      what: `More ${productName} went on ${lawn.name} than its label allows.`,
-      figure: `It came to ${above}; the label's highest is ${highest}.`,
-      toDo: "Tell the license holder today.",
-      citation: `label of ${productName}, ${use.useName}`,
-      about: [productName, lawn.name],
-    }),
-  ];
+  return [putDownAbove(productName, `More ${productName} went on ${lawn.name} than its label allows.`, rate, limit, [lawn.name])];
+}
+
+/** The strength of what was sprayed against the strongest that any of the uses allows; a use over area allows any. */
+function tooStrong(treatment: OnFile, used: ProductAmount, sprayed: Quantity<"volume">): readonly Finding[] {
+  const uses = usesPutDown(treatment);
+  if (sprayed.amount === 0n || uses.some(({ rates }) => areOverArea(rates))) return [];
+  const strength = strengthOf(used, sprayed);
+  const limit = highestBy(strength, uses.map((use) => ({ use, most: use.rates.high })));
+  if (limit === undefined || !isAbove(strength, limit.most)) return [];
+  const { productName } = treatment.label;
+  return [putDownAbove(productName, `${productName} was sprayed stronger than its label allows.`, strength, limit, [])];
+}
+
+function putDownAbove(productName: string, what: string, rate: UseRate, { use, most }: Limit, lawnNames: readonly string[]): Finding {
+  const [above, highest] = formatRatesApart<UseRate["basis"]>(rate, most, "us");
+  return hold("nobody", {
+    rule: "put-down-above-label",
+    source: "label",
+    what,
+    figure: `It came to ${above}; the label's highest is ${highest}.`,
+    toDo: "Tell the license holder today.",
+    citation: `label of ${productName}, ${use.useName}`,
+    about: [productName, ...lawnNames],
+  });
 }
 
 /** The active ingredients that can be counted; the others are named as not countable. */
