@@ -7,8 +7,8 @@ import { of } from "#domain/quantities/quantity";
 import { rateOf } from "#domain/quantities/rate";
 import { decimal } from "#domain/quantities/rational";
 import { gradeOf } from "#domain/turf/nutrients";
-import { type LabelFacts, type LabelUse } from "#domain/label/label-facts";
-import { type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
+import { type LabelFacts } from "#domain/label/label-facts";
+import { type TicketLawn, type TicketQuestion, type TicketTreatment, type TicketUse } from "#domain/mixing/ticket-question";
 import { BARRIER, CUP, FEED, IRON, IRON_LABEL, LAWN, QUESTION, SCALE, SPRAYER, SPREADER } from "./ticket";
 
 const tenth = (value: bigint) => ({ numerator: value, denominator: 10n });
@@ -17,7 +17,7 @@ const pounds = (value: bigint) => rateOf("product-mass-per-area", tenth(value), 
 const fluidOunces = (value: bigint) => rateOf("product-volume-per-area", tenth(value), "fl oz per 1,000 sq ft");
 const ounces = (value: bigint) => rateOf("product-mass-per-area", hundredth(value), "oz wt per 1,000 sq ft");
 
-function withRates(facts: LabelFacts, rates: LabelUse["rates"], productName: string): { readonly label: LabelFacts; readonly use: LabelUse } {
+function withRates(facts: LabelFacts, rates: TicketUse["rates"], productName: string): { readonly label: LabelFacts; readonly use: TicketUse } {
   const [first] = facts.uses;
   if (first === undefined) throw new Error("The label of a test has a use.");
   const use = { ...first, rates };

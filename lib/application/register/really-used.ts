@@ -6,6 +6,7 @@ import { parseQuantity } from "#domain/quantities/parse-quantity";
 import { allocate, fromAmount, type Quantity, sum } from "#domain/quantities/quantity";
 import { times } from "#domain/quantities/rate";
 import { multiplyRational, rational, roundToWhole } from "#domain/quantities/rational";
+import { isOverArea } from "#domain/label/label-facts";
 import { type GranularMix } from "#domain/mixing/granular-mix";
 import { type ProductAmount, sprayForGround, type SprayMix } from "#domain/mixing/spray-mix";
 import { drawFromFill, type FillOnRecord } from "#domain/mixing/tank-fill";
@@ -153,6 +154,7 @@ function typedAmount(treatment: RecordTreatment, entered: MixEntered, reached: R
     return counted.ok ? { ok: true, value: { dimension: countedBy, amount: counted.value } } : counted;
   }
   if (entered.measuredBy === "as-planned-not-measured") {
+    if (!isOverArea(rate)) return badField(key, "No mix was planned here, and its rate is by the gallon of spray. Say how much was used.");
     const ground = lawns.filter(({ zoneId }) => reached.has(zoneId)).map(({ treatedArea }) => treatedArea);
     const area = sumExact("area", ground);
     const planned = rate.basis === "product-mass-per-area" ? settle(times(rate, area), "nearest") : settle(times(rate, area), "nearest");

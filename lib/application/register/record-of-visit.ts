@@ -97,7 +97,7 @@ function treatmentOf(used: ReallyUsed, form: CompletedForm, { plan, used: { lotN
   const { line, draw, measuredBy, total, lots } = used;
   const isReached = reachedLawns(form);
   const reached = treatment.lawns.filter(({ zoneId }) => isReached.has(zoneId));
-  const shared = sharePutDown(treatment.label, total, reached);
+  const shared = sharePutDown(treatment.label, total, reached, draw?.sprayed);
   return {
     findings: shared.findings,
     treatment: {
@@ -107,6 +107,7 @@ function treatmentOf(used: ReallyUsed, form: CompletedForm, { plan, used: { lotN
       ...ofLabel(treatment.label),
       reason: treatment.reason,
       plannedRate: treatment.rateText,
+      ...(treatment.spot === undefined ? {} : { spotShareBasisPoints: treatment.spot.shareBasisPoints }),
       measuredBy,
       total: recorded(total),
       lots: sumOfLots([lots]).map(({ lotId, amount }) => ({ lotId, number: lotNumbers.get(lotId) ?? "", amount: recorded({ dimension: total.dimension, amount }) })),

@@ -32,12 +32,13 @@ export async function unplannedInFills(work: Work, { treatments }: RecordPlan, d
   let line = treatments.reduce((last, treatment) => Math.max(last, treatment.line), 0);
   return new Map(
     draws.map(({ key, planned, lawns }) => {
-      const equipmentName = planned[0]?.equipmentName ?? "";
+      const [first] = planned;
+      const [equipmentName, spot] = [first?.equipmentName ?? "", first?.spot];
       const beside = products.filter(({ productId }) => besideOf.get(key)?.includes(productId) === true);
       const putDown = beside.map(({ productId, name, countedBy }): ProductPutDown => {
         line += 1;
         const label = labelPutDown(labelInUse(labels.get(productId))?.facts);
-        return { line, productId, productName: name, countedBy: countedBy as ProductPutDown["countedBy"], rateText: NOT_PLANNED, reason: NOT_PLANNED, equipmentName, label, lawns };
+        return { line, productId, productName: name, countedBy: countedBy as ProductPutDown["countedBy"], rateText: NOT_PLANNED, reason: NOT_PLANNED, ...(spot === undefined ? {} : { spot }), equipmentName, label, lawns };
       });
       return [key, putDown];
     }),

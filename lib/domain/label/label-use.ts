@@ -130,8 +130,9 @@ export function readLabelUse(productName: string, use: LabelUseText) {
     const { stated, ...facts } = own.value;
     return accept<LabelUse>({ ...facts, ...stated, weather: { productName, ...weather.value }, aftercare: aftercare.value });
   }
-  const { stated: rates, ...complaints } = complaintsOf(own);
-  return refuse({ ...complaints, ...(rates === undefined ? {} : { rates }), ...complaintsOf(weather), ...complaintsOf(aftercare) });
+  const { stated: ofRates, ...ofOthers } = complaintsOf(own);
+  const complaints: Readonly<Record<string, string>> = { ...ofOthers, ...(ofRates === undefined ? {} : { rates: ofRates }), ...complaintsOf(weather), ...complaintsOf(aftercare) };
+  return refuse(complaints);
 }
 
 type Gathered = { readonly ok: true } | { readonly ok: false; readonly refusal: Readonly<Record<string, string>> };

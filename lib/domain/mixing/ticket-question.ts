@@ -42,6 +42,8 @@ export interface PastApplication {
   readonly activeIngredients: readonly PastIngredient[] | "unknown";
   /** On the ground that was treated, by the analysis that is on file today. */
   readonly nutrients: Outcome<NutrientRates>;
+  /** There only where it was spot work; limits are for the spots, the year's ledger for the whole lawn. */
+  readonly spot?: SpotWork;
 }
 
 /** One lawn of the visit. */

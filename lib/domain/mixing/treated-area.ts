@@ -1,7 +1,8 @@
 import { type Finding, hold } from "#domain/foundation/finding";
 import { multiplyExact, settle } from "#domain/quantities/exact-quantity";
+import { formatQuantity } from "#domain/quantities/format-quantity";
 import { type Quantity } from "#domain/quantities/quantity";
-import { partOfShare } from "#domain/quantities/share";
+import { partOfShare, shareWords } from "#domain/quantities/share";
 import { type ClearStrip, keptClearOf } from "#domain/rules/kept-clear";
 import { type RulePack } from "#domain/rules/rule-pack";
 import { isSpread, type SpotWork, type TicketLawn, type TicketTreatment } from "#domain/mixing/ticket-question";
@@ -41,12 +42,19 @@ export function treatedLawns(
       const isNothingLeft = keptClear.amount >= lawnArea.amount;
       if (isNothingLeft) findings.push(nothingLeft(treatment, lawn));
       const treatable: Quantity<"area"> = { dimension: "area", amount: isNothingLeft ? 0n : lawnArea.amount - keptClear.amount };
-      return { zoneId, letter, name, lawnArea, keptClear, ...(strips.length === 0 ? {} : { strips }), ...treatedOf(treatment, treatable) };
+      return { zoneId, letter, name, lawnArea, keptClear, ...(strips.length === 0 ? {} : { strips }), ...shareTreated(treatment.spot, treatable) };
     });
   return { lawns: treated, findings };
 }
 
-function treatedOf({ spot }: TicketTreatment, treatable: Quantity<"area">): Pick<TreatedLawn, "spot" | "treatedArea"> {
+/** The treated area in words, with its share where it is spot work: "120 sq ft in spots, 5% of the lawn". */
+export function treatedWords({ treatedArea, spot }: Pick<TreatedLawn, "treatedArea" | "spot">): string {
+  const area = formatQuantity(treatedArea, "us");
+  return spot === undefined ? area : `${area} in spots, ${shareWords(spot.shareBasisPoints)} of the lawn`;
+}
+
+/** What is treated of ground that may be: all of it, or of spot work its share, down to the canonical unit. */
+export function shareTreated(spot: SpotWork | undefined, treatable: Quantity<"area">): Pick<TreatedLawn, "spot" | "treatedArea"> {
   if (spot === undefined) return { treatedArea: treatable };
   return { spot: { ...spot, treatable }, treatedArea: settle(multiplyExact(treatable, partOfShare(spot.shareBasisPoints)), "down") };
 }

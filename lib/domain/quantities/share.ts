@@ -5,6 +5,8 @@ import { compareRational, multiplyRational, type Rational, rational } from "#dom
 
 /** A hundredth of a percent is as fine as anybody states a part of a lawn. */
 const BASIS_POINTS = 10_000n;
+/** The share of what goes all over a lawn. */
+export const WHOLE_LAWN = 10_000;
 
 /** The share as a part of one. */
 export function partOfShare(shareBasisPoints: number): Rational {
@@ -14,6 +16,11 @@ export function partOfShare(shareBasisPoints: number): Rational {
 /** "5%", "2.5%", "0.25%". */
 export function shareWords(shareBasisPoints: number): string {
   return `${formatFigure(rational(BigInt(shareBasisPoints), 100n), { decimals: 2, quarters: false })}%`;
+}
+
+/** What follows a rate in words: " on spots, 5% of the lawn"; nothing for what goes all over. */
+export function onSpotsWords(shareBasisPoints: number | null | undefined): string {
+  return typeof shareBasisPoints === "number" ? ` on spots, ${shareWords(shareBasisPoints)} of the lawn` : "";
 }
 
 /**

@@ -51,6 +51,8 @@ export interface RecordedTreatment {
   readonly targets: readonly string[];
   readonly reason: string;
   readonly plannedRate: string;
+  /** Of spot work the share of each lawn on which it went, in hundredths of a percent; there only for spot work. */
+  readonly spotShareBasisPoints?: number;
   readonly measuredBy: MeasuredBy;
   readonly total: RecordedAmount;
   readonly lots: readonly { readonly lotId: string; readonly number: string; readonly amount: RecordedAmount }[];

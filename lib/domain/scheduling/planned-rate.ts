@@ -1,9 +1,10 @@
 import { accept, badInput, missingFact, type Outcome } from "#domain/foundation/outcome";
 import { isOverArea, type LabelFacts, type LabelRates, type UseRate } from "#domain/label/label-facts";
 import { compareToLabel } from "#domain/label/label-rates";
-import { formatRate, formatRatesApart } from "#domain/quantities/format-rate";
+import { formatPercentByVolume, formatRate, formatRatesApart } from "#domain/quantities/format-rate";
 import { parseRate } from "#domain/quantities/parse-rate";
-import { type Rate } from "#domain/quantities/rate";
+import { type Rate, scaleRate } from "#domain/quantities/rate";
+import { partOfShare, WHOLE_LAWN } from "#domain/quantities/share";
 import { NO_NUTRIENT_RATE, nutrientsDelivered } from "#domain/turf/nutrients";
 
 /** Where a planned rate lies in the label's range; the ends belong to it. */
@@ -16,8 +17,17 @@ export interface PlannedRate {
   readonly standing: "within" | "below-lowest";
 }
 
-/** "2 to 3 lb per 1,000 sq ft" with both units written out where they differ; one rate where both ends are the same. */
-export function labelRangeWords({ low, high }: LabelRates): string {
+/**
+ * "2 to 3 lb per 1,000 sq ft" with both units written out where they differ; one rate where both ends are the same. A strength
+ * by volume is said in percent too.
+ */
+export function labelRangeWords(rates: LabelRates): string {
+  if (rates.basis !== "product-volume-per-spray-volume") return rangeWords(rates);
+  const [low, high] = [formatPercentByVolume(rates.low, 3), formatPercentByVolume(rates.high, 3)];
+  return `${rangeWords(rates)} (${low === high ? low : `${low} to ${high}`})`;
+}
+
+function rangeWords({ low, high }: LabelRates): string {
   const [from, to] = [formatRate(low, "us"), formatRate(high, "us")];
   if (from === to) return to;
   const [fromFigure = "", ...fromUnit] = from.split(" ");
@@ -63,11 +73,11 @@ export interface PlannedNitrogen {
 
 
 /**
- * The nitrogen that a product's rate puts on the ground. A product without an analysis brings none. Refused when the
+ * The nitrogen that a product's rate puts on the ground; of spot work on the whole lawn, as the year's ledger counts it. A product without an analysis brings none. Refused when the
  * label's analysis was not read, for a liquid without the density that turns volume into weight, and for a rate in the
  * finished spray, of which only the sprayer says how much goes on the ground.
  */
-export function plannedNitrogen(rate: UseRate, { productName, analysis, density }: NitrogenFacts): Outcome<PlannedNitrogen> {
+export function plannedNitrogen(rate: UseRate, { productName, analysis, density }: NitrogenFacts, spotShareBasisPoints: number | null = null): Outcome<PlannedNitrogen> {
   if (analysis === "none") return accept({ nitrogen: NO_NUTRIENT_RATE, slow: NO_NUTRIENT_RATE });
   if (analysis === "unknown") {
     return missingFact("analysis", "the grade on the label, or none", `The analysis of ${productName} has not been read from its label.`);
@@ -75,5 +85,8 @@ export function plannedNitrogen(rate: UseRate, { productName, analysis, density 
   if (analysis.grade.nitrogenPercent.numerator === 0n) return accept({ nitrogen: NO_NUTRIENT_RATE, slow: NO_NUTRIENT_RATE });
   if (!isOverArea(rate)) return missingFact("rate", "a rate over area", `${productName} is planned by the gallon of spray: what it brings stands on the mix ticket of the day.`);
   const brought = nutrientsDelivered(rate, { ...analysis, ...(density === "unknown" ? {} : { density }) });
-  return brought.ok ? accept({ nitrogen: brought.value.nitrogen, slow: brought.value.slowNitrogen }) : brought;
+  if (!brought.ok) return brought;
+  const { nitrogen, slowNitrogen } = brought.value;
+  const part = partOfShare(spotShareBasisPoints ?? WHOLE_LAWN);
+  return accept({ nitrogen: scaleRate(nitrogen, part), slow: slowNitrogen === "not-stated" ? slowNitrogen : scaleRate(slowNitrogen, part) });
 }

@@ -1,4 +1,4 @@
-import { describe, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { readKeptApart, readLabelUse, readMostApplications, readSeasonLimits } from "#domain/label/label-use";
 import { of } from "#domain/quantities/quantity";
 import { rateOf } from "#domain/quantities/rate";

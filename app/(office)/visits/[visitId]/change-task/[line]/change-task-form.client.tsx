@@ -6,6 +6,7 @@ import { type Choice, SelectField } from "#ui/select-field";
 import { Stack } from "#ui/stack";
 import { TextField } from "#ui/text-field";
 import { ActionForm, useField } from "../../../../../action-form.client";
+import { SPOT_SHARE_WORDS } from "../../../../programs/treatment-row.client";
 import { TickRow } from "../../../../properties/[propertyId]/tick-row.client";
 import { changeTaskAction } from "./action";
 
@@ -21,10 +22,16 @@ interface Props {
 function Fields({ rateHint, lawns, gear }: Omit<Props, "fixed" | "values">) {
   const { error } = useField("lawns");
   const rate = useField("rate");
+  const spotShare = useField("spotShare");
   const equipment = useField("equipmentId");
   return (
     <>
-      {rateHint !== undefined && <TextField label="Rate" hint={rateHint} autoComplete="off" {...rate} />}
+      {rateHint !== undefined && (
+        <>
+          <TextField label="Rate" hint={rateHint} autoComplete="off" {...rate} />
+          <TextField {...SPOT_SHARE_WORDS} optional autoComplete="off" width="short" {...spotShare} />
+        </>
+      )}
       <FieldGroup id="lawns" label="Lawns" error={error}>
         <Stack gap={2}>
           {lawns.map(({ zoneId, words }) => (
@@ -41,7 +48,7 @@ function Fields({ rateHint, lawns, gear }: Omit<Props, "fixed" | "values">) {
 
 /** Changes the rate, the lawns and the gear of one task of a planned visit. */
 export function ChangeTaskForm({ fixed, values, rateHint, lawns, gear }: Props) {
-  const hidden = rateHint === undefined ? { ...fixed, rate: "", equipmentId: "" } : fixed;
+  const hidden = rateHint === undefined ? { ...fixed, rate: "", spotShare: "", equipmentId: "" } : fixed;
   return (
     <ActionForm action={changeTaskAction} schema={changeVisitTaskSchema} fixed={hidden} values={values} submit="Change it" whilePending="Changing">
       <Fields rateHint={rateHint} lawns={lawns} gear={gear} />
