@@ -2,9 +2,10 @@ import { type Working } from "#domain/foundation/working";
 import { type Measure } from "#domain/quantities/exact-quantity";
 import { formatQuantity } from "#domain/quantities/format-quantity";
 import { areOverArea } from "#domain/label/label-facts";
-import { formatPercentByVolume, formatRate } from "#domain/quantities/format-rate";
+import { formatFigure } from "#domain/quantities/format-number";
+import { formatRate } from "#domain/quantities/format-rate";
 import { of, sum } from "#domain/quantities/quantity";
-import { type Rate, times } from "#domain/quantities/rate";
+import { percentByVolumeOf, type Rate, times } from "#domain/quantities/rate";
 import { type MixTicket } from "#domain/mixing/mix-ticket";
 import { type SprayedLawn, type SprayedProduct, type SprayMix, type SprayTreatment } from "#domain/mixing/spray-mix";
 import { plannedStrength } from "#domain/mixing/stated-rate";
@@ -89,12 +90,12 @@ const GALLON = of("gal", 1n);
 function strengthWorking(product: SprayedProduct, { rateText, asStated }: SprayTreatment): Working {
   const { productName, concentration } = product;
   const inGallon = perGallon(concentration);
-  const isVolume = concentration.basis === "product-volume-per-spray-volume";
+  const percent = concentration.basis === "product-volume-per-spray-volume" && rateText.includes("%") ? `${formatFigure(percentByVolumeOf(concentration), { decimals: MOST_PERCENT_DECIMALS, quarters: false })}%` : undefined;
   return {
     title: `${productName} in the finished spray`,
     formula: "product in a gallon = the strength that is planned; the ground does not change it",
-    inputs: [{ name: "Strength", figure: `${inGallon} per gal`, from: `planned at ${rateText}` }],
-    steps: isVolume ? [`${inUnit(GALLON, "fl oz")} × ${formatPercentByVolume(concentration, MOST_PERCENT_DECIMALS).replace(" v/v", "")} = ${inGallon}`] : [],
+    inputs: [{ name: "Strength", figure: percent === undefined ? `${inGallon} per gal` : `${percent} of the finished spray`, from: `planned at ${rateText}` }],
+    steps: percent === undefined ? [] : [`${inUnit(GALLON, "fl oz")} × ${percent} = ${inGallon}`],
     result: spokenConcentration(concentration),
     source: asStated === undefined || areOverArea(asStated.rates) ? "the plan" : `the label of ${productName}, which states it in the finished spray`,
   };
