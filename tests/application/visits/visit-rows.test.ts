@@ -72,4 +72,7 @@ test("a rate out of its columns is a mass or a volume on an area, as the basis s
   const volume = rateOf("product-volume-per-area", "1.5", "fl oz per 1,000 sq ft");
   expect(useRateOf(mass.basis, mass.amount, mass.per)).toEqual(mass);
   expect(useRateOf(volume.basis, volume.amount, volume.per)).toEqual(volume);
+  const strength = rateOf("product-mass-per-spray-volume", "0.5", "oz wt per gal");
+  expect(useRateOf(strength.basis, strength.amount, strength.per)).toEqual(strength);
+  expect(() => useRateOf("carrier-volume-per-area", 1n, 1n)).toThrow();
 });
