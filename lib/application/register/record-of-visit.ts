@@ -93,7 +93,7 @@ function licenseOf(licenses: readonly LicenseOnFile[], personId: string, state: 
 
 function treatmentOf(used: ReallyUsed, form: CompletedForm, { plan, used: { lotNumbers, unplanned } }: RecordFacts): { readonly treatment: RecordedTreatment; readonly findings: readonly Finding[] } {
   const treatment = [...plan.treatments, ...unplanned].find(({ line }) => line === used.line);
-  if (treatment === undefined) throw new Error(`treatment ${String(used.line)} of a record was planned, or in a fill`);
+  if (treatment === undefined) throw new Error(`treatment ${String(used.line)} of a record is one that was planned`);
   const { line, draw, measuredBy, total, lots } = used;
   const isReached = reachedLawns(form);
   const reached = treatment.lawns.filter(({ zoneId }) => isReached.has(zoneId));

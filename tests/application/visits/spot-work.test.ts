@@ -13,7 +13,7 @@ import { planVisit } from "#application/visits/plan-visit";
 import { readVisit } from "#application/visits/read-visit";
 import { type LabelText } from "#domain/label/label-fields";
 import { of } from "#domain/quantities/quantity";
-import { rateFrom, rateOf } from "#domain/quantities/rate";
+import { addRates, rateFrom, rateOf } from "#domain/quantities/rate";
 import { aCompany, type TestCompany, valueOf } from "../../support/crew";
 import { aCrewDay, aGround, aRecord, aVisitWith, type CrewDay, fillForm, type Ground } from "../../support/crew-day";
 import { openHouse, type TestHouse } from "../../support/house";
@@ -82,10 +82,13 @@ describe("a rate by the gallon", () => {
     expect(killer).toMatchObject({ plannedRate: "1.5 fl oz/gal", spotShareBasisPoints: 2500, total: { words: "4\u00BD fl oz" }, lots: [{ number: "SK-1" }] });
     // 4.5 fl oz of 4 lb per gal on 1,600 sq ft of spots.
     const oxathrin = rateFrom("active-ingredient-mass-per-area", of("lb", { numerator: 18n, denominator: 128n }), of("sq ft", 1600n));
-    expect(killer?.lawns.map(({ activeIngredients }) => activeIngredients.map(({ amount, per }) => [amount, per]))).toEqual([[[oxathrin.amount.toString(), oxathrin.per.toString()]], [[oxathrin.amount.toString(), oxathrin.per.toString()]]]);
+    const counted = killer?.lawns.flatMap(({ activeIngredients }) => activeIngredients.map(({ amount, per }) => Number(amount) / Number(per))) ?? [];
+    expect(counted).toHaveLength(2);
+    // Shares of an amount are whole canonical units.
+    for (const one of counted) expect(one / (Number(oxathrin.amount) / Number(oxathrin.per))).toBeCloseTo(1, 9);
     expect(content.findings.filter(({ rule }) => rule === "put-down-above-label")).toEqual([]);
     const after = await balancesOf(house, killerId);
-    expect(BigInt(before["vehicle"] ?? "0") - BigInt(after["vehicle"] ?? "0")).toBe(of("fl oz", "4.5").amount);
+    expect(BigInt(after["lawn"] ?? "0") - BigInt(before["lawn"] ?? "0")).toBe(of("fl oz", "4.5").amount);
   });
 
   test("out of a fill that was mixed too strong the record says so", async () => {
@@ -120,14 +123,18 @@ describe("a rate over area", () => {
     const ground = await aGround(house, company);
     const tasks = { "0": { productUse: productUseKey(day.feedId, "Established lawns"), rate: "2.5 lb/1,000 sq ft", spotShare: "10%", reason: "thin spots", lawns: { [ground.backId]: "yes" } } };
     const visit = { ...ground, visitId: await aVisitWith(house, company, { ...ground, routeDayId: day.routeDayId }, tasks) };
-    const ledgerOf = async () => valueOf(await readNutrientLedger(house, company.owner.key, { propertyId: ground.propertyId, visitId: visit.visitId })).lawns.find(({ zoneId }) => zoneId === ground.backId)?.ledger;
+    const partsOf = async () => {
+      const { lawns } = valueOf(await readNutrientLedger(house, company.owner.key, { propertyId: ground.propertyId, visitId: visit.visitId }));
+      const nitrogen = lawns.find(({ zoneId }) => zoneId === ground.backId)?.ledger.nutrients.find(({ nutrient }) => nutrient === "nitrogen");
+      return nitrogen?.parts.map(({ standing, amount: { quick, slow, notStated } }) => [standing, addRates(addRates(quick, slow), notStated)]);
+    };
     // 2.5 lb of 32 % on a tenth of the lawn.
     const brought = rateOf("nutrient-mass-per-area", "0.08", "lb per 1,000 sq ft");
-    expect(await ledgerOf()).toMatchObject({ entries: [{ standing: "this-visit", brought: { value: { nitrogen: brought } } }] });
+    expect(await partsOf()).toEqual([["this-visit", brought]]);
     const { registerEntryId } = await aRecord(house, company.owner, visit, { startedAt: "2:00", endedAt: "2:30", lawns: { [ground.backId]: "done" }, mixes: { "1": asPlanned } });
     const { content } = valueOf(await readRecord(house, company.owner.key, { registerEntryId })).record;
     expect(content.treatments).toMatchObject([{ spotShareBasisPoints: 1000, total: { words: "1 lb" }, lawns: [{ treatedArea: { words: "400 sq ft" } }] }]);
-    expect(await ledgerOf()).toMatchObject({ entries: [{ standing: "put-down", brought: { value: { nitrogen: brought } } }] });
+    expect(await partsOf()).toEqual([["put-down", brought]]);
   });
 
   test("in a round goes into its visits, and counts in the season over the whole lawn", async () => {
