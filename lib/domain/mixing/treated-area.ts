@@ -2,7 +2,7 @@ import { type Finding, hold } from "#domain/foundation/finding";
 import { multiplyExact, settle } from "#domain/quantities/exact-quantity";
 import { formatQuantity } from "#domain/quantities/format-quantity";
 import { type Quantity } from "#domain/quantities/quantity";
-import { partOfShare, shareWords } from "#domain/quantities/share";
+import { partOfShare, shareWords, WHOLE_LAWN } from "#domain/quantities/share";
 import { type ClearStrip, keptClearOf } from "#domain/rules/kept-clear";
 import { type RulePack } from "#domain/rules/rule-pack";
 import { isSpread, type SpotWork, type TicketLawn, type TicketTreatment } from "#domain/mixing/ticket-question";
@@ -50,7 +50,7 @@ export function treatedLawns(
 /** The treated area in words, with its share where it is spot work: "120 sq ft in spots, 5% of the lawn". */
 export function treatedWords({ treatedArea, spot }: Pick<TreatedLawn, "treatedArea" | "spot">): string {
   const area = formatQuantity(treatedArea, "us");
-  return spot === undefined ? area : `${area} in spots, ${shareWords(spot.shareBasisPoints)} of the lawn`;
+  return spot === undefined || spot.shareBasisPoints === WHOLE_LAWN ? area : `${area} in spots, ${shareWords(spot.shareBasisPoints)} of the lawn`;
 }
 
 /** What is treated of ground that may be: all of it, or of spot work its share, down to the canonical unit. */

@@ -18,9 +18,10 @@ export function shareWords(shareBasisPoints: number): string {
   return `${formatFigure(rational(BigInt(shareBasisPoints), 100n), { decimals: 2, quarters: false })}%`;
 }
 
-/** What follows a rate in words: " on spots, 5% of the lawn"; nothing for what goes all over. */
+/** What follows a rate in words: " on spots, 5% of the lawn", " on the whole lawn"; nothing where no share was stated. */
 export function onSpotsWords(shareBasisPoints: number | null | undefined): string {
-  return typeof shareBasisPoints === "number" ? ` on spots, ${shareWords(shareBasisPoints)} of the lawn` : "";
+  if (typeof shareBasisPoints !== "number") return "";
+  return shareBasisPoints === WHOLE_LAWN ? " on the whole lawn" : ` on spots, ${shareWords(shareBasisPoints)} of the lawn`;
 }
 
 /**
@@ -39,4 +40,3 @@ export function parseShare(field: string, text: string): Outcome<number> {
   if (points.numerator % points.denominator !== 0n) return badInput(field, found, allowed, "Write at most two figures after the point, as in 2.25%.");
   return accept(Number(points.numerator / points.denominator));
 }
-

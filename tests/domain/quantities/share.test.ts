@@ -29,4 +29,5 @@ test("every share reads back as what its words say, and the whole is one", () =>
 
 test("what goes all over has no words of its own", () => {
   expect([onSpotsWords(500), onSpotsWords(null), onSpotsWords(undefined)]).toEqual([" on spots, 5% of the lawn", "", ""]);
+  expect(onSpotsWords(WHOLE_LAWN)).toBe(" on the whole lawn");
 });
