@@ -173,7 +173,7 @@ interface TaskColumns {
 export function useRateOf(basis: string, amount: bigint, per: bigint): UseRate {
   const known = USE_RATE_BASES.find((one) => one === basis);
   invariant(known !== undefined, "a stored rate is over area or in the finished spray");
-  return rateFromAmounts(known, amount, per) as UseRate;
+  return rateFromAmounts(known, amount, per);
 }
 
 function treatmentOf(task: TaskColumns, zoneIds: readonly string[]): readonly PlannedTreatment[] {

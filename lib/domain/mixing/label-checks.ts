@@ -50,7 +50,7 @@ function checkRate(treatment: TicketTreatment): readonly Finding[] {
 function checkMostOnArea(treatment: TicketTreatment): readonly Finding[] {
   const { rate, use: { besideRates }, label, gear } = treatment;
   const most = besideRates?.mostOnArea;
-  if (most === undefined || most.basis !== rate.basis || compareRates<RateBasis>(rate, most) <= 0) return [];
+  if (most?.basis !== rate.basis || compareRates<RateBasis>(rate, most) <= 0) return [];
   const [found, highest] = formatRatesApart<RateBasis>(rate, most, "us");
   const figure = `At what ${gear.name} puts out it comes to ${found}; the label allows ${highest}.`;
   return [hold("nobody", words(treatment, "most-on-area-passed", `So much spray of ${label.productName} puts more on the ground than its label allows.`, { figure, toDo: "Lower the rate, or calibrate for less spray.", about: [gear.name] }))];

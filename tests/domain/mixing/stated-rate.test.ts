@@ -16,7 +16,7 @@ const RATES: SprayRates = { basis: "product-volume-per-spray-volume", low: perGa
 const USE: LabelUse = { ...IRON.use, rates: RATES };
 
 /** Iron as it is planned by the gallon, 1.5 gal of spray on 1,000 sq ft. */
-function byGallon(strength: string, beside: LabelUse["besideRates"] = undefined, spot?: number) {
+function byGallon(strength: string, beside?: LabelUse["besideRates"], spot?: number) {
   const stated = ticketRate(perGallon(strength), { ...USE, ...(beside === undefined ? {} : { besideRates: beside }) }, SPRAYER);
   if (stated === undefined) throw new Error("a sprayer puts out spray");
   return { ...IRON, ...stated, rateText: `${strength} fl oz/gal`, ...(spot === undefined ? {} : { spot: { shareBasisPoints: spot } }) };
