@@ -24,7 +24,7 @@ export interface PlannedRate {
 export function labelRangeWords(rates: LabelRates): string {
   if (rates.basis !== "product-volume-per-spray-volume") return rangeWords(rates);
   const [low, high] = [formatPercentByVolume(rates.low, 3), formatPercentByVolume(rates.high, 3)];
-  return `${rangeWords(rates)} (${low === high ? low : `${low} to ${high}`})`;
+  return `${rangeWords(rates)}, ${low === high ? low : `${low} to ${high}`}`;
 }
 
 function rangeWords({ low, high }: LabelRates): string {

@@ -81,7 +81,7 @@ test("what is not read is refused by name: the analysis, and a liquid's density"
 test("a strength is planned in the label's own measure, said in percent too, and brings nothing that is known before the sprayer is", () => {
   const perGallon = (value: string) => rateOf("product-volume-per-spray-volume", value, "fl oz per gal");
   const strengths: LabelRates = { basis: "product-volume-per-spray-volume", low: perGallon("1.28"), high: perGallon("2.56") };
-  expect(labelRangeWords(strengths)).toBe("1.28 to 2.56 fl oz per gal (1% v/v to 2% v/v)");
+  expect(labelRangeWords(strengths)).toBe("1.28 to 2.56 fl oz per gal, 1% v/v to 2% v/v");
   expect(readPlannedRate("rate", "2 % v/v", strengths)).toMatchObject({ ok: true, value: { rate: perGallon("2.56"), standing: "within" } });
   expect(readPlannedRate("rate", "1.5 fl oz per 1,000 sq ft", strengths).ok).toBe(false);
   expect(readPlannedRate("rate", "3 fl oz/gal", strengths)).toMatchObject({ refusal: { sentence: expect.stringMatching(/above the label's highest rate, 2.56 fl oz per gal/u) as unknown } });
