@@ -29,10 +29,12 @@ interface Props {
   readonly children?: ReactNode;
 }
 
-/** How forms ask for spot work. */
-export const SPOT_SHARE_WORDS = { label: "Spot work on", hint: "Share of the lawn, such as 5%. Empty: all over the lawn." } as const;
-/** The same for a rate in the finished spray, which says nothing of ground. */
-const SHARE_ASKED_HINT = "This rate is for each gallon of spray: give the share of the lawn that gets it, such as 5%; 100% for all of it.";
+/** How forms ask for spot work; a rate in the finished spray says nothing of ground, so that it must be said there. */
+export function spotShareWords(rates: LabelRates | null) {
+  const label = "Spot work on";
+  if (rates === null || areOverArea(rates)) return { label, optional: true, hint: "Share of the lawn, such as 5%. Empty: all over the lawn." } as const;
+  return { label, hint: "This rate is for each gallon of spray: give the share of the lawn that gets it, such as 5%; 100% for all of it." } as const;
+}
 
 /** What the rate that stands there means on that share of the lawn, once both can be read. */
 function rateWords({ rates, facts }: ProductChoice, typed: string, typedShare: string): string | undefined {
@@ -70,7 +72,6 @@ export function TreatmentRow({ name, products, otherChoices = [], children }: Pr
     setTypedShare(event.target.value);
     void spotShare.onChange(event);
   };
-  const isByStrength = choice !== undefined && !areOverArea(choice.rates);
   return (
     <Stack gap={4}>
       <SelectField
@@ -92,8 +93,7 @@ export function TreatmentRow({ name, products, otherChoices = [], children }: Pr
         <div role="status">{said !== undefined && <Text size="small">{said}</Text>}</div>
       </Stack>
       <TextField
-        {...SPOT_SHARE_WORDS}
-        {...(isByStrength ? { hint: SHARE_ASKED_HINT } : { optional: true })}
+        {...spotShareWords(choice?.rates ?? null)}
         autoComplete="off"
         width="short"
         {...spotShare}

@@ -58,6 +58,7 @@ export default async function ChangeTaskPage({ params }: Props) {
           fixed={{ visitId, line, version: String(visit.version) }}
           values={{ rate: treatment?.rateText ?? "", spotShare: treatment?.spot === undefined ? "" : shareWords(treatment.spot.shareBasisPoints), equipmentId: treatment?.equipmentId ?? "", ...ticks }}
           rateHint={treatment === undefined ? undefined : rateHint(treatment)}
+          labelRates={treatment?.labelRates ?? null}
           lawns={visit.lawns.filter(({ isRemoved }) => !isRemoved).map(({ zoneId, letter, name, area }) => ({ zoneId, words: `${letter} ${name}, ${formatQuantity(area, "us")}` }))}
           gear={gear.ok ? gear.value.equipment.filter(({ isStoodDown }) => !isStoodDown).map(({ equipmentId, name }) => ({ value: equipmentId, word: name })) : []}
         />
