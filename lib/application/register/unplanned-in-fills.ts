@@ -27,7 +27,7 @@ export async function unplannedInFills(work: Work, { treatments }: RecordPlan, d
   const besideOf = new Map(draws.map((draw) => [draw.key, productsBeside(draw)]));
   const productIds = [...new Set([...besideOf.values()].flat())];
   if (productIds.length === 0) return new Map();
-  const products = await work.tx.product.findMany({ where: { companyId, productId: { in: productIds } } });
+  const products = await work.tx.product.findMany({ where: { companyId, productId: { in: productIds } }, orderBy: [{ name: "asc" }, { productId: "asc" }] });
   const labels = await labelsOfProducts(work.tx, companyId, productIds);
   let line = treatments.reduce((last, treatment) => Math.max(last, treatment.line), 0);
   return new Map(
