@@ -3,7 +3,8 @@ import { listWords } from "#domain/foundation/list-words";
 import { type Working, type WorkingInput } from "#domain/foundation/working";
 import { formatQuantity } from "#domain/quantities/format-quantity";
 import { of } from "#domain/quantities/quantity";
-import { shareWords } from "#domain/quantities/share";
+import { multiplyExact } from "#domain/quantities/exact-quantity";
+import { partOfShare, shareWords } from "#domain/quantities/share";
 import { type MixTicket } from "#domain/mixing/mix-ticket";
 import { type TicketLawn, type TicketQuestion } from "#domain/mixing/ticket-question";
 import { inUnit, sumLine, timesIn } from "#domain/mixing/ticket-working-words";
@@ -52,7 +53,7 @@ export function treatedAreaWorking(lawn: TreatedLawn, productNames: readonly str
       ...strips.map(({ length, width, area }) => `${inUnit(length, "ft")} × ${inUnit(width, "ft")} = ${inUnit(area, "sq ft")}`),
       ...(strips.length > 1 ? [sumLine(strips.map(({ area }) => area), keptClear, "sq ft")] : []),
       ...(keeps && isLeft ? [`${inUnit(lawnArea, "sq ft")} − ${inUnit(keptClear, "sq ft")} = ${inUnit(treatable, "sq ft")}`] : []),
-      ...(spot !== undefined && isLeft ? [`${inUnit(treatable, "sq ft")} × ${shareWords(spot.shareBasisPoints)} = ${inUnit(treatedArea, "sq ft")}`] : []),
+      ...(spot !== undefined && isLeft ? [`${inUnit(treatable, "sq ft")} × ${shareWords(spot.shareBasisPoints)} = ${inUnit(multiplyExact(treatable, partOfShare(spot.shareBasisPoints)), "sq ft")}`] : []),
       ...(isLeft ? [] : ["Nothing of the lawn is left to treat."]),
       ...(shown.includes("acre") ? [`${timesIn(treatedArea, ACRE, "sq ft")} acres`] : []),
     ],

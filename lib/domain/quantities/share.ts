@@ -1,7 +1,7 @@
 import { accept, badInput, missingFact, type Outcome } from "#domain/foundation/outcome";
 import { formatFigure } from "#domain/quantities/format-number";
 import { parseNumber, plainCharacters } from "#domain/quantities/parse-number";
-import { compareRational, multiplyRational, type Rational, rational } from "#domain/quantities/rational";
+import { compareRational, multiplyRational, type Rational, rational, reduce } from "#domain/quantities/rational";
 
 /** A hundredth of a percent is as fine as anybody states a part of a lawn. */
 const BASIS_POINTS = 10_000n;
@@ -10,7 +10,7 @@ export const WHOLE_LAWN = 10_000;
 
 /** The share as a part of one. */
 export function partOfShare(shareBasisPoints: number): Rational {
-  return rational(BigInt(shareBasisPoints), BASIS_POINTS);
+  return reduce(rational(BigInt(shareBasisPoints), BASIS_POINTS));
 }
 
 /** "5%", "2.5%", "0.25%". */
