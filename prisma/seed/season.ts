@@ -85,6 +85,7 @@ async function callSomeOff({ key, houseDaysAgo }: SeasonSeed): Promise<void> {
 /** What is planned outside the rounds, and the property where the law asks for a soil test first. */
 interface ByHand {
   readonly iron: string;
+  readonly spots: string;
   readonly starter: string;
   readonly inIllinois: string | undefined;
 }
@@ -93,10 +94,10 @@ interface ByHand {
  * A call-back to look, spot work within the hours that a customer gave, and a feed with phosphate that Illinois's law
  * leaves to a license holder.
  */
-async function planByHand(seed: SeasonSeed, propertyIds: readonly string[], { iron, starter, inIllinois }: ByHand): Promise<void> {
+async function planByHand(seed: SeasonSeed, propertyIds: readonly string[], { iron, spots, starter, inIllinois }: ByHand): Promise<void> {
   const { key, houseDaysAgo, dayIn } = seed;
   const house = houseDaysAgo(1);
-  const plan = async (propertyId: string | undefined, name: string, task: { readonly productUse: string; readonly rate: string; readonly reason: string }, hours: readonly [string, string]) => {
+  const plan = async (propertyId: string | undefined, name: string, task: { readonly productUse: string; readonly rate: string; readonly spotShare?: string; readonly reason: string }, hours: readonly [string, string]) => {
     if (propertyId === undefined) return;
     const { property } = must(await readProperty(house, key, { propertyId }));
     const lawns = ticks(property.lawns.slice(0, 1).map(({ zoneId }) => zoneId));
@@ -104,7 +105,7 @@ async function planByHand(seed: SeasonSeed, propertyIds: readonly string[], { ir
     must(await planVisit(house, key, { requestId: house.newId(), propertyId, name, opensOn: dayIn(-1), closesOn: dayIn(6), customerFrom, customerUntil, secondLook: "", tasks: { "0": { ...task, lawns } } }));
   };
   await plan(propertyIds[0], "Call-back", { productUse: LOOK, rate: "", reason: "brown patches by the walk" }, ["", ""]);
-  await plan(propertyIds[6], "Spot work", { productUse: iron, rate: "1 fl oz/1,000 sq ft", reason: "pale strip by the drive" }, ["09:00", "15:00"]);
+  await plan(propertyIds[6], "Spot work", { productUse: spots, rate: "1.5 fl oz/gal", spotShare: "10%", reason: "ground ivy along the drive" }, ["09:00", "15:00"]);
   await plan(propertyIds[8], "Color by the fence", { productUse: iron, rate: "1.5 fl oz/1,000 sq ft", reason: "yellow by the fence" }, ["13:00", "16:00"]);
   await plan(inIllinois, "Feed for new seed", { productUse: starter, rate: "3 lb/1,000 sq ft", reason: "seeded patches" }, ["", ""]);
 }
@@ -135,5 +136,5 @@ export async function makeSeason(seed: SeasonSeed): Promise<void> {
   if (later.length > 0) must(await putOnProgram(houseDaysAgo(JOINED_DAYS_AGO), key, { programId, properties: ticks(later) }));
   await callSomeOff(seed);
   const inIllinois = properties.find(({ propertyId, state }) => state === "IL" && servedIds.includes(propertyId))?.propertyId;
-  await planByHand(seed, servedIds, { iron: keyOf("Ironside"), starter: keyOf("Fieldrow"), inIllinois });
+  await planByHand(seed, servedIds, { iron: keyOf("Ironside"), spots: keyOf("Sharpleaf"), starter: keyOf("Fieldrow"), inIllinois });
 }

@@ -177,6 +177,28 @@ const PRODUCTS: readonly ShedProduct[] = [
     },
     deliveries: [{ daysAgo: 225, count: 4, container: "jug", containerSize: "2.5 gal", paidForOne: "", lotNumber: "PB-7731", expiresInDays: 500 }],
   },
+  {
+    name: "Sharpleaf Spot Concentrate",
+    form: "liquid",
+    countedBy: "volume",
+    addedDaysAgo: 160,
+    isConfirmed: true,
+    general: {
+      formulation: "soluble liquid", epaRegistrationNumber: "DEMO-0000-58", restrictedUse: "no", signalWord: "CAUTION", grade: "none", nitrogenRelease: "none",
+      density: "9.1 lb per gal", activeIngredients: "Triclopyr, triethylamine salt; 3 lb per gal; Group 4 herbicide",
+    },
+    use: {
+      ...UNREAD_USE, ...NOTHING_ABOUT_WEATHER,
+      useName: "Spots in lawns", section: "Spot treatment", serviceType: "broadleaf weed control", targets: "ground ivy, wild violet, oxalis",
+      grasses: "Kentucky bluegrass, tall fescue, perennial ryegrass, fine fescue",
+      rates: '0.75 to 1.5 fl oz per gal; spray to wet; spots no more than 20 % of the lawn "Mix 3/4 to 1 1/2 fl oz in each gallon and spray to wet. Treat no more than 20% of a lawn."',
+      carrier: "none", leastDaysBetween: "28 days", mostApplications: "4 per calendar year", seasonLimits: "none",
+      highestTemperature: "up to 85 \u00B0F", highestWind: "10 mph", rainfast: "4 hours",
+      peopleAndPets: "until dry", wateringNotBefore: "12 hours", wateringIn: "none", rainThatSpoils: "any rain within 4 hours", leafAtApplication: "dry", soilAtApplication: "none",
+      mowingBefore: "2 days", mowingAfter: "2 days", seedingBefore: "28 days", seedingAfter: "21 days", postingSign: "none", stainsHardSurfaces: "no",
+    },
+    deliveries: [{ daysAgo: 150, count: 2, container: "jug", containerSize: "1 gal", paidForOne: "84", lotNumber: "SL-0327", expiresInDays: 600 }],
+  },
 ];
 
 /** Puts the products on the shelf with their labels, and takes in what came through the past season. */

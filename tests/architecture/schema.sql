@@ -563,8 +563,10 @@ create table round_treatment (
   rate_per bigint not null,
   rate_text text not null,
   reason text not null,
+  spot_share_basis_points integer,
   constraint round_treatment_pkey PRIMARY KEY (company_id, round_id, line),
   constraint round_treatment_rate_is_whole CHECK (((rate_amount > 0) AND (rate_per > 0))),
+  constraint round_treatment_spots_are_a_share CHECK (((spot_share_basis_points >= 1) AND (spot_share_basis_points <= 10000))),
   constraint round_treatment_company_id_product_id_fkey FOREIGN KEY (company_id, product_id) REFERENCES product(company_id, product_id) ON UPDATE CASCADE ON DELETE RESTRICT,
   constraint round_treatment_company_id_round_id_fkey FOREIGN KEY (company_id, round_id) REFERENCES round(company_id, round_id) ON UPDATE CASCADE ON DELETE RESTRICT
 );
@@ -796,9 +798,12 @@ create table visit_task (
   rate_text text,
   reason text not null,
   equipment_id uuid,
+  spot_share_basis_points integer,
   constraint visit_task_pkey PRIMARY KEY (company_id, visit_id, line),
   constraint visit_task_is_a_treatment_or_a_look CHECK ((((kind = 'look'::text) AND (num_nonnulls(product_id, label_use, rate_basis, rate_amount, rate_per, rate_text, equipment_id) = 0)) OR ((kind = 'treatment'::text) AND (num_nulls(product_id, label_use, rate_basis, rate_amount, rate_per, rate_text) = 0)))),
+  constraint visit_task_look_has_no_share CHECK (((kind = 'treatment'::text) OR (spot_share_basis_points IS NULL))),
   constraint visit_task_rate_is_positive CHECK (((rate_amount > 0) AND (rate_per > 0))),
+  constraint visit_task_spots_are_a_share CHECK (((spot_share_basis_points >= 1) AND (spot_share_basis_points <= 10000))),
   constraint visit_task_company_id_equipment_id_fkey FOREIGN KEY (company_id, equipment_id) REFERENCES equipment(company_id, equipment_id) ON UPDATE CASCADE ON DELETE RESTRICT,
   constraint visit_task_company_id_product_id_fkey FOREIGN KEY (company_id, product_id) REFERENCES product(company_id, product_id) ON UPDATE CASCADE ON DELETE RESTRICT,
   constraint visit_task_company_id_visit_id_fkey FOREIGN KEY (company_id, visit_id) REFERENCES visit(company_id, visit_id) ON UPDATE CASCADE ON DELETE RESTRICT

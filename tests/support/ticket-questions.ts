@@ -7,8 +7,9 @@ import { of } from "#domain/quantities/quantity";
 import { rateOf } from "#domain/quantities/rate";
 import { decimal } from "#domain/quantities/rational";
 import { gradeOf } from "#domain/turf/nutrients";
-import { type LabelFacts, type LabelUse } from "#domain/label/label-facts";
-import { type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
+import { type LabelFacts, type LabelRates } from "#domain/label/label-facts";
+import { ticketRate } from "#domain/mixing/stated-rate";
+import { type TicketLawn, type TicketQuestion, type TicketTreatment, type TicketUse } from "#domain/mixing/ticket-question";
 import { BARRIER, CUP, FEED, IRON, IRON_LABEL, LAWN, QUESTION, SCALE, SPRAYER, SPREADER } from "./ticket";
 
 const tenth = (value: bigint) => ({ numerator: value, denominator: 10n });
@@ -17,7 +18,7 @@ const pounds = (value: bigint) => rateOf("product-mass-per-area", tenth(value), 
 const fluidOunces = (value: bigint) => rateOf("product-volume-per-area", tenth(value), "fl oz per 1,000 sq ft");
 const ounces = (value: bigint) => rateOf("product-mass-per-area", hundredth(value), "oz wt per 1,000 sq ft");
 
-function withRates(facts: LabelFacts, rates: LabelUse["rates"], productName: string): { readonly label: LabelFacts; readonly use: LabelUse } {
+function withRates(facts: LabelFacts, rates: TicketUse["rates"], productName: string): { readonly label: LabelFacts; readonly use: TicketUse } {
   const [first] = facts.uses;
   if (first === undefined) throw new Error("The label of a test has a use.");
   const use = { ...first, rates };
@@ -59,6 +60,17 @@ const CONCENTRATE: TicketTreatment = {
   rateText: "1 fl oz per 1,000 sq ft",
 };
 
+/** As it is planned by the gallon of finished spray: 0.5 to 3 of its ounces in each, at most so much on the ground. */
+function byStrength(treatment: TicketTreatment, tenths: bigint, most: bigint | null): TicketTreatment {
+  const isWeighed = treatment.rate.basis === "product-mass-per-area";
+  const strength = (value: bigint) => (isWeighed ? rateOf("product-mass-per-spray-volume", tenth(value), "oz wt per gal") : rateOf("product-volume-per-spray-volume", tenth(value), "fl oz per gal"));
+  const rates = { basis: strength(5n).basis, low: strength(5n), high: strength(30n) } as LabelRates;
+  const mostOnArea = most === null ? {} : { mostOnArea: isWeighed ? ounces(most * 10n) : fluidOunces(most) };
+  const stated = ticketRate(strength(tenths), { ...treatment.use, rates, besideRates: { ...mostOnArea, isToWet: true } }, treatment.gear);
+  if (stated === undefined) throw new Error("what is planned by the gallon is sprayed");
+  return { ...treatment, ...stated, rateText: `${String(Number(tenths) / 10)} to the gallon` };
+}
+
 const lawn: fc.Arbitrary<TicketLawn> = fc
   .record({
     area: fc.oneof(fc.bigInt(0n, 60_000n).map((size) => of("sq ft", size)), fc.bigInt(2_000_000n, 400_000_000_000n).map((amount) => ({ dimension: "area", amount }) as const)),
@@ -82,9 +94,11 @@ const treatments: fc.Arbitrary<readonly TicketTreatment[]> = fc
     powder: fc.record({ rate: fc.bigInt(8n, 60n), tool: perTool.mass }),
     concentrate: fc.record({ rate: fc.bigInt(4n, 32n), tool: perTool.volume }),
     sprayer: fc.record({ capacity: fc.bigInt(2n, 200n), carrier: fc.bigInt(3n, 40n), isCalibrated: fc.boolean() }),
-    taken: fc.subarray([1, 2, 3, 4, 5], { minLength: 1 }),
+    strengths: fc.record({ powder: fc.bigInt(3n, 40n), concentrate: fc.bigInt(3n, 40n), most: fc.option(fc.bigInt(5n, 60n)) }),
+    spots: fc.dictionary(fc.constantFrom("1", "2", "3", "4", "5", "6", "7"), fc.integer({ min: 1, max: 10_000 })),
+    taken: fc.subarray([1, 2, 3, 4, 5, 6, 7], { minLength: 1 }),
   })
-  .map(({ feed, barrier, iron, powder, concentrate, sprayer, taken }) => {
+  .map(({ feed, barrier, iron, powder, concentrate, sprayer, strengths, spots, taken }) => {
     const gear = {
       ...SPRAYER,
       capacity: of("gal", sprayer.capacity),
@@ -96,8 +110,13 @@ const treatments: fc.Arbitrary<readonly TicketTreatment[]> = fc
       { ...IRON, rate: fluidOunces(iron.rate), tool: iron.tool, gear },
       { ...POWDER, rate: ounces(powder.rate), tool: powder.tool, gear },
       { ...CONCENTRATE, rate: fluidOunces(concentrate.rate), tool: concentrate.tool, gear },
+      byStrength({ ...POWDER, line: 6, productId: "spot-powder", tool: powder.tool, gear }, strengths.powder, strengths.most),
+      byStrength({ ...CONCENTRATE, line: 7, productId: "spot-concentrate", tool: concentrate.tool, gear }, strengths.concentrate, strengths.most),
     ];
-    return all.filter(({ line }) => taken.includes(line));
+    return all.filter(({ line }) => taken.includes(line)).map((one) => {
+      const shareBasisPoints = spots[String(one.line)];
+      return shareBasisPoints === undefined ? one : { ...one, spot: { shareBasisPoints } };
+    });
   });
 
 /** A visit to one lawn or several with one product or several. */

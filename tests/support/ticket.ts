@@ -3,7 +3,7 @@ import { takeCare, note } from "#domain/foundation/finding";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { accept } from "#domain/foundation/outcome";
 import { NO_NUTRIENT_RATES } from "#domain/mixing/delivered";
-import { type LabelFacts, type LabelUse } from "#domain/label/label-facts";
+import { areOverArea, type LabelFacts, type LabelUse } from "#domain/label/label-facts";
 import { densityOf } from "#domain/quantities/density";
 import { exactly } from "#domain/quantities/exact-quantity";
 import { of } from "#domain/quantities/quantity";
@@ -14,7 +14,7 @@ import { decimal } from "#domain/quantities/rational";
 import { type GranularMix } from "#domain/mixing/granular-mix";
 import { makeMixTicket, type MixTicket } from "#domain/mixing/mix-ticket";
 import { type SprayMix } from "#domain/mixing/spray-mix";
-import { type PastApplication, type TicketLawn, type TicketQuestion, type TicketSpreader, type TicketSprayer, type TicketTreatment } from "#domain/mixing/ticket-question";
+import { type PastApplication, type TicketLawn, type TicketQuestion, type TicketSpreader, type TicketSprayer, type TicketTreatment, type TicketUse } from "#domain/mixing/ticket-question";
 import { labelOf } from "./aftercare-builders";
 import { FREE_OF_LIMITS } from "./spray-builders";
 
@@ -178,10 +178,10 @@ export const SPRAYER: TicketSprayer = {
 const CALIBRATED = note({ rule: "calibration-current", source: "house", what: "Calibrated.", about: [] });
 export const UNCALIBRATED = takeCare({ rule: "calibration-none", source: "house", what: "Not calibrated.", about: [] });
 
-const firstUse = (facts: LabelFacts): LabelUse => {
+const firstUse = (facts: LabelFacts): TicketUse => {
   const [only] = facts.uses;
-  if (only === undefined) throw new Error("The label of a test has a use.");
-  return only;
+  if (only === undefined || !areOverArea(only.rates)) throw new Error("The label of a test has a use with rates over area.");
+  return { ...only, rates: only.rates };
 };
 
 export const SCALE = { name: "quarter-pound scale", mark: exactly("lb", "0.25") } as const;

@@ -1,4 +1,5 @@
 import { lockCompany } from "#adapters/postgres/company-work";
+import { onSpotsWords } from "#domain/quantities/share";
 import { accept } from "#domain/foundation/outcome";
 import { writeDeed } from "#application/audit-trail";
 import { addRoundSchema } from "#application/programs/add-round.schema";
@@ -9,7 +10,7 @@ import { useCase } from "#application/use-case";
 
 /** What goes down, as the audit trail tells it. */
 export function treatmentWords(treatments: readonly TreatmentColumns[]): readonly string[] {
-  return treatments.map(({ labelUse, rateText, reason }) => `${labelUse}, ${rateText}, for ${reason}`);
+  return treatments.map(({ labelUse, rateText, spotShareBasisPoints, reason }) => `${labelUse}, ${rateText}${onSpotsWords(spotShareBasisPoints)}, for ${reason}`);
 }
 
 /** Adds a round to a program: when it may be done, and what goes down at what rate for what reason. */

@@ -4,6 +4,7 @@ import { DEFAULT_HOUSE_SETTINGS } from "#domain/company/house-settings";
 import { groupedBy } from "#domain/foundation/grouping";
 import { accept, type Outcome, refuse } from "#domain/foundation/outcome";
 import { fromAmount, sum } from "#domain/quantities/quantity";
+import { shareWords } from "#domain/quantities/share";
 import { serviceMinutesOf } from "#domain/scheduling/service-time";
 import { writeDeed } from "#application/audit-trail";
 import { putOnProgramSchema } from "#application/programs/put-on-program.schema";
@@ -32,7 +33,7 @@ async function roundsToCome(work: Work, programId: string): Promise<Outcome<read
   const whole = rounds.map((round) => ({ ...round, treatments: treatmentsOf.get(round.roundId) ?? [] }));
   const products = await productsToPlan(work, treatments);
   for (const round of whole) {
-    const asked = round.treatments.map(({ line, productId, labelUse, rateText, reason }) => ({ row: String(line), productId, labelUse, rate: rateText, reason }));
+    const asked = round.treatments.map(({ line, productId, labelUse, rateText, spotShareBasisPoints, reason }) => ({ row: String(line), productId, labelUse, rate: rateText, spotShare: spotShareBasisPoints === null ? "" : shareWords(spotShareBasisPoints), reason }));
     const held = columnsByLabels(products, "treatments", asked);
     if (held.ok) continue;
     const [why = held.refusal.sentence] = held.refusal.kind === "bad-input" ? Object.values(held.refusal.fields) : [];
@@ -72,8 +73,8 @@ function addVisit(work: Work, into: NewVisits, round: RoundToCome, propertyId: s
   const area = sum("area", lawns.map((lawn) => fromAmount("area", lawn.area)));
   const serviceMinutes = serviceMinutesOf(area, DEFAULT_HOUSE_SETTINGS);
   into.visits.push({ companyId, visitId, propertyId, roundId, name, opensOn, closesOn, secondLookAfterDays, serviceMinutes, createdAt: work.now });
-  for (const { line, productId, labelUse, rateBasis, rateAmount, ratePer, rateText, reason } of round.treatments) {
-    into.tasks.push({ companyId, visitId, line, kind: "treatment", productId, labelUse, rateBasis, rateAmount, ratePer, rateText, reason });
+  for (const { line, productId, labelUse, rateBasis, rateAmount, ratePer, rateText, spotShareBasisPoints, reason } of round.treatments) {
+    into.tasks.push({ companyId, visitId, line, kind: "treatment", productId, labelUse, rateBasis, rateAmount, ratePer, rateText, spotShareBasisPoints, reason });
     for (const { zoneId } of lawns) into.taskZones.push({ companyId, visitId, line, zoneId });
   }
 }

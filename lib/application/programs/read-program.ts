@@ -3,7 +3,7 @@ import { type RoundTreatment } from "#adapters/postgres/generated/client";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { groupedBy } from "#domain/foundation/grouping";
 import { accept, missingFact, type Outcome } from "#domain/foundation/outcome";
-import { type LabelRates, type ProductRate, useNamed } from "#domain/label/label-facts";
+import { type LabelRates, type UseRate, useNamed } from "#domain/label/label-facts";
 import { plannedNitrogen, type PlannedNitrogen, rateStanding, type RateStanding } from "#domain/scheduling/planned-rate";
 import { type NitrogenSum, sumNitrogen } from "#domain/scheduling/season-nitrogen";
 import { idField } from "#application/field.schema";
@@ -12,7 +12,7 @@ import { NO_VISITS, todayOf, type VisitCounts, visitsOfRounds } from "#applicati
 import { notFound } from "#application/refusal";
 import { calendarDayOf } from "#application/stored-day";
 import { useCase, type Work } from "#application/use-case";
-import { productRateOf } from "#application/visits/visit-rows";
+import { useRateOf } from "#application/visits/visit-rows";
 
 /** What goes down in a round, held against the label as it is confirmed now. */
 export interface TreatmentOfRound {
@@ -20,8 +20,10 @@ export interface TreatmentOfRound {
   readonly productId: string;
   readonly productName: string;
   readonly labelUse: string;
-  readonly rate: ProductRate;
+  readonly rate: UseRate;
   readonly rateText: string;
+  /** Of spot work its share of each lawn; null: all over. */
+  readonly spotShareBasisPoints: number | null;
   readonly reason: string;
   /** The label's own range, or null where the use is not on the label any more. */
   readonly labelRates: LabelRates | null;
@@ -57,18 +59,18 @@ export interface ProgramOnFile {
 }
 
 function treatmentOnFile(row: RoundTreatment, productName: string, label: LabelOfProduct | undefined): TreatmentOfRound {
-  const { line, productId, labelUse, rateText, reason } = row;
-  const rate = productRateOf(row.rateBasis, row.rateAmount, row.ratePer);
+  const { line, productId, labelUse, rateText, spotShareBasisPoints, reason } = row;
+  const rate = useRateOf(row.rateBasis, row.rateAmount, row.ratePer);
   const facts = label?.confirmed?.facts;
   const use = facts === undefined ? undefined : useNamed(facts, labelUse);
   return {
-    ...{ line, productId, productName, labelUse, rate, rateText, reason },
+    ...{ line, productId, productName, labelUse, rate, rateText, spotShareBasisPoints, reason },
     labelRates: use?.rates ?? null,
     standing: use === undefined ? "not-on-label" : rateStanding(rate, use.rates),
     nitrogen:
       facts === undefined
         ? missingFact("label", "a confirmed label", `Nobody has confirmed the label of ${productName}.`)
-        : plannedNitrogen(rate, facts),
+        : plannedNitrogen(rate, facts, spotShareBasisPoints),
   };
 }
 

@@ -1,5 +1,6 @@
 import { accept, type Outcome, refuse } from "#domain/foundation/outcome";
-import { useNamed } from "#domain/label/label-facts";
+import { areOverArea, type LabelUse, useNamed } from "#domain/label/label-facts";
+import { parseShare } from "#domain/quantities/share";
 import { readPlannedRate } from "#domain/scheduling/planned-rate";
 import { labelsOfProducts, type LabelsRead } from "#application/products/stored-label";
 import { type UseCaseRefusal } from "#application/refusal";
@@ -11,6 +12,8 @@ export interface TreatmentAsked {
   readonly productId: string;
   readonly labelUse: string;
   readonly rate: string;
+  /** Of spot work its share of the lawn; empty: all over the lawn. */
+  readonly spotShare: string;
   readonly reason: string;
 }
 
@@ -22,6 +25,8 @@ export interface TreatmentColumns {
   readonly rateAmount: bigint;
   readonly ratePer: bigint;
   readonly rateText: string;
+  /** In hundredths of a percent; null: all over the lawn. */
+  readonly spotShareBasisPoints: number | null;
   readonly reason: string;
 }
 
@@ -54,7 +59,7 @@ export async function treatmentColumns(work: Work, list: string, asked: readonly
 /**
  * Holds treatments against the confirmed labels of their products and reads their rates. Refused at its own field: a
  * product that is not in the shed, was retired or has no confirmed label, a use that the label does not have, a rate
- * that is no rate of that use or lies above its highest, and the same use of a product twice.
+ * that is no rate of that use or lies above its highest, a share that is none, and the same use of a product twice.
  */
 export function columnsByLabels({ productOf, labels }: ProductsToPlan, list: string, asked: readonly TreatmentAsked[]): Outcome<readonly TreatmentColumns[], UseCaseRefusal> {
   const fields: Record<string, string> = {};
@@ -73,7 +78,7 @@ export function columnsByLabels({ productOf, labels }: ProductsToPlan, list: str
 type ConfirmedFacts = Parameters<typeof useNamed>[0];
 
 function readOne(
-  { productId, labelUse, rate, reason }: TreatmentAsked,
+  { productId, labelUse, rate, spotShare, reason }: TreatmentAsked,
   product: ProductToPlan | undefined,
   label: ConfirmedFacts | undefined,
   before: readonly TreatmentColumns[],
@@ -85,7 +90,15 @@ function readOne(
   if (use === undefined) return refuse({ productUse: `The label of ${product.name} has no use named ${labelUse}.` });
   if (before.some((other) => other.productId === productId && other.labelUse === labelUse)) return refuse({ productUse: `${product.name}, ${labelUse} stands here twice.` });
   const read = readPlannedRate("rate", rate, use.rates);
-  if (!read.ok) return refuse({ rate: read.refusal.sentence });
+  const share = readShare(spotShare, use);
+  if (!read.ok || !share.ok) return refuse({ ...(read.ok ? {} : { rate: read.refusal.sentence }), ...(share.ok ? {} : { spotShare: share.refusal }) });
   const { basis, amount, per } = read.value.rate;
-  return accept({ productId, labelUse, rateBasis: basis, rateAmount: amount, ratePer: per, rateText: read.value.typed, reason });
+  return accept({ productId, labelUse, rateBasis: basis, rateAmount: amount, ratePer: per, rateText: read.value.typed, spotShareBasisPoints: share.value, reason });
+}
+
+/** A rate in the finished spray says nothing of ground, so that the plan must: nobody guesses how much of a lawn has weeds. */
+function readShare(typed: string, { rates }: LabelUse): Outcome<number | null, string> {
+  if (typed.trim() === "") return areOverArea(rates) ? accept(null) : refuse("This rate is for each gallon of spray. Say how much of the lawn gets it, such as 5%; 100% for all of it.");
+  const share = parseShare("spotShare", typed);
+  return share.ok ? share : refuse(share.refusal.sentence);
 }

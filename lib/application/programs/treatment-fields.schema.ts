@@ -5,6 +5,7 @@ import { requiredLine } from "#application/field.schema";
 
 const LONGEST_USE = 200;
 const LONGEST_RATE = 60;
+const LONGEST_SHARE = 20;
 /** So many rows a form may hold; a visit of more products than that is two visits. */
 export const MOST_ROWS = 6;
 
@@ -32,11 +33,14 @@ export const typedRate = z.string("Give a rate.").trim().min(1, "Choose a rate."
 
 export const reasonField = requiredLine("a reason, such as feed or crabgrass", 120);
 
-/** One product at one rate for one reason. */
-export const treatmentRow = z.object({ productUse, rate: typedRate, reason: reasonField });
+/** Of spot work the share of the lawn as it is typed; empty: all over the lawn. */
+export const typedShare = z.string("Give a share.").trim().max(LONGEST_SHARE, `At most ${String(LONGEST_SHARE)} characters.`).default("");
+
+/** One product at one rate for one reason, all over the lawn or on a share of it. */
+export const treatmentRow = z.object({ productUse, rate: typedRate, spotShare: typedShare, reason: reasonField });
 
 const typedText = z.string("Write a line of text.").max(1000, "This is too long.").default("");
-const looseRow = z.object({ productUse: typedText, rate: typedText, reason: typedText });
+const looseRow = z.object({ productUse: typedText, rate: typedText, spotShare: typedText, reason: typedText });
 
 /** Rows by their number: an object as the server reads a form, or a list as the browser's form holds numbered fields. */
 export function numberedRows<Row extends z.ZodType>(row: Row, message: string) {
@@ -50,7 +54,7 @@ export const treatmentRows = numberedRows(looseRow, "Choose what goes down.").tr
   if (filled.length > MOST_ROWS) context.addIssue({ code: "custom", message: `At most ${String(MOST_ROWS)} products.` });
   return filled.flatMap(([row, typed]) => {
     const read = treatmentRow.safeParse(typed);
-    if (read.success) return [{ row, ...read.data.productUse, rate: read.data.rate, reason: read.data.reason }];
+    if (read.success) return [{ row, ...read.data.productUse, rate: read.data.rate, spotShare: read.data.spotShare, reason: read.data.reason }];
     for (const issue of read.error.issues) context.addIssue({ code: "custom", path: [row, ...issue.path], message: issue.message });
     return [];
   });

@@ -1,8 +1,10 @@
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { accept, missingFact, type Outcome } from "#domain/foundation/outcome";
 import { type UsState } from "#domain/company/us-state";
-import { nutrientRatesOf } from "#domain/mixing/delivered";
-import { type NutrientRates, type PastApplication } from "#domain/mixing/ticket-question";
+import { isOverArea } from "#domain/label/label-facts";
+import { NO_NUTRIENT_RATES, nutrientRatesOf, partOfNutrients } from "#domain/mixing/delivered";
+import { partOfShare } from "#domain/quantities/share";
+import { type NutrientRates, type PastApplication, type SpotWork } from "#domain/mixing/ticket-question";
 import { packOf } from "#domain/rules/packs-on-file";
 import { type LawnLedger, lawnLedger, type LedgerEntry } from "#domain/scheduling/nutrient-ledger";
 import { firstDayOpen } from "#domain/scheduling/visit-standing";
@@ -121,8 +123,8 @@ function dayOfVisit(visit: VisitRow, today: CalendarDate): CalendarDate {
   return stop !== null && stop.date >= today ? stop.date : firstDayOpen(visit, today);
 }
 
-function entryPutDown({ on, visitId, productId, productName, nutrients }: PastApplication, index: number): LedgerEntry {
-  return { id: `${visitId} ${productId} ${String(index)}`, on, productName, standing: "put-down", brought: nutrients };
+function entryPutDown({ on, visitId, productId, productName, nutrients, spot }: PastApplication, index: number): LedgerEntry {
+  return { id: `${visitId} ${productId} ${String(index)}`, on, productName, standing: "put-down", brought: onWholeLawn(nutrients, spot) };
 }
 
 interface EntryOnLawn {
@@ -140,7 +142,15 @@ function entriesAhead(visit: VisitRow, on: CalendarDate, standing: LedgerEntry["
   });
 }
 
-function broughtBy({ rate }: PlannedTreatment, productName: string, label: LabelOfProduct | undefined): Outcome<NutrientRates> {
+function broughtBy({ rate, spot }: PlannedTreatment, productName: string, label: LabelOfProduct | undefined): Outcome<NutrientRates> {
   const facts = labelInUse(label)?.facts;
-  return facts === undefined ? missingFact("label", "the product's label", `Nobody has entered the label of ${productName}.`) : nutrientRatesOf(facts, rate);
+  if (facts === undefined) return missingFact("label", "the product's label", `Nobody has entered the label of ${productName}.`);
+  if (facts.analysis === "none") return accept(NO_NUTRIENT_RATES);
+  if (!isOverArea(rate)) return missingFact("rate", "a rate over area", `${productName} is planned by the gallon of spray: what it brings stands on its mix ticket, and in this ledger once it is recorded.`);
+  return onWholeLawn(nutrientRatesOf(facts, rate), spot);
+}
+
+/** What spots bring, over the whole lawn: the year's ledger is for the lawn. */
+function onWholeLawn(nutrients: Outcome<NutrientRates>, spot: SpotWork | undefined): Outcome<NutrientRates> {
+  return spot === undefined || !nutrients.ok ? nutrients : accept(partOfNutrients(nutrients.value, partOfShare(spot.shareBasisPoints)));
 }

@@ -1,15 +1,18 @@
 import { type Finding, note, takeCare } from "#domain/foundation/finding";
 import { calendarDateIn, formatShortDate } from "#domain/foundation/calendar-date";
 import { checkBloom, OF_FLOWERS } from "#domain/mixing/site-checks";
+import { usesPutDown } from "#domain/register/put-down";
 import { type RecordContent } from "#domain/register/record-content";
 import { type CompletedForm, reachedLawns } from "#application/register/complete-visit.schema";
 import { bloomOfLawn, looksOfZones } from "#application/properties/lawn-looks";
-import { type RecordPlan } from "#application/register/record-plan";
+import { type ProductPutDown, type RecordPlan } from "#application/register/record-plan";
 import { type Work } from "#application/use-case";
 
 /** What the findings of a record itself are about: who did it, when, and on how much ground. */
 export interface RecordAtHand extends Pick<RecordContent, "applicator" | "supervisor"> {
   readonly plan: RecordPlan;
+  /** What came out of a fill and was not planned. */
+  readonly unplanned: readonly ProductPutDown[];
   readonly startedAt: Date;
   readonly endedAt: Date;
 }
@@ -37,15 +40,17 @@ export async function findingsOfRecord(work: Work, form: CompletedForm, at: Reco
  * What blooms on the day it was really done, on the lawns that were reached, by all looks that are on file until now: also
  * those after the mix ticket, and where no mix ticket could be worked out.
  */
-async function flowerFindings(work: Work, form: CompletedForm, { plan }: RecordAtHand): Promise<readonly Finding[]> {
+async function flowerFindings(work: Work, form: CompletedForm, { plan, unplanned }: RecordAtHand): Promise<readonly Finding[]> {
   const isReached = reachedLawns(form);
   const reached = plan.lawns.filter(({ zoneId }) => isReached.has(zoneId));
   const looksOf = await looksOfZones(work, reached.map(({ zoneId }) => zoneId));
-  return plan.treatments.flatMap(({ label, lawns }) => {
+  return [...plan.treatments, ...unplanned].flatMap(({ label, lawns }) => {
     if (label === "not-on-file") return [];
     const own = reached.filter(({ zoneId }) => lawns.some((lawn) => lawn.zoneId === zoneId));
-    const found = checkBloom(label, own.map(({ zoneId, name }) => ({ name, ...bloomOfLawn(looksOf.get(zoneId) ?? [], form.doneOn) })));
-    return found.filter(({ rule }) => OF_FLOWERS.has(rule));
+    const inBloom = own.map(({ zoneId, name }) => ({ name, ...bloomOfLawn(looksOf.get(zoneId) ?? [], form.doneOn) }));
+    const perUse = usesPutDown(label).map((use) => checkBloom({ label: label.label, use }, inBloom).filter(({ rule }) => OF_FLOWERS.has(rule)));
+    // One use that says so is enough where nobody knows under which it went down.
+    return perUse.find((found) => found.length > 0) ?? [];
   });
 }
 

@@ -6,12 +6,15 @@ import { parseQuantity } from "#domain/quantities/parse-quantity";
 import { allocate, fromAmount, type Quantity, sum } from "#domain/quantities/quantity";
 import { times } from "#domain/quantities/rate";
 import { multiplyRational, rational, roundToWhole } from "#domain/quantities/rational";
+import { isOverArea } from "#domain/label/label-facts";
 import { type GranularMix } from "#domain/mixing/granular-mix";
 import { type ProductAmount, sprayForGround, type SprayMix } from "#domain/mixing/spray-mix";
 import { drawFromFill, type FillOnRecord } from "#domain/mixing/tank-fill";
+import { productNotPlanned } from "#domain/register/product-not-planned";
 import { type LotAtPlace, takeDown } from "#domain/register/put-down";
 import { type MeasuredBy } from "#domain/register/record-content";
-import { type RecordTreatment } from "#application/register/record-plan";
+import { type Grass } from "#domain/turf/grass";
+import { type ProductPutDown, type RecordTreatment } from "#application/register/record-plan";
 import { badField, type UseCaseRefusal } from "#application/refusal";
 
 /** What a form said of one mix. */
@@ -69,7 +72,10 @@ type LotWithContainer = LotAtPlace & { readonly containerSize: bigint };
 /** Where what was used may have come from. */
 export interface AtHand {
   readonly fill: FillAtHand | undefined;
-  readonly treatmentOf: (line: number) => RecordTreatment;
+  readonly treatmentOf: (line: number) => ProductPutDown;
+  /** The lines of what the fill holds beyond what was planned to come out of it. */
+  readonly beside: readonly number[];
+  readonly grassesOf: (zoneIds: readonly string[]) => readonly Grass[];
   /** The lots of a product, place by place. */
   readonly lotsOf: (productId: string) => readonly (readonly LotWithContainer[])[];
 }
@@ -148,6 +154,7 @@ function typedAmount(treatment: RecordTreatment, entered: MixEntered, reached: R
     return counted.ok ? { ok: true, value: { dimension: countedBy, amount: counted.value } } : counted;
   }
   if (entered.measuredBy === "as-planned-not-measured") {
+    if (!isOverArea(rate)) return badField(key, "No mix was planned here, and its rate is by the gallon of spray. Say how much was used.");
     const ground = lawns.filter(({ zoneId }) => reached.has(zoneId)).map(({ treatedArea }) => treatedArea);
     const area = sumExact("area", ground);
     const planned = rate.basis === "product-mass-per-area" ? settle(times(rate, area), "nearest") : settle(times(rate, area), "nearest");
@@ -177,13 +184,12 @@ function fromLots(line: number, total: ProductAmount, { measuredBy }: MixEntered
   return { used: [{ line, measuredBy, total, lots, draw: null }], draw: null, findings };
 }
 
-function fromFill(lines: readonly number[], sprayed: Quantity<"volume">, fill: FillAtHand, { measuredBy }: MixEntered, { treatmentOf }: AtHand): UsedOfMix {
+/** Gallons times what the fill holds: of what was planned, and of everything else that was in it, which went down too. */
+function fromFill(lines: readonly number[], sprayed: Quantity<"volume">, fill: FillAtHand, { measuredBy }: MixEntered, { treatmentOf, beside, grassesOf }: AtHand): UsedOfMix {
   const drawn = drawFromFill(fill, sprayed, `fill ${String(fill.number)}`);
   const taken = takenFrom(fill, sprayed);
-  const planned = new Set(lines.map((line) => treatmentOf(line).productId));
-  const others = fill.lots.some(({ lotId }) => !planned.has(fill.productOfLot.get(lotId) ?? ""));
   const draw = { fill, sprayed };
-  const used = lines.map((line): ReallyUsed => {
+  const usedOf = (line: number): ReallyUsed => {
     const { productId, countedBy } = treatmentOf(line);
     const lots = taken.filter(({ lotId, amount }) => amount > 0n && fill.productOfLot.get(lotId) === productId);
     const amount = lots.reduce((total, lot) => total + lot.amount, 0n);
@@ -192,10 +198,19 @@ function fromFill(lines: readonly number[], sprayed: Quantity<"volume">, fill: F
       total: { dimension: countedBy, amount },
       lots: lots.map(({ lotId, from, amount: part }) => ({ lotId, from, amount: part })),
     };
-  });
+  };
+  const unplanned = beside.map(usedOf).filter(({ total }) => total.amount > 0n);
   const missing = lines.map(treatmentOf).filter(({ productId }) => !fill.lots.some(({ lotId }) => fill.productOfLot.get(lotId) === productId));
   const names = missing.map(({ productName }) => productName);
-  return { used, draw, findings: [...drawn.findings, ...(fill.fillRestId === null ? [] : [settledSince(fill)]), ...(others || names.length > 0 ? [otherMix(fill, names)] : [])] };
+  const notPlannedHere = ({ productName, label, lawns }: ProductPutDown, amount: ProductAmount) =>
+    productNotPlanned({ productName, label, amount, fillNumber: fill.number, grasses: grassesOf(lawns.map(({ zoneId }) => zoneId)) });
+  const findings = [
+    ...drawn.findings,
+    ...(fill.fillRestId === null ? [] : [settledSince(fill)]),
+    ...(names.length > 0 ? [otherMix(fill, names)] : []),
+    ...unplanned.map(({ line, total }) => notPlannedHere(treatmentOf(line), total)),
+  ];
+  return { used: [...lines.map(usedOf), ...unplanned], draw, findings };
 }
 
 /** How much of a draw comes from each source, one after the other. */
@@ -241,7 +256,7 @@ function otherMix({ number }: FillAtHand, missing: readonly string[]): Finding {
     rule: "fill-of-another-mix",
     source: "stock",
     what: `Fill ${String(number)} is not the mix that was planned here.`,
-    figure: missing.length === 0 ? "It holds more than was planned." : `It holds none of ${missing.join(" and ")}.`,
+    figure: `It holds none of ${missing.join(" and ")}.`,
     toDo: "Tell the license holder, and look at the label of what really went down.",
     about: missing,
   });

@@ -5,12 +5,12 @@ import { sumOfLots } from "#domain/mixing/tank-books";
 import { formatQuantity } from "#domain/quantities/format-quantity";
 import { type Quantity } from "#domain/quantities/quantity";
 import { RULES_VERSION } from "#domain/rules/packs-on-file";
-import { sharePutDown } from "#domain/register/put-down";
+import { sharePutDown, usesPutDown } from "#domain/register/put-down";
 import { type RecordContent, type RecordedAmount, type RecordedLicense, type RecordedTreatment, type RecordedWeather } from "#domain/register/record-content";
 import { type CompletedForm, reachedLawns } from "#application/register/complete-visit.schema";
 import { findingsOfRecord } from "#application/register/findings-of-record";
 import { type ReallyUsed } from "#application/register/really-used";
-import { NOT_ON_FILE, type RecordPlan, type RecordTreatment } from "#application/register/record-plan";
+import { NOT_ON_FILE, type ProductPutDown, type RecordPlan } from "#application/register/record-plan";
 import { type UsedOfVisit } from "#application/register/used-of-visit";
 import { type LicenseOnFile, licensesOnFile } from "#application/visits/ticket-facts";
 import { type VisitRow } from "#application/visits/visit-rows";
@@ -36,7 +36,7 @@ export async function recordOfVisit(work: Work, form: CompletedForm, facts: Reco
   const company = await work.tx.company.findUniqueOrThrow({ where: { companyId } });
   const crew = await crewOf(work, form, visit.property.state);
   const shared = used.used.map((one) => treatmentOf(one, form, facts));
-  const ofRecord = await findingsOfRecord(work, form, { ...facts, ...crew });
+  const ofRecord = await findingsOfRecord(work, form, { ...facts, ...crew, unplanned: used.unplanned });
   const { street, city, state, zip, propertyId } = visit.property;
   return {
     form: "application-record-1",
@@ -91,13 +91,13 @@ function licenseOf(licenses: readonly LicenseOnFile[], personId: string, state: 
   return { kind, state: best.state, number, category, expiresOn };
 }
 
-function treatmentOf(used: ReallyUsed, form: CompletedForm, { plan, used: { lotNumbers } }: RecordFacts): { readonly treatment: RecordedTreatment; readonly findings: readonly Finding[] } {
-  const treatment = plan.treatments.find(({ line }) => line === used.line);
+function treatmentOf(used: ReallyUsed, form: CompletedForm, { plan, used: { lotNumbers, unplanned } }: RecordFacts): { readonly treatment: RecordedTreatment; readonly findings: readonly Finding[] } {
+  const treatment = [...plan.treatments, ...unplanned].find(({ line }) => line === used.line);
   if (treatment === undefined) throw new Error(`treatment ${String(used.line)} of a record is one that was planned`);
   const { line, draw, measuredBy, total, lots } = used;
   const isReached = reachedLawns(form);
   const reached = treatment.lawns.filter(({ zoneId }) => isReached.has(zoneId));
-  const shared = sharePutDown(treatment.label, total, reached);
+  const shared = sharePutDown(treatment.label, total, reached, draw?.sprayed);
   return {
     findings: shared.findings,
     treatment: {
@@ -107,6 +107,7 @@ function treatmentOf(used: ReallyUsed, form: CompletedForm, { plan, used: { lotN
       ...ofLabel(treatment.label),
       reason: treatment.reason,
       plannedRate: treatment.rateText,
+      ...(treatment.spot === undefined ? {} : { spotShareBasisPoints: treatment.spot.shareBasisPoints }),
       measuredBy,
       total: recorded(total),
       lots: sumOfLots([lots]).map(({ lotId, amount }) => ({ lotId, number: lotNumbers.get(lotId) ?? "", amount: recorded({ dimension: total.dimension, amount }) })),
@@ -126,21 +127,22 @@ function treatmentOf(used: ReallyUsed, form: CompletedForm, { plan, used: { lotN
 
 type FromLabel = Pick<RecordedTreatment, "epaRegistrationNumber" | "formulation" | "activeIngredients" | "isRestrictedUse" | "serviceType" | "targets" | "precautions">;
 
-function ofLabel(facts: RecordTreatment["label"]): FromLabel {
+function ofLabel(facts: ProductPutDown["label"]): FromLabel {
   if (facts === "not-on-file") {
     return { epaRegistrationNumber: null, formulation: NOT_ON_FILE, activeIngredients: [], isRestrictedUse: false, serviceType: NOT_ON_FILE, targets: [], precautions: [] };
   }
   const { label, use } = facts;
+  const uses = usesPutDown(facts);
   return {
     epaRegistrationNumber: typeof label.epaRegistrationNumber === "string" ? null : label.epaRegistrationNumber.number,
     formulation: label.formulation,
     activeIngredients: label.activeIngredients === "unknown" ? [] : label.activeIngredients.map(({ name }) => name),
     isRestrictedUse: label.isRestrictedUse === true,
-    serviceType: use.serviceType,
-    targets: use.targets,
+    serviceType: use === "not-known" ? NOT_ON_FILE : use.serviceType,
+    targets: use === "not-known" ? [] : use.targets,
     precautions: AFTERCARE_KINDS.flatMap((kind) => {
-      const fact = use.aftercare.facts[kind];
-      return typeof fact === "string" ? [] : [fact.labelWords];
+      const facts = uses.map(({ aftercare }) => aftercare.facts[kind]);
+      return [...new Set(facts.flatMap((fact) => (typeof fact === "string" ? [] : [fact.labelWords])))];
     }),
   };
 }

@@ -1,9 +1,11 @@
 import { OF_FLOWERS } from "#domain/mixing/site-checks";
 import { type Finding } from "#domain/foundation/finding";
-import { useNamed, type ProductRate } from "#domain/label/label-facts";
+import { useNamed, type UseRate } from "#domain/label/label-facts";
 import { type MixTicket } from "#domain/mixing/mix-ticket";
-import { type TicketTreatment } from "#domain/mixing/ticket-question";
-import { type TreatedLawn } from "#domain/mixing/treated-area";
+import { statedOf } from "#domain/mixing/stated-rate";
+import { type SpotWork, type TicketTreatment } from "#domain/mixing/ticket-question";
+import { shareTreated, type TreatedLawn } from "#domain/mixing/treated-area";
+import { rateBases } from "#domain/quantities/rate";
 import { fromAmount } from "#domain/quantities/quantity";
 import { type LabelPutDown } from "#domain/register/put-down";
 import { labelInUse, type LabelsRead } from "#application/products/stored-label";
@@ -14,19 +16,26 @@ import { type Work } from "#application/use-case";
 
 export type Mix = MixTicket["mixes"][number];
 
-/** One product of a visit as its record needs it, whether or not a mix ticket could be worked out for it. */
-export interface RecordTreatment {
+/** One product as its record needs it, planned or not. */
+export interface ProductPutDown {
   readonly line: number;
   readonly productId: string;
   readonly productName: string;
   readonly countedBy: "mass" | "volume";
-  readonly rate: ProductRate;
+  /** There only for spot work. */
+  readonly spot?: SpotWork;
+  /** The planned rate as it was typed, or that none was planned. */
   readonly rateText: string;
   readonly reason: string;
   readonly equipmentName: string;
   readonly label: LabelPutDown;
   /** Where it was to go, and on how much of each lawn. */
   readonly lawns: readonly TreatedLawn[];
+}
+
+/** One planned product of a visit, whether or not a mix ticket could be worked out for it. */
+export interface RecordTreatment extends ProductPutDown {
+  readonly rate: UseRate;
 }
 
 /** What a visit was to be, as the crew had it in hand and as far as it can be worked out. */
@@ -65,9 +74,9 @@ export async function recordPlan(work: Work, { issued, outcome, visit, answers, 
   const without = visit.treatments.filter(({ line }) => !mixed.has(line));
   const typed = without.length === 0 ? [] : await withoutMix(work, without, zones, labels);
   const productOf = new Map(products.map((product) => [product.productId, product]));
-  const named = ({ productId }: { readonly productId: string }, rate: ProductRate) => ({
+  const named = ({ productId }: { readonly productId: string }, rate: UseRate) => ({
     productName: productOf.get(productId)?.name ?? NOT_ON_FILE,
-    countedBy: (productOf.get(productId)?.countedBy ?? (rate.basis === "product-mass-per-area" ? "mass" : "volume")) as RecordTreatment["countedBy"],
+    countedBy: (productOf.get(productId)?.countedBy ?? rateBases[rate.basis].amount) as RecordTreatment["countedBy"],
   });
   const planned = new Set([...visit.treatments, ...visit.looks].flatMap(({ zoneIds }) => zoneIds));
   const treatments = (said?.question.treatments ?? []).flatMap((treatment) => mixedTreatment(treatment, mixes));
@@ -84,10 +93,12 @@ export async function recordPlan(work: Work, { issued, outcome, visit, answers, 
 type Unnamed = Omit<RecordTreatment, "productName" | "countedBy"> & { readonly productName?: string };
 
 function mixedTreatment(treatment: TicketTreatment, mixes: readonly Mix[]): readonly Unnamed[] {
-  const { line, productId, label, use, rate, rateText, reason, gear } = treatment;
+  const { line, productId, label, use, spot, rateText, reason, gear } = treatment;
+  const { rate, rates } = statedOf(treatment);
   const mix = mixes.find((one) => linesOf(one).includes(line));
   if (mix === undefined) return [];
-  return [{ line, productId, productName: label.productName, rate, rateText, reason, equipmentName: gear.name, label: { label, use }, lawns: mix.lawns }];
+  // What was put down is held against the label as it is stated, not against what a calibration made of it.
+  return [{ line, productId, productName: label.productName, rate, rateText, ...(spot === undefined ? {} : { spot }), reason, equipmentName: gear.name, label: { label, use: { ...use, rates } }, lawns: mix.lawns }];
 }
 
 interface ZoneRow {
@@ -101,19 +112,21 @@ async function withoutMix(work: Work, planned: readonly PlannedTreatment[], zone
   const { companyId } = work.company;
   const equipmentIds = planned.flatMap(({ equipmentId }) => equipmentId ?? []);
   const equipment = await work.tx.equipment.findMany({ where: { companyId, equipmentId: { in: equipmentIds } } });
-  return planned.map(({ line, productId, labelUse, rate, rateText, reason, zoneIds, equipmentId }) => {
+  return planned.map(({ line, productId, labelUse, rate, rateText, spot, reason, zoneIds, equipmentId }) => {
     const label = labelInUse(labels.get(productId))?.facts;
     const use = label === undefined ? undefined : useNamed(label, labelUse);
     return {
       ...{ line, productId, rate, rateText, reason },
+      ...(spot === undefined ? {} : { spot }),
       equipmentName: equipment.find((one) => one.equipmentId === equipmentId)?.name ?? NOT_ON_FILE,
       label: label === undefined || use === undefined ? "not-on-file" : { label, use },
-      lawns: zones.filter(({ zoneId }) => zoneIds.includes(zoneId)).map(wholeLawn),
+      lawns: zones.filter(({ zoneId }) => zoneIds.includes(zoneId)).map((zone) => wholeLawn(zone, spot)),
     };
   });
 }
 
-function wholeLawn({ zoneId, letter, name, area }: ZoneRow): TreatedLawn {
+/** The lawn, or of spot work its share of the lawn; what would stay clear of water is worked out by a mix ticket alone. */
+function wholeLawn({ zoneId, letter, name, area }: ZoneRow, spot: SpotWork | undefined): TreatedLawn {
   const whole = fromAmount("area", area);
-  return { zoneId, letter, name, lawnArea: whole, keptClear: fromAmount("area", 0n), treatedArea: whole };
+  return { zoneId, letter, name, lawnArea: whole, keptClear: fromAmount("area", 0n), ...shareTreated(spot, whole) };
 }

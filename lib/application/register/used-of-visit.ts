@@ -1,8 +1,10 @@
 import { type Finding } from "#domain/foundation/finding";
 import { accept, type Outcome } from "#domain/foundation/outcome";
+import { isGrass } from "#domain/turf/grass";
 import { fillsAtHand } from "#application/register/fill-at-hand";
-import { type AtHand, type DrawOfFill, lessDrawn, type MixEntered, type ReallyUsed, reallyUsed, usedAsTyped, type UsedOfMix } from "#application/register/really-used";
-import { linesOf, type Mix, type RecordPlan, type RecordTreatment } from "#application/register/record-plan";
+import { type AtHand, type DrawOfFill, type FillAtHand, lessDrawn, type MixEntered, type ReallyUsed, reallyUsed, usedAsTyped, type UsedOfMix } from "#application/register/really-used";
+import { linesOf, type Mix, type ProductPutDown, type RecordPlan, type RecordTreatment } from "#application/register/record-plan";
+import { type DrawAsked, unplannedInFills } from "#application/register/unplanned-in-fills";
 import { badField, type UseCaseRefusal } from "#application/refusal";
 import { type LotOfProductAt, lotsAt } from "#application/stock/lots-at";
 import { locationOfVehicle, singularLocation } from "#application/stock/stock-locations";
@@ -15,6 +17,8 @@ export interface UsedOfVisit {
   /** One for each fill that was drawn from. */
   readonly draws: readonly (DrawOfFill & { readonly isMeasured: boolean })[];
   readonly findings: readonly Finding[];
+  /** What came out of fills and was not planned here, each with a line of its own. */
+  readonly unplanned: readonly ProductPutDown[];
   readonly lotNumbers: ReadonlyMap<string, string>;
 }
 
@@ -49,13 +53,21 @@ export async function usedOfVisit(
   const asked = askedOf(plan).filter(({ lawns }) => lawns.some(({ zoneId }) => reached.has(zoneId)));
   const fills = new Map(await fillsAtHand(work, [...new Set(asked.flatMap(({ key }) => entered[key]?.fillId ?? []))], endedAt));
   const lotNumbers = new Map([...lots.map(({ lotId, number }) => [lotId, number] as const), ...[...fills.values()].flatMap(({ numberOfLot }) => [...numberOfLot])]);
+  const besideOf = await unplannedInFills(work, plan, drawsAsked(plan, asked, (key) => fills.get(entered[key]?.fillId ?? "")));
+  const unplanned = [...besideOf.values()].flat();
   const answers: UsedOfMix[] = [];
   for (const one of asked) {
     const said = entered[one.key];
     if (said === undefined) return badField(`mixes.${one.key}.measuredBy`, "Say how much was put down, or that it was as planned and not measured.");
     const fill = said.fillId === null ? undefined : fills.get(said.fillId);
     if (said.fillId !== null && fill === undefined) return badField(`mixes.${one.key}.fillId`, "This fill is not on file. Choose another.");
-    const at: AtHand = { fill, treatmentOf: (line) => treatmentOf(plan, line), lotsOf: (productId) => placeByPlace(lots, places, productId) };
+    const at: AtHand = {
+      fill,
+      treatmentOf: (line) => unplanned.find((other) => other.line === line) ?? treatmentOf(plan, line),
+      beside: (besideOf.get(one.key) ?? []).map(({ line }) => line),
+      grassesOf: (zoneIds) => plan.lawns.filter(({ zoneId }) => zoneIds.includes(zoneId)).flatMap(({ grasses }) => grasses.filter(isGrass)),
+      lotsOf: (productId) => placeByPlace(lots, places, productId),
+    };
     const answer = "mix" in one ? reallyUsed(one.mix, said, reached, at) : usedAsTyped(one.treatment, said, reached, at);
     if (!answer.ok) return answer;
     answers.push(answer.value);
@@ -63,7 +75,17 @@ export async function usedOfVisit(
     if (answer.value.draw !== null) fills.set(answer.value.draw.fill.fillId, lessDrawn(answer.value.draw));
   }
   const findings = answers.flatMap((answer) => answer.findings);
-  return accept({ used: answers.flatMap(({ used }) => used), draws: drawsByFill(answers), findings, lotNumbers });
+  const used = answers.flatMap((answer) => answer.used);
+  return accept({ used, draws: drawsByFill(answers), findings, unplanned: unplanned.filter(({ line }) => used.some((one) => one.line === line)), lotNumbers });
+}
+
+function drawsAsked(plan: RecordPlan, asked: readonly Asked[], fillOf: (key: string) => FillAtHand | undefined): readonly DrawAsked[] {
+  return asked.flatMap((one) => {
+    const fill = fillOf(one.key);
+    if (fill === undefined) return [];
+    const planned = "mix" in one ? linesOf(one.mix).map((line) => treatmentOf(plan, line)) : [one.treatment];
+    return [{ key: one.key, planned, lawns: one.lawns, fill }];
+  });
 }
 
 function treatmentOf({ treatments }: RecordPlan, line: number): RecordTreatment {

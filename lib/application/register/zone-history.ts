@@ -51,13 +51,14 @@ export function historyOfZones({ company: { timeZone } }: Pick<Work, "company">,
   for (const { visitId, startedAt, record } of records) {
     const on = calendarDateIn(timeZone, startedAt.getTime());
     for (const treatment of record.treatments) {
-      const { productId, productName, serviceType } = treatment;
+      const { productId, productName, serviceType, spotShareBasisPoints } = treatment;
       const facts = labelInUse(labels.get(productId))?.facts;
       for (const lawn of treatment.lawns) {
         const past: PastApplication = {
           ...{ on, visitId, productId, productName, serviceType },
           activeIngredients: pastIngredients(treatment, lawn, facts),
           nutrients: nutrientsOf(treatment, lawn, facts),
+          ...(spotShareBasisPoints === undefined ? {} : { spot: { shareBasisPoints: spotShareBasisPoints } }),
         };
         history.set(lawn.zoneId, [...(history.get(lawn.zoneId) ?? []), past]);
       }

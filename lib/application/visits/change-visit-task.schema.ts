@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { idField, versionField } from "#application/field.schema";
+import { typedShare } from "#application/programs/treatment-fields.schema";
 import { lawnTicks } from "#application/visits/task-fields.schema";
 
 const BROKEN_FORM = "The form is not whole. Load the page again.";
@@ -15,6 +16,8 @@ export const changeVisitTaskSchema = z.object({
   line: lineField,
   /** Empty for a look. */
   rate: z.string("Give a rate.").trim().max(60, "At most 60 characters."),
+  /** Of spot work its share of the lawn; empty: all over the lawn, and for a look. */
+  spotShare: typedShare,
   lawns: lawnTicks.refine((zoneIds) => zoneIds.length > 0, "Tick at least one lawn."),
   /** Empty where the truck decides. */
   equipmentId: z.union([z.literal("").transform(() => null), idField], "Choose equipment, or leave it to the truck."),

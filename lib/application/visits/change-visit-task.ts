@@ -2,6 +2,7 @@ import { lockCompany } from "#adapters/postgres/company-work";
 import { type Visit, type VisitTask } from "#adapters/postgres/generated/client";
 import { DEFAULT_HOUSE_SETTINGS } from "#domain/company/house-settings";
 import { accept, type Outcome } from "#domain/foundation/outcome";
+import { shareWords } from "#domain/quantities/share";
 import { fromAmount, sum } from "#domain/quantities/quantity";
 import { serviceMinutesOf } from "#domain/scheduling/service-time";
 import { writeDeed } from "#application/audit-trail";
@@ -11,14 +12,19 @@ import { useCase, type Work } from "#application/use-case";
 import { changeVisitTaskSchema } from "#application/visits/change-visit-task.schema";
 import { visitToChange } from "#application/visits/visit-to-change";
 
-/** The rate as it would be now; a look has none and takes none. */
-async function newRate(work: Work, task: VisitTask, rate: string): Promise<Outcome<TreatmentColumns | null, UseCaseRefusal>> {
+/** The rate and the share as they would be now; a look has none and takes none. */
+async function newRate(work: Work, task: VisitTask, rate: string, spotShare: string): Promise<Outcome<TreatmentColumns | null, UseCaseRefusal>> {
   const { productId, labelUse, reason } = task;
-  if (productId === null || labelUse === null) return rate === "" ? accept(null) : badField("rate", "A look has no rate.");
-  const columns = await treatmentColumns(work, "task", [{ row: "0", productId, labelUse, rate, reason }]);
+  if (productId === null || labelUse === null) {
+    if (spotShare !== "") return badField("spotShare", "A look has no share.");
+    return rate === "" ? accept(null) : badField("rate", "A look has no rate.");
+  }
+  const columns = await treatmentColumns(work, "task", [{ row: "0", productId, labelUse, rate, spotShare, reason }]);
   if (columns.ok) return accept(columns.value[0] ?? null);
-  const [why = columns.refusal.sentence] = columns.refusal.kind === "bad-input" ? Object.values(columns.refusal.fields) : [];
-  return badField("rate", why);
+  const fields = columns.refusal.kind === "bad-input" ? columns.refusal.fields : {};
+  const ofShare = fields["task.0.spotShare"];
+  const [why = columns.refusal.sentence] = Object.entries(fields).flatMap(([field, sentence]) => (field === "task.0.spotShare" ? [] : [sentence]));
+  return ofShare === undefined || Object.keys(fields).length > 1 ? badField("rate", why) : badField("spotShare", ofShare);
 }
 
 /** Puts the task on other lawns of the same property, and counts the visit's minutes anew from all that is worked. */
@@ -35,17 +41,22 @@ async function changeLawns(work: Work, visit: Visit, line: number, zoneIds: read
   return accept(serviceMinutesOf(area, DEFAULT_HOUSE_SETTINGS));
 }
 
-/** Changes one task of a planned visit: its rate within the label, its lawns, and the equipment if that is known already. */
+/** What the audit trail says of spot work; nothing of what goes all over. */
+function ofSpots(shareBasisPoints: number | null | undefined) {
+  return typeof shareBasisPoints === "number" ? { spots: shareWords(shareBasisPoints) } : {};
+}
+
+/** Changes one task of a planned visit: its rate within the label, its share of the lawn, its lawns, and the equipment if that is known already. */
 export const changeVisitTask = useCase("visits/change-visit-task", changeVisitTaskSchema, async (work, form) => {
   const { companyId } = work.company;
-  const { visitId, version, line, rate, lawns, equipmentId } = form;
+  const { visitId, version, line, rate, spotShare, lawns, equipmentId } = form;
   await lockCompany(work.tx);
   const visit = await visitToChange(work, visitId, version);
   if (!visit.ok) return visit;
   const key = { companyId_visitId_line: { companyId, visitId, line } };
   const task = await work.tx.visitTask.findUnique({ where: key });
   if (task === null) return notFound("task");
-  const treatment = await newRate(work, task, rate);
+  const treatment = await newRate(work, task, rate, spotShare);
   if (!treatment.ok) return treatment;
   if (equipmentId !== null) {
     if (task.kind === "look") return badField("equipmentId", "A look takes no equipment.");
@@ -57,8 +68,8 @@ export const changeVisitTask = useCase("visits/change-visit-task", changeVisitTa
   if (!serviceMinutes.ok) return serviceMinutes;
   await work.tx.visitTask.update({ where: key, data: { ...treatment.value, equipmentId } });
   await work.tx.visit.update({ where: { companyId_visitId: { companyId, visitId } }, data: { serviceMinutes: serviceMinutes.value, version: { increment: 1 } } });
-  const before = { line, rate: task.rateText, lawns: lawnsBefore.map(({ zoneId }) => zoneId), equipmentId: task.equipmentId };
-  const after = { line, rate: treatment.value?.rateText ?? null, lawns: lawns.toSorted(), equipmentId };
+  const before = { line, rate: task.rateText, ...ofSpots(task.spotShareBasisPoints), lawns: lawnsBefore.map(({ zoneId }) => zoneId), equipmentId: task.equipmentId };
+  const after = { line, rate: treatment.value?.rateText ?? null, ...ofSpots(treatment.value?.spotShareBasisPoints), lawns: lawns.toSorted(), equipmentId };
   await writeDeed(work, visitId, { deed: "visit-task-changed", details: { before, after } });
   return accept({ visitId, version: version + 1 });
 });

@@ -1,6 +1,7 @@
 import { lockCompany } from "#adapters/postgres/company-work";
 import { DEFAULT_HOUSE_SETTINGS } from "#domain/company/house-settings";
 import { accept, type Outcome, refuse } from "#domain/foundation/outcome";
+import { onSpotsWords } from "#domain/quantities/share";
 import { fromAmount, sum } from "#domain/quantities/quantity";
 import { serviceMinutesOf } from "#domain/scheduling/service-time";
 import { writeDeed } from "#application/audit-trail";
@@ -66,7 +67,7 @@ export const planVisit = useCase("visits/plan-visit", planVisitSchema, async (wo
     },
   });
   await writeTasks(work, visitId, planned.value);
-  const words = planned.value.map(({ reason, treatment }) => (treatment === null ? `look: ${reason}` : `${treatment.labelUse}, ${treatment.rateText}, for ${reason}`));
+  const words = planned.value.map(({ reason, treatment }) => (treatment === null ? `look: ${reason}` : `${treatment.labelUse}, ${treatment.rateText}${onSpotsWords(treatment.spotShareBasisPoints)}, for ${reason}`));
   await writeDeed(work, visitId, { deed: "visit-planned", details: { street: property.street, name, opensOn, closesOn, tasks: words } });
   return accept({ visitId, propertyId });
 });

@@ -16,15 +16,19 @@ export const lawnTicks = z
   .transform((ticks) => Object.entries(ticks).flatMap(([zoneId, mark]) => (mark === "yes" ? [zoneId.toLowerCase()] : [])));
 
 const typedText = z.string("Write a line of text.").max(1000, "This is too long.").default("");
-const looseRow = z.object({ productUse: typedText, rate: typedText, reason: typedText, lawns: lawnTicks });
+const looseRow = z.object({ productUse: typedText, rate: typedText, spotShare: typedText, reason: typedText, lawns: lawnTicks });
 type LooseRow = z.output<typeof looseRow>;
 
 /** A treatment or a look, with the number of its row on the form. */
 export type TaskAsked =
-  | { readonly kind: "treatment"; readonly row: string; readonly productId: string; readonly labelUse: string; readonly rate: string; readonly reason: string; readonly zoneIds: readonly string[] }
+  | { readonly kind: "treatment"; readonly row: string; readonly productId: string; readonly labelUse: string; readonly rate: string; readonly spotShare: string; readonly reason: string; readonly zoneIds: readonly string[] }
   | { readonly kind: "look"; readonly row: string; readonly reason: string; readonly zoneIds: readonly string[] };
 
-const lookRow = z.object({ rate: z.string().trim().max(0, "A look has no rate. Choose a product, or leave this empty."), reason: reasonField });
+const lookRow = z.object({
+  rate: z.string().trim().max(0, "A look has no rate. Choose a product, or leave this empty."),
+  spotShare: z.string().trim().max(0, "A look has no share. Choose a product, or leave this empty."),
+  reason: reasonField,
+});
 
 function readRow(row: string, typed: LooseRow, context: z.RefinementCtx): readonly TaskAsked[] {
   const zoneIds = typed.lawns;
@@ -39,13 +43,13 @@ function readRow(row: string, typed: LooseRow, context: z.RefinementCtx): readon
   }
   const treatment = treatmentRow.safeParse(typed);
   if (!treatment.success) return complain(treatment.error);
-  const { productUse, rate, reason } = treatment.data;
-  return [{ kind: "treatment", row, ...productUse, rate, reason, zoneIds }];
+  const { productUse, rate, spotShare, reason } = treatment.data;
+  return [{ kind: "treatment", row, ...productUse, rate, spotShare, reason, zoneIds }];
 }
 
 /** The tasks by their number on the form. A row in which nothing was chosen or typed is left out, whatever its ticks. */
 export const taskRows = numberedRows(looseRow, "Choose what is done.").transform((rows, context) => {
-  const filled = rows.filter(([, { productUse, rate, reason }]) => `${productUse}${rate}${reason}`.trim() !== "");
+  const filled = rows.filter(([, { productUse, rate, spotShare, reason }]) => `${productUse}${rate}${spotShare}${reason}`.trim() !== "");
   if (filled.length === 0) context.addIssue({ code: "custom", path: ["0", "productUse"], message: "Choose a product and its use, or a look without one." });
   if (filled.length > MOST_ROWS) context.addIssue({ code: "custom", message: `At most ${String(MOST_ROWS)} tasks.` });
   return filled.flatMap(([row, typed]) => readRow(row, typed, context));

@@ -4,7 +4,10 @@ import { type Work } from "#application/use-case";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { groupedBy } from "#domain/foundation/grouping";
 import { type UsState } from "#domain/company/us-state";
-import { type ProductRate } from "#domain/label/label-facts";
+import { invariant } from "#domain/foundation/invariant";
+import { type UseRate } from "#domain/label/label-facts";
+import { USE_RATE_BASES } from "#domain/label/label-rates";
+import { type SpotWork } from "#domain/mixing/ticket-question";
 import { rateFromAmounts } from "#domain/quantities/rate";
 import { isWateringDates, oddOrEven } from "#domain/properties/watering-dates";
 
@@ -16,8 +19,10 @@ export interface PlannedTreatment {
   readonly line: number;
   readonly productId: string;
   readonly labelUse: string;
-  readonly rate: ProductRate;
+  readonly rate: UseRate;
   readonly rateText: string;
+  /** There only for spot work; without it it goes all over its lawns. */
+  readonly spot?: SpotWork;
   readonly reason: string;
   readonly equipmentId: string | null;
   readonly zoneIds: readonly string[];
@@ -169,19 +174,22 @@ interface TaskColumns {
   readonly rateAmount: bigint | null;
   readonly ratePer: bigint | null;
   readonly rateText: string | null;
+  readonly spotShareBasisPoints: number | null;
   readonly reason: string;
   readonly equipmentId: string | null;
 }
 
 /** A rate as its columns have it. */
-export function productRateOf(basis: string, amount: bigint, per: bigint): ProductRate {
-  return basis === "product-mass-per-area" ? rateFromAmounts(basis, amount, per) : rateFromAmounts("product-volume-per-area", amount, per);
+export function useRateOf(basis: string, amount: bigint, per: bigint): UseRate {
+  const known = USE_RATE_BASES.find((one) => one === basis);
+  invariant(known !== undefined, "a stored rate is over area or in the finished spray");
+  return rateFromAmounts(known, amount, per);
 }
 
 function treatmentOf(task: TaskColumns, zoneIds: readonly string[]): readonly PlannedTreatment[] {
-  const { kind, line, productId, labelUse, rateBasis, rateAmount, ratePer, rateText, reason, equipmentId } = task;
+  const { kind, line, productId, labelUse, rateBasis, rateAmount, ratePer, rateText, spotShareBasisPoints, reason, equipmentId } = task;
   if (kind !== "treatment" || productId === null || labelUse === null || rateBasis === null || rateAmount === null || ratePer === null || rateText === null) return [];
-  return [{ kind, line, productId, labelUse, rate: productRateOf(rateBasis, rateAmount, ratePer), rateText, reason, equipmentId, zoneIds }];
+  return [{ kind, line, productId, labelUse, rate: useRateOf(rateBasis, rateAmount, ratePer), rateText, ...(spotShareBasisPoints === null ? {} : { spot: { shareBasisPoints: spotShareBasisPoints } }), reason, equipmentId, zoneIds }];
 }
 
 interface StopColumns {

@@ -8,6 +8,7 @@ import { type Finding, gravestFirst, hold } from "#domain/foundation/finding";
 import { type InputRefusal, type Outcome } from "#domain/foundation/outcome";
 import { useNamed } from "#domain/label/label-facts";
 import { type MixTicket, makeMixTicket } from "#domain/mixing/mix-ticket";
+import { ticketRate } from "#domain/mixing/stated-rate";
 import { type TicketApplicator, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { RULES_VERSION } from "#domain/rules/packs-on-file";
 import { firstDayOpen } from "#domain/scheduling/visit-standing";
@@ -103,7 +104,7 @@ function ticketOf(work: Work, visit: VisitRow, facts: TicketFacts, today: Calend
 }
 
 function treatmentOf(facts: TicketFacts, planned: PlannedTreatment, application: PlannedApplication, findings: Finding[]): readonly TicketTreatment[] {
-  const { line, productId, rate, rateText, reason, zoneIds, labelUse } = planned;
+  const { line, productId, rateText, reason, zoneIds, labelUse, spot } = planned;
   const name = facts.productOf.get(productId)?.name ?? "the product";
   const entry = facts.labels.get(productId);
   const label = labelInUse(entry);
@@ -117,16 +118,21 @@ function treatmentOf(facts: TicketFacts, planned: PlannedTreatment, application:
     findings.push(withoutGear(name, label.facts.form));
     return [];
   }
-  const dimension = rate.basis === "product-mass-per-area" ? "mass" : "volume";
+  const stated = ticketRate(planned.rate, use, gear.gear);
+  if (stated === undefined) {
+    findings.push(forASprayer(name, gear.gear.name));
+    return [];
+  }
+  const dimension = stated.rate.basis === "product-mass-per-area" ? "mass" : "volume";
   const onHand = facts.onHand.get(productId) ?? 0n;
   return [
     {
       line,
       productId,
       label: label.facts,
-      use,
       labelConfirmedBy: label.confirmation?.by ?? null,
-      rate,
+      ...stated,
+      ...(spot === undefined ? {} : { spot }),
       rateText,
       reason,
       zoneIds,
@@ -162,6 +168,16 @@ function withoutLabel(name: string, labelUse: string, hasLabel: boolean): Findin
     what: hasLabel ? `The label of ${name} has no use "${labelUse}".` : `Nobody has entered the label of ${name}.`,
     toDo: "Enter the label in the Shed, or plan another use of it.",
     about: [name],
+  });
+}
+
+function forASprayer(name: string, gearName: string): Finding {
+  return hold("office", {
+    rule: "rate-for-a-sprayer",
+    source: "house",
+    what: `${name} is planned by the gallon of spray and put down with ${gearName}.`,
+    toDo: "Take a sprayer, or plan a use with a rate over area.",
+    about: [name, gearName],
   });
 }
 

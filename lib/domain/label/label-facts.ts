@@ -48,8 +48,19 @@ export interface ActiveIngredient {
 /** A rate at which product goes on an area: by weight for what is spread, by volume for what is poured. */
 export type ProductRate = Rate<"product-mass-per-area"> | Rate<"product-volume-per-area">;
 
-/** The lowest and the highest rate of a use. Where between them is a decision, never a default. */
-export type LabelRates =
+/** A rate at which product goes into finished spray, for spot and drench work: its strength, whatever ground it covers. */
+export type SprayRate = Rate<"product-volume-per-spray-volume"> | Rate<"product-mass-per-spray-volume">;
+
+/** A rate as a label states it and a plan is made by it: over an area, or in the finished spray. */
+export type UseRate = ProductRate | SprayRate;
+
+/** True for a rate over an area. */
+export function isOverArea(rate: UseRate): rate is ProductRate {
+  return rate.basis === "product-mass-per-area" || rate.basis === "product-volume-per-area";
+}
+
+/** The lowest and the highest rate of a use over an area. */
+export type AreaRates =
   | {
       readonly basis: "product-mass-per-area";
       readonly low: Rate<"product-mass-per-area">;
@@ -60,6 +71,37 @@ export type LabelRates =
       readonly low: Rate<"product-volume-per-area">;
       readonly high: Rate<"product-volume-per-area">;
     };
+
+/** The lowest and the highest strength of the finished spray of a use. */
+export type SprayRates =
+  | {
+      readonly basis: "product-volume-per-spray-volume";
+      readonly low: Rate<"product-volume-per-spray-volume">;
+      readonly high: Rate<"product-volume-per-spray-volume">;
+    }
+  | {
+      readonly basis: "product-mass-per-spray-volume";
+      readonly low: Rate<"product-mass-per-spray-volume">;
+      readonly high: Rate<"product-mass-per-spray-volume">;
+    };
+
+/** The lowest and the highest rate of a use. Where between them is a decision, never a default. */
+export type LabelRates = AreaRates | SprayRates;
+
+/** True for rates over an area. */
+export function areOverArea(rates: LabelRates): rates is AreaRates {
+  return isOverArea(rates.low);
+}
+
+/** What a label says beside its rates; each is there only where the label says it. */
+export interface BesideRates {
+  /** Of rates in the finished spray: what may go on an area all the same. */
+  readonly mostOnArea?: ProductRate;
+  /** The most of a lawn on which spot work may go, in hundredths of a percent. */
+  readonly mostSpotShareBasisPoints?: number;
+  /** That leaves are sprayed until they are wet. */
+  readonly isToWet?: true;
+}
 
 /** The finished spray within which a use stays. */
 export interface CarrierRange {
@@ -102,6 +144,7 @@ export interface LabelUse {
   readonly targets: readonly string[];
   readonly grasses: readonly Grass[] | "any turfgrass" | "unknown";
   readonly rates: LabelRates;
+  readonly besideRates?: BesideRates;
   readonly carrier: OnFile<CarrierRange>;
   readonly leastDaysBetween: OnFile<{ readonly days: number }>;
   readonly mostApplications: OnFile<MostApplications>;

@@ -1,7 +1,8 @@
 import { type Rational, toDecimalString } from "#domain/quantities/rational";
 import { formatQuantityIn } from "#domain/quantities/format-quantity";
-import { formatRate } from "#domain/quantities/format-rate";
+import { formatPercentByVolume, formatRate } from "#domain/quantities/format-rate";
 import { type Rate, type RateBasis } from "#domain/quantities/rate";
+import { shareWords } from "#domain/quantities/share";
 import { type Concentration } from "#domain/quantities/active-ingredient";
 import { densityIn } from "#domain/quantities/density";
 import { stated, type TemperatureLimit } from "#domain/weather/spray-limits";
@@ -16,7 +17,7 @@ import {
   statedConstraint,
   type Until,
 } from "#domain/label/aftercare-constraint";
-import { type LabelFacts, type LabelUse } from "#domain/label/label-facts";
+import { type LabelFacts, type LabelUse, type UseRate } from "#domain/label/label-facts";
 import { type DistanceToWater } from "#domain/label/label-distance";
 import { type GeneralField, type UseField } from "#domain/label/label-fields";
 import { type MowingCount, mowedTimes } from "#domain/label/mowing-count";
@@ -103,6 +104,19 @@ function rangeInWords<Basis extends RateBasis>(low: Rate<Basis>, high: Rate<Basi
   return from === to ? `Exactly ${from}.` : `From ${from} to ${to}.`;
 }
 
+/** The rates with the strength in percent by volume where that is one, and what the label says beside them. */
+function ratesInWords({ rates, besideRates }: LabelUse): string {
+  const said = [rangeInWords<UseRate["basis"]>(rates.low, rates.high)];
+  if (rates.basis === "product-volume-per-spray-volume") {
+    const [low, high] = [formatPercentByVolume(rates.low, 3), formatPercentByVolume(rates.high, 3)];
+    said.push(low === high ? `That is ${low} of the finished spray.` : `That is ${low} to ${high} of the finished spray.`);
+  } else if (rates.basis === "product-mass-per-spray-volume") said.push("That is in the finished spray.");
+  if (besideRates?.mostOnArea !== undefined) said.push(`At most ${formatRate<UseRate["basis"]>(besideRates.mostOnArea, "us")} of ground.`);
+  if (besideRates?.mostSpotShareBasisPoints !== undefined) said.push(`Only on spots, at most ${shareWords(besideRates.mostSpotShareBasisPoints)} of a lawn.`);
+  if (besideRates?.isToWet === true) said.push("Sprayed to wet.");
+  return said.join(" ");
+}
+
 function hottest({ limitF, reaching }: TemperatureLimit): string {
   const limit = `${String(limitF)} \u00B0F`;
   return reaching === "forbidden" ? `Only under ${limit}: ${limit} itself is too hot` : `Up to ${limit}, and ${limit} itself is allowed`;
@@ -180,7 +194,7 @@ const PERIOD_WORDS = { "calendar-year": "in a calendar year", "12-months": "in a
 export function sentencesOfUse(use: LabelUse): Partial<Record<UseField, string>> {
   const { weather } = use;
   return withoutUnsaid<UseField>({
-    rates: use.rates.basis === "product-mass-per-area" ? rangeInWords(use.rates.low, use.rates.high) : rangeInWords(use.rates.low, use.rates.high),
+    rates: ratesInWords(use),
     carrier: stated(use.carrier).map(({ low, high }) => rangeInWords(low, high))[0],
     leastDaysBetween: stated(use.leastDaysBetween).map(({ days }) => `At least ${counted(days, "day")} from one application to the next.`)[0],
     mostApplications: stated(use.mostApplications).map(({ count, period }) => `At most ${counted(count, "application")} ${PERIOD_WORDS[period]}.`)[0],

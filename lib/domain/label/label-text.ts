@@ -1,6 +1,6 @@
 import { accept, type Outcome, refuse } from "#domain/foundation/outcome";
 import { countsToward } from "#domain/label/ingredient-name";
-import { type ActiveIngredient, type LabelFacts, type LabelUse } from "#domain/label/label-facts";
+import { type ActiveIngredient, areOverArea, type LabelFacts, type LabelUse } from "#domain/label/label-facts";
 import { type LabelText } from "#domain/label/label-fields";
 import { readGeneral } from "#domain/label/label-general";
 import { readLabelUse } from "#domain/label/label-use";
@@ -30,6 +30,9 @@ export function readLabelText(text: LabelText): Outcome<LabelFacts, LabelComplai
     }
     if (uses.some(({ useName }) => useName.toLowerCase() === use.value.useName.toLowerCase())) {
       complaints = { ...complaints, [`${prefix}.useName`]: "Another use of this label has this name already." };
+    }
+    if (text.form === "granular" && !areOverArea(use.value.rates)) {
+      complaints = { ...complaints, [`${prefix}.rates`]: "A rate in finished spray is for what is sprayed, and this product is spread." };
     }
     const foreign = general.ok ? ingredientWithoutLine(general.value, use.value) : undefined;
     if (foreign !== undefined) {

@@ -1,55 +1,15 @@
 import { accept, refuse } from "#domain/foundation/outcome";
-import { plainCharacters } from "#domain/quantities/parse-number";
 import { parseRate } from "#domain/quantities/parse-rate";
-import { compareRational } from "#domain/quantities/rational";
-import { type Rate, type RateBasis } from "#domain/quantities/rate";
 import { type Grass, GRASS_NAMES } from "#domain/turf/grass";
 import { type Authority } from "#domain/weather/spray-limits";
 import { readAftercare } from "#domain/label/label-aftercare";
 import { answerOf, gather, partsOf, type ReadAnswer, readOnFile, readWord, readYesOrNo } from "#domain/label/label-answer";
-import { type CarrierRange, type KeptApart, type LabelRates, type LabelUse, type MostApplications, type SeasonLimit, SERVICE_TYPES } from "#domain/label/label-facts";
+import { type CarrierRange, type KeptApart, type LabelUse, type MostApplications, type SeasonLimit, SERVICE_TYPES } from "#domain/label/label-facts";
 import { readDistanceToWater } from "#domain/label/label-distance";
 import { type LabelUseText } from "#domain/label/label-fields";
+import { readRange, readRates } from "#domain/label/label-rates";
 import { readTime } from "#domain/label/label-time";
 import { readWeatherLimits } from "#domain/label/label-weather";
-
-function asRational(rate: Rate<RateBasis>) {
-  return { numerator: rate.amount, denominator: rate.per };
-}
-
-/** The two ends of "2 to 3 lb per 1,000 sq ft", each with its unit; a single rate is both ends. */
-function endsOf(value: string): readonly [string, string] {
-  const [, low, high] = /^(.+?) to (.+)$/iu.exec(value) ?? [];
-  if (low === undefined || high === undefined) return [value, value];
-  // What a rate is over comes after a unit: the slash of "1/2 fl oz" is none of it.
-  const per = /(?<=[a-z#.])(?:\/| per ).+$/iu.exec(high)?.[0] ?? "";
-  const unit = /^[\d./ ,]+(.*)$/u.exec(high)?.[1] ?? "";
-  if (/(?<=[a-z#.])(?:\/| per )/iu.test(low)) return [low, high];
-  return /[a-z]/iu.test(low) ? [low + per, high] : [`${low} ${unit}`, high];
-}
-
-/** Reads a range of rates of one kind. Refuses two kinds, a high under the low, a rate of nothing. */
-export function readRange<Basis extends RateBasis>(value: string, bases: readonly Basis[]): ReadAnswer<{ readonly low: Rate<Basis>; readonly high: Rate<Basis> }> {
-  const [lowText, highText] = endsOf(plainCharacters(value));
-  const low = parseRate(lowText, { field: "rate", bases });
-  if (!low.ok) return refuse(low.refusal.sentence);
-  const high = parseRate(highText, { field: "rate", bases });
-  if (!high.ok) return refuse(high.refusal.sentence);
-  const range: { readonly low: Rate<RateBasis>; readonly high: Rate<RateBasis> } = { low: low.value.rate, high: high.value.rate };
-  if (range.low.basis !== range.high.basis) return refuse("One end is by weight and the other by volume.");
-  if (range.low.amount === 0n) return refuse("A rate of nothing is none.");
-  if (compareRational(asRational(range.low), asRational(range.high)) > 0) return refuse("The first rate is higher than the second.");
-  return accept(range as { low: Rate<Basis>; high: Rate<Basis> });
-}
-
-function readRates(text: string): ReadAnswer<LabelRates> {
-  const answer = answerOf(text);
-  if (answer.kind !== "printed") return refuse("Write the rate of this use: without one there is nothing to measure out.");
-  const range = readRange(answer.value, ["product-mass-per-area", "product-volume-per-area"]);
-  if (!range.ok) return range;
-  // readRange has found both ends to be of one basis.
-  return accept({ basis: range.value.low.basis, ...range.value } as LabelRates);
-}
 
 function readCarrier(value: string): ReadAnswer<CarrierRange> {
   return readRange(value, ["carrier-volume-per-area"]);
@@ -154,7 +114,7 @@ export function readLabelUse(productName: string, use: LabelUseText) {
     serviceType: readWord(SERVICE_TYPES, use.serviceType.trim()),
     targets: readTargets(use.targets),
     grasses: readGrasses(use.grasses),
-    rates: readRates(use.rates),
+    stated: readRates(use.rates),
     carrier: readOnFile(use.carrier, withAuthority(readCarrier)),
     leastDaysBetween: readOnFile(use.leastDaysBetween, withAuthority(readDaysBetween)),
     mostApplications: readOnFile(use.mostApplications, withAuthority(readMostApplications)),
@@ -167,9 +127,12 @@ export function readLabelUse(productName: string, use: LabelUseText) {
   const weather = readWeatherLimits(productName, use, authority);
   const aftercare = readAftercare(productName, use, authority);
   if (own.ok && weather.ok && aftercare.ok) {
-    return accept<LabelUse>({ ...own.value, weather: { productName, ...weather.value }, aftercare: aftercare.value });
+    const { stated, ...facts } = own.value;
+    return accept<LabelUse>({ ...facts, ...stated, weather: { productName, ...weather.value }, aftercare: aftercare.value });
   }
-  return refuse({ ...complaintsOf(own), ...complaintsOf(weather), ...complaintsOf(aftercare) });
+  const { stated: ofRates, ...ofOthers } = complaintsOf(own);
+  const complaints: Readonly<Record<string, string>> = { ...ofOthers, ...(ofRates === undefined ? {} : { rates: ofRates }), ...complaintsOf(weather), ...complaintsOf(aftercare) };
+  return refuse(complaints);
 }
 
 type Gathered = { readonly ok: true } | { readonly ok: false; readonly refusal: Readonly<Record<string, string>> };

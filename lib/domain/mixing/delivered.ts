@@ -2,7 +2,8 @@ import { addExact, type ExactQuantity, multiplyExact } from "#domain/quantities/
 import { accept, missingFact, type Outcome } from "#domain/foundation/outcome";
 import { massOf } from "#domain/quantities/density";
 import { type Quantity } from "#domain/quantities/quantity";
-import { rational } from "#domain/quantities/rational";
+import { type Rate, scaleRate } from "#domain/quantities/rate";
+import { type Rational, rational } from "#domain/quantities/rational";
 import { NO_NUTRIENT_RATE, nutrientsDelivered, nutrientsIn, type PerNutrient } from "#domain/turf/nutrients";
 import { type LabelFacts, type ProductRate } from "#domain/label/label-facts";
 import { type NutrientRates } from "#domain/mixing/ticket-question";
@@ -55,6 +56,22 @@ export const NO_NUTRIENT_RATES: NutrientRates = {
   potassium: NO_NUTRIENT_RATE,
   iron: "not-stated",
 };
+
+/** A part of what a rate brings, such as what spots bring to a whole lawn. */
+export function partOfNutrients(rates: NutrientRates, part: Rational): NutrientRates {
+  const scaled = (rate: Rate<"nutrient-mass-per-area">) => scaleRate(rate, part);
+  const stated = (rate: Rate<"nutrient-mass-per-area"> | "not-stated") => (rate === "not-stated" ? rate : scaled(rate));
+  return {
+    nitrogen: scaled(rates.nitrogen),
+    quickNitrogen: stated(rates.quickNitrogen),
+    slowNitrogen: stated(rates.slowNitrogen),
+    phosphate: scaled(rates.phosphate),
+    phosphorus: scaled(rates.phosphorus),
+    potash: scaled(rates.potash),
+    potassium: scaled(rates.potassium),
+    iron: stated(rates.iron),
+  };
+}
 
 /** The sum of what several products bring. */
 export function addNutrients(left: NutrientMasses, right: NutrientMasses): NutrientMasses {

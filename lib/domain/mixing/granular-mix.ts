@@ -6,7 +6,8 @@ import { type Quantity, sum } from "#domain/quantities/quantity";
 import { compareRates, type Rate, rateFrom, times } from "#domain/quantities/rate";
 import { divideRational, rational, roundToWhole } from "#domain/quantities/rational";
 import { roundToGraduation } from "#domain/quantities/rounding";
-import { type LabelRates, type ProductRate } from "#domain/label/label-facts";
+import { type AreaRates, type ProductRate, type UseRate } from "#domain/label/label-facts";
+import { statedOf } from "#domain/mixing/stated-rate";
 import { type TicketSettings, type TicketSpreader, type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { type TreatedLawn } from "#domain/mixing/treated-area";
 
@@ -106,7 +107,7 @@ export function smallerOf<D extends "mass" | "volume">(left: ExactQuantity<D>, r
  * The rate that rounding may reach: the label's highest, or the plan's own where that is above it. Such a plan is held
  * for it and computed as planned, so that the figures show it; so is one by another measure than its label's.
  */
-export function ceilingOf<B extends ProductRate["basis"]>(rate: Rate<B>, rates: LabelRates): Rate<B> {
+export function ceilingOf<B extends ProductRate["basis"]>(rate: Rate<B>, rates: AreaRates): Rate<B> {
   const high = rates.high as Rate<ProductRate["basis"]>;
   return high.basis === rate.basis && compareRates<ProductRate["basis"]>(high, rate) > 0 ? (high as Rate<B>) : rate;
 }
@@ -117,12 +118,12 @@ export function highestOf({ rate, use: { rates } }: Pick<TicketTreatment, "rate"
 }
 
 /** Says so where the marks of a tool bring a plan within the label's range below its lowest rate. */
-export function roundedBelowLowest(treatment: TicketTreatment, became: ProductRate, where: string): readonly Finding[] {
-  const { label, rate } = treatment;
-  const low: Rate<ProductRate["basis"]> = treatment.use.rates.low;
+export function roundedBelowLowest(treatment: TicketTreatment, became: UseRate, where: string): readonly Finding[] {
+  const { label } = treatment;
+  const { rate, rates: { low } } = statedOf(treatment);
   if (low.basis !== rate.basis || low.basis !== became.basis) return [];
-  if (compareRates<ProductRate["basis"]>(rate, low) < 0 || compareRates<ProductRate["basis"]>(became, low) >= 0) return [];
-  const [below, lowest] = formatRatesApart<ProductRate["basis"]>(became, low, "us");
+  if (compareRates<UseRate["basis"]>(rate, low) < 0 || compareRates<UseRate["basis"]>(became, low) >= 0) return [];
+  const [below, lowest] = formatRatesApart<UseRate["basis"]>(became, low, "us");
   return [
     takeCare({
       rule: "rounded-below-lowest",

@@ -2,10 +2,12 @@ import { type CalendarDate, daysBetween } from "#domain/foundation/calendar-date
 import { type Finding, hold, note, takeCare } from "#domain/foundation/finding";
 import { formatRate, formatRatesApart } from "#domain/quantities/format-rate";
 import { compareRates, type Rate, type RateBasis } from "#domain/quantities/rate";
-import { type LabelRates, type ProductRate } from "#domain/label/label-facts";
+import { shareWords } from "#domain/quantities/share";
+import { compareToLabel } from "#domain/label/label-rates";
 import { notReadOnLabel } from "#domain/label/not-read";
 import { checkApplicationCount } from "#domain/mixing/application-count";
 import { checkSeason } from "#domain/mixing/season-limits";
+import { statedOf } from "#domain/mixing/stated-rate";
 import { isSprayed, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 
 const fromLabel = (treatment: TicketTreatment) => `label of ${treatment.label.productName}, ${treatment.use.useName}`;
@@ -23,18 +25,12 @@ function besides(rate: Rate<RateBasis>, range: { readonly low: Rate<RateBasis>; 
   return { found, low: isUnder ? end : formatRate(range.low, "us"), high: isOver ? end : formatRate(range.high, "us") };
 }
 
-/** Below zero, zero or above zero as the planned rate is under, at or over one of the label's. Undefined on another basis. */
-function compareToLabel(rate: ProductRate, rates: LabelRates, end: "low" | "high"): -1 | 0 | 1 | undefined {
-  if (rate.basis === "product-mass-per-area" && rates.basis === rate.basis) return compareRates(rate, rates[end]);
-  if (rate.basis === "product-volume-per-area" && rates.basis === rate.basis) return compareRates(rate, rates[end]);
-  return undefined;
-}
-
 function checkRate(treatment: TicketTreatment): readonly Finding[] {
-  const { rate, use, label } = treatment;
-  const [low, high] = [compareToLabel(rate, use.rates, "low"), compareToLabel(rate, use.rates, "high")];
+  const { label } = treatment;
+  const { rate, rates } = statedOf(treatment);
+  const [low, high] = [compareToLabel(rate, rates, "low"), compareToLabel(rate, rates, "high")];
   const range = () => {
-    const written = besides(rate, use.rates);
+    const written = besides(rate, rates);
     return `The label's range is ${written.low} to ${written.high}; planned is ${written.found}.`;
   };
   if (low === undefined || high === undefined) {
@@ -48,6 +44,32 @@ function checkRate(treatment: TicketTreatment): readonly Finding[] {
     return [takeCare(words(treatment, "label-rate-below-lowest", `${label.productName} is below the label's lowest rate.`, { figure: range(), toDo: "It may do little; make sure that it is meant." }))];
   }
   return [];
+}
+
+/** What goes on the ground of a rate in the finished spray, where the label has a most over area too. */
+function checkMostOnArea(treatment: TicketTreatment): readonly Finding[] {
+  const { rate, use: { besideRates }, label, gear } = treatment;
+  const most = besideRates?.mostOnArea;
+  if (most?.basis !== rate.basis || compareRates<RateBasis>(rate, most) <= 0) return [];
+  const [found, highest] = formatRatesApart<RateBasis>(rate, most, "us");
+  const figure = `At what ${gear.name} puts out it comes to ${found}; the label allows ${highest}.`;
+  return [hold("nobody", words(treatment, "most-on-area-passed", `So much spray of ${label.productName} puts more on the ground than its label allows.`, { figure, toDo: "Lower the rate, or calibrate for less spray.", about: [gear.name] }))];
+}
+
+/** Spot work against the label's most of a lawn, and what it says of wet leaves. */
+function checkSpot(treatment: TicketTreatment): readonly Finding[] {
+  const { spot, use: { besideRates }, label } = treatment;
+  const findings: Finding[] = [];
+  const most = besideRates?.mostSpotShareBasisPoints;
+  if (most !== undefined && (spot === undefined || spot.shareBasisPoints > most)) {
+    const planned = spot === undefined ? "all over the lawn" : `on ${shareWords(spot.shareBasisPoints)} of it`;
+    const figure = `The label allows it on ${shareWords(most)} of a lawn at most; it is planned ${planned}.`;
+    findings.push(hold("nobody", words(treatment, "spot-share-above-label", `${label.productName} is planned on more of the lawn than its label allows.`, { figure, toDo: "Lower the share, or take a use that may go all over." })));
+  }
+  if (besideRates?.isToWet === true) {
+    findings.push(note(words(treatment, "spray-to-wet", `The label of ${label.productName} says to spray to wet.`, { toDo: "Wet the leaves and stop before it runs off; how much went out is what the meter says." })));
+  }
+  return findings;
 }
 
 function checkCarrier(treatment: TicketTreatment): readonly Finding[] {
@@ -150,6 +172,8 @@ export function checkLabel(treatment: TicketTreatment, question: TicketQuestion)
   return [
     ...checkReading(treatment),
     ...checkRate(treatment),
+    ...checkMostOnArea(treatment),
+    ...checkSpot(treatment),
     ...checkCarrier(treatment),
     ...checkGear(treatment),
     ...checkGrass(treatment, lawns),

@@ -3,9 +3,10 @@ import { type Finding, hold } from "#domain/foundation/finding";
 import { listWords } from "#domain/foundation/list-words";
 import { type LabelFacts, type ProductRate } from "#domain/label/label-facts";
 import { canonicalAmountOf } from "#domain/quantities/exact-quantity";
-import { compareRates, type Rate, rateFromAmounts } from "#domain/quantities/rate";
+import { compareRates } from "#domain/quantities/rate";
 import { compareRational, rational, subtractRational } from "#domain/quantities/rational";
 import { amountIn, type FillStop, type SprayConcentration } from "#domain/mixing/tank-fill";
+import { rateOnGround } from "#domain/mixing/stated-rate";
 import { type HeldMix, type TreatedStop } from "#domain/mixing/tank-plan-question";
 import { type TicketSprayer, type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { type Grass } from "#domain/turf/grass";
@@ -78,21 +79,14 @@ function grassesUnder({ stop, treatments }: NextMix): readonly Grass[] {
   return stop.lawns.filter(({ zoneId }) => zoneIds.has(zoneId)).flatMap((lawn) => lawn.grasses);
 }
 
-function whyUnwanted(label: LabelFacts | "unknown", grasses: readonly Grass[]): Unwanted["why"] | undefined {
+/** Why a product must not reach lawns of these grasses without a plan; undefined for a feed whose label names them all. */
+export function whyUnwanted(label: LabelFacts | "unknown", grasses: readonly Grass[]): Unwanted["why"] | undefined {
   if (label === "unknown") return "label-not-known";
   const named = label.uses.map((use) => use.grasses);
   const isNamed = (grass: Grass) => named.some((names) => names === "any turfgrass" || (names !== "unknown" && names.includes(grass)));
   if (!grasses.every(isNamed)) return named.includes("unknown") ? "label-not-known" : "not-labeled-for-its-turf";
   if (grasses.length === 0 || label.epaRegistrationNumber === "unknown") return "label-not-known";
   return label.epaRegistrationNumber === "none" ? undefined : "pesticide-not-planned";
-}
-
-/** What a concentration comes to on the ground at what the sprayer puts out. */
-function rateOnGround(concentration: SprayConcentration, { amount, per }: Rate<"carrier-volume-per-area">): ProductRate {
-  const [over, under] = [concentration.amount * amount, concentration.per * per];
-  return concentration.basis === "product-mass-per-spray-volume"
-    ? rateFromAmounts("product-mass-per-area", over, under)
-    : rateFromAmounts("product-volume-per-area", over, under);
 }
 
 function isWithinLabel({ productId, concentration }: MixInTank["products"][number], { treatments, gear }: NextMix): boolean {
@@ -124,7 +118,8 @@ export function isSameMix(held: HeldMix, next: FillStop["products"], toolOf: (pr
   });
 }
 
-const WHY: Readonly<Record<Unwanted["why"], string>> = {
+/** The same in words, after the product's name. */
+export const WHY_UNWANTED: Readonly<Record<Unwanted["why"], string>> = {
   "not-labeled-for-its-turf": "is not labeled for the grass there",
   "label-not-known": "may not be labeled for the grass there: its label, or the grass, is not on file",
   "pesticide-not-planned": "is a pesticide that is not planned there",
@@ -132,7 +127,7 @@ const WHY: Readonly<Record<Unwanted["why"], string>> = {
 
 /** The hold for a last mix that has to be out of the tank before the next lawn, with no clean-out on file. */
 export function notCleanedOut(last: MixInTank, { stop, gear }: Pick<NextMix, "stop" | "gear">, unwanted: readonly Unwanted[]): Finding {
-  const reasons = unwanted.map(({ productName, why }) => `${productName} ${WHY[why]}`);
+  const reasons = unwanted.map(({ productName, why }) => `${productName} ${WHY_UNWANTED[why]}`);
   return hold("office", {
     rule: "clean-out",
     source: "label",

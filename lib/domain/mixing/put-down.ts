@@ -1,6 +1,7 @@
 import { formatQuantity } from "#domain/quantities/format-quantity";
 import { type MixTicket } from "#domain/mixing/mix-ticket";
 import { sprayForGround, type SprayMix } from "#domain/mixing/spray-mix";
+import { treatedWords } from "#domain/mixing/treated-area";
 
 /** What one lawn gets, in words. */
 export interface LawnPutDown {
@@ -30,7 +31,7 @@ export function putDownOf(mixes: MixTicket["mixes"]): readonly PutDown[] {
       how: mix.setting === "not-calibrated" ? passes : `setting ${mix.setting.setting}, ${passes}`,
       lawns: mix.lawns
         .filter(({ amount }) => amount.amount > 0n)
-        .map(({ name, treatedArea, amount }) => ({ lawn: name, treatedArea: formatQuantity(treatedArea, "us"), amount: formatQuantity(amount, "us") })),
+        .map(({ name, amount, ...lawn }) => ({ lawn: name, treatedArea: treatedWords(lawn), amount: formatQuantity(amount, "us") })),
     };
   });
 }
@@ -44,6 +45,6 @@ function sprayed(mix: SprayMix) {
     how: loads,
     lawns: mix.lawns
       .filter(({ finished }) => finished.amount > 0n)
-      .map(({ name, treatedArea, finished }) => ({ lawn: name, treatedArea: formatQuantity(treatedArea, "us"), amount: formatQuantity(finished, "us") })),
+      .map(({ name, finished, ...lawn }) => ({ lawn: name, treatedArea: treatedWords(lawn), amount: formatQuantity(finished, "us") })),
   };
 }

@@ -1,6 +1,7 @@
 import { type Finding, hold, note, takeCare } from "#domain/foundation/finding";
 import { ended } from "#domain/foundation/full-stop";
 import { listWords } from "#domain/foundation/list-words";
+import { type LabelFacts, type LabelUse } from "#domain/label/label-facts";
 import { notReadOnLabel } from "#domain/label/not-read";
 import { DEFAULT_SPRAY_WEATHER_SETTINGS, stated, type WeatherLimits } from "#domain/weather/spray-limits";
 import { isSprayed, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
@@ -79,7 +80,7 @@ export const OF_FLOWERS: ReadonlySet<string> = new Set(["in-bloom", "bloom-not-l
  * Whether flowers keep a product off some lawns. Pesticides alone are asked about bees. What blooms is seen at the gate,
  * so that not knowing it wants care and does not hold.
  */
-export function checkBloom({ label, use }: Pick<TicketTreatment, "label" | "use">, lawns: readonly LawnInBloom[]): readonly Finding[] {
+export function checkBloom({ label, use }: { readonly label: LabelFacts; readonly use: Pick<LabelUse, "bloomAndBees" | "useName"> }, lawns: readonly LawnInBloom[]): readonly Finding[] {
   const { bloomAndBees } = use;
   if (bloomAndBees === "none") return [];
   const words = { source: "label", citation: `label of ${label.productName}, ${use.useName}` } as const;

@@ -4,6 +4,7 @@ import { settle } from "#domain/quantities/exact-quantity";
 import { formatQuantity } from "#domain/quantities/format-quantity";
 import { compare, sum } from "#domain/quantities/quantity";
 import { belowFirstMark, noTool, roundedBelowLowest } from "#domain/mixing/granular-mix";
+import { plannedStrength, strengthOf } from "#domain/mixing/stated-rate";
 import { fittingTool, rateOver, sprayForGround, type SprayMix, type SprayTreatment } from "#domain/mixing/spray-mix";
 import { type TicketSprayer } from "#domain/mixing/ticket-question";
 
@@ -30,7 +31,8 @@ function checkMeasuring(treatment: SprayTreatment, mix: SprayMix): readonly Find
   const total = mix.products.find((product) => product.line === line)?.total;
   const area = sum("area", mix.lawns.map(({ treatedArea }) => treatedArea));
   if (total === undefined) return [];
-  return roundedBelowLowest(treatment, rateOver(total, area), "this visit");
+  const became = plannedStrength(treatment) === undefined ? rateOver(total, area) : strengthOf(total, mix.finished);
+  return roundedBelowLowest(treatment, became, "this visit");
 }
 
 /** Liquids that fill the tank by themselves leave no room for water. */

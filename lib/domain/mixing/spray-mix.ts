@@ -10,15 +10,16 @@ import { amountOfMarks, marksWithin, nearestMarks } from "#domain/quantities/rou
 import { FORMULATIONS, type LabelFacts, type ProductRate } from "#domain/label/label-facts";
 import { highestOf, measureOut, smallerOf } from "#domain/mixing/granular-mix";
 import { mixingSteps } from "#domain/mixing/mixing-steps";
+import { plannedStrength } from "#domain/mixing/stated-rate";
 import { type TicketSettings, type TicketSprayer, type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { type TreatedLawn } from "#domain/mixing/treated-area";
 
 export type SprayTreatment = TicketTreatment & { readonly gear: TicketSprayer };
 
-/** Sprays of one machine at one output on the same lawns go into one tank. */
+/** Sprays of one machine at one output on the same lawns, and of spot work on the same share of them, go into one tank. */
 export function tanksOf(treatments: readonly SprayTreatment[]): readonly (readonly SprayTreatment[])[] {
-  const tanks = groupedBy(treatments, ({ gear: { equipmentId, carrier }, zoneIds }) =>
-    JSON.stringify([equipmentId, String(carrier.rate.amount), String(carrier.rate.per), [...new Set(zoneIds)].toSorted()]),
+  const tanks = groupedBy(treatments, ({ gear: { equipmentId, carrier }, zoneIds, spot }) =>
+    JSON.stringify([equipmentId, String(carrier.rate.amount), String(carrier.rate.per), [...new Set(zoneIds)].toSorted(), spot?.shareBasisPoints ?? "all over"]),
   );
   return [...tanks.values()];
 }
@@ -140,7 +141,7 @@ function marksOfVisit(gear: TicketSprayer, area: Quantity<"area">, tankMark: Mea
  * Works a spray out for one visit: finished volume from the carrier rate and the treated area, to the nearest mark of
  * the tank's gauge; loads by the tank's size; each product of each load rounded by itself to its tool's mark, never above
  * the label's highest rate on the ground that the load covers, nor above the concentration which that rate makes in the
- * load (by half a canonical unit at most). The loads add up to the visit; the lawns add up to its products and to what
+ * load (by half a canonical unit at most); what is planned by strength is measured for the load's own volume. The loads add up to the visit; the lawns add up to its products and to what
  * their ground takes of spray, which is what is drawn for them from a fill for several visits. There is no mix, but
  * a hold, where the sprayer puts out nothing, where its tank is smaller than one mark of the gauge, and where it would be
  * filled more often than any day takes. Products that don't fit into the water are a hold too; the mix then has no water.
@@ -175,16 +176,16 @@ export function mixSpray(
     lawns: sharedOut(lawns, sprayForGround(gear.carrier, lawns), products),
     steps: mixingSteps(ordered.map(({ label }) => label), loads.map(({ water }) => water), "load"),
   };
-  return { mix, findings: wanted === 0n ? [lessThanAMark(gear)] : [] };
+  return { mix, findings: wanted === 0n ? [lessThanAMark(gear, ordered.some((treatment) => plannedStrength(treatment) !== undefined))] : [] };
 }
 
-function lessThanAMark({ name }: TicketSprayer): Finding {
+function lessThanAMark({ name }: TicketSprayer, isByStrength: boolean): Finding {
   return takeCare({
     rule: "spray-less-than-a-mark",
     source: "house",
     what: `This visit takes less spray than half a mark of the gauge of ${name}.`,
-    figure: "One mark is mixed with the product for this ground, which makes it thinner.",
-    toDo: "Spray all of it evenly on this ground, or take a smaller sprayer with finer marks.",
+    figure: isByStrength ? "One mark is mixed at its strength, and some of it is left." : "One mark is mixed with the product for this ground, which makes it thinner.",
+    toDo: isByStrength ? "Take a smaller sprayer with finer marks, or use the rest where it is labeled." : "Spray all of it evenly on this ground, or take a smaller sprayer with finer marks.",
     about: [name],
   });
 }
@@ -234,8 +235,10 @@ function tankLoad(treatments: readonly SprayTreatment[], { number, finished, gro
   const products = treatments.map((treatment): SprayedAmount => {
     const { line, rate } = treatment;
     const ceiling = highestOf(treatment);
-    const most = smallerOf<"mass" | "volume">(rateTimes(ceiling, ground), inFinished(ceiling, carrier, finished));
-    const measured = measureOut<"mass" | "volume">(rateTimes(rate, ground), most, fittingTool(treatment));
+    const isByStrength = plannedStrength(treatment) !== undefined;
+    const strongest = inFinished(ceiling, carrier, finished);
+    const most = isByStrength ? strongest : smallerOf<"mass" | "volume">(rateTimes(ceiling, ground), strongest);
+    const measured = measureOut<"mass" | "volume">(isByStrength ? inFinished(rate, carrier, finished) : rateTimes(rate, ground), most, fittingTool(treatment));
     return { line, amount: measured.amount, marks: measured.marks };
   });
   return { number, finished, products, water: waterBeside(products, finished) };

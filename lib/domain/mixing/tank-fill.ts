@@ -5,16 +5,16 @@ import { accept, badInput, type Outcome } from "#domain/foundation/outcome";
 import { type ExactQuantity, type Measure } from "#domain/quantities/exact-quantity";
 import { formatQuantitiesApart, formatQuantity } from "#domain/quantities/format-quantity";
 import { compare, fromAmount, type Quantity, smallest, sum } from "#domain/quantities/quantity";
-import { concentrationInSpray, type Rate, times } from "#domain/quantities/rate";
+import { concentrationInSpray, times } from "#domain/quantities/rate";
 import { reduce, roundQuotient } from "#domain/quantities/rational";
-import { type LabelFacts } from "#domain/label/label-facts";
+import { type LabelFacts, type SprayRate } from "#domain/label/label-facts";
 import { mixedFor } from "#domain/mixing/fill-sizes";
 import { belowFirstMark, highestOf, measureOut } from "#domain/mixing/granular-mix";
 import { mixingSteps } from "#domain/mixing/mixing-steps";
 import { type ProductAmount, sprayForGround, type SprayMix, waterBeside } from "#domain/mixing/spray-mix";
 import { type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
 
-export type SprayConcentration = Rate<"product-volume-per-spray-volume"> | Rate<"product-mass-per-spray-volume">;
+export type SprayConcentration = SprayRate;
 
 /** One visit that a fill is meant to serve, as its mix ticket has it. */
 export interface FillStop {

@@ -8,7 +8,7 @@ import { type Rate } from "#domain/quantities/rate";
 import { type Grass } from "#domain/turf/grass";
 import { type Outcome } from "#domain/foundation/outcome";
 import { type PerNutrient } from "#domain/turf/nutrients";
-import { type ActiveIngredient, type LabelFacts, type LabelUse, type ProductRate } from "#domain/label/label-facts";
+import { type ActiveIngredient, type AreaRates, type LabelFacts, type LabelRates, type LabelUse, type ProductRate, type UseRate } from "#domain/label/label-facts";
 import { type LawnPace } from "#domain/mixing/time-on-lawn";
 import { type EnteredHigh } from "#domain/weather/forecast-high";
 import { type WaterBeside, type WaterEdge } from "#domain/rules/kept-clear";
@@ -43,6 +43,8 @@ export interface PastApplication {
   readonly activeIngredients: readonly PastIngredient[] | "unknown";
   /** On the ground that was treated, by the analysis that is on file today. */
   readonly nutrients: Outcome<NutrientRates>;
+  /** There only where it was spot work; limits are for the spots, the year's ledger for the whole lawn. */
+  readonly spot?: SpotWork;
 }
 
 /** One lawn of the visit. */
@@ -97,15 +99,28 @@ export interface TicketTool<D extends "mass" | "volume" = "mass" | "volume"> {
   readonly mark: Measure<D>;
 }
 
+/** A label's use with its rates over the ground, whatever they are stated over. */
+export type TicketUse = Omit<LabelUse, "rates"> & { readonly rates: AreaRates };
+
+/** Work on a stated share of a lawn, in hundredths of a percent. */
+export interface SpotWork {
+  readonly shareBasisPoints: number;
+}
+
 /** One product at one rate for one reason, with what it is put down with. */
 export interface TicketTreatment {
   readonly line: number;
   readonly productId: string;
   readonly label: LabelFacts;
-  readonly use: LabelUse;
+  readonly use: TicketUse;
   /** Who held the entry against the label, or null where nobody has. */
   readonly labelConfirmedBy: string | null;
+  /** Over the ground that is treated; of a rate in the finished spray what it comes to at what the sprayer puts out. */
   readonly rate: ProductRate;
+  /** The plan's rate and the label's as they are stated; there only where one of them is of product in the finished spray. */
+  readonly asStated?: { readonly rate: UseRate; readonly rates: LabelRates };
+  /** There only for spot work; without it a treatment goes all over its lawns. */
+  readonly spot?: SpotWork;
   readonly rateText: string;
   readonly reason: string;
   readonly zoneIds: readonly string[];

@@ -33,9 +33,9 @@ export interface NutrientWorking {
   readonly working: Working;
 }
 
-/** The largest treated area of a lawn over the mixes: what its nutrients are spread over. */
+/** The largest area of a lawn over the mixes: what its nutrients are spread over; of spot work the lawn that it is a share of, as the ledger counts it. */
 export function spreadOver({ mixes }: MixTicket, zoneId: string): Quantity<"area"> {
-  const areas = mixes.flatMap((mix) => mix.lawns.filter((lawn) => lawn.zoneId === zoneId).map(({ treatedArea }) => treatedArea));
+  const areas = mixes.flatMap((mix) => mix.lawns.filter((lawn) => lawn.zoneId === zoneId).map(({ treatedArea, spot }) => spot?.treatable ?? treatedArea));
   return areas.reduce((most, area) => (area.amount > most.amount ? area : most), of("sq ft", 0n));
 }
 

@@ -1,10 +1,12 @@
 import { type Working } from "#domain/foundation/working";
 import { type ExactQuantity } from "#domain/quantities/exact-quantity";
 import { formatQuantity } from "#domain/quantities/format-quantity";
+import { of } from "#domain/quantities/quantity";
 import { rational } from "#domain/quantities/rational";
 import { type ProductRate } from "#domain/label/label-facts";
 import { highestOf } from "#domain/mixing/granular-mix";
-import { fittingTool, inFinished, rateTimes, type SprayTreatment, type TankLoad } from "#domain/mixing/spray-mix";
+import { fittingTool, inFinished, rateTimes, type SprayedAmount, type SprayTreatment, type TankLoad } from "#domain/mixing/spray-mix";
+import { plannedStrength } from "#domain/mixing/stated-rate";
 import { markInputs } from "#domain/mixing/ticket-working-granular";
 import { groundOfLoad, marksOf, type SprayAsked } from "#domain/mixing/ticket-working-load";
 import { ROUNDED_UP_TOO_MUCH, type Rounded, roundingSteps } from "#domain/mixing/ticket-working-rounding";
@@ -39,11 +41,41 @@ function limitsOf(asked: SprayAsked, load: TankLoad, treatment: SprayTreatment, 
   };
 }
 
+/** How much goes into a load of a product that is planned by strength: so much for each gallon of the load's finished spray. */
+function strengthInLoad(asked: SprayAsked, load: TankLoad, treatment: SprayTreatment, inLoad: SprayedAmount): Working {
+  const { label, rate, rateText } = treatment;
+  const unit = unitOf(inLoad.amount);
+  const tool = fittingTool(treatment);
+  const wanted = inFinished(rate, asked.mix.carrier, load.finished);
+  const [finished, inGallon] = [inUnit(load.finished, "gal"), inUnit(inFinished(rate, asked.mix.carrier, of("gal", 1n)), unit)];
+  const strongest = (most: ProductRate) => inFinished(most, asked.mix.carrier, load.finished);
+  return {
+    title: `${label.productName} for ${loadName(asked, load)}`,
+    formula: "amount = gallons of finished spray in the load × product in a gallon, to the tool’s nearest mark, never stronger than the label’s highest",
+    inputs: [
+      { name: "Finished spray", figure: finished, from: loadName(asked, load) },
+      { name: "Strength", figure: `${inGallon} per gal`, from: `planned at ${rateText}` },
+      ...markInputs(tool, (mark) => inUnit(mark, unit)),
+    ],
+    steps: [
+      `${finished} ÷ 1 gal × ${inGallon} = ${inUnit(wanted, unit)}`,
+      ...roundingSteps({
+        ...{ wanted, amount: inLoad.amount, marks: inLoad.marks, tool, unit },
+        byLabel: [{ words: "the strength that the label’s highest rate makes in this load", most: strongest(highestOf(treatment)) }],
+        byPlan: [{ words: `the strength that the plan makes in this load ${ROUNDED_UP_TOO_MUCH}`, most: strongest(rate) }],
+      }),
+    ],
+    result: formatQuantity(inLoad.amount, "us"),
+    source: `${labelWords(treatment, unit)}; the mark: common practice`,
+  };
+}
+
 /** How much of a product goes into a load: its rate on the ground that the load covers, to the tool's mark. */
 export function productInLoadWorking(asked: SprayAsked, load: TankLoad, treatment: SprayTreatment): readonly ProductWorking[] {
   const { line, label, rate, rateText } = treatment;
   const inLoad = load.products.find((product) => product.line === line);
   if (inLoad === undefined) return [];
+  if (plannedStrength(treatment) !== undefined) return [{ line, working: strengthInLoad(asked, load, treatment, inLoad) }];
   const unit = unitOf(inLoad.amount);
   const ground = groundOfLoad(asked, load);
   const tool = fittingTool(treatment);

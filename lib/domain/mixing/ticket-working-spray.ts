@@ -1,18 +1,21 @@
 import { type Working } from "#domain/foundation/working";
 import { type Measure } from "#domain/quantities/exact-quantity";
 import { formatQuantity } from "#domain/quantities/format-quantity";
+import { areOverArea } from "#domain/label/label-facts";
+import { formatFigure } from "#domain/quantities/format-number";
 import { formatRate } from "#domain/quantities/format-rate";
 import { of, sum } from "#domain/quantities/quantity";
-import { type Rate, times } from "#domain/quantities/rate";
+import { percentByVolumeOf, type Rate, times } from "#domain/quantities/rate";
 import { type MixTicket } from "#domain/mixing/mix-ticket";
 import { type SprayedLawn, type SprayedProduct, type SprayMix, type SprayTreatment } from "#domain/mixing/spray-mix";
+import { plannedStrength } from "#domain/mixing/stated-rate";
 import { amountIn } from "#domain/mixing/tank-fill";
 import { isSprayed, type TicketQuestion } from "#domain/mixing/ticket-question";
 import { placeOf, treatedAreaWorking } from "#domain/mixing/ticket-working-area";
 import { finishedWorking, loadWorking, type SprayAsked } from "#domain/mixing/ticket-working-load";
 import { productInLoadWorking, type ProductWorking, waterWorking } from "#domain/mixing/ticket-working-mix-in";
 import { mixingOrderWorking } from "#domain/mixing/ticket-working-order";
-import { inUnit, perThousand, sumLines, THOUSAND_SQ_FT, unitOf } from "#domain/mixing/ticket-working-words";
+import { inUnit, perGallon, perThousand, sumLines, THOUSAND_SQ_FT, unitOf } from "#domain/mixing/ticket-working-words";
 
 /** The workings of every amount of one spray. */
 export interface SprayWorkings {
@@ -83,7 +86,27 @@ function spokenConcentration(rate: Rate<"product-mass-per-spray-volume"> | Rate<
 
 const GALLON = of("gal", 1n);
 
-function concentrationWorking({ mix, treatments }: SprayAsked, { line, productName, concentration }: SprayedProduct): Working {
+/** The strength of what is planned by the gallon of finished spray: as it was stated, whatever ground it covers. */
+function strengthWorking(product: SprayedProduct, { rateText, asStated }: SprayTreatment): Working {
+  const { productName, concentration } = product;
+  const inGallon = perGallon(concentration);
+  const percent = concentration.basis === "product-volume-per-spray-volume" && rateText.includes("%") ? `${formatFigure(percentByVolumeOf(concentration), { decimals: MOST_PERCENT_DECIMALS, quarters: false })}%` : undefined;
+  return {
+    title: `${productName} in the finished spray`,
+    formula: "product in a gallon = the strength that is planned; the ground does not change it",
+    inputs: [{ name: "Strength", figure: percent === undefined ? `${inGallon} per gal` : `${percent} of the finished spray`, from: `planned at ${rateText}` }],
+    steps: percent === undefined ? [] : [`${inUnit(GALLON, "fl oz")} × ${percent} = ${inGallon}`],
+    result: spokenConcentration(concentration),
+    source: asStated === undefined || areOverArea(asStated.rates) ? "the plan" : `the label of ${productName}, which states it in the finished spray`,
+  };
+}
+/** So many that the line comes to the same figure of fluid ounces. */
+const MOST_PERCENT_DECIMALS = 7;
+
+function concentrationWorking({ mix, treatments }: SprayAsked, product: SprayedProduct): Working {
+  const { line, productName, concentration } = product;
+  const planned = treatments.find((treatment) => treatment.line === line);
+  if (planned !== undefined && plannedStrength(planned) !== undefined) return strengthWorking(product, planned);
   const unit = concentration.basis === "product-mass-per-spray-volume" ? "oz wt" : "fl oz";
   const rates = treatments.filter((treatment) => treatment.line === line);
   const puts = inUnit(times(mix.carrier.rate, THOUSAND_SQ_FT), "gal");

@@ -5,8 +5,9 @@ import { of, type Quantity } from "#domain/quantities/quantity";
 import { type Rate, type RateBasis, times } from "#domain/quantities/rate";
 import { divideRational, type Rational, rational } from "#domain/quantities/rational";
 import { type Dimension, type Unit, units } from "#domain/quantities/units";
-import { type LabelRates } from "#domain/label/label-facts";
+import { areOverArea, type AreaRates, type SprayRate, type SprayRates } from "#domain/label/label-facts";
 import { rateTimes } from "#domain/mixing/spray-mix";
+import { statedOf } from "#domain/mixing/stated-rate";
 import { type TicketTreatment } from "#domain/mixing/ticket-question";
 
 /** What rates of a lawn are said over. */
@@ -98,12 +99,23 @@ export function areaTimesRate<B extends AreaBasis>(area: Measure<"area">, rate: 
   return `${inUnit(area, "sq ft")} ÷ 1,000 sq ft × ${perThousand(rate, unit)} = ${inUnit(times<AreaBasis>(rate, area), unit)}`;
 }
 
-/** Whose rates they are: "the label of Harrowgate 32, Lawns: 2 lb to 3 lb per 1,000 sq ft". */
-export function labelWords({ label, use }: TicketTreatment, unit: Unit): string {
-  return `the label of ${label.productName}, ${use.useName}: ${rangeWords(use.rates, unit)}`;
+/** Whose rates they are: "the label of Harrowgate 32, Lawns: 2 lb to 3 lb per 1,000 sq ft"; "1 fl oz to 2 fl oz per gal". */
+export function labelWords(treatment: TicketTreatment, unit: Unit): string {
+  const { rates } = statedOf(treatment);
+  return `the label of ${treatment.label.productName}, ${treatment.use.useName}: ${areOverArea(rates) ? rangeWords(rates, unit) : strengthWords(rates)}`;
 }
 
-function rangeWords({ low, high }: LabelRates, unit: Unit): string {
+function strengthWords({ low, high }: SprayRates): string {
+  return `${perGallon(low)} to ${perGallon(high)} per gal`;
+}
+
+/** What a strength is in a gallon of finished spray, in a line of arithmetic: "1.5 fl oz". */
+export function perGallon(rate: SprayRate): string {
+  const gallon = of("gal", 1n);
+  return rate.basis === "product-mass-per-spray-volume" ? inUnit(times(rate, gallon), "oz wt") : inUnit(times(rate, gallon), "fl oz");
+}
+
+function rangeWords({ low, high }: AreaRates, unit: Unit): string {
   const [amountLow, amountHigh] = [low, high].map((rate) => rateTimes(rate, THOUSAND_SQ_FT));
   if (amountLow === undefined || amountHigh === undefined || amountLow.dimension !== units[unit].dimension) return "by another measure";
   return `${inUnit(amountLow, unit)} to ${inUnit(amountHigh, unit)} per 1,000 sq ft`;

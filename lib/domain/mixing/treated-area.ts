@@ -1,8 +1,11 @@
 import { type Finding, hold } from "#domain/foundation/finding";
+import { multiplyExact, settle } from "#domain/quantities/exact-quantity";
+import { formatQuantity } from "#domain/quantities/format-quantity";
 import { type Quantity } from "#domain/quantities/quantity";
+import { partOfShare, shareWords, WHOLE_LAWN } from "#domain/quantities/share";
 import { type ClearStrip, keptClearOf } from "#domain/rules/kept-clear";
 import { type RulePack } from "#domain/rules/rule-pack";
-import { isSpread, type TicketLawn, type TicketTreatment } from "#domain/mixing/ticket-question";
+import { isSpread, type SpotWork, type TicketLawn, type TicketTreatment } from "#domain/mixing/ticket-question";
 
 /** How much of a lawn a treatment goes on. */
 export interface TreatedLawn {
@@ -13,11 +16,14 @@ export interface TreatedLawn {
   readonly keptClear: Quantity<"area">;
   /** The strips that what is kept clear is made of; there only where the lawn runs along water. */
   readonly strips?: readonly ClearStrip[];
+  /** Of spot work: its share, and what it is a share of; there only for spot work. */
+  readonly spot?: SpotWork & { readonly treatable: Quantity<"area"> };
   readonly treatedArea: Quantity<"area">;
 }
 
 /**
- * The area of each lawn of a treatment less what stays clear of water for it. What is kept clear belongs to treatment,
+ * The area of each lawn of a treatment less what stays clear of water for it, and of spot work its stated share of that, down
+ * to the canonical unit. What is kept clear belongs to treatment,
  * equipment and rule: the same lawn can have two treated areas. A strip larger than the lawn, and a lawn
  * without an area, leave nothing, as a hold.
  */
@@ -35,10 +41,22 @@ export function treatedLawns(
       const { zoneId, letter, name, area: lawnArea } = lawn;
       const isNothingLeft = keptClear.amount >= lawnArea.amount;
       if (isNothingLeft) findings.push(nothingLeft(treatment, lawn));
-      const treatedArea: Quantity<"area"> = { dimension: "area", amount: isNothingLeft ? 0n : lawnArea.amount - keptClear.amount };
-      return { zoneId, letter, name, lawnArea, keptClear, ...(strips.length === 0 ? {} : { strips }), treatedArea };
+      const treatable: Quantity<"area"> = { dimension: "area", amount: isNothingLeft ? 0n : lawnArea.amount - keptClear.amount };
+      return { zoneId, letter, name, lawnArea, keptClear, ...(strips.length === 0 ? {} : { strips }), ...shareTreated(treatment.spot, treatable) };
     });
   return { lawns: treated, findings };
+}
+
+/** The treated area in words, with its share where it is spot work: "120 sq ft in spots, 5% of the lawn". */
+export function treatedWords({ treatedArea, spot }: Pick<TreatedLawn, "treatedArea" | "spot">): string {
+  const area = formatQuantity(treatedArea, "us");
+  return spot === undefined || spot.shareBasisPoints === WHOLE_LAWN ? area : `${area} in spots, ${shareWords(spot.shareBasisPoints)} of the lawn`;
+}
+
+/** What is treated of ground that may be: all of it, or of spot work its share, down to the canonical unit. */
+export function shareTreated(spot: SpotWork | undefined, treatable: Quantity<"area">): Pick<TreatedLawn, "spot" | "treatedArea"> {
+  if (spot === undefined) return { treatedArea: treatable };
+  return { spot: { ...spot, treatable }, treatedArea: settle(multiplyExact(treatable, partOfShare(spot.shareBasisPoints)), "down") };
 }
 
 function placementOf(treatment: TicketTreatment) {

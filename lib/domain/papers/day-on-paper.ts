@@ -2,6 +2,7 @@ import { formatQuantity } from "#domain/quantities/format-quantity";
 import { listWords } from "#domain/foundation/list-words";
 import { type LoadingList } from "#domain/mixing/loading-list";
 import { type FillOfRoute } from "#domain/mixing/tank-plan-answer";
+import { treatedWords } from "#domain/mixing/treated-area";
 import { type MixTicket } from "#domain/mixing/mix-ticket";
 import { settingWords, toolWords } from "#domain/papers/loads-on-paper";
 import { type LoadingGroup, type LoadingLine, type LoadingList as LoadingListPaper } from "#domain/papers/loading-list";
@@ -115,14 +116,14 @@ function mixesOnPaper({ number, mixes }: NonNullable<StopToPrint["ticket"]>): re
         name: `Spread ${mix.productName}, ${mix.gearName}, ${settingWords(mix)}`,
         ticketNumber,
         usedUnit: "lb",
-        amounts: mix.lawns.map(({ name, treatedArea, amount }) => ({ lawn: name, treatedArea: formatQuantity(treatedArea, "us"), amount: formatQuantity(amount, "us") })),
+        amounts: mix.lawns.map(({ name, amount, ...lawn }) => ({ lawn: name, treatedArea: treatedWords(lawn), amount: formatQuantity(amount, "us") })),
       };
     }
     return {
       name: `Spray ${mix.products.map(({ productName }) => productName).join(" and ")}, ${mix.gearName}`,
       ticketNumber,
       usedUnit: "gal",
-      amounts: mix.lawns.map(({ name, treatedArea, finished }) => ({ lawn: name, treatedArea: formatQuantity(treatedArea, "us"), amount: formatQuantity(finished, "us") })),
+      amounts: mix.lawns.map(({ name, finished, ...lawn }) => ({ lawn: name, treatedArea: treatedWords(lawn), amount: formatQuantity(finished, "us") })),
     };
   });
 }

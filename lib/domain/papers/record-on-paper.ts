@@ -3,7 +3,8 @@ import { listWords } from "#domain/foundation/list-words";
 import { type Finding, hold } from "#domain/foundation/finding";
 import { formatQuantity } from "#domain/quantities/format-quantity";
 import { fromAmount } from "#domain/quantities/quantity";
-import { LAWN_OUTCOME_WORDS, type MeasuredBy, type RecordContent, type RecordedAmount, type RecordedLicense, type RecordedTreatment } from "#domain/register/record-content";
+import { onSpotsWords } from "#domain/quantities/share";
+import { LAWN_OUTCOME_WORDS, type MeasuredBy, NOT_PLANNED, type RecordContent, type RecordedAmount, type RecordedLicense, type RecordedTreatment } from "#domain/register/record-content";
 import { type AmountOnRecord, type ApplicationRecordPaper, type RecordAmendment, type RecordProduct } from "#domain/papers/application-record-paper";
 import { companyOnPaper, numberOnPaper, rulesOnPaper } from "#domain/papers/company-on-paper";
 import { NOT_RECORDED, NOT_TAKEN, type PaperValue, said, TO_WRITE } from "#domain/papers/paper";
@@ -197,7 +198,7 @@ function amountOf(total: RecordedAmount, measuredBy: MeasuredBy): AmountOnRecord
 }
 
 function productOf(treatment: RecordedTreatment): RecordProduct {
-  const { productName, total, measuredBy, formulation, activeIngredients, epaRegistrationNumber, isRestrictedUse, plannedRate, lots, fill } = treatment;
+  const { productName, total, measuredBy, formulation, activeIngredients, epaRegistrationNumber, isRestrictedUse, plannedRate, spotShareBasisPoints, lots, fill } = treatment;
   return {
     brand: productName,
     amount: amountOf(total, measuredBy),
@@ -206,7 +207,7 @@ function productOf(treatment: RecordedTreatment): RecordProduct {
       activeIngredients: saidOr(activeIngredients, notApplying("none on file")),
       registrationNumber: epaRegistrationNumber === null ? notApplying("none on file") : said(epaRegistrationNumber),
       restrictedUse: said(isRestrictedUse ? "yes" : "no"),
-      rate: said(`${plannedRate}, as planned`),
+      rate: said(plannedRate === NOT_PLANNED ? NOT_PLANNED : `${plannedRate}${onSpotsWords(spotShareBasisPoints)}, as planned`),
       fertilizerAnalysis: NOT_RECORDED,
       lot: saidOr(lots.map(({ number, amount }) => `${number} (${amount.words})`), NOT_RECORDED),
       fill: fill === null ? notApplying(isSpread(treatment) ? "spread dry" : "none on file") : said(`Fill ${String(fill.number)}, ${fill.sprayed.words} of it`),

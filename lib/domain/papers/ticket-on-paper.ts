@@ -2,13 +2,15 @@ import { type Finding } from "#domain/foundation/finding";
 import { canonicalAmountOf } from "#domain/quantities/exact-quantity";
 import { formatQuantity, formatQuantityIn } from "#domain/quantities/format-quantity";
 import { formatRate } from "#domain/quantities/format-rate";
-import { of, type Quantity } from "#domain/quantities/quantity";
+import { of } from "#domain/quantities/quantity";
+import { onSpotsWords } from "#domain/quantities/share";
 import { type LabelFacts } from "#domain/label/label-facts";
 import { type AftercareTimeline } from "#domain/mixing/aftercare";
 import { type AftercareStep } from "#domain/mixing/aftercare-step";
 import { type NutrientMasses, per1000SqFt } from "#domain/mixing/delivered";
 import { type MixTicket, neededOf } from "#domain/mixing/mix-ticket";
 import { type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
+import { type TreatedLawn, treatedWords } from "#domain/mixing/treated-area";
 import { packOf } from "#domain/rules/packs-on-file";
 import { loadsOnPaper, settingWords, stepsOnPaper } from "#domain/papers/loads-on-paper";
 import { type AftercareLine, type MixTicketPaper, type NutrientLine, type TicketLawn, type TicketProduct } from "#domain/papers/mix-ticket-paper";
@@ -84,14 +86,14 @@ function registrationOf({ epaRegistrationNumber, analysis }: LabelFacts): PaperV
   return { kind: "does-not-apply", because: analysis === "none" || analysis === "unknown" ? "not registered" : "a fertilizer, not registered" };
 }
 
-function productOf({ line, productId, label, rateText }: TicketTreatment, ticket: MixTicket, lots: TicketToPrint["lotOfProduct"]): TicketProduct {
+function productOf({ line, productId, label, rateText, spot }: TicketTreatment, ticket: MixTicket, lots: TicketToPrint["lotOfProduct"]): TicketProduct {
   const amounts = neededOf(ticket.mixes).filter((needed) => needed.line === line);
   const lot = lots.get(productId);
   return {
     name: label.productName,
     registration: registrationOf(label),
     lot: lot === undefined ? "none on hand" : `${lot} (taken next)`,
-    rate: rateText,
+    rate: `${rateText}${onSpotsWords(spot?.shareBasisPoints)}`,
     total: amounts.map(({ amount }) => formatQuantity(amount, "us")).join(" and ") || "none",
   };
 }
@@ -99,18 +101,18 @@ function productOf({ line, productId, label, rateText }: TicketTreatment, ticket
 /** One row for each lawn of each mix, with nothing under products of other mixes. */
 function lawnsOf({ mixes }: MixTicket, { treatments }: TicketQuestion): readonly TicketLawn[] {
   return mixes.flatMap((mix): readonly TicketLawn[] => {
-    const row = (name: string, treatedArea: Quantity<"area">, words: string, amountOf: (line: number) => string | undefined): TicketLawn => ({
-      name,
-      treatedArea: formatQuantity(treatedArea, "us"),
+    const row = (lawn: TreatedLawn, words: string, amountOf: (line: number) => string | undefined): TicketLawn => ({
+      name: lawn.name,
+      treatedArea: treatedWords(lawn),
       mix: words,
       amounts: treatments.map(({ line }) => amountOf(line) ?? "–"),
     });
     if (mix.kind === "granular") {
-      return mix.lawns.map(({ name, treatedArea, amount }) => row(name, treatedArea, "dry", (line) => (line === mix.line ? formatQuantity(amount, "us") : undefined)));
+      return mix.lawns.map((lawn) => row(lawn, "dry", (line) => (line === mix.line ? formatQuantity(lawn.amount, "us") : undefined)));
     }
-    return mix.lawns.map(({ name, treatedArea, finished, products }) =>
-      row(name, treatedArea, formatQuantity(finished, "us"), (line) => {
-        const product = products.find((one) => one.line === line);
+    return mix.lawns.map((lawn) =>
+      row(lawn, formatQuantity(lawn.finished, "us"), (line) => {
+        const product = lawn.products.find((one) => one.line === line);
         return product === undefined ? undefined : formatQuantity(product.amount, "us");
       }),
     );
@@ -124,11 +126,14 @@ const NUTRIENTS = [
   { name: "Iron", of: ({ iron }: NutrientMasses) => iron },
 ] as const;
 
-/** What each lawn gets for 1,000 sq ft, of the smallest ground that a mix leaves: never said as less than is there. */
+/**
+ * What each lawn gets for 1,000 sq ft, of the smallest ground that a mix leaves: never said as less than is there. Spot work
+ * counts over the lawn that it is a share of.
+ */
 function nutrientsOf({ delivered, mixes }: MixTicket, { state, lawns }: TicketQuestion): readonly NutrientLine[] {
   const cap = packOf(state)?.facts["nitrogen-per-application"];
   return delivered.flatMap(({ zoneId, name, nutrients }) => {
-    const treated = mixes.flatMap((mix) => mix.lawns.filter((lawn) => lawn.zoneId === zoneId).map(({ treatedArea }) => treatedArea)).filter(({ amount }) => amount > 0n);
+    const treated = mixes.flatMap((mix) => mix.lawns.filter((lawn) => lawn.zoneId === zoneId).map(({ treatedArea, spot }) => spot?.treatable ?? treatedArea)).filter(({ amount }) => amount > 0n);
     const whole = lawns.find((lawn) => lawn.zoneId === zoneId)?.area;
     const ground = treated.reduce((least, area) => (least === undefined || area.amount < least.amount ? area : least), treated[0] ?? whole);
     if (ground === undefined) return [];

@@ -1,13 +1,13 @@
 import { type Finding, hold, takeCare } from "#domain/foundation/finding";
-import { knownDensity, type ProductRate } from "#domain/label/label-facts";
+import { areOverArea, knownDensity, type LabelFacts, type LabelUse, type ProductRate, type UseRate } from "#domain/label/label-facts";
 import { activeIngredientIn, activeIngredientRate } from "#domain/quantities/active-ingredient";
 import { formatQuantity } from "#domain/quantities/format-quantity";
 import { formatRatesApart } from "#domain/quantities/format-rate";
 import { allocate, fromAmount, type Quantity } from "#domain/quantities/quantity";
 import { compareRates, type Rate } from "#domain/quantities/rate";
 import { type ProductAmount, rateOver } from "#domain/mixing/spray-mix";
+import { strengthOf } from "#domain/mixing/stated-rate";
 import { type LotInFill } from "#domain/mixing/tank-fill";
-import { type TicketTreatment } from "#domain/mixing/ticket-question";
 import { type TreatedLawn } from "#domain/mixing/treated-area";
 import { inTakingOrder, type LotOnHand } from "#domain/stock/first-expired";
 
@@ -71,8 +71,16 @@ export interface LawnPutDown {
   readonly activeIngredients: readonly { readonly name: string; readonly rate: Rate<"active-ingredient-mass-per-area"> }[];
 }
 
-/** The label and the use that something was put down under, or that nobody has entered them. */
-export type LabelPutDown = Pick<TicketTreatment, "label" | "use"> | "not-on-file";
+/**
+ * The label and the use that something was put down under. The use is not known of what nobody planned, where its label
+ * has several; of a label that nobody has entered nothing is.
+ */
+export type LabelPutDown = { readonly label: LabelFacts; readonly use: LabelUse | "not-known" } | "not-on-file";
+
+/** The uses under which it may have been put down: the one that it was, or all that its label has. */
+export function usesPutDown({ label, use }: Exclude<LabelPutDown, "not-on-file">): readonly LabelUse[] {
+  return use === "not-known" ? label.uses : [use];
+}
 
 /** What the lawns got, what of it can't be counted, and what is said of it. */
 export interface SharedPutDown {
@@ -85,18 +93,18 @@ export interface SharedPutDown {
 /**
  * Shares what was really used out over the lawns that got it, by their treated areas; the lawns add up to it exactly. A
  * real rate above the label's highest is said as what it is: nothing keeps it from being recorded. Without a label no
- * rate is held against it. An active ingredient that can't be counted is named as that, so that no total takes it for none.
+ * rate is held against it, and a strength only where the finished spray is known that it came out with. An active ingredient that can't be counted is named as that, so that no total takes it for none.
  */
-export function sharePutDown(treatment: LabelPutDown, used: ProductAmount, lawns: readonly TreatedLawn[]): SharedPutDown {
+export function sharePutDown(treatment: LabelPutDown, used: ProductAmount, lawns: readonly TreatedLawn[], sprayed?: Quantity<"volume">): SharedPutDown {
   const notCountable = notCountableIn(treatment, used);
   const treated = lawns.filter(({ treatedArea }) => treatedArea.amount > 0n);
   if (treated.length === 0 || used.amount === 0n) return { lawns: [], notCountable, findings: [] };
   const parts = allocate<"mass" | "volume">(used, treated.map(({ treatedArea }) => treatedArea.amount));
-  const findings: Finding[] = [];
+  const findings: Finding[] = treatment === "not-on-file" || sprayed === undefined ? [] : [...tooStrong(treatment, used, sprayed)];
   const shared = treated.map((lawn, index): LawnPutDown => {
     const amount = fromAmount(used.dimension, parts[index]?.amount ?? 0n) as ProductAmount;
     const rate = rateOver(amount, lawn.treatedArea);
-    if (treatment !== "not-on-file" && isAboveLabel(rate, treatment)) findings.push(aboveLabel(treatment, lawn, rate));
+    if (treatment !== "not-on-file") findings.push(...aboveLabel(treatment, lawn, rate));
     const activeIngredients = treatment === "not-on-file" ? [] : activesOf(treatment, rate);
     return { zoneId: lawn.zoneId, lawnName: lawn.name, treatedArea: lawn.treatedArea, amount, activeIngredients };
   });
@@ -109,29 +117,59 @@ function notCountableIn(treatment: LabelPutDown, used: ProductAmount): SharedPut
   return treatment.label.activeIngredients.filter(({ concentration }) => !activeIngredientIn(used, concentration, density).ok).map(({ name }) => name);
 }
 
-/** Half a mark on a small lawn is no offence: within one part in two hundred counts as at the label's rate. */
-function isAboveLabel(rate: ProductRate, { use: { rates } }: Pick<TicketTreatment, "use">): boolean {
-  const tolerant = { ...rate, amount: rate.amount * 200n, per: rate.per * 201n };
-  if (tolerant.basis === "product-mass-per-area" && rates.basis === tolerant.basis) return compareRates(tolerant, rates.high) > 0;
-  if (tolerant.basis === "product-volume-per-area" && rates.basis === tolerant.basis) return compareRates(tolerant, rates.high) > 0;
-  return false;
+type OnFile = Exclude<LabelPutDown, "not-on-file">;
+
+interface Limit {
+  readonly use: LabelUse;
+  readonly most: UseRate;
 }
 
-function aboveLabel({ label, use }: Pick<TicketTreatment, "label" | "use">, lawn: TreatedLawn, rate: ProductRate): Finding {
-  const [above, highest] = formatRatesApart<ProductRate["basis"]>(rate, use.rates.high, "us");
+/** The highest of these that is by the measure of a rate; undefined where none is. */
+function highestBy({ basis }: UseRate, limits: readonly Limit[]): Limit | undefined {
+  const [first, ...others] = limits.filter(({ most }) => most.basis === basis);
+  return others.reduce((highest, one) => (highest !== undefined && compareRates<UseRate["basis"]>(one.most, highest.most) > 0 ? one : highest), first);
+}
+
+/** Half a mark on a small lawn is no offence: within one part in two hundred counts as at the label's rate. */
+function isAbove(rate: UseRate, highest: UseRate): boolean {
+  return compareRates<UseRate["basis"]>({ ...rate, amount: rate.amount * 200n, per: rate.per * 201n }, highest) > 0;
+}
+
+/** What went on the ground against the most that any of the uses allows there; a use without such a most allows any. */
+function aboveLabel(treatment: OnFile, lawn: TreatedLawn, rate: ProductRate): readonly Finding[] {
+  const limits = usesPutDown(treatment).map((use) => ({ use, most: areOverArea(use.rates) ? use.rates.high : use.besideRates?.mostOnArea }));
+  const limit = highestBy(rate, limits.flatMap(({ use, most }) => (most === undefined ? [] : [{ use, most }])));
+  if (limit === undefined || limits.some(({ most }) => most === undefined) || !isAbove(rate, limit.most)) return [];
+  const { productName } = treatment.label;
+  return [putDownAbove(productName, `More ${productName} went on ${lawn.name} than its label allows.`, rate, limit, [lawn.name])];
+}
+
+/** The strength of what was sprayed against the strongest that any of the uses allows; a use over area allows any. */
+function tooStrong(treatment: OnFile, used: ProductAmount, sprayed: Quantity<"volume">): readonly Finding[] {
+  const uses = usesPutDown(treatment);
+  if (sprayed.amount === 0n || uses.some(({ rates }) => areOverArea(rates))) return [];
+  const strength = strengthOf(used, sprayed);
+  const limit = highestBy(strength, uses.map((use) => ({ use, most: use.rates.high })));
+  if (limit === undefined || !isAbove(strength, limit.most)) return [];
+  const { productName } = treatment.label;
+  return [putDownAbove(productName, `${productName} was sprayed stronger than its label allows.`, strength, limit, [])];
+}
+
+function putDownAbove(productName: string, what: string, rate: UseRate, { use, most }: Limit, lawnNames: readonly string[]): Finding {
+  const [above, highest] = formatRatesApart<UseRate["basis"]>(rate, most, "us");
   return hold("nobody", {
     rule: "put-down-above-label",
     source: "label",
-    what: `More ${label.productName} went on ${lawn.name} than its label allows.`,
+    what,
     figure: `It came to ${above}; the label's highest is ${highest}.`,
     toDo: "Tell the license holder today.",
-    citation: `label of ${label.productName}, ${use.useName}`,
-    about: [label.productName, lawn.name],
+    citation: `label of ${productName}, ${use.useName}`,
+    about: [productName, ...lawnNames],
   });
 }
 
 /** The active ingredients that can be counted; the others are named as not countable. */
-function activesOf({ label }: Pick<TicketTreatment, "label">, rate: ProductRate): LawnPutDown["activeIngredients"] {
+function activesOf({ label }: { readonly label: LabelFacts }, rate: ProductRate): LawnPutDown["activeIngredients"] {
   if (label.activeIngredients === "unknown") return [];
   const density = knownDensity(label);
   return label.activeIngredients.flatMap(({ name, concentration }) => {

@@ -25,6 +25,9 @@ export type LawnOutcome = (typeof LAWN_OUTCOMES)[number];
 
 export const LAWN_OUTCOME_WORDS: Readonly<Record<LawnOutcome, string>> = { done: "Done", part: "Part done", "not-done": "Not done" };
 
+/** What a record says for the planned rate of a product that came out of a fill and was not planned. */
+export const NOT_PLANNED = "not planned here";
+
 /** What one lawn got of a product. */
 export interface RecordedLawnAmount {
   readonly zoneId: string;
@@ -48,6 +51,8 @@ export interface RecordedTreatment {
   readonly targets: readonly string[];
   readonly reason: string;
   readonly plannedRate: string;
+  /** Of spot work the share of each lawn on which it went, in hundredths of a percent; there only for spot work. */
+  readonly spotShareBasisPoints?: number;
   readonly measuredBy: MeasuredBy;
   readonly total: RecordedAmount;
   readonly lots: readonly { readonly lotId: string; readonly number: string; readonly amount: RecordedAmount }[];

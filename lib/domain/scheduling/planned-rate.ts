@@ -1,8 +1,10 @@
 import { accept, badInput, missingFact, type Outcome } from "#domain/foundation/outcome";
-import { type LabelFacts, type LabelRates, type ProductRate } from "#domain/label/label-facts";
-import { formatRate, formatRatesApart } from "#domain/quantities/format-rate";
+import { isOverArea, type LabelFacts, type LabelRates, type UseRate } from "#domain/label/label-facts";
+import { compareToLabel } from "#domain/label/label-rates";
+import { formatPercentByVolume, formatRate, formatRatesApart } from "#domain/quantities/format-rate";
 import { parseRate } from "#domain/quantities/parse-rate";
-import { compareRates, type Rate } from "#domain/quantities/rate";
+import { type Rate, scaleRate } from "#domain/quantities/rate";
+import { partOfShare, WHOLE_LAWN } from "#domain/quantities/share";
 import { NO_NUTRIENT_RATE, nutrientsDelivered } from "#domain/turf/nutrients";
 
 /** Where a planned rate lies in the label's range; the ends belong to it. */
@@ -11,12 +13,21 @@ export type RateStanding = "within" | "below-lowest" | "above-highest" | "anothe
 /** A rate that may be planned: it lies in the label's range, or below it and is said to. */
 export interface PlannedRate {
   readonly typed: string;
-  readonly rate: ProductRate;
+  readonly rate: UseRate;
   readonly standing: "within" | "below-lowest";
 }
 
-/** "2 to 3 lb per 1,000 sq ft" with both units written out where they differ; one rate where both ends are the same. */
-export function labelRangeWords({ low, high }: LabelRates): string {
+/**
+ * "2 to 3 lb per 1,000 sq ft" with both units written out where they differ; one rate where both ends are the same. A strength
+ * by volume is said in percent too.
+ */
+export function labelRangeWords(rates: LabelRates): string {
+  if (rates.basis !== "product-volume-per-spray-volume") return rangeWords(rates);
+  const [low, high] = [formatPercentByVolume(rates.low, 3), formatPercentByVolume(rates.high, 3)];
+  return `${rangeWords(rates)}, ${low === high ? low : `${low} to ${high}`}`;
+}
+
+function rangeWords({ low, high }: LabelRates): string {
   const [from, to] = [formatRate(low, "us"), formatRate(high, "us")];
   if (from === to) return to;
   const [fromFigure = "", ...fromUnit] = from.split(" ");
@@ -24,39 +35,30 @@ export function labelRangeWords({ low, high }: LabelRates): string {
   return fromUnit.join(" ") === toUnit.join(" ") ? `${fromFigure} to ${to}` : `${from} to ${to}`;
 }
 
-function compareToEnd(rate: ProductRate, rates: LabelRates, end: "low" | "high"): -1 | 0 | 1 | undefined {
-  if (rate.basis === "product-mass-per-area" && rates.basis === rate.basis) return compareRates(rate, rates[end]);
-  if (rate.basis === "product-volume-per-area" && rates.basis === rate.basis) return compareRates(rate, rates[end]);
-  return undefined;
-}
-
-/** Where a rate lies in a label's range, exactly. Weight can't be held against volume. */
-export function rateStanding(rate: ProductRate, rates: LabelRates): RateStanding {
-  const [low, high] = [compareToEnd(rate, rates, "low"), compareToEnd(rate, rates, "high")];
+/** Where a rate lies in a label's range, exactly. Weight can't be held against volume, nor an area against finished spray. */
+export function rateStanding(rate: UseRate, rates: LabelRates): RateStanding {
+  const [low, high] = [compareToLabel(rate, rates, "low"), compareToLabel(rate, rates, "high")];
   if (low === undefined || high === undefined) return "another-basis";
   if (high > 0) return "above-highest";
   return low < 0 ? "below-lowest" : "within";
 }
 
 /**
- * Reads a rate that somebody typed for one use of a label, in the label's own measure (weight or volume per area).
+ * Reads a rate that somebody typed for one use of a label, in the label's own measure (weight or volume, over area or in the finished spray).
  * Where in the range is the planner's decision: nothing typed is refused, there is no default. Refused with both
  * figures above the label's highest, because nobody may answer for that; below the lowest it is accepted and says so.
  */
 export function readPlannedRate(field: string, text: string, rates: LabelRates): Outcome<PlannedRate> {
   const range = labelRangeWords(rates);
   if (text.trim() === "") return missingFact(field, range, `Choose a rate. The label's range is ${range}.`);
-  const read: Outcome<{ readonly typed: string; readonly rate: ProductRate }> =
-    rates.basis === "product-mass-per-area"
-      ? parseRate(text, { field, bases: ["product-mass-per-area"] })
-      : parseRate(text, { field, bases: ["product-volume-per-area"] });
+  const read: Outcome<{ readonly typed: string; readonly rate: UseRate }> = parseRate<UseRate["basis"]>(text, { field, bases: [rates.basis] });
   if (!read.ok) return read;
   const { rate } = read.value;
   const typed = read.value.typed.trim();
   if (rate.amount === 0n) return badInput(field, typed, range, `A rate of nothing is none. The label's range is ${range}.`);
   const standing = rateStanding(rate, rates);
   if (standing === "within" || standing === "below-lowest") return accept({ typed, rate, standing });
-  const [above, highest] = formatRatesApart<ProductRate["basis"]>(rate, rates.high, "us");
+  const [above, highest] = formatRatesApart<UseRate["basis"]>(rate, rates.high, "us");
   return badInput(field, typed, range, `${above} is above the label's highest rate, ${highest}. Nothing above the label may be planned.`);
 }
 
@@ -71,15 +73,20 @@ export interface PlannedNitrogen {
 
 
 /**
- * The nitrogen that a product's rate puts on the ground. A product without an analysis brings none. Refused when the
- * label's analysis was not read, and for a liquid without the density that turns volume into weight.
+ * The nitrogen that a product's rate puts on the ground; of spot work on the whole lawn, as the year's ledger counts it. A product without an analysis brings none. Refused when the
+ * label's analysis was not read, for a liquid without the density that turns volume into weight, and for a rate in the
+ * finished spray, of which only the sprayer says how much goes on the ground.
  */
-export function plannedNitrogen(rate: ProductRate, { productName, analysis, density }: NitrogenFacts): Outcome<PlannedNitrogen> {
+export function plannedNitrogen(rate: UseRate, { productName, analysis, density }: NitrogenFacts, spotShareBasisPoints: number | null = null): Outcome<PlannedNitrogen> {
   if (analysis === "none") return accept({ nitrogen: NO_NUTRIENT_RATE, slow: NO_NUTRIENT_RATE });
   if (analysis === "unknown") {
     return missingFact("analysis", "the grade on the label, or none", `The analysis of ${productName} has not been read from its label.`);
   }
   if (analysis.grade.nitrogenPercent.numerator === 0n) return accept({ nitrogen: NO_NUTRIENT_RATE, slow: NO_NUTRIENT_RATE });
+  if (!isOverArea(rate)) return missingFact("rate", "a rate over area", `${productName} is planned by the gallon of spray: what it brings stands on the mix ticket of the day.`);
   const brought = nutrientsDelivered(rate, { ...analysis, ...(density === "unknown" ? {} : { density }) });
-  return brought.ok ? accept({ nitrogen: brought.value.nitrogen, slow: brought.value.slowNitrogen }) : brought;
+  if (!brought.ok) return brought;
+  const { nitrogen, slowNitrogen } = brought.value;
+  const part = partOfShare(spotShareBasisPoints ?? WHOLE_LAWN);
+  return accept({ nitrogen: scaleRate(nitrogen, part), slow: slowNitrogen === "not-stated" ? slowNitrogen : scaleRate(slowNitrogen, part) });
 }

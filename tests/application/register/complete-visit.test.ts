@@ -6,7 +6,9 @@ import { readRecord } from "#application/register/read-record";
 import { answerHold } from "#application/visits/answer-hold";
 import { issueMixTicket } from "#application/visits/issue-mix-ticket";
 import { readVisit } from "#application/visits/read-visit";
+import { receiveDelivery } from "#application/stock/receive-delivery";
 import { of } from "#domain/quantities/quantity";
+import { rateFrom } from "#domain/quantities/rate";
 import { addLicense } from "#application/people/add-license";
 import { licenseForm } from "../../support/attempts-of-company";
 import { aCompany, aMember, aPerson, type TestCompany, type TestMember, trailOf, valueOf } from "../../support/crew";
@@ -14,7 +16,8 @@ import {
   aCrewDay, aFedVisit, aGround, aRecord, aSharedFill, aVisitUnderHold, aVisitWith, completeForm, type CrewDay, feedAndIron, fillForm, type Ground,
 } from "../../support/crew-day";
 import { openHouse, type TestHouse } from "../../support/house";
-import { aFeed, aLiquid, balancesOf } from "../../support/shed";
+import { A_WHOLE_IRON_TEXT } from "../../support/label-texts";
+import { aConfirmedLabel, aFeed, aLiquid, balancesOf, deliveryForm } from "../../support/shed";
 
 let house: TestHouse;
 let company: TestCompany;
@@ -227,6 +230,28 @@ describe("fills", () => {
     const content = await contentOf(visit, { startedAt: "3:00", endedAt: "3:30", mixes: { "1": { measuredBy: "as-planned-not-measured" }, "2": { measuredBy: "meter", amount: "12 gal", fillId } } });
     expect(content.treatments.find(({ line }) => line === 2)?.total.words).toBe("8 fl oz");
     expect(content.findings.map(({ rule }) => rule)).toEqual(["more-sprayed-than-filled"]);
+  });
+
+  test("what was in the tank beyond the plan is recorded by the same gallons, leaves the tank, and counts toward limits", async () => {
+    const visit = await aFedVisit(house, company, day);
+    const killerId = await aLiquid(house, company);
+    const general = { ...A_WHOLE_IRON_TEXT.general, epaRegistrationNumber: "DEMO-0000-61", activeIngredients: "Oxathrin; 4 lb per gal; Group 4 herbicide" };
+    await aConfirmedLabel(house, company, killerId, { ...A_WHOLE_IRON_TEXT, general });
+    valueOf(await receiveDelivery(house, company.owner.key, { ...deliveryForm(house, killerId), count: 1, container: "jug", containerSize: "2.5 gal", lotNumber: "WK-1", to: `vehicle:${day.vehicleId}` }));
+    const { fillId } = valueOf(await recordFill(house, company.owner.key, fillForm(house, day, [visit.visitId], { products: { [day.ironId]: "30 fl oz", [killerId]: "40 fl oz" } })));
+    const content = await contentOf(visit, { startedAt: "2:00", endedAt: "2:30", mixes: { "1": { measuredBy: "as-planned-not-measured" }, "2": { measuredBy: "meter", amount: "10 gal", fillId } } });
+    expect(content.treatments.map(({ line, total, plannedRate }) => [line, total.words, plannedRate])).toEqual([[1, "16 lb", "2.5 lb/1,000 sq ft"], [2, "7\u00BD fl oz", "1.5 fl oz/1,000 sq ft"], [3, "10 fl oz", "not planned here"]]);
+    const killer = content.treatments[2];
+    expect(killer).toMatchObject({ productId: killerId, epaRegistrationNumber: "DEMO-0000-61", serviceType: "fertilizer", fill: { fillId }, lots: [{ number: "WK-1" }] });
+    // 10 fl oz of 4 lb per gal on 6,400 sq ft.
+    const oxathrin = rateFrom("active-ingredient-mass-per-area", of("lb", { numerator: 10n, denominator: 32n }), of("sq ft", 6400n));
+    expect(killer?.lawns.map(({ lawnName, activeIngredients }) => [lawnName, activeIngredients])).toEqual(["Front", "Back"].map((name) => [name, [{ name: "Oxathrin", amount: oxathrin.amount.toString(), per: oxathrin.per.toString() }]]));
+    expect(content.findings.map(({ level, rule }) => [level, rule])).toEqual([["hold", "product-not-planned"]]);
+    expect(content.findings[0]?.figure).toBe("10 fl oz of it came out with what was sprayed. It is a pesticide that is not planned there.");
+    expect(await balancesOf(house, killerId)).toMatchObject({ tank: of("fl oz", "30").amount.toString(), lawn: of("fl oz", "10").amount.toString() });
+    const past = valueOf(await readVisit(house, company.owner.key, { visitId: await aVisitWith(house, company, { ...visit, routeDayId: day.routeDayId }, feedAndIron(day, visit)) }));
+    const history = past.outcome.ok ? past.outcome.value.question.lawns.flatMap((lawn) => lawn.history.filter(({ productId }) => productId === killerId)) : [];
+    expect(history.map(({ activeIngredients }) => activeIngredients)).toMatchObject([[{ name: "Oxathrin", rate: oxathrin }], [{ name: "Oxathrin", rate: oxathrin }]]);
   });
 });
 

@@ -45,7 +45,7 @@ async function findings(at: Partial<RecordAtHand> = {}, form: Parameters<typeof 
   const [startedAt, endedAt] = [new Date("2026-04-14T12:00:00Z"), new Date("2026-04-14T12:45:00Z")];
   const visit = { propertyId: "", frontId: FRONT, backId: BACK, visitId: house.newId() };
   const parsed = completeVisitSchema.parse(completeForm(house, company.owner.personId, visit, form));
-  return inWorkOf(house, company, (work) => findingsOfRecord(work, parsed, { plan: planOf(2000n), startedAt, endedAt, applicator: someone(LICENSE), supervisor: null, ...at }));
+  return inWorkOf(house, company, (work) => findingsOfRecord(work, parsed, { plan: planOf(2000n), unplanned: [], startedAt, endedAt, applicator: someone(LICENSE), supervisor: null, ...at }));
 }
 const rules = async (...asked: Parameters<typeof findings>) => (await findings(...asked)).map(({ level, rule }) => `${level} ${rule}`);
 
@@ -72,7 +72,7 @@ describe("times", () => {
     const { number } = await aRecord(house, apart.owner, await aFedVisit(house, apart, await aCrewDay(house, apart)));
     const between = async (from: string, until: string, applicatorId = apart.owner.personId) => {
       const form = completeVisitSchema.parse(completeForm(house, applicatorId, { propertyId: "", frontId: FRONT, backId: BACK, visitId: house.newId() }));
-      const at = { plan: planOf(2000n), applicator: someone(LICENSE), supervisor: null, startedAt: new Date(`2026-04-14T${from}Z`), endedAt: new Date(`2026-04-14T${until}Z`) };
+      const at = { plan: planOf(2000n), unplanned: [], applicator: someone(LICENSE), supervisor: null, startedAt: new Date(`2026-04-14T${from}Z`), endedAt: new Date(`2026-04-14T${until}Z`) };
       return (await inWorkOf(house, apart, (work) => findingsOfRecord(work, form, at))).map(({ rule, figure }) => [rule, figure]);
     };
     expect(await between("12:44:00", "13:00:00")).toEqual([["elsewhere-at-that-time", `Record ${String(number)} has hours of this one.`]]);
@@ -108,6 +108,7 @@ describe("flowers", () => {
     const plan = planOf(2000n);
     const [treatment] = plan.treatments;
     if (treatment === undefined || treatment.label === "not-on-file") throw new Error("the plan has a label");
+    if (treatment.label.use === "not-known") throw new Error("the plan has a use");
     const use = { ...treatment.label.use, bloomAndBees: { labelWords: "Do not apply to blooming weeds.", basis: "label", source: "label of a feed" } as const };
     const lawns = treatment.lawns.map((lawn) => ({ ...lawn, zoneId: frontId }));
     return { ...plan, treatments: [{ ...treatment, label: { ...treatment.label, use }, lawns }], lawns: [{ zoneId: frontId, name: "Front", grasses: [] }] };

@@ -38,6 +38,8 @@ function atHand(change: Partial<AtHand> = {}): AtHand {
   return {
     fill: undefined,
     treatmentOf: (line) => (line === 1 ? feed : iron),
+    beside: [],
+    grassesOf: () => ["Kentucky bluegrass"],
     lotsOf: (productId) => (productId === "feed" ? [[bagOf("feed-lot", "50")]] : [[jug]]),
     ...change,
   };
@@ -109,12 +111,21 @@ describe("what was sprayed", () => {
     expect(sprayed(undefined, new Set(["back"])).used.map(({ total }) => total.amount)).toEqual(small.products.map(({ total }) => (total.amount * 2n + 8n) / 17n));
   });
 
-  test("from a fill of something else: what was planned is none of it, and what it holds besides is said", () => {
-    const findingsFrom = (productOfLot: FillAtHand["productOfLot"], lots = FILL.lots) =>
-      usedOf(reallyUsed(spray, entered("meter", "10"), EVERYWHERE, atHand({ fill: { ...FILL, lots, productOfLot } }))).findings.map(({ rule, figure }) => [rule, figure]);
-    expect(findingsFrom(new Map([["iron-lot", "another"]]))).toEqual([["fill-of-another-mix", "It holds none of Rustwater Iron."]]);
+  test("from a fill of something else: what was planned is none of it", () => {
+    const { used, findings } = usedOf(reallyUsed(spray, entered("meter", "10"), EVERYWHERE, atHand({ fill: { ...FILL, productOfLot: new Map([["iron-lot", "another"]]) } })));
+    expect(findings.map(({ rule, figure }) => [rule, figure])).toEqual([["fill-of-another-mix", "It holds none of Rustwater Iron."]]);
+    expect(used.map(({ line, total }) => [line, total.amount])).toEqual([[2, 0n]]);
+  });
+
+  test("what a fill holds beyond the plan went down too, by the same gallons and out of the same tank", () => {
+    const dye = { ...iron, line: 3, productId: "dye", productName: "Marker Dye", label: "not-on-file" } as const;
     const twoLots = [...FILL.lots, { lotId: "dye-lot", amount: ounces("8") }];
-    expect(findingsFrom(new Map([["iron-lot", "iron"], ["dye-lot", "dye"]]), twoLots)).toEqual([["fill-of-another-mix", "It holds more than was planned."]]);
+    const fill: FillAtHand = { ...FILL, lots: twoLots, productOfLot: new Map([["iron-lot", "iron"], ["dye-lot", "dye"]]) };
+    const at = atHand({ fill, beside: [3], treatmentOf: (line) => (line === 3 ? dye : iron) });
+    const { used, findings } = usedOf(reallyUsed(spray, entered("meter", "10"), EVERYWHERE, at));
+    expect(used.map(({ line, total, lots }) => [line, total, lots.map(({ from }) => from)])).toEqual([[2, of("fl oz", "7.5"), ["tank"]], [3, of("fl oz", "2"), ["tank"]]]);
+    expect(findings.map(({ level, rule, about }) => [level, rule, about])).toEqual([["hold", "product-not-planned", ["Marker Dye"]]]);
+    expect(usedOf(reallyUsed(spray, entered("meter", "0"), EVERYWHERE, at))).toMatchObject({ used: [{ line: 2 }], findings: [] });
   });
 });
 

@@ -52,3 +52,15 @@ test("a visit that is called off changes no more", async () => {
   valueOf(await callOffVisit(house, company.owner.key, { visitId: visit.visitId, version: 1, reason: "Rain" }));
   expect(await change({ version: 2 })).toMatchObject({ refusal: { kind: "conflict" } });
 });
+
+test("the share of spot work changes, a share that is none changes nothing, and all over is said by leaving it empty", async () => {
+  visit = await aPlannedVisit(house, company);
+  const shareOf = async () => (await house.ask<{ share: number | null }>("select spot_share_basis_points as share from visit_task where visit_id = $1", [visit.visitId]))[0]?.share;
+  valueOf(await change({ spotShare: "5%" }));
+  expect(await shareOf()).toBe(500);
+  expect((await trailOf(house, company.companyId)).at(-1)).toMatchObject({ details: { before: { rate: "2.5 lb/1,000 sq ft" }, after: { spots: "5%" } } });
+  expect(await change({ version: 2, spotShare: "120%" })).toMatchObject({ refusal: { fields: { spotShare: A_SENTENCE } } });
+  expect(await change({ version: 2, spotShare: "none", rate: "9 lb/1,000 sq ft" })).toMatchObject({ refusal: { fields: { rate: expect.stringContaining("highest") as string } } });
+  valueOf(await change({ version: 2, spotShare: "" }));
+  expect(await shareOf()).toBeNull();
+});

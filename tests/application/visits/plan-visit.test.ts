@@ -54,6 +54,10 @@ test("what does not fit is refused at its field and nothing is written", async (
     [{ tasks: { "0": { ...treatmentRow(on.productId), lawns: { [strange.zoneId]: "yes" } } } }, "tasks.0.lawns"],
     [{ tasks: { "2": { ...treatmentRow(on.productId, "9 lb/1,000 sq ft"), lawns } } }, "tasks.2.rate"],
     [{ tasks: { "0": { productUse: "look", rate: "2 lb/1,000 sq ft", reason: "grubs", lawns } } }, "tasks.0.rate"],
+    [{ tasks: { "0": { productUse: "look", rate: "", spotShare: "5%", reason: "grubs", lawns } } }, "tasks.0.spotShare"],
+    [{ tasks: { "0": { ...treatmentRow(on.productId), spotShare: "0", lawns } } }, "tasks.0.spotShare"],
+    [{ tasks: { "0": { ...treatmentRow(on.productId), spotShare: "101 %", lawns } } }, "tasks.0.spotShare"],
+    [{ tasks: { "0": { productUse: "", rate: "", spotShare: "5%", reason: "", lawns } } }, "tasks.0.productUse"],
     [{ tasks: { "0": { productUse: "", rate: "", reason: "", lawns } } }, "tasks.0.productUse"],
     [{ customerFrom: "09:00" }, "customerUntil"],
     [{ customerFrom: "09:00", customerUntil: "09:00" }, "customerUntil"],
@@ -63,4 +67,11 @@ test("what does not fit is refused at its field and nothing is written", async (
   for (const [change, field] of refusals) expect(await plan(change), field).toMatchObject({ refusal: { kind: "bad-input", fields: { [field]: A_SENTENCE } } });
   expect(await plan({ propertyId: house.newId() })).toMatchObject({ refusal: { kind: "not-found" } });
   expect(await house.books()).toEqual(withoutStranger);
+});
+
+test("spot work is written with its share, and stands in the trail", async () => {
+  const tasks = { "0": { ...treatmentRow(on.productId), spotShare: "2.5 %", lawns: { [on.zoneId]: "yes" } } };
+  const { visitId } = valueOf(await plan({ tasks }));
+  expect(await house.ask("select spot_share_basis_points from visit_task where visit_id = $1", [visitId])).toEqual([{ spot_share_basis_points: 250 }]);
+  expect((await trailOf(house, company.companyId)).at(-1)).toMatchObject({ details: { tasks: ["Established lawns, 2.5 lb/1,000 sq ft on spots, 2.5% of the lawn, for feed"] } });
 });

@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { changeProperty } from "#application/properties/change-property";
-import { productRateOf, visitRows } from "#application/visits/visit-rows";
+import { useRateOf, visitRows } from "#application/visits/visit-rows";
 import { rateOf } from "#domain/quantities/rate";
 import { aCompany, type TestCompany, valueOf } from "../../support/crew";
 import { aCrewDay, aFedVisit, aGround, aVisitWith, CREW_DAY, type CrewDay, feedAndIron, inWorkOf } from "../../support/crew-day";
@@ -70,6 +70,9 @@ test("come in the order of the ids, without those that the company does not have
 test("a rate out of its columns is a mass or a volume on an area, as the basis says", () => {
   const mass = rateOf("product-mass-per-area", "2.5", "lb per 1,000 sq ft");
   const volume = rateOf("product-volume-per-area", "1.5", "fl oz per 1,000 sq ft");
-  expect(productRateOf(mass.basis, mass.amount, mass.per)).toEqual(mass);
-  expect(productRateOf(volume.basis, volume.amount, volume.per)).toEqual(volume);
+  expect(useRateOf(mass.basis, mass.amount, mass.per)).toEqual(mass);
+  expect(useRateOf(volume.basis, volume.amount, volume.per)).toEqual(volume);
+  const strength = rateOf("product-mass-per-spray-volume", "0.5", "oz wt per gal");
+  expect(useRateOf(strength.basis, strength.amount, strength.per)).toEqual(strength);
+  expect(() => useRateOf("carrier-volume-per-area", 1n, 1n)).toThrow();
 });

@@ -23,6 +23,7 @@ test("a label of which only the rate is read says only the rate", () => {
 describe("each fact is said as it was understood", () => {
   test.each([
     ["rates", "1 fl oz per 1,000 sq ft", "Exactly 1 fl oz per 1,000 sq ft."],
+    ["rates", "2 to 3 lb per 1,000 sq ft; spots no more than 10 % of the lawn", "From 2 lb per 1,000 sq ft to 3 lb per 1,000 sq ft. Only on spots, at most 10% of a lawn."],
     ["carrier", "1 to 2 gal per 1,000 sq ft", "From 1 gal per 1,000 sq ft to 2 gal per 1,000 sq ft."],
     ["leastDaysBetween", "4 weeks", "At least 28 days from one application to the next."],
     ["mostApplications", "2 per calendar year", "At most 2 applications in a calendar year."],
@@ -90,4 +91,15 @@ test("the general part, where it has figures", () => {
     activeIngredients: "2,4-D, dimethylamine salt: 46.3 % of the weight; as 2,4-D 38.4 % of the weight.",
   });
   expect(sentencesOfLabel(labelOf(aFeedText()))).toEqual({});
+});
+
+test("a rate in the finished spray is said in percent too, with what the label says beside it", () => {
+  const said = (rates: string) => {
+    const [use] = labelOf({ ...aFeedText({ formulation: "soluble liquid" }, { rates }), form: "liquid" }).uses;
+    return use === undefined ? "" : sentencesOfUse(use).rates;
+  };
+  expect(said("1 to 2 % v/v; spray to wet; no more than 3 fl oz per 1,000 sq ft")).toBe(
+    "From 1.28 fl oz per gal to 2.56 fl oz per gal. That is 1% v/v to 2% v/v of the finished spray. At most 3 fl oz per 1,000 sq ft of ground. Sprayed to wet.",
+  );
+  expect(said("0.5 oz wt per gal")).toBe("Exactly 0.5 oz wt per gal. That is in the finished spray.".replace("0.5", "\u00BD"));
 });

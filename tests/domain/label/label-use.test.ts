@@ -1,49 +1,9 @@
-import { describe, expect, test } from "vitest";
-import { readKeptApart, readLabelUse, readMostApplications, readRange, readSeasonLimits } from "#domain/label/label-use";
+import { expect, test } from "vitest";
+import { readKeptApart, readLabelUse, readMostApplications, readSeasonLimits } from "#domain/label/label-use";
 import { of } from "#domain/quantities/quantity";
 import { rateOf } from "#domain/quantities/rate";
 import { A_PREVENTER_TEXT, aUseText } from "../../support/label-texts";
-
-const BASES = ["product-mass-per-area", "product-volume-per-area"] as const;
 const pounds = (value: string) => rateOf("product-mass-per-area", value, "lb per 1,000 sq ft");
-
-describe("a range of rates", () => {
-  test.each([
-    ["2 to 3 lb per 1,000 sq ft", "2", "3"],
-    ["2 lb to 3 lb per 1,000 sq ft", "2", "3"],
-    ["2 lb per 1,000 sq ft to 3 lb per 1,000 sq ft", "2", "3"],
-    ["2 1/2 to 4 lb/1,000 sq ft", "2.5", "4"],
-    ["1/2 to 3 lb/M", "0.5", "3"],
-    ["3 lb per 1,000 sq ft", "3", "3"],
-    ["32 oz wt to 3 lb per 1,000 sq ft", "2", "3"],
-  ])("%s", (value, low, high) => expect(readRange(value, BASES)).toMatchObject({ value: { low: pounds(low), high: pounds(high) } }));
-
-  test("by volume", () => {
-    expect(readRange("1 to 2 fl oz per 1,000 sq ft", BASES)).toMatchObject({
-      value: { low: rateOf("product-volume-per-area", "1", "fl oz per 1,000 sq ft"), high: rateOf("product-volume-per-area", "2", "fl oz per 1,000 sq ft") },
-    });
-  });
-
-  test.each(["1/2 to 3/4 fl oz per 1,000 sq ft", "\u00BD to \u00BE fl oz per 1,000 sq ft", "1/2 fl oz to 3/4 fl oz per 1,000 sq ft", "\u00BD fl oz/1,000 sq ft to \u00BE fl oz/1,000 sq ft"])(
-    "fractions are read however they were typed: %s",
-    (value) => {
-      const ounces = (numerator: bigint) => rateOf("product-volume-per-area", { numerator, denominator: 4n }, "fl oz per 1,000 sq ft");
-      expect(readRange(value, BASES)).toMatchObject({ value: { low: ounces(2n), high: ounces(3n) } });
-    },
-  );
-
-  test("a point that may part thousands is asked about", () => {
-    expect(readRange("2 to 3 lb per 1.000 sq ft", BASES)).toMatchObject({ refusal: expect.stringMatching(/Write 1,000 if that is meant/u) as unknown });
-  });
-
-  test.each(["3 to 2 lb per 1,000 sq ft", "0 lb per 1,000 sq ft", "2 lb to 3 fl oz per 1,000 sq ft", "2 to 3 lb", "2 to 3", "lots"])("%s is refused", (value) => {
-    expect(readRange(value, BASES).ok).toBe(false);
-  });
-
-  test("ounces alone are asked about: by weight or fluid", () => {
-    expect(readRange("1 to 2 oz per 1,000 sq ft", BASES)).toMatchObject({ refusal: expect.stringMatching(/oz wt or fl oz/) as unknown });
-  });
-});
 
 test("season limits, one a line, each with its period", () => {
   expect(readSeasonLimits("Prodiamine; 1.5 lb per acre; per calendar year\nDithiopyr; 0.5 lb per acre; 12 months")).toMatchObject({

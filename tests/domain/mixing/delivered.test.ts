@@ -1,9 +1,9 @@
 import { expect, test } from "vitest";
 import { exactly, measureInUnit } from "#domain/quantities/exact-quantity";
 import { of } from "#domain/quantities/quantity";
-import { compareRates, rateOf } from "#domain/quantities/rate";
-import { toNumber } from "#domain/quantities/rational";
-import { addNutrients, NO_NUTRIENTS, type NutrientMasses, nutrientRatesOf, nutrientsInProduct, per1000SqFt } from "#domain/mixing/delivered";
+import { addRates, compareRates, rateOf, scaleRate } from "#domain/quantities/rate";
+import { rational, toNumber } from "#domain/quantities/rational";
+import { addNutrients, NO_NUTRIENTS, type NutrientMasses, nutrientRatesOf, nutrientsInProduct, partOfNutrients, per1000SqFt } from "#domain/mixing/delivered";
 import { BARRIER_LABEL, FEED_LABEL, IRON_LABEL } from "../../support/ticket";
 
 function broughtBy(...asked: Parameters<typeof nutrientsInProduct>): NutrientMasses {
@@ -54,4 +54,12 @@ test("a rate of product puts its nutrients on the ground, by weight or by volume
   expect(nutrientRatesOf({ ...IRON_LABEL, analysis: "unknown" }, byVolume)).toMatchObject({ refusal: { field: "analysis" } });
   const none = nutrientRatesOf({ ...IRON_LABEL, analysis: "none" }, byVolume);
   expect(none.ok && [none.value.nitrogen.amount, none.value.iron]).toEqual([0n, "not-stated"]);
+});
+
+test("a part of what is brought is that part of each nutrient, and what is not stated stays so", () => {
+  const brought = nutrientRatesOf(FEED_LABEL, rateOf("product-mass-per-area", "2.5", "lb per 1,000 sq ft"));
+  if (!brought.ok) throw new Error(brought.refusal.sentence);
+  const part = partOfNutrients(brought.value, rational(1n, 20n));
+  expect(compareRates(addRates(part.nitrogen, scaleRate(part.nitrogen, rational(19n))), brought.value.nitrogen)).toBe(0);
+  expect(part.iron).toBe("not-stated");
 });

@@ -82,3 +82,16 @@ test("every fact that nobody has read holds and says what is missing", () => {
     expect(rules.filter((said) => said === `hold ${rule}`)).toHaveLength(1);
   }
 });
+
+test("spot work above the label's most of a lawn, and work all over under a label for spots, are holds that nobody may answer", () => {
+  const use = { ...IRON.use, besideRates: { mostSpotShareBasisPoints: 1000 } };
+  const found = (more: Parameters<typeof withIron>[0]) => ticketOf(withIron({ use, ...more })).findings.find(({ rule }) => rule === "spot-share-above-label");
+  expect(found({ spot: { shareBasisPoints: 1000 } })).toBeUndefined();
+  expect(found({ spot: { shareBasisPoints: 1050 } })).toMatchObject({ level: "hold", answerableBy: "nobody", figure: "The label allows it on 10% of a lawn at most; it is planned on 10.5% of it." });
+  expect(found({})).toMatchObject({ figure: "The label allows it on 10% of a lawn at most; it is planned all over the lawn." });
+});
+
+test("spray to wet is a note", () => {
+  expect(rulesOf(withIron({ use: { ...IRON.use, besideRates: { isToWet: true } } }))).toContain("note spray-to-wet");
+  expect(rulesOf()).not.toContain("note spray-to-wet");
+});

@@ -39,3 +39,13 @@ test("without the density that it takes nothing is said, nor without an ingredie
   expect(workingsOf([{ ...IRON, label: { ...withActive(IRON.label, percentByWeight("10")), density: "unknown" } }])).toEqual([]);
   expect(workingsOf([FEED])).toEqual([]);
 });
+
+test("spot work counts on its spots, and adds up with what goes all over", () => {
+  const label = withActive(IRON.label, massInVolume("4", "lb per gal"));
+  const spots = { ...IRON, label, spot: { shareBasisPoints: 1000 }, tool: "none" } as const;
+  // By hand: a tenth of 2,000 sq ft takes 0.3 fl oz; 0.009375 lb on 200 sq ft is 2.0419 lb on an acre, and 0.48352 lb are all over.
+  expect(workingsOf([spots])[0]?.working.steps).toEqual(["0.3 fl oz ÷ 128 fl oz × 4 lb = 0.009375 lb", "0.009375 lb ÷ 200 sq ft × 43,560 sq ft = 2.0419 lb"]);
+  const [both] = workingsOf([BARRIER, spots]);
+  expect(both?.working.steps.slice(-3)).toEqual(["0.0222 lb ÷ 2,000 sq ft × 43,560 sq ft = 0.48352 lb", "0.009375 lb ÷ 200 sq ft × 43,560 sq ft = 2.0419 lb", "0.48352 lb + 2.0419 lb = 2.5254 lb"]);
+  expect(both?.words).toBe("2.53 lb per acre");
+});

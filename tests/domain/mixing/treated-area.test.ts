@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { of } from "#domain/quantities/quantity";
 import { ILLINOIS } from "#domain/rules/packs/illinois";
-import { treatedLawns } from "#domain/mixing/treated-area";
+import { shareTreated, treatedLawns, treatedWords } from "#domain/mixing/treated-area";
 import { FEED, IRON, LAWN, SPREADER } from "../../support/ticket";
 
 const along = (feet: bigint) => ({ ...LAWN, waterEdges: [{ name: "the pond", length: of("ft", feet), width: of("ft", 4n) }] });
@@ -51,4 +51,24 @@ test("a lawn that is entered without an area is held for that, and not for a str
 test("a lawn that is all strip along the water is held for that", () => {
   const { findings } = treatedLawns(FEED, [along(500n)], ILLINOIS);
   expect(findings).toMatchObject([{ level: "hold", rule: "nothing-left-to-treat", figure: "The strip along the water is as large as the lawn." }]);
+});
+
+test("spot work is its share of what may be treated, and says so; what stays clear of water comes off first", () => {
+  const spots = { ...FEED, spot: { shareBasisPoints: 500 } };
+  const [lawn] = treatedLawns(spots, [along(50n)], ILLINOIS).lawns;
+  expect(lawn).toMatchObject({ lawnArea: of("sq ft", 2000n), keptClear: of("sq ft", 200n), treatedArea: of("sq ft", 90n), spot: { treatable: of("sq ft", 1800n) } });
+  expect(lawn === undefined ? "" : treatedWords(lawn)).toBe("90 sq ft in spots, 5% of the lawn");
+  expect(treatedWords({ treatedArea: of("sq ft", 90n) })).toBe("90 sq ft");
+  expect(treatedLawns(FEED, [LAWN], ILLINOIS).lawns[0]).not.toHaveProperty("spot");
+});
+
+test("a share is never more than the ground, and the whole share is all of it", () => {
+  fc.assert(
+    fc.property(fc.bigInt(0n, 10n ** 15n), fc.integer({ min: 1, max: 10_000 }), (amount, shareBasisPoints) => {
+      const ground = { dimension: "area", amount } as const;
+      const treated = shareTreated({ shareBasisPoints }, ground).treatedArea.amount;
+      expect(treated).toBe((amount * BigInt(shareBasisPoints)) / 10_000n);
+    }),
+  );
+  expect(shareTreated({ shareBasisPoints: 10_000 }, of("sq ft", 7n)).treatedArea).toEqual(of("sq ft", 7n));
 });

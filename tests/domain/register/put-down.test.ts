@@ -1,8 +1,9 @@
 import { expect, test } from "vitest";
-import { type LabelFacts } from "#domain/label/label-facts";
+import { type LabelFacts, type LabelUse } from "#domain/label/label-facts";
 import { massInVolume, percentByWeight } from "#domain/quantities/active-ingredient";
 import { densityOf } from "#domain/quantities/density";
 import { of, sum } from "#domain/quantities/quantity";
+import { rateOf } from "#domain/quantities/rate";
 import { sharePutDown, takeDown } from "#domain/register/put-down";
 import { type TreatedLawn } from "#domain/mixing/treated-area";
 import { FEED, IRON } from "../../support/ticket";
@@ -52,4 +53,23 @@ test("an active ingredient that can't be counted is named, and none is taken for
 test("a real rate just above the label's highest does not read like it", () => {
   const { findings } = sharePutDown({ label: FEED.label, use: FEED.use }, of("lb", "6.04"), [lawn("front", "2000")]);
   expect(findings).toMatchObject([{ rule: "put-down-above-label", figure: "It came to 3.02 lb per 1,000 sq ft; the label's highest is 3 lb per 1,000 sq ft." }]);
+});
+
+test("a strength is held against the spray that it came out with, and ground only against a most over it", () => {
+  const perGallon = (value: string) => rateOf("product-volume-per-spray-volume", value, "fl oz per gal");
+  const rates = { basis: "product-volume-per-spray-volume", low: perGallon("1"), high: perGallon("2") } as const;
+  const found = (sprayed: Parameters<typeof sharePutDown>[3], besideRates: LabelUse["besideRates"] = {}) =>
+    sharePutDown({ label: IRON.label, use: { ...IRON.use, rates, besideRates } }, of("fl oz", "3"), [lawn("front", "100")], sprayed).findings.map(({ what, figure }) => [what, figure]);
+  expect([found(undefined), found(of("gal", "1.5"))]).toEqual([[], []]);
+  expect(found(of("gal", 1n))).toEqual([["Rustwater Iron was sprayed stronger than its label allows.", "It came to 3 fl oz per gal; the label's highest is 2 fl oz per gal."]]);
+  const mostOnArea = rateOf("product-volume-per-area", "20", "fl oz per 1,000 sq ft");
+  expect(found(of("gal", 2n), { mostOnArea })).toEqual([["More Rustwater Iron went on front than its label allows.", "It came to 30 fl oz per 1,000 sq ft; the label's highest is 20 fl oz per 1,000 sq ft."]]);
+});
+
+test("of a use that nobody knows, nothing is above the label that one of its uses allows", () => {
+  const other = { ...FEED.use, useName: "Sports turf", rates: { ...FEED.use.rates, high: { ...FEED.use.rates.high, amount: FEED.use.rates.high.amount * 2n } } } as typeof FEED.use;
+  const label = { ...FEED.label, uses: [FEED.use, other] };
+  const rules = (pounds: string) => sharePutDown({ label, use: "not-known" }, of("lb", pounds), [lawn("front", "2000")]).findings.map(({ citation }) => citation);
+  expect(rules("11")).toEqual([]);
+  expect(rules("13")).toEqual(["label of Harrowgate 32, Sports turf"]);
 });

@@ -77,3 +77,20 @@ test("what is not read is refused by name: the analysis, and a liquid's density"
   // 1 gal of 10 lb with 32% is 3.2 lb.
   expect(nitrogen(plannedNitrogen(ounces("128"), feed({ density: densityOf("10", "lb per gal") })))).toBeCloseTo(3.2, 12);
 });
+
+test("a strength is planned in the label's own measure, said in percent too, and brings nothing that is known before the sprayer is", () => {
+  const perGallon = (value: string) => rateOf("product-volume-per-spray-volume", value, "fl oz per gal");
+  const strengths: LabelRates = { basis: "product-volume-per-spray-volume", low: perGallon("1.28"), high: perGallon("2.56") };
+  expect(labelRangeWords(strengths)).toBe("1.28 to 2.56 fl oz per gal, 1% v/v to 2% v/v");
+  expect(readPlannedRate("rate", "2 % v/v", strengths)).toMatchObject({ ok: true, value: { rate: perGallon("2.56"), standing: "within" } });
+  expect(readPlannedRate("rate", "1.5 fl oz per 1,000 sq ft", strengths).ok).toBe(false);
+  expect(readPlannedRate("rate", "3 fl oz/gal", strengths)).toMatchObject({ refusal: { sentence: expect.stringMatching(/above the label's highest rate, 2.56 fl oz per gal/u) as unknown } });
+  const facts: NitrogenFacts = { productName: "Iron", analysis: { grade: gradeOf("6", "0", "0"), release: { kind: "not-stated" } }, density: densityOf("11", "lb per gal") };
+  expect(plannedNitrogen(perGallon("2"), facts)).toMatchObject({ ok: false, refusal: { field: "rate" } });
+});
+
+test("spots count over the whole lawn", () => {
+  const facts: NitrogenFacts = { productName: "Feed", analysis: { grade: gradeOf("32", "0", "0"), release: { kind: "not-stated" } }, density: "unknown" };
+  const brought = plannedNitrogen(pounds("2.5"), facts, 500);
+  expect(brought.ok && toNumber(rateIn(brought.value.nitrogen, PER_THOUSAND))).toBeCloseTo(0.04, 12);
+});

@@ -1,4 +1,5 @@
 import { type RoundOnFile, type TreatmentOfRound } from "#application/programs/read-program";
+import { onSpotsWords } from "#domain/quantities/share";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { rateIn } from "#domain/quantities/rate";
 import { toDecimalString } from "#domain/quantities/rational";
@@ -26,9 +27,10 @@ function standsNow({ opensOn, closesOn }: RoundOnFile, today: CalendarDate): str
 function GoesDown({ treatments }: { readonly treatments: readonly TreatmentOfRound[] }) {
   return (
     <Stack gap={2}>
-      {treatments.map(({ line, productName, labelUse, rateText, reason, labelRates }) => (
+      {treatments.map(({ line, productName, labelUse, rateText, spotShareBasisPoints, reason, labelRates }) => (
         <div key={line}>
-          <strong>{productName}</strong> at <strong>{rateText}</strong> for {reason}
+          <strong>{productName}</strong> at <strong>{rateText}</strong>
+          {onSpotsWords(spotShareBasisPoints)} for {reason}
           <Text size="small" tone="second">
             {labelUse}
             {labelRates !== null && `, label ${labelRangeWords(labelRates)}`}

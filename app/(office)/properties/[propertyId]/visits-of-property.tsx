@@ -2,6 +2,7 @@ import Link from "next/link";
 import { cache } from "react";
 import { may } from "#application/permission";
 import { listVisits, type VisitInList } from "#application/visits/list-visits";
+import { onSpotsWords } from "#domain/quantities/share";
 import { windowWords } from "#domain/scheduling/window-words";
 import { formatLongDate } from "#domain/foundation/calendar-date";
 import { LinkButton } from "#ui/button";
@@ -47,9 +48,10 @@ function whenWords({ standing, stop, opensOn, closesOn }: VisitInList): string {
 function TasksOfVisit({ visit, productNames }: { readonly visit: VisitInList; readonly productNames: ReadonlyMap<string, string> }) {
   return (
     <Stack gap={1} as="ul">
-      {visit.treatments.map(({ line, productId, rateText, reason }) => (
+      {visit.treatments.map(({ line, productId, rateText, spot, reason }) => (
         <li key={line}>
-          <strong>{productNames.get(productId)}</strong> at <strong>{rateText}</strong> for {reason}
+          <strong>{productNames.get(productId)}</strong> at <strong>{rateText}</strong>
+          {onSpotsWords(spot?.shareBasisPoints)} for {reason}
         </li>
       ))}
       {visit.looks.map(({ line, reason }) => (

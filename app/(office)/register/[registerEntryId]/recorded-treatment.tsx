@@ -1,3 +1,4 @@
+import { onSpotsWords } from "#domain/quantities/share";
 import { MEASURED_BY_WORDS, type RecordedTreatment } from "#domain/register/record-content";
 import { Code } from "#ui/code";
 import { KeyValueList } from "#ui/key-value-list";
@@ -42,10 +43,10 @@ function ingredientWords({ activeIngredients, notCountable = [] }: RecordedTreat
 }
 
 function pairsOf(treatment: RecordedTreatment) {
-  const { total, measuredBy, lots, fill, epaRegistrationNumber, targets, equipmentName, plannedRate, formulation } = treatment;
+  const { total, measuredBy, lots, fill, epaRegistrationNumber, targets, equipmentName, plannedRate, spotShareBasisPoints, formulation } = treatment;
   return [
     { key: "Amount", value: <><strong>{total.words}</strong>, {MEASURED_BY_WORDS[measuredBy]}</> },
-    { key: "Planned rate", value: plannedRate },
+    { key: "Planned rate", value: `${plannedRate}${onSpotsWords(spotShareBasisPoints)}` },
     { key: "Lots", value: lots.length === 0 ? "none on file" : lots.map(({ number, amount }) => `${number}: ${amount.words}`).join(", ") },
     ...(fill === null ? [] : [{ key: "Fill", value: `${fill.sprayed.words} of fill ${String(fill.number)}, mixed at ${fill.mixingPlace}` }]),
     { key: "Registration number", value: epaRegistrationNumber === null ? "none on file" : <Code>{epaRegistrationNumber}</Code> },

@@ -1,3 +1,5 @@
+import { treatedWords } from "#domain/mixing/treated-area";
+import { onSpotsWords } from "#domain/quantities/share";
 import { type Working } from "#domain/foundation/working";
 import { type GranularMix } from "#domain/mixing/granular-mix";
 import { type TicketTreatment } from "#domain/mixing/ticket-question";
@@ -31,7 +33,8 @@ export function GranularMixBlock({ mix, treatment, workings }: GranularMixBlockP
         <h3>Spread {productName}</h3>
         {treatment !== undefined && (
           <Text size="small" tone="second">
-            {treatment.reason}; planned at {treatment.rateText}.
+            {treatment.reason}; planned at {treatment.rateText}
+            {onSpotsWords(treatment.spot?.shareBasisPoints)}.
           </Text>
         )}
       </Stack>
@@ -66,7 +69,7 @@ export function GranularMixBlock({ mix, treatment, workings }: GranularMixBlockP
           id: lawn.zoneId,
           cells: {
             lawn: `${lawn.letter} ${lawn.name}`,
-            treated: us(lawn.treatedArea),
+            treated: treatedWords(lawn),
             kept: keptClearWords(lawn),
             amount: us(lawn.amount),
             pass: formatQuantity(lawn.perPass, "us"),

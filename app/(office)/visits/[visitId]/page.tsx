@@ -5,6 +5,7 @@ import { house } from "#application/house";
 import { may } from "#application/permission";
 import { listStock } from "#application/stock/list-stock";
 import { type VisitOnFile } from "#application/visits/read-visit";
+import { onSpotsWords } from "#domain/quantities/share";
 import { type Role } from "#domain/crew/role";
 import { calendarDateIn, formatLongDate, formatShortDate } from "#domain/foundation/calendar-date";
 import { LinkButton } from "#ui/button";
@@ -109,9 +110,10 @@ function TasksToChange({ found: { visit }, role }: { readonly found: VisitOnFile
   if (!may(role, "visits/change-visit-task")) return null;
   return (
     <Row gap="wide">
-      {visit.treatments.map(({ line, rateText, reason }) => (
+      {visit.treatments.map(({ line, rateText, spot, reason }) => (
         <Link key={line} href={`/visits/${visit.visitId}/change-task/${String(line)}`} prefetch={false}>
-          Change {rateText} for {reason}
+          Change {rateText}
+          {onSpotsWords(spot?.shareBasisPoints)} for {reason}
         </Link>
       ))}
       {visit.looks.map(({ line, reason }) => (

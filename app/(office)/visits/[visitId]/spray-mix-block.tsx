@@ -2,6 +2,8 @@ import { listWords } from "#domain/foundation/list-words";
 import { type SprayMix, type TankLoad } from "#domain/mixing/spray-mix";
 import { type TicketTreatment } from "#domain/mixing/ticket-question";
 import { type SprayWorkings } from "#domain/mixing/ticket-working-spray";
+import { treatedWords } from "#domain/mixing/treated-area";
+import { onSpotsWords } from "#domain/quantities/share";
 import { formatRate } from "#domain/quantities/format-rate";
 import { Amount } from "#ui/amount";
 import { KeyValueList } from "#ui/key-value-list";
@@ -28,7 +30,7 @@ export function SprayMixBlock({ mix, treatments, workings }: SprayMixBlockProps)
       <Stack gap={1}>
         <h3>Spray {listWords(products.map(({ productName }) => productName))}</h3>
         <Text size="small" tone="second">
-          {planned.map(({ label, reason, rateText }) => `${label.productName} for ${reason}, planned at ${rateText}.`).join(" ")}
+          {planned.map(({ label, reason, rateText, spot }) => `${label.productName} for ${reason}, planned at ${rateText}${onSpotsWords(spot?.shareBasisPoints)}.`).join(" ")}
         </Text>
       </Stack>
       {loads.map((load) => (
@@ -65,7 +67,7 @@ export function SprayMixBlock({ mix, treatments, workings }: SprayMixBlockProps)
           id: lawn.zoneId,
           cells: {
             lawn: `${lawn.letter} ${lawn.name}`,
-            treated: us(lawn.treatedArea),
+            treated: treatedWords(lawn),
             finished: us(lawn.finished),
             ...Object.fromEntries(lawn.products.map(({ line, amount }) => [String(line), us(amount)])),
           },

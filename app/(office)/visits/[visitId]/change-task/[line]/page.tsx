@@ -3,7 +3,8 @@ import { notFound } from "next/navigation";
 import { listEquipment } from "#application/equipment/list-equipment";
 import { readVisitPlan, type TreatmentOnPlan } from "#application/visits/read-visit-plan";
 import { formatQuantity } from "#domain/quantities/format-quantity";
-import { formatRate } from "#domain/quantities/format-rate";
+import { shareWords } from "#domain/quantities/share";
+import { labelRangeWords } from "#domain/scheduling/planned-rate";
 import { EmptyState } from "#ui/empty-state";
 import { PageHead } from "#ui/page-head";
 import { Sheet } from "#ui/sheet";
@@ -20,7 +21,7 @@ interface Props {
 /** The label's range for a rate, as the field's hint. */
 function rateHint({ labelRates }: TreatmentOnPlan): string {
   if (labelRates === null) return "The label has no such use on file.";
-  return `The label’s range is ${formatRate(labelRates.low, "us")} to ${formatRate(labelRates.high, "us")}. Where in it is your decision.`;
+  return `The label’s range is ${labelRangeWords(labelRates)}. Where in it is your decision.`;
 }
 
 /** The form that changes one task of a planned visit. */
@@ -55,8 +56,9 @@ export default async function ChangeTaskPage({ params }: Props) {
       <Sheet>
         <ChangeTaskForm
           fixed={{ visitId, line, version: String(visit.version) }}
-          values={{ rate: treatment?.rateText ?? "", equipmentId: treatment?.equipmentId ?? "", ...ticks }}
+          values={{ rate: treatment?.rateText ?? "", spotShare: treatment?.spot === undefined ? "" : shareWords(treatment.spot.shareBasisPoints), equipmentId: treatment?.equipmentId ?? "", ...ticks }}
           rateHint={treatment === undefined ? undefined : rateHint(treatment)}
+          labelRates={treatment?.labelRates ?? null}
           lawns={visit.lawns.filter(({ isRemoved }) => !isRemoved).map(({ zoneId, letter, name, area }) => ({ zoneId, words: `${letter} ${name}, ${formatQuantity(area, "us")}` }))}
           gear={gear.ok ? gear.value.equipment.filter(({ isStoodDown }) => !isStoodDown).map(({ equipmentId, name }) => ({ value: equipmentId, word: name })) : []}
         />

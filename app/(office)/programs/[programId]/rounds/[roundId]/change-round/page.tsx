@@ -9,6 +9,7 @@ import { pageFor } from "../../../../../page-for";
 import { productChoices } from "../../../../product-choices";
 import { removeRoundAction } from "../../../action";
 import { roundOfPage, type RoundPageProps } from "../../../program-of-page";
+import { shareWords } from "#domain/quantities/share";
 import { ChangeRoundForm } from "./change-round-form.client";
 
 export const metadata: Metadata = { title: "Change a round" };
@@ -19,9 +20,10 @@ export default async function ChangeRoundPage(props: RoundPageProps) {
   const { program, round } = await roundOfPage(props);
   const { roundId, version, name, opensOn, closesOn, secondLookAfterDays, treatments, visitCount } = round;
   const isFree = visitCount === 0;
-  const rows = treatments.flatMap(({ productId, labelUse, rateText, reason }, row) => [
+  const rows = treatments.flatMap(({ productId, labelUse, rateText, spotShareBasisPoints, reason }, row) => [
     [`treatments.${String(row)}.productUse`, productUseKey(productId, labelUse)] as const,
     [`treatments.${String(row)}.rate`, rateText] as const,
+    [`treatments.${String(row)}.spotShare`, spotShareBasisPoints === null ? "" : shareWords(spotShareBasisPoints)] as const,
     [`treatments.${String(row)}.reason`, reason] as const,
   ]);
   const more = { secondLook: secondLookAfterDays === null ? "" : String(secondLookAfterDays), ...Object.fromEntries(rows) };

@@ -1,0 +1,42 @@
+import { accept, badInput, missingFact, type Outcome } from "#domain/foundation/outcome";
+import { formatFigure } from "#domain/quantities/format-number";
+import { parseNumber, plainCharacters } from "#domain/quantities/parse-number";
+import { compareRational, multiplyRational, type Rational, rational, reduce } from "#domain/quantities/rational";
+
+/** A hundredth of a percent is as fine as anybody states a part of a lawn. */
+const BASIS_POINTS = 10_000n;
+/** The share of what goes all over a lawn. */
+export const WHOLE_LAWN = 10_000;
+
+/** The share as a part of one. */
+export function partOfShare(shareBasisPoints: number): Rational {
+  return reduce(rational(BigInt(shareBasisPoints), BASIS_POINTS));
+}
+
+/** "5%", "2.5%", "0.25%". */
+export function shareWords(shareBasisPoints: number): string {
+  return `${formatFigure(rational(BigInt(shareBasisPoints), 100n), { decimals: 2, quarters: false })}%`;
+}
+
+/** What follows a rate in words: " on spots, 5% of the lawn", " on the whole lawn"; nothing where no share was stated. */
+export function onSpotsWords(shareBasisPoints: number | null | undefined): string {
+  if (typeof shareBasisPoints !== "number") return "";
+  return shareBasisPoints === WHOLE_LAWN ? " on the whole lawn" : ` on spots, ${shareWords(shareBasisPoints)} of the lawn`;
+}
+
+/**
+ * Reads a share of a lawn as people type it: "5", "5 %", "2.5 percent". In hundredths of a percent.
+ * Refused: nothing typed, none of it, more than all of it, and more figures than hundredths of a percent have.
+ */
+export function parseShare(field: string, text: string): Outcome<number> {
+  const found = text.trim();
+  const allowed = "above 0 and at most 100 percent";
+  if (found === "") return missingFact(field, allowed, "Say how much of the lawn it goes on, such as 5%.");
+  const percent = parseNumber(field, plainCharacters(found).replace(/ ?(?:%|percent)(?: of the (?:lawn|area))?$/iu, ""));
+  if (!percent.ok) return badInput(field, found, allowed, `"${found}" is no share of a lawn. Write it as in 5%.`);
+  if (percent.value.numerator <= 0n) return badInput(field, found, allowed, "Nothing of the lawn is none of this work.");
+  if (compareRational(percent.value, rational(100n)) > 0) return badInput(field, found, allowed, `"${found}" is more than the whole lawn.`);
+  const points = multiplyRational(percent.value, rational(100n));
+  if (points.numerator % points.denominator !== 0n) return badInput(field, found, allowed, "Write at most two figures after the point, as in 2.25%.");
+  return accept(Number(points.numerator / points.denominator));
+}
