@@ -117,6 +117,10 @@ function treatmentOf(facts: TicketFacts, planned: PlannedTreatment, application:
     findings.push(withoutGear(name, label.facts.form));
     return [];
   }
+  if (gear.gear === "without-figures") {
+    findings.push(gear.finding);
+    return [];
+  }
   const dimension = rate.basis === "product-mass-per-area" ? "mass" : "volume";
   const onHand = facts.onHand.get(productId) ?? 0n;
   return [

@@ -125,7 +125,10 @@ export function checkSetting(treatment: TicketTreatment, settings: TicketSetting
   const words = {
     rule: "setting-of-another-rate",
     source: "house",
-    what: `Setting ${setting} of ${gear.name} was calibrated at another rate for ${label.productName}.`,
+    what:
+      gear.setting.basis === "nominal"
+        ? `By the bag, setting ${setting} of ${gear.name} puts down another rate of ${label.productName}.`
+        : `Setting ${setting} of ${gear.name} was calibrated at another rate for ${label.productName}.`,
     figure: `It puts down ${puts}${perVisit}; planned is ${planned}.`,
     toDo: "Weigh out what each lawn gets and set by trial, or calibrate at this rate.",
     about: [label.productName, gear.name],

@@ -1,5 +1,6 @@
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { isSprayer, type SprayerKind, type SpreaderKind } from "#domain/equipment/equipment-kind";
+import { type TipDroplets } from "#domain/equipment/tip-droplets";
 import { type Finding } from "#domain/foundation/finding";
 import { type UsState } from "#domain/company/us-state";
 import { type Measure } from "#domain/quantities/exact-quantity";
@@ -77,16 +78,26 @@ export interface TicketSprayer extends GearOfAnyKind {
   readonly capacity: Quantity<"volume">;
   /** What pump and hose hold beyond the tank. */
   readonly holdUp: Quantity<"volume"> | "unknown";
+  /** The tip on it and the pressure, with the droplets that they make. */
+  readonly tip: TipDroplets;
   /** The rate of finished spray, and in whose words: a calibration, or what stands in for one. */
   readonly carrier: { readonly rate: Rate<"carrier-volume-per-area">; readonly basis: "calibration" | "nominal"; readonly words: string };
+}
+
+/** A spreader's setting for one product: what it puts down there, and in whose words. */
+export interface SpreaderSetting {
+  readonly setting: string;
+  readonly rate: Rate<"product-mass-per-area">;
+  readonly words: string;
+  readonly basis: "calibration" | "nominal";
 }
 
 export interface TicketSpreader extends GearOfAnyKind {
   readonly kind: SpreaderKind;
   readonly capacity: Quantity<"mass">;
   readonly deflector: "yes" | "no" | "unknown";
-  /** The setting that its calibration for this product found, with the rate there. */
-  readonly setting: { readonly setting: string; readonly rate: Rate<"product-mass-per-area">; readonly words: string } | "not-calibrated";
+  /** The setting that its calibration for this product found, or its bag states, with the rate there. */
+  readonly setting: SpreaderSetting | "not-calibrated";
 }
 
 /** The cup or scale that measures a product out. */

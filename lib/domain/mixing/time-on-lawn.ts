@@ -5,11 +5,21 @@ import { canonicalAmountOf, fromExactAmount, type Measure, measureInUnit } from 
 import { type Quantity } from "#domain/quantities/quantity";
 import { divideRational, toNumber } from "#domain/quantities/rational";
 
-/** How fast somebody covers ground with a machine, as a calibration found it. */
+/** Left out where a calibration found it; nominal where it is how fast somebody means to go. */
+interface PaceBasis {
+  readonly basis?: "nominal";
+}
+
+/** How fast somebody covers ground with a machine, as a calibration found it or as it is meant. */
 export type LawnPace =
-  | { readonly kind: "timed-ground"; readonly groundPerMinute: Measure<"area"> }
-  | { readonly kind: "swath-and-speed"; readonly swath: Measure<"length">; readonly distancePerMinute: Measure<"length"> }
+  | (PaceBasis & { readonly kind: "timed-ground"; readonly groundPerMinute: Measure<"area"> })
+  | (PaceBasis & { readonly kind: "swath-and-speed"; readonly swath: Measure<"length">; readonly distancePerMinute: Measure<"length"> })
   | { readonly kind: "not-on-file" };
+
+/** The same pace as one that nobody has timed. */
+export function asNominal(pace: LawnPace): LawnPace {
+  return pace.kind === "not-on-file" ? pace : { ...pace, basis: "nominal" };
+}
 
 /**
  * The pace in a sprayer's calibration: a gun's timed coverings with all their steps, a wand's swath and walk, a boom's
@@ -35,7 +45,7 @@ const SECONDS_PER_TURN = 5;
 export interface TimeOnLawn {
   readonly minutes: number;
   readonly turns: number;
-  readonly basis: "calibration" | "house";
+  readonly basis: "calibration" | "nominal" | "house";
 }
 
 /**
@@ -50,14 +60,14 @@ export function timeOnLawns(areas: readonly Quantity<"area">[], pace: LawnPace, 
     case "not-on-file":
       return { minutes: (whole * houseMinutesPerThousandSquareFeet) / 1000, turns: 0, basis: "house" };
     case "timed-ground":
-      return { minutes: (passes * whole) / toNumber(measureInUnit(pace.groundPerMinute, "sq ft")), turns: 0, basis: "calibration" };
+      return { minutes: (passes * whole) / toNumber(measureInUnit(pace.groundPerMinute, "sq ft")), turns: 0, basis: pace.basis ?? "calibration" };
     case "swath-and-speed": {
       const swathFeet = toNumber(measureInUnit(pace.swath, "ft"));
       const feetPerMinute = toNumber(measureInUnit(pace.distancePerMinute, "ft"));
       const lanesOf = (feet: number) => Math.ceil(Math.sqrt(feet) / swathFeet - 1e-9);
       const turns = passes * squareFeet.reduce((sum, feet) => sum + lanesOf(feet) - 1, 0);
       const straight = passes * squareFeet.reduce((sum, feet) => sum + (lanesOf(feet) * Math.sqrt(feet)) / feetPerMinute, 0);
-      return { minutes: straight + (turns * SECONDS_PER_TURN) / 60, turns, basis: "calibration" };
+      return { minutes: straight + (turns * SECONDS_PER_TURN) / 60, turns, basis: pace.basis ?? "calibration" };
     }
   }
 }
@@ -67,5 +77,6 @@ export function timeInWords({ minutes, turns, basis }: TimeOnLawn): string {
   if (minutes === 0) return "none";
   const whole = `About ${String(Math.max(1, Math.ceil(minutes - 1e-9)))} min`;
   if (basis === "house") return `${whole}, by the company’s figure; no pace is on file`;
-  return turns === 0 ? `${whole}, at the pace of the calibration` : `${whole}, at the pace of the calibration, with ${String(turns)} ${turns === 1 ? "turn" : "turns"}`;
+  const at = basis === "nominal" ? "at the nominal pace, which nobody has timed" : "at the pace of the calibration";
+  return turns === 0 ? `${whole}, ${at}` : `${whole}, ${at}, with ${String(turns)} ${turns === 1 ? "turn" : "turns"}`;
 }

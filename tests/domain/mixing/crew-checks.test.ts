@@ -57,7 +57,7 @@ test.each([
     ...FEED,
     rate: perThousand("5"),
     use: { ...FEED.use, rates: { basis: "product-mass-per-area", low: perThousand("4"), high: perThousand("6") } },
-    gear: { ...SPREADER, setting: { setting: "14", rate: perThousand(pounds), words: "calibrated by Rowan Ash" } },
+    gear: { ...SPREADER, setting: { setting: "14", rate: perThousand(pounds), words: "calibrated by Rowan Ash", basis: "calibration" } },
   };
   expect(said(checkSetting(treatment, { ...QUESTION.settings, granularPasses }))).toEqual(expected);
 });
