@@ -53,8 +53,8 @@ test("the measures of a form are in canonical units", () => {
 
 test("keeps a sprayer's nominal figures and a spreader's bag settings as they were typed", async () => {
   const nominalOf = async (equipmentId: string) => (await house.ask("select nominal from equipment where equipment_id = $1", [equipmentId]))[0];
-  const sprayer = valueOf(await add({ ...sprayerForm(), ...GUN_NOMINAL }));
-  expect(await nominalOf(sprayer.equipmentId)).toEqual({ nominal: GUN_NOMINAL });
+  const sprayer = valueOf(await add({ ...sprayerForm(), ...GUN_NOMINAL, tipDroplets: "Blue, 1.5 gal; 40 psi; coarse" }));
+  expect(await nominalOf(sprayer.equipmentId)).toEqual({ nominal: { ...GUN_NOMINAL, tipDroplets: "Blue, 1.5 gal; 40 psi; coarse" } });
   const bagSettings = `${await aNamedProduct()}; M; 3 lb per 1,000 sq ft`;
   const spreader = valueOf(await add({ ...spreaderForm(), bagSettings }));
   expect(await nominalOf(spreader.equipmentId)).toEqual({ nominal: { bagSettings } });
@@ -80,6 +80,7 @@ test.each([
   ["holdUp", { ...sprayerForm(), holdUp: "3 gal" }],
   ["tipFlow", { ...sprayerForm(), ...GUN_NOMINAL, tipSize: "06" }],
   ["minutesPerThousand", { ...sprayerForm(), ...GUN_NOMINAL, speedMph: "3" }],
+  ["tipDroplets", { ...sprayerForm(), tipDroplets: "Blue; 40 psi; wet" }],
   ["speedMph", { ...sprayerForm(), speedMph: "300" }],
   ["bagSettings", { ...spreaderForm(), bagSettings: "Never heard of; M; 3 lb per 1,000 sq ft" }],
 ])("is refused at %s", async (field, form) => {

@@ -20,7 +20,7 @@ const asked = (form: Parameters<typeof nominalOfForm>[1], swath: bigint | null =
 const sprayer = (more: object) => ({ ...sprayerForm(), vehicleId: null, ...GUN_NOMINAL, ...more });
 
 test("figures are kept as they were typed, half of them too", async () => {
-  expect(await asked(sprayer({}))).toEqual({ ok: true, value: GUN_NOMINAL });
+  expect(await asked(sprayer({}))).toEqual({ ok: true, value: { ...GUN_NOMINAL, tipDroplets: "" } });
   expect(await asked(sprayer({ pressurePsi: "" }))).toMatchObject({ ok: true, value: { pressurePsi: "", tipFlow: "1.5 gal" } });
 });
 

@@ -15,7 +15,8 @@ import { saying } from "../../support/said";
 import { FEED, FEED_LABEL, IRON, IRON_LABEL } from "../../support/ticket";
 
 const SPRAYER: EquipmentOnFile = {
-  equipmentId: "gun", version: 1, name: "Gun", kind: "hose-and-gun", vehicleId: "truck", capacity: of("gal", 100n), holdUp: of("gal", 3n), hasDeflector: null, swath: null, isStoodDown: false, nominal: NO_NOMINAL_FIGURES,
+  equipmentId: "gun", version: 1, name: "Gun", kind: "hose-and-gun", vehicleId: "truck", capacity: of("gal", 100n), holdUp: of("gal", 3n), hasDeflector: null, swath: null, isStoodDown: false,
+  nominal: { ...NO_NOMINAL_FIGURES, ...GUN_NOMINAL },
 };
 const SPREADER: EquipmentOnFile = {
   equipmentId: "push", version: 1, name: "Push spreader", kind: "broadcast-spreader", vehicleId: "truck", capacity: of("lb", 50n), holdUp: null, hasDeflector: true, swath: null, isStoodDown: false, nominal: NO_NOMINAL_FIGURES,
@@ -85,7 +86,7 @@ test("a sprayer puts out what it was calibrated to, whoever calibrated last befo
 });
 
 test("a sprayer that nobody calibrated puts out what its tip and pace make, with a warning; its pace is one that nobody timed", () => {
-  const found = ironWith(factsOf([{ ...SPRAYER, holdUp: null, nominal: { ...NO_NOMINAL_FIGURES, ...GUN_NOMINAL } }]));
+  const found = ironWith(factsOf([{ ...SPRAYER, holdUp: null }]));
   const words = "not calibrated; nominal by its maker (1.5 gal a minute at 40 psi), at 40 psi and 1 min for 1,000 sq ft";
   expect(found?.gear).toMatchObject({ holdUp: "unknown", carrier: { basis: "nominal", words } });
   const { carrier, pace } = found?.gear as TicketSprayer;
@@ -95,7 +96,7 @@ test("a sprayer that nobody calibrated puts out what its tip and pace make, with
 });
 
 test("a calibration goes before nominal figures, even one that ran out", () => {
-  const found = ironWith(factsOf([{ ...SPRAYER, nominal: { ...NO_NOMINAL_FIGURES, ...GUN_NOMINAL } }], [{ ...SPRAYED, doneOn: day("2024-04-01") }]));
+  const found = ironWith(factsOf([SPRAYER], [{ ...SPRAYED, doneOn: day("2024-04-01") }]));
   expect(found?.gear).toMatchObject({ carrier: { rate: SPRAYED.figures.rate, basis: "calibration" } });
 });
 
@@ -105,6 +106,13 @@ test("a sprayer without a calibration and without nominal figures mixes nothing:
     gear: "without-figures",
     finding: { level: "hold", answerableBy: "office", rule: "sprayer-without-figures", figure: saying("the pressure in use and the pace") },
   });
+});
+
+test("the tip is the one of the calibration or of the nominal figures, with the class that its chart has at that pressure", () => {
+  const tipDroplets = "Gold; 41 psi; very coarse\nBlue, 1.5 gal; 60 psi; fine";
+  const sprayer = { ...SPRAYER, nominal: { ...SPRAYER.nominal, tipDroplets } };
+  expect(ironWith(factsOf([sprayer], [SPRAYED]))?.gear).toMatchObject({ tip: { tip: "Gold", pressurePsi: 40, dropletClass: "VC" } });
+  expect(ironWith(factsOf([sprayer]))?.gear).toMatchObject({ tip: { tip: "Blue, 1.5 gal", pressurePsi: 40, dropletClass: "unknown" } });
 });
 
 test("a spreader has the setting of its calibration with this very product, or none", () => {
