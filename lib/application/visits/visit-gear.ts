@@ -1,5 +1,6 @@
 import { DEFAULT_HOUSE_SETTINGS, type HouseSettings } from "#domain/company/house-settings";
 import { type BagSetting, bagSettingFor, readBagSettings } from "#domain/equipment/bag-settings";
+import { densityOfRate, readCaughtLiquid, type TypedLiquid } from "#domain/equipment/caught-liquid";
 import { isSprayer } from "#domain/equipment/equipment-kind";
 import { type CalibrationStanding, type EquipmentSetup, type NominalFigures, standingOf } from "#domain/equipment/calibration-standing";
 import { type NominalSprayer, nominalSprayer, withoutFigures } from "#domain/equipment/nominal-sprayer";
@@ -9,6 +10,7 @@ import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { formatShortDate } from "#domain/foundation/calendar-date";
 import { invariant } from "#domain/foundation/invariant";
 import { type Outcome } from "#domain/foundation/outcome";
+import { type Density } from "#domain/quantities/density";
 import { rateFromAmounts } from "#domain/quantities/rate";
 import { type LabelFacts } from "#domain/label/label-facts";
 import { type TypedSprayerTest, readSprayerTest } from "#domain/equipment/typed-test";
@@ -103,9 +105,17 @@ function sprayerOf(facts: TicketFacts, equipment: EquipmentOnFile, application: 
         rate: rateFromAmounts("carrier-volume-per-area", figures.figures.rate.amount, figures.figures.rate.per),
         basis: figures.basis,
         words: wordsOf(found),
+        ...densityOf(figures.figures),
       },
     },
   };
+}
+
+/** The density of the spray of which a calibration's rate is; what was caught was read when it was written. */
+function densityOf({ inputs }: CalibrationFigures): { readonly density?: Density } {
+  const liquid = readCaughtLiquid((inputs ?? {}) as TypedLiquid);
+  const density = liquid.ok ? densityOfRate(liquid.value) : "water";
+  return density === "water" ? {} : { density };
 }
 
 function setupOf(nominal: Outcome<NominalSprayer>): EquipmentSetup {

@@ -4,6 +4,7 @@ import { measurePace, milesPerHourOf, type Pace } from "#domain/equipment/pace";
 import { averageOf, percentInWords, type Uncertainty } from "#domain/equipment/repeats";
 import { type SprayerCalibration, type SprayerTest } from "#domain/equipment/sprayer-calibration";
 import { type SpreaderRate } from "#domain/equipment/spreader-calibration";
+import { densityIn } from "#domain/quantities/density";
 import { invariant } from "#domain/foundation/invariant";
 import { type ExactQuantity, type Measure, multiplyExact } from "#domain/quantities/exact-quantity";
 import { formatFigure } from "#domain/quantities/format-number";
@@ -76,19 +77,32 @@ function catchWords({ method, catches }: Exclude<SprayerTest, { method: "small-a
 
 /** The working of a sprayer's calibration. */
 export function sprayerWorking(calibration: SprayerCalibration): CalibrationWorking {
-  const { test, carrierRate, flowPerMinute, uncertainty } = calibration;
-  const rate = formatRate(carrierRate, "us");
-  const result = `${rate}. ${spreadSentence(uncertainty)}`;
-  if (test.method === "small-area") return { ...smallAreaWords(test, carrierRate), result };
+  const { test, caughtRate, carrierRate, flowPerMinute, uncertainty } = calibration;
+  const rate = formatRate(caughtRate, "us");
+  const result = `${formatRate(carrierRate, "us")}. ${spreadSentence(uncertainty)}`;
+  if (test.method === "small-area") {
+    const told = smallAreaWords(test, caughtRate);
+    return { ...told, steps: [...told.steps, ...densityWords(calibration)], result };
+  }
   invariant(flowPerMinute !== undefined, "every method but that of the small area has a flow");
   const caught = catchWords(test, words(flowPerMinute));
   const timed = test.method === "gun" ? areaWords(test.coverings, flowPerMinute, rate) : courseWords(test, flowPerMinute, rate);
   return {
     formula: timed.formula,
     measured: [...caught.measured, ...timed.measured],
-    steps: [...caught.steps, ...timed.steps],
+    steps: [...caught.steps, ...timed.steps, ...densityWords(calibration)],
     result,
   };
+}
+
+/** The step from water to the spray that it stood for; none where the spray itself was caught. */
+function densityWords({ liquid, caughtRate, carrierRate, densityFactor }: SprayerCalibration): readonly string[] {
+  if (liquid.kind === "the-spray-itself") return [];
+  const weight = `${figure(densityIn(liquid.sprayDensity, "lb per gal"))} lb a gallon`;
+  return [
+    `The spray weighs ${weight}, so it comes slower than water, by the root of its weight over water’s: ${figure(densityFactor)}.`,
+    `${formatRate(caughtRate, "us")} of water over ${figure(densityFactor)} is ${formatRate(carrierRate, "us")} of the spray.`,
+  ];
 }
 
 type Told = Words & { readonly formula: string };

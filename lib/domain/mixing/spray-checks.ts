@@ -3,6 +3,7 @@ import { areaUnderLastMix } from "#domain/equipment/tank-hold-up";
 import { settle } from "#domain/quantities/exact-quantity";
 import { formatQuantity } from "#domain/quantities/format-quantity";
 import { compare, sum } from "#domain/quantities/quantity";
+import { checkDensity } from "#domain/mixing/density-checks";
 import { belowFirstMark, noTool, roundedBelowLowest } from "#domain/mixing/granular-mix";
 import { fittingTool, rateOver, sprayForGround, type SprayMix, type SprayTreatment } from "#domain/mixing/spray-mix";
 import { type TicketSprayer } from "#domain/mixing/ticket-question";
@@ -18,6 +19,7 @@ export function checkSpray(treatments: readonly SprayTreatment[], mix: SprayMix)
     ...checkFit(mix),
     ...(first === undefined ? [] : checkHoldUp(first.gear, mix)),
     ...checkPartners(treatments),
+    ...checkDensity(treatments, mix),
   ];
 }
 

@@ -5,6 +5,7 @@ import { type Finding } from "#domain/foundation/finding";
 import { type UsState } from "#domain/company/us-state";
 import { type Measure } from "#domain/quantities/exact-quantity";
 import { type Quantity } from "#domain/quantities/quantity";
+import { type Density } from "#domain/quantities/density";
 import { type Rate } from "#domain/quantities/rate";
 import { type Grass } from "#domain/turf/grass";
 import { type Outcome } from "#domain/foundation/outcome";
@@ -81,7 +82,13 @@ export interface TicketSprayer extends GearOfAnyKind {
   /** The tip on it and the pressure, with the droplets that they make. */
   readonly tip: TipDroplets;
   /** The rate of finished spray, and in whose words: a calibration, or what stands in for one. */
-  readonly carrier: { readonly rate: Rate<"carrier-volume-per-area">; readonly basis: "calibration" | "nominal"; readonly words: string };
+  readonly carrier: {
+    readonly rate: Rate<"carrier-volume-per-area">;
+    readonly basis: "calibration" | "nominal";
+    readonly words: string;
+    /** Of the spray that goes out at this rate; left out where that is as thin as water. */
+    readonly density?: Density;
+  };
 }
 
 /** A spreader's setting for one product: what it puts down there, and in whose words. */

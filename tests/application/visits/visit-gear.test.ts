@@ -4,6 +4,7 @@ import { NO_NOMINAL_FIGURES } from "#application/equipment/nominal-of-form";
 import { type TicketFacts } from "#application/visits/ticket-facts";
 import { gearFor, type GearOfTreatment, type PlannedApplication, plannedApplication } from "#application/visits/visit-gear";
 import { type PlannedTreatment } from "#application/visits/visit-rows";
+import { densityFromSpecificGravity } from "#domain/quantities/density";
 import { of } from "#domain/quantities/quantity";
 import { measureInUnit } from "#domain/quantities/exact-quantity";
 import { type TicketSprayer } from "#domain/mixing/ticket-question";
@@ -106,6 +107,12 @@ test("a sprayer without a calibration and without nominal figures mixes nothing:
     gear: "without-figures",
     finding: { level: "hold", answerableBy: "office", rule: "sprayer-without-figures", figure: saying("the pressure in use and the pace") },
   });
+});
+
+test("a calibration for a heavier spray says of which density its rate is", () => {
+  const heavier = { ...SPRAYED, figures: { ...SPRAYED.figures, inputs: { ...(SPRAYED.figures.inputs as object), liquid: "water-for-heavier", sprayDensity: "specific gravity 1.2" } } };
+  expect(ironWith(factsOf([SPRAYER], [heavier]))?.gear).toMatchObject({ carrier: { density: densityFromSpecificGravity("1.2") } });
+  expect((ironWith(factsOf([SPRAYER], [SPRAYED]))?.gear as TicketSprayer).carrier.density).toBeUndefined();
 });
 
 test("the tip is the one of the calibration or of the nominal figures, with the class that its chart has at that pressure", () => {

@@ -27,14 +27,14 @@ export default async function CalibratePage(props: Props) {
   const entersOwn = member.role === "applicator" || member.role === "technician";
   const shared = {
     fixed: { equipmentId, ...(entersOwn ? { operatorId: member.personId } : {}) },
-    values: { madeOn: today },
+    values: { madeOn: today, ...(isSprayer(kind) ? { liquid: "as-water" } : {}) },
     operators: entersOwn ? undefined : operators.map((person) => ({ value: person.personId, word: person.name })),
   };
   const head = (
     <PageHead
       above={<Link href={`/crew/gear/${equipmentId}`}>{name}</Link>}
       title="Calibrate"
-      sentence={isSprayer(kind) ? "With water, or with the mix itself where it is heavier than water. It is kept for good, as it was typed." : "One product at one setting. It is kept for good, as it was typed."}
+      sentence={isSprayer(kind) ? "With water, or with the mix itself. It is kept for good, as it was typed." : "One product at one setting. It is kept for good, as it was typed."}
     />
   );
   if (!isSprayer(kind)) {
