@@ -106,14 +106,16 @@ async function calibrateSpreaders(seed: GearSeed, ids: { readonly broadcast: str
   const [first, second = first] = granularProductIds;
   if (first === undefined || second === undefined) return;
   const personId = await operators(seed);
-  const spreader = async (equipmentId: string, operator: string, daysAgo: number, measured: { productId: string; setting: string; collected: string }) =>
+  const spreader = async (equipmentId: string, operator: string, daysAgo: number, measured: { productId: string; setting: string; collected: string; speedMph: string }) =>
     must(
       await calibrateSpreader(houseDaysAgo(daysAgo), key, {
         equipmentId, operatorId: personId(operator), madeOn: dayIn(-daysAgo - 1), area: "1,000 sq ft", ...measured,
       }),
     );
-  await spreader(ids.broadcast, "Ray Odum", 46, { productId: first, setting: "H", collected: "1.25 lb\n1.2 lb" });
-  await spreader(ids.broadcast, "Lou Parrish", 45, { productId: first, setting: "H", collected: "1.3 lb\n1.25 lb" });
-  await spreader(ids.broadcast, "Ray Odum", 40, { productId: second, setting: "K", collected: "1.5 lb\n1.55 lb" });
-  await spreader(ids.drop, "Mina Feld", 39, { productId: first, setting: "7", collected: "1.25 lb" });
+  await spreader(ids.broadcast, "Ray Odum", 46, { productId: first, setting: "H", collected: "1.25 lb\n1.2 lb", speedMph: "3" });
+  // Two settings of one operator: what lies between them is read off the line between.
+  await spreader(ids.broadcast, "Ray Odum", 46, { productId: first, setting: "J", collected: "1.6 lb\n1.55 lb", speedMph: "3" });
+  await spreader(ids.broadcast, "Lou Parrish", 45, { productId: first, setting: "H", collected: "1.3 lb\n1.25 lb", speedMph: "2.8" });
+  await spreader(ids.broadcast, "Ray Odum", 40, { productId: second, setting: "K", collected: "1.5 lb\n1.55 lb", speedMph: "3" });
+  await spreader(ids.drop, "Mina Feld", 39, { productId: first, setting: "7", collected: "1.25 lb", speedMph: "2.5" });
 }

@@ -28,7 +28,7 @@ function tell({ setup, figures }: CalibrationOnFile): Told {
     invariant(runs.ok, "a spreader's inputs on file can be read");
     const result = rateFromCollected(runs.value);
     invariant(result.ok, "a spreader's calibration on file can be computed");
-    return { working: spreaderWorking(result.value), findings: [] };
+    return { working: spreaderWorking(result.value, figures.inputs as TypedSpreaderTest), findings: [] };
   }
   const test = readSprayerTest(figures.inputs as TypedSprayerTest & { readonly method: SprayerMethod }, setup.pressurePsi);
   invariant(test.ok, "a sprayer's inputs on file can be read");

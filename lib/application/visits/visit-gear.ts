@@ -1,21 +1,23 @@
 import { DEFAULT_HOUSE_SETTINGS, type HouseSettings } from "#domain/company/house-settings";
 import { type BagSetting, bagSettingFor, readBagSettings } from "#domain/equipment/bag-settings";
-import { densityOfRate, readCaughtLiquid, type TypedLiquid } from "#domain/equipment/caught-liquid";
+import { densityOfRate, readCaughtLiquid } from "#domain/equipment/caught-liquid";
 import { isSprayer } from "#domain/equipment/equipment-kind";
-import { type CalibrationStanding, type EquipmentSetup, type NominalFigures, standingOf } from "#domain/equipment/calibration-standing";
+import { type CalibrationFact, type CalibrationStanding, type EquipmentSetup, type NominalFigures, setupInWords, standingOf } from "#domain/equipment/calibration-standing";
 import { type NominalSprayer, nominalSprayer, withoutFigures } from "#domain/equipment/nominal-sprayer";
 import { dropletsAt, readTipDroplets, type TipDroplets } from "#domain/equipment/tip-droplets";
 import { type Finding } from "#domain/foundation/finding";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
-import { formatShortDate } from "#domain/foundation/calendar-date";
+import { daysBetween, formatShortDate } from "#domain/foundation/calendar-date";
 import { invariant } from "#domain/foundation/invariant";
 import { type Outcome } from "#domain/foundation/outcome";
 import { type Density } from "#domain/quantities/density";
-import { rateFromAmounts } from "#domain/quantities/rate";
+import { type Rate, rateFromAmounts } from "#domain/quantities/rate";
 import { type LabelFacts } from "#domain/label/label-facts";
+import { ratePerPass } from "#domain/equipment/spreader-calibration";
+import { settingAmongTests, type TestedSetting } from "#domain/equipment/tested-settings";
 import { type TypedSprayerTest, readSprayerTest } from "#domain/equipment/typed-test";
-import { asNominal, type LawnPace, paceOfTest } from "#domain/mixing/time-on-lawn";
-import { type TicketSprayer, type TicketSpreader } from "#domain/mixing/ticket-question";
+import { asNominal, type LawnPace, NO_PACE, paceOfSpreader, paceOfTest } from "#domain/mixing/time-on-lawn";
+import { type SpreaderSetting, type TicketSprayer, type TicketSpreader } from "#domain/mixing/ticket-question";
 import { type CalibrationFigures, type EquipmentOnFile } from "#application/equipment/gear-on-file";
 import { type TicketFacts } from "#application/visits/ticket-facts";
 import { type PlannedTreatment, type StopOfVisit } from "#application/visits/visit-rows";
@@ -113,7 +115,7 @@ function sprayerOf(facts: TicketFacts, equipment: EquipmentOnFile, application: 
 
 /** The density of the spray of which a calibration's rate is; what was caught was read when it was written. */
 function densityOf({ inputs }: CalibrationFigures): { readonly density?: Density } {
-  const liquid = readCaughtLiquid((inputs ?? {}) as TypedLiquid);
+  const liquid = readCaughtLiquid(inputs ?? {});
   const density = liquid.ok ? densityOfRate(liquid.value) : "water";
   return density === "water" ? {} : { density };
 }
@@ -155,20 +157,50 @@ function spreaderOf(
   const bag = bagSettingOf(equipment, facts.productOf.get(treatment.productId)?.name ?? label.productName);
   const nominal = bag === undefined ? "unknown" : { figures: asFigures(bag.rate, bag.setting), statedBy: "the bag" };
   const found = standing(facts, equipment, setup, application, nominal);
-  const { figures } = found;
-  const setting =
-    figures.basis !== "none" && figures.figures.setting !== null
-      ? {
-          setting: figures.figures.setting,
-          rate: rateFromAmounts("product-mass-per-area", figures.figures.rate.amount, figures.figures.rate.per),
-          words: wordsOf(found),
-          basis: figures.basis,
-        }
-      : ("not-calibrated" as const);
-  return {
-    calibrationFinding: found.finding,
-    gear: { equipmentId, name, pace: { kind: "not-on-file" }, kind, capacity, deflector: hasDeflector === null ? "unknown" : hasDeflector ? "yes" : "no", setting },
-  };
+  const deflector = hasDeflector === null ? "unknown" : hasDeflector ? "yes" : "no";
+  const pace = found.figures.basis === "calibration" ? paceOfSpreader(found.figures.figures.inputs ?? {}, equipment.swath) : NO_PACE;
+  return { calibrationFinding: found.finding, gear: { equipmentId, name, pace, kind, capacity, deflector, setting: settingOf(facts, found, treatment, application) } };
+}
+
+/** The setting by all that was tested, else that of the one calibration or of the bag which stands for the use. */
+function settingOf(facts: TicketFacts, found: CalibrationStanding<CalibrationFigures>, treatment: PlannedTreatment, application: PlannedApplication): TicketSpreader["setting"] {
+  const { figures, calibration } = found;
+  if (figures.basis === "none" || figures.figures.setting === null) return "not-calibrated";
+  const own: SpreaderSetting = { setting: figures.figures.setting, rate: spreadRate(figures.figures.rate), words: wordsOf(found), basis: figures.basis };
+  if (figures.basis === "nominal" || calibration === undefined || treatment.rate.basis !== "product-mass-per-area") return own;
+  const passes = DEFAULT_HOUSE_SETTINGS.granularPasses === "one-with-overlap" ? "one-pass" : "two-passes-crosswise";
+  const productName = setupInWords(calibration.setup);
+  const among = settingAmongTests(testsLike(facts, calibration, application), productName, ratePerPass(treatment.rate, passes));
+  switch (among.kind) {
+    case "too-few":
+      return own;
+    case "between":
+      return { setting: among.setting, rate: among.rate, words: `${among.words}, by ${calibration.operator.name}`, basis: "between-tests" };
+    case "beyond":
+      return { ...own, ...among.nearest, words: `tested by ${calibration.operator.name}`, doubt: { rule: "setting-beyond-tests", sentence: among.sentence } };
+    case "contradictory":
+      return { ...own, doubt: { rule: "setting-tests-disagree", sentence: among.sentence } };
+  }
+}
+
+/** The tests of the same spreader, product and operator that are still good on the day, the latest last. */
+function testsLike({ calibrations }: TicketFacts, { equipment, operator, setup }: CalibrationFact<CalibrationFigures>, { on }: PlannedApplication): readonly TestedSetting[] {
+  return calibrations.flatMap((one): readonly TestedSetting[] => {
+    const { setting, rate } = one.figures;
+    const isLike =
+      one.equipment.id === equipment.id &&
+      one.operator.id === operator.id &&
+      one.setup.kind === "spreader" &&
+      setup.kind === "spreader" &&
+      one.setup.product.id === setup.product.id;
+    const ageDays = daysBetween(one.doneOn, on);
+    if (!isLike || setting === null || ageDays < 0 || ageDays > DEFAULT_HOUSE_SETTINGS.calibrationValidDays) return [];
+    return [{ setting, rate: spreadRate(rate) }];
+  });
+}
+
+function spreadRate({ amount, per }: CalibrationFigures["rate"]): Rate<"product-mass-per-area"> {
+  return rateFromAmounts("product-mass-per-area", amount, per);
 }
 
 /** The lines were read when they were written, so they read now. */

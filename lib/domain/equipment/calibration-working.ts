@@ -3,6 +3,7 @@ import { listWords } from "#domain/foundation/list-words";
 import { measurePace, milesPerHourOf, type Pace } from "#domain/equipment/pace";
 import { averageOf, percentInWords, type Uncertainty } from "#domain/equipment/repeats";
 import { type SprayerCalibration, type SprayerTest } from "#domain/equipment/sprayer-calibration";
+import { type TypedSpreaderPace } from "#domain/equipment/typed-test";
 import { type SpreaderRate } from "#domain/equipment/spreader-calibration";
 import { densityIn } from "#domain/quantities/density";
 import { invariant } from "#domain/foundation/invariant";
@@ -165,15 +166,21 @@ function timedCourse({ course, seconds }: Extract<Pace, { kind: "timed-course" }
   };
 }
 
-/** The working of a spreader's calibration at one setting. */
-export function spreaderWorking({ runs, rate, uncertainty }: SpreaderRate): CalibrationWorking {
+function paceWords({ swath = "", speedMph = "", minutesPerThousand = "" }: TypedSpreaderPace): readonly string[] {
+  const width = swath === "" ? [] : [`The swath is ${swath}.`];
+  if (minutesPerThousand !== "") return [...width, `1,000 sq ft take ${minutesPerThousand.replace(/\s*(min|minutes?)$/iu, "")} min.`];
+  return speedMph === "" ? width : [...width, `The speed is ${speedMph.replace(/\s*mph$/iu, "")} mph.`];
+}
+
+/** The working of a spreader's calibration at one setting, with the pace that was given with it. */
+export function spreaderWorking({ runs, rate, uncertainty }: SpreaderRate, pace: TypedSpreaderPace = {}): CalibrationWorking {
   const area = runs[0]?.area;
   invariant(area !== undefined, "a spreader's rate is of one run or more");
   const average = words(times(rate, area));
   const inWords = formatRate(rate, "us");
   return {
     formula: "The rate at this setting is what the spreader gave over a measured area, over that area.",
-    measured: [`Over ${words(area)} it gave ${listWords(runs.map(({ collected }) => words(collected)))}.`],
+    measured: [`Over ${words(area)} it gave ${listWords(runs.map(({ collected }) => words(collected)))}.`, ...paceWords(pace)],
     steps: [...averageSentence(runs.length, "runs", average), `${average} over ${words(area)} is ${inWords}.`],
     result: `${inWords}. ${spreadSentence(uncertainty)}`,
   };

@@ -38,9 +38,16 @@ export type TypedSprayerTest =
   | { readonly method: "small-area"; readonly area: string; readonly used: string };
 
 /** A spreader's test as it was typed. */
-export interface TypedSpreaderTest {
+export interface TypedSpreaderTest extends TypedSpreaderPace {
   readonly area: string;
   readonly collected: string;
+}
+
+/** How the operator goes with a spreader, as it was typed; calibrations of before it was asked have none of it. */
+export interface TypedSpreaderPace {
+  readonly swath?: string | undefined;
+  readonly speedMph?: string | undefined;
+  readonly minutesPerThousand?: string | undefined;
 }
 
 /** More repeats than this are a paste of something else. */

@@ -7,7 +7,7 @@ import { compareRates, scaleRate } from "#domain/quantities/rate";
 import { compareRational, rational } from "#domain/quantities/rational";
 import { NOT_ON_FILE, type RulePack } from "#domain/rules/rule-pack";
 import { type ProductAmount } from "#domain/mixing/spray-mix";
-import { type TicketApplicator, type TicketSettings, type TicketTreatment } from "#domain/mixing/ticket-question";
+import { type TicketApplicator, type TicketSettings, type TicketSpreader, type TicketTreatment } from "#domain/mixing/ticket-question";
 
 /** True for a product that is registered as a pesticide, or of which nobody has read whether it is. */
 function mayBePesticide({ label }: TicketTreatment): boolean {
@@ -119,7 +119,8 @@ export function checkSetting(treatment: TicketTreatment, settings: TicketSetting
   const found = scaleRate(gear.setting.rate, rational(passes));
   const difference = rate.amount * found.per - found.amount * rate.per;
   const isNear = (difference < 0n ? -difference : difference) * 20n <= rate.amount * found.per;
-  if (isNear) return [];
+  const doubts = doubtOf(gear, label.productName);
+  if (isNear) return doubts;
   const [puts, planned] = formatRatesApart(found, rate, "us");
   const perVisit = passes === 1n ? "" : " in its two passes";
   const words = {
@@ -134,5 +135,22 @@ export function checkSetting(treatment: TicketTreatment, settings: TicketSetting
     about: [label.productName, gear.name],
   } as const;
   const isAboveLabel = use.rates.basis === "product-mass-per-area" && compareRates(found, use.rates.high) > 0;
-  return [isAboveLabel ? takeCare(words) : note(words)];
+  return [...doubts, isAboveLabel ? takeCare(words) : note(words)];
+}
+
+/** What several tested settings leave open of the planned rate. */
+function doubtOf({ name, setting }: TicketSpreader, productName: string): readonly Finding[] {
+  if (setting === "not-calibrated" || setting.doubt === undefined) return [];
+  const { rule, sentence } = setting.doubt;
+  const isBeyond = rule === "setting-beyond-tests";
+  return [
+    takeCare({
+      rule,
+      source: "house",
+      what: isBeyond ? `No setting of ${name} was tested near the planned rate of ${productName}.` : `The tested settings of ${name} with ${productName} contradict one another.`,
+      figure: sentence,
+      toDo: isBeyond ? "Test a setting nearer to it; nothing is guessed beyond the tests." : "Test the settings again.",
+      about: [productName, name],
+    }),
+  ];
 }

@@ -1,7 +1,8 @@
 import { averageOf } from "#domain/equipment/repeats";
+import { readAmount, readMinutes, readSpeed, type TypedSpreaderPace } from "#domain/equipment/typed-test";
 import { measurePace, minutesFromSeconds } from "#domain/equipment/pace";
 import { type SprayerTest } from "#domain/equipment/sprayer-calibration";
-import { canonicalAmountOf, fromExactAmount, type Measure, measureInUnit } from "#domain/quantities/exact-quantity";
+import { canonicalAmountOf, exactly, fromExactAmount, type Measure, measureInUnit } from "#domain/quantities/exact-quantity";
 import { type Quantity } from "#domain/quantities/quantity";
 import { divideRational, toNumber } from "#domain/quantities/rational";
 
@@ -37,6 +38,29 @@ export function paceOfTest(test: SprayerTest, swathOnFile: Quantity<"length"> | 
   const pace = measurePace(test.pace);
   return swath === null || !pace.ok ? { kind: "not-on-file" } : { kind: "swath-and-speed", swath, distancePerMinute: pace.value.distancePerMinute };
 }
+
+/** Nobody has timed it. */
+export const NO_PACE: LawnPace = { kind: "not-on-file" };
+
+/**
+ * The pace in a spreader's calibration: the minutes that 1,000 sq ft take with all their steps, or a speed with the swath
+ * of that day, or else the one on file. None where it was not asked or not given.
+ */
+export function paceOfSpreader({ swath = "", speedMph = "", minutesPerThousand = "" }: TypedSpreaderPace, swathOnFile: Quantity<"length"> | null): LawnPace {
+  if (minutesPerThousand !== "") {
+    const minutes = readMinutes("minutesPerThousand", minutesPerThousand);
+    if (!minutes.ok) return NO_PACE;
+    const { numerator, denominator } = minutesFromSeconds(minutes.value * SECONDS_PER_MINUTE);
+    return { kind: "timed-ground", groundPerMinute: exactly("sq ft", { numerator: 1000n * denominator, denominator: numerator }) };
+  }
+  const width = swath === "" ? undefined : readAmount("swath", swath, "length");
+  const over = width?.ok === true ? width.value : swathOnFile;
+  const speed = readSpeed("speedMph", speedMph);
+  const pace = speed.ok ? measurePace({ kind: "speed", milesPerHour: speed.value }) : undefined;
+  return over === null || pace?.ok !== true ? NO_PACE : { kind: "swath-and-speed", swath: over, distancePerMinute: pace.value.distancePerMinute };
+}
+
+const SECONDS_PER_MINUTE = 60;
 
 /** What a turn at the end of a lane takes. Common practice, until a crew has timed it. */
 const SECONDS_PER_TURN = 5;

@@ -7,7 +7,7 @@ import { type PlannedTreatment } from "#application/visits/visit-rows";
 import { densityFromSpecificGravity } from "#domain/quantities/density";
 import { of } from "#domain/quantities/quantity";
 import { measureInUnit } from "#domain/quantities/exact-quantity";
-import { type TicketSprayer } from "#domain/mixing/ticket-question";
+import { type TicketSprayer, type TicketSpreader } from "#domain/mixing/ticket-question";
 import { compareRates, rateOf } from "#domain/quantities/rate";
 import { toNumber } from "#domain/quantities/rational";
 import { day } from "../../support/domain-answers";
@@ -139,6 +139,27 @@ test("a spreader that nobody calibrated with the product takes the bag's setting
   expect(found?.calibrationFinding).toMatchObject({ level: "take-care", rule: "calibration-missing" });
   const calibrated = feedWith(factsOf([{ ...SPREADER, nominal: { ...NO_NOMINAL_FIGURES, bagSettings } }], [SPREAD]));
   expect(calibrated?.gear).toMatchObject({ setting: { setting: "M", basis: "calibration" } });
+});
+
+test("several tested settings of one operator find the one for a pass at the planned rate, never beyond them", () => {
+  const tested = (setting: string, pounds: string, more: Partial<CalibrationOnFile> = {}): CalibrationOnFile => ({
+    ...SPREAD, ...more, figures: { ...SPREAD.figures, setting, rate: rateOf("product-mass-per-area", pounds, "lb per 1,000 sq ft") },
+  });
+  const settingWith = (...tests: readonly CalibrationOnFile[]) => (feedWith(factsOf([SPREADER], tests))?.gear as TicketSpreader).setting;
+  // 2.5 lb are planned, 1.25 lb in each of two passes.
+  expect(settingWith(tested("8", "1.5"), tested("6", "1"))).toMatchObject({ setting: "7", rate: rateOf("product-mass-per-area", "1.25", "lb per 1,000 sq ft"), words: saying("by Rowan Ash"), basis: "between-tests" });
+  expect(settingWith(tested("8", "1.2"), tested("6", "1"))).toMatchObject({ setting: "8", basis: "calibration", doubt: { rule: "setting-beyond-tests", sentence: saying("Harrowgate 32 was tested from") } });
+  expect(settingWith(tested("8", "1"), tested("6", "1.2"))).toMatchObject({ setting: "6", doubt: { rule: "setting-tests-disagree" } });
+  // Tests of another operator, of another product, of a day that has not come and of long ago find nothing.
+  const others = [{ operator: { id: "ida", name: "Ida" } }, { setup: { kind: "spreader", product: { id: "seed", name: "Seed" } } }, { doneOn: day("2026-04-15") }, { doneOn: day("2024-04-01") }] as const;
+  for (const other of others) expect(settingWith(tested("8", "1.5", other), tested("6", "1"))).toMatchObject({ setting: "6", basis: "calibration" });
+});
+
+test("a spreader's pace is the one of its calibration, over its swath", () => {
+  const paced = { ...SPREAD, figures: { ...SPREAD.figures, inputs: { area: "1000 sq ft", collected: "1.25 lb", swath: "", speedMph: "3" } } };
+  const paceWith = (swath: EquipmentOnFile["swath"]) => feedWith(factsOf([{ ...SPREADER, swath }], [paced]))?.gear.pace;
+  expect(paceWith(of("ft", 10n))).toMatchObject({ kind: "swath-and-speed", swath: of("ft", 10n) });
+  expect(paceWith(null)).toEqual({ kind: "not-on-file" });
 });
 
 test("the day, the truck and the person are the stop's; on no day they are today's and whoever looks", () => {

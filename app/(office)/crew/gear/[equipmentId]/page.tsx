@@ -20,6 +20,7 @@ import { FindingOf } from "../finding-of";
 import { factsOf, setupWords, truckWords } from "../gear-words";
 import { OperatorsTable } from "../operators-table";
 import { NominalSection } from "./nominal-section";
+import { TestedSettings } from "./tested-settings";
 import { equipmentNameOfPage, equipmentOfPage, type EquipmentPageProps } from "./equipment-of-page";
 
 export async function generateMetadata(props: EquipmentPageProps) {
@@ -61,6 +62,7 @@ export default async function EquipmentPage(props: EquipmentPageProps) {
           />
         </Stack>
       </Section>
+      <TestedSettings calibrations={calibrations} />
       <NominalSection equipment={equipment} />
       {calibrations.length > 0 && <History base={base} calibrations={calibrations} />}
       {isInUse && may(member.role, "equipment/stand-down-equipment") && (

@@ -1,6 +1,7 @@
 import { type Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
+import { shownOrNone } from "#application/equipment/typed-amount";
 import { isSprayer, methodsFor, SPRAYER_METHOD_WORDS, type SprayerKind, type SprayerMethod } from "#domain/equipment/equipment-kind";
 import { LinkButton } from "#ui/button";
 import { EmptyState } from "#ui/empty-state";
@@ -27,7 +28,7 @@ export default async function CalibratePage(props: Props) {
   const entersOwn = member.role === "applicator" || member.role === "technician";
   const shared = {
     fixed: { equipmentId, ...(entersOwn ? { operatorId: member.personId } : {}) },
-    values: { madeOn: today, ...(isSprayer(kind) ? { liquid: "as-water" } : {}) },
+    values: { madeOn: today, ...(isSprayer(kind) ? { liquid: "as-water" } : { swath: shownOrNone("length", equipment.swath?.amount ?? null) ?? "" }) },
     operators: entersOwn ? undefined : operators.map((person) => ({ value: person.personId, word: person.name })),
   };
   const head = (
