@@ -96,8 +96,8 @@ export interface SpreaderSetting {
   readonly setting: string;
   readonly rate: Rate<"product-mass-per-area">;
   readonly words: string;
-  /** One calibration; the line between two of them; the bag. */
-  readonly basis: "calibration" | "between-tests" | "nominal";
+  /** One calibration, as on tickets of before there was another; the line between two of them; the bag. */
+  readonly basis?: "calibration" | "between-tests" | "nominal";
   /** Where several settings were tested and don't find the rate: that it lies beyond them, or that they disagree. */
   readonly doubt?: { readonly rule: "setting-beyond-tests" | "setting-tests-disagree"; readonly sentence: string };
 }

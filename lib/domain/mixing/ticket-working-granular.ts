@@ -191,7 +191,7 @@ function hopperWorking({ productName, total, hopperFills, gearName }: GranularMi
   };
 }
 
-const SETTING_WORDS: Readonly<Record<SpreaderSetting["basis"], string>> = {
+const SETTING_WORDS: Readonly<Record<NonNullable<SpreaderSetting["basis"]>, string>> = {
   calibration: "the setting is the one at which a calibration came nearest to that",
   "between-tests": "the setting lies on the straight line between the two tested ones around that",
   nominal: "the setting is the one that the bag states, which nobody has tested",
@@ -207,7 +207,7 @@ function settingWorking(mix: GranularMix, { rate, rateText }: SpreadByWeight): W
   const together = multiplyExact(found, rational(passes));
   return {
     title: `Setting of ${mix.gearName} for ${mix.productName}`,
-    formula: `a pass should put down rate ÷ passes; ${SETTING_WORDS[setting.basis]}`,
+    formula: `a pass should put down rate ÷ passes; ${SETTING_WORDS[setting.basis ?? "calibration"]}`,
     inputs: [
       { name: "Rate", figure: `${perThousand(rate, unit)} per 1,000 sq ft`, from: `planned at ${rateText}` },
       { name: "Passes", figure: String(passes), from: "the company’s setting" },

@@ -65,7 +65,7 @@ test("the setting is its calibration's, against what a pass should put down", ()
   expect(workingsOf(withFeed({ gear: { ...SPREADER, setting: "not-calibrated" } })).setting).toBeUndefined();
   const { setting } = SPREADER;
   if (setting === "not-calibrated") throw new Error("The spreader is calibrated.");
-  const formulaFor = (basis: typeof setting.basis) => workingsOf(withFeed({ gear: { ...SPREADER, setting: { ...setting, basis } } })).setting?.formula;
+  const formulaFor = (basis: NonNullable<typeof setting.basis>) => workingsOf(withFeed({ gear: { ...SPREADER, setting: { ...setting, basis } } })).setting?.formula;
   expect(formulaFor("calibration")).toMatch(/came nearest/u);
   expect(formulaFor("between-tests")).toMatch(/straight line between/u);
   expect(formulaFor("nominal")).toMatch(/bag states/u);

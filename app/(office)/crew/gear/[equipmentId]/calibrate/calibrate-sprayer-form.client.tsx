@@ -54,7 +54,7 @@ const LIQUID_WORDS: Readonly<Record<CaughtLiquidKind, string>> = {
 function Liquid() {
   return (
     <>
-      <RadioRows label="What was caught" {...useChoice("liquid")} choices={CAUGHT_LIQUIDS.map((liquid) => ({ value: liquid, word: LIQUID_WORDS[liquid] }))} />
+      <RadioRows label="Measured with" {...useChoice("liquid")} choices={CAUGHT_LIQUIDS.map((liquid) => ({ value: liquid, word: LIQUID_WORDS[liquid] }))} />
       <TextField
         label="Density of the heavier spray"
         optional
