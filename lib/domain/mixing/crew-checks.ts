@@ -149,7 +149,7 @@ function doubtOf({ name, setting }: TicketSpreader, productName: string): readon
       source: "house",
       what: isBeyond ? `No setting of ${name} was tested near the planned rate of ${productName}.` : `The tested settings of ${name} with ${productName} contradict one another.`,
       figure: sentence,
-      toDo: isBeyond ? "Test a setting nearer to it; nothing is guessed beyond the tests." : "Test the settings again.",
+      toDo: isBeyond ? "Until then weigh out what each lawn gets; beyond the tests nothing is guessed." : "Until then the setting of one calibration stands.",
       about: [productName, name],
     }),
   ];

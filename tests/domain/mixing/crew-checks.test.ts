@@ -68,7 +68,7 @@ test("by the bag it says so; what several tests leave open wants care, near the 
   expect(checked({})).toMatchObject([{ rule: "setting-of-another-rate", what: "By the bag, setting 14 of Spreader puts down another rate of Harrowgate 32." }]);
   const beyond = { rule: "setting-beyond-tests", sentence: "Tested from 1 to 2 only." };
   expect(checked({ basis: "calibration", doubt: beyond })).toMatchObject([
-    { level: "take-care", rule: "setting-beyond-tests", figure: "Tested from 1 to 2 only.", toDo: "Test a setting nearer to it; nothing is guessed beyond the tests." },
+    { level: "take-care", rule: "setting-beyond-tests", figure: "Tested from 1 to 2 only.", toDo: "Until then weigh out what each lawn gets; beyond the tests nothing is guessed." },
     { level: "note", rule: "setting-of-another-rate" },
   ]);
   const disagree = { rule: "setting-tests-disagree", sentence: "Test both again." };

@@ -7,7 +7,6 @@ import { dropletsInWords } from "#domain/label/droplet-class";
 import { formatRate } from "#domain/quantities/format-rate";
 import { EmptyState } from "#ui/empty-state";
 import { Section } from "#ui/section";
-import { Stack } from "#ui/stack";
 import { Table } from "#ui/table";
 
 interface Props {
@@ -18,16 +17,16 @@ interface Props {
 export function NominalSection({ equipment }: Props) {
   const { kind } = equipment;
   return (
-    <Section id="nominal" name="Where nobody has calibrated it">
-      {isSprayer(kind) ? (
-        <Stack gap={5}>
-          <SprayerFigures equipment={equipment} kind={kind} />
+    <>
+      <Section id="nominal" name="Where nobody has calibrated it">
+        {isSprayer(kind) ? <SprayerFigures equipment={equipment} kind={kind} /> : <BagTable equipment={equipment} />}
+      </Section>
+      {isSprayer(kind) && (
+        <Section id="tips" name="Droplets of its tips">
           <TipTable equipment={equipment} />
-        </Stack>
-      ) : (
-        <BagTable equipment={equipment} />
+        </Section>
       )}
-    </Section>
+    </>
   );
 }
 
@@ -37,7 +36,7 @@ function SprayerFigures({ equipment: { nominal: typed, swath }, kind }: Props & 
   const { rate, tip, statedBy } = nominal.value;
   return (
     <p>
-      <strong>{formatRate(rate, "us")}</strong> stands in, with {tip}: {statedBy}. A mix ticket that uses it says to take care.
+      <strong>{formatRate(rate, "us")}</strong> stands in, by {statedBy}. The tip is {tip}. A mix ticket that uses it says to take care.
     </p>
   );
 }
@@ -45,11 +44,12 @@ function SprayerFigures({ equipment: { nominal: typed, swath }, kind }: Props & 
 function TipTable({ equipment: { nominal } }: Props) {
   const charted = readTipDroplets("tipDroplets", nominal.tipDroplets);
   if (!charted.ok || charted.value.length === 0) {
-    return <p>No droplet class of its tips is on file. A label that wants one holds the mix ticket until it is entered.</p>;
+    return <EmptyState sentence="No droplet class is on file. A label that wants one holds the mix ticket; look the tip up in its maker’s chart and enter it under Change." />;
   }
   return (
     <Table
       caption="Droplet classes of its tips"
+      captionSpoken
       columns={[
         { id: "tip", head: "Tip" },
         { id: "pressure", head: "At" },
@@ -71,6 +71,7 @@ function BagTable({ equipment: { nominal } }: Props) {
   return (
     <Table
       caption="Settings by the bags"
+      captionSpoken
       columns={[
         { id: "product", head: "Product" },
         { id: "setting", head: "Setting" },

@@ -2,6 +2,7 @@ import { type CalibrationOnFile } from "#application/equipment/gear-on-file";
 import { dialOrder } from "#domain/equipment/dial";
 import { formatRate } from "#domain/quantities/format-rate";
 import { Section } from "#ui/section";
+import { Stack } from "#ui/stack";
 import { Table } from "#ui/table";
 
 interface Props {
@@ -38,24 +39,26 @@ export function TestedSettings({ calibrations }: Props) {
   if (tested.length === 0) return null;
   return (
     <Section id="tested" name="Settings that were tested">
-      <Table
-        caption="Settings that were tested, by product and operator"
-        captionSpoken
-        columns={[
-          { id: "product", head: "Product" },
-          { id: "operator", head: "By" },
-          { id: "settings", head: "Settings, and what they give" },
-        ]}
-        rows={tested.map(({ product, operator, settings }) => ({
-          id: `${product} ${operator}`,
-          cells: {
-            product,
-            operator,
-            settings: settings.map(({ figures }) => `${figures.setting ?? ""}: ${formatRate(figures.rate, "us")}`).join("; "),
-          },
-        }))}
-      />
-      <p>From two settings on, a mix ticket reads the setting for its rate off the line between them, never beyond them.</p>
+      <Stack gap={4}>
+        <Table
+          caption="Settings that were tested, by product and operator"
+          captionSpoken
+          columns={[
+            { id: "product", head: "Product" },
+            { id: "operator", head: "By" },
+            { id: "settings", head: "Settings, and what they give" },
+          ]}
+          rows={tested.map(({ product, operator, settings }) => ({
+            id: `${product} ${operator}`,
+            cells: {
+              product,
+              operator,
+              settings: settings.map(({ figures }) => `${figures.setting ?? ""}: ${formatRate(figures.rate, "us")}`).join("; "),
+            },
+          }))}
+        />
+        <p>From two settings on, a mix ticket reads the setting for its rate off the line between them, never beyond them.</p>
+      </Stack>
     </Section>
   );
 }
