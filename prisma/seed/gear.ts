@@ -10,6 +10,7 @@ import { calibrateSprayer } from "#application/equipment/calibrate-sprayer";
 import { calibrateSpreader } from "#application/equipment/calibrate-spreader";
 import { listPeople } from "#application/people/list-people";
 import { type House } from "#application/use-case";
+import { NO_NOMINAL_SPRAYER } from "#domain/equipment/nominal-sprayer";
 import { invariant } from "#domain/foundation/invariant";
 import { must } from "./must";
 
@@ -31,7 +32,17 @@ export interface GearOfDemonstration {
 }
 
 const DAYS_SINCE_THE_START = 405;
-const BARE = { holdUp: "", hoseLength: "", hoseDiameter: "", pumpHolds: "" } as const;
+const BARE = { holdUp: "", hoseLength: "", hoseDiameter: "", pumpHolds: "", ...NO_NOMINAL_SPRAYER, tipDroplets: "" } as const;
+/** The gun's tip as its maker states it, at a steady walk: what holds where somebody has not calibrated. */
+const GUN = {
+  tip: "Gun tip, 1.5 gal a minute", tipFlow: "1.5 gal", tipFlowPsi: "40", pressurePsi: "60", minutesPerThousand: "1",
+  tipDroplets: "Gun tip, 1.5 gal a minute; 60 psi; very coarse\nGun tip, 3 gal a minute; 150 psi; coarse",
+} as const;
+/** The bags' own tables, for one of two passes. Not every product was tested with every spreader. */
+const BAGS = {
+  broadcast: "Fieldrow Starter 18-24-6; J; 1.4 lb per 1,000 sq ft\nLatefield 24-0-12; I; 1.5 lb per 1,000 sq ft",
+  drop: "Wardlow 19-0-7 Preventer; 8; 1.5 lb per 1,000 sq ft\nFieldrow Starter 18-24-6; 7 1/2; 1.4 lb per 1,000 sq ft\nLatefield 24-0-12; 7; 1.5 lb per 1,000 sq ft",
+} as const;
 
 /** Writes the gear and its calibrations through the use cases, each at its own time. */
 export async function makeGear(seed: GearSeed): Promise<GearOfDemonstration> {
@@ -42,13 +53,15 @@ export async function makeGear(seed: GearSeed): Promise<GearOfDemonstration> {
   const first = await truck("1", "White flatbed", "2,400 lb");
   const second = await truck("2", "Green van", "1,650 lb");
   const large = await gear({
-    ...BARE, kind: "hose-and-gun", name: "100 gal tank with hose reel", vehicleId: first, swath: "8 ft", capacity: "100 gal",
+    ...BARE, ...GUN, kind: "hose-and-gun", name: "100 gal tank with hose reel", vehicleId: first, swath: "8 ft", capacity: "100 gal",
     hoseLength: "300 ft", hoseDiameter: "1/2 in", pumpHolds: "0.4 gal",
   });
-  const broadcast = await gear({ kind: "broadcast-spreader", name: "Push spreader, 80 lb", vehicleId: first, swath: "10 ft", capacity: "80 lb", deflector: "yes" });
-  const small = await gear({ ...BARE, kind: "hose-and-gun", name: "60 gal tank with hose reel", vehicleId: second, swath: "8 ft", capacity: "60 gal" });
-  const backpack = await gear({ ...BARE, kind: "backpack-sprayer", name: "Backpack, gray", vehicleId: second, swath: "3 ft", capacity: "4 gal", holdUp: "6 fl oz" });
-  const drop = await gear({ kind: "drop-spreader", name: "Drop spreader, 36 in", vehicleId: second, swath: "3 ft", capacity: "50 lb", deflector: "nobody-looked" });
+  const broadcast = await gear({ kind: "broadcast-spreader", name: "Push spreader, 80 lb", vehicleId: first, swath: "10 ft", capacity: "80 lb", deflector: "yes", bagSettings: BAGS.broadcast });
+  const small = await gear({ ...BARE, ...GUN, kind: "hose-and-gun", name: "60 gal tank with hose reel", vehicleId: second, swath: "8 ft", capacity: "60 gal" });
+  const backpack = await gear({
+    ...BARE, tip: "Flat fan, gray", tipSize: "06", pressurePsi: "30", speedMph: "2.5", tipDroplets: "Flat fan, gray; 30 psi; coarse", kind: "backpack-sprayer", name: "Backpack, gray", vehicleId: second, swath: "3 ft", capacity: "4 gal", holdUp: "6 fl oz",
+  });
+  const drop = await gear({ kind: "drop-spreader", name: "Drop spreader, 36 in", vehicleId: second, swath: "3 ft", capacity: "50 lb", deflector: "nobody-looked", bagSettings: BAGS.drop });
   must(await addMeasuringTool(then, key, { name: "Half-ounce cup", mark: "0.5 fl oz" }));
   must(await addMeasuringTool(then, key, { name: "Hanging scale", mark: "0.25 lb" }));
   await calibrateSprayers(seed, { large, small, backpack });
@@ -93,14 +106,16 @@ async function calibrateSpreaders(seed: GearSeed, ids: { readonly broadcast: str
   const [first, second = first] = granularProductIds;
   if (first === undefined || second === undefined) return;
   const personId = await operators(seed);
-  const spreader = async (equipmentId: string, operator: string, daysAgo: number, measured: { productId: string; setting: string; collected: string }) =>
+  const spreader = async (equipmentId: string, operator: string, daysAgo: number, measured: { productId: string; setting: string; collected: string; speedMph: string }) =>
     must(
       await calibrateSpreader(houseDaysAgo(daysAgo), key, {
         equipmentId, operatorId: personId(operator), madeOn: dayIn(-daysAgo - 1), area: "1,000 sq ft", ...measured,
       }),
     );
-  await spreader(ids.broadcast, "Ray Odum", 46, { productId: first, setting: "H", collected: "1.25 lb\n1.2 lb" });
-  await spreader(ids.broadcast, "Lou Parrish", 45, { productId: first, setting: "H", collected: "1.3 lb\n1.25 lb" });
-  await spreader(ids.broadcast, "Ray Odum", 40, { productId: second, setting: "K", collected: "1.5 lb\n1.55 lb" });
-  await spreader(ids.drop, "Mina Feld", 39, { productId: first, setting: "7", collected: "1.25 lb" });
+  // Two settings of one operator: what lies between them is read off the line between.
+  await spreader(ids.broadcast, "Ray Odum", 47, { productId: first, setting: "F", collected: "0.9 lb\n0.92 lb", speedMph: "3" });
+  await spreader(ids.broadcast, "Ray Odum", 46, { productId: first, setting: "H", collected: "1.28 lb\n1.25 lb", speedMph: "3" });
+  await spreader(ids.broadcast, "Lou Parrish", 45, { productId: first, setting: "H", collected: "1.3 lb\n1.25 lb", speedMph: "2.8" });
+  await spreader(ids.broadcast, "Ray Odum", 40, { productId: second, setting: "K", collected: "1.5 lb\n1.55 lb", speedMph: "3" });
+  await spreader(ids.drop, "Mina Feld", 39, { productId: first, setting: "7", collected: "1.25 lb", speedMph: "2.5" });
 }

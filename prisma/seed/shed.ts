@@ -46,7 +46,7 @@ interface ShedProduct {
 
 const NOTHING_ABOUT_WEATHER = {
   lowestTemperature: "none", highestTemperature: "none", highestTemperatureAhead: "none", lowestWind: "none",
-  highestWind: "none", rainfast: "none", heavyRain: "none", soil: "frozen, saturated", bloomAndBees: "none", keptApart: "none", distanceToWater: "none",
+  highestWind: "none", rainfast: "none", heavyRain: "none", soil: "frozen, saturated", bloomAndBees: "none", keptApart: "none", droplets: "none", distanceToWater: "none",
 } as const;
 
 const FEED = { epaRegistrationNumber: "none", restrictedUse: "no", signalWord: "none", density: "none", activeIngredients: "none" } as const;
@@ -173,6 +173,7 @@ const PRODUCTS: readonly ShedProduct[] = [
       peopleAndPets: "until dry", wateringNotBefore: "24 hours", wateringIn: "none", rainThatSpoils: "any rain within 4 hours", leafAtApplication: "dry",
       mowingBefore: "2 days", mowingAfter: "2 days", seedingBefore: "28 days", seedingAfter: "28 days", postingSign: "none", stainsHardSurfaces: "no",
       bloomAndBees: 'not in bloom "Do not apply while weeds or clover in the lawn are in bloom and bees forage."', keptApart: "none",
+      droplets: 'medium or coarser "Use medium or coarser spray droplets."',
       distanceToWater: '20 ft "Leave 20 feet between treated turf and ponds, lakes or streams."',
     },
     deliveries: [{ daysAgo: 225, count: 4, container: "jug", containerSize: "2.5 gal", paidForOne: "", lotNumber: "PB-7731", expiresInDays: 500 }],

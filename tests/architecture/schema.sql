@@ -170,10 +170,12 @@ create table equipment (
   created_at timestamp(3) with time zone not null,
   stood_down_at timestamp(3) with time zone,
   version integer not null default 1,
+  nominal jsonb,
   constraint equipment_pkey PRIMARY KEY (company_id, equipment_id),
   constraint equipment_deflector_is_a_spreaders CHECK (((has_deflector IS NULL) OR (kind = ANY (ARRAY['broadcast-spreader'::text, 'drop-spreader'::text])))),
   constraint equipment_kind_is_known CHECK ((kind = ANY (ARRAY['boom-sprayer'::text, 'backpack-sprayer'::text, 'hose-and-gun'::text, 'broadcast-spreader'::text, 'drop-spreader'::text]))),
   constraint equipment_measures_are_positive CHECK (((capacity > 0) AND (hold_up >= 0) AND (swath > 0))),
+  constraint equipment_nominal_is_an_object CHECK (((nominal IS NULL) OR (jsonb_typeof(nominal) = 'object'::text))),
   constraint equipment_company_id_fkey FOREIGN KEY (company_id) REFERENCES company(company_id) ON UPDATE CASCADE ON DELETE RESTRICT,
   constraint equipment_company_id_vehicle_id_fkey FOREIGN KEY (company_id, vehicle_id) REFERENCES vehicle(company_id, vehicle_id) ON UPDATE CASCADE ON DELETE RESTRICT
 );

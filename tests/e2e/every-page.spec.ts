@@ -127,6 +127,8 @@ const OFFICE_PAGES: Readonly<Record<string, (owner: SignedIn) => string>> = {
   "worksheet-degree-days": () => "/worksheets/degree-days?days=65%2C+40%0A60%2C+35&start=2026-03-01&method=simple&base=50&threshold=200",
   "worksheet-seed": () => "/worksheets/seed?rate=1&use=overseeding&area=20%2C000&purity=48&germination=80&price=",
   "worksheet-lime": () => "/worksheets/lime?kind=by-table&acidity=7.8&targetPh=7.0&equivalent=90&area=5%2C000&cap=100",
+  "worksheet-potash": () => "/worksheets/potash?recommended=3+lb+per+1%2C000+sq+ft&table=The+lab%27s+report%2C+Mehlich+3&grade=0-0-50&area=5%2C000&cap=1&capBy=the+label",
+  "worksheet-topdressing": () => "/worksheets/topdressing?kind=for-depth&area=2%2C000+sq+ft&depth=1%2F4+in&density=2%2C700+lb+per+cu+yd",
   contents: () => "/contents",
   "nothing-here": () => "/no-such-page",
 };

@@ -15,6 +15,8 @@ const WORKSHEETS = {
   "degree-days": [],
   seed: [],
   lime: ["Mehlich buffer, by the table", "Another method, by the lab"],
+  potash: [],
+  topdressing: ["Material for a depth", "Depth of a load"],
 } as const;
 
 async function open(page: Page, office: Office, name: string, kind: string | undefined): Promise<void> {

@@ -74,6 +74,7 @@ export async function aCrewDay(house: TestHouse, company: TestCompany): Promise<
   valueOf(await calibrateSprayer(house, key, sprayerCalibrationForm(sprayerId, personId)));
   valueOf(await calibrateSpreader(house, key, { ...spreaderCalibrationForm(spreaderId, personId, feedId), collected: "1.2 lb\n1.3 lb" }));
   valueOf(await calibrateSpreader(house, key, spreaderCalibrationForm(spreaderId, personId, preventerId)));
+  valueOf(await calibrateSpreader(house, key, { ...spreaderCalibrationForm(spreaderId, personId, starterId), collected: "1.2 lb\n1.3 lb" }));
   valueOf(await addMeasuringTool(house, key, { name: "Scale", mark: "0.25 lb" }));
   valueOf(await addMeasuringTool(house, key, { name: "Cup", mark: "0.5 fl oz" }));
   const to = `vehicle:${vehicleId}`;

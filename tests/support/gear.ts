@@ -4,6 +4,7 @@ import { addEquipment } from "#application/equipment/add-equipment";
 import { addMeasuringTool } from "#application/equipment/add-measuring-tool";
 import { addVehicle } from "#application/equipment/add-vehicle";
 import { calibrateSprayer } from "#application/equipment/calibrate-sprayer";
+import { NO_NOMINAL_SPRAYER, type TypedNominalSprayer } from "#domain/equipment/nominal-sprayer";
 import { type TestCompany, valueOf } from "./crew";
 import { type TestHouse } from "./house";
 
@@ -23,13 +24,16 @@ export async function aVehicle(house: TestHouse, company: TestCompany): Promise<
 export function sprayerForm(vehicleId = "") {
   return {
     kind: "hose-and-gun", name: "100 gal tank", vehicleId, swath: "8 ft", capacity: "100 gal",
-    holdUp: "", hoseLength: "300 ft", hoseDiameter: "1/2 in", pumpHolds: "0.4 gal",
+    holdUp: "", hoseLength: "300 ft", hoseDiameter: "1/2 in", pumpHolds: "0.4 gal", ...NO_NOMINAL_SPRAYER, tipDroplets: "",
   } as const;
 }
 
+/** What is typed of a gun whose tip gives 1.5 gal a minute, held at that pressure for a minute over 1,000 sq ft. */
+export const GUN_NOMINAL: TypedNominalSprayer = { ...NO_NOMINAL_SPRAYER, tip: "Blue, 1.5 gal", tipFlow: "1.5 gal", tipFlowPsi: "40", pressurePsi: "40", minutesPerThousand: "1" };
+
 /** The form of a broadcast spreader. */
 export function spreaderForm(vehicleId = "") {
-  return { kind: "broadcast-spreader", name: "Push spreader", vehicleId, swath: "10 ft", capacity: "50 lb", deflector: "yes" } as const;
+  return { kind: "broadcast-spreader", name: "Push spreader", vehicleId, swath: "10 ft", capacity: "50 lb", deflector: "yes", bagSettings: "" } as const;
 }
 
 export async function aSprayer(house: TestHouse, company: TestCompany): Promise<string> {

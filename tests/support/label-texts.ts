@@ -70,6 +70,7 @@ export const A_PREVENTER_TEXT: LabelText = {
       postingSign: "none",
       bloomAndBees: "none",
       keptApart: "none",
+      droplets: "none",
       distanceToWater: "none",
       stainsHardSurfaces: "none",
     },
@@ -93,7 +94,7 @@ export const A_WHOLE_FEED_TEXT: LabelText = {
       ...UNREAD_USE, ...NO_WEATHER, useName: "Established lawns", serviceType: "fertilizer", targets: "none", grasses: "any turfgrass", rates: "2 to 3 lb per 1,000 sq ft",
       carrier: "none", leastDaysBetween: "28 days", mostApplications: "none", seasonLimits: "none", peopleAndPets: "until watered in and dry", wateringNotBefore: "none",
       wateringIn: "0.25 in within 2 days, rain counts", rainThatSpoils: "none", leafAtApplication: "dry", soilAtApplication: "none", mowingBefore: "none",
-      mowingAfter: "until watered in", seedingBefore: "none", seedingAfter: "none", postingSign: "none", bloomAndBees: "none", keptApart: "none", distanceToWater: "none", stainsHardSurfaces: "no",
+      mowingAfter: "until watered in", seedingBefore: "none", seedingAfter: "none", postingSign: "none", bloomAndBees: "none", keptApart: "none", droplets: "none", distanceToWater: "none", stainsHardSurfaces: "no",
     },
   ],
 };
@@ -108,7 +109,7 @@ export const A_WHOLE_IRON_TEXT: LabelText = {
       ...UNREAD_USE, ...NO_WEATHER, useName: "Foliar iron", serviceType: "fertilizer", targets: "none", grasses: "any turfgrass", rates: "1 to 2 fl oz per 1,000 sq ft",
       carrier: "1 to 2 gal per 1,000 sq ft", leastDaysBetween: "14 days", mostApplications: "none", seasonLimits: "none", highestTemperature: "under 80 \u00B0F", highestWind: "10 mph", rainfast: "12 hours",
       peopleAndPets: "until dry", wateringNotBefore: "12 hours", wateringIn: "none", rainThatSpoils: "any rain within 12 hours", leafAtApplication: "dry",
-      soilAtApplication: "none", mowingBefore: "none", mowingAfter: "24 hours", seedingBefore: "none", seedingAfter: "none", postingSign: "none", bloomAndBees: "none", keptApart: "none", distanceToWater: "none", stainsHardSurfaces: "yes",
+      soilAtApplication: "none", mowingBefore: "none", mowingAfter: "24 hours", seedingBefore: "none", seedingAfter: "none", postingSign: "none", bloomAndBees: "none", keptApart: "none", droplets: "none", distanceToWater: "none", stainsHardSurfaces: "yes",
     },
   ],
 };

@@ -32,6 +32,7 @@ function use(productName: string, more: Partial<LabelUse> & Pick<LabelUse, "rate
     aftercare: labelOf(productName),
     bloomAndBees: "none",
     keptApart: "none",
+    droplets: "none",
     distanceToWater: "none",
     stainsHardSurfaces: false,
     ...more,
@@ -162,7 +163,7 @@ export const SPREADER: TicketSpreader = {
   capacity: of("lb", 50n),
   deflector: "yes",
   // Two passes at half rate put down 2.5 lb per 1,000 sq ft.
-  setting: { setting: "14", rate: rateOf("product-mass-per-area", "1.25", "lb per 1,000 sq ft"), words: "calibrated by Rowan Ash" },
+  setting: { setting: "14", rate: rateOf("product-mass-per-area", "1.25", "lb per 1,000 sq ft"), words: "calibrated by Rowan Ash", basis: "calibration" },
 };
 
 export const SPRAYER: TicketSprayer = {
@@ -170,6 +171,7 @@ export const SPRAYER: TicketSprayer = {
   name: "Sprayer",
   pace: { kind: "not-on-file" },
   kind: "hose-and-gun",
+  tip: { tip: "Gold", pressurePsi: 40, dropletClass: "unknown" },
   capacity: of("gal", 100n),
   holdUp: of("gal", 3n),
   carrier: { rate: rateOf("carrier-volume-per-area", "1.5", "gal per 1,000 sq ft"), basis: "calibration", words: "calibrated by Rowan Ash" },
@@ -228,7 +230,7 @@ export const BARRIER: TicketTreatment = {
   rate: rateOf("product-mass-per-area", "3", "lb per 1,000 sq ft"),
   rateText: "3 lb per 1,000 sq ft",
   reason: "crabgrass",
-  gear: { ...SPREADER, setting: { setting: "15", rate: rateOf("product-mass-per-area", "1.5", "lb per 1,000 sq ft"), words: "calibrated by Rowan Ash" } },
+  gear: { ...SPREADER, setting: { setting: "15", rate: rateOf("product-mass-per-area", "1.5", "lb per 1,000 sq ft"), words: "calibrated by Rowan Ash", basis: "calibration" } },
 };
 
 export const QUESTION: TicketQuestion = {

@@ -10,6 +10,8 @@ export const WORKSHEETS = {
   "degree-days": { name: "Degree days", question: "How many degree days do daily highs and lows add up to, and when is a number of them reached?" },
   seed: { name: "Seed", question: "How much seed from the bag brings a rate of pure live seed?" },
   lime: { name: "Lime", question: "How much lime does a soil test ask for, and in how many applications?" },
+  potash: { name: "Potash", question: "How much product brings the potash that a soil test asks for, and in how many applications?" },
+  topdressing: { name: "Topdressing", question: "How many cubic yards cover a lawn to a depth, and how deep does a load lie?" },
 } as const satisfies Readonly<Record<string, { readonly name: string; readonly question: string }>>;
 
 export type WorksheetName = keyof typeof WORKSHEETS;

@@ -1,13 +1,11 @@
-import { type z } from "zod";
 import { accept, type Outcome } from "#domain/foundation/outcome";
 import { writeDeed } from "#application/audit-trail";
-import { addEquipmentSchema } from "#application/equipment/add-equipment.schema";
+import { addEquipmentSchema, type EquipmentForm } from "#application/equipment/add-equipment.schema";
+import { nominalOfForm } from "#application/equipment/nominal-of-form";
 import { holdUpOfForm } from "#application/equipment/sprayer-hold-up";
 import { amountOf, amountOrNone } from "#application/equipment/typed-amount";
 import { badField, notFound, type UseCaseRefusal } from "#application/refusal";
 import { useCase, type Work } from "#application/use-case";
-
-type EquipmentForm = z.output<typeof addEquipmentSchema>;
 
 /** A complaint when the truck chosen for a piece of gear is not of this company, or is stood down. */
 export async function refuseTruck(work: Work, vehicleId: string | null) {
@@ -41,8 +39,10 @@ export const addEquipment = useCase("equipment/add-equipment", addEquipmentSchem
   if (refused !== undefined) return refused;
   const measures = measuresOfForm(form);
   if (!measures.ok) return measures;
+  const nominal = await nominalOfForm(work, form, measures.value.swath);
+  if (!nominal.ok) return nominal;
   const equipmentId = work.newId();
-  await work.tx.equipment.create({ data: { companyId, equipmentId, vehicleId, name, kind, ...measures.value, createdAt: work.now } });
+  await work.tx.equipment.create({ data: { companyId, equipmentId, vehicleId, name, kind, ...measures.value, nominal: nominal.value, createdAt: work.now } });
   if ("holdUp" in form) {
     await work.tx.stockLocation.create({ data: { companyId, stockLocationId: work.newId(), kind: "tank", name, equipmentId, createdAt: work.now } });
   }

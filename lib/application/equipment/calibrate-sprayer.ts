@@ -1,3 +1,4 @@
+import { readCaughtLiquid } from "#domain/equipment/caught-liquid";
 import { isSprayer, methodsFor } from "#domain/equipment/equipment-kind";
 import { USUAL_SPREAD_LIMIT } from "#domain/equipment/nozzle-wear";
 import { rateOnFile } from "#domain/equipment/rate-on-file";
@@ -13,8 +14,8 @@ import { dayOf } from "#application/stored-day";
 import { useCase } from "#application/use-case";
 
 /**
- * Writes what an operator measured with a sprayer: inputs as typed, and the carrier volume per area that follows. What
- * was caught counts as the spray itself: water may stand for a mix as thin as water.
+ * Writes what an operator measured with a sprayer: inputs as typed, and the carrier volume per area that follows, of the
+ * spray that was caught or for which water stood.
  */
 export const calibrateSprayer = useCase("equipment/calibrate-sprayer", calibrateSprayerSchema, async (work, form) => {
   const { companyId } = work.company;
@@ -28,8 +29,10 @@ export const calibrateSprayer = useCase("equipment/calibrate-sprayer", calibrate
   if (!pressure.ok) return badField("pressurePsi", pressure.refusal.sentence);
   const test = readSprayerTest(inputs, pressure.value);
   if (!test.ok) return badField(test.refusal.field, test.refusal.sentence);
+  const liquid = readCaughtLiquid(inputs);
+  if (!liquid.ok) return badField(liquid.refusal.field, liquid.refusal.sentence);
   const measuredField = inputs.method === "small-area" ? "used" : "caught";
-  const result = calibrate(test.value, { kind: "the-spray-itself" }, USUAL_SPREAD_LIMIT);
+  const result = calibrate(test.value, liquid.value, USUAL_SPREAD_LIMIT);
   if (!result.ok) return badField(measuredField, result.refusal.sentence);
   const rate = rateOnFile(measuredField, result.value.carrierRate);
   if (!rate.ok) return badField(rate.refusal.field, rate.refusal.sentence);

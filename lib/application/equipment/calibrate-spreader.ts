@@ -1,7 +1,7 @@
 import { isSprayer } from "#domain/equipment/equipment-kind";
 import { rateOnFile } from "#domain/equipment/rate-on-file";
 import { rateFromCollected } from "#domain/equipment/spreader-calibration";
-import { readSpreaderTest } from "#domain/equipment/typed-test";
+import { readSpreaderTest, type TypedSpreaderPace } from "#domain/equipment/typed-test";
 import { accept } from "#domain/foundation/outcome";
 import { formatRate } from "#domain/quantities/format-rate";
 import { writeDeed } from "#application/audit-trail";
@@ -10,6 +10,12 @@ import { calibrationParties } from "#application/equipment/calibration-of-operat
 import { badField, conflict, notFound } from "#application/refusal";
 import { dayOf } from "#application/stored-day";
 import { useCase } from "#application/use-case";
+
+/** A complaint where a pace is given twice, or by a speed without any swath. None at all may stay open. */
+function paceRefusal({ swath = "", speedMph = "", minutesPerThousand = "" }: TypedSpreaderPace, hasSwath: boolean) {
+  if (speedMph !== "" && minutesPerThousand !== "") return badField("minutesPerThousand", "Give the speed or the minutes for 1,000 sq ft, not both.");
+  return speedMph !== "" && swath === "" && !hasSwath ? badField("swath", "Give the swath too: a speed alone does not say how much ground is covered.") : undefined;
+}
 
 /** Writes what an operator measured with a spreader and one granular product at one setting. */
 export const calibrateSpreader = useCase("equipment/calibrate-spreader", calibrateSpreaderSchema, async (work, form) => {
@@ -23,6 +29,8 @@ export const calibrateSpreader = useCase("equipment/calibrate-spreader", calibra
   if (isSprayer(equipment.kind)) return conflict("This is a sprayer. Calibrate it as one.");
   if (product.form !== "granular") return badField("productId", `${product.name} is no granular product.`);
   if (product.retiredAt !== null) return badField("productId", `${product.name} is used no more.`);
+  const pace = paceRefusal(inputs, equipment.hasSwath);
+  if (pace !== undefined) return pace;
   const runs = readSpreaderTest(inputs);
   if (!runs.ok) return badField(runs.refusal.field, runs.refusal.sentence);
   const result = rateFromCollected(runs.value);

@@ -13,7 +13,7 @@ interface CalibrationForm {
 
 /** The gear and the operator of a calibration. */
 export interface CalibrationParties {
-  readonly equipment: { readonly name: string; readonly kind: EquipmentKind };
+  readonly equipment: { readonly name: string; readonly kind: EquipmentKind; readonly hasSwath: boolean };
   readonly operator: { readonly name: string };
 }
 
@@ -36,5 +36,5 @@ export async function calibrationParties(work: Work, { equipmentId, operatorId, 
   if (leftOn !== null && leftOn < madeOn) return badField("operatorId", `${operator.name} left on ${formatShortDate(leftOn)}.`);
   const today = calendarDateIn(timeZone, work.now.getTime());
   if (madeOn > today) return badField("madeOn", "This day is still to come.");
-  return accept({ equipment: { name: equipment.name, kind: equipment.kind as EquipmentKind }, operator: { name: operator.name } });
+  return accept({ equipment: { name: equipment.name, kind: equipment.kind as EquipmentKind, hasSwath: equipment.swath !== null }, operator: { name: operator.name } });
 }

@@ -3,12 +3,13 @@ import { isSprayer } from "#domain/equipment/equipment-kind";
 import { writeDeed } from "#application/audit-trail";
 import { measuresOfForm, refuseTruck } from "#application/equipment/add-equipment";
 import { changeEquipmentSchema } from "#application/equipment/change-equipment.schema";
+import { nominalOfForm } from "#application/equipment/nominal-of-form";
 import { keptOrTyped, shown, shownOrNone } from "#application/equipment/typed-amount";
 import { conflict, notFound } from "#application/refusal";
 import { useCase } from "#application/use-case";
 
 /**
- * Changes a piece of gear: name, truck, measures, deflector. Its kind stays what it is, because calibrations were made
+ * Changes a piece of gear: name, truck, measures, deflector, nominal figures. Its kind stays what it is, because calibrations were made
  * with it. A measure that the form gives back as it was shown stays as it is, unrounded.
  */
 export const changeEquipment = useCase("equipment/change-equipment", changeEquipmentSchema, async (work, { equipmentId, version, ...form }) => {
@@ -21,7 +22,10 @@ export const changeEquipment = useCase("equipment/change-equipment", changeEquip
   if (refused !== undefined) return refused;
   const measures = measuresOfForm(form);
   if (!measures.ok) return measures;
-  const { capacity, holdUp, hasDeflector, swath } = measures.value;
+  const { capacity, holdUp, hasDeflector } = measures.value;
+  const swath = keptOrTyped("length", before.swath, form.swath, () => measures.value.swath);
+  const nominal = await nominalOfForm(work, form, swath);
+  if (!nominal.ok) return nominal;
   const dimension = isSprayer(form.kind) ? "volume" : "mass";
   const { count } = await work.tx.equipment.updateMany({
     where: { companyId, equipmentId, version },
@@ -31,7 +35,8 @@ export const changeEquipment = useCase("equipment/change-equipment", changeEquip
       capacity: keptOrTyped(dimension, before.capacity, form.capacity, () => capacity),
       holdUp: "holdUp" in form && form.holdUp !== "" ? keptOrTyped("volume", before.holdUp, form.holdUp, () => holdUp) : holdUp,
       hasDeflector,
-      swath: keptOrTyped("length", before.swath, form.swath, () => swath),
+      swath,
+      nominal: nominal.value,
       version: { increment: 1 },
     },
   });
@@ -44,6 +49,7 @@ export const changeEquipment = useCase("equipment/change-equipment", changeEquip
     holdUp: shownOrNone("volume", before.holdUp),
     hasDeflector: before.hasDeflector,
     swath: shownOrNone("length", before.swath),
+    nominal: before.nominal,
   };
   await writeDeed(work, equipmentId, { deed: "equipment-changed", details: { before: told, after: form } });
   return accept({ version: version + 1 });

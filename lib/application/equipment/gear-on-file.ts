@@ -6,6 +6,7 @@ import { type HouseSettings } from "#domain/company/house-settings";
 import { calendarDateIn } from "#domain/foundation/calendar-date";
 import { fromAmount, type Quantity } from "#domain/quantities/quantity";
 import { type Rate, rateFromAmounts } from "#domain/quantities/rate";
+import { type NominalOnFile, storedNominal } from "#application/equipment/nominal-of-form";
 import { calendarDayOf } from "#application/stored-day";
 import { type Work } from "#application/use-case";
 
@@ -32,6 +33,8 @@ export interface EquipmentOnFile {
   /** Null for a spreader at which nobody looked, and for sprayers. */
   readonly hasDeflector: boolean | null;
   readonly swath: Quantity<"length"> | null;
+  /** What stands in where it has no calibration, as it was typed. */
+  readonly nominal: NominalOnFile;
   readonly isStoodDown: boolean;
 }
 
@@ -81,6 +84,7 @@ export async function equipmentOnFile(work: Work, equipmentId?: string): Promise
       holdUp: row.holdUp === null ? null : fromAmount("volume", row.holdUp),
       hasDeflector: row.hasDeflector,
       swath: row.swath === null ? null : fromAmount("length", row.swath),
+      nominal: storedNominal(row.nominal),
       isStoodDown: row.stoodDownAt !== null,
     };
   });

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { DEFAULT_HOUSE_SETTINGS } from "#domain/company/house-settings";
+import { readCaughtLiquid, type TypedLiquid } from "#domain/equipment/caught-liquid";
 import { type CalibrationWorking, sprayerWorking, spreaderWorking } from "#domain/equipment/calibration-working";
 import { type SprayerMethod } from "#domain/equipment/equipment-kind";
 import { USUAL_SPREAD_LIMIT } from "#domain/equipment/nozzle-wear";
@@ -27,11 +28,13 @@ function tell({ setup, figures }: CalibrationOnFile): Told {
     invariant(runs.ok, "a spreader's inputs on file can be read");
     const result = rateFromCollected(runs.value);
     invariant(result.ok, "a spreader's calibration on file can be computed");
-    return { working: spreaderWorking(result.value), findings: [] };
+    return { working: spreaderWorking(result.value, figures.inputs as TypedSpreaderTest), findings: [] };
   }
   const test = readSprayerTest(figures.inputs as TypedSprayerTest & { readonly method: SprayerMethod }, setup.pressurePsi);
   invariant(test.ok, "a sprayer's inputs on file can be read");
-  const result = calibrateSprayer(test.value, { kind: "the-spray-itself" }, USUAL_SPREAD_LIMIT);
+  const liquid = readCaughtLiquid(figures.inputs as TypedLiquid);
+  invariant(liquid.ok, "what was caught can be read");
+  const result = calibrateSprayer(test.value, liquid.value, USUAL_SPREAD_LIMIT);
   invariant(result.ok, "a sprayer's calibration on file can be computed");
   return { working: sprayerWorking(result.value), findings: result.value.findings };
 }

@@ -1,13 +1,12 @@
-import { type z } from "zod";
 import { holdUpOf } from "#domain/equipment/tank-hold-up";
 import { accept, type Outcome } from "#domain/foundation/outcome";
 import { settle } from "#domain/quantities/exact-quantity";
 import { fromAmount, zero } from "#domain/quantities/quantity";
-import { type addEquipmentSchema } from "#application/equipment/add-equipment.schema";
+import { type EquipmentForm } from "#application/equipment/add-equipment.schema";
 import { amountOf, volumeOf } from "#application/equipment/typed-amount";
 import { badField, type UseCaseRefusal } from "#application/refusal";
 
-type SprayerForm = Extract<z.output<typeof addEquipmentSchema>, { holdUp: string }>;
+type SprayerForm = Extract<EquipmentForm, { holdUp: string }>;
 
 /**
  * What pump and hose of a sprayer hold, in canonical units: as typed, or from the hose and what the pump holds, or null

@@ -1,5 +1,7 @@
 import { z } from "zod";
-import { readAmount, readLines, readPressure, readSeconds } from "#domain/equipment/typed-test";
+import { readBagSettings } from "#domain/equipment/bag-settings";
+import { readTipDroplets } from "#domain/equipment/tip-droplets";
+import { readAmount, readLines, readMinutes, readPressure, readSeconds, readSpeed } from "#domain/equipment/typed-test";
 import { type Outcome } from "#domain/foundation/outcome";
 import { parseQuantity } from "#domain/quantities/parse-quantity";
 import { isZero } from "#domain/quantities/quantity";
@@ -66,4 +68,29 @@ export function typedSecondsList(what: string) {
 /** A pressure in psi. */
 export function typedPressure(what: string) {
   return typedField(what, LONGEST_LINE, false, (text) => readPressure(what, text));
+}
+
+/** A pressure in psi, or empty where nobody knows. */
+export function optionalPressure(what: string) {
+  return typedField(what, LONGEST_LINE, true, (text) => readPressure(what, text));
+}
+
+/** A speed in mph, or empty. */
+export function optionalSpeed(what: string) {
+  return typedField(what, LONGEST_LINE, true, (text) => readSpeed(what, text));
+}
+
+/** Minutes by the watch, or empty. */
+export function optionalMinutes(what: string) {
+  return typedField(what, LONGEST_LINE, true, (text) => readMinutes(what, text));
+}
+
+/** Settings that bags state, one to a line, or empty. */
+export function optionalBagSettings(what: string) {
+  return typedField(what, LONGEST_LIST, true, (text) => readBagSettings(what, text));
+}
+
+/** Droplet classes of tips at pressures, one to a line, or empty. */
+export function optionalTipDroplets(what: string) {
+  return typedField(what, LONGEST_LIST, true, (text) => readTipDroplets(what, text));
 }

@@ -118,6 +118,10 @@ function treatmentOf(facts: TicketFacts, planned: PlannedTreatment, application:
     findings.push(withoutGear(name, label.facts.form));
     return [];
   }
+  if (gear.gear === "without-figures") {
+    findings.push(gear.finding);
+    return [];
+  }
   const stated = ticketRate(planned.rate, use, gear.gear);
   if (stated === undefined) {
     findings.push(forASprayer(name, gear.gear.name));

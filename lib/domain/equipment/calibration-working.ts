@@ -3,7 +3,9 @@ import { listWords } from "#domain/foundation/list-words";
 import { measurePace, milesPerHourOf, type Pace } from "#domain/equipment/pace";
 import { averageOf, percentInWords, type Uncertainty } from "#domain/equipment/repeats";
 import { type SprayerCalibration, type SprayerTest } from "#domain/equipment/sprayer-calibration";
+import { type TypedSpreaderPace } from "#domain/equipment/typed-test";
 import { type SpreaderRate } from "#domain/equipment/spreader-calibration";
+import { densityIn } from "#domain/quantities/density";
 import { invariant } from "#domain/foundation/invariant";
 import { type ExactQuantity, type Measure, multiplyExact } from "#domain/quantities/exact-quantity";
 import { formatFigure } from "#domain/quantities/format-number";
@@ -76,19 +78,32 @@ function catchWords({ method, catches }: Exclude<SprayerTest, { method: "small-a
 
 /** The working of a sprayer's calibration. */
 export function sprayerWorking(calibration: SprayerCalibration): CalibrationWorking {
-  const { test, carrierRate, flowPerMinute, uncertainty } = calibration;
-  const rate = formatRate(carrierRate, "us");
-  const result = `${rate}. ${spreadSentence(uncertainty)}`;
-  if (test.method === "small-area") return { ...smallAreaWords(test, carrierRate), result };
+  const { test, caughtRate, carrierRate, flowPerMinute, uncertainty } = calibration;
+  const rate = formatRate(caughtRate, "us");
+  const result = `${formatRate(carrierRate, "us")}. ${spreadSentence(uncertainty)}`;
+  if (test.method === "small-area") {
+    const told = smallAreaWords(test, caughtRate);
+    return { ...told, steps: [...told.steps, ...densityWords(calibration)], result };
+  }
   invariant(flowPerMinute !== undefined, "every method but that of the small area has a flow");
   const caught = catchWords(test, words(flowPerMinute));
   const timed = test.method === "gun" ? areaWords(test.coverings, flowPerMinute, rate) : courseWords(test, flowPerMinute, rate);
   return {
     formula: timed.formula,
     measured: [...caught.measured, ...timed.measured],
-    steps: [...caught.steps, ...timed.steps],
+    steps: [...caught.steps, ...timed.steps, ...densityWords(calibration)],
     result,
   };
+}
+
+/** The step from water to the spray that it stood for; none where the spray itself was caught. */
+function densityWords({ liquid, caughtRate, carrierRate, densityFactor }: SprayerCalibration): readonly string[] {
+  if (liquid.kind === "the-spray-itself") return [];
+  const weight = `${figure(densityIn(liquid.sprayDensity, "lb per gal"))} lb a gallon`;
+  return [
+    `The spray weighs ${weight}, so it comes slower than water, by the root of its weight over water’s: ${figure(densityFactor)}.`,
+    `${formatRate(caughtRate, "us")} of water over ${figure(densityFactor)} is ${formatRate(carrierRate, "us")} of the spray.`,
+  ];
 }
 
 type Told = Words & { readonly formula: string };
@@ -151,15 +166,21 @@ function timedCourse({ course, seconds }: Extract<Pace, { kind: "timed-course" }
   };
 }
 
-/** The working of a spreader's calibration at one setting. */
-export function spreaderWorking({ runs, rate, uncertainty }: SpreaderRate): CalibrationWorking {
+function paceWords({ swath = "", speedMph = "", minutesPerThousand = "" }: TypedSpreaderPace): readonly string[] {
+  const width = swath === "" ? [] : [`The swath is ${swath}.`];
+  if (minutesPerThousand !== "") return [...width, `1,000 sq ft take ${minutesPerThousand.replace(/\s*(min|minutes?)$/iu, "")} min.`];
+  return speedMph === "" ? width : [...width, `The speed is ${speedMph.replace(/\s*mph$/iu, "")} mph.`];
+}
+
+/** The working of a spreader's calibration at one setting, with the pace that was given with it. */
+export function spreaderWorking({ runs, rate, uncertainty }: SpreaderRate, pace: TypedSpreaderPace = {}): CalibrationWorking {
   const area = runs[0]?.area;
   invariant(area !== undefined, "a spreader's rate is of one run or more");
   const average = words(times(rate, area));
   const inWords = formatRate(rate, "us");
   return {
     formula: "The rate at this setting is what the spreader gave over a measured area, over that area.",
-    measured: [`Over ${words(area)} it gave ${listWords(runs.map(({ collected }) => words(collected)))}.`],
+    measured: [`Over ${words(area)} it gave ${listWords(runs.map(({ collected }) => words(collected)))}.`, ...paceWords(pace)],
     steps: [...averageSentence(runs.length, "runs", average), `${average} over ${words(area)} is ${inWords}.`],
     result: `${inWords}. ${spreadSentence(uncertainty)}`,
   };

@@ -23,10 +23,12 @@ export const USUAL_SPREAD_LIMIT: SpreadLimit = {
     "Ohio State University Extension (Ozkan), 7 steps for easy sprayer calibration, Farm and Dairy: replace nozzles with output errors of more than 10 percent",
 };
 
-/** One nozzle's flow per minute, as it was caught. */
+/** One nozzle's flow per minute, as it was caught or as water where a heavier spray was. */
 export interface NozzleFlow {
   readonly nozzle: string;
   readonly flowPerMinute: Measure<"volume">;
+  /** Of the heavier spray, where one was caught. */
+  readonly caughtPerMinute?: Measure<"volume">;
 }
 
 export interface WearJudgment {
@@ -40,7 +42,7 @@ function refuseNoFlow(field: string, words: string) {
 }
 
 /**
- * Holds a nozzle's flow against that of a new tip at the same pressure. More than 10 % over new is worn out and is to be
+ * Holds a nozzle's flow of water against that of a new tip at the same pressure. More than 10 % over new is worn out and is to be
  * replaced; more than 10 % under is no wear but a plugged screen or a wrong pressure (common practice). Refused: a flow
  * of zero.
  */
@@ -52,7 +54,8 @@ export function judgeWear(measured: NozzleFlow, newFlowPerMinute: Measure<"volum
   const overNew = distanceFrom(newFlow, flow);
   if (!isMoreThanPercent(overNew, WORN_ABOVE_PERCENT)) return accept({ overNew, findings: [] });
   const isWorn = overNew.numerator > 0n;
-  const figures = `${formatQuantity(measured.flowPerMinute, "us")} a minute against ${formatQuantity(newFlowPerMinute, "us")} new`;
+  const water = measured.caughtPerMinute === undefined ? "" : ` of water, as ${formatQuantity(measured.caughtPerMinute, "us")} of the spray come to,`;
+  const figures = `${formatQuantity(measured.flowPerMinute, "us")} a minute${water} against ${formatQuantity(newFlowPerMinute, "us")} new`;
   const finding = takeCare({
     rule: isWorn ? "nozzle-worn" : "nozzle-gives-too-little",
     source: "common-practice",

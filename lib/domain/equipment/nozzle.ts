@@ -38,6 +38,11 @@ export const nozzleSizes = {
 
 export type NozzleSize = keyof typeof nozzleSizes;
 
+/** True for a size that is on file. */
+export function isNozzleSize(text: string): text is NozzleSize {
+  return Object.hasOwn(nozzleSizes, text);
+}
+
 /** Pounds per square inch in a bar: 100,000 Pa over 6,894.757 293 168 Pa. Source: NIST SP 811 Appendix B.8. */
 export const PSI_PER_BAR = 100_000 / 6_894.757_293_168;
 

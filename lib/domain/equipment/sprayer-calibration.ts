@@ -36,10 +36,10 @@ export type SprayerTest =
 
 /**
  * What was caught, and what is to be sprayed. Water that stands for a denser spray is corrected by its density. A nominal
- * flow is always one of water.
+ * flow is always one of water. A spray whose density is left out is as thin as water.
  */
 export type CaughtLiquid =
-  | { readonly kind: "the-spray-itself" }
+  | { readonly kind: "the-spray-itself"; readonly density?: Density }
   | { readonly kind: "water-for-a-spray"; readonly sprayDensity: Density };
 
 export interface SprayerCalibration {
@@ -84,13 +84,14 @@ export function calibrateSprayer(
   liquid: CaughtLiquid,
   spreadLimit: SpreadLimit,
 ): Outcome<SprayerCalibration> {
-  const measured = test.method === "small-area" ? measureRuns(test.runs) : measureFlowAndTime(test, spreadLimit);
+  const measured = test.method === "small-area" ? measureRuns(test.runs) : measureFlowAndTime(test, liquid, spreadLimit);
   if (!measured.ok) return measured;
   const { caughtRate, ...rest } = measured.value;
+  const ofWater = liquid.kind === "water-for-a-spray" ? liquid.sprayDensity : rest.basis === "nominal" ? liquid.density : undefined;
   const corrected =
-    liquid.kind === "the-spray-itself"
+    ofWater === undefined
       ? { carrierRate: caughtRate, densityFactor: ONE }
-      : { carrierRate: sprayRateFromWater(caughtRate, liquid.sprayDensity), densityFactor: densityFactor(liquid.sprayDensity) };
+      : { carrierRate: sprayRateFromWater(caughtRate, ofWater), densityFactor: densityFactor(ofWater) };
   return accept({ test, liquid, caughtRate, ...corrected, ...rest });
 }
 
@@ -119,11 +120,12 @@ function measureRuns(runs: readonly SmallAreaRun[]): Outcome<Measured> {
 
 function measureFlowAndTime(
   test: Exclude<SprayerTest, { method: "small-area" }>,
+  liquid: CaughtLiquid,
   spreadLimit: SpreadLimit,
 ): Outcome<Measured> {
   const time = minutesPerAreaOf(test);
   if (!time.ok) return time;
-  const flow = measureFlow(test, spreadLimit);
+  const flow = measureFlow(test, spreadLimit, liquid.kind === "the-spray-itself" ? liquid.density : undefined);
   if (!flow.ok) return flow;
   const { basis, flowPerMinute } = flow.value;
   return accept({

@@ -1,10 +1,12 @@
 import { flowAtPressure, type RatedFlow } from "#domain/equipment/nozzle";
 import { judgeSpread, judgeWear, type NozzleFlow, type SpreadLimit } from "#domain/equipment/nozzle-wear";
 import { minutesFromSeconds, secondsRange } from "#domain/equipment/pace";
+import { densityFactor } from "#domain/equipment/spray-density";
 import { averageOf, type Uncertainty, uncertaintyOf } from "#domain/equipment/repeats";
 import { type Finding, takeCare } from "#domain/foundation/finding";
 import { accept, badInput, missingFact, type Outcome } from "#domain/foundation/outcome";
-import { canonicalAmountOf, type ExactQuantity, fromExactAmount, type Measure } from "#domain/quantities/exact-quantity";
+import { type Density } from "#domain/quantities/density";
+import { canonicalAmountOf, type ExactQuantity, fromExactAmount, type Measure, multiplyExact } from "#domain/quantities/exact-quantity";
 import { formatQuantity } from "#domain/quantities/format-quantity";
 import { compareRational, divideRational } from "#domain/quantities/rational";
 import { refuseOutOfRange } from "#domain/turf/physical-range";
@@ -38,15 +40,17 @@ export interface SprayerFlow {
 
 /**
  * The flow of one nozzle a minute. Catches override the nominal flow; each nozzle's repeats are averaged, then the
- * nozzles. Each is held against the average of all, and against the nominal flow where that is known. With no catch the
- * nominal flow stands in, with a finding. Refused: a catch of nothing, a time of under 1 s or over 2 h, a pressure out
+ * nozzles. Each is held against the average of all, and against the nominal flow where that is known: that is one of
+ * water, so a heavier spray that was caught counts as the water that the tip would have given, and it is brought to the
+ * pressure of the catch. With no catch the nominal flow stands in, with a finding. Refused: a catch of nothing, a time of under 1 s or over 2 h, a pressure out
  * of range, and neither a catch nor a nominal flow.
+ * @param caughtDensity of what was caught; left out for water and what is as thin
  */
-export function measureFlow(test: FlowTest, spreadLimit: SpreadLimit): Outcome<SprayerFlow> {
-  return test.catches.length > 0 ? caughtFlow(test, spreadLimit) : nominalFlow(test);
+export function measureFlow(test: FlowTest, spreadLimit: SpreadLimit, caughtDensity?: Density): Outcome<SprayerFlow> {
+  return test.catches.length > 0 ? caughtFlow(test, spreadLimit, caughtDensity) : nominalFlow(test);
 }
 
-function caughtFlow({ catches, nominal }: FlowTest, spreadLimit: SpreadLimit): Outcome<SprayerFlow> {
+function caughtFlow({ catches, nominal }: FlowTest, spreadLimit: SpreadLimit, caughtDensity: Density | undefined): Outcome<SprayerFlow> {
   if (catches.some(({ volume }) => canonicalAmountOf(volume).numerator === 0n)) {
     return badInput("volume", "0", "more than nothing", "The volume of a catch is zero; catch it again.");
   }
@@ -64,7 +68,7 @@ function caughtFlow({ catches, nominal }: FlowTest, spreadLimit: SpreadLimit): O
   }));
   const spread = judgeSpread(flows, spreadLimit);
   if (!spread.ok) return spread;
-  const wear = wearOf(flows, nominal);
+  const wear = wearOf(flows, nominal, caughtDensity);
   if (!wear.ok) return wear;
   return accept({
     basis: "measured",
@@ -74,17 +78,23 @@ function caughtFlow({ catches, nominal }: FlowTest, spreadLimit: SpreadLimit): O
   });
 }
 
-function wearOf(flows: readonly NozzleFlow[], nominal: NominalFlow | undefined): Outcome<readonly Finding[]> {
+function wearOf(flows: readonly NozzleFlow[], nominal: NominalFlow | undefined, caughtDensity: Density | undefined): Outcome<readonly Finding[]> {
   if (nominal === undefined) return accept([]);
   const newFlow = flowAtPressure(nominal.rated, nominal.pressurePsi);
   if (!newFlow.ok) return newFlow;
   const findings: Finding[] = [];
   for (const flow of flows) {
-    const wear = judgeWear(flow, newFlow.value);
+    const wear = judgeWear(asWater(flow, caughtDensity), newFlow.value);
     if (!wear.ok) return wear;
     findings.push(...wear.value.findings);
   }
   return accept(findings);
+}
+
+/** What the tip would have given of water: the caught flow times the root of the spray's specific gravity. */
+function asWater(flow: NozzleFlow, caughtDensity: Density | undefined): NozzleFlow {
+  if (caughtDensity === undefined) return flow;
+  return { nozzle: flow.nozzle, flowPerMinute: multiplyExact(flow.flowPerMinute, densityFactor(caughtDensity)), caughtPerMinute: flow.flowPerMinute };
 }
 
 /** The widest of the nozzles' own spreads: not given when one of them was caught once. */

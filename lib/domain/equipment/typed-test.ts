@@ -1,4 +1,5 @@
-import { type NozzleSize, nozzleSizes, ratedFlowOfSize } from "#domain/equipment/nozzle";
+import { isNozzleSize, ratedFlowOfSize } from "#domain/equipment/nozzle";
+import { measurePace } from "#domain/equipment/pace";
 import { type SprayerTest } from "#domain/equipment/sprayer-calibration";
 import { type CollectedRun } from "#domain/equipment/spreader-calibration";
 import { type TimedCatch } from "#domain/equipment/sprayer-flow";
@@ -37,9 +38,16 @@ export type TypedSprayerTest =
   | { readonly method: "small-area"; readonly area: string; readonly used: string };
 
 /** A spreader's test as it was typed. */
-export interface TypedSpreaderTest {
+export interface TypedSpreaderTest extends TypedSpreaderPace {
   readonly area: string;
   readonly collected: string;
+}
+
+/** How the operator goes with a spreader, as it was typed; calibrations of before it was asked have none of it. */
+export interface TypedSpreaderPace {
+  readonly swath?: string | undefined;
+  readonly speedMph?: string | undefined;
+  readonly minutesPerThousand?: string | undefined;
 }
 
 /** More repeats than this are a paste of something else. */
@@ -101,8 +109,24 @@ export function readPressure(field: string, text: string): Outcome<number> {
   return badInput(field, text, "1 to 1,000 psi", `${text} is no pressure of a sprayer: from 1 to 1,000 psi.`);
 }
 
-function isNozzleSize(text: string): text is NozzleSize {
-  return Object.hasOwn(nozzleSizes, text);
+/** Reads a speed in mph, 0.2 to 20. */
+export function readSpeed(field: string, text: string): Outcome<number> {
+  const read = parseNumber(field, text.replace(/\s*mph$/iu, ""));
+  if (!read.ok) return read;
+  const pace = measurePace({ kind: "speed", milesPerHour: toNumber(read.value) });
+  if (pace.ok) return accept(toNumber(read.value));
+  return badInput(field, text, pace.refusal.allowed, pace.refusal.sentence);
+}
+
+const SECONDS_PER_MINUTE = 60;
+
+/** Reads minutes by the watch, 1 second to 2 hours. */
+export function readMinutes(field: string, text: string): Outcome<number> {
+  const read = parseNumber(field, text.replace(/\s*(min|minutes?)$/iu, ""));
+  if (!read.ok) return read;
+  const minutes = toNumber(read.value);
+  if (minutes * SECONDS_PER_MINUTE >= LEAST_SECONDS && minutes * SECONDS_PER_MINUTE <= MOST_SECONDS) return accept(minutes);
+  return badInput(field, text, "1 second to 120 minutes", `${text} is no time for this: up to 120 minutes.`);
 }
 
 function readCatches(test: { readonly method: string; readonly caught: string; readonly caughtSeconds: string }): Outcome<readonly TimedCatch[]> {

@@ -5,6 +5,7 @@ import { type Grass } from "#domain/turf/grass";
 import { type Grade, type NitrogenRelease } from "#domain/turf/nutrients";
 import { type OnFile, type WeatherLimits } from "#domain/weather/spray-limits";
 import { type LabelAftercare } from "#domain/label/aftercare-constraint";
+import { type DropletLimits } from "#domain/label/droplet-class";
 import { type DistanceToWater } from "#domain/label/label-distance";
 
 /**
@@ -146,6 +147,8 @@ export interface LabelUse {
   readonly rates: LabelRates;
   readonly besideRates?: BesideRates;
   readonly carrier: OnFile<CarrierRange>;
+  /** Of sprays: how fine or coarse they go out. */
+  readonly droplets: OnFile<DropletLimits>;
   readonly leastDaysBetween: OnFile<{ readonly days: number }>;
   readonly mostApplications: OnFile<MostApplications>;
   readonly seasonLimits: OnFile<{ readonly limits: readonly SeasonLimit[] }>;

@@ -30,6 +30,7 @@ export const USE_FIELDS = {
   grasses: { words: "On which grasses", group: "What for", hint: "Write any turfgrass, or the grasses by name, separated by commas." },
   rates: { words: "Rate", group: "How much", hint: "As in 2 to 3 lb per 1,000 sq ft. Ounces say which: oz wt or fl oz. For spot work also 1.5 fl oz per gal or 2% v/v; then spray to wet; no more than 3 fl oz per 1,000 sq ft; spots no more than 10% of the lawn." },
   carrier: { words: "Finished spray", group: "How much", hint: "As in 1 to 2 gal per 1,000 sq ft; none for what is spread dry." },
+  droplets: { words: "Droplet class of the spray", group: "How much", hint: "As in medium or coarser; fine to medium; none where the label names no class or it is spread dry." },
   leastDaysBetween: { words: "Least time between two applications", group: "How much", hint: "As in 28 days." },
   mostApplications: { words: "Most applications", group: "How much", hint: "As in 2 per calendar year, 3 in 12 months, 2 per season." },
   seasonLimits: {

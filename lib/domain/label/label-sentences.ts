@@ -18,6 +18,7 @@ import {
   type Until,
 } from "#domain/label/aftercare-constraint";
 import { type LabelFacts, type LabelUse, type UseRate } from "#domain/label/label-facts";
+import { limitsInWords } from "#domain/label/droplet-class";
 import { type DistanceToWater } from "#domain/label/label-distance";
 import { type GeneralField, type UseField } from "#domain/label/label-fields";
 import { type MowingCount, mowedTimes } from "#domain/label/mowing-count";
@@ -196,6 +197,7 @@ export function sentencesOfUse(use: LabelUse): Partial<Record<UseField, string>>
   return withoutUnsaid<UseField>({
     rates: ratesInWords(use),
     carrier: stated(use.carrier).map(({ low, high }) => rangeInWords(low, high))[0],
+    droplets: stated(use.droplets).map((limits) => `Droplets: ${limitsInWords(limits)}.`)[0],
     leastDaysBetween: stated(use.leastDaysBetween).map(({ days }) => `At least ${counted(days, "day")} from one application to the next.`)[0],
     mostApplications: stated(use.mostApplications).map(({ count, period }) => `At most ${counted(count, "application")} ${PERIOD_WORDS[period]}.`)[0],
     seasonLimits: stated(use.seasonLimits).map(({ limits }) =>

@@ -5,6 +5,7 @@ import { type Authority } from "#domain/weather/spray-limits";
 import { readAftercare } from "#domain/label/label-aftercare";
 import { answerOf, gather, partsOf, type ReadAnswer, readOnFile, readWord, readYesOrNo } from "#domain/label/label-answer";
 import { type CarrierRange, type KeptApart, type LabelUse, type MostApplications, type SeasonLimit, SERVICE_TYPES } from "#domain/label/label-facts";
+import { readDropletLimits } from "#domain/label/droplet-class";
 import { readDistanceToWater } from "#domain/label/label-distance";
 import { type LabelUseText } from "#domain/label/label-fields";
 import { readRange, readRates } from "#domain/label/label-rates";
@@ -116,6 +117,7 @@ export function readLabelUse(productName: string, use: LabelUseText) {
     grasses: readGrasses(use.grasses),
     stated: readRates(use.rates),
     carrier: readOnFile(use.carrier, withAuthority(readCarrier)),
+    droplets: readOnFile(use.droplets, withAuthority(readDropletLimits)),
     leastDaysBetween: readOnFile(use.leastDaysBetween, withAuthority(readDaysBetween)),
     mostApplications: readOnFile(use.mostApplications, withAuthority(readMostApplications)),
     seasonLimits: readOnFile(use.seasonLimits, withAuthority(readSeasonLimits)),

@@ -7,7 +7,7 @@ import { compareRates, scaleRate } from "#domain/quantities/rate";
 import { compareRational, rational } from "#domain/quantities/rational";
 import { NOT_ON_FILE, type RulePack } from "#domain/rules/rule-pack";
 import { type ProductAmount } from "#domain/mixing/spray-mix";
-import { type TicketApplicator, type TicketSettings, type TicketTreatment } from "#domain/mixing/ticket-question";
+import { type TicketApplicator, type TicketSettings, type TicketSpreader, type TicketTreatment } from "#domain/mixing/ticket-question";
 
 /** True for a product that is registered as a pesticide, or of which nobody has read whether it is. */
 function mayBePesticide({ label }: TicketTreatment): boolean {
@@ -119,17 +119,38 @@ export function checkSetting(treatment: TicketTreatment, settings: TicketSetting
   const found = scaleRate(gear.setting.rate, rational(passes));
   const difference = rate.amount * found.per - found.amount * rate.per;
   const isNear = (difference < 0n ? -difference : difference) * 20n <= rate.amount * found.per;
-  if (isNear) return [];
+  const doubts = doubtOf(gear, label.productName);
+  if (isNear) return doubts;
   const [puts, planned] = formatRatesApart(found, rate, "us");
   const perVisit = passes === 1n ? "" : " in its two passes";
   const words = {
     rule: "setting-of-another-rate",
     source: "house",
-    what: `Setting ${setting} of ${gear.name} was calibrated at another rate for ${label.productName}.`,
+    what:
+      gear.setting.basis === "nominal"
+        ? `By the bag, setting ${setting} of ${gear.name} puts down another rate of ${label.productName}.`
+        : `Setting ${setting} of ${gear.name} was calibrated at another rate for ${label.productName}.`,
     figure: `It puts down ${puts}${perVisit}; planned is ${planned}.`,
     toDo: "Weigh out what each lawn gets and set by trial, or calibrate at this rate.",
     about: [label.productName, gear.name],
   } as const;
   const isAboveLabel = use.rates.basis === "product-mass-per-area" && compareRates(found, use.rates.high) > 0;
-  return [isAboveLabel ? takeCare(words) : note(words)];
+  return [...doubts, isAboveLabel ? takeCare(words) : note(words)];
+}
+
+/** What several tested settings leave open of the planned rate. */
+function doubtOf({ name, setting }: TicketSpreader, productName: string): readonly Finding[] {
+  if (setting === "not-calibrated" || setting.doubt === undefined) return [];
+  const { rule, sentence } = setting.doubt;
+  const isBeyond = rule === "setting-beyond-tests";
+  return [
+    takeCare({
+      rule,
+      source: "house",
+      what: isBeyond ? `No setting of ${name} was tested near the planned rate of ${productName}.` : `The tested settings of ${name} with ${productName} contradict one another.`,
+      figure: sentence,
+      toDo: isBeyond ? "Until then weigh out what each lawn gets; beyond the tests nothing is guessed." : "Until then the setting of one calibration stands.",
+      about: [productName, name],
+    }),
+  ];
 }

@@ -1,4 +1,5 @@
 import { type CalendarDate, daysBetween } from "#domain/foundation/calendar-date";
+import { judgeDroplets } from "#domain/equipment/tip-droplets";
 import { type Finding, hold, note, takeCare } from "#domain/foundation/finding";
 import { formatRate, formatRatesApart } from "#domain/quantities/format-rate";
 import { compareRates, type Rate, type RateBasis } from "#domain/quantities/rate";
@@ -175,6 +176,7 @@ export function checkLabel(treatment: TicketTreatment, question: TicketQuestion)
     ...checkMostOnArea(treatment),
     ...checkSpot(treatment),
     ...checkCarrier(treatment),
+    ...(isSprayed(treatment) ? judgeDroplets(treatment.gear.tip, treatment.label.productName, treatment.use.droplets) : []),
     ...checkGear(treatment),
     ...checkGrass(treatment, lawns),
     ...checkInterval(treatment, lawns, question.on),

@@ -3,6 +3,7 @@ import { areaUnderLastMix } from "#domain/equipment/tank-hold-up";
 import { settle } from "#domain/quantities/exact-quantity";
 import { formatQuantity } from "#domain/quantities/format-quantity";
 import { compare, sum } from "#domain/quantities/quantity";
+import { checkDensity } from "#domain/mixing/density-checks";
 import { belowFirstMark, noTool, roundedBelowLowest } from "#domain/mixing/granular-mix";
 import { plannedStrength, strengthOf } from "#domain/mixing/stated-rate";
 import { fittingTool, rateOver, sprayForGround, type SprayMix, type SprayTreatment } from "#domain/mixing/spray-mix";
@@ -19,6 +20,7 @@ export function checkSpray(treatments: readonly SprayTreatment[], mix: SprayMix)
     ...checkFit(mix),
     ...(first === undefined ? [] : checkHoldUp(first.gear, mix)),
     ...checkPartners(treatments),
+    ...checkDensity(treatments, mix),
   ];
 }
 

@@ -1,9 +1,11 @@
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { isSprayer, type SprayerKind, type SpreaderKind } from "#domain/equipment/equipment-kind";
+import { type TipDroplets } from "#domain/equipment/tip-droplets";
 import { type Finding } from "#domain/foundation/finding";
 import { type UsState } from "#domain/company/us-state";
 import { type Measure } from "#domain/quantities/exact-quantity";
 import { type Quantity } from "#domain/quantities/quantity";
+import { type Density } from "#domain/quantities/density";
 import { type Rate } from "#domain/quantities/rate";
 import { type Grass } from "#domain/turf/grass";
 import { type Outcome } from "#domain/foundation/outcome";
@@ -81,16 +83,35 @@ export interface TicketSprayer extends GearOfAnyKind {
   readonly capacity: Quantity<"volume">;
   /** What pump and hose hold beyond the tank. */
   readonly holdUp: Quantity<"volume"> | "unknown";
+  /** The tip on it and the pressure, with the droplets that they make. */
+  readonly tip: TipDroplets;
   /** The rate of finished spray, and in whose words: a calibration, or what stands in for one. */
-  readonly carrier: { readonly rate: Rate<"carrier-volume-per-area">; readonly basis: "calibration" | "nominal"; readonly words: string };
+  readonly carrier: {
+    readonly rate: Rate<"carrier-volume-per-area">;
+    readonly basis: "calibration" | "nominal";
+    readonly words: string;
+    /** Of the spray that goes out at this rate; left out where that is as thin as water. */
+    readonly density?: Density;
+  };
+}
+
+/** A spreader's setting for one product: what it puts down there, and in whose words. */
+export interface SpreaderSetting {
+  readonly setting: string;
+  readonly rate: Rate<"product-mass-per-area">;
+  readonly words: string;
+  /** One calibration, as on tickets of before there was another; the line between two of them; the bag. */
+  readonly basis?: "calibration" | "between-tests" | "nominal";
+  /** Where several settings were tested and don't find the rate: that it lies beyond them, or that they disagree. */
+  readonly doubt?: { readonly rule: "setting-beyond-tests" | "setting-tests-disagree"; readonly sentence: string };
 }
 
 export interface TicketSpreader extends GearOfAnyKind {
   readonly kind: SpreaderKind;
   readonly capacity: Quantity<"mass">;
   readonly deflector: "yes" | "no" | "unknown";
-  /** The setting that its calibration for this product found, with the rate there. */
-  readonly setting: { readonly setting: string; readonly rate: Rate<"product-mass-per-area">; readonly words: string } | "not-calibrated";
+  /** The setting that its calibration for this product found, or its bag states, with the rate there. */
+  readonly setting: SpreaderSetting | "not-calibrated";
 }
 
 /** The cup or scale that measures a product out. */

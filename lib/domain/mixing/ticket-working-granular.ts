@@ -8,7 +8,7 @@ import { rational } from "#domain/quantities/rational";
 import { type Container, amountInContainers, containersOf } from "#domain/stock/container-words";
 import { ceilingOf, type GranularLawn, type GranularMix } from "#domain/mixing/granular-mix";
 import { type MixTicket } from "#domain/mixing/mix-ticket";
-import { isSpread, type TicketQuestion, type TicketSpreader, type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
+import { isSpread, type SpreaderSetting, type TicketQuestion, type TicketSpreader, type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { placeOf, treatedAreaWorking } from "#domain/mixing/ticket-working-area";
 import { ROUNDED_UP_TOO_MUCH, roundingSteps } from "#domain/mixing/ticket-working-rounding";
 import { areaTimesRate, inUnit, labelWords, perThousand, sumLines, THOUSAND_SQ_FT, timesIn, unitOf } from "#domain/mixing/ticket-working-words";
@@ -191,6 +191,12 @@ function hopperWorking({ productName, total, hopperFills, gearName }: GranularMi
   };
 }
 
+const SETTING_WORDS: Readonly<Record<NonNullable<SpreaderSetting["basis"]>, string>> = {
+  calibration: "the setting is the one at which a calibration came nearest to that",
+  "between-tests": "the setting lies on the straight line between the two tested ones around that",
+  nominal: "the setting is the one that the bag states, which nobody has tested",
+};
+
 function settingWorking(mix: GranularMix, { rate, rateText }: SpreadByWeight): Working | undefined {
   const { setting } = mix;
   if (setting === "not-calibrated") return undefined;
@@ -201,7 +207,7 @@ function settingWorking(mix: GranularMix, { rate, rateText }: SpreadByWeight): W
   const together = multiplyExact(found, rational(passes));
   return {
     title: `Setting of ${mix.gearName} for ${mix.productName}`,
-    formula: "a pass should put down rate ÷ passes; the setting is the one at which a calibration came nearest to that",
+    formula: `a pass should put down rate ÷ passes; ${SETTING_WORDS[setting.basis ?? "calibration"]}`,
     inputs: [
       { name: "Rate", figure: `${perThousand(rate, unit)} per 1,000 sq ft`, from: `planned at ${rateText}` },
       { name: "Passes", figure: String(passes), from: "the company’s setting" },

@@ -72,11 +72,11 @@ function carrierWorking({ carrier, gearName }: SprayMix): Working {
   const perThousandSqFt = times(carrier.rate, THOUSAND_SQ_FT);
   return {
     title: `What ${gearName} puts out`,
-    formula: carrier.basis === "calibration" ? "as its calibration found it; the calibration’s own page has its arithmetic" : "not measured: a common figure stands in until it is calibrated",
+    formula: carrier.basis === "calibration" ? "as its calibration found it; the calibration’s own page has its arithmetic" : "not measured: nominal figures stand in until it is calibrated",
     inputs: [{ name: "Finished spray", figure: `${inUnit(perThousandSqFt, unitOf(perThousandSqFt))} per 1,000 sq ft`, from: carrier.words }],
     steps: [],
     result: formatRate(carrier.rate, "us"),
-    source: carrier.basis === "calibration" ? `${gearName}, ${carrier.words}` : "common practice",
+    source: `${gearName}, ${carrier.words}`,
   };
 }
 

@@ -1,16 +1,27 @@
 import { averageOf } from "#domain/equipment/repeats";
+import { readAmount, readMinutes, readSpeed, type TypedSpreaderPace } from "#domain/equipment/typed-test";
 import { measurePace, minutesFromSeconds } from "#domain/equipment/pace";
 import { type SprayerTest } from "#domain/equipment/sprayer-calibration";
 import { invariant } from "#domain/foundation/invariant";
-import { canonicalAmountOf, fromExactAmount, type Measure, measureInUnit } from "#domain/quantities/exact-quantity";
+import { canonicalAmountOf, exactly, fromExactAmount, type Measure, measureInUnit } from "#domain/quantities/exact-quantity";
 import { type Quantity } from "#domain/quantities/quantity";
 import { divideRational, toNumber } from "#domain/quantities/rational";
 
-/** How fast somebody covers ground with a machine, as a calibration found it. */
+/** Left out where a calibration found it; nominal where it is how fast somebody means to go. */
+interface PaceBasis {
+  readonly basis?: "nominal";
+}
+
+/** How fast somebody covers ground with a machine, as a calibration found it or as it is meant. */
 export type LawnPace =
-  | { readonly kind: "timed-ground"; readonly groundPerMinute: Measure<"area"> }
-  | { readonly kind: "swath-and-speed"; readonly swath: Measure<"length">; readonly distancePerMinute: Measure<"length"> }
+  | (PaceBasis & { readonly kind: "timed-ground"; readonly groundPerMinute: Measure<"area"> })
+  | (PaceBasis & { readonly kind: "swath-and-speed"; readonly swath: Measure<"length">; readonly distancePerMinute: Measure<"length"> })
   | { readonly kind: "not-on-file" };
+
+/** The same pace as one that nobody has timed. */
+export function asNominal(pace: LawnPace): LawnPace {
+  return pace.kind === "not-on-file" ? pace : { ...pace, basis: "nominal" };
+}
 
 /**
  * The pace in a sprayer's calibration: a gun's timed coverings with all their steps, a wand's swath and walk, a boom's
@@ -29,6 +40,29 @@ export function paceOfTest(test: SprayerTest, swathOnFile: Quantity<"length"> | 
   return swath === null || !pace.ok ? { kind: "not-on-file" } : { kind: "swath-and-speed", swath, distancePerMinute: pace.value.distancePerMinute };
 }
 
+/** Nobody has timed it. */
+export const NO_PACE: LawnPace = { kind: "not-on-file" };
+
+/**
+ * The pace in a spreader's calibration: the minutes that 1,000 sq ft take with all their steps, or a speed with the swath
+ * of that day, or else the one on file. None where it was not asked or not given.
+ */
+export function paceOfSpreader({ swath = "", speedMph = "", minutesPerThousand = "" }: TypedSpreaderPace, swathOnFile: Quantity<"length"> | null): LawnPace {
+  if (minutesPerThousand !== "") {
+    const minutes = readMinutes("minutesPerThousand", minutesPerThousand);
+    if (!minutes.ok) return NO_PACE;
+    const { numerator, denominator } = minutesFromSeconds(minutes.value * SECONDS_PER_MINUTE);
+    return { kind: "timed-ground", groundPerMinute: exactly("sq ft", { numerator: 1000n * denominator, denominator: numerator }) };
+  }
+  const width = swath === "" ? undefined : readAmount("swath", swath, "length");
+  const over = width?.ok === true ? width.value : swathOnFile;
+  const speed = readSpeed("speedMph", speedMph);
+  const pace = speed.ok ? measurePace({ kind: "speed", milesPerHour: speed.value }) : undefined;
+  return over === null || pace?.ok !== true ? NO_PACE : { kind: "swath-and-speed", swath: over, distancePerMinute: pace.value.distancePerMinute };
+}
+
+const SECONDS_PER_MINUTE = 60;
+
 /** What a turn at the end of a lane takes. Common practice, until a crew has timed it. */
 const SECONDS_PER_TURN = 5;
 
@@ -36,7 +70,7 @@ const SECONDS_PER_TURN = 5;
 export interface TimeOnLawn {
   readonly minutes: number;
   readonly turns: number;
-  readonly basis: "calibration" | "house";
+  readonly basis: "calibration" | "nominal" | "house";
 }
 
 /**
@@ -51,14 +85,14 @@ export function timeOnLawns(areas: readonly Quantity<"area">[], pace: LawnPace, 
     case "not-on-file":
       return { minutes: (whole * houseMinutesPerThousandSquareFeet) / 1000, turns: 0, basis: "house" };
     case "timed-ground":
-      return { minutes: (passes * whole) / toNumber(measureInUnit(pace.groundPerMinute, "sq ft")), turns: 0, basis: "calibration" };
+      return { minutes: (passes * whole) / toNumber(measureInUnit(pace.groundPerMinute, "sq ft")), turns: 0, basis: pace.basis ?? "calibration" };
     case "swath-and-speed": {
       const swathFeet = toNumber(measureInUnit(pace.swath, "ft"));
       const feetPerMinute = toNumber(measureInUnit(pace.distancePerMinute, "ft"));
       const lanesOf = (feet: number) => Math.ceil(Math.sqrt(feet) / swathFeet - 1e-9);
       const turns = passes * squareFeet.reduce((sum, feet) => sum + lanesOf(feet) - 1, 0);
       const straight = passes * squareFeet.reduce((sum, feet) => sum + (lanesOf(feet) * Math.sqrt(feet)) / feetPerMinute, 0);
-      return { minutes: straight + (turns * SECONDS_PER_TURN) / 60, turns, basis: "calibration" };
+      return { minutes: straight + (turns * SECONDS_PER_TURN) / 60, turns, basis: pace.basis ?? "calibration" };
     }
   }
 }
@@ -69,5 +103,6 @@ export function timeInWords({ minutes, turns, basis }: TimeOnLawn): string {
   if (minutes === 0) return "none";
   const whole = `About ${String(Math.max(1, Math.ceil(minutes - 1e-9)))} min`;
   if (basis === "house") return `${whole}, by the company’s figure; no pace is on file`;
-  return turns === 0 ? `${whole}, at the pace of the calibration` : `${whole}, at the pace of the calibration, with ${String(turns)} ${turns === 1 ? "turn" : "turns"}`;
+  const at = basis === "nominal" ? "at the nominal pace, which nobody has timed" : "at the pace of the calibration";
+  return turns === 0 ? `${whole}, ${at}` : `${whole}, ${at}, with ${String(turns)} ${turns === 1 ? "turn" : "turns"}`;
 }

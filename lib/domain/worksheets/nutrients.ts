@@ -80,7 +80,7 @@ function densityInputs(density: Density | undefined, typed: string): readonly Wo
 }
 
 /** More nitrogen at once than Purdue ever recommends. */
-function muchNitrogen(nitrogen: Rate<"nutrient-mass-per-area">): readonly Finding[] {
+export function muchNitrogen(nitrogen: Rate<"nutrient-mass-per-area">): readonly Finding[] {
   const most = rateOf("nutrient-mass-per-area", "1", "lb per 1,000 sq ft");
   if (compareRates(nitrogen, most) <= 0) return [];
   return [

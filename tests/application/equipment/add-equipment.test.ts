@@ -3,7 +3,7 @@ import { addEquipment, measuresOfForm, refuseTruck } from "#application/equipmen
 import { standDownVehicle } from "#application/equipment/stand-down-vehicle";
 import { of } from "#domain/quantities/quantity";
 import { aCompany, type TestCompany, trailOf, valueOf } from "../../support/crew";
-import { aVehicle, spreaderForm, sprayerForm } from "../../support/gear";
+import { aProduct, aVehicle, GUN_NOMINAL, spreaderForm, sprayerForm } from "../../support/gear";
 import { openHouse, type TestHouse } from "../../support/house";
 import { A_SENTENCE, saying } from "../../support/said";
 
@@ -16,6 +16,10 @@ beforeAll(async () => {
 afterAll(() => house.close());
 
 const add = (form: object) => addEquipment(house, company.owner.key, form as never);
+async function aNamedProduct(): Promise<string> {
+  const [row] = await house.ask<{ name: string }>("select name from product where product_id = $1", [await aProduct(house, company)]);
+  return row?.name ?? "";
+}
 const rowOf = async (equipmentId: string) =>
   (await house.ask("select vehicle_id, name, kind, capacity, hold_up, has_deflector, swath from equipment where equipment_id = $1", [equipmentId]))[0];
 
@@ -47,6 +51,15 @@ test("the measures of a form are in canonical units", () => {
   });
 });
 
+test("keeps a sprayer's nominal figures and a spreader's bag settings as they were typed", async () => {
+  const nominalOf = async (equipmentId: string) => (await house.ask("select nominal from equipment where equipment_id = $1", [equipmentId]))[0];
+  const sprayer = valueOf(await add({ ...sprayerForm(), ...GUN_NOMINAL, tipDroplets: "Blue, 1.5 gal; 40 psi; coarse" }));
+  expect(await nominalOf(sprayer.equipmentId)).toEqual({ nominal: { ...GUN_NOMINAL, tipDroplets: "Blue, 1.5 gal; 40 psi; coarse" } });
+  const bagSettings = `${await aNamedProduct()}; M; 3 lb per 1,000 sq ft`;
+  const spreader = valueOf(await add({ ...spreaderForm(), bagSettings }));
+  expect(await nominalOf(spreader.equipmentId)).toEqual({ nominal: { bagSettings } });
+});
+
 test("a truck that is stood down takes no more gear", async () => {
   const vehicleId = await aVehicle(house, company);
   valueOf(await standDownVehicle(house, company.owner.key, { vehicleId }));
@@ -65,6 +78,11 @@ test.each([
   ["deflector", { ...spreaderForm(), deflector: "" }],
   ["swath", { ...spreaderForm(), swath: "10" }],
   ["holdUp", { ...sprayerForm(), holdUp: "3 gal" }],
+  ["tipFlow", { ...sprayerForm(), ...GUN_NOMINAL, tipSize: "06" }],
+  ["minutesPerThousand", { ...sprayerForm(), ...GUN_NOMINAL, speedMph: "3" }],
+  ["tipDroplets", { ...sprayerForm(), tipDroplets: "Blue; 40 psi; wet" }],
+  ["speedMph", { ...sprayerForm(), speedMph: "300" }],
+  ["bagSettings", { ...spreaderForm(), bagSettings: "Never heard of; M; 3 lb per 1,000 sq ft" }],
 ])("is refused at %s", async (field, form) => {
   expect(await add(form)).toMatchObject({ refusal: { kind: "bad-input", fields: { [field]: A_SENTENCE } } });
 });

@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { calibrateSprayer } from "#application/equipment/calibrate-sprayer";
+import { readCalibration } from "#application/equipment/read-calibration";
 import { of } from "#domain/quantities/quantity";
 import { aCompany, type TestCompany, trailOf, valueOf } from "../../support/crew";
 import { aSpreader, aSprayer, sprayerCalibrationForm } from "../../support/gear";
@@ -46,6 +47,15 @@ test("writes what was typed and the rate that follows, and the audit trail says 
   });
 });
 
+test("water that stood for a heavier spray is kept as typed, and the rate is the spray's", async () => {
+  const { calibrationId } = valueOf(await calibrate({ liquid: "water-for-heavier", sprayDensity: "specific gravity 1.44" }));
+  const [row] = await house.ask<{ inputs: object; rate_amount: string }>("select inputs, rate_amount from calibration where calibration_id = $1", [calibrationId]);
+  expect(row?.inputs).toMatchObject({ liquid: "water-for-heavier", sprayDensity: "specific gravity 1.44" });
+  expect(Number(row?.rate_amount)).toBeCloseTo(Number(of("gal", 2n).amount) / 1.2, 0);
+  const read = valueOf(await readCalibration(house, company.owner.key, { calibrationId }));
+  expect(read.working.steps.at(-1)).toMatch(/of the spray\.$/u);
+});
+
 test("a calibration is never changed, not even by the owner of the tables", async () => {
   valueOf(await calibrate({}));
   await expect(house.ask("update calibration set tip = 'another'")).rejects.toMatchObject({ message: saying("append-only") });
@@ -58,6 +68,9 @@ test("each refusal stands at the field that it is about, and writes nothing", as
     ["caught", { caught: "1" }],
     ["caught", { caught: "4000 gal" }],
     ["caughtSeconds", { caughtSeconds: "0" }],
+    ["sprayDensity", { liquid: "heavier-itself", sprayDensity: "" }],
+    ["sprayDensity", { liquid: "as-water", sprayDensity: "10 lb per gal" }],
+    ["liquid", { liquid: "beer" }],
     ["area", { area: "1,000" }],
     ["areaSeconds", { areaSeconds: "58\na minute" }],
     ["pressurePsi", { pressurePsi: "high" }],

@@ -1,8 +1,10 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { addEquipment } from "#application/equipment/add-equipment";
 import { calibrateSpreader } from "#application/equipment/calibrate-spreader";
+import { readCalibration } from "#application/equipment/read-calibration";
 import { of } from "#domain/quantities/quantity";
 import { aCompany, type TestCompany, trailOf, valueOf } from "../../support/crew";
-import { aProduct, aSpreader, aSprayer, spreaderCalibrationForm } from "../../support/gear";
+import { aProduct, aSpreader, aSprayer, spreaderCalibrationForm, spreaderForm } from "../../support/gear";
 import { openHouse, type TestHouse } from "../../support/house";
 import { A_SENTENCE, saying } from "../../support/said";
 
@@ -44,6 +46,22 @@ test("writes what was typed and the rate that follows, for one product at one se
   });
 });
 
+test("the swath and the pace are kept as typed, and told on its page", async () => {
+  const { calibrationId } = valueOf(await calibrate({ swath: "10 ft", speedMph: "3" }));
+  const [row] = await house.ask<{ inputs: object }>("select inputs from calibration where calibration_id = $1", [calibrationId]);
+  expect(row?.inputs).toEqual({ area: "1,000 sq ft", collected: "2.9 lb\n3.1 lb", swath: "10 ft", speedMph: "3" });
+  const read = valueOf(await readCalibration(house, company.owner.key, { calibrationId }));
+  expect(read.working.measured).toEqual(["Over 1,000 sq ft it gave 2.9 lb and 3.1 lb.", "The swath is 10 ft.", "The speed is 3 mph."]);
+});
+
+test("a speed needs a swath: the one typed, or the one on file", async () => {
+  const bare = valueOf(await addEquipment(house, company.owner.key, { ...spreaderForm(), swath: "" })).equipmentId;
+  expect(await calibrate({ equipmentId: bare, speedMph: "3" })).toMatchObject({ refusal: { fields: { swath: saying("swath") } } });
+  expect(await calibrate({ equipmentId: bare, speedMph: "3", swath: "10 ft" })).toMatchObject({ ok: true });
+  expect(await calibrate({ equipmentId: bare, minutesPerThousand: "1.5" })).toMatchObject({ ok: true });
+  expect(await calibrate({ speedMph: "3" })).toMatchObject({ ok: true });
+});
+
 test("each refusal stands at the field that it is about, and writes nothing", async () => {
   const liquid = await aProduct(house, company, "liquid");
   const retired = await aProduct(house, company);
@@ -55,6 +73,9 @@ test("each refusal stands at the field that it is about, and writes nothing", as
     ["setting", { setting: "" }],
     ["area", { area: "0 sq ft" }],
     ["collected", { collected: "3 gal" }],
+    ["minutesPerThousand", { speedMph: "3", minutesPerThousand: "1" }],
+    ["speedMph", { speedMph: "300" }],
+    ["swath", { swath: "10" }],
     ["collected", { collected: "3000 lb" }],
   ];
   for (const [field, change] of cases) {

@@ -3,7 +3,7 @@ import { changeEquipment } from "#application/equipment/change-equipment";
 import { standDownEquipment } from "#application/equipment/stand-down-equipment";
 import { of } from "#domain/quantities/quantity";
 import { aCompany, type TestCompany, trailOf, valueOf } from "../../support/crew";
-import { aSpreader, aSprayer, aVehicle, spreaderForm, sprayerForm } from "../../support/gear";
+import { aSpreader, aSprayer, aVehicle, GUN_NOMINAL, spreaderForm, sprayerForm } from "../../support/gear";
 import { openHouse, type TestHouse } from "../../support/house";
 import { saying } from "../../support/said";
 
@@ -46,6 +46,15 @@ test("a computed hold-up given back as it was shown stays unrounded; emptied it 
   expect((await rowOf(equipmentId)).hold_up).toBeNull();
   valueOf(await change({ equipmentId, version: 3, ...sprayerForm() }));
   expect((await rowOf(equipmentId)).hold_up).toBe(before);
+});
+
+test("nominal figures change with the swath that they go by", async () => {
+  const equipmentId = await aSprayer(house, company);
+  const figures = { ...GUN_NOMINAL, minutesPerThousand: "", speedMph: "3" };
+  valueOf(await change({ equipmentId, version: 1, ...sprayerForm(), ...figures }));
+  expect(await house.ask("select nominal from equipment where equipment_id = $1", [equipmentId])).toEqual([{ nominal: { ...figures, tipDroplets: "" } }]);
+  expect((await trailOf(house, company.companyId)).at(-1)).toMatchObject({ details: { before: { nominal: { speedMph: "" } }, after: { speedMph: "3" } } });
+  expect(await change({ equipmentId, version: 2, ...sprayerForm(), ...figures, swath: "0.1 in" })).toMatchObject({ refusal: { fields: { speedMph: saying("no such equipment") } } });
 });
 
 test("a spreader's deflector changes; its kind does not", async () => {

@@ -1,9 +1,12 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { addEquipment } from "#application/equipment/add-equipment";
+import { standDownEquipment } from "#application/equipment/stand-down-equipment";
 import { ticketsOfVisits, type VisitTicket } from "#application/visits/visit-ticket";
 import { exactly } from "#domain/quantities/exact-quantity";
 import { of } from "#domain/quantities/quantity";
-import { aCompany, aPerson, type TestCompany } from "../../support/crew";
+import { aCompany, aPerson, type TestCompany, valueOf } from "../../support/crew";
 import { aCrewDay, aFedVisit, aGround, aRecord, aRouteDay, aVisitUnderHold, aVisitWith, CREW_DAY, type CrewDay, feedAndIron, inWorkOf } from "../../support/crew-day";
+import { GUN_NOMINAL, sprayerForm } from "../../support/gear";
 import { openHouse, type TestHouse } from "../../support/house";
 import { aFeed } from "../../support/shed";
 
@@ -106,6 +109,21 @@ test("a product without a label and one without gear are each a hold, and the re
   await house.ask("update equipment set stood_down_at = $2 where equipment_id = $1", [day.spreaderId, house.now()]);
   expect(holdsOf(await ticketOf(visitId))).toEqual(["no-gear"]);
   await house.ask("update equipment set stood_down_at = null where equipment_id = $1", [day.spreaderId]);
+});
+
+test("a sprayer of which nobody knows what it puts out is a hold, and the rest is worked out; with nominal figures it is care", async () => {
+  const { equipmentId } = valueOf(await addEquipment(house, company.owner.key, { ...sprayerForm(day.vehicleId), name: "New tank" }));
+  const ground = await aGround(house, company);
+  const visitId = await aVisitWith(house, company, { ...ground, routeDayId: day.routeDayId }, feedAndIron(day, ground));
+  await house.ask("update visit_task set equipment_id = $1 where visit_id = $2 and line = 2", [equipmentId, visitId]);
+  const without = await ticketOf(visitId);
+  expect(holdsOf(without)).toEqual(["sprayer-without-figures"]);
+  expect(without.ticket.mixes.map(({ kind }) => kind)).toEqual(["granular"]);
+  await house.ask("update equipment set nominal = $1 where equipment_id = $2", [GUN_NOMINAL, equipmentId]);
+  const nominal = await ticketOf(visitId);
+  expect(holdsOf(nominal)).toEqual([]);
+  expect(nominal.findings).toContainEqual(expect.objectContaining({ level: "take-care", rule: "calibration-missing", about: ["New tank", company.owner.name] }));
+  valueOf(await standDownEquipment(house, company.owner.key, { equipmentId }));
 });
 
 test("what is owed after a count is nothing on hand, not less than nothing", async () => {

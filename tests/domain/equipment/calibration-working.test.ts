@@ -4,6 +4,7 @@ import { USUAL_SPREAD_LIMIT } from "#domain/equipment/nozzle-wear";
 import { calibrateSprayer } from "#domain/equipment/sprayer-calibration";
 import { rateFromCollected } from "#domain/equipment/spreader-calibration";
 import { readSprayerTest, readSpreaderTest, type TypedSprayerTest } from "#domain/equipment/typed-test";
+import { densityFromSpecificGravity } from "#domain/quantities/density";
 import { valueOf } from "../../support/domain-answers";
 
 function workingOf(typed: TypedSprayerTest) {
@@ -72,5 +73,18 @@ test("a spreader's: what it gave over the test area", () => {
     measured: ["Over 500 sq ft it gave 1.4 lb and 1.6 lb."],
     steps: ["The average of the 2 runs is 1½ lb.", "1½ lb over 500 sq ft is 3 lb per 1,000 sq ft."],
     result: "3 lb per 1,000 sq ft. Going by the repeats it may be off by 6.7%.",
+  });
+});
+
+test("water for a heavier spray: the step from the one to the other", () => {
+  const test = valueOf(readSprayerTest({ method: "small-area", area: "1,000 sq ft", used: "2 gal" }, 40));
+  const calibration = valueOf(calibrateSprayer(test, { kind: "water-for-a-spray", sprayDensity: densityFromSpecificGravity("1.44") }, USUAL_SPREAD_LIMIT));
+  expect(sprayerWorking(calibration)).toMatchObject({
+    steps: [
+      "2 gal over 1,000 sq ft is 2 gal per 1,000 sq ft.",
+      "The spray weighs 12.02 lb a gallon, so it comes slower than water, by the root of its weight over water’s: 1.2.",
+      "2 gal per 1,000 sq ft of water over 1.2 is 1.67 gal per 1,000 sq ft of the spray.",
+    ],
+    result: "1.67 gal per 1,000 sq ft. Not everything was measured twice, so how far it may be off is not known.",
   });
 });

@@ -83,6 +83,14 @@ test("water that was caught for a denser spray is corrected, and both rates are 
   expect(calibration.carrierRate).toEqual(scaleRate(perThousand("2"), rational(5n, 6n)));
 });
 
+test("a nominal flow is one of water: a heavier spray comes slower, and one that was caught itself is as it was caught", () => {
+  const density = densityFromSpecificGravity("1.44");
+  const nominal = { rated: ratedFlowOfSize("04"), pressurePsi: ISO_PRESSURE_PSI };
+  const [water, heavier] = [valueOf(calibrate({ ...boom, catches: [], nominal })), valueOf(calibrate({ ...boom, catches: [], nominal }, { kind: "the-spray-itself", density }))];
+  expect(compareRates(heavier.carrierRate, scaleRate(water.carrierRate, rational(5n, 6n)))).toBe(0);
+  expect(valueOf(calibrate(boom, { kind: "the-spray-itself", density })).carrierRate).toEqual(valueOf(calibrate(boom)).carrierRate);
+});
+
 describe("findings", () => {
   const rules = (sprayer: SprayerTest) => valueOf(calibrate(sprayer)).findings.map(({ level, rule }) => `${level} ${rule}`);
 

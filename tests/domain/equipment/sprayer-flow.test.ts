@@ -4,10 +4,12 @@ import { ISO_PRESSURE_PSI, ratedFlowOfSize } from "#domain/equipment/nozzle";
 import { USUAL_SPREAD_LIMIT } from "#domain/equipment/nozzle-wear";
 import { type FlowTest, measureFlow } from "#domain/equipment/sprayer-flow";
 import { compareExact, exactly, multiplyExact } from "#domain/quantities/exact-quantity";
+import { densityFromSpecificGravity } from "#domain/quantities/density";
 import { of, zero } from "#domain/quantities/quantity";
 import { rational } from "#domain/quantities/rational";
 import { refusalOf, valueOf } from "../../support/domain-answers";
 import { anyQuantity } from "../../support/quantity-arbitraries";
+import { saying } from "../../support/said";
 import { between } from "../../support/real-numbers";
 
 const caught = (nozzle: string, fluidOunces: string, seconds = 60) => ({ nozzle, volume: exactly("fl oz", fluidOunces), seconds });
@@ -26,6 +28,19 @@ describe("a catch", () => {
     expect(rulesOf({ catches: [caught("wand", "54")], nominal })).toEqual([]);
     expect(rulesOf({ catches: [caught("wand", "60")], nominal })).toEqual(["nozzle-worn"]);
     expect(rulesOf({ catches: [caught("wand", "60")] })).toEqual([]);
+  });
+
+  test("of a heavier spray counts as the water that the tip would have given, at the pressure of the catch", () => {
+    const uan = densityFromSpecificGravity("1.44");
+    const rules = (fluidOunces: string, pressurePsi = ISO_PRESSURE_PSI) =>
+      valueOf(measureFlow({ catches: [caught("wand", fluidOunces)], nominal: { ...nominal, pressurePsi } }, USUAL_SPREAD_LIMIT, uan)).findings;
+    // A new 04 gives 54.1 fl oz of water, and 45.1 of a spray of 1.44.
+    expect(rules("45")).toEqual([]);
+    expect(rules("50")[0]).toMatchObject({ rule: "nozzle-worn", figure: saying("60 fl oz a minute of water, as 50 fl oz of the spray come to, against 54.1 fl oz new") });
+    expect(rules("40")[0]).toMatchObject({ rule: "nozzle-gives-too-little" });
+    // Four times the pressure gives twice as much.
+    expect(rules("90", 4 * ISO_PRESSURE_PSI)).toEqual([]);
+    expect(rules("100", 4 * ISO_PRESSURE_PSI)[0]).toMatchObject({ rule: "nozzle-worn" });
   });
 
   test("of several nozzles is averaged by nozzle first, and each is held against the others", () => {

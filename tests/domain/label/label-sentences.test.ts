@@ -68,6 +68,8 @@ describe("each fact is said as it was understood", () => {
     ["seedingAfter", "broadcast 3 months, slit 4 months", "No broadcast seed until 3 months after the day of the application. No slit seed until 4 months after the day of the application."],
     ["postingSign", "up at start; down after 24 hours or reentry if later", "Up at start; down 24 hours after the application ends, or when people may come back, if that is later."],
     ["bloomAndBees", "not in bloom", "Not while weeds, clover or other plants on the lawn bloom."],
+    ["droplets", "medium or coarser", "Droplets: medium or coarser."],
+    ["droplets", "F to M", "Droplets: fine to medium."],
     ["distanceToWater", "25 ft", "At least 25 ft clear of water."],
     ["distanceToWater", "15 ft otherwise, 3 ft with a deflector", "At least 15 ft clear of water; 3 ft with a spreader that has a deflector."],
     ["keptApart", "Iron; tank\nLime; 14 days", "Not in one tank with Iron. Not on the same ground within 14 days of Lime."],

@@ -56,6 +56,17 @@ test("distance to water: with the label's source, none, or unread; what can't be
   expect(read("far away")).toMatch(/25 ft/u);
 });
 
+test("droplets: with the label's source, none, or unread; what is no class is refused at its field", () => {
+  const read = (droplets: string) => {
+    const use = readLabelUse("Wardlow", aUseText({ droplets }));
+    return use.ok ? use.value.droplets : use.refusal["droplets"];
+  };
+  expect(read('medium or coarser "Apply as a medium or coarser spray."')).toEqual({ finest: "M", basis: "label", source: "label of Wardlow" });
+  expect(read("none")).toBe("none");
+  expect(read("")).toBe("unknown");
+  expect(read("big ones")).toMatch(/no droplet class/u);
+});
+
 test("a whole use: what is stated names the label and its section", () => {
   const [text] = A_PREVENTER_TEXT.uses;
   const read = readLabelUse("Wardlow 19-0-7", aUseText(text));

@@ -57,9 +57,22 @@ test.each([
     ...FEED,
     rate: perThousand("5"),
     use: { ...FEED.use, rates: { basis: "product-mass-per-area", low: perThousand("4"), high: perThousand("6") } },
-    gear: { ...SPREADER, setting: { setting: "14", rate: perThousand(pounds), words: "calibrated by Rowan Ash" } },
+    gear: { ...SPREADER, setting: { setting: "14", rate: perThousand(pounds), words: "calibrated by Rowan Ash", basis: "calibration" } },
   };
   expect(said(checkSetting(treatment, { ...QUESTION.settings, granularPasses }))).toEqual(expected);
+});
+
+test("by the bag it says so; what several tests leave open wants care, near the rate or not", () => {
+  const setting = { setting: "14", rate: rateOf("product-mass-per-area", "2", "lb per 1,000 sq ft"), words: "nominal by the bag", basis: "nominal" } as const;
+  const checked = (more: object) => checkSetting({ ...FEED, gear: { ...SPREADER, setting: { ...setting, ...more } } }, { ...QUESTION.settings, granularPasses: "one-with-overlap" });
+  expect(checked({})).toMatchObject([{ rule: "setting-of-another-rate", what: "By the bag, setting 14 of Spreader puts down another rate of Harrowgate 32." }]);
+  const beyond = { rule: "setting-beyond-tests", sentence: "Tested from 1 to 2 only." };
+  expect(checked({ basis: "calibration", doubt: beyond })).toMatchObject([
+    { level: "take-care", rule: "setting-beyond-tests", figure: "Tested from 1 to 2 only.", toDo: "Until then weigh out what each lawn gets; beyond the tests nothing is guessed." },
+    { level: "note", rule: "setting-of-another-rate" },
+  ]);
+  const disagree = { rule: "setting-tests-disagree", sentence: "Test both again." };
+  expect(said(checked({ rate: FEED.rate, doubt: disagree }))).toEqual(["take-care setting-tests-disagree"]);
 });
 
 test("a spreader that is not calibrated, and a sprayer, have no setting to compare", () => {

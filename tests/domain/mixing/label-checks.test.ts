@@ -29,6 +29,18 @@ test("a rate just outside the label's range does not read like its end", () => {
   );
 });
 
+test("droplets outside the label's class hold, and so does a tip that nobody looked up where the label wants a class", () => {
+  const droplets = { finest: "M", basis: "label", source: "label of the iron" } as const;
+  const asked = (dropletClass: "F" | "VC" | "unknown", use: Partial<typeof IRON.use> = { droplets }) =>
+    withIron({ use: { ...IRON.use, ...use }, gear: { ...SPRAYER, tip: { tip: "Gold", pressurePsi: 40, dropletClass } } });
+  expect(ticketOf(asked("F")).findings.find(({ rule }) => rule === "droplets-finer-than-label")).toMatchObject({ level: "hold", answerableBy: "nobody", citation: "label of the iron" });
+  expect(holdsOf(asked("VC"))).toEqual([]);
+  expect(ticketOf(asked("unknown")).findings.find(({ rule }) => rule === "tip-droplets-not-entered")).toMatchObject({ level: "hold", answerableBy: "office" });
+  expect(holdsOf(asked("unknown", { droplets: "unknown" }))).toEqual(["hold label-droplets-not-entered"]);
+  // Nothing of the kind is asked of what is spread dry.
+  expect(holdsOf(withFeed({ use: { ...FEED.use, droplets: "unknown" } }))).toEqual([]);
+});
+
 test("a rate by another measure than the label's can't be held against it and holds", () => {
   expect(holdsOf(withIron({ rate: rateOf("product-mass-per-area", "1", "lb per 1,000 sq ft") }))).toContain("hold rate-on-another-basis");
 });

@@ -63,6 +63,12 @@ test("the setting is its calibration's, against what a pass should put down", ()
   });
   expect(workingsOf().setting?.source).toContain("Spreader, calibrated by Rowan Ash");
   expect(workingsOf(withFeed({ gear: { ...SPREADER, setting: "not-calibrated" } })).setting).toBeUndefined();
+  const { setting } = SPREADER;
+  if (setting === "not-calibrated") throw new Error("The spreader is calibrated.");
+  const formulaFor = (basis: NonNullable<typeof setting.basis>) => workingsOf(withFeed({ gear: { ...SPREADER, setting: { ...setting, basis } } })).setting?.formula;
+  expect(formulaFor("calibration")).toMatch(/came nearest/u);
+  expect(formulaFor("between-tests")).toMatch(/straight line between/u);
+  expect(formulaFor("nominal")).toMatch(/bag states/u);
 });
 
 test("no mark where no tool measures it, and a cup is no scale", () => {

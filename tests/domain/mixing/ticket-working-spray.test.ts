@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { of } from "#domain/quantities/quantity";
 import { sprayWorkings } from "#domain/mixing/ticket-working-spray";
+import { saying } from "../../support/said";
 import { FEED, IRON, LAWN, QUESTION, SPRAYER, sprayOf, ticketOf } from "../../support/ticket";
 
 const LAWNS = [LAWN, { ...LAWN, zoneId: "back", letter: "B", name: "Back", area: of("sq ft", 3000n) }];
@@ -29,7 +30,7 @@ test("how strong the spray is, and what goes in over all loads", () => {
 
 test("what the sprayer puts out is its calibration's, or says that it is none", () => {
   expect(workingsOf().carrier).toMatchObject({ result: "1½ gal per 1,000 sq ft", source: "Sprayer, calibrated by Rowan Ash" });
-  expect(workingsOf({ basis: "nominal", words: "not calibrated" }).carrier).toMatchObject({ formula: "not measured: a common figure stands in until it is calibrated", source: "common practice" });
+  expect(workingsOf({ basis: "nominal", words: "not calibrated" }).carrier).toMatchObject({ formula: "not measured: nominal figures stand in until it is calibrated", source: saying("not calibrated") });
 });
 
 test("a mix of which the question has no treatment has no working", () => {

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { type SprayerTest } from "#domain/equipment/sprayer-calibration";
-import { exactly } from "#domain/quantities/exact-quantity";
+import { compareExact, exactly } from "#domain/quantities/exact-quantity";
 import { of } from "#domain/quantities/quantity";
-import { type LawnPace, paceOfTest, timeInWords, timeOnLawns } from "#domain/mixing/time-on-lawn";
+import { asNominal, type LawnPace, NO_PACE, paceOfSpreader, paceOfTest, timeInWords, timeOnLawns } from "#domain/mixing/time-on-lawn";
 
 const LANES: LawnPace = { kind: "swath-and-speed", swath: of("ft", 10n), distancePerMinute: exactly("ft", "200") };
 const TIMED: LawnPace = { kind: "timed-ground", groundPerMinute: exactly("sq ft", "500") };
@@ -63,3 +63,27 @@ test.each([
   [{ minutes: 24, turns: 0, basis: "house" }, "About 24 min, by the company’s figure; no pace is on file"],
   [{ minutes: 0, turns: 0, basis: "house" }, "none"],
 ] as const)("%j", (time, words) => expect(timeInWords(time)).toBe(words));
+
+test("a spreader goes at the speed of its calibration over that day's swath, or over the one on file; or takes its minutes", () => {
+  const onFile = of("ft", 12n);
+  const paceOf = (typed: Parameters<typeof paceOfSpreader>[0], swath: Parameters<typeof paceOfSpreader>[1] = onFile) => paceOfSpreader(typed, swath);
+  // 3 mph is 264 ft a minute.
+  const walked = paceOf({ swath: "10 ft", speedMph: "3 mph" });
+  expect(walked).toMatchObject({ kind: "swath-and-speed", swath: of("ft", 10n) });
+  expect(walked.kind === "swath-and-speed" && compareExact(walked.distancePerMinute, exactly("ft", "264"))).toBe(0);
+  expect(paceOf({ speedMph: "3" })).toMatchObject({ swath: onFile });
+  expect(paceOf({ speedMph: "3" }, null)).toEqual(NO_PACE);
+  expect(paceOf({ swath: "10 ft" })).toEqual(NO_PACE);
+  expect(paceOf({})).toEqual(NO_PACE);
+  expect(paceOf({ minutesPerThousand: "many" })).toEqual(NO_PACE);
+  const timed = paceOf({ minutesPerThousand: "1.5" }, null);
+  expect(timeOnLawns([of("sq ft", 2000n)], timed, 2, 4)).toMatchObject({ minutes: 6, basis: "calibration" });
+});
+
+test("a nominal pace says that nobody has timed it", () => {
+  expect(asNominal(NONE)).toEqual(NONE);
+  const time = timeOnLawns([of("sq ft", 1000n)], asNominal(TIMED), 1, 4);
+  expect(time).toEqual({ minutes: 2, turns: 0, basis: "nominal" });
+  expect(timeInWords(time)).toBe("About 2 min, at the nominal pace, which nobody has timed");
+  expect(timeOnLawns([of("sq ft", 1000n)], asNominal(LANES), 1, 4).basis).toBe("nominal");
+});

@@ -4,11 +4,13 @@ import { degreeDaysWorksheet } from "#domain/worksheets/degree-days";
 import { cansWorksheet, knownRateWorksheet } from "#domain/worksheets/irrigation";
 import { limeByLabWorksheet, limeByTableWorksheet } from "#domain/worksheets/lime";
 import { nutrientsInBagWorksheet, nutrientsOfProductWorksheet, productForNutrientWorksheet } from "#domain/worksheets/nutrients";
+import { potashWorksheet } from "#domain/worksheets/potash";
 import { seedWorksheet } from "#domain/worksheets/seed";
 import { SPRAY_HOURS_EXAMPLE, sprayHoursWorksheet } from "#domain/worksheets/spray-hours";
 import { boomWorksheet, gunWorksheet, smallAreaWorksheet } from "#domain/worksheets/sprayer";
 import { panLineWorksheet, testAreaWorksheet } from "#domain/worksheets/spreader";
 import { TANK_MIX_EXAMPLE, tankMixWorksheet } from "#domain/worksheets/tank-mix";
+import { topdressingDepthWorksheet, topdressingForDepthWorksheet } from "#domain/worksheets/topdressing";
 import { type WorksheetOutcome } from "#domain/worksheets/worksheet";
 import { bareFiguresOf, comesTo, faultsOf } from "../../support/read-working";
 import { worked } from "../../support/worked";
@@ -43,6 +45,10 @@ const SHEETS: readonly (readonly [name: string, outcome: WorksheetOutcome])[] = 
   ["a liquid's nutrients by the gallon", nutrientsOfProductWorksheet({ ...liquid, density: "specific gravity 1.277", rate: "1.3 gal per 1,000 sq ft", area: "1,234 m2" })],
   ["a granule's nutrients", nutrientsOfProductWorksheet({ grade: "22-3-7", rate: "11.3 oz wt per 1,000 sq ft", area: "8,363 sq ft", density: "", slow: "5.3" })],
   ["a bag's nutrients", nutrientsInBagWorksheet({ grade: "22-3-7-1.3Fe", bag: "22 kg", target: "0.83" })],
+  ["potash in several applications", potashWorksheet({ recommended: "97 lb per acre", table: "State lab, Mehlich 3", grade: "22-3-7", area: "2.7 acres", cap: "0.83", capBy: "the label" })],
+  ["potash in one application", potashWorksheet({ recommended: "0.7", table: "State lab, Mehlich 3", grade: "0-0-51", area: "8,363 sq ft", cap: "0.83", capBy: "the label" })],
+  ["topdressing", topdressingForDepthWorksheet({ area: "2.7 acres", depth: "3/16 in", density: "1.37 short ton per cu yd" })],
+  ["topdressing by a load", topdressingDepthWorksheet({ volume: "13 cu yd", area: "8,363 sq ft" })],
   ["seed", seedWorksheet({ rate: "3.3 lb per 1,000 sq ft", use: "bare ground", area: "2.7 acres", purity: "96.3", germination: "83", price: "3.79" })],
   ["seed into turf", seedWorksheet({ rate: "2 kg per 100 m2", use: "overseeding", area: "8,363 sq ft", purity: "97.2", germination: "87", price: "" })],
   ["a spreader", testAreaWorksheet({ area: "187 sq ft", collected: "7.3 oz wt\n7.1 oz wt\n7.7 oz wt", wanted: "5.3 lb per 1,000 sq ft", passes: "two-passes-crosswise" })],

@@ -1,6 +1,6 @@
 // Nozzles by size, color, pressure and the density of what they spray.
 import { expect } from "vitest";
-import { dropletClasses } from "#domain/equipment/droplet-class";
+import { dropletClasses } from "#domain/label/droplet-class";
 import { flowAtPressure, NEW_TIP_TOLERANCE_PERCENT, type NozzleSize, nozzleSizes, pressureForFlow, PSI_PER_BAR, ratedFlowOfSize } from "#domain/equipment/nozzle";
 import { USUAL_SPREAD_LIMIT } from "#domain/equipment/nozzle-wear";
 import { densityFactor, sprayRateFromWater, waterRateForSpray } from "#domain/equipment/spray-density";

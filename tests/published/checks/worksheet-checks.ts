@@ -4,10 +4,12 @@ import { DEGREE_DAYS_EXAMPLE, degreeDaysWorksheet } from "#domain/worksheets/deg
 import { KNOWN_RATE_EXAMPLE, knownRateWorksheet } from "#domain/worksheets/irrigation";
 import { LIME_BY_TABLE_EXAMPLE, limeByTableWorksheet } from "#domain/worksheets/lime";
 import { NUTRIENTS_IN_BAG_EXAMPLE, NUTRIENTS_OF_PRODUCT_EXAMPLE, nutrientsInBagWorksheet, nutrientsOfProductWorksheet, PRODUCT_FOR_NUTRIENT_EXAMPLE, productForNutrientWorksheet } from "#domain/worksheets/nutrients";
+import { POTASH_EXAMPLE, potashWorksheet } from "#domain/worksheets/potash";
 import { SEED_EXAMPLE, seedWorksheet } from "#domain/worksheets/seed";
 import { BOOM_EXAMPLE, boomWorksheet, GUN_EXAMPLE, gunWorksheet, SMALL_AREA_EXAMPLE, smallAreaWorksheet } from "#domain/worksheets/sprayer";
 import { PAN_LINE_EXAMPLE, panLineWorksheet, TEST_AREA_EXAMPLE, testAreaWorksheet } from "#domain/worksheets/spreader";
 import { TANK_MIX_EXAMPLE, tankMixWorksheet } from "#domain/worksheets/tank-mix";
+import { TOPDRESSING_DEPTH_EXAMPLE, TOPDRESSING_FOR_DEPTH_EXAMPLE, topdressingDepthWorksheet, topdressingForDepthWorksheet } from "#domain/worksheets/topdressing";
 import { type WorksheetOutcome } from "#domain/worksheets/worksheet";
 import { printedTo, type PublishedCheck } from "../../support/published-check";
 import { worked } from "../../support/worked";
@@ -82,6 +84,10 @@ export const WORKSHEET_CHECKS: readonly PublishedCheck[] = [
   { row: "care.7", name: "20 lb of pure live seed, 48 % and 80 %, lb (printed 52.6 after rounding to 0.38)", expected: 52.6, tolerance: 0.6, source: LOUISIANA, status: SEEN, computed: () => shown(seedWorksheet(SEED_EXAMPLE.typed)) },
   { row: "lime.10", name: "acidity 7.8 to pH 7.0, lb of calcium carbonate on 1,000 sq ft", expected: 180, tolerance: printedTo(0), source: "Penn State AASL, turf handbook, Table 1", status: SEEN, computed: () => shown(limeByTableWorksheet({ ...LIME_BY_TABLE_EXAMPLE.typed, equivalent: "100", area: "1,000 sq ft" })) },
   { row: "lime.38", name: "acidity 25.7 to pH 6.0, lb of calcium carbonate on 1,000 sq ft", expected: 410, tolerance: printedTo(0), source: "Penn State AASL, turf handbook, Table 1", status: SEEN, computed: () => shown(limeByTableWorksheet({ ...LIME_BY_TABLE_EXAMPLE.typed, acidity: "25.7", targetPh: "6.0", equivalent: "100", area: "1,000 sq ft" })) },
+  { row: "fertilizer.11", name: "0.5 lb K2O from 16-4-8, lb of product", expected: 6.25, tolerance: printedTo(2), source: "McCarty and Cisar, UF/IFAS ENH-73 (1995)", status: SEEN, computed: () => shown(potashWorksheet(POTASH_EXAMPLE.typed)) },
+  { row: "care.21", name: "topdressing 1/4 in on 2,000 sq ft, cu yd, unrounded (printed 1.6)", expected: 1.543, tolerance: 0.005, source: "Deschutes Recycling, https://deschutesrecycling.com/composting/", status: "calc", computed: () => shown(topdressingForDepthWorksheet(TOPDRESSING_FOR_DEPTH_EXAMPLE.typed)) },
+  { row: "care.24", name: "324 sq ft an inch deep of sand at 1.35 short tons, lb", expected: 2700, tolerance: printedTo(0), source: "https://www.waupacasand.com/2011/09/01/sand-math-how-much-sand-do-i-need-for-my-project/", status: SEEN, computed: () => shown(topdressingForDepthWorksheet({ area: "324 sq ft", depth: "1 in", density: "1.35 short ton per cu yd" }), 1) },
+  { row: "sand.4", name: "20.3 cu ft on 1,000 sq ft, in (printed as 6 mm)", expected: 0.236, tolerance: 0.02, source: "Woods 3 Aug 2020 (Schmid et al.)", status: SEEN, computed: () => shown(topdressingDepthWorksheet(TOPDRESSING_DEPTH_EXAMPLE.typed)) },
 ];
 
 /** The whole job stands in the last column, as "11 gal 32 fl oz". */

@@ -1,11 +1,13 @@
 "use client";
 
 import { DEFLECTOR_ANSWERS } from "#application/equipment/equipment-fields.schema";
+import { nozzleSizes } from "#domain/equipment/nozzle";
 import { EQUIPMENT_KIND_WORDS, SPRAYER_KINDS, SPREADER_KINDS } from "#domain/equipment/equipment-kind";
 import { RadioRows } from "#ui/choice-rows";
 import { Disclosure } from "#ui/disclosure";
 import { type Choice, SelectField } from "#ui/select-field";
 import { Stack } from "#ui/stack";
+import { TextAreaField } from "#ui/text-area-field";
 import { TextField } from "#ui/text-field";
 import { useChoice, useField } from "../../../action-form.client";
 
@@ -59,8 +61,65 @@ export function EquipmentFields({ what, asksKind, trucks }: EquipmentFieldsProps
         <AmountLine name="capacity" label="The hopper holds" hint="By weight, with its unit: 50 lb." />
       )}
       <AmountLine name="swath" label="Swath" optional hint="The width that one pass covers: 10 ft." />
-      {what === "sprayer" ? <HoldUpFields /> : <DeflectorRows />}
+      {what === "sprayer" ? <SprayerFields /> : <SpreaderFields />}
     </>
+  );
+}
+
+function SpreaderFields() {
+  return (
+    <>
+      <DeflectorRows />
+      <TextAreaField
+        label="Settings by the bags"
+        optional
+        hint="They stand in where nobody has calibrated it with a product. One to a line: product; setting; rate. Meadow 24-0-6; M; 3 lb per 1,000 sq ft."
+        rows={3}
+        {...useField("bagSettings")}
+      />
+    </>
+  );
+}
+
+function SprayerFields() {
+  return (
+    <>
+      <HoldUpFields />
+      <TextAreaField
+        label="Droplet classes of its tips"
+        optional
+        hint="From the makers’ charts, for labels that want a class. One to a line: tip, as at its calibration; pressure; class. Flat fan, red; 40 psi; medium."
+        rows={3}
+        {...useField("tipDroplets")}
+      />
+      <NominalFields />
+    </>
+  );
+}
+
+/** What stands in where nobody has calibrated the sprayer. */
+function NominalFields() {
+  return (
+    <Disclosure name="Nominal figures, for as long as nobody has calibrated it">
+      <Stack gap={5}>
+        <TextField label="Tip" optional hint="As it is written on it." autoComplete="off" {...useField("tip")} />
+        <SelectField
+          label="Size of the tip"
+          optional
+          hint="By ISO 10625. A tip without a size: give its maker’s flow instead."
+          chooseWords="No standard size"
+          choices={Object.keys(nozzleSizes).map((size) => ({ value: size, word: size }))}
+          width="medium"
+          {...useField("tipSize")}
+        />
+        <AmountLine name="tipFlow" label="Its maker’s flow in a minute" optional hint="With its unit: 1.5 gal." />
+        <AmountLine name="tipFlowPsi" label="Pressure of that flow" optional hint="In psi, as its maker states it." />
+        <AmountLine name="pressurePsi" label="Pressure in use" optional hint="At the tip, in psi." />
+        <AmountLine name="nozzleSpacing" label="Spacing of the nozzles" optional hint="Booms only: 20 in." />
+        <AmountLine name="speedMph" label="Speed" optional hint="In mph. Guns and backpacks take the swath above with it." />
+        <AmountLine name="minutesPerThousand" label="Or minutes for 1,000 sq ft" optional hint="Guns and backpacks, instead of a speed." />
+      </Stack>
+    </Disclosure>
   );
 }
 

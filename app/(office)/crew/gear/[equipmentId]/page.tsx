@@ -19,6 +19,8 @@ import { standDownEquipmentAction } from "../action";
 import { FindingOf } from "../finding-of";
 import { factsOf, setupWords, truckWords } from "../gear-words";
 import { OperatorsTable } from "../operators-table";
+import { NominalSection } from "./nominal-section";
+import { TestedSettings } from "./tested-settings";
 import { equipmentNameOfPage, equipmentOfPage, type EquipmentPageProps } from "./equipment-of-page";
 
 export async function generateMetadata(props: EquipmentPageProps) {
@@ -60,6 +62,8 @@ export default async function EquipmentPage(props: EquipmentPageProps) {
           />
         </Stack>
       </Section>
+      <TestedSettings calibrations={calibrations} />
+      <NominalSection equipment={equipment} />
       {calibrations.length > 0 && <History base={base} calibrations={calibrations} />}
       {isInUse && may(member.role, "equipment/stand-down-equipment") && (
         <Section id="stand-down" name="No longer used">

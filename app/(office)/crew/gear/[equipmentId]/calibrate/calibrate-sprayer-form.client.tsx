@@ -1,11 +1,13 @@
 "use client";
 
 import { calibrateSprayerSchema } from "#application/equipment/calibrate-sprayer.schema";
+import { CAUGHT_LIQUIDS, type CaughtLiquidKind } from "#domain/equipment/caught-liquid";
 import { type SprayerMethod } from "#domain/equipment/equipment-kind";
 import { nozzleSizes } from "#domain/equipment/nozzle";
+import { RadioRows } from "#ui/choice-rows";
 import { type Choice, SelectField } from "#ui/select-field";
 import { TextField } from "#ui/text-field";
-import { ActionForm, useField } from "../../../../../action-form.client";
+import { ActionForm, useChoice, useField } from "../../../../../action-form.client";
 import { calibrateSprayerAction } from "./action";
 import { MeasureLine, MeasureLines, WhoAndWhen } from "./calibration-fields.client";
 
@@ -28,6 +30,7 @@ export function CalibrateSprayerForm({ method, fixed, values, operators }: Props
     >
       <WhoAndWhen operators={operators} />
       <Setup />
+      <Liquid />
       <Measured method={method} />
     </ActionForm>
   );
@@ -38,6 +41,28 @@ function Setup() {
     <>
       <TextField label="Tip" hint="As it is written on it, so that another tip shows." autoComplete="off" {...useField("tip")} />
       <TextField label="Pressure" hint="At the tip, in psi." inputMode="decimal" autoComplete="off" width="short" {...useField("pressurePsi")} />
+    </>
+  );
+}
+
+const LIQUID_WORDS: Readonly<Record<CaughtLiquidKind, string>> = {
+  "as-water": "Water, or a mix as thin as water",
+  "water-for-heavier": "Water, to stand for a heavier spray",
+  "heavier-itself": "The heavier spray itself",
+};
+
+function Liquid() {
+  return (
+    <>
+      <RadioRows label="Measured with" {...useChoice("liquid")} choices={CAUGHT_LIQUIDS.map((liquid) => ({ value: liquid, word: LIQUID_WORDS[liquid] }))} />
+      <TextField
+        label="Density of the heavier spray"
+        optional
+        hint="Of the mix as it is sprayed, with its unit: 10.65 lb per gal. A heavier spray comes slower than water."
+        autoComplete="off"
+        width="medium"
+        {...useField("sprayDensity")}
+      />
     </>
   );
 }

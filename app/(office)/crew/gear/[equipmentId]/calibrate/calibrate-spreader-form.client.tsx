@@ -28,6 +28,9 @@ export function CalibrateSpreaderForm({ fixed, values, operators, products }: Pr
       <ProductAndSetting products={products} />
       <MeasureLine name="area" label="Test area" hint="The swath times the length of the course, with its unit: 1,000 sq ft." />
       <MeasureLines name="collected" label="Collected" hint="Caught, or weighed before and after. Each run on its line, with the unit: 3.1 lb." />
+      <MeasureLine name="swath" label="Swath" optional hint="The width that one pass covers: 10 ft." />
+      <MeasureLine name="speedMph" label="Speed" optional hint="Your usual pace in mph. It tells how long a lawn takes." />
+      <MeasureLine name="minutesPerThousand" label="Or minutes for 1,000 sq ft" optional hint="With all turns, by the watch." />
     </ActionForm>
   );
 }

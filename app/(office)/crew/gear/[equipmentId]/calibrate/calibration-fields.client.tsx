@@ -9,11 +9,12 @@ export interface LineProps {
   readonly name: string;
   readonly label: string;
   readonly hint?: string;
+  readonly optional?: boolean;
 }
 
 /** A measure or a time on one line. */
-export function MeasureLine({ name, label, hint }: LineProps) {
-  return <TextField label={label} hint={hint} autoComplete="off" width="medium" {...useField(name)} />;
+export function MeasureLine({ name, label, hint, optional = false }: LineProps) {
+  return <TextField label={label} hint={hint} optional={optional} autoComplete="off" width="medium" {...useField(name)} />;
 }
 
 /** Several repeats, one to a line. */

@@ -1,6 +1,7 @@
 import { type Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
+import { shownOrNone } from "#application/equipment/typed-amount";
 import { isSprayer, methodsFor, SPRAYER_METHOD_WORDS, type SprayerKind, type SprayerMethod } from "#domain/equipment/equipment-kind";
 import { LinkButton } from "#ui/button";
 import { EmptyState } from "#ui/empty-state";
@@ -27,14 +28,14 @@ export default async function CalibratePage(props: Props) {
   const entersOwn = member.role === "applicator" || member.role === "technician";
   const shared = {
     fixed: { equipmentId, ...(entersOwn ? { operatorId: member.personId } : {}) },
-    values: { madeOn: today },
+    values: { madeOn: today, ...(isSprayer(kind) ? { liquid: "as-water" } : { swath: shownOrNone("length", equipment.swath?.amount ?? null) ?? "" }) },
     operators: entersOwn ? undefined : operators.map((person) => ({ value: person.personId, word: person.name })),
   };
   const head = (
     <PageHead
       above={<Link href={`/crew/gear/${equipmentId}`}>{name}</Link>}
       title="Calibrate"
-      sentence={isSprayer(kind) ? "With water, or with the mix itself where it is heavier than water. It is kept for good, as it was typed." : "One product at one setting. It is kept for good, as it was typed."}
+      sentence={isSprayer(kind) ? "With water, or with the mix itself. It is kept for good, as it was typed." : "One product at one setting. It is kept for good, as it was typed."}
     />
   );
   if (!isSprayer(kind)) {

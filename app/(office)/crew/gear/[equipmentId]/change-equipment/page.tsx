@@ -14,8 +14,9 @@ export const metadata: Metadata = { title: "Change gear" };
 
 /** What the form holds at first. Measures are shown rounded; given back unchanged they stay unrounded. */
 function valuesOf(equipment: EquipmentOnFile): Readonly<Record<string, string>> {
-  const { hasDeflector } = equipment;
+  const { hasDeflector, nominal } = equipment;
   return {
+    ...nominal,
     name: equipment.name,
     vehicleId: equipment.vehicleId ?? "",
     capacity: shown(equipment.capacity.dimension, equipment.capacity.amount),
