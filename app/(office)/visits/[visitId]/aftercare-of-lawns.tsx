@@ -1,4 +1,4 @@
-import { type AftercareOfLawns } from "#application/visits/visit-aftercare";
+import { type AftercareOfLawns } from "#domain/mixing/aftercare-of-lawns";
 import { listWords } from "#domain/foundation/list-words";
 import { wateringWorkings } from "#domain/mixing/ticket-working-watering";
 import { AftercareSteps, AftercareTimeline } from "#ui/drawings/aftercare-timeline";
