@@ -35,13 +35,18 @@ export function appliedByPlan(treatments: readonly TicketTreatment[], span: Span
   return treatments.map(({ line, zoneIds, use: { aftercare } }) => ({ line, zoneIds, label: aftercare, application }));
 }
 
+/** The products of a visit as its aftercare counts them, with the signs that the state's law wants for them. */
+export function productsOfVisit(visit: VisitRow, applied: readonly LineApplied[]): readonly AppliedProduct[] {
+  return applied.flatMap((one) => withSign(one, visit).map(({ label, application }) => ofThisVisit(label, application)));
+}
+
 /**
  * The aftercare of each group of lawns that get the same products after the same earlier ones, as records say them. A
  * visit's own record is not before it. The first refusal is handed on.
  */
 export function aftercareOfVisit(visit: VisitRow, lawns: readonly LawnFacts[], applied: readonly LineApplied[], setting: AftercareSetting): Outcome<readonly AftercareOfLawns[]> {
   const { property } = visit;
-  const own = applied.map(({ zoneIds, line, ...one }) => ({ zoneIds, key: String(line), products: withSign(one, visit).map(({ label, application }) => ofThisVisit(label, application)) }));
+  const own = applied.map((one) => ({ zoneIds: one.zoneIds, key: String(one.line), products: productsOfVisit(visit, [one]) }));
   const cared = lawns.map(({ lawn, putDown, looks, stations, seedings }): LawnToCareFor => ({
     name: lawn.name,
     own: own.filter(({ zoneIds }) => zoneIds.includes(lawn.zoneId)),
@@ -68,7 +73,7 @@ function ofThisVisit(label: LabelAftercare, application: ApplicationTimes): Appl
 }
 
 /** A product that was or will be put down, and beside it the state's sign for it: the stricter of label and law counts. */
-export function withSign({ label, application }: EarlierProduct, visit: VisitRow): readonly EarlierProduct[] {
+function withSign({ label, application }: EarlierProduct, visit: VisitRow): readonly EarlierProduct[] {
   const law = lawOfSigns(visit);
   return law === undefined ? [{ label, application }] : [{ label, application }, { label: { productName: label.productName, facts: { ...NOTHING_STATED, "posting-sign": law } }, application }];
 }

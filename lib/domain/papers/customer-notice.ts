@@ -1,5 +1,6 @@
 // The written notice left with a customer. What it must say is a fact of law that the caller hands in with its
 // citation; a law whose text is not on file gives a paper for the office that says so, and never invented words.
+import { type AftercareOnNotice } from "./notice-aftercare";
 import { type PaperField, type PaperFrame, type PaperValue } from "./paper";
 
 /** The parts of a notice, by the name that a law asks for them. */
@@ -44,6 +45,8 @@ export interface CustomerNotice {
   readonly time: PaperValue;
   readonly services: readonly NoticeService[];
   readonly precautions: readonly NoticePrecaution[];
+  /** What to do and leave, in order and with times; notices that were issued before it was printed have none. */
+  readonly aftercare?: AftercareOnNotice;
   readonly moreInformationPhone: PaperValue;
   readonly signature: PaperValue;
 }
@@ -97,6 +100,16 @@ function isCovered(notice: CustomerNotice, part: NoticePart): boolean {
 
 function isKnownOrToWrite(value: PaperValue): boolean {
   return value.kind === "to-write" || (value.kind === "said" && value.text.trim() !== "");
+}
+
+/** The words of labels that no step quotes: with the steps they are all that the labels ask, each once. */
+export function unquotedPrecautions({ precautions, aftercare }: Pick<CustomerNotice, "precautions" | "aftercare">): readonly NoticePrecaution[] {
+  const quoted = new Set((aftercare?.groups ?? []).flatMap(({ steps }) => steps.flatMap(({ why }) => why.flatMap(({ asks, words }) => words.map((each) => `${asks}\n${each}`)))));
+  return precautions.flatMap(({ product, labelWords }): readonly NoticePrecaution[] => {
+    if (labelWords === "states-none") return [{ product, labelWords }];
+    const left = labelWords.filter((each) => !quoted.has(`${product}\n${each}`));
+    return left.length === 0 && labelWords.length > 0 ? [] : [{ product, labelWords: left }];
+  });
 }
 
 /** The named facts at the top of a notice. */
