@@ -9,13 +9,13 @@ import { type FlowItem, block, gap, rows, together } from "./flow";
 import { framedDrawing } from "./page-frame";
 import { section } from "./paper-sections";
 import { type PaperDrawing, type PaperSize, drawPaper } from "./sheet";
-import { type Column, table } from "./table";
+import { type Column, cell, table } from "./table";
 import { UnprintablePaper } from "./unprintable-paper";
 import { writingRule } from "./write-in";
 
 const PLAIN = { face: "sans", sizePoints: 12 } as const;
 const PLAIN_STRONG = { face: "bold", sizePoints: 12 } as const;
-const QUOTED_SMALL = { face: "serif", sizePoints: 10 } as const;
+const QUOTED_SMALL = { face: "serif", sizePoints: 9 } as const;
 const QUOTED = { face: "serif", sizePoints: 12 } as const;
 
 /**
@@ -61,11 +61,8 @@ function bodyItems(notice: CustomerNotice): FlowItem[] {
     ...section("What was done", rows(serviceTable(notice))),
     ...(cautions.length > 0 ? section("What the labels ask of you", ...cautions) : []),
     ...removal,
-    ...section("More information", block(moreInformation(frame.company.name, moreInformationPhone))),
-    gap(18),
-    block(signatureBlock(signature)),
-    gap(8),
-    block(line(`${law.jurisdiction}: ${law.citation}`, STYLE.small)),
+    // So that no page is only a line to sign on, or the line of the law.
+    ...section("More information", together(block(moreInformation(frame.company.name, moreInformationPhone)), gap(18), block(signatureBlock(signature)), gap(8), block(line(`${law.jurisdiction}: ${law.citation}`, STYLE.small)))),
   ];
 }
 
@@ -81,17 +78,17 @@ function groupItems({ lawns, steps }: NoticeAftercare, areSeveral: boolean): Flo
   if (steps.length === 0) return [gap(6), name, block(line("Nothing is to be done or left here afterwards.", STYLE.text))];
   const columns: Column[] = [
     { head: "When", width: { share: 4 } },
-    { head: "What", width: { share: 4 } },
-    { head: "Who asks for it, in which words", width: { share: 5 } },
+    { head: "What", width: { share: 5 } },
+    { head: "Who asks for it, in which words", width: { share: 4 } },
   ];
-  const cells = steps.map(({ when, what, why }) => [line(when, STYLE.strong, { type: "TD" }), what, words(why.flatMap(reasonSpans), { type: "TD" })]);
+  const cells = steps.map(({ when, what, why }) => [line(when, STYLE.strong, { type: "TD" }), what, cell(stack(why.map(reasonLine)))]);
   const listed = rows(table(columns, cells));
   return areSeveral ? [gap(6), together(name, gap(2), listed)] : [gap(4), listed];
 }
 
-function reasonSpans({ asks, words: quoted }: NoticeReason, index: number) {
-  const lead = span(`${index === 0 ? "" : " "}${asks}`, STYLE.small);
-  return quoted.length === 0 ? [lead] : [lead, span(`: ${quoted.map((each) => `“${each}”`).join(" ")}`, QUOTED_SMALL)];
+function reasonLine({ asks, words: quoted }: NoticeReason): Block {
+  const lead = span(asks, STYLE.small);
+  return words(quoted.length === 0 ? [lead] : [lead, span(`: ${quoted.map((each) => `“${each}”`).join(" ")}`, QUOTED_SMALL)]);
 }
 
 function precautionSpan(labelWords: NoticePrecaution["labelWords"]) {

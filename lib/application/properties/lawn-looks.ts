@@ -61,3 +61,9 @@ export function bloomOfLawn(looks: readonly LookOnFile[], day: CalendarDate): { 
   const { inBloom, look } = bloomOnDay(looks, day);
   return { inBloom, bloomSeen: look?.words ?? null };
 }
+
+/** The last water that a lawn was told of, by when it was done. */
+export function lastWatering(looks: readonly LookOnFile[]): LookOnFile["watering"] {
+  const waterings = looks.flatMap(({ watering }) => watering ?? []);
+  return waterings.toSorted((one, other) => other.wateredAtEpochMilliseconds - one.wateredAtEpochMilliseconds)[0] ?? null;
+}

@@ -1,7 +1,7 @@
 // What a customer is to do and leave after a visit, in order and with times, as a notice prints it.
 import { listWords } from "#domain/foundation/list-words";
 import { type AftercareOfLawns } from "#domain/mixing/aftercare-of-lawns";
-import { type AftercareReason, type AftercareStep } from "#domain/mixing/aftercare-step";
+import { AFTERCARE_ROWS, type AftercareReason, type AftercareStep } from "#domain/mixing/aftercare-step";
 import { type AppliedProduct } from "#domain/mixing/applied-product";
 import { countedFromWork } from "#domain/mixing/counted-from-work";
 import { localWords } from "#domain/mixing/local-words";
@@ -44,7 +44,7 @@ export function plannedAftercare(groups: readonly AftercareOfLawns[], planned: S
   const { fromEpochMilliseconds: from, untilEpochMilliseconds: until } = planned;
   return {
     countedFrom: `Times are as planned, for work on ${dayOnPaper(from, timeZone)}, ${spanOnPaper(from, until, timeZone)}. They move with the work.`,
-    groups: groups.map((group) => groupOf(group, (step) => whenPlanned(step, { planned, products, timeZone }))),
+    groups: groups.map((group) => groupOf(group, planned, (step) => whenPlanned(step, { planned, products, timeZone }))),
   };
 }
 
@@ -53,7 +53,7 @@ export function aftercareAsDone(groups: readonly AftercareOfLawns[], done: Span,
   const { fromEpochMilliseconds: from, untilEpochMilliseconds: until } = done;
   return {
     countedFrom: `Times count from the work as it was done on ${dayOnPaper(from, timeZone)}, ${spanOnPaper(from, until, timeZone)}.`,
-    groups: groups.map((group) => groupOf(group, (step) => whenDone(step, done))),
+    groups: groups.map((group) => groupOf(group, done, (step) => whenDone(step, done))),
   };
 }
 
@@ -62,10 +62,13 @@ function isForCustomer({ row, kind }: AftercareStep): boolean {
   return row !== "sign" || kind === "may-not";
 }
 
-function groupOf({ lawnNames, timeline }: AftercareOfLawns, whenOf: (step: AftercareStep) => string): NoticeAftercare {
+function groupOf({ lawnNames, timeline }: AftercareOfLawns, { fromEpochMilliseconds: work }: Span, whenOf: (step: AftercareStep) => string): NoticeAftercare {
+  // What an earlier visit began is in force as much as what this one begins, and stands in its place among the rows.
+  const startOf = ({ startsAtEpochMilliseconds }: AftercareStep) => Math.max(startsAtEpochMilliseconds, work);
+  const inOrder = timeline.steps.filter(isForCustomer).toSorted((one, other) => startOf(one) - startOf(other) || AFTERCARE_ROWS.indexOf(one.row) - AFTERCARE_ROWS.indexOf(other.row));
   return {
     lawns: listWords(lawnNames),
-    steps: timeline.steps.filter(isForCustomer).map((step) => ({ when: whenOf(step), what: step.words, why: reasonsOf(step.reasons) })),
+    steps: inOrder.map((step) => ({ when: whenOf(step), what: step.words, why: reasonsOf(step.reasons) })),
   };
 }
 

@@ -1,4 +1,5 @@
 import { type Finding } from "#domain/foundation/finding";
+import { withoutFullStop } from "#domain/foundation/full-stop";
 import { canonicalAmountOf } from "#domain/quantities/exact-quantity";
 import { formatQuantity, formatQuantityIn } from "#domain/quantities/format-quantity";
 import { formatRate } from "#domain/quantities/format-rate";
@@ -146,8 +147,8 @@ function nutrientsOf({ delivered, mixes }: MixTicket, { state, lawns }: TicketQu
 function atApplicationOf({ lawnNames, timeline }: TicketToPrint["aftercare"][number], areSeveral: boolean): readonly AtApplicationLine[] {
   const on = areSeveral ? ` (${lawnNames.join(", ")})` : "";
   return [
-    ...timeline.lawnAtApplication.map(({ productName, part, state, labelWords }) => ({ words: `${productName} wants a ${state} ${part} when it goes down${on}.`, labelWords })),
-    ...timeline.spoilingRain.map(({ words, reason }) => ({ words: `${words}${on}`, labelWords: reason.labelWords })),
+    ...timeline.lawnAtApplication.map(({ productName, part, state, labelWords }) => ({ words: `${productName} wants ${part === "leaf" ? `a ${state} leaf` : `${state} soil`} when it goes down${on}.`, labelWords })),
+    ...timeline.spoilingRain.map(({ words, reason }) => ({ words: `${withoutFullStop(words)}${on}.`, labelWords: reason.labelWords })),
   ];
 }
 

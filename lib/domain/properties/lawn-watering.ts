@@ -25,7 +25,7 @@ export interface WateringToSay extends Pick<LawnWatering, "wateredBy" | "depth" 
   readonly minuteOfDay: number;
 }
 
-/** A watering in one sentence: "Watered in by sprinklers on Apr 14, 2026, 6 pm, with 0.25 in, as the customer told." */
+/** A watering in one sentence: "Watered in by sprinklers on Apr 14, 2026, 6 pm, with ¼ in, as the customer told." */
 export function wateringWords({ wateredBy, wateredOn, minuteOfDay, depth, toldBy }: WateringToSay): string {
   const much = depth === "not-stated" ? "" : `, with ${formatQuantityIn(depth, "in")}`;
   const whose = toldBy === "customer" ? ", as the customer told" : "";

@@ -22,7 +22,7 @@ export function AftercareOfLawnsBlock({ aftercare }: { readonly aftercare: After
         <ul>
           {timeline.lawnAtApplication.map(({ productName, part, state, labelWords }) => (
             <li key={`${productName} ${part}`}>
-              {productName} wants a {state} {part} when it goes down. <Text as="span" size="small" tone="second">{labelWords}</Text>
+              {productName} wants {part === "leaf" ? `a ${state} leaf` : `${state} soil`} when it goes down. <Text as="span" size="small" tone="second">{labelWords}</Text>
             </li>
           ))}
         </ul>
