@@ -66,9 +66,9 @@ export interface AskedOfEarlier {
 export function earlierAtVisit({ label, application }: EarlierProduct, asked: AskedOfEarlier): AppliedProduct | undefined {
   const { atEpochMilliseconds, isSeedPlanned } = asked;
   const { endsAtEpochMilliseconds: end } = application;
-  if (end > atEpochMilliseconds) return undefined;
-  const wateredIn = wateredInAt(label, application, asked);
   const sinceDays = (atEpochMilliseconds - end) / ONE_DAY_MILLISECONDS;
+  if (sinceDays < 0 || sinceDays >= longestDays(label)) return undefined;
+  const wateredIn = wateredInAt(label, application, asked);
   const longest = { ...asked, wateredInAfterDays: wateredIn === "not-yet" ? wateredIn : (wateredIn - end) / ONE_DAY_MILLISECONDS };
   const matters = (kind: AftercareKind) => {
     if (kind === "watering-in" && wateredIn !== "not-yet") return false;
@@ -78,6 +78,18 @@ export function earlierAtVisit({ label, application }: EarlierProduct, asked: As
   const kinds = AFTERCARE_KINDS.filter((kind) => label.facts[kind] !== "none" && matters(kind));
   if (kinds.length === 0) return undefined;
   return { label: withOnly(label, kinds), application, appliedIn: "earlier-visit", wateredInAtEpochMilliseconds: wateredIn };
+}
+
+/** How long anything on a label may matter at most, kept because a lawn's records of two years are asked at every stop of a day. */
+const LONGEST_DAYS = new WeakMap<LabelAftercare, number>();
+
+function longestDays(label: LabelAftercare): number {
+  const known = LONGEST_DAYS.get(label);
+  if (known !== undefined) return known;
+  const widest = { estimates: { untilDry: "unknown", untilDustSettled: "unknown", untilDryAfterWatering: "unknown" }, isSeedPlanned: true, wateredInAfterDays: "not-yet" } as const;
+  const longest = Math.max(...AFTERCARE_KINDS.map((kind) => (label.facts[kind] === "unknown" ? UNREAD_MATTERS_DAYS[kind] : latestDays(label, kind, widest))));
+  LONGEST_DAYS.set(label, longest);
+  return longest;
 }
 
 /** Labels with only some of their facts, kept because the same few are asked for at every stop of a day. */
@@ -193,7 +205,7 @@ function reachDays(reach: Reach): number {
     case "calendar-day":
       return reach.days + 1;
     case "calendar-month":
-      return (reach.months + 1) * LONGEST_MONTH_DAYS;
+      return reach.months * LONGEST_MONTH_DAYS + 1;
     case "application-start":
     case "application-end":
     case "posting":

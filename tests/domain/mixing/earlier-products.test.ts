@@ -51,7 +51,7 @@ test("each reach lasts as long as its words can be read, and an hour's change of
 test("seed waits for months by the longest way to read them, and for mowings all season only where seed is planned", () => {
   const seeded = (until: { readonly anchor: "calendar-month"; readonly months: number } | { readonly anchor: "mowings"; readonly count: number }) => labelOf("Pre", says("seeding-after", { intervals: [{ method: "any", until }] }));
   expect(kindsLeft(seeded({ anchor: "calendar-month", months: 4 }), 122 * DAY)).toEqual(["seeding-after"]);
-  expect(kindsLeft(seeded({ anchor: "calendar-month", months: 4 }), 155 * DAY)).toEqual([]);
+  expect(kindsLeft(seeded({ anchor: "calendar-month", months: 4 }), 125 * DAY)).toEqual([]);
   expect(lastsHours(seeded({ anchor: "mowings", count: 2 }), 28 * 24)).toBe(true);
   expect(lastsHours(seeded({ anchor: "mowings", count: 2 }), 365 * 24, { isSeedPlanned: true })).toBe(true);
 });
