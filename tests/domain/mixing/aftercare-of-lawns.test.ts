@@ -44,7 +44,7 @@ test("of two lawns that got the same before, the one that was watered in since i
 });
 
 test("a label that nobody has entered holds as long as what it may ask for can still run, by the product's name and day", () => {
-  const unread = labelOf("Harrowgate 32", Object.fromEntries(Object.keys(IRON.facts).map((kind) => [kind, "unknown"])) as unknown as LabelAftercare["facts"]);
+  const unread = labelOf("Harrowgate 32", Object.fromEntries(Object.keys(IRON.facts).map((kind) => [kind, "unknown"])));
   const heldAfter = (days: number) => groupsOf(lawn("Front", { earlier: [before(unread, START - days * 24 * HOUR)] })).flatMap(({ timeline }) => timeline.findings.map(({ level, rule, what }) => `${level} ${rule} ${what}`));
   expect(heldAfter(1)).toEqual([expect.stringMatching(/^hold aftercare-fact-missing For Harrowgate 32 \(put down Thursday, Apr 30, 2026\) it has not been entered from its label when people and pets may come back;/u)]);
   expect(heldAfter(60)).toEqual([]);

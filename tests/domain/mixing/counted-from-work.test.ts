@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { type LabelAftercare } from "#domain/label/aftercare-constraint";
+import { type DueReach, type LabelAftercare } from "#domain/label/aftercare-constraint";
 import { aftercareTimeline } from "#domain/mixing/aftercare";
 import { type AftercareStep } from "#domain/mixing/aftercare-step";
 import { type AppliedProduct } from "#domain/mixing/applied-product";
@@ -42,10 +42,10 @@ test("what an earlier visit put down does not move with this one", () => {
 });
 
 test("what is due says within which time, and days that do not say from when count from the start", () => {
-  const due = (by: Parameters<typeof says<"watering-in">>[1]["by"]) => of(says("watering-in", { by, depth: "not-stated", rain: "not-stated" }));
+  const due = (by: DueReach) => of(says("watering-in", { by, depth: "not-stated", rain: "not-stated" }));
   expect(counted("watering", due(hoursAfterEnd(24)))).toEqual(["24 hours after the work ends"]);
   expect(counted("watering", due({ anchor: "days", from: "not-said", days: 2 }))).toEqual(["2 full days (48 hours) after the work starts"]);
-  expect(counted("watering", due("not-stated"))).toEqual([null]);
+  expect(counted("watering", of(says("watering-in", { by: "not-stated", depth: "not-stated", rain: "not-stated" })))).toEqual([null]);
   expect(counted("watering", due({ anchor: "calendar-day", days: 1 }))).toEqual([null]);
   expect(counted("watering", due({ anchor: "at-once" }))).toEqual(["1 hour after the work ends"]);
 });

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { type AftercareKind, type LabelAftercare } from "#domain/label/aftercare-constraint";
+import { type AftercareKind, type DueReach, type LabelAftercare } from "#domain/label/aftercare-constraint";
 import { DEFAULT_AFTERCARE_ESTIMATES } from "#domain/mixing/aftercare-instants";
 import { type AskedOfEarlier, earlierAtVisit, SURELY_WATERED_IN_AFTER_DAYS, wateredInAt } from "#domain/mixing/earlier-products";
 import { type LawnWatering } from "#domain/properties/lawn-watering";
@@ -72,7 +72,8 @@ test("what nobody has said was watered in is asked for until it surely has been,
   expect(SURELY_WATERED_IN_AFTER_DAYS).toBe(28);
   expect(kindsLeft(FEED, 27 * DAY)).toEqual(["people-and-pets", "watering-in", "mowing-after"]);
   expect(kindsLeft(FEED, 29 * DAY)).toEqual([]);
-  const late = labelOf("Late", says("watering-in", { by: { anchor: "days", from: "application-end", days: 40 }, depth: "not-stated", rain: "counts" }));
+  const by: DueReach = { anchor: "days", from: "application-end", days: 40 };
+  const late = labelOf("Late", says("watering-in", { by, depth: "not-stated", rain: "counts" }));
   expect(kindsLeft(late, 40 * DAY)).toEqual(["watering-in"]);
   expect(kindsLeft(late, 42 * DAY)).toEqual([]);
 });
@@ -98,7 +99,7 @@ test("the first water that does for the label counts: none before the work or af
 });
 
 test("a fact that nobody has read matters as long as labels ask for at most, and of seed only where seed is planned", () => {
-  const unread = labelOf("Unread", Object.fromEntries(Object.keys(labelOf("x").facts).map((kind) => [kind, "unknown"])) as unknown as LabelAftercare["facts"]);
+  const unread = labelOf("Unread", Object.fromEntries(Object.keys(labelOf("x").facts).map((kind) => [kind, "unknown"])));
   expect(kindsLeft(unread, HOUR)).toEqual(["people-and-pets", "watering-not-before", "watering-in", "rain-that-spoils", "mowing-after", "posting-sign"]);
   expect(kindsLeft(unread, 10 * DAY)).toEqual(["watering-in", "mowing-after"]);
   expect(kindsLeft(unread, 20 * DAY, { waterings: [watered(DAY)] })).toEqual([]);

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { type LabelAftercare } from "#domain/label/aftercare-constraint";
+import { type DueReach, type LabelAftercare } from "#domain/label/aftercare-constraint";
 import { aftercareTimeline } from "#domain/mixing/aftercare";
 import { type AftercareOfLawns } from "#domain/mixing/aftercare-of-lawns";
 import { type AppliedProduct } from "#domain/mixing/applied-product";
@@ -47,7 +47,8 @@ test("water has a beginning and a date, both as planned where they hang on the w
   const undated = asks(says("watering-in", { by: "not-stated", depth: { least: of("in", "0.25"), most: "none" }, rain: "counts" }));
   expect(planned(undated).flatMap(water)).toEqual(["From the end of the work, about Friday, May 1, 2026, 4 pm as planned, when it suits; no date on the label"]);
   expect(done(undated).flatMap(water)).toEqual(["From Friday, May 1, 2026, 4 pm, when it suits; no date on the label"]);
-  const onADate = asks(says("watering-in", { by: { anchor: "calendar-day", days: 1 }, depth: { least: of("in", "0.25"), most: "none" }, rain: "counts" }));
+  const by: DueReach = { anchor: "calendar-day", days: 1 };
+  const onADate = asks(says("watering-in", { by, depth: { least: of("in", "0.25"), most: "none" }, rain: "counts" }));
   expect(planned(onADate).flatMap(water)).toEqual(["From the end of the work, about Friday, May 1, 2026, 4 pm as planned, by the end of Saturday, May 2, 2026"]);
 });
 
