@@ -71,6 +71,7 @@ export function historyOfZones({ company: { timeZone } }: Pick<Work, "company">,
 /** What was put down on a lawn, as its aftercare asks: under which use of the label, and from when until when. */
 export interface PutDownOnZone extends EarlierProduct {
   readonly visitId: string;
+  readonly productId: string;
   /** The line of the visit's plan. */
   readonly line: number;
 }
@@ -101,7 +102,7 @@ export function putDownOnZones(records: readonly RecordOnFile[], labels: LabelsR
     for (const { line, productId, productName, lawns } of record.treatments) {
       const facts = labelInUse(labels.get(productId))?.facts;
       const label = (facts === undefined ? undefined : useNamed(facts, uses.get(keyOfUse(visitId, line, productId)) ?? ""))?.aftercare ?? unreadAftercare(productName);
-      for (const { zoneId } of lawns) putDown.set(zoneId, [...(putDown.get(zoneId) ?? []), { visitId, line, label, application }]);
+      for (const { zoneId } of lawns) putDown.set(zoneId, [...(putDown.get(zoneId) ?? []), { visitId, productId, line, label, application }]);
     }
   }
   return putDown;

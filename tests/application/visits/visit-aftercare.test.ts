@@ -117,7 +117,7 @@ test("a planned visit says when the sign has to be up, in the words of each rule
 /** What was put down at another visit, a day and an hour before the morning's. */
 function before(label: LabelAftercare, more: Partial<PutDownOnZone> = {}): PutDownOnZone {
   const application = { startsAtEpochMilliseconds: at("2026-04-13T06:30-04:00"), endsAtEpochMilliseconds: at("2026-04-13T07:00-04:00"), postedAtEpochMilliseconds: "not-posted" } as const;
-  return { visitId: "before", line: 1, label, application, ...more };
+  return { visitId: "before", productId: "iron", line: 1, label, application, ...more };
 }
 
 const stillDry = labelOf("Ferrox Foliar", says("watering-not-before", { untilLaterOf: [hoursAfterEnd(48)] }));
