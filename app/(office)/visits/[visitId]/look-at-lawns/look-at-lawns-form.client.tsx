@@ -95,8 +95,8 @@ export function LookAtLawnsForm({ fixed, values, lawns, people }: Props) {
           <Lawn key={lawn.zoneId} {...lawn} />
         ))}
       </Stack>
-      <Water lawns={lawns} />
       <When people={people} />
+      <Water lawns={lawns} />
     </ActionForm>
   );
 }
