@@ -185,6 +185,7 @@ export const NOTICE_BEFORE: CustomerNotice = {
       },
       { lawns: "Back and side strip", steps: [] },
     ],
+    mindedByCrew: [],
   },
   moreInformationPhone: said("317-555-0142"),
   signature: TO_WRITE,

@@ -2,7 +2,7 @@ import { type Outcome, badInput } from "#domain/foundation/outcome";
 import { type CustomerNotice, missingParts, noticeFields, type NoticePrecaution, unquotedPrecautions } from "#domain/papers/customer-notice";
 import { type AftercareOnNotice, type NoticeAftercare, type NoticeReason } from "#domain/papers/notice-aftercare";
 import { type PaperValue, wordsOf } from "#domain/papers/paper";
-import { type Block, STYLE, beside, line, span, stack, words } from "./block";
+import { type Block, STYLE, beside, line, space, span, stack, words } from "./block";
 import { fieldRows } from "./field-grid";
 import { findingBlock } from "./finding-blocks";
 import { type FlowItem, block, gap, rows, together } from "./flow";
@@ -61,8 +61,9 @@ function bodyItems(notice: CustomerNotice): FlowItem[] {
     ...section("What was done", rows(serviceTable(notice))),
     ...(cautions.length > 0 ? section("What the labels ask of you", ...cautions) : []),
     ...removal,
-    // So that no page is only a line to sign on, or the line of the law.
-    ...section("More information", together(block(moreInformation(frame.company.name, moreInformationPhone)), gap(18), block(signatureBlock(signature)), gap(8), block(line(`${law.jurisdiction}: ${law.citation}`, STYLE.small)))),
+    gap(14),
+    // Kept in one, so that no page is only a line to sign on.
+    block(stack([closing(signature, frame.company.name, moreInformationPhone), space(8), line(`${law.jurisdiction}: ${law.citation}`, STYLE.small)])),
   ];
 }
 
@@ -105,6 +106,12 @@ function serviceTable({ services }: CustomerNotice) {
   return table(columns, cells, { leastRowPoints: 20 });
 }
 
+/** Who signed or is to sign, and beside it whom to ask. */
+function closing(signature: PaperValue, company: string, phone: PaperValue): Block {
+  const more = stack([line("More information", STYLE.section, { type: "H2" }), space(2), moreInformation(company, phone)]);
+  return beside([{ width: { share: 3 }, block: signatureBlock(signature) }, { width: { share: 2 }, block: more }], 24);
+}
+
 function moreInformation(company: string, phone: PaperValue): Block {
   if (phone.kind === "to-write") return writingRule(`${company}, phone`);
   return words([span(`${company}, `, PLAIN), span(phone.kind === "said" ? phone.text : "phone not recorded", PLAIN_STRONG)]);
@@ -112,5 +119,5 @@ function moreInformation(company: string, phone: PaperValue): Block {
 
 function signatureBlock(signature: PaperValue): Block {
   if (signature.kind === "said") return words([span("Signed. ", PLAIN_STRONG), span(signature.text, PLAIN)]);
-  return stack([beside([{ width: { share: 3 }, block: writingRule("Signature of the applicator") }, { width: { share: 2 }, block: line("") }])]);
+  return stack([space(16), writingRule("Signature of the applicator")]);
 }

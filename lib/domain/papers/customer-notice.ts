@@ -102,12 +102,18 @@ function isKnownOrToWrite(value: PaperValue): boolean {
   return value.kind === "to-write" || (value.kind === "said" && value.text.trim() !== "");
 }
 
-/** The words of labels that no step quotes: with the steps they are all that the labels ask, each once. */
+/**
+ * The words of labels that no step quotes and that are not the crew's to mind: with the steps they are all that the labels
+ * ask of a customer, each once.
+ */
 export function unquotedPrecautions({ precautions, aftercare }: Pick<CustomerNotice, "precautions" | "aftercare">): readonly NoticePrecaution[] {
-  const quoted = new Set((aftercare?.groups ?? []).flatMap(({ steps }) => steps.flatMap(({ why }) => why.flatMap(({ asks, words }) => words.map((each) => `${asks}\n${each}`)))));
+  if (aftercare === undefined) return precautions;
+  const { groups, mindedByCrew } = aftercare;
+  const said = [...mindedByCrew, ...groups.flatMap(({ steps }) => steps.flatMap(({ why }) => why))];
+  const isSaid = (product: string, each: string) => said.some(({ asks, words }) => asks === product && words.includes(each));
   return precautions.flatMap(({ product, labelWords }): readonly NoticePrecaution[] => {
     if (labelWords === "states-none") return [{ product, labelWords }];
-    const left = labelWords.filter((each) => !quoted.has(`${product}\n${each}`));
+    const left = labelWords.filter((each) => !isSaid(product, each));
     return left.length === 0 && labelWords.length > 0 ? [] : [{ product, labelWords: left }];
   });
 }

@@ -33,6 +33,8 @@ export interface NoticeAftercare {
 export interface AftercareOnNotice {
   readonly countedFrom: string;
   readonly groups: readonly NoticeAftercare[];
+  /** What labels want of leaf and soil as a product goes down: the crew has minded it, and a customer is not asked for it. */
+  readonly mindedByCrew: readonly NoticeReason[];
 }
 
 /**
@@ -45,6 +47,7 @@ export function plannedAftercare(groups: readonly AftercareOfLawns[], planned: S
   return {
     countedFrom: `Times are as planned, for work on ${dayOnPaper(from, timeZone)}, ${spanOnPaper(from, until, timeZone)}. They move with the work.`,
     groups: groups.map((group) => groupOf(group, planned, (step) => whenPlanned(step, { planned, products, timeZone }))),
+    mindedByCrew: mindedByCrew(groups),
   };
 }
 
@@ -54,7 +57,13 @@ export function aftercareAsDone(groups: readonly AftercareOfLawns[], done: Span,
   return {
     countedFrom: `Times count from the work as it was done on ${dayOnPaper(from, timeZone)}, ${spanOnPaper(from, until, timeZone)}.`,
     groups: groups.map((group) => groupOf(group, done, (step) => whenDone(step, done))),
+    mindedByCrew: mindedByCrew(groups),
   };
+}
+
+function mindedByCrew(groups: readonly AftercareOfLawns[]): readonly NoticeReason[] {
+  const all = groups.flatMap(({ timeline }) => timeline.lawnAtApplication.map(({ productName, labelWords }) => ({ asks: productName, words: [labelWords] })));
+  return [...new Map(all.map((reason) => [JSON.stringify(reason), reason])).values()];
 }
 
 /** What the crew does itself, before it leaves, is nothing that a customer is told to do. */

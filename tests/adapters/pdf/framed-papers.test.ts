@@ -118,7 +118,7 @@ describe("a customer notice", () => {
 
   test("says where nothing is to be done or left at all, and of one group of lawns no name", async () => {
     const groups = [{ lawns: "Front", steps: [] }];
-    const words = allWords(await read(renderCustomerNotice({ ...NOTICE_BEFORE, aftercare: { countedFrom: "Times are as planned.", groups } })));
+    const words = allWords(await read(renderCustomerNotice({ ...NOTICE_BEFORE, aftercare: { countedFrom: "Times are as planned.", groups, mindedByCrew: [] } })));
     expect(words).toContain("Nothing is to be done or left afterwards.");
     expect(words).not.toContain("Front");
   });

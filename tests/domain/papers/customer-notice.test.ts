@@ -50,13 +50,15 @@ test("noticeFields has the facts at the top of a notice in order", () => {
 
 describe("unquotedPrecautions", () => {
   const words = "Do not allow people or pets to enter the treated area until dried.";
-  const quoting = (asks: string) => ({ countedFrom: "", groups: [{ lawns: "Front", steps: [{ when: "", what: "", why: [{ asks, words: [words] }] }] }] });
+  const quoting = (asks: string) => ({ countedFrom: "", mindedByCrew: [{ asks: "Clovergone 3D", words: ["dry"] }], groups: [{ lawns: "Front", steps: [{ when: "", what: "", why: [{ asks, words: [words] }] }] }] });
 
   test("leaves out what a step quotes of the same product, and keeps the rest", () => {
     const precautions = [{ product: "Clovergone 3D", labelWords: [words, "Keep children away."] }];
     expect(unquotedPrecautions({ precautions, aftercare: quoting("Clovergone 3D") })).toEqual([{ product: "Clovergone 3D", labelWords: ["Keep children away."] }]);
     expect(unquotedPrecautions({ precautions: [{ product: "Clovergone 3D", labelWords: [words] }], aftercare: quoting("Clovergone 3D") })).toEqual([]);
     expect(unquotedPrecautions({ precautions, aftercare: quoting("Another") })).toEqual(precautions);
+    const leaf = [{ product: "Clovergone 3D", labelWords: ["dry", words] }, { product: "Another", labelWords: ["dry"] }];
+    expect(unquotedPrecautions({ precautions: leaf, aftercare: quoting("Clovergone 3D") })).toEqual([{ product: "Another", labelWords: ["dry"] }]);
   });
 
   test("keeps all of a notice without steps, and a label that states none says so", () => {

@@ -86,3 +86,9 @@ test("each group of lawns is named", () => {
   const groups = [groupOf([appliedOf(IRON)], ["Front", "Side"]), groupOf([appliedOf(FEED)], ["Back"])];
   expect(aftercareAsDone(groups, WORK, CHICAGO).groups.map(({ lawns }) => lawns)).toEqual(["Front and Side", "Back"]);
 });
+
+test("what leaf and soil must be is the crew's to mind, and is told apart once", () => {
+  const groups = [groupOf([appliedOf(IRON)], ["Front"]), groupOf([appliedOf(IRON), appliedOf(FEED)], ["Back"])];
+  expect(aftercareAsDone(groups, WORK, CHICAGO).mindedByCrew).toEqual([{ asks: "Ferrox Foliar", words: ["words on leaf-at-application"] }]);
+  expect(plannedAftercare(groups.slice(1), WORK, [], CHICAGO).mindedByCrew).toHaveLength(1);
+});

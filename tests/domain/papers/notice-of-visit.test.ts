@@ -6,7 +6,7 @@ import { noticeAfter, noticeBefore, type PlannedNotice } from "#domain/papers/no
 import { CONTENT, FEED_TREATMENT } from "../../support/recorded";
 import { frameOf, INDIANA_NOTICE } from "../../support/sample-papers";
 
-const AFTERCARE: AftercareOnNotice = { countedFrom: "Times are as planned.", groups: [{ lawns: "Front", steps: [] }] };
+const AFTERCARE: AftercareOnNotice = { countedFrom: "Times are as planned.", groups: [{ lawns: "Front", steps: [] }], mindedByCrew: [] };
 
 const PLANNED: PlannedNotice = {
   frame: frameOf("Notice"), business: { name: "Birchline", address: null, phone: "317-555-0142", businessLicenseNumber: null }, law: INDIANA_NOTICE, customer: "Ines Vandermolen",
