@@ -2,6 +2,14 @@ import { type Prisma } from "#adapters/postgres/generated/client";
 import { type CompanyTransaction } from "#adapters/postgres/company-work";
 import { type Work } from "#application/use-case";
 
+/** What was seen or told of one lawn; the depth of water is null where nobody knows it. */
+interface LawnInDeed {
+  readonly lawn: string;
+  readonly blooms: string;
+  readonly said: string | null;
+  readonly watered?: { readonly at: string; readonly by: string; readonly toldBy: string; readonly depth: string | null };
+}
+
 /** Everything that the audit trail tells, each with the details that make it understandable years later. */
 export type Deed =
   | { readonly deed: "company-created"; readonly details: { readonly name: string; readonly state: string; readonly timeZone: string } }
@@ -38,7 +46,7 @@ export type Deed =
   | { readonly deed: "clean-out-recorded"; readonly details: { readonly equipment: string; readonly cleanedAt: string; readonly doneBy: string; readonly rinsate: string } }
   | {
       readonly deed: "lawns-looked-at";
-      readonly details: { readonly visit: string; readonly seenAt: string; readonly seenBy: string; readonly lawns: readonly { readonly lawn: string; readonly blooms: string; readonly said: string | null }[] };
+      readonly details: { readonly visit: string; readonly seenAt: string; readonly seenBy: string; readonly lawns: readonly LawnInDeed[] };
     }
   | { readonly deed: "clean-out-recorded"; readonly details: { readonly equipment: string; readonly cleanedAt: string; readonly doneBy: string; readonly rinsate: string; readonly inTheBooks: string } }
   | { readonly deed: "tank-measured"; readonly details: { readonly equipment: string; readonly readAt: string; readonly readBy: string; readonly found: string; readonly inTheBooks: string; readonly missingWent: string } }

@@ -53,6 +53,10 @@ const DAYS: readonly PastDay[] = [
   { daysAgo: 4, round: "Second feed", operator: "Ray Odum", stops: 6, highF: 58, wind: { mph: 6, from: "N" } },
 ];
 
+const LAST_DAY_AGO = 4;
+const WATERED_AT = 20 * 60 + 30;
+const TOLD_AT = 16 * 60;
+
 const LEAVES_AT = 7 * 60 + 30;
 const EVENING_BEFORE = 17 * 60;
 /** After the last stop, back at the shop. */
@@ -101,7 +105,11 @@ async function makeDay(seed: PastSeed, day: PastDay, at: HouseAtMinute): Promise
   }
   const sprayer = equipment.find(({ vehicleId, kind }) => vehicleId === truck.vehicleId && kind === "hose-and-gun");
   const fillId = sprayer === undefined ? "" : await fillFor(seed, at(FILLED_AT), sprayer.equipmentId, issued);
-  for (const visit of issued) await complete(seed, day, visit, fillId, at);
+  for (const [index, visit] of issued.entries()) {
+    await complete(seed, day, visit, fillId, at);
+    // Of the last day only some customers have told; the next visits ask the others.
+    if (day.daysAgo > LAST_DAY_AGO || index % 2 === 0) await tellOfWater(seed, day, visit, at);
+  }
   if (sprayer === undefined || fillId === "") return;
   await dip(at(DIPPED_AT + 10), key, { equipmentId: sprayer.equipmentId, date, readById: operator.personId });
   must(
@@ -154,6 +162,17 @@ async function fillFor({ key, timeZone }: PastSeed, house: House, equipmentId: s
 
 function clock(minute: number): string {
   return `${String(Math.floor(minute / 60))}:${String(minute % 60).padStart(2, "0")}`;
+}
+
+/** The day after, the customer tells that the sprinklers ran in the evening. */
+async function tellOfWater({ key, dayIn }: PastSeed, day: PastDay, { visit }: VisitOnFile, at: HouseAtMinute): Promise<void> {
+  const watered = Object.fromEntries(visit.treatments.flatMap(({ zoneIds }) => zoneIds.map((zoneId) => [zoneId, "yes" as const])));
+  must(
+    await lookAtLawns(at(TOLD_AT, 1), key, {
+      requestId: randomUUID(), visitId: visit.visitId, seenOn: dayIn(1 - day.daysAgo), seenAt: clock(TOLD_AT), seenById: visit.stop?.operatorId ?? "", lawns: {}, said: {},
+      watered, wateredOn: dayIn(-day.daysAgo), wateredAt: clock(WATERED_AT), wateredBy: "sprinklers", waterToldBy: "customer", waterDepth: "1/2 in",
+    }),
+  );
 }
 
 async function complete({ key, dayIn }: PastSeed, day: PastDay, visit: VisitOnFile, fillId: string, at: HouseAtMinute): Promise<void> {

@@ -168,7 +168,25 @@ export const NOTICE_BEFORE: CustomerNotice = {
     { service: "Broadleaf weed control", brandNames: TO_WRITE },
     { service: "Other: fertilizer", brandNames: TO_WRITE },
   ],
-  precautions: [{ product: "Clovergone 3D", labelWords: ["Do not allow people or pets to enter the treated area until dried."] }],
+  precautions: [{ product: "Clovergone 3D", labelWords: ["Do not allow people or pets to enter the treated area until dried.", "Do not mow for 2 days."] }],
+  aftercare: {
+    countedFrom: "Times are as planned, for work on Tuesday, April 14, 2026, 9:10 am to 9:30 am. They move with the work.",
+    groups: [
+      {
+        lawns: "Front",
+        steps: [
+          {
+            when: "Until 4 hours after the work ends, about Tuesday, Apr 14, 2026, 1:30 pm as planned",
+            what: "Keep people and pets off the lawn.",
+            why: [{ asks: "Clovergone 3D", words: ["Do not allow people or pets to enter the treated area until dried."] }],
+          },
+          { when: "Until Wednesday, Apr 15, 2026, 12 am", what: "Leave the sign up.", why: [{ asks: "357 IAC 1-5-2", words: [] }] },
+        ],
+      },
+      { lawns: "Back and side strip", steps: [] },
+    ],
+    mindedByCrew: [],
+  },
   moreInformationPhone: said("317-555-0142"),
   signature: TO_WRITE,
 };

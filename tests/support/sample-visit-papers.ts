@@ -45,6 +45,10 @@ export const MIX_TICKET: MixTicketPaper = {
     { lawn: "Back and side strip", nutrient: "Nitrogen", delivered: "0.31 lb per 1,000", thisYear: "0.9 lb per 1,000", limit: "4.0 lb per 1,000 a year (handbook)" },
   ],
   findings: FINDINGS,
+  atApplication: [
+    { words: "Clovergone 3D wants a dry leaf when it goes down.", labelWords: "Apply to dry foliage." },
+    { words: "Rain of 0.1 in or more before 3:30 pm spoils Clovergone 3D.", labelWords: "" },
+  ],
   aftercare: [
     { when: "Until dry", what: "Keep people and pets off", because: "Clovergone 3D, label" },
     { when: "24 hours", what: "No watering", because: "Clovergone 3D, label" },

@@ -30,13 +30,13 @@ const OF_THE_GROUND =
 
 /**
  * Where a finding is dealt with: the label in the Shed, the measure and the water on the property, forecast and day on
- * Today, gear and licenses under Crew, what blooms on a form of the visit. Undefined for what only another plan changes.
+ * Today, gear and licenses under Crew, what blooms and what was watered in on a form of the visit. Undefined for what only another plan changes.
  */
 export function actOfFinding({ rule, source, about }: Finding, { visitId, propertyId, date, dayToPlan, productIdOf }: PlacesOfVisit): ActOfFinding | undefined {
   if (rule === "on-no-day") return { href: `/today?date=${dayToPlan}`, words: "Put it on a day" };
   if (OF_THE_FORECAST.has(rule)) return date === null ? undefined : { href: `/today?date=${date}`, words: "Enter the forecast" };
   if (rule === "clean-out") return { href: RECORD_CLEAN_OUT, words: "Record a clean-out" };
-  if (OF_FLOWERS.has(rule)) return { href: `/visits/${visitId}/look-at-lawns`, words: LOOK_FORM };
+  if (OF_FLOWERS.has(rule) || rule === "watering-in-overdue") return { href: `/visits/${visitId}/look-at-lawns`, words: LOOK_FORM };
   if (OF_THE_GEAR.test(rule)) return { href: "/crew/gear", words: "Trucks and gear" };
   if (OF_THE_CREW.has(rule)) return { href: "/crew", words: "Crew and licenses" };
   if (OF_THE_STOCK.has(rule)) return { href: "/shed", words: "Stock in the Shed" };

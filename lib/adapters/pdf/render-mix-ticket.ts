@@ -29,6 +29,7 @@ export function mixTicketDrawing(ticket: MixTicketPaper, size: PaperSize = "lett
       ...ticket.loads.flatMap(loadItems),
       gap(10),
       together(...section("In this order", ...mixingItems(ticket)).slice(1)),
+      ...((ticket.atApplication ?? []).length > 0 ? section("Leaf, soil and rain", ...atApplicationItems(ticket)) : []),
       ...section("What goes on each lawn", rows(lawnTable(ticket))),
       ...section("Products", rows(productTable(ticket))),
       ...findingItems(ticket.findings.filter(({ level }) => level === "note")),
@@ -68,6 +69,13 @@ function mixingItems({ mixing }: MixTicketPaper): FlowItem[] {
       { width: { share: 1 }, block: words([span(step.words, STEP), ...quoted]) },
     ];
     return block(stack([beside(parts, 6), space(2)]));
+  });
+}
+
+function atApplicationItems({ atApplication = [] }: MixTicketPaper): FlowItem[] {
+  return atApplication.flatMap(({ words: said, labelWords }) => {
+    const quoted = labelWords === "" ? [] : [span(` “${labelWords}”`, STEP_QUOTED)];
+    return [block(words([span(said, STEP), ...quoted])), gap(2)];
   });
 }
 

@@ -4,6 +4,7 @@ import { type TicketTreatment } from "#domain/mixing/ticket-question";
 import { type CustomerNotice } from "#domain/papers/customer-notice";
 import { missingParts } from "#domain/papers/customer-notice";
 import { noticeLawOf, signLawOf } from "#domain/papers/laws-of-papers";
+import { aftercareAsDone, plannedAftercare } from "#domain/papers/notice-aftercare";
 import { noticeAfter, noticeBefore, type NoticedProduct, type NoticeFrame } from "#domain/papers/notice-of-visit";
 import { momentOnPaper } from "#domain/papers/paper-time";
 import { packOf, RULES_VERSION } from "#domain/rules/packs-on-file";
@@ -14,6 +15,8 @@ import { businessOnFile, type PaperToPrint } from "#application/documents/issued
 import { conflict, notFound, type UseCaseRefusal } from "#application/refusal";
 import { recordOnFile, type RecordOnFile } from "#application/register/read-record";
 import { issuedTicketOf, type IssuedTicket } from "#application/visits/issued-ticket";
+import { aftercareOfRecord, spanOfRecord } from "#application/visits/record-aftercare";
+import { appliedByPlan, productsOfVisit } from "#application/visits/visit-aftercare";
 import { visitRows, type VisitRow } from "#application/visits/visit-rows";
 import { type Work } from "#application/use-case";
 
@@ -34,7 +37,7 @@ export async function noticeToPrint(work: Work, visitId: string): Promise<Outcom
 
 /** The notice that goes along to a visit with this mix ticket. */
 export async function noticeOfTicket(work: Work, visit: VisitRow, issued: IssuedTicket): Promise<Outcome<PaperToPrint, UseCaseRefusal>> {
-  const { application, question, license } = issued.snapshot;
+  const { application, question, license, aftercare, span } = issued.snapshot;
   const facts = { title: NOTICE_TITLE, on: application.on, createdAt: issued.issuedAt, rulesVersion: RULES_VERSION, source: fromTicket(work, issued) };
   const business = await businessOnFile(work);
   const paper = noticeBefore({
@@ -47,16 +50,21 @@ export async function noticeOfTicket(work: Work, visit: VisitRow, issued: Issued
     applicator: question.applicator.name,
     license: licenseOnPaper(license),
     products: question.treatments.map(noticedProduct),
+    aftercare: plannedAftercare(aftercare, span, productsOfVisit(visit, appliedByPlan(question.treatments, span)), work.company.timeZone),
   });
   return accept(noticePaper(visit, paper, application.operatorId));
 }
 
-function noticeOfRecord(work: Work, visit: VisitRow, { number, content, writtenAt, writtenBy }: RecordOnFile): Outcome<PaperToPrint, UseCaseRefusal> {
+async function noticeOfRecord(work: Work, visit: VisitRow, { number, content, writtenAt, writtenBy }: RecordOnFile): Promise<Outcome<PaperToPrint, UseCaseRefusal>> {
   const on = calendarDateIn(content.timeZone, Date.parse(content.startedAt));
   const source = `From record ${String(number)} as written by ${writtenBy}, ${momentOnPaper(writtenAt.getTime(), work.company.timeZone)}`;
   const frame = frameOfPaper(work, content.company, { title: NOTICE_TITLE, on, createdAt: writtenAt, rulesVersion: RULES_VERSION, source });
   if (content.treatments.length === 0) return conflict("Nothing was put down at this visit, so there is no notice to leave.");
-  return accept(noticePaper(visit, noticeAfter(withoutCompany(frame), lawOfNotice(visit), content), content.applicator.personId));
+  const done = spanOfRecord(content);
+  const aftercare = await aftercareOfRecord(work, visit, done);
+  if (!aftercare.ok) return conflict(aftercare.refusal.sentence);
+  const notice = noticeAfter(withoutCompany(frame), lawOfNotice(visit), content, aftercareAsDone(aftercare.value, done, content.timeZone));
+  return accept(noticePaper(visit, notice, content.applicator.personId));
 }
 
 function noticePaper(visit: VisitRow, paper: CustomerNotice, operatorId: string): PaperToPrint {

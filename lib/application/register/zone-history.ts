@@ -1,7 +1,9 @@
 import { calendarDateIn } from "#domain/foundation/calendar-date";
 import { missingFact, type Outcome } from "#domain/foundation/outcome";
-import { type LabelFacts } from "#domain/label/label-facts";
+import { AFTERCARE_KINDS, type LabelAftercare } from "#domain/label/aftercare-constraint";
+import { type LabelFacts, useNamed } from "#domain/label/label-facts";
 import { NO_NUTRIENT_RATES, nutrientRatesOf } from "#domain/mixing/delivered";
+import { type EarlierProduct } from "#domain/mixing/earlier-products";
 import { type NutrientRates, type PastApplication } from "#domain/mixing/ticket-question";
 import { pastIngredients, recordedRate } from "#domain/register/past-ingredients";
 import { type RecordContent, type RecordedLawnAmount, type RecordedTreatment } from "#domain/register/record-content";
@@ -65,6 +67,50 @@ export function historyOfZones({ company: { timeZone } }: Pick<Work, "company">,
     }
   }
   return history;
+}
+
+/** What was put down on a lawn, as its aftercare asks: under which use of the label, and from when until when. */
+export interface PutDownOnZone extends EarlierProduct {
+  readonly visitId: string;
+  readonly productId: string;
+  /** The line of the visit's plan. */
+  readonly line: number;
+}
+
+/** The uses of labels under which some visits put their products down, by visit, line and product. */
+export type UsesOfVisits = ReadonlyMap<string, string>;
+
+const keyOfUse = (visitId: string, line: number, productId: string) => `${visitId} ${String(line)} ${productId}`;
+
+/** The label uses that were planned at the visits of some records; one query for all of them. */
+export async function usesOfRecords({ tx, company: { companyId } }: Work, records: readonly RecordOnFile[]): Promise<UsesOfVisits> {
+  const tasks = await tx.visitTask.findMany({
+    where: { companyId, visitId: { in: records.map(({ visitId }) => visitId) }, kind: "treatment" },
+    select: { visitId: true, line: true, productId: true, labelUse: true },
+  });
+  return new Map(tasks.flatMap(({ visitId, line, productId, labelUse }) => (productId === null || labelUse === null ? [] : [[keyOfUse(visitId, line, productId), labelUse] as const])));
+}
+
+/**
+ * What aftercare asks of each lawn's past, by lawn: the products that records say it got, at the records' real times, with
+ * the use of the label as it is on file now. Where that use or the label is not on file, nobody has read any of its facts.
+ * @param labels those of all products of the records
+ */
+export function putDownOnZones(records: readonly RecordOnFile[], labels: LabelsRead, uses: UsesOfVisits): ReadonlyMap<string, readonly PutDownOnZone[]> {
+  const putDown = new Map<string, PutDownOnZone[]>();
+  for (const { visitId, record } of records) {
+    const application = { startsAtEpochMilliseconds: Date.parse(record.startedAt), endsAtEpochMilliseconds: Date.parse(record.endedAt), postedAtEpochMilliseconds: "not-posted" } as const;
+    for (const { line, productId, productName, lawns } of record.treatments) {
+      const facts = labelInUse(labels.get(productId))?.facts;
+      const label = (facts === undefined ? undefined : useNamed(facts, uses.get(keyOfUse(visitId, line, productId)) ?? ""))?.aftercare ?? unreadAftercare(productName);
+      for (const { zoneId } of lawns) putDown.set(zoneId, [...(putDown.get(zoneId) ?? []), { visitId, productId, line, label, application }]);
+    }
+  }
+  return putDown;
+}
+
+function unreadAftercare(productName: string): LabelAftercare {
+  return { productName, facts: Object.fromEntries(AFTERCARE_KINDS.map((kind) => [kind, "unknown"])) as unknown as LabelAftercare["facts"] };
 }
 
 function nutrientsOf({ productName }: RecordedTreatment, lawn: RecordedLawnAmount, facts: LabelFacts | undefined): Outcome<NutrientRates> {

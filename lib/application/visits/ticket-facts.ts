@@ -17,7 +17,7 @@ import { type LabelsRead, labelsOfProducts } from "#application/products/stored-
 import { type LookOnFile, looksOfZones } from "#application/properties/lawn-looks";
 import { calendarDayOf, calendarDayOrNone } from "#application/stored-day";
 import { type Work } from "#application/use-case";
-import { historyOfZones, productsOfRecords, recordsOfProperties } from "#application/register/zone-history";
+import { historyOfZones, productsOfRecords, type PutDownOnZone, putDownOnZones, recordsOfProperties, usesOfRecords } from "#application/register/zone-history";
 import { type VisitRow } from "#application/visits/visit-rows";
 
 /** A person's license, as far as a mix ticket asks. */
@@ -38,6 +38,8 @@ export interface LawnFacts {
   readonly lawn: Omit<TicketLawn, "inBloom" | "bloomSeen">;
   /** What was seen on it, the latest look first. */
   readonly looks: readonly LookOnFile[];
+  /** What was put down on it, as its aftercare asks, by every record. */
+  readonly putDown: readonly PutDownOnZone[];
   readonly propertyId: string;
   readonly seedings: readonly ZoneSeeding[];
   readonly stations: readonly IrrigationStation[];
@@ -74,7 +76,10 @@ export async function readTicketFacts(work: Work, visits: readonly VisitRow[]): 
     await work.tx.person.findMany({ where: { companyId } }),
   ];
   return {
-    lawnsByProperty: await lawnsOf(work, propertyIds, historyOfZones(work, records, labels)),
+    lawnsByProperty: await lawnsOf(work, propertyIds, {
+      historyOf: historyOfZones(work, records, labels),
+      putDownOn: putDownOnZones(records, labels, await usesOfRecords(work, records)),
+    }),
     labels,
     gear,
     calibrations: await calibrationsOnFile(work, gear),
@@ -86,7 +91,12 @@ export async function readTicketFacts(work: Work, visits: readonly VisitRow[]): 
   };
 }
 
-async function lawnsOf(work: Work, propertyIds: readonly string[], historyOf: ReadonlyMap<string, readonly PastApplication[]>): Promise<ReadonlyMap<string, readonly LawnFacts[]>> {
+interface PastOfLawns {
+  readonly historyOf: ReadonlyMap<string, readonly PastApplication[]>;
+  readonly putDownOn: ReadonlyMap<string, readonly PutDownOnZone[]>;
+}
+
+async function lawnsOf(work: Work, propertyIds: readonly string[], { historyOf, putDownOn }: PastOfLawns): Promise<ReadonlyMap<string, readonly LawnFacts[]>> {
   const { companyId } = work.company;
   const zones = await work.tx.zone.findMany({ where: { companyId, propertyId: { in: [...propertyIds] }, removedAt: null }, orderBy: { letter: "asc" } });
   const zoneIds = zones.map(({ zoneId }) => zoneId);
@@ -100,6 +110,7 @@ async function lawnsOf(work: Work, propertyIds: readonly string[], historyOf: Re
     return {
       propertyId: zone.propertyId,
       looks: looksOf.get(zone.zoneId) ?? [],
+      putDown: putDownOn.get(zone.zoneId) ?? [],
       seedings: zone.establishedBy === "seed" && establishedOn !== null ? [{ date: establishedOn, method: "unknown", standing: establishedOn > today ? "planned" : "done" }] : [],
       stations: stationsOf.get(zone.zoneId) ?? [],
       lawn: {

@@ -1,25 +1,18 @@
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { type Finding, takeCare } from "#domain/foundation/finding";
-import { groupedBy } from "#domain/foundation/grouping";
 import { type Outcome } from "#domain/foundation/outcome";
-import { type StatedConstraint } from "#domain/label/aftercare-constraint";
+import { type LabelAftercare, type StatedConstraint } from "#domain/label/aftercare-constraint";
 import { NOTHING_STATED } from "#domain/label/label-aftercare";
-import { type AftercareTimeline, aftercareTimeline } from "#domain/mixing/aftercare";
-import { DEFAULT_AFTERCARE_ESTIMATES } from "#domain/mixing/aftercare-instants";
+import { type ApplicationTimes, DEFAULT_AFTERCARE_ESTIMATES } from "#domain/mixing/aftercare-instants";
+import { type AftercareOfLawns, aftercareOfLawns, type LawnToCareFor } from "#domain/mixing/aftercare-of-lawns";
 import { type AppliedProduct } from "#domain/mixing/applied-product";
-import { type IrrigationStation } from "#domain/mixing/irrigation-run";
+import { type EarlierProduct } from "#domain/mixing/earlier-products";
 import { type TicketTreatment } from "#domain/mixing/ticket-question";
 import { packOf } from "#domain/rules/packs-on-file";
 import { type WateringHours, wateringPeriods } from "#domain/mixing/watering-hours";
 import { type Span } from "#domain/weather/local-hours";
 import { type LawnFacts } from "#application/visits/ticket-facts";
 import { type VisitRow } from "#application/visits/visit-rows";
-
-/** The lawns of a visit that get the same products, with what is to be done and left on them afterwards. */
-export interface AftercareOfLawns {
-  readonly lawnNames: readonly string[];
-  readonly timeline: AftercareTimeline;
-}
 
 export interface AftercareSetting {
   readonly timeZone: string;
@@ -28,49 +21,61 @@ export interface AftercareSetting {
   readonly programName: string;
 }
 
-/** The aftercare of each group of lawns that get the same products. The first refusal is handed on. */
-export function aftercareOfVisit(
-  visit: VisitRow,
-  lawns: readonly LawnFacts[],
-  treatments: readonly TicketTreatment[],
-  setting: AftercareSetting,
-): Outcome<readonly AftercareOfLawns[]> {
-  const treated = lawns.filter(({ lawn }) => treatments.some(({ zoneIds }) => zoneIds.includes(lawn.zoneId)));
-  const groups = groupedBy(treated, ({ lawn }) => treatments.filter(({ zoneIds }) => zoneIds.includes(lawn.zoneId)).map(({ line }) => line).join(" "));
-  const answers: AftercareOfLawns[] = [];
-  for (const group of groups.values()) {
-    const [first] = group;
-    const own = treatments.filter(({ zoneIds }) => first !== undefined && zoneIds.includes(first.lawn.zoneId));
-    const timeline = aftercareTimeline({
-      products: own.flatMap((treatment) => appliedAt(setting.span, treatment, visit)),
-      visit: setting.span,
-      timeZone: setting.timeZone,
-      zoneDataVersion: setting.zoneDataVersion,
-      estimates: DEFAULT_AFTERCARE_ESTIMATES,
-      hours: hoursOf(visit),
-      stations: stationsOf(group),
-      unitSystem: "us",
-      mowing: { weekday: visit.property.mowingWeekday === null ? "unknown" : visit.property.mowingWeekday % 7, lastMowedAtEpochMilliseconds: "unknown" },
-      seedings: group.flatMap(({ seedings }) => seedings),
-      place: visit.property.position === null ? "unknown" : { latitudeDegrees: visit.property.position.latitude, longitudeDegrees: visit.property.position.longitude },
-      secondLook: visit.secondLookAfterDays === null ? "none" : { daysAfter: visit.secondLookAfterDays, programName: setting.programName },
-    });
-    if (!timeline.ok) return timeline;
-    answers.push({ lawnNames: group.map(({ lawn }) => lawn.name), timeline: timeline.value });
-  }
-  return { ok: true, value: answers };
+/** What one line of a visit puts down, from when until when. */
+export interface LineApplied {
+  readonly line: number;
+  readonly label: LabelAftercare;
+  readonly application: ApplicationTimes;
+  readonly zoneIds: readonly string[];
 }
 
-/** A product as it will be put down in a visit, and beside it the state's sign for it: the stricter of label and law counts. */
-function appliedAt({ fromEpochMilliseconds, untilEpochMilliseconds }: Span, { use: { aftercare } }: TicketTreatment, visit: VisitRow): readonly AppliedProduct[] {
-  const applied: AppliedProduct = {
-    label: aftercare,
-    application: { startsAtEpochMilliseconds: fromEpochMilliseconds, endsAtEpochMilliseconds: untilEpochMilliseconds, postedAtEpochMilliseconds: "not-posted" },
-    appliedIn: "this-visit",
-    wateredInAtEpochMilliseconds: "not-yet",
-  };
+/** What a planned visit puts down in its span. */
+export function appliedByPlan(treatments: readonly TicketTreatment[], span: Span): readonly LineApplied[] {
+  const application = { startsAtEpochMilliseconds: span.fromEpochMilliseconds, endsAtEpochMilliseconds: span.untilEpochMilliseconds, postedAtEpochMilliseconds: "not-posted" } as const;
+  return treatments.map(({ line, zoneIds, use: { aftercare } }) => ({ line, zoneIds, label: aftercare, application }));
+}
+
+/** The products of a visit as its aftercare counts them, with the signs that the state's law wants for them. */
+export function productsOfVisit(visit: VisitRow, applied: readonly LineApplied[]): readonly AppliedProduct[] {
+  return applied.flatMap((one) => withSign(one, visit).map(({ label, application }) => ofThisVisit(label, application)));
+}
+
+/**
+ * The aftercare of each group of lawns that get the same products after the same earlier ones, as records say them. A
+ * visit's own record is not before it. The first refusal is handed on.
+ */
+export function aftercareOfVisit(visit: VisitRow, lawns: readonly LawnFacts[], applied: readonly LineApplied[], setting: AftercareSetting): Outcome<readonly AftercareOfLawns[]> {
+  const { property } = visit;
+  const own = applied.map((one) => ({ zoneIds: one.zoneIds, key: String(one.line), products: productsOfVisit(visit, [one]) }));
+  const cared = lawns.map(({ lawn, putDown, looks, stations, seedings }): LawnToCareFor => ({
+    name: lawn.name,
+    own: own.filter(({ zoneIds }) => zoneIds.includes(lawn.zoneId)),
+    earlier: putDown.filter(({ visitId }) => visitId !== visit.visitId).flatMap((one) => withSign(one, visit).map((product, index) => ({ ...product, key: `${one.visitId} ${String(one.line)} ${String(index)}` }))),
+    waterings: looks.flatMap(({ watering }) => watering ?? []),
+    stations,
+    seedings,
+  }));
+  return aftercareOfLawns(cared, {
+    visit: setting.span,
+    timeZone: setting.timeZone,
+    zoneDataVersion: setting.zoneDataVersion,
+    estimates: DEFAULT_AFTERCARE_ESTIMATES,
+    hours: hoursOf(visit),
+    unitSystem: "us",
+    mowing: { weekday: property.mowingWeekday === null ? "unknown" : property.mowingWeekday % 7, lastMowedAtEpochMilliseconds: "unknown" },
+    place: property.position === null ? "unknown" : { latitudeDegrees: property.position.latitude, longitudeDegrees: property.position.longitude },
+    secondLook: visit.secondLookAfterDays === null ? "none" : { daysAfter: visit.secondLookAfterDays, programName: setting.programName },
+  });
+}
+
+function ofThisVisit(label: LabelAftercare, application: ApplicationTimes): AppliedProduct {
+  return { label, application, appliedIn: "this-visit", wateredInAtEpochMilliseconds: "not-yet" };
+}
+
+/** A product that was or will be put down, and beside it the state's sign for it: the stricter of label and law counts. */
+function withSign({ label, application }: EarlierProduct, visit: VisitRow): readonly EarlierProduct[] {
   const law = lawOfSigns(visit);
-  return law === undefined ? [applied] : [applied, { ...applied, label: { productName: aftercare.productName, facts: { ...NOTHING_STATED, "posting-sign": law } } }];
+  return law === undefined ? [{ label, application }] : [{ label, application }, { label: { productName: label.productName, facts: { ...NOTHING_STATED, "posting-sign": law } }, application }];
 }
 
 function lawOfSigns({ property }: VisitRow): StatedConstraint<"posting-sign"> | undefined {
@@ -85,11 +90,6 @@ function lawOfSigns({ property }: VisitRow): StatedConstraint<"posting-sign"> | 
     basis: "law",
     source: rule.citation,
   };
-}
-
-function stationsOf(group: readonly LawnFacts[]): readonly IrrigationStation[] {
-  const byName = new Map(group.flatMap(({ stations }) => stations.map((station) => [station.stationName, station] as const)));
-  return [...byName.values()];
 }
 
 const ALL_WEEK = [0, 1, 2, 3, 4, 5, 6];

@@ -13,7 +13,8 @@ import { type TicketApplicator, type TicketQuestion, type TicketTreatment } from
 import { RULES_VERSION } from "#domain/rules/packs-on-file";
 import { firstDayOpen } from "#domain/scheduling/visit-standing";
 import { instantOfMinute, type Span } from "#domain/weather/local-hours";
-import { type AftercareOfLawns, aftercareOfVisit, hoursNotOnFile, spanOfVisit } from "#application/visits/visit-aftercare";
+import { type AftercareOfLawns } from "#domain/mixing/aftercare-of-lawns";
+import { aftercareOfVisit, appliedByPlan, hoursNotOnFile, spanOfVisit } from "#application/visits/visit-aftercare";
 import { gearFor, type PlannedApplication, plannedApplication } from "#application/visits/visit-gear";
 import { type LawnFacts, type LicenseOnFile, readTicketFacts, TANK_MARK, type TicketFacts } from "#application/visits/ticket-facts";
 import { type PlannedTreatment, type VisitRow, visitRows } from "#application/visits/visit-rows";
@@ -78,7 +79,7 @@ function ticketOf(work: Work, visit: VisitRow, facts: TicketFacts, today: Calend
   const ticket = makeMixTicket(question);
   if (!ticket.ok) return { ok: false, refusal: { refusal: ticket.refusal, findings } };
   const span = spanOfVisit(application.on, visit, (on, minute) => instantOfMinute(on, minute, timeZone));
-  const aftercare = aftercareOfVisit(visit, lawns, treatments, { timeZone, zoneDataVersion: timeZoneDataVersion(), span, programName: visit.name });
+  const aftercare = aftercareOfVisit(visit, lawns, appliedByPlan(treatments, span), { timeZone, zoneDataVersion: timeZoneDataVersion(), span, programName: visit.name });
   if (!aftercare.ok) return { ok: false, refusal: { refusal: aftercare.refusal, findings } };
   const all = [
     ...findings,

@@ -12,6 +12,7 @@ import {
   type ConstraintOf,
   type DueReach,
   type Reach,
+  type ReachAnchor,
   type ReachBack,
   type SignDownTrigger,
   statedConstraint,
@@ -35,28 +36,33 @@ function minutesInWords(minutes: number): string {
   return minutes % 60 === 0 ? counted(minutes / 60, "hour") : counted(minutes, "minute");
 }
 
-const ANCHOR_WORDS = { "application-start": "the application starts", "application-end": "the application ends", posting: "the sign is up" } as const;
+/** What customers and crews call what a label calls the application. */
+type Work = "application" | "work";
+
+function anchorWords(anchor: ReachAnchor, work: Work = "application"): string {
+  return { "application-start": `the ${work} starts`, "application-end": `the ${work} ends`, posting: "the sign is up" }[anchor];
+}
 
 /** "2 days (48 hours)", or without the hours where nobody counts in them any more. */
 function daysAndHours(days: number, unit: string): string {
   return days <= 7 ? `${counted(days, unit)} (${counted(days * 24, "hour")})` : counted(days, unit);
 }
 
-/** "12 hours after the application ends", "2 full days (48 hours) after the application ends". */
-function reachInWords(reach: Reach): string {
+/** "12 hours after the application ends", "2 full days (48 hours) after the work ends". */
+export function reachInWords(reach: Reach, work: Work = "application"): string {
   switch (reach.anchor) {
     case "days": {
       const from = reach.from === "not-said" ? "application-end" : reach.from;
-      return `${daysAndHours(reach.days, "full day")} after ${ANCHOR_WORDS[from]}`;
+      return `${daysAndHours(reach.days, "full day")} after ${anchorWords(from, work)}`;
     }
     case "calendar-day":
-      return `${counted(reach.days, "day")} after the day of the application`;
+      return `${counted(reach.days, "day")} after the day of the ${work}`;
     case "calendar-month":
-      return `${counted(reach.months, "month")} after the day of the application`;
+      return `${counted(reach.months, "month")} after the day of the ${work}`;
     case "application-start":
     case "application-end":
     case "posting":
-      return `${minutesInWords(reach.durationMinutes)} after ${ANCHOR_WORDS[reach.anchor]}`;
+      return `${minutesInWords(reach.durationMinutes)} after ${anchorWords(reach.anchor, work)}`;
   }
 }
 
@@ -67,7 +73,7 @@ function dueInWords(reach: DueReach): string {
       return `at once, taken as within ${minutesInWords(AT_ONCE_MINUTES)} after the application ends`;
     case "days": {
       const from = reach.from === "not-said" ? "application-start" : reach.from;
-      return `by ${daysAndHours(reach.days, "day")} after ${ANCHOR_WORDS[from]}`;
+      return `by ${daysAndHours(reach.days, "day")} after ${anchorWords(from)}`;
     }
     case "calendar-day":
       if (reach.days < 2) return `by the end of the day ${reach.days === 0 ? "of" : "following"} the application`;
@@ -140,7 +146,7 @@ function downInWords(down: SignDownTrigger): string {
   const later = down.trigger !== "no-time-required" && down.orReentryIfLater ? ", or when people may come back, if that is later" : "";
   switch (down.trigger) {
     case "elapsed":
-      return `${minutesInWords(down.durationMinutes)} after ${ANCHOR_WORDS[down.anchor]}${later}`;
+      return `${minutesInWords(down.durationMinutes)} after ${anchorWords(down.anchor)}${later}`;
     case "day-following":
       return `on the day following${later}`;
     case "days-after-completion":

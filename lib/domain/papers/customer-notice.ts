@@ -1,5 +1,6 @@
 // The written notice left with a customer. What it must say is a fact of law that the caller hands in with its
 // citation; a law whose text is not on file gives a paper for the office that says so, and never invented words.
+import { type AftercareOnNotice } from "./notice-aftercare";
 import { type PaperField, type PaperFrame, type PaperValue } from "./paper";
 
 /** The parts of a notice, by the name that a law asks for them. */
@@ -44,6 +45,8 @@ export interface CustomerNotice {
   readonly time: PaperValue;
   readonly services: readonly NoticeService[];
   readonly precautions: readonly NoticePrecaution[];
+  /** What to do and leave, in order and with times; notices that were issued before it was printed have none. */
+  readonly aftercare?: AftercareOnNotice;
   readonly moreInformationPhone: PaperValue;
   readonly signature: PaperValue;
 }
@@ -97,6 +100,22 @@ function isCovered(notice: CustomerNotice, part: NoticePart): boolean {
 
 function isKnownOrToWrite(value: PaperValue): boolean {
   return value.kind === "to-write" || (value.kind === "said" && value.text.trim() !== "");
+}
+
+/**
+ * The words of labels that no step quotes and that are not the crew's to mind: with the steps they are all that the labels
+ * ask of a customer, each once.
+ */
+export function unquotedPrecautions({ precautions, aftercare }: Pick<CustomerNotice, "precautions" | "aftercare">): readonly NoticePrecaution[] {
+  if (aftercare === undefined) return precautions;
+  const { groups, mindedByCrew } = aftercare;
+  const said = [...mindedByCrew, ...groups.flatMap(({ steps }) => steps.flatMap(({ why }) => why))];
+  const isSaid = (product: string, each: string) => said.some(({ asks, words }) => asks === product && words.includes(each));
+  return precautions.flatMap(({ product, labelWords }): readonly NoticePrecaution[] => {
+    if (labelWords === "states-none") return [{ product, labelWords }];
+    const left = labelWords.filter((each) => !isSaid(product, each));
+    return left.length === 0 && labelWords.length > 0 ? [] : [{ product, labelWords: left }];
+  });
 }
 
 /** The named facts at the top of a notice. */

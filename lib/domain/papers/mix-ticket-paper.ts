@@ -60,6 +60,12 @@ export interface AftercareLine {
   readonly because: string;
 }
 
+/** How the lawn and the sky must be when a product goes down, with the label's words. */
+export interface AtApplicationLine {
+  readonly words: string;
+  readonly labelWords: string;
+}
+
 /** What to mix and put down at one visit. */
 export interface MixTicketPaper {
   readonly frame: PaperFrame;
@@ -73,6 +79,8 @@ export interface MixTicketPaper {
   readonly mixing: readonly MixingStep[];
   readonly nutrients: readonly NutrientLine[];
   readonly findings: readonly PaperFinding[];
+  /** Leaf and soil as products want them, and rain that would spoil; tickets that were printed before it was have none. */
+  readonly atApplication?: readonly AtApplicationLine[];
   readonly aftercare: readonly AftercareLine[];
   /** Equipment, output, when and how it was measured. */
   readonly calibration: readonly PaperField[];

@@ -4,6 +4,7 @@ import { type ServiceType } from "#domain/label/label-facts";
 import { type RecordContent } from "#domain/register/record-content";
 import { type BusinessOnFile, companyOnPaper } from "#domain/papers/company-on-paper";
 import { type CustomerNotice, type NoticeLaw, type NoticePrecaution } from "#domain/papers/customer-notice";
+import { type AftercareOnNotice } from "#domain/papers/notice-aftercare";
 import { NOT_RECORDED, type PaperFrame, type PaperValue, said, TO_WRITE } from "#domain/papers/paper";
 import { dayOnPaper, momentOnPaper, spanOnPaper } from "#domain/papers/paper-time";
 
@@ -30,13 +31,14 @@ export interface PlannedNotice {
   readonly applicator: string;
   readonly license: string | null;
   readonly products: readonly NoticedProduct[];
+  readonly aftercare: AftercareOnNotice;
 }
 
 /**
  * The notice that goes along to the visit: who, where, on which day and what for. The time, the products that were
  * really put down and the signature are left to write.
  */
-export function noticeBefore({ frame, business, law, customer, address, on, applicator, license, products }: PlannedNotice): CustomerNotice {
+export function noticeBefore({ frame, business, law, customer, address, on, applicator, license, products, aftercare }: PlannedNotice): CustomerNotice {
   return {
     ...headOf(frame, business, law),
     customer,
@@ -47,12 +49,13 @@ export function noticeBefore({ frame, business, law, customer, address, on, appl
     time: TO_WRITE,
     services: servicesOf(products, () => TO_WRITE),
     precautions: precautionsOf(products),
+    aftercare,
     signature: TO_WRITE,
   };
 }
 
 /** The notice after the visit, from the record: what was put down, when and by whom, signed where the record is. */
-export function noticeAfter(frame: NoticeFrame, law: NoticeLaw, content: RecordContent): CustomerNotice {
+export function noticeAfter(frame: NoticeFrame, law: NoticeLaw, content: RecordContent, aftercare: AftercareOnNotice): CustomerNotice {
   const { company, customer, site, applicator, timeZone, treatments, findings, signature } = content;
   const [startedAt, endedAt] = [Date.parse(content.startedAt), Date.parse(content.endedAt)];
   const unread = findings.filter(({ rule }) => rule === "aftercare-fact-missing").flatMap(({ about }) => about);
@@ -67,6 +70,7 @@ export function noticeAfter(frame: NoticeFrame, law: NoticeLaw, content: RecordC
     time: said(spanOnPaper(startedAt, endedAt, timeZone)),
     services: servicesOf(products, (names) => said(names.join(", "))),
     precautions: precautionsOf(products),
+    aftercare,
     signature: signature === null ? TO_WRITE : said(`${signature}, on the screen, ${momentOnPaper(Date.parse(content.enteredAt), timeZone)}`),
   };
 }

@@ -1,4 +1,5 @@
 import { type Finding } from "#domain/foundation/finding";
+import { withoutFullStop } from "#domain/foundation/full-stop";
 import { canonicalAmountOf } from "#domain/quantities/exact-quantity";
 import { formatQuantity, formatQuantityIn } from "#domain/quantities/format-quantity";
 import { formatRate } from "#domain/quantities/format-rate";
@@ -13,7 +14,7 @@ import { type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket
 import { type TreatedLawn, treatedWords } from "#domain/mixing/treated-area";
 import { packOf } from "#domain/rules/packs-on-file";
 import { loadsOnPaper, settingWords, stepsOnPaper } from "#domain/papers/loads-on-paper";
-import { type AftercareLine, type MixTicketPaper, type NutrientLine, type TicketLawn, type TicketProduct } from "#domain/papers/mix-ticket-paper";
+import { type AftercareLine, type AtApplicationLine, type MixTicketPaper, type NutrientLine, type TicketLawn, type TicketProduct } from "#domain/papers/mix-ticket-paper";
 import { answeredLine, findingLine, NOT_RECORDED, type PaperField, type PaperFinding, type PaperFrame, type PaperValue, said } from "#domain/papers/paper";
 
 /** An answer that a license holder gave to a hold of law, as papers print it after the hold. */
@@ -55,6 +56,7 @@ export function ticketOnPaper(print: TicketToPrint): MixTicketPaper {
     mixing: stepsOnPaper(ticket.mixes),
     nutrients: nutrientsOf(ticket, question),
     findings: findingsOnPaper(print.findings, print.answers),
+    atApplication: aftercare.flatMap((group) => atApplicationOf(group, aftercare.length > 1)),
     aftercare: aftercare.flatMap((group) => aftercareOf(group, aftercare.length > 1)),
     calibration: calibrationFields(ticket, question),
   };
@@ -144,6 +146,15 @@ function nutrientsOf({ delivered, mixes }: MixTicket, { state, lawns }: TicketQu
       return [{ lawn: name, nutrient, delivered: `${formatQuantityIn(per1000SqFt(mass, ground, of("sq ft", 1000n)), "lb", nutrient === "Iron" ? 3 : 2)} per 1,000 sq ft`, limit }];
     });
   });
+}
+
+/** Each once for all lawns that it is of, as the screen shows it. */
+function atApplicationOf({ lawnNames, timeline }: TicketToPrint["aftercare"][number], areSeveral: boolean): readonly AtApplicationLine[] {
+  const on = areSeveral ? ` (${lawnNames.join(", ")})` : "";
+  return [
+    ...timeline.lawnAtApplication.map(({ productName, part, state, labelWords }) => ({ words: `${productName} wants ${part === "leaf" ? `a ${state} leaf` : `${state} soil`} when it goes down${on}.`, labelWords })),
+    ...timeline.spoilingRain.map(({ words, reason }) => ({ words: `${withoutFullStop(words)}${on}.`, labelWords: reason.labelWords })),
+  ];
 }
 
 function aftercareOf({ lawnNames, timeline }: TicketToPrint["aftercare"][number], areSeveral: boolean): readonly AftercareLine[] {

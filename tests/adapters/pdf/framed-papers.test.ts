@@ -106,6 +106,42 @@ describe("a route sheet", () => {
   });
 });
 
+describe("a customer notice", () => {
+  test("lists what to do and leave before anything else, with who asks for it and lawns by name, and quotes each word once", async () => {
+    const words = allWords(await read(renderCustomerNotice(NOTICE_BEFORE)));
+    const inOrder = ["What to do and leave", "Times are as planned", "Front", "Until 4 hours after the work ends", "Keep people and pets off the lawn.", "Clovergone 3D: “Do not allow people", "Back and side strip", "Nothing is to be done or left here afterwards.", "What was done", "What the labels ask of you", "“Do not mow for 2 days.”"];
+    const places = inOrder.map((each) => words.indexOf(each));
+    expect(places).not.toContain(-1);
+    expect(places).toEqual(places.toSorted((one, other) => one - other));
+    expect(words.split("“Do not allow people")).toHaveLength(2);
+  });
+
+  test("says where nothing is to be done or left at all, and of one group of lawns no name", async () => {
+    const groups = [{ lawns: "Front", steps: [] }];
+    const words = allWords(await read(renderCustomerNotice({ ...NOTICE_BEFORE, aftercare: { countedFrom: "Times are as planned.", groups, mindedByCrew: [] } })));
+    expect(words).toContain("Nothing is to be done or left afterwards.");
+    expect(words).not.toContain("Front");
+  });
+
+  test("that was issued before it had steps is printed as it was", async () => {
+    const { aftercare: _steps, ...before } = NOTICE_BEFORE;
+    const words = allWords(await read(renderCustomerNotice(before)));
+    expect(words).not.toContain("What to do and leave");
+    expect(words).toContain("“Do not allow people or pets to enter the treated area until dried.”");
+  });
+});
+
+describe("a mix ticket", () => {
+  test("says how leaf and soil must be and what rain spoils, in the label's words", async () => {
+    const words = allWords(await read(renderMixTicket(MIX_TICKET)));
+    expect(words).toContain("Leaf, soil and rain");
+    expect(words).toContain("Clovergone 3D wants a dry leaf when it goes down. “Apply to dry foliage.”");
+    expect(words).toContain("Rain of 0.1 in or more before 3:30 pm spoils Clovergone 3D.");
+    const { atApplication: _lines, ...before } = MIX_TICKET;
+    expect(allWords(await read(renderMixTicket(before)))).not.toContain("Leaf, soil and rain");
+  });
+});
+
 describe("a table longer than a page", () => {
   const lines = Array.from({ length: 200 }, (_, index) => ({ what: `Product number ${index + 1}`, amount: `${index + 1} lb`, lot: `DEMO-${index + 1}` }));
 

@@ -24,7 +24,9 @@ test("before the visit it names day, applicator and services, and leaves the tim
   expect(words).toContain("Signature of the applicator");
   expect(words).not.toContain("8:00 am");
   // Brands stand with what their labels ask, and not yet as put down.
-  expect(words).toMatch(/Fertilizer What the labels ask of you/u);
+  expect(words).toMatch(/Service Products Fertilizer The lawn marker/u);
+  expect(words).toContain("Times are as planned, for work on Tuesday, April 14, 2026, 7:30 am to 8:04 am. They move with the work.");
+  expect(words).toMatch(/Until 12 hours after the work ends, about Tuesday, Apr 14, 2026, 8:04 pm as planned Do not water\. Ironside \d+: “any rain within 12 hours” “12 hours”/u);
 });
 
 test("after the visit the record fills in time, products and signature", async () => {
@@ -32,7 +34,9 @@ test("after the visit the record fills in time, products and signature", async (
   await aTicket(house, at.company, done.visitId);
   await aRecord(house, at.company.owner, done);
   const words = await wordsOf(done.visitId);
-  expect(words).toContain("8:00 am to 8:45 am");
+  expect(words).toContain("Times count from the work as it was done on Tuesday, April 14, 2026, 8:00 am to 8:45 am.");
+  expect(words).toMatch(/Until Tuesday, Apr 14, 2026, 8:45 pm Do not water\./u);
+  expect(words).not.toContain("as planned");
   expect(words).toMatch(/Fertilizer Greenmere \d+, Ironside \d+/u);
   expect(words).toContain("Signed. A. Owner, on the screen");
   expect(words).toMatch(/From record \d+ as written by/u);

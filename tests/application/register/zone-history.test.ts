@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { labelsOfProducts } from "#application/products/stored-label";
-import { historyOfZones, productsOfRecords, recordsOfProperties } from "#application/register/zone-history";
+import { historyOfZones, productsOfRecords, putDownOnZones, recordsOfProperties, usesOfRecords } from "#application/register/zone-history";
 import { readVisit } from "#application/visits/read-visit";
 import { compareRates, rateOf } from "#domain/quantities/rate";
 import { aCompany, type TestCompany, valueOf } from "../../support/crew";
@@ -85,6 +85,38 @@ test("without a label on file neither group nor nutrients are known, and both sa
   const unlabeled = (await historyOf(ground.propertyId)).get(ground.frontId)?.find(({ productId }) => productId === bareId);
   expect(unlabeled).toMatchObject({ activeIngredients: "unknown", serviceType: "not on file" });
   expect(unlabeled?.nutrients).toMatchObject({ ok: false, refusal: { kind: "missing-fact", field: "label" } });
+});
+
+/** What aftercare asks of the past of some properties. */
+function putDownOn(...propertyIds: string[]) {
+  return inWorkOf(house, company, async (work) => {
+    const records = await recordsOfProperties(work, propertyIds);
+    const labels = await labelsOfProducts(work.tx, company.companyId, productsOfRecords(records));
+    return putDownOnZones(records, labels, await usesOfRecords(work, records));
+  });
+}
+
+test("what aftercare asks of the past: the planned use's facts as the label is on file, at the record's real times, lawn by lawn", async () => {
+  const ground = await aGround(house, company);
+  await prevented(ground, "6", { lawns: { [ground.frontId]: "done", [ground.backId]: "not-done" }, doneOn: "2026-04-13", startedAt: "9:00", endedAt: "9:20" });
+  const putDown = await putDownOn(ground.propertyId);
+  expect([...putDown.keys()]).toEqual([ground.frontId]);
+  const [only, ...others] = putDown.get(ground.frontId) ?? [];
+  expect(others).toEqual([]);
+  expect(only).toMatchObject({
+    line: 1,
+    application: { startsAtEpochMilliseconds: Date.parse("2026-04-13T13:00Z"), endsAtEpochMilliseconds: Date.parse("2026-04-13T13:20Z"), postedAtEpochMilliseconds: "not-posted" },
+    label: { facts: { "people-and-pets": { labelWords: "Keep people and pets off until watered in and dry." } } },
+  });
+});
+
+test("where the use that was planned is no longer on the label, nobody has read what it asks for", async () => {
+  const ground = await aGround(house, company);
+  await prevented(ground, "6", { doneOn: "2026-04-13" });
+  await house.ask("update visit_task set label_use = 'A use of last year' where company_id = $1 and visit_id in (select visit_id from visit where property_id = $2)", [company.companyId, ground.propertyId]);
+  const [only] = (await putDownOn(ground.propertyId)).get(ground.frontId) ?? [];
+  expect(only?.label.productName).toMatch(/^Greenmere/u);
+  expect([...new Set(Object.values(only?.label.facts ?? {}))]).toEqual(["unknown"]);
 });
 
 test("no further back than 732 days, and no other company's", async () => {

@@ -30,12 +30,15 @@ test("each lawn of a visit says what is known of its flowers on the visit's day;
   expect(await seenOf(fed.visitId)).toEqual({
     on: "2026-04-14",
     lawns: [
-      { zoneId: fed.frontId, letter: "A", name: "Front", inBloom: "unknown", bloomSeen: null },
-      { zoneId: fed.backId, letter: "B", name: "Back", inBloom: "unknown", bloomSeen: null },
+      { zoneId: fed.frontId, letter: "A", name: "Front", inBloom: "unknown", bloomSeen: null, watered: null },
+      { zoneId: fed.backId, letter: "B", name: "Back", inBloom: "unknown", bloomSeen: null, watered: null },
     ],
   });
   valueOf(await lookAtLawns(house, company.owner.key, lookForm(house, fed, company.owner.personId)));
   expect((await seenOf(fed.visitId)).lawns.map(({ inBloom }) => inBloom)).toEqual(["yes", "no"]);
+  const water = { wateredOn: "2026-04-14", wateredAt: "6:00", wateredBy: "rain", waterToldBy: "crew", lawns: {}, said: {}, watered: { [fed.frontId]: "yes" } } as const;
+  valueOf(await lookAtLawns(house, company.owner.key, lookForm(house, fed, company.owner.personId, water)));
+  expect((await seenOf(fed.visitId)).lawns.map(({ watered }) => watered)).toEqual(["Watered in by rain on Apr 14, 2026, 6 am.", null]);
   valueOf(await removeZone(house, company.owner.key, { zoneId: fed.backId }));
   expect((await seenOf(fed.visitId)).lawns.map(({ zoneId }) => zoneId)).toEqual([fed.frontId]);
 });

@@ -6,8 +6,9 @@ import { readRecord } from "#application/register/read-record";
 import { issueMixTicket } from "#application/visits/issue-mix-ticket";
 import { lookAtLawns } from "#application/visits/look-at-lawns";
 import { readVisit } from "#application/visits/read-visit";
+import { of } from "#domain/quantities/quantity";
 import { aCompany, aMember, type TestCompany, trailOf, valueOf } from "../../support/crew";
-import { aCrewDay, aFedVisit, aGround, aVisitWith, completeForm, type CrewDay, type Ground, lookForm, preventer } from "../../support/crew-day";
+import { aCrewDay, aFedVisit, aGround, aRecord, aVisitWith, completeForm, type CrewDay, feedAndIron, type Ground, lookForm, preventer } from "../../support/crew-day";
 import { openHouse, type TestHouse } from "../../support/house";
 import { A_PREVENTER_TEXT } from "../../support/label-texts";
 import { labelForm } from "../../support/shed";
@@ -132,4 +133,75 @@ test("a look after the mix ticket was issued shows in the visit's findings and s
   ]);
   // A visit that is over may still be looked at.
   expect(valueOf(await look({ seenAt: "7:55" }, on))).toEqual({ lawns: 2 });
+});
+
+const WATER = { wateredOn: "2026-04-14", wateredAt: "6:40", wateredBy: "sprinklers", waterToldBy: "customer", waterDepth: "0.25" } as const;
+const wateredRows = () =>
+  house.ask("select zone_id, blooms, watered_at, watered_by, water_told_by, water_depth::text from lawn_look where company_id = $1 and watered_at is not null order by entered_at, zone_id = $2", [company.companyId, fed.backId]);
+
+test("water is one statement for the lawns that are ticked, also for one that nobody looked at; the deed tells of it", async () => {
+  const { frontId, backId } = fed;
+  const pressed = form({ ...WATER, lawns: { [frontId]: "no", [backId]: "not-looked" }, said: {}, watered: { [frontId]: "yes", [backId]: "yes" } });
+  expect(valueOf(await lookAtLawns(house, company.owner.key, pressed))).toEqual({ lawns: 2 });
+  expect(valueOf(await lookAtLawns(house, company.owner.key, pressed))).toEqual({ lawns: 2 });
+  const told = { watered_at: new Date("2026-04-14T10:40:00Z"), watered_by: "sprinklers", water_told_by: "customer", water_depth: of("in", "0.25").amount.toString() };
+  expect(await wateredRows()).toEqual([{ zone_id: frontId, blooms: "no", ...told }, { zone_id: backId, blooms: "not-looked", ...told }]);
+  expect((await trailOf(house, company.companyId)).at(-1)).toMatchObject({ details: { lawns: [{ lawn: "A Front", watered: { at: "2026-04-14T10:40:00.000Z", by: "sprinklers", toldBy: "customer", depth: "¼ in" } }, { lawn: "B Back" }] } });
+  for (const change of [{ waterDepth: "" }, { wateredAt: "6:41" }, { wateredBy: "rain" }, { waterToldBy: "crew" }, { watered: { [frontId]: "yes" } }] as const) {
+    expect(await lookAtLawns(house, company.owner.key, { ...pressed, ...change })).toMatchObject({ ok: false, refusal: { kind: "conflict" } });
+  }
+  expect(await wateredRows()).toHaveLength(2);
+});
+
+test("of lawns whose flowers are not asked at all, water alone is enough", async () => {
+  const { frontId } = fed;
+  expect(valueOf(await look({ ...WATER, waterDepth: "", lawns: {}, said: {}, watered: { [frontId]: "yes" } }))).toEqual({ lawns: 1 });
+  expect(await wateredRows()).toContainEqual(expect.objectContaining({ zone_id: frontId, blooms: "not-looked", water_depth: null }));
+});
+
+test("water that is not told whole, has not come yet, is too much or of a strange lawn is refused at its field", async () => {
+  const { frontId } = fed;
+  const watered = { [frontId]: "yes" } as const;
+  const before = (await wateredRows()).length;
+  expect(await fieldsOf({ watered })).toEqual(["wateredOn", "wateredAt", "wateredBy", "waterToldBy"]);
+  expect(await fieldsOf({ ...WATER })).toEqual(["watered"]);
+  expect(await fieldsOf({ ...WATER, watered, waterDepth: "0" })).toEqual(["waterDepth"]);
+  expect(await fieldsOf({ ...WATER, watered, waterDepth: "7 in" })).toEqual(["waterDepth"]);
+  expect(await fieldsOf({ ...WATER, watered, wateredAt: "23:50" })).toEqual(["wateredAt"]);
+  expect(await fieldsOf({ ...WATER, watered: { [fed.visitId]: "yes" } })).toEqual(["watered"]);
+  expect((await wateredRows()).length).toBe(before);
+});
+
+test("the table takes no half a statement about water, and none of water to come", async () => {
+  const row = (water: string, blooms = "no") =>
+    house.ask(
+      `insert into lawn_look (company_id, lawn_look_id, request_id, zone_id, seen_at, entered_at, seen_by_id, person_id, blooms, watered_at, watered_by, water_told_by, water_depth)
+       select company_id, gen_random_uuid(), gen_random_uuid(), zone_id, seen_at, entered_at, seen_by_id, person_id, '${blooms}', ${water} from lawn_look where company_id = $1 limit 1`,
+      [company.companyId],
+    );
+  for (const water of ["seen_at, null, 'crew', null", "seen_at, 'rain', null, null", "null, 'rain', 'crew', null", "seen_at, 'dew', 'crew', null"]) {
+    await expect(row(water)).rejects.toThrow("lawn_look_tells_of_water_whole");
+  }
+  await expect(row("null, null, null, null", "not-looked")).rejects.toThrow("lawn_look_says_something");
+  await expect(row("entered_at + interval '1 minute', 'rain', 'crew', null")).rejects.toThrow("lawn_look_water_has_come");
+  await expect(row("seen_at, 'rain', 'crew', 0")).rejects.toThrow("lawn_look_water_has_come");
+});
+
+test("what was put down the day before and must be watered in asks the next visit for it, until somebody says that it was", async () => {
+  const ground = await aGround(house, company);
+  const past = await aVisitWith(house, company, { ...ground, routeDayId: day.routeDayId }, preventer(day, ground));
+  await aRecord(house, company.owner, { ...ground, visitId: past }, { doneOn: "2026-04-06", mixes: { "1": { measuredBy: "weight", amount: "16 lb" } } });
+  const next = { ...ground, visitId: await aVisitWith(house, company, { ...ground, routeDayId: day.routeDayId }, feedAndIron(day, ground)) };
+  const overdue = async () => {
+    const { outcome } = valueOf(await readVisit(house, company.owner.key, { visitId: next.visitId }));
+    return outcome.ok ? outcome.value.findings.filter(({ rule }) => rule === "watering-in-overdue").map(({ what }) => what) : ["refused"];
+  };
+  expect(await overdue()).toEqual([expect.stringMatching(/^Greenmere \d+ \(put down Monday, Apr 6, 2026\) was to be watered in before this visit/u)]);
+  valueOf(await look({ ...WATER, lawns: {}, said: {}, wateredOn: "2026-04-07", waterDepth: "0.25", watered: { [next.frontId]: "yes", [next.backId]: "yes" } }, next));
+  // A quarter of an inch is less than its label asks for.
+  expect(await overdue()).toHaveLength(1);
+  valueOf(await look({ ...WATER, lawns: {}, said: {}, wateredOn: "2026-04-08", waterDepth: "0.5", watered: { [next.frontId]: "yes" } }, next));
+  expect(await overdue()).toHaveLength(1);
+  valueOf(await look({ ...WATER, lawns: {}, said: {}, wateredOn: "2026-04-08", waterDepth: "", watered: { [next.backId]: "yes" } }, next));
+  expect(await overdue()).toEqual([]);
 });

@@ -93,7 +93,9 @@ test("what is on hand is in the shop, the trucks and the tanks together, and wha
   const after = await factsOf([fed.visitId]);
   // 2.5 lb on each of 6.4 thousand square feet.
   expect(after.onHand.get(day.feedId)).toBe(of("lb", 834n).amount);
-  expect(after.lawnsByProperty.get(fed.propertyId)?.[0]?.lawn.history.map(({ on }) => on)).toContain("2026-04-14");
+  const [front] = after.lawnsByProperty.get(fed.propertyId) ?? [];
+  expect(front?.lawn.history.map(({ on }) => on)).toContain("2026-04-14");
+  expect(front?.putDown.map(({ visitId, line }) => [visitId, line])).toEqual([[fed.visitId, 1], [fed.visitId, 2]]);
 });
 
 test("the labels and names are of what is planned, gear and calibrations of the company, the tools those in use", async () => {

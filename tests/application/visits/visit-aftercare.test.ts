@@ -1,12 +1,14 @@
 import { expect, test } from "vitest";
+import { type LookOnFile } from "#application/properties/lawn-looks";
+import { type PutDownOnZone } from "#application/register/zone-history";
 import { type LawnFacts } from "#application/visits/ticket-facts";
-import { aftercareOfVisit, hoursNotOnFile, spanOfVisit } from "#application/visits/visit-aftercare";
+import { aftercareOfVisit, appliedByPlan, hoursNotOnFile, spanOfVisit } from "#application/visits/visit-aftercare";
 import { type VisitRow } from "#application/visits/visit-rows";
 import { type LabelAftercare } from "#domain/label/aftercare-constraint";
 import { type TicketTreatment } from "#domain/mixing/ticket-question";
 import { of } from "#domain/quantities/quantity";
 import { instantOfMinute } from "#domain/weather/local-hours";
-import { at, FRONT, hoursAfterEnd, labelOf, rowOf, says } from "../../support/aftercare-builders";
+import { at, FRONT, hoursAfterEnd, labelOf, rowOf, says, untilState } from "../../support/aftercare-builders";
 import { day, refusalOf, valueOf } from "../../support/domain-answers";
 import { FEED, IRON, LAWN } from "../../support/ticket";
 
@@ -25,10 +27,13 @@ function visitAt(property: Partial<VisitRow["property"]> = {}, more: Partial<Vis
   };
 }
 
-const lawn = (zoneId: string, more: Partial<LawnFacts> = {}): LawnFacts => ({ propertyId: "property", looks: [], seedings: [], stations: [FRONT], lawn: { ...LAWN, zoneId, name: zoneId }, ...more });
+const lawn = (zoneId: string, more: Partial<LawnFacts> = {}): LawnFacts => ({ propertyId: "property", looks: [], putDown: [], seedings: [], stations: [FRONT], lawn: { ...LAWN, zoneId, name: zoneId }, ...more });
 const treated = (treatment: TicketTreatment, zoneIds: readonly string[], facts: Partial<LabelAftercare["facts"]> = {}): TicketTreatment => ({
   ...treatment, zoneIds, use: { ...treatment.use, aftercare: labelOf(treatment.label.productName, facts) },
 });
+
+const plannedCare = (visit: VisitRow, lawns: readonly LawnFacts[], treatments: readonly TicketTreatment[], setting: Parameters<typeof aftercareOfVisit>[3]) =>
+  aftercareOfVisit(visit, lawns, appliedByPlan(treatments, setting.span), setting);
 
 const watersIn = says("watering-in", { by: hoursAfterEnd(24), depth: { least: of("in", "0.25"), most: "none" }, rain: "counts" });
 const settingFrom = (from: string, until: string) => ({ timeZone: ZONE, zoneDataVersion: "2026a", span: { fromEpochMilliseconds: at(from), untilEpochMilliseconds: at(until) }, programName: "Lawns 2026" });
@@ -36,7 +41,7 @@ const MORNING = settingFrom("2026-04-14T08:00-04:00", "2026-04-14T08:30-04:00");
 const EVENING = settingFrom("2026-04-14T20:30-04:00", "2026-04-14T21:00-04:00");
 
 function windowsOf(visit: VisitRow, facts: Partial<LabelAftercare["facts"]>, setting = EVENING) {
-  const [only] = valueOf(aftercareOfVisit(visit, [lawn("Front")], [treated(FEED, ["Front"], facts)], setting));
+  const [only] = valueOf(plannedCare(visit, [lawn("Front")], [treated(FEED, ["Front"], facts)], setting));
   const watering = only?.timeline.watering;
   if (watering?.kind !== "window") throw new Error(`There is no window: ${String(watering?.kind)}`);
   const iso = (instant: number) => new Date(instant).toISOString().slice(0, 16);
@@ -45,13 +50,13 @@ function windowsOf(visit: VisitRow, facts: Partial<LabelAftercare["facts"]>, set
 
 test("lawns that get the same products are one group, and a lawn that gets none has no aftercare", () => {
   const lawns = [lawn("Front"), lawn("Back"), lawn("Side"), lawn("Untreated")];
-  const groups = valueOf(aftercareOfVisit(visitAt(), lawns, [treated(FEED, ["Front", "Back", "Side"], watersIn), treated(IRON, ["Back"])], MORNING));
+  const groups = valueOf(plannedCare(visitAt(), lawns, [treated(FEED, ["Front", "Back", "Side"], watersIn), treated(IRON, ["Back"])], MORNING));
   expect(groups.map(({ lawnNames }) => lawnNames)).toEqual([["Front", "Side"], ["Back"]]);
 });
 
 test("what one product asks for binds the lawns that get it and no other", () => {
   const notBefore = says("watering-not-before", { untilLaterOf: [hoursAfterEnd(12)] });
-  const groups = valueOf(aftercareOfVisit(visitAt(), [lawn("Front"), lawn("Back")], [treated(FEED, ["Front", "Back"]), treated(IRON, ["Back"], notBefore)], MORNING));
+  const groups = valueOf(plannedCare(visitAt(), [lawn("Front"), lawn("Back")], [treated(FEED, ["Front", "Back"]), treated(IRON, ["Back"], notBefore)], MORNING));
   expect(groups.map(({ timeline }) => rowOf(timeline.steps, "watering"))).toEqual([[], [["may-not", "2026-04-14T12:00", "2026-04-15T00:30"]]]);
 });
 
@@ -77,7 +82,7 @@ test("days without hours are whole days, hours without days are of every day, an
 });
 
 test("hours that nobody knows are said where something wants water, and only there", () => {
-  const aftercareFor = (visit: VisitRow, facts: Partial<LabelAftercare["facts"]>) => valueOf(aftercareOfVisit(visit, [lawn("Front")], [treated(FEED, ["Front"], facts)], MORNING));
+  const aftercareFor = (visit: VisitRow, facts: Partial<LabelAftercare["facts"]>) => valueOf(plannedCare(visit, [lawn("Front")], [treated(FEED, ["Front"], facts)], MORNING));
   const said = (visit: VisitRow, facts: Partial<LabelAftercare["facts"]>) => hoursNotOnFile(visit, aftercareFor(visit, facts)).map(({ level, rule, about }) => [level, rule, ...about]);
   expect(said(visitAt(), watersIn)).toEqual([["take-care", "watering-hours-not-on-file", "4 Sorrel Lane"]]);
   expect(said(visitAt({ wateringWeekdays: "3" }), watersIn)).toEqual([]);
@@ -88,7 +93,7 @@ test("hours that nobody knows are said where something wants water, and only the
 test("a sign stands as long as the later of label and law wants, and a state without a law on file adds none", () => {
   const down = (daysFollowing: number) => says("posting-sign", { upBy: "at-start", mayComeDown: { trigger: "day-following", daysFollowing, orReentryIfLater: false } });
   const signsOf = (state: "IN" | "OH", facts: Partial<LabelAftercare["facts"]>) => {
-    const [only] = valueOf(aftercareOfVisit(visitAt({ state }), [lawn("Front")], [treated(FEED, ["Front"], facts)], MORNING));
+    const [only] = valueOf(plannedCare(visitAt({ state }), [lawn("Front")], [treated(FEED, ["Front"], facts)], MORNING));
     return only?.timeline.steps.filter(({ row, kind }) => row === "sign" && kind === "may-not").map(({ endsAtWords, reasons }) => [endsAtWords, reasons.map(({ basis }) => basis).toSorted()]);
   };
   expect(signsOf("IN", {})).toEqual([["Wednesday, Apr 15, 2026, 12 am", ["law"]]]);
@@ -102,7 +107,7 @@ test("a sign stands as long as the later of label and law wants, and a state wit
 test("a planned visit says when the sign has to be up, in the words of each rule that asks for it", () => {
   const sign = says("posting-sign", { upBy: "before-application", mayComeDown: { trigger: "no-time-required" } });
   const putUp = (facts: Partial<LabelAftercare["facts"]>) =>
-    valueOf(aftercareOfVisit(visitAt({ state: "IN" }), [lawn("Front")], [treated(FEED, ["Front"], facts), treated(IRON, ["Front"])], MORNING))[0]
+    valueOf(plannedCare(visitAt({ state: "IN" }), [lawn("Front")], [treated(FEED, ["Front"], facts), treated(IRON, ["Front"])], MORNING))[0]
       ?.timeline.steps.filter(({ row, kind }) => row === "sign" && kind === "must")
       .map(({ words, reasons }) => [words, reasons.map(({ basis, productName }) => `${basis} ${productName}`)]);
   const lawOfBoth = ["law Harrowgate 32", "law Rustwater Iron"];
@@ -113,14 +118,57 @@ test("a planned visit says when the sign has to be up, in the words of each rule
   ]);
 });
 
+/** What was put down at another visit, a day and an hour before the morning's. */
+function before(label: LabelAftercare, more: Partial<PutDownOnZone> = {}): PutDownOnZone {
+  const application = { startsAtEpochMilliseconds: at("2026-04-13T06:30-04:00"), endsAtEpochMilliseconds: at("2026-04-13T07:00-04:00"), postedAtEpochMilliseconds: "not-posted" } as const;
+  return { visitId: "before", productId: "iron", line: 1, label, application, ...more };
+}
+
+const stillDry = labelOf("Ferrox Foliar", says("watering-not-before", { untilLaterOf: [hoursAfterEnd(48)] }));
+
+test("what was put down on a lawn before keeps what it asks for, and lawns without it are another group", () => {
+  const groups = valueOf(plannedCare(visitAt(), [lawn("Front", { putDown: [before(stillDry)] }), lawn("Back")], [treated(FEED, ["Front", "Back"])], MORNING));
+  expect(groups.map(({ lawnNames, timeline }) => [lawnNames, rowOf(timeline.steps, "watering")])).toEqual([
+    [["Front"], [["may-not", "2026-04-13T10:30", "2026-04-15T11:00"]]],
+    [["Back"], []],
+  ]);
+  expect(groups[0]?.timeline.steps[0]?.reasons.map(({ productName }) => productName)).toEqual(["Ferrox Foliar (put down Monday, Apr 13, 2026)"]);
+});
+
+test("a visit's own record is not before it", () => {
+  const [only] = valueOf(plannedCare(visitAt({}, { visitId: "before" }), [lawn("Front", { putDown: [before(stillDry)] })], [treated(FEED, ["Front"])], MORNING));
+  expect(rowOf(only?.timeline.steps ?? [], "watering")).toEqual([]);
+});
+
+test("what was said of water waters in what came before it", () => {
+  const fed = labelOf("Harrowgate 32", { ...watersIn, ...says("people-and-pets", { untilLaterOf: [untilState("watered-in")] }) });
+  const offTheLawn = (...looks: readonly LookOnFile[]) => {
+    const [only] = valueOf(plannedCare(visitAt(), [lawn("Front", { putDown: [before(fed)], looks })], [treated(IRON, ["Front"])], MORNING));
+    return [rowOf(only?.timeline.steps ?? [], "people-and-pets").length, only?.timeline.findings.some(({ rule }) => rule === "watering-in-overdue")];
+  };
+  const look: LookOnFile = {
+    lawnLookId: "look", zoneId: "Front", seenOn: TUESDAY, seenAtEpochMilliseconds: at("2026-04-13T18:00-04:00"), enteredAtEpochMilliseconds: at("2026-04-13T18:00-04:00"), seenBy: "Rowan Ash",
+    blooms: "not-looked", said: null, words: "", watering: { wateredAtEpochMilliseconds: at("2026-04-13T17:30-04:00"), wateredBy: "sprinklers", depth: "not-stated", toldBy: "customer", words: "" },
+  };
+  expect(offTheLawn()).toEqual([1, true]);
+  expect(offTheLawn({ ...look, watering: null })).toEqual([1, true]);
+  expect(offTheLawn(look)).toEqual([0, false]);
+});
+
+test("the sign of the day before stands as long as the law wants", () => {
+  const [only] = valueOf(plannedCare(visitAt({ state: "IN" }), [lawn("Front", { putDown: [before(labelOf("Ferrox Foliar"), { application: { startsAtEpochMilliseconds: at("2026-04-14T06:30-04:00"), endsAtEpochMilliseconds: at("2026-04-14T07:00-04:00"), postedAtEpochMilliseconds: "not-posted" } })] })], [treated(FEED, ["Front"])], MORNING));
+  const sign = only?.timeline.steps.find(({ row, kind }) => row === "sign" && kind === "may-not");
+  expect(sign?.reasons.map(({ productName, basis }) => `${basis} ${productName}`)).toEqual(["law Ferrox Foliar (put down Tuesday, Apr 14, 2026)", "law Harrowgate 32"]);
+});
+
 test("a second look is asked for as many days later as the visit says", () => {
-  const lookOf = (secondLookAfterDays: number | null) => valueOf(aftercareOfVisit(visitAt({}, { secondLookAfterDays }), [lawn("Front")], [treated(FEED, ["Front"])], MORNING))[0]?.timeline.secondLook?.date;
+  const lookOf = (secondLookAfterDays: number | null) => valueOf(plannedCare(visitAt({}, { secondLookAfterDays }), [lawn("Front")], [treated(FEED, ["Front"])], MORNING))[0]?.timeline.secondLook?.date;
   expect([lookOf(3), lookOf(null)]).toEqual(["2026-04-17", undefined]);
 });
 
 test("a question that can't be meant is refused as a whole", () => {
   const backwards = settingFrom("2026-04-14T08:30-04:00", "2026-04-14T08:00-04:00");
-  expect(refusalOf(aftercareOfVisit(visitAt(), [lawn("Front")], [treated(FEED, ["Front"])], backwards)).sentence).not.toBe("");
+  expect(refusalOf(plannedCare(visitAt(), [lawn("Front")], [treated(FEED, ["Front"])], backwards)).sentence).not.toBe("");
 });
 
 test("the span begins when the truck arrives, else when its day begins, else at nine, and lasts as long as the work", () => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { missingParts, noticeFields } from "#domain/papers/customer-notice";
+import { missingParts, noticeFields, unquotedPrecautions } from "#domain/papers/customer-notice";
 import { NOT_RECORDED, said } from "#domain/papers/paper";
 import { ILLINOIS_NOTICE, NOTICE_AFTER, NOTICE_BEFORE } from "../../support/sample-papers";
 
@@ -46,4 +46,24 @@ test("noticeFields has the facts at the top of a notice in order", () => {
   expect(noticeFields(NOTICE_BEFORE).map(({ label, value }) => [label, value.kind])).toEqual([
     ["Date", "said"], ["Time", "to-write"], ["Applicator", "said"], ["License or registration", "said"],
   ]);
+});
+
+describe("unquotedPrecautions", () => {
+  const words = "Do not allow people or pets to enter the treated area until dried.";
+  const quoting = (asks: string) => ({ countedFrom: "", mindedByCrew: [{ asks: "Clovergone 3D", words: ["dry"] }], groups: [{ lawns: "Front", steps: [{ when: "", what: "", why: [{ asks, words: [words] }] }] }] });
+
+  test("leaves out what a step quotes of the same product, and keeps the rest", () => {
+    const precautions = [{ product: "Clovergone 3D", labelWords: [words, "Keep children away."] }];
+    expect(unquotedPrecautions({ precautions, aftercare: quoting("Clovergone 3D") })).toEqual([{ product: "Clovergone 3D", labelWords: ["Keep children away."] }]);
+    expect(unquotedPrecautions({ precautions: [{ product: "Clovergone 3D", labelWords: [words] }], aftercare: quoting("Clovergone 3D") })).toEqual([]);
+    expect(unquotedPrecautions({ precautions, aftercare: quoting("Another") })).toEqual(precautions);
+    const leaf = [{ product: "Clovergone 3D", labelWords: ["dry", words] }, { product: "Another", labelWords: ["dry"] }];
+    expect(unquotedPrecautions({ precautions: leaf, aftercare: quoting("Clovergone 3D") })).toEqual([{ product: "Another", labelWords: ["dry"] }]);
+  });
+
+  test("keeps all of a notice without steps, and a label that states none says so", () => {
+    expect(unquotedPrecautions({ precautions: NOTICE_BEFORE.precautions })).toEqual(NOTICE_BEFORE.precautions);
+    const none = [{ product: "Greenline", labelWords: "states-none" as const }, { product: "Unread", labelWords: [] }];
+    expect(unquotedPrecautions({ precautions: none, aftercare: quoting("Greenline") })).toEqual(none);
+  });
 });

@@ -7,7 +7,7 @@ import { QUESTION, ticketOf } from "../../support/ticket";
 import { aftercareTimeline } from "#domain/mixing/aftercare";
 import { type LabelAftercare } from "#domain/label/aftercare-constraint";
 import { of } from "#domain/quantities/quantity";
-import { aftercareQuestion, appliedOf, FEED, labelOf, says } from "../../support/aftercare-builders";
+import { aftercareQuestion, appliedOf, FEED, IRON, labelOf, says } from "../../support/aftercare-builders";
 import { valueOf } from "../../support/domain-answers";
 
 const PRINT: TicketToPrint = {
@@ -44,6 +44,21 @@ test("a date is printed where a label sets one, and none where none does", () =>
   const undated = labelOf("Slow", says("watering-in", { by: "not-stated", depth: { least: of("in", "0.25"), most: "none" }, rain: "counts" }));
   expect(whenOf(FEED)).toEqual(["From Friday, May 1, 2026, 4 pm, by Saturday, May 2, 2026, 4 pm"]);
   expect(whenOf(undated)).toEqual(["From Friday, May 1, 2026, 4 pm, when it suits; no date on the label"]);
+});
+
+test("leaf and soil as products want them, and rain that spoils, are printed in the label's words, with their lawns where those differ", () => {
+  const timelineOf = (label: LabelAftercare) => valueOf(aftercareTimeline(aftercareQuestion([appliedOf(label)])));
+  const soil = labelOf("Moistgrub", says("soil-at-application", { state: "moist" }));
+  const [front, back] = [{ lawnNames: ["Front"], timeline: timelineOf(IRON) }, { lawnNames: ["Back"], timeline: timelineOf(soil) }];
+  expect(ticketOnPaper({ ...PRINT, aftercare: [front] }).atApplication).toEqual([
+    { words: "Ferrox Foliar wants a dry leaf when it goes down.", labelWords: "words on leaf-at-application" },
+    { words: "Any rain before Saturday, May 2, 2026, 4 am spoils Ferrox Foliar.", labelWords: "words on rain-that-spoils" },
+  ]);
+  expect(ticketOnPaper({ ...PRINT, aftercare: [front, back] }).atApplication?.map(({ words }) => words)).toEqual([
+    "Ferrox Foliar wants a dry leaf when it goes down (Front).",
+    "Any rain before Saturday, May 2, 2026, 4 am spoils Ferrox Foliar (Front).",
+    "Moistgrub wants moist soil when it goes down (Back).",
+  ]);
 });
 
 test("an answered hold of law carries its answer, another hold does not, and what only says that all is well is left out", () => {

@@ -22,6 +22,7 @@ export async function SeenOnGround({ lawns }: { readonly lawns: readonly LawnOnF
         { id: "at", head: "Seen" },
         { id: "lawn", head: "Lawn" },
         { id: "blooms", head: "Flowers" },
+        { id: "water", head: "Water" },
         { id: "said", head: "In words" },
         { id: "by", head: "Seen by" },
       ]}
@@ -31,11 +32,12 @@ export async function SeenOnGround({ lawns }: { readonly lawns: readonly LawnOnF
           at: `${formatShortDate(look.seenOn)}, ${clockOf(look.seenAtEpochMilliseconds, company.timeZone)}`,
           lawn: look.lawn,
           blooms: BLOOM_SEEN_WORDS[look.blooms],
+          water: look.watering?.words ?? "",
           said: look.said ?? "",
           by: look.seenBy,
         },
       }))}
-      empty={<EmptyState sentence="Nobody has written down what blooms here. The page of a visit asks for it, for all of its lawns at once." />}
+      empty={<EmptyState sentence="Nobody has written down what blooms here or that it was watered in. The page of a visit asks for it, for all of its lawns at once." />}
     />
   );
 }

@@ -1,4 +1,4 @@
-import { type AftercareOfLawns } from "#application/visits/visit-aftercare";
+import { type AftercareOfLawns } from "#domain/mixing/aftercare-of-lawns";
 import { listWords } from "#domain/foundation/list-words";
 import { wateringWorkings } from "#domain/mixing/ticket-working-watering";
 import { AftercareSteps, AftercareTimeline } from "#ui/drawings/aftercare-timeline";
@@ -22,7 +22,7 @@ export function AftercareOfLawnsBlock({ aftercare }: { readonly aftercare: After
         <ul>
           {timeline.lawnAtApplication.map(({ productName, part, state, labelWords }) => (
             <li key={`${productName} ${part}`}>
-              {productName} wants a {state} {part} when it goes down. <Text as="span" size="small" tone="second">{labelWords}</Text>
+              {productName} wants {part === "leaf" ? `a ${state} leaf` : `${state} soil`} when it goes down. <Text as="span" size="small" tone="second">{labelWords}</Text>
             </li>
           ))}
         </ul>

@@ -19,14 +19,15 @@ export function holdId(index: number): string {
   return `hold-${String(index + 1)}`;
 }
 
-function placesOf({ visit, outcome }: VisitOnFile, today: CalendarDate): PlacesOfVisit {
+function placesOf({ visit, outcome, lawns }: VisitOnFile, today: CalendarDate): PlacesOfVisit {
   const treatments = outcome.ok ? outcome.value.question.treatments : [];
+  const putDown = lawns.flatMap((lawn) => lawn.putDown.map(({ label, productId }) => [label.productName, productId] as const));
   return {
     visitId: visit.visitId,
     propertyId: visit.property.propertyId,
     date: visit.stop?.date ?? null,
     dayToPlan: firstDayOpen(visit, today),
-    productIdOf: new Map(treatments.map(({ label, productId }) => [label.productName, productId])),
+    productIdOf: new Map([...putDown, ...treatments.map(({ label, productId }) => [label.productName, productId] as const)]),
   };
 }
 

@@ -15,7 +15,7 @@ import { LookAtLawnsForm } from "./look-at-lawns-form.client";
 
 export const metadata = { title: LOOK_FORM };
 
-/** The crew's form of what blooms on the lawns of a visit, all of them at once. */
+/** The crew's form of what blooms on the lawns of a visit and which were watered in, all of them at once. */
 export default async function LookAtLawnsPage(props: VisitPageProps) {
   const { company } = await pageFor("visits/look-at-lawns");
   const { visit, seen } = await visitOfPage(props);
@@ -30,7 +30,7 @@ export default async function LookAtLawnsPage(props: VisitPageProps) {
           </Link>
         }
         title={LOOK_FORM}
-        sentence="Flowers of weeds, clover, the grass itself or anything else on the lawn. What is written down here is never changed; what is seen later is a look of its own."
+        sentence="Flowers of weeds, clover, the grass itself or anything else on the lawn, and that it was watered in. What is written down here is never changed; what is seen later is a look of its own."
       />
       {seen.lawns.length === 0 ? (
         <EmptyState
@@ -45,7 +45,8 @@ export default async function LookAtLawnsPage(props: VisitPageProps) {
               seenOn: calendarDateIn(company.timeZone, now),
               seenAt: localTimeAt(now, company.timeZone).localTime.slice(0, 5),
               seenById: own,
-              ...Object.fromEntries(seen.lawns.flatMap(({ zoneId }) => [[`lawns.${zoneId}`, "not-looked"], [`said.${zoneId}`, ""]])),
+              ...Object.fromEntries(seen.lawns.flatMap(({ zoneId }) => [[`lawns.${zoneId}`, "not-looked"], [`said.${zoneId}`, ""], [`watered.${zoneId}`, ""]])),
+              ...{ wateredBy: "", waterToldBy: "", wateredOn: "", wateredAt: "", waterDepth: "" },
             }}
             lawns={seen.lawns.map((lawn) => ({ zoneId: lawn.zoneId, words: lawnWords(lawn) }))}
             people={people}

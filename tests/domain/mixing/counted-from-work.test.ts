@@ -1,0 +1,61 @@
+import { expect, test } from "vitest";
+import { type DueReach, type LabelAftercare } from "#domain/label/aftercare-constraint";
+import { aftercareTimeline } from "#domain/mixing/aftercare";
+import { type AftercareStep } from "#domain/mixing/aftercare-step";
+import { type AppliedProduct } from "#domain/mixing/applied-product";
+import { countedFromWork } from "#domain/mixing/counted-from-work";
+import { aftercareQuestion, appliedOf, CHICAGO, earlierOf, hoursAfterEnd, labelOf, says, START, untilState } from "../../support/aftercare-builders";
+import { valueOf } from "../../support/domain-answers";
+
+/** What the ends of a row's steps are counted from. */
+function counted(row: AftercareStep["row"], ...products: readonly AppliedProduct[]) {
+  const { steps } = valueOf(aftercareTimeline(aftercareQuestion(products)));
+  return steps.filter((step) => step.row === row && !step.words.startsWith("Put the sign up")).map((step) => countedFromWork(step, products, CHICAGO));
+}
+
+const of = (facts: Partial<LabelAftercare["facts"]>) => appliedOf(labelOf("Evenfeed 18", facts));
+const off = (untilLaterOf: Parameters<typeof says<"people-and-pets">>[1]["untilLaterOf"]) => of(says("people-and-pets", { untilLaterOf }));
+
+test("hours and days say how long after which end of the work", () => {
+  expect(counted("people-and-pets", off([hoursAfterEnd(4)]))).toEqual(["4 hours after the work ends"]);
+  expect(counted("people-and-pets", off([{ anchor: "application-start", durationMinutes: 90 }]))).toEqual(["90 minutes after the work starts"]);
+  expect(counted("mowing", of(says("mowing-after", { untilLaterOf: [{ anchor: "days", from: "not-said", days: 2 }] })))).toEqual(["2 full days (48 hours) after the work ends"]);
+  expect(counted("watering", of(says("watering-not-before", { untilLaterOf: [hoursAfterEnd(1)] })))).toEqual(["1 hour after the work ends"]);
+});
+
+test("a date of the calendar and a state of the lawn are not counted from the work's hour", () => {
+  expect(counted("people-and-pets", off([{ anchor: "calendar-day", days: 1 }]))).toEqual([null]);
+  expect(counted("people-and-pets", off([untilState("dry")]))).toEqual([null]);
+  expect(counted("people-and-pets", off([untilState("watered-in")]))).toEqual([null]);
+  expect(counted("seeding", of(says("seeding-after", { intervals: [{ method: "any", until: { anchor: "calendar-month", months: 4 } }] })))).toEqual([null]);
+});
+
+test("of several that overlap the one that ends last is meant", () => {
+  const short = appliedOf(labelOf("Ferrox Foliar", says("people-and-pets", { untilLaterOf: [hoursAfterEnd(2)] })));
+  expect(counted("people-and-pets", short, off([hoursAfterEnd(6)]))).toEqual(["6 hours after the work ends"]);
+  expect(counted("people-and-pets", short, off([untilState("dust-settled"), { anchor: "calendar-day", days: 2 }]))).toEqual([null]);
+});
+
+test("what an earlier visit put down does not move with this one", () => {
+  const earlier = earlierOf(labelOf("Slowdry", says("people-and-pets", { untilLaterOf: [hoursAfterEnd(48)] })), START - 3_600_000);
+  expect(counted("people-and-pets", earlier, off([hoursAfterEnd(4)]))).toEqual([null]);
+});
+
+test("what is due says within which time, and days that do not say from when count from the start", () => {
+  const due = (by: DueReach) => of(says("watering-in", { by, depth: "not-stated", rain: "not-stated" }));
+  expect(counted("watering", due(hoursAfterEnd(24)))).toEqual(["24 hours after the work ends"]);
+  expect(counted("watering", due({ anchor: "days", from: "not-said", days: 2 }))).toEqual(["2 full days (48 hours) after the work starts"]);
+  expect(counted("watering", of(says("watering-in", { by: "not-stated", depth: "not-stated", rain: "not-stated" })))).toEqual([null]);
+  expect(counted("watering", due({ anchor: "calendar-day", days: 1 }))).toEqual([null]);
+  expect(counted("watering", due({ anchor: "at-once" }))).toEqual(["1 hour after the work ends"]);
+});
+
+test("rain that would spoil keeps water off for as long, and signs stand from the work or from their own posting", () => {
+  const rain = of({ ...says("rain-that-spoils", { within: hoursAfterEnd(6), from: "any" }), ...says("watering-in", { by: hoursAfterEnd(24), depth: "not-stated", rain: "not-stated" }) });
+  expect(counted("watering", rain)[0]).toBe("6 hours after the work ends");
+  const sign = (mayComeDown: Parameters<typeof says<"posting-sign">>[1]["mayComeDown"]) => of(says("posting-sign", { upBy: "at-start", mayComeDown }));
+  expect(counted("sign", sign({ trigger: "elapsed", anchor: "application-end", durationMinutes: 1440, orReentryIfLater: false }))).toEqual(["24 hours after the work ends"]);
+  expect(counted("sign", sign({ trigger: "elapsed", anchor: "posting", durationMinutes: 1440, orReentryIfLater: false }))).toEqual(["24 hours after the sign is up"]);
+  expect(counted("sign", sign({ trigger: "days-after-completion", daysAfter: 1, orReentryIfLater: false }))).toEqual(["1 full day (24 hours) after the work ends"]);
+  expect(counted("sign", sign({ trigger: "day-following", daysFollowing: 1, orReentryIfLater: false }))).toEqual([null]);
+});
