@@ -5,11 +5,13 @@ import { type MixTicket } from "#domain/mixing/mix-ticket";
 import { type TicketTreatment } from "#domain/mixing/ticket-question";
 import { type TreatedLawn } from "#domain/mixing/treated-area";
 import { fromAmount } from "#domain/quantities/quantity";
+import { answeredBefore } from "#domain/register/former-answer";
 import { type LabelPutDown } from "#domain/register/put-down";
 import { labelInUse, type LabelsRead } from "#application/products/stored-label";
 import { type AnswerOnFile } from "#application/visits/issued-ticket";
 import { type PlannedTreatment } from "#application/visits/visit-rows";
 import { type VisitOnFile } from "#application/visits/read-visit";
+import { heldOf } from "#application/visits/visit-ticket";
 import { type Work } from "#application/use-case";
 
 export type Mix = MixTicket["mixes"][number];
@@ -36,6 +38,7 @@ export interface RecordPlan {
   readonly lawns: readonly { readonly zoneId: string; readonly name: string; readonly grasses: readonly string[] }[];
   readonly mixTicketNumber: number | null;
   readonly findings: readonly Finding[];
+  /** Those that cover holds among the findings; of the others the findings say what was answered before the plan changed. */
   readonly holdAnswers: readonly AnswerOnFile[];
 }
 
@@ -54,7 +57,7 @@ const OF_THE_PLAN_ONLY: ReadonlySet<string> = new Set(["calibration-current", "f
  * no mix (a label that nobody entered, no gear, a lawn taken off the plan) what is on file of it, so that what was done
  * can be written all the same.
  */
-export async function recordPlan(work: Work, { issued, outcome, visit, answers, labels }: VisitOnFile): Promise<RecordPlan> {
+export async function recordPlan(work: Work, { issued, outcome, visit, answers, formerAnswers, labels }: VisitOnFile): Promise<RecordPlan> {
   const { companyId } = work.company;
   const said = issued?.snapshot ?? (outcome.ok ? outcome.value : undefined);
   const mixes = said?.ticket.mixes ?? [];
@@ -76,8 +79,8 @@ export async function recordPlan(work: Work, { issued, outcome, visit, answers, 
     treatments: [...treatments.map((one) => ({ ...named(one, one.rate), ...one })), ...typed.map((one) => ({ ...named(one, one.rate), ...one }))],
     lawns: zones.filter(({ zoneId }) => planned.has(zoneId)).map(({ zoneId, name, grasses }) => ({ zoneId, name, grasses })),
     mixTicketNumber: issued?.number ?? null,
-    findings: (outcome.ok ? outcome.value.findings : outcome.refusal.findings).filter(({ rule }) => !OF_THE_PLAN_ONLY.has(rule)),
-    holdAnswers: answers,
+    findings: [...heldOf(outcome).findings.filter(({ rule }) => !OF_THE_PLAN_ONLY.has(rule)), ...formerAnswers.map((answer) => answeredBefore(answer, work.company.timeZone))],
+    holdAnswers: answers.filter((answer) => !formerAnswers.includes(answer)),
   };
 }
 

@@ -1,11 +1,14 @@
 import { type VisitTicket } from "#application/visits/visit-ticket";
 import { fromStoredJson, isSameStored } from "#application/stored-json";
 import { type Work } from "#application/use-case";
+import { type AnsweredHold, readAnsweredHold } from "#domain/foundation/answered-hold";
 import { groupedBy } from "#domain/foundation/grouping";
 
 /** Who answered a hold of law, under which license, and why it does not apply here. */
 export interface AnswerOnFile {
   readonly rule: string;
+  /** The hold as it was answered; null or missing in what was written before that was kept. */
+  readonly answered?: AnsweredHold | null;
   readonly reason: string;
   readonly by: string;
   readonly license: string;
@@ -26,7 +29,10 @@ export interface IssuedTicket {
   readonly snapshot: TicketSnapshot;
 }
 
-/** What is kept of a ticket when it is issued. */
+/**
+ * What is kept of a ticket when it is issued.
+ * @param answers those that cover its holds
+ */
 export function snapshotOf(ticket: VisitTicket, answers: readonly AnswerOnFile[]): TicketSnapshot {
   return { form: "mix-ticket-1", ...ticket, answers };
 }
@@ -39,9 +45,9 @@ export async function answersOfVisits(work: Work, visitIds: readonly string[]): 
   const licenses = await work.tx.license.findMany({ where: { companyId, licenseId: { in: rows.map(({ licenseId }) => licenseId) } }, select: { licenseId: true, state: true, number: true } });
   const nameOf = new Map(people.map(({ personId, name }) => [personId, name]));
   const licenseOf = new Map(licenses.map(({ licenseId, state, number }) => [licenseId, `${state} ${number}`]));
-  const answers = rows.map(({ visitId, rule, reason, personId, licenseId, answeredAt }) => ({
+  const answers = rows.map(({ visitId, rule, answeredHold, reason, personId, licenseId, answeredAt }) => ({
     visitId,
-    answer: { rule, reason, by: nameOf.get(personId) ?? "", license: licenseOf.get(licenseId) ?? "", answeredAt: answeredAt.toISOString() },
+    answer: { rule, answered: readAnsweredHold(answeredHold), reason, by: nameOf.get(personId) ?? "", license: licenseOf.get(licenseId) ?? "", answeredAt: answeredAt.toISOString() },
   }));
   return new Map([...groupedBy(answers, ({ visitId }) => visitId)].map(([visitId, own]) => [visitId, own.map(({ answer }) => answer)]));
 }

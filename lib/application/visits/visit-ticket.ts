@@ -34,6 +34,11 @@ export interface VisitTicket {
 
 export type TicketOutcome = Outcome<VisitTicket, { readonly refusal: InputRefusal; readonly findings: readonly Finding[] }>;
 
+/** What was found, and the day that it was worked out for; null where no ticket could be. An answer to a hold is for both. */
+export function heldOf(outcome: TicketOutcome): { readonly findings: readonly Finding[]; readonly on: CalendarDate | null } {
+  return outcome.ok ? { findings: outcome.value.findings, on: outcome.value.application.on } : { findings: outcome.refusal.findings, on: null };
+}
+
 /** A visit with what is worked out for it now. */
 export interface WorkedVisit {
   readonly visit: VisitRow;
