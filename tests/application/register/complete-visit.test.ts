@@ -137,7 +137,7 @@ describe("the truth is recorded with its finding", () => {
 
   test("holds that stand on the plan, and why a license holder said that they don't apply", async () => {
     const visit = await aVisitUnderHold(house, company, day);
-    valueOf(await answerHold(house, company.owner.key, { visitId: visit.visitId, rule: visit.rule, licenseId: day.illinoisLicenseId, reason: "The test is in the mail." }));
+    valueOf(await answerHold(house, company.owner.key, { visitId: visit.visitId, hold: visit.hold, licenseId: day.illinoisLicenseId, reason: "The test is in the mail." }));
     const onOneLawn = { lawns: { [visit.frontId]: "done" }, mixes: { "1": { measuredBy: "weight", amount: "6 lb" } } } as const;
     const content = await contentOf(visit, onOneLawn);
     expect(content.findings.map(({ level, rule }) => `${level} ${rule}`)).toContain("hold phosphorus-without-need");

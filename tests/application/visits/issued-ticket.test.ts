@@ -3,6 +3,7 @@ import { answerHold } from "#application/visits/answer-hold";
 import { issueMixTicket } from "#application/visits/issue-mix-ticket";
 import { answersOfVisit, isOfPresentPlan, type IssuedTicket, issuedTicketOf, issuedTicketsOf, snapshotOf } from "#application/visits/issued-ticket";
 import { ticketsOfVisits, type VisitTicket } from "#application/visits/visit-ticket";
+import { readAnsweredHold } from "#domain/foundation/answered-hold";
 import { allWorkings } from "#domain/mixing/ticket-working";
 import { of } from "#domain/quantities/quantity";
 import { aCompany, type TestCompany, valueOf } from "../../support/crew";
@@ -98,12 +99,12 @@ test("a ticket that was issued before strips along water were kept one by one st
 });
 
 test("the answers to a visit's holds say who, under which license, when and why, the oldest first, and go into the ticket", async () => {
-  const { visitId, rule } = await aVisitUnderHold(house, company, day);
+  const { visitId, rule, hold } = await aVisitUnderHold(house, company, day);
   const reason = "The test is in the mail.";
   await aDelivery(house, company, day.starterId);
-  valueOf(await answerHold(house, company.owner.key, { visitId, rule, licenseId: day.illinoisLicenseId, reason }));
+  valueOf(await answerHold(house, company.owner.key, { visitId, hold, licenseId: day.illinoisLicenseId, reason }));
   const answers = await inWorkOf(house, company, (work) => answersOfVisit(work, visitId));
-  expect(answers).toEqual([{ rule, reason, by: company.owner.name, license: expect.stringMatching(/^IL IL-/u) as string, answeredAt: house.now().toISOString() }]);
+  expect(answers).toEqual([{ rule, answered: readAnsweredHold(hold), reason, by: company.owner.name, license: expect.stringMatching(/^IL IL-/u) as string, answeredAt: house.now().toISOString() }]);
   expect((await issuedOf(visitId)).snapshot.answers).toEqual(answers);
   const other = await aCompany(house, "Other Turf");
   expect(await inWorkOf(house, other, (work) => answersOfVisit(work, visitId))).toEqual([]);
