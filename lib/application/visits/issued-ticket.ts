@@ -2,6 +2,7 @@ import { type VisitTicket } from "#application/visits/visit-ticket";
 import { fromStoredJson, isSameStored } from "#application/stored-json";
 import { type Work } from "#application/use-case";
 import { type AnsweredHold, readAnsweredHold } from "#domain/foundation/answered-hold";
+import { type Finding, type FindingSource } from "#domain/foundation/finding";
 import { groupedBy } from "#domain/foundation/grouping";
 
 /** Who answered a hold of law, under which license, and why it does not apply here. */
@@ -76,15 +77,33 @@ export async function issuedTicketOf(work: Work, visitId: string): Promise<Issue
   return (await issuedTicketsOf(work, [visitId])).get(visitId);
 }
 
-/** Whether an issued ticket still says what would be issued now: amounts, day, applicator and aftercare alike. */
+/**
+ * Whether an issued ticket still says what would be issued now: amounts, day, applicator, aftercare, the rules and what
+ * they found alike. Of the findings every hold counts, whoever's it is, since no ticket is issued under one: a shortage in
+ * stock too. Of what wants care and of notes all count but the house's own and those of stock: a crew that reads the paper
+ * must read what label, law, handbook and the weather as it was entered say now. The house's own follow counts, calibrations
+ * and what else is kept up from day to day; they hold nothing back and would make papers old that are still right.
+ */
 export function isOfPresentPlan({ snapshot }: IssuedTicket, present: VisitTicket): boolean {
-  const said = ({ ticket, aftercare, application, span }: TicketSnapshot | VisitTicket) => ({
+  const said = ({ ticket, aftercare, application, span, findings, rulesVersion }: TicketSnapshot | VisitTicket) => ({
     // The strips are what the kept clear area is made of; tickets that were issued before they were kept have none. The
     // steps are words for the same amounts in the same order.
     mixes: ticket.mixes.map((mix) => ({ ...mix, steps: undefined, lawns: mix.lawns.map((lawn) => ({ ...lawn, strips: undefined })) })),
     steps: aftercare.map(({ lawnNames, timeline }) => [lawnNames, timeline.steps]),
     application,
     span,
+    findings: saidToCrew(findings),
+    rulesVersion,
   });
   return isSameStored(said(snapshot), said(present));
+}
+
+const KEPT_UP_FROM_DAY_TO_DAY: ReadonlySet<FindingSource> = new Set(["house", "stock"]);
+
+/** The findings that a ticket must have as they are now, in an order of their own words. */
+function saidToCrew(findings: readonly Finding[]): readonly Finding[] {
+  const wordsOf = ({ level, rule, what, figure, toDo, citation, about }: Finding) => JSON.stringify([level, rule, what, figure, toDo, citation, about]);
+  return findings
+    .filter(({ level, source }) => level === "hold" || !KEPT_UP_FROM_DAY_TO_DAY.has(source))
+    .toSorted((left, right) => (wordsOf(left) < wordsOf(right) ? -1 : 1));
 }

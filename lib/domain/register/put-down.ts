@@ -96,7 +96,7 @@ export function sharePutDown(treatment: LabelPutDown, used: ProductAmount, lawns
   const shared = treated.map((lawn, index): LawnPutDown => {
     const amount = fromAmount(used.dimension, parts[index]?.amount ?? 0n) as ProductAmount;
     const rate = rateOver(amount, lawn.treatedArea);
-    if (treatment !== "not-on-file" && isAboveLabel(rate, treatment)) findings.push(aboveLabel(treatment, lawn, rate));
+    if (treatment !== "not-on-file" && isAboveLabel(amount, lawn, treatment)) findings.push(aboveLabel(treatment, lawn, rate));
     const activeIngredients = treatment === "not-on-file" ? [] : activesOf(treatment, rate);
     return { zoneId: lawn.zoneId, lawnName: lawn.name, treatedArea: lawn.treatedArea, amount, activeIngredients };
   });
@@ -109,11 +109,19 @@ function notCountableIn(treatment: LabelPutDown, used: ProductAmount): SharedPut
   return treatment.label.activeIngredients.filter(({ concentration }) => !activeIngredientIn(used, concentration, density).ok).map(({ name }) => name);
 }
 
-/** Half a mark on a small lawn is no offence: within one part in two hundred counts as at the label's rate. */
-function isAboveLabel(rate: ProductRate, { use: { rates } }: Pick<TicketTreatment, "use">): boolean {
-  const tolerant = { ...rate, amount: rate.amount * 200n, per: rate.per * 201n };
-  if (tolerant.basis === "product-mass-per-area" && rates.basis === tolerant.basis) return compareRates(tolerant, rates.high) > 0;
-  if (tolerant.basis === "product-volume-per-area" && rates.basis === tolerant.basis) return compareRates(tolerant, rates.high) > 0;
+/**
+ * What was used is shared out draw by draw, lot by lot and lawn by lawn in whole canonical units, and each share may end up
+ * to one unit above its exact part. A hundred units, 0.6 micrograms or 0.16 microliters, are more than all shares of one
+ * record come to and less than any scale or cup shows: the room is for counting in whole units, and none for working.
+ */
+const ROOM_OF_SHARES_UNITS = 100n;
+
+/** Held exactly against the label's highest: whatever is more than that is more than the label allows. */
+function isAboveLabel(amount: ProductAmount, { treatedArea }: TreatedLawn, { use: { rates } }: Pick<TicketTreatment, "use">): boolean {
+  if (amount.amount <= ROOM_OF_SHARES_UNITS) return false;
+  const least = rateOver(fromAmount(amount.dimension, amount.amount - ROOM_OF_SHARES_UNITS) as ProductAmount, treatedArea);
+  if (least.basis === "product-mass-per-area" && rates.basis === least.basis) return compareRates(least, rates.high) > 0;
+  if (least.basis === "product-volume-per-area" && rates.basis === least.basis) return compareRates(least, rates.high) > 0;
   return false;
 }
 
