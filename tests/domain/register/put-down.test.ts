@@ -59,7 +59,7 @@ test("a real rate just above the label's highest does not read like it", () => {
 test("any more than the label's highest is said, down to what no scale shows", () => {
   const found = (amount: bigint, squareFeet = "10000") => sharePutDown({ label: FEED.label, use: FEED.use }, { dimension: "mass", amount }, [lawn("front", squareFeet)]).findings.map(({ figure }) => figure);
   const highest = of("lb", "30").amount;
-  expect(found(of("lb", "30.14").amount)).toEqual(["It came to 3.014 lb per 1,000 sq ft; the label's highest is 3 lb per 1,000 sq ft."]);
+  expect(found(of("lb", "30.14").amount)).toEqual(["It came to 3.01 lb per 1,000 sq ft; the label's highest is 3 lb per 1,000 sq ft."]);
   expect(found(of("lb", "30.01").amount)).toHaveLength(1);
   expect([found(highest), found(highest + 100n), found(highest + 101n).length]).toEqual([[], [], 1]);
 });
