@@ -15,6 +15,7 @@ import { instantOfMinute, type Span } from "#domain/weather/local-hours";
 import { type AftercareOfLawns, aftercareOfVisit, hoursNotOnFile, spanOfVisit } from "#application/visits/visit-aftercare";
 import { gearFor, type PlannedApplication, plannedApplication } from "#application/visits/visit-gear";
 import { type LawnFacts, type LicenseOnFile, readTicketFacts, TANK_MARK, type TicketFacts } from "#application/visits/ticket-facts";
+import { availableFor } from "#application/visits/stock-for-visits";
 import { type PlannedTreatment, type VisitRow, visitRows } from "#application/visits/visit-rows";
 import { type Work } from "#application/use-case";
 
@@ -66,7 +67,8 @@ function ticketOf(work: Work, visit: VisitRow, facts: TicketFacts, today: Calend
   const application = plannedApplication(facts, visit.stop, firstDayOpen(visit, today), work.member.personId);
   const lawns = lawnsOf(visit, facts);
   const findings: Finding[] = visit.stop === null ? [onNoDay(visit)] : [];
-  const treatments = visit.treatments.flatMap((planned) => treatmentOf(facts, planned, application, findings));
+  const own = { ...facts, onHand: availableFor(facts, visit.visitId) };
+  const treatments = visit.treatments.flatMap((planned) => treatmentOf(own, planned, application, findings));
   const license = licenseFor(facts.licenses, visit, application);
   const question: TicketQuestion = {
     on: application.on,

@@ -119,7 +119,7 @@ const ROOM_OF_SHARES_UNITS = 100n;
 /** Held exactly against the label's highest: whatever is more than that is more than the label allows. */
 function isAboveLabel(amount: ProductAmount, { treatedArea }: TreatedLawn, { use: { rates } }: Pick<TicketTreatment, "use">): boolean {
   if (amount.amount <= ROOM_OF_SHARES_UNITS) return false;
-  const least = rateOver(fromAmount(amount.dimension, amount.amount - ROOM_OF_SHARES_UNITS) as ProductAmount, treatedArea);
+  const least = rateOver(fromAmount(amount.dimension, amount.amount - ROOM_OF_SHARES_UNITS), treatedArea);
   if (least.basis === "product-mass-per-area" && rates.basis === least.basis) return compareRates(least, rates.high) > 0;
   if (least.basis === "product-volume-per-area" && rates.basis === least.basis) return compareRates(least, rates.high) > 0;
   return false;
