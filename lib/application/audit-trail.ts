@@ -1,5 +1,6 @@
 import { type Prisma } from "#adapters/postgres/generated/client";
 import { type CompanyTransaction } from "#adapters/postgres/company-work";
+import { type AnsweredHold } from "#domain/foundation/answered-hold";
 import { type Work } from "#application/use-case";
 
 /** What was seen or told of one lawn; the depth of water is null where nobody knows it. */
@@ -41,7 +42,7 @@ export type Deed =
   | { readonly deed: "delivery-price-stated"; readonly details: { readonly productName: string; readonly lot: string; readonly receivedAt: string; readonly before: string; readonly paidForOne: string; readonly said: string | null } }
   | { readonly deed: "stock-moved"; readonly details: { readonly productName: string; readonly amount: string } }
   | { readonly deed: "mix-ticket-issued"; readonly details: { readonly number: number; readonly visit: string; readonly street: string } }
-  | { readonly deed: "hold-answered"; readonly details: { readonly rule: string; readonly what: string; readonly reason: string; readonly license: string } }
+  | { readonly deed: "hold-answered"; readonly details: AnsweredHold & { readonly reason: string; readonly license: string } }
   | { readonly deed: "fill-recorded"; readonly details: { readonly number: number; readonly equipment: string; readonly finished: string } }
   | { readonly deed: "clean-out-recorded"; readonly details: { readonly equipment: string; readonly cleanedAt: string; readonly doneBy: string; readonly rinsate: string } }
   | {

@@ -244,6 +244,7 @@ create table hold_answer (
   person_id uuid not null,
   license_id uuid not null,
   answered_at timestamp(3) with time zone not null,
+  answered_hold text not null,
   constraint hold_answer_pkey PRIMARY KEY (company_id, hold_answer_id),
   constraint hold_answer_company_id_license_id_fkey FOREIGN KEY (company_id, license_id) REFERENCES license(company_id, license_id) ON UPDATE CASCADE ON DELETE RESTRICT,
   constraint hold_answer_company_id_person_id_fkey FOREIGN KEY (company_id, person_id) REFERENCES person(company_id, person_id) ON UPDATE CASCADE ON DELETE RESTRICT,
@@ -879,7 +880,7 @@ CREATE UNIQUE INDEX daily_temperature_company_id_request_id_date_key ON public.d
 CREATE UNIQUE INDEX delivery_price_company_id_request_id_key ON public.delivery_price USING btree (company_id, request_id);
 CREATE UNIQUE INDEX fill_company_id_number_key ON public.fill USING btree (company_id, number);
 CREATE INDEX fill_rest_company_id_fill_id_settled_at_idx ON public.fill_rest USING btree (company_id, fill_id, settled_at);
-CREATE UNIQUE INDEX hold_answer_company_id_visit_id_rule_key ON public.hold_answer USING btree (company_id, visit_id, rule);
+CREATE UNIQUE INDEX hold_answer_of_a_hold_is_one ON public.hold_answer USING btree (company_id, visit_id, rule, md5(answered_hold));
 CREATE UNIQUE INDEX invitation_company_id_secret_hash_key ON public.invitation USING btree (company_id, secret_hash);
 CREATE INDEX issued_paper_company_id_subject_id_idx ON public.issued_paper USING btree (company_id, subject_id);
 CREATE UNIQUE INDEX label_confirmation_company_id_label_entry_id_key ON public.label_confirmation USING btree (company_id, label_entry_id);

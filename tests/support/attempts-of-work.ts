@@ -86,10 +86,10 @@ export const ATTEMPTS_OF_WORK = {
   "programs/read-program": async (house, company) => attempt(readProgram, { programId: await aProgram(house, company) }),
   "programs/remove-round": async (house, company) => attempt(removeRound, { roundId: (await aRound(house, company)).roundId }),
   "visits/answer-hold": async (house, company, actor = company.owner) => {
-    const { visitId, rule } = await aVisitUnderHold(house, company, await crewDayOf(house, company));
+    const { visitId, hold } = await aVisitUnderHold(house, company, await crewDayOf(house, company));
     const license = { ...licenseForm(actor.personId), kind: "certified-applicator", state: "IL" } as const;
     const { licenseId } = valueOf(await addLicense(house, company.owner.key, license));
-    return attempt(answerHold, { visitId, rule, licenseId, reason: "A soil test of last week is on its way to the file." });
+    return attempt(answerHold, { visitId, hold, licenseId, reason: "A soil test of last week is on its way to the file." });
   },
   "visits/call-off-visit": async (house, company) =>
     attempt(callOffVisit, { visitId: (await aPlannedVisit(house, company)).visitId, version: 1, reason: "The customer asked" }),

@@ -16,6 +16,8 @@ import { receiveDelivery } from "#application/stock/receive-delivery";
 import { type Work } from "#application/use-case";
 import { type lookAtLawns } from "#application/visits/look-at-lawns";
 import { planVisit } from "#application/visits/plan-visit";
+import { readVisit } from "#application/visits/read-visit";
+import { answeredHold, textOfAnsweredHold } from "#domain/foundation/answered-hold";
 import { type UsState } from "#domain/company/us-state";
 import { type TestCompany, type TestMember, valueOf } from "./crew";
 import { aVehicle, spreaderCalibrationForm, spreaderForm, sprayerCalibrationForm, sprayerForm } from "./gear";
@@ -220,5 +222,16 @@ export async function aSharedFill(house: TestHouse, company: TestCompany, day: C
 export async function aVisitUnderHold(house: TestHouse, company: TestCompany, day: CrewDay) {
   const ground = await aGround(house, company, "IL");
   const tasks = { "0": { productUse: productUseKey(day.starterId, "Established lawns"), rate: "2.5 lb/1,000 sq ft", reason: "feed", lawns: { [ground.frontId]: "yes" } } };
-  return { ...ground, visitId: await aVisitWith(house, company, { ...ground, routeDayId: day.routeDayId }, tasks), rule: "phosphorus-without-need" };
+  const visitId = await aVisitWith(house, company, { ...ground, routeDayId: day.routeDayId }, tasks);
+  const rule = "phosphorus-without-need";
+  const [hold = ""] = await holdsToAnswer(house, company, visitId, rule);
+  return { ...ground, visitId, rule, hold };
+}
+
+/** The open holds of a visit by a rule, as their answers are given to them. */
+export async function holdsToAnswer(house: TestHouse, company: TestCompany, visitId: string, rule: string): Promise<readonly string[]> {
+  const { openHolds, outcome } = valueOf(await readVisit(house, company.owner.key, { visitId }));
+  if (!outcome.ok) throw new Error("No mix ticket can be worked out.");
+  const { on } = outcome.value.application;
+  return openHolds.filter((hold) => hold.rule === rule).map((hold) => textOfAnsweredHold(answeredHold(hold, on)));
 }

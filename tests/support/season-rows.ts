@@ -92,7 +92,7 @@ export async function writeSeasonRows(house: TestHouse, company: TestCompany): P
       data: { companyId, mixTicketId: house.newId(), visitId: id("visit"), number: 1, snapshot: {}, rulesVersion: "1", personId, issuedAt: at },
     });
     await tx.holdAnswer.create({
-      data: { companyId, holdAnswerId: house.newId(), visitId: id("visit"), rule: "a-rule", reason: "It does not apply.", personId, licenseId: company.licenseId, answeredAt: at },
+      data: { companyId, holdAnswerId: house.newId(), visitId: id("visit"), rule: "a-rule", answeredHold: "", reason: "It does not apply.", personId, licenseId: company.licenseId, answeredAt: at },
     });
     await tx.fill.create({
       data: {

@@ -1,3 +1,4 @@
+import { type AnsweredHold, readAnsweredHold } from "#domain/foundation/answered-hold";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { groupedBy } from "#domain/foundation/grouping";
 import { type ContainerOnHand } from "#domain/mixing/products-to-load";
@@ -14,6 +15,8 @@ import { type IssuedTicket, issuedTicketsOf } from "#application/visits/issued-t
 export interface AnswerToHold {
   readonly visitId: string;
   readonly rule: string;
+  /** Null where it was not kept what was answered. */
+  readonly answered: AnsweredHold | null;
   readonly reason: string;
   readonly by: string;
   readonly license: string;
@@ -41,8 +44,8 @@ export async function readDayFacts(work: Work, visitIds: readonly string[]): Pro
     ticketOf: await issuedTicketsOf(work, visitIds),
     recordOf: new Map(records.map(({ visitId, registerEntryId, number }) => [visitId, { registerEntryId, number }])),
     answersOf: groupedBy(
-      answers.map(({ visitId, rule, reason, personId, licenseId, answeredAt }) => ({
-        visitId, rule, reason, answeredAt, by: nameOf.get(personId) ?? "", license: licenseOf.get(licenseId) ?? "",
+      answers.map(({ visitId, rule, answeredHold, reason, personId, licenseId, answeredAt }) => ({
+        visitId, rule, answered: readAnsweredHold(answeredHold), reason, answeredAt, by: nameOf.get(personId) ?? "", license: licenseOf.get(licenseId) ?? "",
       })),
       ({ visitId }) => visitId,
     ),

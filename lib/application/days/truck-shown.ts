@@ -1,3 +1,4 @@
+import { answerCovering } from "#domain/foundation/answered-hold";
 import { type Finding, hold } from "#domain/foundation/finding";
 import { type FindingAt } from "#domain/foundation/finding-causes";
 import { type LoadingList } from "#domain/mixing/loading-list";
@@ -11,7 +12,7 @@ import { type AnswerToHold, type DayFacts } from "#application/days/day-facts";
 import { loadedStopOf, type LoadFacts, tankPlanOfDay } from "#application/days/tank-plan-of-day";
 import { type HoursOfDay, questionOfDay, type StopOfDay } from "#application/days/travel-of-day";
 import { isOfPresentPlan } from "#application/visits/issued-ticket";
-import { type TicketOutcome } from "#application/visits/visit-ticket";
+import { heldOf, type TicketOutcome } from "#application/visits/visit-ticket";
 import { type VisitRow } from "#application/visits/visit-rows";
 
 /** A finding as a screen shows it: a hold of law may have been answered by a license holder. */
@@ -114,7 +115,7 @@ export function truckShown(row: TruckRow, stops: readonly StopOfDay[], shop: Pos
 function stopShown(visit: VisitRow, outcome: TicketOutcome, times: TimedStop | undefined, facts: DayFacts, aboard: AboardAtStop | null): StopShown {
   const answers = facts.answersOf.get(visit.visitId) ?? [];
   const late = findingsOfStop({ street: visit.property.street, lateSeconds: times?.lateSeconds ?? 0 });
-  const findings = [...late, ...findingsOf(visit, outcome)].map((finding): FindingShown => ({ finding, answer: answerTo(finding, answers) }));
+  const findings = [...late, ...findingsOf(visit, outcome)].map((finding): FindingShown => ({ finding, answer: answerCovering(finding, heldOf(outcome).on, answers) ?? null }));
   const issued = facts.ticketOf.get(visit.visitId);
   const isPlanned = visit.state === "planned";
   return {
@@ -143,9 +144,4 @@ function findingsOf(visit: VisitRow, outcome: TicketOutcome): readonly Finding[]
   const because = hold("office", { rule: "ticket-not-workable", source: "house", what: refusal.sentence, toDo: "Change the plan of the visit.", about: [visit.name] });
   // Where a treatment fell away for a reason that is named, "nothing is planned" would only repeat it.
   return findings.some(({ level }) => level === "hold") ? findings : [because, ...findings];
-}
-
-function answerTo(finding: Finding, answers: readonly AnswerToHold[]): AnswerToHold | null {
-  if (finding.level !== "hold" || finding.answerableBy !== "license-holder") return null;
-  return answers.find(({ rule }) => rule === finding.rule) ?? null;
 }

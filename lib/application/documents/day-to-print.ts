@@ -126,7 +126,7 @@ async function stopsOnFile(work: Work, visitIds: readonly string[]): Promise<rea
 function whyNoTicket(visit: VisitRow, outcome: TicketOutcome, issued: IssuedTicket | undefined, answers: readonly AnswerOnFile[]): string | null {
   if (visit.state !== "planned") return "somebody has been there already.";
   if (visit.treatments.length === 0) return null;
-  const holds = openHolds(outcome.ok ? outcome.value.findings : outcome.refusal.findings, answers);
+  const holds = openHolds(outcome, answers);
   if (holds.length > 0) return `a hold stands. ${[...new Set(holds.map(holdWords))].join(" ")}`;
   if (!outcome.ok) return outcome.refusal.refusal.sentence;
   if (issued === undefined) return "no mix ticket was issued.";

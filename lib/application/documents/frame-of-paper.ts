@@ -48,8 +48,9 @@ export function licenseOnPaper(license: LicenseOnFile | null): string | null {
 
 /** Answers to holds of law in the words of papers. */
 export function answersOnPaper({ company: { timeZone } }: Work, answers: readonly AnswerOnFile[]): readonly AnswerOnPaper[] {
-  return answers.map(({ rule, reason, by, license, answeredAt }) => ({
+  return answers.map(({ rule, answered = null, reason, by, license, answeredAt }) => ({
     rule,
+    answered,
     words: `Answered by ${by}, license ${license}, ${momentOnPaper(Date.parse(answeredAt), timeZone)}: ${reason}`,
   }));
 }

@@ -6,6 +6,7 @@ import { formatQuantity } from "#domain/quantities/format-quantity";
 import { type Quantity } from "#domain/quantities/quantity";
 import { RULES_VERSION } from "#domain/rules/packs-on-file";
 import { sharePutDown, usesPutDown } from "#domain/register/put-down";
+import { checkWeatherRead } from "#domain/register/weather-read";
 import { type RecordContent, type RecordedAmount, type RecordedLicense, type RecordedTreatment, type RecordedWeather } from "#domain/register/record-content";
 import { type CompletedForm, reachedLawns } from "#application/register/complete-visit.schema";
 import { findingsOfRecord } from "#application/register/findings-of-record";
@@ -35,7 +36,7 @@ export async function recordOfVisit(work: Work, form: CompletedForm, facts: Reco
   const { visit, plan, used } = facts;
   const company = await work.tx.company.findUniqueOrThrow({ where: { companyId } });
   const crew = await crewOf(work, form, visit.property.state);
-  const shared = used.used.map((one) => treatmentOf(one, form, facts));
+  const shared = used.used.map((one) => treatmentOf(one, form, facts, timeZone));
   const ofRecord = await findingsOfRecord(work, form, { ...facts, ...crew, unplanned: used.unplanned });
   const { street, city, state, zip, propertyId } = visit.property;
   return {
@@ -91,7 +92,8 @@ function licenseOf(licenses: readonly LicenseOnFile[], personId: string, state: 
   return { kind, state: best.state, number, category, expiresOn };
 }
 
-function treatmentOf(used: ReallyUsed, form: CompletedForm, { plan, used: { lotNumbers, unplanned } }: RecordFacts): { readonly treatment: RecordedTreatment; readonly findings: readonly Finding[] } {
+function treatmentOf(used: ReallyUsed, form: CompletedForm, facts: RecordFacts, timeZone: string): { readonly treatment: RecordedTreatment; readonly findings: readonly Finding[] } {
+  const { plan, used: { lotNumbers, unplanned } } = facts;
   const treatment = [...plan.treatments, ...unplanned].find(({ line }) => line === used.line);
   if (treatment === undefined) throw new Error(`treatment ${String(used.line)} of a record is one that was planned`);
   const { line, draw, measuredBy, total, lots } = used;
@@ -99,7 +101,8 @@ function treatmentOf(used: ReallyUsed, form: CompletedForm, { plan, used: { lotN
   const reached = treatment.lawns.filter(({ zoneId }) => isReached.has(zoneId));
   const shared = sharePutDown(treatment.label, total, reached, draw?.sprayed);
   return {
-    findings: shared.findings,
+    // Where nothing of it went down, no weather was wrong for it.
+    findings: [...shared.findings, ...(shared.lawns.length === 0 ? [] : checkWeatherRead(treatment.label, form, { ...facts, timeZone }))],
     treatment: {
       line,
       productId: treatment.productId,

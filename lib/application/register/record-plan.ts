@@ -7,11 +7,13 @@ import { type SpotWork, type TicketTreatment } from "#domain/mixing/ticket-quest
 import { shareTreated, type TreatedLawn } from "#domain/mixing/treated-area";
 import { rateBases } from "#domain/quantities/rate";
 import { fromAmount } from "#domain/quantities/quantity";
+import { answeredBefore } from "#domain/register/former-answer";
 import { type LabelPutDown } from "#domain/register/put-down";
 import { labelInUse, type LabelsRead } from "#application/products/stored-label";
 import { type AnswerOnFile } from "#application/visits/issued-ticket";
 import { type PlannedTreatment } from "#application/visits/visit-rows";
 import { type VisitOnFile } from "#application/visits/read-visit";
+import { heldOf } from "#application/visits/visit-ticket";
 import { type Work } from "#application/use-case";
 
 export type Mix = MixTicket["mixes"][number];
@@ -45,6 +47,7 @@ export interface RecordPlan {
   readonly lawns: readonly { readonly zoneId: string; readonly name: string; readonly grasses: readonly string[] }[];
   readonly mixTicketNumber: number | null;
   readonly findings: readonly Finding[];
+  /** Those that cover holds among the findings; of the others the findings say what was answered before the plan changed. */
   readonly holdAnswers: readonly AnswerOnFile[];
 }
 
@@ -63,7 +66,7 @@ const OF_THE_PLAN_ONLY: ReadonlySet<string> = new Set(["calibration-current", "f
  * no mix (a label that nobody entered, no gear, a lawn taken off the plan) what is on file of it, so that what was done
  * can be written all the same.
  */
-export async function recordPlan(work: Work, { issued, outcome, visit, answers, labels }: VisitOnFile): Promise<RecordPlan> {
+export async function recordPlan(work: Work, { issued, outcome, visit, answers, formerAnswers, labels }: VisitOnFile): Promise<RecordPlan> {
   const { companyId } = work.company;
   const said = issued?.snapshot ?? (outcome.ok ? outcome.value : undefined);
   const mixes = said?.ticket.mixes ?? [];
@@ -85,8 +88,8 @@ export async function recordPlan(work: Work, { issued, outcome, visit, answers, 
     treatments: [...treatments.map((one) => ({ ...named(one, one.rate), ...one })), ...typed.map((one) => ({ ...named(one, one.rate), ...one }))],
     lawns: zones.filter(({ zoneId }) => planned.has(zoneId)).map(({ zoneId, name, grasses }) => ({ zoneId, name, grasses })),
     mixTicketNumber: issued?.number ?? null,
-    findings: (outcome.ok ? outcome.value.findings : outcome.refusal.findings).filter(({ rule }) => !OF_THE_PLAN_ONLY.has(rule)),
-    holdAnswers: answers,
+    findings: [...heldOf(outcome).findings.filter(({ rule }) => !OF_THE_PLAN_ONLY.has(rule)), ...formerAnswers.map((answer) => answeredBefore(answer, work.company.timeZone))],
+    holdAnswers: answers.filter((answer) => !formerAnswers.includes(answer)),
   };
 }
 

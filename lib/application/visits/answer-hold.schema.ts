@@ -3,7 +3,8 @@ import { idField, requiredLine } from "#application/field.schema";
 
 export const answerHoldSchema = z.object({
   visitId: idField,
-  rule: z.string("Choose the hold.").regex(/^[a-z][a-z-]{2,60}$/, "Choose the hold."),
+  /** The hold as the one who answers read it, on the day it was read for: what `textOfAnsweredHold` says of it. */
+  hold: z.string("Choose the hold.").min(1, "Choose the hold.").max(20_000, "Choose the hold."),
   licenseId: idField,
   reason: requiredLine("why it does not apply here", 500),
 });

@@ -18,7 +18,7 @@ export const issueMixTicket = useCase("visits/issue-mix-ticket", issueMixTicketS
   await lockCompany(work.tx);
   const found = await visitOnFile(work, visitId);
   if (found === undefined) return notFound("visit");
-  const { outcome, openHolds, issued, visit, answers } = found;
+  const { outcome, openHolds, issued, visit, answers, formerAnswers } = found;
   if (visit.state !== "planned") return conflict("This visit is over. A mix ticket is for what is still to be done.");
   if (!outcome.ok) return conflict(`No mix ticket: ${outcome.refusal.refusal.sentence}`);
   if (openHolds.length > 0) {
@@ -36,7 +36,7 @@ export const issueMixTicket = useCase("visits/issue-mix-ticket", issueMixTicketS
       mixTicketId,
       visitId,
       number,
-      snapshot: toStoredJson(snapshotOf(outcome.value, answers)),
+      snapshot: toStoredJson(snapshotOf(outcome.value, answers.filter((answer) => !formerAnswers.includes(answer)))),
       rulesVersion: outcome.value.rulesVersion,
       personId: work.member.personId,
       issuedAt: work.now,

@@ -1,11 +1,15 @@
 import { type VisitTicket } from "#application/visits/visit-ticket";
 import { fromStoredJson, isSameStored } from "#application/stored-json";
 import { type Work } from "#application/use-case";
+import { type AnsweredHold, readAnsweredHold } from "#domain/foundation/answered-hold";
+import { type Finding, type FindingSource } from "#domain/foundation/finding";
 import { groupedBy } from "#domain/foundation/grouping";
 
 /** Who answered a hold of law, under which license, and why it does not apply here. */
 export interface AnswerOnFile {
   readonly rule: string;
+  /** The hold as it was answered; null or missing in what was written before that was kept. */
+  readonly answered?: AnsweredHold | null;
   readonly reason: string;
   readonly by: string;
   readonly license: string;
@@ -26,7 +30,10 @@ export interface IssuedTicket {
   readonly snapshot: TicketSnapshot;
 }
 
-/** What is kept of a ticket when it is issued. */
+/**
+ * What is kept of a ticket when it is issued.
+ * @param answers those that cover its holds
+ */
 export function snapshotOf(ticket: VisitTicket, answers: readonly AnswerOnFile[]): TicketSnapshot {
   return { form: "mix-ticket-1", ...ticket, answers };
 }
@@ -39,9 +46,9 @@ export async function answersOfVisits(work: Work, visitIds: readonly string[]): 
   const licenses = await work.tx.license.findMany({ where: { companyId, licenseId: { in: rows.map(({ licenseId }) => licenseId) } }, select: { licenseId: true, state: true, number: true } });
   const nameOf = new Map(people.map(({ personId, name }) => [personId, name]));
   const licenseOf = new Map(licenses.map(({ licenseId, state, number }) => [licenseId, `${state} ${number}`]));
-  const answers = rows.map(({ visitId, rule, reason, personId, licenseId, answeredAt }) => ({
+  const answers = rows.map(({ visitId, rule, answeredHold, reason, personId, licenseId, answeredAt }) => ({
     visitId,
-    answer: { rule, reason, by: nameOf.get(personId) ?? "", license: licenseOf.get(licenseId) ?? "", answeredAt: answeredAt.toISOString() },
+    answer: { rule, answered: readAnsweredHold(answeredHold), reason, by: nameOf.get(personId) ?? "", license: licenseOf.get(licenseId) ?? "", answeredAt: answeredAt.toISOString() },
   }));
   return new Map([...groupedBy(answers, ({ visitId }) => visitId)].map(([visitId, own]) => [visitId, own.map(({ answer }) => answer)]));
 }
@@ -70,15 +77,33 @@ export async function issuedTicketOf(work: Work, visitId: string): Promise<Issue
   return (await issuedTicketsOf(work, [visitId])).get(visitId);
 }
 
-/** Whether an issued ticket still says what would be issued now: amounts, day, applicator and aftercare alike. */
+/**
+ * Whether an issued ticket still says what would be issued now: amounts, day, applicator, aftercare, the rules and what
+ * they found alike. Of the findings every hold counts, whoever's it is, since no ticket is issued under one: a shortage in
+ * stock too. Of what wants care and of notes all count but the house's own and those of stock: a crew that reads the paper
+ * must read what label, law, handbook and the weather as it was entered say now. The house's own follow counts, calibrations
+ * and what else is kept up from day to day; they hold nothing back and would make papers old that are still right.
+ */
 export function isOfPresentPlan({ snapshot }: IssuedTicket, present: VisitTicket): boolean {
-  const said = ({ ticket, aftercare, application, span }: TicketSnapshot | VisitTicket) => ({
+  const said = ({ ticket, aftercare, application, span, findings, rulesVersion }: TicketSnapshot | VisitTicket) => ({
     // The strips are what the kept clear area is made of; tickets that were issued before they were kept have none. The
     // steps are words for the same amounts in the same order.
     mixes: ticket.mixes.map((mix) => ({ ...mix, steps: undefined, lawns: mix.lawns.map((lawn) => ({ ...lawn, strips: undefined })) })),
     steps: aftercare.map(({ lawnNames, timeline }) => [lawnNames, timeline.steps]),
     application,
     span,
+    findings: saidToCrew(findings),
+    rulesVersion,
   });
   return isSameStored(said(snapshot), said(present));
+}
+
+const KEPT_UP_FROM_DAY_TO_DAY: ReadonlySet<FindingSource> = new Set(["house", "stock"]);
+
+/** The findings that a ticket must have as they are now, in an order of their own words. */
+function saidToCrew(findings: readonly Finding[]): readonly Finding[] {
+  const wordsOf = ({ level, rule, what, figure, toDo, citation, about }: Finding) => JSON.stringify([level, rule, what, figure, toDo, citation, about]);
+  return findings
+    .filter(({ level, source }) => level === "hold" || !KEPT_UP_FROM_DAY_TO_DAY.has(source))
+    .toSorted((left, right) => (wordsOf(left) < wordsOf(right) ? -1 : 1));
 }

@@ -1,6 +1,7 @@
 import { z } from "zod";
+import { answerCovering, formerAnswers } from "#domain/foundation/answered-hold";
 import { type CalendarDate, calendarDateIn } from "#domain/foundation/calendar-date";
-import { type HoldAnswerer, holdsOf, type Finding } from "#domain/foundation/finding";
+import { holdsOf, type Finding } from "#domain/foundation/finding";
 import { accept } from "#domain/foundation/outcome";
 import { idField } from "#application/field.schema";
 import { notFound } from "#application/refusal";
@@ -8,13 +9,15 @@ import { calendarDayOf, dayOf } from "#application/stored-day";
 import { answersOfVisit, type AnswerOnFile, issuedTicketOf, type IssuedTicket } from "#application/visits/issued-ticket";
 import { costOfVisit, type CostOfVisit } from "#application/visits/cost-of-visit";
 import { lawnsSeen } from "#application/visits/lawns-seen";
-import { ticketsOfVisits, type WorkedVisit } from "#application/visits/visit-ticket";
+import { heldOf, type TicketOutcome, ticketsOfVisits, type WorkedVisit } from "#application/visits/visit-ticket";
 import { useCase, type Work } from "#application/use-case";
 
 /** A visit with what is worked out for it now, what was issued, and what was answered. */
 export interface VisitOnFile extends WorkedVisit {
   readonly issued: IssuedTicket | undefined;
   readonly answers: readonly AnswerOnFile[];
+  /** Those of the answers that cover none of its holds any more: they were given before the plan changed. */
+  readonly formerAnswers: readonly AnswerOnFile[];
   /** The holds that nobody has answered; while there is one, no mix ticket is issued. */
   readonly openHolds: readonly Extract<Finding, { level: "hold" }>[];
   readonly record: { readonly registerEntryId: string; readonly number: number } | undefined;
@@ -53,18 +56,21 @@ export async function visitOnFile(work: Work, visitId: string): Promise<VisitOnF
     ...found,
     issued: await issuedTicketOf(work, visitId),
     answers,
-    openHolds: openHolds(outcome.ok ? outcome.value.findings : outcome.refusal.findings, answers),
+    formerAnswers: formerAnswers(heldOf(outcome).findings, heldOf(outcome).on, answers),
+    openHolds: openHolds(outcome, answers),
     record: record ?? undefined,
     secondLook: look === null ? undefined : { visitId: look.visitId, opensOn: calendarDayOf(look.opensOn) },
     mayAnswerWith: licenses.map(({ licenseId, number, expiresOn }) => ({ licenseId, number, expiresOn: calendarDayOf(expiresOn) })),
   };
 }
 
-/** Only a hold of law is answered, by a license holder; the others go when the plan changes. */
-export function openHolds(findings: readonly Finding[], answers: readonly { readonly rule: string }[]): VisitOnFile["openHolds"] {
-  const answered = new Set(answers.map(({ rule }) => rule));
-  const mayBeAnswered: HoldAnswerer = "license-holder";
-  return holdsOf(findings).filter(({ rule, answerableBy }) => !(answerableBy === mayBeAnswered && answered.has(rule)));
+/**
+ * The holds that no answer covers. Only a hold of law is answered, by a license holder, and each for itself: the same rule
+ * about another lawn, product, figure or day asks anew. The others go when the plan changes.
+ */
+export function openHolds(outcome: TicketOutcome, answers: readonly AnswerOnFile[]): VisitOnFile["openHolds"] {
+  const { findings, on } = heldOf(outcome);
+  return holdsOf(findings).filter((hold) => answerCovering(hold, on, answers) === undefined);
 }
 
 /** One visit with its mix ticket as it is worked out now, its holds and their answers, and where it is asked for what its products cost. */

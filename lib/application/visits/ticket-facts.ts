@@ -16,6 +16,7 @@ import { type CalibrationOnFile, calibrationsOnFile, type EquipmentOnFile, equip
 import { type LabelsRead, labelsOfProducts } from "#application/products/stored-label";
 import { type LookOnFile, looksOfZones } from "#application/properties/lawn-looks";
 import { calendarDayOf, calendarDayOrNone } from "#application/stored-day";
+import { type StockForVisits, stockForVisits } from "#application/visits/stock-for-visits";
 import { type Work } from "#application/use-case";
 import { historyOfZones, productsOfRecords, type PutDownOnZone, putDownOnZones, recordsOfProperties, usesOfRecords } from "#application/register/zone-history";
 import { type VisitRow } from "#application/visits/visit-rows";
@@ -46,15 +47,13 @@ export interface LawnFacts {
 }
 
 /** Everything on file that the mix tickets of some visits are computed from, read once for all of them. */
-export interface TicketFacts {
+export interface TicketFacts extends StockForVisits {
   readonly lawnsByProperty: ReadonlyMap<string, readonly LawnFacts[]>;
   /** Of the products that are planned and of those that were put down on the lawns before. */
   readonly labels: LabelsRead;
   readonly gear: readonly EquipmentOnFile[];
   readonly calibrations: readonly CalibrationOnFile[];
   readonly tools: readonly TicketTool[];
-  /** Per product what the shop, the trucks and the tanks hold, in canonical units. */
-  readonly onHand: ReadonlyMap<string, bigint>;
   readonly productOf: ReadonlyMap<string, { readonly name: string; readonly countedBy: "mass" | "volume" }>;
   readonly personOf: ReadonlyMap<string, string>;
   readonly licenses: readonly LicenseOnFile[];
@@ -84,7 +83,7 @@ export async function readTicketFacts(work: Work, visits: readonly VisitRow[]): 
     gear,
     calibrations: await calibrationsOnFile(work, gear),
     tools: await toolsOf(work),
-    onHand: await onHandOf(work, productIds),
+    ...(await stockForVisits(work, visits.map(({ visitId }) => visitId), productIds)),
     productOf: new Map(products.map(({ productId, name, countedBy }) => [productId, { name, countedBy: countedBy as "mass" | "volume" }])),
     personOf: new Map(people.map(({ personId, name }) => [personId, name])),
     licenses: await licensesOnFile(work),
@@ -166,22 +165,6 @@ async function toolsOf(work: Work): Promise<readonly TicketTool[]> {
     const parsed = parseQuantity(mark, { field: "mark", dimensions: [dimension as "mass" | "volume"] });
     return parsed.ok ? [{ name, mark: parsed.value.exact }] : [];
   });
-}
-
-async function onHandOf(work: Work, productIds: readonly string[]): Promise<ReadonlyMap<string, bigint>> {
-  const { companyId } = work.company;
-  const lots = await work.tx.lot.findMany({ where: { companyId, productId: { in: [...productIds] } } });
-  const places = await work.tx.stockLocation.findMany({ where: { companyId, kind: { in: ["shop", "truck", "tank"] } } });
-  const balances = await work.tx.stockBalance.findMany({
-    where: { companyId, lotId: { in: lots.map(({ lotId }) => lotId) }, stockLocationId: { in: places.map(({ stockLocationId }) => stockLocationId) } },
-  });
-  const productOfLot = new Map(lots.map(({ lotId, productId }) => [lotId, productId]));
-  const sums = new Map<string, bigint>();
-  for (const { lotId, amount } of balances) {
-    const productId = productOfLot.get(lotId) ?? "";
-    sums.set(productId, (sums.get(productId) ?? 0n) + amount);
-  }
-  return sums;
 }
 
 /** The licenses on file that nobody took back, the one that runs longest first. */

@@ -17,6 +17,7 @@ import { type AftercareOfLawns } from "#domain/mixing/aftercare-of-lawns";
 import { aftercareOfVisit, appliedByPlan, hoursNotOnFile, spanOfVisit } from "#application/visits/visit-aftercare";
 import { gearFor, type PlannedApplication, plannedApplication } from "#application/visits/visit-gear";
 import { type LawnFacts, type LicenseOnFile, readTicketFacts, TANK_MARK, type TicketFacts } from "#application/visits/ticket-facts";
+import { availableFor } from "#application/visits/stock-for-visits";
 import { type PlannedTreatment, type VisitRow, visitRows } from "#application/visits/visit-rows";
 import { type Work } from "#application/use-case";
 
@@ -35,6 +36,11 @@ export interface VisitTicket {
 }
 
 export type TicketOutcome = Outcome<VisitTicket, { readonly refusal: InputRefusal; readonly findings: readonly Finding[] }>;
+
+/** What was found, and the day that it was worked out for; null where no ticket could be. An answer to a hold is for both. */
+export function heldOf(outcome: TicketOutcome): { readonly findings: readonly Finding[]; readonly on: CalendarDate | null } {
+  return outcome.ok ? { findings: outcome.value.findings, on: outcome.value.application.on } : { findings: outcome.refusal.findings, on: null };
+}
 
 /** A visit with what is worked out for it now. */
 export interface WorkedVisit {
@@ -63,7 +69,8 @@ function ticketOf(work: Work, visit: VisitRow, facts: TicketFacts, today: Calend
   const application = plannedApplication(facts, visit.stop, firstDayOpen(visit, today), work.member.personId);
   const lawns = lawnsOf(visit, facts);
   const findings: Finding[] = visit.stop === null ? [onNoDay(visit)] : [];
-  const treatments = visit.treatments.flatMap((planned) => treatmentOf(facts, planned, application, findings));
+  const own = { ...facts, onHand: availableFor(facts, visit.visitId) };
+  const treatments = visit.treatments.flatMap((planned) => treatmentOf(own, planned, application, findings));
   const license = licenseFor(facts.licenses, visit, application);
   const question: TicketQuestion = {
     on: application.on,

@@ -77,7 +77,7 @@ export function checkLicense({ name, license }: TicketApplicator, treatments: re
 
 const COUNTED_BY = { mass: "weight", volume: "volume" } as const;
 
-/** What the visit needs of a product in all against what the shop and the trucks hold. */
+/** What the visit needs of a product in all against what there is for it: in the shop, on the trucks, and mixed for it already. */
 export function checkStock(treatment: TicketTreatment, needed: ProductAmount): readonly Finding[] {
   const { label, onHand } = treatment;
   if (onHand.dimension !== needed.dimension) {
@@ -98,7 +98,7 @@ export function checkStock(treatment: TicketTreatment, needed: ProductAmount): r
       rule: "stock-short",
       source: "stock",
       what: `Not enough ${label.productName} is on hand.`,
-      figure: `The visit needs ${wanted}; the shop and the trucks hold ${there}.`,
+      figure: `The visit needs ${wanted}; the shop, the trucks and what is mixed for it come to ${there}.`,
       toDo: "Receive more, or count what is there.",
       about: [label.productName],
     }),

@@ -59,8 +59,9 @@ function chainFindings({ isUnaltered, number }: RecordInRegister): readonly Find
 }
 
 function answersOf({ holdAnswers, timeZone }: RecordContent): readonly AnswerOnPaper[] {
-  return holdAnswers.map(({ rule, reason, by, license, answeredAt }) => ({
+  return holdAnswers.map(({ rule, answered = null, reason, by, license, answeredAt }) => ({
     rule,
+    answered,
     words: `Answered by ${by}, license ${license}, ${momentOnPaper(Date.parse(answeredAt), timeZone)}: ${reason}`,
   }));
 }

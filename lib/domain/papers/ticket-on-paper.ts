@@ -1,3 +1,4 @@
+import { type AnsweredHold, answerInDocument } from "#domain/foundation/answered-hold";
 import { type Finding } from "#domain/foundation/finding";
 import { withoutFullStop } from "#domain/foundation/full-stop";
 import { canonicalAmountOf } from "#domain/quantities/exact-quantity";
@@ -20,6 +21,8 @@ import { answeredLine, findingLine, NOT_RECORDED, type PaperField, type PaperFin
 /** An answer that a license holder gave to a hold of law, as papers print it after the hold. */
 export interface AnswerOnPaper {
   readonly rule: string;
+  /** The hold that was answered; null or missing in papers from before that was kept. */
+  readonly answered?: AnsweredHold | null;
   /** "Answered by Dana Quill, license IN C-1, April 13: the neighbor was told." */
   readonly words: string;
 }
@@ -67,7 +70,7 @@ export function findingsOnPaper(findings: readonly Finding[], answers: readonly 
   return findings
     .filter(({ rule }) => rule !== "calibration-current")
     .map((finding) => {
-      const answer = finding.level === "hold" && finding.answerableBy === "license-holder" ? answers.find(({ rule }) => rule === finding.rule) : undefined;
+      const answer = answerInDocument(finding, answers);
       return answer === undefined ? findingLine(finding) : answeredLine(finding, answer.words);
     });
 }

@@ -104,7 +104,7 @@ export function sharePutDown(treatment: LabelPutDown, used: ProductAmount, lawns
   const shared = treated.map((lawn, index): LawnPutDown => {
     const amount = fromAmount(used.dimension, parts[index]?.amount ?? 0n) as ProductAmount;
     const rate = rateOver(amount, lawn.treatedArea);
-    if (treatment !== "not-on-file") findings.push(...aboveLabel(treatment, lawn, rate));
+    if (treatment !== "not-on-file") findings.push(...aboveLabel(treatment, lawn, amount));
     const activeIngredients = treatment === "not-on-file" ? [] : activesOf(treatment, rate);
     return { zoneId: lawn.zoneId, lawnName: lawn.name, treatedArea: lawn.treatedArea, amount, activeIngredients };
   });
@@ -119,6 +119,19 @@ function notCountableIn(treatment: LabelPutDown, used: ProductAmount): SharedPut
 
 type OnFile = Exclude<LabelPutDown, "not-on-file">;
 
+/**
+ * What was used is shared out draw by draw, lot by lot and lawn by lawn in whole canonical units, and each share may end up
+ * to one unit above its exact part. A hundred units, 0.6 micrograms or 0.16 microliters, are more than all shares of one
+ * record come to and less than any scale or cup shows: the room is for counting in whole units, and none for working.
+ */
+const ROOM_OF_SHARES_UNITS = 100n;
+
+/** What is held against a label: what was used, less the room. */
+function lessRoom(amount: ProductAmount): ProductAmount {
+  const least = amount.amount - ROOM_OF_SHARES_UNITS;
+  return fromAmount(amount.dimension, least < 0n ? 0n : least) as ProductAmount;
+}
+
 interface Limit {
   readonly use: LabelUse;
   readonly most: UseRate;
@@ -130,16 +143,17 @@ function highestBy({ basis }: UseRate, limits: readonly Limit[]): Limit | undefi
   return others.reduce((highest, one) => (highest !== undefined && compareRates<UseRate["basis"]>(one.most, highest.most) > 0 ? one : highest), first);
 }
 
-/** Half a mark on a small lawn is no offence: within one part in two hundred counts as at the label's rate. */
+/** Held exactly against the label's highest: whatever is more than that is more than the label allows. */
 function isAbove(rate: UseRate, highest: UseRate): boolean {
-  return compareRates<UseRate["basis"]>({ ...rate, amount: rate.amount * 200n, per: rate.per * 201n }, highest) > 0;
+  return compareRates<UseRate["basis"]>(rate, highest) > 0;
 }
 
 /** What went on the ground against the most that any of the uses allows there; a use without such a most allows any. */
-function aboveLabel(treatment: OnFile, lawn: TreatedLawn, rate: ProductRate): readonly Finding[] {
+function aboveLabel(treatment: OnFile, lawn: TreatedLawn, amount: ProductAmount): readonly Finding[] {
+  const rate = rateOver(amount, lawn.treatedArea);
   const limits = usesPutDown(treatment).map((use) => ({ use, most: areOverArea(use.rates) ? use.rates.high : use.besideRates?.mostOnArea }));
   const limit = highestBy(rate, limits.flatMap(({ use, most }) => (most === undefined ? [] : [{ use, most }])));
-  if (limit === undefined || limits.some(({ most }) => most === undefined) || !isAbove(rate, limit.most)) return [];
+  if (limit === undefined || limits.some(({ most }) => most === undefined) || !isAbove(rateOver(lessRoom(amount), lawn.treatedArea), limit.most)) return [];
   const { productName } = treatment.label;
   return [putDownAbove(productName, `More ${productName} went on ${lawn.name} than its label allows.`, rate, limit, [lawn.name])];
 }
@@ -150,7 +164,7 @@ function tooStrong(treatment: OnFile, used: ProductAmount, sprayed: Quantity<"vo
   if (sprayed.amount === 0n || uses.some(({ rates }) => areOverArea(rates))) return [];
   const strength = strengthOf(used, sprayed);
   const limit = highestBy(strength, uses.map((use) => ({ use, most: use.rates.high })));
-  if (limit === undefined || !isAbove(strength, limit.most)) return [];
+  if (limit === undefined || !isAbove(strengthOf(lessRoom(used), sprayed), limit.most)) return [];
   const { productName } = treatment.label;
   return [putDownAbove(productName, `${productName} was sprayed stronger than its label allows.`, strength, limit, [])];
 }

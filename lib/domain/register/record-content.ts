@@ -1,3 +1,4 @@
+import { type AnsweredHold } from "#domain/foundation/answered-hold";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { type Finding } from "#domain/foundation/finding";
 
@@ -83,6 +84,16 @@ export interface RecordedLicense {
   readonly expiresOn: CalendarDate;
 }
 
+/** An answer to a hold of law, with the hold that it was given to. Records from before that was kept have none. */
+export interface RecordedAnswer {
+  readonly rule: string;
+  readonly answered?: AnsweredHold | null;
+  readonly reason: string;
+  readonly by: string;
+  readonly license: string;
+  readonly answeredAt: string;
+}
+
 /** What an application record says: written once, from what really happened. Text and whole numbers only. */
 export interface RecordContent {
   readonly form: "application-record-1";
@@ -104,8 +115,8 @@ export interface RecordContent {
   readonly noticeWasLeft: boolean;
   readonly remarks: string | null;
   readonly rulesVersion: string;
-  /** Why license holders said that holds of law do not apply here. */
-  readonly holdAnswers: readonly { readonly rule: string; readonly reason: string; readonly by: string; readonly license: string; readonly answeredAt: string }[];
+  /** Why license holders said that holds of law among the findings do not apply here. */
+  readonly holdAnswers: readonly RecordedAnswer[];
   readonly findings: readonly Finding[];
   /** The name that the applicator signed with. */
   readonly signature: string | null;

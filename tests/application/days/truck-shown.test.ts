@@ -1,5 +1,8 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { asGuest } from "#adapters/postgres/company-work";
+import { answeredHold, textOfAnsweredHold } from "#domain/foundation/answered-hold";
+import { type CalendarDate } from "#domain/foundation/calendar-date";
+import { type Finding } from "#domain/foundation/finding";
 import { readDay } from "#application/days/read-day";
 import { aCompany, type TestCompany, valueOf } from "../../support/crew";
 import { aDayOf, aFeedOnHand, aShop, aSpreaderOn, DAY, type VisitMore } from "../../support/days";
@@ -54,14 +57,16 @@ test("a license holder's answer stands beside its hold, which then keeps nothing
   const { read, visitIds: [visitId = ""], routeDayId } = await truckOf([{ productId }]);
   await aSpreaderOn(house, company, routeDayId);
   await house.ask("update property set state = 'IL' where property_id = (select property_id from visit where visit_id = $1)", [visitId]);
-  const rules = ((await read()).stops[0]?.findings ?? []).flatMap(({ finding }) => (finding.level === "hold" ? [finding.rule] : []));
-  for (const rule of new Set(rules)) {
-    await asGuest(house.client, company.companyId, (tx) =>
+  const holds = ((await read()).stops[0]?.findings ?? []).flatMap(({ finding }) => (finding.level === "hold" ? [finding] : []));
+  const answer = (hold: Finding, on: string) =>
+    asGuest(house.client, company.companyId, (tx) =>
       tx.holdAnswer.create({
-        data: { companyId: company.companyId, holdAnswerId: house.newId(), visitId, rule, reason: "A new lawn.", personId: company.owner.personId, licenseId: company.licenseId, answeredAt: house.now() },
+        data: { companyId: company.companyId, holdAnswerId: house.newId(), visitId, rule: hold.rule, answeredHold: textOfAnsweredHold(answeredHold(hold, on as CalendarDate)), reason: "A new lawn.", personId: company.owner.personId, licenseId: company.licenseId, answeredAt: house.now() },
       }),
     );
-  }
+  for (const hold of holds) await answer(hold, "2026-04-13");
+  expect((await read()).stops[0]?.findings.filter((shown) => shown.answer !== null)).toEqual([]);
+  for (const hold of holds) await answer(hold, DAY);
   const { found, stops } = await read();
   const answered = (stops[0]?.findings ?? []).filter(({ answer }) => answer !== null);
   expect(answered).toMatchObject([{ finding: { level: "hold", answerableBy: "license-holder" }, answer: { reason: "A new lawn.", by: company.owner.name, license: "license IN C-foxtail-turf" } }]);

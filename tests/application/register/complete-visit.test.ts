@@ -128,6 +128,16 @@ describe("the truth is recorded with its finding", () => {
     expect(await rulesOf(await aFedVisit(house, company, day), { startedAt: "8:30", endedAt: "8:50" }, other)).toEqual(["elsewhere-at-that-time"]);
   });
 
+  test("wind and heat at the site that the label of what went down does not allow", async () => {
+    const iron = (asked: Awaited<ReturnType<typeof contentOf>>) => asked.findings.filter(({ rule }) => rule === "weather-outside-label").map(({ figure }) => figure);
+    const windy = await contentOf(await aFedVisit(house, company, day), { windMph: "25" });
+    expect(iron(windy)).toEqual([expect.stringMatching(/The wind is 25 mph; the highest wind for Ironside \d+ is 10 mph\.$/u) as string]);
+    expect(iron(await contentOf(await aFedVisit(house, company, day), { windMph: "10", temperatureF: "80", windFrom: "" }))).toEqual([expect.stringContaining("80 °F") as string]);
+    // Nothing of the iron went down.
+    const notSprayed = { "1": { measuredBy: "as-planned-not-measured" }, "2": { measuredBy: "meter", amount: "0 gal" } } as const;
+    expect(iron(await contentOf(await aFedVisit(house, company, day), { windMph: "25", mixes: notSprayed }))).toEqual([]);
+  });
+
   test("more used than the books have is taken off the books all the same and asks for a count", async () => {
     const apart = await aCompany(house, "Small Stock Turf");
     const own = await aCrewDay(house, apart);
@@ -140,7 +150,7 @@ describe("the truth is recorded with its finding", () => {
 
   test("holds that stand on the plan, and why a license holder said that they don't apply", async () => {
     const visit = await aVisitUnderHold(house, company, day);
-    valueOf(await answerHold(house, company.owner.key, { visitId: visit.visitId, rule: visit.rule, licenseId: day.illinoisLicenseId, reason: "The test is in the mail." }));
+    valueOf(await answerHold(house, company.owner.key, { visitId: visit.visitId, hold: visit.hold, licenseId: day.illinoisLicenseId, reason: "The test is in the mail." }));
     const onOneLawn = { lawns: { [visit.frontId]: "done" }, mixes: { "1": { measuredBy: "weight", amount: "6 lb" } } } as const;
     const content = await contentOf(visit, onOneLawn);
     expect(content.findings.map(({ level, rule }) => `${level} ${rule}`)).toContain("hold phosphorus-without-need");

@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { linesOf, type Mix, recordPlan } from "#application/register/record-plan";
+import { readAnsweredHold } from "#domain/foundation/answered-hold";
 import { answerHold } from "#application/visits/answer-hold";
 import { issueMixTicket } from "#application/visits/issue-mix-ticket";
 import { visitOnFile } from "#application/visits/read-visit";
@@ -87,8 +88,17 @@ test("findings of the plan go along but for those that a record says for itself"
 
 test("a hold goes along with its answer", async () => {
   const visit = await aVisitUnderHold(house, company, day);
-  valueOf(await answerHold(house, company.owner.key, { visitId: visit.visitId, rule: visit.rule, licenseId: day.illinoisLicenseId, reason: "The test is in the mail." }));
+  valueOf(await answerHold(house, company.owner.key, { visitId: visit.visitId, hold: visit.hold, licenseId: day.illinoisLicenseId, reason: "The test is in the mail." }));
   const { findings, holdAnswers } = await planOf(visit.visitId);
   expect(findings.map(({ level, rule }) => `${level} ${rule}`)).toContain(`hold ${visit.rule}`);
-  expect(holdAnswers).toMatchObject([{ rule: visit.rule, reason: "The test is in the mail.", by: company.owner.name }]);
+  expect(holdAnswers).toMatchObject([{ rule: visit.rule, answered: readAnsweredHold(visit.hold), reason: "The test is in the mail.", by: company.owner.name }]);
+});
+
+test("an answer that was given before the plan changed covers no hold of it, and is said as what it was", async () => {
+  const visit = await aVisitUnderHold(house, company, day);
+  valueOf(await answerHold(house, company.owner.key, { visitId: visit.visitId, hold: visit.hold, licenseId: day.illinoisLicenseId, reason: "The test is in the mail." }));
+  await house.ask("update visit_task_zone set zone_id = $2 where visit_id = $1", [visit.visitId, visit.backId]);
+  const { findings, holdAnswers } = await planOf(visit.visitId);
+  expect(holdAnswers).toEqual([]);
+  expect(findings.filter(({ rule }) => rule === "answered-before-the-plan-changed")).toMatchObject([{ level: "note", figure: expect.stringContaining("on Front") as string }]);
 });

@@ -1,9 +1,13 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { confirmLabel } from "#application/products/confirm-label";
+import { enterLabel } from "#application/products/enter-label";
 import { issueMixTicket } from "#application/visits/issue-mix-ticket";
 import { readVisit } from "#application/visits/read-visit";
 import { aCompany, type TestCompany, trailOf, valueOf } from "../../support/crew";
 import { aCrewDay, aFedVisit, aGround, aRecord, aVisitWith, type CrewDay, feedAndIron } from "../../support/crew-day";
 import { openHouse, type TestHouse } from "../../support/house";
+import { A_WHOLE_IRON_TEXT } from "../../support/label-texts";
+import { labelForm } from "../../support/shed";
 
 let house: TestHouse;
 let company: TestCompany;
@@ -32,6 +36,21 @@ test("issued again while nothing has changed, the first ticket stands; after a c
   expect(valueOf(await issue(visitId))).toEqual(first);
   await house.ask("update visit_task set rate_amount = rate_amount * 9 / 10, rate_text = '2.25 lb' where visit_id = $1 and line = 1", [visitId]);
   expect(valueOf(await issue(visitId))).toMatchObject({ number: first.number + 1 });
+});
+
+test("after a label was entered anew that says something else to the crew, a second ticket is issued with what it says now", async () => {
+  const apart = await aCompany(house, "New Label Turf");
+  const own = await aCrewDay(house, apart);
+  const { visitId } = await aFedVisit(house, apart, own);
+  const issueApart = () => issueMixTicket(house, apart.owner.key, { visitId });
+  const first = valueOf(await issueApart());
+  const uses = A_WHOLE_IRON_TEXT.uses.map((use) => ({ ...use, stainsHardSurfaces: "no" }));
+  const { labelEntryId } = valueOf(await enterLabel(house, apart.owner.key, { ...labelForm(own.ironId, { ...A_WHOLE_IRON_TEXT, uses }), basedOnNumber: 1 }));
+  valueOf(await confirmLabel(house, apart.owner.key, { labelEntryId }));
+  const rulesOf = async () => valueOf(await readVisit(house, apart.owner.key, { visitId })).issued?.snapshot.findings.map(({ rule }) => rule);
+  expect(await rulesOf()).toContain("stains");
+  expect(valueOf(await issueApart()).number).toBe(first.number + 1);
+  expect(await rulesOf()).not.toContain("stains");
 });
 
 test("eight at once issue one ticket", async () => {

@@ -3,6 +3,8 @@ import { answerHold } from "#application/visits/answer-hold";
 import { issueMixTicket } from "#application/visits/issue-mix-ticket";
 import { answersOfVisit, isOfPresentPlan, type IssuedTicket, issuedTicketOf, issuedTicketsOf, snapshotOf } from "#application/visits/issued-ticket";
 import { ticketsOfVisits, type VisitTicket } from "#application/visits/visit-ticket";
+import { readAnsweredHold } from "#domain/foundation/answered-hold";
+import { type Finding, type FindingSource, hold, note, takeCare } from "#domain/foundation/finding";
 import { allWorkings } from "#domain/mixing/ticket-working";
 import { of } from "#domain/quantities/quantity";
 import { aCompany, type TestCompany, valueOf } from "../../support/crew";
@@ -55,12 +57,11 @@ test("of several tickets of a visit the last is meant, and a visit without one h
   expect(second.number).toBeGreaterThan(first.number);
 });
 
-test("a ticket stands for the present plan until an amount, the day, the applicator, the hour or the aftercare is another", async () => {
+test("a ticket stands for the present plan until an amount, the day, the applicator, the hour, the aftercare or the rules are others", async () => {
   const { visitId } = await aFedVisit(house, company, day);
   const issued = await issuedOf(visitId);
   const present = await presentOf(visitId);
   expect(isOfPresentPlan(issued, present)).toBe(true);
-  expect(isOfPresentPlan(issued, { ...present, findings: [] })).toBe(true);
   const { application, span, ticket, aftercare } = present;
   // Other words for the same amounts change nothing.
   const reworded = ticket.mixes.map((mix) => (mix.kind === "spray" ? { ...mix, steps: ["Mix it."] } : mix));
@@ -69,11 +70,29 @@ test("a ticket stands for the present plan until an amount, the day, the applica
     { application: { ...application, operatorId: "another" } },
     { application: { ...application, vehicleId: "another" } },
     { span: { ...span, untilEpochMilliseconds: span.untilEpochMilliseconds + 60_000 } },
+    { rulesVersion: "other rules" },
     { ticket: { ...ticket, mixes: ticket.mixes.slice(1) } },
     { aftercare: aftercare.map(({ lawnNames, timeline }) => ({ lawnNames, timeline: { ...timeline, steps: timeline.steps.slice(1) } })) },
     { aftercare: aftercare.map(({ timeline }) => ({ lawnNames: ["Front"], timeline })) },
   ];
   expect(changed.map((change) => isOfPresentPlan(issued, { ...present, ...change }))).toEqual(changed.map(() => false));
+});
+
+test("a ticket is of an older plan when label, law, handbook or weather say something else to a crew, or anything holds", async () => {
+  const { visitId } = await aFedVisit(house, company, day);
+  const issued = await issuedOf(visitId);
+  const present = await presentOf(visitId);
+  const { findings } = present;
+  const words = (source: FindingSource) => ({ rule: "a-rule", source, what: "Something is the matter.", about: ["Front"] });
+  const stands = (changed: readonly Finding[]) => isOfPresentPlan(issued, { ...present, findings: changed });
+  expect(findings.filter(({ source }) => source === "label").length).toBeGreaterThan(0);
+  // The order is none of the crew's, and what the house keeps up from day to day may come and go.
+  expect([findings.toReversed(), findings.filter(({ source }) => source !== "house"), [...findings, takeCare(words("house"))], [...findings, note(words("stock"))]].map(stands)).toEqual([true, true, true, true]);
+  const said = (["label", "law", "handbook", "common-practice", "weather"] as const).flatMap((source) => [takeCare(words(source)), note(words(source))]);
+  const held = (["house", "stock", "law"] as const).map((source) => hold("office", words(source)));
+  expect([...said, ...held].map((one) => stands([...findings, one]))).toEqual([...said, ...held].map(() => false));
+  const reworded = findings.map((finding) => (finding.source === "label" ? { ...finding, figure: "Another figure." } : finding));
+  expect([stands(reworded), stands(findings.filter(({ source }) => source !== "label"))]).toEqual([false, false]);
 });
 
 test("how an issued ticket's amounts were worked out is told of what was kept, whatever the lawns are now", async () => {
@@ -98,12 +117,12 @@ test("a ticket that was issued before strips along water were kept one by one st
 });
 
 test("the answers to a visit's holds say who, under which license, when and why, the oldest first, and go into the ticket", async () => {
-  const { visitId, rule } = await aVisitUnderHold(house, company, day);
+  const { visitId, rule, hold } = await aVisitUnderHold(house, company, day);
   const reason = "The test is in the mail.";
   await aDelivery(house, company, day.starterId);
-  valueOf(await answerHold(house, company.owner.key, { visitId, rule, licenseId: day.illinoisLicenseId, reason }));
+  valueOf(await answerHold(house, company.owner.key, { visitId, hold, licenseId: day.illinoisLicenseId, reason }));
   const answers = await inWorkOf(house, company, (work) => answersOfVisit(work, visitId));
-  expect(answers).toEqual([{ rule, reason, by: company.owner.name, license: expect.stringMatching(/^IL IL-/u) as string, answeredAt: house.now().toISOString() }]);
+  expect(answers).toEqual([{ rule, answered: readAnsweredHold(hold), reason, by: company.owner.name, license: expect.stringMatching(/^IL IL-/u) as string, answeredAt: house.now().toISOString() }]);
   expect((await issuedOf(visitId)).snapshot.answers).toEqual(answers);
   const other = await aCompany(house, "Other Turf");
   expect(await inWorkOf(house, other, (work) => answersOfVisit(work, visitId))).toEqual([]);

@@ -1,6 +1,9 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { issueMixTicket } from "#application/visits/issue-mix-ticket";
 import { openHolds, readVisit, visitOnFile } from "#application/visits/read-visit";
+import { type TicketOutcome } from "#application/visits/visit-ticket";
+import { answeredHold } from "#domain/foundation/answered-hold";
+import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { type Finding, hold, takeCare } from "#domain/foundation/finding";
 import { aCompany, aMember, type TestCompany, valueOf } from "../../support/crew";
 import { aCrewDay, aFedVisit, aRecord, aVisitUnderHold, type CrewDay, inWorkOf } from "../../support/crew-day";
@@ -47,10 +50,15 @@ test("who has no license of the property's state has nothing to answer with", as
 
 test("only a hold that a license holder may answer is closed by an answer, and only by the answer to it", () => {
   const findings: readonly Finding[] = [hold("license-holder", words("law")), hold("nobody", words("label")), hold("office", words("plan")), takeCare(words("care"))];
-  const openAfter = (...rules: string[]) => openHolds(findings, rules.map((rule) => ({ rule }))).map(({ rule }) => rule);
+  const on = "2026-04-14" as CalendarDate;
+  const outcome = { ok: true, value: { findings, application: { on } } } as unknown as TicketOutcome;
+  const answer = (rule: string) => ({ rule, answered: answeredHold({ ...words(rule), level: "note" }, on), reason: "So.", by: "Dana Quill", license: "IN C-1", answeredAt: "2026-04-14T12:00:00.000Z" });
+  const openAfter = (...rules: string[]) => openHolds(outcome, rules.map(answer)).map(({ rule }) => rule);
   expect(openAfter()).toEqual(["law", "label", "plan"]);
   expect(openAfter("law")).toEqual(["label", "plan"]);
   expect(openAfter("label", "plan", "care", "other")).toEqual(["law", "label", "plan"]);
+  const refused = { ok: false, refusal: { refusal: { kind: "missing", sentence: "No." }, findings } } as unknown as TicketOutcome;
+  expect(openHolds(refused, [answer("law")]).map(({ rule }) => rule)).toEqual(["law", "label", "plan"]);
 });
 
 test("the holds are there where no ticket can be worked out", async () => {

@@ -84,7 +84,7 @@ test("what was seen on a lawn goes with it, the latest look first", async () => 
   expect(lawns?.map(({ looks }) => looks.map(({ blooms }) => blooms))).toEqual([["no", "yes"], ["no"]]);
 });
 
-test("what is on hand is in the shop, the trucks and the tanks together, and what was put down is no more", async () => {
+test("what is on hand is in the shop and the trucks together, and what was put down is no more", async () => {
   const fed = await aFedVisit(house, company, day);
   const before = await factsOf([fed.visitId]);
   expect(before.onHand.get(day.feedId)).toBe(of("lb", 850n).amount);

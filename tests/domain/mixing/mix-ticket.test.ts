@@ -68,7 +68,7 @@ describe("sums over the visit", () => {
     const onBack = { ...FEED, line: 4, zoneIds: ["back"] };
     const holding = (pounds: bigint) => ({ lawns, treatments: [FEED, onBack].map((treatment) => ({ ...treatment, onHand: of("lb", pounds) })) });
     expect(holdsOf(holding(13n))).toEqual([]);
-    expect(findingsOf("stock-short", holding(12n))).toMatchObject([{ figure: "The visit needs 12½ lb; the shop and the trucks hold 12 lb." }]);
+    expect(findingsOf("stock-short", holding(12n))).toMatchObject([{ figure: "The visit needs 12½ lb; the shop, the trucks and what is mixed for it come to 12 lb." }]);
   });
 
   // Common practice: 2.5 lb per 1,000 sq ft of a 32 % feed is 0.8 lb of nitrogen per 1,000 sq ft.

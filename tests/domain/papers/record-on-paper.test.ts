@@ -1,4 +1,6 @@
 import { expect, test } from "vitest";
+import { answeredHold } from "#domain/foundation/answered-hold";
+import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { hold } from "#domain/foundation/finding";
 import { recordOnPaper, type RecordInRegister } from "#domain/papers/record-on-paper";
 import { CONTENT, FEED_TREATMENT } from "../../support/recorded";
@@ -39,4 +41,8 @@ test("a hash that does not fit is a hold on the paper, and answered holds carry 
   const law = hold("license-holder", { rule: "a-law", source: "law", what: "Not here.", about: [] });
   const answered = paperOf({ findings: [law], holdAnswers: [{ rule: "a-law", reason: "the neighbor was told", by: "Dana Quill", license: "IN C-1", answeredAt: "2026-04-14T12:00:00.000Z" }] });
   expect(answered.findings[0]).toMatchObject({ level: "answered", words: "Not here. Answered by Dana Quill, license IN C-1, April 14, 2026, 8:00 am: the neighbor was told" });
+  const [first, second] = [hold("license-holder", { rule: "a-law", source: "law", what: "Not on Front.", about: [] }), hold("license-holder", { rule: "a-law", source: "law", what: "Not on Back.", about: [] })];
+  const to = answeredHold(first, "2026-04-14" as CalendarDate);
+  const oneOfTwo = paperOf({ findings: [first, second], holdAnswers: [{ rule: "a-law", answered: to, reason: "the neighbor was told", by: "Dana Quill", license: "IN C-1", answeredAt: "2026-04-14T12:00:00.000Z" }] });
+  expect(oneOfTwo.findings.map(({ level }) => level)).toEqual(["answered", "hold"]);
 });

@@ -2,8 +2,9 @@ import { expect, test } from "vitest";
 import { type LabelFacts, type LabelUse } from "#domain/label/label-facts";
 import { massInVolume, percentByWeight } from "#domain/quantities/active-ingredient";
 import { densityOf } from "#domain/quantities/density";
-import { of, sum } from "#domain/quantities/quantity";
-import { rateOf } from "#domain/quantities/rate";
+import { settle } from "#domain/quantities/exact-quantity";
+import { allocate, of, sum } from "#domain/quantities/quantity";
+import { type Rate, rateOf, times } from "#domain/quantities/rate";
 import { sharePutDown, takeDown } from "#domain/register/put-down";
 import { type TreatedLawn } from "#domain/mixing/treated-area";
 import { FEED, IRON } from "../../support/ticket";
@@ -72,4 +73,29 @@ test("of a use that nobody knows, nothing is above the label that one of its use
   const rules = (pounds: string) => sharePutDown({ label, use: "not-known" }, of("lb", pounds), [lawn("front", "2000")]).findings.map(({ citation }) => citation);
   expect(rules("11")).toEqual([]);
   expect(rules("13")).toEqual(["label of Harrowgate 32, Sports turf"]);
+});
+
+test("any more than the label's highest is said, down to what no scale shows", () => {
+  const found = (amount: bigint, squareFeet = "10000") => sharePutDown({ label: FEED.label, use: FEED.use }, { dimension: "mass", amount }, [lawn("front", squareFeet)]).findings.map(({ figure }) => figure);
+  const highest = of("lb", "30").amount;
+  expect(found(of("lb", "30.14").amount)).toEqual(["It came to 3.01 lb per 1,000 sq ft; the label's highest is 3 lb per 1,000 sq ft."]);
+  expect(found(of("lb", "30.01").amount)).toHaveLength(1);
+  expect([found(highest), found(highest + 100n), found(highest + 101n).length]).toEqual([[], [], 1]);
+});
+
+test("what was used as planned at the label's highest is above it on no lawn, however the grounds divide it", () => {
+  for (const grounds of [["1000", "1000", "1000"], ["333.33", "1234.57", "7001"], ["1", "2", "3", "5", "7", "11", "13"], ["2399.99", "0.01"]]) {
+    const lawns = grounds.map((squareFeet, index) => lawn(`lawn ${String(index)}`, squareFeet));
+    const planned = settle(times(FEED.use.rates.high as Rate<"product-mass-per-area">, sum("area", lawns.map(({ treatedArea }) => treatedArea))), "nearest");
+    expect(sharePutDown({ label: FEED.label, use: FEED.use }, planned, lawns).findings).toEqual([]);
+    // The lawns that were reached, each with the share that the plan had for it.
+    const shares = allocate(planned, lawns.map(({ treatedArea }) => treatedArea.amount));
+    const reached = lawns.slice(0, -1);
+    expect(sharePutDown({ label: FEED.label, use: FEED.use }, sum("mass", shares.slice(0, -1)), reached).findings).toEqual([]);
+  }
+});
+
+test("volumes are held against their label as exactly", () => {
+  const found = (fluidOunces: string) => sharePutDown({ label: IRON.label, use: IRON.use }, of("fl oz", fluidOunces), [lawn("front", "1000")]).findings.map(({ rule }) => rule);
+  expect([found("2"), found("2.001")]).toEqual([[], ["put-down-above-label"]]);
 });

@@ -4,6 +4,7 @@ import { cache } from "react";
 import { may } from "#application/permission";
 import { readRecord } from "#application/register/read-record";
 import { LAWN_OUTCOME_WORDS, type RecordContent } from "#domain/register/record-content";
+import { answerInDocument } from "#domain/foundation/answered-hold";
 import { type Finding } from "#domain/foundation/finding";
 import { formatLongDate } from "#domain/foundation/calendar-date";
 import { LinkButton } from "#ui/button";
@@ -87,7 +88,7 @@ export default async function RecordPage({ params }: Props) {
           <Stack gap={4}>
             {content.findings.length === 0 && <p>None.</p>}
             {content.findings.map((finding) => (
-              <RecordedFinding key={`${finding.rule} ${finding.what} ${finding.about.join(" ")}`} finding={finding} content={content} />
+              <RecordedFinding key={`${finding.rule} ${finding.what} ${finding.figure ?? ""} ${finding.about.join(" ")}`} finding={finding} content={content} />
             ))}
           </Stack>
         </Section>
@@ -110,7 +111,7 @@ export default async function RecordPage({ params }: Props) {
 
 /** A finding as the record has it; a hold that a license holder answered carries the answer. */
 function RecordedFinding({ finding, content }: { readonly finding: Finding; readonly content: RecordContent }) {
-  const said = finding.level === "hold" && finding.answerableBy === "license-holder" ? content.holdAnswers.findLast(({ rule }) => rule === finding.rule) : undefined;
+  const said = answerInDocument(finding, content.holdAnswers);
   return <VisitFinding finding={finding} answer={said === undefined ? undefined : { said, at: momentOf(Date.parse(said.answeredAt), content.timeZone) }} />;
 }
 

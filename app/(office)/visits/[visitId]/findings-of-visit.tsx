@@ -1,6 +1,9 @@
+import { answerCovering } from "#domain/foundation/answered-hold";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { type Finding } from "#domain/foundation/finding";
 import { type VisitOnFile } from "#application/visits/read-visit";
+import { heldOf } from "#application/visits/visit-ticket";
+import { answeredBefore } from "#domain/register/former-answer";
 import { firstDayOpen } from "#domain/scheduling/visit-standing";
 import { LinkButton } from "#ui/button";
 import { Disclosure } from "#ui/disclosure";
@@ -11,7 +14,12 @@ import { momentOf } from "./visit-words";
 
 /** Everything that was found of a visit, whether or not its mix ticket could be worked out. */
 export function findingsOf({ outcome }: VisitOnFile): readonly Finding[] {
-  return outcome.ok ? outcome.value.findings : outcome.refusal.findings;
+  return heldOf(outcome).findings;
+}
+
+/** Which of the open holds of its rule a hold is, counted from one: the address of its answer's page. */
+function numberOfRule({ openHolds }: VisitOnFile, hold: Finding): number {
+  return openHolds.filter(({ rule }) => rule === hold.rule).findIndex((one) => one === hold) + 1;
 }
 
 /** The id of an open hold on the page, where the blocked button leads. */
@@ -38,7 +46,7 @@ interface FindingsOfVisitProps {
   readonly mayAnswer: boolean;
 }
 
-/** What was found, the gravest first: holds with their act, then what wants care, notes behind one press. */
+/** What was found, the gravest first: holds with their act, then those answered and what was answered before, then what wants care, notes behind one press. */
 export function FindingsOfVisit({ found, timeZone, today, mayAnswer }: FindingsOfVisitProps) {
   const findings = findingsOf(found);
   const places = placesOf(found, today);
@@ -46,23 +54,26 @@ export function FindingsOfVisit({ found, timeZone, today, mayAnswer }: FindingsO
   const answered = findings.filter((finding) => finding.level === "hold" && !isOpen(finding));
   const cares = findings.filter(({ level }) => level === "take-care");
   const notes = findings.filter(({ level }) => level === "note");
-  if (findings.length === 0) return <p>Nothing was found that wants care.</p>;
+  if (findings.length + found.formerAnswers.length === 0) return <p>Nothing was found that wants care.</p>;
   return (
     <Stack gap={4}>
       {found.openHolds.map((hold, index) => (
-        <div key={`${hold.rule} ${hold.what}`} id={holdId(index)} tabIndex={-1}>
+        <div key={`${hold.rule} ${hold.what} ${hold.about.join(" ")}`} id={holdId(index)} tabIndex={-1}>
           <VisitFinding finding={hold} act={actOfFinding(hold, places)}>
             {hold.answerableBy === "license-holder" && mayAnswer && (
-              <LinkButton href={`/visits/${found.visit.visitId}/answer-hold?rule=${hold.rule}`}>Answer</LinkButton>
+              <LinkButton href={`/visits/${found.visit.visitId}/answer-hold?rule=${hold.rule}&number=${String(numberOfRule(found, hold))}`}>Answer</LinkButton>
             )}
           </VisitFinding>
         </div>
       ))}
       {answered.map((hold) => {
-        const said = found.answers.findLast(({ rule }) => rule === hold.rule);
+        const said = answerCovering(hold, heldOf(found.outcome).on, found.answers);
         const answer = said === undefined ? undefined : { said, at: momentOf(new Date(said.answeredAt), timeZone) };
-        return <VisitFinding key={`${hold.rule} ${hold.what}`} finding={hold} answer={answer} />;
+        return <VisitFinding key={`${hold.rule} ${hold.what} ${hold.about.join(" ")}`} finding={hold} answer={answer} />;
       })}
+      {found.formerAnswers.map((former) => (
+        <VisitFinding key={`former ${former.answeredAt} ${former.rule} ${former.answered?.about.join(" ") ?? ""}`} finding={answeredBefore(former, timeZone)} />
+      ))}
       {cares.map((care) => (
         <VisitFinding key={`${care.rule} ${care.what} ${care.about.join(" ")}`} finding={care} act={actOfFinding(care, places)} />
       ))}

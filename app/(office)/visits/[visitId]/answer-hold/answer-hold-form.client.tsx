@@ -8,7 +8,8 @@ import { answerHoldAction } from "./action";
 
 interface Props {
   readonly visitId: string;
-  readonly rule: string;
+  /** The hold as it stands above the form, as one text. */
+  readonly hold: string;
   readonly licenses: readonly Choice[];
 }
 
@@ -18,7 +19,7 @@ function Fields({ licenses }: { readonly licenses: readonly Choice[] }) {
       <SelectField label="Under which license" choices={licenses} {...useField("licenseId")} />
       <TextField
         label="Why it does not apply here"
-        hint="It stands on the mix ticket and the record with your name and license, and is not taken back."
+        hint="It is for the hold above alone, as it stands there and on that day. It stands on the mix ticket and the record with your name and license, and is not taken back."
         autoComplete="off"
         {...useField("reason")}
       />
@@ -27,10 +28,10 @@ function Fields({ licenses }: { readonly licenses: readonly Choice[] }) {
 }
 
 /** The answer of a license holder to a hold of law. */
-export function AnswerHoldForm({ visitId, rule, licenses }: Props) {
+export function AnswerHoldForm({ visitId, hold, licenses }: Props) {
   const values = { licenseId: licenses[0]?.value ?? "" };
   return (
-    <ActionForm action={answerHoldAction} schema={answerHoldSchema} fixed={{ visitId, rule }} values={values} submit="Answer this hold" whilePending="Writing the answer">
+    <ActionForm action={answerHoldAction} schema={answerHoldSchema} fixed={{ visitId, hold }} values={values} submit="Answer this hold" whilePending="Writing the answer">
       <Fields licenses={licenses} />
     </ActionForm>
   );

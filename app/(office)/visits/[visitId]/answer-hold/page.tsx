@@ -1,5 +1,7 @@
 import Link from "next/link";
 import { notFound } from "next/navigation";
+import { heldOf } from "#application/visits/visit-ticket";
+import { answeredHold, textOfAnsweredHold } from "#domain/foundation/answered-hold";
 import { formatShortDate } from "#domain/foundation/calendar-date";
 import { EmptyState } from "#ui/empty-state";
 import { PageHead } from "#ui/page-head";
@@ -20,9 +22,10 @@ interface Props extends VisitPageProps {
 export default async function AnswerHoldPage({ params, searchParams }: Props) {
   await pageFor("visits/answer-hold");
   const found = await visitOfPage({ params });
-  const { rule } = await searchParams;
-  const hold = found.openHolds.find((one) => one.rule === rule && one.answerableBy === "license-holder");
-  if (hold === undefined) notFound();
+  const { rule, number = "1" } = await searchParams;
+  const hold = found.openHolds.filter((one) => one.rule === rule)[Number(number) - 1];
+  const { on } = heldOf(found.outcome);
+  if (hold?.answerableBy !== "license-holder" || on === null) notFound();
   const { visitId, property, name } = found.visit;
   const licenses = found.mayAnswerWith.map(({ licenseId, number, expiresOn }) => ({ value: licenseId, word: `${property.state} ${number}, until ${formatShortDate(expiresOn)}` }));
   return (
@@ -34,7 +37,7 @@ export default async function AnswerHoldPage({ params, searchParams }: Props) {
           </Link>
         }
         title="Answer a hold"
-        sentence={`${name}. Law leaves this to a license holder; a label never does.`}
+        sentence={`${name}, for ${formatShortDate(on)}. Law leaves this to a license holder; a label never does.`}
       />
       <Stack gap={5}>
         <VisitFinding finding={hold} />
@@ -42,7 +45,7 @@ export default async function AnswerHoldPage({ params, searchParams }: Props) {
           <EmptyState sentence={`You hold no certified applicator’s license of ${property.state} that stands today. Ask a license holder to answer under their own sign-in, or change the plan.`} />
         ) : (
           <Sheet>
-            <AnswerHoldForm visitId={visitId} rule={hold.rule} licenses={licenses} />
+            <AnswerHoldForm visitId={visitId} hold={textOfAnsweredHold(answeredHold(hold, on))} licenses={licenses} />
           </Sheet>
         )}
       </Stack>

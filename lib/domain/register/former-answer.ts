@@ -1,0 +1,31 @@
+import { type AnsweredHold } from "#domain/foundation/answered-hold";
+import { calendarDateIn, formatShortDate } from "#domain/foundation/calendar-date";
+import { type Finding, note } from "#domain/foundation/finding";
+import { ended } from "#domain/foundation/full-stop";
+
+/** An answer to a hold of law that covers no hold of its visit any more. */
+export interface FormerAnswer {
+  readonly answered?: AnsweredHold | null;
+  readonly reason: string;
+  readonly by: string;
+  readonly license: string;
+  /** An instant as ISO 8601 in universal time. */
+  readonly answeredAt: string;
+}
+
+/** Says what a license holder answered before the plan changed: which hold, for which day, who, when and why. */
+export function answeredBefore({ answered, reason, by, license, answeredAt }: FormerAnswer, timeZone: string): Finding {
+  const given = `${by}, license ${license}, on ${formatShortDate(calendarDateIn(timeZone, Date.parse(answeredAt)))}: ${ended(reason)}`;
+  const words = { rule: "answered-before-the-plan-changed", source: "law" } as const;
+  if (answered === null || answered === undefined) {
+    return note({ ...words, what: "A hold was answered, and it was not kept which.", figure: given, toDo: "A hold that stands now is answered by itself.", about: [] });
+  }
+  const { what, figure, citation, about, on } = answered;
+  return note({
+    ...words,
+    what: `A hold was answered for ${formatShortDate(on)}, before the plan changed.`,
+    figure: `It said: ${[what, ...(figure === null ? [] : [figure])].join(" ")} ${given}`,
+    ...(citation === null ? {} : { citation }),
+    about,
+  });
+}

@@ -1,0 +1,47 @@
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { recordCleanOut } from "#application/fills/record-clean-out";
+import { readVisit } from "#application/visits/read-visit";
+import { availableFor, stockForVisits } from "#application/visits/stock-for-visits";
+import { of } from "#domain/quantities/quantity";
+import { aCompany, type TestCompany, valueOf } from "../../support/crew";
+import { aCrewDay, aFedVisit, aSharedFill, cleanOutForm, type CrewDay, inWorkOf } from "../../support/crew-day";
+import { openHouse, type TestHouse } from "../../support/house";
+
+let house: TestHouse;
+let company: TestCompany;
+let day: CrewDay;
+beforeAll(async () => {
+  house = await openHouse();
+  company = await aCompany(house);
+  day = await aCrewDay(house, company);
+});
+afterAll(() => house.close());
+
+const there = (visitId: string) =>
+  inWorkOf(house, company, async (work) => {
+    const stock = await stockForVisits(work, [visitId], [day.ironId, day.feedId]);
+    return { onHand: stock.onHand.get(day.ironId), available: availableFor(stock, visitId).get(day.ironId), feed: availableFor(stock, visitId).get(day.feedId) };
+  });
+const fluidOunces = (value: string) => of("fl oz", value).amount;
+
+test("what is mixed in a tank is there for the visits that it was mixed for and for no other, until the tank is cleaned out", async () => {
+  const other = await aFedVisit(house, company, day);
+  expect(await there(other.visitId)).toMatchObject({ onHand: fluidOunces("640"), available: fluidOunces("640") });
+  const { visits: [first] } = await aSharedFill(house, company, day);
+  const visitId = first?.visitId ?? "";
+  expect(await there(visitId)).toMatchObject({ onHand: fluidOunces("610"), available: fluidOunces("640"), feed: of("lb", "850").amount });
+  expect(await there(other.visitId)).toMatchObject({ onHand: fluidOunces("610"), available: fluidOunces("610") });
+  valueOf(await recordCleanOut(house, company.owner.key, cleanOutForm(house, day, company.owner.personId)));
+  expect((await there(visitId)).available).toBe(fluidOunces("610"));
+});
+
+test("a visit whose product is all in another visit's tank is held as short", async () => {
+  const apart = await aCompany(house, "Short Turf");
+  const own = await aCrewDay(house, apart);
+  const other = await aFedVisit(house, apart, own);
+  const rules = async (visitId: string) => valueOf(await readVisit(house, apart.owner.key, { visitId })).openHolds.map(({ rule }) => rule);
+  const { visits: [first] } = await aSharedFill(house, apart, own);
+  expect([await rules(other.visitId), await rules(first?.visitId ?? "")]).toEqual([[], []]);
+  await house.ask("update stock_balance set amount = 0 where lot_id in (select lot_id from lot where product_id = $1) and stock_location_id in (select stock_location_id from stock_location where kind in ('shop', 'truck'))", [own.ironId]);
+  expect([await rules(other.visitId), await rules(first?.visitId ?? "")]).toEqual([["stock-short"], []]);
+});
