@@ -2,7 +2,7 @@ import { type TicketTreatment } from "#domain/mixing/ticket-question";
 import { type VisitTicket } from "#application/visits/visit-ticket";
 import { type VisitRow } from "#application/visits/visit-rows";
 import { type Work } from "#application/use-case";
-import { tanksHeld } from "#application/days/tanks-held";
+import { type DayOfTanks, tanksHeld } from "#application/days/tanks-held";
 import { cleanOutsOfDay } from "#application/days/clean-outs-of-day";
 import { containersOnHand } from "#application/days/day-facts";
 import { DEFAULT_HOUSE_SETTINGS } from "#domain/company/house-settings";
@@ -24,12 +24,13 @@ export interface LoadFacts {
 }
 
 /** Reads them for the visits of a day, with no query where there are none. The number of queries does not hang on that of visits. */
-export async function loadFactsOf(work: Work, visitIds: readonly string[], treatments: readonly TicketTreatment[]): Promise<LoadFacts> {
+export async function loadFactsOf(work: Work, day: DayOfTanks, treatments: readonly TicketTreatment[]): Promise<LoadFacts> {
+  const { visitIds } = day;
   if (visitIds.length === 0) return { containers: [], lastHeld: new Map(), cleanOuts: new Map() };
   const countedBy = new Map(treatments.map(({ productId, onHand }) => [productId, onHand.dimension]));
   return {
     containers: await containersOnHand(work, [...countedBy.keys()], countedBy),
-    lastHeld: await tanksHeld(work, visitIds),
+    lastHeld: await tanksHeld(work, day),
     cleanOuts: await cleanOutsOfDay(work, visitIds),
   };
 }

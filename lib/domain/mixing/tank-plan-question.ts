@@ -19,15 +19,11 @@ export interface TreatedStop {
   readonly water: "yes" | "no" | "unknown";
 }
 
-/** A mix that a tank was filled with before the day's first fill, as the books have it. */
-export interface HeldMix {
+/** What a tank was filled with, as the books have it. */
+export interface FilledMix {
   /** "fill 7" */
   readonly name: string;
   readonly finished: Quantity<"volume">;
-  /** What is still in the tank by the books; unknown while visits that it was filled for are not recorded. */
-  readonly left: Quantity<"volume"> | "unknown";
-  /** Whether it was drawn from and visits that it was filled for are still to be done: then pump and hose hold it too. */
-  readonly isUnderWay: boolean;
   readonly products: readonly {
     readonly productId: string;
     readonly productName: string;
@@ -35,6 +31,18 @@ export interface HeldMix {
     /** In the whole fill. */
     readonly amount: ProductAmount;
   }[];
+}
+
+/** A mix that a tank was filled with before the fills that are planned. */
+export interface HeldMix extends FilledMix {
+  /** What is still in the tank by the books; unknown while visits that it was filled for are not recorded. */
+  readonly left: Quantity<"volume"> | "unknown";
+  /** Whether it was drawn from and visits that it was filled for are still to be done: then pump and hose hold it too. */
+  readonly isUnderWay: boolean;
+  /** Whether it was filled for visits of the day that is planned: then a change of mix after it lies between two of its stops. */
+  readonly isOfThatDay: boolean;
+  /** What the tank held when it was filled; clean where a clean-out lies between. */
+  readonly filledOnto: FilledMix | "clean" | "unknown";
 }
 
 /** What a tank held last: a mix, nothing since a clean-out, or nobody knows. */
