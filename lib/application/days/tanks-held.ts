@@ -2,8 +2,9 @@ import { type CalendarDate, calendarDateIn } from "#domain/foundation/calendar-d
 import { groupedBy } from "#domain/foundation/grouping";
 import { isCleanSince } from "#domain/mixing/clean-out";
 import { leftBy } from "#domain/mixing/tank-books";
-import { type FilledMix, type LastHeld } from "#domain/mixing/tank-plan-question";
+import { type LastHeld } from "#domain/mixing/tank-plan-question";
 import { fromAmount } from "#domain/quantities/quantity";
+import { filledMixOf } from "#application/fills/filled-onto";
 import { type FillOfTank, fillsInBooks } from "#application/fills/fills-in-books";
 import { labelsOfProducts } from "#application/products/stored-label";
 import { type Work } from "#application/use-case";
@@ -58,11 +59,6 @@ export async function tanksHeld(work: Work, day: DayOfTanks): Promise<ReadonlyMa
   const latestOf = new Map(ofTanks.filter(({ fillId }) => readOf.get(fillId)?.is_last === true).map((fill) => [fill.row.equipmentId, fill]));
   const clean = cleanOuts.filter(({ equipmentId, _max: { cleanedAt } }) => cleanedAt !== null && isCleanSince({ cleanedAt: cleanedAt.getTime() }, latestOf.get(equipmentId)));
   const openIds = new Set(open.map(({ visit_id: visitId }) => visitId));
-  const filled = (fill: FillOfTank): FilledMix => ({
-    name: `fill ${String(fill.number)}`,
-    finished: fill.finished,
-    products: fill.products.map(({ productId, name, amount }) => ({ productId, productName: name, label: labels.get(productId)?.confirmed?.facts ?? "unknown", amount })),
-  });
   const held = [...groupedBy(ofTanks, ({ row }) => row.equipmentId)].flatMap(([equipmentId, own]): readonly (readonly [string, LastHeld])[] => {
     const latest = latestOf.get(equipmentId);
     if (latest === undefined) return [];
@@ -77,11 +73,11 @@ export async function tanksHeld(work: Work, day: DayOfTanks): Promise<ReadonlyMa
       [
         equipmentId,
         {
-          ...filled(fill),
+          ...filledMixOf(fill, labels),
           left: isOpen(work, fill, open, new Set(day.visitIds)) ? "unknown" : fromAmount("volume", left),
           isUnderWay: fill.draws.length > 0 && fill.row.plannedVisitIds.some((visitId) => openIds.has(visitId)),
           isOfThatDay: isOfThatDay(work, day, fill, openIds),
-          filledOnto: isAfterCleanOut ? "clean" : onto === undefined ? "unknown" : filled(onto),
+          filledOnto: isAfterCleanOut ? "clean" : onto === undefined ? "unknown" : filledMixOf(onto, labels),
         },
       ],
     ];

@@ -6,7 +6,7 @@ import { canonicalAmountOf } from "#domain/quantities/exact-quantity";
 import { compareRates, type Rate, rateFromAmounts } from "#domain/quantities/rate";
 import { compareRational, rational, subtractRational } from "#domain/quantities/rational";
 import { amountIn, type FillStop, type SprayConcentration } from "#domain/mixing/tank-fill";
-import { type HeldMix, type TreatedStop } from "#domain/mixing/tank-plan-question";
+import { type FilledMix, type HeldMix, type TreatedStop } from "#domain/mixing/tank-plan-question";
 import { type RunOfMix } from "#domain/mixing/tank-runs";
 import { type TicketSprayer, type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { type Grass } from "#domain/turf/grass";
@@ -23,9 +23,25 @@ export interface MixInTank {
   }[];
 }
 
+/** What a tank was filled with as the next mix asks about it: how strong it is. */
+export function mixInTank({ name, finished, products }: FilledMix): MixInTank {
+  return {
+    name,
+    products: products.map(({ productId, productName, label, amount }) => ({
+      productId,
+      productName,
+      label,
+      concentration:
+        amount.dimension === "mass"
+          ? { basis: "product-mass-per-spray-volume", amount: amount.amount, per: finished.amount }
+          : { basis: "product-volume-per-spray-volume", amount: amount.amount, per: finished.amount },
+    })),
+  };
+}
+
 /** The mix that comes next, where it goes first. */
 export interface NextMix {
-  readonly stop: TreatedStop;
+  readonly stop: Pick<TreatedStop, "name" | "lawns" | "treatments">;
   /** What of the stop's plan is in it. */
   readonly treatments: readonly TicketTreatment[];
   readonly gear: TicketSprayer;

@@ -2,8 +2,8 @@ import { rational } from "#domain/quantities/rational";
 import { amountOfMarks, marksWithin } from "#domain/quantities/rounding";
 import { smallest } from "#domain/quantities/quantity";
 import { type FillSize, sizeFills, type TankDraw } from "#domain/mixing/fill-sizes";
-import { type ChangeOfMix, changeOfRun, isSameMix, type MixInTank } from "#domain/mixing/mix-change";
-import { type FilledMix, type LastHeld, type TankPlanQuestion, type TreatedStop } from "#domain/mixing/tank-plan-question";
+import { type ChangeOfMix, changeOfRun, isSameMix, mixInTank, type MixInTank } from "#domain/mixing/mix-change";
+import { type LastHeld, type TankPlanQuestion, type TreatedStop } from "#domain/mixing/tank-plan-question";
 import { type DrawOfStop, type RunOfMix } from "#domain/mixing/tank-runs";
 import { sprayWithin, waterShareOf, waterWeight } from "#domain/mixing/truck-weight";
 import { type TicketSprayer, type TicketTool } from "#domain/mixing/ticket-question";
@@ -89,21 +89,6 @@ export function mixOf({ products, draws }: RunOfMix, name: string): MixInTank {
   return { name, products: products.map((product) => ({ ...product, label: labels.get(product.productId) ?? "unknown" })) };
 }
 
-function heldAsMix({ name, finished, products }: FilledMix): MixInTank {
-  return {
-    name,
-    products: products.map(({ productId, productName, label, amount }) => ({
-      productId,
-      productName,
-      label,
-      concentration:
-        amount.dimension === "mass"
-          ? { basis: "product-mass-per-spray-volume", amount: amount.amount, per: finished.amount }
-          : { basis: "product-volume-per-spray-volume", amount: amount.amount, per: finished.amount },
-    })),
-  };
-}
-
 /** Sizes the fills of one run, and says what lies between the mix before and this one. */
 export function sizeRun(frame: SizingFrame, run: RunOfMix, before: BeforeRun): SizedRun {
   const { gear } = run;
@@ -142,10 +127,10 @@ function beginOf({ stops, cleanOuts }: TankPlanQuestion, run: RunOfMix, { last, 
   if (last === "clean" || first === undefined) return { ...none, last: "clean", line: "water" };
   if (last === "unknown") return { ...none, last, isCleanOutOnFile, line: isCleanOutOnFile ? "water" : "not-known" };
   if ("left" in last && isSameMix(last, products, toolsOf(run))) {
-    const filledOnto = typeof last.filledOnto === "string" ? last.filledOnto : heldAsMix(last.filledOnto);
-    return { ...none, last: heldAsMix(last), isSameAsLast: true, filledOnto, line: lineHoldsLast ? "holds-this-mix" : "water", already: last.left === "unknown" ? 0n : last.left.amount };
+    const filledOnto = typeof last.filledOnto === "string" ? last.filledOnto : mixInTank(last.filledOnto);
+    return { ...none, last: mixInTank(last), isSameAsLast: true, filledOnto, line: lineHoldsLast ? "holds-this-mix" : "water", already: last.left === "unknown" ? 0n : last.left.amount };
   }
-  const mix = "left" in last ? heldAsMix(last) : last;
+  const mix = "left" in last ? mixInTank(last) : last;
   const change = changeOfRun(mix, run, stops);
   const line = isCleanOutOnFile || !lineHoldsLast ? "water" : runsOn(change, gear, first) ? "runs-on" : "flushed";
   return { ...none, last: mix, change, followsMixOfThatDay: !isFirst || ("left" in last && last.isOfThatDay), isCleanOutOnFile, line };
