@@ -243,6 +243,7 @@ export const QUESTION: TicketQuestion = {
     tankLoads: "same-size-every-time",
     heatCautionFromF: 80,
     tankMark: exactly("gal", "0.1"),
+    minutesPerThousandSquareFeet: 4,
   },
 };
 

@@ -48,7 +48,7 @@ export async function visitOnItsDay(work: Work, visitId: string): Promise<Worked
   const { companyId } = work.company;
   const vehicle = await work.tx.vehicle.findUniqueOrThrow({ where: { companyId_vehicleId: { companyId, vehicleId: stop.vehicleId } } });
   const stops = loadedStopsOf(worked);
-  const load = await loadFactsOf(work, { date: stop.date, visitIds: ofDay }, stops.flatMap(({ treatments }) => treatments));
+  const load = await loadFactsOf(work, { date: stop.date, visitIds: ofDay }, worked);
   const payload = vehicle.payload === null ? null : fromAmount("mass", vehicle.payload);
   const { plan } = tankPlanOfDay(stops, { name: `Truck ${String(vehicle.number)}`, payload }, load);
   return withTankFindings(worked, stops, plan).find(({ visit }) => visit.visitId === visitId);

@@ -57,7 +57,7 @@ export async function dayOnFile(work: Work, routeDayId: string): Promise<DayOnFi
   const planned = (await stopsOfDays(work, [routeDayId])).get(routeDayId) ?? [];
   const visitIds = planned.map(({ visitId }) => visitId);
   const found = visitIds.length === 0 ? [] : await ticketsOfVisits(work, visitIds);
-  const load = await loadFactsOf(work, { date, visitIds }, found.flatMap(({ outcome }) => (outcome.ok ? outcome.value.question.treatments : [])));
+  const load = await loadFactsOf(work, { date, visitIds }, found);
   const truck = { name: `Truck ${String(vehicle.number)}`, payload: vehicle.payload === null ? null : fromAmount("mass", vehicle.payload) };
   const stops = await stopsOnFile(work, withTanksOf(found, truck, load));
   const asked = questionOfDay(await shopPosition(work), { date, startsAtMinute: row.startsAtMinute, endsAtMinute: row.endsAtMinute }, planned);

@@ -6,11 +6,11 @@ import { type FillStop, fillStopOf, planFill, type PlannedFill, visitsThatShare 
 import { treatmentsForRounding } from "#domain/mixing/rounding-room";
 import { treatmentOn } from "#domain/mixing/tank-runs";
 import { isSprayed, type TicketTool } from "#domain/mixing/ticket-question";
+import { type Measure } from "#domain/quantities/exact-quantity";
 import { type Quantity } from "#domain/quantities/quantity";
 import { readPlannedFillSchema } from "#application/fills/read-planned-fill.schema";
 import { issuedTicketsOf } from "#application/visits/issued-ticket";
 import { ticketsOfVisits } from "#application/visits/visit-ticket";
-import { TANK_MARK } from "#application/visits/ticket-facts";
 import { useCase } from "#application/use-case";
 
 export interface VisitOfFill {
@@ -78,18 +78,20 @@ export const readPlannedFill = useCase("fills/read-planned-fill", readPlannedFil
       });
     }
   }
-  const fills = [...groupedBy(stops, ({ equipmentId }) => equipmentId).values()].flatMap(fillsOfTank);
+  const mark = found[0]?.settings.tankMark;
+  const tanks = [...groupedBy(stops, ({ equipmentId }) => equipmentId).values()];
+  const fills = mark === undefined ? [] : tanks.flatMap((own) => fillsOfTank(own, mark));
   return accept({ fills, without });
 });
 
-function fillsOfTank(stops: readonly StopOfTank[]): readonly FillToMake[] {
+function fillsOfTank(stops: readonly StopOfTank[], mark: Measure<"volume">): readonly FillToMake[] {
   const [first] = stops;
   if (first === undefined) return [];
   const { equipmentId, gearName, capacity } = first;
   return visitsThatShare(stops.map(({ stop }) => stop)).flatMap((group) => {
     const own = stops.filter(({ stop }) => group.includes(stop));
     const tools = new Map(own.flatMap((one) => [...one.tools]));
-    const planned = planFill(group, { name: gearName, capacity, mark: TANK_MARK }, (productId) => tools.get(productId));
+    const planned = planFill(group, { name: gearName, capacity, mark }, (productId) => tools.get(productId));
     if (!planned.ok) return [];
     const { findings, ...plan } = planned.value;
     return [{ equipmentId, gearName, capacity, visits: own.map(({ visit }) => visit), plan, findings }];

@@ -4,6 +4,7 @@ import { idField, optionalLine, versionField } from "#application/field.schema";
 import { optionalArea, optionalLength, tickField } from "#application/properties/measure-fields.schema";
 import { addressFields } from "#application/properties/property-fields.schema";
 import { MOWERS } from "#domain/properties/client-standing";
+import { TANK_WATER_ANSWERS } from "#domain/properties/tank-water";
 import { isWeekday, WEEKDAYS } from "#domain/properties/weekday";
 
 const optionalWeekday = z.string("Choose a day.").transform((text, context) => {
@@ -47,6 +48,7 @@ export const changePropertySchema = z
     gateCode: optionalLine(40),
     narrowestGate: optionalLength("the narrowest gate", "in"),
     dogNote: optionalLine(200),
+    tankWater: z.union([z.literal("").transform(() => null), z.enum(TANK_WATER_ANSWERS)], "Say whether a tank can be filled there."),
     mowingWeekday: optionalWeekday,
     mowedBy: z.union([z.literal("").transform(() => null), z.enum(MOWERS)], "Choose who mows."),
     lotArea: optionalArea("the size of the lot"),

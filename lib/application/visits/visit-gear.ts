@@ -1,4 +1,3 @@
-import { DEFAULT_HOUSE_SETTINGS, type HouseSettings } from "#domain/company/house-settings";
 import { isSprayer } from "#domain/equipment/equipment-kind";
 import { type CalibrationStanding, type EquipmentSetup, standingOf } from "#domain/equipment/calibration-standing";
 import { type Finding } from "#domain/foundation/finding";
@@ -55,11 +54,11 @@ function standing(
   setup: EquipmentSetup,
   application: PlannedApplication,
   nominal: { readonly figures: CalibrationFigures; readonly statedBy: string },
-  settings: HouseSettings = DEFAULT_HOUSE_SETTINGS,
 ): CalibrationStanding<CalibrationFigures> {
   const { on, operatorId, operatorName } = application;
   const use = { on, equipment: { id: equipment.equipmentId, name: equipment.name }, operator: { id: operatorId, name: operatorName }, setup };
-  return standingOf(facts.calibrations, use, { validForDays: settings.calibrationValidDays, samePressureWithinPsi: settings.samePressureWithinPsi }, nominal);
+  const { calibrationValidDays: validForDays, samePressureWithinPsi } = facts.settings;
+  return standingOf(facts.calibrations, use, { validForDays, samePressureWithinPsi }, nominal);
 }
 
 function wordsOf({ calibration }: CalibrationStanding<CalibrationFigures>, nominalWords: string, isCalibrated: boolean): string {

@@ -1,7 +1,7 @@
 import { labelInUse, type LabelsRead } from "#application/products/stored-label";
 import { bloomOfLawn } from "#application/properties/lawn-looks";
 import { timeZoneDataVersion } from "#adapters/time-zone-data";
-import { DEFAULT_HOUSE_SETTINGS } from "#domain/company/house-settings";
+import { type HouseSettings } from "#domain/company/house-settings";
 import { licenseStanding } from "#domain/crew/license";
 import { type CalendarDate, calendarDateIn } from "#domain/foundation/calendar-date";
 import { type Finding, gravestFirst, hold } from "#domain/foundation/finding";
@@ -14,7 +14,7 @@ import { firstDayOpen } from "#domain/scheduling/visit-standing";
 import { instantOfMinute, type Span } from "#domain/weather/local-hours";
 import { type AftercareOfLawns, aftercareOfVisit, hoursNotOnFile, spanOfVisit } from "#application/visits/visit-aftercare";
 import { gearFor, type PlannedApplication, plannedApplication } from "#application/visits/visit-gear";
-import { type LawnFacts, type LicenseOnFile, readTicketFacts, TANK_MARK, type TicketFacts } from "#application/visits/ticket-facts";
+import { type LawnFacts, type LicenseOnFile, readTicketFacts, type TicketFacts } from "#application/visits/ticket-facts";
 import { type PlannedTreatment, type VisitRow, visitRows } from "#application/visits/visit-rows";
 import { type Work } from "#application/use-case";
 
@@ -42,6 +42,8 @@ export interface WorkedVisit {
   readonly labels: LabelsRead;
   /** The lawns of its property by letter, as they were read for it. */
   readonly lawns: readonly LawnFacts[];
+  /** By what the house held to. */
+  readonly settings: HouseSettings;
 }
 
 /** Works out the mix tickets of some visits from what is on file now, in the order of the ids. */
@@ -49,7 +51,7 @@ export async function ticketsOfVisits(work: Work, visitIds: readonly string[]): 
   const visits = await visitRows(work, visitIds);
   const facts = await readTicketFacts(work, visits);
   const today = calendarDateIn(work.company.timeZone, work.now.getTime());
-  return visits.map((visit) => ({ visit, outcome: ticketOf(work, visit, facts, today), labels: facts.labels, lawns: lawnsOf(visit, facts) }));
+  return visits.map((visit) => ({ visit, outcome: ticketOf(work, visit, facts, today), labels: facts.labels, lawns: lawnsOf(visit, facts), settings: facts.settings }));
 }
 
 function lawnsOf({ property: { propertyId } }: VisitRow, { lawnsByProperty }: TicketFacts): readonly LawnFacts[] {
@@ -72,7 +74,7 @@ function ticketOf(work: Work, visit: VisitRow, facts: TicketFacts, today: Calend
     applicator: applicatorOf(application, license, facts, visit),
     forecastHighF: visit.stop?.forecastHighF ?? "not-entered",
     forecastNextHighF: visit.stop?.forecastNextHighF ?? "not-entered",
-    settings: { ...DEFAULT_HOUSE_SETTINGS, tankMark: TANK_MARK },
+    settings: facts.settings,
   };
   const ticket = makeMixTicket(question);
   if (!ticket.ok) return { ok: false, refusal: { refusal: ticket.refusal, findings } };

@@ -1,6 +1,5 @@
-import { type TankLoads } from "#domain/company/house-settings";
+import { type HouseSettings } from "#domain/company/house-settings";
 import { type LabelFacts } from "#domain/label/label-facts";
-import { type Measure } from "#domain/quantities/exact-quantity";
 import { type Quantity } from "#domain/quantities/quantity";
 import { type MixTicket } from "#domain/mixing/mix-ticket";
 import { type ProductAmount } from "#domain/mixing/spray-mix";
@@ -57,16 +56,8 @@ export interface LoadedTruck {
   readonly staysAboard: Quantity<"mass"> | "counted-in-payload";
 }
 
-export interface TankPlanSettings {
-  readonly tankLoads: TankLoads;
-  /** The mark of the gauge or meter by which water goes into a tank. */
-  readonly tankMark: Measure<"volume">;
-  /**
-   * What becomes of the mix in pump and hose when another one follows and at the end of the day, whatever they held before:
-   * clean water pushes it out onto the last lawn, or it stays and the next lawn gets it first.
-   */
-  readonly lineAtTheEnd: "pushed-out-with-water" | "left-as-it-is";
-}
+/** What the house holds to when it fills; the line's end counts whatever pump and hose held before. */
+export type TankPlanSettings = Pick<HouseSettings, "tankLoads" | "tankMark" | "lineAtTheEnd">;
 
 /** Everything that the tank plan of a truck's route is computed from. */
 export interface TankPlanQuestion {

@@ -3,6 +3,7 @@ import { type CalibrationOnFile, type EquipmentOnFile } from "#application/equip
 import { type TicketFacts } from "#application/visits/ticket-facts";
 import { gearFor, type PlannedApplication, plannedApplication } from "#application/visits/visit-gear";
 import { type PlannedTreatment } from "#application/visits/visit-rows";
+import { DEFAULT_HOUSE_SETTINGS } from "#domain/company/house-settings";
 import { of } from "#domain/quantities/quantity";
 import { measureInUnit } from "#domain/quantities/exact-quantity";
 import { rateOf } from "#domain/quantities/rate";
@@ -40,7 +41,7 @@ const SPREAD: CalibrationOnFile = {
 
 function factsOf(gear: readonly EquipmentOnFile[], calibrations: readonly CalibrationOnFile[] = []): TicketFacts {
   return {
-    lawnsByProperty: new Map(), labels: new Map(), gear, calibrations, tools: [], onHand: new Map(), productOf: new Map(), personOf: new Map([["rowan", "Rowan Ash"]]), licenses: [],
+    lawnsByProperty: new Map(), labels: new Map(), gear, calibrations, tools: [], onHand: new Map(), productOf: new Map(), personOf: new Map([["rowan", "Rowan Ash"]]), licenses: [], settings: DEFAULT_HOUSE_SETTINGS,
   };
 }
 

@@ -1,5 +1,4 @@
-import { DEFAULT_HOUSE_SETTINGS } from "#domain/company/house-settings";
-import { type TicketTreatment } from "#domain/mixing/ticket-question";
+import { type TicketSettings, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { timeInWords, timeOnLawns } from "#domain/mixing/time-on-lawn";
 import { formatQuantity, writeQuantity } from "#domain/quantities/format-quantity";
 import { formatRate } from "#domain/quantities/format-rate";
@@ -37,7 +36,7 @@ export function us(quantity: Quantity<"mass"> | Quantity<"volume"> | Quantity<"a
 }
 
 /** How long the work itself takes on the lawns of a mix. */
-export function timeWords(lawns: readonly { readonly treatedArea: Quantity<"area"> }[], { pace }: TicketTreatment["gear"], passes: 1 | 2): string {
+export function timeWords(lawns: readonly { readonly treatedArea: Quantity<"area"> }[], { pace }: TicketTreatment["gear"], passes: 1 | 2, { minutesPerThousandSquareFeet }: TicketSettings): string {
   const areas = lawns.map(({ treatedArea }) => treatedArea);
-  return timeInWords(timeOnLawns(areas, pace, passes, DEFAULT_HOUSE_SETTINGS.minutesPerThousandSquareFeet));
+  return timeInWords(timeOnLawns(areas, pace, passes, minutesPerThousandSquareFeet));
 }
