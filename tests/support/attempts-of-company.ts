@@ -104,7 +104,10 @@ export const ATTEMPTS_OF_COMPANY = {
   "accounts/issue-reset-link": async (house, company) =>
     attempt(issueResetLink, { personId: (await aPasserBy(house, company)).personId }),
   "companies/change-company": () => attempt(changeCompany, COMPANY_CHANGE),
-  "companies/change-house-settings": () => attempt(changeHouseSettings, HOUSE_SETTINGS_CHANGE),
+  "companies/change-house-settings": async (house, company) => {
+    const [row] = await house.ask<{ version: number }>("select version from house_settings where company_id = $1", [company.companyId]);
+    return attempt(changeHouseSettings, { ...HOUSE_SETTINGS_CHANGE, version: row?.version ?? 1 });
+  },
   "companies/read-company": () => attempt(readCompany, {}),
   "companies/read-house-settings": () => attempt(readHouseSettings, {}),
   "people/add-license": async (house, company) => attempt(addLicense, licenseForm(await aPerson(house, company))),

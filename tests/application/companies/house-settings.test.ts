@@ -27,7 +27,7 @@ test("what is on file holds for what is planned from then on", async () => {
   const { propertyId, zoneId } = await aZone(house, company);
   const plan = async () => {
     const requestId = house.newId();
-    const tasks = { "0": { productUse: "", rate: "", reason: "look", lawns: { [zoneId]: "yes" as const } } };
+    const tasks = { "0": { productUse: "look", rate: "", reason: "look", lawns: { [zoneId]: "yes" as const } } };
     valueOf(await planVisit(house, company.owner.key, { requestId, propertyId, name: "Look", opensOn: "2026-05-01", closesOn: "2026-05-02", customerFrom: "", customerUntil: "", secondLook: "", tasks }));
     return (await house.ask<{ service_minutes: number }>("select service_minutes from visit where visit_id = $1", [requestId]))[0]?.service_minutes;
   };
