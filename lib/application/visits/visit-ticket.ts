@@ -7,8 +7,10 @@ import { type CalendarDate, calendarDateIn } from "#domain/foundation/calendar-d
 import { type Finding, gravestFirst, hold } from "#domain/foundation/finding";
 import { type InputRefusal, type Outcome } from "#domain/foundation/outcome";
 import { useNamed } from "#domain/label/label-facts";
+import { groundsMeasured, toolFor } from "#domain/mixing/measuring-tool";
 import { type MixTicket, makeMixTicket } from "#domain/mixing/mix-ticket";
 import { type TicketApplicator, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
+import { type Quantity } from "#domain/quantities/quantity";
 import { RULES_VERSION } from "#domain/rules/packs-on-file";
 import { firstDayOpen } from "#domain/scheduling/visit-standing";
 import { instantOfMinute, type Span } from "#domain/weather/local-hours";
@@ -63,7 +65,7 @@ function ticketOf(work: Work, visit: VisitRow, facts: TicketFacts, today: Calend
   const application = plannedApplication(facts, visit.stop, firstDayOpen(visit, today), work.member.personId);
   const lawns = lawnsOf(visit, facts);
   const findings: Finding[] = visit.stop === null ? [onNoDay(visit)] : [];
-  const treatments = visit.treatments.flatMap((planned) => treatmentOf(facts, planned, application, findings));
+  const treatments = visit.treatments.flatMap((planned) => treatmentOf(facts, planned, application, areasOf(lawns, planned), findings));
   const license = licenseFor(facts.licenses, visit, application);
   const question: TicketQuestion = {
     on: application.on,
@@ -104,7 +106,11 @@ function ticketOf(work: Work, visit: VisitRow, facts: TicketFacts, today: Calend
   };
 }
 
-function treatmentOf(facts: TicketFacts, planned: PlannedTreatment, application: PlannedApplication, findings: Finding[]): readonly TicketTreatment[] {
+function areasOf(lawns: readonly LawnFacts[], { zoneIds }: PlannedTreatment): readonly Quantity<"area">[] {
+  return lawns.flatMap(({ lawn }) => (zoneIds.includes(lawn.zoneId) ? [lawn.area] : []));
+}
+
+function treatmentOf(facts: TicketFacts, planned: PlannedTreatment, application: PlannedApplication, areas: readonly Quantity<"area">[], findings: Finding[]): readonly TicketTreatment[] {
   const { line, productId, rate, rateText, reason, zoneIds, labelUse } = planned;
   const name = facts.productOf.get(productId)?.name ?? "the product";
   const entry = facts.labels.get(productId);
@@ -133,7 +139,7 @@ function treatmentOf(facts: TicketFacts, planned: PlannedTreatment, application:
       reason,
       zoneIds,
       gear: gear.gear,
-      tool: facts.tools.find((tool) => tool.mark.dimension === dimension) ?? "none",
+      tool: toolFor(facts.tools, { rate, use }, groundsMeasured(gear.gear, areas)),
       // What is owed after a count is nothing on hand, not less than nothing.
       onHand: { dimension: facts.productOf.get(productId)?.countedBy ?? dimension, amount: onHand < 0n ? 0n : onHand } as TicketTreatment["onHand"],
       calibrationFinding: gear.calibrationFinding,

@@ -6,6 +6,7 @@ import { type ChangeOfMix, changeOfRun, isSameMix, mixInTank, type MixInTank } f
 import { type LastHeld, type TankPlanQuestion, type TreatedStop } from "#domain/mixing/tank-plan-question";
 import { type DrawOfStop, type RunOfMix } from "#domain/mixing/tank-runs";
 import { sprayWithin, waterShareOf, waterWeight } from "#domain/mixing/truck-weight";
+import { finestTools } from "#domain/mixing/measuring-tool";
 import { type TicketSprayer, type TicketTool } from "#domain/mixing/ticket-question";
 
 /** What pump and hose hold when a mix begins, and what becomes of it. */
@@ -74,13 +75,9 @@ export interface BeforeRun {
   readonly isFirst: boolean;
 }
 
-/** The tool by which a product of the run is measured. */
-export function toolsOf({ draws }: RunOfMix): (productId: string) => TicketTool | undefined {
-  const tools = new Map(draws[0]?.treatments.map(({ productId, tool }) => [productId, tool]));
-  return (productId) => {
-    const tool = tools.get(productId);
-    return tool === "none" ? undefined : tool;
-  };
+/** The tool by which a product of the run is measured: the finest of those that its visits take for it. */
+export function toolsOf({ draws }: Pick<RunOfMix, "draws">): (productId: string) => TicketTool | undefined {
+  return finestTools(draws.flatMap(({ treatments }) => treatments));
 }
 
 /** The mix of a run as the next one asks about it. */
