@@ -15,6 +15,7 @@ interface LawnInDeed {
 export type Deed =
   | { readonly deed: "company-created"; readonly details: { readonly name: string; readonly state: string; readonly timeZone: string } }
   | { readonly deed: "company-changed"; readonly details: { readonly before: Readonly<Record<string, unknown>>; readonly after: Readonly<Record<string, unknown>> } }
+  | { readonly deed: "house-settings-changed"; readonly details: { readonly before: Readonly<Record<string, unknown>>; readonly after: Readonly<Record<string, unknown>> } }
   | { readonly deed: "person-added"; readonly details: { readonly name: string } }
   | { readonly deed: "person-changed"; readonly details: { readonly before: Readonly<Record<string, unknown>>; readonly after: Readonly<Record<string, unknown>> } }
   | { readonly deed: "person-invited"; readonly details: { readonly email: string; readonly role: string } }

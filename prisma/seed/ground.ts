@@ -50,6 +50,9 @@ function positionNear(latitude: number, longitude: number, index: number): strin
   return `${(latitude + far * Math.sin(angle)).toFixed(5)}, ${(longitude + 1.3 * far * Math.cos(angle)).toFixed(5)}`;
 }
 
+/** What the crew has said of water for the tank: at most properties nobody has. */
+const WATER_AT = ["", "yes", "", "no", ""] as const;
+
 /** Gives a property a position of its own, and what was said of access and mowing since the list was brought. */
 async function settleProperty({ key, houseDaysAgo }: GroundMaking, propertyId: string, index: number): Promise<void> {
   const then = houseDaysAgo(MEASURED_DAYS_AGO);
@@ -66,6 +69,7 @@ async function settleProperty({ key, houseDaysAgo }: GroundMaking, propertyId: s
       gateCode: isPond ? "4471" : (property.gateCode ?? ""),
       narrowestGate: isPond ? "48 in" : narrowestGate === null ? "" : formatQuantityIn(narrowestGate, "in", 2),
       dogNote: isPond ? "Juno: shut the gate behind you" : (property.dogNote ?? ""),
+      tankWater: WATER_AT[index % WATER_AT.length] ?? "",
       mowingWeekday: property.mowingWeekday === null ? "" : String(property.mowingWeekday),
       mowedBy: index % 4 === 0 ? "customer" : index % 4 === 1 ? "another-crew" : "us",
       lotArea: lotArea === null ? "" : formatQuantityIn(lotArea, "sq ft", 2),

@@ -251,6 +251,24 @@ create table hold_answer (
   constraint hold_answer_company_id_visit_id_fkey FOREIGN KEY (company_id, visit_id) REFERENCES visit(company_id, visit_id) ON UPDATE CASCADE ON DELETE RESTRICT
 );
 
+create table house_settings (
+  company_id uuid not null,
+  calibration_valid_days integer not null,
+  same_pressure_within_psi integer not null,
+  granular_passes text not null,
+  tank_loads text not null,
+  heat_caution_from_f integer not null,
+  minutes_per_stop integer not null,
+  minutes_per_thousand_square_feet integer not null,
+  tank_mark text not null,
+  line_at_the_end text not null,
+  version integer not null,
+  constraint house_settings_pkey PRIMARY KEY (company_id),
+  constraint house_settings_are_figures CHECK (((calibration_valid_days >= 1) AND (same_pressure_within_psi >= 0) AND (minutes_per_stop >= 0) AND (minutes_per_thousand_square_feet >= 1) AND (version >= 2))),
+  constraint house_settings_are_ways_to_work CHECK (((granular_passes = ANY (ARRAY['one-with-overlap'::text, 'two-at-half-rate-crosswise'::text])) AND (tank_loads = ANY (ARRAY['same-size-every-time'::text, 'full-tanks-then-a-short-one'::text])) AND (line_at_the_end = ANY (ARRAY['pushed-out-with-water'::text, 'left-as-it-is'::text])) AND (btrim(tank_mark) <> ''::text))),
+  constraint house_settings_company_id_fkey FOREIGN KEY (company_id) REFERENCES company(company_id) ON UPDATE CASCADE ON DELETE RESTRICT
+);
+
 create table installation (
   one boolean not null default true,
   bind_address text not null default '127.0.0.1'::text,
@@ -500,6 +518,7 @@ create table property (
   created_at timestamp(3) with time zone not null,
   version integer not null default 1,
   watering_dates text,
+  tank_water text,
   constraint property_pkey PRIMARY KEY (company_id, property_id),
   constraint property_measures_are_positive CHECK (((lot_area > 0) AND (narrowest_gate > 0))),
   constraint property_mowed_by_is_known CHECK ((mowed_by = ANY (ARRAY['customer'::text, 'us'::text, 'another-crew'::text]))),
@@ -508,6 +527,7 @@ create table property (
   constraint property_position_is_whole CHECK ((((latitude IS NULL) = (longitude IS NULL)) AND ((latitude IS NULL) = (position_origin IS NULL)))),
   constraint property_position_origin_is_known CHECK ((position_origin = ANY (ARRAY['zip-centroid'::text, 'entered'::text]))),
   constraint property_watering_dates_are_known CHECK ((watering_dates = ANY (ARRAY['odd'::text, 'even'::text, 'house-number'::text]))),
+  constraint property_tank_water_is_said CHECK ((tank_water = ANY (ARRAY['yes'::text, 'no'::text]))),
   constraint property_watering_hours_are_whole CHECK (((watering_from_minute IS NULL) = (watering_until_minute IS NULL))),
   constraint property_watering_hours_lie_in_a_day CHECK ((((watering_from_minute >= 0) AND (watering_from_minute <= 1439)) AND ((watering_until_minute >= 1) AND (watering_until_minute <= 1440)) AND (watering_from_minute <> watering_until_minute))),
   constraint property_watering_weekdays_are_some CHECK ((watering_weekdays ~ '^[1-7]{1,7}$'::text)),
@@ -934,6 +954,7 @@ alter table fill enable row level security;
 alter table fill_draw enable row level security;
 alter table fill_rest enable row level security;
 alter table hold_answer enable row level security;
+alter table house_settings enable row level security;
 alter table invitation enable row level security;
 alter table issued_paper enable row level security;
 alter table label_confirmation enable row level security;
@@ -1015,6 +1036,10 @@ create policy own_company on fill_rest
   with check ((company_id = current_company()));
 
 create policy own_company on hold_answer
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
+create policy own_company on house_settings
   using ((company_id = current_company()))
   with check ((company_id = current_company()));
 
@@ -1514,6 +1539,7 @@ grant insert, select on table fill to halfpass_app;
 grant insert, select on table fill_draw to halfpass_app;
 grant insert, select on table fill_rest to halfpass_app;
 grant insert, select on table hold_answer to halfpass_app;
+grant insert, select, update on table house_settings to halfpass_app;
 grant insert, select, update on table invitation to halfpass_app;
 grant insert, select on table issued_paper to halfpass_app;
 grant insert, select on table label_confirmation to halfpass_app;

@@ -114,6 +114,7 @@ const OFFICE_PAGES: Readonly<Record<string, (owner: SignedIn) => string>> = {
   temperatures: () => "/settings/temperatures",
   "keep-temperatures": () => "/settings/keep-temperatures",
   "change-company": () => "/settings/change-company",
+  "change-house-settings": () => "/settings/change-house-settings",
   "change-password": () => "/settings/change-password",
   worksheets: () => "/worksheets",
   "worksheet-nutrients": () => "/worksheets/nutrients?kind=for-target&grade=28-3-6&nutrient=N&target=1+lb+per+1%2C000+sq+ft&area=6%2C000+sq+ft&bag=50+lb&density=&slow=7",

@@ -2,6 +2,8 @@
 import { changePassword } from "#application/accounts/change-password";
 import { issueResetLink } from "#application/accounts/issue-reset-link";
 import { changeCompany } from "#application/companies/change-company";
+import { changeHouseSettings } from "#application/companies/change-house-settings";
+import { readHouseSettings } from "#application/companies/read-house-settings";
 import { readCompany } from "#application/companies/read-company";
 import { addEquipment } from "#application/equipment/add-equipment";
 import { addMeasuringTool } from "#application/equipment/add-measuring-tool";
@@ -80,6 +82,12 @@ export function licenseForm(personId: string) {
 }
 
 /** The company form, as it is filled in when nobody has changed the company yet. */
+/** Every house setting another than the default. */
+export const HOUSE_SETTINGS_CHANGE = {
+  version: 1, calibrationValidDays: "180", samePressureWithinPsi: "3", granularPasses: "one-with-overlap", tankLoads: "full-tanks-then-a-short-one", heatCautionFromF: "85",
+  minutesPerStop: "10", minutesPerThousandSquareFeet: "5", tankMark: "0.5 gal", lineAtTheEnd: "left-as-it-is",
+} as const;
+
 export const COMPANY_CHANGE = {
   version: 1,
   name: "Foxtail Turf and Trees",
@@ -97,7 +105,12 @@ export const ATTEMPTS_OF_COMPANY = {
   "accounts/issue-reset-link": async (house, company) =>
     attempt(issueResetLink, { personId: (await aPasserBy(house, company)).personId }),
   "companies/change-company": () => attempt(changeCompany, COMPANY_CHANGE),
+  "companies/change-house-settings": async (house, company) => {
+    const [row] = await house.ask<{ version: number }>("select version from house_settings where company_id = $1", [company.companyId]);
+    return attempt(changeHouseSettings, { ...HOUSE_SETTINGS_CHANGE, version: row?.version ?? 1 });
+  },
   "companies/read-company": () => attempt(readCompany, {}),
+  "companies/read-house-settings": () => attempt(readHouseSettings, {}),
   "people/add-license": async (house, company) => attempt(addLicense, licenseForm(await aPerson(house, company))),
   "people/add-person": () => attempt(addPerson, { name: "Robin Vale", phone: "317 555 0100" }),
   "people/change-person": async (house, company) =>

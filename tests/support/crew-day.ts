@@ -4,7 +4,7 @@ import { addEquipment } from "#application/equipment/add-equipment";
 import { calibrateSprayer } from "#application/equipment/calibrate-sprayer";
 import { calibrateSpreader } from "#application/equipment/calibrate-spreader";
 import { addMeasuringTool } from "#application/equipment/add-measuring-tool";
-import { type recordCleanOut } from "#application/fills/record-clean-out";
+import { recordCleanOut } from "#application/fills/record-clean-out";
 import { type recordTankReading } from "#application/fills/record-tank-reading";
 import { recordFill } from "#application/fills/record-fill";
 import { addLicense } from "#application/people/add-license";
@@ -60,9 +60,10 @@ export function inWorkOf<Answer>(house: TestHouse, company: TestCompany, ask: (w
 
 /**
  * A truck with a 100 gal tank and a spreader, both calibrated by the owner; a feed, an iron and a preventer with
- * confirmed labels; lots on the truck and in the shop; a scale and a cup; a day with a forecast.
+ * confirmed labels; lots on the truck and in the shop; a scale and a cup; a day with a forecast. The tank was cleaned out the
+ * evening before, or nobody knows what it held.
  */
-export async function aCrewDay(house: TestHouse, company: TestCompany): Promise<CrewDay> {
+export async function aCrewDay(house: TestHouse, company: TestCompany, tank: "clean" | "not-known" = "clean"): Promise<CrewDay> {
   const { key, personId } = company.owner;
   const vehicleId = await aVehicle(house, company);
   const { equipmentId: sprayerId } = valueOf(await addEquipment(house, key, sprayerForm(vehicleId)));
@@ -88,7 +89,9 @@ export async function aCrewDay(house: TestHouse, company: TestCompany): Promise<
   const license = { personId, kind: "certified-applicator", state: "IL", number: `IL-${sprayerId.slice(-4)}`, category: "Turf", issuedOn: "2026-01-02", expiresOn: "2026-12-31" } as const;
   const { licenseId: illinoisLicenseId } = valueOf(await addLicense(house, key, license));
   const routeDayId = await aRouteDay(house, company, vehicleId, CREW_DAY);
-  return { vehicleId, sprayerId, spreaderId, feedId, ironId, preventerId, starterId, routeDayId, illinoisLicenseId };
+  const day = { vehicleId, sprayerId, spreaderId, feedId, ironId, preventerId, starterId, routeDayId, illinoisLicenseId };
+  if (tank === "clean") valueOf(await recordCleanOut(house, key, cleanOutForm(house, day, personId, { cleanedOn: "2026-04-13", cleanedAt: "17:00" })));
+  return day;
 }
 
 async function delivered(house: TestHouse, company: TestCompany, form: Parameters<typeof receiveDelivery>[2]) {

@@ -106,6 +106,12 @@ export async function writeSeasonRows(house: TestHouse, company: TestCompany): P
         how: "Three rinses", rinsateWent: "labeled-site", rinsateVisitId: id("visit"),
       },
     });
+    await tx.houseSettings.create({
+      data: {
+        companyId, calibrationValidDays: 365, samePressureWithinPsi: 2, granularPasses: "one-with-overlap", tankLoads: "same-size-every-time", heatCautionFromF: 80,
+        minutesPerStop: 8, minutesPerThousandSquareFeet: 4, tankMark: "0.1 gal", lineAtTheEnd: "left-as-it-is", version: 2,
+      },
+    });
     await tx.dailyTemperature.create({
       data: {
         companyId, source: "Yard", date: day, entryNumber: 1, requestId: house.newId(), scale: "fahrenheit", highTenths: 650, lowTenths: 400, figuresFrom: "The thermometer",

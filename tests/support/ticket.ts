@@ -247,6 +247,7 @@ export const QUESTION: TicketQuestion = {
     heatCautionFromF: 80,
     heatCautionWarmFromF: 90,
     tankMark: exactly("gal", "0.1"),
+    minutesPerThousandSquareFeet: 4,
   },
 };
 

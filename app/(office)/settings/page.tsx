@@ -19,11 +19,13 @@ import { memberOfPage } from "../../session";
 import { THEME_COOKIE, themeOf } from "../../theme";
 import { chooseCompanyAction, chooseThemeAction } from "./action";
 import { SignOutButton } from "./sign-out-button.client";
+import { WaysOfHouse } from "./ways-of-house";
 
 export const metadata: Metadata = { title: "Settings" };
 
 const SECTIONS = [
   { id: "company", name: "Company" },
+  { id: "ways", name: "How the house works" },
   { id: "temperatures", name: "Temperatures" },
   { id: "account", name: "Your account" },
   { id: "screen", name: "Screen" },
@@ -33,11 +35,12 @@ export default async function SettingsPage() {
   const { company, companyId, member } = await memberOfPage();
   const companies = await listCompanies(house(), member.accountId);
   const seesTemperatures = may(member.role, "temperatures/read-temperatures");
+  const seesWays = may(member.role, "companies/read-house-settings");
   const theme = themeOf((await cookies()).get(THEME_COOKIE)?.value);
   return (
     <>
       <PageHead title="Settings" sentence={`${company.name}, ${member.personName}, ${ROLE_WORDS[member.role]}.`} />
-      <JumpLinks sections={SECTIONS.filter(({ id }) => id !== "temperatures" || seesTemperatures)} />
+      <JumpLinks sections={SECTIONS.filter(({ id }) => (id !== "temperatures" || seesTemperatures) && (id !== "ways" || seesWays))} />
       <Section id="company" name="Company">
         <Sheet>
           <Stack gap={5}>
@@ -77,6 +80,7 @@ export default async function SettingsPage() {
           </Stack>
         </Sheet>
       </Section>
+      {seesWays && <WaysOfHouse mayChange={may(member.role, "companies/change-house-settings")} />}
       {seesTemperatures && <TemperaturesSection />}
       <Section id="account" name="Your account">
         <Sheet>

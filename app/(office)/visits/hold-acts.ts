@@ -23,6 +23,9 @@ const OF_THE_GEAR = /^(?:calibration|no-gear|no-measuring-tool|hopper|hold-up|ta
 export const RECORD_CLEAN_OUT = "/fills/record-clean-out";
 /** Where somebody writes down what a tank holds. */
 export const RECORD_TANK_READING = "/fills/record-tank-reading";
+const OF_CLEAN_OUTS: ReadonlySet<string> = new Set(["clean-out", "clean-out-comes-first", "clean-out-not-on-file"]);
+/** What goes away when stops or bags are moved. */
+const OF_THE_TRUCK: ReadonlySet<string> = new Set(["above-payload", "no-room-for-spray"]);
 const OF_THE_CREW: ReadonlySet<string> = new Set(["license-missing", "technician-under-supervision"]);
 const OF_THE_STOCK: ReadonlySet<string> = new Set(["stock-short", "stock-by-another-measure", "count-it"]);
 const OF_THE_GROUND =
@@ -35,7 +38,10 @@ const OF_THE_GROUND =
 export function actOfFinding({ rule, source, about }: Finding, { visitId, propertyId, date, dayToPlan, productIdOf }: PlacesOfVisit): ActOfFinding | undefined {
   if (rule === "on-no-day") return { href: `/today?date=${dayToPlan}`, words: "Put it on a day" };
   if (OF_THE_FORECAST.has(rule)) return date === null ? undefined : { href: `/today?date=${date}`, words: "Enter the forecast" };
-  if (rule === "clean-out") return { href: RECORD_CLEAN_OUT, words: "Record a clean-out" };
+  if (OF_CLEAN_OUTS.has(rule)) return { href: RECORD_CLEAN_OUT, words: "Record a clean-out" };
+  if (OF_THE_TRUCK.has(rule)) return date === null ? undefined : { href: `/today?date=${date}`, words: "The truck’s day" };
+  if (rule === "last-mix-left") return { href: RECORD_TANK_READING, words: "Measure the tank" };
+  if (rule === "water-at-stop-not-known") return { href: `/properties/${propertyId}/change-property`, words: "Say whether there is water" };
   if (OF_FLOWERS.has(rule) || rule === "watering-in-overdue") return { href: `/visits/${visitId}/look-at-lawns`, words: LOOK_FORM };
   if (OF_THE_GEAR.test(rule)) return { href: "/crew/gear", words: "Trucks and gear" };
   if (OF_THE_CREW.has(rule)) return { href: "/crew", words: "Crew and licenses" };

@@ -57,9 +57,10 @@ export const readDay = useCase("days/read-day", readDaySchema, async (work, inpu
   const { rows, forecast, freeVehicles, people } = await readTrucks(work, date);
   const stopsByDay = await stopsOfDays(work, rows.map(({ routeDayId }) => routeDayId));
   const visitIds = [...stopsByDay.values()].flatMap((stops) => stops.map(({ visitId }) => visitId));
-  const tickets: TicketsByVisit = new Map((visitIds.length === 0 ? [] : await ticketsOfVisits(work, visitIds)).map((one) => [one.visit.visitId, one]));
+  const worked = visitIds.length === 0 ? [] : await ticketsOfVisits(work, visitIds);
+  const tickets: TicketsByVisit = new Map(worked.map((one) => [one.visit.visitId, one]));
   const facts = await readDayFacts(work, visitIds);
-  const load = await loadFactsOf(work, visitIds, [...tickets.values()].flatMap(({ outcome }) => (outcome.ok ? outcome.value.question.treatments : [])));
+  const load = await loadFactsOf(work, { date, visitIds }, worked);
   const shop = await shopPosition(work);
   const trucks = rows.map((row) => truckShown(row, stopsByDay.get(row.routeDayId) ?? [], shop, tickets, facts, load));
   const stops = trucks.flatMap((truck) => truck.stops);

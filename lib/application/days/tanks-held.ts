@@ -1,16 +1,25 @@
-import { calendarDateIn } from "#domain/foundation/calendar-date";
+import { type CalendarDate, calendarDateIn } from "#domain/foundation/calendar-date";
 import { groupedBy } from "#domain/foundation/grouping";
 import { isCleanSince } from "#domain/mixing/clean-out";
 import { leftBy } from "#domain/mixing/tank-books";
 import { type LastHeld } from "#domain/mixing/tank-plan-question";
 import { fromAmount } from "#domain/quantities/quantity";
+import { filledMixOf } from "#application/fills/filled-onto";
 import { type FillOfTank, fillsInBooks } from "#application/fills/fills-in-books";
 import { labelsOfProducts } from "#application/products/stored-label";
 import { type Work } from "#application/use-case";
 
-interface FillInTank {
+interface FillRead {
   readonly fill_id: string;
   readonly is_last: boolean;
+  /** Filled for visits of the day. */
+  readonly is_of_day: boolean;
+  /** The tank's latest reading found a rest of it. */
+  readonly is_rest: boolean;
+  /** What was filled into the same tank before. */
+  readonly onto_id: string | null;
+  /** A clean-out stands between that and this. */
+  readonly is_after_clean_out: boolean;
 }
 
 interface OpenVisit {
@@ -19,52 +28,98 @@ interface OpenVisit {
   readonly date: string | null;
 }
 
+/** A day as far as its tanks ask. */
+export interface DayOfTanks {
+  readonly date: CalendarDate;
+  /** In the order of the routes. */
+  readonly visitIds: readonly string[];
+}
+
 /**
  * What each sprayer's tank held last by the books: the latest fill on record, what went in, and what is left of it with the
  * rests of the same mix that were measured below it. Where the tank's stock has been posted away nothing is left. A sprayer
  * that was cleaned out since its latest fill is clean. One without a fill and without a clean-out on record is not among
  * them: nobody knows what it held. While visits that a fill was made for are neither recorded nor among those of the day,
  * what is left of it is not known, unless the tank was measured on their day or later: then it is what was found.
- * A fill that was drawn from is under way until all of its visits are done. The number of queries does not hang on that of
- * fills.
+ * A fill that was drawn from is under way until all of its visits are done. Where the tank was filled on that very day
+ * for one of its open visits and then with another mix for a later one, it begins with the first of these fills: records are
+ * often written at the day's end. The number of queries does not hang on that of fills.
  */
-export async function tanksHeld(work: Work, visitIdsOfDay: readonly string[]): Promise<ReadonlyMap<string, LastHeld>> {
+export async function tanksHeld(work: Work, day: DayOfTanks): Promise<ReadonlyMap<string, LastHeld>> {
   const { companyId } = work.company;
-  const inTanks = await work.tx.$queryRaw<FillInTank[]>`
-    WITH last AS (SELECT DISTINCT ON (equipment_id) fill_id FROM fill WHERE company_id = ${companyId}::uuid ORDER BY equipment_id, filled_at DESC, number DESC),
-      reading AS (SELECT DISTINCT ON (equipment_id) tank_reading_id FROM tank_reading WHERE company_id = ${companyId}::uuid ORDER BY equipment_id, read_at DESC)
-    SELECT fill_id, true AS is_last FROM last
-    UNION ALL
-    SELECT r.fill_id, false FROM fill_rest r JOIN reading USING (tank_reading_id)
-    WHERE r.company_id = ${companyId}::uuid AND r.remaining > 0 AND r.fill_id NOT IN (SELECT fill_id FROM last)`;
-  const lastIds = new Set(inTanks.flatMap((one) => (one.is_last ? [one.fill_id] : [])));
-  const rows = await work.tx.fill.findMany({ where: { companyId, fillId: { in: inTanks.map((one) => one.fill_id) } } });
-  const fills = [...(await fillsInBooks(work, rows)).values()];
-  const last = fills.filter(({ fillId }) => lastIds.has(fillId));
-  const labels = await labelsOfProducts(work.tx, companyId, [...new Set(last.flatMap(({ products }) => products.map(({ productId }) => productId)))]);
-  const open = await openVisits(work, last.flatMap(({ row }) => row.plannedVisitIds));
+  const read = await fillsRead(work, day.visitIds);
+  const readOf = new Map(read.map((one) => [one.fill_id, one]));
+  const fillIds = [...new Set(read.flatMap(({ fill_id: fillId, onto_id: ontoId }) => [fillId, ...(ontoId === null ? [] : [ontoId])]))];
+  const rows = await work.tx.fill.findMany({ where: { companyId, fillId: { in: fillIds } } });
+  const fillOf = await fillsInBooks(work, rows);
+  const ofTanks = [...fillOf.values()].filter(({ fillId }) => readOf.get(fillId)?.is_last === true || readOf.get(fillId)?.is_of_day === true);
+  const labels = await labelsOfProducts(work.tx, companyId, [...new Set([...fillOf.values()].flatMap(({ products }) => products.map(({ productId }) => productId)))]);
+  const open = await openVisits(work, ofTanks.flatMap(({ row }) => row.plannedVisitIds));
   const cleanOuts = await work.tx.cleanOut.groupBy({ by: ["equipmentId"], where: { companyId }, _max: { cleanedAt: true } });
-  const lastOf = new Map(last.map((fill) => [fill.row.equipmentId, fill]));
-  const clean = cleanOuts.filter(({ equipmentId, _max: { cleanedAt } }) => cleanedAt !== null && isCleanSince({ cleanedAt: cleanedAt.getTime() }, lastOf.get(equipmentId)));
-  const fillsOf = groupedBy(fills, ({ row }) => row.equipmentId);
-  const ofDay = new Set(visitIdsOfDay);
-  return new Map<string, LastHeld>([
-    ...last.map((fill): readonly [string, LastHeld] => {
-      const alike = (fillsOf.get(fill.row.equipmentId) ?? []).filter((one) => isSameMix(one, fill));
-      const left = alike.reduce((total, one) => total + leftBy(one, Infinity).amount, 0n);
-      return [
-        fill.row.equipmentId,
+  const latestOf = new Map(ofTanks.filter(({ fillId }) => readOf.get(fillId)?.is_last === true).map((fill) => [fill.row.equipmentId, fill]));
+  const clean = cleanOuts.filter(({ equipmentId, _max: { cleanedAt } }) => cleanedAt !== null && isCleanSince({ cleanedAt: cleanedAt.getTime() }, latestOf.get(equipmentId)));
+  const openIds = new Set(open.map(({ visit_id: visitId }) => visitId));
+  const held = [...groupedBy(ofTanks, ({ row }) => row.equipmentId)].flatMap(([equipmentId, own]): readonly (readonly [string, LastHeld])[] => {
+    const latest = latestOf.get(equipmentId);
+    if (latest === undefined) return [];
+    const needed = firstNeeded(work, day, own, openIds);
+    const fill = needed.first === undefined || !needed.all.includes(latest) || isSameMix(needed.first, latest) ? latest : needed.first;
+    const { is_after_clean_out: isAfterCleanOut = false, onto_id: ontoId = null } = readOf.get(fill.fillId) ?? {};
+    const onto = ontoId === null ? undefined : fillOf.get(ontoId);
+    const below = [...fillOf.values()].filter(({ fillId, row }) => fillId !== fill.fillId && row.equipmentId === equipmentId && readOf.get(fillId)?.is_rest === true);
+    const alike = [fill, ...below.filter((one) => isSameMix(one, fill))];
+    const left = alike.reduce((total, one) => total + leftBy(one, Infinity).amount, 0n);
+    return [
+      [
+        equipmentId,
         {
-          name: `fill ${String(fill.number)}`,
-          finished: fill.finished,
-          left: isOpen(work, fill, open, ofDay) ? "unknown" : fromAmount("volume", left),
-          isUnderWay: fill.draws.length > 0 && open.some(({ visit_id: visitId }) => fill.row.plannedVisitIds.includes(visitId)),
-          products: fill.products.map(({ productId, name, amount }) => ({ productId, productName: name, label: labels.get(productId)?.confirmed?.facts ?? "unknown", amount })),
+          ...filledMixOf(fill, labels),
+          left: isOpen(work, fill, open, new Set(day.visitIds)) ? "unknown" : fromAmount("volume", left),
+          isUnderWay: fill.draws.length > 0 && fill.row.plannedVisitIds.some((visitId) => openIds.has(visitId)),
+          isOfThatDay: isOfThatDay(work, day, fill, openIds),
+          filledOnto: isAfterCleanOut ? "clean" : onto === undefined ? "unknown" : filledMixOf(onto, labels),
         },
-      ];
-    }),
-    ...clean.map(({ equipmentId }): readonly [string, LastHeld] => [equipmentId, "clean"]),
-  ]);
+      ],
+    ];
+  });
+  return new Map<string, LastHeld>([...held, ...clean.map(({ equipmentId }): readonly [string, LastHeld] => [equipmentId, "clean"])]);
+}
+
+/** The latest fill of each tank, those for visits of the day, and those of which the tank's latest reading found a rest below the latest. */
+async function fillsRead(work: Work, visitIdsOfDay: readonly string[]): Promise<readonly FillRead[]> {
+  const { companyId } = work.company;
+  return work.tx.$queryRaw<FillRead[]>`
+    WITH own AS (
+        SELECT f.fill_id, f.company_id, f.equipment_id, f.filled_at, f.planned_visit_ids && ${[...visitIdsOfDay]}::uuid[] AS is_of_day,
+          lag(f.fill_id) OVER in_order AS onto_id, lag(f.filled_at) OVER in_order AS onto_at, lead(f.fill_id) OVER in_order IS NULL AS is_last
+        FROM fill f WHERE f.company_id = ${companyId}::uuid
+        WINDOW in_order AS (PARTITION BY f.equipment_id ORDER BY f.filled_at, f.number)),
+      reading AS (SELECT DISTINCT ON (equipment_id) tank_reading_id FROM tank_reading WHERE company_id = ${companyId}::uuid ORDER BY equipment_id, read_at DESC),
+      rest AS (SELECT r.fill_id FROM fill_rest r JOIN reading USING (tank_reading_id) WHERE r.company_id = ${companyId}::uuid AND r.remaining > 0)
+    SELECT o.fill_id, o.is_last, o.is_of_day, o.onto_id, o.fill_id IN (SELECT fill_id FROM rest) AND NOT o.is_last AS is_rest,
+      EXISTS (SELECT FROM clean_out c WHERE c.company_id = o.company_id AND c.equipment_id = o.equipment_id
+        AND c.cleaned_at <= o.filled_at AND (o.onto_at IS NULL OR c.cleaned_at > o.onto_at)) AS is_after_clean_out
+    FROM own o WHERE o.is_last OR o.is_of_day OR o.fill_id IN (SELECT fill_id FROM rest)
+    ORDER BY o.equipment_id, o.filled_at, o.fill_id`;
+}
+
+/** The fills that were made on the day itself for open visits of it, that of the first of these visits first; of several for one visit the last. */
+function firstNeeded({ company }: Work, { date, visitIds }: DayOfTanks, fills: readonly FillOfTank[], openIds: ReadonlySet<string>): { readonly first: FillOfTank | undefined; readonly all: readonly FillOfTank[] } {
+  const placeOf = new Map(visitIds.map((visitId, place) => [visitId, place]));
+  const all = fills
+    .filter(({ filledAt }) => calendarDateIn(company.timeZone, filledAt) === date)
+    .map((fill) => ({ fill, place: Math.min(...fill.row.plannedVisitIds.flatMap((visitId) => (openIds.has(visitId) ? (placeOf.get(visitId) ?? []) : []))) }))
+    .filter(({ place }) => place !== Infinity)
+    .toSorted((one, other) => one.place - other.place || other.fill.filledAt - one.fill.filledAt || other.fill.number - one.fill.number)
+    .map(({ fill }) => fill);
+  return { first: all[0], all };
+}
+
+/** Filled on that day for visits of it, or before it and drawn from on it. */
+function isOfThatDay({ company }: Work, { date, visitIds }: DayOfTanks, { filledAt, row }: FillOfTank, openIds: ReadonlySet<string>): boolean {
+  const ofDay = new Set(visitIds);
+  const own = row.plannedVisitIds.filter((visitId) => ofDay.has(visitId));
+  return own.length > 0 && (calendarDateIn(company.timeZone, filledAt) === date || own.some((visitId) => !openIds.has(visitId)));
 }
 
 /** The visits that nobody has recorded, with their day. */

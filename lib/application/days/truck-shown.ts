@@ -9,7 +9,8 @@ import { findingsOfRun, findingsOfStop } from "#domain/routing/route-findings";
 import { type Position } from "#domain/routing/travel-time";
 import { type TimedStop, timeInOrder } from "#domain/routing/time-in-order";
 import { type AnswerToHold, type DayFacts } from "#application/days/day-facts";
-import { loadedStopOf, type LoadFacts, tankPlanOfDay } from "#application/days/tank-plan-of-day";
+import { loadedStopsOf, withTankFindings } from "#application/days/tank-findings";
+import { type LoadFacts, tankPlanOfDay } from "#application/days/tank-plan-of-day";
 import { type HoursOfDay, questionOfDay, type StopOfDay } from "#application/days/travel-of-day";
 import { isOfPresentPlan } from "#application/visits/issued-ticket";
 import { heldOf, type TicketOutcome } from "#application/visits/visit-ticket";
@@ -58,7 +59,7 @@ export interface TruckShown {
   readonly missing: readonly string[];
   readonly tankPlan: TankPlan;
   readonly loading: LoadingList;
-  /** What was found at the stops and of the truck as a whole, each with where: a visit's id or the route day's. */
+  /** What was found at the stops and of the truck as a whole, each once and with where: a visit's id or the route day's. */
   readonly found: readonly FindingAt[];
 }
 
@@ -82,11 +83,11 @@ export function truckShown(row: TruckRow, stops: readonly StopOfDay[], shop: Pos
   const asked = questionOfDay(shop, row, stops);
   const outcome = asked.kind === "missing" ? undefined : timeInOrder(asked.question, asked.travel);
   const timed = outcome?.ok === true ? outcome.value : undefined;
-  const rows = stops.flatMap((stop) => tickets.get(stop.visitId) ?? []);
-  // What was put down already, or was left, is loaded no more.
-  const loaded = rows.flatMap(({ visit, outcome: ticket }) => (ticket.ok ? [loadedStopOf(visit, visit.state === "planned" ? ticket.value : null)] : []));
+  const alone = stops.flatMap((stop) => tickets.get(stop.visitId) ?? []);
+  const loaded = loadedStopsOf(alone);
   const truck = `Truck ${String(row.number)}`;
   const { plan, loading } = tankPlanOfDay(loaded, { name: truck, payload: row.payload }, load);
+  const rows = withTankFindings(alone, loaded, plan);
   const timesOf = new Map(timed?.stops.map((times) => [times.stopId, times]));
   const aboardOf = new Map(plan.aboard.map((aboard) => [aboard.visitId, aboard]));
   const shown = rows.map(({ visit, outcome: ticket }): StopShown =>
@@ -104,10 +105,9 @@ export function truckShown(row: TruckRow, stops: readonly StopOfDay[], shop: Pos
     loading,
     found: [
       ...ofTruck.map((finding) => ({ at: row.routeDayId, finding })),
-      ...plan.found.flatMap(({ visitId, finding }) => (visitId === null ? [] : [{ at: visitId, finding }])),
       ...shown
         .filter(({ visit }) => visit.state === "planned")
-        .flatMap(({ visit, findings }) => findings.filter(({ answer }) => answer === null).map(({ finding }) => ({ at: visit.visitId, finding }))),
+        .flatMap(({ visit, findings }) => findings.filter(({ finding, answer }) => answer === null && !ofTruck.includes(finding)).map(({ finding }) => ({ at: visit.visitId, finding }))),
     ],
   };
 }

@@ -10,7 +10,8 @@ import { findingsOnPaper } from "#domain/papers/ticket-on-paper";
 import { fromAmount } from "#domain/quantities/quantity";
 import { timeInOrder } from "#domain/routing/time-in-order";
 import { RULES_VERSION } from "#domain/rules/packs-on-file";
-import { loadedStopOf, loadFactsOf, tankPlanOfDay, wantsSign } from "#application/days/tank-plan-of-day";
+import { loadedStopsOf, withTankFindings } from "#application/days/tank-findings";
+import { type LoadFacts, loadedStopOf, loadFactsOf, tankPlanOfDay, wantsSign } from "#application/days/tank-plan-of-day";
 import { questionOfDay, shopPosition, stopsOfDays } from "#application/days/travel-of-day";
 import { answersOnPaper, frameOfPaper, fromPlan } from "#application/documents/frame-of-paper";
 import { businessOnFile, type LeftOut, type PaperToPrint } from "#application/documents/issued-papers";
@@ -20,7 +21,7 @@ import { licensesOnFile } from "#application/visits/ticket-facts";
 import { answersOfVisits, type AnswerOnFile, isOfPresentPlan, type IssuedTicket, issuedTicketsOf } from "#application/visits/issued-ticket";
 import { openHolds } from "#application/visits/read-visit";
 import { type VisitRow } from "#application/visits/visit-rows";
-import { type TicketOutcome, ticketsOfVisits } from "#application/visits/visit-ticket";
+import { type TicketOutcome, ticketsOfVisits, type WorkedVisit } from "#application/visits/visit-ticket";
 import { type Work } from "#application/use-case";
 
 /** A stop with the mix ticket that stands for it, or why none does. */
@@ -54,18 +55,19 @@ export async function dayOnFile(work: Work, routeDayId: string): Promise<DayOnFi
   const operator = await work.tx.person.findUniqueOrThrow({ where: { companyId_personId: { companyId, personId: row.operatorId } } });
   const date = calendarDayOf(row.date);
   const planned = (await stopsOfDays(work, [routeDayId])).get(routeDayId) ?? [];
-  const stops = await stopsOnFile(work, planned.map(({ visitId }) => visitId));
+  const visitIds = planned.map(({ visitId }) => visitId);
+  const found = visitIds.length === 0 ? [] : await ticketsOfVisits(work, visitIds);
+  const load = await loadFactsOf(work, { date, visitIds }, found);
+  const truck = { name: `Truck ${String(vehicle.number)}`, payload: vehicle.payload === null ? null : fromAmount("mass", vehicle.payload) };
+  const stops = await stopsOnFile(work, withTanksOf(found, truck, load));
   const asked = questionOfDay(await shopPosition(work), { date, startsAtMinute: row.startsAtMinute, endsAtMinute: row.endsAtMinute }, planned);
   const timed = asked.kind === "missing" ? undefined : timeInOrder(asked.question, asked.travel);
-  const name = `Truck ${String(vehicle.number)}`;
+  const { name } = truck;
   const loaded = stops.map(({ visit, ticket }) => loadedStopOf(visit, ticket?.snapshot ?? null));
   const license = (await licensesOnFile(work)).find(({ personId }) => personId === row.operatorId);
   const frame = (title: string) => frameOfPaper(work, business, { title, on: date, createdAt: work.now, rulesVersion: RULES_VERSION, source: fromPlan(work) });
   const business = await businessOnFile(work);
-  const payload = vehicle.payload === null ? null : fromAmount("mass", vehicle.payload);
-  const visitIds = planned.map(({ visitId }) => visitId);
-  const load = await loadFactsOf(work, visitIds, loaded.flatMap(({ treatments }) => treatments));
-  const { plan, loading } = tankPlanOfDay(loaded, { name, payload }, load);
+  const { plan, loading } = tankPlanOfDay(loaded, truck, load);
   const day: DayToPrint = {
     frame: frame("Route sheet"),
     truck: `${name}, ${vehicle.name}`,
@@ -102,10 +104,16 @@ export function stopsWithoutTicket({ stops }: Pick<DayOnFile, "stops">): readonl
   return stops.flatMap(({ visit, why }) => (why === null ? [] : [{ what: visit.property.street, why }]));
 }
 
-async function stopsOnFile(work: Work, visitIds: readonly string[]): Promise<readonly StopOnFile[]> {
+/** The visits with what the plan of their tanks says at them, as they would be put down now. */
+function withTanksOf(found: readonly WorkedVisit[], truck: Parameters<typeof tankPlanOfDay>[1], load: LoadFacts): readonly WorkedVisit[] {
+  const stops = loadedStopsOf(found);
+  return withTankFindings(found, stops, tankPlanOfDay(stops, truck, load).plan);
+}
+
+async function stopsOnFile(work: Work, found: readonly WorkedVisit[]): Promise<readonly StopOnFile[]> {
+  const visitIds = found.map(({ visit }) => visit.visitId);
   const issued = await issuedTicketsOf(work, visitIds);
   const answers = await answersOfVisits(work, visitIds);
-  const found = await ticketsOfVisits(work, visitIds);
   return found.map(({ visit, outcome }, index) => {
     const own = answers.get(visit.visitId) ?? [];
     const ticket = issued.get(visit.visitId);

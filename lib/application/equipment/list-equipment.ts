@@ -1,6 +1,6 @@
 import { z } from "zod";
-import { DEFAULT_HOUSE_SETTINGS } from "#domain/company/house-settings";
 import { accept } from "#domain/foundation/outcome";
+import { houseSettingsOf } from "#application/companies/house-settings";
 import { calibrationsOnFile, equipmentOnFile, latestOf, vehiclesOnFile } from "#application/equipment/gear-on-file";
 import { useCase } from "#application/use-case";
 
@@ -24,6 +24,7 @@ export const listEquipment = useCase("equipment/list-equipment", z.object({}), a
   const measuringTools = tools.map(
     ({ measuringToolId, name, dimension, mark }): MeasuringToolOnFile => ({ measuringToolId, name, dimension: dimension === "mass" ? "mass" : "volume", mark }),
   );
-  const equipment = gear.map((piece) => ({ ...piece, latest: latestOf(work, piece.equipmentId, calibrations, DEFAULT_HOUSE_SETTINGS) }));
+  const settings = await houseSettingsOf(work);
+  const equipment = gear.map((piece) => ({ ...piece, latest: latestOf(work, piece.equipmentId, calibrations, settings) }));
   return accept({ vehicles, equipment, measuringTools });
 });

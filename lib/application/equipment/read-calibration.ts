@@ -1,5 +1,4 @@
 import { z } from "zod";
-import { DEFAULT_HOUSE_SETTINGS } from "#domain/company/house-settings";
 import { readCaughtLiquid, type TypedLiquid } from "#domain/equipment/caught-liquid";
 import { type CalibrationWorking, sprayerWorking, spreaderWorking } from "#domain/equipment/calibration-working";
 import { type SprayerMethod } from "#domain/equipment/equipment-kind";
@@ -11,6 +10,7 @@ import { addDays, calendarDateIn } from "#domain/foundation/calendar-date";
 import { type Finding } from "#domain/foundation/finding";
 import { invariant } from "#domain/foundation/invariant";
 import { accept } from "#domain/foundation/outcome";
+import { houseSettingsOf } from "#application/companies/house-settings";
 import { idField } from "#application/field.schema";
 import { type CalibrationOnFile, calibrationsOnFile, equipmentOnFile } from "#application/equipment/gear-on-file";
 import { notFound } from "#application/refusal";
@@ -47,7 +47,7 @@ export const readCalibration = useCase("equipment/read-calibration", z.object({ 
   const gear = await equipmentOnFile(work, row.equipmentId);
   const calibration = (await calibrationsOnFile(work, gear)).find(({ figures }) => figures.calibrationId === calibrationId);
   invariant(calibration !== undefined, "a calibration is among those of its gear");
-  const lastGoodDay = addDays(calibration.doneOn, DEFAULT_HOUSE_SETTINGS.calibrationValidDays);
+  const lastGoodDay = addDays(calibration.doneOn, (await houseSettingsOf(work)).calibrationValidDays);
   const hasRunOut = lastGoodDay < calendarDateIn(work.company.timeZone, work.now.getTime());
   return accept({ calibration, lastGoodDay, hasRunOut, ...tell(calibration) });
 });

@@ -1,8 +1,8 @@
 import { z } from "zod";
-import { DEFAULT_HOUSE_SETTINGS } from "#domain/company/house-settings";
 import { isSprayer } from "#domain/equipment/equipment-kind";
 import { calendarDateIn } from "#domain/foundation/calendar-date";
 import { accept } from "#domain/foundation/outcome";
+import { houseSettingsOf } from "#application/companies/house-settings";
 import { idField } from "#application/field.schema";
 import { calibrationsOnFile, equipmentOnFile, latestOf, vehiclesOnFile } from "#application/equipment/gear-on-file";
 import { notFound } from "#application/refusal";
@@ -33,7 +33,7 @@ export const readEquipment = useCase("equipment/read-equipment", z.object({ equi
     today: calendarDateIn(work.company.timeZone, work.now.getTime()),
     equipment,
     vehicles: await vehiclesOnFile(work),
-    latest: latestOf(work, equipmentId, made, DEFAULT_HOUSE_SETTINGS),
+    latest: latestOf(work, equipmentId, made, await houseSettingsOf(work)),
     calibrations: [...made].reverse(),
     operators: await operatorsToChoose(work),
     products: isSprayer(equipment.kind) ? [] : await productsToChoose(work),

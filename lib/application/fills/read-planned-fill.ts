@@ -5,12 +5,13 @@ import { type SprayMix } from "#domain/mixing/spray-mix";
 import { type FillStop, fillStopOf, planFill, type PlannedFill, visitsThatShare } from "#domain/mixing/tank-fill";
 import { treatmentsForRounding } from "#domain/mixing/rounding-room";
 import { treatmentOn } from "#domain/mixing/tank-runs";
-import { isSprayed, type TicketTool } from "#domain/mixing/ticket-question";
+import { finestTools } from "#domain/mixing/measuring-tool";
+import { isSprayed, type TicketTreatment } from "#domain/mixing/ticket-question";
+import { type Measure } from "#domain/quantities/exact-quantity";
 import { type Quantity } from "#domain/quantities/quantity";
 import { readPlannedFillSchema } from "#application/fills/read-planned-fill.schema";
 import { issuedTicketsOf } from "#application/visits/issued-ticket";
 import { ticketsOfVisits } from "#application/visits/visit-ticket";
-import { TANK_MARK } from "#application/visits/ticket-facts";
 import { useCase } from "#application/use-case";
 
 export interface VisitOfFill {
@@ -41,7 +42,7 @@ interface StopOfTank {
   readonly equipmentId: string;
   readonly gearName: string;
   readonly capacity: Quantity<"volume">;
-  readonly tools: ReadonlyMap<string, TicketTool>;
+  readonly treatments: readonly TicketTreatment[];
 }
 
 function noSpray(visit: VisitOfFill, refusal?: InputRefusal): VisitWithoutFill {
@@ -74,22 +75,24 @@ export const readPlannedFill = useCase("fills/read-planned-fill", readPlannedFil
         equipmentId: first.gear.equipmentId,
         gearName: first.gear.name,
         capacity: first.gear.capacity,
-        tools: new Map(treatments.flatMap(({ productId, tool }) => (tool === "none" ? [] : [[productId, tool] as const]))),
+        treatments,
       });
     }
   }
-  const fills = [...groupedBy(stops, ({ equipmentId }) => equipmentId).values()].flatMap(fillsOfTank);
+  const mark = found[0]?.settings.tankMark;
+  const tanks = [...groupedBy(stops, ({ equipmentId }) => equipmentId).values()];
+  const fills = mark === undefined ? [] : tanks.flatMap((own) => fillsOfTank(own, mark));
   return accept({ fills, without });
 });
 
-function fillsOfTank(stops: readonly StopOfTank[]): readonly FillToMake[] {
+function fillsOfTank(stops: readonly StopOfTank[], mark: Measure<"volume">): readonly FillToMake[] {
   const [first] = stops;
   if (first === undefined) return [];
   const { equipmentId, gearName, capacity } = first;
   return visitsThatShare(stops.map(({ stop }) => stop)).flatMap((group) => {
     const own = stops.filter(({ stop }) => group.includes(stop));
-    const tools = new Map(own.flatMap((one) => [...one.tools]));
-    const planned = planFill(group, { name: gearName, capacity, mark: TANK_MARK }, (productId) => tools.get(productId));
+    const toolOf = finestTools(own.flatMap(({ treatments }) => treatments));
+    const planned = planFill(group, { name: gearName, capacity, mark }, toolOf);
     if (!planned.ok) return [];
     const { findings, ...plan } = planned.value;
     return [{ equipmentId, gearName, capacity, visits: own.map(({ visit }) => visit), plan, findings }];

@@ -1,11 +1,12 @@
 import { lockCompany } from "#adapters/postgres/company-work";
 import { type Prisma, type Round, type RoundTreatment } from "#adapters/postgres/generated/client";
-import { DEFAULT_HOUSE_SETTINGS } from "#domain/company/house-settings";
 import { groupedBy } from "#domain/foundation/grouping";
 import { accept, type Outcome, refuse } from "#domain/foundation/outcome";
 import { fromAmount, sum } from "#domain/quantities/quantity";
 import { shareWords } from "#domain/quantities/share";
 import { serviceMinutesOf } from "#domain/scheduling/service-time";
+import { type HouseSettings } from "#domain/company/house-settings";
+import { houseSettingsOf } from "#application/companies/house-settings";
 import { writeDeed } from "#application/audit-trail";
 import { putOnProgramSchema } from "#application/programs/put-on-program.schema";
 import { columnsByLabels, productsToPlan } from "#application/programs/treatment-columns";
@@ -66,12 +67,12 @@ interface NewVisits {
 }
 
 /** One visit of a round at one property, with each of the round's treatments on all its lawns. */
-function addVisit(work: Work, into: NewVisits, round: RoundToCome, propertyId: string, lawns: readonly LawnOfProperty[]): void {
+function addVisit(work: Work, into: NewVisits, round: RoundToCome, propertyId: string, lawns: readonly LawnOfProperty[], settings: HouseSettings): void {
   const { companyId } = work.company;
   const visitId = work.newId();
   const { roundId, name, opensOn, closesOn, secondLookAfterDays } = round;
   const area = sum("area", lawns.map((lawn) => fromAmount("area", lawn.area)));
-  const serviceMinutes = serviceMinutesOf(area, DEFAULT_HOUSE_SETTINGS);
+  const serviceMinutes = serviceMinutesOf(area, settings);
   into.visits.push({ companyId, visitId, propertyId, roundId, name, opensOn, closesOn, secondLookAfterDays, serviceMinutes, createdAt: work.now });
   for (const { line, productId, labelUse, rateBasis, rateAmount, ratePer, rateText, spotShareBasisPoints, reason } of round.treatments) {
     into.tasks.push({ companyId, visitId, line, kind: "treatment", productId, labelUse, rateBasis, rateAmount, ratePer, rateText, spotShareBasisPoints, reason });
@@ -105,10 +106,11 @@ export const putOnProgram = useCase("programs/put-on-program", putOnProgramSchem
     select: { propertyId: true, roundId: true },
   });
   const taken = new Set(standing.map(({ propertyId, roundId }) => `${propertyId} ${roundId ?? ""}`));
+  const settings = await houseSettingsOf(work);
   const into: NewVisits = { visits: [], tasks: [], taskZones: [] };
   for (const propertyId of properties) {
     for (const round of rounds.value) {
-      if (!taken.has(`${propertyId} ${round.roundId}`)) addVisit(work, into, round, propertyId, lawns.value.get(propertyId) ?? []);
+      if (!taken.has(`${propertyId} ${round.roundId}`)) addVisit(work, into, round, propertyId, lawns.value.get(propertyId) ?? [], settings);
     }
   }
   if (into.visits.length === 0) {

@@ -5,6 +5,7 @@ import { optionalArea, optionalLength, tickField } from "#application/properties
 import { addressFields } from "#application/properties/property-fields.schema";
 import { MOWERS } from "#domain/properties/client-standing";
 import { oddOrEven, WATERING_DATES } from "#domain/properties/watering-dates";
+import { TANK_WATER_ANSWERS } from "#domain/properties/tank-water";
 import { isWeekday, WEEKDAYS } from "#domain/properties/weekday";
 
 const optionalWeekday = z.string("Choose a day.").transform((text, context) => {
@@ -51,6 +52,7 @@ export const changePropertySchema = z
     gateCode: optionalLine(40),
     narrowestGate: optionalLength("the narrowest gate", "in"),
     dogNote: optionalLine(200),
+    tankWater: z.union([z.literal("").transform(() => null), z.enum(TANK_WATER_ANSWERS)], "Say whether a tank can be filled there."),
     mowingWeekday: optionalWeekday,
     mowedBy: z.union([z.literal("").transform(() => null), z.enum(MOWERS)], "Choose who mows."),
     lotArea: optionalArea("the size of the lot"),

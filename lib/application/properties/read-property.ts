@@ -5,6 +5,7 @@ import { accept } from "#domain/foundation/outcome";
 import { type ClientStanding, type Mower } from "#domain/properties/client-standing";
 import { type TypedPiece } from "#domain/properties/lawn-pieces";
 import { type PhosphorusFinding } from "#domain/properties/soil-test";
+import { type TankWater, tankWaterOf } from "#domain/properties/tank-water";
 import { isWateringDates, type WateringDates } from "#domain/properties/watering-dates";
 import { isWeekday, type Weekday, weekdaysOf } from "#domain/properties/weekday";
 import { fromAmount, type Quantity } from "#domain/quantities/quantity";
@@ -82,6 +83,8 @@ export interface PropertyOnFile {
   readonly gateCode: string | null;
   readonly narrowestGate: Length | null;
   readonly dogNote: string | null;
+  /** Whether a tank can be filled there. */
+  readonly tankWater: TankWater;
   readonly mowingWeekday: Weekday | null;
   readonly mowedBy: Mower | null;
   readonly lotArea: Area | null;
@@ -179,6 +182,7 @@ export const readProperty = useCase("properties/read-property", z.object({ prope
     narrowestGate: lengthOrNone(row.narrowestGate),
     mowingWeekday: row.mowingWeekday !== null && isWeekday(row.mowingWeekday) ? row.mowingWeekday : null,
     mowedBy: row.mowedBy as Mower | null,
+    tankWater: tankWaterOf(row.tankWater),
     lotArea: row.lotArea === null ? null : fromAmount("area", row.lotArea),
     wateringHours:
       row.wateringFromMinute === null || row.wateringUntilMinute === null

@@ -11,6 +11,7 @@ import { type CompletedForm, completeVisitSchema, reachedLawns } from "#applicat
 import { type ReallyUsed } from "#application/register/really-used";
 import { recordOfVisit } from "#application/register/record-of-visit";
 import { type RecordPlan, recordPlan } from "#application/register/record-plan";
+import { OF_CLEAN_OUTS, tanksOfRecord } from "#application/register/tanks-of-record";
 import { usedOfVisit, type UsedOfVisit } from "#application/register/used-of-visit";
 import { badField, conflict, notFound, type UseCaseRefusal } from "#application/refusal";
 import { postStock } from "#application/stock/post-stock";
@@ -70,7 +71,11 @@ export async function recordToWrite(work: Work, form: CompletedForm): Promise<Ou
   if (refusal !== undefined) return { ok: false, refusal };
   const used = await usedOfVisit(work, form.mixes, reachedLawns(form), visit, plan, endedAt);
   if (!used.ok) return used;
-  const content = await recordOfVisit(work, form, { visit, plan, used: used.value, startedAt, endedAt });
+  // Where fills are named, what they went onto is what counts, and not what the plan makes of the tank by now.
+  const { draws } = used.value;
+  const ofTanks = await tanksOfRecord(work, found, draws.map(({ fill }) => fill.fillId));
+  const findings = draws.length === 0 ? plan.findings : [...plan.findings.filter(({ rule }) => !OF_CLEAN_OUTS.has(rule)), ...ofTanks];
+  const content = await recordOfVisit(work, form, { visit, plan: { ...plan, findings }, used: used.value, startedAt, endedAt });
   return accept({ visit, plan, content, used: used.value, startedAt, endedAt });
 }
 

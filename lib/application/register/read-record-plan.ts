@@ -5,6 +5,7 @@ import { type Quantity } from "#domain/quantities/quantity";
 import { equipmentOnFile } from "#application/equipment/gear-on-file";
 import { readRecordPlanSchema } from "#application/register/read-record-plan.schema";
 import { linesOf, recordPlan, type RecordPlan } from "#application/register/record-plan";
+import { OF_CLEAN_OUTS } from "#application/register/tanks-of-record";
 import { notFound } from "#application/refusal";
 import { visitOnFile } from "#application/visits/read-visit";
 import { useCase } from "#application/use-case";
@@ -23,13 +24,13 @@ export interface MixToRecord {
   readonly equipmentId: string | null;
 }
 
-/** What a visit's record will ask about: its lawns and its mixes, and what was found. */
+/** What a visit's record will ask about: its lawns and its mixes, and the clean-outs that were to be done before and are not on file. */
 export const readRecordPlan = useCase("register/read-record-plan", readRecordPlanSchema, async (work, { visitId }) => {
   const found = await visitOnFile(work, visitId);
   if (found === undefined) return notFound("visit");
   const plan = await recordPlan(work, found);
   const sprayers = new Map((await equipmentOnFile(work)).filter(({ kind }) => isSprayer(kind)).map(({ name, equipmentId }) => [name, equipmentId]));
-  return accept({ lawns: plan.lawns, mixes: mixesOf(plan, sprayers) });
+  return accept({ lawns: plan.lawns, mixes: mixesOf(plan, sprayers), cleanOuts: plan.findings.filter(({ rule }) => OF_CLEAN_OUTS.has(rule)) });
 });
 
 function mixesOf({ mixes, treatments }: RecordPlan, equipmentIdOf: ReadonlyMap<string, string>): readonly MixToRecord[] {

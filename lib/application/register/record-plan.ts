@@ -58,8 +58,10 @@ export function linesOf(mix: Mix): readonly number[] {
   return mix.kind === "granular" ? [mix.line] : mix.products.map(({ line }) => line);
 }
 
+/** How a day's tanks are to be filled and emptied, which is of no weight once a visit is done. */
+const OF_TANK_PLANS = ["flush-the-line", "last-mix-left", "other-rates-than-the-fill", "water-at-stop-not-known"];
 /** What a record says anew for itself, about who really did it, or what is of no weight once it is done. */
-const OF_THE_PLAN_ONLY: ReadonlySet<string> = new Set(["calibration-current", "forecast-not-entered", "coming-heat-not-judged", "on-no-day", "license-missing", "license-category-not-on-file", "look-at-the-weather", "technician-under-supervision", ...OF_FLOWERS]);
+const OF_THE_PLAN_ONLY: ReadonlySet<string> = new Set(["calibration-current", "forecast-not-entered", "coming-heat-not-judged", "on-no-day", "license-missing", "license-category-not-on-file", "look-at-the-weather", "technician-under-supervision", ...OF_TANK_PLANS, ...OF_FLOWERS]);
 
 /**
  * The plan of a visit for its record: the issued mix ticket, else what is worked out now, and for every product that has
@@ -88,8 +90,20 @@ export async function recordPlan(work: Work, { issued, outcome, visit, answers, 
     treatments: [...treatments.map((one) => ({ ...named(one, one.rate), ...one })), ...typed.map((one) => ({ ...named(one, one.rate), ...one }))],
     lawns: zones.filter(({ zoneId }) => planned.has(zoneId)).map(({ zoneId, name, grasses }) => ({ zoneId, name, grasses })),
     mixTicketNumber: issued?.number ?? null,
-    findings: [...heldOf(outcome).findings.filter(({ rule }) => !OF_THE_PLAN_ONLY.has(rule)), ...formerAnswers.map((answer) => answeredBefore(answer, work.company.timeZone))],
+    findings: [...heldOf(outcome).findings.filter(({ rule }) => !OF_THE_PLAN_ONLY.has(rule)).map(asDone), ...formerAnswers.map((answer) => answeredBefore(answer, work.company.timeZone))],
     holdAnswers: answers.filter((answer) => !formerAnswers.includes(answer)),
+  };
+}
+
+/** A clean-out that was to come first: a record says that none is on file. */
+function asDone(finding: Finding): Finding {
+  if (finding.rule !== "clean-out-comes-first") return finding;
+  const [gearName = "", stopName = ""] = finding.about;
+  return {
+    ...finding,
+    rule: "clean-out-not-on-file",
+    what: `No clean-out of ${gearName} is on file before the work at ${stopName}.`,
+    toDo: "Record the clean-out with its time where one was done.",
   };
 }
 

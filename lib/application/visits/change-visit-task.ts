@@ -1,10 +1,10 @@
 import { lockCompany } from "#adapters/postgres/company-work";
 import { type Visit, type VisitTask } from "#adapters/postgres/generated/client";
-import { DEFAULT_HOUSE_SETTINGS } from "#domain/company/house-settings";
 import { accept, type Outcome } from "#domain/foundation/outcome";
 import { shareWords } from "#domain/quantities/share";
 import { fromAmount, sum } from "#domain/quantities/quantity";
 import { serviceMinutesOf } from "#domain/scheduling/service-time";
+import { houseSettingsOf } from "#application/companies/house-settings";
 import { writeDeed } from "#application/audit-trail";
 import { treatmentColumns, type TreatmentColumns } from "#application/programs/treatment-columns";
 import { badField, notFound, type UseCaseRefusal } from "#application/refusal";
@@ -38,7 +38,7 @@ async function changeLawns(work: Work, visit: Visit, line: number, zoneIds: read
   const taskZones = await work.tx.visitTaskZone.findMany({ where: { companyId, visitId }, select: { zoneId: true } });
   const worked = new Set(taskZones.map(({ zoneId }) => zoneId));
   const area = sum("area", zones.filter(({ zoneId }) => worked.has(zoneId)).map((zone) => fromAmount("area", zone.area)));
-  return accept(serviceMinutesOf(area, DEFAULT_HOUSE_SETTINGS));
+  return accept(serviceMinutesOf(area, await houseSettingsOf(work)));
 }
 
 /** What the audit trail says of spot work; nothing of what goes all over. */

@@ -1,9 +1,9 @@
 import { lockCompany } from "#adapters/postgres/company-work";
-import { DEFAULT_HOUSE_SETTINGS } from "#domain/company/house-settings";
 import { accept, type Outcome, refuse } from "#domain/foundation/outcome";
 import { onSpotsWords } from "#domain/quantities/share";
 import { fromAmount, sum } from "#domain/quantities/quantity";
 import { serviceMinutesOf } from "#domain/scheduling/service-time";
+import { houseSettingsOf } from "#application/companies/house-settings";
 import { writeDeed } from "#application/audit-trail";
 import { treatmentColumns, type TreatmentColumns } from "#application/programs/treatment-columns";
 import { conflict, notFound, type UseCaseRefusal } from "#application/refusal";
@@ -63,7 +63,7 @@ export const planVisit = useCase("visits/plan-visit", planVisitSchema, async (wo
     data: {
       ...{ companyId, visitId, propertyId, name, opensOn: dayOf(opensOn), closesOn: dayOf(closesOn), secondLookAfterDays: secondLook },
       ...{ windowFromMinute: customerFrom, windowUntilMinute: customerUntil, createdAt: work.now },
-      serviceMinutes: serviceMinutesOf(area, DEFAULT_HOUSE_SETTINGS),
+      serviceMinutes: serviceMinutesOf(area, await houseSettingsOf(work)),
     },
   });
   await writeTasks(work, visitId, planned.value);

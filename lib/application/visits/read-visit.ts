@@ -6,10 +6,11 @@ import { accept } from "#domain/foundation/outcome";
 import { idField } from "#application/field.schema";
 import { notFound } from "#application/refusal";
 import { calendarDayOf, dayOf } from "#application/stored-day";
+import { visitOnItsDay } from "#application/days/tank-findings";
 import { answersOfVisit, type AnswerOnFile, issuedTicketOf, type IssuedTicket } from "#application/visits/issued-ticket";
 import { costOfVisit, type CostOfVisit } from "#application/visits/cost-of-visit";
 import { lawnsSeen } from "#application/visits/lawns-seen";
-import { heldOf, type TicketOutcome, ticketsOfVisits, type WorkedVisit } from "#application/visits/visit-ticket";
+import { heldOf, type TicketOutcome, type WorkedVisit } from "#application/visits/visit-ticket";
 import { useCase, type Work } from "#application/use-case";
 
 /** A visit with what is worked out for it now, what was issued, and what was answered. */
@@ -35,10 +36,10 @@ export interface VisitRead extends VisitOnFile {
   readonly seen: ReturnType<typeof lawnsSeen>;
 }
 
-/** Reads one visit whole. Undefined when the company has none of that id. */
+/** Reads one visit whole, with what the tank plan of its truck's day says at it. Undefined when the company has none of that id. */
 export async function visitOnFile(work: Work, visitId: string): Promise<VisitOnFile | undefined> {
   const { companyId } = work.company;
-  const [found] = await ticketsOfVisits(work, [visitId]);
+  const found = await visitOnItsDay(work, visitId);
   if (found === undefined) return undefined;
   const { visit, outcome } = found;
   const answers = await answersOfVisit(work, visitId);

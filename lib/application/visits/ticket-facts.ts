@@ -2,8 +2,8 @@ import { todayOf } from "#application/programs/visits-of-rounds";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { groupedBy } from "#domain/foundation/grouping";
 import { type LicenseKind } from "#domain/crew/license";
+import { type HouseSettings } from "#domain/company/house-settings";
 import { type UsState } from "#domain/company/us-state";
-import { exactly } from "#domain/quantities/exact-quantity";
 import { parseQuantity } from "#domain/quantities/parse-quantity";
 import { fromAmount } from "#domain/quantities/quantity";
 import { isGrass } from "#domain/turf/grass";
@@ -12,6 +12,7 @@ import { multiplyExact } from "#domain/quantities/exact-quantity";
 import { rational } from "#domain/quantities/rational";
 import { type PastApplication, type TicketLawn, type TicketTool } from "#domain/mixing/ticket-question";
 import { type ZoneSeeding } from "#domain/mixing/seeding-aftercare";
+import { houseSettingsOf } from "#application/companies/house-settings";
 import { type CalibrationOnFile, calibrationsOnFile, type EquipmentOnFile, equipmentOnFile } from "#application/equipment/gear-on-file";
 import { type LabelsRead, labelsOfProducts } from "#application/products/stored-label";
 import { type LookOnFile, looksOfZones } from "#application/properties/lawn-looks";
@@ -57,6 +58,7 @@ export interface TicketFacts extends StockForVisits {
   readonly productOf: ReadonlyMap<string, { readonly name: string; readonly countedBy: "mass" | "volume" }>;
   readonly personOf: ReadonlyMap<string, string>;
   readonly licenses: readonly LicenseOnFile[];
+  readonly settings: HouseSettings;
 }
 
 /** Rest between runs of a station where the soil can't take the water at once. Common practice, until a site is measured. */
@@ -87,6 +89,7 @@ export async function readTicketFacts(work: Work, visits: readonly VisitRow[]): 
     productOf: new Map(products.map(({ productId, name, countedBy }) => [productId, { name, countedBy: countedBy as "mass" | "volume" }])),
     personOf: new Map(people.map(({ personId, name }) => [personId, name])),
     licenses: await licensesOnFile(work),
+    settings: await houseSettingsOf(work),
   };
 }
 
@@ -181,6 +184,3 @@ export async function licensesOnFile(work: Work): Promise<readonly LicenseOnFile
     expiresOn: calendarDayOf(expiresOn),
   }));
 }
-
-/** The mark of the gauge by which water goes into a tank, until equipment has its own. */
-export const TANK_MARK = exactly("gal", "0.1");

@@ -1,4 +1,3 @@
-import { DEFAULT_HOUSE_SETTINGS, type HouseSettings } from "#domain/company/house-settings";
 import { type BagSetting, bagSettingFor, readBagSettings } from "#domain/equipment/bag-settings";
 import { densityOfRate, readCaughtLiquid } from "#domain/equipment/caught-liquid";
 import { isSprayer } from "#domain/equipment/equipment-kind";
@@ -65,11 +64,11 @@ function standing(
   setup: EquipmentSetup,
   application: PlannedApplication,
   nominal: NominalFigures<CalibrationFigures> | "unknown",
-  settings: HouseSettings = DEFAULT_HOUSE_SETTINGS,
 ): CalibrationStanding<CalibrationFigures> {
   const { on, operatorId, operatorName } = application;
   const use = { on, equipment: { id: equipment.equipmentId, name: equipment.name }, operator: { id: operatorId, name: operatorName }, setup };
-  return standingOf(facts.calibrations, use, { validForDays: settings.calibrationValidDays, samePressureWithinPsi: settings.samePressureWithinPsi }, nominal);
+  const { calibrationValidDays: validForDays, samePressureWithinPsi } = facts.settings;
+  return standingOf(facts.calibrations, use, { validForDays, samePressureWithinPsi }, nominal);
 }
 
 function wordsOf({ calibration, figures }: CalibrationStanding<CalibrationFigures>): string {

@@ -2,6 +2,7 @@ import { comingHighsOf } from "#application/days/coming-highs";
 import { calendarDayOf } from "#application/stored-day";
 import { type Work } from "#application/use-case";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
+import { type TankWater, tankWaterOf } from "#domain/properties/tank-water";
 import { groupedBy } from "#domain/foundation/grouping";
 import { type UsState } from "#domain/company/us-state";
 import { invariant } from "#domain/foundation/invariant";
@@ -78,6 +79,8 @@ export interface VisitRow {
     readonly position: { readonly latitude: number; readonly longitude: number } | null;
     readonly accessNote: string | null;
     readonly dogNote: string | null;
+    /** Whether a tank can be filled there. */
+    readonly tankWater: TankWater;
     readonly mowingWeekday: number | null;
     readonly wateringHours: { readonly fromMinute: number; readonly untilMinute: number } | null;
     readonly wateringWeekdays: string | null;
@@ -139,6 +142,7 @@ export async function visitRows(work: Work, visitIds: readonly string[]): Promis
               position: property.latitude === null || property.longitude === null ? null : { latitude: property.latitude, longitude: property.longitude },
               accessNote: property.accessNote,
               dogNote: property.dogNote,
+              tankWater: tankWaterOf(property.tankWater),
               mowingWeekday: property.mowingWeekday,
               wateringHours: wateringHoursOf(property),
               wateringWeekdays: property.wateringWeekdays,

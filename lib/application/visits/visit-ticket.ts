@@ -1,22 +1,25 @@
 import { labelInUse, type LabelsRead } from "#application/products/stored-label";
 import { bloomOfLawn } from "#application/properties/lawn-looks";
 import { timeZoneDataVersion } from "#adapters/time-zone-data";
-import { DEFAULT_HOUSE_SETTINGS } from "#domain/company/house-settings";
+import { type HouseSettings } from "#domain/company/house-settings";
 import { licenseStanding } from "#domain/crew/license";
 import { type CalendarDate, calendarDateIn } from "#domain/foundation/calendar-date";
 import { type Finding, gravestFirst, hold } from "#domain/foundation/finding";
 import { type InputRefusal, type Outcome } from "#domain/foundation/outcome";
 import { useNamed } from "#domain/label/label-facts";
+import { groundsMeasured, toolFor } from "#domain/mixing/measuring-tool";
 import { type MixTicket, makeMixTicket } from "#domain/mixing/mix-ticket";
 import { ticketRate } from "#domain/mixing/stated-rate";
+import { shareTreated } from "#domain/mixing/treated-area";
 import { type TicketApplicator, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
+import { type Quantity } from "#domain/quantities/quantity";
 import { RULES_VERSION } from "#domain/rules/packs-on-file";
 import { firstDayOpen } from "#domain/scheduling/visit-standing";
 import { instantOfMinute, type Span } from "#domain/weather/local-hours";
 import { type AftercareOfLawns } from "#domain/mixing/aftercare-of-lawns";
 import { aftercareOfVisit, appliedByPlan, hoursNotOnFile, spanOfVisit } from "#application/visits/visit-aftercare";
 import { gearFor, type PlannedApplication, plannedApplication } from "#application/visits/visit-gear";
-import { type LawnFacts, type LicenseOnFile, readTicketFacts, TANK_MARK, type TicketFacts } from "#application/visits/ticket-facts";
+import { type LawnFacts, type LicenseOnFile, readTicketFacts, type TicketFacts } from "#application/visits/ticket-facts";
 import { availableFor } from "#application/visits/stock-for-visits";
 import { type PlannedTreatment, type VisitRow, visitRows } from "#application/visits/visit-rows";
 import { type Work } from "#application/use-case";
@@ -50,6 +53,8 @@ export interface WorkedVisit {
   readonly labels: LabelsRead;
   /** The lawns of its property by letter, as they were read for it. */
   readonly lawns: readonly LawnFacts[];
+  /** By what the house held to. */
+  readonly settings: HouseSettings;
 }
 
 /** Works out the mix tickets of some visits from what is on file now, in the order of the ids. */
@@ -57,7 +62,7 @@ export async function ticketsOfVisits(work: Work, visitIds: readonly string[]): 
   const visits = await visitRows(work, visitIds);
   const facts = await readTicketFacts(work, visits);
   const today = calendarDateIn(work.company.timeZone, work.now.getTime());
-  return visits.map((visit) => ({ visit, outcome: ticketOf(work, visit, facts, today), labels: facts.labels, lawns: lawnsOf(visit, facts) }));
+  return visits.map((visit) => ({ visit, outcome: ticketOf(work, visit, facts, today), labels: facts.labels, lawns: lawnsOf(visit, facts), settings: facts.settings }));
 }
 
 function lawnsOf({ property: { propertyId } }: VisitRow, { lawnsByProperty }: TicketFacts): readonly LawnFacts[] {
@@ -70,7 +75,7 @@ function ticketOf(work: Work, visit: VisitRow, facts: TicketFacts, today: Calend
   const lawns = lawnsOf(visit, facts);
   const findings: Finding[] = visit.stop === null ? [onNoDay(visit)] : [];
   const own = { ...facts, onHand: availableFor(facts, visit.visitId) };
-  const treatments = visit.treatments.flatMap((planned) => treatmentOf(own, planned, application, findings));
+  const treatments = visit.treatments.flatMap((planned) => treatmentOf(own, planned, application, areasOf(lawns, planned), findings));
   const license = licenseFor(facts.licenses, visit, application);
   const question: TicketQuestion = {
     on: application.on,
@@ -81,7 +86,7 @@ function ticketOf(work: Work, visit: VisitRow, facts: TicketFacts, today: Calend
     applicator: applicatorOf(application, license, facts, visit),
     forecastHighF: visit.stop?.forecastHighF ?? "not-entered",
     forecastFollowingHighsF: visit.stop?.forecastFollowingHighsF.map((highF) => highF ?? "not-entered") ?? [],
-    settings: { ...DEFAULT_HOUSE_SETTINGS, tankMark: TANK_MARK },
+    settings: facts.settings,
   };
   const ticket = makeMixTicket(question);
   if (!ticket.ok) return { ok: false, refusal: { refusal: ticket.refusal, findings } };
@@ -111,7 +116,11 @@ function ticketOf(work: Work, visit: VisitRow, facts: TicketFacts, today: Calend
   };
 }
 
-function treatmentOf(facts: TicketFacts, planned: PlannedTreatment, application: PlannedApplication, findings: Finding[]): readonly TicketTreatment[] {
+function areasOf(lawns: readonly LawnFacts[], { zoneIds, spot }: PlannedTreatment): readonly Quantity<"area">[] {
+  return lawns.flatMap(({ lawn }) => (zoneIds.includes(lawn.zoneId) ? [shareTreated(spot, lawn.area).treatedArea] : []));
+}
+
+function treatmentOf(facts: TicketFacts, planned: PlannedTreatment, application: PlannedApplication, areas: readonly Quantity<"area">[], findings: Finding[]): readonly TicketTreatment[] {
   const { line, productId, rateText, reason, zoneIds, labelUse, spot } = planned;
   const name = facts.productOf.get(productId)?.name ?? "the product";
   const entry = facts.labels.get(productId);
@@ -149,7 +158,7 @@ function treatmentOf(facts: TicketFacts, planned: PlannedTreatment, application:
       reason,
       zoneIds,
       gear: gear.gear,
-      tool: facts.tools.find((tool) => tool.mark.dimension === dimension) ?? "none",
+      tool: toolFor(facts.tools, stated, groundsMeasured(gear.gear, areas)),
       // What is owed after a count is nothing on hand, not less than nothing.
       onHand: { dimension: facts.productOf.get(productId)?.countedBy ?? dimension, amount: onHand < 0n ? 0n : onHand } as TicketTreatment["onHand"],
       calibrationFinding: gear.calibrationFinding,

@@ -1,8 +1,19 @@
+import { exactly, type Measure } from "#domain/quantities/exact-quantity";
+
 /** How granular product goes down: over the lawn once with overlap, or twice crosswise at half the rate. */
-export type GranularPasses = "one-with-overlap" | "two-at-half-rate-crosswise";
+export const GRANULAR_PASSES = ["one-with-overlap", "two-at-half-rate-crosswise"] as const;
+export type GranularPasses = (typeof GRANULAR_PASSES)[number];
 
 /** How a visit's spray is shared out over tank loads. */
-export type TankLoads = "same-size-every-time" | "full-tanks-then-a-short-one";
+export const TANK_LOADS = ["same-size-every-time", "full-tanks-then-a-short-one"] as const;
+export type TankLoads = (typeof TANK_LOADS)[number];
+
+/**
+ * What becomes of the mix in pump and hose when another one follows and at the end of the day: clean water pushes it out
+ * onto the last lawn, or it stays and the next lawn gets it first.
+ */
+export const LINES_AT_THE_END = ["pushed-out-with-water", "left-as-it-is"] as const;
+export type LineAtTheEnd = (typeof LINES_AT_THE_END)[number];
 
 /** What a company may hold differently from the next one. What needs a setting takes it as an argument. */
 export interface HouseSettings {
@@ -20,6 +31,9 @@ export interface HouseSettings {
   readonly minutesPerStop: number;
   /** What 1,000 sq ft of lawn take on top of that. */
   readonly minutesPerThousandSquareFeet: number;
+  /** The mark of the gauge or meter by which water goes into a tank. */
+  readonly tankMark: Measure<"volume">;
+  readonly lineAtTheEnd: LineAtTheEnd;
 }
 
 /** What holds until a company says otherwise. */
@@ -43,4 +57,8 @@ export const DEFAULT_HOUSE_SETTINGS: HouseSettings = {
   minutesPerStop: 8,
   /** The same: a walking pace with a spreader or a hose, turns included. Common practice. */
   minutesPerThousandSquareFeet: 4,
+  /** What a meter in the fill hose shows; a tank's own gauge is coarser. Common practice. */
+  tankMark: exactly("gal", "0.1"),
+  /** Water behind the mix leaves the least of it in the line. Common practice. */
+  lineAtTheEnd: "pushed-out-with-water",
 };

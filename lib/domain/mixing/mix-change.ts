@@ -1,5 +1,5 @@
 import { capitalized } from "#domain/foundation/capitalized";
-import { type Finding, hold } from "#domain/foundation/finding";
+import { type Finding, hold, takeCare } from "#domain/foundation/finding";
 import { listWords } from "#domain/foundation/list-words";
 import { type LabelFacts, type ProductRate } from "#domain/label/label-facts";
 import { canonicalAmountOf } from "#domain/quantities/exact-quantity";
@@ -7,7 +7,8 @@ import { compareRates } from "#domain/quantities/rate";
 import { compareRational, rational, subtractRational } from "#domain/quantities/rational";
 import { amountIn, type FillStop, type SprayConcentration } from "#domain/mixing/tank-fill";
 import { rateOnGround } from "#domain/mixing/stated-rate";
-import { type HeldMix, type TreatedStop } from "#domain/mixing/tank-plan-question";
+import { type FilledMix, type HeldMix, type TreatedStop } from "#domain/mixing/tank-plan-question";
+import { type RunOfMix } from "#domain/mixing/tank-runs";
 import { type TicketSprayer, type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { type Grass } from "#domain/turf/grass";
 
@@ -23,9 +24,25 @@ export interface MixInTank {
   }[];
 }
 
+/** What a tank was filled with as the next mix asks about it: how strong it is. */
+export function mixInTank({ name, finished, products }: FilledMix): MixInTank {
+  return {
+    name,
+    products: products.map(({ productId, productName, label, amount }) => ({
+      productId,
+      productName,
+      label,
+      concentration:
+        amount.dimension === "mass"
+          ? { basis: "product-mass-per-spray-volume", amount: amount.amount, per: finished.amount }
+          : { basis: "product-volume-per-spray-volume", amount: amount.amount, per: finished.amount },
+    })),
+  };
+}
+
 /** The mix that comes next, where it goes first. */
 export interface NextMix {
-  readonly stop: TreatedStop;
+  readonly stop: Pick<TreatedStop, "name" | "lawns" | "treatments">;
   /** What of the stop's plan is in it. */
   readonly treatments: readonly TicketTreatment[];
   readonly gear: TicketSprayer;
@@ -61,6 +78,20 @@ export function changeOfMix(last: MixInTank, next: NextMix): ChangeOfMix {
   });
   const cleaning = unwanted.length > 0 ? "clean-out" : others.length > 0 ? "rinse" : "none";
   return { cleaning, unwanted, mayRunOn: last.products.every((product) => isWithinLabel(product, next)) };
+}
+
+/**
+ * The same for all the stops that the next mix serves: a trace of the last mix rides in the tank to each of them. Only the
+ * first of them gets what pump and hose hold. Stops that are not on the route are left out.
+ */
+export function changeOfRun(last: MixInTank, { draws, gear }: Pick<RunOfMix, "draws" | "gear">, stops: readonly TreatedStop[]): ChangeOfMix {
+  const changes = draws.flatMap(({ stopIndex, treatments }) => {
+    const stop = stops[stopIndex];
+    return stop === undefined ? [] : [changeOfMix(last, { stop, treatments, gear })];
+  });
+  const cleaning = (["clean-out", "rinse"] as const).find((most) => changes.some((one) => one.cleaning === most)) ?? "none";
+  const unwanted = new Map(changes.flatMap((one) => one.unwanted).map((one) => [`${one.why} ${one.productName}`, one]));
+  return { cleaning, unwanted: [...unwanted.values()], mayRunOn: changes[0]?.mayRunOn === true };
 }
 
 function zonesOf(treatments: readonly TicketTreatment[]): ReadonlySet<string> {
@@ -125,27 +156,54 @@ export const WHY_UNWANTED: Readonly<Record<Unwanted["why"], string>> = {
   "pesticide-not-planned": "is a pesticide that is not planned there",
 };
 
+function whyWords({ name }: MixInTank, unwanted: readonly Unwanted[]): string {
+  return `${capitalized(name)}: ${listWords(unwanted.map(({ productName, why }) => `${productName} ${WHY_UNWANTED[why]}`))}.`;
+}
+
 /** The hold for a last mix that has to be out of the tank before the next lawn, with no clean-out on file. */
 export function notCleanedOut(last: MixInTank, { stop, gear }: Pick<NextMix, "stop" | "gear">, unwanted: readonly Unwanted[]): Finding {
-  const reasons = unwanted.map(({ productName, why }) => `${productName} ${WHY_UNWANTED[why]}`);
   return hold("office", {
     rule: "clean-out",
     source: "label",
     what: `The last mix in the tank of ${gear.name} is not cleaned out for the turf at ${stop.name}.`,
-    figure: `${capitalized(last.name)}: ${listWords(reasons)}.`,
-    toDo: "Clean out tank, pump and hose before this stop and record it, or take another sprayer for it.",
+    figure: whyWords(last, unwanted),
+    toDo: "Clean out tank, pump and hose before the tank is filled and record it, or take another sprayer for it.",
     about: [gear.name, stop.name],
   });
 }
 
-/** The hold for a tank of which the books don't know what it held. */
-export function heldNotKnown({ stop, gear }: Pick<NextMix, "stop" | "gear">): Finding {
+/** What is said of a clean-out between two mixes of one day: it is a step of the plan, which nobody can have done the evening before. */
+export function cleanOutComesFirst(last: MixInTank, { stop, gear }: Pick<NextMix, "stop" | "gear">, unwanted: readonly Unwanted[]): Finding {
+  return takeCare({
+    rule: "clean-out-comes-first",
+    source: "label",
+    what: `${gear.name} is cleaned out before it is filled for ${stop.name}.`,
+    figure: whyWords(last, unwanted),
+    toDo: "Clean out tank, pump and hose on the way to this stop and record it.",
+    about: [gear.name, stop.name],
+  });
+}
+
+/** The hold for a tank that was filled for a stop with no clean-out on file before, although what it held had to go. */
+export function filledUncleaned(onto: MixInTank, filled: MixInTank, { stop, gear }: Pick<NextMix, "stop" | "gear">, unwanted: readonly Unwanted[]): Finding {
+  return hold("office", {
+    rule: "clean-out",
+    source: "label",
+    what: `${gear.name} was filled for the turf at ${stop.name} with no clean-out on file before ${filled.name}.`,
+    figure: whyWords(onto, unwanted),
+    toDo: "Record the clean-out with its time where one was done. Else empty the tank, clean it out and record that.",
+    about: [gear.name, stop.name],
+  });
+}
+
+/** The hold for a tank of which the books don't know what it held before a mix; null: before the first fill. */
+export function heldNotKnown({ gear }: Pick<NextMix, "gear">, filled: MixInTank | null): Finding {
   return hold("office", {
     rule: "clean-out",
     source: "house",
-    what: `What the tank of ${gear.name} held last is not on file.`,
-    figure: `Whether that may go on the turf at ${stop.name} can't be decided.`,
-    toDo: "Clean it out before the first fill and record that, and its fills from now on.",
+    what: filled === null ? `What the tank of ${gear.name} held last is not on file.` : `What the tank of ${gear.name} held before ${filled.name} is not on file.`,
+    figure: "Whether that may go on the turf here can't be decided.",
+    toDo: filled === null ? "Clean it out before the first fill and record that, and its fills from now on." : "Record the clean-out with its time where one was done. Else empty the tank, clean it out and record that.",
     about: [gear.name],
   });
 }

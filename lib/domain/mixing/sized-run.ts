@@ -2,10 +2,11 @@ import { rational } from "#domain/quantities/rational";
 import { amountOfMarks, marksWithin } from "#domain/quantities/rounding";
 import { smallest } from "#domain/quantities/quantity";
 import { type FillSize, sizeFills, type TankDraw } from "#domain/mixing/fill-sizes";
-import { changeOfMix, type ChangeOfMix, isSameMix, type MixInTank } from "#domain/mixing/mix-change";
-import { type HeldMix, type LastHeld, type TankPlanQuestion, type TreatedStop } from "#domain/mixing/tank-plan-question";
+import { type ChangeOfMix, changeOfRun, isSameMix, mixInTank, type MixInTank } from "#domain/mixing/mix-change";
+import { type LastHeld, type TankPlanQuestion, type TreatedStop } from "#domain/mixing/tank-plan-question";
 import { type DrawOfStop, type RunOfMix } from "#domain/mixing/tank-runs";
 import { sprayWithin, waterShareOf, waterWeight } from "#domain/mixing/truck-weight";
+import { finestTools } from "#domain/mixing/measuring-tool";
 import { type TicketSprayer, type TicketTool } from "#domain/mixing/ticket-question";
 
 /** What pump and hose hold when a mix begins, and what becomes of it. */
@@ -39,7 +40,11 @@ export interface SizedRun {
   readonly last: MixInTank | "clean" | "unknown";
   /** Whether that is this very mix, of which the rest is used first. */
   readonly isSameAsLast: boolean;
+  /** Of such a mix: what the tank held when it was filled with it. */
+  readonly filledOnto: MixInTank | "clean" | "unknown";
   readonly change: ChangeOfMix | null;
+  /** Whether the mix before is one of the same day, so that a clean-out between the two is a step of the day's own plan. */
+  readonly followsMixOfThatDay: boolean;
   readonly isCleanOutOnFile: boolean;
   readonly line: LineAtBegin;
   readonly already: bigint;
@@ -70,34 +75,15 @@ export interface BeforeRun {
   readonly isFirst: boolean;
 }
 
-/** The tool by which a product of the run is measured. */
-export function toolsOf({ draws }: RunOfMix): (productId: string) => TicketTool | undefined {
-  const tools = new Map(draws[0]?.treatments.map(({ productId, tool }) => [productId, tool]));
-  return (productId) => {
-    const tool = tools.get(productId);
-    return tool === "none" ? undefined : tool;
-  };
+/** The tool by which a product of the run is measured: the finest of those that its visits take for it. */
+export function toolsOf({ draws }: Pick<RunOfMix, "draws">): (productId: string) => TicketTool | undefined {
+  return finestTools(draws.flatMap(({ treatments }) => treatments));
 }
 
 /** The mix of a run as the next one asks about it. */
 export function mixOf({ products, draws }: RunOfMix, name: string): MixInTank {
   const labels = new Map(draws[0]?.treatments.map(({ productId, label }) => [productId, label]));
   return { name, products: products.map((product) => ({ ...product, label: labels.get(product.productId) ?? "unknown" })) };
-}
-
-function heldAsMix({ name, finished, products }: HeldMix): MixInTank {
-  return {
-    name,
-    products: products.map(({ productId, productName, label, amount }) => ({
-      productId,
-      productName,
-      label,
-      concentration:
-        amount.dimension === "mass"
-          ? { basis: "product-mass-per-spray-volume", amount: amount.amount, per: finished.amount }
-          : { basis: "product-volume-per-spray-volume", amount: amount.amount, per: finished.amount },
-    })),
-  };
 }
 
 /** Sizes the fills of one run, and says what lies between the mix before and this one. */
@@ -128,21 +114,23 @@ export function sizeRun(frame: SizingFrame, run: RunOfMix, before: BeforeRun): S
   };
 }
 
-type BeginOfSizedRun = Pick<SizedRun, "last" | "isSameAsLast" | "change" | "isCleanOutOnFile" | "line" | "already">;
+type BeginOfSizedRun = Pick<SizedRun, "last" | "isSameAsLast" | "filledOnto" | "change" | "followsMixOfThatDay" | "isCleanOutOnFile" | "line" | "already">;
 
-function beginOf({ stops, cleanOuts }: TankPlanQuestion, run: RunOfMix, { last, lineHoldsLast }: BeforeRun): BeginOfSizedRun {
+function beginOf({ stops, cleanOuts }: TankPlanQuestion, run: RunOfMix, { last, lineHoldsLast, isFirst }: BeforeRun): BeginOfSizedRun {
   const { gear, products, draws } = run;
   const first = draws[0];
-  const stop = stops[first?.stopIndex ?? 0];
-  const none = { isSameAsLast: false, change: null, isCleanOutOnFile: false, already: 0n };
+  const none = { isSameAsLast: false, filledOnto: "clean" as const, change: null, followsMixOfThatDay: !isFirst, isCleanOutOnFile: false, already: 0n };
   const isCleanOutOnFile = cleanOuts !== "unknown" && first !== undefined && cleanOuts.get(gear.equipmentId)?.has(first.visitId) === true;
-  if (last === "clean" || first === undefined || stop === undefined) return { ...none, last: "clean", line: "water" };
+  if (last === "clean" || first === undefined) return { ...none, last: "clean", line: "water" };
   if (last === "unknown") return { ...none, last, isCleanOutOnFile, line: isCleanOutOnFile ? "water" : "not-known" };
-  if ("left" in last && isSameMix(last, products, toolsOf(run))) return { ...none, last: heldAsMix(last), isSameAsLast: true, line: lineHoldsLast ? "holds-this-mix" : "water", already: last.left === "unknown" ? 0n : last.left.amount };
-  const mix = "left" in last ? heldAsMix(last) : last;
-  const change = changeOfMix(mix, { stop, treatments: first.treatments, gear });
+  if ("left" in last && isSameMix(last, products, toolsOf(run))) {
+    const filledOnto = typeof last.filledOnto === "string" ? last.filledOnto : mixInTank(last.filledOnto);
+    return { ...none, last: mixInTank(last), isSameAsLast: true, filledOnto, line: lineHoldsLast ? "holds-this-mix" : "water", already: last.left === "unknown" ? 0n : last.left.amount };
+  }
+  const mix = "left" in last ? mixInTank(last) : last;
+  const change = changeOfRun(mix, run, stops);
   const line = isCleanOutOnFile || !lineHoldsLast ? "water" : runsOn(change, gear, first) ? "runs-on" : "flushed";
-  return { ...none, last: mix, change, isCleanOutOnFile, line };
+  return { ...none, last: mix, change, followsMixOfThatDay: !isFirst || ("left" in last && last.isOfThatDay), isCleanOutOnFile, line };
 }
 
 /** The last mix may go on the next lawn, and the lawn takes all of it: what is left in the hose for the one after is not looked into. */

@@ -3,7 +3,7 @@ import { listWords } from "#domain/foundation/list-words";
 import { formatQuantity } from "#domain/quantities/format-quantity";
 import { formatRate, formatRatesApart } from "#domain/quantities/format-rate";
 import { fromAmount } from "#domain/quantities/quantity";
-import { heldNotKnown, type MixInTank, notCleanedOut } from "#domain/mixing/mix-change";
+import { changeOfMix, cleanOutComesFirst, filledUncleaned, heldNotKnown, type MixInTank, notCleanedOut, type Unwanted } from "#domain/mixing/mix-change";
 import { type SizedRun } from "#domain/mixing/sized-run";
 import { type MixOfRoute, type TankPlan } from "#domain/mixing/tank-plan-answer";
 import { type TankPlanQuestion, type TreatedStop } from "#domain/mixing/tank-plan-question";
@@ -23,7 +23,7 @@ export function checkMix(question: TankPlanQuestion, sized: SizedRun, mix: MixOf
   if (stop === undefined) return [];
   const at = (findings: readonly Finding[]) => findings.map((finding) => ({ visitId: stop.visitId, finding }));
   return [
-    ...at(uncleaned(sized, stop, last)),
+    ...uncleaned(question, sized, stop, last),
     ...at(carriedOver(mix, stop)),
     ...at(otherRates(sized, before, mix, stop)),
     ...at(leftOfLast(mix)),
@@ -32,11 +32,43 @@ export function checkMix(question: TankPlanQuestion, sized: SizedRun, mix: MixOf
   ];
 }
 
-function uncleaned({ run, change, isCleanOutOnFile, ...sized }: SizedRun, stop: TreatedStop, last: MixInTank | null): readonly Finding[] {
-  const next = { stop, gear: run.gear };
-  if (isCleanOutOnFile) return [];
-  if (sized.last === "unknown") return [heldNotKnown(next)];
-  return change?.cleaning === "clean-out" && last !== null ? [notCleanedOut(last, next, change.unwanted)] : [];
+/**
+ * A tank that is not clean for a mix. A clean-out between two mixes of the day is what the plan does and wants care at the
+ * mix's first stop; one that should have been done before is a hold at every stop that would get what is still in the tank.
+ */
+function uncleaned(question: TankPlanQuestion, sized: SizedRun, first: TreatedStop, last: MixInTank | null): Found {
+  const { run, change, filledOnto } = sized;
+  if (sized.isSameAsLast) return filledUnclean(question, sized, filledOnto, last);
+  if (sized.isCleanOutOnFile) return [];
+  if (sized.last === "unknown") return atEachStop(question, sized, () => heldNotKnown(run, null));
+  if (change?.cleaning !== "clean-out" || last === null) return [];
+  if (sized.followsMixOfThatDay) return [{ visitId: first.visitId, finding: cleanOutComesFirst(last, { stop: first, gear: run.gear }, change.unwanted) }];
+  return atEachUnwanted(question, sized, last, (stop, unwanted) => notCleanedOut(last, { stop, gear: run.gear }, unwanted));
+}
+
+/** The tank holds this very mix already: what it held when it was filled counts until a clean-out before that is on file. */
+function filledUnclean(question: TankPlanQuestion, sized: SizedRun, onto: SizedRun["filledOnto"], filled: MixInTank | null): Found {
+  const { run } = sized;
+  if (onto === "clean" || filled === null) return [];
+  if (onto === "unknown") return atEachStop(question, sized, () => heldNotKnown(run, filled));
+  return atEachUnwanted(question, sized, onto, (stop, unwanted) => filledUncleaned(onto, filled, { stop, gear: run.gear }, unwanted));
+}
+
+function atEachStop({ stops }: TankPlanQuestion, { run }: SizedRun, findingAt: (stop: TreatedStop) => Finding | undefined): Found {
+  return run.draws.flatMap(({ stopIndex }) => {
+    const stop = stops[stopIndex];
+    const finding = stop === undefined ? undefined : findingAt(stop);
+    return stop === undefined || finding === undefined ? [] : [{ visitId: stop.visitId, finding }];
+  });
+}
+
+function atEachUnwanted(question: TankPlanQuestion, sized: SizedRun, held: MixInTank, findingFor: (stop: TreatedStop, unwanted: readonly Unwanted[]) => Finding): Found {
+  const { draws, gear } = sized.run;
+  return atEachStop(question, sized, (stop) => {
+    const treatments = draws.filter(({ visitId }) => visitId === stop.visitId).flatMap((draw) => draw.treatments);
+    const { unwanted } = changeOfMix(held, { stop, treatments, gear });
+    return unwanted.length === 0 ? undefined : findingFor(stop, unwanted);
+  });
 }
 
 function carriedOver({ begin: { carryOver, line, lineVolume, lastName }, gear }: MixOfRoute, stop: TreatedStop): readonly Finding[] {
@@ -119,20 +151,22 @@ function leftOfLast({ begin: { leftOfLast: left, lastName }, gear }: MixOfRoute)
   ];
 }
 
-/** A truck that can't carry a full tank: what it may carry, and the fills it costs; or that it can't carry any. */
-function keptDown({ stops, truck }: TankPlanQuestion, { run: { gear, draws }, fills, fillsByTankAlone, noRoomAt }: SizedRun): Found {
-  if (truck.payload === null) return [];
-  const first = draws[0]?.visitId ?? null;
-  if (noRoomAt !== null) return [{ visitId: first, finding: noRoom(truck.name, truck.payload, gear, stops[noRoomAt]) }];
+/** A truck that can't carry a full tank: what it may carry, and the fills it costs; or that it can't carry any, so that no stop of the mix gets it. */
+function keptDown(question: TankPlanQuestion, sized: SizedRun): Found {
+  const { stops, truck } = question;
+  const { run: { gear }, fills, fillsByTankAlone, noRoomAt } = sized;
+  const { name, payload } = truck;
+  if (payload === null) return [];
+  if (noRoomAt !== null) return atEachStop(question, sized, () => noRoom(name, payload, gear, stops[noRoomAt]));
   if (fills.length <= fillsByTankAlone) return [];
   const largest = fills.reduce((most, { mixed }) => (mixed > most ? mixed : most), 0n);
   const finding = takeCare({
     rule: "payload-splits-the-fill",
     source: "house",
-    what: `${truck.name} can't carry ${gear.name} as full as the stops would fill it.`,
-    figure: `The payload of ${formatQuantity(truck.payload, "us")} leaves room for ${formatQuantity(fromAmount("volume", largest), "us")}: ${String(fills.length)} fills instead of ${String(fillsByTankAlone)}.`,
+    what: `${name} can't carry ${gear.name} as full as the stops would fill it.`,
+    figure: `The payload of ${formatQuantity(payload, "us")} leaves room for ${formatQuantity(fromAmount("volume", largest), "us")}: ${String(fills.length)} fills instead of ${String(fillsByTankAlone)}.`,
     toDo: "Fill as planned here, or fetch part of the bags later.",
-    about: [truck.name, gear.name],
+    about: [name, gear.name],
   });
   return [{ visitId: null, finding }];
 }

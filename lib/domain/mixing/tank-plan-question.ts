@@ -1,6 +1,5 @@
-import { type TankLoads } from "#domain/company/house-settings";
+import { type HouseSettings } from "#domain/company/house-settings";
 import { type LabelFacts } from "#domain/label/label-facts";
-import { type Measure } from "#domain/quantities/exact-quantity";
 import { type Quantity } from "#domain/quantities/quantity";
 import { type MixTicket } from "#domain/mixing/mix-ticket";
 import { type ProductAmount } from "#domain/mixing/spray-mix";
@@ -19,15 +18,11 @@ export interface TreatedStop {
   readonly water: "yes" | "no" | "unknown";
 }
 
-/** A mix that a tank was filled with before the day's first fill, as the books have it. */
-export interface HeldMix {
+/** What a tank was filled with, as the books have it. */
+export interface FilledMix {
   /** "fill 7" */
   readonly name: string;
   readonly finished: Quantity<"volume">;
-  /** What is still in the tank by the books; unknown while visits that it was filled for are not recorded. */
-  readonly left: Quantity<"volume"> | "unknown";
-  /** Whether it was drawn from and visits that it was filled for are still to be done: then pump and hose hold it too. */
-  readonly isUnderWay: boolean;
   readonly products: readonly {
     readonly productId: string;
     readonly productName: string;
@@ -35,6 +30,18 @@ export interface HeldMix {
     /** In the whole fill. */
     readonly amount: ProductAmount;
   }[];
+}
+
+/** A mix that a tank was filled with before the fills that are planned. */
+export interface HeldMix extends FilledMix {
+  /** What is still in the tank by the books; unknown while visits that it was filled for are not recorded. */
+  readonly left: Quantity<"volume"> | "unknown";
+  /** Whether it was drawn from and visits that it was filled for are still to be done: then pump and hose hold it too. */
+  readonly isUnderWay: boolean;
+  /** Whether it was filled for visits of the day that is planned: then a change of mix after it lies between two of its stops. */
+  readonly isOfThatDay: boolean;
+  /** What the tank held when it was filled; clean where a clean-out lies between. */
+  readonly filledOnto: FilledMix | "clean" | "unknown";
 }
 
 /** What a tank held last: a mix, nothing since a clean-out, or nobody knows. */
@@ -49,16 +56,8 @@ export interface LoadedTruck {
   readonly staysAboard: Quantity<"mass"> | "counted-in-payload";
 }
 
-export interface TankPlanSettings {
-  readonly tankLoads: TankLoads;
-  /** The mark of the gauge or meter by which water goes into a tank. */
-  readonly tankMark: Measure<"volume">;
-  /**
-   * What becomes of the mix in pump and hose when another one follows and at the end of the day, whatever they held before:
-   * clean water pushes it out onto the last lawn, or it stays and the next lawn gets it first.
-   */
-  readonly lineAtTheEnd: "pushed-out-with-water" | "left-as-it-is";
-}
+/** What the house holds to when it fills; the line's end counts whatever pump and hose held before. */
+export type TankPlanSettings = Pick<HouseSettings, "tankLoads" | "tankMark" | "lineAtTheEnd">;
 
 /** Everything that the tank plan of a truck's route is computed from. */
 export interface TankPlanQuestion {

@@ -2,6 +2,7 @@ import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { isSprayer, type SprayerKind, type SpreaderKind } from "#domain/equipment/equipment-kind";
 import { type TipDroplets } from "#domain/equipment/tip-droplets";
 import { type Finding } from "#domain/foundation/finding";
+import { type HouseSettings } from "#domain/company/house-settings";
 import { type UsState } from "#domain/company/us-state";
 import { type Measure } from "#domain/quantities/exact-quantity";
 import { type Quantity } from "#domain/quantities/quantity";
@@ -154,16 +155,7 @@ export interface TicketTreatment {
 }
 
 /** What the company holds to where label and law leave it open. */
-export interface TicketSettings {
-  readonly granularPasses: "one-with-overlap" | "two-at-half-rate-crosswise";
-  readonly tankLoads: "same-size-every-time" | "full-tanks-then-a-short-one";
-  /** From this forecast high on, feed and iron on cool-season turf want care. */
-  readonly heatCautionFromF: number;
-  /** The same on warm-season turf. */
-  readonly heatCautionWarmFromF: number;
-  /** The mark of the gauge or meter by which water goes into a tank. */
-  readonly tankMark: Measure<"volume">;
-}
+export type TicketSettings = Pick<HouseSettings, "granularPasses" | "tankLoads" | "heatCautionFromF" | "heatCautionWarmFromF" | "tankMark" | "minutesPerThousandSquareFeet">;
 
 /** Who puts it down, and the license under which it is done on that day. */
 export interface TicketApplicator {

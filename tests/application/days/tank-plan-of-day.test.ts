@@ -1,14 +1,16 @@
 import { expect, test } from "vitest";
-import { loadedStopOf, tankPlanOfDay, WATER_AT_STOPS } from "#application/days/tank-plan-of-day";
+import { loadedStopOf, tankPlanOfDay } from "#application/days/tank-plan-of-day";
+import { DEFAULT_HOUSE_SETTINGS } from "#domain/company/house-settings";
 import { makeMixTicket } from "#domain/mixing/mix-ticket";
+import { exactly } from "#domain/quantities/exact-quantity";
 import { of } from "#domain/quantities/quantity";
 import { rateOf } from "#domain/quantities/rate";
 import { valueOf } from "../../support/domain-answers";
 import { BARRIER, FEED, IRON, QUESTION, SPRAYER } from "../../support/ticket";
 import { truckStop } from "../../support/truck-stops";
 
-const CLEAN = { containers: [], lastHeld: new Map([[SPRAYER.equipmentId, "clean" as const]]), cleanOuts: new Map() };
-const stop = (visitId: string, area: bigint) => truckStop(visitId, [FEED, IRON], area, { water: WATER_AT_STOPS });
+const CLEAN = { containers: [], lastHeld: new Map([[SPRAYER.equipmentId, "clean" as const]]), cleanOuts: new Map(), settings: DEFAULT_HOUSE_SETTINGS };
+const stop = (visitId: string, area: bigint) => truckStop(visitId, [FEED, IRON], area, { water: "unknown" });
 
 test("loading list and tank plan are of the same stops and weigh the same", () => {
   const { plan, loading } = tankPlanOfDay([stop("a", 20_000n), stop("b", 20_000n)], { name: "Truck 1", payload: of("lb", 1850n) }, CLEAN);
@@ -25,6 +27,14 @@ test("the house's own ways: the same size every time, water behind the mix, and 
   expect(plan.found.map(({ visitId, finding }) => [visitId, finding.rule])).toEqual([[null, "payload-not-on-file"], ["b", "water-at-stop-not-known"]]);
 });
 
+test("another company's ways: full tanks, a coarser mark, and the mix left in the line", () => {
+  const settings = { ...DEFAULT_HOUSE_SETTINGS, tankLoads: "full-tanks-then-a-short-one", tankMark: exactly("gal", "7"), lineAtTheEnd: "left-as-it-is" } as const;
+  const { plan } = tankPlanOfDay([stop("a", 40_000n), stop("b", 20_000n), stop("c", 20_000n)], { name: "Truck 1", payload: null }, { ...CLEAN, settings });
+  // 60, 30 and 30 gal of ground and 3 gal in the line.
+  expect(plan.fills.map(({ finished }) => finished)).toEqual([of("gal", 98n), of("gal", 28n)]);
+  expect(plan.mixes[0]?.end.pushOut).toEqual(of("gal", 0n));
+});
+
 test("there is enough aboard for the fills, and its weight is planned with", () => {
   const most = { ...IRON, rate: IRON.use.rates.high };
   const stops = Array.from({ length: 40 }, (_unused, index) => truckStop(`v${String(index)}`, [most], 367n));
@@ -36,7 +46,7 @@ test("there is enough aboard for the fills, and its weight is planned with", () 
 });
 
 test("a stop whose season has no room above the plan takes the planned rate for its highest", () => {
-  const visit = { visitId: "a", property: { street: "12 Elm St" } };
+  const visit = { visitId: "a", property: { street: "12 Elm St", tankWater: "yes" } } as const;
   // 0.37 % of 3 lb per 1,000 sq ft are 0.4835 lb per acre; the label's highest rate brings more.
   const highestWith = (poundsPerAcre: string) => {
     const limits = [{ activeIngredient: "velodiamine", most: rateOf("active-ingredient-mass-per-area", poundsPerAcre, "lb per acre"), period: "calendar-year" }] as const;
@@ -47,12 +57,12 @@ test("a stop whose season has no room above the plan takes the planned rate for 
   };
   expect(highestWith("0.49")).toEqual(BARRIER.rate);
   expect(highestWith("5")).toEqual(BARRIER.use.rates.high);
-  expect(loadedStopOf(visit, null)).toEqual({ visitId: "a", name: "12 Elm St", water: WATER_AT_STOPS, lawns: [], mixes: [], treatments: [], wantsSign: false });
+  expect(loadedStopOf(visit, null)).toEqual({ visitId: "a", name: "12 Elm St", water: "yes", lawns: [], mixes: [], treatments: [], wantsSign: false });
 });
 
 test("a tank of which nothing is on file holds until a clean-out before its first stop is", () => {
-  const { plan } = tankPlanOfDay([stop("a", 2000n)], { name: "Truck 1", payload: of("lb", 1850n) }, { containers: [], lastHeld: new Map(), cleanOuts: new Map() });
+  const { plan } = tankPlanOfDay([stop("a", 2000n)], { name: "Truck 1", payload: of("lb", 1850n) }, { ...CLEAN, lastHeld: new Map() });
   expect(plan.found).toMatchObject([{ visitId: "a", finding: { level: "hold", rule: "clean-out" } }]);
   const cleanOuts = new Map([[SPRAYER.equipmentId, new Set(["a"])]]);
-  expect(tankPlanOfDay([stop("a", 2000n)], { name: "Truck 1", payload: of("lb", 1850n) }, { containers: [], lastHeld: new Map(), cleanOuts }).plan.found).toEqual([]);
+  expect(tankPlanOfDay([stop("a", 2000n)], { name: "Truck 1", payload: of("lb", 1850n) }, { ...CLEAN, lastHeld: new Map(), cleanOuts }).plan.found).toEqual([]);
 });

@@ -4,6 +4,7 @@ import { tanksHeld } from "#application/days/tanks-held";
 import { recordCleanOut } from "#application/fills/record-clean-out";
 import { recordTankReading } from "#application/fills/record-tank-reading";
 import { recordFill } from "#application/fills/record-fill";
+import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { of } from "#domain/quantities/quantity";
 import { aCompany, type TestCompany, valueOf } from "../../support/crew";
 import { aCrewDay, aFedVisit, aRecord, aSharedFill, cleanOutForm, CREW_DAY, type CrewDay, fillForm, inWorkOf, tankReadingForm } from "../../support/crew-day";
@@ -15,11 +16,11 @@ let day: CrewDay;
 beforeAll(async () => {
   house = await openHouse();
   company = await aCompany(house);
-  day = await aCrewDay(house, company);
+  day = await aCrewDay(house, company, "not-known");
 });
 afterAll(() => house.close());
 
-const heldNow = (visitIds: readonly string[] = []) => inWorkOf(house, company, (work) => tanksHeld(work, visitIds));
+const heldNow = (visitIds: readonly string[] = []) => inWorkOf(house, company, (work) => tanksHeld(work, { date: CREW_DAY as CalendarDate, visitIds }));
 const planNow = async () => valueOf(await readDay(house, company.owner.key, { date: CREW_DAY })).trucks[0]?.tankPlan;
 
 const cleanOut = async (cleanedAt: string) => valueOf(await recordCleanOut(house, company.owner.key, cleanOutForm(house, day, company.owner.personId, { cleanedAt })));
@@ -30,12 +31,12 @@ test("a tank with neither a fill nor a clean-out on the books is not among them"
 
 test("a tank that was never filled is clean after a clean-out, and its plan holds no more", async () => {
   const neverFilled = await aCompany(house);
-  const itsDay = await aCrewDay(house, neverFilled);
+  const itsDay = await aCrewDay(house, neverFilled, "not-known");
   await aFedVisit(house, neverFilled, itsDay);
   const rules = async () => valueOf(await readDay(house, neverFilled.owner.key, { date: CREW_DAY })).trucks[0]?.tankPlan.found.map(({ finding }) => finding.rule) ?? [];
   expect(await rules()).toContain("clean-out");
   valueOf(await recordCleanOut(house, neverFilled.owner.key, cleanOutForm(house, itsDay, neverFilled.owner.personId)));
-  expect(await inWorkOf(house, neverFilled, (work) => tanksHeld(work, []))).toEqual(new Map([[itsDay.sprayerId, "clean"]]));
+  expect(await inWorkOf(house, neverFilled, (work) => tanksHeld(work, { date: CREW_DAY as CalendarDate, visitIds: [] }))).toEqual(new Map([[itsDay.sprayerId, "clean"]]));
   expect(await rules()).not.toContain("clean-out");
 });
 
@@ -92,10 +93,10 @@ async function lastFillId(): Promise<string> {
 
 test("a reading says what is left while visits are open: those of its day and earlier gave it, those of a later day may not", async () => {
   const own = await aCompany(house);
-  const itsDay = await aCrewDay(house, own);
+  const itsDay = await aCrewDay(house, own, "not-known");
   const { visits } = await aSharedFill(house, own, itsDay);
   const left = async () => {
-    const held = (await inWorkOf(house, own, (work) => tanksHeld(work, []))).get(itsDay.sprayerId);
+    const held = (await inWorkOf(house, own, (work) => tanksHeld(work, { date: CREW_DAY as CalendarDate, visitIds: [] }))).get(itsDay.sprayerId);
     return held === undefined || typeof held === "string" ? held : held.left;
   };
   expect(await left()).toBe("unknown");
@@ -111,4 +112,23 @@ test("a reading says what is left while visits are open: those of its day and ea
   expect(await left()).toEqual(of("gal", 52n));
   valueOf(await recordFill(house, own.owner.key, fillForm(house, itsDay, [], { filledAt: "7:50", products: { [itsDay.ironId]: "20 fl oz" } })));
   expect(await left()).toEqual(of("gal", 40n));
+});
+
+test("what a tank was filled onto is known until a clean-out lies between; a day whose visits are all open begins with its first fill", async () => {
+  const own = await aCompany(house);
+  const itsDay = await aCrewDay(house, own, "not-known");
+  const [one, two] = [await aFedVisit(house, own, itsDay), await aFedVisit(house, own, itsDay)];
+  const visitIds = [one.visitId, two.visitId];
+  const held = () => inWorkOf(house, own, (work) => tanksHeld(work, { date: CREW_DAY as CalendarDate, visitIds })).then((tanks) => tanks.get(itsDay.sprayerId));
+  const fill = async (of: readonly string[], filledAt: string, ounces = "30 fl oz") => valueOf(await recordFill(house, own.owner.key, fillForm(house, itsDay, of, { filledAt, products: { [itsDay.ironId]: ounces } })));
+  const { number: first } = await fill([one.visitId], "7:10");
+  expect(await held()).toMatchObject({ name: `fill ${String(first)}`, isOfThatDay: true, filledOnto: "unknown" });
+  const { number: second } = await fill([two.visitId], "7:40", "20 fl oz");
+  expect(await held(), "the first visit is open").toMatchObject({ name: `fill ${String(first)}` });
+  await house.ask("update visit set state = 'not-done' where visit_id = $1", [one.visitId]);
+  expect(await held(), "the first visit is over").toMatchObject({ name: `fill ${String(second)}`, filledOnto: { name: `fill ${String(first)}`, finished: of("gal", 40n) } });
+  valueOf(await recordCleanOut(house, own.owner.key, cleanOutForm(house, itsDay, own.owner.personId, { cleanedAt: "7:30" })));
+  expect(await held()).toMatchObject({ name: `fill ${String(second)}`, filledOnto: "clean" });
+  const ofNextDay = await inWorkOf(house, own, (work) => tanksHeld(work, { date: "2026-04-15" as CalendarDate, visitIds: [two.visitId] }));
+  expect(ofNextDay.get(itsDay.sprayerId), "moved to another day before anything was sprayed of it").toMatchObject({ isOfThatDay: false });
 });

@@ -12,7 +12,7 @@ let day: CrewDay;
 beforeAll(async () => {
   house = await openHouse();
   company = await aCompany(house);
-  day = await aCrewDay(house, company);
+  day = await aCrewDay(house, company, "not-known");
 });
 afterAll(() => house.close());
 

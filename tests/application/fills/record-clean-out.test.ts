@@ -15,7 +15,7 @@ let day: CrewDay;
 beforeAll(async () => {
   house = await openHouse();
   company = await aCompany(house);
-  day = await aCrewDay(house, company);
+  day = await aCrewDay(house, company, "not-known");
 });
 afterAll(() => house.close());
 
@@ -70,7 +70,7 @@ test("each way of the rinsate is taken, and one that says too much or too little
 
 test("is refused for what is no clean-out: another company's sprayer, a spreader, the future, nobody, no words", async () => {
   const other = await aCompany(house);
-  const otherDay = await aCrewDay(house, other);
+  const otherDay = await aCrewDay(house, other, "not-known");
   const before = await rows();
   expect(await record({ equipmentId: otherDay.sprayerId })).toMatchObject({ ok: false, refusal: { kind: "not-found" } });
   expect(await fieldsOf({ equipmentId: day.spreaderId })).toEqual(["equipmentId"]);
@@ -96,7 +96,7 @@ describe("what the tank still held by the books", () => {
   /** A company of its own with a fill of 40 gal and 30 fl oz at 7:15, of which its first visit sprayed 12 gal until 7:20. */
   async function aTankDrawn() {
     const own = await aCompany(house);
-    const itsDay = await aCrewDay(house, own);
+    const itsDay = await aCrewDay(house, own, "not-known");
     const { visits, fillId, number } = await aSharedFill(house, own, itsDay);
     const [first, second] = visits;
     if (first === undefined || second === undefined) throw new Error("three visits share the fill");

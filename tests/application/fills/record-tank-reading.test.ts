@@ -5,9 +5,10 @@ import { recordFill } from "#application/fills/record-fill";
 import { recordTankReading } from "#application/fills/record-tank-reading";
 import { tanksHeld } from "#application/days/tanks-held";
 import { fillsAtHand } from "#application/register/fill-at-hand";
+import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { of } from "#domain/quantities/quantity";
 import { aCompany, type TestCompany, trailOf, valueOf } from "../../support/crew";
-import { aCrewDay, aRecord, aSharedFill, cleanOutForm, type CrewDay, fillForm, inWorkOf, tankReadingForm } from "../../support/crew-day";
+import { aCrewDay, aRecord, aSharedFill, cleanOutForm, CREW_DAY, type CrewDay, fillForm, inWorkOf, tankReadingForm } from "../../support/crew-day";
 import { openHouse, type TestHouse } from "../../support/house";
 
 let house: TestHouse;
@@ -18,7 +19,7 @@ beforeAll(async () => {
 });
 beforeEach(async () => {
   company = await aCompany(house);
-  day = await aCrewDay(house, company);
+  day = await aCrewDay(house, company, "not-known");
 });
 afterAll(() => house.close());
 
@@ -61,7 +62,7 @@ async function tankNow() {
 
 /** What everybody who asks is told to be left: the listing, the plan of a day, and the form that completes a visit. */
 async function leftEverywhere(fillId: string) {
-  const held = (await inWorkOf(house, company, (work) => tanksHeld(work, []))).get(day.sprayerId);
+  const held = (await inWorkOf(house, company, (work) => tanksHeld(work, { date: CREW_DAY as CalendarDate, visitIds: [] }))).get(day.sprayerId);
   const atHand = (await inWorkOf(house, company, (work) => fillsAtHand(work, [fillId], house.now()))).get(fillId);
   if (held === undefined || typeof held === "string" || atHand === undefined) throw new Error("the tank holds a fill");
   return { listed: (await tankNow()).left, held: held.left, atHand: atHand.finished.amount - atHand.drawn.amount };
@@ -257,7 +258,7 @@ describe("pressed twice and at once", () => {
 
 test("is refused for what is no reading: another company's sprayer, a spreader, nobody, no words, no volume", async () => {
   const other = await aCompany(house);
-  const otherDay = await aCrewDay(house, other);
+  const otherDay = await aCrewDay(house, other, "not-known");
   expect(await record({ equipmentId: otherDay.sprayerId })).toMatchObject({ ok: false, refusal: { kind: "not-found" } });
   for (const [change, field] of [[{ equipmentId: day.spreaderId }, "equipmentId"], [{ readById: other.owner.personId }, "readById"], [{ how: " " }, "how"], [{ volume: "" }, "volume"], [{ volume: "5 lb" }, "volume"]] as const) {
     expect(Object.keys(await fieldsOf(change))).toEqual([field]);

@@ -16,7 +16,7 @@ beforeAll(async () => {
 });
 beforeEach(async () => {
   company = await aCompany(house);
-  day = await aCrewDay(house, company);
+  day = await aCrewDay(house, company, "not-known");
 });
 afterAll(() => house.close());
 

@@ -21,7 +21,7 @@ test("writes access, mowing and watering, moves to the new ZIP code, and the tra
   expect(await changeProperty(house, company.owner.key, propertyForm(propertyId))).toEqual({ ok: true, value: { version: 2 } });
   const { property } = valueOf(await readProperty(house, company.owner.key, { propertyId }));
   expect(property).toMatchObject({
-    version: 2, state: "IL", zip: "60401", accessNote: "Side gate", gateCode: "4471", narrowestGate: of("in", 36n), dogNote: "Biscuit, friendly",
+    version: 2, state: "IL", zip: "60401", accessNote: "Side gate", gateCode: "4471", narrowestGate: of("in", 36n), dogNote: "Biscuit, friendly", tankWater: "yes",
     mowingWeekday: 2, mowedBy: "customer", lotArea: of("acre", "0.25"), wateringHours: { fromMinute: 240, untilMinute: 570 }, wateringWeekdays: [1, 3],
     note: "Two lines\nof a note",
   });
@@ -95,7 +95,7 @@ test("whoever filled the form from an older version is told, and an address of a
 
 test.each([
   ["narrowestGate", { narrowestGate: "0" }], ["lotArea", { lotArea: "some" }], ["mowingWeekday", { mowingWeekday: "8" }], ["wateringUntil", { wateringUntil: "" }],
-  ["wateringUntil", { wateringUntil: "04:00" }], ["position", { position: "41.4" }], ["position", { position: "95, 10" }], ["wateringFrom", { wateringFrom: "25:00" }], ["dogNote", { dogNote: "x".repeat(201) }],
+  ["wateringUntil", { wateringUntil: "04:00" }], ["position", { position: "41.4" }], ["position", { position: "95, 10" }], ["wateringFrom", { wateringFrom: "25:00" }], ["dogNote", { dogNote: "x".repeat(201) }], ["tankWater", { tankWater: "perhaps" as "yes" }],
 ] as const)("%s is refused at its field", async (field, change) => {
   const { propertyId } = await aClient(house, company);
   expect(await changeProperty(house, company.owner.key, { ...propertyForm(propertyId), ...change })).toMatchObject({ refusal: { kind: "bad-input", fields: { [field]: A_SENTENCE } } });

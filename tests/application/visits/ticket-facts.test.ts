@@ -8,7 +8,10 @@ import { addStation } from "#application/properties/add-station";
 import { addWaterEdge } from "#application/properties/add-water-edge";
 import { removeZone } from "#application/properties/remove-zone";
 import { lookAtLawns } from "#application/visits/look-at-lawns";
-import { licensesOnFile, readTicketFacts, TANK_MARK, type TicketFacts } from "#application/visits/ticket-facts";
+import { changeHouseSettings } from "#application/companies/change-house-settings";
+import { DEFAULT_HOUSE_SETTINGS } from "#domain/company/house-settings";
+import { HOUSE_SETTINGS_CHANGE } from "../../support/attempts-of-company";
+import { licensesOnFile, readTicketFacts, type TicketFacts } from "#application/visits/ticket-facts";
 import { visitRows } from "#application/visits/visit-rows";
 import { compareExact, exactly } from "#domain/quantities/exact-quantity";
 import { of } from "#domain/quantities/quantity";
@@ -134,6 +137,10 @@ test("the licenses are the company's, without those taken back, the one that run
   expect(licenses[0]).toMatchObject({ personId, kind: "registered-technician", state: "IN", issuedOn: "2026-01-02", expiresOn: "2027-12-31" });
 });
 
-test("water goes into a tank to a tenth of a gallon", () => {
-  expect(TANK_MARK).toEqual(exactly("gal", "0.1"));
+test("the house's settings are read with the rest, and are the defaults until somebody changes them", async () => {
+  const other = await aCompany(house);
+  const settings = async () => (await inWorkOf(house, other, (work) => readTicketFacts(work, []))).settings;
+  expect(await settings()).toEqual(DEFAULT_HOUSE_SETTINGS);
+  valueOf(await changeHouseSettings(house, other.owner.key, HOUSE_SETTINGS_CHANGE));
+  expect(await settings()).toMatchObject({ tankMark: exactly("gal", "0.5"), heatCautionFromF: 85 });
 });

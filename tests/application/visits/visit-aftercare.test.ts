@@ -20,7 +20,7 @@ function visitAt(property: Partial<VisitRow["property"]> = {}, more: Partial<Vis
     visitId: "visit", version: 1, name: "Spring feed", roundId: null, opensOn: TUESDAY, closesOn: TUESDAY, state: "planned", window: null, serviceMinutes: 30,
     secondLookAfterDays: null, looksAgainAtId: null, treatments: [], looks: [], stop: null, client: { clientId: "client", name: "Avery Thorn", phone: null },
     property: {
-      propertyId: "property", street: "4 Sorrel Lane", city: "Millbrook", state: "OH", zip: "46304", position: null, accessNote: null, dogNote: null, mowingWeekday: null,
+      propertyId: "property", street: "4 Sorrel Lane", city: "Millbrook", state: "OH", zip: "46304", position: null, accessNote: null, dogNote: null, tankWater: "unknown", mowingWeekday: null,
       wateringHours: null, wateringWeekdays: null, wateringDates: null, ...property,
     },
     ...more,

@@ -4,6 +4,7 @@ import { NO_NOMINAL_FIGURES } from "#application/equipment/nominal-of-form";
 import { type TicketFacts } from "#application/visits/ticket-facts";
 import { gearFor, type GearOfTreatment, type PlannedApplication, plannedApplication } from "#application/visits/visit-gear";
 import { type PlannedTreatment } from "#application/visits/visit-rows";
+import { DEFAULT_HOUSE_SETTINGS } from "#domain/company/house-settings";
 import { densityFromSpecificGravity } from "#domain/quantities/density";
 import { of } from "#domain/quantities/quantity";
 import { measureInUnit } from "#domain/quantities/exact-quantity";
@@ -46,7 +47,7 @@ const SPREAD: CalibrationOnFile = {
 
 function factsOf(gear: readonly EquipmentOnFile[], calibrations: readonly CalibrationOnFile[] = []): TicketFacts {
   return {
-    lawnsByProperty: new Map(), labels: new Map(), gear, calibrations, tools: [], onHand: new Map(), mixedFor: new Map(), productOf: new Map(), personOf: new Map([["rowan", "Rowan Ash"]]), licenses: [],
+    lawnsByProperty: new Map(), labels: new Map(), gear, calibrations, tools: [], onHand: new Map(), mixedFor: new Map(), productOf: new Map(), personOf: new Map([["rowan", "Rowan Ash"]]), licenses: [], settings: DEFAULT_HOUSE_SETTINGS,
   };
 }
 

@@ -51,7 +51,7 @@ test("what the property and the customer's window say is handed on, each whole o
     {
       window: { fromMinute: 540, untilMinute: 720 },
       property: {
-        state: "IL", accessNote: "Side gate", dogNote: "Biscuit, friendly", mowingWeekday: 2, wateringHours: { fromMinute: 240, untilMinute: 570 }, wateringWeekdays: "13",
+        state: "IL", accessNote: "Side gate", dogNote: "Biscuit, friendly", tankWater: "yes", mowingWeekday: 2, wateringHours: { fromMinute: 240, untilMinute: 570 }, wateringWeekdays: "13",
         position: { latitude: 41.5, longitude: -87.5 },
       },
     },

@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { exactly } from "#domain/quantities/exact-quantity";
 import { DEFAULT_HOUSE_SETTINGS } from "#domain/company/house-settings";
 
 test("what holds until a company says otherwise", () => {
@@ -11,5 +12,7 @@ test("what holds until a company says otherwise", () => {
     heatCautionWarmFromF: 90,
     minutesPerStop: 8,
     minutesPerThousandSquareFeet: 4,
+    tankMark: exactly("gal", "0.1"),
+    lineAtTheEnd: "pushed-out-with-water",
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { type LabelFacts } from "#domain/label/label-facts";
-import { changeOfMix, heldNotKnown, isSameMix, type MixInTank, notCleanedOut } from "#domain/mixing/mix-change";
+import { changeOfMix, changeOfRun, cleanOutComesFirst, filledUncleaned, heldNotKnown, isSameMix, type MixInTank, notCleanedOut } from "#domain/mixing/mix-change";
 import { planTanks } from "#domain/mixing/tank-plan";
 import { of } from "#domain/quantities/quantity";
 import { rateOf } from "#domain/quantities/rate";
@@ -69,7 +69,7 @@ test("a lawn whose grass is not on file can't be told to be labeled", () => {
 
 test("what a tank held is the same mix within a mark of the cup, and within nothing without a cup", () => {
   const held = (fluidOunces: string) => ({
-    name: "fill 7", finished: of("gal", 40n), left: of("gal", 2n), isUnderWay: false, products: [{ productId: "iron", productName: "Rustwater Iron", label: IRON_LABEL, amount: of("fl oz", fluidOunces) }],
+    name: "fill 7", finished: of("gal", 40n), left: of("gal", 2n), isUnderWay: false, isOfThatDay: false, filledOnto: "clean" as const, products: [{ productId: "iron", productName: "Rustwater Iron", label: IRON_LABEL, amount: of("fl oz", fluidOunces) }],
   });
   const isSame = (fluidOunces: string, hasCup = true) => isSameMix(held(fluidOunces), PLANNED, () => (hasCup ? CUP : undefined));
   expect([isSame("40"), isSame("39.6"), isSame("40.4"), isSame("39.5"), isSame("40.5")]).toEqual([true, true, true, false, false]);
@@ -87,5 +87,28 @@ test("the hold says what was in the tank, why it must not reach the lawn, and th
     what: "The last mix in the tank of Sprayer is not cleaned out for the turf at 12 Elm St.",
     figure: "Fill 7: Dockaway is a pesticide that is not planned there.",
   });
-  expect(heldNotKnown(next)).toMatchObject({ level: "hold", rule: "clean-out", what: "What the tank of Sprayer held last is not on file." });
+  expect(heldNotKnown(next, null)).toMatchObject({ level: "hold", rule: "clean-out", what: "What the tank of Sprayer held last is not on file." });
+  expect(heldNotKnown(next, last)).toMatchObject({ level: "hold", rule: "clean-out", what: "What the tank of Sprayer held before fill 7 is not on file." });
+  expect(filledUncleaned(last, mixOf("kelp", KELP), next, changeOfMix(last, next).unwanted)).toMatchObject({ level: "hold", answerableBy: "office", rule: "clean-out", figure: "Fill 7: Dockaway is a pesticide that is not planned there." });
+});
+
+test("between two mixes of one day a clean-out is a step that comes first, and wants care", () => {
+  const last = mixOf("other", DOCK);
+  expect(cleanOutComesFirst(last, next, changeOfMix(last, next).unwanted)).toMatchObject({
+    level: "take-care",
+    rule: "clean-out-comes-first",
+    what: "Sprayer is cleaned out before it is filled for 12 Elm St.",
+    figure: "Fill 7: Dockaway is a pesticide that is not planned there.",
+  });
+});
+
+test("a run is cleaned out for the one of its stops that needs it most; pump and hose run on at its first stop alone", () => {
+  const run = (...stops: readonly ReturnType<typeof truckStop>[]) => ({ gear: SPRAYER, draws: stops.map(({ visitId, treatments }, stopIndex) => ({ stopIndex, visitId, finished: of("gal", 3n), treatments })) });
+  const iron = truckStop("a", [IRON]);
+  const other = { ...truckStop("b", [IRON]), lawns: [{ ...LAWN, grasses: ["bermudagrass" as const] }] };
+  const last = mixOf("kelp", KELP);
+  expect(changeOfRun(last, run(iron), [iron])).toEqual({ cleaning: "rinse", unwanted: [], mayRunOn: false });
+  expect(changeOfRun(last, run(iron, other), [iron, other])).toEqual({ cleaning: "clean-out", unwanted: [{ productName: "Kelp Tonic", why: "not-labeled-for-its-turf" }], mayRunOn: false });
+  expect(changeOfRun(mixOf("iron", IRON_LABEL), run(iron, iron), [iron, iron])).toEqual({ cleaning: "none", unwanted: [], mayRunOn: true });
+  expect(changeOfRun(last, run(iron), [])).toEqual({ cleaning: "none", unwanted: [], mayRunOn: false });
 });

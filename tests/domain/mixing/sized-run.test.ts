@@ -30,7 +30,7 @@ test("with water behind the mix all of it reaches the lawns, without it the line
 test("the mix is pushed out whatever the line held before it", () => {
   const last = mixOf(sized().run, "fill 7");
   expect(sized({}, { last })).toMatchObject({ line: "runs-on", pushOut: 3n * GALLON, inLine: 0n });
-  const held = { name: "fill 7", finished: of("gal", 40n), left: of("gal", 10n), isUnderWay: true, products: [{ productId: "iron", productName: "Rustwater Iron", label: IRON_LABEL, amount: of("fl oz", 40n) }] };
+  const held = { name: "fill 7", finished: of("gal", 40n), left: of("gal", 10n), isUnderWay: true, isOfThatDay: false, filledOnto: "clean" as const, products: [{ productId: "iron", productName: "Rustwater Iron", label: IRON_LABEL, amount: of("fl oz", 40n) }] };
   expect(sized({}, { last: held })).toMatchObject({ isSameAsLast: true, line: "holds-this-mix", pushOut: 3n * GALLON, inLine: 0n, already: 10n * GALLON });
   expect(sized({}, { last: held, lineHoldsLast: false })).toMatchObject({ isSameAsLast: true, line: "water", pushOut: 3n * GALLON, already: 10n * GALLON });
 });

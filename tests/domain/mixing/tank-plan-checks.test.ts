@@ -5,7 +5,8 @@ import { sizeRun } from "#domain/mixing/sized-run";
 import { runsOfTanks } from "#domain/mixing/tank-runs";
 import { type TankPlanQuestion } from "#domain/mixing/tank-plan-question";
 import { of } from "#domain/quantities/quantity";
-import { IRON } from "../../support/ticket";
+import { type HeldMix } from "#domain/mixing/tank-plan-question";
+import { IRON, IRON_LABEL, SPRAYER } from "../../support/ticket";
 import { tankQuestion, truckStop } from "../../support/truck-stops";
 
 /** What is said of the first mix of a route. */
@@ -29,9 +30,10 @@ test("a fill that the payload splits says what there is room for and what it cos
   ]);
 });
 
-test("a truck without room for a mark holds at the mix that it can't carry", () => {
+test("a truck without room for a mark holds at every stop of the mix that it can't carry", () => {
   expect(found(loaded(20n))).toMatchObject([
     { visitId: "12 Elm St", finding: { level: "hold", answerableBy: "office", rule: "no-room-for-spray", figure: "On the way to 12 Elm St it already carries all that its payload of 20 lb allows." } },
+    { visitId: "14 Elm St", finding: { level: "hold", answerableBy: "office", rule: "no-room-for-spray" } },
   ]);
 });
 
@@ -40,4 +42,34 @@ test("a fill on the road asks for water only where nobody knows about it", () =>
   expect(found(loaded(5000n, stops("no")))).toEqual([]);
   expect(found(loaded(5000n, stops("yes")))).toEqual([]);
   expect(found(loaded(5000n, stops("unknown")))).toMatchObject([{ visitId: "14 Elm St", finding: { rule: "water-at-stop-not-known" } }]);
+});
+
+const DOCK_LABEL = { ...IRON_LABEL, productName: "Dockaway", epaRegistrationNumber: { number: "DEMO-0000-4" } };
+const DOCK = { ...IRON, productId: "dock", label: DOCK_LABEL };
+const mixOf = (name: string, { productId, label }: Pick<typeof IRON, "productId" | "label">) => ({ name, finished: of("gal", 40n), products: [{ productId, productName: label.productName, label, amount: of("fl oz", 40n) }] });
+const heldOf = (treatment: Pick<typeof IRON, "productId" | "label">, more: Partial<HeldMix> = {}): HeldMix => ({
+  ...mixOf("fill 8", treatment), left: of("gal", 0n), isUnderWay: false, isOfThatDay: false, filledOnto: "clean", ...more,
+});
+/** What of cleaning out a route with so much in the tank in the morning says. */
+const cleaning = (held: HeldMix | "unknown", stops = [truckStop("a", [IRON]), truckStop("b", [IRON])]) =>
+  planTanks(tankQuestion(stops, { lastHeld: new Map([[SPRAYER.equipmentId, held]]) })).found
+    .filter(({ finding }) => finding.rule.startsWith("clean-out"))
+    .map(({ visitId, finding }) => `${visitId ?? "truck"} ${finding.level} ${finding.rule}`);
+
+test("what an earlier day left uncleaned holds every stop that would get it", () => {
+  expect(cleaning(heldOf(DOCK))).toEqual(["a hold clean-out", "b hold clean-out"]);
+  expect(cleaning("unknown")).toEqual(["a hold clean-out", "b hold clean-out"]);
+});
+
+test("a clean-out between two mixes of the day is what the plan does and holds nothing", () => {
+  expect(cleaning(heldOf(IRON), [truckStop("a", [DOCK]), truckStop("b", [IRON]), truckStop("c", [IRON])]).filter((said) => said.startsWith("b") || said.startsWith("c"))).toEqual(["b take-care clean-out-comes-first"]);
+  // The fill for the stops before is of this very day: they are done and recorded, and the clean-out is still to come.
+  expect(cleaning(heldOf(DOCK, { isOfThatDay: true }))).toEqual(["a take-care clean-out-comes-first"]);
+});
+
+test("a tank that was filled onto what had to go holds until a clean-out before it is on file", () => {
+  expect(cleaning(heldOf(IRON))).toEqual([]);
+  expect(cleaning(heldOf(IRON, { filledOnto: mixOf("fill 7", DOCK) }))).toEqual(["a hold clean-out", "b hold clean-out"]);
+  expect(cleaning(heldOf(IRON, { filledOnto: mixOf("fill 7", IRON) }))).toEqual([]);
+  expect(cleaning(heldOf(IRON, { filledOnto: "unknown" }))).toEqual(["a hold clean-out", "b hold clean-out"]);
 });

@@ -20,6 +20,8 @@ const held = (more: Partial<HeldMix> = {}): HeldMix => ({
   finished: of("gal", 40n),
   left: of("gal", 10n),
   isUnderWay: false,
+  isOfThatDay: false,
+  filledOnto: "clean",
   products: [{ productId: "iron", productName: "Rustwater Iron", label: IRON_LABEL, amount: of("fl oz", 40n) }],
   ...more,
 });

@@ -1,5 +1,6 @@
 import { type PropertyOnFile } from "#application/properties/read-property";
 import { MOWER_WORDS } from "#domain/properties/client-standing";
+import { TANK_WATER_WORDS } from "#domain/properties/tank-water";
 import { WEEKDAY_NAMES } from "#domain/properties/weekday";
 import { formatQuantityIn } from "#domain/quantities/format-quantity";
 import { LinkButton } from "#ui/button";
@@ -29,12 +30,13 @@ export function AccessBlock({ property }: { readonly property: PropertyOnFile })
     { key: "Narrowest gate", value: gate },
     { key: "Getting in", value: accessNote ?? NOT_ON_FILE },
     { key: "Mowed", value: mowingWords(property) },
+    { key: "Tank", value: TANK_WATER_WORDS[property.tankWater] },
   ];
   return (
     <Sheet>
       <Columns>
-        <KeyValueList pairs={facts.slice(0, 2)} />
-        <KeyValueList pairs={facts.slice(2)} />
+        <KeyValueList pairs={facts.slice(0, 3)} />
+        <KeyValueList pairs={facts.slice(3)} />
         <Row fillOnPhone gap="wide">
           {gateCode !== null && (
             <Disclosure name="Show gate code">

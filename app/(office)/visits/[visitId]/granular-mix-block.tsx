@@ -2,7 +2,7 @@ import { treatedWords } from "#domain/mixing/treated-area";
 import { onSpotsWords } from "#domain/quantities/share";
 import { type Working } from "#domain/foundation/working";
 import { type GranularMix } from "#domain/mixing/granular-mix";
-import { type TicketTreatment } from "#domain/mixing/ticket-question";
+import { type TicketSettings, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { type GranularWorkings, hopperWords } from "#domain/mixing/ticket-working-granular";
 import { formatQuantity } from "#domain/quantities/format-quantity";
 import { formatRate } from "#domain/quantities/format-rate";
@@ -18,12 +18,13 @@ import { amountProps, becameWords, timeWords, us } from "./mix-words";
 interface GranularMixBlockProps {
   readonly mix: GranularMix;
   readonly treatment: TicketTreatment | undefined;
+  readonly settings: TicketSettings;
   /** How its amounts come about; none for a treatment that the question no longer has. */
   readonly workings: GranularWorkings | undefined;
 }
 
 /** What to spread: the amount of each lawn, what goes on in each pass, the setting, and what the rate really becomes. */
-export function GranularMixBlock({ mix, treatment, workings }: GranularMixBlockProps) {
+export function GranularMixBlock({ mix, treatment, settings, workings }: GranularMixBlockProps) {
   const { productName, lawns, toolName, total, hopperFills } = mix;
   const bags = workings?.bags?.result;
   const twoPasses = mix.passes === "two-at-half-rate-crosswise";
@@ -50,7 +51,7 @@ export function GranularMixBlock({ mix, treatment, workings }: GranularMixBlockP
           { key: "Setting", value: <SettingWords mix={mix} /> },
           { key: "Passes", value: twoPasses ? "Two, crosswise, half of it in each" : "One, edges overlapping" },
           { key: "In all", value: bags === undefined ? us(total) : `${us(total)}: ${bags}` },
-          ...(treatment === undefined ? [] : [{ key: "Time on the lawn", value: timeWords(lawns, treatment.gear, twoPasses ? 2 : 1) }]),
+          ...(treatment === undefined ? [] : [{ key: "Time on the lawn", value: timeWords(lawns, treatment.gear, twoPasses ? 2 : 1, settings) }]),
           { key: "Hopper", value: hopperWords(hopperFills) },
         ]}
       />

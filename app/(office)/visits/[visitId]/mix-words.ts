@@ -1,5 +1,4 @@
-import { DEFAULT_HOUSE_SETTINGS } from "#domain/company/house-settings";
-import { type TicketTreatment } from "#domain/mixing/ticket-question";
+import { type TicketSettings, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { type TreatedLawn } from "#domain/mixing/treated-area";
 import { timeInWords, timeOnLawns } from "#domain/mixing/time-on-lawn";
 import { formatQuantity, writeQuantity } from "#domain/quantities/format-quantity";
@@ -38,8 +37,8 @@ export function us(quantity: Quantity<"mass"> | Quantity<"volume"> | Quantity<"a
 }
 
 /** How long the work itself takes on the lawns of a mix. Looking for spots takes as long as it takes. */
-export function timeWords(lawns: readonly Pick<TreatedLawn, "treatedArea" | "spot">[], { pace }: TicketTreatment["gear"], passes: 1 | 2): string {
+export function timeWords(lawns: readonly Pick<TreatedLawn, "treatedArea" | "spot">[], { pace }: TicketTreatment["gear"], passes: 1 | 2, { minutesPerThousandSquareFeet }: TicketSettings): string {
   if (lawns.some(({ spot }) => spot !== undefined)) return "Not worked out: the whole lawn is walked for its spots";
   const areas = lawns.map(({ treatedArea }) => treatedArea);
-  return timeInWords(timeOnLawns(areas, pace, passes, DEFAULT_HOUSE_SETTINGS.minutesPerThousandSquareFeet));
+  return timeInWords(timeOnLawns(areas, pace, passes, minutesPerThousandSquareFeet));
 }

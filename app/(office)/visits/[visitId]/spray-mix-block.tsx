@@ -1,6 +1,6 @@
 import { listWords } from "#domain/foundation/list-words";
 import { type SprayMix, type TankLoad } from "#domain/mixing/spray-mix";
-import { type TicketTreatment } from "#domain/mixing/ticket-question";
+import { type TicketSettings, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { type SprayWorkings } from "#domain/mixing/ticket-working-spray";
 import { treatedWords } from "#domain/mixing/treated-area";
 import { onSpotsWords } from "#domain/quantities/share";
@@ -17,12 +17,13 @@ import { amountProps, concentrationWords, timeWords, us } from "./mix-words";
 interface SprayMixBlockProps {
   readonly mix: SprayMix;
   readonly treatments: readonly TicketTreatment[];
+  readonly settings: TicketSettings;
   /** How its amounts come about; none for treatments that the question no longer has. */
   readonly workings: SprayWorkings | undefined;
 }
 
 /** What to spray: each load with its water and products in mixing order, the steps, and what each lawn gets. */
-export function SprayMixBlock({ mix, treatments, workings }: SprayMixBlockProps) {
+export function SprayMixBlock({ mix, treatments, settings, workings }: SprayMixBlockProps) {
   const { products, loads, lawns, steps, carrier } = mix;
   const planned = treatments.filter(({ line }) => products.some((product) => product.line === line));
   return (
@@ -49,7 +50,7 @@ export function SprayMixBlock({ mix, treatments, workings }: SprayMixBlockProps)
         pairs={[
           { key: "With", value: mix.gearName },
           { key: "Puts out", value: `${formatRate(carrier.rate, "us")}; ${carrier.words}` },
-          ...planned.slice(0, 1).map(({ gear }) => ({ key: "Time on the lawn", value: timeWords(lawns, gear, 1) })),
+          ...planned.slice(0, 1).map(({ gear }) => ({ key: "Time on the lawn", value: timeWords(lawns, gear, 1, settings) })),
           { key: "Finished spray in all", value: us(mix.finished) },
           ...products.map(({ productName, concentration, total }) => ({ key: productName, value: `${concentrationWords(concentration)}; ${us(total)} in all` })),
         ]}

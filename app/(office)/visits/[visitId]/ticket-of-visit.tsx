@@ -31,11 +31,12 @@ export function MixesOfVisit({ ticket, stock }: MixesOfVisitProps) {
           {mix.kind === "granular" ? (
             <GranularMixBlock
               mix={mix}
+              settings={question.settings}
               treatment={question.treatments.find(({ line }) => line === mix.line)}
               workings={granularWorkings(mix, question, worked, bagOf(stock.find(({ productId }) => productId === question.treatments.find(({ line }) => line === mix.line)?.productId)))}
             />
           ) : (
-            <SprayMixBlock mix={mix} treatments={question.treatments} workings={sprayWorkings(mix, question, worked)} />
+            <SprayMixBlock mix={mix} treatments={question.treatments} settings={question.settings} workings={sprayWorkings(mix, question, worked)} />
           )}
         </Sheet>
       ))}

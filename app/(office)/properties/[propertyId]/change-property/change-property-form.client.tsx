@@ -2,6 +2,7 @@
 
 import { changePropertySchema } from "#application/properties/change-property.schema";
 import { MOWER_WORDS, MOWERS } from "#domain/properties/client-standing";
+import { TANK_WATER_ANSWERS, TANK_WATER_WORDS } from "#domain/properties/tank-water";
 import { WEEKDAY_NAMES, WEEKDAYS } from "#domain/properties/weekday";
 import { RadioRows } from "#ui/choice-rows";
 import { Columns } from "#ui/columns";
@@ -21,6 +22,15 @@ function AccessFields() {
       <TextField label="Gate code" optional hint="Shown to the crew and the office, behind one press." autoComplete="off" width="short" {...useField("gateCode")} />
       <TextField label="Narrowest gate" optional hint="A number alone is inches. It says which machine fits." autoComplete="off" width="short" {...useField("narrowestGate")} />
       <TextField label="Getting in" optional hint="Where to park, which side, what sticks." autoComplete="off" {...useField("accessNote")} />
+      <SelectField
+        label="Water for the tank"
+        optional
+        hint="Whether a tank can be filled here. Where it can’t, or nobody has said, the plan sends the truck back to the shop."
+        chooseWords={TANK_WATER_WORDS.unknown}
+        choices={TANK_WATER_ANSWERS.map((answer) => ({ value: answer, word: TANK_WATER_WORDS[answer] }))}
+        width="medium"
+        {...useField("tankWater")}
+      />
     </>
   );
 }

@@ -26,6 +26,7 @@ function valuesOf(property: PropertyOnFile): Record<string, string> {
     gateCode: property.gateCode ?? "",
     narrowestGate: property.narrowestGate === null ? "" : formatQuantityIn(property.narrowestGate, "in", 2),
     dogNote: property.dogNote ?? "",
+    tankWater: property.tankWater === "unknown" ? "" : property.tankWater,
     mowingWeekday: property.mowingWeekday === null ? "" : String(property.mowingWeekday),
     mowedBy: property.mowedBy ?? "",
     lotArea: property.lotArea === null ? "" : formatQuantityIn(property.lotArea, "sq ft", 2),

@@ -11,6 +11,8 @@ import { asMember } from "../../../../session";
 import { crewChoices } from "../../../crew-choices";
 import { pageFor } from "../../../page-for";
 import { us } from "../mix-words";
+import { RECORD_CLEAN_OUT } from "../../hold-acts";
+import { VisitFinding } from "../../visit-finding";
 import { visitOfPage, type VisitPageProps } from "../visit-of-page";
 import { CompleteVisitForm, type MixAsked } from "./complete-visit-form.client";
 
@@ -46,6 +48,10 @@ export default async function CompleteVisitPage(props: VisitPageProps) {
         title="Complete the visit"
         sentence={`${visit.property.street}, ${visit.name}. Write down what really happened; findings go onto the record and none keeps it from being written.`}
       />
+      {plan.ok &&
+        plan.value.cleanOuts.map((finding) => (
+          <VisitFinding key={finding.what} finding={finding} act={{ href: RECORD_CLEAN_OUT, words: "Was it done? Record the clean-out" }} />
+        ))}
       <Sheet>
         <CompleteVisitForm
           fixed={{ requestId: house().newId(), visitId: visit.visitId }}

@@ -1,0 +1,70 @@
+import { isSprayer } from "#domain/equipment/equipment-kind";
+import { groupedBy } from "#domain/foundation/grouping";
+import { type ProductRate } from "#domain/label/label-facts";
+import { canonicalAmountOf, type ExactQuantity, type Measure, multiplyExact } from "#domain/quantities/exact-quantity";
+import { type Quantity, sum } from "#domain/quantities/quantity";
+import { compareRates, type Rate, times } from "#domain/quantities/rate";
+import { compareRational, divideRational, multiplyRational, rational, roundToWhole, subtractRational } from "#domain/quantities/rational";
+import { highestOf, measureOut } from "#domain/mixing/granular-mix";
+import { type TicketSpreader, type TicketSprayer, type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
+
+/** How far from its plan the marks of a tool may bring an amount before a finer tool is taken. A house rule. */
+const NEAR_ENOUGH = rational(2n, 100n);
+
+type Planned = Pick<TicketTreatment, "rate" | "use">;
+
+/**
+ * The ground that one measured amount of product is for: each lawn of a granular product; of a spray what one load covers,
+ * where its loads are of one size. The whole of the lawns: what is kept clear of them is not known before the mix is worked out.
+ */
+export function groundsMeasured(gear: TicketSprayer | TicketSpreader, areas: readonly Quantity<"area">[]): readonly Measure<"area">[] {
+  if (!isSprayer(gear.kind)) return areas;
+  const { carrier, capacity } = gear as TicketSprayer;
+  const whole = sum("area", areas);
+  const loads = capacity.amount === 0n ? 0n : roundToWhole(divideRational(canonicalAmountOf(times(carrier.rate, whole)), canonicalAmountOf(capacity)), "up");
+  return whole.amount === 0n ? [] : [loads <= 1n ? whole : multiplyExact(whole, rational(1n, loads))];
+}
+
+/**
+ * The tool that measures a product out: of those that show what its rate counts, the one with the coarsest marks that
+ * still keeps every amount within 2 % of the plan and, where the plan is, within the label's range; coarse marks are
+ * fewer to count and to miscount. Where none does, the one with the finest marks. Of equal marks the first one.
+ */
+export function toolFor(tools: readonly TicketTool[], planned: Planned, grounds: readonly Measure<"area">[]): TicketTool | "none" {
+  const dimension = planned.rate.basis === "product-mass-per-area" ? "mass" : "volume";
+  const fitting = tools.filter(({ mark }) => mark.dimension === dimension).toSorted(coarsestFirst);
+  return fitting.find((tool) => grounds.every((ground) => keepsThePlan(tool, planned, ground))) ?? finestOf(fitting) ?? "none";
+}
+
+/** The tool with the finest marks, the first of equals; undefined of none. */
+export function finestOf(tools: readonly TicketTool[]): TicketTool | undefined {
+  return tools.reduce<TicketTool | undefined>((finest, tool) => (finest === undefined || coarsestFirst(finest, tool) < 0 ? tool : finest), undefined);
+}
+
+/** By which tool each product of a fill for several visits is measured: the finest of those that the visits take for it. */
+export function finestTools(treatments: readonly Pick<TicketTreatment, "productId" | "tool">[]): (productId: string) => TicketTool | undefined {
+  const toolsOf = groupedBy(treatments, ({ productId }) => productId);
+  return (productId) => finestOf((toolsOf.get(productId) ?? []).flatMap(({ tool }) => (tool === "none" ? [] : [tool])));
+}
+
+function coarsestFirst(one: TicketTool, other: TicketTool): number {
+  return compareRational(canonicalAmountOf(other.mark), canonicalAmountOf(one.mark));
+}
+
+function keepsThePlan(tool: TicketTool, planned: Planned, ground: Measure<"area">): boolean {
+  const { rate, use } = planned;
+  const wanted = onGround(rate, ground);
+  if (canonicalAmountOf(wanted).numerator === 0n) return true;
+  const { amount, marks } = measureOut<"mass" | "volume">(wanted, onGround(highestOf(planned), ground), tool);
+  if (marks === null) return false;
+  const apart = subtractRational(canonicalAmountOf(amount), canonicalAmountOf(wanted));
+  const distance = apart.numerator < 0n ? { ...apart, numerator: -apart.numerator } : apart;
+  if (compareRational(distance, multiplyRational(canonicalAmountOf(wanted), NEAR_ENOUGH)) > 0) return false;
+  const low: ProductRate = use.rates.low;
+  const isAboveLow = low.basis === rate.basis && compareRates<ProductRate["basis"]>(rate, low) >= 0;
+  return !isAboveLow || compareRational(canonicalAmountOf(amount), canonicalAmountOf(onGround(low, ground))) >= 0;
+}
+
+function onGround(rate: ProductRate | Rate<ProductRate["basis"]>, ground: Measure<"area">): ExactQuantity<"mass"> | ExactQuantity<"volume"> {
+  return rate.basis === "product-mass-per-area" ? times(rate as Rate<"product-mass-per-area">, ground) : times(rate as Rate<"product-volume-per-area">, ground);
+}

@@ -1,0 +1,55 @@
+import { afterAll, beforeAll, beforeEach, expect, test } from "vitest";
+import { filledMixOf, filledOntoOf } from "#application/fills/filled-onto";
+import { fillsInBooks } from "#application/fills/fills-in-books";
+import { recordCleanOut } from "#application/fills/record-clean-out";
+import { recordFill } from "#application/fills/record-fill";
+import { of } from "#domain/quantities/quantity";
+import { aCompany, type TestCompany, valueOf } from "../../support/crew";
+import { aCrewDay, cleanOutForm, type CrewDay, fillForm, inWorkOf } from "../../support/crew-day";
+import { openHouse, type TestHouse } from "../../support/house";
+
+let house: TestHouse;
+let company: TestCompany;
+let day: CrewDay;
+beforeAll(async () => {
+  house = await openHouse();
+});
+beforeEach(async () => {
+  company = await aCompany(house);
+  day = await aCrewDay(house, company, "not-known");
+});
+afterAll(() => house.close());
+
+const fill = async (filledAt: string) => valueOf(await recordFill(house, company.owner.key, fillForm(house, day, [], { filledAt })));
+const cleanOut = async (cleanedAt: string) => valueOf(await recordCleanOut(house, company.owner.key, cleanOutForm(house, day, company.owner.personId, { cleanedAt })));
+const ontoOf = async (...fillIds: readonly string[]) => [...(await inWorkOf(house, company, (work) => filledOntoOf(work, fillIds))).values()].map(({ onto }) => onto);
+
+test("a tank's first fill went onto nobody knows what, and the next one onto it", async () => {
+  const [first, second] = [await fill("7:00"), await fill("7:30")];
+  expect(await ontoOf(first.fillId, second.fillId)).toMatchObject(["unknown", { name: `fill ${String(first.number)}`, finished: of("gal", 40n), products: [{ productId: day.ironId, amount: of("fl oz", 30n) }] }]);
+});
+
+test("a clean-out between two fills, or in the minute of the later one, makes it one onto a clean tank", async () => {
+  const [first, second] = [await fill("7:00"), await fill("7:30")];
+  await cleanOut("7:00");
+  expect(await ontoOf(first.fillId, second.fillId)).toMatchObject(["clean", { name: `fill ${String(first.number)}` }]);
+  await cleanOut("7:30");
+  expect(await ontoOf(second.fillId)).toEqual(["clean"]);
+});
+
+test("no fills, and those of another company, are none", async () => {
+  const { fillId } = await fill("7:00");
+  expect(await ontoOf()).toEqual([]);
+  const other = await aCompany(house);
+  expect((await inWorkOf(house, other, (work) => filledOntoOf(work, [fillId]))).size).toBe(0);
+});
+
+test("a product whose label nobody has read counts as one without a known label", async () => {
+  const { fillId } = await fill("7:00");
+  const mix = await inWorkOf(house, company, async (work) => {
+    const [only] = (await fillsInBooks(work, await work.tx.fill.findMany({ where: { fillId } }))).values();
+    if (only === undefined) throw new Error("The fill is on file.");
+    return filledMixOf(only, new Map());
+  });
+  expect(mix.products).toMatchObject([{ productId: day.ironId, label: "unknown" }]);
+});

@@ -1,0 +1,73 @@
+import { afterAll, beforeAll, beforeEach, expect, test } from "vitest";
+import { recordCleanOut } from "#application/fills/record-clean-out";
+import { recordFill } from "#application/fills/record-fill";
+import { OF_CLEAN_OUTS, tanksOfRecord } from "#application/register/tanks-of-record";
+import { readRecordPlan } from "#application/register/read-record-plan";
+import { readRecord } from "#application/register/read-record";
+import { receiveDelivery } from "#application/stock/receive-delivery";
+import { visitOnFile } from "#application/visits/read-visit";
+import { aCompany, type TestCompany, valueOf } from "../../support/crew";
+import { aCrewDay, aFedVisit, aRecord, cleanOutForm, type CrewDay, fillForm, inWorkOf } from "../../support/crew-day";
+import { aLiquid, deliveryForm } from "../../support/shed";
+import { openHouse, type TestHouse } from "../../support/house";
+
+let house: TestHouse;
+let company: TestCompany;
+let day: CrewDay;
+beforeAll(async () => {
+  house = await openHouse();
+});
+beforeEach(async () => {
+  company = await aCompany(house);
+  day = await aCrewDay(house, company, "not-known");
+});
+afterAll(() => house.close());
+
+type Visit = Awaited<ReturnType<typeof aFedVisit>>;
+
+const cleanOut = async (cleanedAt: string) => valueOf(await recordCleanOut(house, company.owner.key, cleanOutForm(house, day, company.owner.personId, { cleanedAt })));
+const fillFor = async (visit: Visit, filledAt = "7:15") => valueOf(await recordFill(house, company.owner.key, fillForm(house, day, [visit.visitId], { filledAt })));
+const saidOf = async (visit: Visit, fillId: string) => {
+  const mixes = { "1": { measuredBy: "as-planned-not-measured" }, "2": { measuredBy: "meter", amount: "9.5", fillId } } as const;
+  const { registerEntryId } = await aRecord(house, company.owner, visit, { mixes });
+  const { findings } = valueOf(await readRecord(house, company.owner.key, { registerEntryId })).record.content;
+  return findings.filter(({ rule }) => OF_CLEAN_OUTS.has(rule)).map(({ level, what }) => `${level}: ${what}`);
+};
+
+test("a fill into a tank of which nobody knows what it held is said on the record, by the fill that was drawn from", async () => {
+  const visit = await aFedVisit(house, company, day);
+  const { fillId, number } = await fillFor(visit);
+  expect(valueOf(await readRecordPlan(house, company.owner.key, { visitId: visit.visitId })).cleanOuts).toMatchObject([{ level: "hold" }]);
+  expect(await saidOf(visit, fillId)).toEqual([`hold: What the tank of 100 gal tank held before fill ${String(number)} is not on file.`]);
+});
+
+test("a clean-out before the fill says nothing, whatever was done with the tank since", async () => {
+  const visit = await aFedVisit(house, company, day);
+  await cleanOut("7:10");
+  const { fillId } = await fillFor(visit);
+  expect(await saidOf(visit, fillId)).toEqual([]);
+});
+
+test("what the tank held before counts by what is planned for these lawns: the same products are wanted there", async () => {
+  const visit = await aFedVisit(house, company, day);
+  await cleanOut("6:50");
+  await fillFor(visit, "7:00");
+  const { fillId } = await fillFor(visit, "7:30");
+  expect(await saidOf(visit, fillId)).toEqual([]);
+});
+
+test("a product that is not planned there and whose label nobody has read has to be out first", async () => {
+  const visit = await aFedVisit(house, company, day);
+  const otherId = await aLiquid(house, company);
+  valueOf(await receiveDelivery(house, company.owner.key, { ...deliveryForm(house, otherId), count: 1, container: "jug", containerSize: "2.5 gal", to: `vehicle:${day.vehicleId}` }));
+  await cleanOut("6:50");
+  const other = valueOf(await recordFill(house, company.owner.key, fillForm(house, day, [], { filledAt: "7:00", products: { [otherId]: "30 fl oz" } })));
+  const { fillId, number } = await fillFor(visit, "7:30");
+  const found = await inWorkOf(house, company, async (work) => {
+    const own = await visitOnFile(work, visit.visitId);
+    return own === undefined ? [] : tanksOfRecord(work, own, [fillId]);
+  });
+  expect(found).toMatchObject([{ level: "hold", rule: "clean-out", figure: expect.stringMatching(new RegExp(`^Fill ${String(other.number)}: .* may not be labeled for the grass there`, "u")) as string }]);
+  expect(found[0]?.what).toContain(`with no clean-out on file before fill ${String(number)}.`);
+  expect(await saidOf(visit, fillId)).toEqual([`hold: ${found[0]?.what ?? ""}`]);
+});
