@@ -108,7 +108,7 @@ export async function writeSeasonRows(house: TestHouse, company: TestCompany): P
     });
     await tx.houseSettings.create({
       data: {
-        companyId, calibrationValidDays: 365, samePressureWithinPsi: 2, granularPasses: "one-with-overlap", tankLoads: "same-size-every-time", heatCautionFromF: 80,
+        companyId, calibrationValidDays: 365, samePressureWithinPsi: 2, granularPasses: "one-with-overlap", tankLoads: "same-size-every-time", heatCautionFromF: 80, heatCautionWarmFromF: 90,
         minutesPerStop: 8, minutesPerThousandSquareFeet: 4, tankMark: "0.1 gal", lineAtTheEnd: "left-as-it-is", version: 2,
       },
     });

@@ -10,7 +10,7 @@ import { asMember } from "../../session";
 import { WHOLE_SETTING_NAMES } from "./ways-words";
 
 function pairsOf(settings: HouseSettings, tankMarkText: string) {
-  const { calibrationValidDays, samePressureWithinPsi, heatCautionFromF, minutesPerStop, minutesPerThousandSquareFeet } = settings;
+  const { calibrationValidDays, samePressureWithinPsi, heatCautionFromF, heatCautionWarmFromF, minutesPerStop, minutesPerThousandSquareFeet } = settings;
   return [
     { key: WHOLE_SETTING_NAMES.calibrationValidDays, value: `${String(calibrationValidDays)} days` },
     { key: WHOLE_SETTING_NAMES.samePressureWithinPsi, value: `${String(samePressureWithinPsi)} psi` },
@@ -19,6 +19,7 @@ function pairsOf(settings: HouseSettings, tankMarkText: string) {
     { key: "Tank’s mark", value: tankMarkText },
     { key: "Mix in pump and hose", value: LINE_AT_THE_END_WORDS[settings.lineAtTheEnd] },
     { key: WHOLE_SETTING_NAMES.heatCautionFromF, value: `${String(heatCautionFromF)} °F` },
+    { key: WHOLE_SETTING_NAMES.heatCautionWarmFromF, value: `${String(heatCautionWarmFromF)} °F` },
     { key: WHOLE_SETTING_NAMES.minutesPerStop, value: String(minutesPerStop) },
     { key: WHOLE_SETTING_NAMES.minutesPerThousandSquareFeet, value: String(minutesPerThousandSquareFeet) },
   ];

@@ -9,6 +9,7 @@ export const WHOLE_SETTING_NAMES: Readonly<Record<WholeSetting, string>> = {
   calibrationValidDays: "A calibration is good for",
   samePressureWithinPsi: "Pressures count as the same within",
   heatCautionFromF: "Heat wants care from",
+  heatCautionWarmFromF: "On warm-season turf from",
   minutesPerStop: "Minutes for each stop",
   minutesPerThousandSquareFeet: "Minutes for each 1,000 sq ft",
 };
@@ -17,6 +18,7 @@ const WHAT_IT_DOES: Readonly<Record<WholeSetting, string>> = {
   calibrationValidDays: "Days from the one on which it was made. After them a mix ticket says that it is old.",
   samePressureWithinPsi: "psi. A sprayer’s calibration holds for pressures this near to its own.",
   heatCautionFromF: "°F. From this forecast high on, feed and iron on cool-season turf want care where the label says nothing.",
+  heatCautionWarmFromF: "°F. The same on warm-season turf, which grows in heat.",
   minutesPerStop: "To park, walk round, put up the sign and write. Counts for visits that are planned from now on.",
   minutesPerThousandSquareFeet: "Of work on the lawn, where no pace was measured. Counts for visits that are planned from now on.",
 };

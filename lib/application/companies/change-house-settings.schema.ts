@@ -26,6 +26,7 @@ export const changeHouseSettingsSchema = z.object({
   granularPasses: z.enum(GRANULAR_PASSES, "Choose how granular product goes down."),
   tankLoads: z.enum(TANK_LOADS, "Choose how spray is shared out over tank loads."),
   heatCautionFromF: wholeField("heatCautionFromF"),
+  heatCautionWarmFromF: wholeField("heatCautionWarmFromF"),
   minutesPerStop: wholeField("minutesPerStop"),
   minutesPerThousandSquareFeet: wholeField("minutesPerThousandSquareFeet"),
   tankMark: tankMarkField,

@@ -19,14 +19,14 @@ export const DEFAULT_TANK_MARK_TEXT = "0.1 gal";
 export async function settingsOnFile({ tx, company: { companyId } }: Pick<Work, "tx" | "company">): Promise<SettingsOnFile> {
   const row = await tx.houseSettings.findUnique({ where: { companyId } });
   if (row === null) return { version: 1, settings: DEFAULT_HOUSE_SETTINGS, tankMarkText: DEFAULT_TANK_MARK_TEXT };
-  const { version, calibrationValidDays, samePressureWithinPsi, heatCautionFromF, minutesPerStop, minutesPerThousandSquareFeet, tankMark } = row;
+  const { version, calibrationValidDays, samePressureWithinPsi, heatCautionFromF, heatCautionWarmFromF, minutesPerStop, minutesPerThousandSquareFeet, tankMark } = row;
   const mark = readTankMark(tankMark);
   invariant(mark.ok, "a mark on file can be read");
   return {
     version,
     tankMarkText: tankMark,
     settings: {
-      ...{ calibrationValidDays, samePressureWithinPsi, heatCautionFromF, minutesPerStop, minutesPerThousandSquareFeet, tankMark: mark.value },
+      ...{ calibrationValidDays, samePressureWithinPsi, heatCautionFromF, heatCautionWarmFromF, minutesPerStop, minutesPerThousandSquareFeet, tankMark: mark.value },
       granularPasses: row.granularPasses as GranularPasses,
       tankLoads: row.tankLoads as TankLoads,
       lineAtTheEnd: row.lineAtTheEnd as LineAtTheEnd,

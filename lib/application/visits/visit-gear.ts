@@ -1,3 +1,4 @@
+import { type HouseSettings } from "#domain/company/house-settings";
 import { type BagSetting, bagSettingFor, readBagSettings } from "#domain/equipment/bag-settings";
 import { densityOfRate, readCaughtLiquid } from "#domain/equipment/caught-liquid";
 import { isSprayer } from "#domain/equipment/equipment-kind";
@@ -101,7 +102,7 @@ function sprayerOf(facts: TicketFacts, equipment: EquipmentOnFile, application: 
       kind,
       capacity,
       holdUp: holdUp ?? "unknown",
-      tip: tipOf(equipment, setup),
+      tip: tipOf(equipment, setup, facts.settings),
       carrier: {
         rate: rateFromAmounts("carrier-volume-per-area", figures.figures.rate.amount, figures.figures.rate.per),
         basis: figures.basis,
@@ -126,10 +127,10 @@ function setupOf(nominal: Outcome<NominalSprayer>): EquipmentSetup {
 }
 
 /** The lines were read when they were written, so they read now. */
-function tipOf({ nominal: { tipDroplets } }: EquipmentOnFile, setup: EquipmentSetup): TipDroplets {
+function tipOf({ nominal: { tipDroplets } }: EquipmentOnFile, setup: EquipmentSetup, { samePressureWithinPsi }: HouseSettings): TipDroplets {
   invariant(setup.kind === "sprayer", "a sprayer is set up as one");
   const charted = readTipDroplets("tipDroplets", tipDroplets);
-  return dropletsAt(charted.ok ? charted.value : [], setup.tip.name, setup.pressurePsi, DEFAULT_HOUSE_SETTINGS.samePressureWithinPsi);
+  return dropletsAt(charted.ok ? charted.value : [], setup.tip.name, setup.pressurePsi, samePressureWithinPsi);
 }
 
 function nominalPace(nominal: Outcome<NominalSprayer>, { swath }: EquipmentOnFile): LawnPace {
@@ -167,7 +168,7 @@ function settingOf(facts: TicketFacts, found: CalibrationStanding<CalibrationFig
   if (figures.basis === "none" || figures.figures.setting === null) return "not-calibrated";
   const own: SpreaderSetting = { setting: figures.figures.setting, rate: spreadRate(figures.figures.rate), words: wordsOf(found), basis: figures.basis };
   if (figures.basis === "nominal" || calibration === undefined || treatment.rate.basis !== "product-mass-per-area") return own;
-  const passes = DEFAULT_HOUSE_SETTINGS.granularPasses === "one-with-overlap" ? "one-pass" : "two-passes-crosswise";
+  const passes = facts.settings.granularPasses === "one-with-overlap" ? "one-pass" : "two-passes-crosswise";
   const productName = setupInWords(calibration.setup);
   const among = settingAmongTests(testsLike(facts, calibration, application), productName, ratePerPass(treatment.rate, passes));
   switch (among.kind) {
@@ -183,7 +184,7 @@ function settingOf(facts: TicketFacts, found: CalibrationStanding<CalibrationFig
 }
 
 /** The tests of the same spreader, product and operator that are still good on the day, the latest last. */
-function testsLike({ calibrations }: TicketFacts, { equipment, operator, setup }: CalibrationFact<CalibrationFigures>, { on }: PlannedApplication): readonly TestedSetting[] {
+function testsLike({ calibrations, settings }: TicketFacts, { equipment, operator, setup }: CalibrationFact<CalibrationFigures>, { on }: PlannedApplication): readonly TestedSetting[] {
   return calibrations.flatMap((one): readonly TestedSetting[] => {
     const { setting, rate } = one.figures;
     const isLike =
@@ -193,7 +194,7 @@ function testsLike({ calibrations }: TicketFacts, { equipment, operator, setup }
       setup.kind === "spreader" &&
       one.setup.product.id === setup.product.id;
     const ageDays = daysBetween(one.doneOn, on);
-    if (!isLike || setting === null || ageDays < 0 || ageDays > DEFAULT_HOUSE_SETTINGS.calibrationValidDays) return [];
+    if (!isLike || setting === null || ageDays < 0 || ageDays > settings.calibrationValidDays) return [];
     return [{ setting, rate: spreadRate(rate) }];
   });
 }

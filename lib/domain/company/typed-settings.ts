@@ -21,6 +21,7 @@ export const WHOLE_SETTING_RANGES: Readonly<Record<WholeSetting, WholeRange>> = 
   calibrationValidDays: { least: 1, most: 1096, unit: "days" },
   samePressureWithinPsi: { least: 0, most: 20, unit: "psi" },
   heatCautionFromF: { least: 50, most: 110, unit: "\u00B0F" },
+  heatCautionWarmFromF: { least: 50, most: 120, unit: "\u00B0F" },
   minutesPerStop: { least: 0, most: 240, unit: "minutes" },
   minutesPerThousandSquareFeet: { least: 1, most: 60, unit: "minutes" },
 };

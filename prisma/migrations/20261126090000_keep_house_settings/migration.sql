@@ -9,6 +9,7 @@ CREATE TABLE "house_settings" (
     "granular_passes" TEXT NOT NULL,
     "tank_loads" TEXT NOT NULL,
     "heat_caution_from_f" INTEGER NOT NULL,
+    "heat_caution_warm_from_f" INTEGER NOT NULL,
     "minutes_per_stop" INTEGER NOT NULL,
     "minutes_per_thousand_square_feet" INTEGER NOT NULL,
     "tank_mark" TEXT NOT NULL,

@@ -25,7 +25,7 @@ test("what was changed is read with the version it now has, the mark also as it 
     version: 2,
     tankMarkText: "64 fl oz",
     settings: {
-      calibrationValidDays: 180, samePressureWithinPsi: 3, granularPasses: "one-with-overlap", tankLoads: "full-tanks-then-a-short-one", heatCautionFromF: 85,
+      calibrationValidDays: 180, samePressureWithinPsi: 3, granularPasses: "one-with-overlap", tankLoads: "full-tanks-then-a-short-one", heatCautionFromF: 85, heatCautionWarmFromF: 95,
       minutesPerStop: 10, minutesPerThousandSquareFeet: 5, tankMark: exactly("fl oz", "64"), lineAtTheEnd: "left-as-it-is",
     },
   });

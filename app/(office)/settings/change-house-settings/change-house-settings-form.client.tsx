@@ -49,6 +49,7 @@ function Fields() {
       <MarkField />
       <ChoiceField name="lineAtTheEnd" label="Mix in pump and hose, at a change of mix and at the day’s end" choices={LINES_AT_THE_END.map((value) => ({ value, word: LINE_AT_THE_END_WORDS[value] }))} />
       <WholeField name="heatCautionFromF" />
+      <WholeField name="heatCautionWarmFromF" />
       <Columns split="two">
         <WholeField name="minutesPerStop" />
         <WholeField name="minutesPerThousandSquareFeet" />
