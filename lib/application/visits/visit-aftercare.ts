@@ -10,6 +10,8 @@ import { type AppliedProduct } from "#domain/mixing/applied-product";
 import { type IrrigationStation } from "#domain/mixing/irrigation-run";
 import { type TicketTreatment } from "#domain/mixing/ticket-question";
 import { packOf } from "#domain/rules/packs-on-file";
+import { type ZoneSeeding } from "#domain/mixing/seeding-aftercare";
+import { sownSeed } from "#domain/properties/lawn-seeding";
 import { type WateringHours, wateringPeriods } from "#domain/mixing/watering-hours";
 import { type Span } from "#domain/weather/local-hours";
 import { type LawnFacts } from "#application/visits/ticket-facts";
@@ -51,7 +53,7 @@ export function aftercareOfVisit(
       stations: stationsOf(group),
       unitSystem: "us",
       mowing: { weekday: visit.property.mowingWeekday === null ? "unknown" : visit.property.mowingWeekday % 7, lastMowedAtEpochMilliseconds: "unknown" },
-      seedings: group.flatMap(({ seedings }) => seedings),
+      seedings: seedOf(group, treated.length > 1),
       place: visit.property.position === null ? "unknown" : { latitudeDegrees: visit.property.position.latitude, longitudeDegrees: visit.property.position.longitude },
       secondLook: visit.secondLookAfterDays === null ? "none" : { daysAfter: visit.secondLookAfterDays, programName: setting.programName },
     });
@@ -85,6 +87,18 @@ function lawOfSigns({ property }: VisitRow): StatedConstraint<"posting-sign"> | 
     basis: "law",
     source: rule.citation,
   };
+}
+
+/** The seed of some lawns, told once for the lawns that have it alike; whose it is is said where the visit has several. */
+function seedOf(group: readonly LawnFacts[], hasSeveral: boolean): readonly ZoneSeeding[] {
+  const all = group.flatMap(({ lawn }) => sownSeed(lawn.seedings).map((seed) => ({ ...seed, lawnName: lawn.name })));
+  const alike = groupedBy(all, ({ date, method, standing }) => [date, method, standing].join(" "));
+  return [...alike.values()].flatMap(([seed, ...others]): readonly ZoneSeeding[] => {
+    if (seed === undefined) return [];
+    const { date, method, standing, lawnName } = seed;
+    const lawnNames = [...new Set([lawnName, ...others.map((other) => other.lawnName)])];
+    return [{ date, method, standing, ...(hasSeveral ? { lawnNames } : {}) }];
+  });
 }
 
 function stationsOf(group: readonly LawnFacts[]): readonly IrrigationStation[] {

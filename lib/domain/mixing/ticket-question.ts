@@ -2,6 +2,7 @@ import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { isSprayer, type SprayerKind, type SpreaderKind } from "#domain/equipment/equipment-kind";
 import { type Finding } from "#domain/foundation/finding";
 import { type UsState } from "#domain/company/us-state";
+import { type LawnSeeding } from "#domain/properties/lawn-seeding";
 import { type Measure } from "#domain/quantities/exact-quantity";
 import { type Quantity } from "#domain/quantities/quantity";
 import { type Rate } from "#domain/quantities/rate";
@@ -56,8 +57,8 @@ export interface TicketLawn {
   readonly grassesAssumed: boolean;
   readonly waterEdges: readonly WaterEdge[];
   readonly soilTests: readonly SoilTestFact[];
-  readonly establishedOn: CalendarDate | "unknown";
-  readonly establishedBy: "seed" | "sod" | "unknown";
+  /** Seed and sod, done and planned. */
+  readonly seedings: readonly LawnSeeding[];
   /** Whether weeds, clover or the grass itself bloom there on the day; the crew sees it. */
   readonly inBloom: "yes" | "no" | "unknown";
   /** The last look that said yes or no, in words; null where nobody has looked. */
