@@ -38,6 +38,7 @@ export function readStationTest({ depths, minutes, wind }: TypedStationTest): Ou
     if (!read.ok) return read;
     cans.push(read.value);
   }
+  if (cans.length === 0) return badInput("depths", "nothing", "four cans or more", "Give the depth in each can, of four cans or more.");
   const ran = minutes.trim();
   if (!/^\d{1,4}$/u.test(ran)) {
     return badInput("minutes", ran === "" ? "nothing" : ran, "whole minutes from 1 to 240", "Give how many whole minutes the station ran.");

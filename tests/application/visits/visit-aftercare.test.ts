@@ -25,7 +25,7 @@ function visitAt(property: Partial<VisitRow["property"]> = {}, more: Partial<Vis
   };
 }
 
-const lawn = (zoneId: string, more: Partial<LawnFacts> = {}): LawnFacts => ({ propertyId: "property", looks: [], seedings: [], stations: [FRONT], lawn: { ...LAWN, zoneId, name: zoneId }, ...more });
+const lawn = (zoneId: string, more: Partial<LawnFacts> = {}): LawnFacts => ({ propertyId: "property", looks: [], stations: [FRONT], lawn: { ...LAWN, zoneId, name: zoneId }, ...more });
 const treated = (treatment: TicketTreatment, zoneIds: readonly string[], facts: Partial<LabelAftercare["facts"]> = {}): TicketTreatment => ({
   ...treatment, zoneIds, use: { ...treatment.use, aftercare: labelOf(treatment.label.productName, facts) },
 });

@@ -43,9 +43,9 @@ export function SeedingsOfGround({ propertyId, lawns, mayChange }: Props) {
       />
       {mayChange && lawns.length > 0 && (
         <Row>
-          {lawns.map(({ zoneId, letter, name }) => (
+          {lawns.map(({ zoneId, letter }) => (
             <LinkButton key={zoneId} href={`/properties/${propertyId}/lawns/${zoneId}/add-seeding`}>
-              {lawns.length === 1 ? "Add seed or sod" : `Add seed or sod on ${letter} ${name}`}
+              {lawns.length === 1 ? "Add seed or sod" : `Add seed or sod on lawn ${letter}`}
             </LinkButton>
           ))}
         </Row>
