@@ -18,6 +18,10 @@ test("an empty can counts, other units of length are read, and a wind that nobod
   expect(test).toEqual({ cans: [zero("length"), of("mm", 6n), of("mm", 12n), zero("length")], averageDepth: of("mm", "4.5"), minutes: 15, windMph: "not-taken" });
 });
 
+test("cans without a space behind their commas are parted too", () => {
+  expect(valueOf(readStationTest(typed("0.2,0.24,0.28,0.24", "20"))).cans).toHaveLength(4);
+});
+
 describe("refused", () => {
   test.each([
     ["0.2, 0.3, 0.2", "20", "", "depths"], ["", "20", "", "depths"], ["0, 0, 0, 0", "20", "", "depths"], ["0.2, some, 0.3, 0.2", "20", "", "depths"],

@@ -44,7 +44,7 @@ function dayHolds(limits: Partial<WeatherLimits>, forecastHighF: number, ...foll
 
 const IOWA = "Iowa State Ext., https://hortnews.extension.iastate.edu/faq/what-proper-way-apply-broadleaf-herbicides-lawn";
 const broadleaf = {
-  highestWind: { ...readAs(readWind("5 mph")), ...label },
+  highestWind: { ...readAs(readWind("5 mph", "highest")), ...label },
   rainfast: { ...readAs(readRainfast("24 hours")), ...label },
   highestTemperatureAhead: { ...readAs(readTemperatureAhead("not above 85 °F within 24 hours")), ...label },
 } satisfies Partial<WeatherLimits>;
@@ -121,8 +121,8 @@ const ofHeat: readonly PublishedStatement[] = [
     holds: () => {
       const limits = {
         highestTemperature: { ...readAs(readTemperature("not above 85 °F", "highest")), ...label },
-        lowestWind: { ...readAs(readWind("at least 2 mph")), ...label },
-        highestWind: { ...readAs(readWind("10 mph")), ...label },
+        lowestWind: { ...readAs(readWind("at least 2 mph", "lowest")), ...label },
+        highestWind: { ...readAs(readWind("10 mph", "highest")), ...label },
       };
       expect(hoursOf(limits, 85, 86)).toEqual(["open", "closed"]);
       expect([1.9, 10, 10.1].map((windMph) => atNoon(limits, () => ({ windMph, gustMph: windMph, sky: "cloudy" })))).toEqual(["closed", "open", "closed"]);
