@@ -15,10 +15,10 @@ export const domainOrder = [
   "company", // where the business is licensed
   "crew", // people, roles, licenses
   "turf", // species, nutrients, growth, water
-  "properties", // customers' ground: lists of customers, measured lawns, catch cans
+  "properties", // customers' ground: lists of customers, measured lawns, seed and sod
   "weather", // hours and windows for spraying
   "label", // what a label allows
-  "equipment", // calibrations
+  "equipment", // calibrations, catch-can tests
   "rules", // packs of law, and what they say to a product on a lawn
   "stock", // the ledger of lots
   "mixing", // from zones, labels and equipment to a ticket

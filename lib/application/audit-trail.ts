@@ -1,6 +1,7 @@
 import { type Prisma } from "#adapters/postgres/generated/client";
 import { type CompanyTransaction } from "#adapters/postgres/company-work";
 import { type AnsweredHold } from "#domain/foundation/answered-hold";
+import { type LawnSeeding } from "#domain/properties/lawn-seeding";
 import { type Work } from "#application/use-case";
 
 /** What was seen or told of one lawn; the depth of water is null where nobody knows it. */
@@ -71,6 +72,9 @@ export type Deed =
   | { readonly deed: "station-added"; readonly details: { readonly number: number; readonly name: string; readonly test: string } }
   | { readonly deed: "station-changed"; readonly details: { readonly before: Readonly<Record<string, unknown>>; readonly after: Readonly<Record<string, unknown>> } }
   | { readonly deed: "soil-test-added"; readonly details: { readonly sampledOn: string; readonly laboratory: string; readonly phosphorus: string } }
+  | { readonly deed: "seeding-added"; readonly details: LawnSeeding & { readonly lawn: string } }
+  | { readonly deed: "seeding-changed"; readonly details: { readonly lawn: string; readonly before: LawnSeeding; readonly after: LawnSeeding } }
+  | { readonly deed: "seeding-removed"; readonly details: LawnSeeding }
   | { readonly deed: "program-added"; readonly details: { readonly name: string; readonly season: number } }
   | { readonly deed: "round-added"; readonly details: { readonly program: string; readonly name: string; readonly opensOn: string; readonly closesOn: string; readonly treatments: readonly string[] } }
   | { readonly deed: "round-changed"; readonly details: { readonly before: Readonly<Record<string, unknown>>; readonly after: Readonly<Record<string, unknown>> } }

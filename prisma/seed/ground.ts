@@ -1,4 +1,5 @@
 import { type SessionKey } from "#adapters/postgres/company-work";
+import { addSeeding } from "#application/properties/add-seeding";
 import { addSoilTest } from "#application/properties/add-soil-test";
 import { addStation } from "#application/properties/add-station";
 import { addWaterEdge } from "#application/properties/add-water-edge";
@@ -25,6 +26,8 @@ export interface GroundMaking {
 
 const IMPORTED_DAYS_AGO = 395;
 const MEASURED_DAYS_AGO = 380;
+/** Far enough ahead for every label of the shed whose product the season puts down. */
+const PLANNED_SEED_IN_DAYS = 100;
 
 type Piece = Extract<Parameters<typeof addZone>[2]["measure"], { kind: "piece" }>["piece"];
 
@@ -91,7 +94,7 @@ async function measureFront({ key, houseDaysAgo }: GroundMaking, propertyId: str
   const { zoneId } = must(
     await addZone(then, key, {
       ...{ propertyId, name: "Front", grass: GRASSES[index % GRASSES.length] ?? "tall fescue", secondGrass: index % 3 === 0 ? "perennial ryegrass" : "", thirdGrass: "" },
-      ...{ grassesKnown: index % 5 === 4 ? "assumed" : "looked", waterBeside: "none", establishedBy: "", establishedOn: "" },
+      ...{ grassesKnown: index % 5 === 4 ? "assumed" : "looked", waterBeside: "none" },
       measure: { kind: "piece", piece: front(2 * index) },
     }),
   );
@@ -99,7 +102,7 @@ async function measureFront({ key, houseDaysAgo }: GroundMaking, propertyId: str
   if (index % 3 !== 1) return;
   must(
     await addZone(then, key, {
-      ...{ propertyId, name: "Back", grass: "Kentucky bluegrass", secondGrass: "", thirdGrass: "", grassesKnown: "looked", waterBeside: "none", establishedBy: "", establishedOn: "" },
+      ...{ propertyId, name: "Back", grass: "Kentucky bluegrass", secondGrass: "", thirdGrass: "", grassesKnown: "looked", waterBeside: "none" },
       measure: { kind: "piece", piece: { use: "lawn", shape: "rectangle", length: `${String(70 + index)} ft`, width: "44 ft", x: "0", y: "84" } },
     }),
   );
@@ -123,8 +126,7 @@ async function lookForWater({ key, houseDaysAgo }: GroundMaking, propertyId: str
     if (grass === undefined) throw new Error("a lawn of the list has a grass");
     must(
       await changeZone(then, key, {
-        ...{ zoneId, version, name, grass, secondGrass, thirdGrass, grassesKnown: grassesAssumed ? "assumed" : "looked" },
-        ...{ waterBeside: "none", establishedBy: "", establishedOn: "" },
+        ...{ zoneId, version, name, grass, secondGrass, thirdGrass, grassesKnown: grassesAssumed ? "assumed" : "looked", waterBeside: "none" },
       }),
     );
   }
@@ -133,11 +135,10 @@ async function lookForWater({ key, houseDaysAgo }: GroundMaking, propertyId: str
 /** The property at the pond: two lawns, the back one measured by widths along the house, and two tested stations. */
 async function makePondProperty({ key, houseDaysAgo, dayIn }: GroundMaking, propertyId: string): Promise<void> {
   const then = houseDaysAgo(MEASURED_DAYS_AGO);
-  const grass = { grass: "Kentucky bluegrass", secondGrass: "perennial ryegrass", thirdGrass: "", grassesKnown: "looked" } as const;
-  const old = { waterBeside: "none", establishedBy: "", establishedOn: "" } as const;
-  const front = must(await addZone(then, key, { propertyId, name: "Front", ...grass, ...old, measure: { kind: "piece", piece: POND_FRONT } }));
+  const grass = { grass: "Kentucky bluegrass", secondGrass: "perennial ryegrass", thirdGrass: "", grassesKnown: "looked", waterBeside: "none" } as const;
+  const front = must(await addZone(then, key, { propertyId, name: "Front", ...grass, measure: { kind: "piece", piece: POND_FRONT } }));
   must(await measureZone(then, key, { zoneId: front.zoneId, version: 1, change: { kind: "put-piece", at: "new", piece: ROSES } }));
-  const back = must(await addZone(then, key, { propertyId, name: "Back, to the pond", ...grass, ...old, measure: { kind: "piece", piece: POND_BACK } }));
+  const back = must(await addZone(then, key, { propertyId, name: "Back, to the pond", ...grass, measure: { kind: "piece", piece: POND_BACK } }));
   must(await measureZone(then, key, { zoneId: back.zoneId, version: 1, change: { kind: "put-piece", at: "new", piece: POND } }));
   must(await addWaterEdge(then, key, { zoneId: back.zoneId, name: "Pond", length: "70 ft", width: "15 ft" }));
   must(
@@ -145,15 +146,17 @@ async function makePondProperty({ key, houseDaysAgo, dayIn }: GroundMaking, prop
       zoneId: front.zoneId, sampledOn: dayIn(-372), laboratory: "Prairie Soil Laboratory", phosphorusWord: "Very low, 9 ppm", phosphorus: "deficient",
     }),
   );
+  must(await addSeeding(houseDaysAgo(300), key, { zoneId: front.zoneId, date: dayIn(-301), kind: "overseeding", method: "slit", standing: "done" }));
+  must(await addSeeding(houseDaysAgo(20), key, { zoneId: front.zoneId, date: dayIn(PLANNED_SEED_IN_DAYS), kind: "overseeding", method: "broadcast", standing: "planned" }));
   const station = { propertyId, testedOn: dayIn(-MEASURED_DAYS_AGO), longestRun: "" };
   must(
     await addStation(then, key, {
-      ...{ ...station, number: "1", name: "Front spray heads", waters: { [front.zoneId]: "yes" }, depths: "0.34, 0.41, 0.38, 0.36, 0.45, 0.40", minutes: "15", longestRun: "12" },
+      ...{ ...station, number: "1", name: "Front spray heads", waters: { [front.zoneId]: "yes" }, depths: "0.34, 0.41, 0.38, 0.36, 0.45, 0.40", minutes: "15", wind: "3", longestRun: "12" },
     }),
   );
   must(
     await addStation(then, key, {
-      ...{ ...station, number: "2", name: "Back rotors", waters: { [back.zoneId]: "yes" }, depths: "0.18, 0.24, 0.21, 0.20, 0.26, 0.19", minutes: "30" },
+      ...{ ...station, number: "2", name: "Back rotors", waters: { [back.zoneId]: "yes" }, depths: "0.18, 0.24, 0.21, 0.20, 0.26, 0.19", minutes: "30", wind: "2" },
     }),
   );
 }

@@ -8,6 +8,7 @@ import { addProgram } from "#application/programs/add-program";
 import { addRound } from "#application/programs/add-round";
 import { putOnProgram } from "#application/programs/put-on-program";
 import { productUseKey } from "#application/programs/treatment-fields.schema";
+import { addSeeding } from "#application/properties/add-seeding";
 import { listProperties } from "#application/properties/list-properties";
 import { readProperty } from "#application/properties/read-property";
 import { type House } from "#application/use-case";
@@ -90,6 +91,15 @@ interface ByHand {
   readonly inIllinois: string | undefined;
 }
 
+/** The seed of the feed with phosphate: over an old lawn, which stays old to the law. */
+async function overseed({ key, houseDaysAgo, dayIn }: SeasonSeed, propertyId: string): Promise<void> {
+  const house = houseDaysAgo(1);
+  const { property } = must(await readProperty(house, key, { propertyId }));
+  const [first] = property.lawns;
+  if (first === undefined) return;
+  must(await addSeeding(house, key, { zoneId: first.zoneId, date: dayIn(-3), kind: "overseeding", method: "broadcast", standing: "done" }));
+}
+
 /**
  * A call-back to look, spot work within the hours that a customer gave, and a feed with phosphate that Illinois's law
  * leaves to a license holder.
@@ -107,6 +117,7 @@ async function planByHand(seed: SeasonSeed, propertyIds: readonly string[], { ir
   await plan(propertyIds[0], "Call-back", { productUse: LOOK, rate: "", reason: "brown patches by the walk" }, ["", ""]);
   await plan(propertyIds[6], "Spot work", { productUse: spots, rate: "1.5 fl oz/gal", spotShare: "10%", reason: "ground ivy along the drive" }, ["09:00", "15:00"]);
   await plan(propertyIds[8], "Color by the fence", { productUse: iron, rate: "1.5 fl oz/1,000 sq ft", reason: "yellow by the fence" }, ["13:00", "16:00"]);
+  if (inIllinois !== undefined) await overseed(seed, inIllinois);
   await plan(inIllinois, "Feed for new seed", { productUse: starter, rate: "3 lb/1,000 sq ft", reason: "seeded patches" }, ["", ""]);
 }
 

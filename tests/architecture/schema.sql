@@ -624,6 +624,24 @@ create table route_day (
   constraint route_day_company_id_vehicle_id_fkey FOREIGN KEY (company_id, vehicle_id) REFERENCES vehicle(company_id, vehicle_id) ON UPDATE CASCADE ON DELETE RESTRICT
 );
 
+create table seeding (
+  company_id uuid not null,
+  seeding_id uuid not null,
+  zone_id uuid not null,
+  date date not null,
+  kind text not null,
+  method text,
+  standing text not null,
+  created_at timestamp(3) with time zone not null,
+  removed_at timestamp(3) with time zone,
+  version integer not null default 1,
+  constraint seeding_pkey PRIMARY KEY (company_id, seeding_id),
+  constraint seeding_kind_is_known CHECK ((kind = ANY (ARRAY['new-lawn'::text, 'sod'::text, 'overseeding'::text]))),
+  constraint seeding_method_is_of_seed CHECK ((((kind = 'sod'::text) = (method IS NULL)) AND (method = ANY (ARRAY['broadcast'::text, 'slit'::text, 'unknown'::text])))),
+  constraint seeding_standing_is_known CHECK ((standing = ANY (ARRAY['done'::text, 'planned'::text]))),
+  constraint seeding_company_id_zone_id_fkey FOREIGN KEY (company_id, zone_id) REFERENCES zone(company_id, zone_id) ON UPDATE CASCADE ON DELETE RESTRICT
+);
+
 create table sign_in_throttle (
   throttle_key text not null,
   window_start timestamp(3) with time zone not null,
@@ -659,9 +677,13 @@ create table station (
   created_at timestamp(3) with time zone not null,
   removed_at timestamp(3) with time zone,
   version integer not null default 1,
+  test_cans bigint[] default ARRAY[]::bigint[],
+  test_wind_mph integer,
   constraint station_pkey PRIMARY KEY (company_id, station_id),
   constraint station_measures_are_positive CHECK (((test_depth > 0) AND (test_minutes > 0) AND (longest_run_minutes > 0) AND (number > 0))),
   constraint station_test_is_whole CHECK ((((test_depth IS NULL) = (test_minutes IS NULL)) AND ((test_depth IS NULL) = (tested_on IS NULL)))),
+  constraint station_test_of_cans_is_whole CHECK (((test_cans IS NOT NULL) AND ((cardinality(test_cans) = 0) OR ((test_depth IS NOT NULL) AND (cardinality(test_cans) >= 4) AND (test_minutes <= 240))))),
+  constraint station_wind_is_of_a_test CHECK (((test_wind_mph IS NULL) OR ((test_depth IS NOT NULL) AND ((test_wind_mph >= 0) AND (test_wind_mph <= 134))))),
   constraint station_company_id_property_id_fkey FOREIGN KEY (company_id, property_id) REFERENCES property(company_id, property_id) ON UPDATE CASCADE ON DELETE RESTRICT
 );
 
@@ -874,8 +896,6 @@ create table zone (
   area bigint not null,
   area_origin text not null,
   measured_on date,
-  established_by text,
-  established_on date,
   created_at timestamp(3) with time zone not null,
   removed_at timestamp(3) with time zone,
   version integer not null default 1,
@@ -884,7 +904,6 @@ create table zone (
   constraint zone_area_is_positive CHECK ((area > 0)),
   constraint zone_area_origin_is_known CHECK ((area_origin = ANY (ARRAY['measured'::text, 'entered'::text, 'imported'::text]))),
   constraint zone_grasses_are_named CHECK ((cardinality(grasses) > 0)),
-  constraint zone_is_established_by_something CHECK (((established_by = ANY (ARRAY['seed'::text, 'sod'::text])) AND ((established_by IS NULL) = (established_on IS NULL)))),
   constraint zone_water_beside_is_an_answer CHECK ((water_beside = ANY (ARRAY['yes'::text, 'none'::text, 'not-known'::text]))),
   constraint zone_company_id_property_id_fkey FOREIGN KEY (company_id, property_id) REFERENCES property(company_id, property_id) ON UPDATE CASCADE ON DELETE RESTRICT
 );
@@ -922,6 +941,8 @@ CREATE INDEX register_entry_company_id_started_at_idx ON public.register_entry U
 CREATE UNIQUE INDEX register_entry_of_a_visit_is_one ON public.register_entry USING btree (company_id, visit_id) WHERE (kind = 'record'::text);
 CREATE UNIQUE INDEX round_company_id_program_id_position_key ON public.round USING btree (company_id, program_id, "position");
 CREATE UNIQUE INDEX route_day_company_id_date_vehicle_id_key ON public.route_day USING btree (company_id, date, vehicle_id);
+CREATE INDEX seeding_company_id_zone_id_idx ON public.seeding USING btree (company_id, zone_id);
+CREATE UNIQUE INDEX seeding_stands_once ON public.seeding USING btree (company_id, zone_id, date, kind) WHERE (removed_at IS NULL);
 CREATE INDEX soil_test_company_id_zone_id_idx ON public.soil_test USING btree (company_id, zone_id);
 CREATE INDEX station_company_id_property_id_idx ON public.station USING btree (company_id, property_id);
 CREATE UNIQUE INDEX station_number_stands_once ON public.station USING btree (company_id, property_id, number) WHERE (removed_at IS NULL);
@@ -973,6 +994,7 @@ alter table register_entry enable row level security;
 alter table round enable row level security;
 alter table round_treatment enable row level security;
 alter table route_day enable row level security;
+alter table seeding enable row level security;
 alter table soil_test enable row level security;
 alter table station enable row level security;
 alter table station_zone enable row level security;
@@ -1112,6 +1134,10 @@ create policy own_company on round_treatment
   with check ((company_id = current_company()));
 
 create policy own_company on route_day
+  using ((company_id = current_company()))
+  with check ((company_id = current_company()));
+
+create policy own_company on seeding
   using ((company_id = current_company()))
   with check ((company_id = current_company()));
 
@@ -1558,6 +1584,7 @@ grant insert, select on table register_entry to halfpass_app;
 grant delete, insert, select, update on table round to halfpass_app;
 grant delete, insert, select, update on table round_treatment to halfpass_app;
 grant insert, select, update on table route_day to halfpass_app;
+grant insert, select, update on table seeding to halfpass_app;
 grant insert, select, update on table soil_test to halfpass_app;
 grant insert, select, update on table station to halfpass_app;
 grant delete, insert, select, update on table station_zone to halfpass_app;

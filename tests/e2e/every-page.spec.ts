@@ -86,6 +86,8 @@ const OFFICE_PAGES: Readonly<Record<string, (owner: SignedIn) => string>> = {
   "change-lawn": ({ propertyPath, lawnId }) => `${propertyPath}/lawns/${lawnId}/change-lawn`,
   "enter-area": ({ propertyPath, lawnId }) => `${propertyPath}/lawns/${lawnId}/enter-area`,
   "add-water-edge": ({ propertyPath, lawnId }) => `${propertyPath}/lawns/${lawnId}/add-water-edge`,
+  "add-seeding": ({ propertyPath, lawnId }) => `${propertyPath}/lawns/${lawnId}/add-seeding`,
+  "change-seeding": ({ seedingPath }) => seedingPath,
   "add-soil-test": ({ propertyPath, lawnId }) => `${propertyPath}/lawns/${lawnId}/add-soil-test`,
   "add-visit": ({ propertyPath }) => `${propertyPath}/add-visit`,
   programs: () => "/programs",

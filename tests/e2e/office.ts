@@ -86,6 +86,8 @@ export interface SignedIn {
   readonly propertyPath: string;
   readonly lawnId: string;
   readonly stationPath: string;
+  /** The form that changes the latest seed of the property at the pond. */
+  readonly seedingPath: string;
   readonly programPath: string;
   /** A round with visits, below its program. */
   readonly roundPath: string;
@@ -157,6 +159,7 @@ export const test = base.extend<object, WorkerFixtures>({
         propertyPath,
         lawnId: new URL(lawnPath, demonstration.address).searchParams.get("lawn") ?? "",
         stationPath: await pathOn(propertyPath, /^1 /),
+        seedingPath: (await page.locator('a[href$="/change-seeding"]').first().getAttribute("href")) ?? "",
         lawHoldPath: await pathOn(heldVisitPath, "Answer"),
         visitPath: await pathOn(propertyPath, "Third feed"),
         recordPath,

@@ -98,15 +98,29 @@ test("a lawn is measured by widths along a line, a bed is cut out, water and a t
   await page.getByRole("link", { name: "Add a station" }).click();
   await page.getByLabel("Name").fill("Back rotors");
   await page.getByText("A Back", { exact: true }).click();
-  await page.getByLabel("Depth in each can").fill("0.2, 0.24, 0.28");
+  await page.getByLabel("Depth in each can").fill("0.2, 0.24, 0.28, 0.24");
   await page.getByRole("button", { name: "Add the station" }).click();
   await expect(page.getByRole("link", { name: "Give how many whole minutes the station ran." })).toBeVisible();
   await page.getByLabel("Minutes it ran").fill("20");
   await page.getByLabel("Tested on").fill("2026-04-02");
   await page.getByRole("button", { name: "Add the station" }).click();
   await expect(page.getByRole("cell", { name: "0.72 in per hour" })).toBeVisible();
+  await expect(page.getByRole("cell", { name: "DU 83%, CU 92%" })).toBeVisible();
+  await expect(page.getByText("The wind was not taken during the can test of station 1 Back rotors.")).toBeVisible();
   await page.getByRole("link", { name: "A Back" }).click();
   await expect(page.getByText("Only A Back is shown.")).toBeVisible();
+
+  await page.getByRole("link", { name: "Add seed or sod" }).click();
+  await page.getByText("Overseeding of a lawn that stands").click();
+  await page.getByText("Slit seeded").click();
+  await page.getByLabel("On", { exact: true }).fill("2026-04-03");
+  await page.getByText("Done", { exact: true }).click();
+  await page.getByRole("button", { name: "Add it" }).click();
+  await expect(page.getByRole("cell", { name: "Overseeding of a lawn that stands, slit seeded" })).toBeVisible();
+  await page.getByRole("link", { name: "Apr 3, 2026" }).click();
+  await page.getByText("Broadcast", { exact: true }).click();
+  await page.getByRole("button", { name: "Save" }).click();
+  await expect(page.getByRole("cell", { name: "Overseeding of a lawn that stands, broadcast" })).toBeVisible();
   await expectAccessible(page);
 });
 

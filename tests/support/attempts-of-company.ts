@@ -42,12 +42,14 @@ import { receiveDelivery } from "#application/stock/receive-delivery";
 import { stateDeliveryPrice } from "#application/stock/state-delivery-price";
 import { addClient } from "#application/properties/add-client";
 import { addProperty } from "#application/properties/add-property";
+import { addSeeding } from "#application/properties/add-seeding";
 import { addSoilTest } from "#application/properties/add-soil-test";
 import { addStation } from "#application/properties/add-station";
 import { addWaterEdge } from "#application/properties/add-water-edge";
 import { addZone } from "#application/properties/add-zone";
 import { changeClient } from "#application/properties/change-client";
 import { changeProperty } from "#application/properties/change-property";
+import { changeSeeding } from "#application/properties/change-seeding";
 import { changeStation } from "#application/properties/change-station";
 import { changeZone } from "#application/properties/change-zone";
 import { checkCustomerList } from "#application/properties/check-customer-list";
@@ -57,6 +59,7 @@ import { measureZone } from "#application/properties/measure-zone";
 import { readCustomerList } from "#application/properties/read-customer-list";
 import { readNutrientLedger } from "#application/properties/read-nutrient-ledger";
 import { readProperty } from "#application/properties/read-property";
+import { removeSeeding } from "#application/properties/remove-seeding";
 import { removeWaterEdge } from "#application/properties/remove-water-edge";
 import { removeZone } from "#application/properties/remove-zone";
 import { sayNoWater } from "#application/properties/say-no-water";
@@ -67,7 +70,7 @@ import { readTemperatures } from "#application/temperatures/read-temperatures";
 import { aMember, aPerson, anInvitation, PASSWORD, type TestCompany, valueOf } from "./crew";
 import { aCalibration, aMeasuringTool, aProduct, aSprayer, aSpreader, aVehicle, MEASURING_TOOL_FORM, sprayerCalibrationForm, sprayerForm, spreaderCalibrationForm, vehicleForm } from "./gear";
 import { type TestHouse } from "./house";
-import { aClient, aRow, aPropertyNotLookedAt, aStation, aWaterEdge, aZone, clientForm, propertyForm, RECTANGLE, soilTestForm, stationForm, zoneForm } from "./ground";
+import { aClient, aRow, aPropertyNotLookedAt, aSeeding, aStation, aWaterEdge, aZone, clientForm, propertyForm, RECTANGLE, seedingForm, soilTestForm, stationForm, zoneForm } from "./ground";
 import { aDelivery, aFeed, aLabelEntry, aTruck, deliveryForm, labelForm, lotOf, moveForm, priceForm, productForm } from "./shed";
 import { attempt, type Prepare } from "./attempt";
 import { aSource, temperaturesForm } from "./temperatures";
@@ -143,6 +146,7 @@ export const ATTEMPTS_OF_COMPANY = {
     const { street, city, state, zip } = clientForm();
     return attempt(addProperty, { clientId: (await aClient(house, company)).clientId, street, city, state, zip });
   },
+  "properties/add-seeding": async (house, company) => attempt(addSeeding, { zoneId: (await aZone(house, company)).zoneId, ...seedingForm() }),
   "properties/add-soil-test": async (house, company) => attempt(addSoilTest, soilTestForm((await aZone(house, company)).zoneId)),
   "properties/add-station": async (house, company) => attempt(addStation, { propertyId: (await aClient(house, company)).propertyId, ...stationForm() }),
   "properties/add-water-edge": async (house, company) =>
@@ -154,6 +158,10 @@ export const ATTEMPTS_OF_COMPANY = {
     return attempt(changeClient, { clientId, version: 1, name: "Avery Dale", phone: "", email: "", standing: "paused" });
   },
   "properties/change-property": async (house, company) => attempt(changeProperty, propertyForm((await aClient(house, company)).propertyId)),
+  "properties/change-seeding": async (house, company) => {
+    const { seedingId } = await aSeeding(house, company);
+    return attempt(changeSeeding, { seedingId, version: 1, ...seedingForm(), method: "broadcast" as const });
+  },
   "properties/change-station": async (house, company) => {
     const { stationId } = await aStation(house, company);
     return attempt(changeStation, { stationId, version: 1, ...stationForm(), name: "Back" });
@@ -170,6 +178,7 @@ export const ATTEMPTS_OF_COMPANY = {
   "properties/read-customer-list": () => attempt(readCustomerList, { text: "Customer,Street\nAvery Thorn,4 Sorrel Lane" }),
   "properties/read-nutrient-ledger": async (house, company) => attempt(readNutrientLedger, { propertyId: (await aClient(house, company)).propertyId }),
   "properties/read-property": async (house, company) => attempt(readProperty, { propertyId: (await aClient(house, company)).propertyId }),
+  "properties/remove-seeding": async (house, company) => attempt(removeSeeding, { seedingId: (await aSeeding(house, company)).seedingId }),
   "properties/remove-water-edge": async (house, company) => attempt(removeWaterEdge, { waterEdgeId: await aWaterEdge(house, company) }),
   "properties/say-no-water": async (house, company) => attempt(sayNoWater, { propertyId: (await aPropertyNotLookedAt(house, company)).propertyId }),
   "properties/remove-zone": async (house, company) => attempt(removeZone, { zoneId: (await aZone(house, company)).zoneId }),

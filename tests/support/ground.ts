@@ -1,5 +1,6 @@
 // Builders: customers, properties, lawns, water and stations as the use cases themselves make them.
 import { addClient } from "#application/properties/add-client";
+import { addSeeding } from "#application/properties/add-seeding";
 import { addStation } from "#application/properties/add-station";
 import { addWaterEdge } from "#application/properties/add-water-edge";
 import { addZone } from "#application/properties/add-zone";
@@ -35,7 +36,7 @@ export function propertyForm(propertyId: string) {
 
 /** The form of a lawn, filled in but for its measure. */
 export function zoneForm() {
-  return { name: "Front", grass: "Kentucky bluegrass", secondGrass: "perennial ryegrass", thirdGrass: "", grassesKnown: "looked", waterBeside: "none", establishedBy: "", establishedOn: "" } as const;
+  return { name: "Front", grass: "Kentucky bluegrass", secondGrass: "perennial ryegrass", thirdGrass: "", grassesKnown: "looked", waterBeside: "none" } as const;
 }
 
 /** Forty by sixty feet of lawn: 2,400 sq ft. */
@@ -58,9 +59,21 @@ export function soilTestForm(zoneId: string) {
   return { zoneId, sampledOn: "2026-03-20", laboratory: "Prairie Soil Lab", phosphorusWord: "Very low", phosphorus: "deficient" } as const;
 }
 
+/** The form of an overseeding, filled in. */
+export function seedingForm() {
+  return { date: "2026-04-03", kind: "overseeding", method: "slit", standing: "done" } as const;
+}
+
+/** An overseeding of a lawn of its own. */
+export async function aSeeding(house: TestHouse, company: TestCompany) {
+  const { zoneId, propertyId } = await aZone(house, company);
+  const { seedingId } = valueOf(await addSeeding(house, company.owner.key, { zoneId, ...seedingForm() }));
+  return { seedingId, zoneId, propertyId };
+}
+
 /** The form of a station, filled in: 0.24 in in 20 minutes. */
 export function stationForm() {
-  return { number: "1", name: "Front spray heads", waters: {}, depths: "0.2, 0.24, 0.28", minutes: "20", testedOn: "2026-04-02", longestRun: "" } as const;
+  return { number: "1", name: "Front spray heads", waters: {}, depths: "0.2, 0.24, 0.28, 0.24", minutes: "20", wind: "3", testedOn: "2026-04-02", longestRun: "" } as const;
 }
 
 /** A tested station on a property of its own. */

@@ -34,6 +34,7 @@ export async function writeSeasonRows(house: TestHouse, company: TestCompany): P
     await tx.soilTest.create({
       data: { companyId, soilTestId: house.newId(), zoneId: id("zone"), sampledOn: day, laboratory: "A laboratory", phosphorusWord: "Low", phosphorus: "deficient", createdAt: at },
     });
+    await tx.seeding.create({ data: { companyId, seedingId: house.newId(), zoneId: id("zone"), date: day, kind: "sod", standing: "done", createdAt: at } });
     await tx.lawnLook.create({
       data: { companyId, lawnLookId: house.newId(), requestId: house.newId(), zoneId: id("zone"), seenAt: at, enteredAt: at, seenById: personId, personId, blooms: "no" },
     });

@@ -2,7 +2,7 @@ import { lockCompany } from "#adapters/postgres/company-work";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { invariant } from "#domain/foundation/invariant";
 import { accept, type Outcome } from "#domain/foundation/outcome";
-import { depthPerHour, readCatchCans } from "#domain/properties/catch-cans";
+import { depthPerHour, readStationTest } from "#domain/equipment/station-test";
 import { formatQuantityIn } from "#domain/quantities/format-quantity";
 import { writeDeed } from "#application/audit-trail";
 import { addStationSchema } from "#application/properties/add-station.schema";
@@ -13,15 +13,23 @@ import { useCase, type Work } from "#application/use-case";
 interface TestForm {
   readonly depths: string;
   readonly minutes: string;
+  readonly wind: string;
   readonly testedOn: CalendarDate | null;
 }
 
 /** The columns of a test that the schema has found whole, or of none. */
-export function testColumns({ depths, minutes, testedOn }: TestForm) {
-  if (testedOn === null) return { testDepth: null, testMinutes: null, testedOn: null };
-  const test = readCatchCans(depths, minutes);
+export function testColumns({ depths, minutes, wind, testedOn }: TestForm) {
+  if (testedOn === null) return { testDepth: null, testMinutes: null, testedOn: null, testCans: [], testWindMph: null };
+  const test = readStationTest({ depths, minutes, wind });
   invariant(test.ok, "the schema has read this test");
-  return { testDepth: test.value.averageDepth.amount, testMinutes: test.value.minutes, testedOn: dayOf(testedOn) };
+  const { cans, averageDepth, windMph } = test.value;
+  return {
+    testDepth: averageDepth.amount,
+    testMinutes: test.value.minutes,
+    testedOn: dayOf(testedOn),
+    testCans: cans.map(({ amount }) => amount),
+    testWindMph: windMph === "not-taken" ? null : windMph,
+  };
 }
 
 /** A station's rate as the audit trail writes it. */

@@ -9,7 +9,7 @@ import { writeDeed } from "#application/audit-trail";
 import { addZoneSchema } from "#application/properties/add-zone.schema";
 import { grassesOf } from "#application/properties/zone-fields.schema";
 import { badField, notFound } from "#application/refusal";
-import { dayOf, dayOrNone } from "#application/stored-day";
+import { dayOf } from "#application/stored-day";
 import { useCase, type Work } from "#application/use-case";
 
 /** An area as the audit trail and the screens write it. */
@@ -54,7 +54,9 @@ export const addZone = useCase("properties/add-zone", addZoneSchema, async (work
   await work.tx.zone.create({
     data: {
       ...{ companyId, zoneId, propertyId, letter, name, grasses: grassesOf(form), grassesAssumed: form.grassesKnown === "assumed" },
-      ...{ ...columns, waterBeside, establishedBy: form.establishedBy, establishedOn: dayOrNone(form.establishedOn), createdAt: work.now },
+      ...columns,
+      waterBeside,
+      createdAt: work.now,
     },
   });
   const { area, areaOrigin } = columns;

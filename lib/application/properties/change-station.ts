@@ -19,8 +19,8 @@ export const changeStation = useCase("properties/change-station", changeStationS
   const { propertyId } = before;
   const same = await work.tx.station.findFirst({ where: { companyId, propertyId, number: form.number, removedAt: null, stationId: { not: stationId } } });
   if (same !== null && !form.isGone) return badField("number", `Station ${String(form.number)} is on file already: ${same.name}.`);
-  const { testDepth, testMinutes, testedOn } = before;
-  const test = hasTest(form) ? testColumns(form) : { testDepth, testMinutes, testedOn };
+  const { testDepth, testMinutes, testedOn, testCans, testWindMph } = before;
+  const test = hasTest(form) ? testColumns(form) : { testDepth, testMinutes, testedOn, testCans, testWindMph };
   const { number, name, longestRun } = form;
   const { count } = await work.tx.station.updateMany({
     where: { companyId, stationId, version, removedAt: null },

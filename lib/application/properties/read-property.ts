@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { evennessOf, type StationEvenness, type StationTest } from "#domain/equipment/station-test";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { groupedBy } from "#domain/foundation/grouping";
 import { accept } from "#domain/foundation/outcome";
@@ -13,6 +14,7 @@ import { type WaterBeside } from "#domain/rules/kept-clear";
 import { isGrass, type Grass } from "#domain/turf/grass";
 import { idField } from "#application/field.schema";
 import { type LookOnFile, looksOfZones } from "#application/properties/lawn-looks";
+import { type SeedingOnFile, seedingsOfZones } from "#application/properties/seedings-on-file";
 import { notFound } from "#application/refusal";
 import { calendarDayOf, calendarDayOrNone } from "#application/stored-day";
 import { useCase, type Work } from "#application/use-case";
@@ -49,7 +51,6 @@ export interface LawnOnFile {
   readonly area: Area;
   readonly areaOrigin: "measured" | "entered" | "imported";
   readonly measuredOn: CalendarDate | null;
-  readonly established: { readonly by: "seed" | "sod"; readonly on: CalendarDate } | null;
   /** Whether there is water beside it, as somebody said. */
   readonly waterBeside: WaterBeside;
   readonly waterEdges: readonly WaterEdgeOnFile[];
@@ -57,6 +58,8 @@ export interface LawnOnFile {
   readonly soilTests: readonly SoilTestOnFile[];
   /** What was seen on it, the latest look first. */
   readonly looks: readonly LookOnFile[];
+  /** Seed and sod, done and planned, the latest day first. */
+  readonly seedings: readonly SeedingOnFile[];
 }
 
 /** An irrigation station. Without a test it has no rate. */
@@ -65,7 +68,9 @@ export interface StationOnFile {
   readonly version: number;
   readonly number: number;
   readonly name: string;
-  readonly test: { readonly averageDepth: Length; readonly minutes: number; readonly testedOn: CalendarDate } | null;
+  readonly test: (StationTest & { readonly testedOn: CalendarDate }) | null;
+  /** How evenly it waters and what is to be said of its test; null without a test. */
+  readonly evenness: StationEvenness | null;
   readonly longestRunMinutes: number | null;
   readonly zoneIds: readonly string[];
 }
@@ -119,7 +124,8 @@ async function readLawns(work: Work, propertyId: string): Promise<readonly LawnO
   const tests = await work.tx.soilTest.findMany({ where: ofZones, orderBy: [{ sampledOn: "desc" }, { createdAt: "desc" }, { soilTestId: "asc" }] });
   const edgesOf = groupedBy(edges, ({ zoneId }) => zoneId);
   const testsOf = groupedBy(tests, ({ zoneId }) => zoneId);
-  const looksOf = await looksOfZones(work, zones.map(({ zoneId }) => zoneId));
+  const looksOf = await looksOfZones(work, ofZones.zoneId.in);
+  const seedingsOf = await seedingsOfZones(work, ofZones.zoneId.in);
   return zones.map((zone) => ({
     zoneId: zone.zoneId,
     version: zone.version,
@@ -131,10 +137,6 @@ async function readLawns(work: Work, propertyId: string): Promise<readonly LawnO
     area: fromAmount("area", zone.area),
     areaOrigin: zone.areaOrigin as LawnOnFile["areaOrigin"],
     measuredOn: calendarDayOrNone(zone.measuredOn),
-    established:
-      zone.establishedBy === null || zone.establishedOn === null
-        ? null
-        : { by: zone.establishedBy as "seed" | "sod", on: calendarDayOf(zone.establishedOn) },
     waterBeside: zone.waterBeside as WaterBeside,
     waterEdges: (edgesOf.get(zone.zoneId) ?? []).map(({ waterEdgeId, name, length, width }) => ({
       waterEdgeId, name, length: lengthOrNone(length), width: lengthOrNone(width),
@@ -143,6 +145,7 @@ async function readLawns(work: Work, propertyId: string): Promise<readonly LawnO
       soilTestId, sampledOn: calendarDayOf(sampledOn), laboratory, phosphorusWord, phosphorus: phosphorus as PhosphorusFinding,
     })),
     looks: looksOf.get(zone.zoneId) ?? [],
+    seedings: seedingsOf.get(zone.zoneId) ?? [],
   }));
 }
 
@@ -151,14 +154,28 @@ async function readStations(work: Work, propertyId: string): Promise<readonly St
   const stations = await work.tx.station.findMany({ where: { companyId, propertyId, removedAt: null }, orderBy: { number: "asc" } });
   const links = await work.tx.stationZone.findMany({ where: { companyId, stationId: { in: stations.map(({ stationId }) => stationId) } } });
   const linksOf = groupedBy(links, ({ stationId }) => stationId);
-  return stations.map(({ stationId, version, number, name, testDepth, testMinutes, testedOn, longestRunMinutes }) => ({
-    stationId, version, number, name, longestRunMinutes,
-    test:
-      testDepth === null || testMinutes === null || testedOn === null
-        ? null
-        : { averageDepth: fromAmount("length", testDepth), minutes: testMinutes, testedOn: calendarDayOf(testedOn) },
-    zoneIds: (linksOf.get(stationId) ?? []).map(({ zoneId }) => zoneId),
-  }));
+  return stations.map((row) => {
+    const { stationId, version, number, name, longestRunMinutes } = row;
+    const test = testOf(row);
+    return {
+      ...{ stationId, version, number, name, longestRunMinutes, test },
+      evenness: test === null ? null : evennessOf(`station ${String(number)} ${name}`, test),
+      zoneIds: (linksOf.get(stationId) ?? []).map(({ zoneId }) => zoneId),
+    };
+  });
+}
+
+type StationRow = Awaited<ReturnType<Work["tx"]["station"]["findMany"]>>[number];
+
+function testOf({ testDepth, testMinutes, testedOn, testCans, testWindMph }: StationRow): StationOnFile["test"] {
+  if (testDepth === null || testMinutes === null || testedOn === null) return null;
+  return {
+    cans: testCans.map((amount) => fromAmount("length", amount)),
+    averageDepth: fromAmount("length", testDepth),
+    minutes: testMinutes,
+    windMph: testWindMph ?? "not-taken",
+    testedOn: calendarDayOf(testedOn),
+  };
 }
 
 /** One property with its customer, its lawns, their water and soil tests, and its irrigation stations. */

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { optionalDate, requiredLine } from "#application/field.schema";
+import { requiredLine } from "#application/field.schema";
 import { requiredArea } from "#application/properties/measure-fields.schema";
 import { GRASS_NAMES, type Grass } from "#domain/turf/grass";
 import { WATER_BESIDE } from "#domain/rules/kept-clear";
@@ -25,12 +25,6 @@ export const waterField = { waterBeside: z.enum(WATER_BESIDE, "Say whether there
 export function grassesOf(form: { readonly grass: Grass; readonly secondGrass: Grass | null; readonly thirdGrass: Grass | null }): Grass[] {
   return [...new Set([form.grass, form.secondGrass, form.thirdGrass].filter((grass) => grass !== null))];
 }
-
-/** How and when a lawn came to be; both, or neither for an old lawn. */
-export const establishedFields = {
-  establishedBy: z.union([z.literal("").transform(() => null), z.enum(["seed", "sod"])], "Choose seed, sod or neither."),
-  establishedOn: optionalDate("the day it was seeded or sodded"),
-};
 
 const LONGEST_MEASURES = 4000;
 const typed = z.string("Write a measure.").trim().max(LONGEST_MEASURES, "This is too long to be measured on one lawn.").default("");

@@ -1,4 +1,3 @@
-import { todayOf } from "#application/programs/visits-of-rounds";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { groupedBy } from "#domain/foundation/grouping";
 import { type LicenseKind } from "#domain/crew/license";
@@ -11,11 +10,11 @@ import { type IrrigationStation } from "#domain/mixing/irrigation-run";
 import { multiplyExact } from "#domain/quantities/exact-quantity";
 import { rational } from "#domain/quantities/rational";
 import { type PastApplication, type TicketLawn, type TicketTool } from "#domain/mixing/ticket-question";
-import { type ZoneSeeding } from "#domain/mixing/seeding-aftercare";
 import { houseSettingsOf } from "#application/companies/house-settings";
 import { type CalibrationOnFile, calibrationsOnFile, type EquipmentOnFile, equipmentOnFile } from "#application/equipment/gear-on-file";
 import { type LabelsRead, labelsOfProducts } from "#application/products/stored-label";
 import { type LookOnFile, looksOfZones } from "#application/properties/lawn-looks";
+import { seedingsOfZones } from "#application/properties/seedings-on-file";
 import { calendarDayOf, calendarDayOrNone } from "#application/stored-day";
 import { type StockForVisits, stockForVisits } from "#application/visits/stock-for-visits";
 import { type Work } from "#application/use-case";
@@ -43,7 +42,6 @@ export interface LawnFacts {
   /** What was put down on it, as its aftercare asks, by every record. */
   readonly putDown: readonly PutDownOnZone[];
   readonly propertyId: string;
-  readonly seedings: readonly ZoneSeeding[];
   readonly stations: readonly IrrigationStation[];
 }
 
@@ -106,39 +104,34 @@ async function lawnsOf(work: Work, propertyIds: readonly string[], { historyOf, 
   const testsOf = groupedBy(await work.tx.soilTest.findMany({ where: { companyId, zoneId: { in: zoneIds } } }), ({ zoneId }) => zoneId);
   const stationsOf = await stationsByZone(work, propertyIds);
   const looksOf = await looksOfZones(work, zoneIds);
-  const today = todayOf(work);
-  const lawns = zones.map((zone): LawnFacts => {
-    const establishedOn = calendarDayOrNone(zone.establishedOn);
-    return {
-      propertyId: zone.propertyId,
-      looks: looksOf.get(zone.zoneId) ?? [],
-      putDown: putDownOn.get(zone.zoneId) ?? [],
-      seedings: zone.establishedBy === "seed" && establishedOn !== null ? [{ date: establishedOn, method: "unknown", standing: establishedOn > today ? "planned" : "done" }] : [],
-      stations: stationsOf.get(zone.zoneId) ?? [],
-      lawn: {
-        zoneId: zone.zoneId,
-        letter: zone.letter,
-        name: zone.name,
-        area: fromAmount("area", zone.area),
-        areaOrigin: zone.areaOrigin as TicketLawn["areaOrigin"],
-        grasses: zone.grasses.filter(isGrass),
-        grassesAssumed: zone.grassesAssumed,
-        waterBeside: zone.waterBeside as TicketLawn["waterBeside"],
-        waterEdges: (edgesOf.get(zone.zoneId) ?? []).map(({ name, length, width }) => ({
-          name,
-          length: length === null ? "unknown" : fromAmount("length", length),
-          width: width === null ? "unknown" : fromAmount("length", width),
-        })),
-        soilTests: (testsOf.get(zone.zoneId) ?? []).map(({ sampledOn, phosphorus }) => ({
-          sampledOn: calendarDayOf(sampledOn),
-          phosphorus: phosphorus as TicketLawn["soilTests"][number]["phosphorus"],
-        })),
-        establishedOn: establishedOn ?? "unknown",
-        establishedBy: zone.establishedBy === "seed" || zone.establishedBy === "sod" ? zone.establishedBy : "unknown",
-        history: historyOf.get(zone.zoneId) ?? [],
-      },
-    };
-  });
+  const seedingsOf = await seedingsOfZones(work, zoneIds);
+  const lawns = zones.map((zone): LawnFacts => ({
+    propertyId: zone.propertyId,
+    looks: looksOf.get(zone.zoneId) ?? [],
+    putDown: putDownOn.get(zone.zoneId) ?? [],
+    stations: stationsOf.get(zone.zoneId) ?? [],
+    lawn: {
+      zoneId: zone.zoneId,
+      letter: zone.letter,
+      name: zone.name,
+      area: fromAmount("area", zone.area),
+      areaOrigin: zone.areaOrigin as TicketLawn["areaOrigin"],
+      grasses: zone.grasses.filter(isGrass),
+      grassesAssumed: zone.grassesAssumed,
+      waterBeside: zone.waterBeside as TicketLawn["waterBeside"],
+      waterEdges: (edgesOf.get(zone.zoneId) ?? []).map(({ name, length, width }) => ({
+        name,
+        length: length === null ? "unknown" : fromAmount("length", length),
+        width: width === null ? "unknown" : fromAmount("length", width),
+      })),
+      soilTests: (testsOf.get(zone.zoneId) ?? []).map(({ sampledOn, phosphorus }) => ({
+        sampledOn: calendarDayOf(sampledOn),
+        phosphorus: phosphorus as TicketLawn["soilTests"][number]["phosphorus"],
+      })),
+      seedings: (seedingsOf.get(zone.zoneId) ?? []).map(({ seeding }) => seeding),
+      history: historyOf.get(zone.zoneId) ?? [],
+    },
+  }));
   return groupedBy(lawns, ({ propertyId }) => propertyId);
 }
 

@@ -9,6 +9,7 @@ import { type AppliedProduct } from "#domain/mixing/applied-product";
 import { type EarlierProduct } from "#domain/mixing/earlier-products";
 import { type TicketTreatment } from "#domain/mixing/ticket-question";
 import { packOf } from "#domain/rules/packs-on-file";
+import { sownSeed } from "#domain/properties/lawn-seeding";
 import { type WateringHours, wateringPeriods } from "#domain/mixing/watering-hours";
 import { type Span } from "#domain/weather/local-hours";
 import { type LawnFacts } from "#application/visits/ticket-facts";
@@ -47,13 +48,13 @@ export function productsOfVisit(visit: VisitRow, applied: readonly LineApplied[]
 export function aftercareOfVisit(visit: VisitRow, lawns: readonly LawnFacts[], applied: readonly LineApplied[], setting: AftercareSetting): Outcome<readonly AftercareOfLawns[]> {
   const { property } = visit;
   const own = applied.map((one) => ({ zoneIds: one.zoneIds, key: String(one.line), products: productsOfVisit(visit, [one]) }));
-  const cared = lawns.map(({ lawn, putDown, looks, stations, seedings }): LawnToCareFor => ({
+  const cared = lawns.map(({ lawn, putDown, looks, stations }): LawnToCareFor => ({
     name: lawn.name,
     own: own.filter(({ zoneIds }) => zoneIds.includes(lawn.zoneId)),
     earlier: putDown.filter(({ visitId }) => visitId !== visit.visitId).flatMap((one) => withSign(one, visit).map((product, index) => ({ ...product, key: `${one.visitId} ${String(one.line)} ${String(index)}` }))),
     waterings: looks.flatMap(({ watering }) => watering ?? []),
     stations,
-    seedings,
+    seedings: sownSeed(lawn.seedings),
   }));
   return aftercareOfLawns(cared, {
     visit: setting.span,

@@ -1,14 +1,17 @@
 import { depthOnArea, roundOpeningArea } from "#domain/equipment/measured-space";
-import { averageOf } from "#domain/equipment/repeats";
+import { averageMeasure, averageOf } from "#domain/equipment/repeats";
 import { type Finding, note, takeCare } from "#domain/foundation/finding";
 import { accept, badInput, type Outcome } from "#domain/foundation/outcome";
 import {
   canonicalAmountOf,
+  compareExact,
+  exactly,
   type ExactQuantity,
   fromExactAmount,
   type Measure,
   multiplyExact,
 } from "#domain/quantities/exact-quantity";
+import { formatQuantityIn } from "#domain/quantities/format-quantity";
 import {
   addRational,
   compareRational,
@@ -22,7 +25,7 @@ import {
   subtractRational,
   ZERO,
 } from "#domain/quantities/rational";
-import { MOST_WIND, amountRange, refuseOutOfRange } from "#domain/turf/physical-range";
+import { MOST_WIND, type Refused, amountRange, refuseOutOfRange } from "#domain/turf/physical-range";
 
 /** What the cans of one station caught: by a ruler in straight cans, or by a measure in cans with equal round mouths. */
 export type CanCatches =
@@ -60,6 +63,15 @@ const FEWEST_CANS = 4;
 /** Above this wind a test says little. Source: New Mexico State University Guide H-510 (Kent and Leinauer). */
 export const CALM_FOR_CANS_MPH = 5;
 const CALM_CITATION = "New Mexico State University Guide H-510 (Kent and Leinauer), https://pubs.nmsu.edu/_h/H510/index.html";
+
+/**
+ * A foot of water in one can, and as much in an hour, is beyond every sprinkler, and so is a sprinkler that gives less
+ * than a twentieth of an inch in an hour: a unit is wrong. An average under a hundredth of an inch can't be read off a
+ * can. Common practice; heads for lawns give from about 0.2 in to 2.5 in an hour.
+ */
+const MOST_WATER = exactly("in", "12");
+const LEAST_AVERAGE = exactly("in", "0.01");
+const LEAST_PER_HOUR = exactly("in", "0.05");
 
 const RUN_MINUTES = { lowest: 1, highest: 240 } as const;
 const MINUTES_DECIMALS = 3;
@@ -119,7 +131,7 @@ function refuseCatches(catches: readonly Rational[]) {
 /**
  * A station's own rate and evenness from its cans. The rate is the average depth over the time, as a depth in an hour.
  * Refused: under four cans, cans that are all empty, a mouth without an opening, a run outside 1 to 240 min, a wind
- * below zero or beyond a hurricane.
+ * below zero or beyond a hurricane, over 12 in in one can, an average that nobody can read, and a rate that no station has.
  */
 export function measureStation(test: CatchCanTest): Outcome<StationRate> {
   const refused = refuseOutOfRange([
@@ -131,19 +143,63 @@ export function measureStation(test: CatchCanTest): Outcome<StationRate> {
   if (cans.kind === "volumes" && canonicalAmountOf(cans.mouthDiameter).numerator === 0n) {
     return badInput("mouthDiameter", "0 in", "more than nothing", "The mouth of the cans is zero wide; measure it.");
   }
-  const catches = depthsOf(cans).map(canonicalAmountOf);
+  const depths = depthsOf(cans);
+  const catches = depths.map(canonicalAmountOf);
   const lowerQuarter = distributionUniformity(catches, "lower-quarter");
   if (!lowerQuarter.ok) return lowerQuarter;
   const christiansen = christiansenUniformity(catches);
   if (!christiansen.ok) return christiansen;
   const hours = divideRational(fromNumber(test.runMinutes, MINUTES_DECIMALS), rational(60n));
+  const depthPerHour = fromExactAmount("length", divideRational(averageOf(catches), hours));
+  const impossible = refuseImpossibleWater(depths, depthPerHour);
+  if (impossible !== undefined) return impossible;
   return accept({
     test,
-    depthPerHour: fromExactAmount("length", divideRational(averageOf(catches), hours)),
+    depthPerHour,
     lowerQuarterUniformity: lowerQuarter.value,
     christiansenUniformity: christiansen.value,
-    findings: windFindings(test),
+    findings: [...windFindings(test), ...dryQuarterFindings(test, catches, lowerQuarter.value)],
   });
+}
+
+function refuseImpossibleWater(depths: readonly Measure<"length">[], depthPerHour: ExactQuantity<"length">): Refused | undefined {
+  const inches = (depth: Measure<"length">) => formatQuantityIn(depth, "in");
+  const tooFull = depths.find((depth) => compareExact(depth, MOST_WATER) > 0);
+  if (tooFull !== undefined) {
+    const sentence = `A can with ${inches(tooFull)} of water can't be meant; a can holds up to 12 in.`;
+    return badInput("cans", inches(tooFull), "up to 12 in in each can", sentence);
+  }
+  const average = averageMeasure("length", depths);
+  if (compareExact(average, LEAST_AVERAGE) < 0) {
+    const sentence = "The cans caught less than 0.01 in on the average, which nobody can read; run the station longer.";
+    return badInput("cans", "less than 0.01 in on the average", "0.01 in on the average or more", sentence);
+  }
+  const allowed = "from 0.05 in to 12 in an hour";
+  if (compareExact(depthPerHour, MOST_WATER) > 0) {
+    const sentence = `That would be ${inches(depthPerHour)} in an hour, and a station gives ${allowed}; see whether the depths and the minutes are right.`;
+    return badInput("cans", `${inches(depthPerHour)} an hour`, allowed, sentence);
+  }
+  if (compareExact(depthPerHour, LEAST_PER_HOUR) < 0) {
+    const sentence = `That would be less than 0.05 in in an hour, and a station gives ${allowed}; see whether the depths and the minutes are right.`;
+    return badInput("cans", "less than 0.05 in an hour", allowed, sentence);
+  }
+  return undefined;
+}
+
+/** No minutes bring water where none falls. */
+function dryQuarterFindings({ station }: CatchCanTest, catches: readonly Rational[], uniformity: Rational): readonly Finding[] {
+  if (uniformity.numerator !== 0n) return [];
+  const cans = lowCans(catches.length, "lower-quarter");
+  return [
+    takeCare({
+      rule: "can-test-dry-quarter",
+      source: "common-practice",
+      what: "The driest quarter of the lawn gets no water, so this station can't water it evenly.",
+      figure: `${cans === 1 ? "The driest can was" : `The ${cans} driest cans were`} empty: the DU is 0%.`,
+      toDo: "See to the heads, their pressure and their spacing, and test again; more minutes don't help.",
+      about: [station],
+    }),
+  ];
 }
 
 function depthsOf(cans: CanCatches): readonly Measure<"length">[] {

@@ -29,7 +29,7 @@ export interface LawnToCareFor {
   readonly earlier: readonly (EarlierProduct & { readonly key: string })[];
   readonly waterings: readonly LawnWatering[];
   readonly stations: readonly IrrigationStation[];
-  readonly seedings: readonly ZoneSeeding[];
+  readonly seedings: readonly Omit<ZoneSeeding, "lawnNames">[];
 }
 
 /** Everything else that the aftercare of a visit hangs on, the same for all of its lawns. */
@@ -49,7 +49,7 @@ export function aftercareOfLawns(lawns: readonly LawnToCareFor[], setting: After
       ...setting,
       products: first.products,
       stations: stationsOf(group.map(({ lawn }) => lawn)),
-      seedings: group.flatMap(({ lawn: { seedings } }) => seedings),
+      seedings: seedOf(group.map(({ lawn }) => lawn), treated.length > 1),
     });
     if (!timeline.ok) return timeline;
     groups.push({ lawnNames: group.map(({ lawn: { name } }) => name), timeline: timeline.value });
@@ -90,4 +90,16 @@ function earlierKey(key: string, { label, wateredInAtEpochMilliseconds }: Applie
 function stationsOf(lawns: readonly LawnToCareFor[]): readonly IrrigationStation[] {
   const byName = new Map(lawns.flatMap(({ stations }) => stations.map((station) => [station.stationName, station] as const)));
   return [...byName.values()];
+}
+
+/** The seed of some lawns, told once for the lawns that have it alike; whose it is is said where the visit has several. */
+function seedOf(group: readonly LawnToCareFor[], hasSeveral: boolean): readonly ZoneSeeding[] {
+  const all = group.flatMap(({ name, seedings }) => seedings.map(({ date, method, standing }) => ({ date, method, standing, lawnName: name })));
+  const alike = groupedBy(all, ({ date, method, standing }) => [date, method, standing].join(" "));
+  return [...alike.values()].flatMap(([seed, ...others]): readonly ZoneSeeding[] => {
+    if (seed === undefined) return [];
+    const { lawnName, ...one } = seed;
+    const lawnNames = [...new Set([lawnName, ...others.map((other) => other.lawnName)])];
+    return [hasSeveral ? { ...one, lawnNames } : one];
+  });
 }

@@ -2,6 +2,7 @@ import { type CalendarDate, daysBetween } from "#domain/foundation/calendar-date
 import { type Finding, hold, takeCare } from "#domain/foundation/finding";
 import { type ConstraintOf, statedConstraint } from "#domain/label/aftercare-constraint";
 import { SURELY_MOWED_AFTER_DAYS } from "#domain/label/mowing-count";
+import { youngestSod } from "#domain/properties/lawn-seeding";
 import { type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 
 /**
@@ -81,9 +82,11 @@ function daysNew(within: ConstraintOf<"seeding-before">["within"]): number {
 }
 
 /** A label's time after seeding says nothing of sod by itself; sod that is younger wants a look at the label. */
-function checkNewSod({ name, establishedBy, establishedOn }: TicketLawn, here: readonly TicketTreatment[], on: CalendarDate): readonly Finding[] {
-  if (establishedBy !== "sod" || establishedOn === "unknown" || establishedOn > on) return [];
-  const ageDays = daysBetween(establishedOn, on);
+function checkNewSod({ name, seedings }: TicketLawn, here: readonly TicketTreatment[], on: CalendarDate): readonly Finding[] {
+  const sod = youngestSod(seedings, on);
+  if (sod === undefined) return [];
+  const ageDays = daysBetween(sod.date, on);
+  const what = sod.standing === "done" ? `The sod of ${name} was laid ${String(ageDays)} days ago.` : `Sod is planned for ${name}, ${String(ageDays)} days before this work.`;
   return here.flatMap((treatment) =>
     statedConstraint(treatment.use.aftercare, "seeding-before").flatMap(({ within, labelWords, source }) => {
       if (ageDays >= daysNew(within)) return [];
@@ -91,7 +94,7 @@ function checkNewSod({ name, establishedBy, establishedOn }: TicketLawn, here: r
         takeCare({
           rule: "new-sod",
           source: "label",
-          what: `The sod of ${name} was laid ${String(ageDays)} days ago.`,
+          what,
           figure: `The label of ${treatment.label.productName} says of new seed: ${labelWords}`,
           toDo: "Read what the label says of sod, and pull at it: what is not rooted gets no treatment.",
           citation: source,

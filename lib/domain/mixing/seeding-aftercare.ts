@@ -14,6 +14,25 @@ export interface ZoneSeeding {
   /** How the seed goes in. Where nobody has said, the longest of a label's intervals counts. */
   readonly method: SeedingMethod | "unknown";
   readonly standing: "done" | "planned";
+  /** Which lawns it is on, where a question is of several; left out where there is one only. */
+  readonly lawnNames?: readonly string[];
+}
+
+/** " of Front and Side", or nothing where there is one lawn only. */
+function ofLawns({ lawnNames }: ZoneSeeding): string {
+  return lawnNames === undefined ? "" : ` of ${lawnNames.join(" and ")}`;
+}
+
+/** "the planned seeding of Front on April 3": one that was planned may have been done, so it counts until somebody says. */
+function theSeeding(seeding: ZoneSeeding): string {
+  const { date, standing, lawnNames } = seeding;
+  const what = `the ${standing === "planned" ? "planned " : ""}seeding${ofLawns(seeding)}`;
+  return `${what} ${lawnNames === undefined ? "of" : "on"} ${dateWords(date)}`;
+}
+
+/** "Front and Side were seeded", or that they were to be. */
+function wasSeeded({ standing, lawnNames = ["The lawn"] }: ZoneSeeding): string {
+  return `${lawnNames.join(" and ")} ${lawnNames.length === 1 ? "was" : "were"} ${standing === "planned" ? "to be seeded" : "seeded"}`;
 }
 
 /** When an interval ends. Mowings end at no instant: they are waited for, as a state of the lawn is. */
@@ -68,7 +87,7 @@ function seedAfterProduct(
   const name = appliedName(applied, timeZone);
   const { source, answerableBy, citation } = weakestAuthority([constraint]);
   const words = { source, citation, about: [label.productName] };
-  const planned = `Seeding${method === "unknown" ? "" : ` (${method})`} is planned for ${dateWords(date)}`;
+  const planned = `Seeding${ofLawns(seeding)}${method === "unknown" ? "" : ` (${method})`} is planned for ${dateWords(date)}`;
   const missing = methodsWithoutInterval(constraint, method);
   if (missing.length > 0 && method !== "unknown") {
     return [
@@ -145,13 +164,14 @@ function mayBeMowedBetween(from: CalendarDate, until: CalendarDate, { count }: M
 function productAfterSeed(
   applied: AppliedProduct,
   constraint: StatedConstraint<"seeding-before">,
-  { date }: ZoneSeeding,
+  seeding: ZoneSeeding,
   timeZone: string,
 ): readonly Finding[] {
+  const { date } = seeding;
   const day = dayIn(date, timeZone);
   const { within } = constraint;
   if (day.fromEpochMilliseconds >= applied.application.endsAtEpochMilliseconds) return [];
-  if (within.anchor === "mowings") return productBeforeMowings(applied, { constraint, within, seededOn: date }, timeZone);
+  if (within.anchor === "mowings") return productBeforeMowings(applied, { constraint, within, seeding }, timeZone);
   const from = reachesBackTo(within, applied.application, timeZone);
   if (day.untilEpochMilliseconds <= from) return [];
   const { source, answerableBy, citation } = weakestAuthority([constraint]);
@@ -159,7 +179,7 @@ function productAfterSeed(
     hold(answerableBy, {
       rule: "too-soon-after-seeding",
       source,
-      what: `${appliedName(applied, timeZone)} comes too soon after the seeding of ${dateWords(date)}.`,
+      what: `${appliedName(applied, timeZone)} comes too soon after ${theSeeding(seeding)}.`,
       figure: `Not on a lawn seeded since ${localWords(from, timeZone, "start")}.`,
       toDo: "Move the visit, or leave the product out.",
       citation,
@@ -171,10 +191,11 @@ function productAfterSeed(
 /** Nobody keeps count of mowings, so new seed wants a question at the gate, until it is surely old enough. */
 function productBeforeMowings(
   applied: AppliedProduct,
-  since: { readonly constraint: StatedConstraint<"seeding-before">; readonly within: MowingCount; readonly seededOn: CalendarDate },
+  since: { readonly constraint: StatedConstraint<"seeding-before">; readonly within: MowingCount; readonly seeding: ZoneSeeding },
   timeZone: string,
 ): readonly Finding[] {
-  const { constraint, within, seededOn } = since;
+  const { constraint, within, seeding } = since;
+  const seededOn = seeding.date;
   const appliedOn = calendarDateIn(timeZone, applied.application.startsAtEpochMilliseconds);
   if (daysBetween(seededOn, appliedOn) >= SURELY_MOWED_AFTER_DAYS) return [];
   const { source, answerableBy, citation } = weakestAuthority([constraint]);
@@ -182,14 +203,14 @@ function productBeforeMowings(
   const figure = `Not on new seed until it has been ${mowedTimes(within)}.`;
   const words = { source, figure, citation, about: [applied.label.productName] };
   if (!mayBeMowedBetween(seededOn, appliedOn, within)) {
-    const what = `${name} comes too soon after the seeding of ${dateWords(seededOn)}.`;
+    const what = `${name} comes too soon after ${theSeeding(seeding)}.`;
     return [hold(answerableBy, { ...words, rule: "too-soon-after-seeding", what, toDo: "Move the visit, or leave the product out." })];
   }
   return [
     takeCare({
       ...words,
       rule: "new-seed-waits-for-mowings",
-      what: `The lawn was seeded on ${dateWords(seededOn)}, and how often it has been mowed since is not on file.`,
+      what: `${wasSeeded(seeding)} on ${dateWords(seededOn)}, and how often it has been mowed since is not on file.`,
       toDo: `Ask the customer, and leave ${name} out if it has not been ${mowedTimes(within)}.`,
     }),
   ];

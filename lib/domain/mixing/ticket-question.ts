@@ -4,6 +4,7 @@ import { type TipDroplets } from "#domain/equipment/tip-droplets";
 import { type Finding } from "#domain/foundation/finding";
 import { type HouseSettings } from "#domain/company/house-settings";
 import { type UsState } from "#domain/company/us-state";
+import { type LawnSeeding } from "#domain/properties/lawn-seeding";
 import { type Measure } from "#domain/quantities/exact-quantity";
 import { type Quantity } from "#domain/quantities/quantity";
 import { type Density } from "#domain/quantities/density";
@@ -63,8 +64,8 @@ export interface TicketLawn {
   readonly waterBeside: WaterBeside;
   readonly waterEdges: readonly WaterEdge[];
   readonly soilTests: readonly SoilTestFact[];
-  readonly establishedOn: CalendarDate | "unknown";
-  readonly establishedBy: "seed" | "sod" | "unknown";
+  /** Seed and sod, done and planned. */
+  readonly seedings: readonly LawnSeeding[];
   /** Whether weeds, clover or the grass itself bloom there on the day; the crew sees it. */
   readonly inBloom: "yes" | "no" | "unknown";
   /** The last look that said yes or no, in words; null where nobody has looked. */

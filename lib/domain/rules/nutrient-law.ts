@@ -1,6 +1,7 @@
-import { addDays, type CalendarDate } from "#domain/foundation/calendar-date";
+import { addDays, type CalendarDate, formatShortDate } from "#domain/foundation/calendar-date";
 import { type Finding, hold, note, takeCare } from "#domain/foundation/finding";
 import { type UsState, US_STATES } from "#domain/company/us-state";
+import { type LawnSeeding, newLawns } from "#domain/properties/lawn-seeding";
 import { type Grade } from "#domain/turf/nutrients";
 import { NOT_ON_FILE, type PackFact, type PhosphorusRule, RULE_WORDS, type RuleName, type RulePack } from "#domain/rules/rule-pack";
 
@@ -14,7 +15,8 @@ export interface SoilTestFact {
 export interface LawnUnderLaw {
   readonly name: string;
   readonly soilTests: readonly SoilTestFact[];
-  readonly establishedOn: CalendarDate | "unknown";
+  /** Seed and sod, done and planned. Only a new lawn that was made is one to the law. */
+  readonly seedings: readonly LawnSeeding[];
 }
 
 /** A product, as far as nutrient law asks about it. "unknown": nobody has read the analysis. */
@@ -103,7 +105,8 @@ function judgePhosphorus(
   rule: Extract<PackFact<PhosphorusRule>, { onFile: true }>,
 ): readonly Finding[] {
   const { testWithinMonths, newLawnGrowingSeasons } = rule.value;
-  if (lawn.establishedOn !== "unknown" && isNewLawn(lawn.establishedOn, on, newLawnGrowingSeasons)) return [];
+  const asNew = newLawns(lawn.seedings).filter(({ date }) => isInItsTime(date, on, newLawnGrowingSeasons));
+  if (asNew.some(({ standing }) => standing === "done")) return [];
   const latest = latestOnPhosphorus(lawn.soilTests.filter(({ sampledOn }) => sampledOn <= on && monthsBefore(on, testWithinMonths) <= sampledOn));
   if (latest?.phosphorus === "deficient") return [];
   const figure =
@@ -116,7 +119,7 @@ function judgePhosphorus(
       source: "law",
       what: `${product.name} has phosphate, and the law asks for a test that shows a need.`,
       figure,
-      toDo: "Take a product without phosphate, or test the soil first.",
+      toDo: `Take a product without phosphate, or test the soil first.${asNew[0] === undefined ? "" : ` ${lawn.name} is planned as a new lawn for ${formatShortDate(asNew[0].date)}: that counts once it is entered as done.`}`,
       citation: rule.citation,
       about: [product.name, lawn.name],
     }),
@@ -134,9 +137,9 @@ function latestOnPhosphorus(tests: readonly SoilTestFact[]): SoilTestFact | unde
 }
 
 /** Growing seasons are counted by calendar year, the year of seeding or sodding the first: a reading of the house. */
-function isNewLawn(establishedOn: CalendarDate, on: CalendarDate, seasons: number): boolean {
-  const age = Number(on.slice(0, 4)) - Number(establishedOn.slice(0, 4));
-  return establishedOn <= on && age < seasons;
+function isInItsTime(made: CalendarDate, on: CalendarDate, seasons: number): boolean {
+  const age = Number(on.slice(0, 4)) - Number(made.slice(0, 4));
+  return made <= on && age < seasons;
 }
 
 /** The day so many months before another; a day that the month does not have is its last. */

@@ -1,6 +1,6 @@
 import { lowCans, measureStation } from "#domain/equipment/catch-can-test";
 import { averageMeasure } from "#domain/equipment/repeats";
-import { type Finding, takeCare } from "#domain/foundation/finding";
+import { type Finding } from "#domain/foundation/finding";
 import { accept, badInput, type InputRefusal, type Outcome } from "#domain/foundation/outcome";
 import { type WorkingInput } from "#domain/foundation/working";
 import { depthFrom, depthWords, type IrrigationStation, irrigationRun, type StationRun } from "#domain/mixing/irrigation-run";
@@ -209,7 +209,7 @@ export function cansWorksheet(typed: Typed<CansField>): WorksheetOutcome {
       ...evennessLines(cans, average, lowerQuarterUniformity),
     ],
     source: `${NMSU}; DU: ${NC_STATE}`,
-    findings: [...findings, ...(lowerQuarterUniformity.numerator === 0n ? [dryQuarter(lowestQuarter(cans).length)] : [])],
+    findings,
   });
 }
 
@@ -232,18 +232,6 @@ function evennessLines(cans: readonly Length[], average: Length, uniformity: Rat
     `Evenness (DU), the driest quarter over all: ${inUnit(low, "in")} ÷ ${inUnit(average, "in")} = ${stepPercent(uniformity)}.`,
     ...(uniformity.numerator === 0n ? [] : [`For the driest quarter to get the whole depth, so many times the minutes: 1 ÷ ${stepPercent(uniformity)} = ${figure(divideRational(rational(1n), uniformity))}.`]),
   ];
-}
-
-/** No minutes bring water where none falls. */
-function dryQuarter(cans: number): Finding {
-  return takeCare({
-    rule: "can-test-dry-quarter",
-    source: "common-practice",
-    what: "The driest quarter of the lawn gets no water, so this station can't water it evenly.",
-    figure: `${cans === 1 ? "The driest can was" : `The ${cans} driest cans were`} empty: the DU is 0%.`,
-    toDo: "See to the heads, their pressure and their spacing, and test again; more minutes don't help.",
-    about: [STATION],
-  });
 }
 
 /** The depth in one can, which may be nothing. */

@@ -15,11 +15,13 @@ beforeAll(async () => {
 afterAll(() => house.close());
 
 
-test("stores the average depth of the cans, links the lawns that are ticked, and the trail says the rate", async () => {
+const CANS = ["0.2", "0.24", "0.28", "0.24"].map((inches) => String(of("in", inches).amount));
+
+test("stores what each can caught, their average and the wind, links the lawns that are ticked, and the trail says the rate", async () => {
   const { zoneId, propertyId } = await aZone(house, company);
   const { stationId } = valueOf(await addStation(house, company.owner.key, { propertyId, ...stationForm(), waters: { [zoneId]: "yes" }, longestRun: "12" }));
-  expect(await house.ask("select number, test_depth, test_minutes, tested_on::text, longest_run_minutes from station where station_id = $1", [stationId])).toEqual([
-    { number: 1, test_depth: String(of("in", "0.24").amount), test_minutes: 20, tested_on: "2026-04-02", longest_run_minutes: 12 },
+  expect(await house.ask("select number, test_depth, test_minutes, tested_on::text, longest_run_minutes, test_cans, test_wind_mph from station where station_id = $1", [stationId])).toEqual([
+    { number: 1, test_depth: String(of("in", "0.24").amount), test_minutes: 20, tested_on: "2026-04-02", longest_run_minutes: 12, test_cans: CANS, test_wind_mph: 3 },
   ]);
   expect(await house.ask("select zone_id from station_zone where station_id = $1", [stationId])).toEqual([{ zone_id: zoneId }]);
   expect((await trailOf(house, company.companyId)).at(-1)).toMatchObject({ deed: "station-added", details: { test: "0.72 in per hour" } });
@@ -27,8 +29,10 @@ test("stores the average depth of the cans, links the lawns that are ticked, and
 
 test("without a test there is no rate", async () => {
   const { propertyId } = await aClient(house, company);
-  const { stationId } = valueOf(await addStation(house, company.owner.key, { propertyId, ...stationForm(), depths: "", minutes: "", testedOn: "" }));
-  expect(await house.ask("select test_depth, test_minutes, tested_on from station where station_id = $1", [stationId])).toEqual([{ test_depth: null, test_minutes: null, tested_on: null }]);
+  const { stationId } = valueOf(await addStation(house, company.owner.key, { propertyId, ...stationForm(), depths: "", minutes: "", wind: "", testedOn: "" }));
+  expect(await house.ask("select test_depth, test_minutes, tested_on, test_cans, test_wind_mph from station where station_id = $1", [stationId])).toEqual([
+    { test_depth: null, test_minutes: null, tested_on: null, test_cans: [], test_wind_mph: null },
+  ]);
 });
 
 test("part of a test, a number twice, and a lawn of another property are refused, and nothing is written", async () => {
@@ -38,7 +42,9 @@ test("part of a test, a number twice, and a lawn of another property are refused
   const before = await house.books();
   const station = { propertyId, ...stationForm() };
   for (const [change, field] of [
-    [{ testedOn: "" }, "testedOn"], [{ depths: "" }, "depths"], [{ minutes: "" }, "minutes"], [{ number: "2" }, "number"], [{ number: "0" }, "number"],
+    [{ testedOn: "" }, "testedOn"], [{ depths: "" }, "depths"], [{ minutes: "" }, "minutes"], [{ minutes: "241" }, "minutes"], [{ wind: "135" }, "wind"],
+    [{ depths: "0.2, 0.24, 0.28" }, "depths"], [{ depths: "9 ft, 9 ft, 9 ft, 9 ft", minutes: "1" }, "depths"], [{ depths: "", minutes: "", testedOn: "" }, "depths"],
+    [{ depths: "0.0001, 0.0001, 0.0001, 0.0001", minutes: "240" }, "depths"], [{ number: "2" }, "number"], [{ number: "0" }, "number"],
     [{ longestRun: "soon" }, "longestRun"], [{ waters: { [other.zoneId]: "yes" } }, "waters"],
   ] as const) {
     expect(await addStation(house, company.owner.key, { ...station, ...change }), field).toMatchObject({ refusal: { kind: "bad-input", fields: { [field]: A_SENTENCE } } });

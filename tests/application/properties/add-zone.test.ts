@@ -52,7 +52,5 @@ test("measures that make no lawn are refused at their fields, and nothing is wri
   ] as const) {
     expect(await addZone(house, company.owner.key, { ...form, measure }), field).toMatchObject({ refusal: { kind: "bad-input", fields: { [field]: A_SENTENCE } } });
   }
-  const measure = { kind: "area", area: "900" } as const;
-  expect(await addZone(house, company.owner.key, { ...form, measure, establishedBy: "seed" })).toMatchObject({ refusal: { fields: { establishedOn: A_SENTENCE } } });
   expect(await house.books()).toEqual(before);
 });

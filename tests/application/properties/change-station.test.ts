@@ -15,17 +15,21 @@ beforeAll(async () => {
 afterAll(() => house.close());
 
 
-const WITHOUT_TEST = { depths: "", minutes: "", testedOn: "" } as const;
+const WITHOUT_TEST = { depths: "", minutes: "", wind: "", testedOn: "" } as const;
+
+const CANS = ["0.2", "0.24", "0.28", "0.24"].map((inches) => String(of("in", inches).amount));
 
 test("a form without a new test keeps the one on file, and the lawns are those that are ticked", async () => {
   const { stationId, propertyId } = await aStation(house, company);
   const { zoneId } = valueOf(await addZone(house, company.owner.key, { propertyId, ...zoneForm(), measure: { kind: "area", area: "900" } }));
   valueOf(await changeStation(house, company.owner.key, { stationId, version: 1, ...stationForm(), ...WITHOUT_TEST, name: "Back", waters: { [zoneId]: "yes" } }));
-  const [row] = await house.ask("select name, test_depth, test_minutes, version from station where station_id = $1", [stationId]);
-  expect(row).toEqual({ name: "Back", test_depth: String(of("in", "0.24").amount), test_minutes: 20, version: 2 });
+  const [row] = await house.ask("select name, test_depth, test_minutes, test_cans, test_wind_mph, version from station where station_id = $1", [stationId]);
+  expect(row).toEqual({ name: "Back", test_depth: String(of("in", "0.24").amount), test_minutes: 20, test_cans: CANS, test_wind_mph: 3, version: 2 });
   expect(await house.ask("select zone_id from station_zone where station_id = $1", [stationId])).toEqual([{ zone_id: zoneId }]);
-  valueOf(await changeStation(house, company.owner.key, { stationId, version: 2, ...stationForm(), depths: "0.5, 0.5, 0.5", minutes: "30" }));
-  expect(await house.ask("select test_minutes from station where station_id = $1", [stationId])).toEqual([{ test_minutes: 30 }]);
+  valueOf(await changeStation(house, company.owner.key, { stationId, version: 2, ...stationForm(), depths: "0.5, 0.5, 0.5, 0.5", minutes: "30", wind: "" }));
+  expect(await house.ask("select test_minutes, test_cans[1] as first_can, test_wind_mph from station where station_id = $1", [stationId])).toEqual([
+    { test_minutes: 30, first_can: String(of("in", "0.5").amount), test_wind_mph: null },
+  ]);
   expect(await house.ask("select zone_id from station_zone where station_id = $1", [stationId])).toEqual([]);
 });
 

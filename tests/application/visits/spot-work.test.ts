@@ -45,7 +45,7 @@ const KILLER: LabelText = {
 };
 
 const spots = (ground: Ground, change: object = {}) => ({
-  "0": { productUse: productUseKey(killerId, "Spots"), rate: "1.5 fl oz/gal", spotShare: "25%", reason: "dandelion", lawns: { [ground.frontId]: "yes", [ground.backId]: "yes" } as const, ...change },
+  "0": { productUse: productUseKey(killerId, "Spots"), rate: "1.5 fl oz/gal", spotShare: "25%", reason: "dandelion", lawns: { [ground.frontId]: "yes" as const, [ground.backId]: "yes" as const }, ...change },
 });
 
 async function aSpotVisit(change: object = {}) {

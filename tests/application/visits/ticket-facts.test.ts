@@ -3,9 +3,11 @@ import { standDownMeasuringTool } from "#application/equipment/stand-down-measur
 import { addMeasuringTool } from "#application/equipment/add-measuring-tool";
 import { addLicense } from "#application/people/add-license";
 import { withdrawLicense } from "#application/people/withdraw-license";
+import { addSeeding } from "#application/properties/add-seeding";
 import { addSoilTest } from "#application/properties/add-soil-test";
 import { addStation } from "#application/properties/add-station";
 import { addWaterEdge } from "#application/properties/add-water-edge";
+import { removeSeeding } from "#application/properties/remove-seeding";
 import { removeZone } from "#application/properties/remove-zone";
 import { lookAtLawns } from "#application/visits/look-at-lawns";
 import { changeHouseSettings } from "#application/companies/change-house-settings";
@@ -18,7 +20,7 @@ import { of } from "#domain/quantities/quantity";
 import { licenseForm } from "../../support/attempts-of-company";
 import { aCompany, type TestCompany, valueOf } from "../../support/crew";
 import { aCrewDay, aFedVisit, aGround, aRecord, aVisitWith, type CrewDay, feedAndIron, inWorkOf, lookForm, preventer } from "../../support/crew-day";
-import { soilTestForm, stationForm } from "../../support/ground";
+import { seedingForm, soilTestForm, stationForm } from "../../support/ground";
 import { openHouse, type TestHouse } from "../../support/house";
 
 let house: TestHouse;
@@ -40,18 +42,17 @@ test("the lawns of a property come by letter with water, soil tests and stations
   valueOf(await addWaterEdge(house, key, { zoneId: frontId, name: "Pond", length: "60 ft", width: "" }));
   valueOf(await addSoilTest(house, key, soilTestForm(frontId)));
   valueOf(await addStation(house, key, { propertyId, ...stationForm(), waters: { [frontId]: "yes" }, longestRun: "12" }));
-  valueOf(await addStation(house, key, { propertyId, ...stationForm(), number: "2", name: "Rotors", depths: "", minutes: "", testedOn: "", waters: { [frontId]: "yes" } }));
+  valueOf(await addStation(house, key, { propertyId, ...stationForm(), number: "2", name: "Rotors", depths: "", minutes: "", wind: "", testedOn: "", waters: { [frontId]: "yes" } }));
   const [front, back] = (await factsOf([visitId])).lawnsByProperty.get(propertyId) ?? [];
   expect(front).toMatchObject({
     propertyId,
-    seedings: [],
     stations: [
       { stationName: "1 Front spray heads", cycle: { longestRunMinutes: 12, soakMinutes: 30 } },
       { stationName: "2 Rotors", depthPerHour: "not-tested", cycle: "none" },
     ],
     lawn: {
       zoneId: frontId, letter: "A", name: "Front", area: of("sq ft", 2400n), grasses: ["Kentucky bluegrass", "perennial ryegrass"], grassesAssumed: false,
-      waterBeside: "yes", waterEdges: [{ name: "Pond", length: of("ft", 60n), width: "unknown" }], soilTests: [{ sampledOn: "2026-03-20", phosphorus: "deficient" }], establishedOn: "unknown", history: [],
+      waterBeside: "yes", waterEdges: [{ name: "Pond", length: of("ft", 60n), width: "unknown" }], soilTests: [{ sampledOn: "2026-03-20", phosphorus: "deficient" }], seedings: [], history: [],
     },
   });
   // 0.24 in in 20 minutes are 0.72 in an hour.
@@ -62,21 +63,22 @@ test("the lawns of a property come by letter with water, soil tests and stations
   expect((await factsOf([visitId])).lawnsByProperty.get(propertyId)?.map(({ lawn }) => lawn.zoneId)).toEqual([frontId]);
 });
 
-test("a lawn made from seed has its seeding; one made from sod has none", async () => {
+test("the seed and sod of a lawn go with it, done and planned, without what was taken off", async () => {
+  const { key } = company.owner;
   const { visitId, propertyId, frontId, backId } = await aFedVisit(house, company, day);
-  await house.ask("update zone set established_on = '2026-03-30', established_by = 'seed' where zone_id = $1", [frontId]);
-  await house.ask("update zone set established_on = '2026-03-30', established_by = 'sod' where zone_id = $1", [backId]);
+  valueOf(await addSeeding(house, key, { zoneId: frontId, ...seedingForm() }));
+  valueOf(await addSeeding(house, key, { zoneId: frontId, date: "2026-09-10", kind: "new-lawn", method: "unknown", standing: "planned" }));
+  const { seedingId } = valueOf(await addSeeding(house, key, { zoneId: frontId, ...seedingForm(), kind: "new-lawn" }));
+  valueOf(await removeSeeding(house, key, { seedingId }));
+  valueOf(await addSeeding(house, key, { zoneId: backId, ...seedingForm(), kind: "sod", method: "unknown" }));
   const lawns = (await factsOf([visitId])).lawnsByProperty.get(propertyId);
-  expect(lawns?.map(({ seedings, lawn }) => [seedings, lawn.establishedOn])).toEqual([[[{ date: "2026-03-30", method: "unknown", standing: "done" }], "2026-03-30"], [[], "2026-03-30"]]);
-});
-
-test("seed for a day ahead is planned, and how a lawn was made goes with it", async () => {
-  const { visitId, propertyId, frontId, backId } = await aFedVisit(house, company, day);
-  await house.ask("update zone set established_on = '2026-09-10', established_by = 'seed' where zone_id = $1", [frontId]);
-  await house.ask("update zone set established_on = '2026-03-30', established_by = 'sod' where zone_id = $1", [backId]);
-  const lawns = (await factsOf([visitId])).lawnsByProperty.get(propertyId);
-  expect(lawns?.[0]?.seedings).toEqual([{ date: "2026-09-10", method: "unknown", standing: "planned" }]);
-  expect(lawns?.map(({ lawn, looks }) => [lawn.establishedBy, looks])).toEqual([["seed", []], ["sod", []]]);
+  expect(lawns?.map(({ lawn }) => lawn.seedings)).toEqual([
+    [
+      { kind: "new-lawn", method: "unknown", date: "2026-09-10", standing: "planned" },
+      { kind: "overseeding", method: "slit", date: "2026-04-03", standing: "done" },
+    ],
+    [{ kind: "sod", date: "2026-04-03", standing: "done" }],
+  ]);
 });
 
 test("what was seen on a lawn goes with it, the latest look first", async () => {

@@ -6,6 +6,7 @@ import { aftercareOfVisit, appliedByPlan, hoursNotOnFile, spanOfVisit } from "#a
 import { type VisitRow } from "#application/visits/visit-rows";
 import { type LabelAftercare } from "#domain/label/aftercare-constraint";
 import { type TicketTreatment } from "#domain/mixing/ticket-question";
+import { type LawnSeeding } from "#domain/properties/lawn-seeding";
 import { of } from "#domain/quantities/quantity";
 import { instantOfMinute } from "#domain/weather/local-hours";
 import { at, FRONT, hoursAfterEnd, labelOf, rowOf, says, untilState } from "../../support/aftercare-builders";
@@ -27,7 +28,7 @@ function visitAt(property: Partial<VisitRow["property"]> = {}, more: Partial<Vis
   };
 }
 
-const lawn = (zoneId: string, more: Partial<LawnFacts> = {}): LawnFacts => ({ propertyId: "property", looks: [], putDown: [], seedings: [], stations: [FRONT], lawn: { ...LAWN, zoneId, name: zoneId }, ...more });
+const lawn = (zoneId: string, more: Partial<LawnFacts> = {}): LawnFacts => ({ propertyId: "property", looks: [], putDown: [], stations: [FRONT], lawn: { ...LAWN, zoneId, name: zoneId }, ...more });
 const treated = (treatment: TicketTreatment, zoneIds: readonly string[], facts: Partial<LabelAftercare["facts"]> = {}): TicketTreatment => ({
   ...treatment, zoneIds, use: { ...treatment.use, aftercare: labelOf(treatment.label.productName, facts) },
 });
@@ -52,6 +53,24 @@ test("lawns that get the same products are one group, and a lawn that gets none 
   const lawns = [lawn("Front"), lawn("Back"), lawn("Side"), lawn("Untreated")];
   const groups = valueOf(plannedCare(visitAt(), lawns, [treated(FEED, ["Front", "Back", "Side"], watersIn), treated(IRON, ["Back"])], MORNING));
   expect(groups.map(({ lawnNames }) => lawnNames)).toEqual([["Front", "Side"], ["Back"]]);
+});
+
+test("seed counts for the lawns that get a product, once where they have it alike, and is named where the visit has several lawns", () => {
+  const keepsOff = { ...says("seeding-before", { within: { anchor: "calendar-day", days: 28 } }), ...says("seeding-after", { intervals: [{ method: "any", until: { anchor: "calendar-day", days: 28 } }] }) } as const;
+  const over = { kind: "overseeding", method: "slit", date: day("2026-04-03"), standing: "done" } as const;
+  const planned = { kind: "new-lawn", method: "unknown", date: day("2026-05-01"), standing: "planned" } as const;
+  const sod = { kind: "sod", date: day("2026-04-10"), standing: "done" } as const;
+  const seeded = (zoneId: string, ...seedings: LawnSeeding[]) => lawn(zoneId, { lawn: { ...LAWN, zoneId, name: zoneId, seedings } });
+  const said = (lawns: readonly LawnFacts[], zoneIds: readonly string[]) =>
+    valueOf(plannedCare(visitAt(), lawns, [treated(FEED, zoneIds, keepsOff)], MORNING)).flatMap(({ timeline }) => timeline.findings.filter(({ level }) => level === "hold").map(({ what }) => what));
+  const lawns = [seeded("Front", over, planned, sod), seeded("Side", over), seeded("Back", sod)];
+  const product = FEED.label.productName;
+  expect(said(lawns, ["Front", "Side", "Back"])).toEqual([
+    `Seeding of Front is planned for Friday, May 1, 2026, too soon after ${product}.`,
+    `${product} comes too soon after the seeding of Front and Side on Friday, Apr 3, 2026.`,
+  ]);
+  expect(said(lawns, ["Side"])).toEqual([`${product} comes too soon after the seeding of Friday, Apr 3, 2026.`]);
+  expect(said(lawns, ["Back"])).toEqual([]);
 });
 
 test("what one product asks for binds the lawns that get it and no other", () => {

@@ -1,6 +1,9 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { addEquipment } from "#application/equipment/add-equipment";
 import { standDownEquipment } from "#application/equipment/stand-down-equipment";
+import { addSeeding } from "#application/properties/add-seeding";
+import { changeSeeding } from "#application/properties/change-seeding";
+import { removeSeeding } from "#application/properties/remove-seeding";
 import { ticketsOfVisits, type VisitTicket } from "#application/visits/visit-ticket";
 import { exactly } from "#domain/quantities/exact-quantity";
 import { of } from "#domain/quantities/quantity";
@@ -93,6 +96,20 @@ test("an applicator without a license of the state holds the ticket, and one tha
   expect((await ticketOf(visitId)).question.applicator.license).toEqual({ standing: "expired" });
   await house.ask("update license set expires_on = '2026-04-15' where number = 'C-77'");
   expect((await ticketOf(visitId)).question.applicator.license).toEqual({ standing: "stands", kind: "certified-applicator", number: "C-77", category: "3b Turf" });
+});
+
+test("in Illinois overseeding leaves phosphate on an old lawn on hold; a new lawn that was made lifts it, a planned one does not", async () => {
+  const { visitId, frontId, rule } = await aVisitUnderHold(house, company, day);
+  const { key } = company.owner;
+  const seed = { zoneId: frontId, date: "2026-04-10", method: "unknown" } as const;
+  valueOf(await addSeeding(house, key, { ...seed, kind: "overseeding", standing: "done" }));
+  expect(holdsOf(await ticketOf(visitId))).toContain(rule);
+  const { seedingId } = valueOf(await addSeeding(house, key, { ...seed, date: "2026-04-14", kind: "new-lawn", standing: "planned" }));
+  expect(holdsOf(await ticketOf(visitId))).toContain(rule);
+  valueOf(await changeSeeding(house, key, { seedingId, version: 1, method: "unknown", date: "2026-04-10", kind: "new-lawn", standing: "done" }));
+  expect(holdsOf(await ticketOf(visitId))).not.toContain(rule);
+  valueOf(await removeSeeding(house, key, { seedingId }));
+  expect(holdsOf(await ticketOf(visitId))).toContain(rule);
 });
 
 test("a product without a label and one without gear are each a hold, and the rest is worked out", async () => {

@@ -43,9 +43,35 @@ describe("a station's rate", () => {
     ["runMinutes", { ...calm, runMinutes: Number.NaN }],
     ["windMph", { ...calm, windMph: -1 }],
     ["windMph", { ...calm, windMph: 135 }],
+    ["cans", { ...calm, cans: depths("0.2", "0.3", "0.3", "12.01") }],
+    ["cans", { ...calm, cans: depths("0.009", "0.009", "0.009", "0.0099"), runMinutes: 2 }],
+    ["cans", { ...calm, cans: depths("0.1", "0.1", "0.1", "0.1"), runMinutes: 121 }],
+    ["cans", { ...calm, cans: depths("3.01", "3.01", "3.01", "3.01") }],
   ])("is refused: %s", (field, wrong) => {
     expect(refusalOf(measureStation(wrong)).field).toBe(field);
   });
+});
+
+test("the bounds of a test belong to it: a foot in a can or in an hour, a hundredth on the average, a twentieth in an hour", () => {
+  const tried = (inches: readonly string[], runMinutes: number) => measureStation({ ...calm, cans: depths(...inches), runMinutes }).ok;
+  expect(tried(["12", "0", "0", "0"], 15)).toBe(true);
+  expect(tried(["3", "3", "3", "3"], 15)).toBe(true);
+  expect(tried(["0.01", "0.01", "0.01", "0.01"], 12)).toBe(true);
+  expect(tried(["0.1", "0.1", "0.1", "0.1"], 120)).toBe(true);
+});
+
+test("what no station can have given is refused in words", () => {
+  const sentenceOf = (inches: readonly string[], runMinutes: number) => refusalOf(measureStation({ ...calm, cans: depths(...inches), runMinutes })).sentence;
+  expect(sentenceOf(["108", "108", "108", "108"], 1)).toBe("A can with 108 in of water can't be meant; a can holds up to 12 in.");
+  expect(sentenceOf(["0.0001", "0.0001", "0.0001", "0.0001"], 240)).toContain("less than 0.01 in on the average");
+  expect(sentenceOf(["1", "1", "1", "1"], 1)).toContain("That would be 60 in in an hour");
+});
+
+test("a quarter of empty cans wants care, and says how many", () => {
+  const dry = (...inches: string[]) => valueOf(measureStation({ ...calm, cans: depths(...inches) })).findings.map(({ rule, figure }) => [rule, figure]);
+  expect(dry("0", "0.3", "0.3", "0.4")).toEqual([["can-test-dry-quarter", "The driest can was empty: the DU is 0%."]]);
+  expect(dry("0", "0", "0.3", "0.4", "0.4", "0.4")).toEqual([["can-test-dry-quarter", "The 2 driest cans were empty: the DU is 0%."]]);
+  expect(dry("0", "0.2", "0.3", "0.4", "0.4", "0.4")).toEqual([]);
 });
 
 describe("uniformity", () => {

@@ -59,6 +59,17 @@ test("the stations of a group are asked once, and its seedings all", () => {
   expect(only?.timeline.findings.map(({ rule }) => rule)).toContain("seeding-too-soon-after");
 });
 
+test("seed is told once for the lawns that have it alike, by their names where the visit has several lawns", () => {
+  const seeding = { date: day("2026-05-20"), method: "slit", standing: "planned" } as const;
+  const noSeed = labelOf("Pre", says("seeding-after", { intervals: [{ method: "any", until: { anchor: "calendar-month", months: 4 } }] }));
+  const own = [{ key: "1", products: [appliedOf(noSeed)] }];
+  const said = (...lawns: readonly LawnToCareFor[]) => groupsOf(...lawns).flatMap(({ timeline }) => timeline.findings.filter(({ rule }) => rule === "seeding-too-soon-after").map(({ what }) => what));
+  const seeded = (name: string) => lawn(name, { own, seedings: [seeding] });
+  expect(said(seeded("Front"), seeded("Side"), lawn("Back", { own }))).toEqual(["Seeding of Front and Side (slit) is planned for Wednesday, May 20, 2026, too soon after Pre."]);
+  expect(said(seeded("Front"), lawn("Back", { own: [{ key: "2", products: [appliedOf(FEED)] }] }))).toEqual(["Seeding of Front (slit) is planned for Wednesday, May 20, 2026, too soon after Pre."]);
+  expect(said(seeded("Front"), lawn("Yard", { own: [] }))).toEqual(["Seeding (slit) is planned for Wednesday, May 20, 2026, too soon after Pre."]);
+});
+
 test("the first refusal is handed on", () => {
   expect(refusalOf(aftercareOfLawns([lawn("Front")], { ...SETTING, timeZone: "Mars/Olympus" })).sentence).toContain("Mars/Olympus");
 });

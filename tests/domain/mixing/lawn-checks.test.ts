@@ -3,6 +3,7 @@ import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { checkLawns } from "#domain/mixing/lawn-checks";
 import { type ConstraintOf } from "#domain/label/aftercare-constraint";
 import { type TicketTreatment } from "#domain/mixing/ticket-question";
+import { type LawnSeeding } from "#domain/properties/lawn-seeding";
 import { BARRIER, FEED, holdsOf, IRON, LAWN, QUESTION, type rulesOf, ticketOf, withFeed } from "../../support/ticket";
 
 const count = (rule: string, question: Parameters<typeof rulesOf>[0]) => ticketOf(question).findings.filter((finding) => finding.rule === rule).length;
@@ -34,21 +35,25 @@ test("one product planned twice on a lawn holds, once; on two lawns it does not"
 test("new sod wants a look where the label keeps its product off new seed that long", () => {
   const withSeed = { ...BARRIER.use.aftercare.facts, "seeding-before": { kind: "seeding-before", within: { anchor: "calendar-day", days: 60 }, labelWords: "Not on new seed for 60 days.", basis: "label", source: "label of Barrier Nine" } } as const;
   const barrier = { ...BARRIER, use: { ...BARRIER.use, aftercare: { ...BARRIER.use.aftercare, facts: withSeed } } };
-  const laid = (day: string, establishedBy: "seed" | "sod" | "unknown" = "sod", treatment: TicketTreatment = barrier) =>
-    count("new-sod", { lawns: [{ ...LAWN, establishedBy, establishedOn: day as CalendarDate }], treatments: [treatment] });
+  const on = (day: string, standing: "done" | "planned" = "done") => ({ date: day as CalendarDate, standing });
+  const found = (seeding: LawnSeeding, treatment: TicketTreatment = barrier) => count("new-sod", { lawns: [{ ...LAWN, seedings: [seeding] }], treatments: [treatment] });
+  const laid = (day: string) => found({ kind: "sod", ...on(day) });
   expect(laid("2026-02-14")).toBe(1);
   expect(laid("2026-02-13")).toBe(0);
   expect(laid("2026-04-14")).toBe(1);
   expect(laid("2026-04-15")).toBe(0);
-  expect(laid("2026-04-01", "seed")).toBe(0);
-  expect(laid("2026-04-01", "sod", BARRIER)).toBe(0);
+  expect(found({ kind: "new-lawn", method: "unknown", ...on("2026-04-01") })).toBe(0);
+  expect(found({ kind: "sod", ...on("2026-04-01") }, BARRIER)).toBe(0);
+  const said = (standing: "done" | "planned") => checkLawns({ ...QUESTION, lawns: [{ ...LAWN, seedings: [{ kind: "sod", ...on("2026-04-11", standing) }] }], treatments: [barrier] });
+  expect(said("done").find(({ rule }) => rule === "new-sod")?.what).toBe("The sod of Front was laid 3 days ago.");
+  expect(said("planned").find(({ rule }) => rule === "new-sod")?.what).toBe("Sod is planned for Front, 3 days before this work.");
 });
 
 test("how long sod is new follows the label's words about seed: days, hours, or so many mowings", () => {
   const laid = (established: string, within: ConstraintOf<"seeding-before">["within"]) => {
     const withSeed = { ...BARRIER.use.aftercare.facts, "seeding-before": { kind: "seeding-before", within, labelWords: "Not on new seed.", basis: "label", source: "label of Barrier Nine" } } as const;
     const barrier = { ...BARRIER, use: { ...BARRIER.use, aftercare: { ...BARRIER.use.aftercare, facts: withSeed } } };
-    return count("new-sod", { lawns: [{ ...LAWN, establishedBy: "sod", establishedOn: established as CalendarDate }], treatments: [barrier] });
+    return count("new-sod", { lawns: [{ ...LAWN, seedings: [{ kind: "sod", date: established as CalendarDate, standing: "done" }] }], treatments: [barrier] });
   };
   const days = { anchor: "days", from: "application-start", days: 60 } as const;
   expect([laid("2026-02-14", days), laid("2026-02-13", days)]).toEqual([1, 0]);

@@ -122,3 +122,16 @@ describe("a product after seed", () => {
     expect(rules([seeding("2026-03-02", "done")], [earlierOf(barrier, at("2026-04-10T12:00-05:00"))])).toEqual([]);
   });
 });
+
+test("the lawns of a seeding are named where the visit has several, and one that was only planned is said to be", () => {
+  const waiting = labelOf("Clovergone", says("seeding-before", { within: mowings(2) }));
+  const whatOf = (one: ZoneSeeding, label = barrier) => seedingFindings([appliedOf(label)], [one], CHICAGO).map(({ what }) => what);
+  const [front, both] = [{ lawnNames: ["Front"] }, { lawnNames: ["Front", "Side"] }];
+  expect(whatOf({ ...seeding("2026-06-11", "planned", "slit"), ...front })).toEqual(["Seeding of Front (slit) is planned for Thursday, Jun 11, 2026, too soon after Barrier PE."]);
+  expect(whatOf({ ...seeding("2026-03-02", "done"), ...both })).toEqual(["Barrier PE comes too soon after the seeding of Front and Side on Monday, Mar 2, 2026."]);
+  expect(whatOf(seeding("2026-03-02", "planned"))).toEqual(["Barrier PE comes too soon after the planned seeding of Monday, Mar 2, 2026."]);
+  expect(whatOf(seeding("2026-04-30", "done"), waiting)).toEqual(["Clovergone comes too soon after the seeding of Thursday, Apr 30, 2026."]);
+  const notCounted = ", and how often it has been mowed since is not on file.";
+  expect(whatOf({ ...seeding("2026-04-01", "done"), ...both }, waiting)).toEqual([`Front and Side were seeded on Wednesday, Apr 1, 2026${notCounted}`]);
+  expect(whatOf({ ...seeding("2026-04-01", "planned"), ...front }, waiting)).toEqual([`Front was to be seeded on Wednesday, Apr 1, 2026${notCounted}`]);
+});

@@ -1,12 +1,15 @@
 import { expect, test } from "vitest";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
+import { type LawnSeeding, type SeedingKind, type SeedingStanding } from "#domain/properties/lawn-seeding";
 import { gradeOf } from "#domain/turf/nutrients";
 import { checkNutrientLaw, isFertilizer, type LawnUnderLaw, monthsBefore, type NutrientLawQuestion } from "#domain/rules/nutrient-law";
 import { ILLINOIS } from "#domain/rules/packs/illinois";
 import { INDIANA } from "#domain/rules/packs/indiana";
 
 const day = (text: string) => text as CalendarDate;
-const LAWN: LawnUnderLaw = { name: "Front", soilTests: [], establishedOn: "unknown" };
+const LAWN: LawnUnderLaw = { name: "Front", soilTests: [], seedings: [] };
+const seeded = ({ date, kind, standing = "done" }: { date: CalendarDate; kind: SeedingKind; standing?: SeedingStanding }): LawnSeeding =>
+  kind === "sod" ? { date, kind, standing } : { date, kind, method: "unknown", standing };
 const STARTER = { name: "Starter", grade: gradeOf("18", "24", "6"), lawns: [LAWN] };
 const FEED = { name: "Feed", grade: gradeOf("32", "0", "0"), lawns: [LAWN] };
 const QUESTION: NutrientLawQuestion = { state: "IL", pack: ILLINOIS, on: day("2026-04-14"), products: [FEED], frozenOrSaturated: "no" };
@@ -58,10 +61,33 @@ test("a product whose analysis nobody has read is taken for a fertilizer", () =>
 });
 
 test("Illinois: a new lawn needs no test in its first two growing seasons, and no product without phosphate does", () => {
-  expect(holdsOnPhosphorus({ establishedOn: day("2025-09-10") })).toBe(false);
-  expect(holdsOnPhosphorus({ establishedOn: day("2024-09-10") })).toBe(true);
-  expect(holdsOnPhosphorus({ establishedOn: day("2026-05-01") })).toBe(true);
+  for (const kind of ["new-lawn", "sod"] as const) {
+    const made = (date: string) => ({ seedings: [seeded({ date: day(date), kind })] });
+    expect(holdsOnPhosphorus(made("2025-09-10"))).toBe(false);
+    expect(holdsOnPhosphorus(made("2024-09-10"))).toBe(true);
+    expect(holdsOnPhosphorus(made("2026-05-01"))).toBe(true);
+  }
   expect(rulesOf({})).not.toContain("hold phosphorus-without-need");
+});
+
+test("Illinois: overseeding makes no old lawn new, done or planned, and takes nothing from a new lawn", () => {
+  const over = seeded({ date: day("2026-04-01"), kind: "overseeding" });
+  expect(holdsOnPhosphorus({ seedings: [over] })).toBe(true);
+  expect(holdsOnPhosphorus({ seedings: [{ ...over, standing: "planned" }] })).toBe(true);
+  const old = seeded({ date: day("2019-09-10"), kind: "new-lawn" });
+  expect(holdsOnPhosphorus({ seedings: [over, old] })).toBe(true);
+  expect(holdsOnPhosphorus({ seedings: [over, seeded({ date: day("2025-09-10"), kind: "new-lawn" })] })).toBe(false);
+});
+
+test("Illinois: a new lawn that is only planned lifts no hold, and the hold says what does", () => {
+  const toDoOf = (seedings: readonly LawnSeeding[]) => {
+    const found = checkNutrientLaw({ ...QUESTION, products: [{ ...STARTER, lawns: [{ ...LAWN, seedings }] }] }).find(({ rule }) => rule === "phosphorus-without-need");
+    return found?.level === "hold" ? found.toDo : undefined;
+  };
+  const planned = seeded({ date: day("2026-04-10"), kind: "sod", standing: "planned" });
+  expect(toDoOf([planned])).toBe("Take a product without phosphate, or test the soil first. Front is planned as a new lawn for Apr 10, 2026: that counts once it is entered as done.");
+  expect(toDoOf([{ ...planned, date: day("2026-04-15") }])).toBe("Take a product without phosphate, or test the soil first.");
+  expect(toDoOf([])).toBe("Take a product without phosphate, or test the soil first.");
 });
 
 test("an analysis that nobody has read is a hold, and a product that is no fertilizer is asked nothing", () => {

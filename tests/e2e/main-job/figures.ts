@@ -59,6 +59,6 @@ export function minutesForQuarterInch(depths: readonly number[], ranMinutes: num
 }
 
 export const STATIONS = [
-  { name: "Front spray heads", lawn: "A Front", depths: [0.2, 0.24, 0.28], ranMinutes: 20 },
-  { name: "Back rotors", lawn: "B Back", depths: [0.14, 0.15, 0.16], ranMinutes: 15 },
+  { name: "Front spray heads", lawn: "A Front", depths: [0.2, 0.24, 0.28, 0.24], ranMinutes: 20 },
+  { name: "Back rotors", lawn: "B Back", depths: [0.14, 0.15, 0.16, 0.15], ranMinutes: 15 },
 ] as const;

@@ -1,7 +1,7 @@
 import { type LawnOnFile, type StationOnFile, type WaterEdgeOnFile } from "#application/properties/read-property";
 import { formatShortDate } from "#domain/foundation/calendar-date";
 import { invariant } from "#domain/foundation/invariant";
-import { depthPerHour } from "#domain/properties/catch-cans";
+import { depthPerHour } from "#domain/equipment/station-test";
 import { formatQuantityIn } from "#domain/quantities/format-quantity";
 import { type Quantity } from "#domain/quantities/quantity";
 import { measureArea } from "#domain/turf/field-area";

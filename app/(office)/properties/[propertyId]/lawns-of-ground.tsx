@@ -1,3 +1,4 @@
+import { evennessWords } from "#domain/equipment/station-test";
 import { clockWordsInFull } from "#domain/foundation/clock-words";
 import { type PropertyOnFile } from "#application/properties/read-property";
 import { squareFeetWords } from "#domain/properties/area-words";
@@ -10,6 +11,7 @@ import { Row } from "#ui/row";
 import { Stack } from "#ui/stack";
 import { Table } from "#ui/table";
 import { PressForm } from "../../../action-form.client";
+import { VisitFinding } from "../../visits/visit-finding";
 import { sayNoWaterAction } from "./action";
 import { grassWords, lawnWaterWords, originWords, rateWords } from "./ground-words";
 
@@ -78,6 +80,7 @@ export function StationsOfGround({ property, mayChange, zoneId }: Props & { read
         columns={[
           { id: "station", head: "Station" },
           { id: "rate", head: "Puts down", align: "figure" },
+          { id: "evenness", head: "Evenness" },
           { id: "waters", head: "Waters" },
           { id: "tested", head: "Tested" },
         ]}
@@ -87,11 +90,15 @@ export function StationsOfGround({ property, mayChange, zoneId }: Props & { read
           cells: {
             station: `${String(station.number)} ${station.name}`,
             rate: rateWords(station),
+            evenness: station.evenness === null ? "" : evennessWords(station.evenness),
             waters: letters(station.zoneIds).join(", "),
             tested: station.test === null ? "Without a catch-can test there are no minutes" : formatShortDate(station.test.testedOn),
           },
         }))}
       />
+      )}
+      {stations.flatMap(({ stationId, evenness }) =>
+        (evenness?.findings ?? []).map((finding) => <VisitFinding key={`${stationId} ${finding.rule}`} finding={finding} />),
       )}
       <KeyValueList pairs={[{ key: "Water may run", value: wateringWords(property) }]} />
       {mayChange && (

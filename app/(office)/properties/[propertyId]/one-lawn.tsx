@@ -25,14 +25,12 @@ interface Props {
 /** Everything of one lawn: its facts, the pieces it was measured in, its water, its soil. */
 export function OneLawn({ property, lawn, mayChange }: Props) {
   const base = `/properties/${property.propertyId}/lawns/${lawn.zoneId}`;
-  const established = lawn.established === null ? "Not on file: taken as an old lawn" : `${lawn.established.by === "seed" ? "Seeded" : "Sodded"} on ${formatShortDate(lawn.established.on)}`;
   return (
     <Stack gap={5}>
       <KeyValueList
         pairs={[
           { key: "Size", value: `${squareFeetWords(lawn.area)}, ${originWords(lawn)}` },
           { key: "Grass", value: grassWords(lawn) },
-          { key: "Established", value: established },
         ]}
       />
       {mayChange && (

@@ -19,6 +19,7 @@ import { OneLawn } from "./one-lawn";
 import { PeopleOfProperty } from "./people-of-property";
 import { PutDown } from "./put-down";
 import { propertyOfPage, type PropertyPageProps, streetOfPage, wordOfSearch } from "./property-of-page";
+import { SeedingsOfGround } from "./seedings-of-ground";
 import { SeenOnGround } from "./seen-on-ground";
 import { ThisYearOnThisGround } from "./this-year";
 import { NextVisit, PromisedAndOpen } from "./visits-of-property";
@@ -33,6 +34,7 @@ const SECTIONS = [
   { id: "this-year", name: "This year on this ground" },
   { id: "put-down", name: "Put down" },
   { id: "seen", name: "Seen on the lawns" },
+  { id: "seed", name: "Seed and sod" },
   { id: "ground", name: "Ground" },
   { id: "people", name: "People" },
 ] as const;
@@ -82,6 +84,9 @@ export default async function PropertyPage(props: PropertyPageProps) {
           </Section>
           <Section id="seen" name="Seen on the lawns">
             <SeenOnGround lawns={lawn === undefined ? property.lawns : [lawn]} />
+          </Section>
+          <Section id="seed" name="Seed and sod">
+            <SeedingsOfGround propertyId={property.propertyId} lawns={lawn === undefined ? property.lawns : [lawn]} mayChange={mayChange} />
           </Section>
           <Section id="ground" name="Ground">
             <Stack gap={6}>

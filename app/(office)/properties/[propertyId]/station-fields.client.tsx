@@ -39,11 +39,12 @@ export function StationFields({ lawns, testOnFile }: Props) {
       <TextField
         label="Depth in each can"
         optional
-        hint={testOnFile ?? "Set out straight-sided cans, run the station, measure the water in each. With commas between; a number alone is inches. Without a test there is no rate."}
+        hint={testOnFile ?? "Set out four straight-sided cans or more, run the station, measure the water in each. With commas between; a number alone is inches, an empty can is 0. Without a test there is no rate."}
         autoComplete="off"
         {...useField("depths")}
       />
-      <TextField label="Minutes it ran" optional inputMode="numeric" autoComplete="off" width="short" {...useField("minutes")} />
+      <TextField label="Minutes it ran" optional hint="Up to 240." inputMode="numeric" autoComplete="off" width="short" {...useField("minutes")} />
+      <TextField label="Wind during the test" optional hint="In mph. Above 5 mph a test says little." inputMode="numeric" autoComplete="off" width="short" {...useField("wind")} />
       <DateField label="Tested on" optional {...useField("testedOn")} />
       <TextField
         label="Longest run at once"

@@ -3,10 +3,8 @@
 import { GRASS_NAMES } from "#domain/turf/grass";
 import { RadioRows } from "#ui/choice-rows";
 import { Columns } from "#ui/columns";
-import { Disclosure } from "#ui/disclosure";
 import { SelectField } from "#ui/select-field";
-import { Stack } from "#ui/stack";
-import { DateField, TextField } from "#ui/text-field";
+import { TextField } from "#ui/text-field";
 import { useChoice, useField } from "../../../action-form.client";
 
 const GRASS_CHOICES = GRASS_NAMES.map((grass) => ({ value: grass, word: grass }));
@@ -23,22 +21,6 @@ export function ZoneFields() {
       </Columns>
       <GrassesKnown />
       <WaterBeside />
-      <Disclosure name="Seeded or sodded on a day that is known">
-        <Stack gap={4}>
-          <SelectField
-            label="Established by"
-            optional
-            chooseWords="Old, or nobody knows"
-            choices={[
-              { value: "seed", word: "Seed" },
-              { value: "sod", word: "Sod" },
-            ]}
-            width="medium"
-            {...useField("establishedBy")}
-          />
-          <DateField label="On" optional hint="Labels count their waiting time from here." {...useField("establishedOn")} />
-        </Stack>
-      </Disclosure>
     </>
   );
 }

@@ -17,7 +17,7 @@ export function AddStationForm({ propertyId, number, lawns }: Props) {
       action={addStationAction}
       schema={addStationSchema}
       fixed={{ propertyId }}
-      values={{ number, depths: "", minutes: "", testedOn: "", longestRun: "" }}
+      values={{ number, depths: "", minutes: "", wind: "", testedOn: "", longestRun: "" }}
       submit="Add the station"
       whilePending="Adding"
     >

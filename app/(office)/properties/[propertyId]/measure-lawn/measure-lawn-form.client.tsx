@@ -23,7 +23,7 @@ export function MeasureLawnForm({ propertyId, shape, place }: Props) {
       fixed={{ propertyId, ...fixed }}
       values={{
         "measure.piece.x": place.x, "measure.piece.y": place.y, "measure.piece.turn": "0", "measure.piece.ends": "widths", "measure.piece.line": "edge",
-        grassesKnown: "looked", waterBeside: "not-known", secondGrass: "", thirdGrass: "", establishedBy: "", establishedOn: "",
+        grassesKnown: "looked", waterBeside: "not-known", secondGrass: "", thirdGrass: "",
       }}
       submit="Add the lawn"
       whilePending="Adding"

@@ -22,10 +22,7 @@ export default async function ChangeLawnPage(props: LawnPageProps) {
         <ChangeLawnForm
           zoneId={lawn.zoneId}
           version={String(lawn.version)}
-          values={{
-            ...{ name: lawn.name, grass, secondGrass, thirdGrass, grassesKnown: lawn.grassesAssumed ? "assumed" : "looked" },
-            ...{ waterBeside: lawn.waterBeside, establishedBy: lawn.established?.by ?? "", establishedOn: lawn.established?.on ?? "" },
-          }}
+          values={{ name: lawn.name, grass, secondGrass, thirdGrass, grassesKnown: lawn.grassesAssumed ? "assumed" : "looked", waterBeside: lawn.waterBeside }}
         />
       </Sheet>
     </>

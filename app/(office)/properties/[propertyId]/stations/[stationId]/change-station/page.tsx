@@ -1,6 +1,7 @@
 import { type Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
+import { evennessWords } from "#domain/equipment/station-test";
 import { formatShortDate } from "#domain/foundation/calendar-date";
 import { PageHead } from "#ui/page-head";
 import { Sheet } from "#ui/sheet";
@@ -21,7 +22,7 @@ export default async function ChangeStationPage(props: StationPageProps) {
   const { stationId } = await props.params;
   const station = property.stations.find((each) => each.stationId === stationId);
   if (station === undefined) notFound();
-  const { number, name, test, longestRunMinutes, zoneIds } = station;
+  const { number, name, test, evenness, longestRunMinutes, zoneIds } = station;
   return (
     <>
       <PageHead above={<Link href={`/properties/${property.propertyId}`}>{property.street}</Link>} title={`Station ${String(number)} ${name}`} />
@@ -30,9 +31,9 @@ export default async function ChangeStationPage(props: StationPageProps) {
           stationId={stationId}
           version={String(station.version)}
           lawns={property.lawns.map((lawn) => ({ zoneId: lawn.zoneId, words: `${lawn.letter} ${lawn.name}` }))}
-          {...(test === null ? {} : { testOnFile: `On file: ${rateWords(station)}, tested on ${formatShortDate(test.testedOn)}. A new test takes its place; left empty, it stays.` })}
+          {...(test === null ? {} : { testOnFile: `On file: ${rateWords(station)}, ${evenness === null ? "" : `${evennessWords(evenness)}, `}tested on ${formatShortDate(test.testedOn)}. A new test takes its place; left empty, it stays.` })}
           values={{
-            ...{ number: String(number), name, depths: "", minutes: "", testedOn: "" },
+            ...{ number: String(number), name, depths: "", minutes: "", wind: "", testedOn: "" },
             longestRun: longestRunMinutes === null ? "" : String(longestRunMinutes),
             ...Object.fromEntries(zoneIds.map((zoneId) => [`waters.${zoneId}`, "yes"])),
           }}
