@@ -18,7 +18,7 @@ function sourceOf({ basis }: ReasonAuthority): FindingSource {
 /**
  * What the forecast highs of a day and the days after say of a visit: a label's limit at or under the day's high is a hold
  * that nobody may answer. A limit on the hours afterwards is held against the highs of the days that it reaches, and
- * holds, undecided, only while one of them is not entered. Without a forecast a label's limit can't be judged and holds.
+ * holds, undecided, only while one of them is not entered. A lowest temperature that the high does not reach holds as well. Without a forecast a label's limit can't be judged and holds.
  * What the house itself takes care of in heat is said beside it. Refuses what is no temperature of outdoor air.
  */
 export function checkHeat(question: TicketQuestion): Outcome<readonly Finding[]> {
@@ -42,6 +42,9 @@ function heldBy(reason: HourReason, limits: WeatherLimits | undefined, following
 }
 
 function saidOf(reason: HourReason, product: string, limits: WeatherLimits | undefined, followingHighsF: readonly EnteredHigh[]): Pick<Finding, "rule" | "source" | "what" | "toDo"> {
+  if (reason.rule === "temperature-low") {
+    return { rule: "too-cold", source: sourceOf(reason), what: `Too cold for ${product} that day.`, toDo: "Move it to a warmer day, or leave it out of this visit." };
+  }
   if (!reason.isUndecided) {
     const what = reason.rule === "temperature-ahead" ? `Too hot for ${product} soon after that day.` : `Too hot for ${product} that day.`;
     return { rule: "too-hot", source: sourceOf(reason), what, toDo: "Move it to a cooler day, or leave it out of this visit." };

@@ -2,6 +2,7 @@ import { type CalendarDate, addDays, formatShortDate } from "#domain/foundation/
 import { type Outcome, accept } from "#domain/foundation/outcome";
 import { type RangeCheck, refuseOutOfRange } from "#domain/turf/physical-range";
 import { type Authority, type TemperatureAheadLimit, type WeatherLimits, type WeatherMix, stated } from "#domain/weather/spray-limits";
+import { passesTemperature } from "#domain/weather/product-hour";
 import { type HourReason, closedBy, shown, undecidedBy, unreadLimit } from "#domain/weather/spray-reasons";
 
 /** A high of a day that somebody entered, or did not. */
@@ -21,7 +22,7 @@ export interface ForecastHighs {
 export interface DayByForecastHigh {
   readonly date: CalendarDate;
   readonly mixId: string;
-  readonly verdict: "hold" | "no-hold-by-heat";
+  readonly verdict: "hold" | "no-hold-by-temperature";
   readonly reasons: readonly HourReason[];
 }
 
@@ -31,7 +32,7 @@ const ONE_DAY_HOURS = 24;
  * Holds a mix for a day when a product's highest temperature is at or under the forecast high: somewhere in
  * the day the limit may be met, and nothing says when. A highest temperature that nobody has read holds too.
  * A limit on the hours that follow is held against the days after as well: the work may end as late as midnight, so 24 h
- * reach through the next day. A day in its reach whose high is not known holds, undecided, and is named.
+ * reach through the next day. A lowest temperature that not even the high reaches holds. A day in its reach whose high is not known holds, undecided, and is named.
  * With hourly values for the day the hours decide instead (judgeSprayDay).
  * Refuses what is no temperature of outdoor air.
  */
@@ -44,7 +45,7 @@ export function judgeDayByForecastHigh(highs: ForecastHighs, mixes: readonly Wea
   return accept(
     mixes.map((mix) => {
       const reasons = mix.products.flatMap((product) => reasonsOf(product, highs));
-      return { date: highs.date, mixId: mix.mixId, verdict: reasons.length > 0 ? "hold" : "no-hold-by-heat", reasons };
+      return { date: highs.date, mixId: mix.mixId, verdict: reasons.length > 0 ? "hold" : "no-hold-by-temperature", reasons };
     }),
   );
 }
@@ -58,7 +59,7 @@ function dateAfter({ date }: ForecastHighs, index: number): string {
   return formatShortDate(addDays(date, index + 1));
 }
 
-function reasonsOf({ productName, highestTemperature, highestTemperatureAhead }: WeatherLimits, highs: ForecastHighs): readonly HourReason[] {
+function reasonsOf({ productName, lowestTemperature, highestTemperature, highestTemperatureAhead }: WeatherLimits, highs: ForecastHighs): readonly HourReason[] {
   const limits = [highestTemperature, highestTemperatureAhead];
   const unread = limits.includes("unknown") ? [unreadLimit("temperature-high", productName, "highest temperature")] : [];
   const passed = limits
@@ -71,7 +72,13 @@ function reasonsOf({ productName, highestTemperature, highestTemperatureAhead }:
   const ahead = stated(highestTemperatureAhead)
     .filter(({ limitF }) => limitF > highs.forecastHighF)
     .flatMap((limit) => reasonsAhead(productName, limit, highs));
-  return [...unread, ...passed, ...ahead];
+  const cold = stated(lowestTemperature)
+    .filter((limit) => passesTemperature("temperature-low", limit, highs.forecastHighF))
+    .map((limit) => {
+      const sentence = `The forecast high is ${shown(highs.forecastHighF)} °F; the lowest temperature for ${productName} is ${shown(limit.limitF)} °F, and no hour of the day reaches it.`;
+      return closedBy("temperature-low", limit, sentence, productName);
+    });
+  return [...unread, ...passed, ...ahead, ...cold];
 }
 
 /** How many days after its own a limit on the hours afterwards reaches into: the work may end at midnight. */

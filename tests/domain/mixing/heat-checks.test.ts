@@ -73,3 +73,12 @@ describe("a limit over two days and more is decided by the entered highs", () =>
     expect(toDo(96, [70, 71, "not-entered"])).toMatch(/^Enter the highs/u);
   });
 });
+
+test("a day whose high stays under the label's lowest temperature is too cold, whatever the hours are", () => {
+  const lowestTemperature = { limitF: 50, reaching: "allowed", basis: "label", source: "label of Harrowgate 32" } as const;
+  const cold = { ...FEED, use: { ...FEED.use, weather: { ...FEED.use.weather, lowestTemperature } } };
+  const rules = (forecastHighF: number) => ticketOf({ forecastHighF, treatments: [cold] }).findings.filter(({ level }) => level === "hold").map(({ rule }) => rule);
+  expect(rules(38)).toContain("too-cold");
+  expect(rules(50)).not.toContain("too-cold");
+  expect(ticketOf({ forecastHighF: 38, treatments: [cold] }).findings.find(({ rule }) => rule === "too-cold")).toMatchObject({ answerableBy: "nobody", source: "label", what: "Too cold for Harrowgate 32 that day." });
+});

@@ -33,12 +33,12 @@ describe("a limit on the hours that follow (not if above 85 °F is forecast with
         sentence: "The forecast high of Jul 11, 2026 is 85 °F; Alpha must not see more than 85 °F within 24 h.",
       },
     ]);
-    expect(judge(80, ahead(24), [84])?.verdict).toBe("no-hold-by-heat");
-    expect(judge(80, ahead(24), [84, 95])?.verdict).toBe("no-hold-by-heat");
+    expect(judge(80, ahead(24), [84])?.verdict).toBe("no-hold-by-temperature");
+    expect(judge(80, ahead(24), [84, 95])?.verdict).toBe("no-hold-by-temperature");
   });
   test("the reach counts from midnight, whole days upwards", () => {
-    expect([0, 1, 24, 25, 48, 49].map((withinHours) => judge(80, ahead(withinHours), [80, 80])?.verdict)).toEqual(["no-hold-by-heat", "no-hold-by-heat", "no-hold-by-heat", "no-hold-by-heat", "no-hold-by-heat", "hold"]);
-    expect([0, 1, 24, 25].map((withinHours) => judge(80, ahead(withinHours), [])?.verdict)).toEqual(["no-hold-by-heat", "hold", "hold", "hold"]);
+    expect([0, 1, 24, 25, 48, 49].map((withinHours) => judge(80, ahead(withinHours), [80, 80])?.verdict)).toEqual(["no-hold-by-temperature", "no-hold-by-temperature", "no-hold-by-temperature", "no-hold-by-temperature", "no-hold-by-temperature", "hold"]);
+    expect([0, 1, 24, 25].map((withinHours) => judge(80, ahead(withinHours), [])?.verdict)).toEqual(["no-hold-by-temperature", "hold", "hold", "hold"]);
     expect(judge(80, ahead(48), [80])?.reasons[0]?.sentence).toContain("The forecast high of Jul 12, 2026 is not known");
     expect(judge(80, ahead(48), [80, 90])?.reasons).toMatchObject([{ isUndecided: false }]);
   });
@@ -48,7 +48,7 @@ describe("a limit on the hours that follow (not if above 85 °F is forecast with
     expect([0, 1, 24, 25, 72].map((withinHours) => daysAheadOf({ withinHours }))).toEqual([0, 1, 1, 2, 3]);
   });
   test("a day that is too hot itself asks for no other", () => expect(judge(90, ahead(24))?.reasons).toMatchObject([{ rule: "temperature-high", isUndecided: false }]));
-  test("a limit on the day alone asks for no other", () => expect(judge(80)?.verdict).toBe("no-hold-by-heat"));
+  test("a limit on the day alone asks for no other", () => expect(judge(80)?.verdict).toBe("no-hold-by-temperature"));
   test.each([Number.NaN, 300])("a next high of %d is refused", (high) => {
     expect(refusalOf(judgeDayByForecastHigh({ date, forecastHighF: 80, followingHighsF: [high] }, []))).toMatchObject({
       field: "followingHighsF",
@@ -60,8 +60,8 @@ describe("a limit on the hours that follow (not if above 85 °F is forecast with
 describe("a day with a forecast high only", () => {
   test("a limit at or under the high holds the day", () => {
     expect([89, 89.9, 90, 96].map((high) => judge(high)?.verdict)).toEqual([
-      "no-hold-by-heat",
-      "no-hold-by-heat",
+      "no-hold-by-temperature",
+      "no-hold-by-temperature",
       "hold",
       "hold",
     ]);
@@ -81,20 +81,20 @@ describe("a day with a forecast high only", () => {
   });
   test("a limit on the hours that follow holds by the day itself, and granular products have limits as well", () => {
     expect(judge(85, ahead(24, "granular"))?.verdict).toBe("hold");
-    expect(judge(84, ahead(24, "granular"), [84])?.verdict).toBe("no-hold-by-heat");
+    expect(judge(84, ahead(24, "granular"), [84])?.verdict).toBe("no-hold-by-temperature");
   });
   test("a limit that nobody has read holds, no limit never does", () => {
     expect(judge(40, mixOf({ highestTemperature: "unknown" }))).toMatchObject({
       verdict: "hold",
       reasons: [{ isUndecided: true }],
     });
-    expect(judge(110, mixOf())?.verdict).toBe("no-hold-by-heat");
+    expect(judge(110, mixOf())?.verdict).toBe("no-hold-by-temperature");
   });
   test("each mix is answered by itself", () => {
     const answers = valueOf(judgeDayByForecastHigh({ date, forecastHighF: 92, followingHighsF: [] }, [ninety, mixOf({}, "granular")]));
     expect(answers.map(({ mixId, verdict }) => `${mixId} ${verdict}`)).toEqual([
       "spray hold",
-      "granular no-hold-by-heat",
+      "granular no-hold-by-temperature",
     ]);
   });
   test("a hotter day never lifts a hold", () => {
@@ -107,4 +107,13 @@ describe("a day with a forecast high only", () => {
   test.each([Number.NaN, 300])("a high of %d is refused", (forecastHighF) => {
     expect(refusalOf(judgeDayByForecastHigh({ date, forecastHighF, followingHighsF: [] }, [ninety])).field).toBe("forecastHighF");
   });
+});
+
+test("a lowest temperature that the day's high does not reach holds the day, and one that it reaches leaves it", () => {
+  const fifty = (reaching: "allowed" | "forbidden") => mixOf({ lowestTemperature: { limitF: 50, reaching, ...label } });
+  expect(judge(38, fifty("allowed"))).toMatchObject({
+    verdict: "hold",
+    reasons: [{ rule: "temperature-low", isUndecided: false, sentence: "The forecast high is 38 °F; the lowest temperature for Alpha is 50 °F, and no hour of the day reaches it." }],
+  });
+  expect([judge(49.9, fifty("allowed")), judge(50, fifty("allowed")), judge(50, fifty("forbidden")), judge(50.1, fifty("forbidden"))].map((found) => found?.verdict)).toEqual(["hold", "no-hold-by-temperature", "hold", "no-hold-by-temperature"]);
 });
