@@ -4,6 +4,7 @@ import { type LatestCalibration, latestByOperator } from "#domain/equipment/oper
 import { type CalibratedBasis } from "#domain/equipment/rate-on-file";
 import { type HouseSettings } from "#domain/company/house-settings";
 import { calendarDateIn } from "#domain/foundation/calendar-date";
+import { invariant } from "#domain/foundation/invariant";
 import { fromAmount, type Quantity } from "#domain/quantities/quantity";
 import { type Rate, rateFromAmounts } from "#domain/quantities/rate";
 import { type NominalOnFile, storedNominal } from "#application/equipment/nominal-of-form";
@@ -108,10 +109,7 @@ export async function calibrationsOnFile(work: Work, gear: readonly EquipmentOnF
     doneOn: calendarDayOf(row.madeOn),
     equipment: { id: row.equipmentId, name: nameOfGear.get(row.equipmentId) ?? "" },
     operator: { id: row.operatorId, name: nameOfPerson.get(row.operatorId) ?? "" },
-    setup:
-      row.productId === null
-        ? { kind: "sprayer", tip: { id: row.tip ?? "", name: row.tip ?? "" }, pressurePsi: row.pressurePsi ?? Number.NaN }
-        : { kind: "spreader", product: { id: row.productId, name: nameOfProduct.get(row.productId) ?? "" } },
+    setup: row.productId === null ? sprayerSetup(row) : { kind: "spreader", product: { id: row.productId, name: nameOfProduct.get(row.productId) ?? "" } },
     figures: {
       calibrationId: row.calibrationId,
       rate: rateFromAmounts(row.rateBasis as CalibratedBasis, row.rateAmount, row.ratePer),
@@ -120,6 +118,11 @@ export async function calibrationsOnFile(work: Work, gear: readonly EquipmentOnF
       inputs: row.inputs,
     },
   }));
+}
+
+function sprayerSetup({ tip, pressurePsi }: { readonly tip: string | null; readonly pressurePsi: number | null }): CalibrationOnFile["setup"] {
+  invariant(tip !== null && pressurePsi !== null, "a sprayer is calibrated with a tip at a pressure");
+  return { kind: "sprayer", tip: { id: tip, name: tip }, pressurePsi };
 }
 
 /** Each operator's latest calibration of one piece of gear with its standing today, by the company's settings. */
