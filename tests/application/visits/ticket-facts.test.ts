@@ -112,7 +112,7 @@ test("the labels and names are of what is planned, gear and calibrations of the 
   expect(facts.labels.get(day.ironId)?.confirmed?.facts.form).toBe("liquid");
   expect([facts.productOf.get(day.feedId)?.countedBy, facts.productOf.get(day.ironId)?.countedBy]).toEqual(["mass", "volume"]);
   expect(facts.gear.map(({ equipmentId }) => equipmentId).toSorted()).toEqual([day.sprayerId, day.spreaderId].toSorted());
-  expect(facts.calibrations).toHaveLength(3);
+  expect(facts.calibrations).toHaveLength(4);
   expect(facts.tools).toEqual([{ name: "Scale", mark: exactly("lb", "0.25") }, { name: "Cup", mark: exactly("fl oz", "0.5") }]);
   expect(facts.personOf.get(company.owner.personId)).toBe(company.owner.name);
 });
