@@ -129,7 +129,7 @@ const ROOM_OF_SHARES_UNITS = 100n;
 /** What is held against a label: what was used, less the room. */
 function lessRoom(amount: ProductAmount): ProductAmount {
   const least = amount.amount - ROOM_OF_SHARES_UNITS;
-  return fromAmount(amount.dimension, least < 0n ? 0n : least) as ProductAmount;
+  return fromAmount(amount.dimension, least < 0n ? 0n : least);
 }
 
 interface Limit {
