@@ -7,6 +7,19 @@ import { parseCalendarDate } from "#domain/foundation/calendar-date";
 
 /** Control characters and halves of surrogate pairs: nobody types them, and the database refuses some of them. */
 const UNWRITABLE = /[\p{Cc}\p{Cs}]/u;
+/** The same in text of several lines, whose ends are no mistake. */
+const UNWRITABLE_IN_LINES = /\p{Cs}|[^\P{Cc}\r\n\t]/u;
+const LEAVE_OUT = "Leave out line breaks and other control characters.";
+
+/** Whether a text has characters that can't be kept; in a text of lines their ends are none. */
+export function isWritable(text: string, as: "line" | "lines"): boolean {
+  return !(as === "line" ? UNWRITABLE : UNWRITABLE_IN_LINES).test(text);
+}
+
+/** A line of text that may be left empty, kept as it was typed: empty stays empty. */
+export function lineAsTyped(ask: string, longest: number) {
+  return z.string(ask).trim().max(longest, `At most ${String(longest)} characters.`).refine((text) => isWritable(text, "line"), LEAVE_OUT);
+}
 
 /** A line of text that must be there. */
 export function requiredLine(what: string, longest = 200) {
@@ -15,7 +28,7 @@ export function requiredLine(what: string, longest = 200) {
     .trim()
     .min(1, `Give ${what}.`)
     .max(longest, `At most ${String(longest)} characters.`)
-    .refine((text) => !UNWRITABLE.test(text), "Leave out line breaks and other control characters.");
+    .refine((text) => isWritable(text, "line"), LEAVE_OUT);
 }
 
 /** A line of text that may be left empty; empty becomes null. */
@@ -24,7 +37,7 @@ export function optionalLine(longest = 200) {
     .string("Write a line of text, or leave it empty.")
     .trim()
     .max(longest, `At most ${String(longest)} characters.`)
-    .refine((text) => !UNWRITABLE.test(text), "Leave out line breaks and other control characters.")
+    .refine((text) => isWritable(text, "line"), LEAVE_OUT)
     .transform((text) => (text === "" ? null : text));
 }
 

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { nozzleSizes } from "#domain/equipment/nozzle";
 import { CAUGHT_LIQUIDS } from "#domain/equipment/caught-liquid";
-import { requiredLine } from "#application/field.schema";
+import { lineAsTyped, requiredLine } from "#application/field.schema";
 import { calibrationFields } from "#application/equipment/calibration-fields.schema";
 import { typedAmount, typedAmounts, typedPressure, typedSeconds, typedSecondsList } from "#application/equipment/typed-field.schema";
 
@@ -10,7 +10,7 @@ const setup = {
   tip: requiredLine("the tip, as it is written on it", 80),
   pressurePsi: typedPressure("the pressure in psi"),
   liquid: z.enum(CAUGHT_LIQUIDS, "Say what was caught.").optional(),
-  sprayDensity: z.string("Give the density of the spray, or leave it empty.").trim().max(60, "At most 60 characters.").optional(),
+  sprayDensity: lineAsTyped("Give the density of the spray, or leave it empty.", 60).optional(),
 };
 
 const flow = {

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { nozzleSizes } from "#domain/equipment/nozzle";
 import { SPRAYER_KINDS, SPREADER_KINDS } from "#domain/equipment/equipment-kind";
-import { idField, requiredLine } from "#application/field.schema";
+import { idField, lineAsTyped, requiredLine } from "#application/field.schema";
 import { optionalAmount, optionalBagSettings, optionalMinutes, optionalPressure, optionalSpeed, optionalTipDroplets, optionalVolumeOrZero, typedAmount } from "#application/equipment/typed-field.schema";
 
 const fieldsOfBoth = {
@@ -15,7 +15,7 @@ export const DEFLECTOR_ANSWERS = ["yes", "no", "nobody-looked"] as const;
 
 /** What stands in for a sprayer's calibration; all of it may stay empty, and then nothing stands in. */
 export const nominalSprayerFields = {
-  tip: z.string("Give the tip, or leave it empty.").trim().max(80, "At most 80 characters."),
+  tip: lineAsTyped("Give the tip, or leave it empty.", 80),
   tipSize: z.union([z.literal(""), z.enum(Object.keys(nozzleSizes))], "Choose the size of the tip, or leave it open."),
   tipFlow: optionalAmount("what the tip gives in a minute, such as 1.5 gal", "volume"),
   tipFlowPsi: optionalPressure("the pressure of that flow in psi"),

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { isWritable } from "#application/field.schema";
 import { readBagSettings } from "#domain/equipment/bag-settings";
 import { readTipDroplets } from "#domain/equipment/tip-droplets";
 import { readAmount, readLines, readMinutes, readPressure, readSeconds, readSpeed } from "#domain/equipment/typed-test";
@@ -21,6 +22,10 @@ function typedField(what: string, longest: number, isOptional: boolean, read: (t
     .check((context) => {
       const text = context.value;
       if (text === "" && isOptional) return;
+      if (!isWritable(text, "lines")) {
+        context.issues.push({ code: "custom", input: text, message: "Leave out control characters." });
+        return;
+      }
       const outcome = text === "" ? undefined : read(text);
       if (outcome?.ok === true) return;
       context.issues.push({ code: "custom", input: text, message: outcome?.refusal.sentence ?? ask });
