@@ -22,6 +22,7 @@ import { lookAtLawns } from "#application/visits/look-at-lawns";
 import { listVisits } from "#application/visits/list-visits";
 import { readVisit, type VisitOnFile } from "#application/visits/read-visit";
 import { type House } from "#application/use-case";
+import { isSprayer } from "#domain/equipment/equipment-kind";
 import { calendarDateIn, parseCalendarDate } from "#domain/foundation/calendar-date";
 import { formatQuantityIn } from "#domain/quantities/format-quantity";
 import { fromAmount, of } from "#domain/quantities/quantity";
@@ -59,12 +60,14 @@ const TOLD_AT = 16 * 60;
 
 const LEAVES_AT = 7 * 60 + 30;
 const EVENING_BEFORE = 17 * 60;
-/** After the last stop, back at the shop. */
 /** So that pump and hose are not sprayed empty on the last lawn. */
 const MORE_THAN_NEEDED = of("gal", "2.5");
+/** After the last stop, back at the shop. */
 const DIPPED_AT = 17 * 60 + 5;
 const CLEANED_AT = 17 * 60 + 20;
 const FILLED_AT = 7 * 60;
+/** The day before the first of those days. */
+const FIRST_CLEANED_AGO = 45;
 
 /** Sends trucks out on days that have passed and writes down what they did. */
 export async function makePast(seed: PastSeed): Promise<void> {
@@ -74,7 +77,23 @@ export async function makePast(seed: PastSeed): Promise<void> {
     return houseAt(instantOfMinute(date, minute, timeZone));
   };
   must(await setShopPosition(atMinute(60, EVENING_BEFORE), key, { zip: "46341" }));
+  await cleanForTheSeason(seed, atMinute(FIRST_CLEANED_AGO, CLEANED_AT + 10));
   for (const day of DAYS) await makeDay(seed, day, (minute, more = 0) => atMinute(day.daysAgo - more, minute));
+}
+
+/** Before the season's first spray every tank was rinsed out: what it held the year before, nobody would know. */
+async function cleanForTheSeason({ key, dayIn }: PastSeed, house: House): Promise<void> {
+  const { equipment } = must(await listEquipment(house, key, {}));
+  const { people } = must(await listPeople(house, key, {}));
+  const doneBy = people.find(({ name }) => name === "Ray Odum")?.personId ?? "";
+  for (const { equipmentId } of equipment.filter(({ kind }) => isSprayer(kind))) {
+    must(
+      await recordCleanOut(house, key, {
+        requestId: randomUUID(), equipmentId, cleanedOn: dayIn(-FIRST_CLEANED_AGO), cleanedAt: clock(CLEANED_AT), doneById: doneBy,
+        how: "Rinsed three times after the winter, filters and tips washed", rinsateWent: "shop-tank", rinsateVisitId: "", rinsateWhere: "",
+      }),
+    );
+  }
 }
 
 type HouseAtMinute = (minute: number, daysLater?: number) => House;
