@@ -48,7 +48,7 @@ const PRODUCTS: readonly ProductToAdd[] = [
     choices: { "How it is made": "soluble liquid", "Kind of work": "fertilizer", "Stains walks and drives": "yes", ...CHOSEN, ...NO_WORD },
     facts: {
       ...SILENT, ...NO_PESTICIDE, Grade: "6-0-0-10Fe", "Slow-release nitrogen": "none", Density: "10.8 lb per gal", "Name of this use": "Foliar iron", Rate: "1 to 2 fl oz per 1,000 sq ft",
-      "Finished spray": "1 to 2 gal per 1,000 sq ft", "Least time between two applications": "14 days", "Highest temperature": "under 80 \u00B0F", "Highest wind": "10 mph",
+      "Finished spray": "1 to 2 gal per 1,000 sq ft", "Droplet class of the spray": "none", "Least time between two applications": "14 days", "Highest temperature": "under 80 \u00B0F", "Highest wind": "10 mph",
       "Must stay without rain": "12 hours", "People and pets stay off": "until dry", "Must not be watered": "12 hours", "Must be watered in": "none",
       "Rain that spoils it": "any rain within 12 hours", "No mowing after": "24 hours", "Not on new seed for": "none", "No seeding for": "none",
     },
