@@ -3,7 +3,7 @@ import { beginCompany, COMPANY, OWNER } from "./main-job/begin";
 import { importCustomers, LISTED, streetOf } from "./main-job/customers";
 import { checkRegister, checkSecondLook, checkTank, completeVisit, measureTank, recordCleanOut, recordFill, recordFirstCleanOut } from "./main-job/desk";
 import { fitOut } from "./main-job/gear";
-import { measureGround, POND_STREET } from "./main-job/ground";
+import { measureGround, POND_STREET, sayNoWater } from "./main-job/ground";
 import { checkAftercare, checkNitrogen, checkQuantities, issueMixTicket, judgeHeat, receiveMore } from "./main-job/mix-ticket";
 import { printed } from "./main-job/papers";
 import { fillDay, openDay, openVisit, planVisit, sendOut, stopsOf, TASKS } from "./main-job/plan";
@@ -99,6 +99,7 @@ test("the whole job of a season's day, from an empty company to the printed reco
   });
   await test.step("what two labels leave no time for is held by both names", () => planWhatCannotBe(page));
   await test.step("a tank of which nobody knows what it held is cleaned out first", () => recordFirstCleanOut(page, OWNER.name, STREETS.longIron));
+  await test.step("somebody looked: no water beside the lawns of the list", () => sayNoWater(page, [STREETS.longIron, STREETS.shortIron, STREETS.feed]));
   await test.step("mix tickets are issued", async () => {
     for (const [index, street] of [POND_STREET, STREETS.longIron, STREETS.shortIron, STREETS.feed].entries()) await issueMixTicket(page, street, index + 1);
   });

@@ -67,3 +67,12 @@ async function addStation(page: Page, { name, lawn, depths, ranMinutes }: (typeo
   await page.getByRole("button", { name: "Add the station" }).click();
   await expect(page.getByRole("cell", { name: /in per hour/ })).toHaveCount(STATIONS.findIndex((one) => one.name === name) + 1);
 }
+
+/** The lawns of a brought list came without a word on water, which holds where label or law keep a product clear of it. */
+export async function sayNoWater(page: Page, streets: readonly string[]): Promise<void> {
+  for (const street of streets) {
+    await openProperty(page, street);
+    await page.getByRole("button", { name: "Somebody looked: no water beside them" }).click();
+    await expect(page.getByRole("cell", { name: /no water/ }).first()).toBeVisible();
+  }
+}
