@@ -5,9 +5,10 @@ import { compareRational, decimal, multiplyRational, rational, toDecimalString }
 import { US_STATES } from "#domain/company/us-state";
 import { annualNitrogenRangesIn } from "#domain/turf/annual-nitrogen";
 import { slowShareOfNitrogen } from "#domain/turf/nutrients";
-import { type NitrogenCapRule, type PackFact, type RulePack } from "#domain/rules/rule-pack";
+import { type RulePack } from "#domain/rules/rule-pack";
+import { aboveAtOnce, capOf, isAboveCap, type NutrientCap, type NutrientWords, overYear, type YearOfNutrient } from "#domain/mixing/nutrient-caps";
 import { isSpread, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
-import { broughtByTreatments, countedAsQuick, mostNutrient, nitrogenOfVisit, nitrogenOfYear, type NitrogenRate, wholeNitrogen } from "#domain/mixing/year-nitrogen";
+import { broughtByTreatments, countedAsQuick, nitrogenOfVisit, nitrogenOfYear, type NitrogenRate, wholeNitrogen } from "#domain/mixing/year-nitrogen";
 
 /**
  * What is said of nitrogen: the law's most in one application (which is all that goes on a lawn in one visit) and of it
@@ -19,7 +20,7 @@ import { broughtByTreatments, countedAsQuick, mostNutrient, nitrogenOfVisit, nit
 export function checkNitrogen(question: TicketQuestion, pack: RulePack | undefined): readonly Finding[] {
   const caps = capsOf(pack);
   return [
-    ...nitrogenOnLawns(question).flatMap((fed) => [...perApplication(fed, caps), ...perYear(fed, caps), ...aboveRange(fed, question)]),
+    ...nitrogenOnLawns(question).flatMap((fed) => [...perApplication(fed, caps), ...overYear(fed, caps.perYear, WORDS), ...aboveRange(fed, question)]),
     ...question.treatments.flatMap((treatment) => checkSlowShare(treatment, pack)),
   ];
 }
@@ -29,19 +30,14 @@ export function passesNitrogenOfLaw(question: TicketQuestion, pack: RulePack | u
   const caps = capsOf(pack);
   if (caps.perApplication === undefined && caps.quickPerApplication === undefined && caps.perYear === undefined) return false;
   return nitrogenOnLawns(question).some(
-    ({ visit, quick, year }) => isAbove(visit, caps.perApplication) || isAbove(quick, caps.quickPerApplication) || isAbove(year, caps.perYear),
+    ({ visit, quick, year }) => isAboveCap(visit, caps.perApplication) || isAboveCap(quick, caps.quickPerApplication) || isAboveCap(year, caps.perYear),
   );
 }
 
-interface Cap {
-  readonly most: NitrogenRate;
-  readonly citation: string;
-}
-
 interface CapsOfLaw {
-  readonly perApplication: Cap | undefined;
-  readonly quickPerApplication: Cap | undefined;
-  readonly perYear: Cap | undefined;
+  readonly perApplication: NutrientCap | undefined;
+  readonly quickPerApplication: NutrientCap | undefined;
+  readonly perYear: NutrientCap | undefined;
 }
 
 function capsOf(pack: RulePack | undefined): CapsOfLaw {
@@ -52,25 +48,13 @@ function capsOf(pack: RulePack | undefined): CapsOfLaw {
   };
 }
 
-function capOf(fact: PackFact<NitrogenCapRule> | undefined): Cap | undefined {
-  return fact?.onFile === true ? { most: mostNutrient(fact.value), citation: fact.citation } : undefined;
-}
-
-function isAbove(rate: NitrogenRate, cap: Cap | undefined): cap is Cap {
-  return cap !== undefined && compareRates(rate, cap.most) > 0;
-}
-
 /** A lawn that gets nitrogen in the visit. */
-interface FedLawn {
+interface FedLawn extends YearOfNutrient {
   readonly lawn: TicketLawn;
   readonly visit: NitrogenRate;
   /** Of it what counts as quick, and of that what no label states the release of. */
   readonly quick: NitrogenRate;
   readonly notStated: NitrogenRate;
-  /** With what it had in the calendar year before, as far as that can be counted. */
-  readonly year: NitrogenRate;
-  readonly before: NitrogenRate;
-  readonly uncounted: readonly string[];
 }
 
 function nitrogenOnLawns({ treatments, lawns, on }: TicketQuestion): readonly FedLawn[] {
@@ -81,65 +65,29 @@ function nitrogenOnLawns({ treatments, lawns, on }: TicketQuestion): readonly Fe
     if (visit.amount === 0n) return [];
     const had = nitrogenOfYear(lawn, on);
     const before = wholeNitrogen(had.nitrogen);
-    return [{ lawn, visit, quick: countedAsQuick(nitrogen), notStated: nitrogen.notStated, year: addRates(before, visit), before, uncounted: had.missing }];
+    return [{ lawn, lawnName: lawn.name, visit, quick: countedAsQuick(nitrogen), notStated: nitrogen.notStated, year: addRates(before, visit), before, uncounted: had.missing }];
   });
 }
 
-function perApplication({ lawn: { name }, visit, quick, notStated }: FedLawn, caps: CapsOfLaw): readonly Finding[] {
+const WORDS: NutrientWords = { name: "nitrogen", ofWhat: "", toDo: "Lower the rate, or leave the feed out this year." };
+const LOWER_OR_SPLIT = "Lower the rate, or split it over two visits.";
+
+function perApplication({ lawnName, visit, quick, notStated }: FedLawn, caps: CapsOfLaw): readonly Finding[] {
   const { perApplication: ofAll, quickPerApplication: ofQuick } = caps;
-  return [
-    ...(isAbove(visit, ofAll) ? [aboveLaw("nitrogen-above-the-law", `${name} gets more nitrogen in one visit than the law lets it.`, visit, ofAll, name)] : []),
-    ...(isAbove(quick, ofQuick)
-      ? [aboveLaw("quick-nitrogen-above-the-law", `${name} gets more quick nitrogen in one visit than the law lets it.`, quick, ofQuick, name, notStatedWords(notStated))]
-      : []),
-  ];
+  const found: Finding[] = [];
+  if (isAboveCap(visit, ofAll)) {
+    const said = { rule: "nitrogen-above-the-law", what: `${lawnName} gets more nitrogen in one visit than the law lets it.`, toDo: LOWER_OR_SPLIT };
+    found.push(aboveAtOnce(said, { planned: visit, ofWhat: WORDS.ofWhat }, ofAll, lawnName));
+  }
+  if (isAboveCap(quick, ofQuick)) {
+    const said = { rule: "quick-nitrogen-above-the-law", what: `${lawnName} gets more quick nitrogen in one visit than the law lets it.`, toDo: LOWER_OR_SPLIT };
+    found.push(aboveAtOnce(said, { planned: quick, ofWhat: WORDS.ofWhat, more: notStatedWords(notStated) }, ofQuick, lawnName));
+  }
+  return found;
 }
 
 function notStatedWords(notStated: NitrogenRate): string {
   return notStated.amount === 0n ? "" : ` Of ${formatRate(notStated, "us")} no label states the release; it counts as quick.`;
-}
-
-function aboveLaw(rule: string, what: string, planned: NitrogenRate, { most, citation }: Cap, lawnName: string, more = ""): Finding {
-  const [above, limit] = formatRatesApart(planned, most, "us");
-  return hold("license-holder", {
-    rule,
-    source: "law",
-    what,
-    figure: `Planned is ${above}; the law's most is ${limit}.${more}`,
-    toDo: "Lower the rate, or split it over two visits.",
-    citation,
-    about: [lawnName],
-  });
-}
-
-function perYear({ lawn: { name }, year, before, uncounted }: FedLawn, { perYear: cap }: CapsOfLaw): readonly Finding[] {
-  if (cap === undefined) return [];
-  const words = { source: "law", citation: cap.citation, about: [name] } as const;
-  const findings: Finding[] = [];
-  if (uncounted.length > 0) {
-    findings.push(
-      hold("license-holder", {
-        ...words,
-        rule: "nitrogen-of-the-year-undecided",
-        what: `How much nitrogen ${name} had this year can't be counted.`,
-        figure: `${uncounted.join(" ")} The law's most in a year is ${formatRate(cap.most, "us")}.`,
-        toDo: "Enter what is missing, or add up this year's feeds of the lawn before it gets another.",
-      }),
-    );
-  }
-  if (isAbove(year, cap)) {
-    const [above, limit] = formatRatesApart(year, cap.most, "us");
-    findings.push(
-      hold("license-holder", {
-        ...words,
-        rule: "nitrogen-of-the-year-above-the-law",
-        what: `${name} gets more nitrogen in the year than the law lets it.`,
-        figure: `It had ${formatRate(before, "us")} and has ${above} after this visit; the law's most is ${limit}.`,
-        toDo: "Lower the rate, or leave the feed out this year.",
-      }),
-    );
-  }
-  return findings;
 }
 
 /** Above the highest of what is published for the lawn's main grass in the state: advice, and no law. */

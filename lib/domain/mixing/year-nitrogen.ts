@@ -1,7 +1,7 @@
-import { type NitrogenCapRule, type PhosphateCapRule } from "#domain/rules/rule-pack";
 import { NO_NUTRIENT_RATE } from "#domain/turf/nutrients";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
-import { addRates, type Rate, rateOf } from "#domain/quantities/rate";
+import { addRates, type Rate } from "#domain/quantities/rate";
+import { broughtInYear, uncountedOf } from "#domain/mixing/nutrient-caps";
 import { nutrientRatesOf } from "#domain/mixing/delivered";
 import { type NutrientRates, type TicketLawn, type TicketTreatment } from "#domain/mixing/ticket-question";
 
@@ -27,11 +27,6 @@ export function addNitrogen(left: NitrogenByRelease, right: NitrogenByRelease): 
   return { quick: addRates(left.quick, right.quick), slow: addRates(left.slow, right.slow), notStated: addRates(left.notStated, right.notStated) };
 }
 
-/** The most of a nutrient that a law's rule lets down. */
-export function mostNutrient({ poundsPer1000SqFt }: NitrogenCapRule | PhosphateCapRule): NitrogenRate {
-  return rateOf("nutrient-mass-per-area", poundsPer1000SqFt, "lb per 1,000 sq ft");
-}
-
 /** All of it. */
 export function wholeNitrogen({ quick, slow, notStated }: NitrogenByRelease): NitrogenRate {
   return addRates(addRates(quick, slow), notStated);
@@ -51,7 +46,7 @@ export interface CountedNitrogen {
 /** What some products bring together. */
 export function countNitrogen(brought: readonly PastNutrients[]): CountedNitrogen {
   const nitrogen = brought.flatMap((each) => (each.ok ? [nitrogenByRelease(each.value)] : [])).reduce(addNitrogen, NO_NITROGEN);
-  return { nitrogen, missing: [...new Set(brought.flatMap((each) => (each.ok ? [] : [each.refusal.sentence])))] };
+  return { nitrogen, missing: uncountedOf(brought) };
 }
 
 type PastNutrients = TicketLawn["history"][number]["nutrients"];
@@ -73,6 +68,6 @@ export function nitrogenOfVisit({ zoneId }: TicketLawn, brought: readonly Brough
 }
 
 /** What a lawn got in the calendar year of a day, by its history. */
-export function nitrogenOfYear({ history }: TicketLawn, on: CalendarDate): CountedNitrogen {
-  return countNitrogen(history.filter((past) => past.on.slice(0, 4) === on.slice(0, 4)).map(({ nutrients }) => nutrients));
+export function nitrogenOfYear(lawn: TicketLawn, on: CalendarDate): CountedNitrogen {
+  return countNitrogen(broughtInYear(lawn, on));
 }

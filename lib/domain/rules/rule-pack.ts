@@ -50,12 +50,8 @@ export interface WaterDistanceRule {
   readonly otherwise: StatutoryLength;
 }
 
-export interface NitrogenCapRule {
-  readonly poundsPer1000SqFt: string;
-}
-
-/** Of phosphate (P2O5), as labels print it. */
-export interface PhosphateCapRule {
+/** The most of a nutrient: of nitrogen, or of phosphate (P2O5) as labels print it. */
+export interface NutrientCapRule {
   readonly poundsPer1000SqFt: string;
 }
 
@@ -79,15 +75,15 @@ export interface RulePack {
     readonly "record-years": PackFact<number>;
     readonly phosphorus: PackFact<PhosphorusRule>;
     /** Beside the need that a test shows: the most that goes down where it may go down. */
-    readonly "phosphate-per-application": PackFact<PhosphateCapRule>;
-    readonly "phosphate-per-year": PackFact<PhosphateCapRule>;
+    readonly "phosphate-per-application": PackFact<NutrientCapRule>;
+    readonly "phosphate-per-year": PackFact<NutrientCapRule>;
     readonly "distance-to-water": PackFact<WaterDistanceRule>;
     readonly "frozen-or-saturated-ground": PackFact<"forbidden">;
     readonly "hard-surfaces": PackFact<"clean-up-at-once">;
-    readonly "nitrogen-per-application": PackFact<NitrogenCapRule>;
+    readonly "nitrogen-per-application": PackFact<NutrientCapRule>;
     /** Of nitrogen that works at once ("water-soluble"); what a label does not state counts as quick. */
-    readonly "quick-nitrogen-per-application": PackFact<NitrogenCapRule>;
-    readonly "nitrogen-per-year": PackFact<NitrogenCapRule>;
+    readonly "quick-nitrogen-per-application": PackFact<NutrientCapRule>;
+    readonly "nitrogen-per-year": PackFact<NutrientCapRule>;
     readonly "slow-release-share": PackFact<SlowReleaseRule>;
     /** First and last day as month and day, "12-01" to "03-01": the second may be in the next year. */
     readonly "blackout-dates": PackFact<readonly { readonly from: string; readonly until: string }[]>;

@@ -4,9 +4,10 @@ import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { type Outcome } from "#domain/foundation/outcome";
 import { addRates, type Rate, rateIn } from "#domain/quantities/rate";
 import { toNumber } from "#domain/quantities/rational";
-import { type NitrogenCapRule, NOT_ON_FILE, type PackFact, type PhosphateCapRule, type RuleName, type RulePack } from "#domain/rules/rule-pack";
+import { NOT_ON_FILE, type RuleName, type RulePack } from "#domain/rules/rule-pack";
 import { type NutrientRates } from "#domain/mixing/ticket-question";
-import { addNitrogen, mostNutrient, nitrogenByRelease, type NitrogenByRelease, NO_NITROGEN, wholeNitrogen } from "#domain/mixing/year-nitrogen";
+import { capOf } from "#domain/mixing/nutrient-caps";
+import { addNitrogen, nitrogenByRelease, type NitrogenByRelease, NO_NITROGEN, wholeNitrogen } from "#domain/mixing/year-nitrogen";
 import { besideYearlyRange } from "#domain/scheduling/season-nitrogen";
 import { type AnnualNitrogenRange, annualNitrogenRangesIn, annualNitrogenRangesOf } from "#domain/turf/annual-nitrogen";
 import { type Grass } from "#domain/turf/grass";
@@ -117,8 +118,8 @@ const RULE_OF_YEAR = { nitrogen: "nitrogen-per-year", phosphate: "phosphate-per-
 function limitOf(nutrient: LedgerNutrient, pack: RulePack | undefined, state: UsState): YearlyLimit {
   const name = RULE_OF_YEAR[nutrient];
   if (name === undefined) return { kind: "not-kept" };
-  const rule: PackFact<NitrogenCapRule | PhosphateCapRule> | undefined = pack?.facts[name];
-  if (rule?.onFile === true) return { kind: "law", most: mostNutrient(rule.value), citation: rule.citation };
+  const cap = capOf(pack?.facts[name]);
+  if (cap !== undefined) return { kind: "law", ...cap };
   return { kind: "not-on-file", words: `The most ${nutrient} that the law of ${US_STATES[state].name} lets down in a year is ${NOT_ON_FILE}.` };
 }
 
