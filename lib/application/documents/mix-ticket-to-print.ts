@@ -1,12 +1,12 @@
 import { accept, type Outcome } from "#domain/foundation/outcome";
 import { ticketOnPaper } from "#domain/papers/ticket-on-paper";
 import { containersOnHand } from "#application/days/day-facts";
+import { visitOnItsDay } from "#application/days/tank-findings";
 import { businessOnFile, type PaperToPrint } from "#application/documents/issued-papers";
 import { answersOnPaper, frameOfPaper, fromTicket, licenseOnPaper } from "#application/documents/frame-of-paper";
 import { notFound, type UseCaseRefusal } from "#application/refusal";
 import { fromStoredJson } from "#application/stored-json";
 import { isOfPresentPlan, type IssuedTicket, type TicketSnapshot } from "#application/visits/issued-ticket";
-import { ticketsOfVisits } from "#application/visits/visit-ticket";
 import { type Work } from "#application/use-case";
 
 /** One issued mix ticket by its own id. */
@@ -37,7 +37,7 @@ async function truckOnPaper(work: Work, vehicleId: string | null): Promise<strin
 export async function mixTicketToPrint(work: Work, mixTicketId: string): Promise<Outcome<PaperToPrint, UseCaseRefusal>> {
   const issued = await issuedTicketOfId(work, mixTicketId);
   if (issued === undefined) return notFound("mix ticket");
-  const [present] = await ticketsOfVisits(work, [issued.visitId]);
+  const present = await visitOnItsDay(work, issued.visitId);
   const isStale = present?.visit.state === "planned" && !(present.outcome.ok && isOfPresentPlan(issued, present.outcome.value));
   return accept(await ticketPaper(work, issued, isStale));
 }
