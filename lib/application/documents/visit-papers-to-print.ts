@@ -63,7 +63,9 @@ async function noticeOfRecord(work: Work, visit: VisitRow, { number, content, wr
   const done = spanOfRecord(content);
   const aftercare = await aftercareOfRecord(work, visit, done);
   if (!aftercare.ok) return conflict(aftercare.refusal.sentence);
-  const notice = noticeAfter(withoutCompany(frame), lawOfNotice(visit), content, aftercareAsDone(aftercare.value, done, content.timeZone));
+  // A record from long ago, and one whose lawns were taken off since, is read for no aftercare: that is not nothing to do.
+  const steps = aftercare.value.length === 0 ? "not-known" : aftercareAsDone(aftercare.value, done, content.timeZone);
+  const notice = noticeAfter(withoutCompany(frame), lawOfNotice(visit), content, steps);
   return accept(noticePaper(visit, notice, content.applicator.personId));
 }
 

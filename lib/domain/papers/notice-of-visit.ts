@@ -54,8 +54,11 @@ export function noticeBefore({ frame, business, law, customer, address, on, appl
   };
 }
 
-/** The notice after the visit, from the record: what was put down, when and by whom, signed where the record is. */
-export function noticeAfter(frame: NoticeFrame, law: NoticeLaw, content: RecordContent, aftercare: AftercareOnNotice): CustomerNotice {
+/**
+ * The notice after the visit, from the record: what was put down, when and by whom, signed where the record is. Where nobody
+ * can work out what is to be done afterwards any more, the labels' words alone stand on it.
+ */
+export function noticeAfter(frame: NoticeFrame, law: NoticeLaw, content: RecordContent, aftercare: AftercareOnNotice | "not-known"): CustomerNotice {
   const { company, customer, site, applicator, timeZone, treatments, findings, signature } = content;
   const [startedAt, endedAt] = [Date.parse(content.startedAt), Date.parse(content.endedAt)];
   const unread = findings.filter(({ rule }) => rule === "aftercare-fact-missing").flatMap(({ about }) => about);
@@ -70,7 +73,7 @@ export function noticeAfter(frame: NoticeFrame, law: NoticeLaw, content: RecordC
     time: said(spanOnPaper(startedAt, endedAt, timeZone)),
     services: servicesOf(products, (names) => said(names.join(", "))),
     precautions: precautionsOf(products),
-    aftercare,
+    ...(aftercare === "not-known" ? {} : { aftercare }),
     signature: signature === null ? TO_WRITE : said(`${signature}, on the screen, ${momentOnPaper(Date.parse(content.enteredAt), timeZone)}`),
   };
 }

@@ -2,7 +2,7 @@ import { afterAll, beforeAll, expect, test } from "vitest";
 import { noticeToPrint, signPaper, signToPrint } from "#application/documents/visit-papers-to-print";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { valueOf } from "../../support/crew";
-import { inWorkOf } from "../../support/crew-day";
+import { aRecord, inWorkOf } from "../../support/crew-day";
 import { aPrintedDay, type PrintedDay } from "../../support/documents";
 import { openHouse, type TestHouse } from "../../support/house";
 
@@ -29,4 +29,16 @@ test("a state without a sign rule on file has no sign", async () => {
     const asked = { state: "OH", on: "2026-04-14" as CalendarDate, signs: 1, subjectId: at.visit.visitId, about: "Sign", operatorId: null } as const;
     expect(await signPaper(work, asked)).toMatchObject({ ok: false, refusal: { kind: "conflict", sentence: expect.stringContaining("Ohio") as string } });
   });
+});
+
+test("the notice of a record says what is to be done afterwards, and where nobody can work that out any more it says nothing of it", async () => {
+  await aRecord(house, at.company.owner, at.visit);
+  const aftercareOf = () =>
+    inWorkOf(house, at.company, async (work) => {
+      const { data } = valueOf(await noticeToPrint(work, at.visit.visitId));
+      return data.kind === "customer-notice" ? data.paper.aftercare : undefined;
+    });
+  expect((await aftercareOf())?.groups).not.toEqual([]);
+  await house.ask("update zone set removed_at = now() where zone_id in ($1, $2)", [at.visit.frontId, at.visit.backId]);
+  expect(await aftercareOf()).toBeUndefined();
 });
