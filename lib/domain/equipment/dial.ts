@@ -42,6 +42,13 @@ export function dialInWords({ marks, place }: DialPlace): string {
   return words === "1" ? letterAt(whole + 1n) : `${words} of the way from ${letterAt(whole)} to ${letterAt(whole + 1n)}`;
 }
 
+/** Whether two settings are the same place of one dial: "7" and "7.0", "M" and "m". What is no setting of a dial is itself only. */
+export function isSameSetting(left: string, right: string): boolean {
+  const [first, second] = [readDial(left), readDial(right)];
+  if (first === undefined || second === undefined) return left === right;
+  return first.marks === second.marks && compareRational(first.place, second.place) === 0;
+}
+
 /** The order of two settings on the dial, for a list; what is no place on one stands last, by its letters. */
 export function dialOrder(left: string, right: string): number {
   const [first, second] = [readDial(left), readDial(right)];

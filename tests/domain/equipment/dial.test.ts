@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { dialInWords, dialOrder, readDial } from "#domain/equipment/dial";
+import { dialInWords, dialOrder, isSameSetting, readDial } from "#domain/equipment/dial";
 import { compareRational, decimal, rational } from "#domain/quantities/rational";
 
 test.each([
@@ -32,3 +32,14 @@ test("a place is said as it is set", () => {
 test("settings are listed in the order of the dial, others last", () => {
   expect(["10", "open", "9", "7 1/2", "ajar"].toSorted(dialOrder)).toEqual(["7 1/2", "9", "10", "ajar", "open"]);
 });
+
+test.each([
+  ["7", "7.0", true],
+  ["7", "7.5", false],
+  ["M", "m", true],
+  ["M", "N", false],
+  ["1", "A", false],
+  ["half open", "half open", true],
+  ["half open", "wide open", false],
+  ["half open", "7", false],
+])("%s and %s are one setting: %s", (left, right, isSame) => expect(isSameSetting(left, right)).toBe(isSame));

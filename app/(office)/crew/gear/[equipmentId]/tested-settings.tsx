@@ -1,5 +1,5 @@
 import { type CalibrationOnFile } from "#application/equipment/gear-on-file";
-import { dialOrder } from "#domain/equipment/dial";
+import { dialOrder, isSameSetting } from "#domain/equipment/dial";
 import { formatRate } from "#domain/quantities/format-rate";
 import { Section } from "#ui/section";
 import { Stack } from "#ui/stack";
@@ -11,6 +11,7 @@ interface Props {
 }
 
 interface Tested {
+  readonly key: string;
   readonly product: string;
   readonly operator: string;
   readonly settings: readonly CalibrationOnFile[];
@@ -23,8 +24,8 @@ function testedOf(calibrations: readonly CalibrationOnFile[]): readonly Tested[]
     const { setup, operator, figures } = calibration;
     if (setup.kind !== "spreader") continue;
     const key = `${setup.product.id} ${operator.id}`;
-    const before = groups.get(key) ?? { product: setup.product.name, operator: operator.name, settings: [] };
-    const isKnown = before.settings.some((one) => one.figures.setting === figures.setting);
+    const before = groups.get(key) ?? { key, product: setup.product.name, operator: operator.name, settings: [] };
+    const isKnown = before.settings.some((one) => isSameSetting(one.figures.setting ?? "", figures.setting ?? ""));
     groups.set(key, isKnown ? before : { ...before, settings: [...before.settings, calibration] });
   }
   return [...groups.values()].map((group) => ({
@@ -48,8 +49,8 @@ export function TestedSettings({ calibrations }: Props) {
             { id: "operator", head: "By" },
             { id: "settings", head: "Settings, and what they give" },
           ]}
-          rows={tested.map(({ product, operator, settings }) => ({
-            id: `${product} ${operator}`,
+          rows={tested.map(({ key, product, operator, settings }) => ({
+            id: key,
             cells: {
               product,
               operator,
@@ -57,7 +58,7 @@ export function TestedSettings({ calibrations }: Props) {
             },
           }))}
         />
-        <p>From two settings on, a mix ticket reads the setting for its rate off the line between them, never beyond them.</p>
+        <p>From two settings on whose tests are still good, a mix ticket reads the setting for its rate off the line between them, never beyond them.</p>
       </Stack>
     </Section>
   );
