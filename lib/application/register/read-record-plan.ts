@@ -24,13 +24,13 @@ export interface MixToRecord {
   readonly equipmentId: string | null;
 }
 
-/** What a visit's record will ask about: its lawns and its mixes, and the clean-outs that were to be done before and are not on file. */
+/** A visit with what its record will ask about: its lawns and its mixes, and the clean-outs that were to be done before and are not on file. */
 export const readRecordPlan = useCase("register/read-record-plan", readRecordPlanSchema, async (work, { visitId }) => {
   const found = await visitOnFile(work, visitId);
   if (found === undefined) return notFound("visit");
   const plan = await recordPlan(work, found);
   const sprayers = new Map((await equipmentOnFile(work)).filter(({ kind }) => isSprayer(kind)).map(({ name, equipmentId }) => [name, equipmentId]));
-  return accept({ lawns: plan.lawns, mixes: mixesOf(plan, sprayers), cleanOuts: plan.findings.filter(({ rule }) => OF_CLEAN_OUTS.has(rule)) });
+  return accept({ visit: found.visit, record: found.record, lawns: plan.lawns, mixes: mixesOf(plan, sprayers), cleanOuts: plan.findings.filter(({ rule }) => OF_CLEAN_OUTS.has(rule)) });
 });
 
 function mixesOf({ mixes, treatments }: RecordPlan, equipmentIdOf: ReadonlyMap<string, string>): readonly MixToRecord[] {

@@ -12,11 +12,6 @@ import { VisitFinding } from "../visit-finding";
 import { actOfFinding, type PlacesOfVisit } from "../hold-acts";
 import { momentOf } from "./visit-words";
 
-/** Everything that was found of a visit, whether or not its mix ticket could be worked out. */
-export function findingsOf({ outcome }: VisitOnFile): readonly Finding[] {
-  return heldOf(outcome).findings;
-}
-
 /** Which of the open holds of its rule a hold is, counted from one: the address of its answer's page. */
 function numberOfRule({ openHolds }: VisitOnFile, hold: Finding): number {
   return openHolds.filter(({ rule }) => rule === hold.rule).findIndex((one) => one === hold) + 1;
@@ -48,7 +43,7 @@ interface FindingsOfVisitProps {
 
 /** What was found, the gravest first: holds with their act, then those answered and what was answered before, then what wants care, notes behind one press. */
 export function FindingsOfVisit({ found, timeZone, today, mayAnswer }: FindingsOfVisitProps) {
-  const findings = findingsOf(found);
+  const { findings, on } = heldOf(found.outcome);
   const places = placesOf(found, today);
   const isOpen = (finding: Finding) => found.openHolds.some((hold) => hold === finding);
   const answered = findings.filter((finding) => finding.level === "hold" && !isOpen(finding));
@@ -67,7 +62,7 @@ export function FindingsOfVisit({ found, timeZone, today, mayAnswer }: FindingsO
         </div>
       ))}
       {answered.map((hold) => {
-        const said = answerCovering(hold, heldOf(found.outcome).on, found.answers);
+        const said = answerCovering(hold, on, found.answers);
         const answer = said === undefined ? undefined : { said, at: momentOf(new Date(said.answeredAt), timeZone) };
         return <VisitFinding key={`${hold.rule} ${hold.what} ${hold.about.join(" ")}`} finding={hold} answer={answer} />;
       })}

@@ -5,6 +5,7 @@ import { house } from "#application/house";
 import { may } from "#application/permission";
 import { listStock } from "#application/stock/list-stock";
 import { type VisitOnFile } from "#application/visits/read-visit";
+import { heldOf } from "#application/visits/visit-ticket";
 import { onSpotsWords } from "#domain/quantities/share";
 import { type Role } from "#domain/crew/role";
 import { calendarDateIn, formatLongDate, formatShortDate } from "#domain/foundation/calendar-date";
@@ -22,7 +23,7 @@ import { pageFor } from "../../page-for";
 import { AftercareOfLawnsBlock } from "./aftercare-of-lawns";
 import { CostOfProducts } from "./cost-of-products";
 import { DeliveredActives, DeliveredNutrients } from "./delivered-nutrients";
-import { FindingsOfVisit, findingsOf } from "./findings-of-visit";
+import { FindingsOfVisit } from "./findings-of-visit";
 import { TicketSection } from "./papers-of-visit";
 import { SeenOnLawns } from "./seen-on-lawns";
 import { LooksOfVisit, MixesOfVisit, StockOfVisit } from "./ticket-of-visit";
@@ -188,7 +189,7 @@ function applicatorWords({ outcome }: VisitOnFile): string {
 }
 
 function countWords(found: VisitOnFile): string {
-  const findings = findingsOf(found);
+  const { findings } = heldOf(found.outcome);
   const cares = findings.filter(({ level }) => level === "take-care").length;
   const holds = found.openHolds.length;
   return `${holds === 1 ? "1 hold" : `${String(holds)} holds`}, ${String(cares)} to take care of`;

@@ -1,4 +1,5 @@
 import Link from "next/link";
+import { notFound } from "next/navigation";
 import { listFills, type FillOnFile, type TankOnFile } from "#application/fills/list-fills";
 import { house } from "#application/house";
 import { type MixToRecord, readRecordPlan } from "#application/register/read-record-plan";
@@ -13,19 +14,19 @@ import { pageFor } from "../../../page-for";
 import { us } from "../mix-words";
 import { RECORD_CLEAN_OUT } from "../../hold-acts";
 import { VisitFinding } from "../../visit-finding";
-import { visitOfPage, type VisitPageProps } from "../visit-of-page";
+import { type VisitPageProps } from "../visit-of-page";
 import { CompleteVisitForm, type MixAsked } from "./complete-visit-form.client";
 
 export const metadata = { title: "Complete the visit" };
 
 /** The desk's form of what really happened at a visit. */
-export default async function CompleteVisitPage(props: VisitPageProps) {
+export default async function CompleteVisitPage({ params }: VisitPageProps) {
   const { company } = await pageFor("register/complete-visit");
-  const found = await visitOfPage(props);
-  const plan = await asMember(readRecordPlan, { visitId: found.visit.visitId });
+  const plan = await asMember(readRecordPlan, { visitId: (await params).visitId });
+  if (!plan.ok) notFound();
+  const { visit, record, lawns, cleanOuts, mixes: planned } = plan.value;
   const { people } = await crewChoices();
   const tanks = await asMember(listFills, {});
-  const { visit, record } = found;
   const above = (
     <Link href={`/visits/${visit.visitId}`} prefetch={false}>
       {visit.property.street}
@@ -40,7 +41,7 @@ export default async function CompleteVisitPage(props: VisitPageProps) {
     );
   }
   const today = calendarDateIn(company.timeZone, house().now().getTime());
-  const mixes = plan.ok ? plan.value.mixes.map((mix) => mixAsked(mix, tanks.ok ? tanks.value.tanks : [], visit.visitId)) : [];
+  const mixes = planned.map((mix) => mixAsked(mix, tanks.ok ? tanks.value.tanks : [], visit.visitId));
   return (
     <>
       <PageHead
@@ -48,10 +49,9 @@ export default async function CompleteVisitPage(props: VisitPageProps) {
         title="Complete the visit"
         sentence={`${visit.property.street}, ${visit.name}. Write down what really happened; findings go onto the record and none keeps it from being written.`}
       />
-      {plan.ok &&
-        plan.value.cleanOuts.map((finding) => (
-          <VisitFinding key={finding.what} finding={finding} act={{ href: RECORD_CLEAN_OUT, words: "Was it done? Record the clean-out" }} />
-        ))}
+      {cleanOuts.map((finding) => (
+        <VisitFinding key={finding.what} finding={finding} act={{ href: RECORD_CLEAN_OUT, words: "Was it done? Record the clean-out" }} />
+      ))}
       <Sheet>
         <CompleteVisitForm
           fixed={{ requestId: house().newId(), visitId: visit.visitId }}
@@ -61,7 +61,7 @@ export default async function CompleteVisitPage(props: VisitPageProps) {
             // Named beforehand, or the form would take numbered mixes for a list.
             ...Object.fromEntries(mixes.map(({ key }) => [`mixes.${key}.amount`, ""])),
           }}
-          lawns={plan.ok ? plan.value.lawns.map(({ zoneId, name }) => ({ zoneId, name })) : []}
+          lawns={lawns.map(({ zoneId, name }) => ({ zoneId, name }))}
           mixes={mixes}
           people={people}
         />
