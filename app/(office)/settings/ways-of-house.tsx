@@ -7,17 +7,17 @@ import { Section } from "#ui/section";
 import { Sheet } from "#ui/sheet";
 import { Stack } from "#ui/stack";
 import { asMember } from "../../session";
-import { WHOLE_SETTING_NAMES } from "./ways-words";
+import { CHOSEN_SETTING_NAMES, TANK_MARK_NAME, WHOLE_SETTING_NAMES } from "./ways-words";
 
 function pairsOf(settings: HouseSettings, tankMarkText: string) {
   const { calibrationValidDays, samePressureWithinPsi, heatCautionFromF, heatCautionWarmFromF, minutesPerStop, minutesPerThousandSquareFeet } = settings;
   return [
     { key: WHOLE_SETTING_NAMES.calibrationValidDays, value: `${String(calibrationValidDays)} days` },
     { key: WHOLE_SETTING_NAMES.samePressureWithinPsi, value: `${String(samePressureWithinPsi)} psi` },
-    { key: "Granular product goes down", value: GRANULAR_PASSES_WORDS[settings.granularPasses] },
-    { key: "Tank loads", value: TANK_LOADS_WORDS[settings.tankLoads] },
-    { key: "Tank’s mark", value: tankMarkText },
-    { key: "Mix in pump and hose", value: LINE_AT_THE_END_WORDS[settings.lineAtTheEnd] },
+    { key: CHOSEN_SETTING_NAMES.granularPasses, value: GRANULAR_PASSES_WORDS[settings.granularPasses] },
+    { key: CHOSEN_SETTING_NAMES.tankLoads, value: TANK_LOADS_WORDS[settings.tankLoads] },
+    { key: TANK_MARK_NAME, value: tankMarkText },
+    { key: CHOSEN_SETTING_NAMES.lineAtTheEnd, value: LINE_AT_THE_END_WORDS[settings.lineAtTheEnd] },
     { key: WHOLE_SETTING_NAMES.heatCautionFromF, value: `${String(heatCautionFromF)} °F` },
     { key: WHOLE_SETTING_NAMES.heatCautionWarmFromF, value: `${String(heatCautionWarmFromF)} °F` },
     { key: WHOLE_SETTING_NAMES.minutesPerStop, value: String(minutesPerStop) },

@@ -5,6 +5,14 @@ import { WHOLE_SETTING_RANGES, type WholeSetting } from "#domain/company/typed-s
 /** The settings that are one of a few ways to work. */
 export type ChosenSetting = "granularPasses" | "tankLoads" | "lineAtTheEnd";
 
+export const CHOSEN_SETTING_NAMES: Readonly<Record<ChosenSetting, string>> = {
+  granularPasses: "Granular product goes down",
+  tankLoads: "Tank loads",
+  lineAtTheEnd: "Mix in pump and hose, at a change of mix and at the day’s end",
+};
+
+export const TANK_MARK_NAME = "Mark of the tank’s gauge or meter";
+
 export const WHOLE_SETTING_NAMES: Readonly<Record<WholeSetting, string>> = {
   calibrationValidDays: "A calibration is good for",
   samePressureWithinPsi: "Pressures count as the same within",

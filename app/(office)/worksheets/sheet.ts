@@ -16,6 +16,9 @@ export type FieldLook = {
   | { readonly look: "list"; readonly choices: readonly Choice[]; readonly chooseWords: string }
 );
 
+/** The area that most worksheets ask for. */
+export const AREA = { look: "line", label: "Area", hint: "6,000 sq ft, 1/4 acre" } as const;
+
 /** A field with its name. */
 export type SheetField = FieldLook & { readonly name: string };
 

@@ -24,6 +24,9 @@ const laterHighField = z
   .refine((high) => high === null || isPossible(high), POSSIBLE_HIGH)
   .default(null);
 
+/** The days after the one whose forecast is entered, in their order, as the form names their highs. */
+export const LATER_HIGHS = ["next", "second", "third"] as const;
+
 export const enterForecastSchema = z.object({
   date: requiredDate("the day"),
   highF: highField,

@@ -1,8 +1,7 @@
 "use client";
 
 import { DEFLECTOR_ANSWERS } from "#application/equipment/equipment-fields.schema";
-import { nozzleSizes } from "#domain/equipment/nozzle";
-import { EQUIPMENT_KIND_WORDS, SPRAYER_KINDS, SPREADER_KINDS } from "#domain/equipment/equipment-kind";
+import { EQUIPMENT_KIND_WORDS, type EquipmentKind, SPRAYER_KINDS, SPREADER_KINDS } from "#domain/equipment/equipment-kind";
 import { RadioRows } from "#ui/choice-rows";
 import { Disclosure } from "#ui/disclosure";
 import { type Choice, SelectField } from "#ui/select-field";
@@ -10,35 +9,13 @@ import { Stack } from "#ui/stack";
 import { TextAreaField } from "#ui/text-area-field";
 import { TextField } from "#ui/text-field";
 import { useChoice, useField } from "../../../action-form.client";
+import { MeasureLine, TipSizeField } from "./[equipmentId]/calibrate/calibration-fields.client";
 
 const DEFLECTOR_WORDS: Readonly<Record<(typeof DEFLECTOR_ANSWERS)[number], string>> = {
   yes: "Yes",
   no: "No",
   "nobody-looked": "Nobody looked",
 };
-
-interface RowsOfFieldProps {
-  readonly name: string;
-  readonly label: string;
-  readonly hint?: string;
-  readonly choices: readonly Choice[];
-}
-
-/** Radio rows that take part in their form. */
-function RowsOfField({ name: field, label, hint, choices }: RowsOfFieldProps) {
-  return (
-    <RadioRows
-      label={label}
-      hint={hint}
-      {...useChoice(field)}
-      choices={choices}
-    />
-  );
-}
-
-function AmountLine({ name, label, hint, optional = false }: { readonly name: string; readonly label: string; readonly hint: string; readonly optional?: boolean }) {
-  return <TextField label={label} hint={hint} optional={optional} autoComplete="off" width="medium" {...useField(name)} />;
-}
 
 interface EquipmentFieldsProps {
   readonly what: "sprayer" | "spreader";
@@ -52,15 +29,15 @@ export function EquipmentFields({ what, asksKind, trucks }: EquipmentFieldsProps
   const kinds = what === "sprayer" ? SPRAYER_KINDS : SPREADER_KINDS;
   return (
     <>
-      {asksKind && <RowsOfField name="kind" label="Kind" choices={kinds.map((kind) => ({ value: kind, word: EQUIPMENT_KIND_WORDS[kind] }))} />}
+      {asksKind && <KindRows kinds={kinds} />}
       <TextField label="Name" hint="What the crew calls it." autoComplete="off" {...useField("name")} />
       <SelectField label="Rides on" chooseWords="No truck: it stays at the shop" choices={trucks} {...useField("vehicleId")} />
       {what === "sprayer" ? (
-        <AmountLine name="capacity" label="The tank holds" hint="With its unit: 100 gal." />
+        <MeasureLine name="capacity" label="The tank holds" hint="With its unit: 100 gal." />
       ) : (
-        <AmountLine name="capacity" label="The hopper holds" hint="By weight, with its unit: 50 lb." />
+        <MeasureLine name="capacity" label="The hopper holds" hint="By weight, with its unit: 50 lb." />
       )}
-      <AmountLine name="swath" label="Swath" optional hint="The width that one pass covers: 10 ft." />
+      <MeasureLine name="swath" label="Swath" optional hint="The width that one pass covers: 10 ft." />
       {what === "sprayer" ? <SprayerFields /> : <SpreaderFields />}
     </>
   );
@@ -103,33 +80,30 @@ function NominalFields() {
     <Disclosure name="Nominal figures, for as long as nobody has calibrated it">
       <Stack gap={5}>
         <TextField label="Tip" optional hint="As it is written on it." autoComplete="off" {...useField("tip")} />
-        <SelectField
-          label="Size of the tip"
-          optional
-          hint="By ISO 10625. A tip without a size: give its maker’s flow instead."
-          chooseWords="No standard size"
-          choices={Object.keys(nozzleSizes).map((size) => ({ value: size, word: size }))}
-          width="medium"
-          {...useField("tipSize")}
-        />
-        <AmountLine name="tipFlow" label="Its maker’s flow in a minute" optional hint="With its unit: 1.5 gal." />
-        <AmountLine name="tipFlowPsi" label="Pressure of that flow" optional hint="In psi, as its maker states it." />
-        <AmountLine name="pressurePsi" label="Pressure in use" optional hint="At the tip, in psi." />
-        <AmountLine name="nozzleSpacing" label="Spacing of the nozzles" optional hint="Booms only: 20 in." />
-        <AmountLine name="speedMph" label="Speed" optional hint="In mph. Guns and backpacks take the swath above with it." />
-        <AmountLine name="minutesPerThousand" label="Or minutes for 1,000 sq ft" optional hint="Guns and backpacks, instead of a speed." />
+        <TipSizeField hint="By ISO 10625. A tip without a size: give its maker’s flow instead." chooseWords="No standard size" />
+        <MeasureLine name="tipFlow" label="Its maker’s flow in a minute" optional hint="With its unit: 1.5 gal." />
+        <MeasureLine name="tipFlowPsi" label="Pressure of that flow" optional hint="In psi, as its maker states it." />
+        <MeasureLine name="pressurePsi" label="Pressure in use" optional hint="At the tip, in psi." />
+        <MeasureLine name="nozzleSpacing" label="Spacing of the nozzles" optional hint="Booms only: 20 in." />
+        <MeasureLine name="speedMph" label="Speed" optional hint="In mph. Guns and backpacks take the swath above with it." />
+        <MeasureLine name="minutesPerThousand" label="Or minutes for 1,000 sq ft" optional hint="Guns and backpacks, instead of a speed." />
       </Stack>
     </Disclosure>
   );
 }
 
+/** Asked only where the kind does not stand fast yet. */
+function KindRows({ kinds }: { readonly kinds: readonly EquipmentKind[] }) {
+  return <RadioRows label="Kind" choices={kinds.map((kind) => ({ value: kind, word: EQUIPMENT_KIND_WORDS[kind] }))} {...useChoice("kind")} />;
+}
+
 function DeflectorRows() {
   return (
-    <RowsOfField
-      name="deflector"
+    <RadioRows
       label="Has it a deflector?"
       hint="It keeps granules from flying to one side. Some laws let a spreader with one come nearer to water."
       choices={DEFLECTOR_ANSWERS.map((answer) => ({ value: answer, word: DEFLECTOR_WORDS[answer] }))}
+      {...useChoice("deflector")}
     />
   );
 }
@@ -137,7 +111,7 @@ function DeflectorRows() {
 function HoldUpFields() {
   return (
     <>
-      <AmountLine
+      <MeasureLine
         name="holdUp"
         label="Pump and hose hold"
         optional
@@ -145,9 +119,9 @@ function HoldUpFields() {
       />
       <Disclosure name="Work it out from the hose">
         <Stack gap={5}>
-          <AmountLine name="hoseLength" label="Length of the hose" optional hint="300 ft" />
-          <AmountLine name="hoseDiameter" label="Inner diameter of the hose" optional hint="As printed on it: 1/2 in" />
-          <AmountLine name="pumpHolds" label="The pump holds" optional hint="Drained into a measure: 0.4 gal. Nothing is 0 gal." />
+          <MeasureLine name="hoseLength" label="Length of the hose" optional hint="300 ft" />
+          <MeasureLine name="hoseDiameter" label="Inner diameter of the hose" optional hint="As printed on it: 1/2 in" />
+          <MeasureLine name="pumpHolds" label="The pump holds" optional hint="Drained into a measure: 0.4 gal. Nothing is 0 gal." />
         </Stack>
       </Disclosure>
     </>

@@ -1,6 +1,7 @@
 import { type RoundOnFile, type TreatmentOfRound } from "#application/programs/read-program";
 import { onSpotsWords } from "#domain/quantities/share";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
+import { daysWords } from "#domain/foundation/days-words";
 import { rateIn } from "#domain/quantities/rate";
 import { toDecimalString } from "#domain/quantities/rational";
 import { labelRangeWords } from "#domain/scheduling/planned-rate";
@@ -102,7 +103,7 @@ export function RoundsOfProgram({ rounds, today, hrefOf }: Props) {
             ),
             treatments: <GoesDown treatments={round.treatments} />,
             nitrogen: nitrogenWords(round.nitrogen),
-            secondLook: round.secondLookAfterDays === null ? "" : `after ${String(round.secondLookAfterDays)} ${round.secondLookAfterDays === 1 ? "day" : "days"}`,
+            secondLook: round.secondLookAfterDays === null ? "" : `after ${daysWords(round.secondLookAfterDays)}`,
             visits: <VisitCounts visits={round.visits} />,
           },
         }))}

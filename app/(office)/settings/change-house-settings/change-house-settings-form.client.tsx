@@ -8,7 +8,7 @@ import { RadioRows } from "#ui/choice-rows";
 import { Columns } from "#ui/columns";
 import { TextField } from "#ui/text-field";
 import { ActionForm, useChoice, useField } from "../../../action-form.client";
-import { choiceHint, type ChosenSetting, wholeHint, WHOLE_SETTING_NAMES } from "../ways-words";
+import { choiceHint, CHOSEN_SETTING_NAMES, type ChosenSetting, TANK_MARK_NAME, wholeHint, WHOLE_SETTING_NAMES } from "../ways-words";
 import { changeHouseSettingsAction } from "./action";
 
 function WholeField({ name }: { readonly name: WholeSetting }) {
@@ -17,18 +17,17 @@ function WholeField({ name }: { readonly name: WholeSetting }) {
 
 interface ChoiceFieldProps {
   readonly name: ChosenSetting;
-  readonly label: string;
   readonly choices: readonly { readonly value: string; readonly word: string }[];
 }
 
-function ChoiceField({ name, label, choices }: ChoiceFieldProps) {
-  return <RadioRows label={label} hint={choiceHint(name)} choices={choices} {...useChoice(name)} />;
+function ChoiceField({ name, choices }: ChoiceFieldProps) {
+  return <RadioRows label={CHOSEN_SETTING_NAMES[name]} hint={choiceHint(name)} choices={choices} {...useChoice(name)} />;
 }
 
 function MarkField() {
   return (
     <TextField
-      label="Mark of the tank’s gauge or meter"
+      label={TANK_MARK_NAME}
       hint="Water goes into a tank to this mark, and fills are rounded to it. From 1 fl oz to 10 gal. The default is 0.1 gal."
       autoComplete="off"
       width="short"
@@ -44,10 +43,10 @@ function Fields() {
         <WholeField name="calibrationValidDays" />
         <WholeField name="samePressureWithinPsi" />
       </Columns>
-      <ChoiceField name="granularPasses" label="Granular product goes down" choices={GRANULAR_PASSES.map((value) => ({ value, word: GRANULAR_PASSES_WORDS[value] }))} />
-      <ChoiceField name="tankLoads" label="Tank loads" choices={TANK_LOADS.map((value) => ({ value, word: TANK_LOADS_WORDS[value] }))} />
+      <ChoiceField name="granularPasses" choices={GRANULAR_PASSES.map((value) => ({ value, word: GRANULAR_PASSES_WORDS[value] }))} />
+      <ChoiceField name="tankLoads" choices={TANK_LOADS.map((value) => ({ value, word: TANK_LOADS_WORDS[value] }))} />
       <MarkField />
-      <ChoiceField name="lineAtTheEnd" label="Mix in pump and hose, at a change of mix and at the day’s end" choices={LINES_AT_THE_END.map((value) => ({ value, word: LINE_AT_THE_END_WORDS[value] }))} />
+      <ChoiceField name="lineAtTheEnd" choices={LINES_AT_THE_END.map((value) => ({ value, word: LINE_AT_THE_END_WORDS[value] }))} />
       <WholeField name="heatCautionFromF" />
       <WholeField name="heatCautionWarmFromF" />
       <Columns split="two">

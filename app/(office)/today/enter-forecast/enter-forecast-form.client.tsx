@@ -1,11 +1,10 @@
 "use client";
 
-import { enterForecastSchema } from "#application/days/enter-forecast.schema";
+import { enterForecastSchema, LATER_HIGHS } from "#application/days/enter-forecast.schema";
 import { Columns } from "#ui/columns";
 import { TextField } from "#ui/text-field";
 import { ActionForm, useField } from "../../../action-form.client";
 import { enterForecastAction } from "./action";
-import { LATER_HIGHS } from "./later-highs";
 
 interface Props {
   readonly date: string;

@@ -1,5 +1,6 @@
 import { type Metadata } from "next";
 import Link from "next/link";
+import { LATER_HIGHS } from "#application/days/enter-forecast.schema";
 import { addDays, formatShortDate } from "#domain/foundation/calendar-date";
 import { PageHead } from "#ui/page-head";
 import { Sheet } from "#ui/sheet";
@@ -7,7 +8,6 @@ import { pageFor } from "../../page-for";
 import { dateWords, dayHref } from "../day-words";
 import { type DayPageProps, dayOfAddress } from "../day-of-address";
 import { EnterForecastForm } from "./enter-forecast-form.client";
-import { LATER_HIGHS } from "./later-highs";
 
 export const metadata: Metadata = { title: "Enter the forecast" };
 

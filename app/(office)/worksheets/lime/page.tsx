@@ -1,12 +1,11 @@
 import { type Metadata } from "next";
 import { LIME_BY_LAB_EXAMPLE, LIME_BY_TABLE_EXAMPLE, limeByLabWorksheet, limeByTableWorksheet } from "#domain/worksheets/lime";
-import { sheetKind, type WorksheetPageProps } from "../sheet";
+import { AREA, sheetKind, type WorksheetPageProps } from "../sheet";
 import { WorksheetPage } from "../worksheet-page";
 
 export const metadata: Metadata = { title: "Lime" };
 
 const EQUIVALENT = { look: "line", label: "Calcium carbonate equivalent", hint: "percent, from the bag: 90", width: "short" } as const;
-const AREA = { look: "line", label: "Area", hint: "6,000 sq ft, 1/4 acre" } as const;
 const CAP = {
   look: "rows",
   label: "Most in one application",

@@ -7,13 +7,12 @@ import {
   PRODUCT_FOR_NUTRIENT_EXAMPLE,
   productForNutrientWorksheet,
 } from "#domain/worksheets/nutrients";
-import { sheetKind, type WorksheetPageProps } from "../sheet";
+import { AREA, sheetKind, type WorksheetPageProps } from "../sheet";
 import { WorksheetPage } from "../worksheet-page";
 
 export const metadata: Metadata = { title: "Nutrients and rate" };
 
 const GRADE = { look: "line", label: "Grade", hint: "N-P2O5-K2O as on the bag: 28-3-6, or 12-0-0-6Fe with iron", width: "short" } as const;
-const AREA = { look: "line", label: "Area", hint: "6,000 sq ft, 1/4 acre" } as const;
 const SLOW = { look: "line", label: "Slow-release nitrogen", hint: "percent of the product, as the label has it: 7", optional: true, width: "short" } as const;
 const DENSITY = { look: "line", label: "Density of a liquid", hint: "10.65 lb per gal", optional: true } as const;
 

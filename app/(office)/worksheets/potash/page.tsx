@@ -1,6 +1,6 @@
 import { type Metadata } from "next";
 import { POTASH_EXAMPLE, potashWorksheet } from "#domain/worksheets/potash";
-import { sheetKind, type WorksheetPageProps } from "../sheet";
+import { AREA, sheetKind, type WorksheetPageProps } from "../sheet";
 import { WorksheetPage } from "../worksheet-page";
 
 export const metadata: Metadata = { title: "Potash" };
@@ -12,7 +12,7 @@ const potash = sheetKind({
     recommended: { look: "line", label: "The lab recommends", hint: "as K2O: 2 lb per 1,000 sq ft" },
     table: { look: "line", label: "By which table", hint: "the laboratory, its method and its table, as the report names them", width: "full" },
     grade: { look: "line", label: "Grade of the product", hint: "as on the bag: 0-0-50", width: "short" },
-    area: { look: "line", label: "Area", hint: "6,000 sq ft, 1/4 acre" },
+    area: AREA,
     cap: { look: "line", label: "Most K2O in one application", hint: "1 lb per 1,000 sq ft", optional: true },
     capBy: { look: "line", label: "Who states that most", hint: "the label, the laboratory's handbook", optional: true, width: "full" },
   },

@@ -1,6 +1,6 @@
 import { type Metadata } from "next";
 import { SEED_EXAMPLE, seedWorksheet } from "#domain/worksheets/seed";
-import { sheetKind, type WorksheetPageProps } from "../sheet";
+import { AREA, sheetKind, type WorksheetPageProps } from "../sheet";
 import { WorksheetPage } from "../worksheet-page";
 
 export const metadata: Metadata = { title: "Seed" };
@@ -11,7 +11,7 @@ const seed = sheetKind({
   fields: {
     rate: { look: "line", label: "Rate of pure live seed on bare ground", hint: "4 lb per 1,000 sq ft" },
     use: { look: "rows", label: "Seeded into", choices: [{ value: "bare ground", word: "bare ground" }, { value: "overseeding", word: "standing turf, at half the rate" }] },
-    area: { look: "line", label: "Area", hint: "6,000 sq ft, 1/4 acre" },
+    area: AREA,
     purity: { look: "line", label: "Purity", hint: "percent, from the seed tag: 96", width: "short" },
     germination: { look: "line", label: "Germination", hint: "percent, from the seed tag: 85", width: "short" },
     price: { look: "line", label: "Price of a pound", hint: "from the bag, in dollars: 2.50", optional: true, width: "short" },

@@ -1,11 +1,9 @@
 import { type Metadata } from "next";
 import { TOPDRESSING_DEPTH_EXAMPLE, TOPDRESSING_FOR_DEPTH_EXAMPLE, topdressingDepthWorksheet, topdressingForDepthWorksheet } from "#domain/worksheets/topdressing";
-import { sheetKind, type WorksheetPageProps } from "../sheet";
+import { AREA, sheetKind, type WorksheetPageProps } from "../sheet";
 import { WorksheetPage } from "../worksheet-page";
 
 export const metadata: Metadata = { title: "Topdressing" };
-
-const AREA = { look: "line", label: "Area", hint: "6,000 sq ft, 1/4 acre" } as const;
 
 const forDepth = sheetKind({
   key: "for-depth",

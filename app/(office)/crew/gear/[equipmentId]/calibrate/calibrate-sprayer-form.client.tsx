@@ -3,13 +3,12 @@
 import { calibrateSprayerSchema } from "#application/equipment/calibrate-sprayer.schema";
 import { CAUGHT_LIQUIDS, type CaughtLiquidKind } from "#domain/equipment/caught-liquid";
 import { type SprayerMethod } from "#domain/equipment/equipment-kind";
-import { nozzleSizes } from "#domain/equipment/nozzle";
 import { RadioRows } from "#ui/choice-rows";
-import { type Choice, SelectField } from "#ui/select-field";
+import { type Choice } from "#ui/select-field";
 import { TextField } from "#ui/text-field";
 import { ActionForm, useChoice, useField } from "../../../../../action-form.client";
 import { calibrateSprayerAction } from "./action";
-import { MeasureLine, MeasureLines, WhoAndWhen } from "./calibration-fields.client";
+import { MeasureLine, MeasureLines, TipSizeField, WhoAndWhen } from "./calibration-fields.client";
 
 interface Props {
   readonly method: SprayerMethod;
@@ -85,7 +84,7 @@ function Measured({ method }: { readonly method: SprayerMethod }) {
         <>
           <MeasureLines name="caught" label="Caught" hint={EACH_ON_ITS_LINE} />
           <MeasureLine name="caughtSeconds" label="Each catch took, in seconds" hint="The same time for all." />
-          <TipSize />
+          <TipSizeField hint="Where the tip has a standard size, the catch is held against it: more than 10% over new is worn." chooseWords="No standard size, or not known" />
           <MeasureLine name="swath" label="Swath" hint="The width that one pass covers: 4 ft." />
           <CourseLines />
         </>
@@ -95,7 +94,7 @@ function Measured({ method }: { readonly method: SprayerMethod }) {
         <>
           <MeasureLines name="caught" label="Caught from each nozzle" hint="From left to right, one to a line, with the unit: 20 fl oz." />
           <MeasureLine name="caughtSeconds" label="Each catch took, in seconds" hint="The same time for all." />
-          <TipSize />
+          <TipSizeField hint="Where the tip has a standard size, the catch is held against it: more than 10% over new is worn." chooseWords="No standard size, or not known" />
           <MeasureLine name="nozzleSpacing" label="Spacing of the nozzles" hint="From one to the next: 20 in." />
           <CourseLines />
         </>
@@ -108,20 +107,6 @@ function Measured({ method }: { readonly method: SprayerMethod }) {
         </>
       );
   }
-}
-
-function TipSize() {
-  return (
-    <SelectField
-      label="Size of the tip"
-      optional
-      hint="Where the tip has a standard size, the catch is held against it: more than 10% over new is worn."
-      chooseWords="No standard size, or not known"
-      choices={Object.keys(nozzleSizes).map((size) => ({ value: size, word: size }))}
-      width="medium"
-      {...useField("tipSize")}
-    />
-  );
 }
 
 function CourseLines() {

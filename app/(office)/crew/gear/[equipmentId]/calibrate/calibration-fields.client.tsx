@@ -1,5 +1,6 @@
 "use client";
 
+import { nozzleSizes } from "#domain/equipment/nozzle";
 import { type Choice, SelectField } from "#ui/select-field";
 import { TextAreaField } from "#ui/text-area-field";
 import { DateField, TextField } from "#ui/text-field";
@@ -20,6 +21,21 @@ export function MeasureLine({ name, label, hint, optional = false }: LineProps) 
 /** Several repeats, one to a line. */
 export function MeasureLines({ name, label, hint }: LineProps) {
   return <TextAreaField label={label} hint={hint} rows={3} autoComplete="off" {...useField(name)} />;
+}
+
+/** The standard size of a sprayer's tip, where it has one. */
+export function TipSizeField({ hint, chooseWords }: { readonly hint: string; readonly chooseWords: string }) {
+  return (
+    <SelectField
+      label="Size of the tip"
+      optional
+      hint={hint}
+      chooseWords={chooseWords}
+      choices={Object.keys(nozzleSizes).map((size) => ({ value: size, word: size }))}
+      width="medium"
+      {...useField("tipSize")}
+    />
+  );
 }
 
 /** Who measured, and when. Whoever may enter only their own is not asked. */
