@@ -1,3 +1,4 @@
+import { type UsState } from "#domain/company/us-state";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { type Finding, takeCare } from "#domain/foundation/finding";
 import { type Outcome } from "#domain/foundation/outcome";
@@ -74,13 +75,28 @@ function ofThisVisit(label: LabelAftercare, application: ApplicationTimes): Appl
 }
 
 /** A product that was or will be put down, and beside it the state's sign for it: the stricter of label and law counts. */
-function withSign({ label, application }: EarlierProduct, visit: VisitRow): readonly EarlierProduct[] {
-  const law = lawOfSigns(visit);
-  return law === undefined ? [{ label, application }] : [{ label, application }, { label: { productName: label.productName, facts: { ...NOTHING_STATED, "posting-sign": law } }, application }];
+function withSign({ label, application }: EarlierProduct, { property: { state } }: VisitRow): readonly EarlierProduct[] {
+  const sign = signByLaw(label, state);
+  return sign === undefined ? [{ label, application }] : [{ label, application }, { label: sign, application }];
 }
 
-function lawOfSigns({ property }: VisitRow): StatedConstraint<"posting-sign"> | undefined {
-  const rule = packOf(property.state)?.facts["posting-sign"];
+/** What the states' laws say of signs for labels, each kept as one object: what is worked out of a label is kept by it, for every record of two years. */
+const SIGNS_BY_LAW = new WeakMap<LabelAftercare, Map<UsState, LabelAftercare>>();
+
+function signByLaw(label: LabelAftercare, state: UsState): LabelAftercare | undefined {
+  const signs = SIGNS_BY_LAW.get(label) ?? new Map<UsState, LabelAftercare>();
+  SIGNS_BY_LAW.set(label, signs);
+  const known = signs.get(state);
+  if (known !== undefined) return known;
+  const law = lawOfSigns(state);
+  if (law === undefined) return undefined;
+  const sign: LabelAftercare = { productName: label.productName, facts: { ...NOTHING_STATED, "posting-sign": law } };
+  signs.set(state, sign);
+  return sign;
+}
+
+function lawOfSigns(state: UsState): StatedConstraint<"posting-sign"> | undefined {
+  const rule = packOf(state)?.facts["posting-sign"];
   if (rule?.onFile !== true) return undefined;
   const { upTrigger, downDaysFollowing, downWords } = rule.value;
   return {
