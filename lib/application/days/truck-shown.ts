@@ -9,8 +9,8 @@ import { findingsOfRun, findingsOfStop } from "#domain/routing/route-findings";
 import { type Position } from "#domain/routing/travel-time";
 import { type TimedStop, timeInOrder } from "#domain/routing/time-in-order";
 import { type AnswerToHold, type DayFacts } from "#application/days/day-facts";
-import { loadedStopsOf, withTankFindings } from "#application/days/tank-findings";
-import { type LoadFacts, tankPlanOfDay } from "#application/days/tank-plan-of-day";
+import { withTanks } from "#application/days/tank-findings";
+import { type LoadFacts } from "#application/days/tank-plan-of-day";
 import { type HoursOfDay, questionOfDay, type StopOfDay } from "#application/days/travel-of-day";
 import { isOfPresentPlan } from "#application/visits/issued-ticket";
 import { heldOf, type TicketOutcome } from "#application/visits/visit-ticket";
@@ -84,13 +84,11 @@ export function truckShown(row: TruckRow, stops: readonly StopOfDay[], shop: Pos
   const outcome = asked.kind === "missing" ? undefined : timeInOrder(asked.question, asked.travel);
   const timed = outcome?.ok === true ? outcome.value : undefined;
   const alone = stops.flatMap((stop) => tickets.get(stop.visitId) ?? []);
-  const loaded = loadedStopsOf(alone);
   const truck = `Truck ${String(row.number)}`;
-  const { plan, loading } = tankPlanOfDay(loaded, { name: truck, payload: row.payload }, load);
-  const rows = withTankFindings(alone, loaded, plan);
+  const { visits, plan, loading } = withTanks(alone, { name: truck, payload: row.payload }, load);
   const timesOf = new Map(timed?.stops.map((times) => [times.stopId, times]));
   const aboardOf = new Map(plan.aboard.map((aboard) => [aboard.visitId, aboard]));
-  const shown = rows.map(({ visit, outcome: ticket }): StopShown =>
+  const shown = visits.map(({ visit, outcome: ticket }): StopShown =>
     stopShown(visit, ticket, timesOf.get(visit.visitId), facts, aboardOf.get(visit.visitId) ?? null),
   );
   const ofRun = timed === undefined ? [] : findingsOfRun({ truck, returnSeconds: timed.returnSeconds, dayEndSeconds: row.endsAtMinute * 60 });
