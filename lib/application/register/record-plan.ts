@@ -10,7 +10,7 @@ import { fromAmount } from "#domain/quantities/quantity";
 import { answeredBefore } from "#domain/register/former-answer";
 import { type LabelPutDown } from "#domain/register/put-down";
 import { labelInUse, type LabelsRead } from "#application/products/stored-label";
-import { type AnswerOnFile } from "#application/visits/issued-ticket";
+import { type AnswerOnFile, ticketInHand } from "#application/visits/issued-ticket";
 import { type PlannedTreatment } from "#application/visits/visit-rows";
 import { type VisitOnFile } from "#application/visits/read-visit";
 import { heldOf } from "#application/visits/visit-ticket";
@@ -70,7 +70,7 @@ const OF_THE_PLAN_ONLY: ReadonlySet<string> = new Set(["calibration-current", "f
  */
 export async function recordPlan(work: Work, { issued, outcome, visit, answers, formerAnswers, labels }: VisitOnFile): Promise<RecordPlan> {
   const { companyId } = work.company;
-  const said = issued?.snapshot ?? (outcome.ok ? outcome.value : undefined);
+  const said = ticketInHand(issued, outcome);
   const mixes = said?.ticket.mixes ?? [];
   const mixed = new Set(mixes.flatMap(linesOf));
   const productIds = visit.treatments.map(({ productId }) => productId);
