@@ -1,4 +1,4 @@
-import { type Finding, gravestFirst } from "#domain/foundation/finding";
+import { eachFindingOnce, type Finding, gravestFirst } from "#domain/foundation/finding";
 import { type LoadedStop, type LoadingList } from "#domain/mixing/loading-list";
 import { type TankPlan } from "#domain/mixing/tank-plan-answer";
 import { fromAmount, type Quantity } from "#domain/quantities/quantity";
@@ -53,8 +53,7 @@ export function withTankFindings<Visit extends VisitInTank>(visits: readonly Vis
 
 function withFindings(outcome: TicketOutcome, found: readonly Finding[]): TicketOutcome {
   if (!outcome.ok) return outcome;
-  const said = new Map([...outcome.value.findings, ...found].map((finding) => [JSON.stringify(finding), finding]));
-  return { ok: true, value: { ...outcome.value, findings: gravestFirst([...said.values()]) } };
+  return { ok: true, value: { ...outcome.value, findings: gravestFirst(eachFindingOnce([...outcome.value.findings, ...found])) } };
 }
 
 /**

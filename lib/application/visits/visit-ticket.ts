@@ -4,7 +4,7 @@ import { timeZoneDataVersion } from "#adapters/time-zone-data";
 import { type HouseSettings } from "#domain/company/house-settings";
 import { licenseStanding } from "#domain/crew/license";
 import { type CalendarDate, calendarDateIn } from "#domain/foundation/calendar-date";
-import { type Finding, gravestFirst, hold } from "#domain/foundation/finding";
+import { eachFindingOnce, type Finding, gravestFirst, hold } from "#domain/foundation/finding";
 import { type InputRefusal, type Outcome } from "#domain/foundation/outcome";
 import { useNamed } from "#domain/label/label-facts";
 import { groundsMeasured, toolFor } from "#domain/mixing/measuring-tool";
@@ -99,7 +99,6 @@ function ticketOf(work: Work, visit: VisitRow, facts: TicketFacts, today: Calend
     ...aftercare.value.flatMap(({ timeline }) => timeline.findings),
     ...hoursNotOnFile(visit, aftercare.value),
   ];
-  const said = new Map(all.map((finding) => [JSON.stringify(finding), finding]));
   return {
     ok: true,
     value: {
@@ -110,7 +109,7 @@ function ticketOf(work: Work, visit: VisitRow, facts: TicketFacts, today: Calend
       question,
       ticket: ticket.value,
       aftercare: aftercare.value,
-      findings: gravestFirst([...said.values()]),
+      findings: gravestFirst(eachFindingOnce(all)),
       rulesVersion: RULES_VERSION,
     },
   };
