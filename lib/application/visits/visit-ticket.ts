@@ -1,9 +1,10 @@
 import { labelInUse, type LabelsRead } from "#application/products/stored-label";
+import { todayOf } from "#application/programs/visits-of-rounds";
 import { bloomOfLawn } from "#application/properties/lawn-looks";
 import { timeZoneDataVersion } from "#adapters/time-zone-data";
 import { type HouseSettings } from "#domain/company/house-settings";
 import { licenseStanding } from "#domain/crew/license";
-import { type CalendarDate, calendarDateIn } from "#domain/foundation/calendar-date";
+import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { eachFindingOnce, type Finding, gravestFirst, hold } from "#domain/foundation/finding";
 import { type InputRefusal, type Outcome } from "#domain/foundation/outcome";
 import { useNamed } from "#domain/label/label-facts";
@@ -61,7 +62,7 @@ export interface WorkedVisit {
 export async function ticketsOfVisits(work: Work, visitIds: readonly string[]): Promise<readonly WorkedVisit[]> {
   const visits = await visitRows(work, visitIds);
   const facts = await readTicketFacts(work, visits);
-  const today = calendarDateIn(work.company.timeZone, work.now.getTime());
+  const today = todayOf(work);
   return visits.map((visit) => ({ visit, outcome: ticketOf(work, visit, facts, today), labels: facts.labels, lawns: lawnsOf(visit, facts), settings: facts.settings }));
 }
 
