@@ -20,7 +20,6 @@ export interface AftercareSetting {
   readonly timeZone: string;
   readonly zoneDataVersion: string;
   readonly span: Span;
-  readonly programName: string;
 }
 
 /** What one line of a visit puts down, from when until when. */
@@ -66,7 +65,7 @@ export function aftercareOfVisit(visit: VisitRow, lawns: readonly LawnFacts[], a
     unitSystem: "us",
     mowing: { weekday: property.mowingWeekday === null ? "unknown" : property.mowingWeekday % 7, lastMowedAtEpochMilliseconds: "unknown" },
     place: property.position === null ? "unknown" : { latitudeDegrees: property.position.latitude, longitudeDegrees: property.position.longitude },
-    secondLook: visit.secondLookAfterDays === null ? "none" : { daysAfter: visit.secondLookAfterDays, programName: setting.programName },
+    secondLook: visit.secondLookAfterDays === null ? "none" : { daysAfter: visit.secondLookAfterDays, programName: visit.name },
   });
 }
 

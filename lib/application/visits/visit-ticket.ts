@@ -92,7 +92,7 @@ function ticketOf(work: Work, visit: VisitRow, facts: TicketFacts, today: Calend
   const ticket = makeMixTicket(question);
   if (!ticket.ok) return { ok: false, refusal: { refusal: ticket.refusal, findings } };
   const span = spanOfVisit(application.on, visit, (on, minute) => instantOfMinute(on, minute, timeZone));
-  const aftercare = aftercareOfVisit(visit, lawns, appliedByPlan(treatments, span), { timeZone, zoneDataVersion: timeZoneDataVersion(), span, programName: visit.name });
+  const aftercare = aftercareOfVisit(visit, lawns, appliedByPlan(treatments, span), { timeZone, zoneDataVersion: timeZoneDataVersion(), span });
   if (!aftercare.ok) return { ok: false, refusal: { refusal: aftercare.refusal, findings } };
   const all = [
     ...findings,
