@@ -58,6 +58,13 @@ export function linesOf(mix: Mix): readonly number[] {
   return mix.kind === "granular" ? [mix.line] : mix.products.map(({ line }) => line);
 }
 
+/** The treatment of a line that is known to be among them. */
+export function treatmentOnLine<Treatment extends Pick<ProductPutDown, "line">>(treatments: readonly Treatment[], line: number): Treatment {
+  const treatment = treatments.find((one) => one.line === line);
+  if (treatment === undefined) throw new Error(`treatment ${String(line)} of a record is one that was planned`);
+  return treatment;
+}
+
 /** How a day's tanks are to be filled and emptied, which is of no weight once a visit is done. */
 const OF_TANK_PLANS = ["flush-the-line", "last-mix-left", "other-rates-than-the-fill", "water-at-stop-not-known"];
 /** What a record says anew for itself, about who really did it, or what is of no weight once it is done. */
