@@ -1,6 +1,7 @@
 import { OF_FLOWERS } from "#domain/mixing/site-checks";
 import { type Finding } from "#domain/foundation/finding";
 import { useNamed, type UseRate } from "#domain/label/label-facts";
+import { cleanOutNotOnFile } from "#domain/mixing/mix-change";
 import { type MixTicket } from "#domain/mixing/mix-ticket";
 import { statedOf } from "#domain/mixing/stated-rate";
 import { type SpotWork, type TicketTreatment } from "#domain/mixing/ticket-question";
@@ -97,20 +98,8 @@ export async function recordPlan(work: Work, { issued, outcome, visit, answers, 
     treatments: [...treatments.map((one) => ({ ...named(one, one.rate), ...one })), ...typed.map((one) => ({ ...named(one, one.rate), ...one }))],
     lawns: zones.filter(({ zoneId }) => planned.has(zoneId)).map(({ zoneId, name, grasses }) => ({ zoneId, name, grasses })),
     mixTicketNumber: issued?.number ?? null,
-    findings: [...heldOf(outcome).findings.filter(({ rule }) => !OF_THE_PLAN_ONLY.has(rule)).map(asDone), ...formerAnswers.map((answer) => answeredBefore(answer, work.company.timeZone))],
+    findings: [...heldOf(outcome).findings.filter(({ rule }) => !OF_THE_PLAN_ONLY.has(rule)).map(cleanOutNotOnFile), ...formerAnswers.map((answer) => answeredBefore(answer, work.company.timeZone))],
     holdAnswers: answers.filter((answer) => !formerAnswers.includes(answer)),
-  };
-}
-
-/** A clean-out that was to come first: a record says that none is on file. */
-function asDone(finding: Finding): Finding {
-  if (finding.rule !== "clean-out-comes-first") return finding;
-  const [gearName = "", stopName = ""] = finding.about;
-  return {
-    ...finding,
-    rule: "clean-out-not-on-file",
-    what: `No clean-out of ${gearName} is on file before the work at ${stopName}.`,
-    toDo: "Record the clean-out with its time where one was done.",
   };
 }
 

@@ -7,8 +7,7 @@ import { type VisitOnFile } from "#application/visits/read-visit";
 import { type VisitTicket } from "#application/visits/visit-ticket";
 import { type Work } from "#application/use-case";
 
-/** What the tank plan says of a tank that is not clean. */
-export const OF_CLEAN_OUTS: ReadonlySet<string> = new Set(["clean-out", "clean-out-not-on-file"]);
+export { OF_CLEAN_OUTS } from "#domain/mixing/mix-change";
 
 type Planned = Pick<VisitTicket, "visit" | "question">;
 
