@@ -110,10 +110,14 @@ function lawOfSigns(state: UsState): StatedConstraint<"posting-sign"> | undefine
 
 const ALL_WEEK = [0, 1, 2, 3, 4, 5, 6];
 
+function hasNoHours({ wateringHours, wateringWeekdays, wateringDates }: VisitRow["property"]): boolean {
+  return wateringHours === null && wateringWeekdays === null && wateringDates === null;
+}
+
 /** The hours on file of a property. None on file leaves every hour, and {@link hoursNotOnFile} says so. */
 function hoursOf({ property }: VisitRow): WateringHours {
+  if (hasNoHours(property)) return { localRules: "none", controller: "none" };
   const { wateringHours, wateringWeekdays, wateringDates } = property;
-  if (wateringHours === null && wateringWeekdays === null && wateringDates === null) return { localRules: "none", controller: "none" };
   const weekdays = wateringWeekdays === null ? ALL_WEEK : [...wateringWeekdays].map((digit) => Number(digit) % 7);
   const days = wateringDates === null ? { weekdays } : { datesOfMonth: wateringDates };
   const { fromMinute, untilMinute } = wateringHours ?? { fromMinute: 0, untilMinute: 1440 };
@@ -124,7 +128,7 @@ function hoursOf({ property }: VisitRow): WateringHours {
 /** Says where nobody knows when a property may be watered and something wants water. */
 export function hoursNotOnFile({ property }: VisitRow, aftercare: readonly AftercareOfLawns[]): readonly Finding[] {
   const wantsWater = aftercare.some(({ timeline }) => timeline.watering.kind === "window");
-  if (!wantsWater || property.wateringHours !== null || property.wateringWeekdays !== null || property.wateringDates !== null) return [];
+  if (!wantsWater || !hasNoHours(property)) return [];
   return [
     takeCare({
       rule: "watering-hours-not-on-file",
