@@ -1,4 +1,4 @@
-import { comingHighsOf } from "#application/days/coming-highs";
+import { comingHighsOf, type HighColumns } from "#application/days/coming-highs";
 import { calendarDayOf } from "#application/stored-day";
 import { type Work } from "#application/use-case";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
@@ -205,15 +205,12 @@ interface StopColumns {
   readonly isPinned: boolean;
 }
 
-interface DayColumns {
+interface DayColumns extends HighColumns {
   readonly date: Date;
   readonly vehicleId: string;
   readonly operatorId: string;
   readonly startsAtMinute: number;
   readonly forecastHighF: number | null;
-  readonly forecastNextHighF: number | null;
-  readonly forecastSecondHighF: number | null;
-  readonly forecastThirdHighF: number | null;
 }
 
 function stopOnDay(stop: StopColumns, day: DayColumns | undefined): StopOfVisit | null {
