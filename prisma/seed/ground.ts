@@ -5,12 +5,12 @@ import { addStation } from "#application/properties/add-station";
 import { addWaterEdge } from "#application/properties/add-water-edge";
 import { addZone } from "#application/properties/add-zone";
 import { changeProperty } from "#application/properties/change-property";
-import { changeZone } from "#application/properties/change-zone";
 import { importCustomers } from "#application/properties/import-customers";
 import { listProperties, type PropertyInList } from "#application/properties/list-properties";
 import { measureZone } from "#application/properties/measure-zone";
 import { readCustomerList } from "#application/properties/read-customer-list";
 import { readProperty } from "#application/properties/read-property";
+import { sayNoWater } from "#application/properties/say-no-water";
 import { type House } from "#application/use-case";
 import { cellsOf } from "#domain/properties/customer-columns";
 import { formatQuantityIn } from "#domain/quantities/format-quantity";
@@ -121,15 +121,7 @@ const POND: Piece = {
 async function lookForWater({ key, houseDaysAgo }: GroundMaking, propertyId: string): Promise<void> {
   const then = houseDaysAgo(MEASURED_DAYS_AGO);
   const { property } = must(await readProperty(then, key, { propertyId }));
-  for (const { zoneId, version, name, grasses, grassesAssumed } of property.lawns) {
-    const [grass, secondGrass = "", thirdGrass = ""] = grasses;
-    if (grass === undefined) throw new Error("a lawn of the list has a grass");
-    must(
-      await changeZone(then, key, {
-        ...{ zoneId, version, name, grass, secondGrass, thirdGrass, grassesKnown: grassesAssumed ? "assumed" : "looked", waterBeside: "none" },
-      }),
-    );
-  }
+  if (property.lawns.some(({ waterBeside }) => waterBeside === "not-known")) must(await sayNoWater(then, key, { propertyId }));
 }
 
 /** The property at the pond: two lawns, the back one measured by widths along the house, and two tested stations. */

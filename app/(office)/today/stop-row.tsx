@@ -161,6 +161,6 @@ function StopFindings({ findings }: { readonly findings: readonly FindingShown[]
 function FindingOfStop({ shown: { finding, answer } }: { readonly shown: FindingShown }) {
   const words = { what: finding.what, figure: finding.figure, toDo: finding.toDo, source: FINDING_SOURCE_WORDS[finding.source] };
   if (answer === null) return <Finding level={finding.level} {...words} />;
-  const at = new Intl.DateTimeFormat("en-US", { dateStyle: "medium" }).format(answer.answeredAt);
+  const at = new Intl.DateTimeFormat("en-US", { dateStyle: "medium" }).format(new Date(answer.answeredAt));
   return <Finding level="answered" {...words} answer={{ by: answer.by, license: answer.license, at, reason: answer.reason }} />;
 }

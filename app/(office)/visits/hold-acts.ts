@@ -1,4 +1,5 @@
 import { type Finding } from "#domain/foundation/finding";
+import { OF_CLEAN_OUTS_OF_DAY } from "#domain/mixing/mix-change";
 import { LOOK_FORM, OF_FLOWERS } from "#domain/mixing/site-checks";
 
 /** What the addresses of a visit's findings hang on. */
@@ -23,7 +24,6 @@ const OF_THE_GEAR = /^(?:calibration|no-gear|no-measuring-tool|hopper|hold-up|ta
 export const RECORD_CLEAN_OUT = "/fills/record-clean-out";
 /** Where somebody writes down what a tank holds. */
 export const RECORD_TANK_READING = "/fills/record-tank-reading";
-const OF_CLEAN_OUTS: ReadonlySet<string> = new Set(["clean-out", "clean-out-comes-first", "clean-out-not-on-file"]);
 /** What goes away when stops or bags are moved. */
 const OF_THE_TRUCK: ReadonlySet<string> = new Set(["above-payload", "no-room-for-spray"]);
 const OF_THE_CREW: ReadonlySet<string> = new Set(["license-missing", "technician-under-supervision"]);
@@ -38,7 +38,7 @@ const OF_THE_GROUND =
 export function actOfFinding({ rule, source, about }: Finding, { visitId, propertyId, date, dayToPlan, productIdOf }: PlacesOfVisit): ActOfFinding | undefined {
   if (rule === "on-no-day") return { href: `/today?date=${dayToPlan}`, words: "Put it on a day" };
   if (OF_THE_FORECAST.has(rule)) return date === null ? undefined : { href: `/today?date=${date}`, words: "Enter the forecast" };
-  if (OF_CLEAN_OUTS.has(rule)) return { href: RECORD_CLEAN_OUT, words: "Record a clean-out" };
+  if (OF_CLEAN_OUTS_OF_DAY.has(rule)) return { href: RECORD_CLEAN_OUT, words: "Record a clean-out" };
   if (OF_THE_TRUCK.has(rule)) return date === null ? undefined : { href: `/today?date=${date}`, words: "The truck’s day" };
   if (rule === "last-mix-left") return { href: RECORD_TANK_READING, words: "Measure the tank" };
   if (rule === "water-at-stop-not-known") return { href: `/properties/${propertyId}/change-property`, words: "Say whether there is water" };

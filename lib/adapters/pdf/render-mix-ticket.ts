@@ -1,6 +1,6 @@
 import { BrokenInvariant } from "#domain/foundation/invariant";
 import { type Outcome } from "#domain/foundation/outcome";
-import { type MixTicketPaper, type TankLoad, lawnsWithoutEveryAmount } from "#domain/papers/mix-ticket-paper";
+import { type MixingStep, type MixTicketPaper, type TankLoad, lawnsWithoutEveryAmount } from "#domain/papers/mix-ticket-paper";
 import { type PaperValue, wordsOf } from "#domain/papers/paper";
 import { type Block, STYLE, beside, line, space, span, stack, words } from "./block";
 import { fieldRows } from "./field-grid";
@@ -63,20 +63,21 @@ function loadItems(load: TankLoad): FlowItem[] {
 
 function mixingItems({ mixing }: MixTicketPaper): FlowItem[] {
   return mixing.map((step, index) => {
-    const quoted = step.labelWords === undefined ? [] : [span(` “${step.labelWords}”`, STEP_QUOTED)];
     const parts: { readonly width: { points: number } | { share: number }; readonly block: Block }[] = [
       { width: { points: 18 }, block: line(`${index + 1}.`, STEP_STRONG, { align: "right" }) },
-      { width: { share: 1 }, block: words([span(step.words, STEP), ...quoted]) },
+      { width: { share: 1 }, block: stepWords(step) },
     ];
     return block(stack([beside(parts, 6), space(2)]));
   });
 }
 
 function atApplicationItems({ atApplication = [] }: MixTicketPaper): FlowItem[] {
-  return atApplication.flatMap(({ words: said, labelWords }) => {
-    const quoted = labelWords === "" ? [] : [span(` “${labelWords}”`, STEP_QUOTED)];
-    return [block(words([span(said, STEP), ...quoted])), gap(2)];
-  });
+  return atApplication.flatMap((one) => [block(stepWords(one)), gap(2)]);
+}
+
+/** What to do, with the words of the label that it rests on, if there are any. */
+function stepWords({ words: said, labelWords = "" }: MixingStep): Block {
+  return words([span(said, STEP), ...(labelWords === "" ? [] : [span(` “${labelWords}”`, STEP_QUOTED)])]);
 }
 
 function lawnTable({ products, lawns }: MixTicketPaper) {

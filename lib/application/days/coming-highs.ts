@@ -1,5 +1,5 @@
 /** The columns of a day on a truck that hold the forecast highs of the days after it. */
-interface HighColumns {
+export interface HighColumns {
   readonly forecastNextHighF: number | null;
   readonly forecastSecondHighF: number | null;
   readonly forecastThirdHighF: number | null;

@@ -1,4 +1,3 @@
-import { type AnsweredHold, readAnsweredHold } from "#domain/foundation/answered-hold";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { groupedBy } from "#domain/foundation/grouping";
 import { type ContainerOnHand } from "#domain/mixing/products-to-load";
@@ -7,48 +6,29 @@ import { type Container } from "#domain/stock/container-words";
 import { inTakingOrder } from "#domain/stock/first-expired";
 import { calendarDayOrNone } from "#application/stored-day";
 import { type Work } from "#application/use-case";
-import { type IssuedTicket, issuedTicketsOf } from "#application/visits/issued-ticket";
+import { type AnswerOnFile, answersOfVisits, type IssuedTicket, issuedTicketsOf } from "#application/visits/issued-ticket";
 
 // What a day's screen asks of the books for all of its visits at once.
-
-/** A license holder's answer to a hold of law. */
-export interface AnswerToHold {
-  readonly visitId: string;
-  readonly rule: string;
-  /** Null where it was not kept what was answered. */
-  readonly answered: AnsweredHold | null;
-  readonly reason: string;
-  readonly by: string;
-  readonly license: string;
-  readonly answeredAt: Date;
-}
 
 /** What is on file about some visits besides their plans. */
 export interface DayFacts {
   readonly ticketOf: ReadonlyMap<string, IssuedTicket>;
   readonly recordOf: ReadonlyMap<string, { readonly registerEntryId: string; readonly number: number }>;
-  readonly answersOf: ReadonlyMap<string, readonly AnswerToHold[]>;
+  readonly answersOf: ReadonlyMap<string, readonly AnswerOnFile[]>;
 }
 
 /** Reads tickets, records and answers of the visits with six queries. */
 export async function readDayFacts(work: Work, visitIds: readonly string[]): Promise<DayFacts> {
   const { companyId } = work.company;
-  const ofVisits = { companyId, visitId: { in: [...visitIds] } };
-  const records = await work.tx.registerEntry.findMany({ where: { ...ofVisits, kind: "record" }, select: { visitId: true, registerEntryId: true, number: true }, orderBy: { number: "asc" } });
-  const answers = await work.tx.holdAnswer.findMany({ where: ofVisits });
-  const people = await work.tx.person.findMany({ where: { companyId, personId: { in: answers.map(({ personId }) => personId) } } });
-  const licenses = await work.tx.license.findMany({ where: { companyId, licenseId: { in: answers.map(({ licenseId }) => licenseId) } } });
-  const nameOf = new Map(people.map(({ personId, name }) => [personId, name]));
-  const licenseOf = new Map(licenses.map(({ licenseId, state, number }) => [licenseId, `license ${state} ${number}`]));
+  const records = await work.tx.registerEntry.findMany({
+    where: { companyId, visitId: { in: [...visitIds] }, kind: "record" },
+    select: { visitId: true, registerEntryId: true, number: true },
+    orderBy: { number: "asc" },
+  });
   return {
     ticketOf: await issuedTicketsOf(work, visitIds),
     recordOf: new Map(records.map(({ visitId, registerEntryId, number }) => [visitId, { registerEntryId, number }])),
-    answersOf: groupedBy(
-      answers.map(({ visitId, rule, answeredHold, reason, personId, licenseId, answeredAt }) => ({
-        visitId, rule, answered: readAnsweredHold(answeredHold), reason, answeredAt, by: nameOf.get(personId) ?? "", license: licenseOf.get(licenseId) ?? "",
-      })),
-      ({ visitId }) => visitId,
-    ),
+    answersOf: await answersOfVisits(work, visitIds),
   };
 }
 

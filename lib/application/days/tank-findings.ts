@@ -1,8 +1,8 @@
-import { type Finding, gravestFirst } from "#domain/foundation/finding";
-import { type LoadedStop } from "#domain/mixing/loading-list";
+import { eachFindingOnce, type Finding, gravestFirst } from "#domain/foundation/finding";
+import { type LoadedStop, type LoadingList } from "#domain/mixing/loading-list";
 import { type TankPlan } from "#domain/mixing/tank-plan-answer";
-import { fromAmount } from "#domain/quantities/quantity";
-import { loadedStopOf, loadFactsOf, tankPlanOfDay } from "#application/days/tank-plan-of-day";
+import { fromAmount, type Quantity } from "#domain/quantities/quantity";
+import { loadedStopOf, type LoadFacts, loadFactsOf, tankPlanOfDay } from "#application/days/tank-plan-of-day";
 import { type Work } from "#application/use-case";
 import { type TicketOutcome, ticketsOfVisits, type WorkedVisit } from "#application/visits/visit-ticket";
 
@@ -10,8 +10,31 @@ import { type TicketOutcome, ticketsOfVisits, type WorkedVisit } from "#applicat
 type VisitInTank = Pick<WorkedVisit, "visit" | "outcome">;
 
 /** The stops of a truck as its tanks see them: what was put down already, or was left, is loaded no more. */
-export function loadedStopsOf(visits: readonly VisitInTank[]): readonly LoadedStop[] {
+function loadedStopsOf(visits: readonly VisitInTank[]): readonly LoadedStop[] {
   return visits.flatMap(({ visit, outcome }) => (outcome.ok ? [loadedStopOf(visit, visit.state === "planned" ? outcome.value : null)] : []));
+}
+
+/** A truck as its tank plan names it. */
+export interface TruckWithTanks {
+  readonly name: string;
+  /** The most that may be loaded, less what stays on the truck; null: not on file. */
+  readonly payload: Quantity<"mass"> | null;
+}
+
+/** A truck out of its row, whose payload is in canonical units of mass. */
+export function truckOf({ number, payload }: { readonly number: number; readonly payload: bigint | null }): TruckWithTanks {
+  return { name: `Truck ${String(number)}`, payload: payload === null ? null : fromAmount("mass", payload) };
+}
+
+/** Plans the tanks of a truck for its visits in their order, and hands the visits back with what the plan says at each of them. */
+export function withTanks<Visit extends VisitInTank>(
+  visits: readonly Visit[],
+  truck: TruckWithTanks,
+  load: LoadFacts,
+): { readonly visits: readonly Visit[]; readonly plan: TankPlan; readonly loading: LoadingList } {
+  const stops = loadedStopsOf(visits);
+  const { plan, loading } = tankPlanOfDay(stops, truck, load);
+  return { visits: withTankFindings(visits, stops, plan), plan, loading };
 }
 
 /**
@@ -30,8 +53,7 @@ export function withTankFindings<Visit extends VisitInTank>(visits: readonly Vis
 
 function withFindings(outcome: TicketOutcome, found: readonly Finding[]): TicketOutcome {
   if (!outcome.ok) return outcome;
-  const said = new Map([...outcome.value.findings, ...found].map((finding) => [JSON.stringify(finding), finding]));
-  return { ok: true, value: { ...outcome.value, findings: gravestFirst([...said.values()]) } };
+  return { ok: true, value: { ...outcome.value, findings: gravestFirst(eachFindingOnce([...outcome.value.findings, ...found])) } };
 }
 
 /**
@@ -47,11 +69,8 @@ export async function visitOnItsDay(work: Work, visitId: string): Promise<Worked
   if (ofDay.length === 0 || stop === null) return own;
   const { companyId } = work.company;
   const vehicle = await work.tx.vehicle.findUniqueOrThrow({ where: { companyId_vehicleId: { companyId, vehicleId: stop.vehicleId } } });
-  const stops = loadedStopsOf(worked);
   const load = await loadFactsOf(work, { date: stop.date, visitIds: ofDay }, worked);
-  const payload = vehicle.payload === null ? null : fromAmount("mass", vehicle.payload);
-  const { plan } = tankPlanOfDay(stops, { name: `Truck ${String(vehicle.number)}`, payload }, load);
-  return withTankFindings(worked, stops, plan).find(({ visit }) => visit.visitId === visitId);
+  return withTanks(worked, truckOf(vehicle), load).visits.find(({ visit }) => visit.visitId === visitId);
 }
 
 /** The visits of the truck's day that a planned visit is on, in the order of the route; none where it is on none. */

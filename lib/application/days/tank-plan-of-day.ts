@@ -23,7 +23,7 @@ export interface LoadFacts {
 }
 
 /** Reads them for the visits of a day as they are worked out now, with no query where there are none. The number of queries does not hang on that of visits. */
-export async function loadFactsOf(work: Work, day: DayOfTanks, worked: readonly Pick<WorkedVisit, "outcome" | "settings">[]): Promise<LoadFacts> {
+export async function loadFactsOf(work: Work, day: DayOfTanks, worked: readonly Pick<WorkedVisit, "outcome" | "labels" | "settings">[]): Promise<LoadFacts> {
   const { visitIds } = day;
   const [first] = worked;
   // Without a visit nothing is filled, and no setting is asked for.
@@ -32,7 +32,7 @@ export async function loadFactsOf(work: Work, day: DayOfTanks, worked: readonly 
   const countedBy = new Map(treatments.map(({ productId, onHand }) => [productId, onHand.dimension]));
   return {
     containers: await containersOnHand(work, [...countedBy.keys()], countedBy),
-    lastHeld: await tanksHeld(work, day),
+    lastHeld: await tanksHeld(work, day, first.labels),
     cleanOuts: await cleanOutsOfDay(work, visitIds),
     settings: first.settings,
   };

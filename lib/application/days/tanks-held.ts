@@ -6,7 +6,7 @@ import { type LastHeld } from "#domain/mixing/tank-plan-question";
 import { fromAmount } from "#domain/quantities/quantity";
 import { filledMixOf } from "#application/fills/filled-onto";
 import { type FillOfTank, fillsInBooks } from "#application/fills/fills-in-books";
-import { labelsOfProducts } from "#application/products/stored-label";
+import { labelsOfProducts, type LabelsRead } from "#application/products/stored-label";
 import { type Work } from "#application/use-case";
 
 interface FillRead {
@@ -44,8 +44,9 @@ export interface DayOfTanks {
  * A fill that was drawn from is under way until all of its visits are done. Where the tank was filled on that very day
  * for one of its open visits and then with another mix for a later one, it begins with the first of these fills: records are
  * often written at the day's end. The number of queries does not hang on that of fills.
+ * @param known labels that were read already, which are not read again
  */
-export async function tanksHeld(work: Work, day: DayOfTanks): Promise<ReadonlyMap<string, LastHeld>> {
+export async function tanksHeld(work: Work, day: DayOfTanks, known: LabelsRead = new Map()): Promise<ReadonlyMap<string, LastHeld>> {
   const { companyId } = work.company;
   const read = await fillsRead(work, day.visitIds);
   const readOf = new Map(read.map((one) => [one.fill_id, one]));
@@ -53,7 +54,8 @@ export async function tanksHeld(work: Work, day: DayOfTanks): Promise<ReadonlyMa
   const rows = await work.tx.fill.findMany({ where: { companyId, fillId: { in: fillIds } } });
   const fillOf = await fillsInBooks(work, rows);
   const ofTanks = [...fillOf.values()].filter(({ fillId }) => readOf.get(fillId)?.is_last === true || readOf.get(fillId)?.is_of_day === true);
-  const labels = await labelsOfProducts(work.tx, companyId, [...new Set([...fillOf.values()].flatMap(({ products }) => products.map(({ productId }) => productId)))]);
+  const filled = new Set([...fillOf.values()].flatMap(({ products }) => products.map(({ productId }) => productId)));
+  const labels = new Map([...known, ...(await labelsOfProducts(work.tx, companyId, [...filled].filter((productId) => !known.has(productId))))]);
   const open = await openVisits(work, ofTanks.flatMap(({ row }) => row.plannedVisitIds));
   const cleanOuts = await work.tx.cleanOut.groupBy({ by: ["equipmentId"], where: { companyId }, _max: { cleanedAt: true } });
   const latestOf = new Map(ofTanks.filter(({ fillId }) => readOf.get(fillId)?.is_last === true).map((fill) => [fill.row.equipmentId, fill]));

@@ -8,18 +8,19 @@ import { type Quantity } from "#domain/quantities/quantity";
 import { findingsOfRun, findingsOfStop } from "#domain/routing/route-findings";
 import { type Position } from "#domain/routing/travel-time";
 import { type TimedStop, timeInOrder } from "#domain/routing/time-in-order";
-import { type AnswerToHold, type DayFacts } from "#application/days/day-facts";
-import { loadedStopsOf, withTankFindings } from "#application/days/tank-findings";
-import { type LoadFacts, tankPlanOfDay } from "#application/days/tank-plan-of-day";
+import { type DayFacts } from "#application/days/day-facts";
+import { withTanks } from "#application/days/tank-findings";
+import { type LoadFacts } from "#application/days/tank-plan-of-day";
 import { type HoursOfDay, questionOfDay, type StopOfDay } from "#application/days/travel-of-day";
-import { isOfPresentPlan } from "#application/visits/issued-ticket";
+import { type AnswerOnFile, isOfPresentPlan } from "#application/visits/issued-ticket";
 import { heldOf, type TicketOutcome } from "#application/visits/visit-ticket";
 import { type VisitRow } from "#application/visits/visit-rows";
 
 /** A finding as a screen shows it: a hold of law may have been answered by a license holder. */
 export interface FindingShown {
   readonly finding: Finding;
-  readonly answer: AnswerToHold | null;
+  /** Its license in words: "license IN C-1". */
+  readonly answer: AnswerOnFile | null;
 }
 
 /** One stop of a truck's day. */
@@ -84,13 +85,11 @@ export function truckShown(row: TruckRow, stops: readonly StopOfDay[], shop: Pos
   const outcome = asked.kind === "missing" ? undefined : timeInOrder(asked.question, asked.travel);
   const timed = outcome?.ok === true ? outcome.value : undefined;
   const alone = stops.flatMap((stop) => tickets.get(stop.visitId) ?? []);
-  const loaded = loadedStopsOf(alone);
   const truck = `Truck ${String(row.number)}`;
-  const { plan, loading } = tankPlanOfDay(loaded, { name: truck, payload: row.payload }, load);
-  const rows = withTankFindings(alone, loaded, plan);
+  const { visits, plan, loading } = withTanks(alone, { name: truck, payload: row.payload }, load);
   const timesOf = new Map(timed?.stops.map((times) => [times.stopId, times]));
   const aboardOf = new Map(plan.aboard.map((aboard) => [aboard.visitId, aboard]));
-  const shown = rows.map(({ visit, outcome: ticket }): StopShown =>
+  const shown = visits.map(({ visit, outcome: ticket }): StopShown =>
     stopShown(visit, ticket, timesOf.get(visit.visitId), facts, aboardOf.get(visit.visitId) ?? null),
   );
   const ofRun = timed === undefined ? [] : findingsOfRun({ truck, returnSeconds: timed.returnSeconds, dayEndSeconds: row.endsAtMinute * 60 });
@@ -115,7 +114,7 @@ export function truckShown(row: TruckRow, stops: readonly StopOfDay[], shop: Pos
 function stopShown(visit: VisitRow, outcome: TicketOutcome, times: TimedStop | undefined, facts: DayFacts, aboard: AboardAtStop | null): StopShown {
   const answers = facts.answersOf.get(visit.visitId) ?? [];
   const late = findingsOfStop({ street: visit.property.street, lateSeconds: times?.lateSeconds ?? 0 });
-  const findings = [...late, ...findingsOf(visit, outcome)].map((finding): FindingShown => ({ finding, answer: answerCovering(finding, heldOf(outcome).on, answers) ?? null }));
+  const findings = [...late, ...findingsOf(visit, outcome)].map((finding): FindingShown => ({ finding, answer: answerShown(answerCovering(finding, heldOf(outcome).on, answers)) }));
   const issued = facts.ticketOf.get(visit.visitId);
   const isPlanned = visit.state === "planned";
   return {
@@ -134,6 +133,10 @@ function stopShown(visit: VisitRow, outcome: TicketOutcome, times: TimedStop | u
     record: facts.recordOf.get(visit.visitId) ?? null,
     aboard,
   };
+}
+
+function answerShown(answer: AnswerOnFile | undefined): AnswerOnFile | null {
+  return answer === undefined ? null : { ...answer, license: `license ${answer.license}` };
 }
 
 /** The findings of a visit's ticket. One that can't be worked out at all is a hold that says why; a look needs none. */

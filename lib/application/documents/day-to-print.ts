@@ -7,11 +7,10 @@ import { fillPlaceWords, mixSentences, stopWords } from "#domain/mixing/tank-pla
 import { type DayToPrint, loadingListOnPaper, routeSheetOnPaper, type StopToPrint } from "#domain/papers/day-on-paper";
 import { type PaperFinding } from "#domain/papers/paper";
 import { findingsOnPaper } from "#domain/papers/ticket-on-paper";
-import { fromAmount } from "#domain/quantities/quantity";
 import { timeInOrder } from "#domain/routing/time-in-order";
 import { RULES_VERSION } from "#domain/rules/packs-on-file";
-import { loadedStopsOf, withTankFindings } from "#application/days/tank-findings";
-import { type LoadFacts, loadedStopOf, loadFactsOf, tankPlanOfDay, wantsSign } from "#application/days/tank-plan-of-day";
+import { truckOf, withTanks } from "#application/days/tank-findings";
+import { loadedStopOf, loadFactsOf, tankPlanOfDay, wantsSign } from "#application/days/tank-plan-of-day";
 import { questionOfDay, shopPosition, stopsOfDays } from "#application/days/travel-of-day";
 import { answersOnPaper, frameOfPaper, fromPlan } from "#application/documents/frame-of-paper";
 import { businessOnFile, type LeftOut, type PaperToPrint } from "#application/documents/issued-papers";
@@ -58,8 +57,8 @@ export async function dayOnFile(work: Work, routeDayId: string): Promise<DayOnFi
   const visitIds = planned.map(({ visitId }) => visitId);
   const found = visitIds.length === 0 ? [] : await ticketsOfVisits(work, visitIds);
   const load = await loadFactsOf(work, { date, visitIds }, found);
-  const truck = { name: `Truck ${String(vehicle.number)}`, payload: vehicle.payload === null ? null : fromAmount("mass", vehicle.payload) };
-  const stops = await stopsOnFile(work, withTanksOf(found, truck, load));
+  const truck = truckOf(vehicle);
+  const stops = await stopsOnFile(work, withTanks(found, truck, load).visits);
   const asked = questionOfDay(await shopPosition(work), { date, startsAtMinute: row.startsAtMinute, endsAtMinute: row.endsAtMinute }, planned);
   const timed = asked.kind === "missing" ? undefined : timeInOrder(asked.question, asked.travel);
   const { name } = truck;
@@ -102,12 +101,6 @@ export async function dayPaperToPrint(work: Work, routeDayId: string, which: "ro
 /** The stops at which nothing can be put down by paper, and why. */
 export function stopsWithoutTicket({ stops }: Pick<DayOnFile, "stops">): readonly LeftOut[] {
   return stops.flatMap(({ visit, why }) => (why === null ? [] : [{ what: visit.property.street, why }]));
-}
-
-/** The visits with what the plan of their tanks says at them, as they would be put down now. */
-function withTanksOf(found: readonly WorkedVisit[], truck: Parameters<typeof tankPlanOfDay>[1], load: LoadFacts): readonly WorkedVisit[] {
-  const stops = loadedStopsOf(found);
-  return withTankFindings(found, stops, tankPlanOfDay(stops, truck, load).plan);
 }
 
 async function stopsOnFile(work: Work, found: readonly WorkedVisit[]): Promise<readonly StopOnFile[]> {

@@ -10,7 +10,7 @@ import { isSprayed, type TicketTreatment } from "#domain/mixing/ticket-question"
 import { type Measure } from "#domain/quantities/exact-quantity";
 import { type Quantity } from "#domain/quantities/quantity";
 import { readPlannedFillSchema } from "#application/fills/read-planned-fill.schema";
-import { issuedTicketsOf } from "#application/visits/issued-ticket";
+import { issuedTicketsOf, ticketInHand } from "#application/visits/issued-ticket";
 import { ticketsOfVisits } from "#application/visits/visit-ticket";
 import { useCase } from "#application/use-case";
 
@@ -61,7 +61,7 @@ export const readPlannedFill = useCase("fills/read-planned-fill", readPlannedFil
   for (const { visit, outcome } of found) {
     const { visitId, name, property, stop } = visit;
     const own: VisitOfFill = { visitId, name, street: property.street, vehicleId: stop?.vehicleId ?? null };
-    const said = issued.get(visitId)?.snapshot ?? (outcome.ok ? outcome.value : undefined);
+    const said = ticketInHand(issued.get(visitId), outcome);
     const sprays = said?.ticket.mixes.filter((mix): mix is SprayMix => mix.kind === "spray") ?? [];
     if (said === undefined || sprays.length === 0) without.push(noSpray(own, outcome.ok ? undefined : outcome.refusal.refusal));
     const planned = said === undefined ? [] : treatmentsForRounding(said.question);

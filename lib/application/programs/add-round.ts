@@ -8,9 +8,14 @@ import { notFound } from "#application/refusal";
 import { dayOf } from "#application/stored-day";
 import { useCase } from "#application/use-case";
 
+/** One product that goes down, as the audit trail tells it. */
+export function oneTreatmentWords({ labelUse, rateText, spotShareBasisPoints, reason }: TreatmentColumns): string {
+  return `${labelUse}, ${rateText}${onSpotsWords(spotShareBasisPoints)}, for ${reason}`;
+}
+
 /** What goes down, as the audit trail tells it. */
 export function treatmentWords(treatments: readonly TreatmentColumns[]): readonly string[] {
-  return treatments.map(({ labelUse, rateText, spotShareBasisPoints, reason }) => `${labelUse}, ${rateText}${onSpotsWords(spotShareBasisPoints)}, for ${reason}`);
+  return treatments.map(oneTreatmentWords);
 }
 
 /** Adds a round to a program: when it may be done, and what goes down at what rate for what reason. */

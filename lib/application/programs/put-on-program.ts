@@ -3,7 +3,7 @@ import { type Prisma, type Round, type RoundTreatment } from "#adapters/postgres
 import { groupedBy } from "#domain/foundation/grouping";
 import { accept, type Outcome, refuse } from "#domain/foundation/outcome";
 import { fromAmount, sum } from "#domain/quantities/quantity";
-import { shareWords } from "#domain/quantities/share";
+import { typedShareOf } from "#domain/quantities/share";
 import { serviceMinutesOf } from "#domain/scheduling/service-time";
 import { type HouseSettings } from "#domain/company/house-settings";
 import { houseSettingsOf } from "#application/companies/house-settings";
@@ -34,7 +34,7 @@ async function roundsToCome(work: Work, programId: string): Promise<Outcome<read
   const whole = rounds.map((round) => ({ ...round, treatments: treatmentsOf.get(round.roundId) ?? [] }));
   const products = await productsToPlan(work, treatments);
   for (const round of whole) {
-    const asked = round.treatments.map(({ line, productId, labelUse, rateText, spotShareBasisPoints, reason }) => ({ row: String(line), productId, labelUse, rate: rateText, spotShare: spotShareBasisPoints === null ? "" : shareWords(spotShareBasisPoints), reason }));
+    const asked = round.treatments.map(({ line, productId, labelUse, rateText, spotShareBasisPoints, reason }) => ({ row: String(line), productId, labelUse, rate: rateText, spotShare: typedShareOf(spotShareBasisPoints), reason }));
     const held = columnsByLabels(products, "treatments", asked);
     if (held.ok) continue;
     const [why = held.refusal.sentence] = held.refusal.kind === "bad-input" ? Object.values(held.refusal.fields) : [];

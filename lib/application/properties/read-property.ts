@@ -7,7 +7,7 @@ import { type ClientStanding, type Mower } from "#domain/properties/client-stand
 import { type TypedPiece } from "#domain/properties/lawn-pieces";
 import { type PhosphorusFinding } from "#domain/properties/soil-test";
 import { type TankWater, tankWaterOf } from "#domain/properties/tank-water";
-import { isWateringDates, type WateringDates } from "#domain/properties/watering-dates";
+import { type WateringDates, wateringDatesOf } from "#domain/properties/watering-dates";
 import { isWeekday, type Weekday, weekdaysOf } from "#domain/properties/weekday";
 import { fromAmount, type Quantity } from "#domain/quantities/quantity";
 import { type WaterBeside } from "#domain/rules/kept-clear";
@@ -206,7 +206,7 @@ export const readProperty = useCase("properties/read-property", z.object({ prope
         ? null
         : { fromMinute: row.wateringFromMinute, untilMinute: row.wateringUntilMinute },
     wateringWeekdays: weekdaysOf(row.wateringWeekdays ?? ""),
-    wateringDates: row.wateringDates !== null && isWateringDates(row.wateringDates) ? row.wateringDates : null,
+    wateringDates: wateringDatesOf(row.wateringDates),
     client: {
       clientId: client.clientId, version: client.version, name: client.name, phone: client.phone, email: client.email,
       standing: client.standing as ClientStanding, otherProperties: others,

@@ -1,7 +1,8 @@
-import { type CalendarDate, calendarDateIn, formatShortDate } from "#domain/foundation/calendar-date";
+import { type CalendarDate, formatShortDate } from "#domain/foundation/calendar-date";
 import { groupedBy } from "#domain/foundation/grouping";
 import { accept, type Outcome } from "#domain/foundation/outcome";
 import { type LawnSeeding, type SeedingKind, type SeedingStanding, type SowingMethod } from "#domain/properties/lawn-seeding";
+import { todayOf } from "#application/programs/visits-of-rounds";
 import { badField, type UseCaseRefusal } from "#application/refusal";
 import { calendarDayOf, dayOf } from "#application/stored-day";
 import { type Work } from "#application/use-case";
@@ -23,10 +24,6 @@ export interface SeedingOnFile {
   readonly isOverdue: boolean;
 }
 
-function today(work: Work): CalendarDate {
-  return calendarDateIn(work.company.timeZone, work.now.getTime());
-}
-
 /** The columns of seed or sod; sod has no method. */
 export function seedingColumns({ date, kind, method, standing }: SeedingForm) {
   return { date: dayOf(date), kind, method: kind === "sod" ? null : method, standing };
@@ -45,8 +42,8 @@ export function seedingOf(row: { readonly date: Date; readonly kind: string; rea
  */
 export async function acceptSeeding(work: Work, zoneId: string, form: SeedingForm, ownId?: string): Promise<Outcome<null, UseCaseRefusal>> {
   const { date, kind, standing } = form;
-  if (standing === "done" && date > today(work)) return badField("date", "This day has not come yet: say that it is planned.");
-  if (standing === "planned" && date < today(work)) return badField("date", "This day has passed: say that it is done, or give a day ahead.");
+  if (standing === "done" && date > todayOf(work)) return badField("date", "This day has not come yet: say that it is planned.");
+  if (standing === "planned" && date < todayOf(work)) return badField("date", "This day has passed: say that it is done, or give a day ahead.");
   const { companyId } = work.company;
   const rows = await work.tx.seeding.findMany({ where: { companyId, zoneId, date: dayOf(date), kind, removedAt: null }, select: { seedingId: true } });
   if (rows.some(({ seedingId }) => seedingId !== ownId)) return badField("date", `This is on file already for ${formatShortDate(date)}.`);
@@ -60,7 +57,7 @@ export async function seedingsOfZones(work: Work, zoneIds: readonly string[]): P
     where: { companyId, zoneId: { in: [...zoneIds] }, removedAt: null },
     orderBy: [{ date: "desc" }, { createdAt: "desc" }, { seedingId: "asc" }],
   });
-  const day = today(work);
+  const day = todayOf(work);
   const byZone = groupedBy(rows, ({ zoneId }) => zoneId);
   return new Map(
     [...byZone].map(([zoneId, own]) => [

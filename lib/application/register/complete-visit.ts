@@ -1,6 +1,7 @@
 import { lockCompany } from "#adapters/postgres/company-work";
 import { addDays } from "#domain/foundation/calendar-date";
 import { accept, type Outcome } from "#domain/foundation/outcome";
+import { OF_CLEAN_OUTS } from "#domain/mixing/mix-change";
 import { applyPosting } from "#domain/stock/posting";
 import { fromAmount } from "#domain/quantities/quantity";
 import { instantOfMinute } from "#domain/weather/local-hours";
@@ -11,7 +12,7 @@ import { type CompletedForm, completeVisitSchema, reachedLawns } from "#applicat
 import { type ReallyUsed } from "#application/register/really-used";
 import { recordOfVisit } from "#application/register/record-of-visit";
 import { type RecordPlan, recordPlan } from "#application/register/record-plan";
-import { OF_CLEAN_OUTS, tanksOfRecord } from "#application/register/tanks-of-record";
+import { tanksOfRecord } from "#application/register/tanks-of-record";
 import { usedOfVisit, type UsedOfVisit } from "#application/register/used-of-visit";
 import { badField, conflict, notFound, type UseCaseRefusal } from "#application/refusal";
 import { postStock } from "#application/stock/post-stock";

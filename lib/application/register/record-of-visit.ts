@@ -11,7 +11,7 @@ import { type RecordContent, type RecordedAmount, type RecordedLicense, type Rec
 import { type CompletedForm, reachedLawns } from "#application/register/complete-visit.schema";
 import { findingsOfRecord } from "#application/register/findings-of-record";
 import { type ReallyUsed } from "#application/register/really-used";
-import { NOT_ON_FILE, type ProductPutDown, type RecordPlan } from "#application/register/record-plan";
+import { NOT_ON_FILE, type ProductPutDown, type RecordPlan, treatmentOnLine } from "#application/register/record-plan";
 import { type UsedOfVisit } from "#application/register/used-of-visit";
 import { type LicenseOnFile, licensesOnFile } from "#application/visits/ticket-facts";
 import { type VisitRow } from "#application/visits/visit-rows";
@@ -94,8 +94,7 @@ function licenseOf(licenses: readonly LicenseOnFile[], personId: string, state: 
 
 function treatmentOf(used: ReallyUsed, form: CompletedForm, facts: RecordFacts, timeZone: string): { readonly treatment: RecordedTreatment; readonly findings: readonly Finding[] } {
   const { plan, used: { lotNumbers, unplanned } } = facts;
-  const treatment = [...plan.treatments, ...unplanned].find(({ line }) => line === used.line);
-  if (treatment === undefined) throw new Error(`treatment ${String(used.line)} of a record is one that was planned`);
+  const treatment = treatmentOnLine<ProductPutDown>([...plan.treatments, ...unplanned], used.line);
   const { line, draw, measuredBy, total, lots } = used;
   const isReached = reachedLawns(form);
   const reached = treatment.lawns.filter(({ zoneId }) => isReached.has(zoneId));

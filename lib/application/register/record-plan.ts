@@ -1,6 +1,7 @@
 import { OF_FLOWERS } from "#domain/mixing/site-checks";
 import { type Finding } from "#domain/foundation/finding";
 import { useNamed, type UseRate } from "#domain/label/label-facts";
+import { cleanOutNotOnFile } from "#domain/mixing/mix-change";
 import { type MixTicket } from "#domain/mixing/mix-ticket";
 import { statedOf } from "#domain/mixing/stated-rate";
 import { type SpotWork, type TicketTreatment } from "#domain/mixing/ticket-question";
@@ -10,7 +11,7 @@ import { fromAmount } from "#domain/quantities/quantity";
 import { answeredBefore } from "#domain/register/former-answer";
 import { type LabelPutDown } from "#domain/register/put-down";
 import { labelInUse, type LabelsRead } from "#application/products/stored-label";
-import { type AnswerOnFile } from "#application/visits/issued-ticket";
+import { type AnswerOnFile, ticketInHand } from "#application/visits/issued-ticket";
 import { type PlannedTreatment } from "#application/visits/visit-rows";
 import { type VisitOnFile } from "#application/visits/read-visit";
 import { heldOf } from "#application/visits/visit-ticket";
@@ -58,6 +59,13 @@ export function linesOf(mix: Mix): readonly number[] {
   return mix.kind === "granular" ? [mix.line] : mix.products.map(({ line }) => line);
 }
 
+/** The treatment of a line that is known to be among them. */
+export function treatmentOnLine<Treatment extends Pick<ProductPutDown, "line">>(treatments: readonly Treatment[], line: number): Treatment {
+  const treatment = treatments.find((one) => one.line === line);
+  if (treatment === undefined) throw new Error(`treatment ${String(line)} of a record is one that was planned`);
+  return treatment;
+}
+
 /** How a day's tanks are to be filled and emptied, which is of no weight once a visit is done. */
 const OF_TANK_PLANS = ["flush-the-line", "last-mix-left", "other-rates-than-the-fill", "water-at-stop-not-known"];
 /** What a record says anew for itself, about who really did it, or what is of no weight once it is done. */
@@ -70,7 +78,7 @@ const OF_THE_PLAN_ONLY: ReadonlySet<string> = new Set(["calibration-current", "f
  */
 export async function recordPlan(work: Work, { issued, outcome, visit, answers, formerAnswers, labels }: VisitOnFile): Promise<RecordPlan> {
   const { companyId } = work.company;
-  const said = issued?.snapshot ?? (outcome.ok ? outcome.value : undefined);
+  const said = ticketInHand(issued, outcome);
   const mixes = said?.ticket.mixes ?? [];
   const mixed = new Set(mixes.flatMap(linesOf));
   const productIds = visit.treatments.map(({ productId }) => productId);
@@ -90,20 +98,8 @@ export async function recordPlan(work: Work, { issued, outcome, visit, answers, 
     treatments: [...treatments.map((one) => ({ ...named(one, one.rate), ...one })), ...typed.map((one) => ({ ...named(one, one.rate), ...one }))],
     lawns: zones.filter(({ zoneId }) => planned.has(zoneId)).map(({ zoneId, name, grasses }) => ({ zoneId, name, grasses })),
     mixTicketNumber: issued?.number ?? null,
-    findings: [...heldOf(outcome).findings.filter(({ rule }) => !OF_THE_PLAN_ONLY.has(rule)).map(asDone), ...formerAnswers.map((answer) => answeredBefore(answer, work.company.timeZone))],
+    findings: [...heldOf(outcome).findings.filter(({ rule }) => !OF_THE_PLAN_ONLY.has(rule)).map(cleanOutNotOnFile), ...formerAnswers.map((answer) => answeredBefore(answer, work.company.timeZone))],
     holdAnswers: answers.filter((answer) => !formerAnswers.includes(answer)),
-  };
-}
-
-/** A clean-out that was to come first: a record says that none is on file. */
-function asDone(finding: Finding): Finding {
-  if (finding.rule !== "clean-out-comes-first") return finding;
-  const [gearName = "", stopName = ""] = finding.about;
-  return {
-    ...finding,
-    rule: "clean-out-not-on-file",
-    what: `No clean-out of ${gearName} is on file before the work at ${stopName}.`,
-    toDo: "Record the clean-out with its time where one was done.",
   };
 }
 

@@ -2,12 +2,12 @@ import { type Finding } from "#domain/foundation/finding";
 import { changeOfMix, filledUncleaned, heldNotKnown, mixInTank } from "#domain/mixing/mix-change";
 import { isSprayed } from "#domain/mixing/ticket-question";
 import { type FilledOnto, filledOntoOf } from "#application/fills/filled-onto";
+import { ticketInHand } from "#application/visits/issued-ticket";
 import { type VisitOnFile } from "#application/visits/read-visit";
 import { type VisitTicket } from "#application/visits/visit-ticket";
 import { type Work } from "#application/use-case";
 
-/** What the tank plan says of a tank that is not clean. */
-export const OF_CLEAN_OUTS: ReadonlySet<string> = new Set(["clean-out", "clean-out-not-on-file"]);
+export { OF_CLEAN_OUTS } from "#domain/mixing/mix-change";
 
 type Planned = Pick<VisitTicket, "visit" | "question">;
 
@@ -16,7 +16,7 @@ type Planned = Pick<VisitTicket, "visit" | "question">;
  * held before such a fill, must not reach these lawns, and was not cleaned out by what is on file.
  */
 export async function tanksOfRecord(work: Work, { issued, outcome }: Pick<VisitOnFile, "issued" | "outcome">, fillIds: readonly string[]): Promise<readonly Finding[]> {
-  const planned = issued?.snapshot ?? (outcome.ok ? outcome.value : undefined);
+  const planned = ticketInHand(issued, outcome);
   const fills = await filledOntoOf(work, fillIds);
   return planned === undefined ? [] : [...fills.values()].flatMap((fill) => uncleaned(planned, fill));
 }

@@ -3,7 +3,7 @@ import { accept, type Outcome } from "#domain/foundation/outcome";
 import { isGrass } from "#domain/turf/grass";
 import { fillsAtHand } from "#application/register/fill-at-hand";
 import { type AtHand, type DrawOfFill, type FillAtHand, lessDrawn, type MixEntered, type ReallyUsed, reallyUsed, usedAsTyped, type UsedOfMix } from "#application/register/really-used";
-import { linesOf, type Mix, type ProductPutDown, type RecordPlan, type RecordTreatment } from "#application/register/record-plan";
+import { linesOf, type Mix, type ProductPutDown, type RecordPlan, type RecordTreatment, treatmentOnLine } from "#application/register/record-plan";
 import { type DrawAsked, unplannedInFills } from "#application/register/unplanned-in-fills";
 import { badField, type UseCaseRefusal } from "#application/refusal";
 import { type LotOfProductAt, lotsAt } from "#application/stock/lots-at";
@@ -63,7 +63,7 @@ export async function usedOfVisit(
     if (said.fillId !== null && fill === undefined) return badField(`mixes.${one.key}.fillId`, "This fill is not on file. Choose another.");
     const at: AtHand = {
       fill,
-      treatmentOf: (line) => unplanned.find((other) => other.line === line) ?? treatmentOf(plan, line),
+      treatmentOf: (line) => unplanned.find((other) => other.line === line) ?? treatmentOnLine(plan.treatments, line),
       beside: (besideOf.get(one.key) ?? []).map(({ line }) => line),
       grassesOf: (zoneIds) => plan.lawns.filter(({ zoneId }) => zoneIds.includes(zoneId)).flatMap(({ grasses }) => grasses.filter(isGrass)),
       lotsOf: (productId) => placeByPlace(lots, places, productId),
@@ -83,15 +83,9 @@ function drawsAsked(plan: RecordPlan, asked: readonly Asked[], fillOf: (key: str
   return asked.flatMap((one) => {
     const fill = fillOf(one.key);
     if (fill === undefined) return [];
-    const planned = "mix" in one ? linesOf(one.mix).map((line) => treatmentOf(plan, line)) : [one.treatment];
+    const planned = "mix" in one ? linesOf(one.mix).map((line) => treatmentOnLine(plan.treatments, line)) : [one.treatment];
     return [{ key: one.key, planned, lawns: one.lawns, fill }];
   });
-}
-
-function treatmentOf({ treatments }: RecordPlan, line: number): RecordTreatment {
-  const treatment = treatments.find((one) => one.line === line);
-  if (treatment === undefined) throw new Error(`treatment ${String(line)} of a record is one that was planned`);
-  return treatment;
 }
 
 function placeByPlace(lots: readonly LotOfProductAt[], places: readonly string[], productId: string): readonly (readonly LotOfProductAt[])[] {

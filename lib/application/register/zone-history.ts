@@ -98,11 +98,18 @@ export async function usesOfRecords({ tx, company: { companyId } }: Work, record
  */
 export function putDownOnZones(records: readonly RecordOnFile[], labels: LabelsRead, uses: UsesOfVisits): ReadonlyMap<string, readonly PutDownOnZone[]> {
   const putDown = new Map<string, PutDownOnZone[]>();
+  // One label for each product, because what is worked out of a label is kept by it.
+  const unread = new Map<string, LabelAftercare>();
+  const unreadOf = (productName: string): LabelAftercare => {
+    const label = unread.get(productName) ?? unreadAftercare(productName);
+    unread.set(productName, label);
+    return label;
+  };
   for (const { visitId, record } of records) {
     const application = { startsAtEpochMilliseconds: Date.parse(record.startedAt), endsAtEpochMilliseconds: Date.parse(record.endedAt), postedAtEpochMilliseconds: "not-posted" } as const;
     for (const { line, productId, productName, lawns } of record.treatments) {
       const facts = labelInUse(labels.get(productId))?.facts;
-      const label = (facts === undefined ? undefined : useNamed(facts, uses.get(keyOfUse(visitId, line, productId)) ?? ""))?.aftercare ?? unreadAftercare(productName);
+      const label = (facts === undefined ? undefined : useNamed(facts, uses.get(keyOfUse(visitId, line, productId)) ?? ""))?.aftercare ?? unreadOf(productName);
       for (const { zoneId } of lawns) putDown.set(zoneId, [...(putDown.get(zoneId) ?? []), { visitId, productId, line, label, application }]);
     }
   }

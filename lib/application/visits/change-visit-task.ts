@@ -21,10 +21,9 @@ async function newRate(work: Work, task: VisitTask, rate: string, spotShare: str
   }
   const columns = await treatmentColumns(work, "task", [{ row: "0", productId, labelUse, rate, spotShare, reason }]);
   if (columns.ok) return accept(columns.value[0] ?? null);
-  const fields = columns.refusal.kind === "bad-input" ? columns.refusal.fields : {};
-  const ofShare = fields["task.0.spotShare"];
-  const [why = columns.refusal.sentence] = Object.entries(fields).flatMap(([field, sentence]) => (field === "task.0.spotShare" ? [] : [sentence]));
-  return ofShare === undefined || Object.keys(fields).length > 1 ? badField("rate", why) : badField("spotShare", ofShare);
+  const { "task.0.spotShare": ofShare, ...others } = columns.refusal.kind === "bad-input" ? columns.refusal.fields : {};
+  const [why] = Object.values(others);
+  return ofShare !== undefined && why === undefined ? badField("spotShare", ofShare) : badField("rate", why ?? columns.refusal.sentence);
 }
 
 /** Puts the task on other lawns of the same property, and counts the visit's minutes anew from all that is worked. */

@@ -1,4 +1,4 @@
-import { type VisitTicket } from "#application/visits/visit-ticket";
+import { type TicketOutcome, type VisitTicket } from "#application/visits/visit-ticket";
 import { fromStoredJson, isSameStored } from "#application/stored-json";
 import { type Work } from "#application/use-case";
 import { type AnsweredHold, readAnsweredHold } from "#domain/foundation/answered-hold";
@@ -75,6 +75,11 @@ export async function issuedTicketsOf(work: Work, visitIds: readonly string[]): 
 /** The last mix ticket of a visit, if one was issued. */
 export async function issuedTicketOf(work: Work, visitId: string): Promise<IssuedTicket | undefined> {
   return (await issuedTicketsOf(work, [visitId])).get(visitId);
+}
+
+/** The ticket that a crew has in hand: the issued one, else what is worked out now; undefined where nothing can be. */
+export function ticketInHand(issued: IssuedTicket | undefined, outcome: TicketOutcome): VisitTicket | undefined {
+  return issued?.snapshot ?? (outcome.ok ? outcome.value : undefined);
 }
 
 /**

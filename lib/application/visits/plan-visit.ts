@@ -1,10 +1,10 @@
 import { lockCompany } from "#adapters/postgres/company-work";
 import { accept, type Outcome, refuse } from "#domain/foundation/outcome";
-import { onSpotsWords } from "#domain/quantities/share";
 import { fromAmount, sum } from "#domain/quantities/quantity";
 import { serviceMinutesOf } from "#domain/scheduling/service-time";
 import { houseSettingsOf } from "#application/companies/house-settings";
 import { writeDeed } from "#application/audit-trail";
+import { oneTreatmentWords } from "#application/programs/add-round";
 import { treatmentColumns, type TreatmentColumns } from "#application/programs/treatment-columns";
 import { conflict, notFound, type UseCaseRefusal } from "#application/refusal";
 import { dayOf } from "#application/stored-day";
@@ -67,7 +67,7 @@ export const planVisit = useCase("visits/plan-visit", planVisitSchema, async (wo
     },
   });
   await writeTasks(work, visitId, planned.value);
-  const words = planned.value.map(({ reason, treatment }) => (treatment === null ? `look: ${reason}` : `${treatment.labelUse}, ${treatment.rateText}${onSpotsWords(treatment.spotShareBasisPoints)}, for ${reason}`));
+  const words = planned.value.map(({ reason, treatment }) => (treatment === null ? `look: ${reason}` : oneTreatmentWords(treatment)));
   await writeDeed(work, visitId, { deed: "visit-planned", details: { street: property.street, name, opensOn, closesOn, tasks: words } });
   return accept({ visitId, propertyId });
 });

@@ -1,12 +1,13 @@
 import { z } from "zod";
 import { answerCovering, formerAnswers } from "#domain/foundation/answered-hold";
-import { type CalendarDate, calendarDateIn } from "#domain/foundation/calendar-date";
+import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { holdsOf, type Finding } from "#domain/foundation/finding";
 import { accept } from "#domain/foundation/outcome";
 import { idField } from "#application/field.schema";
 import { notFound } from "#application/refusal";
 import { calendarDayOf, dayOf } from "#application/stored-day";
 import { visitOnItsDay } from "#application/days/tank-findings";
+import { todayOf } from "#application/programs/visits-of-rounds";
 import { answersOfVisit, type AnswerOnFile, issuedTicketOf, type IssuedTicket } from "#application/visits/issued-ticket";
 import { costOfVisit, type CostOfVisit } from "#application/visits/cost-of-visit";
 import { lawnsSeen } from "#application/visits/lawns-seen";
@@ -45,7 +46,7 @@ export async function visitOnFile(work: Work, visitId: string): Promise<VisitOnF
   const answers = await answersOfVisit(work, visitId);
   const record = await work.tx.registerEntry.findFirst({ where: { companyId, visitId, kind: "record" }, select: { registerEntryId: true, number: true } });
   const look = await work.tx.visit.findFirst({ where: { companyId, looksAgainAtId: visitId }, select: { visitId: true, opensOn: true } });
-  const today = dayOf(calendarDateIn(work.company.timeZone, work.now.getTime()));
+  const today = dayOf(todayOf(work));
   const licenses = await work.tx.license.findMany({
     where: {
       ...{ companyId, personId: work.member.personId, state: visit.property.state, kind: "certified-applicator", withdrawnAt: null },
@@ -78,6 +79,6 @@ export function openHolds(outcome: TicketOutcome, answers: readonly AnswerOnFile
 export const readVisit = useCase("visits/read-visit", z.object({ visitId: idField, withCost: z.boolean().default(false) }), async (work, { visitId, withCost }) => {
   const found = await visitOnFile(work, visitId);
   if (found === undefined) return notFound("visit");
-  const read: VisitRead = { ...found, cost: withCost ? await costOfVisit(work, found) : undefined, seen: lawnsSeen(found, calendarDateIn(work.company.timeZone, work.now.getTime())) };
+  const read: VisitRead = { ...found, cost: withCost ? await costOfVisit(work, found) : undefined, seen: lawnsSeen(found, todayOf(work)) };
   return accept(read);
 });

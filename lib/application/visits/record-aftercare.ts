@@ -4,7 +4,7 @@ import { type AftercareOfLawns } from "#domain/mixing/aftercare-of-lawns";
 import { type RecordContent } from "#domain/register/record-content";
 import { type Span } from "#domain/weather/local-hours";
 import { timeZoneDataVersion } from "#adapters/time-zone-data";
-import { type LawnFacts, readTicketFacts } from "#application/visits/ticket-facts";
+import { type LawnFacts, lawnsWithPast } from "#application/visits/ticket-facts";
 import { aftercareOfVisit, type LineApplied } from "#application/visits/visit-aftercare";
 import { type VisitRow } from "#application/visits/visit-rows";
 import { type Work } from "#application/use-case";
@@ -19,8 +19,8 @@ export function spanOfRecord({ startedAt, endedAt }: Pick<RecordContent, "starte
  * the real times, by their labels as they are on file, after what was put down before. What was left out has none.
  */
 export async function aftercareOfRecord(work: Work, visit: VisitRow, done: Span): Promise<Outcome<readonly AftercareOfLawns[]>> {
-  const facts = await readTicketFacts(work, [visit]);
-  const lawns = facts.lawnsByProperty.get(visit.property.propertyId) ?? [];
+  const { lawnsByProperty } = await lawnsWithPast(work, [visit.property.propertyId]);
+  const lawns = lawnsByProperty.get(visit.property.propertyId) ?? [];
   const setting = { timeZone: work.company.timeZone, zoneDataVersion: timeZoneDataVersion(), span: done, programName: visit.name };
   return lawns.length === 0 ? accept([]) : aftercareOfVisit(visit, lawns, appliedByRecord(visit, lawns), setting);
 }

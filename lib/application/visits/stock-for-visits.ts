@@ -1,4 +1,5 @@
 import { groupedBy } from "#domain/foundation/grouping";
+import { isCleanSince } from "#domain/mixing/clean-out";
 import { type Work } from "#application/use-case";
 
 /** Amounts by product, in canonical units of its own dimension. */
@@ -45,11 +46,15 @@ function sumsOf(amounts: readonly { readonly productId: string; readonly amount:
   return new Map([...byProduct].map(([productId, own]) => [productId, own.reduce((sum, { amount }) => sum + amount, 0n)]));
 }
 
-/** The tanks that were filled for each visit and were not cleaned out since; a clean-out in the minute of a fill came before it. */
+/** The tanks that were filled for each visit and were not cleaned out since. */
 async function tanksFilledFor(work: Work, visitIds: readonly string[]): Promise<ReadonlyMap<string, ReadonlySet<string>>> {
   const { companyId } = work.company;
-  const fills = await work.tx.fill.findMany({ where: { companyId, plannedVisitIds: { hasSome: [...visitIds] } } });
-  const cleanOuts = await work.tx.cleanOut.findMany({ where: { companyId, equipmentId: { in: fills.map(({ equipmentId }) => equipmentId) } } });
-  const inTank = fills.filter((fill) => !cleanOuts.some(({ equipmentId, cleanedAt }) => equipmentId === fill.equipmentId && cleanedAt > fill.filledAt));
+  const fills = await work.tx.fill.findMany({
+    where: { companyId, plannedVisitIds: { hasSome: [...visitIds] } },
+    select: { number: true, equipmentId: true, filledAt: true, plannedVisitIds: true },
+  });
+  const cleanOuts = await work.tx.cleanOut.groupBy({ by: ["equipmentId"], where: { companyId, equipmentId: { in: fills.map(({ equipmentId }) => equipmentId) } }, _max: { cleanedAt: true } });
+  const cleanOutOf = new Map(cleanOuts.flatMap(({ equipmentId, _max: { cleanedAt } }) => (cleanedAt === null ? [] : [[equipmentId, { cleanedAt: cleanedAt.getTime() }] as const])));
+  const inTank = fills.filter(({ number, equipmentId, filledAt }) => !isCleanSince(cleanOutOf.get(equipmentId), { number, filledAt: filledAt.getTime() }));
   return new Map(visitIds.map((visitId) => [visitId, new Set(inTank.flatMap(({ plannedVisitIds, equipmentId }) => (plannedVisitIds.includes(visitId) ? [equipmentId] : [])))]));
 }

@@ -45,11 +45,15 @@ export interface LawnFacts {
   readonly stations: readonly IrrigationStation[];
 }
 
-/** Everything on file that the mix tickets of some visits are computed from, read once for all of them. */
-export interface TicketFacts extends StockForVisits {
+/** The lawns of some properties, and the labels that what was put down on them is read by. */
+export interface LawnsWithPast {
   readonly lawnsByProperty: ReadonlyMap<string, readonly LawnFacts[]>;
-  /** Of the products that are planned and of those that were put down on the lawns before. */
+  /** Of the products that were asked for and of those that were put down on the lawns before. */
   readonly labels: LabelsRead;
+}
+
+/** Everything on file that the mix tickets of some visits are computed from, read once for all of them. */
+export interface TicketFacts extends LawnsWithPast, StockForVisits {
   readonly gear: readonly EquipmentOnFile[];
   readonly calibrations: readonly CalibrationOnFile[];
   readonly tools: readonly TicketTool[];
@@ -67,19 +71,13 @@ export async function readTicketFacts(work: Work, visits: readonly VisitRow[]): 
   const { companyId } = work.company;
   const productIds = [...new Set(visits.flatMap(({ treatments }) => treatments.map(({ productId }) => productId)))];
   const propertyIds = [...new Set(visits.map(({ property }) => property.propertyId))];
-  const records = await recordsOfProperties(work, propertyIds);
-  const labels = await labelsOfProducts(work.tx, companyId, [...new Set([...productIds, ...productsOfRecords(records)])]);
   const gear = await equipmentOnFile(work);
   const [products, people] = [
     await work.tx.product.findMany({ where: { companyId, productId: { in: productIds } } }),
     await work.tx.person.findMany({ where: { companyId } }),
   ];
   return {
-    lawnsByProperty: await lawnsOf(work, propertyIds, {
-      historyOf: historyOfZones(work, records, labels),
-      putDownOn: putDownOnZones(records, labels, await usesOfRecords(work, records)),
-    }),
-    labels,
+    ...(await lawnsWithPast(work, propertyIds, productIds)),
     gear,
     calibrations: await calibrationsOnFile(work, gear),
     tools: await toolsOf(work),
@@ -89,6 +87,18 @@ export async function readTicketFacts(work: Work, visits: readonly VisitRow[]): 
     licenses: await licensesOnFile(work),
     settings: await houseSettingsOf(work),
   };
+}
+
+/**
+ * Reads the lawns of some properties with what was put down on them, and the labels of those products; with a fixed number of
+ * queries, whatever the number of properties.
+ * @param productIds others whose labels are wanted, so that all of them are asked for once
+ */
+export async function lawnsWithPast(work: Work, propertyIds: readonly string[], productIds: readonly string[] = []): Promise<LawnsWithPast> {
+  const records = await recordsOfProperties(work, propertyIds);
+  const labels = await labelsOfProducts(work.tx, work.company.companyId, [...new Set([...productIds, ...productsOfRecords(records)])]);
+  const past = { historyOf: historyOfZones(work, records, labels), putDownOn: putDownOnZones(records, labels, await usesOfRecords(work, records)) };
+  return { labels, lawnsByProperty: await lawnsOf(work, propertyIds, past) };
 }
 
 interface PastOfLawns {

@@ -1,3 +1,4 @@
+import { type UsState } from "#domain/company/us-state";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { type Finding, takeCare } from "#domain/foundation/finding";
 import { type Outcome } from "#domain/foundation/outcome";
@@ -19,7 +20,6 @@ export interface AftercareSetting {
   readonly timeZone: string;
   readonly zoneDataVersion: string;
   readonly span: Span;
-  readonly programName: string;
 }
 
 /** What one line of a visit puts down, from when until when. */
@@ -65,7 +65,7 @@ export function aftercareOfVisit(visit: VisitRow, lawns: readonly LawnFacts[], a
     unitSystem: "us",
     mowing: { weekday: property.mowingWeekday === null ? "unknown" : property.mowingWeekday % 7, lastMowedAtEpochMilliseconds: "unknown" },
     place: property.position === null ? "unknown" : { latitudeDegrees: property.position.latitude, longitudeDegrees: property.position.longitude },
-    secondLook: visit.secondLookAfterDays === null ? "none" : { daysAfter: visit.secondLookAfterDays, programName: setting.programName },
+    secondLook: visit.secondLookAfterDays === null ? "none" : { daysAfter: visit.secondLookAfterDays, programName: visit.name },
   });
 }
 
@@ -74,13 +74,28 @@ function ofThisVisit(label: LabelAftercare, application: ApplicationTimes): Appl
 }
 
 /** A product that was or will be put down, and beside it the state's sign for it: the stricter of label and law counts. */
-function withSign({ label, application }: EarlierProduct, visit: VisitRow): readonly EarlierProduct[] {
-  const law = lawOfSigns(visit);
-  return law === undefined ? [{ label, application }] : [{ label, application }, { label: { productName: label.productName, facts: { ...NOTHING_STATED, "posting-sign": law } }, application }];
+function withSign({ label, application }: EarlierProduct, { property: { state } }: VisitRow): readonly EarlierProduct[] {
+  const sign = signByLaw(label, state);
+  return sign === undefined ? [{ label, application }] : [{ label, application }, { label: sign, application }];
 }
 
-function lawOfSigns({ property }: VisitRow): StatedConstraint<"posting-sign"> | undefined {
-  const rule = packOf(property.state)?.facts["posting-sign"];
+/** What the states' laws say of signs for labels, each kept as one object: what is worked out of a label is kept by it, for every record of two years. */
+const SIGNS_BY_LAW = new WeakMap<LabelAftercare, Map<UsState, LabelAftercare>>();
+
+function signByLaw(label: LabelAftercare, state: UsState): LabelAftercare | undefined {
+  const signs = SIGNS_BY_LAW.get(label) ?? new Map<UsState, LabelAftercare>();
+  SIGNS_BY_LAW.set(label, signs);
+  const known = signs.get(state);
+  if (known !== undefined) return known;
+  const law = lawOfSigns(state);
+  if (law === undefined) return undefined;
+  const sign: LabelAftercare = { productName: label.productName, facts: { ...NOTHING_STATED, "posting-sign": law } };
+  signs.set(state, sign);
+  return sign;
+}
+
+function lawOfSigns(state: UsState): StatedConstraint<"posting-sign"> | undefined {
+  const rule = packOf(state)?.facts["posting-sign"];
   if (rule?.onFile !== true) return undefined;
   const { upTrigger, downDaysFollowing, downWords } = rule.value;
   return {
@@ -95,10 +110,14 @@ function lawOfSigns({ property }: VisitRow): StatedConstraint<"posting-sign"> | 
 
 const ALL_WEEK = [0, 1, 2, 3, 4, 5, 6];
 
+function hasNoHours({ wateringHours, wateringWeekdays, wateringDates }: VisitRow["property"]): boolean {
+  return wateringHours === null && wateringWeekdays === null && wateringDates === null;
+}
+
 /** The hours on file of a property. None on file leaves every hour, and {@link hoursNotOnFile} says so. */
 function hoursOf({ property }: VisitRow): WateringHours {
+  if (hasNoHours(property)) return { localRules: "none", controller: "none" };
   const { wateringHours, wateringWeekdays, wateringDates } = property;
-  if (wateringHours === null && wateringWeekdays === null && wateringDates === null) return { localRules: "none", controller: "none" };
   const weekdays = wateringWeekdays === null ? ALL_WEEK : [...wateringWeekdays].map((digit) => Number(digit) % 7);
   const days = wateringDates === null ? { weekdays } : { datesOfMonth: wateringDates };
   const { fromMinute, untilMinute } = wateringHours ?? { fromMinute: 0, untilMinute: 1440 };
@@ -109,7 +128,7 @@ function hoursOf({ property }: VisitRow): WateringHours {
 /** Says where nobody knows when a property may be watered and something wants water. */
 export function hoursNotOnFile({ property }: VisitRow, aftercare: readonly AftercareOfLawns[]): readonly Finding[] {
   const wantsWater = aftercare.some(({ timeline }) => timeline.watering.kind === "window");
-  if (!wantsWater || property.wateringHours !== null || property.wateringWeekdays !== null || property.wateringDates !== null) return [];
+  if (!wantsWater || !hasNoHours(property)) return [];
   return [
     takeCare({
       rule: "watering-hours-not-on-file",

@@ -134,14 +134,14 @@ function tipOf({ nominal: { tipDroplets } }: EquipmentOnFile, setup: EquipmentSe
 }
 
 function nominalPace(nominal: Outcome<NominalSprayer>, { swath }: EquipmentOnFile): LawnPace {
-  return nominal.ok ? asNominal(paceOfTest(nominal.value.test, swath)) : { kind: "not-on-file" };
+  return nominal.ok ? asNominal(paceOfTest(nominal.value.test, swath)) : NO_PACE;
 }
 
 /** The pace as it was typed with the calibration; its inputs were read when they were written, so they read now. */
 function paceOf({ inputs }: CalibrationFigures, setup: EquipmentSetup, { swath }: EquipmentOnFile): LawnPace {
-  if (setup.kind !== "sprayer") return { kind: "not-on-file" };
+  if (setup.kind !== "sprayer") return NO_PACE;
   const test = readSprayerTest(inputs as TypedSprayerTest, setup.pressurePsi);
-  return test.ok ? paceOfTest(test.value, swath) : { kind: "not-on-file" };
+  return test.ok ? paceOfTest(test.value, swath) : NO_PACE;
 }
 
 function spreaderOf(

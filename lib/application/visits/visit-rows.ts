@@ -1,4 +1,4 @@
-import { comingHighsOf } from "#application/days/coming-highs";
+import { comingHighsOf, type HighColumns } from "#application/days/coming-highs";
 import { calendarDayOf } from "#application/stored-day";
 import { type Work } from "#application/use-case";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
@@ -10,7 +10,7 @@ import { type UseRate } from "#domain/label/label-facts";
 import { USE_RATE_BASES } from "#domain/label/label-rates";
 import { type SpotWork } from "#domain/mixing/ticket-question";
 import { rateFromAmounts } from "#domain/quantities/rate";
-import { isWateringDates, oddOrEven } from "#domain/properties/watering-dates";
+import { oddOrEven, wateringDatesOf } from "#domain/properties/watering-dates";
 
 // Visits with their tasks, properties and places on routes, as rows: a few queries for any number of visits.
 
@@ -146,7 +146,7 @@ export async function visitRows(work: Work, visitIds: readonly string[]): Promis
               mowingWeekday: property.mowingWeekday,
               wateringHours: wateringHoursOf(property),
               wateringWeekdays: property.wateringWeekdays,
-              wateringDates: wateringDatesOf(property),
+              wateringDates: oddOrEvenOf(property),
             },
             client: { clientId: client.clientId, name: client.name, phone: client.phone },
           },
@@ -161,8 +161,9 @@ function windowOf({ windowFromMinute, windowUntilMinute }: { windowFromMinute: n
   return windowFromMinute === null || windowUntilMinute === null ? null : { fromMinute: windowFromMinute, untilMinute: windowUntilMinute };
 }
 
-function wateringDatesOf({ wateringDates, street }: { readonly wateringDates: string | null; readonly street: string }): VisitRow["property"]["wateringDates"] {
-  return wateringDates !== null && isWateringDates(wateringDates) ? (oddOrEven(wateringDates, street) ?? null) : null;
+function oddOrEvenOf({ wateringDates, street }: { readonly wateringDates: string | null; readonly street: string }): VisitRow["property"]["wateringDates"] {
+  const dates = wateringDatesOf(wateringDates);
+  return dates === null ? null : (oddOrEven(dates, street) ?? null);
 }
 
 function wateringHoursOf(property: { wateringFromMinute: number | null; wateringUntilMinute: number | null }): VisitRow["window"] {
@@ -204,15 +205,12 @@ interface StopColumns {
   readonly isPinned: boolean;
 }
 
-interface DayColumns {
+interface DayColumns extends HighColumns {
   readonly date: Date;
   readonly vehicleId: string;
   readonly operatorId: string;
   readonly startsAtMinute: number;
   readonly forecastHighF: number | null;
-  readonly forecastNextHighF: number | null;
-  readonly forecastSecondHighF: number | null;
-  readonly forecastThirdHighF: number | null;
 }
 
 function stopOnDay(stop: StopColumns, day: DayColumns | undefined): StopOfVisit | null {

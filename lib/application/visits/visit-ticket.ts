@@ -1,10 +1,11 @@
 import { labelInUse, type LabelsRead } from "#application/products/stored-label";
+import { todayOf } from "#application/programs/visits-of-rounds";
 import { bloomOfLawn } from "#application/properties/lawn-looks";
 import { timeZoneDataVersion } from "#adapters/time-zone-data";
 import { type HouseSettings } from "#domain/company/house-settings";
 import { licenseStanding } from "#domain/crew/license";
-import { type CalendarDate, calendarDateIn } from "#domain/foundation/calendar-date";
-import { type Finding, gravestFirst, hold } from "#domain/foundation/finding";
+import { type CalendarDate } from "#domain/foundation/calendar-date";
+import { eachFindingOnce, type Finding, gravestFirst, hold } from "#domain/foundation/finding";
 import { type InputRefusal, type Outcome } from "#domain/foundation/outcome";
 import { useNamed } from "#domain/label/label-facts";
 import { groundsMeasured, toolFor } from "#domain/mixing/measuring-tool";
@@ -61,7 +62,7 @@ export interface WorkedVisit {
 export async function ticketsOfVisits(work: Work, visitIds: readonly string[]): Promise<readonly WorkedVisit[]> {
   const visits = await visitRows(work, visitIds);
   const facts = await readTicketFacts(work, visits);
-  const today = calendarDateIn(work.company.timeZone, work.now.getTime());
+  const today = todayOf(work);
   return visits.map((visit) => ({ visit, outcome: ticketOf(work, visit, facts, today), labels: facts.labels, lawns: lawnsOf(visit, facts), settings: facts.settings }));
 }
 
@@ -91,7 +92,7 @@ function ticketOf(work: Work, visit: VisitRow, facts: TicketFacts, today: Calend
   const ticket = makeMixTicket(question);
   if (!ticket.ok) return { ok: false, refusal: { refusal: ticket.refusal, findings } };
   const span = spanOfVisit(application.on, visit, (on, minute) => instantOfMinute(on, minute, timeZone));
-  const aftercare = aftercareOfVisit(visit, lawns, appliedByPlan(treatments, span), { timeZone, zoneDataVersion: timeZoneDataVersion(), span, programName: visit.name });
+  const aftercare = aftercareOfVisit(visit, lawns, appliedByPlan(treatments, span), { timeZone, zoneDataVersion: timeZoneDataVersion(), span });
   if (!aftercare.ok) return { ok: false, refusal: { refusal: aftercare.refusal, findings } };
   const all = [
     ...findings,
@@ -99,7 +100,6 @@ function ticketOf(work: Work, visit: VisitRow, facts: TicketFacts, today: Calend
     ...aftercare.value.flatMap(({ timeline }) => timeline.findings),
     ...hoursNotOnFile(visit, aftercare.value),
   ];
-  const said = new Map(all.map((finding) => [JSON.stringify(finding), finding]));
   return {
     ok: true,
     value: {
@@ -110,7 +110,7 @@ function ticketOf(work: Work, visit: VisitRow, facts: TicketFacts, today: Calend
       question,
       ticket: ticket.value,
       aftercare: aftercare.value,
-      findings: gravestFirst([...said.values()]),
+      findings: gravestFirst(eachFindingOnce(all)),
       rulesVersion: RULES_VERSION,
     },
   };

@@ -60,6 +60,12 @@ export function gravestFirst(findings: readonly Finding[]): readonly Finding[] {
   return FINDING_LEVELS.flatMap((level) => findings.filter((finding) => finding.level === level));
 }
 
+/** The findings without those that say the same, word for word and about the same, as one before them. */
+export function eachFindingOnce(findings: readonly Finding[]): readonly Finding[] {
+  const said = new Map(findings.map((finding) => [JSON.stringify(finding), finding]));
+  return [...said.values()];
+}
+
 /** The holds among the findings. */
 export function holdsOf(findings: readonly Finding[]): readonly Extract<Finding, { level: "hold" }>[] {
   return findings.filter((finding) => finding.level === "hold");

@@ -184,6 +184,23 @@ export function cleanOutComesFirst(last: MixInTank, { stop, gear }: Pick<NextMix
   });
 }
 
+/** The same as a record says it, once the work is done: that no such clean-out is on file. Any other finding stays as it is. */
+export function cleanOutNotOnFile(finding: Finding): Finding {
+  if (finding.rule !== "clean-out-comes-first") return finding;
+  const [gearName = "", stopName = ""] = finding.about;
+  return {
+    ...finding,
+    rule: "clean-out-not-on-file",
+    what: `No clean-out of ${gearName} is on file before the work at ${stopName}.`,
+    toDo: "Record the clean-out with its time where one was done.",
+  };
+}
+
+/** What is said of a tank that is not clean by what is on file. */
+export const OF_CLEAN_OUTS: ReadonlySet<string> = new Set(["clean-out", "clean-out-not-on-file"]);
+/** The same, and what is said of a clean-out that is a step of the day to come. */
+export const OF_CLEAN_OUTS_OF_DAY: ReadonlySet<string> = new Set([...OF_CLEAN_OUTS, "clean-out-comes-first"]);
+
 /** The hold for a tank that was filled for a stop with no clean-out on file before, although what it held had to go. */
 export function filledUncleaned(onto: MixInTank, filled: MixInTank, { stop, gear }: Pick<NextMix, "stop" | "gear">, unwanted: readonly Unwanted[]): Finding {
   return hold("office", {

@@ -20,3 +20,8 @@ export function oddOrEven(dates: WateringDates, street: string): "odd" | "even" 
 export function isWateringDates(text: string): text is WateringDates {
   return (WATERING_DATES as readonly string[]).includes(text);
 }
+
+/** The dates as they are stored; null where none are. */
+export function wateringDatesOf(stored: string | null): WateringDates | null {
+  return stored !== null && isWateringDates(stored) ? stored : null;
+}

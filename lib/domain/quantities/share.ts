@@ -18,6 +18,11 @@ export function shareWords(shareBasisPoints: number): string {
   return `${formatFigure(rational(BigInt(shareBasisPoints), 100n), { decimals: 2, quarters: false })}%`;
 }
 
+/** The share as a form's field has it; empty where none was stated. */
+export function typedShareOf(shareBasisPoints: number | null | undefined): string {
+  return typeof shareBasisPoints === "number" ? shareWords(shareBasisPoints) : "";
+}
+
 /** What follows a rate in words: " on spots, 5% of the lawn", " on the whole lawn"; nothing where no share was stated. */
 export function onSpotsWords(shareBasisPoints: number | null | undefined): string {
   if (typeof shareBasisPoints !== "number") return "";

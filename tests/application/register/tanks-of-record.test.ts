@@ -1,10 +1,11 @@
 import { afterAll, beforeAll, beforeEach, expect, test } from "vitest";
 import { recordCleanOut } from "#application/fills/record-clean-out";
 import { recordFill } from "#application/fills/record-fill";
-import { OF_CLEAN_OUTS, tanksOfRecord } from "#application/register/tanks-of-record";
+import { tanksOfRecord } from "#application/register/tanks-of-record";
 import { readRecordPlan } from "#application/register/read-record-plan";
 import { readRecord } from "#application/register/read-record";
 import { receiveDelivery } from "#application/stock/receive-delivery";
+import { OF_CLEAN_OUTS } from "#domain/mixing/mix-change";
 import { visitOnFile } from "#application/visits/read-visit";
 import { aCompany, type TestCompany, valueOf } from "../../support/crew";
 import { aCrewDay, aFedVisit, aRecord, cleanOutForm, type CrewDay, fillForm, inWorkOf } from "../../support/crew-day";

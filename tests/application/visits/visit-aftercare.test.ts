@@ -37,7 +37,7 @@ const plannedCare = (visit: VisitRow, lawns: readonly LawnFacts[], treatments: r
   aftercareOfVisit(visit, lawns, appliedByPlan(treatments, setting.span), setting);
 
 const watersIn = says("watering-in", { by: hoursAfterEnd(24), depth: { least: of("in", "0.25"), most: "none" }, rain: "counts" });
-const settingFrom = (from: string, until: string) => ({ timeZone: ZONE, zoneDataVersion: "2026a", span: { fromEpochMilliseconds: at(from), untilEpochMilliseconds: at(until) }, programName: "Lawns 2026" });
+const settingFrom = (from: string, until: string) => ({ timeZone: ZONE, zoneDataVersion: "2026a", span: { fromEpochMilliseconds: at(from), untilEpochMilliseconds: at(until) } });
 const MORNING = settingFrom("2026-04-14T08:00-04:00", "2026-04-14T08:30-04:00");
 const EVENING = settingFrom("2026-04-14T20:30-04:00", "2026-04-14T21:00-04:00");
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { type LabelFacts } from "#domain/label/label-facts";
-import { changeOfMix, changeOfRun, cleanOutComesFirst, filledUncleaned, heldNotKnown, isSameMix, type MixInTank, notCleanedOut } from "#domain/mixing/mix-change";
+import { changeOfMix, changeOfRun, cleanOutComesFirst, cleanOutNotOnFile, filledUncleaned, heldNotKnown, isSameMix, type MixInTank, notCleanedOut, OF_CLEAN_OUTS, OF_CLEAN_OUTS_OF_DAY } from "#domain/mixing/mix-change";
 import { planTanks } from "#domain/mixing/tank-plan";
 import { of } from "#domain/quantities/quantity";
 import { rateOf } from "#domain/quantities/rate";
@@ -100,6 +100,15 @@ test("between two mixes of one day a clean-out is a step that comes first, and w
     what: "Sprayer is cleaned out before it is filled for 12 Elm St.",
     figure: "Fill 7: Dockaway is a pesticide that is not planned there.",
   });
+});
+
+test("a record says of a clean-out that was to come first that none is on file, and leaves any other finding", () => {
+  const last = mixOf("other", DOCK);
+  const { unwanted } = changeOfMix(last, next);
+  const said = cleanOutNotOnFile(cleanOutComesFirst(last, next, unwanted));
+  expect(said).toMatchObject({ level: "take-care", rule: "clean-out-not-on-file", what: "No clean-out of Sprayer is on file before the work at 12 Elm St.", figure: "Fill 7: Dockaway is a pesticide that is not planned there." });
+  expect(cleanOutNotOnFile(notCleanedOut(last, next, unwanted))).toEqual(notCleanedOut(last, next, unwanted));
+  expect([OF_CLEAN_OUTS.has(said.rule), OF_CLEAN_OUTS.has("clean-out-comes-first"), OF_CLEAN_OUTS_OF_DAY.has("clean-out-comes-first"), OF_CLEAN_OUTS_OF_DAY.has(said.rule)]).toEqual([true, false, true, true]);
 });
 
 test("a run is cleaned out for the one of its stops that needs it most; pump and hose run on at its first stop alone", () => {

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { datesOfHouseNumber, isWateringDates, oddOrEven } from "#domain/properties/watering-dates";
+import { datesOfHouseNumber, isWateringDates, oddOrEven, wateringDatesOf } from "#domain/properties/watering-dates";
 
 test.each([
   ["7 Heron Court", "odd"],
@@ -17,4 +17,5 @@ test("odd and even are what they say, and the house number decides where the rul
   expect([oddOrEven("odd", "40 Kiln Yard"), oddOrEven("even", "7 Heron Court")]).toEqual(["odd", "even"]);
   expect([oddOrEven("house-number", "40 Kiln Yard"), oddOrEven("house-number", "Old Mill Road")]).toEqual(["even", undefined]);
   expect(["odd", "even", "house-number", "135", ""].map(isWateringDates)).toEqual([true, true, true, false, false]);
+  expect(["odd", "135", null].map(wateringDatesOf)).toEqual(["odd", null, null]);
 });

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { onSpotsWords, parseShare, partOfShare, shareWords, WHOLE_LAWN } from "#domain/quantities/share";
+import { onSpotsWords, parseShare, partOfShare, shareWords, typedShareOf, WHOLE_LAWN } from "#domain/quantities/share";
 import { rational } from "#domain/quantities/rational";
 
 const read = (text: string) => {
@@ -32,6 +32,7 @@ test("every share reads back as what its words say, and the whole is one", () =>
 });
 
 test("what goes all over has no words of its own", () => {
+  expect([typedShareOf(250), typedShareOf(null), typedShareOf(undefined)]).toEqual(["2.5%", "", ""]);
   expect([onSpotsWords(500), onSpotsWords(null), onSpotsWords(undefined)]).toEqual([" on spots, 5% of the lawn", "", ""]);
   expect(onSpotsWords(WHOLE_LAWN)).toBe(" on the whole lawn");
 });

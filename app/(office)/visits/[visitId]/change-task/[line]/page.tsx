@@ -3,7 +3,7 @@ import { notFound } from "next/navigation";
 import { listEquipment } from "#application/equipment/list-equipment";
 import { readVisitPlan, type TreatmentOnPlan } from "#application/visits/read-visit-plan";
 import { formatQuantity } from "#domain/quantities/format-quantity";
-import { shareWords } from "#domain/quantities/share";
+import { typedShareOf } from "#domain/quantities/share";
 import { labelRangeWords } from "#domain/scheduling/planned-rate";
 import { EmptyState } from "#ui/empty-state";
 import { PageHead } from "#ui/page-head";
@@ -56,7 +56,7 @@ export default async function ChangeTaskPage({ params }: Props) {
       <Sheet>
         <ChangeTaskForm
           fixed={{ visitId, line, version: String(visit.version) }}
-          values={{ rate: treatment?.rateText ?? "", spotShare: treatment?.spot === undefined ? "" : shareWords(treatment.spot.shareBasisPoints), equipmentId: treatment?.equipmentId ?? "", ...ticks }}
+          values={{ rate: treatment?.rateText ?? "", spotShare: typedShareOf(treatment?.spot?.shareBasisPoints), equipmentId: treatment?.equipmentId ?? "", ...ticks }}
           rateHint={treatment === undefined ? undefined : rateHint(treatment)}
           labelRates={treatment?.labelRates ?? null}
           lawns={visit.lawns.filter(({ isRemoved }) => !isRemoved).map(({ zoneId, letter, name, area }) => ({ zoneId, words: `${letter} ${name}, ${formatQuantity(area, "us")}` }))}

@@ -9,7 +9,7 @@ import { pageFor } from "../../../../../page-for";
 import { productChoices } from "../../../../product-choices";
 import { removeRoundAction } from "../../../action";
 import { roundOfPage, type RoundPageProps } from "../../../program-of-page";
-import { shareWords } from "#domain/quantities/share";
+import { typedShareOf } from "#domain/quantities/share";
 import { ChangeRoundForm } from "./change-round-form.client";
 
 export const metadata: Metadata = { title: "Change a round" };
@@ -23,7 +23,7 @@ export default async function ChangeRoundPage(props: RoundPageProps) {
   const rows = treatments.flatMap(({ productId, labelUse, rateText, spotShareBasisPoints, reason }, row) => [
     [`treatments.${String(row)}.productUse`, productUseKey(productId, labelUse)] as const,
     [`treatments.${String(row)}.rate`, rateText] as const,
-    [`treatments.${String(row)}.spotShare`, spotShareBasisPoints === null ? "" : shareWords(spotShareBasisPoints)] as const,
+    [`treatments.${String(row)}.spotShare`, typedShareOf(spotShareBasisPoints)] as const,
     [`treatments.${String(row)}.reason`, reason] as const,
   ]);
   const more = { secondLook: secondLookAfterDays === null ? "" : String(secondLookAfterDays), ...Object.fromEntries(rows) };
