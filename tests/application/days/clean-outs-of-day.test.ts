@@ -1,22 +1,12 @@
-import { afterAll, beforeEach, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { cleanOutsOfDay } from "#application/days/clean-outs-of-day";
 import { recordCleanOut } from "#application/fills/record-clean-out";
 import { recordFill } from "#application/fills/record-fill";
-import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aFedVisit, aRecord, cleanOutForm, type CrewDay, fillForm, inWorkOf } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
+import { aCompany, valueOf } from "../../support/crew";
+import { aFedVisit, aRecord, cleanOutForm, fillForm, inWorkOf } from "../../support/crew-day";
+import { company, day, eachOnACrewDay, house } from "../../support/on-a-crew-day";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-});
-beforeEach(async () => {
-  company = await aCompany(house);
-  day = await aCrewDay(house, company, "not-known");
-});
-afterAll(() => house.close());
+eachOnACrewDay("not-known");
 
 const namedOn = (visitIds: readonly string[]) => inWorkOf(house, company, (work) => cleanOutsOfDay(work, visitIds));
 const visit = () => aFedVisit(house, company, day);

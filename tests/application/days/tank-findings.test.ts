@@ -1,4 +1,4 @@
-import { afterAll, beforeAll, beforeEach, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { readDay } from "#application/days/read-day";
 import { visitOnItsDay, withTankFindings } from "#application/days/tank-findings";
 import { recordCleanOut } from "#application/fills/record-clean-out";
@@ -8,22 +8,12 @@ import { issueMixTicket } from "#application/visits/issue-mix-ticket";
 import { readVisit } from "#application/visits/read-visit";
 import { type WorkedVisit } from "#application/visits/visit-ticket";
 import { hold, note } from "#domain/foundation/finding";
-import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aFedVisit, aGround, aVisitWith, cleanOutForm, completeForm, CREW_DAY, type CrewDay, feedAndIron, inWorkOf } from "../../support/crew-day";
+import { aCompany, valueOf } from "../../support/crew";
+import { aFedVisit, aGround, aVisitWith, cleanOutForm, completeForm, CREW_DAY, feedAndIron, inWorkOf } from "../../support/crew-day";
 import { countingHouse } from "../../support/counted-queries";
-import { openHouse, type TestHouse } from "../../support/house";
+import { company, day, eachOnACrewDay, house } from "../../support/on-a-crew-day";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-});
-beforeEach(async () => {
-  company = await aCompany(house);
-  day = await aCrewDay(house, company, "not-known");
-});
-afterAll(() => house.close());
+eachOnACrewDay("not-known");
 
 const truck = async () => {
   const [only] = valueOf(await readDay(house, company.owner.key, { date: CREW_DAY })).trucks;

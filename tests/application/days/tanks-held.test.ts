@@ -1,4 +1,4 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { readDay } from "#application/days/read-day";
 import { tanksHeld } from "#application/days/tanks-held";
 import { recordCleanOut } from "#application/fills/record-clean-out";
@@ -6,19 +6,11 @@ import { recordTankReading } from "#application/fills/record-tank-reading";
 import { recordFill } from "#application/fills/record-fill";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { of } from "#domain/quantities/quantity";
-import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aFedVisit, aRecord, aSharedFill, cleanOutForm, CREW_DAY, type CrewDay, fillForm, inWorkOf, tankReadingForm } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
+import { aCompany, valueOf } from "../../support/crew";
+import { aCrewDay, aFedVisit, aRecord, aSharedFill, cleanOutForm, CREW_DAY, fillForm, inWorkOf, tankReadingForm } from "../../support/crew-day";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company, "not-known");
-});
-afterAll(() => house.close());
+allOnACrewDay("not-known");
 
 const heldNow = (visitIds: readonly string[] = []) => inWorkOf(house, company, (work) => tanksHeld(work, { date: CREW_DAY as CalendarDate, visitIds }));
 const planNow = async () => valueOf(await readDay(house, company.owner.key, { date: CREW_DAY })).trucks[0]?.tankPlan;

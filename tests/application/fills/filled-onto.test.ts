@@ -1,24 +1,14 @@
-import { afterAll, beforeAll, beforeEach, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { filledMixOf, filledOntoOf } from "#application/fills/filled-onto";
 import { fillsInBooks } from "#application/fills/fills-in-books";
 import { recordCleanOut } from "#application/fills/record-clean-out";
 import { recordFill } from "#application/fills/record-fill";
 import { of } from "#domain/quantities/quantity";
-import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, cleanOutForm, type CrewDay, fillForm, inWorkOf } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
+import { aCompany, valueOf } from "../../support/crew";
+import { cleanOutForm, fillForm, inWorkOf } from "../../support/crew-day";
+import { company, day, eachOnACrewDay, house } from "../../support/on-a-crew-day";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-});
-beforeEach(async () => {
-  company = await aCompany(house);
-  day = await aCrewDay(house, company, "not-known");
-});
-afterAll(() => house.close());
+eachOnACrewDay("not-known");
 
 const fill = async (filledAt: string) => valueOf(await recordFill(house, company.owner.key, fillForm(house, day, [], { filledAt })));
 const cleanOut = async (cleanedAt: string) => valueOf(await recordCleanOut(house, company.owner.key, cleanOutForm(house, day, company.owner.personId, { cleanedAt })));

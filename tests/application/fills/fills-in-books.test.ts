@@ -1,22 +1,14 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { fillsInBooks } from "#application/fills/fills-in-books";
 import { recordCleanOut } from "#application/fills/record-clean-out";
 import { recordTankReading } from "#application/fills/record-tank-reading";
 import { of } from "#domain/quantities/quantity";
-import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aRecord, aSharedFill, cleanOutForm, type CrewDay, inWorkOf, tankReadingForm } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
+import { valueOf } from "../../support/crew";
+import { aRecord, aSharedFill, cleanOutForm, inWorkOf, tankReadingForm } from "../../support/crew-day";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 import { lotOf } from "../../support/shed";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company, "not-known");
-});
-afterAll(() => house.close());
+allOnACrewDay("not-known");
 
 async function inBooks(fillId: string) {
   const found = await inWorkOf(house, company, async (work) => fillsInBooks(work, await work.tx.fill.findMany({ where: { companyId: company.companyId, fillId } })));

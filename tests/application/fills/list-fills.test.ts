@@ -1,20 +1,12 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { listFills } from "#application/fills/list-fills";
 import { recordCleanOut } from "#application/fills/record-clean-out";
 import { of } from "#domain/quantities/quantity";
-import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aRecord, aSharedFill, cleanOutForm, type CrewDay } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
+import { aCompany, valueOf } from "../../support/crew";
+import { aRecord, aSharedFill, cleanOutForm } from "../../support/crew-day";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company, "not-known");
-});
-afterAll(() => house.close());
+allOnACrewDay("not-known");
 
 async function tankOfDay() {
   const { tanks } = valueOf(await listFills(house, company.owner.key, {}));

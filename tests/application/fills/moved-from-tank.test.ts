@@ -1,20 +1,12 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { movedByCleanOuts, movedFromTanks } from "#application/fills/moved-from-tank";
 import { recordCleanOut } from "#application/fills/record-clean-out";
 import { of } from "#domain/quantities/quantity";
-import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aSharedFill, cleanOutForm, type CrewDay, inWorkOf } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
+import { valueOf } from "../../support/crew";
+import { aSharedFill, cleanOutForm, inWorkOf } from "../../support/crew-day";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company, "not-known");
-});
-afterAll(() => house.close());
+allOnACrewDay("not-known");
 
 test("a posting says what left a tank and what came into it, lot by lot; a clean-out of an empty tank says nothing", async () => {
   const { fillId } = await aSharedFill(house, company, day);

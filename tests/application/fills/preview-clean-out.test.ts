@@ -1,19 +1,11 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { previewCleanOut } from "#application/fills/preview-clean-out";
 import { recordFill } from "#application/fills/record-fill";
-import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aFedVisit, cleanOutForm, type CrewDay, fillForm } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
+import { valueOf } from "../../support/crew";
+import { aFedVisit, cleanOutForm, fillForm } from "../../support/crew-day";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company, "not-known");
-});
-afterAll(() => house.close());
+allOnACrewDay("not-known");
 
 const preview = (change: Parameters<typeof cleanOutForm>[3] = {}) => previewCleanOut(house, company.owner.key, cleanOutForm(house, day, company.owner.personId, change));
 

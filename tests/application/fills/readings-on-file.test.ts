@@ -1,23 +1,15 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { listFills } from "#application/fills/list-fills";
 import { recordCleanOut } from "#application/fills/record-clean-out";
 import { recordFill } from "#application/fills/record-fill";
 import { recordTankReading } from "#application/fills/record-tank-reading";
 import { readingsOnFile } from "#application/fills/readings-on-file";
 import { of } from "#domain/quantities/quantity";
-import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, cleanOutForm, type CrewDay, fillForm, inWorkOf, tankReadingForm } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
+import { valueOf } from "../../support/crew";
+import { cleanOutForm, fillForm, inWorkOf, tankReadingForm } from "../../support/crew-day";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company, "not-known");
-});
-afterAll(() => house.close());
+allOnACrewDay("not-known");
 
 const read = async (readAt: string, volume: string, missingWent: "loss" | "" = "") =>
   valueOf(await recordTankReading(house, company.owner.key, tankReadingForm(house, day, company.owner.personId, { readAt, volume, missingWent }))).tankReadingId;

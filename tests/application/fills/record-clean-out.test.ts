@@ -1,23 +1,15 @@
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { recordCleanOut } from "#application/fills/record-clean-out";
 import { recordFill } from "#application/fills/record-fill";
-import { aCompany, type TestCompany, trailOf, valueOf } from "../../support/crew";
+import { aCompany, trailOf, valueOf } from "../../support/crew";
 import { of } from "#domain/quantities/quantity";
 import { listFills } from "#application/fills/list-fills";
 import { previewCleanOut } from "#application/fills/preview-clean-out";
 import { recordTankReading } from "#application/fills/record-tank-reading";
-import { aCrewDay, aFedVisit, aRecord, aSharedFill, cleanOutForm, type CrewDay, fillForm, tankReadingForm } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
+import { aCrewDay, aFedVisit, aRecord, aSharedFill, cleanOutForm, fillForm, tankReadingForm } from "../../support/crew-day";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company, "not-known");
-});
-afterAll(() => house.close());
+allOnACrewDay("not-known");
 
 type Change = Parameters<typeof cleanOutForm>[3];
 const form = (change: Change = {}) => cleanOutForm(house, day, company.owner.personId, change);

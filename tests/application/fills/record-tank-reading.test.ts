@@ -1,4 +1,4 @@
-import { afterAll, beforeEach, beforeAll, describe, expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { listFills } from "#application/fills/list-fills";
 import { recordCleanOut } from "#application/fills/record-clean-out";
 import { recordFill } from "#application/fills/record-fill";
@@ -7,21 +7,11 @@ import { tanksHeld } from "#application/days/tanks-held";
 import { fillsAtHand } from "#application/register/fill-at-hand";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { of } from "#domain/quantities/quantity";
-import { aCompany, type TestCompany, trailOf, valueOf } from "../../support/crew";
-import { aCrewDay, aRecord, aSharedFill, cleanOutForm, CREW_DAY, type CrewDay, fillForm, inWorkOf, tankReadingForm } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
+import { aCompany, trailOf, valueOf } from "../../support/crew";
+import { aCrewDay, aRecord, aSharedFill, cleanOutForm, CREW_DAY, fillForm, inWorkOf, tankReadingForm } from "../../support/crew-day";
+import { company, day, eachOnACrewDay, house } from "../../support/on-a-crew-day";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-});
-beforeEach(async () => {
-  company = await aCompany(house);
-  day = await aCrewDay(house, company, "not-known");
-});
-afterAll(() => house.close());
+eachOnACrewDay("not-known");
 
 type Change = Parameters<typeof tankReadingForm>[3];
 const form = (change: Change = {}) => tankReadingForm(house, day, company.owner.personId, change);

@@ -1,4 +1,4 @@
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { recordFill } from "#application/fills/record-fill";
 import { changePerson } from "#application/people/change-person";
 import { completeVisit } from "#application/register/complete-visit";
@@ -11,23 +11,15 @@ import { of } from "#domain/quantities/quantity";
 import { rateFrom } from "#domain/quantities/rate";
 import { addLicense } from "#application/people/add-license";
 import { licenseForm } from "../../support/attempts-of-company";
-import { aCompany, aMember, aPerson, type TestCompany, type TestMember, trailOf, valueOf } from "../../support/crew";
+import { aCompany, aMember, aPerson, type TestMember, trailOf, valueOf } from "../../support/crew";
 import {
-  aCrewDay, aFedVisit, aGround, aRecord, aSharedFill, aVisitUnderHold, aVisitWith, completeForm, type CrewDay, feedAndIron, fillForm, type Ground,
+  aCrewDay, aFedVisit, aGround, aRecord, aSharedFill, aVisitUnderHold, aVisitWith, completeForm, feedAndIron, fillForm, type Ground,
 } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
 import { A_WHOLE_IRON_TEXT } from "../../support/label-texts";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 import { aConfirmedLabel, aFeed, aLiquid, balancesOf, deliveryForm } from "../../support/shed";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company);
-});
-afterAll(() => house.close());
+allOnACrewDay();
 
 type Change = Parameters<typeof completeForm>[3];
 type Visit = Ground & { readonly visitId: string };

@@ -1,4 +1,4 @@
-import { afterAll, beforeAll, beforeEach, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { recordCleanOut } from "#application/fills/record-clean-out";
 import { recordFill } from "#application/fills/record-fill";
 import { OF_CLEAN_OUTS, tanksOfRecord } from "#application/register/tanks-of-record";
@@ -6,22 +6,12 @@ import { readRecordPlan } from "#application/register/read-record-plan";
 import { readRecord } from "#application/register/read-record";
 import { receiveDelivery } from "#application/stock/receive-delivery";
 import { visitOnFile } from "#application/visits/read-visit";
-import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aFedVisit, aRecord, cleanOutForm, type CrewDay, fillForm, inWorkOf } from "../../support/crew-day";
+import { valueOf } from "../../support/crew";
+import { aFedVisit, aRecord, cleanOutForm, fillForm, inWorkOf } from "../../support/crew-day";
+import { company, day, eachOnACrewDay, house } from "../../support/on-a-crew-day";
 import { aLiquid, deliveryForm } from "../../support/shed";
-import { openHouse, type TestHouse } from "../../support/house";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-});
-beforeEach(async () => {
-  company = await aCompany(house);
-  day = await aCrewDay(house, company, "not-known");
-});
-afterAll(() => house.close());
+eachOnACrewDay("not-known");
 
 type Visit = Awaited<ReturnType<typeof aFedVisit>>;
 

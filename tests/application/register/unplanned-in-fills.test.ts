@@ -1,4 +1,4 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { recordFill } from "#application/fills/record-fill";
 import { enterLabel } from "#application/products/enter-label";
 import { fillsAtHand } from "#application/register/fill-at-hand";
@@ -6,21 +6,13 @@ import { linesOf, recordPlan } from "#application/register/record-plan";
 import { unplannedInFills } from "#application/register/unplanned-in-fills";
 import { visitOnFile } from "#application/visits/read-visit";
 import { receiveDelivery } from "#application/stock/receive-delivery";
-import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aFedVisit, type CrewDay, fillForm, inWorkOf } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
+import { valueOf } from "../../support/crew";
+import { aFedVisit, fillForm, inWorkOf } from "../../support/crew-day";
 import { A_WHOLE_IRON_TEXT } from "../../support/label-texts";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 import { aLiquid, deliveryForm, labelForm } from "../../support/shed";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company);
-});
-afterAll(() => house.close());
+allOnACrewDay();
 
 /** A liquid on the truck, with these uses on its label; without a label where there are none. */
 async function aLiquidWith(...useNames: readonly string[]): Promise<string> {

@@ -1,4 +1,4 @@
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { recordFill } from "#application/fills/record-fill";
 import { productUseKey } from "#application/programs/treatment-fields.schema";
 import { type MixEntered } from "#application/register/really-used";
@@ -7,19 +7,11 @@ import { recordPlan } from "#application/register/record-plan";
 import { usedOfVisit } from "#application/register/used-of-visit";
 import { visitOnFile } from "#application/visits/read-visit";
 import { of } from "#domain/quantities/quantity";
-import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aFedVisit, aGround, aRecord, aVisitWith, type CrewDay, feedAndIron, fillForm, inWorkOf } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
+import { aCompany, valueOf } from "../../support/crew";
+import { aCrewDay, aFedVisit, aGround, aRecord, aVisitWith, feedAndIron, fillForm, inWorkOf } from "../../support/crew-day";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company);
-});
-afterAll(() => house.close());
+allOnACrewDay();
 
 const said = (measuredBy: MixEntered["measuredBy"], amount = "", fillId: string | null = null) => ({ measuredBy, amount, fillId });
 const AS_PLANNED = said("as-planned-not-measured");

@@ -1,4 +1,4 @@
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { beforeAll, describe, expect, test } from "vitest";
 import { recordFill } from "#application/fills/record-fill";
 import { addProgram } from "#application/programs/add-program";
 import { addRound } from "#application/programs/add-round";
@@ -14,26 +14,21 @@ import { readVisit } from "#application/visits/read-visit";
 import { type LabelText } from "#domain/label/label-fields";
 import { of } from "#domain/quantities/quantity";
 import { addRates, rateFrom, rateOf } from "#domain/quantities/rate";
-import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aGround, aRecord, aVisitWith, type CrewDay, fillForm, type Ground } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
+import { valueOf } from "../../support/crew";
+import { aGround, aRecord, aVisitWith, fillForm, type Ground } from "../../support/crew-day";
 import { A_WHOLE_IRON_TEXT } from "../../support/label-texts";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 import { A_SENTENCE } from "../../support/said";
 import { aConfirmedLabel, aLiquid, balancesOf, deliveryForm } from "../../support/shed";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
+allOnACrewDay();
+
 let killerId: string;
 beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company);
   killerId = await aLiquid(house, company);
   await aConfirmedLabel(house, company, killerId, KILLER);
   valueOf(await receiveDelivery(house, company.owner.key, { ...deliveryForm(house, killerId), count: 1, container: "jug", containerSize: "2.5 gal", lotNumber: "SK-1", to: `vehicle:${day.vehicleId}` }));
 });
-afterAll(() => house.close());
 
 const [IRON_USE] = A_WHOLE_IRON_TEXT.uses;
 if (IRON_USE === undefined) throw new Error("the iron has a use");
