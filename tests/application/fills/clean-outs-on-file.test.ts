@@ -1,16 +1,15 @@
 import { expect, test } from "vitest";
 import { addEquipment } from "#application/equipment/add-equipment";
 import { latestCleanOuts } from "#application/fills/clean-outs-on-file";
-import { recordCleanOut } from "#application/fills/record-clean-out";
 import { aCompany, valueOf } from "../../support/crew";
-import { aFedVisit, cleanOutForm, inWorkOf } from "../../support/crew-day";
+import { aCleanOut, aFedVisit, inWorkOf } from "../../support/crew-day";
 import { sprayerForm } from "../../support/gear";
 import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 
 allOnACrewDay("not-known");
 
 const latest = () => inWorkOf(house, company, latestCleanOuts);
-const record = async (change: Parameters<typeof cleanOutForm>[3]) => valueOf(await recordCleanOut(house, company.owner.key, cleanOutForm(house, day, company.owner.personId, change)));
+const record = (change: Parameters<typeof aCleanOut>[3]) => aCleanOut(house, company, day, change);
 
 test("the latest by the clock, whichever was entered last, with who, how and where the rinsate went", async () => {
   expect(await latest()).toEqual(new Map());

@@ -1,9 +1,8 @@
 import { expect, test } from "vitest";
 import { listFills } from "#application/fills/list-fills";
-import { recordCleanOut } from "#application/fills/record-clean-out";
 import { of } from "#domain/quantities/quantity";
 import { aCompany, valueOf } from "../../support/crew";
-import { aRecord, aSharedFill, cleanOutForm } from "../../support/crew-day";
+import { aCleanOut, aRecord, aSharedFill } from "../../support/crew-day";
 import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 
 allOnACrewDay("not-known");
@@ -48,7 +47,7 @@ test("the newest fill stands first, and only the tanks of the truck asked for", 
 });
 
 test("a tank says when it was cleaned out, and whether it was filled since", async () => {
-  const cleanOut = async (cleanedAt: string) => valueOf(await recordCleanOut(house, company.owner.key, cleanOutForm(house, day, company.owner.personId, { cleanedAt })));
+  const cleanOut = (cleanedAt: string) => aCleanOut(house, company, day, { cleanedAt });
   const { fills } = await tankOfDay();
   expect(await tankOfDay()).toMatchObject({ cleanOut: null, isClean: false, lastFillNumber: fills[0]?.number });
   const earlier = await cleanOut("7:00");

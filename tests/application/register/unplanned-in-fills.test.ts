@@ -1,5 +1,4 @@
 import { expect, test } from "vitest";
-import { recordFill } from "#application/fills/record-fill";
 import { enterLabel } from "#application/products/enter-label";
 import { fillsAtHand } from "#application/register/fill-at-hand";
 import { linesOf, recordPlan } from "#application/register/record-plan";
@@ -7,7 +6,7 @@ import { unplannedInFills } from "#application/register/unplanned-in-fills";
 import { visitOnFile } from "#application/visits/read-visit";
 import { receiveDelivery } from "#application/stock/receive-delivery";
 import { valueOf } from "../../support/crew";
-import { aFedVisit, fillForm, inWorkOf } from "../../support/crew-day";
+import { aFedVisit, aFill, inWorkOf } from "../../support/crew-day";
 import { A_WHOLE_IRON_TEXT } from "../../support/label-texts";
 import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 import { aLiquid, deliveryForm, labelForm } from "../../support/shed";
@@ -31,7 +30,7 @@ async function aLiquidWith(...useNames: readonly string[]): Promise<string> {
 async function besideIron(...more: readonly string[]) {
   const visit = await aFedVisit(house, company, day);
   const products = Object.fromEntries([day.ironId, ...more].map((productId) => [productId, "30 fl oz"]));
-  const { fillId } = valueOf(await recordFill(house, company.owner.key, fillForm(house, day, [visit.visitId], { products })));
+  const { fillId } = await aFill(house, company, day, [visit.visitId], { products });
   return inWorkOf(house, company, async (work) => {
     const found = await visitOnFile(work, visit.visitId);
     const fill = (await fillsAtHand(work, [fillId], house.now())).get(fillId);

@@ -1,5 +1,4 @@
 import { beforeAll, describe, expect, test } from "vitest";
-import { recordFill } from "#application/fills/record-fill";
 import { addProgram } from "#application/programs/add-program";
 import { addRound } from "#application/programs/add-round";
 import { putOnProgram } from "#application/programs/put-on-program";
@@ -15,7 +14,7 @@ import { type LabelText } from "#domain/label/label-fields";
 import { of } from "#domain/quantities/quantity";
 import { addRates, rateFrom, rateOf } from "#domain/quantities/rate";
 import { valueOf } from "../../support/crew";
-import { aGround, aRecord, aVisitWith, fillForm, type Ground } from "../../support/crew-day";
+import { aFill, aGround, aRecord, aVisitWith, type Ground } from "../../support/crew-day";
 import { A_WHOLE_IRON_TEXT } from "../../support/label-texts";
 import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 import { A_SENTENCE } from "../../support/said";
@@ -88,7 +87,7 @@ describe("a rate by the gallon", () => {
 
   test("out of a fill that was mixed too strong the record says so", async () => {
     const visit = await aSpotVisit();
-    const { fillId } = valueOf(await recordFill(house, company.owner.key, fillForm(house, day, [visit.visitId], { finished: "4 gal", products: { [killerId]: "8 fl oz" } })));
+    const { fillId } = await aFill(house, company, day, [visit.visitId], { finished: "4 gal", products: { [killerId]: "8 fl oz" } });
     const { registerEntryId } = await aRecord(house, company.owner, visit, { startedAt: "4:00", endedAt: "4:30", mixes: { "1": { measuredBy: "meter", amount: "3.2 gal", fillId } } });
     const { content } = valueOf(await readRecord(house, company.owner.key, { registerEntryId })).record;
     expect(content.findings.find(({ rule }) => rule === "put-down-above-label")?.figure).toBe("It came to 2 fl oz per gal; the label's highest is 1\u00BD fl oz per gal.");
