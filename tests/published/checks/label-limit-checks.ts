@@ -1,7 +1,6 @@
 // Limits that pages advise for sprays and that labels print, read by the label's readers and held against hours, days and
 // aftercare.
 import { expect } from "vitest";
-import { type ReadAnswer } from "#domain/label/label-answer";
 import { readReachBack, readUntils } from "#domain/label/label-time";
 import { readHeavyRain, readRainfast, readTemperature, readTemperatureAhead, readWind } from "#domain/label/label-weather";
 import { readWateringIn } from "#domain/label/label-water";
@@ -15,17 +14,11 @@ import { VARIABLE_BELOW_WIND_MPH, DEFAULT_SPRAY_WEATHER_SETTINGS, type WeatherLi
 import { judgeSprayDay } from "#domain/weather/spray-hours";
 import { type WeatherHour } from "#domain/weather/spray-reasons";
 import { aftercareQuestion, appliedOf, labelOf, rowOf, says } from "../../support/aftercare-builders";
-import { day, valueOf } from "../../support/domain-answers";
+import { day, readAs, valueOf } from "../../support/domain-answers";
 import { releasing, slow } from "../../support/feeds";
 import { type PublishedStatement } from "../../support/published-check";
 import { fairHours, label, mixOf, questionOf } from "../../support/spray-builders";
 import { IRON, QUESTION } from "../../support/ticket";
-
-/** What was read; a label's reader refuses in a sentence. */
-function readAs<Value>(answer: ReadAnswer<Value>): Value {
-  if (!answer.ok) throw new Error(answer.refusal);
-  return answer.value;
-}
 
 const ON = day("2026-05-01");
 const NOON = 12;
