@@ -70,7 +70,7 @@ import { readTemperatures } from "#application/temperatures/read-temperatures";
 import { aMember, aPerson, anInvitation, PASSWORD, type TestCompany, valueOf } from "./crew";
 import { aCalibration, aMeasuringTool, aProduct, aSprayer, aSpreader, aVehicle, MEASURING_TOOL_FORM, sprayerCalibrationForm, sprayerForm, spreaderCalibrationForm, vehicleForm } from "./gear";
 import { type TestHouse } from "./house";
-import { aClient, aRow, aPropertyNotLookedAt, aSeeding, aStation, aWaterEdge, aZone, clientForm, propertyForm, RECTANGLE, seedingForm, soilTestForm, stationForm, zoneForm } from "./ground";
+import { aClient, aRow, aSeeding, aStation, aWaterEdge, aZone, clientForm, propertyForm, RECTANGLE, seedingForm, soilTestForm, stationForm, zoneForm } from "./ground";
 import { aDelivery, aFeed, aLabelEntry, aTruck, deliveryForm, labelForm, lotOf, moveForm, priceForm, productForm } from "./shed";
 import { attempt, type Prepare } from "./attempt";
 import { aSource, temperaturesForm } from "./temperatures";
@@ -180,7 +180,7 @@ export const ATTEMPTS_OF_COMPANY = {
   "properties/read-property": async (house, company) => attempt(readProperty, { propertyId: (await aClient(house, company)).propertyId }),
   "properties/remove-seeding": async (house, company) => attempt(removeSeeding, { seedingId: (await aSeeding(house, company)).seedingId }),
   "properties/remove-water-edge": async (house, company) => attempt(removeWaterEdge, { waterEdgeId: await aWaterEdge(house, company) }),
-  "properties/say-no-water": async (house, company) => attempt(sayNoWater, { propertyId: (await aPropertyNotLookedAt(house, company)).propertyId }),
+  "properties/say-no-water": async (house, company) => attempt(sayNoWater, { propertyId: (await aZone(house, company, { waterBeside: "not-known" })).propertyId }),
   "properties/remove-zone": async (house, company) => attempt(removeZone, { zoneId: (await aZone(house, company)).zoneId }),
   "equipment/add-equipment": async (house, company) => attempt(addEquipment, sprayerForm(await aVehicle(house, company))),
   "equipment/add-measuring-tool": () => attempt(addMeasuringTool, MEASURING_TOOL_FORM),

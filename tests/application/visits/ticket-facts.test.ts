@@ -20,7 +20,7 @@ import { of } from "#domain/quantities/quantity";
 import { licenseForm } from "../../support/attempts-of-company";
 import { aCompany, valueOf } from "../../support/crew";
 import { aFedVisit, aGround, aRecord, aVisitWith, feedAndIron, inWorkOf, lookForm, preventer } from "../../support/crew-day";
-import { seedingForm, soilTestForm, stationForm } from "../../support/ground";
+import { NO_STATION_TEST, seedingForm, soilTestForm, stationForm } from "../../support/ground";
 import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 
 allOnACrewDay();
@@ -34,7 +34,7 @@ test("the lawns of a property come by letter with water, soil tests and stations
   valueOf(await addWaterEdge(house, key, { zoneId: frontId, name: "Pond", length: "60 ft", width: "" }));
   valueOf(await addSoilTest(house, key, soilTestForm(frontId)));
   valueOf(await addStation(house, key, { propertyId, ...stationForm(), waters: { [frontId]: "yes" }, longestRun: "12" }));
-  valueOf(await addStation(house, key, { propertyId, ...stationForm(), number: "2", name: "Rotors", depths: "", minutes: "", wind: "", testedOn: "", waters: { [frontId]: "yes" } }));
+  valueOf(await addStation(house, key, { propertyId, ...stationForm(), number: "2", name: "Rotors", ...NO_STATION_TEST, waters: { [frontId]: "yes" } }));
   const [front, back] = (await factsOf([visitId])).lawnsByProperty.get(propertyId) ?? [];
   expect(front).toMatchObject({
     propertyId,
