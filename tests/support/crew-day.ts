@@ -98,6 +98,11 @@ async function delivered(house: TestHouse, company: TestCompany, form: Parameter
   valueOf(await receiveDelivery(house, company.owner.key, form));
 }
 
+/** A jug of 2.5 gal of a product, delivered to the truck. */
+export async function aJug(house: TestHouse, company: TestCompany, day: CrewDay, productId: string, lotNumber = "L-1"): Promise<void> {
+  await delivered(house, company, { ...deliveryForm(house, productId), count: 1, container: "jug", containerSize: "2.5 gal", lotNumber, to: `vehicle:${day.vehicleId}` });
+}
+
 /** A truck's day under the owner, with a forecast high of 68 °F and of 75, 74 and 72 °F for the days after. */
 export async function aRouteDay(house: TestHouse, company: TestCompany, vehicleId: string, date: string, operatorId = company.owner.personId): Promise<string> {
   const routeDayId = house.newId();
@@ -229,7 +234,6 @@ export async function aSharedFill(house: TestHouse, company: TestCompany, day: C
   const fill = await aFill(house, company, day, visits.map(({ visitId }) => visitId));
   return { visits, ...fill };
 }
-
 
 /** A visit in Illinois under a hold of law that a license holder may answer: phosphorus without a soil test. */
 export async function aVisitUnderHold(house: TestHouse, company: TestCompany, day: CrewDay) {

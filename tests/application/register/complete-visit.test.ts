@@ -5,18 +5,17 @@ import { readRecord } from "#application/register/read-record";
 import { answerHold } from "#application/visits/answer-hold";
 import { issueMixTicket } from "#application/visits/issue-mix-ticket";
 import { readVisit } from "#application/visits/read-visit";
-import { receiveDelivery } from "#application/stock/receive-delivery";
 import { of } from "#domain/quantities/quantity";
 import { rateFrom } from "#domain/quantities/rate";
 import { addLicense } from "#application/people/add-license";
 import { licenseForm } from "../../support/attempts-of-company";
 import { aCompany, aMember, aPerson, type TestMember, trailOf, valueOf } from "../../support/crew";
 import {
-  aCrewDay, aFedVisit, aFill, aGround, aRecord, aSharedFill, aVisitUnderHold, aVisitWith, completeForm, feedAndIron, type Ground,
+  aCrewDay, aFedVisit, aFill, aGround, aJug, aRecord, aSharedFill, aVisitUnderHold, aVisitWith, completeForm, feedAndIron, type Ground,
 } from "../../support/crew-day";
 import { A_WHOLE_IRON_TEXT } from "../../support/label-texts";
 import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
-import { aConfirmedLabel, aFeed, aLiquid, balancesOf, deliveryForm } from "../../support/shed";
+import { aConfirmedLabel, aFeed, aLiquid, balancesOf } from "../../support/shed";
 
 allOnACrewDay();
 
@@ -238,7 +237,7 @@ describe("fills", () => {
     const killerId = await aLiquid(house, company);
     const general = { ...A_WHOLE_IRON_TEXT.general, epaRegistrationNumber: "DEMO-0000-61", activeIngredients: "Oxathrin; 4 lb per gal; Group 4 herbicide" };
     await aConfirmedLabel(house, company, killerId, { ...A_WHOLE_IRON_TEXT, general });
-    valueOf(await receiveDelivery(house, company.owner.key, { ...deliveryForm(house, killerId), count: 1, container: "jug", containerSize: "2.5 gal", lotNumber: "WK-1", to: `vehicle:${day.vehicleId}` }));
+    await aJug(house, company, day, killerId, "WK-1");
     const { fillId } = await aFill(house, company, day, [visit.visitId], { products: { [day.ironId]: "30 fl oz", [killerId]: "40 fl oz" } });
     const content = await contentOf(visit, { startedAt: "2:00", endedAt: "2:30", mixes: { "1": { measuredBy: "as-planned-not-measured" }, "2": { measuredBy: "meter", amount: "10 gal", fillId } } });
     expect(content.treatments.map(({ line, total, plannedRate }) => [line, total.words, plannedRate])).toEqual([[1, "16 lb", "2.5 lb/1,000 sq ft"], [2, "7\u00BD fl oz", "1.5 fl oz/1,000 sq ft"], [3, "10 fl oz", "not planned here"]]);

@@ -2,12 +2,11 @@ import { expect, test } from "vitest";
 import { OF_CLEAN_OUTS, tanksOfRecord } from "#application/register/tanks-of-record";
 import { readRecordPlan } from "#application/register/read-record-plan";
 import { readRecord } from "#application/register/read-record";
-import { receiveDelivery } from "#application/stock/receive-delivery";
 import { visitOnFile } from "#application/visits/read-visit";
 import { valueOf } from "../../support/crew";
-import { aCleanOut, aFedVisit, aFill, aRecord, inWorkOf } from "../../support/crew-day";
+import { aCleanOut, aFedVisit, aFill, aJug, aRecord, inWorkOf } from "../../support/crew-day";
 import { company, day, eachOnACrewDay, house } from "../../support/on-a-crew-day";
-import { aLiquid, deliveryForm } from "../../support/shed";
+import { aLiquid } from "../../support/shed";
 
 eachOnACrewDay("not-known");
 
@@ -47,7 +46,7 @@ test("what the tank held before counts by what is planned for these lawns: the s
 test("a product that is not planned there and whose label nobody has read has to be out first", async () => {
   const visit = await aFedVisit(house, company, day);
   const otherId = await aLiquid(house, company);
-  valueOf(await receiveDelivery(house, company.owner.key, { ...deliveryForm(house, otherId), count: 1, container: "jug", containerSize: "2.5 gal", to: `vehicle:${day.vehicleId}` }));
+  await aJug(house, company, day, otherId);
   await cleanOut("6:50");
   const other = await aFill(house, company, day, [], { filledAt: "7:00", products: { [otherId]: "30 fl oz" } });
   const { fillId, number } = await fillFor(visit, "7:30");

@@ -4,12 +4,11 @@ import { fillsAtHand } from "#application/register/fill-at-hand";
 import { linesOf, recordPlan } from "#application/register/record-plan";
 import { unplannedInFills } from "#application/register/unplanned-in-fills";
 import { visitOnFile } from "#application/visits/read-visit";
-import { receiveDelivery } from "#application/stock/receive-delivery";
 import { valueOf } from "../../support/crew";
-import { aFedVisit, aFill, inWorkOf } from "../../support/crew-day";
+import { aFedVisit, aFill, aJug, inWorkOf } from "../../support/crew-day";
 import { A_WHOLE_IRON_TEXT } from "../../support/label-texts";
 import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
-import { aLiquid, deliveryForm, labelForm } from "../../support/shed";
+import { aLiquid, labelForm } from "../../support/shed";
 
 allOnACrewDay();
 
@@ -22,7 +21,7 @@ async function aLiquidWith(...useNames: readonly string[]): Promise<string> {
     const form = { ...labelForm(productId, { ...A_WHOLE_IRON_TEXT, uses: [{ ...use, useName }] }), basedOnNumber: useIndex, useIndex };
     valueOf(await enterLabel(house, company.owner.key, form));
   }
-  valueOf(await receiveDelivery(house, company.owner.key, { ...deliveryForm(house, productId), count: 1, container: "jug", containerSize: "2.5 gal", to: `vehicle:${day.vehicleId}` }));
+  await aJug(house, company, day, productId);
   return productId;
 }
 

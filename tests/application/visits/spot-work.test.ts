@@ -6,7 +6,6 @@ import { readProgram } from "#application/programs/read-program";
 import { productUseKey } from "#application/programs/treatment-fields.schema";
 import { readNutrientLedger } from "#application/properties/read-nutrient-ledger";
 import { readRecord } from "#application/register/read-record";
-import { receiveDelivery } from "#application/stock/receive-delivery";
 import { issueMixTicket } from "#application/visits/issue-mix-ticket";
 import { planVisit } from "#application/visits/plan-visit";
 import { readVisit } from "#application/visits/read-visit";
@@ -14,11 +13,11 @@ import { type LabelText } from "#domain/label/label-fields";
 import { of } from "#domain/quantities/quantity";
 import { addRates, rateFrom, rateOf } from "#domain/quantities/rate";
 import { valueOf } from "../../support/crew";
-import { aFill, aGround, aRecord, aVisitWith, type Ground } from "../../support/crew-day";
+import { aFill, aGround, aJug, aRecord, aVisitWith, type Ground } from "../../support/crew-day";
 import { A_WHOLE_IRON_TEXT } from "../../support/label-texts";
 import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 import { A_SENTENCE } from "../../support/said";
-import { aConfirmedLabel, aLiquid, balancesOf, deliveryForm } from "../../support/shed";
+import { aConfirmedLabel, aLiquid, balancesOf } from "../../support/shed";
 
 allOnACrewDay();
 
@@ -26,7 +25,7 @@ let killerId: string;
 beforeAll(async () => {
   killerId = await aLiquid(house, company);
   await aConfirmedLabel(house, company, killerId, KILLER);
-  valueOf(await receiveDelivery(house, company.owner.key, { ...deliveryForm(house, killerId), count: 1, container: "jug", containerSize: "2.5 gal", lotNumber: "SK-1", to: `vehicle:${day.vehicleId}` }));
+  await aJug(house, company, day, killerId, "SK-1");
 });
 
 const [IRON_USE] = A_WHOLE_IRON_TEXT.uses;
