@@ -84,13 +84,13 @@ export function licenseForm(personId: string) {
   return { personId, kind: "registered-technician", state: "IN", number, category: "3b Turf", issuedOn: "2026-01-02", expiresOn: "2026-12-31" } as const;
 }
 
-/** The company form, as it is filled in when nobody has changed the company yet. */
 /** Every house setting another than the default. */
 export const HOUSE_SETTINGS_CHANGE = {
   version: 1, calibrationValidDays: "180", samePressureWithinPsi: "3", granularPasses: "one-with-overlap", tankLoads: "full-tanks-then-a-short-one", heatCautionFromF: "85", heatCautionWarmFromF: "95",
   minutesPerStop: "10", minutesPerThousandSquareFeet: "5", tankMark: "0.5 gal", lineAtTheEnd: "left-as-it-is",
 } as const;
 
+/** The company form, as it is filled in when nobody has changed the company yet. */
 export const COMPANY_CHANGE = {
   version: 1,
   name: "Foxtail Turf and Trees",
