@@ -70,7 +70,7 @@ import { readTemperatures } from "#application/temperatures/read-temperatures";
 import { aMember, aPerson, anInvitation, PASSWORD, type TestCompany, valueOf } from "./crew";
 import { aCalibration, aMeasuringTool, aProduct, aSprayer, aSpreader, aVehicle, MEASURING_TOOL_FORM, sprayerCalibrationForm, sprayerForm, spreaderCalibrationForm, vehicleForm } from "./gear";
 import { type TestHouse } from "./house";
-import { aClient, aRow, aPropertyNotLookedAt, aSeeding, aStation, aWaterEdge, aZone, clientForm, propertyForm, RECTANGLE, seedingForm, soilTestForm, stationForm, zoneForm } from "./ground";
+import { aClient, aRow, aSeeding, aStation, aWaterEdge, aZone, clientForm, propertyForm, RECTANGLE, seedingForm, soilTestForm, stationForm, zoneForm } from "./ground";
 import { aDelivery, aFeed, aLabelEntry, aTruck, deliveryForm, labelForm, lotOf, moveForm, priceForm, productForm } from "./shed";
 import { attempt, type Prepare } from "./attempt";
 import { aSource, temperaturesForm } from "./temperatures";
@@ -84,13 +84,13 @@ export function licenseForm(personId: string) {
   return { personId, kind: "registered-technician", state: "IN", number, category: "3b Turf", issuedOn: "2026-01-02", expiresOn: "2026-12-31" } as const;
 }
 
-/** The company form, as it is filled in when nobody has changed the company yet. */
 /** Every house setting another than the default. */
 export const HOUSE_SETTINGS_CHANGE = {
   version: 1, calibrationValidDays: "180", samePressureWithinPsi: "3", granularPasses: "one-with-overlap", tankLoads: "full-tanks-then-a-short-one", heatCautionFromF: "85", heatCautionWarmFromF: "95",
   minutesPerStop: "10", minutesPerThousandSquareFeet: "5", tankMark: "0.5 gal", lineAtTheEnd: "left-as-it-is",
 } as const;
 
+/** The company form, as it is filled in when nobody has changed the company yet. */
 export const COMPANY_CHANGE = {
   version: 1,
   name: "Foxtail Turf and Trees",
@@ -180,7 +180,7 @@ export const ATTEMPTS_OF_COMPANY = {
   "properties/read-property": async (house, company) => attempt(readProperty, { propertyId: (await aClient(house, company)).propertyId }),
   "properties/remove-seeding": async (house, company) => attempt(removeSeeding, { seedingId: (await aSeeding(house, company)).seedingId }),
   "properties/remove-water-edge": async (house, company) => attempt(removeWaterEdge, { waterEdgeId: await aWaterEdge(house, company) }),
-  "properties/say-no-water": async (house, company) => attempt(sayNoWater, { propertyId: (await aPropertyNotLookedAt(house, company)).propertyId }),
+  "properties/say-no-water": async (house, company) => attempt(sayNoWater, { propertyId: (await aZone(house, company, { waterBeside: "not-known" })).propertyId }),
   "properties/remove-zone": async (house, company) => attempt(removeZone, { zoneId: (await aZone(house, company)).zoneId }),
   "equipment/add-equipment": async (house, company) => attempt(addEquipment, sprayerForm(await aVehicle(house, company))),
   "equipment/add-measuring-tool": () => attempt(addMeasuringTool, MEASURING_TOOL_FORM),

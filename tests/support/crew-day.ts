@@ -90,12 +90,17 @@ export async function aCrewDay(house: TestHouse, company: TestCompany, tank: "cl
   const { licenseId: illinoisLicenseId } = valueOf(await addLicense(house, key, license));
   const routeDayId = await aRouteDay(house, company, vehicleId, CREW_DAY);
   const day = { vehicleId, sprayerId, spreaderId, feedId, ironId, preventerId, starterId, routeDayId, illinoisLicenseId };
-  if (tank === "clean") valueOf(await recordCleanOut(house, key, cleanOutForm(house, day, personId, { cleanedOn: "2026-04-13", cleanedAt: "17:00" })));
+  if (tank === "clean") await aCleanOut(house, company, day, { cleanedOn: "2026-04-13", cleanedAt: "17:00" });
   return day;
 }
 
 async function delivered(house: TestHouse, company: TestCompany, form: Parameters<typeof receiveDelivery>[2]) {
   valueOf(await receiveDelivery(house, company.owner.key, form));
+}
+
+/** A jug of 2.5 gal of a product, delivered to the truck. */
+export async function aJug(house: TestHouse, company: TestCompany, day: CrewDay, productId: string, lotNumber = "L-1"): Promise<void> {
+  await delivered(house, company, { ...deliveryForm(house, productId), count: 1, container: "jug", containerSize: "2.5 gal", lotNumber, to: `vehicle:${day.vehicleId}` });
 }
 
 /** A truck's day under the owner, with a forecast high of 68 °F and of 75, 74 and 72 °F for the days after. */
@@ -186,6 +191,11 @@ export function fillForm(house: TestHouse, day: CrewDay, visitIds: readonly stri
   };
 }
 
+/** A fill of the sprayer on the books, as its form has it where nothing else is said. */
+export async function aFill(house: TestHouse, company: TestCompany, day: CrewDay, visitIds: readonly string[] = [], change: Partial<FillForm> = {}) {
+  return valueOf(await recordFill(house, company.owner.key, fillForm(house, day, visitIds, change)));
+}
+
 type CleanOutForm = Parameters<typeof recordCleanOut>[2];
 
 /** The sprayer cleaned out at 7:30, its rinsate in the shop's tank. */
@@ -194,6 +204,11 @@ export function cleanOutForm(house: TestHouse, day: CrewDay, doneById: string, c
     requestId: house.newId(), equipmentId: day.sprayerId, cleanedOn: CREW_DAY, cleanedAt: "7:30", doneById, how: "Three times with ten gallons of water",
     rinsateWent: "shop-tank", rinsateVisitId: "", rinsateWhere: "", ...change,
   };
+}
+
+/** A clean-out of the sprayer on the books, done by the owner, as its form has it where nothing else is said. */
+export async function aCleanOut(house: TestHouse, company: TestCompany, day: CrewDay, change: Partial<CleanOutForm> = {}) {
+  return valueOf(await recordCleanOut(house, company.owner.key, cleanOutForm(house, day, company.owner.personId, change)));
 }
 
 type LookForm = Parameters<typeof lookAtLawns>[2];
@@ -216,10 +231,9 @@ export function tankReadingForm(house: TestHouse, day: Pick<CrewDay, "sprayerId"
 /** Three visits of feed and iron that share one fill. */
 export async function aSharedFill(house: TestHouse, company: TestCompany, day: CrewDay) {
   const visits = [await aFedVisit(house, company, day), await aFedVisit(house, company, day), await aFedVisit(house, company, day)];
-  const fill = valueOf(await recordFill(house, company.owner.key, fillForm(house, day, visits.map(({ visitId }) => visitId))));
+  const fill = await aFill(house, company, day, visits.map(({ visitId }) => visitId));
   return { visits, ...fill };
 }
-
 
 /** A visit in Illinois under a hold of law that a license holder may answer: phosphorus without a soil test. */
 export async function aVisitUnderHold(house: TestHouse, company: TestCompany, day: CrewDay) {

@@ -5,6 +5,7 @@ import { addStation } from "#application/properties/add-station";
 import { addWaterEdge } from "#application/properties/add-water-edge";
 import { addZone } from "#application/properties/add-zone";
 import { CUSTOMER_COLUMN_IDS, type CustomerCells } from "#domain/properties/customer-columns";
+import { of } from "#domain/quantities/quantity";
 import { type TestCompany, valueOf } from "./crew";
 import { type TestHouse } from "./house";
 
@@ -43,15 +44,9 @@ export function zoneForm() {
 export const RECTANGLE = { use: "lawn", shape: "rectangle", length: "40 ft", width: "60 ft" } as const;
 
 /** A lawn of forty by sixty feet on a property of its own. */
-export async function aZone(house: TestHouse, company: TestCompany) {
+export async function aZone(house: TestHouse, company: TestCompany, change: Partial<Parameters<typeof addZone>[2]> = {}) {
   const { propertyId } = await aClient(house, company);
-  return valueOf(await addZone(house, company.owner.key, { propertyId, ...zoneForm(), measure: { kind: "piece", piece: RECTANGLE } }));
-}
-
-/** A property with a lawn of which nobody has said whether there is water beside it. */
-export async function aPropertyNotLookedAt(house: TestHouse, company: TestCompany) {
-  const { propertyId } = await aClient(house, company);
-  return valueOf(await addZone(house, company.owner.key, { propertyId, ...zoneForm(), waterBeside: "not-known", measure: { kind: "piece", piece: RECTANGLE } }));
+  return valueOf(await addZone(house, company.owner.key, { propertyId, ...zoneForm(), measure: { kind: "piece", piece: RECTANGLE }, ...change }));
 }
 
 /** The form of a soil test, filled in. */
@@ -75,6 +70,12 @@ export async function aSeeding(house: TestHouse, company: TestCompany) {
 export function stationForm() {
   return { number: "1", name: "Front spray heads", waters: {}, depths: "0.2, 0.24, 0.28, 0.24", minutes: "20", wind: "3", testedOn: "2026-04-02", longestRun: "" } as const;
 }
+
+/** What each can of the station form's test caught, as the database keeps it. */
+export const CANS = ["0.2", "0.24", "0.28", "0.24"].map((inches) => String(of("in", inches).amount));
+
+/** The fields of the station form where no test is entered. */
+export const NO_STATION_TEST = { depths: "", minutes: "", wind: "", testedOn: "" } as const;
 
 /** A tested station on a property of its own. */
 export async function aStation(house: TestHouse, company: TestCompany) {

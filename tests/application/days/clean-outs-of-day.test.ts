@@ -1,27 +1,15 @@
-import { afterAll, beforeEach, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { cleanOutsOfDay } from "#application/days/clean-outs-of-day";
-import { recordCleanOut } from "#application/fills/record-clean-out";
-import { recordFill } from "#application/fills/record-fill";
-import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aFedVisit, aRecord, cleanOutForm, type CrewDay, fillForm, inWorkOf } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
+import { aCompany } from "../../support/crew";
+import { aCleanOut, aFedVisit, aFill, aRecord, inWorkOf } from "../../support/crew-day";
+import { company, day, eachOnACrewDay, house } from "../../support/on-a-crew-day";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-});
-beforeEach(async () => {
-  company = await aCompany(house);
-  day = await aCrewDay(house, company, "not-known");
-});
-afterAll(() => house.close());
+eachOnACrewDay("not-known");
 
 const namedOn = (visitIds: readonly string[]) => inWorkOf(house, company, (work) => cleanOutsOfDay(work, visitIds));
 const visit = () => aFedVisit(house, company, day);
-const fill = async (visitIds: readonly string[], filledAt: string) => valueOf(await recordFill(house, company.owner.key, fillForm(house, day, visitIds, { filledAt })));
-const cleanOut = async (cleanedAt: string) => valueOf(await recordCleanOut(house, company.owner.key, cleanOutForm(house, day, company.owner.personId, { cleanedAt })));
+const fill = (visitIds: readonly string[], filledAt: string) => aFill(house, company, day, visitIds, { filledAt });
+const cleanOut = (cleanedAt: string) => aCleanOut(house, company, day, { cleanedAt });
 
 test("between two fills of a day it stands before the first visit of the second one, while those of the first are open", async () => {
   const [one, two, three] = [await visit(), await visit(), await visit()];

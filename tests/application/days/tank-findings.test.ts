@@ -1,29 +1,18 @@
-import { afterAll, beforeAll, beforeEach, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { readDay } from "#application/days/read-day";
 import { visitOnItsDay, withTankFindings } from "#application/days/tank-findings";
-import { recordCleanOut } from "#application/fills/record-clean-out";
 import { completeVisit } from "#application/register/complete-visit";
 import { readRecord } from "#application/register/read-record";
 import { issueMixTicket } from "#application/visits/issue-mix-ticket";
 import { readVisit } from "#application/visits/read-visit";
 import { type WorkedVisit } from "#application/visits/visit-ticket";
 import { hold, note } from "#domain/foundation/finding";
-import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aFedVisit, aGround, aVisitWith, cleanOutForm, completeForm, CREW_DAY, type CrewDay, feedAndIron, inWorkOf } from "../../support/crew-day";
+import { aCompany, valueOf } from "../../support/crew";
+import { aCleanOut, aFedVisit, aGround, aVisitWith, completeForm, CREW_DAY, feedAndIron, inWorkOf } from "../../support/crew-day";
 import { countingHouse } from "../../support/counted-queries";
-import { openHouse, type TestHouse } from "../../support/house";
+import { company, day, eachOnACrewDay, house } from "../../support/on-a-crew-day";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-});
-beforeEach(async () => {
-  company = await aCompany(house);
-  day = await aCrewDay(house, company, "not-known");
-});
-afterAll(() => house.close());
+eachOnACrewDay("not-known");
 
 const truck = async () => {
   const [only] = valueOf(await readDay(house, company.owner.key, { date: CREW_DAY })).trucks;
@@ -44,7 +33,7 @@ test("a tank of which nobody knows what it held keeps every visit's mix ticket f
   const held = await truck();
   expect(held.stops.map(({ isHeld }) => isHeld)).toEqual([true, true]);
   expect(held.found.filter(({ finding }) => finding.rule === "clean-out").map(({ at }) => at)).toEqual([one.visitId, two.visitId]);
-  valueOf(await recordCleanOut(house, company.owner.key, cleanOutForm(house, day, company.owner.personId)));
+  await aCleanOut(house, company, day);
   expect((await truck()).stops.map(({ isHeld }) => isHeld)).toEqual([false, false]);
   for (const { visitId } of [one, two]) valueOf(await issueMixTicket(house, company.owner.key, { visitId }));
 });
@@ -57,7 +46,7 @@ test("a hold that nobody resolved stands with the record of what was done all th
 });
 
 test("a truck that would carry too much holds all that it carries something for, and is said once of the truck", async () => {
-  valueOf(await recordCleanOut(house, company.owner.key, cleanOutForm(house, day, company.owner.personId)));
+  await aCleanOut(house, company, day);
   const [one, two] = [await aFedVisit(house, company, day), await aFedVisit(house, company, day)];
   await house.ask("update vehicle set payload = 1 where vehicle_id = $1", [day.vehicleId]);
   const { stops, found, routeDayId } = await truck();

@@ -1,29 +1,19 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { readDay } from "#application/days/read-day";
 import { tanksHeld } from "#application/days/tanks-held";
-import { recordCleanOut } from "#application/fills/record-clean-out";
 import { recordTankReading } from "#application/fills/record-tank-reading";
-import { recordFill } from "#application/fills/record-fill";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { of } from "#domain/quantities/quantity";
-import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aFedVisit, aRecord, aSharedFill, cleanOutForm, CREW_DAY, type CrewDay, fillForm, inWorkOf, tankReadingForm } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
+import { aCompany, valueOf } from "../../support/crew";
+import { aCleanOut, aCrewDay, aFedVisit, aFill, aRecord, aSharedFill, CREW_DAY, inWorkOf, tankReadingForm } from "../../support/crew-day";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company, "not-known");
-});
-afterAll(() => house.close());
+allOnACrewDay("not-known");
 
 const heldNow = (visitIds: readonly string[] = []) => inWorkOf(house, company, (work) => tanksHeld(work, { date: CREW_DAY as CalendarDate, visitIds }));
 const planNow = async () => valueOf(await readDay(house, company.owner.key, { date: CREW_DAY })).trucks[0]?.tankPlan;
 
-const cleanOut = async (cleanedAt: string) => valueOf(await recordCleanOut(house, company.owner.key, cleanOutForm(house, day, company.owner.personId, { cleanedAt })));
+const cleanOut = (cleanedAt: string) => aCleanOut(house, company, day, { cleanedAt });
 
 test("a tank with neither a fill nor a clean-out on the books is not among them", async () => {
   expect((await heldNow()).size).toBe(0);
@@ -35,7 +25,7 @@ test("a tank that was never filled is clean after a clean-out, and its plan hold
   await aFedVisit(house, neverFilled, itsDay);
   const rules = async () => valueOf(await readDay(house, neverFilled.owner.key, { date: CREW_DAY })).trucks[0]?.tankPlan.found.map(({ finding }) => finding.rule) ?? [];
   expect(await rules()).toContain("clean-out");
-  valueOf(await recordCleanOut(house, neverFilled.owner.key, cleanOutForm(house, itsDay, neverFilled.owner.personId)));
+  await aCleanOut(house, neverFilled, itsDay);
   expect(await inWorkOf(house, neverFilled, (work) => tanksHeld(work, { date: CREW_DAY as CalendarDate, visitIds: [] }))).toEqual(new Map([[itsDay.sprayerId, "clean"]]));
   expect(await rules()).not.toContain("clean-out");
 });
@@ -60,7 +50,7 @@ test("the latest fill is what the tank held, less what was drawn; the day's plan
 });
 
 test("a fill of another rate has to go before the tank is filled again", async () => {
-  const { number } = valueOf(await recordFill(house, company.owner.key, fillForm(house, day, [], { filledAt: "7:20", products: { [day.ironId]: "20 fl oz" } })));
+  const { number } = await aFill(house, company, day, [], { filledAt: "7:20", products: { [day.ironId]: "20 fl oz" } });
   const plan = await planNow();
   expect(plan?.fills).toMatchObject([{ letter: "A", finished: of("gal", "25.6") }]);
   expect(plan?.mixes[0]?.begin).toMatchObject({ lastName: `fill ${String(number)}`, leftOfLast: of("gal", 40n), line: "water" });
@@ -75,14 +65,14 @@ test("what was posted away from the tank is left no more", async () => {
 });
 
 test("a clean-out before the latest fill changes nothing; after it the tank is clean, until it is filled again", async () => {
-  const { number } = valueOf(await recordFill(house, company.owner.key, fillForm(house, day, [], { filledAt: "7:40" })));
+  const { number } = await aFill(house, company, day, [], { filledAt: "7:40" });
   await cleanOut("7:30");
   await cleanOut("7:40");
   expect((await heldNow()).get(day.sprayerId)).toMatchObject({ name: `fill ${String(number)}` });
   await cleanOut("7:41");
   expect((await heldNow()).get(day.sprayerId)).toBe("clean");
   expect((await planNow())?.mixes[0]?.begin).toMatchObject({ lastName: null, cleaning: "none", line: "water", leftOfLast: of("gal", 0n) });
-  const { number: next } = valueOf(await recordFill(house, company.owner.key, fillForm(house, day, [], { filledAt: "7:50" })));
+  const { number: next } = await aFill(house, company, day, [], { filledAt: "7:50" });
   expect((await heldNow()).get(day.sprayerId)).toMatchObject({ name: `fill ${String(next)}` });
 });
 
@@ -108,9 +98,9 @@ test("a reading says what is left while visits are open: those of its day and ea
   await house.ask("delete from stop where visit_id = any($1)", [visits.map(({ visitId }) => visitId)]);
   expect(await left()).toEqual(of("gal", 12n));
   // More of the same mix goes on top of what was found; another mix does not add to it.
-  valueOf(await recordFill(house, own.owner.key, fillForm(house, itsDay, [], { filledAt: "7:40" })));
+  await aFill(house, own, itsDay, [], { filledAt: "7:40" });
   expect(await left()).toEqual(of("gal", 52n));
-  valueOf(await recordFill(house, own.owner.key, fillForm(house, itsDay, [], { filledAt: "7:50", products: { [itsDay.ironId]: "20 fl oz" } })));
+  await aFill(house, own, itsDay, [], { filledAt: "7:50", products: { [itsDay.ironId]: "20 fl oz" } });
   expect(await left()).toEqual(of("gal", 40n));
 });
 
@@ -120,14 +110,14 @@ test("what a tank was filled onto is known until a clean-out lies between; a day
   const [one, two] = [await aFedVisit(house, own, itsDay), await aFedVisit(house, own, itsDay)];
   const visitIds = [one.visitId, two.visitId];
   const held = () => inWorkOf(house, own, (work) => tanksHeld(work, { date: CREW_DAY as CalendarDate, visitIds })).then((tanks) => tanks.get(itsDay.sprayerId));
-  const fill = async (of: readonly string[], filledAt: string, ounces = "30 fl oz") => valueOf(await recordFill(house, own.owner.key, fillForm(house, itsDay, of, { filledAt, products: { [itsDay.ironId]: ounces } })));
+  const fill = (of: readonly string[], filledAt: string, ounces = "30 fl oz") => aFill(house, own, itsDay, of, { filledAt, products: { [itsDay.ironId]: ounces } });
   const { number: first } = await fill([one.visitId], "7:10");
   expect(await held()).toMatchObject({ name: `fill ${String(first)}`, isOfThatDay: true, filledOnto: "unknown" });
   const { number: second } = await fill([two.visitId], "7:40", "20 fl oz");
   expect(await held(), "the first visit is open").toMatchObject({ name: `fill ${String(first)}` });
   await house.ask("update visit set state = 'not-done' where visit_id = $1", [one.visitId]);
   expect(await held(), "the first visit is over").toMatchObject({ name: `fill ${String(second)}`, filledOnto: { name: `fill ${String(first)}`, finished: of("gal", 40n) } });
-  valueOf(await recordCleanOut(house, own.owner.key, cleanOutForm(house, itsDay, own.owner.personId, { cleanedAt: "7:30" })));
+  await aCleanOut(house, own, itsDay, { cleanedAt: "7:30" });
   expect(await held()).toMatchObject({ name: `fill ${String(second)}`, filledOnto: "clean" });
   const ofNextDay = await inWorkOf(house, own, (work) => tanksHeld(work, { date: "2026-04-15" as CalendarDate, visitIds: [two.visitId] }));
   expect(ofNextDay.get(itsDay.sprayerId), "moved to another day before anything was sprayed of it").toMatchObject({ isOfThatDay: false });

@@ -1,24 +1,15 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { addEquipment } from "#application/equipment/add-equipment";
 import { latestCleanOuts } from "#application/fills/clean-outs-on-file";
-import { recordCleanOut } from "#application/fills/record-clean-out";
-import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aFedVisit, cleanOutForm, type CrewDay, inWorkOf } from "../../support/crew-day";
+import { aCompany, valueOf } from "../../support/crew";
+import { aCleanOut, aFedVisit, inWorkOf } from "../../support/crew-day";
 import { sprayerForm } from "../../support/gear";
-import { openHouse, type TestHouse } from "../../support/house";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company, "not-known");
-});
-afterAll(() => house.close());
+allOnACrewDay("not-known");
 
 const latest = () => inWorkOf(house, company, latestCleanOuts);
-const record = async (change: Parameters<typeof cleanOutForm>[3]) => valueOf(await recordCleanOut(house, company.owner.key, cleanOutForm(house, day, company.owner.personId, change)));
+const record = (change: Parameters<typeof aCleanOut>[3]) => aCleanOut(house, company, day, change);
 
 test("the latest by the clock, whichever was entered last, with who, how and where the rinsate went", async () => {
   expect(await latest()).toEqual(new Map());

@@ -1,27 +1,15 @@
-import { afterAll, beforeAll, beforeEach, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { filledMixOf, filledOntoOf } from "#application/fills/filled-onto";
 import { fillsInBooks } from "#application/fills/fills-in-books";
-import { recordCleanOut } from "#application/fills/record-clean-out";
-import { recordFill } from "#application/fills/record-fill";
 import { of } from "#domain/quantities/quantity";
-import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, cleanOutForm, type CrewDay, fillForm, inWorkOf } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
+import { aCompany } from "../../support/crew";
+import { aCleanOut, aFill, inWorkOf } from "../../support/crew-day";
+import { company, day, eachOnACrewDay, house } from "../../support/on-a-crew-day";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-});
-beforeEach(async () => {
-  company = await aCompany(house);
-  day = await aCrewDay(house, company, "not-known");
-});
-afterAll(() => house.close());
+eachOnACrewDay("not-known");
 
-const fill = async (filledAt: string) => valueOf(await recordFill(house, company.owner.key, fillForm(house, day, [], { filledAt })));
-const cleanOut = async (cleanedAt: string) => valueOf(await recordCleanOut(house, company.owner.key, cleanOutForm(house, day, company.owner.personId, { cleanedAt })));
+const fill = (filledAt: string) => aFill(house, company, day, [], { filledAt });
+const cleanOut = (cleanedAt: string) => aCleanOut(house, company, day, { cleanedAt });
 const ontoOf = async (...fillIds: readonly string[]) => [...(await inWorkOf(house, company, (work) => filledOntoOf(work, fillIds))).values()].map(({ onto }) => onto);
 
 test("a tank's first fill went onto nobody knows what, and the next one onto it", async () => {

@@ -1,22 +1,13 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { fillsInBooks } from "#application/fills/fills-in-books";
-import { recordCleanOut } from "#application/fills/record-clean-out";
 import { recordTankReading } from "#application/fills/record-tank-reading";
 import { of } from "#domain/quantities/quantity";
-import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aRecord, aSharedFill, cleanOutForm, type CrewDay, inWorkOf, tankReadingForm } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
+import { valueOf } from "../../support/crew";
+import { aCleanOut, aRecord, aSharedFill, inWorkOf, tankReadingForm } from "../../support/crew-day";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 import { lotOf } from "../../support/shed";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company, "not-known");
-});
-afterAll(() => house.close());
+allOnACrewDay("not-known");
 
 async function inBooks(fillId: string) {
   const found = await inWorkOf(house, company, async (work) => fillsInBooks(work, await work.tx.fill.findMany({ where: { companyId: company.companyId, fillId } })));
@@ -46,7 +37,7 @@ test("a fill has what went in by lot and by product, its draws with their record
   const [loss] = await house.ask<{ id: string }>("select stock_location_id as id from stock_location where company_id = $1 and kind = 'loss'", [company.companyId]);
   expect(read.rests[0]?.wentToId).toBe(loss?.id);
   // A clean-out of the reading's own minute came after it.
-  valueOf(await recordCleanOut(house, company.owner.key, cleanOutForm(house, day, company.owner.personId)));
+  await aCleanOut(house, company, day);
   expect(await inBooks(fillId)).toMatchObject({ rests: [{ left: of("gal", 28n) }, { inTheBooks: of("gal", 28n), left: of("gal", 0n) }], isPostedAway: true });
 });
 

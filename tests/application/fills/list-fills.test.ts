@@ -1,20 +1,11 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { listFills } from "#application/fills/list-fills";
-import { recordCleanOut } from "#application/fills/record-clean-out";
 import { of } from "#domain/quantities/quantity";
-import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aRecord, aSharedFill, cleanOutForm, type CrewDay } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
+import { aCompany, valueOf } from "../../support/crew";
+import { aCleanOut, aRecord, aSharedFill } from "../../support/crew-day";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company, "not-known");
-});
-afterAll(() => house.close());
+allOnACrewDay("not-known");
 
 async function tankOfDay() {
   const { tanks } = valueOf(await listFills(house, company.owner.key, {}));
@@ -56,7 +47,7 @@ test("the newest fill stands first, and only the tanks of the truck asked for", 
 });
 
 test("a tank says when it was cleaned out, and whether it was filled since", async () => {
-  const cleanOut = async (cleanedAt: string) => valueOf(await recordCleanOut(house, company.owner.key, cleanOutForm(house, day, company.owner.personId, { cleanedAt })));
+  const cleanOut = (cleanedAt: string) => aCleanOut(house, company, day, { cleanedAt });
   const { fills } = await tankOfDay();
   expect(await tankOfDay()).toMatchObject({ cleanOut: null, isClean: false, lastFillNumber: fills[0]?.number });
   const earlier = await cleanOut("7:00");

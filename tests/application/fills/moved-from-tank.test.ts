@@ -1,24 +1,14 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { movedByCleanOuts, movedFromTanks } from "#application/fills/moved-from-tank";
-import { recordCleanOut } from "#application/fills/record-clean-out";
 import { of } from "#domain/quantities/quantity";
-import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aSharedFill, cleanOutForm, type CrewDay, inWorkOf } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
+import { aCleanOut, aSharedFill, inWorkOf } from "../../support/crew-day";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company, "not-known");
-});
-afterAll(() => house.close());
+allOnACrewDay("not-known");
 
 test("a posting says what left a tank and what came into it, lot by lot; a clean-out of an empty tank says nothing", async () => {
   const { fillId } = await aSharedFill(house, company, day);
-  const clean = async (cleanedAt: string) => valueOf(await recordCleanOut(house, company.owner.key, cleanOutForm(house, day, company.owner.personId, { cleanedAt }))).cleanOutId;
+  const clean = async (cleanedAt: string) => (await aCleanOut(house, company, day, { cleanedAt })).cleanOutId;
   const [first, again] = [await clean("7:30"), await clean("7:40")];
   const left = { productName: expect.any(String) as string, lotNumber: "IR-1", dimension: "volume", leaves: of("fl oz", 30n).amount };
   expect(await inWorkOf(house, company, (work) => movedByCleanOuts(work, [first, again]))).toEqual(new Map([[first, [left]], [again, []]]));

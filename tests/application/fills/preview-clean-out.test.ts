@@ -1,19 +1,10 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { previewCleanOut } from "#application/fills/preview-clean-out";
-import { recordFill } from "#application/fills/record-fill";
-import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aFedVisit, cleanOutForm, type CrewDay, fillForm } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
+import { valueOf } from "../../support/crew";
+import { aFedVisit, aFill, cleanOutForm } from "../../support/crew-day";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company, "not-known");
-});
-afterAll(() => house.close());
+allOnACrewDay("not-known");
 
 const preview = (change: Parameters<typeof cleanOutForm>[3] = {}) => previewCleanOut(house, company.owner.key, cleanOutForm(house, day, company.owner.personId, change));
 
@@ -28,7 +19,7 @@ test("says what would be written, in names, and writes nothing", async () => {
 });
 
 test("a fill since then is said before it is written", async () => {
-  const { number } = valueOf(await recordFill(house, company.owner.key, fillForm(house, day, [], { filledAt: "7:45" })));
+  const { number } = await aFill(house, company, day, [], { filledAt: "7:45" });
   expect(valueOf(await preview()).findings).toMatchObject([{ rule: "filled-since-clean-out", figure: `Fill ${String(number)} is what the tank held last; it is not cleaned out.` }]);
   expect(valueOf(await preview({ cleanedAt: "7:46" })).findings).toEqual([]);
 });

@@ -1,20 +1,14 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { beforeAll, expect, test } from "vitest";
 import { previewTankReading } from "#application/fills/preview-tank-reading";
 import { of } from "#domain/quantities/quantity";
-import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aSharedFill, type CrewDay, tankReadingForm } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
+import { valueOf } from "../../support/crew";
+import { aSharedFill, tankReadingForm } from "../../support/crew-day";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
+allOnACrewDay("not-known");
 beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company, "not-known");
   await aSharedFill(house, company, day);
 });
-afterAll(() => house.close());
 
 const preview = (change: Parameters<typeof tankReadingForm>[3] = {}) => previewTankReading(house, company.owner.key, tankReadingForm(house, day, company.owner.personId, change));
 

@@ -1,20 +1,12 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { readPlannedFill } from "#application/fills/read-planned-fill";
 import { productUseKey } from "#application/programs/treatment-fields.schema";
 import { of } from "#domain/quantities/quantity";
-import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aFedVisit, aGround, aVisitWith, type CrewDay, preventer } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
+import { aCompany, valueOf } from "../../support/crew";
+import { aFedVisit, aGround, aVisitWith, preventer } from "../../support/crew-day";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company, "not-known");
-});
-afterAll(() => house.close());
+allOnACrewDay("not-known");
 
 const planOf = async (visitIds: string[], key = company.owner.key) => valueOf(await readPlannedFill(house, key, { visitIds }));
 

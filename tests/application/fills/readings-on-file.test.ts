@@ -1,23 +1,13 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { listFills } from "#application/fills/list-fills";
-import { recordCleanOut } from "#application/fills/record-clean-out";
-import { recordFill } from "#application/fills/record-fill";
 import { recordTankReading } from "#application/fills/record-tank-reading";
 import { readingsOnFile } from "#application/fills/readings-on-file";
 import { of } from "#domain/quantities/quantity";
-import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, cleanOutForm, type CrewDay, fillForm, inWorkOf, tankReadingForm } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
+import { valueOf } from "../../support/crew";
+import { aCleanOut, aFill, inWorkOf, tankReadingForm } from "../../support/crew-day";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company, "not-known");
-});
-afterAll(() => house.close());
+allOnACrewDay("not-known");
 
 const read = async (readAt: string, volume: string, missingWent: "loss" | "" = "") =>
   valueOf(await recordTankReading(house, company.owner.key, tankReadingForm(house, day, company.owner.personId, { readAt, volume, missingWent }))).tankReadingId;
@@ -29,10 +19,10 @@ test("no reading on file is none", async () => {
 test("the newest stands first, each with the gallons since the one before it; a clean-out begins anew", async () => {
   const first = await read("7:00", "2");
   // A fill of the reading's minute came after it.
-  valueOf(await recordFill(house, company.owner.key, fillForm(house, day, [], { filledAt: "7:00" })));
+  await aFill(house, company, day, [], { filledAt: "7:00" });
   const second = await read("7:10", "30", "loss");
   const third = await read("7:20", "31");
-  valueOf(await recordCleanOut(house, company.owner.key, cleanOutForm(house, day, company.owner.personId)));
+  await aCleanOut(house, company, day);
   const fourth = await read("7:40", "0");
   const { tanks } = valueOf(await listFills(house, company.owner.key, {}));
   const readings = tanks.find(({ equipmentId }) => equipmentId === day.sprayerId)?.readings;

@@ -1,23 +1,14 @@
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { recordCleanOut } from "#application/fills/record-clean-out";
-import { recordFill } from "#application/fills/record-fill";
-import { aCompany, type TestCompany, trailOf, valueOf } from "../../support/crew";
+import { aCompany, trailOf, valueOf } from "../../support/crew";
 import { of } from "#domain/quantities/quantity";
 import { listFills } from "#application/fills/list-fills";
 import { previewCleanOut } from "#application/fills/preview-clean-out";
 import { recordTankReading } from "#application/fills/record-tank-reading";
-import { aCrewDay, aFedVisit, aRecord, aSharedFill, cleanOutForm, type CrewDay, fillForm, tankReadingForm } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
+import { aCrewDay, aFedVisit, aFill, aRecord, aSharedFill, cleanOutForm, tankReadingForm } from "../../support/crew-day";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company, "not-known");
-});
-afterAll(() => house.close());
+allOnACrewDay("not-known");
 
 type Change = Parameters<typeof cleanOutForm>[3];
 const form = (change: Change = {}) => cleanOutForm(house, day, company.owner.personId, change);
@@ -46,7 +37,7 @@ test("the same form with other words in it writes nothing and says so", async ()
 });
 
 test("one from before the last fill is a fact all the same", async () => {
-  valueOf(await recordFill(house, company.owner.key, fillForm(house, day, [], { filledAt: "7:45" })));
+  await aFill(house, company, day, [], { filledAt: "7:45" });
   const before = (await rows()).length;
   valueOf(await record({ cleanedAt: "7:44" }));
   expect(await rows()).toHaveLength(before + 1);
@@ -160,7 +151,7 @@ describe("what the tank still held by the books", () => {
 
   test("a fill after the clean-out stays whole, and an earlier clean-out takes what was in it then", async () => {
     const { own, itsDay, clean, ledger } = await aTankDrawn();
-    valueOf(await recordFill(house, own.owner.key, fillForm(house, itsDay, [], { filledAt: "7:45" })));
+    await aFill(house, own, itsDay, [], { filledAt: "7:45" });
     valueOf(await clean());
     expect(await ledger()).toEqual({ lawn: ounces(9n), rinsate: ounces(21n), tank: ounces(30n) });
   });

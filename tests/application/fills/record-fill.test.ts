@@ -1,21 +1,13 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { recordFill } from "#application/fills/record-fill";
 import { of } from "#domain/quantities/quantity";
-import { aCompany, type TestCompany, trailOf, valueOf } from "../../support/crew";
-import { aCrewDay, aFedVisit, type CrewDay, fillForm } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
+import { trailOf, valueOf } from "../../support/crew";
+import { aFedVisit, fillForm } from "../../support/crew-day";
 import { unbalanced } from "../../support/ledger";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 import { balancesOf } from "../../support/shed";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company, "not-known");
-});
-afterAll(() => house.close());
+allOnACrewDay("not-known");
 
 const record = (change: Parameters<typeof fillForm>[3] = {}) => recordFill(house, company.owner.key, fillForm(house, day, [], change));
 

@@ -1,27 +1,16 @@
-import { afterAll, beforeEach, beforeAll, describe, expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { listFills } from "#application/fills/list-fills";
-import { recordCleanOut } from "#application/fills/record-clean-out";
 import { recordFill } from "#application/fills/record-fill";
 import { recordTankReading } from "#application/fills/record-tank-reading";
 import { tanksHeld } from "#application/days/tanks-held";
 import { fillsAtHand } from "#application/register/fill-at-hand";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { of } from "#domain/quantities/quantity";
-import { aCompany, type TestCompany, trailOf, valueOf } from "../../support/crew";
-import { aCrewDay, aRecord, aSharedFill, cleanOutForm, CREW_DAY, type CrewDay, fillForm, inWorkOf, tankReadingForm } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
+import { aCompany, trailOf, valueOf } from "../../support/crew";
+import { aCleanOut, aCrewDay, aFill, aRecord, aSharedFill, CREW_DAY, fillForm, inWorkOf, tankReadingForm } from "../../support/crew-day";
+import { company, day, eachOnACrewDay, house } from "../../support/on-a-crew-day";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-});
-beforeEach(async () => {
-  company = await aCompany(house);
-  day = await aCrewDay(house, company, "not-known");
-});
-afterAll(() => house.close());
+eachOnACrewDay("not-known");
 
 type Change = Parameters<typeof tankReadingForm>[3];
 const form = (change: Change = {}) => tankReadingForm(house, day, company.owner.personId, change);
@@ -153,7 +142,7 @@ describe("visits around a reading", () => {
     const third = visits[2];
     if (third === undefined) throw new Error("three visits share the fill");
     valueOf(await record({ volume: "18", missingWent: "count-difference" }));
-    valueOf(await recordCleanOut(house, company.owner.key, cleanOutForm(house, day, company.owner.personId, { cleanedAt: "8:00" })));
+    await aCleanOut(house, company, day, { cleanedAt: "8:00" });
     expect(await ledger()).toEqual({ lawn: ounces(9n), "count-difference": ounces("7.5"), rinsate: ounces("13.5") });
     await spray(second, fillId, "10", "7:19", "7:24");
     await spray(third, fillId, "16", "7:40", "7:55");
@@ -193,7 +182,7 @@ describe("readings in their order", () => {
     await aFillDrawn("12");
     valueOf(await record({ volume: "28" }));
     for (const readAt of ["7:29", "7:30"]) expect(Object.keys(await fieldsOf({ readAt, volume: "28" }))).toEqual(["readAt"]);
-    valueOf(await recordCleanOut(house, company.owner.key, cleanOutForm(house, day, company.owner.personId, { cleanedAt: "7:40" })));
+    await aCleanOut(house, company, day, { cleanedAt: "7:40" });
     for (const readAt of ["7:35", "7:40", "9:01"]) expect(Object.keys(await fieldsOf({ readAt, volume: "28" }))).toEqual(["readAt"]);
     valueOf(await record({ readAt: "7:41", volume: "1" }));
     expect(await ledger()).toEqual({ lawn: ounces(9n), rinsate: ounces(21n) });
@@ -201,13 +190,13 @@ describe("readings in their order", () => {
 
   test("a fill that is entered after a reading of its time is not settled by it, and says so", async () => {
     valueOf(await record({ volume: "0" }));
-    valueOf(await recordFill(house, company.owner.key, fillForm(house, day, [], { filledAt: "7:20" })));
+    await aFill(house, company, day, [], { filledAt: "7:20" });
     expect((await tankNow()).fills[0]).toMatchObject({ left: of("gal", 40n), findings: [{ rule: "fill-entered-after-reading" }] });
   });
 
   test("a fill after it stands whole beside what was found", async () => {
     const { fillId } = await aFillDrawn("12");
-    valueOf(await recordFill(house, company.owner.key, fillForm(house, day, [], { filledAt: "7:45" })));
+    await aFill(house, company, day, [], { filledAt: "7:45" });
     valueOf(await record({ volume: "24", missingWent: "loss" }));
     expect(await ledger()).toEqual({ lawn: ounces(9n), loss: ounces(3n), tank: ounces(48n) });
     expect((await tankNow()).fills.map(({ left }) => left)).toEqual([of("gal", 40n), of("gal", 24n)]);

@@ -1,19 +1,11 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { sprayerAt } from "#application/fills/sprayer-at";
-import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, CREW_DAY, type CrewDay, inWorkOf } from "../../support/crew-day";
+import { valueOf } from "../../support/crew";
+import { CREW_DAY, inWorkOf } from "../../support/crew-day";
 import { day as dateOf } from "../../support/domain-answers";
-import { openHouse, type TestHouse } from "../../support/house";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company, "not-known");
-});
-afterAll(() => house.close());
+allOnACrewDay("not-known");
 
 const asked = (equipmentId: string, minuteOfDay: number) => inWorkOf(house, company, (work) => sprayerAt(work, equipmentId, { on: dateOf(CREW_DAY), minuteOfDay, field: "cleanedAt" }));
 

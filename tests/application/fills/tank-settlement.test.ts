@@ -1,24 +1,13 @@
-import { afterAll, beforeEach, beforeAll, expect, test } from "vitest";
-import { recordFill } from "#application/fills/record-fill";
+import { expect, test } from "vitest";
 import { hasMissing, isSettledLater, postDifference, tankToSettle } from "#application/fills/tank-settlement";
 import { recordTankReading } from "#application/fills/record-tank-reading";
 import { moveStock } from "#application/stock/move-stock";
 import { of } from "#domain/quantities/quantity";
-import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aSharedFill, type CrewDay, fillForm, inWorkOf, tankReadingForm } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
+import { valueOf } from "../../support/crew";
+import { aFill, aSharedFill, inWorkOf, tankReadingForm } from "../../support/crew-day";
+import { company, day, eachOnACrewDay, house } from "../../support/on-a-crew-day";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-});
-beforeEach(async () => {
-  company = await aCompany(house);
-  day = await aCrewDay(house, company, "not-known");
-});
-afterAll(() => house.close());
+eachOnACrewDay("not-known");
 
 const AT = new Date("2026-04-14T11:30:00Z");
 const settle = (gallons: string, at = AT) => inWorkOf(house, company, (work) => tankToSettle(work, day.sprayerId, at, of("gal", gallons)));
@@ -47,7 +36,7 @@ test("what was carried in by hand is in no fill: an empty tank has lost it too",
 
 test("what a later fill brought is left alone, whatever was carried by hand since", async () => {
   await aSharedFill(house, company, day);
-  valueOf(await recordFill(house, company.owner.key, fillForm(house, day, [], { filledAt: "7:45" })));
+  await aFill(house, company, day, [], { filledAt: "7:45" });
   await move("5 fl oz", `equipment:${day.sprayerId}`, "shop");
   expect(await settle("36")).toMatchObject({ isFilledSince: true, lots: [{ inTheBooks: ounces(30n), found: ounces(27n), leaves: ounces(3n) }] });
 });

@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { addStation } from "#application/properties/add-station";
 import { aCompany, type TestCompany, trailOf, valueOf } from "../../support/crew";
-import { aClient, aZone, stationForm } from "../../support/ground";
+import { aClient, aZone, CANS, NO_STATION_TEST, stationForm } from "../../support/ground";
 import { openHouse, type TestHouse } from "../../support/house";
 import { of } from "#domain/quantities/quantity";
 import { A_SENTENCE } from "../../support/said";
@@ -13,9 +13,6 @@ beforeAll(async () => {
   company = await aCompany(house);
 });
 afterAll(() => house.close());
-
-
-const CANS = ["0.2", "0.24", "0.28", "0.24"].map((inches) => String(of("in", inches).amount));
 
 test("stores what each can caught, their average and the wind, links the lawns that are ticked, and the trail says the rate", async () => {
   const { zoneId, propertyId } = await aZone(house, company);
@@ -29,7 +26,7 @@ test("stores what each can caught, their average and the wind, links the lawns t
 
 test("without a test there is no rate", async () => {
   const { propertyId } = await aClient(house, company);
-  const { stationId } = valueOf(await addStation(house, company.owner.key, { propertyId, ...stationForm(), depths: "", minutes: "", wind: "", testedOn: "" }));
+  const { stationId } = valueOf(await addStation(house, company.owner.key, { propertyId, ...stationForm(), ...NO_STATION_TEST }));
   expect(await house.ask("select test_depth, test_minutes, tested_on, test_cans, test_wind_mph from station where station_id = $1", [stationId])).toEqual([
     { test_depth: null, test_minutes: null, tested_on: null, test_cans: [], test_wind_mph: null },
   ]);

@@ -1,21 +1,13 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { bloomOfLawn, lastWatering, looksOfZones } from "#application/properties/lawn-looks";
 import { lookAtLawns } from "#application/visits/look-at-lawns";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { of } from "#domain/quantities/quantity";
-import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aFedVisit, type CrewDay, inWorkOf, lookForm } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
+import { aCompany, valueOf } from "../../support/crew";
+import { aFedVisit, inWorkOf, lookForm } from "../../support/crew-day";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company);
-});
-afterAll(() => house.close());
+allOnACrewDay();
 
 test("the looks of lawns come by lawn, the latest first, in the company's time and with the name of who saw it", async () => {
   const fed = await aFedVisit(house, company, day);

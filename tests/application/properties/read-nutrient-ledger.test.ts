@@ -1,23 +1,15 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { type LedgerOfLawn, readNutrientLedger } from "#application/properties/read-nutrient-ledger";
 import { keepTemperatures } from "#application/temperatures/keep-temperatures";
 import { parseCalendarDate } from "#domain/foundation/calendar-date";
 import { wholeNitrogen } from "#domain/mixing/year-nitrogen";
 import { type LedgerStanding, poundsPerThousand } from "#domain/scheduling/nutrient-ledger";
-import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aFedVisit, aRecord, type CrewDay } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
+import { aCompany, valueOf } from "../../support/crew";
+import { aFedVisit, aRecord } from "../../support/crew-day";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 import { pastedDays, temperaturesForm } from "../../support/temperatures";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company);
-});
-afterAll(() => house.close());
+allOnACrewDay();
 
 const ledgerOf = async (propertyId: string, visitId?: string) => valueOf(await readNutrientLedger(house, company.owner.key, { propertyId, visitId }));
 function pounds(lawn: LedgerOfLawn | undefined, standing: LedgerStanding): number {

@@ -8,7 +8,7 @@ import { removeSeeding } from "#application/properties/remove-seeding";
 import { removeWaterEdge } from "#application/properties/remove-water-edge";
 import { removeZone } from "#application/properties/remove-zone";
 import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aClient, aZone, seedingForm, soilTestForm, stationForm } from "../../support/ground";
+import { aClient, aZone, NO_STATION_TEST, seedingForm, soilTestForm, stationForm } from "../../support/ground";
 import { countedId, openHouse, type TestHouse } from "../../support/house";
 import { rational } from "#domain/quantities/rational";
 import { of } from "#domain/quantities/quantity";
@@ -46,7 +46,7 @@ test("reads a property with its customer, lawns, water, soil tests and stations"
 test("a station without a test has no evenness, and one of whose test only the average is on file wants care", async () => {
   const { propertyId } = await aClient(house, company);
   const { key } = company.owner;
-  valueOf(await addStation(house, key, { propertyId, ...stationForm(), depths: "", minutes: "", wind: "", testedOn: "" }));
+  valueOf(await addStation(house, key, { propertyId, ...stationForm(), ...NO_STATION_TEST }));
   const { stationId } = valueOf(await addStation(house, key, { propertyId, ...stationForm(), number: "2", wind: "" }));
   const evennesses = async () => valueOf(await readProperty(house, key, { propertyId })).property.stations.map(({ evenness }) => evenness?.findings.map(({ rule }) => rule));
   expect(await evennesses()).toEqual([undefined, ["can-test-wind-not-taken"]]);

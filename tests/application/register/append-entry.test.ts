@@ -1,22 +1,14 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { appendRecord, BEFORE_THE_FIRST } from "#application/register/append-entry";
 import { recordToWrite } from "#application/register/complete-visit";
 import { completeVisitSchema } from "#application/register/complete-visit.schema";
 import { type Work } from "#application/use-case";
 import { aCompany, type TestCompany, valueOf } from "../../support/crew";
 import { aCrewDay, aFedVisit, completeForm, type CrewDay, inWorkOf } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
 import { firstBroken } from "../../support/ledger";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company);
-});
-afterAll(() => house.close());
+allOnACrewDay();
 
 /** Appends the record of a visit of its own, and does something more in the same transaction. */
 async function append(of: TestCompany, ofDay: CrewDay, more: (work: Work) => Promise<void> = () => Promise.resolve()) {

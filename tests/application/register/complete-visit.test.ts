@@ -1,33 +1,23 @@
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { recordFill } from "#application/fills/record-fill";
+import { describe, expect, test } from "vitest";
 import { changePerson } from "#application/people/change-person";
 import { completeVisit } from "#application/register/complete-visit";
 import { readRecord } from "#application/register/read-record";
 import { answerHold } from "#application/visits/answer-hold";
 import { issueMixTicket } from "#application/visits/issue-mix-ticket";
 import { readVisit } from "#application/visits/read-visit";
-import { receiveDelivery } from "#application/stock/receive-delivery";
 import { of } from "#domain/quantities/quantity";
 import { rateFrom } from "#domain/quantities/rate";
 import { addLicense } from "#application/people/add-license";
 import { licenseForm } from "../../support/attempts-of-company";
-import { aCompany, aMember, aPerson, type TestCompany, type TestMember, trailOf, valueOf } from "../../support/crew";
+import { aCompany, aMember, aPerson, type TestMember, trailOf, valueOf } from "../../support/crew";
 import {
-  aCrewDay, aFedVisit, aGround, aRecord, aSharedFill, aVisitUnderHold, aVisitWith, completeForm, type CrewDay, feedAndIron, fillForm, type Ground,
+  aCrewDay, aFedVisit, aFill, aGround, aJug, aRecord, aSharedFill, aVisitUnderHold, aVisitWith, completeForm, feedAndIron, type Ground,
 } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
 import { A_WHOLE_IRON_TEXT } from "../../support/label-texts";
-import { aConfirmedLabel, aFeed, aLiquid, balancesOf, deliveryForm } from "../../support/shed";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
+import { aConfirmedLabel, aFeed, aLiquid, balancesOf } from "../../support/shed";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company);
-});
-afterAll(() => house.close());
+allOnACrewDay();
 
 type Change = Parameters<typeof completeForm>[3];
 type Visit = Ground & { readonly visitId: string };
@@ -200,7 +190,7 @@ describe("without a mix ticket to work out", () => {
     const planned = await contentOf(await unlabeled("volume"), { mixes: { "1": asPlanned, "2": asPlanned } });
     expect(planned.treatments.find(({ line }) => line === 2)?.total).toMatchObject({ words: "9.6 fl oz" });
     const visit = await unlabeled("volume");
-    const { fillId } = valueOf(await recordFill(house, company.owner.key, fillForm(house, day, [visit.visitId])));
+    const { fillId } = await aFill(house, company, day, [visit.visitId]);
     const gallons = await contentOf(visit, { mixes: { "1": asPlanned, "2": { measuredBy: "meter", amount: "10 gal", fillId } } });
     expect(gallons.treatments.find(({ line }) => line === 2)?.fill?.sprayed.words).toBe("10 gal");
     const open = await unlabeled("mass");
@@ -236,7 +226,7 @@ describe("fills", () => {
 
   test("more sprayed than filled takes what was left and says so", async () => {
     const visit = await aFedVisit(house, company, day);
-    const { fillId } = valueOf(await recordFill(house, company.owner.key, fillForm(house, day, [visit.visitId], { finished: "10 gal", products: { [day.ironId]: "8 fl oz" } })));
+    const { fillId } = await aFill(house, company, day, [visit.visitId], { finished: "10 gal", products: { [day.ironId]: "8 fl oz" } });
     const content = await contentOf(visit, { startedAt: "3:00", endedAt: "3:30", mixes: { "1": { measuredBy: "as-planned-not-measured" }, "2": { measuredBy: "meter", amount: "12 gal", fillId } } });
     expect(content.treatments.find(({ line }) => line === 2)?.total.words).toBe("8 fl oz");
     expect(content.findings.map(({ rule }) => rule)).toEqual(["more-sprayed-than-filled"]);
@@ -247,8 +237,8 @@ describe("fills", () => {
     const killerId = await aLiquid(house, company);
     const general = { ...A_WHOLE_IRON_TEXT.general, epaRegistrationNumber: "DEMO-0000-61", activeIngredients: "Oxathrin; 4 lb per gal; Group 4 herbicide" };
     await aConfirmedLabel(house, company, killerId, { ...A_WHOLE_IRON_TEXT, general });
-    valueOf(await receiveDelivery(house, company.owner.key, { ...deliveryForm(house, killerId), count: 1, container: "jug", containerSize: "2.5 gal", lotNumber: "WK-1", to: `vehicle:${day.vehicleId}` }));
-    const { fillId } = valueOf(await recordFill(house, company.owner.key, fillForm(house, day, [visit.visitId], { products: { [day.ironId]: "30 fl oz", [killerId]: "40 fl oz" } })));
+    await aJug(house, company, day, killerId, "WK-1");
+    const { fillId } = await aFill(house, company, day, [visit.visitId], { products: { [day.ironId]: "30 fl oz", [killerId]: "40 fl oz" } });
     const content = await contentOf(visit, { startedAt: "2:00", endedAt: "2:30", mixes: { "1": { measuredBy: "as-planned-not-measured" }, "2": { measuredBy: "meter", amount: "10 gal", fillId } } });
     expect(content.treatments.map(({ line, total, plannedRate }) => [line, total.words, plannedRate])).toEqual([[1, "16 lb", "2.5 lb/1,000 sq ft"], [2, "7\u00BD fl oz", "1.5 fl oz/1,000 sq ft"], [3, "10 fl oz", "not planned here"]]);
     const killer = content.treatments[2];

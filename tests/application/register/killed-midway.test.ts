@@ -3,7 +3,7 @@ import { afterAll, beforeAll, expect, test } from "vitest";
 import { recordFill } from "#application/fills/record-fill";
 import { completeVisit } from "#application/register/complete-visit";
 import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aFedVisit, completeForm, type CrewDay, fillForm } from "../../support/crew-day";
+import { aCrewDay, aFedVisit, aFill, completeForm, type CrewDay, fillForm } from "../../support/crew-day";
 import { openHouse, type TestHouse } from "../../support/house";
 import { type KilledWriters, openWriters, type WriterOrder } from "../../support/killed-writers";
 import { unbalanced } from "../../support/ledger";
@@ -50,7 +50,7 @@ async function killAtCommit(useCase: WriterOrder["useCase"], input: unknown): Pr
 
 test("a record: nothing or everything, and again once", { timeout: MANY_PROCESSES_MILLISECONDS }, async () => {
   const visit = await aFedVisit(house, company, day);
-  const { fillId } = valueOf(await recordFill(house, company.owner.key, fillForm(house, day, [visit.visitId])));
+  const { fillId } = await aFill(house, company, day, [visit.visitId]);
   const mixes = { "1": { measuredBy: "as-planned-not-measured" }, "2": { measuredBy: "meter", amount: "12 gal", fillId } } as const;
   const form = completeForm(house, company.owner.personId, visit, { mixes });
   const statements = await killEverywhere("complete-visit", form);

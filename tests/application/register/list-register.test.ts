@@ -1,23 +1,17 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { beforeAll, expect, test } from "vitest";
 import { chainStanding, listRegister } from "#application/register/list-register";
 import { readRecord } from "#application/register/read-record";
-import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aFedVisit, aRecord, type CrewDay } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
+import { aCompany, valueOf } from "../../support/crew";
+import { aFedVisit, aRecord } from "../../support/crew-day";
 import { firstBroken } from "../../support/ledger";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
+allOnACrewDay();
 beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company);
   for (const [doneOn, startedAt, endedAt] of [["2026-04-10", "8:00", "8:40"], ["2026-04-12", "23:10", "23:40"], ["2026-04-14", "0:00", "0:20"]] as const) {
     await aRecord(house, company.owner, await aFedVisit(house, company, day), { doneOn, startedAt, endedAt });
   }
 });
-afterAll(() => house.close());
 
 const list = async (input: Parameters<typeof listRegister>[2] = {}) => valueOf(await listRegister(house, company.owner.key, input));
 

@@ -1,20 +1,12 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { completeVisit } from "#application/register/complete-visit";
 import { previewRecord } from "#application/register/preview-record";
 import { readRecord } from "#application/register/read-record";
-import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aFedVisit, completeForm, type CrewDay } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
+import { valueOf } from "../../support/crew";
+import { aFedVisit, completeForm } from "../../support/crew-day";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company);
-});
-afterAll(() => house.close());
+allOnACrewDay();
 
 test("what is read back is what is then written, and reading back writes nothing", async () => {
   const form = completeForm(house, company.owner.personId, await aFedVisit(house, company, day));

@@ -1,4 +1,4 @@
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { beforeAll, describe, expect, test } from "vitest";
 import { addLicense } from "#application/people/add-license";
 import { completeVisitSchema } from "#application/register/complete-visit.schema";
 import { type RecordFacts, recordOfVisit } from "#application/register/record-of-visit";
@@ -8,21 +8,16 @@ import { visitOnFile } from "#application/visits/read-visit";
 import { gravestFirst } from "#domain/foundation/finding";
 import { of } from "#domain/quantities/quantity";
 import { licenseForm } from "../../support/attempts-of-company";
-import { aCompany, aPerson, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aFedVisit, aVisitUnderHold, completeForm, type CrewDay, type Ground, inWorkOf } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
+import { aPerson, valueOf } from "../../support/crew";
+import { aFedVisit, aVisitUnderHold, completeForm, type Ground, inWorkOf } from "../../support/crew-day";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
+allOnACrewDay();
+
 let visit: Ground & { readonly visitId: string };
 beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company);
   visit = await aFedVisit(house, company, day);
 });
-afterAll(() => house.close());
 
 type Change = Parameters<typeof completeForm>[3];
 

@@ -1,24 +1,16 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { linesOf, type Mix, recordPlan } from "#application/register/record-plan";
 import { readAnsweredHold } from "#domain/foundation/answered-hold";
 import { answerHold } from "#application/visits/answer-hold";
 import { issueMixTicket } from "#application/visits/issue-mix-ticket";
 import { visitOnFile } from "#application/visits/read-visit";
 import { of } from "#domain/quantities/quantity";
-import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aFedVisit, aGround, aVisitUnderHold, aVisitWith, type CrewDay, feedAndIron, inWorkOf } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
+import { valueOf } from "../../support/crew";
+import { aFedVisit, aGround, aVisitUnderHold, aVisitWith, feedAndIron, inWorkOf } from "../../support/crew-day";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 import { granularOf, sprayOf } from "../../support/ticket";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company);
-});
-afterAll(() => house.close());
+allOnACrewDay();
 
 async function planOf(visitId: string) {
   return inWorkOf(house, company, async (work) => {

@@ -1,33 +1,20 @@
-import { afterAll, beforeAll, beforeEach, expect, test } from "vitest";
-import { recordCleanOut } from "#application/fills/record-clean-out";
-import { recordFill } from "#application/fills/record-fill";
+import { expect, test } from "vitest";
 import { tanksOfRecord } from "#application/register/tanks-of-record";
 import { readRecordPlan } from "#application/register/read-record-plan";
 import { readRecord } from "#application/register/read-record";
-import { receiveDelivery } from "#application/stock/receive-delivery";
 import { OF_CLEAN_OUTS } from "#domain/mixing/mix-change";
 import { visitOnFile } from "#application/visits/read-visit";
-import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aFedVisit, aRecord, cleanOutForm, type CrewDay, fillForm, inWorkOf } from "../../support/crew-day";
-import { aLiquid, deliveryForm } from "../../support/shed";
-import { openHouse, type TestHouse } from "../../support/house";
+import { valueOf } from "../../support/crew";
+import { aCleanOut, aFedVisit, aFill, aJug, aRecord, inWorkOf } from "../../support/crew-day";
+import { company, day, eachOnACrewDay, house } from "../../support/on-a-crew-day";
+import { aLiquid } from "../../support/shed";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-});
-beforeEach(async () => {
-  company = await aCompany(house);
-  day = await aCrewDay(house, company, "not-known");
-});
-afterAll(() => house.close());
+eachOnACrewDay("not-known");
 
 type Visit = Awaited<ReturnType<typeof aFedVisit>>;
 
-const cleanOut = async (cleanedAt: string) => valueOf(await recordCleanOut(house, company.owner.key, cleanOutForm(house, day, company.owner.personId, { cleanedAt })));
-const fillFor = async (visit: Visit, filledAt = "7:15") => valueOf(await recordFill(house, company.owner.key, fillForm(house, day, [visit.visitId], { filledAt })));
+const cleanOut = (cleanedAt: string) => aCleanOut(house, company, day, { cleanedAt });
+const fillFor = (visit: Visit, filledAt = "7:15") => aFill(house, company, day, [visit.visitId], { filledAt });
 const saidOf = async (visit: Visit, fillId: string) => {
   const mixes = { "1": { measuredBy: "as-planned-not-measured" }, "2": { measuredBy: "meter", amount: "9.5", fillId } } as const;
   const { registerEntryId } = await aRecord(house, company.owner, visit, { mixes });
@@ -60,9 +47,9 @@ test("what the tank held before counts by what is planned for these lawns: the s
 test("a product that is not planned there and whose label nobody has read has to be out first", async () => {
   const visit = await aFedVisit(house, company, day);
   const otherId = await aLiquid(house, company);
-  valueOf(await receiveDelivery(house, company.owner.key, { ...deliveryForm(house, otherId), count: 1, container: "jug", containerSize: "2.5 gal", to: `vehicle:${day.vehicleId}` }));
+  await aJug(house, company, day, otherId);
   await cleanOut("6:50");
-  const other = valueOf(await recordFill(house, company.owner.key, fillForm(house, day, [], { filledAt: "7:00", products: { [otherId]: "30 fl oz" } })));
+  const other = await aFill(house, company, day, [], { filledAt: "7:00", products: { [otherId]: "30 fl oz" } });
   const { fillId, number } = await fillFor(visit, "7:30");
   const found = await inWorkOf(house, company, async (work) => {
     const own = await visitOnFile(work, visit.visitId);

@@ -1,26 +1,16 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { recordFill } from "#application/fills/record-fill";
+import { expect, test } from "vitest";
 import { enterLabel } from "#application/products/enter-label";
 import { fillsAtHand } from "#application/register/fill-at-hand";
 import { linesOf, recordPlan } from "#application/register/record-plan";
 import { unplannedInFills } from "#application/register/unplanned-in-fills";
 import { visitOnFile } from "#application/visits/read-visit";
-import { receiveDelivery } from "#application/stock/receive-delivery";
-import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aFedVisit, type CrewDay, fillForm, inWorkOf } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
+import { valueOf } from "../../support/crew";
+import { aFedVisit, aFill, aJug, inWorkOf } from "../../support/crew-day";
 import { A_WHOLE_IRON_TEXT } from "../../support/label-texts";
-import { aLiquid, deliveryForm, labelForm } from "../../support/shed";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
+import { aLiquid, labelForm } from "../../support/shed";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company);
-});
-afterAll(() => house.close());
+allOnACrewDay();
 
 /** A liquid on the truck, with these uses on its label; without a label where there are none. */
 async function aLiquidWith(...useNames: readonly string[]): Promise<string> {
@@ -31,7 +21,7 @@ async function aLiquidWith(...useNames: readonly string[]): Promise<string> {
     const form = { ...labelForm(productId, { ...A_WHOLE_IRON_TEXT, uses: [{ ...use, useName }] }), basedOnNumber: useIndex, useIndex };
     valueOf(await enterLabel(house, company.owner.key, form));
   }
-  valueOf(await receiveDelivery(house, company.owner.key, { ...deliveryForm(house, productId), count: 1, container: "jug", containerSize: "2.5 gal", to: `vehicle:${day.vehicleId}` }));
+  await aJug(house, company, day, productId);
   return productId;
 }
 
@@ -39,7 +29,7 @@ async function aLiquidWith(...useNames: readonly string[]): Promise<string> {
 async function besideIron(...more: readonly string[]) {
   const visit = await aFedVisit(house, company, day);
   const products = Object.fromEntries([day.ironId, ...more].map((productId) => [productId, "30 fl oz"]));
-  const { fillId } = valueOf(await recordFill(house, company.owner.key, fillForm(house, day, [visit.visitId], { products })));
+  const { fillId } = await aFill(house, company, day, [visit.visitId], { products });
   return inWorkOf(house, company, async (work) => {
     const found = await visitOnFile(work, visit.visitId);
     const fill = (await fillsAtHand(work, [fillId], house.now())).get(fillId);

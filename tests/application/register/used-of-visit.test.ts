@@ -1,5 +1,4 @@
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { recordFill } from "#application/fills/record-fill";
+import { describe, expect, test } from "vitest";
 import { productUseKey } from "#application/programs/treatment-fields.schema";
 import { type MixEntered } from "#application/register/really-used";
 import { readRecord } from "#application/register/read-record";
@@ -7,19 +6,11 @@ import { recordPlan } from "#application/register/record-plan";
 import { usedOfVisit } from "#application/register/used-of-visit";
 import { visitOnFile } from "#application/visits/read-visit";
 import { of } from "#domain/quantities/quantity";
-import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aFedVisit, aGround, aRecord, aVisitWith, type CrewDay, feedAndIron, fillForm, inWorkOf } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
+import { aCompany, valueOf } from "../../support/crew";
+import { aCrewDay, aFedVisit, aFill, aGround, aRecord, aVisitWith, feedAndIron, inWorkOf } from "../../support/crew-day";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company);
-});
-afterAll(() => house.close());
+allOnACrewDay();
 
 const said = (measuredBy: MixEntered["measuredBy"], amount = "", fillId: string | null = null) => ({ measuredBy, amount, fillId });
 const AS_PLANNED = said("as-planned-not-measured");
@@ -84,7 +75,7 @@ describe("lots", () => {
 
 describe("fills", () => {
   const filled = async (visitId: string) =>
-    valueOf(await recordFill(house, company.owner.key, fillForm(house, day, [visitId], { finished: "12 gal", products: { [day.ironId]: "9 fl oz" } }))).fillId;
+    (await aFill(house, company, day, [visitId], { finished: "12 gal", products: { [day.ironId]: "9 fl oz" } })).fillId;
 
   test("two tanks of one visit out of one fill are one draw, and each product names the fill", async () => {
     const visit = await twoLines(iron());
@@ -114,7 +105,7 @@ describe("fills", () => {
     const { visitId, frontId } = await aFedVisit(house, company, day);
     const other = await aCompany(house, "Other Turf");
     const otherDay = await aCrewDay(house, other);
-    const { fillId } = valueOf(await recordFill(house, other.owner.key, fillForm(house, otherDay, [])));
+    const { fillId } = await aFill(house, other, otherDay);
     for (const unknown of [house.newId(), fillId]) {
       const entered = { "1": AS_PLANNED, "2": { ...AS_PLANNED, fillId: unknown } };
       expect(await fieldsOf(visitId, entered, [frontId])).toEqual({ "mixes.2.fillId": "This fill is not on file. Choose another." });

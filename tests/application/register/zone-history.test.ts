@@ -1,22 +1,14 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { labelsOfProducts } from "#application/products/stored-label";
 import { historyOfZones, productsOfRecords, putDownOnZones, recordsOfProperties, usesOfRecords } from "#application/register/zone-history";
 import { readVisit } from "#application/visits/read-visit";
 import { compareRates, rateOf } from "#domain/quantities/rate";
 import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aGround, aRecord, aVisitWith, type CrewDay, type Ground, inWorkOf, preventer } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
+import { aGround, aRecord, aVisitWith, type Ground, inWorkOf, preventer } from "../../support/crew-day";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 import { aFeed } from "../../support/shed";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company);
-});
-afterAll(() => house.close());
+allOnACrewDay();
 
 type Change = Parameters<typeof aRecord>[3];
 

@@ -1,24 +1,16 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { addLicense } from "#application/people/add-license";
 import { answerHold } from "#application/visits/answer-hold";
 import { issueMixTicket } from "#application/visits/issue-mix-ticket";
 import { readVisit } from "#application/visits/read-visit";
 import { readAnsweredHold } from "#domain/foundation/answered-hold";
 import { licenseForm } from "../../support/attempts-of-company";
-import { aCompany, aMember, type TestCompany, trailOf, valueOf } from "../../support/crew";
-import { aCrewDay, aRouteDay, aVisitUnderHold, CREW_DAY, type CrewDay, holdsToAnswer } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
+import { aMember, trailOf, valueOf } from "../../support/crew";
+import { aRouteDay, aVisitUnderHold, CREW_DAY, holdsToAnswer } from "../../support/crew-day";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 import { aDelivery } from "../../support/shed";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company);
-});
-afterAll(() => house.close());
+allOnACrewDay();
 
 const reason = "The test is in the mail.";
 

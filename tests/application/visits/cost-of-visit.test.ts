@@ -1,4 +1,4 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { beforeAll, expect, test } from "vitest";
 import { receiveDelivery } from "#application/stock/receive-delivery";
 import { callOffVisit } from "#application/visits/call-off-visit";
 import { issueMixTicket } from "#application/visits/issue-mix-ticket";
@@ -6,25 +6,19 @@ import { readVisit } from "#application/visits/read-visit";
 import { fromCents } from "#domain/money/money";
 import { of } from "#domain/quantities/quantity";
 import { costSentence } from "#domain/stock/cost-of-product";
-import { aCompany, aMember, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aFedVisit, aGround, aRecord, aVisitWith, type CrewDay, feedAndIron } from "../../support/crew-day";
+import { aMember, type TestCompany, valueOf } from "../../support/crew";
+import { aFedVisit, aGround, aRecord, aVisitWith, feedAndIron } from "../../support/crew-day";
 import { countingHouse } from "../../support/counted-queries";
-import { openHouse, type TestHouse } from "../../support/house";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 import { deliveryForm } from "../../support/shed";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
+allOnACrewDay();
 beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company);
   // The first to expire: ten pounds of feed at a price, on the truck. All else of the day came without one.
   const to = `vehicle:${day.vehicleId}`;
   const small = { ...deliveryForm(house, day.feedId), count: 1, containerSize: "10 lb", lotNumber: "MG-0", expiresOn: "2026-05-01", paidForOne: "7.31", to };
   valueOf(await receiveDelivery(house, company.owner.key, small));
 });
-afterAll(() => house.close());
 
 async function costTo(key: TestCompany["owner"]["key"], visitId: string) {
   return valueOf(await readVisit(house, key, { visitId, withCost: true })).cost;

@@ -1,23 +1,15 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { confirmLabel } from "#application/products/confirm-label";
 import { enterLabel } from "#application/products/enter-label";
 import { issueMixTicket } from "#application/visits/issue-mix-ticket";
 import { readVisit } from "#application/visits/read-visit";
-import { aCompany, type TestCompany, trailOf, valueOf } from "../../support/crew";
-import { aCrewDay, aFedVisit, aGround, aRecord, aVisitWith, type CrewDay, feedAndIron } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
+import { aCompany, trailOf, valueOf } from "../../support/crew";
+import { aCrewDay, aFedVisit, aGround, aRecord, aVisitWith, feedAndIron } from "../../support/crew-day";
 import { A_WHOLE_IRON_TEXT } from "../../support/label-texts";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 import { labelForm } from "../../support/shed";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company);
-});
-afterAll(() => house.close());
+allOnACrewDay();
 
 const issue = (visitId: string) => issueMixTicket(house, company.owner.key, { visitId });
 

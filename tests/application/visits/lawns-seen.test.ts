@@ -1,22 +1,14 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { todayOf } from "#application/programs/visits-of-rounds";
 import { removeZone } from "#application/properties/remove-zone";
 import { lawnsSeen } from "#application/visits/lawns-seen";
 import { lookAtLawns } from "#application/visits/look-at-lawns";
 import { ticketsOfVisits } from "#application/visits/visit-ticket";
-import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aFedVisit, type CrewDay, inWorkOf, lookForm } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
+import { valueOf } from "../../support/crew";
+import { aFedVisit, inWorkOf, lookForm } from "../../support/crew-day";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company);
-});
-afterAll(() => house.close());
+allOnACrewDay();
 
 const seenOf = (visitId: string) =>
   inWorkOf(house, company, async (work) => {

@@ -1,4 +1,4 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { beforeAll, expect, test } from "vitest";
 import { confirmLabel } from "#application/products/confirm-label";
 import { enterLabel } from "#application/products/enter-label";
 import { completeVisit } from "#application/register/complete-visit";
@@ -7,26 +7,21 @@ import { issueMixTicket } from "#application/visits/issue-mix-ticket";
 import { lookAtLawns } from "#application/visits/look-at-lawns";
 import { readVisit } from "#application/visits/read-visit";
 import { of } from "#domain/quantities/quantity";
-import { aCompany, aMember, type TestCompany, trailOf, valueOf } from "../../support/crew";
-import { aCrewDay, aFedVisit, aGround, aRecord, aVisitWith, completeForm, type CrewDay, feedAndIron, type Ground, lookForm, preventer } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
+import { aCompany, aMember, trailOf, valueOf } from "../../support/crew";
+import { aFedVisit, aGround, aRecord, aVisitWith, completeForm, feedAndIron, type Ground, lookForm, preventer } from "../../support/crew-day";
 import { A_PREVENTER_TEXT } from "../../support/label-texts";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 import { labelForm } from "../../support/shed";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
+allOnACrewDay();
+
 let fed: Awaited<ReturnType<typeof aFedVisit>>;
 beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company);
   fed = await aFedVisit(house, company, day);
   const barred = { ...labelForm(day.preventerId, A_PREVENTER_TEXT), basedOnNumber: 1, bloomAndBees: "not in bloom", grasses: "any turfgrass" };
   const { labelEntryId } = valueOf(await enterLabel(house, company.owner.key, barred));
   valueOf(await confirmLabel(house, company.owner.key, { labelEntryId }));
 });
-afterAll(() => house.close());
 
 type On = Ground & { readonly visitId: string };
 type Change = Parameters<typeof lookForm>[3];

@@ -1,23 +1,15 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { issueMixTicket } from "#application/visits/issue-mix-ticket";
 import { openHolds, readVisit, visitOnFile } from "#application/visits/read-visit";
 import { type TicketOutcome } from "#application/visits/visit-ticket";
 import { answeredHold } from "#domain/foundation/answered-hold";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { type Finding, hold, takeCare } from "#domain/foundation/finding";
-import { aCompany, aMember, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aFedVisit, aRecord, aVisitUnderHold, type CrewDay, inWorkOf } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
+import { aCompany, aMember, valueOf } from "../../support/crew";
+import { aFedVisit, aRecord, aVisitUnderHold, inWorkOf } from "../../support/crew-day";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company);
-});
-afterAll(() => house.close());
+allOnACrewDay();
 
 const read = async (visitId: string) => valueOf(await readVisit(house, company.owner.key, { visitId }));
 const words = (rule: string) => ({ rule, source: "law", what: "Something is the matter.", about: [] }) as const;

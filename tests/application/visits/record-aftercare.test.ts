@@ -1,21 +1,13 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { aftercareOfRecord, spanOfRecord } from "#application/visits/record-aftercare";
 import { visitRows } from "#application/visits/visit-rows";
-import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aFedVisit, aGround, aRecord, aVisitWith, type CrewDay, type Ground, inWorkOf, preventer } from "../../support/crew-day";
+import { valueOf } from "../../support/crew";
+import { aFedVisit, aGround, aRecord, aVisitWith, type Ground, inWorkOf, preventer } from "../../support/crew-day";
 import { rowOf } from "../../support/aftercare-builders";
-import { openHouse, type TestHouse } from "../../support/house";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 import { CONTENT } from "../../support/recorded";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company);
-});
-afterAll(() => house.close());
+allOnACrewDay();
 
 type Visited = Ground & { readonly visitId: string };
 const DONE = { fromEpochMilliseconds: Date.parse("2026-04-14T12:00Z"), untilEpochMilliseconds: Date.parse("2026-04-14T12:45Z") };

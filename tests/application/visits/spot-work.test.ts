@@ -1,5 +1,4 @@
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { recordFill } from "#application/fills/record-fill";
+import { beforeAll, describe, expect, test } from "vitest";
 import { addProgram } from "#application/programs/add-program";
 import { addRound } from "#application/programs/add-round";
 import { putOnProgram } from "#application/programs/put-on-program";
@@ -7,33 +6,27 @@ import { readProgram } from "#application/programs/read-program";
 import { productUseKey } from "#application/programs/treatment-fields.schema";
 import { readNutrientLedger } from "#application/properties/read-nutrient-ledger";
 import { readRecord } from "#application/register/read-record";
-import { receiveDelivery } from "#application/stock/receive-delivery";
 import { issueMixTicket } from "#application/visits/issue-mix-ticket";
 import { planVisit } from "#application/visits/plan-visit";
 import { readVisit } from "#application/visits/read-visit";
 import { type LabelText } from "#domain/label/label-fields";
 import { of } from "#domain/quantities/quantity";
 import { addRates, rateFrom, rateOf } from "#domain/quantities/rate";
-import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aGround, aRecord, aVisitWith, type CrewDay, fillForm, type Ground } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
+import { valueOf } from "../../support/crew";
+import { aFill, aGround, aJug, aRecord, aVisitWith, type Ground } from "../../support/crew-day";
 import { A_WHOLE_IRON_TEXT } from "../../support/label-texts";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 import { A_SENTENCE } from "../../support/said";
-import { aConfirmedLabel, aLiquid, balancesOf, deliveryForm } from "../../support/shed";
+import { aConfirmedLabel, aLiquid, balancesOf } from "../../support/shed";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
+allOnACrewDay();
+
 let killerId: string;
 beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company);
   killerId = await aLiquid(house, company);
   await aConfirmedLabel(house, company, killerId, KILLER);
-  valueOf(await receiveDelivery(house, company.owner.key, { ...deliveryForm(house, killerId), count: 1, container: "jug", containerSize: "2.5 gal", lotNumber: "SK-1", to: `vehicle:${day.vehicleId}` }));
+  await aJug(house, company, day, killerId, "SK-1");
 });
-afterAll(() => house.close());
 
 const [IRON_USE] = A_WHOLE_IRON_TEXT.uses;
 if (IRON_USE === undefined) throw new Error("the iron has a use");
@@ -93,7 +86,7 @@ describe("a rate by the gallon", () => {
 
   test("out of a fill that was mixed too strong the record says so", async () => {
     const visit = await aSpotVisit();
-    const { fillId } = valueOf(await recordFill(house, company.owner.key, fillForm(house, day, [visit.visitId], { finished: "4 gal", products: { [killerId]: "8 fl oz" } })));
+    const { fillId } = await aFill(house, company, day, [visit.visitId], { finished: "4 gal", products: { [killerId]: "8 fl oz" } });
     const { registerEntryId } = await aRecord(house, company.owner, visit, { startedAt: "4:00", endedAt: "4:30", mixes: { "1": { measuredBy: "meter", amount: "3.2 gal", fillId } } });
     const { content } = valueOf(await readRecord(house, company.owner.key, { registerEntryId })).record;
     expect(content.findings.find(({ rule }) => rule === "put-down-above-label")?.figure).toBe("It came to 2 fl oz per gal; the label's highest is 1\u00BD fl oz per gal.");

@@ -1,21 +1,12 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { recordCleanOut } from "#application/fills/record-clean-out";
+import { expect, test } from "vitest";
 import { readVisit } from "#application/visits/read-visit";
 import { availableFor, stockForVisits } from "#application/visits/stock-for-visits";
 import { of } from "#domain/quantities/quantity";
-import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aFedVisit, aSharedFill, cleanOutForm, type CrewDay, inWorkOf } from "../../support/crew-day";
-import { openHouse, type TestHouse } from "../../support/house";
+import { aCompany, valueOf } from "../../support/crew";
+import { aCleanOut, aCrewDay, aFedVisit, aSharedFill, inWorkOf } from "../../support/crew-day";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company);
-});
-afterAll(() => house.close());
+allOnACrewDay();
 
 const there = (visitId: string) =>
   inWorkOf(house, company, async (work) => {
@@ -31,7 +22,7 @@ test("what is mixed in a tank is there for the visits that it was mixed for and 
   const visitId = first?.visitId ?? "";
   expect(await there(visitId)).toMatchObject({ onHand: fluidOunces("610"), available: fluidOunces("640"), feed: of("lb", "850").amount });
   expect(await there(other.visitId)).toMatchObject({ onHand: fluidOunces("610"), available: fluidOunces("610") });
-  valueOf(await recordCleanOut(house, company.owner.key, cleanOutForm(house, day, company.owner.personId)));
+  await aCleanOut(house, company, day);
   expect((await there(visitId)).available).toBe(fluidOunces("610"));
 });
 

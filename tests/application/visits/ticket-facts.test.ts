@@ -1,4 +1,4 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { standDownMeasuringTool } from "#application/equipment/stand-down-measuring-tool";
 import { addMeasuringTool } from "#application/equipment/add-measuring-tool";
 import { addLicense } from "#application/people/add-license";
@@ -18,20 +18,12 @@ import { visitRows } from "#application/visits/visit-rows";
 import { compareExact, exactly } from "#domain/quantities/exact-quantity";
 import { of } from "#domain/quantities/quantity";
 import { licenseForm } from "../../support/attempts-of-company";
-import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aFedVisit, aGround, aRecord, aVisitWith, type CrewDay, feedAndIron, inWorkOf, lookForm, preventer } from "../../support/crew-day";
-import { seedingForm, soilTestForm, stationForm } from "../../support/ground";
-import { openHouse, type TestHouse } from "../../support/house";
+import { aCompany, valueOf } from "../../support/crew";
+import { aFedVisit, aGround, aRecord, aVisitWith, feedAndIron, inWorkOf, lookForm, preventer } from "../../support/crew-day";
+import { NO_STATION_TEST, seedingForm, soilTestForm, stationForm } from "../../support/ground";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company);
-});
-afterAll(() => house.close());
+allOnACrewDay();
 
 const factsOf = (visitIds: readonly string[], ofCompany = company): Promise<TicketFacts> =>
   inWorkOf(house, ofCompany, async (work) => readTicketFacts(work, await visitRows(work, visitIds)));
@@ -42,7 +34,7 @@ test("the lawns of a property come by letter with water, soil tests and stations
   valueOf(await addWaterEdge(house, key, { zoneId: frontId, name: "Pond", length: "60 ft", width: "" }));
   valueOf(await addSoilTest(house, key, soilTestForm(frontId)));
   valueOf(await addStation(house, key, { propertyId, ...stationForm(), waters: { [frontId]: "yes" }, longestRun: "12" }));
-  valueOf(await addStation(house, key, { propertyId, ...stationForm(), number: "2", name: "Rotors", depths: "", minutes: "", wind: "", testedOn: "", waters: { [frontId]: "yes" } }));
+  valueOf(await addStation(house, key, { propertyId, ...stationForm(), number: "2", name: "Rotors", ...NO_STATION_TEST, waters: { [frontId]: "yes" } }));
   const [front, back] = (await factsOf([visitId])).lawnsByProperty.get(propertyId) ?? [];
   expect(front).toMatchObject({
     propertyId,

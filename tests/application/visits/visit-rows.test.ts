@@ -1,21 +1,13 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { changeProperty } from "#application/properties/change-property";
 import { useRateOf, visitRows } from "#application/visits/visit-rows";
 import { rateOf } from "#domain/quantities/rate";
-import { aCompany, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aFedVisit, aGround, aVisitWith, CREW_DAY, type CrewDay, feedAndIron, inWorkOf } from "../../support/crew-day";
+import { aCompany, valueOf } from "../../support/crew";
+import { aFedVisit, aGround, aVisitWith, CREW_DAY, feedAndIron, inWorkOf } from "../../support/crew-day";
 import { propertyForm } from "../../support/ground";
-import { openHouse, type TestHouse } from "../../support/house";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company);
-});
-afterAll(() => house.close());
+allOnACrewDay();
 
 const rowsOf = (visitIds: readonly string[], of = company) => inWorkOf(house, of, (work) => visitRows(work, visitIds));
 

@@ -1,4 +1,4 @@
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { addEquipment } from "#application/equipment/add-equipment";
 import { standDownEquipment } from "#application/equipment/stand-down-equipment";
 import { addSeeding } from "#application/properties/add-seeding";
@@ -7,21 +7,13 @@ import { removeSeeding } from "#application/properties/remove-seeding";
 import { ticketsOfVisits, type VisitTicket } from "#application/visits/visit-ticket";
 import { exactly } from "#domain/quantities/exact-quantity";
 import { of } from "#domain/quantities/quantity";
-import { aCompany, aPerson, type TestCompany, valueOf } from "../../support/crew";
-import { aCrewDay, aFedVisit, aGround, aRecord, aRouteDay, aVisitUnderHold, aVisitWith, CREW_DAY, type CrewDay, feedAndIron, inWorkOf } from "../../support/crew-day";
+import { aPerson, valueOf } from "../../support/crew";
+import { aFedVisit, aGround, aRecord, aRouteDay, aVisitUnderHold, aVisitWith, CREW_DAY, feedAndIron, inWorkOf } from "../../support/crew-day";
 import { GUN_NOMINAL, sprayerForm } from "../../support/gear";
-import { openHouse, type TestHouse } from "../../support/house";
+import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 import { aFeed } from "../../support/shed";
 
-let house: TestHouse;
-let company: TestCompany;
-let day: CrewDay;
-beforeAll(async () => {
-  house = await openHouse();
-  company = await aCompany(house);
-  day = await aCrewDay(house, company);
-});
-afterAll(() => house.close());
+allOnACrewDay();
 
 const outcomesOf = (visitIds: readonly string[]) => inWorkOf(house, company, (work) => ticketsOfVisits(work, visitIds));
 

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { compareToLabel, readRange, readRates } from "#domain/label/label-rates";
 import { percentByVolume, rateOf } from "#domain/quantities/rate";
+import { readAs } from "../../support/domain-answers";
 
 const BASES = ["product-mass-per-area", "product-volume-per-area"] as const;
 const pounds = (value: string) => rateOf("product-mass-per-area", value, "lb per 1,000 sq ft");
@@ -72,9 +73,7 @@ describe("rates in the finished spray", () => {
   ])("%s is refused", (typed, sentence) => expect(readRates(typed)).toMatchObject({ ok: false, refusal: expect.stringMatching(sentence) as unknown }));
 
   test("are held against a plan by the same measure alone", () => {
-    const read = readRates("1 to 1.5 fl oz per gal");
-    if (!read.ok) throw new Error(read.refusal);
-    const { rates } = read.value;
+    const { rates } = readAs(readRates("1 to 1.5 fl oz per gal"));
     expect([compareToLabel(ounces("0.5"), rates, "low"), compareToLabel(ounces("1.5"), rates, "high"), compareToLabel(percentByVolume("2"), rates, "high")]).toEqual([-1, 0, 1]);
     expect(compareToLabel(rateOf("product-volume-per-area", "1", "fl oz per 1,000 sq ft"), rates, "low")).toBeUndefined();
   });

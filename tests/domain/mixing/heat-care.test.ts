@@ -1,25 +1,15 @@
 import { describe, expect, test } from "vitest";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
-import { type LabelFacts } from "#domain/label/label-facts";
 import { careInHeat, careWithoutForecast } from "#domain/mixing/heat-care";
 import { type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
-import { rateOf } from "#domain/quantities/rate";
-import { decimal } from "#domain/quantities/rational";
-import { gradeOf, type NitrogenRelease } from "#domain/turf/nutrients";
+import { gradeOf } from "#domain/turf/nutrients";
 import { type EnteredHigh } from "#domain/weather/forecast-high";
-import { FEED, IRON, LAWN, QUESTION } from "../../support/ticket";
+import { feeding, slow, withAnalysis } from "../../support/feeds";
+import { IRON, LAWN, QUESTION } from "../../support/ticket";
 
 const COOL = "take-care heat-on-cool-season-turf";
 const WARM = "take-care heat-on-warm-season-turf";
 const NOT_JUDGED = "note coming-heat-not-judged";
-const slow = (percentOfNitrogen: string): NitrogenRelease => ({ kind: "slow-percent-of-nitrogen", percent: decimal(percentOfNitrogen) });
-
-/** A feed of a tenth nitrogen: ten times the pounds of nitrogen are the pounds of product. */
-function feeding(pounds: string, release: NitrogenRelease = slow("0"), iron = "0"): TicketTreatment {
-  const rate = rateOf("product-mass-per-area", pounds, "lb per 1,000 sq ft");
-  return { ...FEED, rate: { ...rate, amount: rate.amount * 10n }, label: { ...FEED.label, analysis: { grade: gradeOf("10", "0", "0", iron), release } } };
-}
-const withAnalysis = (analysis: LabelFacts["analysis"]): TicketTreatment => ({ ...FEED, label: { ...FEED.label, analysis } });
 const on = "2026-05-01" as CalendarDate;
 
 function found(treatment: TicketTreatment, highs: readonly [number, ...EnteredHigh[]], grasses: TicketQuestion["lawns"][number]["grasses"] = ["tall fescue"]) {
@@ -63,8 +53,8 @@ describe("the high from which on feed and iron want care", () => {
 
   test("iron waits as usual, however little nitrogen comes with it, and with a full rate of it earlier", () => {
     expect(fromF(IRON)).toBe(80);
-    expect(fromF(feeding("0.1", slow("0"), "5"))).toBe(80);
-    expect(fromF(feeding("0.8", slow("0"), "5"))).toBe(75);
+    expect(fromF(feeding("0.1", slow("0"), gradeOf("10", "0", "0", "5")))).toBe(80);
+    expect(fromF(feeding("0.8", slow("0"), gradeOf("10", "0", "0", "5")))).toBe(75);
     expect(fromF(withAnalysis({ grade: gradeOf("0", "0", "0", "10"), release: { kind: "not-stated" } }))).toBe(80);
   });
 

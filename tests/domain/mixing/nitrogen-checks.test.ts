@@ -1,15 +1,13 @@
 import { describe, expect, test } from "vitest";
-import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { missingFact } from "#domain/foundation/outcome";
 import { rateOf } from "#domain/quantities/rate";
-import { decimal } from "#domain/quantities/rational";
 import { gradeOf } from "#domain/turf/nutrients";
-import { nutrientRatesOf } from "#domain/mixing/delivered";
 import { checkNitrogen } from "#domain/mixing/nitrogen-checks";
 import { type PastApplication, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { ILLINOIS } from "#domain/rules/packs/illinois";
 import { type RulePack } from "#domain/rules/rule-pack";
-import { BARRIER, FEED, IRON, LAWN, PAST, QUESTION } from "../../support/ticket";
+import { had, releasing, slow } from "../../support/feeds";
+import { BARRIER, FEED, IRON, LAWN, QUESTION } from "../../support/ticket";
 
 type Facts = RulePack["facts"];
 const cap = (poundsPer1000SqFt: string): Facts["nitrogen-per-year"] => ({ onFile: true, value: { poundsPer1000SqFt }, citation: "an invented rule", standing: "read" });
@@ -18,11 +16,11 @@ const withFacts = (facts: Partial<Facts>): RulePack => ({ ...ILLINOIS, facts: { 
 
 const pounds = (value: string) => rateOf("product-mass-per-area", value, "lb per 1,000 sq ft");
 /** What so many pounds of the feed brought on a day: 0.32 lb of nitrogen a pound, half of it slow. */
-const fed = (on: string, value: string): PastApplication => ({ ...PAST, on: on as CalendarDate, nutrients: nutrientRatesOf(FEED.label, pounds(value)) });
+const fed = (on: string, value: string): PastApplication => had({ ...FEED, rate: pounds(value) }, on);
 const findings = (pack: RulePack | undefined, question: Partial<TicketQuestion>) => checkNitrogen({ ...QUESTION, ...question }, pack);
 const said = (pack: RulePack | undefined, ...treatments: readonly TicketTreatment[]) => findings(pack, { treatments }).map(({ level, rule }) => `${level} ${rule}`);
 const above = "hold nitrogen-above-the-law";
-const unstated: TicketTreatment = { ...FEED, label: { ...FEED.label, analysis: { grade: gradeOf("32", "0", "0"), release: { kind: "not-stated" } } } };
+const unstated = releasing({ kind: "not-stated" });
 
 // 2.5 lb of 32 % is 0.8 lb of nitrogen per 1,000 sq ft.
 describe("one application", () => {
@@ -106,9 +104,8 @@ describe("the share of slow nitrogen", () => {
 
   // Penn State AASL: 30 % or more slow-release when possible.
   test("without a law, what is spread is held against what is advised, as a note", () => {
-    const slow = (percent: string): TicketTreatment => ({ ...FEED, label: { ...FEED.label, analysis: { grade: gradeOf("32", "0", "0"), release: { kind: "slow-percent-of-nitrogen", percent: decimal(percent) } } } });
-    expect(said(ILLINOIS, slow("30"))).toEqual([]);
-    expect(said(ILLINOIS, slow("29.9"))).toEqual(["note slow-release-share-low"]);
+    expect(said(ILLINOIS, releasing(slow("30")))).toEqual([]);
+    expect(said(ILLINOIS, releasing(slow("29.9")))).toEqual(["note slow-release-share-low"]);
     expect(said(undefined, unstated)).toEqual(["note slow-release-not-stated"]);
     expect(said(undefined, IRON)).toEqual([]);
   });

@@ -1,22 +1,15 @@
 import { describe, expect, test } from "vitest";
-import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { missingFact } from "#domain/foundation/outcome";
-import { nutrientRatesOf } from "#domain/mixing/delivered";
 import { makeMixTicket } from "#domain/mixing/mix-ticket";
 import { checkPhosphate, passesPhosphateOfLaw } from "#domain/mixing/phosphate-checks";
 import { type PastApplication, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
-import { rateOf } from "#domain/quantities/rate";
 import { ILLINOIS } from "#domain/rules/packs/illinois";
 import { gradeOf } from "#domain/turf/nutrients";
+import { feeding, had } from "../../support/feeds";
 import { MARION_COUNTY_FLORIDA } from "../../support/law-fixtures";
 import { FEED, LAWN, PAST, QUESTION } from "../../support/ticket";
 
-/** A feed of a tenth phosphate: ten times the pounds of P2O5 are the pounds of product. */
-function starter(pounds: string): TicketTreatment {
-  const rate = rateOf("product-mass-per-area", pounds, "lb per 1,000 sq ft");
-  return { ...FEED, rate: { ...rate, amount: rate.amount * 10n }, label: { ...FEED.label, analysis: { grade: gradeOf("5", "10", "5"), release: { kind: "not-stated" } } } };
-}
-const had = (on: string, pounds: string): PastApplication => ({ ...PAST, on: on as CalendarDate, nutrients: nutrientRatesOf(starter(pounds).label, starter(pounds).rate) });
+const starter = (poundsOfPhosphate: string) => feeding(poundsOfPhosphate, { kind: "not-stated" }, gradeOf("5", "10", "5"));
 const unread: PastApplication = { ...PAST, nutrients: missingFact("analysis", "a grade", "The analysis of Otherwise 5 is not on file.") };
 const asked = (treatments: readonly TicketTreatment[], history: readonly PastApplication[] = []): TicketQuestion => ({ ...QUESTION, treatments, lawns: [{ ...LAWN, history }] });
 const rules = (...question: Parameters<typeof asked>) => checkPhosphate(asked(...question), MARION_COUNTY_FLORIDA).map(({ level, rule }) => `${level} ${rule}`);
@@ -36,30 +29,30 @@ describe("the law's most phosphate", () => {
   });
 
   test("in a calendar year counts what the lawn had since January", () => {
-    expect(rules([starter("0.25")], [had("2026-03-01", "0.25")])).toEqual([]);
-    expect(rules([starter("0.25")], [had("2026-03-01", "0.26")])).toEqual([OVER_YEAR]);
-    expect(rules([starter("0.25")], [had("2026-01-01", "0.2"), had("2026-02-01", "0.06")])).toEqual([OVER_YEAR]);
-    expect(rules([starter("0.25")], [had("2025-12-31", "0.26")])).toEqual([]);
-    expect(checkPhosphate(asked([starter("0.25")], [had("2026-03-01", "0.3")]), MARION_COUNTY_FLORIDA)[0]?.figure).toBe(
+    expect(rules([starter("0.25")], [had(starter("0.25"), "2026-03-01")])).toEqual([]);
+    expect(rules([starter("0.25")], [had(starter("0.26"), "2026-03-01")])).toEqual([OVER_YEAR]);
+    expect(rules([starter("0.25")], [had(starter("0.2"), "2026-01-01"), had(starter("0.06"), "2026-02-01")])).toEqual([OVER_YEAR]);
+    expect(rules([starter("0.25")], [had(starter("0.26"), "2025-12-31")])).toEqual([]);
+    expect(checkPhosphate(asked([starter("0.25")], [had(starter("0.3"), "2026-03-01")]), MARION_COUNTY_FLORIDA)[0]?.figure).toBe(
       "It had 0.3 lb per 1,000 sq ft and has 0.55 lb per 1,000 sq ft of P2O5 after this visit; the law's most is ½ lb per 1,000 sq ft.",
     );
   });
 
   test("can't be decided where a feed of the year can't be counted, and says what is missing", () => {
     expect(rules([starter("0.1")], [unread])).toEqual([UNDECIDED]);
-    expect(rules([starter("0.25")], [unread, had("2026-03-01", "0.3")])).toEqual([UNDECIDED, OVER_YEAR]);
+    expect(rules([starter("0.25")], [unread, had(starter("0.3"), "2026-03-01")])).toEqual([UNDECIDED, OVER_YEAR]);
     expect(checkPhosphate(asked([starter("0.1")], [unread]), MARION_COUNTY_FLORIDA)[0]?.figure).toMatch(/^The analysis of Otherwise 5 is not on file\. The law's most/u);
   });
 
   test("asks nothing of a visit without phosphate, whatever the year had, and of a state whose pack has none", () => {
-    expect(rules([FEED], [had("2026-03-01", "0.9"), unread])).toEqual([]);
+    expect(rules([FEED], [had(starter("0.9"), "2026-03-01"), unread])).toEqual([]);
     expect(checkPhosphate(asked([starter("0.9")]), ILLINOIS)).toEqual([]);
     expect(checkPhosphate(asked([starter("0.9")]), undefined)).toEqual([]);
   });
 
   test("leaves no room for rounding where it would be passed", () => {
     const passes = (...question: Parameters<typeof asked>) => passesPhosphateOfLaw(asked(...question), MARION_COUNTY_FLORIDA);
-    expect([passes([starter("0.25")]), passes([starter("0.26")]), passes([starter("0.2")], [had("2026-03-01", "0.31")])]).toEqual([false, true, true]);
+    expect([passes([starter("0.25")]), passes([starter("0.26")]), passes([starter("0.2")], [had(starter("0.31"), "2026-03-01")])]).toEqual([false, true, true]);
     expect(passesPhosphateOfLaw(asked([starter("0.9")]), ILLINOIS)).toBe(false);
   });
 

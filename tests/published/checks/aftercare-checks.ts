@@ -3,7 +3,6 @@ import { expect } from "vitest";
 import { addDays } from "#domain/foundation/calendar-date";
 import { type SignDownTrigger } from "#domain/label/aftercare-constraint";
 import { readSeedingAfter } from "#domain/label/label-aftercare";
-import { type ReadAnswer } from "#domain/label/label-answer";
 import { readReach, readUntils } from "#domain/label/label-time";
 import { readWateringIn } from "#domain/label/label-water";
 import { aftercareTimeline } from "#domain/mixing/aftercare";
@@ -15,14 +14,8 @@ import { of } from "#domain/quantities/quantity";
 import { decimal, type Rational, rational } from "#domain/quantities/rational";
 import { type Authority } from "#domain/weather/spray-limits";
 import { aftercareQuestion, appliedOf, at, CHICAGO, FRONT, HOUR, hoursAfterEnd, labelOf, rowOf, says, untilState } from "../../support/aftercare-builders";
-import { day, valueOf } from "../../support/domain-answers";
+import { day, readAs, valueOf } from "../../support/domain-answers";
 import { type PublishedEntry, type PublishedRow, type PublishedStatement } from "../../support/published-check";
-
-/** What was read; a label's reader refuses in a sentence. */
-function readAs<Value>(answer: ReadAnswer<Value>): Value {
-  if (!answer.ok) throw new Error(answer.refusal);
-  return answer.value;
-}
 
 const visitOf = (...labels: Parameters<typeof appliedOf>[0][]) => valueOf(aftercareTimeline(aftercareQuestion(labels.map((label) => appliedOf(label)))));
 

@@ -1,7 +1,6 @@
 // Limits that pages advise for sprays and that labels print, read by the label's readers and held against hours, days and
 // aftercare.
 import { expect } from "vitest";
-import { type ReadAnswer } from "#domain/label/label-answer";
 import { readReachBack, readUntils } from "#domain/label/label-time";
 import { readHeavyRain, readRainfast, readTemperature, readTemperatureAhead, readWind } from "#domain/label/label-weather";
 import { readWateringIn } from "#domain/label/label-water";
@@ -9,23 +8,17 @@ import { aftercareTimeline } from "#domain/mixing/aftercare";
 import { careInHeat } from "#domain/mixing/heat-care";
 import { type TicketTreatment } from "#domain/mixing/ticket-question";
 import { measureInUnit } from "#domain/quantities/exact-quantity";
-import { decimal, toNumber } from "#domain/quantities/rational";
-import { gradeOf } from "#domain/turf/nutrients";
+import { toNumber } from "#domain/quantities/rational";
 import { judgeDayByForecastHigh } from "#domain/weather/forecast-high";
 import { VARIABLE_BELOW_WIND_MPH, DEFAULT_SPRAY_WEATHER_SETTINGS, type WeatherLimits } from "#domain/weather/spray-limits";
 import { judgeSprayDay } from "#domain/weather/spray-hours";
 import { type WeatherHour } from "#domain/weather/spray-reasons";
 import { aftercareQuestion, appliedOf, labelOf, rowOf, says } from "../../support/aftercare-builders";
-import { day, valueOf } from "../../support/domain-answers";
+import { day, readAs, valueOf } from "../../support/domain-answers";
+import { releasing, slow } from "../../support/feeds";
 import { type PublishedStatement } from "../../support/published-check";
 import { fairHours, label, mixOf, questionOf } from "../../support/spray-builders";
-import { FEED, IRON, QUESTION } from "../../support/ticket";
-
-/** What was read; a label's reader refuses in a sentence. */
-function readAs<Value>(answer: ReadAnswer<Value>): Value {
-  if (!answer.ok) throw new Error(answer.refusal);
-  return answer.value;
-}
+import { IRON, QUESTION } from "../../support/ticket";
 
 const ON = day("2026-05-01");
 const NOON = 12;
@@ -162,18 +155,13 @@ function wantsCare(treatment: TicketTreatment, forecastHighF: number): boolean {
   return careInHeat({ ...QUESTION, on: ON, treatments: [treatment] }, { date: ON, forecastHighF, followingHighsF: [60, 60, 60] }).length > 0;
 }
 
-const nitrogen = (slowPercent: string): TicketTreatment => ({
-  ...FEED,
-  label: { ...FEED.label, analysis: { grade: gradeOf("32", "0", "0"), release: { kind: "slow-percent-of-nitrogen", percent: decimal(slowPercent) } } },
-});
-
 const ofFeed: readonly PublishedStatement[] = [
   {
     row: "spray-window.12",
     says: "quick nitrogen is for care at 86 °F, slow nitrogen is not",
     source: "Purdue AY-22, https://www.agry.purdue.edu/turfnew/pubs/ay22.htm",
     status: "seen",
-    holds: () => expect([wantsCare(nitrogen("0"), 86), wantsCare(nitrogen("100"), 86)]).toEqual([true, false]),
+    holds: () => expect([wantsCare(releasing(slow("0")), 86), wantsCare(releasing(slow("100")), 86)]).toEqual([true, false]),
   },
   {
     row: "weather-limits.8",

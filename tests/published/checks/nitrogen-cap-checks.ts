@@ -3,36 +3,21 @@
 import { expect } from "vitest";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { readWateringIn } from "#domain/label/label-water";
-import { nutrientRatesOf } from "#domain/mixing/delivered";
 import { checkNitrogen } from "#domain/mixing/nitrogen-checks";
 import { checkPhosphate } from "#domain/mixing/phosphate-checks";
 import { type PastApplication, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { exactly } from "#domain/quantities/exact-quantity";
 import { of } from "#domain/quantities/quantity";
-import { rateOf } from "#domain/quantities/rate";
-import { decimal } from "#domain/quantities/rational";
 import { keptClearOf } from "#domain/rules/kept-clear";
 import { checkNutrientLaw } from "#domain/rules/nutrient-law";
 import { type RulePack } from "#domain/rules/rule-pack";
-import { gradeOf, type NitrogenRelease } from "#domain/turf/nutrients";
+import { gradeOf } from "#domain/turf/nutrients";
 import { NUTRIENTS_OF_PRODUCT_EXAMPLE, nutrientsOfProductWorksheet } from "#domain/worksheets/nutrients";
+import { feeding, had, slow } from "../../support/feeds";
 import { FLORIDA_RULE, MARION_COUNTY_FLORIDA, MARYLAND, SUFFOLK_COUNTY_NEW_YORK } from "../../support/law-fixtures";
 import { type PublishedStatement } from "../../support/published-check";
-import { FEED, LAWN, PAST, QUESTION } from "../../support/ticket";
+import { LAWN, QUESTION } from "../../support/ticket";
 import { worked } from "../../support/worked";
-
-const slow = (percentOfNitrogen: string): NitrogenRelease => ({ kind: "slow-percent-of-nitrogen", percent: decimal(percentOfNitrogen) });
-
-/** A feed of one tenth nitrogen, so that ten times the pounds of nitrogen are the pounds of product. */
-function feeding(poundsOfNitrogen: string, release: NitrogenRelease): TicketTreatment {
-  const product = rateOf("product-mass-per-area", decimal(poundsOfNitrogen), "lb per 1,000 sq ft");
-  return { ...FEED, rate: { ...product, amount: product.amount * 10n }, label: { ...FEED.label, analysis: { grade: gradeOf("10", "0", "0"), release } } };
-}
-
-function had(poundsOfNitrogen: string, on: string): PastApplication {
-  const { label, rate } = feeding(poundsOfNitrogen, slow("50"));
-  return { ...PAST, on: on as CalendarDate, nutrients: nutrientRatesOf(label, rate) };
-}
 
 function held(pack: RulePack | undefined, treatment: TicketTreatment, history: readonly PastApplication[] = []): readonly string[] {
   const lawns = [{ ...LAWN, grasses: ["St. Augustinegrass" as const], history }];
@@ -139,7 +124,7 @@ const marion = (
   source: "Marion County Code 19-247, an older county text of Florida's rule",
   status: "seen",
   holds: () => {
-    const history = before.map((each, index) => had(each, `2026-0${String(index + 1)}-10`));
+    const history = before.map((each, index) => had(feeding(each, slow("50")), `2026-0${String(index + 1)}-10`));
     expect(ofLawAlone(held(MARION_COUNTY_FLORIDA, feeding(pounds, slow(percent)), history))).toEqual(expected);
   },
 }));
@@ -158,11 +143,8 @@ const phosphate = (
   source: PHOSPHATE_DOCUMENT,
   status: "seen",
   holds: () => {
-    const starter = (of10Percent: string): TicketTreatment => {
-      const treatment = feeding(of10Percent, slow("50"));
-      return { ...treatment, label: { ...treatment.label, analysis: { grade: gradeOf("0", "10", "0"), release: { kind: "not-stated" } } } };
-    };
-    const history = before.map((each): PastApplication => ({ ...PAST, nutrients: nutrientRatesOf(starter(each).label, starter(each).rate) }));
+    const starter = (poundsOfPhosphate: string) => feeding(poundsOfPhosphate, { kind: "not-stated" }, gradeOf("0", "10", "0"));
+    const history = before.map((each) => had(starter(each)));
     const question = { ...QUESTION, lawns: [{ ...LAWN, history }], treatments: [starter(pounds)] };
     expect(checkPhosphate(question, MARION_COUNTY_FLORIDA).map(({ rule }) => rule)).toEqual(expected);
   },
