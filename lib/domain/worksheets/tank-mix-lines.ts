@@ -1,7 +1,7 @@
 import { type ProductRate } from "#domain/label/label-facts";
 import { rateTimes } from "#domain/mixing/spray-mix";
-import { amountIn, type SprayConcentration } from "#domain/mixing/tank-fill";
-import { conversionLine, inUnit, THOUSAND_SQ_FT, timesIn, unitOf } from "#domain/mixing/ticket-working-words";
+import { type SprayConcentration } from "#domain/mixing/tank-fill";
+import { conversionLine, inUnit, perGallon, THOUSAND_SQ_FT, timesIn, unitOf } from "#domain/mixing/ticket-working-words";
 import { canonicalAmountOf, type ExactQuantity, fromExactAmount, isNothing, type Measure, multiplyExact, sumExact } from "#domain/quantities/exact-quantity";
 import { formatCompound } from "#domain/quantities/format-compound";
 import { formatPercentByVolume } from "#domain/quantities/format-rate";
@@ -44,7 +44,6 @@ interface Ground {
 
 const ACRE: Ground = { size: of("acre", 1n), unit: "acre", words: "1 acre", per: "acre" };
 const THOUSAND: Ground = { size: THOUSAND_SQ_FT, unit: "sq ft", words: "1,000 sq ft", per: "1,000 sq ft" };
-const GALLON: Quantity<"volume"> = of("gal", 1n);
 
 function groundOf(isAcre: boolean): Ground {
   return isAcre ? ACRE : THOUSAND;
@@ -67,12 +66,12 @@ export function mixRateWords(rate: MixRate, typed: string): string {
     return `${inUnit(amount, unitOf(amount))} per ${ground.per}`;
   }
   if (rate.basis === "product-volume-per-spray-volume" && typed.includes("%")) return formatPercentByVolume(rate, 5);
-  return `${ounces(amountIn(rate, GALLON))} per gal`;
+  return `${perGallon(rate)} per gal`;
 }
 
 /** From the rate as it was typed to what is in a gallon of spray. */
 function concentrationLines({ name, rate, typedRate, concentration }: MixLine, carrier: Rate<"carrier-volume-per-area">, ground: Ground): readonly string[] {
-  const inSpray = `${ounces(amountIn(concentration, GALLON))} in a gallon of spray`;
+  const inSpray = `${perGallon(concentration)} in a gallon of spray`;
   if (!isOverArea(rate)) return typedRate.includes("%") ? [`${name}: ${mixRateWords(rate, typedRate)} × 128 fl oz = ${inSpray}.`] : [];
   const own = groundOf(isByAcre(typedRate));
   const [typedAmount, amount] = [rateTimes(rate, own.size), rateTimes(rate, ground.size)];
@@ -99,7 +98,7 @@ function compoundWords(amount: Amount): string {
 
 function amountLine(tank: Tank, line: MixLine): string {
   const amount = tank.amountOf(line);
-  return `${line.name}, ${tank.name}: ${inUnit(tank.spray, "gal")} × ${ounces(amountIn(line.concentration, GALLON))} = ${ounces(amount)}${compoundWords(amount)}.`;
+  return `${line.name}, ${tank.name}: ${inUnit(tank.spray, "gal")} × ${perGallon(line.concentration)} = ${ounces(amount)}${compoundWords(amount)}.`;
 }
 
 /** Liquids take the room of water; what is weighed is counted as none. */
