@@ -1,6 +1,5 @@
-import { type ProductRate } from "#domain/label/label-facts";
+import { isOverArea, type SprayRate, type UseRate } from "#domain/label/label-facts";
 import { rateTimes } from "#domain/mixing/spray-mix";
-import { type SprayConcentration } from "#domain/mixing/tank-fill";
 import { conversionLine, inUnit, perGallon, THOUSAND_SQ_FT, timesIn, unitOf } from "#domain/mixing/ticket-working-words";
 import { canonicalAmountOf, type ExactQuantity, fromExactAmount, isNothing, type Measure, multiplyExact, sumExact } from "#domain/quantities/exact-quantity";
 import { formatCompound } from "#domain/quantities/format-compound";
@@ -13,7 +12,6 @@ import { isByAcre } from "#domain/worksheets/figure-words";
 // The arithmetic of a tank mix, line by line. Output and rates meet on the ground that the sprayer's output was typed
 // for: an acre or 1,000 sq ft.
 
-export type MixRate = ProductRate | SprayConcentration;
 type Amount = ExactQuantity<"mass"> | ExactQuantity<"volume">;
 
 /** Full tanks, and the part of one that is left; the spray is both together. */
@@ -26,9 +24,9 @@ export interface Fills {
 /** A product with what goes into a full tank, into the part tank and into all. */
 export interface MixLine {
   readonly name: string;
-  readonly rate: MixRate;
+  readonly rate: UseRate;
   readonly typedRate: string;
-  readonly concentration: SprayConcentration;
+  readonly concentration: SprayRate;
   readonly inFull: Amount;
   readonly inPart: Amount;
   readonly total: Amount;
@@ -49,17 +47,13 @@ function groundOf(isAcre: boolean): Ground {
   return isAcre ? ACRE : THOUSAND;
 }
 
-function isOverArea(rate: MixRate): rate is ProductRate {
-  return rate.basis === "product-volume-per-area" || rate.basis === "product-mass-per-area";
-}
-
 /** Ounces by weight or by volume: all amounts of a product are worked out in them. */
 function ounces(amount: Amount): string {
   return amount.dimension === "volume" ? inUnit(amount, "fl oz") : inUnit(amount, "oz wt");
 }
 
 /** A product's rate as it goes in: over the ground that it was typed for, in percent, or in a gallon of spray. */
-export function mixRateWords(rate: MixRate, typed: string): string {
+export function mixRateWords(rate: UseRate, typed: string): string {
   if (isOverArea(rate)) {
     const ground = groundOf(isByAcre(typed));
     const amount = rateTimes(rate, ground.size);
