@@ -3,7 +3,7 @@ import { listWords } from "#domain/foundation/list-words";
 import { measurePace, milesPerHourOf, type Pace } from "#domain/equipment/pace";
 import { averageOf, percentInWords, type Uncertainty } from "#domain/equipment/repeats";
 import { type SprayerCalibration, type SprayerTest } from "#domain/equipment/sprayer-calibration";
-import { type TypedSpreaderPace } from "#domain/equipment/typed-test";
+import { type TypedSpreaderPace, withoutMinutes, withoutMph } from "#domain/equipment/typed-test";
 import { type SpreaderRate } from "#domain/equipment/spreader-calibration";
 import { densityIn } from "#domain/quantities/density";
 import { invariant } from "#domain/foundation/invariant";
@@ -168,8 +168,8 @@ function timedCourse({ course, seconds }: Extract<Pace, { kind: "timed-course" }
 
 function paceWords({ swath = "", speedMph = "", minutesPerThousand = "" }: TypedSpreaderPace): readonly string[] {
   const width = swath === "" ? [] : [`The swath is ${swath}.`];
-  if (minutesPerThousand !== "") return [...width, `1,000 sq ft take ${minutesPerThousand.replace(/\s*(min|minutes?)$/iu, "")} min.`];
-  return speedMph === "" ? width : [...width, `The speed is ${speedMph.replace(/\s*mph$/iu, "")} mph.`];
+  if (minutesPerThousand !== "") return [...width, `1,000 sq ft take ${withoutMinutes(minutesPerThousand)} min.`];
+  return speedMph === "" ? width : [...width, `The speed is ${withoutMph(speedMph)} mph.`];
 }
 
 /** The working of a spreader's calibration at one setting, with the pace that was given with it. */

@@ -143,20 +143,30 @@ export function readPressure(field: string, text: string): Outcome<number> {
   return badInput(field, text, "1 to 1,000 psi", `${text} is no pressure of a sprayer: from 1 to 1,000 psi.`);
 }
 
+/** A speed as it was typed, without the unit that it may have. */
+export function withoutMph(text: string): string {
+  return text.replace(/\s*mph$/iu, "");
+}
+
+/** Minutes as they were typed, without the unit that they may have. */
+export function withoutMinutes(text: string): string {
+  return text.replace(/\s*(min|minutes?)$/iu, "");
+}
+
 /** Reads a speed in mph, 0.2 to 20. */
 export function readSpeed(field: string, text: string): Outcome<number> {
-  const read = parseNumber(field, text.replace(/\s*mph$/iu, ""));
+  const read = parseNumber(field, withoutMph(text));
   if (!read.ok) return read;
   const pace = measurePace({ kind: "speed", milesPerHour: toNumber(read.value) });
   if (pace.ok) return accept(toNumber(read.value));
   return badInput(field, text, pace.refusal.allowed, pace.refusal.sentence);
 }
 
-const SECONDS_PER_MINUTE = 60;
+export const SECONDS_PER_MINUTE = 60;
 
 /** Reads minutes by the watch, 1 second to 2 hours. */
 export function readMinutes(field: string, text: string): Outcome<number> {
-  const read = parseNumber(field, text.replace(/\s*(min|minutes?)$/iu, ""));
+  const read = parseNumber(field, withoutMinutes(text));
   if (!read.ok) return read;
   const minutes = toNumber(read.value);
   if (minutes * SECONDS_PER_MINUTE >= LEAST_SECONDS && minutes * SECONDS_PER_MINUTE <= MOST_SECONDS) return accept(minutes);

@@ -1,5 +1,5 @@
 import { averageOf } from "#domain/equipment/repeats";
-import { readAmount, readMinutes, readSpeed, type TypedSpreaderPace } from "#domain/equipment/typed-test";
+import { readAmount, readMinutes, readSpeed, SECONDS_PER_MINUTE, type TypedSpreaderPace } from "#domain/equipment/typed-test";
 import { measurePace, minutesFromSeconds } from "#domain/equipment/pace";
 import { type SprayerTest } from "#domain/equipment/sprayer-calibration";
 import { invariant } from "#domain/foundation/invariant";
@@ -61,8 +61,6 @@ export function paceOfSpreader({ swath = "", speedMph = "", minutesPerThousand =
   return over === null || pace?.ok !== true ? NO_PACE : { kind: "swath-and-speed", swath: over, distancePerMinute: pace.value.distancePerMinute };
 }
 
-const SECONDS_PER_MINUTE = 60;
-
 /** What a turn at the end of a lane takes. Common practice, until a crew has timed it. */
 const SECONDS_PER_TURN = 5;
 
@@ -92,7 +90,7 @@ export function timeOnLawns(areas: readonly Quantity<"area">[], pace: LawnPace, 
       const lanesOf = (feet: number) => Math.ceil(Math.sqrt(feet) / swathFeet - 1e-9);
       const turns = passes * squareFeet.reduce((sum, feet) => sum + lanesOf(feet) - 1, 0);
       const straight = passes * squareFeet.reduce((sum, feet) => sum + (lanesOf(feet) * Math.sqrt(feet)) / feetPerMinute, 0);
-      return { minutes: straight + (turns * SECONDS_PER_TURN) / 60, turns, basis: pace.basis ?? "calibration" };
+      return { minutes: straight + (turns * SECONDS_PER_TURN) / SECONDS_PER_MINUTE, turns, basis: pace.basis ?? "calibration" };
     }
   }
 }

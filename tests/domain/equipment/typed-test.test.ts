@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { isSameName, readAmount, readLines, readPressure, readSeconds, readSprayerTest, readSpreaderTest, readTypedTable, typedLines, type TypedSprayerTest } from "#domain/equipment/typed-test";
+import { isSameName, readAmount, readLines, readPressure, readSeconds, readSprayerTest, readSpreaderTest, readTypedTable, typedLines, type TypedSprayerTest, withoutMinutes, withoutMph } from "#domain/equipment/typed-test";
 import { accept, badInput } from "#domain/foundation/outcome";
 import { of } from "#domain/quantities/quantity";
 import { saying } from "../../support/said";
@@ -47,6 +47,11 @@ test.each(["0", "0.9", "7201", "a minute", ""])("%s is no time", (text) => {
 test("a pressure lies from 1 to 1,000 psi", () => {
   expect(readPressure("pressure", "40 psi")).toEqual(accept(40));
   for (const text of ["0", "1001", "low"]) expect(readPressure("pressure", text)).toMatchObject({ ok: false });
+});
+
+test("a speed and minutes are said without the unit that was typed with them", () => {
+  expect(["3 mph", "3MPH", "3"].map(withoutMph)).toEqual(["3", "3", "3"]);
+  expect(["12 min", "12 minutes", "1 minute", "12"].map(withoutMinutes)).toEqual(["12", "12", "1", "12"]);
 });
 
 describe("a sprayer's test", () => {
