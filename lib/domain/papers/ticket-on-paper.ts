@@ -12,7 +12,7 @@ import { type AftercareStep } from "#domain/mixing/aftercare-step";
 import { type NutrientMasses, per1000SqFt } from "#domain/mixing/delivered";
 import { type MixTicket, neededOf } from "#domain/mixing/mix-ticket";
 import { type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
-import { type TreatedLawn, treatedWords } from "#domain/mixing/treated-area";
+import { groundsOfLawn, type TreatedLawn, treatedWords } from "#domain/mixing/treated-area";
 import { packOf } from "#domain/rules/packs-on-file";
 import { loadsOnPaper, settingWords, stepsOnPaper } from "#domain/papers/loads-on-paper";
 import { type AftercareLine, type AtApplicationLine, type MixTicketPaper, type NutrientLine, type TicketLawn, type TicketProduct } from "#domain/papers/mix-ticket-paper";
@@ -148,7 +148,7 @@ const NUTRIENTS = [
 function nutrientsOf({ delivered, mixes }: MixTicket, { state, lawns }: TicketQuestion): readonly NutrientLine[] {
   const cap = packOf(state)?.facts["nitrogen-per-application"];
   return delivered.flatMap(({ zoneId, name, nutrients }) => {
-    const treated = mixes.flatMap((mix) => mix.lawns.filter((lawn) => lawn.zoneId === zoneId).map(({ treatedArea, spot }) => spot?.treatable ?? treatedArea)).filter(({ amount }) => amount > 0n);
+    const treated = groundsOfLawn(mixes, zoneId).filter(({ amount }) => amount > 0n);
     const whole = lawns.find((lawn) => lawn.zoneId === zoneId)?.area;
     const ground = treated.reduce((least, area) => (least === undefined || area.amount < least.amount ? area : least), treated[0] ?? whole);
     if (ground === undefined) return [];
