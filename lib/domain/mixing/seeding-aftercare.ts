@@ -1,5 +1,6 @@
 import { type CalendarDate, calendarDateIn, daysBetween } from "#domain/foundation/calendar-date";
 import { type Finding, hold, takeCare } from "#domain/foundation/finding";
+import { listWords } from "#domain/foundation/list-words";
 import { type Reach, type SeedingMethod, type StatedConstraint } from "#domain/label/aftercare-constraint";
 import { mowedTimes, type MowingCount, SURELY_MOWED_AFTER_DAYS } from "#domain/label/mowing-count";
 import { type AftercareEnd, latestEnd, notBefore, reachesBackTo } from "#domain/mixing/aftercare-instants";
@@ -20,7 +21,7 @@ export interface ZoneSeeding {
 
 /** " of Front and Side", or nothing where there is one lawn only. */
 function ofLawns({ lawnNames }: ZoneSeeding): string {
-  return lawnNames === undefined ? "" : ` of ${lawnNames.join(" and ")}`;
+  return lawnNames === undefined ? "" : ` of ${listWords(lawnNames)}`;
 }
 
 /** "the planned seeding of Front on April 3": one that was planned may have been done, so it counts until somebody says. */
@@ -32,7 +33,7 @@ function theSeeding(seeding: ZoneSeeding): string {
 
 /** "Front and Side were seeded", or that they were to be. */
 function wasSeeded({ standing, lawnNames = ["The lawn"] }: ZoneSeeding): string {
-  return `${lawnNames.join(" and ")} ${lawnNames.length === 1 ? "was" : "were"} ${standing === "planned" ? "to be seeded" : "seeded"}`;
+  return `${listWords(lawnNames)} ${lawnNames.length === 1 ? "was" : "were"} ${standing === "planned" ? "to be seeded" : "seeded"}`;
 }
 
 /** When an interval ends. Mowings end at no instant: they are waited for, as a state of the lawn is. */
