@@ -8,13 +8,10 @@ import { type MayNot, reasonFor } from "#domain/mixing/aftercare-step";
 import { type AppliedProduct, appliedName, constraintsOf, weakestAuthority } from "#domain/mixing/applied-product";
 import { dayIn } from "#domain/mixing/clock-periods";
 import { dateWords, localWords } from "#domain/mixing/local-words";
+import { SOWING_METHODS, type SownSeed } from "#domain/properties/lawn-seeding";
 
 /** Seed on the zone: of its history or of its plan. */
-export interface ZoneSeeding {
-  readonly date: CalendarDate;
-  /** How the seed goes in. Where nobody has said, the longest of a label's intervals counts. */
-  readonly method: SeedingMethod | "unknown";
-  readonly standing: "done" | "planned";
+export interface ZoneSeeding extends Pick<SownSeed, "date" | "method" | "standing"> {
   /** Which lawns it is on, where a question is of several; left out where there is one only. */
   readonly lawnNames?: readonly string[];
 }
@@ -73,7 +70,7 @@ export function seedingFindings(
   return [...after, ...before];
 }
 
-const METHODS: readonly SeedingMethod[] = ["broadcast", "slit"];
+const METHODS: readonly SeedingMethod[] = SOWING_METHODS.filter((method) => method !== "unknown");
 
 function seedAfterProduct(
   applied: AppliedProduct,
