@@ -181,6 +181,11 @@ export function knownDensity({ density }: Pick<LabelFacts, "density">): Density 
   return density === "unknown" ? undefined : density;
 }
 
+/** Where a label says something of a use, as findings cite it: "label of Barrier PE, Established turf". */
+export function citationOfUse(productName: string, useName: string): string {
+  return `label of ${productName}, ${useName}`;
+}
+
 /** The use of a name, or undefined when the label has none of that name. */
 export function useNamed(label: LabelFacts, useName: string): LabelUse | undefined {
   return label.uses.find((use) => use.useName === useName);

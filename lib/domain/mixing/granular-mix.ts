@@ -6,7 +6,7 @@ import { type Quantity, sum } from "#domain/quantities/quantity";
 import { compareRates, type Rate, rateFrom, times } from "#domain/quantities/rate";
 import { divideRational, rational, roundToWhole } from "#domain/quantities/rational";
 import { roundToGraduation } from "#domain/quantities/rounding";
-import { type AreaRates, type ProductRate, type UseRate } from "#domain/label/label-facts";
+import { type AreaRates, citationOfUse, type ProductRate, type UseRate } from "#domain/label/label-facts";
 import { compareToLabel } from "#domain/label/label-rates";
 import { statedOf } from "#domain/mixing/stated-rate";
 import { type TicketSettings, type TicketSpreader, type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
@@ -132,7 +132,7 @@ export function roundedBelowLowest(treatment: TicketTreatment, became: UseRate, 
       what: `Measured to a mark, ${label.productName} for ${where} comes below the label's lowest rate.`,
       figure: `It becomes ${below}; the label's lowest is ${lowest}.`,
       toDo: "Measure it with a finer tool, or plan a little more.",
-      citation: `label of ${label.productName}, ${treatment.use.useName}`,
+      citation: citationOfUse(label.productName, treatment.use.useName),
       about: [label.productName, where],
     }),
   ];

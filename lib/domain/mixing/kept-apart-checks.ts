@@ -3,7 +3,7 @@ import { daysWords } from "#domain/foundation/days-words";
 import { type Finding, hold } from "#domain/foundation/finding";
 import { listWords } from "#domain/foundation/list-words";
 import { isNamedIn } from "#domain/label/ingredient-name";
-import { type KeptApart, type LabelFacts } from "#domain/label/label-facts";
+import { citationOfUse, type KeptApart, type LabelFacts } from "#domain/label/label-facts";
 import { notReadOnLabel } from "#domain/label/not-read";
 import { tanksOf } from "#domain/mixing/spray-mix";
 import { isSprayed, type PastApplication, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
@@ -91,7 +91,7 @@ function unreadOnOneDay(treatment: TicketTreatment, others: readonly TicketTreat
 }
 
 function words({ label, use }: TicketTreatment) {
-  return { source: "label", citation: `label of ${label.productName}, ${use.useName}` } as const;
+  return { source: "label", citation: citationOfUse(label.productName, use.useName) } as const;
 }
 
 /** Whether the label means another product can't be said, because what is in the other is not on file. */
