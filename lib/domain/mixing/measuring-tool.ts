@@ -1,4 +1,3 @@
-import { isSprayer } from "#domain/equipment/equipment-kind";
 import { distanceFrom, isMoreThanPercent } from "#domain/equipment/repeats";
 import { groupedBy } from "#domain/foundation/grouping";
 import { compareToLabel } from "#domain/label/label-rates";
@@ -8,7 +7,7 @@ import { times } from "#domain/quantities/rate";
 import { compareRational, divideRational, rational, roundToWhole } from "#domain/quantities/rational";
 import { highestOf, measureOut } from "#domain/mixing/granular-mix";
 import { rateTimes } from "#domain/mixing/spray-mix";
-import { type TicketSpreader, type TicketSprayer, type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
+import { isSprayGear, type TicketSpreader, type TicketSprayer, type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
 
 /** How many percent from its plan the marks of a tool may bring an amount before a finer tool is taken. A house rule. */
 const NEAR_ENOUGH = rational(2n);
@@ -20,8 +19,8 @@ type Planned = Pick<TicketTreatment, "rate" | "use">;
  * where its loads are of one size. The whole of the lawns: what is kept clear of them is not known before the mix is worked out.
  */
 export function groundsMeasured(gear: TicketSprayer | TicketSpreader, areas: readonly Quantity<"area">[]): readonly Measure<"area">[] {
-  if (!isSprayer(gear.kind)) return areas;
-  const { carrier, capacity } = gear as TicketSprayer;
+  if (!isSprayGear(gear)) return areas;
+  const { carrier, capacity } = gear;
   const whole = sum("area", areas);
   const loads = capacity.amount === 0n ? 0n : roundToWhole(divideRational(canonicalAmountOf(times(carrier.rate, whole)), canonicalAmountOf(capacity)), "up");
   return whole.amount === 0n ? [] : [loads <= 1n ? whole : multiplyExact(whole, rational(1n, loads))];
