@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { dialInWords, dialOrder, readDial } from "#domain/equipment/dial";
+import { dialInWords, dialOrder, readDial, settingInWords } from "#domain/equipment/dial";
 import { compareRational, decimal, rational } from "#domain/quantities/rational";
 
 test.each([
@@ -31,4 +31,8 @@ test("a place is said as it is set", () => {
 
 test("settings are listed in the order of the dial, others last", () => {
   expect(["10", "open", "9", "7 1/2", "ajar"].toSorted(dialOrder)).toEqual(["7 1/2", "9", "10", "ajar", "open"]);
+});
+
+test("a number of a dial is set to a hundredth, without the noughts behind it", () => {
+  expect(["7", "7.25", "7.5", "7.006"].map((value) => settingInWords(decimal(value)))).toEqual(["7", "7.25", "7.5", "7.01"]);
 });
