@@ -1,5 +1,6 @@
 import { lowCans, measureStation } from "#domain/equipment/catch-can-test";
 import { averageMeasure } from "#domain/equipment/repeats";
+import { isEmptyCan } from "#domain/equipment/station-test";
 import { type Finding } from "#domain/foundation/finding";
 import { accept, badInput, type InputRefusal, type Outcome } from "#domain/foundation/outcome";
 import { type WorkingInput } from "#domain/foundation/working";
@@ -239,6 +240,6 @@ function evennessLines(cans: readonly Length[], average: Length, uniformity: Rat
 
 /** The depth in one can, which may be nothing. */
 function readCan(part: string): Outcome<Length> {
-  if (/^0+(?:\.0*)?(?: ?(?:in|mm|cm))?$/u.test(part)) return accept(fromExactAmount("length", rational(0n)));
+  if (isEmptyCan(part)) return accept(fromExactAmount("length", rational(0n)));
   return readAmountField({ field: "cans", what: "the depth in each can", such: "0.2 in" }, part, { dimension: "length", unitWhenNone: "in" });
 }
