@@ -6,13 +6,13 @@ import { type TankPlan } from "#domain/mixing/tank-plan-answer";
 import { fillPlaceWords, mixSentences, stopWords } from "#domain/mixing/tank-plan-words";
 import { type DayToPrint, loadingListOnPaper, routeSheetOnPaper, type StopToPrint } from "#domain/papers/day-on-paper";
 import { type PaperFinding } from "#domain/papers/paper";
-import { findingsOnPaper } from "#domain/papers/ticket-on-paper";
+import { answersOnPaper, findingsOnPaper } from "#domain/papers/ticket-on-paper";
 import { timeInOrder } from "#domain/routing/time-in-order";
 import { RULES_VERSION } from "#domain/rules/packs-on-file";
 import { truckOf, withTanks } from "#application/days/tank-findings";
 import { loadedStopOf, loadFactsOf, tankPlanOfDay, wantsSign } from "#application/days/tank-plan-of-day";
 import { questionOfDay, shopPosition, stopsOfDays } from "#application/days/travel-of-day";
-import { answersOnPaper, frameOfPaper, fromPlan } from "#application/documents/frame-of-paper";
+import { frameOfPaper, fromPlan } from "#application/documents/frame-of-paper";
 import { businessOnFile, type LeftOut, type PaperToPrint } from "#application/documents/issued-papers";
 import { notFound, type UseCaseRefusal } from "#application/refusal";
 import { calendarDayOf } from "#application/stored-day";
@@ -112,7 +112,7 @@ async function stopsOnFile(work: Work, found: readonly WorkedVisit[]): Promise<r
     const ticket = issued.get(visit.visitId);
     const why = whyNoTicket(visit, outcome, ticket, own);
     const stands = why === null && ticket !== undefined && visit.state === "planned" ? ticket : null;
-    const findings = stands === null ? [] : findingsOnPaper(stands.snapshot.findings, answersOnPaper(work, stands.snapshot.answers)).filter(({ level }) => level !== "note");
+    const findings = stands === null ? [] : findingsOnPaper(stands.snapshot.findings, answersOnPaper(stands.snapshot.answers, work.company.timeZone)).filter(({ level }) => level !== "note");
     return {
       visit,
       ticket: stands,

@@ -2,8 +2,7 @@ import { type CalendarDate, formatLongDate } from "#domain/foundation/calendar-d
 import { type BusinessOnFile, companyOnPaper, numberOnPaper, rulesOnPaper } from "#domain/papers/company-on-paper";
 import { type PaperFrame } from "#domain/papers/paper";
 import { momentOnPaper } from "#domain/papers/paper-time";
-import { type AnswerOnPaper } from "#domain/papers/ticket-on-paper";
-import { type AnswerOnFile, type IssuedTicket } from "#application/visits/issued-ticket";
+import { type IssuedTicket } from "#application/visits/issued-ticket";
 import { type LicenseOnFile } from "#application/visits/ticket-facts";
 import { type Work } from "#application/use-case";
 
@@ -44,13 +43,4 @@ export function fromPlan({ company: { timeZone }, now }: Work): string {
 /** A license in the words of papers; null where none stands. */
 export function licenseOnPaper(license: LicenseOnFile | null): string | null {
   return license === null ? null : `${license.state} ${license.number}`;
-}
-
-/** Answers to holds of law in the words of papers. */
-export function answersOnPaper({ company: { timeZone } }: Work, answers: readonly AnswerOnFile[]): readonly AnswerOnPaper[] {
-  return answers.map(({ rule, answered = null, reason, by, license, answeredAt }) => ({
-    rule,
-    answered,
-    words: `Answered by ${by}, license ${license}, ${momentOnPaper(Date.parse(answeredAt), timeZone)}: ${reason}`,
-  }));
 }

@@ -1,9 +1,9 @@
 import { accept, type Outcome } from "#domain/foundation/outcome";
-import { ticketOnPaper } from "#domain/papers/ticket-on-paper";
+import { answersOnPaper, ticketOnPaper } from "#domain/papers/ticket-on-paper";
 import { containersOnHand } from "#application/days/day-facts";
 import { visitOnItsDay } from "#application/days/tank-findings";
 import { businessOnFile, type PaperToPrint } from "#application/documents/issued-papers";
-import { answersOnPaper, frameOfPaper, fromTicket, licenseOnPaper } from "#application/documents/frame-of-paper";
+import { frameOfPaper, fromTicket, licenseOnPaper } from "#application/documents/frame-of-paper";
 import { notFound, type UseCaseRefusal } from "#application/refusal";
 import { fromStoredJson } from "#application/stored-json";
 import { isOfPresentPlan, type IssuedTicket, type TicketSnapshot } from "#application/visits/issued-ticket";
@@ -58,7 +58,7 @@ export async function ticketPaper(work: Work, issued: IssuedTicket, isStale: boo
     question,
     ticket,
     findings,
-    answers: answersOnPaper(work, answers),
+    answers: answersOnPaper(answers, work.company.timeZone),
     aftercare,
     license: licenseOnPaper(license),
     truck: await truckOnPaper(work, application.vehicleId),

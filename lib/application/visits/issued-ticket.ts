@@ -1,20 +1,12 @@
 import { type TicketOutcome, type VisitTicket } from "#application/visits/visit-ticket";
 import { fromStoredJson, isSameStored } from "#application/stored-json";
 import { type Work } from "#application/use-case";
-import { type AnsweredHold, readAnsweredHold } from "#domain/foundation/answered-hold";
+import { type GivenAnswer, readAnsweredHold } from "#domain/foundation/answered-hold";
 import { type Finding, type FindingSource } from "#domain/foundation/finding";
 import { groupedBy } from "#domain/foundation/grouping";
 
 /** Who answered a hold of law, under which license, and why it does not apply here. */
-export interface AnswerOnFile {
-  readonly rule: string;
-  /** The hold as it was answered; null or missing in what was written before that was kept. */
-  readonly answered?: AnsweredHold | null;
-  readonly reason: string;
-  readonly by: string;
-  readonly license: string;
-  readonly answeredAt: string;
-}
+export type AnswerOnFile = GivenAnswer;
 
 /** A mix ticket as it was issued: everything that it was computed from and everything that it said. */
 export interface TicketSnapshot extends VisitTicket {

@@ -1,7 +1,6 @@
 import { type HouseSettings } from "#domain/company/house-settings";
 import { accept, badInput, type Outcome } from "#domain/foundation/outcome";
-import { compareRational } from "#domain/quantities/rational";
-import { canonicalAmountOf, exactly, type Measure } from "#domain/quantities/exact-quantity";
+import { compareExact, exactly, type Measure } from "#domain/quantities/exact-quantity";
 import { parseQuantity } from "#domain/quantities/parse-quantity";
 
 /** The settings that are whole numbers. */
@@ -44,7 +43,7 @@ export function readTankMark(text: string): Outcome<Measure<"volume">> {
   const field = "tankMark";
   const read = parseQuantity(text, { field, dimensions: ["volume"] });
   if (!read.ok) return read;
-  const mark = canonicalAmountOf(read.value.exact);
-  if (compareRational(mark, canonicalAmountOf(LEAST_TANK_MARK)) >= 0 && compareRational(mark, canonicalAmountOf(MOST_TANK_MARK)) <= 0) return accept(read.value.exact);
+  const mark = read.value.exact;
+  if (compareExact(mark, LEAST_TANK_MARK) >= 0 && compareExact(mark, MOST_TANK_MARK) <= 0) return accept(mark);
   return badInput(field, text.trim(), "1 fl oz to 10 gal", "Give the mark as a volume from 1 fl oz to 10 gal, for example 0.1 gal.");
 }

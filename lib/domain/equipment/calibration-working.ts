@@ -2,8 +2,8 @@ import { rectangleArea } from "#domain/equipment/measured-space";
 import { listWords } from "#domain/foundation/list-words";
 import { measurePace, milesPerHourOf, type Pace } from "#domain/equipment/pace";
 import { averageOf, percentInWords, type Uncertainty } from "#domain/equipment/repeats";
-import { type SprayerCalibration, type SprayerTest } from "#domain/equipment/sprayer-calibration";
-import { type TypedSpreaderPace } from "#domain/equipment/typed-test";
+import { densityAfterWater, type SprayerCalibration, type SprayerTest } from "#domain/equipment/sprayer-calibration";
+import { type TypedSpreaderPace, withoutMinutes, withoutMph } from "#domain/equipment/typed-test";
 import { type SpreaderRate } from "#domain/equipment/spreader-calibration";
 import { densityIn } from "#domain/quantities/density";
 import { invariant } from "#domain/foundation/invariant";
@@ -96,10 +96,11 @@ export function sprayerWorking(calibration: SprayerCalibration): CalibrationWork
   };
 }
 
-/** The step from water to the spray that it stood for; none where the spray itself was caught. */
-function densityWords({ liquid, caughtRate, carrierRate, densityFactor }: SprayerCalibration): readonly string[] {
-  if (liquid.kind === "the-spray-itself") return [];
-  const weight = `${figure(densityIn(liquid.sprayDensity, "lb per gal"))} lb a gallon`;
+/** The step from water to the spray that it stood for; none where the rate is that of the spray already. */
+function densityWords({ liquid, basis, caughtRate, carrierRate, densityFactor }: SprayerCalibration): readonly string[] {
+  const density = densityAfterWater(liquid, basis);
+  if (density === undefined) return [];
+  const weight = `${figure(densityIn(density, "lb per gal"))} lb a gallon`;
   return [
     `The spray weighs ${weight}, so it comes slower than water, by the root of its weight over water’s: ${figure(densityFactor)}.`,
     `${formatRate(caughtRate, "us")} of water over ${figure(densityFactor)} is ${formatRate(carrierRate, "us")} of the spray.`,
@@ -168,8 +169,8 @@ function timedCourse({ course, seconds }: Extract<Pace, { kind: "timed-course" }
 
 function paceWords({ swath = "", speedMph = "", minutesPerThousand = "" }: TypedSpreaderPace): readonly string[] {
   const width = swath === "" ? [] : [`The swath is ${swath}.`];
-  if (minutesPerThousand !== "") return [...width, `1,000 sq ft take ${minutesPerThousand.replace(/\s*(min|minutes?)$/iu, "")} min.`];
-  return speedMph === "" ? width : [...width, `The speed is ${speedMph.replace(/\s*mph$/iu, "")} mph.`];
+  if (minutesPerThousand !== "") return [...width, `1,000 sq ft take ${withoutMinutes(minutesPerThousand)} min.`];
+  return speedMph === "" ? width : [...width, `The speed is ${withoutMph(speedMph)} mph.`];
 }
 
 /** The working of a spreader's calibration at one setting, with the pace that was given with it. */

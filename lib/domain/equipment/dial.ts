@@ -28,16 +28,17 @@ export function readDial(setting: string): DialPlace | undefined {
   return { marks: "letters", place: addRational(rational(BigInt(letter.toUpperCase().codePointAt(0) ?? 0) - BigInt(BEFORE_A)), number) };
 }
 
-function shortened(value: Rational): string {
+/** A number of a dial as it is set, to a hundredth: "7.25". */
+export function settingInWords(value: Rational): string {
   return toDecimalString(value, 2, "nearest").replace(/\.?0+$/u, "");
 }
 
 /** A place as it is set: "7.25"; "M"; between two letters, how far on the way from the one to the other. */
 export function dialInWords({ marks, place }: DialPlace): string {
-  if (marks === "numbers") return shortened(place);
+  if (marks === "numbers") return settingInWords(place);
   const whole = place.numerator / place.denominator;
   const part = subtractRational(place, rational(whole));
-  const words = shortened(part);
+  const words = settingInWords(part);
   if (words === "0" || whole >= LETTERS) return letterAt(whole);
   return words === "1" ? letterAt(whole + 1n) : `${words} of the way from ${letterAt(whole)} to ${letterAt(whole + 1n)}`;
 }

@@ -4,7 +4,7 @@ import { USUAL_SPREAD_LIMIT } from "#domain/equipment/nozzle-wear";
 import { type Pace } from "#domain/equipment/pace";
 import { rateOnFile } from "#domain/equipment/rate-on-file";
 import { calibrateSprayer, type SprayerTest } from "#domain/equipment/sprayer-calibration";
-import { readAmount, readMinutes, readPressure, readSpeed } from "#domain/equipment/typed-test";
+import { readAmount, readMinutes, readPressure, readSpeed, SECONDS_PER_MINUTE, withoutMinutes, withoutMph } from "#domain/equipment/typed-test";
 import { type Finding, hold } from "#domain/foundation/finding";
 import { listWords } from "#domain/foundation/list-words";
 import { accept, badInput, missingFact, type Outcome } from "#domain/foundation/outcome";
@@ -97,8 +97,8 @@ export function nominalSprayer(written: Written): Outcome<NominalSprayer> {
 }
 
 function paceInWords({ speedMph, minutesPerThousand }: TypedNominalSprayer): string {
-  if (minutesPerThousand === "") return `${speedMph.replace(/\s*mph$/iu, "")} mph`;
-  return `${minutesPerThousand.replace(/\s*(min|minutes?)$/iu, "")} min for 1,000 sq ft`;
+  if (minutesPerThousand === "") return `${withoutMph(speedMph)} mph`;
+  return `${withoutMinutes(minutesPerThousand)} min for 1,000 sq ft`;
 }
 
 function rateField(typed: TypedNominalSprayer): string {
@@ -151,7 +151,7 @@ function testOf({ kind, typed, swath }: Written, nominal: { readonly rated: Rate
   if (typed.minutesPerThousand !== "" && kind !== "boom-sprayer") {
     const minutes = readMinutes("minutesPerThousand", typed.minutesPerThousand);
     if (!minutes.ok) return minutes;
-    return accept({ method: "gun", coverings: [{ area: THOUSAND_SQUARE_FEET, seconds: minutes.value * 60 }], ...flow });
+    return accept({ method: "gun", coverings: [{ area: THOUSAND_SQUARE_FEET, seconds: minutes.value * SECONDS_PER_MINUTE }], ...flow });
   }
   const milesPerHour = readSpeed("speedMph", typed.speedMph);
   if (!milesPerHour.ok) return milesPerHour;

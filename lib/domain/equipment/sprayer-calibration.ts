@@ -87,12 +87,18 @@ export function calibrateSprayer(
   const measured = test.method === "small-area" ? measureRuns(test.runs) : measureFlowAndTime(test, liquid, spreadLimit);
   if (!measured.ok) return measured;
   const { caughtRate, ...rest } = measured.value;
-  const ofWater = liquid.kind === "water-for-a-spray" ? liquid.sprayDensity : rest.basis === "nominal" ? liquid.density : undefined;
+  const density = densityAfterWater(liquid, rest.basis);
   const corrected =
-    ofWater === undefined
+    density === undefined
       ? { carrierRate: caughtRate, densityFactor: ONE }
-      : { carrierRate: sprayRateFromWater(caughtRate, ofWater), densityFactor: densityFactor(ofWater) };
+      : { carrierRate: sprayRateFromWater(caughtRate, density), densityFactor: densityFactor(density) };
   return accept({ test, liquid, caughtRate, ...corrected, ...rest });
+}
+
+/** The density by which a rate of water becomes one of the spray; undefined where the rate is that of the spray already. */
+export function densityAfterWater(liquid: CaughtLiquid, basis: SprayerCalibration["basis"]): Density | undefined {
+  if (liquid.kind === "water-for-a-spray") return liquid.sprayDensity;
+  return basis === "nominal" ? liquid.density : undefined;
 }
 
 function carrierRateOf(volumePerArea: Rational): Rate<"carrier-volume-per-area"> {

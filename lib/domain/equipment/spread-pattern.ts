@@ -49,8 +49,8 @@ function spacingsOf({ spacing }: PanLine, swath: Measure<"length">): Rational {
 }
 
 /** Where a place lies in each pass that reaches it: those whose middle is at most so many pan spacings away. */
-function inEachPass(line: PanLine, swath: Measure<"length">, pattern: DrivingPattern, place: Rational): readonly Rational[] {
-  const [spacings, reach] = [spacingsOf(line, swath), rational(BigInt(line.catches.length))];
+function inEachPass({ catches }: PanLine, spacings: Rational, pattern: DrivingPattern, place: Rational): readonly Rational[] {
+  const reach = rational(BigInt(catches.length));
   const first = roundToWhole(divideRational(subtractRational(place, reach), spacings), "up");
   const last = roundToWhole(divideRational(addRational(place, reach), spacings), "down");
   return Array.from({ length: Number(last - first) + 1 }, (_, index) => {
@@ -62,11 +62,11 @@ function inEachPass(line: PanLine, swath: Measure<"length">, pattern: DrivingPat
 
 /** The catches of all passes that lie on one another at a place, in pan spacings from the middle of a pass; empty pans are left out. */
 export function overlappedShares(line: PanLine, swath: Measure<"length">, pattern: DrivingPattern, place: Rational): readonly PanShare[] {
-  return inEachPass(line, swath, pattern, place).flatMap((one) => sharesAt(line, one)).filter(({ caught }) => caught.numerator > 0n);
+  return inEachPass(line, spacingsOf(line, swath), pattern, place).flatMap((one) => sharesAt(line, one)).filter(({ caught }) => caught.numerator > 0n);
 }
 
-function overlapAt(line: PanLine, swath: Measure<"length">, pattern: DrivingPattern, place: Rational): Rational {
-  return reduce(inEachPass(line, swath, pattern, place).map((one) => caughtAt(line, one)).reduce(addRational, ZERO));
+function overlapAt(line: PanLine, spacings: Rational, pattern: DrivingPattern, place: Rational): Rational {
+  return reduce(inEachPass(line, spacings, pattern, place).map((one) => caughtAt(line, one)).reduce(addRational, ZERO));
 }
 
 /**
@@ -87,7 +87,8 @@ export function placesAcross(line: PanLine, swath: Measure<"length">, pattern: D
 export function overlappedCatches(line: PanLine, swath: Measure<"length">, pattern: DrivingPattern): Outcome<readonly Rational[]> {
   const refused = refusePanLine(line);
   if (refused !== undefined) return refused;
-  if (compareRational(spacingsOf(line, swath), NARROWEST_SPACINGS) < 0) {
+  const spacings = spacingsOf(line, swath);
+  if (compareRational(spacings, NARROWEST_SPACINGS) < 0) {
     const least = formatQuantity(multiplyExact(line.spacing, NARROWEST_SPACINGS), "us");
     const found = formatQuantity(swath, "us");
     return badInput("swath", found, `${least} or more`, `A swath of ${found} is too narrow for pans this far apart.`);
@@ -97,7 +98,7 @@ export function overlappedCatches(line: PanLine, swath: Measure<"length">, patte
     const [most, found] = [formatQuantity(width, "us"), formatQuantity(swath, "us")];
     return badInput("swath", found, `up to ${most}`, `A swath of ${found} is wider than the ${String(line.catches.length)} pans, which reach ${most}.`);
   }
-  return accept(placesAcross(line, swath, pattern).map((place) => overlapAt(line, swath, pattern, place)));
+  return accept(placesAcross(line, swath, pattern).map((place) => overlapAt(line, spacings, pattern, place)));
 }
 
 export interface WidthVariation {

@@ -1,3 +1,4 @@
+import { settingInWords } from "#domain/equipment/dial";
 import { accept, badInput, missingFact, type Outcome } from "#domain/foundation/outcome";
 import { formatRate } from "#domain/quantities/format-rate";
 import { compareRates, type Rate, rateFromAmounts } from "#domain/quantities/rate";
@@ -9,7 +10,6 @@ import {
   type Rational,
   reduce,
   subtractRational,
-  toDecimalString,
 } from "#domain/quantities/rational";
 
 type ProductRate = Rate<"product-mass-per-area">;
@@ -103,10 +103,6 @@ function onTheWay(from: Rational, to: Rational, part: Rational): Rational {
 
 function ratioOf(rate: ProductRate): Rational {
   return { numerator: rate.amount, denominator: rate.per };
-}
-
-function settingInWords(setting: Rational): string {
-  return toDecimalString(setting, 2, "nearest").replace(/\.?0+$/u, "");
 }
 
 function refuseBeyond(field: "rate" | "setting", found: string, tests: Tests, product: string) {

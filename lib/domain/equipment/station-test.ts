@@ -56,8 +56,13 @@ export function readStationTest({ depths, minutes, wind }: TypedStationTest): Ou
 /** What the fields of measureStation are called where a test is typed. */
 const FIELD_OF: Readonly<Record<string, string>> = { cans: "depths", runMinutes: "minutes", windMph: "wind" };
 
+/** True for what says that a can stayed empty: "0", "0.0 in", "0 mm". Amounts of nothing are refused elsewhere. */
+export function isEmptyCan(part: string): boolean {
+  return /^0+(?:\.0*)?(?: ?(?:in|mm|cm))?$/u.test(part);
+}
+
 function readCan(part: string): Outcome<Quantity<"length">> {
-  if (/^0+(?:\.0*)?(?: ?(?:in|mm|cm))?$/u.test(part)) return accept(zero("length"));
+  if (isEmptyCan(part)) return accept(zero("length"));
   const read = parseLength(part, { field: "depths", unitWhenNone: "in" });
   return read.ok ? accept(read.value.quantity) : read;
 }

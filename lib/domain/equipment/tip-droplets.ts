@@ -1,4 +1,4 @@
-import { readPressure, typedLines } from "#domain/equipment/typed-test";
+import { isSameName, readPressure, readTypedTable } from "#domain/equipment/typed-test";
 import { type Finding, hold } from "#domain/foundation/finding";
 import { accept, badInput, type Outcome } from "#domain/foundation/outcome";
 import { compareDroplets, type DropletClass, type DropletLimits, dropletsInWords, limitsInWords, readDropletClass } from "#domain/label/droplet-class";
@@ -15,32 +15,23 @@ export interface TipDroplets {
 /** One place of a maker's chart that somebody looked up. */
 export type ChartedTip = TipDroplets & { readonly dropletClass: DropletClass };
 
-/** More lines than this are a paste of something else. */
-const MOST_LINES = 100;
-
 /**
  * Reads what somebody looked up in makers' charts, one to a line: tip; pressure; droplet class. Refused: a line without
  * its three parts, a pressure or a class that can't be read, one tip at one pressure twice, more than 100 lines.
  */
 export function readTipDroplets(field: string, text: string): Outcome<readonly ChartedTip[]> {
-  const lines = typedLines(text);
-  if (lines.length > MOST_LINES) return badInput(field, String(lines.length), `up to ${String(MOST_LINES)} lines`, `These are ${String(lines.length)} lines; at most ${String(MOST_LINES)} are read.`);
-  const charted: ChartedTip[] = [];
-  for (const line of lines) {
-    const [tip = "", pressure = "", letters = "", ...more] = line.split(";").map((part) => part.trim());
-    if (tip === "" || pressure === "" || letters === "" || more.length > 0) {
-      return badInput(field, line, "tip; pressure; class", `"${line}" needs the tip, the pressure and the class: Flat fan, red; 40 psi; medium.`);
-    }
+  return readTypedTable<ChartedTip>(field, text, ({ line, parts, before }) => {
+    if (parts === undefined) return badInput(field, line, "tip; pressure; class", `"${line}" needs the tip, the pressure and the class: Flat fan, red; 40 psi; medium.`);
+    const [tip, pressure, letters] = parts;
     const pressurePsi = readPressure(field, pressure);
     if (!pressurePsi.ok) return pressurePsi;
     const dropletClass = readDropletClass(letters);
     if (!dropletClass.ok) return badInput(field, letters, "a class of ASABE S572", dropletClass.refusal);
-    if (charted.some((other) => isSameTip(other.tip, tip) && other.pressurePsi === pressurePsi.value)) {
+    if (before.some((other) => isSameName(other.tip, tip) && other.pressurePsi === pressurePsi.value)) {
       return badInput(field, line, "each tip at a pressure once", `${tip} at ${String(pressurePsi.value)} psi is there twice. Keep the line that holds.`);
     }
-    charted.push({ tip, pressurePsi: pressurePsi.value, dropletClass: dropletClass.value });
-  }
-  return accept(charted);
+    return accept({ tip, pressurePsi: pressurePsi.value, dropletClass: dropletClass.value });
+  });
 }
 
 /**
@@ -50,13 +41,9 @@ export function readTipDroplets(field: string, text: string): Outcome<readonly C
 export function dropletsAt(charted: readonly ChartedTip[], tip: string, pressurePsi: number, samePressureWithinPsi: number): TipDroplets {
   const distance = (one: ChartedTip) => Math.abs(one.pressurePsi - pressurePsi);
   const [nearest] = charted
-    .filter((one) => isSameTip(one.tip, tip) && distance(one) <= samePressureWithinPsi)
+    .filter((one) => isSameName(one.tip, tip) && distance(one) <= samePressureWithinPsi)
     .toSorted((left, right) => distance(left) - distance(right));
   return { tip, pressurePsi, dropletClass: nearest?.dropletClass ?? "unknown" };
-}
-
-function isSameTip(left: string, right: string): boolean {
-  return left.trim().toLowerCase() === right.trim().toLowerCase();
 }
 
 /**

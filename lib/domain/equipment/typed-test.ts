@@ -58,6 +58,40 @@ export function typedLines(text: string): readonly string[] {
   return text.split(/\r?\n/u).map((line) => line.trim()).filter((line) => line !== "");
 }
 
+/** True for two names that are one as people type it, whatever their case and the space around them. */
+export function isSameName(left: string, right: string): boolean {
+  return left.trim().toLowerCase() === right.trim().toLowerCase();
+}
+
+/** One line of a table of three columns as it was typed. */
+export interface TypedRow<Row> {
+  readonly line: string;
+  /** Its three parts between semicolons; undefined where it has more or less, or an empty one. */
+  readonly parts: readonly [string, string, string] | undefined;
+  readonly before: readonly Row[];
+}
+
+/** More rows than this are a paste of something else. */
+const MOST_ROWS = 100;
+
+/** Reads a table of three columns, one row to a line, which may be empty. Refused: more than 100 lines, and the first row that is refused. */
+export function readTypedTable<Row>(field: string, text: string, readRow: (typed: TypedRow<Row>) => Outcome<Row>): Outcome<readonly Row[]> {
+  const lines = typedLines(text);
+  if (lines.length > MOST_ROWS) return badInput(field, String(lines.length), `up to ${String(MOST_ROWS)} lines`, `These are ${String(lines.length)} lines; at most ${String(MOST_ROWS)} are read.`);
+  const rows: Row[] = [];
+  for (const line of lines) {
+    const row = readRow({ line, parts: threeParts(line), before: rows });
+    if (!row.ok) return row;
+    rows.push(row.value);
+  }
+  return accept(rows);
+}
+
+function threeParts(line: string): TypedRow<unknown>["parts"] {
+  const [first = "", second = "", third = "", ...more] = line.split(";").map((part) => part.trim());
+  return first === "" || second === "" || third === "" || more.length > 0 ? undefined : [first, second, third];
+}
+
 /** Reads one thing a line. Refused: no line, more than 40, and the first line that can't be read. */
 export function readLines<Value>(field: string, text: string, read: (line: string) => Outcome<Value>): Outcome<readonly [Value, ...Value[]]> {
   const lines = typedLines(text);
@@ -109,20 +143,30 @@ export function readPressure(field: string, text: string): Outcome<number> {
   return badInput(field, text, "1 to 1,000 psi", `${text} is no pressure of a sprayer: from 1 to 1,000 psi.`);
 }
 
+/** A speed as it was typed, without the unit that it may have. */
+export function withoutMph(text: string): string {
+  return text.replace(/\s*mph$/iu, "");
+}
+
+/** Minutes as they were typed, without the unit that they may have. */
+export function withoutMinutes(text: string): string {
+  return text.replace(/\s*(min|minutes?)$/iu, "");
+}
+
 /** Reads a speed in mph, 0.2 to 20. */
 export function readSpeed(field: string, text: string): Outcome<number> {
-  const read = parseNumber(field, text.replace(/\s*mph$/iu, ""));
+  const read = parseNumber(field, withoutMph(text));
   if (!read.ok) return read;
   const pace = measurePace({ kind: "speed", milesPerHour: toNumber(read.value) });
   if (pace.ok) return accept(toNumber(read.value));
   return badInput(field, text, pace.refusal.allowed, pace.refusal.sentence);
 }
 
-const SECONDS_PER_MINUTE = 60;
+export const SECONDS_PER_MINUTE = 60;
 
 /** Reads minutes by the watch, 1 second to 2 hours. */
 export function readMinutes(field: string, text: string): Outcome<number> {
-  const read = parseNumber(field, text.replace(/\s*(min|minutes?)$/iu, ""));
+  const read = parseNumber(field, withoutMinutes(text));
   if (!read.ok) return read;
   const minutes = toNumber(read.value);
   if (minutes * SECONDS_PER_MINUTE >= LEAST_SECONDS && minutes * SECONDS_PER_MINUTE <= MOST_SECONDS) return accept(minutes);

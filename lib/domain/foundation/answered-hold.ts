@@ -35,6 +35,18 @@ export interface KeptAnswer {
   readonly answered?: AnsweredHold | null | undefined;
 }
 
+/** An answer to a hold of law as it is kept: the hold that it was given to, who gave it, under which license, and why. */
+export interface GivenAnswer {
+  readonly rule: string;
+  /** The hold as it was answered; null or missing in what was written before that was kept. */
+  readonly answered?: AnsweredHold | null;
+  readonly reason: string;
+  readonly by: string;
+  readonly license: string;
+  /** An instant as ISO 8601 in universal time. */
+  readonly answeredAt: string;
+}
+
 /**
  * The last answer that covers a finding on a day. Only a hold that a license holder may answer has one. An answer of which
  * nobody knows what it was given to covers nothing.

@@ -1,4 +1,5 @@
 import { type Measure } from "#domain/quantities/exact-quantity";
+import { type SowingMethod } from "#domain/properties/lawn-seeding";
 import { type MowingCount } from "#domain/label/mowing-count";
 import { type Authority, type OnFile, stated } from "#domain/weather/spray-limits";
 
@@ -50,7 +51,7 @@ export interface WateringDepth {
 }
 
 /** How seed is sown: a residual herbicide lasts longer under slit-seeded grass than under broadcast seed. */
-export type SeedingMethod = "broadcast" | "slit";
+export type SeedingMethod = Exclude<SowingMethod, "unknown">;
 
 /** When a sign must be up. Each is a legal trigger of its own; none is another with a time added. */
 export type SignUpTrigger =

@@ -1,6 +1,6 @@
 import { type Concentration } from "#domain/quantities/active-ingredient";
 import { type Density } from "#domain/quantities/density";
-import { type Rate } from "#domain/quantities/rate";
+import { type Rate, type RateBasis } from "#domain/quantities/rate";
 import { type Grass } from "#domain/turf/grass";
 import { type Grade, type NitrogenRelease } from "#domain/turf/nutrients";
 import { type OnFile, type WeatherLimits } from "#domain/weather/spray-limits";
@@ -60,31 +60,14 @@ export function isOverArea(rate: UseRate): rate is ProductRate {
   return rate.basis === "product-mass-per-area" || rate.basis === "product-volume-per-area";
 }
 
+/** The lowest and the highest rate of a use, both of one basis; of several bases one range of each. */
+type RangeOf<Basis extends RateBasis> = Basis extends RateBasis ? { readonly basis: Basis; readonly low: Rate<Basis>; readonly high: Rate<Basis> } : never;
+
 /** The lowest and the highest rate of a use over an area. */
-export type AreaRates =
-  | {
-      readonly basis: "product-mass-per-area";
-      readonly low: Rate<"product-mass-per-area">;
-      readonly high: Rate<"product-mass-per-area">;
-    }
-  | {
-      readonly basis: "product-volume-per-area";
-      readonly low: Rate<"product-volume-per-area">;
-      readonly high: Rate<"product-volume-per-area">;
-    };
+export type AreaRates = RangeOf<ProductRate["basis"]>;
 
 /** The lowest and the highest strength of the finished spray of a use. */
-export type SprayRates =
-  | {
-      readonly basis: "product-volume-per-spray-volume";
-      readonly low: Rate<"product-volume-per-spray-volume">;
-      readonly high: Rate<"product-volume-per-spray-volume">;
-    }
-  | {
-      readonly basis: "product-mass-per-spray-volume";
-      readonly low: Rate<"product-mass-per-spray-volume">;
-      readonly high: Rate<"product-mass-per-spray-volume">;
-    };
+export type SprayRates = RangeOf<SprayRate["basis"]>;
 
 /** The lowest and the highest rate of a use. Where between them is a decision, never a default. */
 export type LabelRates = AreaRates | SprayRates;
@@ -179,6 +162,11 @@ export interface LabelFacts {
 /** The density as computations take it: undefined where it is not on file, and they refuse what hangs on it. */
 export function knownDensity({ density }: Pick<LabelFacts, "density">): Density | undefined {
   return density === "unknown" ? undefined : density;
+}
+
+/** Where a label says something of a use, as findings cite it: "label of Barrier PE, Established turf". */
+export function citationOfUse(productName: string, useName: string): string {
+  return `label of ${productName}, ${useName}`;
 }
 
 /** The use of a name, or undefined when the label has none of that name. */

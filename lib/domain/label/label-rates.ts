@@ -1,15 +1,10 @@
 import { accept, refuse } from "#domain/foundation/outcome";
 import { plainCharacters } from "#domain/quantities/parse-number";
 import { parseRate } from "#domain/quantities/parse-rate";
-import { compareRational } from "#domain/quantities/rational";
 import { compareRates, type Rate, type RateBasis, rateBases } from "#domain/quantities/rate";
 import { parseShare } from "#domain/quantities/share";
 import { answerOf, type ReadAnswer } from "#domain/label/label-answer";
 import { areOverArea, type BesideRates, type LabelRates, type LabelUse, type UseRate } from "#domain/label/label-facts";
-
-function asRational(rate: Rate<RateBasis>) {
-  return { numerator: rate.amount, denominator: rate.per };
-}
 
 /** The two ends of "2 to 3 lb per 1,000 sq ft", each with its unit; a single rate is both ends. */
 function endsOf(value: string): readonly [string, string] {
@@ -33,7 +28,7 @@ export function readRange<Basis extends RateBasis>(value: string, bases: readonl
   const range: { readonly low: Rate<RateBasis>; readonly high: Rate<RateBasis> } = { low: low.value.rate, high: high.value.rate };
   if (range.low.basis !== range.high.basis) return refuse("One end is by weight and the other by volume.");
   if (range.low.amount === 0n) return refuse("A rate of nothing is none.");
-  if (compareRational(asRational(range.low), asRational(range.high)) > 0) return refuse("The first rate is higher than the second.");
+  if (compareRates(range.low, range.high) > 0) return refuse("The first rate is higher than the second.");
   return accept(range as { low: Rate<Basis>; high: Rate<Basis> });
 }
 

@@ -1,6 +1,6 @@
 import { type Rational, toDecimalString } from "#domain/quantities/rational";
 import { formatQuantityIn } from "#domain/quantities/format-quantity";
-import { formatPercentByVolume, formatRate } from "#domain/quantities/format-rate";
+import { formatRate, percentRangeWords } from "#domain/quantities/format-rate";
 import { type Rate, type RateBasis } from "#domain/quantities/rate";
 import { shareWords } from "#domain/quantities/share";
 import { type Concentration } from "#domain/quantities/active-ingredient";
@@ -115,8 +115,7 @@ function rangeInWords<Basis extends RateBasis>(low: Rate<Basis>, high: Rate<Basi
 function ratesInWords({ rates, besideRates }: LabelUse): string {
   const said = [rangeInWords<UseRate["basis"]>(rates.low, rates.high)];
   if (rates.basis === "product-volume-per-spray-volume") {
-    const [low, high] = [formatPercentByVolume(rates.low, 3), formatPercentByVolume(rates.high, 3)];
-    said.push(low === high ? `That is ${low} of the finished spray.` : `That is ${low} to ${high} of the finished spray.`);
+    said.push(`That is ${percentRangeWords(rates.low, rates.high)} of the finished spray.`);
   } else if (rates.basis === "product-mass-per-spray-volume") said.push("That is in the finished spray.");
   if (besideRates?.mostOnArea !== undefined) said.push(`At most ${formatRate<UseRate["basis"]>(besideRates.mostOnArea, "us")} of ground.`);
   if (besideRates?.mostSpotShareBasisPoints !== undefined) said.push(`Only on spots, at most ${shareWords(besideRates.mostSpotShareBasisPoints)} of a lawn.`);

@@ -115,7 +115,7 @@ export function readLabelUse(productName: string, use: LabelUseText) {
     serviceType: readWord(SERVICE_TYPES, use.serviceType.trim()),
     targets: readTargets(use.targets),
     grasses: readGrasses(use.grasses),
-    stated: readRates(use.rates),
+    rates: readRates(use.rates),
     carrier: readOnFile(use.carrier, withAuthority(readCarrier)),
     droplets: readOnFile(use.droplets, withAuthority(readDropletLimits)),
     leastDaysBetween: readOnFile(use.leastDaysBetween, withAuthority(readDaysBetween)),
@@ -129,11 +129,10 @@ export function readLabelUse(productName: string, use: LabelUseText) {
   const weather = readWeatherLimits(productName, use, authority);
   const aftercare = readAftercare(productName, use, authority);
   if (own.ok && weather.ok && aftercare.ok) {
-    const { stated, ...facts } = own.value;
+    const { rates: stated, ...facts } = own.value;
     return accept<LabelUse>({ ...facts, ...stated, weather: { productName, ...weather.value }, aftercare: aftercare.value });
   }
-  const { stated: ofRates, ...ofOthers } = complaintsOf(own);
-  const complaints: Readonly<Record<string, string>> = { ...ofOthers, ...(ofRates === undefined ? {} : { rates: ofRates }), ...complaintsOf(weather), ...complaintsOf(aftercare) };
+  const complaints: Readonly<Record<string, string>> = { ...complaintsOf(own), ...complaintsOf(weather), ...complaintsOf(aftercare) };
   return refuse(complaints);
 }
 

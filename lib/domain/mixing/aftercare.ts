@@ -1,4 +1,5 @@
 import { addDays, type CalendarDate, calendarDateIn } from "#domain/foundation/calendar-date";
+import { daysWords } from "#domain/foundation/days-words";
 import { type Finding, gravestFirst, hold } from "#domain/foundation/finding";
 import { accept, type Outcome } from "#domain/foundation/outcome";
 import { aftercareFactNames, type AftercareKind, unreadFacts } from "#domain/label/aftercare-constraint";
@@ -194,6 +195,5 @@ function secondLookOf({ secondLook, visit, timeZone }: AftercareQuestion): After
   if (secondLook === "none") return null;
   const visitDate = calendarDateIn(timeZone, visit.untilEpochMilliseconds);
   const date = addDays(visitDate, secondLook.daysAfter);
-  const after = secondLook.daysAfter === 1 ? "1 day" : `${secondLook.daysAfter} days`;
-  return { date, words: `Second look on ${dateWords(date)}, ${after} after, by ${secondLook.programName}.` };
+  return { date, words: `Second look on ${dateWords(date)}, ${daysWords(secondLook.daysAfter)} after, by ${secondLook.programName}.` };
 }

@@ -1,6 +1,6 @@
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { type Finding, hold } from "#domain/foundation/finding";
-import { type MostApplications } from "#domain/label/label-facts";
+import { citationOfUse, type MostApplications } from "#domain/label/label-facts";
 import { type CountedPeriod, inPeriodOf, periodsAround, periodWords } from "#domain/mixing/limit-period";
 import { type TicketLawn, type TicketTreatment } from "#domain/mixing/ticket-question";
 
@@ -26,7 +26,7 @@ function tooMany({ label, use, productId }: TicketTreatment, { count }: MostAppl
       what: `${label.productName} comes too often on ${lawn.name}.`,
       figure: `With this visit ${lawn.name} gets it ${String(times)} times in the ${periodWords(period)}; the label's most is ${String(count)}.`,
       toDo: "Leave it out of this visit, or take another product.",
-      citation: `label of ${label.productName}, ${use.useName}`,
+      citation: citationOfUse(label.productName, use.useName),
       about: [label.productName, lawn.name],
     }),
   ];

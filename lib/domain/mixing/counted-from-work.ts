@@ -15,7 +15,7 @@ export function countedFromWork({ endsAtEpochMilliseconds: end, reasons }: After
   if (end === null) return null;
   const own = products.filter(({ appliedIn }) => appliedIn === "this-visit");
   const found = reasons.flatMap((reason) =>
-    own.filter(({ label }) => label.productName === reason.productName).flatMap((applied) => countsOf(applied, reason).filter(({ endsAt }) => endsAt(timeZone) === end)),
+    own.filter(({ label }) => label.productName === reason.productName).flatMap((applied) => countsOf(applied, reason, timeZone).filter(({ endsAt }) => endsAt === end)),
   );
   return found[0]?.words ?? null;
 }
@@ -23,25 +23,25 @@ export function countedFromWork({ endsAtEpochMilliseconds: end, reasons }: After
 /** One time of a label that counts from the work. */
 interface CountedTime {
   readonly words: string;
-  readonly endsAt: (timeZone: string) => number | null;
+  readonly endsAt: number | null;
 }
 
-function countsOf({ label, application }: AppliedProduct, { kind, labelWords, source }: AftercareReason): readonly CountedTime[] {
+function countsOf({ label, application }: AppliedProduct, { kind, labelWords, source }: AftercareReason, timeZone: string): readonly CountedTime[] {
   const own = statedConstraint(label, kind).filter((constraint) => constraint.labelWords === labelWords && constraint.source === source);
   return own.flatMap((constraint: StatedConstraint): readonly CountedTime[] => {
     switch (constraint.kind) {
       case "people-and-pets":
       case "watering-not-before":
       case "mowing-after":
-        return constraint.untilLaterOf.flatMap((until) => after(until, application));
+        return constraint.untilLaterOf.flatMap((until) => after(until, application, timeZone));
       case "rain-that-spoils":
-        return after(constraint.within, application);
+        return after(constraint.within, application, timeZone);
       case "seeding-after":
-        return constraint.intervals.flatMap(({ until }) => after(until, application));
+        return constraint.intervals.flatMap(({ until }) => after(until, application, timeZone));
       case "watering-in":
-        return constraint.by === "not-stated" ? [] : due(constraint.by, application);
+        return constraint.by === "not-stated" ? [] : due(constraint.by, application, timeZone);
       case "posting-sign":
-        return signDown(constraint.mayComeDown, application);
+        return signDown(constraint.mayComeDown, application, timeZone);
       case "leaf-at-application":
       case "soil-at-application":
       case "mowing-before":
@@ -55,13 +55,13 @@ function movesWithWork(reach: Until | DueReach | MowingCount): reach is Exclude<
   return reach.anchor === "application-start" || reach.anchor === "application-end" || reach.anchor === "posting" || reach.anchor === "days";
 }
 
-function after(until: Until | MowingCount, application: ApplicationTimes): readonly CountedTime[] {
+function after(until: Until | MowingCount, application: ApplicationTimes, timeZone: string): readonly CountedTime[] {
   if (!movesWithWork(until)) return [];
-  return [{ words: reachInWords(until, "work"), endsAt: (timeZone) => notBefore(until, application, timeZone).atEpochMilliseconds }];
+  return [{ words: reachInWords(until, "work"), endsAt: notBefore(until, application, timeZone).atEpochMilliseconds }];
 }
 
-function due(by: DueReach, application: ApplicationTimes): readonly CountedTime[] {
-  const endsAt = (timeZone: string) => dueBy(by, application, timeZone);
+function due(by: DueReach, application: ApplicationTimes, timeZone: string): readonly CountedTime[] {
+  const endsAt = dueBy(by, application, timeZone);
   if (by.anchor === "at-once") return [{ words: reachInWords({ anchor: "application-end", durationMinutes: AT_ONCE_MINUTES }, "work"), endsAt }];
   if (!movesWithWork(by)) return [];
   // Days that do not say from when are due by the earlier of both.
@@ -69,10 +69,10 @@ function due(by: DueReach, application: ApplicationTimes): readonly CountedTime[
   return [{ words: reachInWords(said, "work"), endsAt }];
 }
 
-function signDown(down: StatedConstraint<"posting-sign">["mayComeDown"], application: ApplicationTimes): readonly CountedTime[] {
-  if (down.trigger === "days-after-completion") return after({ anchor: "days", from: "application-end", days: down.daysAfter }, application);
+function signDown(down: StatedConstraint<"posting-sign">["mayComeDown"], application: ApplicationTimes, timeZone: string): readonly CountedTime[] {
+  if (down.trigger === "days-after-completion") return after({ anchor: "days", from: "application-end", days: down.daysAfter }, application, timeZone);
   if (down.trigger !== "elapsed") return [];
   // A sign that does not stand yet is put up as the work begins, or right after it.
   const posted = [application.startsAtEpochMilliseconds, application.endsAtEpochMilliseconds];
-  return posted.flatMap((postedAtEpochMilliseconds) => after({ anchor: down.anchor, durationMinutes: down.durationMinutes }, { ...application, postedAtEpochMilliseconds }));
+  return posted.flatMap((postedAtEpochMilliseconds) => after({ anchor: down.anchor, durationMinutes: down.durationMinutes }, { ...application, postedAtEpochMilliseconds }, timeZone));
 }

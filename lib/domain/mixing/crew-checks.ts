@@ -3,8 +3,9 @@ import { type Finding, hold, note, takeCare } from "#domain/foundation/finding";
 import { canonicalAmountOf } from "#domain/quantities/exact-quantity";
 import { formatQuantitiesApart } from "#domain/quantities/format-quantity";
 import { formatRatesApart } from "#domain/quantities/format-rate";
-import { compareRates, scaleRate } from "#domain/quantities/rate";
+import { scaleRate } from "#domain/quantities/rate";
 import { compareRational, rational } from "#domain/quantities/rational";
+import { compareToLabel } from "#domain/label/label-rates";
 import { NOT_ON_FILE, type RulePack } from "#domain/rules/rule-pack";
 import { type ProductAmount } from "#domain/mixing/spray-mix";
 import { type TicketApplicator, type TicketSettings, type TicketSpreader, type TicketTreatment } from "#domain/mixing/ticket-question";
@@ -134,7 +135,7 @@ export function checkSetting(treatment: TicketTreatment, settings: TicketSetting
     toDo: "Weigh out what each lawn gets and set by trial, or calibrate at this rate.",
     about: [label.productName, gear.name],
   } as const;
-  const isAboveLabel = use.rates.basis === "product-mass-per-area" && compareRates(found, use.rates.high) > 0;
+  const isAboveLabel = compareToLabel(found, use.rates, "high") === 1;
   return [...doubts, isAboveLabel ? takeCare(words) : note(words)];
 }
 

@@ -3,14 +3,11 @@ import { densityFactor } from "#domain/equipment/spray-density";
 import { SPRAYER_TOLERANCE } from "#domain/equipment/target-rate";
 import { type Finding, takeCare } from "#domain/foundation/finding";
 import { knownDensity } from "#domain/label/label-facts";
-import { type Density, densityFromSpecificGravity, densityIn } from "#domain/quantities/density";
+import { type Density, densityIn, WATER } from "#domain/quantities/density";
 import { formatRatesApart } from "#domain/quantities/format-rate";
 import { scaleRate } from "#domain/quantities/rate";
 import { addRational, compareRational, divideRational, multiplyRational, ONE, type Rational, reduce, subtractRational, toDecimalString, ZERO } from "#domain/quantities/rational";
 import { type SprayMix, type SprayTreatment } from "#domain/mixing/spray-mix";
-
-/** Water at 1 kg/L, as the tables of density factors take it. */
-const WATER = densityFromSpecificGravity("1");
 
 function ratioOf({ mass, volume }: Density): Rational {
   return { numerator: mass, denominator: volume };

@@ -6,7 +6,8 @@ import { type Quantity, sum } from "#domain/quantities/quantity";
 import { compareRates, type Rate, rateFrom, times } from "#domain/quantities/rate";
 import { divideRational, rational, roundToWhole } from "#domain/quantities/rational";
 import { roundToGraduation } from "#domain/quantities/rounding";
-import { type AreaRates, type ProductRate, type UseRate } from "#domain/label/label-facts";
+import { type AreaRates, citationOfUse, type ProductRate, type UseRate } from "#domain/label/label-facts";
+import { compareToLabel } from "#domain/label/label-rates";
 import { statedOf } from "#domain/mixing/stated-rate";
 import { type TicketSettings, type TicketSpreader, type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { type TreatedLawn } from "#domain/mixing/treated-area";
@@ -120,10 +121,10 @@ export function highestOf({ rate, use: { rates } }: Pick<TicketTreatment, "rate"
 /** Says so where the marks of a tool bring a plan within the label's range below its lowest rate. */
 export function roundedBelowLowest(treatment: TicketTreatment, became: UseRate, where: string): readonly Finding[] {
   const { label } = treatment;
-  const { rate, rates: { low } } = statedOf(treatment);
-  if (low.basis !== rate.basis || low.basis !== became.basis) return [];
-  if (compareRates<UseRate["basis"]>(rate, low) < 0 || compareRates<UseRate["basis"]>(became, low) >= 0) return [];
-  const [below, lowest] = formatRatesApart<UseRate["basis"]>(became, low, "us");
+  const { rate, rates } = statedOf(treatment);
+  const planned = compareToLabel(rate, rates, "low");
+  if (planned === undefined || planned < 0 || compareToLabel(became, rates, "low") !== -1) return [];
+  const [below, lowest] = formatRatesApart<UseRate["basis"]>(became, rates.low, "us");
   return [
     takeCare({
       rule: "rounded-below-lowest",
@@ -131,7 +132,7 @@ export function roundedBelowLowest(treatment: TicketTreatment, became: UseRate, 
       what: `Measured to a mark, ${label.productName} for ${where} comes below the label's lowest rate.`,
       figure: `It becomes ${below}; the label's lowest is ${lowest}.`,
       toDo: "Measure it with a finer tool, or plan a little more.",
-      citation: `label of ${label.productName}, ${treatment.use.useName}`,
+      citation: citationOfUse(label.productName, treatment.use.useName),
       about: [label.productName, where],
     }),
   ];

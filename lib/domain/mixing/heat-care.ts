@@ -5,7 +5,9 @@ import { nutrientRatesOf } from "#domain/mixing/delivered";
 import { type TicketQuestion, type TicketSettings, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { formatRate } from "#domain/quantities/format-rate";
 import { compareRates, type Rate, rateOf } from "#domain/quantities/rate";
+import { compareRational, ONE } from "#domain/quantities/rational";
 import { type GrassSeason, seasonOf } from "#domain/turf/grass";
+import { slowShareOfNitrogen } from "#domain/turf/nutrients";
 import { type ForecastHighs } from "#domain/weather/forecast-high";
 
 const inPounds = (pounds: string) => rateOf("nutrient-mass-per-area", pounds, "lb per 1,000 sq ft");
@@ -48,9 +50,8 @@ function burningOf({ label, rate }: TicketTreatment): Burning | undefined {
 function hasQuickNitrogen({ grade, release }: Extract<LabelFacts["analysis"], object>): boolean {
   if (grade.nitrogenPercent.numerator === 0n) return false;
   if (release.kind === "not-stated") return true;
-  const slow = release.percent;
-  const whole = release.kind === "slow-percent-of-nitrogen" ? { numerator: 100n, denominator: 1n } : grade.nitrogenPercent;
-  return slow.numerator * whole.denominator < whole.numerator * slow.denominator;
+  const slow = slowShareOfNitrogen(grade, release);
+  return slow.ok && compareRational(slow.value, ONE) < 0;
 }
 
 /** A treatment that can burn, on turf of one season, with the high from which on it wants care. */

@@ -1,8 +1,9 @@
 import { daysBetween } from "#domain/foundation/calendar-date";
+import { daysWords } from "#domain/foundation/days-words";
 import { type Finding, hold } from "#domain/foundation/finding";
 import { listWords } from "#domain/foundation/list-words";
 import { isNamedIn } from "#domain/label/ingredient-name";
-import { type KeptApart, type LabelFacts } from "#domain/label/label-facts";
+import { citationOfUse, type KeptApart, type LabelFacts } from "#domain/label/label-facts";
 import { notReadOnLabel } from "#domain/label/not-read";
 import { tanksOf } from "#domain/mixing/spray-mix";
 import { isSprayed, type PastApplication, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
@@ -90,7 +91,7 @@ function unreadOnOneDay(treatment: TicketTreatment, others: readonly TicketTreat
 }
 
 function words({ label, use }: TicketTreatment) {
-  return { source: "label", citation: `label of ${label.productName}, ${use.useName}` } as const;
+  return { source: "label", citation: citationOfUse(label.productName, use.useName) } as const;
 }
 
 /** Whether the label means another product can't be said, because what is in the other is not on file. */
@@ -146,25 +147,21 @@ function onOneGround(treatment: TicketTreatment, lawn: TicketLawn, question: Tic
   return apart.flatMap(({ from, days }): readonly Finding[] => {
     const near = othersOn(from, treatment, lawn, question).filter((other) => other.days < days);
     const untold = near.filter(({ meant }) => meant === "undecided").map(({ name }) => name);
-    const open = [...new Set(untold)].map((name) => undecided(treatment, name, from, ` by ${daysInWords(days)}`));
+    const open = [...new Set(untold)].map((name) => undecided(treatment, name, from, ` by ${daysWords(days)}`));
     const [nearest, ...rest] = near.filter(({ meant }) => meant === "yes");
     if (nearest === undefined) return open;
     return [tooNear(treatment, lawn, rest.reduce((least, one) => (one.days < least.days ? one : least), nearest), { from, days }), ...open];
   });
 }
 
-function daysInWords(days: number): string {
-  return days === 1 ? "1 day" : `${String(days)} days`;
-}
-
 function tooNear(treatment: TicketTreatment, lawn: TicketLawn, other: Near, { from, days }: { readonly from: string; readonly days: number }): Finding {
   const { productName } = treatment.label;
-  const between = other.days === 0 ? "Both go down on one day" : `${daysInWords(other.days)} ${other.days === 1 ? "lies" : "lie"} between them`;
+  const between = other.days === 0 ? "Both go down on one day" : `${daysWords(other.days)} ${other.days === 1 ? "lies" : "lie"} between them`;
   return hold("nobody", {
     ...words(treatment),
     rule: other.days === 0 ? "not-on-one-day" : "too-near-another-product",
     what: `${productName} comes too near ${other.name} on ${lawn.name}.`,
-    figure: `${between}; the label keeps it apart from ${from} by ${daysInWords(days)}.`,
+    figure: `${between}; the label keeps it apart from ${from} by ${daysWords(days)}.`,
     toDo: "Split the visit, or move it.",
     about: [productName, lawn.name],
   });

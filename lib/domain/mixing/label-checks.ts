@@ -4,6 +4,7 @@ import { type Finding, hold, note, takeCare } from "#domain/foundation/finding";
 import { formatRate, formatRatesApart } from "#domain/quantities/format-rate";
 import { compareRates, type Rate, type RateBasis } from "#domain/quantities/rate";
 import { shareWords } from "#domain/quantities/share";
+import { citationOfUse } from "#domain/label/label-facts";
 import { compareToLabel } from "#domain/label/label-rates";
 import { notReadOnLabel } from "#domain/label/not-read";
 import { checkApplicationCount } from "#domain/mixing/application-count";
@@ -11,7 +12,7 @@ import { checkSeason } from "#domain/mixing/season-limits";
 import { statedOf } from "#domain/mixing/stated-rate";
 import { isSprayed, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 
-const fromLabel = (treatment: TicketTreatment) => `label of ${treatment.label.productName}, ${treatment.use.useName}`;
+const fromLabel = (treatment: TicketTreatment) => citationOfUse(treatment.label.productName, treatment.use.useName);
 
 function words(treatment: TicketTreatment, rule: string, what: string, more: { figure?: string; toDo?: string; about?: readonly string[] } = {}) {
   const { about = [], ...rest } = more;

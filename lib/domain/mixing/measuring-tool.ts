@@ -1,15 +1,16 @@
-import { isSprayer } from "#domain/equipment/equipment-kind";
+import { distanceFrom, isMoreThanPercent } from "#domain/equipment/repeats";
 import { groupedBy } from "#domain/foundation/grouping";
-import { type ProductRate } from "#domain/label/label-facts";
-import { canonicalAmountOf, type ExactQuantity, type Measure, multiplyExact } from "#domain/quantities/exact-quantity";
+import { compareToLabel } from "#domain/label/label-rates";
+import { canonicalAmountOf, type Measure, multiplyExact } from "#domain/quantities/exact-quantity";
 import { type Quantity, sum } from "#domain/quantities/quantity";
-import { compareRates, type Rate, times } from "#domain/quantities/rate";
-import { compareRational, divideRational, multiplyRational, rational, roundToWhole, subtractRational } from "#domain/quantities/rational";
+import { times } from "#domain/quantities/rate";
+import { compareRational, divideRational, rational, roundToWhole } from "#domain/quantities/rational";
 import { highestOf, measureOut } from "#domain/mixing/granular-mix";
-import { type TicketSpreader, type TicketSprayer, type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
+import { rateTimes } from "#domain/mixing/spray-mix";
+import { isSprayGear, type TicketSpreader, type TicketSprayer, type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
 
-/** How far from its plan the marks of a tool may bring an amount before a finer tool is taken. A house rule. */
-const NEAR_ENOUGH = rational(2n, 100n);
+/** How many percent from its plan the marks of a tool may bring an amount before a finer tool is taken. A house rule. */
+const NEAR_ENOUGH = rational(2n);
 
 type Planned = Pick<TicketTreatment, "rate" | "use">;
 
@@ -18,8 +19,8 @@ type Planned = Pick<TicketTreatment, "rate" | "use">;
  * where its loads are of one size. The whole of the lawns: what is kept clear of them is not known before the mix is worked out.
  */
 export function groundsMeasured(gear: TicketSprayer | TicketSpreader, areas: readonly Quantity<"area">[]): readonly Measure<"area">[] {
-  if (!isSprayer(gear.kind)) return areas;
-  const { carrier, capacity } = gear as TicketSprayer;
+  if (!isSprayGear(gear)) return areas;
+  const { carrier, capacity } = gear;
   const whole = sum("area", areas);
   const loads = capacity.amount === 0n ? 0n : roundToWhole(divideRational(canonicalAmountOf(times(carrier.rate, whole)), canonicalAmountOf(capacity)), "up");
   return whole.amount === 0n ? [] : [loads <= 1n ? whole : multiplyExact(whole, rational(1n, loads))];
@@ -52,19 +53,13 @@ function coarsestFirst(one: TicketTool, other: TicketTool): number {
 }
 
 function keepsThePlan(tool: TicketTool, planned: Planned, ground: Measure<"area">): boolean {
-  const { rate, use } = planned;
-  const wanted = onGround(rate, ground);
+  const { rate, use: { rates } } = planned;
+  const wanted = rateTimes(rate, ground);
   if (canonicalAmountOf(wanted).numerator === 0n) return true;
-  const { amount, marks } = measureOut<"mass" | "volume">(wanted, onGround(highestOf(planned), ground), tool);
+  const { amount, marks } = measureOut<"mass" | "volume">(wanted, rateTimes(highestOf(planned), ground), tool);
   if (marks === null) return false;
-  const apart = subtractRational(canonicalAmountOf(amount), canonicalAmountOf(wanted));
-  const distance = apart.numerator < 0n ? { ...apart, numerator: -apart.numerator } : apart;
-  if (compareRational(distance, multiplyRational(canonicalAmountOf(wanted), NEAR_ENOUGH)) > 0) return false;
-  const low: ProductRate = use.rates.low;
-  const isAboveLow = low.basis === rate.basis && compareRates<ProductRate["basis"]>(rate, low) >= 0;
-  return !isAboveLow || compareRational(canonicalAmountOf(amount), canonicalAmountOf(onGround(low, ground))) >= 0;
-}
-
-function onGround(rate: ProductRate | Rate<ProductRate["basis"]>, ground: Measure<"area">): ExactQuantity<"mass"> | ExactQuantity<"volume"> {
-  return rate.basis === "product-mass-per-area" ? times(rate as Rate<"product-mass-per-area">, ground) : times(rate as Rate<"product-volume-per-area">, ground);
+  if (isMoreThanPercent(distanceFrom(canonicalAmountOf(wanted), canonicalAmountOf(amount)), NEAR_ENOUGH)) return false;
+  const toLow = compareToLabel(rate, rates, "low");
+  const isBelowLow = toLow === undefined || toLow < 0;
+  return isBelowLow || compareRational(canonicalAmountOf(amount), canonicalAmountOf(rateTimes(rates.low, ground))) >= 0;
 }

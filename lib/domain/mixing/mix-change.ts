@@ -1,11 +1,11 @@
 import { capitalized } from "#domain/foundation/capitalized";
 import { type Finding, hold, takeCare } from "#domain/foundation/finding";
 import { listWords } from "#domain/foundation/list-words";
-import { type LabelFacts, type ProductRate } from "#domain/label/label-facts";
+import { type LabelFacts, type SprayRate } from "#domain/label/label-facts";
+import { compareToLabel } from "#domain/label/label-rates";
 import { canonicalAmountOf } from "#domain/quantities/exact-quantity";
-import { compareRates } from "#domain/quantities/rate";
 import { compareRational, rational, subtractRational } from "#domain/quantities/rational";
-import { amountIn, type FillStop, type SprayConcentration } from "#domain/mixing/tank-fill";
+import { amountIn, type FillStop } from "#domain/mixing/tank-fill";
 import { rateOnGround } from "#domain/mixing/stated-rate";
 import { type FilledMix, type HeldMix, type TreatedStop } from "#domain/mixing/tank-plan-question";
 import { type RunOfMix } from "#domain/mixing/tank-runs";
@@ -20,7 +20,7 @@ export interface MixInTank {
     readonly productId: string;
     readonly productName: string;
     readonly label: LabelFacts | "unknown";
-    readonly concentration: SprayConcentration;
+    readonly concentration: SprayRate;
   }[];
 }
 
@@ -122,12 +122,8 @@ export function whyUnwanted(label: LabelFacts | "unknown", grasses: readonly Gra
 
 function isWithinLabel({ productId, concentration }: MixInTank["products"][number], { treatments, gear }: NextMix): boolean {
   const treatment = treatments.find((one) => one.productId === productId);
-  return treatment !== undefined && isAtMost(rateOnGround(concentration, gear.carrier.rate), treatment);
-}
-
-function isAtMost(rate: ProductRate, { use }: TicketTreatment): boolean {
-  const high: ProductRate = use.rates.high;
-  return high.basis === rate.basis && compareRates<ProductRate["basis"]>(rate, high) <= 0;
+  const toHigh = treatment === undefined ? undefined : compareToLabel(rateOnGround(concentration, gear.carrier.rate), treatment.use.rates, "high");
+  return toHigh !== undefined && toHigh <= 0;
 }
 
 /**

@@ -4,7 +4,7 @@ import { activeIngredientRate, type Concentration } from "#domain/quantities/act
 import { formatRatesApart } from "#domain/quantities/format-rate";
 import { addRates, compareRates, type Rate, rateFromAmounts } from "#domain/quantities/rate";
 import { countsToward } from "#domain/label/ingredient-name";
-import { knownDensity, type SeasonLimit } from "#domain/label/label-facts";
+import { citationOfUse, knownDensity, type SeasonLimit } from "#domain/label/label-facts";
 import { type CountedPeriod, inPeriodOf, periodsAround, periodsMeantBy, periodWords, withinAYearOf } from "#domain/mixing/limit-period";
 import { type PastIngredient, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 
@@ -100,7 +100,7 @@ function limitsOnLawns({ use: { seasonLimits } }: TicketTreatment, lawns: readon
 }
 
 function words({ label, use }: TicketTreatment, lawn: TicketLawn) {
-  return { source: "label", citation: `label of ${label.productName}, ${use.useName}`, about: [label.productName, lawn.name] } as const;
+  return { source: "label", citation: citationOfUse(label.productName, use.useName), about: [label.productName, lawn.name] } as const;
 }
 
 /** A label that limits an ingredient which its own entry does not have names it otherwise there, and nothing can be counted. */

@@ -1,5 +1,6 @@
 import { type CalendarDate, calendarDateIn, daysBetween } from "#domain/foundation/calendar-date";
 import { type Finding, hold, takeCare } from "#domain/foundation/finding";
+import { listWords } from "#domain/foundation/list-words";
 import { type Reach, type SeedingMethod, type StatedConstraint } from "#domain/label/aftercare-constraint";
 import { mowedTimes, type MowingCount, SURELY_MOWED_AFTER_DAYS } from "#domain/label/mowing-count";
 import { type AftercareEnd, latestEnd, notBefore, reachesBackTo } from "#domain/mixing/aftercare-instants";
@@ -7,20 +8,17 @@ import { type MayNot, reasonFor } from "#domain/mixing/aftercare-step";
 import { type AppliedProduct, appliedName, constraintsOf, weakestAuthority } from "#domain/mixing/applied-product";
 import { dayIn } from "#domain/mixing/clock-periods";
 import { dateWords, localWords } from "#domain/mixing/local-words";
+import { SOWING_METHODS, type SownSeed } from "#domain/properties/lawn-seeding";
 
 /** Seed on the zone: of its history or of its plan. */
-export interface ZoneSeeding {
-  readonly date: CalendarDate;
-  /** How the seed goes in. Where nobody has said, the longest of a label's intervals counts. */
-  readonly method: SeedingMethod | "unknown";
-  readonly standing: "done" | "planned";
+export interface ZoneSeeding extends Pick<SownSeed, "date" | "method" | "standing"> {
   /** Which lawns it is on, where a question is of several; left out where there is one only. */
   readonly lawnNames?: readonly string[];
 }
 
 /** " of Front and Side", or nothing where there is one lawn only. */
 function ofLawns({ lawnNames }: ZoneSeeding): string {
-  return lawnNames === undefined ? "" : ` of ${lawnNames.join(" and ")}`;
+  return lawnNames === undefined ? "" : ` of ${listWords(lawnNames)}`;
 }
 
 /** "the planned seeding of Front on April 3": one that was planned may have been done, so it counts until somebody says. */
@@ -32,7 +30,7 @@ function theSeeding(seeding: ZoneSeeding): string {
 
 /** "Front and Side were seeded", or that they were to be. */
 function wasSeeded({ standing, lawnNames = ["The lawn"] }: ZoneSeeding): string {
-  return `${lawnNames.join(" and ")} ${lawnNames.length === 1 ? "was" : "were"} ${standing === "planned" ? "to be seeded" : "seeded"}`;
+  return `${listWords(lawnNames)} ${lawnNames.length === 1 ? "was" : "were"} ${standing === "planned" ? "to be seeded" : "seeded"}`;
 }
 
 /** When an interval ends. Mowings end at no instant: they are waited for, as a state of the lawn is. */
@@ -72,7 +70,7 @@ export function seedingFindings(
   return [...after, ...before];
 }
 
-const METHODS: readonly SeedingMethod[] = ["broadcast", "slit"];
+const METHODS: readonly SeedingMethod[] = SOWING_METHODS.filter((method) => method !== "unknown");
 
 function seedAfterProduct(
   applied: AppliedProduct,

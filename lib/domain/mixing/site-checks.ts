@@ -1,7 +1,7 @@
 import { type Finding, hold, note, takeCare } from "#domain/foundation/finding";
 import { ended } from "#domain/foundation/full-stop";
 import { listWords } from "#domain/foundation/list-words";
-import { type LabelFacts, type LabelUse } from "#domain/label/label-facts";
+import { citationOfUse, type LabelFacts, type LabelUse } from "#domain/label/label-facts";
 import { notReadOnLabel } from "#domain/label/not-read";
 import { DEFAULT_SPRAY_WEATHER_SETTINGS, stated, type WeatherLimits } from "#domain/weather/spray-limits";
 import { isSprayed, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
@@ -61,7 +61,7 @@ function weatherOfDay(treatment: TicketTreatment): readonly Finding[] {
       what: `Look at wind and rain at the site before ${label.productName} goes down.`,
       figure: `It wants ${listWords(words)}.`,
       toDo: "Write down what the instrument shows; a station's reading is none of the site.",
-      citation: isLabel ? `label of ${label.productName}, ${use.useName}` : DEFAULT_SPRAY_WEATHER_SETTINGS.highestWind.source,
+      citation: isLabel ? citationOfUse(label.productName, use.useName) : DEFAULT_SPRAY_WEATHER_SETTINGS.highestWind.source,
       about: [label.productName],
     }),
   ];
@@ -83,7 +83,7 @@ export const OF_FLOWERS: ReadonlySet<string> = new Set(["in-bloom", "bloom-not-l
 export function checkBloom({ label, use }: { readonly label: LabelFacts; readonly use: Pick<LabelUse, "bloomAndBees" | "useName"> }, lawns: readonly LawnInBloom[]): readonly Finding[] {
   const { bloomAndBees } = use;
   if (bloomAndBees === "none") return [];
-  const words = { source: "label", citation: `label of ${label.productName}, ${use.useName}` } as const;
+  const words = { source: "label", citation: citationOfUse(label.productName, use.useName) } as const;
   if (bloomAndBees === "unknown") {
     if (label.epaRegistrationNumber === "none") return [];
     return [notReadOnLabel("bloom-and-bees-not-read", label.productName, "what it says about bees and flowers", { citation: words.citation })];

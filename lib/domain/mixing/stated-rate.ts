@@ -1,8 +1,7 @@
 import { areOverArea, type AreaRates, isOverArea, type LabelRates, type LabelUse, type ProductRate, type SprayRate, type UseRate } from "#domain/label/label-facts";
-import { isSprayer } from "#domain/equipment/equipment-kind";
 import { type Quantity } from "#domain/quantities/quantity";
 import { compareRates, type Rate, rateFrom, rateFromAmounts, type RateBasis } from "#domain/quantities/rate";
-import { type TicketSprayer, type TicketSpreader, type TicketTreatment } from "#domain/mixing/ticket-question";
+import { isSprayGear, type TicketSprayer, type TicketSpreader, type TicketTreatment } from "#domain/mixing/ticket-question";
 
 /** What a strength of the finished spray comes to on the ground at what the sprayer puts out, exactly. */
 export function rateOnGround({ basis, ...rate }: SprayRate, carrier: Rate<"carrier-volume-per-area">): ProductRate {
@@ -35,17 +34,13 @@ export function plannedStrength({ asStated }: Pick<TicketTreatment, "asStated">)
 export function ticketRate(rate: UseRate, use: LabelUse, gear: TicketSprayer | TicketSpreader): Pick<TicketTreatment, "rate" | "use" | "asStated"> | undefined {
   const { rates } = use;
   if (isOverArea(rate) && areOverArea(rates)) return { rate, use: { ...use, rates } };
-  if (!isSprayed(gear)) return undefined;
+  if (!isSprayGear(gear)) return undefined;
   const carrier = gear.carrier.rate;
   return {
     rate: isOverArea(rate) ? rate : rateOnGround(rate, carrier),
     use: { ...use, rates: areOverArea(rates) ? rates : ratesOnGround(rates.low, rates.high, use, carrier) },
     asStated: { rate, rates },
   };
-}
-
-function isSprayed(gear: TicketSprayer | TicketSpreader): gear is TicketSprayer {
-  return isSprayer(gear.kind);
 }
 
 function ratesOnGround(low: SprayRate, high: SprayRate, { besideRates }: LabelUse, carrier: Rate<"carrier-volume-per-area">): AreaRates {

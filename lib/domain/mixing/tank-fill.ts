@@ -14,8 +14,6 @@ import { mixingSteps } from "#domain/mixing/mixing-steps";
 import { type ProductAmount, sprayForGround, type SprayMix, waterBeside } from "#domain/mixing/spray-mix";
 import { type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
 
-export type SprayConcentration = SprayRate;
-
 /** One visit that a fill is meant to serve, as its mix ticket has it. */
 export interface FillStop {
   readonly visitId: string;
@@ -29,9 +27,9 @@ export interface ProductOfFill {
   readonly productId: string;
   readonly productName: string;
   readonly formulation: LabelFacts["formulation"];
-  readonly concentration: SprayConcentration;
+  readonly concentration: SprayRate;
   /** The strongest that rounding may make it: what the highest rate that is left open makes at what the sprayer puts out. */
-  readonly strongest: SprayConcentration;
+  readonly strongest: SprayRate;
 }
 
 /** What goes into the tank for a list of visits that share their rates. */
@@ -64,7 +62,7 @@ export function visitsThatShare(stops: readonly FillStop[]): readonly (readonly 
 }
 
 /** The product in so much finished spray, exactly. */
-export function amountIn(concentration: SprayConcentration, finished: Measure<"volume">): ExactQuantity<"mass"> | ExactQuantity<"volume"> {
+export function amountIn(concentration: SprayRate, finished: Measure<"volume">): ExactQuantity<"mass"> | ExactQuantity<"volume"> {
   return concentration.basis === "product-mass-per-spray-volume" ? times(concentration, finished) : times(concentration, finished);
 }
 
@@ -111,7 +109,7 @@ export function productsOfAll(stops: readonly FillStop[]): readonly ProductOfFil
   });
 }
 
-function isWeaker(one: SprayConcentration, other: SprayConcentration): boolean {
+function isWeaker(one: SprayRate, other: SprayRate): boolean {
   return one.amount * other.per < other.amount * one.per;
 }
 

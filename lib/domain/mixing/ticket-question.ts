@@ -180,9 +180,14 @@ export interface TicketQuestion {
   readonly settings: TicketSettings;
 }
 
+/** True for gear that sprays. */
+export function isSprayGear(gear: TicketSprayer | TicketSpreader): gear is TicketSprayer {
+  return isSprayer(gear.kind);
+}
+
 /** True for a treatment that is sprayed. */
 export function isSprayed(treatment: TicketTreatment): treatment is TicketTreatment & { readonly gear: TicketSprayer } {
-  return isSprayer(treatment.gear.kind);
+  return isSprayGear(treatment.gear);
 }
 
 /** True for a treatment that is spread. */

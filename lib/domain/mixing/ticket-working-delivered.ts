@@ -9,6 +9,7 @@ import { nutrientsInProduct, type NutrientMasses, per1000SqFt } from "#domain/mi
 import { amountsOn, type DeliveredLawn, type MixTicket } from "#domain/mixing/mix-ticket";
 import { type ProductAmount } from "#domain/mixing/spray-mix";
 import { type TicketQuestion } from "#domain/mixing/ticket-question";
+import { groundsOfLawn } from "#domain/mixing/treated-area";
 import { figure, inUnit, sumLine, THOUSAND_SQ_FT } from "#domain/mixing/ticket-working-words";
 
 /** The nutrients that a page shows, in its order. */
@@ -33,10 +34,9 @@ export interface NutrientWorking {
   readonly working: Working;
 }
 
-/** The largest area of a lawn over the mixes: what its nutrients are spread over; of spot work the lawn that it is a share of, as the ledger counts it. */
-export function spreadOver({ mixes }: MixTicket, zoneId: string): Quantity<"area"> {
-  const areas = mixes.flatMap((mix) => mix.lawns.filter((lawn) => lawn.zoneId === zoneId).map(({ treatedArea, spot }) => spot?.treatable ?? treatedArea));
-  return areas.reduce((most, area) => (area.amount > most.amount ? area : most), of("sq ft", 0n));
+/** The largest area of a lawn over the mixes: what its nutrients are spread over. */
+function spreadOver({ mixes }: MixTicket, zoneId: string): Quantity<"area"> {
+  return groundsOfLawn(mixes, zoneId).reduce((most, area) => (area.amount > most.amount ? area : most), of("sq ft", 0n));
 }
 
 /** True for a lawn that gets any nutrient that is counted. */

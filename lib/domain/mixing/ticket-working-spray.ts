@@ -1,15 +1,14 @@
 import { type Working } from "#domain/foundation/working";
 import { type Measure } from "#domain/quantities/exact-quantity";
 import { formatQuantity } from "#domain/quantities/format-quantity";
-import { areOverArea } from "#domain/label/label-facts";
+import { areOverArea, type SprayRate } from "#domain/label/label-facts";
 import { formatFigure } from "#domain/quantities/format-number";
 import { formatRate } from "#domain/quantities/format-rate";
 import { of, sum } from "#domain/quantities/quantity";
-import { percentByVolumeOf, type Rate, times } from "#domain/quantities/rate";
+import { percentByVolumeOf, times } from "#domain/quantities/rate";
 import { type MixTicket } from "#domain/mixing/mix-ticket";
 import { type SprayedLawn, type SprayedProduct, type SprayMix, type SprayTreatment } from "#domain/mixing/spray-mix";
 import { plannedStrength } from "#domain/mixing/stated-rate";
-import { amountIn } from "#domain/mixing/tank-fill";
 import { isSprayed, type TicketQuestion } from "#domain/mixing/ticket-question";
 import { placeOf, treatedAreaWorking } from "#domain/mixing/ticket-working-area";
 import { finishedWorking, loadWorking, type SprayAsked } from "#domain/mixing/ticket-working-load";
@@ -80,10 +79,6 @@ function carrierWorking({ carrier, gearName }: SprayMix): Working {
   };
 }
 
-function spokenConcentration(rate: Rate<"product-mass-per-spray-volume"> | Rate<"product-volume-per-spray-volume">): string {
-  return rate.basis === "product-mass-per-spray-volume" ? formatRate(rate, "us") : formatRate(rate, "us");
-}
-
 const GALLON = of("gal", 1n);
 
 /** The strength of what is planned by the gallon of finished spray: as it was stated, whatever ground it covers. */
@@ -96,7 +91,7 @@ function strengthWorking(product: SprayedProduct, { rateText, asStated }: SprayT
     formula: "product in a gallon = the strength that is planned; the ground does not change it",
     inputs: [{ name: "Strength", figure: percent === undefined ? `${inGallon} per gal` : `${percent} of the finished spray`, from: `planned at ${rateText}` }],
     steps: percent === undefined ? [] : [`${inUnit(GALLON, "fl oz")} × ${percent} = ${inGallon}`],
-    result: spokenConcentration(concentration),
+    result: formatRate<SprayRate["basis"]>(concentration, "us"),
     source: asStated === undefined || areOverArea(asStated.rates) ? "the plan" : `the label of ${productName}, which states it in the finished spray`,
   };
 }
@@ -117,8 +112,8 @@ function concentrationWorking({ mix, treatments }: SprayAsked, product: SprayedP
       ...rates.map(({ rate, rateText }) => ({ name: "Rate", figure: `${perThousand(rate, unit)} per 1,000 sq ft`, from: `planned at ${rateText}` })),
       { name: "Finished spray", figure: `${puts} per 1,000 sq ft`, from: mix.carrier.words },
     ],
-    steps: rates.map(({ rate }) => `${perThousand(rate, unit)} ÷ ${puts} = ${inUnit(amountIn(concentration, GALLON), unit)} per gal`),
-    result: spokenConcentration(concentration),
+    steps: rates.map(({ rate }) => `${perThousand(rate, unit)} ÷ ${puts} = ${perGallon(concentration)} per gal`),
+    result: formatRate<SprayRate["basis"]>(concentration, "us"),
     source: "Oklahoma State University, “Sprayer Calibration”: the label’s rate goes into the volume that covers its area",
   };
 }

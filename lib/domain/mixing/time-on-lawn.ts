@@ -1,6 +1,6 @@
 import { averageOf } from "#domain/equipment/repeats";
-import { readAmount, readMinutes, readSpeed, type TypedSpreaderPace } from "#domain/equipment/typed-test";
-import { measurePace, minutesFromSeconds } from "#domain/equipment/pace";
+import { readAmount, readMinutes, readSpeed, SECONDS_PER_MINUTE, type TypedSpreaderPace } from "#domain/equipment/typed-test";
+import { measurePace, minutesFromSeconds, type Pace } from "#domain/equipment/pace";
 import { type SprayerTest } from "#domain/equipment/sprayer-calibration";
 import { invariant } from "#domain/foundation/invariant";
 import { canonicalAmountOf, exactly, fromExactAmount, type Measure, measureInUnit } from "#domain/quantities/exact-quantity";
@@ -18,6 +18,9 @@ export type LawnPace =
   | (PaceBasis & { readonly kind: "swath-and-speed"; readonly swath: Measure<"length">; readonly distancePerMinute: Measure<"length"> })
   | { readonly kind: "not-on-file" };
 
+/** Nobody has timed it. */
+export const NO_PACE: LawnPace = { kind: "not-on-file" };
+
 /** The same pace as one that nobody has timed. */
 export function asNominal(pace: LawnPace): LawnPace {
   return pace.kind === "not-on-file" ? pace : { ...pace, basis: "nominal" };
@@ -28,20 +31,20 @@ export function asNominal(pace: LawnPace): LawnPace {
  * drive with the swath that is on file for it. A measured area that only says what it took has none.
  */
 export function paceOfTest(test: SprayerTest, swathOnFile: Quantity<"length"> | null): LawnPace {
-  if (test.method === "small-area") return { kind: "not-on-file" };
+  if (test.method === "small-area") return NO_PACE;
   if (test.method === "gun") {
     const minutesPerArea = test.coverings.map(({ area, seconds }) => divideRational(minutesFromSeconds(seconds), canonicalAmountOf(area)));
-    if (minutesPerArea.length === 0) return { kind: "not-on-file" };
+    if (minutesPerArea.length === 0) return NO_PACE;
     const { numerator, denominator } = averageOf(minutesPerArea);
     return { kind: "timed-ground", groundPerMinute: fromExactAmount("area", { numerator: denominator, denominator: numerator }) };
   }
-  const swath = test.method === "backpack" ? test.swath : swathOnFile;
-  const pace = measurePace(test.pace);
-  return swath === null || !pace.ok ? { kind: "not-on-file" } : { kind: "swath-and-speed", swath, distancePerMinute: pace.value.distancePerMinute };
+  return paceOver(test.method === "backpack" ? test.swath : swathOnFile, test.pace);
 }
 
-/** Nobody has timed it. */
-export const NO_PACE: LawnPace = { kind: "not-on-file" };
+function paceOver(swath: Measure<"length"> | null, pace: Pace): LawnPace {
+  const measured = measurePace(pace);
+  return swath === null || !measured.ok ? NO_PACE : { kind: "swath-and-speed", swath, distancePerMinute: measured.value.distancePerMinute };
+}
 
 /**
  * The pace in a spreader's calibration: the minutes that 1,000 sq ft take with all their steps, or a speed with the swath
@@ -55,13 +58,9 @@ export function paceOfSpreader({ swath = "", speedMph = "", minutesPerThousand =
     return { kind: "timed-ground", groundPerMinute: exactly("sq ft", { numerator: 1000n * denominator, denominator: numerator }) };
   }
   const width = swath === "" ? undefined : readAmount("swath", swath, "length");
-  const over = width?.ok === true ? width.value : swathOnFile;
   const speed = readSpeed("speedMph", speedMph);
-  const pace = speed.ok ? measurePace({ kind: "speed", milesPerHour: speed.value }) : undefined;
-  return over === null || pace?.ok !== true ? NO_PACE : { kind: "swath-and-speed", swath: over, distancePerMinute: pace.value.distancePerMinute };
+  return speed.ok ? paceOver(width?.ok === true ? width.value : swathOnFile, { kind: "speed", milesPerHour: speed.value }) : NO_PACE;
 }
-
-const SECONDS_PER_MINUTE = 60;
 
 /** What a turn at the end of a lane takes. Common practice, until a crew has timed it. */
 const SECONDS_PER_TURN = 5;
@@ -92,7 +91,7 @@ export function timeOnLawns(areas: readonly Quantity<"area">[], pace: LawnPace, 
       const lanesOf = (feet: number) => Math.ceil(Math.sqrt(feet) / swathFeet - 1e-9);
       const turns = passes * squareFeet.reduce((sum, feet) => sum + lanesOf(feet) - 1, 0);
       const straight = passes * squareFeet.reduce((sum, feet) => sum + (lanesOf(feet) * Math.sqrt(feet)) / feetPerMinute, 0);
-      return { minutes: straight + (turns * SECONDS_PER_TURN) / 60, turns, basis: pace.basis ?? "calibration" };
+      return { minutes: straight + (turns * SECONDS_PER_TURN) / SECONDS_PER_MINUTE, turns, basis: pace.basis ?? "calibration" };
     }
   }
 }

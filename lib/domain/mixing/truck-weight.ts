@@ -1,14 +1,11 @@
 import { type Finding, hold, takeCare } from "#domain/foundation/finding";
-import { type Density, densityFromSpecificGravity, massOf, volumeOf } from "#domain/quantities/density";
+import { massOf, volumeOf, WATER } from "#domain/quantities/density";
 import { fromExactAmount, settle } from "#domain/quantities/exact-quantity";
 import { formatQuantitiesApart, formatQuantity } from "#domain/quantities/format-quantity";
 import { compare, fromAmount, type Quantity } from "#domain/quantities/quantity";
 import { multiplyRational, type Rational, rational, subtractRational, divideRational } from "#domain/quantities/rational";
 import { type FillStop } from "#domain/mixing/tank-fill";
 import { type LoadedTruck } from "#domain/mixing/tank-plan-question";
-
-/** Water in a tank: 1 kg/L, 8.3454 lb/gal. */
-const WATER: Density = densityFromSpecificGravity("1");
 
 /** What part of a finished spray is water: all but its liquid products; none where they leave no room for it. */
 export function waterShareOf(products: readonly Pick<FillStop["products"][number], "concentration">[]): Rational {

@@ -9,7 +9,7 @@ import { type AmountOnRecord, type ApplicationRecordPaper, type RecordAmendment,
 import { companyOnPaper, numberOnPaper, rulesOnPaper } from "#domain/papers/company-on-paper";
 import { NOT_RECORDED, NOT_TAKEN, type PaperValue, said, TO_WRITE } from "#domain/papers/paper";
 import { clockOnPaper, dateOnPaper, dayOnPaper, momentOnPaper, spanOnPaper } from "#domain/papers/paper-time";
-import { type AnswerOnPaper, findingsOnPaper } from "#domain/papers/ticket-on-paper";
+import { answersOnPaper, findingsOnPaper } from "#domain/papers/ticket-on-paper";
 import { localTimeAt } from "#domain/weather/local-hours";
 
 /** A record as it stands in the register, with its place in the chain. */
@@ -45,7 +45,7 @@ export function recordOnPaper(record: RecordInRegister, isDemonstration: boolean
     elements: { ...siteElements(content), ...timeElements(record), ...peopleElements(content), ...workElements(content), ...weatherElements(content), ...afterElements(content) },
     products: treatments.map(productOf),
     lawns: content.lawns.map(({ zoneId, name, outcome }) => lawnWords(content, zoneId, name, LAWN_OUTCOME_WORDS[outcome].toLowerCase())),
-    findings: findingsOnPaper([...chainFindings(record), ...content.findings], answersOf(content)),
+    findings: findingsOnPaper([...chainFindings(record), ...content.findings], answersOnPaper(content.holdAnswers, content.timeZone)),
     amendments,
     hash,
     previousHash,
@@ -56,14 +56,6 @@ export function recordOnPaper(record: RecordInRegister, isDemonstration: boolean
 function chainFindings({ isUnaltered, number }: RecordInRegister): readonly Finding[] {
   if (isUnaltered) return [];
   return [hold("nobody", { rule: "hash-does-not-fit", source: "house", what: `The hash of record ${String(number)} is not that of what stands in it.`, toDo: "Do not rely on this record; look at a backup.", about: [] })];
-}
-
-function answersOf({ holdAnswers, timeZone }: RecordContent): readonly AnswerOnPaper[] {
-  return holdAnswers.map(({ rule, answered = null, reason, by, license, answeredAt }) => ({
-    rule,
-    answered,
-    words: `Answered by ${by}, license ${license}, ${momentOnPaper(Date.parse(answeredAt), timeZone)}: ${reason}`,
-  }));
 }
 
 function readBack({ applicator, treatments, lawns, startedAt, endedAt, timeZone, signIsUp, noticeWasLeft }: RecordContent): string {

@@ -1,4 +1,4 @@
-import { type AnsweredHold, answerInDocument } from "#domain/foundation/answered-hold";
+import { type AnsweredHold, answerInDocument, type GivenAnswer } from "#domain/foundation/answered-hold";
 import { type Finding } from "#domain/foundation/finding";
 import { withoutFullStop } from "#domain/foundation/full-stop";
 import { canonicalAmountOf } from "#domain/quantities/exact-quantity";
@@ -12,11 +12,12 @@ import { type AftercareStep } from "#domain/mixing/aftercare-step";
 import { type NutrientMasses, per1000SqFt } from "#domain/mixing/delivered";
 import { type MixTicket, neededOf } from "#domain/mixing/mix-ticket";
 import { type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
-import { type TreatedLawn, treatedWords } from "#domain/mixing/treated-area";
+import { groundsOfLawn, type TreatedLawn, treatedWords } from "#domain/mixing/treated-area";
 import { packOf } from "#domain/rules/packs-on-file";
 import { loadsOnPaper, settingWords, stepsOnPaper } from "#domain/papers/loads-on-paper";
 import { type AftercareLine, type AtApplicationLine, type MixTicketPaper, type NutrientLine, type TicketLawn, type TicketProduct } from "#domain/papers/mix-ticket-paper";
 import { answeredLine, findingLine, NOT_RECORDED, type PaperField, type PaperFinding, type PaperFrame, type PaperValue, said } from "#domain/papers/paper";
+import { momentOnPaper } from "#domain/papers/paper-time";
 
 /** An answer that a license holder gave to a hold of law, as papers print it after the hold. */
 export interface AnswerOnPaper {
@@ -25,6 +26,15 @@ export interface AnswerOnPaper {
   readonly answered?: AnsweredHold | null;
   /** "Answered by Dana Quill, license IN C-1, April 13: the neighbor was told." */
   readonly words: string;
+}
+
+/** Answers to holds of law in the words of papers. */
+export function answersOnPaper(answers: readonly GivenAnswer[], timeZone: string): readonly AnswerOnPaper[] {
+  return answers.map(({ rule, answered = null, reason, by, license, answeredAt }) => ({
+    rule,
+    answered,
+    words: `Answered by ${by}, license ${license}, ${momentOnPaper(Date.parse(answeredAt), timeZone)}: ${reason}`,
+  }));
 }
 
 /** An issued mix ticket with what its paper needs besides. */
@@ -138,7 +148,7 @@ const NUTRIENTS = [
 function nutrientsOf({ delivered, mixes }: MixTicket, { state, lawns }: TicketQuestion): readonly NutrientLine[] {
   const cap = packOf(state)?.facts["nitrogen-per-application"];
   return delivered.flatMap(({ zoneId, name, nutrients }) => {
-    const treated = mixes.flatMap((mix) => mix.lawns.filter((lawn) => lawn.zoneId === zoneId).map(({ treatedArea, spot }) => spot?.treatable ?? treatedArea)).filter(({ amount }) => amount > 0n);
+    const treated = groundsOfLawn(mixes, zoneId).filter(({ amount }) => amount > 0n);
     const whole = lawns.find((lawn) => lawn.zoneId === zoneId)?.area;
     const ground = treated.reduce((least, area) => (least === undefined || area.amount < least.amount ? area : least), treated[0] ?? whole);
     if (ground === undefined) return [];

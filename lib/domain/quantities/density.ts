@@ -52,6 +52,9 @@ export function densityFromSpecificGravity(specificGravity: ExactValue): Density
   return densityOf(specificGravity, "kg per L");
 }
 
+/** Water: 1 kg/L, 8.3454 lb/gal. */
+export const WATER: Density = densityFromSpecificGravity("1");
+
 /** A weighed volume of the product: the density that the weighing gives. Throws when either is zero. */
 export function densityFromWeighing(mass: Measure<"mass">, volume: Measure<"volume">): Density {
   return fromRatio(divideRational(canonicalAmountOf(mass), canonicalAmountOf(volume)));

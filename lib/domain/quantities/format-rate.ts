@@ -66,6 +66,12 @@ export function formatRatesApart<B extends RateBasis>(one: Rate<B>, other: Rate<
   return untilApart(written, compareRates(one, other) === 0);
 }
 
+/** "0.5% v/v to 1% v/v", with at most three digits after the point; one strength where both are the same. */
+export function percentRangeWords(low: Rate<"product-volume-per-spray-volume">, high: Rate<"product-volume-per-spray-volume">): string {
+  const [from, to] = [formatPercentByVolume(low, 3), formatPercentByVolume(high, 3)];
+  return from === to ? from : `${from} to ${to}`;
+}
+
 /** "0.5% v/v": a spray's product as percent by volume, with at most so many digits after the point. */
 export function formatPercentByVolume(rate: Rate<"product-volume-per-spray-volume">, decimals: number): string {
   return `${formatFigure(percentByVolumeOf(rate), { decimals, quarters: false })}% v/v`;

@@ -1,17 +1,10 @@
-import { type AnsweredHold } from "#domain/foundation/answered-hold";
+import { type GivenAnswer } from "#domain/foundation/answered-hold";
 import { calendarDateIn, formatShortDate } from "#domain/foundation/calendar-date";
 import { type Finding, note } from "#domain/foundation/finding";
 import { ended } from "#domain/foundation/full-stop";
 
 /** An answer to a hold of law that covers no hold of its visit any more. */
-export interface FormerAnswer {
-  readonly answered?: AnsweredHold | null;
-  readonly reason: string;
-  readonly by: string;
-  readonly license: string;
-  /** An instant as ISO 8601 in universal time. */
-  readonly answeredAt: string;
-}
+export type FormerAnswer = Omit<GivenAnswer, "rule">;
 
 /** Says what a license holder answered before the plan changed: which hold, for which day, who, when and why. */
 export function answeredBefore({ answered, reason, by, license, answeredAt }: FormerAnswer, timeZone: string): Finding {

@@ -1,5 +1,5 @@
 import { type Finding, hold, takeCare } from "#domain/foundation/finding";
-import { areOverArea, knownDensity, type LabelFacts, type LabelUse, type ProductRate, type UseRate } from "#domain/label/label-facts";
+import { areOverArea, citationOfUse, knownDensity, type LabelFacts, type LabelUse, type ProductRate, type UseRate } from "#domain/label/label-facts";
 import { activeIngredientIn, activeIngredientRate } from "#domain/quantities/active-ingredient";
 import { formatQuantity } from "#domain/quantities/format-quantity";
 import { formatRatesApart } from "#domain/quantities/format-rate";
@@ -177,7 +177,7 @@ function putDownAbove(productName: string, what: string, rate: UseRate, { use, m
     what,
     figure: `It came to ${above}; the label's highest is ${highest}.`,
     toDo: "Tell the license holder today.",
-    citation: `label of ${productName}, ${use.useName}`,
+    citation: citationOfUse(productName, use.useName),
     about: [productName, ...lawnNames],
   });
 }

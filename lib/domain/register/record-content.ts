@@ -1,4 +1,4 @@
-import { type AnsweredHold } from "#domain/foundation/answered-hold";
+import { type GivenAnswer } from "#domain/foundation/answered-hold";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { type Finding } from "#domain/foundation/finding";
 
@@ -84,16 +84,6 @@ export interface RecordedLicense {
   readonly expiresOn: CalendarDate;
 }
 
-/** An answer to a hold of law, with the hold that it was given to. Records from before that was kept have none. */
-export interface RecordedAnswer {
-  readonly rule: string;
-  readonly answered?: AnsweredHold | null;
-  readonly reason: string;
-  readonly by: string;
-  readonly license: string;
-  readonly answeredAt: string;
-}
-
 /** What an application record says: written once, from what really happened. Text and whole numbers only. */
 export interface RecordContent {
   readonly form: "application-record-1";
@@ -116,7 +106,7 @@ export interface RecordContent {
   readonly remarks: string | null;
   readonly rulesVersion: string;
   /** Why license holders said that holds of law among the findings do not apply here. */
-  readonly holdAnswers: readonly RecordedAnswer[];
+  readonly holdAnswers: readonly GivenAnswer[];
   readonly findings: readonly Finding[];
   /** The name that the applicator signed with. */
   readonly signature: string | null;

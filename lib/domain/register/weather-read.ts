@@ -1,5 +1,5 @@
 import { type Finding, hold } from "#domain/foundation/finding";
-import { type LabelUse } from "#domain/label/label-facts";
+import { citationOfUse, type LabelUse } from "#domain/label/label-facts";
 import { type LabelPutDown, usesPutDown } from "#domain/register/put-down";
 import { judgeProductHour } from "#domain/weather/product-hour";
 import { DEFAULT_SPRAY_WEATHER_SETTINGS } from "#domain/weather/spray-limits";
@@ -63,7 +63,7 @@ function passed(productName: string, { useName }: LabelUse, { rule, isUndecided,
       what: `${productName} went down ${how}.`,
       figure: `As it was read at the site: ${sentence}`,
       toDo: "Tell the license holder today.",
-      citation: `label of ${productName}, ${useName}`,
+      citation: citationOfUse(productName, useName),
       about: [productName],
     }),
   ];

@@ -120,11 +120,11 @@ export function keptClearOf(lawn: LawnAtWater, placement: Placement, rule: PackF
 const NOT_ENTERED: WaterEdge = { name: "the water", length: "unknown", width: "unknown" };
 
 function notLookedAt(lawnName: string, { productName, label }: Placement, asked: readonly AskedWidth[]): readonly Finding[] {
-  const widest = asked.reduce<AskedWidth | undefined>((most, one) => (most === undefined || compare(one.width, most.width) > 0 ? one : most), undefined);
+  const widest = widestOf("unknown", asked);
   const unread = label === "unknown";
   if (widest === undefined && !unread) return [];
   const figures = [
-    ...(widest === undefined ? [] : [`${widest.whose === "label" ? `The label of ${productName}` : "The law"} asks for ${formatQuantityIn(widest.width, "ft", 1)}.`]),
+    ...(widest === undefined ? [] : [`${askerWords(widest, productName)} asks for ${formatQuantityIn(widest.width, "ft", 1)}.`]),
     ...(unread ? [`Nobody has read how far from water the label of ${productName} keeps it.`] : []),
   ];
   return [
@@ -146,6 +146,10 @@ function widestOf(entered: Quantity<"length"> | "unknown", asked: readonly Asked
   return first === undefined ? undefined : others.reduce((widest, one) => (compare(one.width, widest.width) > 0 ? one : widest), first);
 }
 
+function askerWords({ whose }: Pick<AskedWidth, "whose">, productName: string): string {
+  return whose === "label" ? `The label of ${productName}` : "The law";
+}
+
 function unmeasured(lawnName: string, edge: WaterEdge, width: Quantity<"length"> | undefined): Finding {
   const missing = edge.length === "unknown" ? "How long the lawn runs along it" : "How wide a strip to keep clear";
   return hold("office", {
@@ -164,7 +168,7 @@ function widened(lawnName: string, edgeName: string, { productName, deflector }:
     rule: "distance-to-water",
     source: whose === "label" ? "label" : "law",
     what: `Keep ${formatQuantityIn(width, "ft", 1)} clear of ${edgeName}.`,
-    figure: `${whose === "label" ? `The label of ${productName}` : "The law"} asks for it ${how}; the strip is taken off ${lawnName}.`,
+    figure: `${askerWords({ whose }, productName)} asks for it ${how}; the strip is taken off ${lawnName}.`,
     ...(citation === undefined ? {} : { citation }),
     about: [productName, lawnName],
   });

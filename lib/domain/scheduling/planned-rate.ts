@@ -1,7 +1,7 @@
 import { accept, badInput, missingFact, type Outcome } from "#domain/foundation/outcome";
 import { isOverArea, type LabelFacts, type LabelRates, type UseRate } from "#domain/label/label-facts";
 import { compareToLabel } from "#domain/label/label-rates";
-import { formatPercentByVolume, formatRate, formatRatesApart } from "#domain/quantities/format-rate";
+import { formatRate, formatRatesApart, percentRangeWords } from "#domain/quantities/format-rate";
 import { parseRate } from "#domain/quantities/parse-rate";
 import { type Rate, scaleRate } from "#domain/quantities/rate";
 import { partOfShare, WHOLE_LAWN } from "#domain/quantities/share";
@@ -23,8 +23,7 @@ export interface PlannedRate {
  */
 export function labelRangeWords(rates: LabelRates): string {
   if (rates.basis !== "product-volume-per-spray-volume") return rangeWords(rates);
-  const [low, high] = [formatPercentByVolume(rates.low, 3), formatPercentByVolume(rates.high, 3)];
-  return `${rangeWords(rates)}, ${low === high ? low : `${low} to ${high}`}`;
+  return `${rangeWords(rates)}, ${percentRangeWords(rates.low, rates.high)}`;
 }
 
 function rangeWords({ low, high }: LabelRates): string {

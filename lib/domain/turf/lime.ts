@@ -1,8 +1,9 @@
 import { invariant } from "#domain/foundation/invariant";
 import { accept, badInput, type Outcome } from "#domain/foundation/outcome";
 import { type ExactValue, exactValue } from "#domain/quantities/quantity";
-import { compareRates, type Rate, rateOf, ratioOfRates, scaleRate } from "#domain/quantities/rate";
-import { compareRational, decimal, type Rational, roundToWhole, toDecimalString } from "#domain/quantities/rational";
+import { type Rate, rateOf, scaleRate } from "#domain/quantities/rate";
+import { compareRational, decimal, type Rational, toDecimalString } from "#domain/quantities/rational";
+import { type SplitRate, splitRate } from "#domain/turf/split-rate";
 
 /** The pH that the lime is to bring the soil to: the three columns of the table. */
 export type TargetPh = "7.0" | "6.5" | "6.0";
@@ -156,9 +157,7 @@ export const publishedLimeCaps: readonly LimeCap[] = [
   },
 ];
 
-export interface LimeSplit {
-  readonly applications: number;
-  readonly each: Rate<"product-mass-per-area">;
+export interface LimeSplit extends SplitRate<"product-mass-per-area"> {
   readonly cap: LimeCap;
 }
 
@@ -167,12 +166,5 @@ export interface LimeSplit {
  * material as it is spread, which for a material under 100 percent is the stricter reading. Throws at a cap of zero.
  */
 export function splitLime(material: Rate<"product-mass-per-area">, cap: LimeCap): LimeSplit {
-  invariant(cap.perApplication.amount > 0n, "a lime cap is above zero");
-  if (compareRates(material, cap.perApplication) <= 0) return { applications: 1, each: material, cap };
-  const applications = roundToWhole(ratioOfRates(material, cap.perApplication), "up");
-  return {
-    applications: Number(applications),
-    each: scaleRate(material, { numerator: 1n, denominator: applications }),
-    cap,
-  };
+  return { ...splitRate(material, cap.perApplication), cap };
 }

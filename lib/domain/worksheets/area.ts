@@ -4,12 +4,12 @@ import { accept, badInput, type Outcome } from "#domain/foundation/outcome";
 import { type WorkingInput } from "#domain/foundation/working";
 import { inUnit as inUnitOfStep, sumLine } from "#domain/mixing/ticket-working-words";
 import { type DrawnPiece, drawPiece, type OffsetLine } from "#domain/properties/piece-outline";
-import { addExact, type ExactQuantity, type Measure, measureInUnit, multiplyExact, settle, sumExact } from "#domain/quantities/exact-quantity";
+import { addExact, compareExact, exactly, type ExactQuantity, type Measure, multiplyExact, settle, sumExact } from "#domain/quantities/exact-quantity";
 import { sensibleDecimals } from "#domain/quantities/format-number";
 import { formatQuantity, formatQuantityIn, writeQuantityIn } from "#domain/quantities/format-quantity";
 import { listParts } from "#domain/quantities/list-parts";
 import { inUnit, type Quantity } from "#domain/quantities/quantity";
-import { compareRational, type Rational, rational } from "#domain/quantities/rational";
+import { type Rational } from "#domain/quantities/rational";
 import { type AreaMeasurement, FARTHEST_FEET, measureArea, type MeasuredShape } from "#domain/turf/field-area";
 import { withTyped } from "#domain/worksheets/figure-words";
 import { readAmountField, readChoice, readListField, readTogether, refuseOne } from "#domain/worksheets/read-fields";
@@ -54,9 +54,11 @@ interface Told {
 
 type Length = ExactQuantity<"length">;
 
+const FARTHEST = exactly("ft", BigInt(FARTHEST_FEET));
+
 function readSide(field: string, what: string, text: string): Outcome<Length> {
   const read = readAmountField({ field, what, such: "40 ft or 12 ft 6 in" }, text, { dimension: "length", unitWhenNone: "ft" });
-  if (!read.ok || compareRational(measureInUnit(read.value, "ft"), rational(BigInt(FARTHEST_FEET))) <= 0) return read;
+  if (!read.ok || compareExact(read.value, FARTHEST) <= 0) return read;
   return badInput(field, text.trim(), "up to 10,000 ft", `"${text.trim()}" is longer than any lawn.`);
 }
 

@@ -1,14 +1,15 @@
 import { lowCans, measureStation } from "#domain/equipment/catch-can-test";
 import { averageMeasure } from "#domain/equipment/repeats";
+import { isEmptyCan } from "#domain/equipment/station-test";
 import { type Finding } from "#domain/foundation/finding";
 import { accept, badInput, type InputRefusal, type Outcome } from "#domain/foundation/outcome";
 import { type WorkingInput } from "#domain/foundation/working";
-import { depthFrom, depthWords, type IrrigationStation, irrigationRun, type StationRun } from "#domain/mixing/irrigation-run";
+import { depthFrom, depthWords, exactMinutes, type IrrigationStation, irrigationRun, type StationRun } from "#domain/mixing/irrigation-run";
 import { figure, inUnit, sumLine } from "#domain/mixing/ticket-working-words";
 import { compareExact, type ExactQuantity, fromExactAmount, measureInUnit, multiplyExact, sumExact } from "#domain/quantities/exact-quantity";
 import { formatQuantityIn } from "#domain/quantities/format-quantity";
 import { listParts } from "#domain/quantities/list-parts";
-import { compareRational, divideRational, type Rational, rational, reduce, toNumber } from "#domain/quantities/rational";
+import { compareRational, divideRational, type Rational, rational, reduce, roundToWhole, toNumber } from "#domain/quantities/rational";
 import { stepPercent, withTyped } from "#domain/worksheets/figure-words";
 import { type FieldAsk, ifTyped, readAmountField, readListField, readNumberField, readTogether, refuseOne } from "#domain/worksheets/read-fields";
 import { type Typed, type WorkedWorksheet, type WorksheetAnswer, type WorksheetExample, type WorksheetOutcome } from "#domain/worksheets/worksheet";
@@ -95,7 +96,7 @@ interface Plan {
 function plan({ depth, rate, cycle, inputs, before, source, findings }: Plan): WorksheetOutcome {
   const run = irrigationRun({ stationName: STATION, depthPerHour: rate, cycle }, { least: depth, most: "none" }, "us");
   if (!run.ok) return refuseOne({ ...run.refusal, field: "rate" });
-  if (run.value.kind === "no-minutes") return refuseOne(tooLong(depth, run.value.sentence));
+  if (rate !== "not-tested" && run.value.kind === "no-minutes") return refuseOne(tooLong(depth, rate));
   const told = rate === "not-tested" || run.value.kind !== "run" ? untested(depth, run.value.sentence) : tested(depth, rate, run.value);
   return accept({
     answers: told.answers,
@@ -105,7 +106,10 @@ function plan({ depth, rate, cycle, inputs, before, source, findings }: Plan): W
   });
 }
 
-function tooLong(depth: Length, sentence: string): InputRefusal {
+/** Without a most there are minutes for every depth, unless they are more than a day. */
+function tooLong(depth: Length, rate: Length): InputRefusal {
+  const minutes = roundToWhole(exactMinutes(rate, depth), "up");
+  const sentence = `${formatQuantityIn(depth, "in")} would take ${minutes} min, more than a day: see whether the depth and what the station gives are right.`;
   return { kind: "bad-input", field: "depth", found: formatQuantityIn(depth, "in"), allowed: `what the station gives within ${LONGEST_RUN_MINUTES} min`, sentence };
 }
 
@@ -236,6 +240,6 @@ function evennessLines(cans: readonly Length[], average: Length, uniformity: Rat
 
 /** The depth in one can, which may be nothing. */
 function readCan(part: string): Outcome<Length> {
-  if (/^0+(?:\.0*)?(?: ?(?:in|mm|cm))?$/u.test(part)) return accept(fromExactAmount("length", rational(0n)));
+  if (isEmptyCan(part)) return accept(fromExactAmount("length", rational(0n)));
   return readAmountField({ field: "cans", what: "the depth in each can", such: "0.2 in" }, part, { dimension: "length", unitWhenNone: "in" });
 }

@@ -1,12 +1,12 @@
 import { type Finding, note, takeCare } from "#domain/foundation/finding";
 import { invariant } from "#domain/foundation/invariant";
 import { accept, badInput, missingFact, type Outcome } from "#domain/foundation/outcome";
-import { areaTimesRate, figure, inUnit, perThousand } from "#domain/mixing/ticket-working-words";
+import { areaTimesRate, figure, manyTimes, perThousand } from "#domain/mixing/ticket-working-words";
 import { writeQuantity } from "#domain/quantities/format-quantity";
 import { type Rate, ratioOfRates, times } from "#domain/quantities/rate";
 import { divideRational, rational } from "#domain/quantities/rational";
 import { nutrientsDelivered, parseGrade, productForNutrient } from "#domain/turf/nutrients";
-import { type PotashCap, splitPotash } from "#domain/turf/potash";
+import { splitRate } from "#domain/turf/split-rate";
 import { acreLines, amountBothWays, amountWords, areaInput, rateBothWays, stepRate, withTyped } from "#domain/worksheets/figure-words";
 import { nutrientTable, partsOfGrade } from "#domain/worksheets/nutrient-lines";
 import { muchNitrogen } from "#domain/worksheets/nutrients";
@@ -30,6 +30,12 @@ function readName(field: string, what: string, such: string, text: string): Outc
   if (empty !== undefined) return empty;
   const name = text.trim();
   return name.length <= LONGEST_NAME ? accept(name) : badInput(field, `${name.length} characters`, `up to ${LONGEST_NAME}`, `At most ${LONGEST_NAME} characters are read.`);
+}
+
+/** The most potash in one application, and who says so: a label, a handbook. */
+interface PotashCap {
+  readonly perApplication: Rate<"nutrient-mass-per-area">;
+  readonly statedBy: string;
 }
 
 /** A cap with whoever states it; undefined where neither is given. */
@@ -75,6 +81,9 @@ function splitLines({ potash, applications, each, cap }: Split): readonly string
   ];
 }
 
+// No table of potash is on file, because none was found in print that could be read whole: laboratories extract potassium
+// in different ways, and the figure of one means nothing in another's table.
+
 /**
  * The product that brings the potash which a laboratory recommends by its own named table, split into equal applications,
  * as few as a cap allows. Refused by field: what is missing or can't be read, a table without a name, a cap without
@@ -90,7 +99,7 @@ export function potashWorksheet(typed: Typed<PotashField>): WorksheetOutcome {
   });
   if (!read.ok) return read;
   const { recommended, table, grade, area, cap } = read.value;
-  const { applications, each } = cap === undefined ? { applications: 1, each: recommended } : splitPotash({ potash: recommended, table }, cap);
+  const { applications, each } = cap === undefined ? { applications: 1, each: recommended } : splitRate(recommended, cap.perApplication);
   const rate = productForNutrient("K2O", each, grade);
   if (!rate.ok) return refuseOne({ ...rate.refusal, field: "grade" });
   const delivered = nutrientsDelivered(rate.value, { grade, release: { kind: "not-stated" } });
@@ -117,7 +126,7 @@ export function potashWorksheet(typed: Typed<PotashField>): WorksheetOutcome {
         `Product rate: ${figure(perPound)} lb × ${perThousand(each, "lb")} = ${stepRate(rate.value, "lb")}.`,
         ...acreLines(area, typed.area),
         `On the area: ${areaTimesRate(area, rate.value, "lb")}.`,
-        ...(applications === 1 ? [] : [`In all: ${applications} × ${inUnit(perTime, "lb")} = ${inUnit(times(allOf(rate.value, applications), area), "lb")}.`]),
+        ...(applications === 1 ? [] : [`In all: ${manyTimes(BigInt(applications), perTime, "lb")}.`]),
       ],
       result: `${amountBothWays(perTime)} of product at ${rateBothWays(rate.value)}, ${often}.`,
       source: `${table}${cap === undefined ? "" : `; most in one application: ${cap.statedBy}`}; ${ENH_73}`,
@@ -125,8 +134,4 @@ export function potashWorksheet(typed: Typed<PotashField>): WorksheetOutcome {
     findings: [...alwaysSaid(table, cap), ...muchNitrogen(delivered.value.nitrogen)],
     tables: [{ ...nutrientTable(delivered.value, area), caption: applications === 1 ? "What it brings" : "What one application brings" }],
   });
-}
-
-function allOf(rate: Rate<"product-mass-per-area">, applications: number): Rate<"product-mass-per-area"> {
-  return { ...rate, amount: rate.amount * BigInt(applications) };
 }

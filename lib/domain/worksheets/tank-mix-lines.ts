@@ -1,7 +1,6 @@
-import { type ProductRate } from "#domain/label/label-facts";
+import { isOverArea, type SprayRate, type UseRate } from "#domain/label/label-facts";
 import { rateTimes } from "#domain/mixing/spray-mix";
-import { amountIn, type SprayConcentration } from "#domain/mixing/tank-fill";
-import { conversionLine, inUnit, THOUSAND_SQ_FT, timesIn, unitOf } from "#domain/mixing/ticket-working-words";
+import { conversionLine, inUnit, perGallon, THOUSAND_SQ_FT, timesIn, unitOf } from "#domain/mixing/ticket-working-words";
 import { canonicalAmountOf, type ExactQuantity, fromExactAmount, isNothing, type Measure, multiplyExact, sumExact } from "#domain/quantities/exact-quantity";
 import { formatCompound } from "#domain/quantities/format-compound";
 import { formatPercentByVolume } from "#domain/quantities/format-rate";
@@ -13,7 +12,6 @@ import { isByAcre } from "#domain/worksheets/figure-words";
 // The arithmetic of a tank mix, line by line. Output and rates meet on the ground that the sprayer's output was typed
 // for: an acre or 1,000 sq ft.
 
-export type MixRate = ProductRate | SprayConcentration;
 type Amount = ExactQuantity<"mass"> | ExactQuantity<"volume">;
 
 /** Full tanks, and the part of one that is left; the spray is both together. */
@@ -26,9 +24,9 @@ export interface Fills {
 /** A product with what goes into a full tank, into the part tank and into all. */
 export interface MixLine {
   readonly name: string;
-  readonly rate: MixRate;
+  readonly rate: UseRate;
   readonly typedRate: string;
-  readonly concentration: SprayConcentration;
+  readonly concentration: SprayRate;
   readonly inFull: Amount;
   readonly inPart: Amount;
   readonly total: Amount;
@@ -44,14 +42,9 @@ interface Ground {
 
 const ACRE: Ground = { size: of("acre", 1n), unit: "acre", words: "1 acre", per: "acre" };
 const THOUSAND: Ground = { size: THOUSAND_SQ_FT, unit: "sq ft", words: "1,000 sq ft", per: "1,000 sq ft" };
-const GALLON: Quantity<"volume"> = of("gal", 1n);
 
 function groundOf(isAcre: boolean): Ground {
   return isAcre ? ACRE : THOUSAND;
-}
-
-function isOverArea(rate: MixRate): rate is ProductRate {
-  return rate.basis === "product-volume-per-area" || rate.basis === "product-mass-per-area";
 }
 
 /** Ounces by weight or by volume: all amounts of a product are worked out in them. */
@@ -60,19 +53,19 @@ function ounces(amount: Amount): string {
 }
 
 /** A product's rate as it goes in: over the ground that it was typed for, in percent, or in a gallon of spray. */
-export function mixRateWords(rate: MixRate, typed: string): string {
+export function mixRateWords(rate: UseRate, typed: string): string {
   if (isOverArea(rate)) {
     const ground = groundOf(isByAcre(typed));
     const amount = rateTimes(rate, ground.size);
     return `${inUnit(amount, unitOf(amount))} per ${ground.per}`;
   }
   if (rate.basis === "product-volume-per-spray-volume" && typed.includes("%")) return formatPercentByVolume(rate, 5);
-  return `${ounces(amountIn(rate, GALLON))} per gal`;
+  return `${perGallon(rate)} per gal`;
 }
 
 /** From the rate as it was typed to what is in a gallon of spray. */
 function concentrationLines({ name, rate, typedRate, concentration }: MixLine, carrier: Rate<"carrier-volume-per-area">, ground: Ground): readonly string[] {
-  const inSpray = `${ounces(amountIn(concentration, GALLON))} in a gallon of spray`;
+  const inSpray = `${perGallon(concentration)} in a gallon of spray`;
   if (!isOverArea(rate)) return typedRate.includes("%") ? [`${name}: ${mixRateWords(rate, typedRate)} × 128 fl oz = ${inSpray}.`] : [];
   const own = groundOf(isByAcre(typedRate));
   const [typedAmount, amount] = [rateTimes(rate, own.size), rateTimes(rate, ground.size)];
@@ -99,7 +92,7 @@ function compoundWords(amount: Amount): string {
 
 function amountLine(tank: Tank, line: MixLine): string {
   const amount = tank.amountOf(line);
-  return `${line.name}, ${tank.name}: ${inUnit(tank.spray, "gal")} × ${ounces(amountIn(line.concentration, GALLON))} = ${ounces(amount)}${compoundWords(amount)}.`;
+  return `${line.name}, ${tank.name}: ${inUnit(tank.spray, "gal")} × ${perGallon(line.concentration)} = ${ounces(amount)}${compoundWords(amount)}.`;
 }
 
 /** Liquids take the room of water; what is weighed is counted as none. */

@@ -1,18 +1,18 @@
 import { type Finding, note, takeCare } from "#domain/foundation/finding";
 import { accept, badInput, missingFact, type Outcome } from "#domain/foundation/outcome";
-import { type Formulation, FORMULATIONS } from "#domain/label/label-facts";
-import { amountIn, type SprayConcentration } from "#domain/mixing/tank-fill";
+import { type Formulation, FORMULATIONS, isOverArea, type UseRate } from "#domain/label/label-facts";
+import { amountIn } from "#domain/mixing/tank-fill";
 import { waterShareOf } from "#domain/mixing/truck-weight";
 import { type ExactQuantity, isNothing, multiplyExact, ratioExact } from "#domain/quantities/exact-quantity";
 import { formatCompound } from "#domain/quantities/format-compound";
 import { formatQuantityIn, writeQuantity } from "#domain/quantities/format-quantity";
 import { formatRate } from "#domain/quantities/format-rate";
 import { inUnit } from "#domain/mixing/ticket-working-words";
-import { concentrationInSpray, coverage, type Rate, times } from "#domain/quantities/rate";
+import { concentrationInSpray, coverage, times } from "#domain/quantities/rate";
 import { rational, roundToWhole, subtractRational } from "#domain/quantities/rational";
 import { amountBothWays, amountWords, areaAsTyped, areaInput, carrierAsTyped, isByAcre, withTyped } from "#domain/worksheets/figure-words";
 import { readAmountField, readChoice, readRateField, readTogether, refuseOne } from "#domain/worksheets/read-fields";
-import { type Fills, type MixLine, type MixRate, mixRateWords, tankMixLines } from "#domain/worksheets/tank-mix-lines";
+import { type Fills, type MixLine, mixRateWords, tankMixLines } from "#domain/worksheets/tank-mix-lines";
 import { type Typed, type WorksheetExample, type WorksheetOutcome } from "#domain/worksheets/worksheet";
 
 /**
@@ -44,7 +44,7 @@ export const TANK_MIX_EXAMPLE: WorksheetExample<TankMixField> = {
 
 interface MixProduct {
   readonly name: string;
-  readonly rate: MixRate;
+  readonly rate: UseRate;
   /** The rate as it was typed. */
   readonly typedRate: string;
   readonly kind: MixKind;
@@ -59,20 +59,8 @@ function readRow(typed: Typed<TankMixField>, row: MixRow): Outcome<MixProduct | 
   if (!read.ok) return read;
   const chosen = readChoice(`kind${row}`, kind, MIX_KINDS);
   // The reader answers with one rate of one of the four bases.
-  const mixRate = read.value as MixRate;
+  const mixRate = read.value as UseRate;
   return chosen.ok ? accept({ name: name === "" ? `Product ${row}` : name, rate: mixRate, typedRate: rate.trim(), kind: chosen.value }) : chosen;
-}
-
-function concentrationOf(rate: MixRate, carrier: Rate<"carrier-volume-per-area">): SprayConcentration {
-  switch (rate.basis) {
-    case "product-volume-per-area":
-      return concentrationInSpray(rate, carrier);
-    case "product-mass-per-area":
-      return concentrationInSpray(rate, carrier);
-    case "product-volume-per-spray-volume":
-    case "product-mass-per-spray-volume":
-      return rate;
-  }
 }
 
 /** As it is measured out: large amounts in two units. */
@@ -129,7 +117,7 @@ export function tankMixWorksheet(typed: Typed<TankMixField>): WorksheetOutcome {
   const perTank = coverage(carrier, tank);
   const fills = fillsOf(times(carrier, area), tank);
   const lines = products.map((product) => {
-    const concentration = concentrationOf(product.rate, carrier);
+    const concentration = isOverArea(product.rate) ? concentrationInSpray(product.rate, carrier) : product.rate;
     return { ...product, concentration, inFull: amountIn(concentration, tank), inPart: amountIn(concentration, fills.part), total: amountIn(concentration, fills.spray) };
   });
   const waterShare = waterShareOf(lines);

@@ -1,5 +1,5 @@
 import { accept } from "#domain/foundation/outcome";
-import { figure, inUnit } from "#domain/mixing/ticket-working-words";
+import { conversionLine, figure, inUnit } from "#domain/mixing/ticket-working-words";
 import { type Density, densityIn, massOf } from "#domain/quantities/density";
 import { type ExactQuantity } from "#domain/quantities/exact-quantity";
 import { formatQuantity, formatQuantityIn, writeQuantity, writeQuantityIn } from "#domain/quantities/format-quantity";
@@ -28,7 +28,7 @@ function readArea(text: string) {
 }
 
 function cubicYards(volume: ExactQuantity<"volume">): readonly string[] {
-  return [`In cubic yards: ${inUnit(volume, "cu ft")} ÷ 27 cu ft × 1 cu yd = ${inUnit(volume, "cu yd")}.`];
+  return [`In cubic yards: ${conversionLine(volume, "cu ft", "cu yd")}.`];
 }
 
 function weighed(volume: ExactQuantity<"volume">, density: Density | undefined) {

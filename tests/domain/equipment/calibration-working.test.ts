@@ -1,10 +1,12 @@
 import { expect, test } from "vitest";
 import { sprayerWorking, spreaderWorking } from "#domain/equipment/calibration-working";
+import { ISO_PRESSURE_PSI, ratedFlowOfSize } from "#domain/equipment/nozzle";
 import { USUAL_SPREAD_LIMIT } from "#domain/equipment/nozzle-wear";
 import { calibrateSprayer } from "#domain/equipment/sprayer-calibration";
 import { rateFromCollected } from "#domain/equipment/spreader-calibration";
 import { readSprayerTest, readSpreaderTest, type TypedSprayerTest } from "#domain/equipment/typed-test";
-import { densityFromSpecificGravity } from "#domain/quantities/density";
+import { type Density, densityFromSpecificGravity } from "#domain/quantities/density";
+import { of } from "#domain/quantities/quantity";
 import { valueOf } from "../../support/domain-answers";
 
 function workingOf(typed: TypedSprayerTest) {
@@ -87,4 +89,14 @@ test("water for a heavier spray: the step from the one to the other", () => {
     ],
     result: "1.67 gal per 1,000 sq ft. Not everything was measured twice, so how far it may be off is not known.",
   });
+});
+
+test("a nominal flow is one of water: for a heavier spray the same step is told", () => {
+  const nominal = { rated: ratedFlowOfSize("04"), pressurePsi: ISO_PRESSURE_PSI };
+  const test = { method: "boom", nozzleSpacing: of("in", 20n), pace: { kind: "speed", milesPerHour: 3 }, catches: [], nominal } as const;
+  const steps = (density?: Density) => sprayerWorking(valueOf(calibrateSprayer(test, { kind: "the-spray-itself", ...(density === undefined ? {} : { density }) }, USUAL_SPREAD_LIMIT))).steps;
+  const heavier = steps(densityFromSpecificGravity("1.44"));
+  expect(heavier.slice(0, -2)).toEqual(steps());
+  expect(heavier.at(-2)).toBe("The spray weighs 12.02 lb a gallon, so it comes slower than water, by the root of its weight over water’s: 1.2.");
+  expect(heavier.at(-1)).toContain("of water over 1.2 is");
 });

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { dialInWords, dialOrder, isSameSetting, readDial } from "#domain/equipment/dial";
+import { dialInWords, dialOrder, isSameSetting, readDial, settingInWords } from "#domain/equipment/dial";
 import { compareRational, decimal, rational } from "#domain/quantities/rational";
 
 test.each([
@@ -43,3 +43,7 @@ test.each([
   ["half open", "wide open", false],
   ["half open", "7", false],
 ])("%s and %s are one setting: %s", (left, right, isSame) => expect(isSameSetting(left, right)).toBe(isSame));
+
+test("a number of a dial is set to a hundredth, without the noughts behind it", () => {
+  expect(["7", "7.25", "7.5", "7.006"].map((value) => settingInWords(decimal(value)))).toEqual(["7", "7.25", "7.5", "7.01"]);
+});

@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { rectangleArea } from "#domain/equipment/measured-space";
 import { ISO_PRESSURE_PSI, ratedFlowOfSize } from "#domain/equipment/nozzle";
 import { USUAL_SPREAD_LIMIT } from "#domain/equipment/nozzle-wear";
-import { calibrateSprayer, type CaughtLiquid, type SprayerTest } from "#domain/equipment/sprayer-calibration";
+import { calibrateSprayer, type CaughtLiquid, densityAfterWater, type SprayerTest } from "#domain/equipment/sprayer-calibration";
 import { densityFromSpecificGravity } from "#domain/quantities/density";
 import { compareExact, exactly, multiplyExact } from "#domain/quantities/exact-quantity";
 import { of, zero } from "#domain/quantities/quantity";
@@ -89,6 +89,14 @@ test("a nominal flow is one of water: a heavier spray comes slower, and one that
   const [water, heavier] = [valueOf(calibrate({ ...boom, catches: [], nominal })), valueOf(calibrate({ ...boom, catches: [], nominal }, { kind: "the-spray-itself", density }))];
   expect(compareRates(heavier.carrierRate, scaleRate(water.carrierRate, rational(5n, 6n)))).toBe(0);
   expect(valueOf(calibrate(boom, { kind: "the-spray-itself", density })).carrierRate).toEqual(valueOf(calibrate(boom)).carrierRate);
+});
+
+test("water becomes the spray by its density; what is of the spray already stays", () => {
+  const density = densityFromSpecificGravity("1.44");
+  expect(densityAfterWater({ kind: "water-for-a-spray", sprayDensity: density }, "measured")).toEqual(density);
+  expect(densityAfterWater({ kind: "the-spray-itself", density }, "nominal")).toEqual(density);
+  expect(densityAfterWater({ kind: "the-spray-itself", density }, "measured")).toBeUndefined();
+  expect(densityAfterWater({ kind: "the-spray-itself" }, "nominal")).toBeUndefined();
 });
 
 describe("findings", () => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { depthPerHour, evennessOf, evennessWords, readStationTest } from "#domain/equipment/station-test";
+import { depthPerHour, evennessOf, evennessWords, isEmptyCan, readStationTest } from "#domain/equipment/station-test";
 import { formatQuantityIn } from "#domain/quantities/format-quantity";
 import { of, zero } from "#domain/quantities/quantity";
 import { rational } from "#domain/quantities/rational";
@@ -49,4 +49,9 @@ test("a test without its cans, or with cans that would not be taken today, has n
     expect(evenness.findings).toMatchObject([{ level: "take-care", rule: "can-test-without-cans", what: "How evenly station 1 Front waters is not known." }]);
     expect(evennessWords(evenness)).toBe("Not known");
   }
+});
+
+test("an empty can is nothing in any unit of a depth", () => {
+  expect(["0", "0.0", "00", "0 in", "0mm", "0.00 cm"].map(isEmptyCan)).not.toContain(false);
+  expect(["", "0.01", "0 ft", "10", "-0"].map(isEmptyCan)).not.toContain(true);
 });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { readAmount, readLines, readPressure, readSeconds, readSprayerTest, readSpreaderTest, typedLines, type TypedSprayerTest } from "#domain/equipment/typed-test";
-import { accept } from "#domain/foundation/outcome";
+import { isSameName, readAmount, readLines, readPressure, readSeconds, readSprayerTest, readSpreaderTest, readTypedTable, typedLines, type TypedSprayerTest, withoutMinutes, withoutMph } from "#domain/equipment/typed-test";
+import { accept, badInput } from "#domain/foundation/outcome";
 import { of } from "#domain/quantities/quantity";
 import { saying } from "../../support/said";
 
@@ -12,6 +12,21 @@ test("lines hold one thing each; empty ones are none", () => {
   expect(readLines("times", "\n \n", accept)).toMatchObject({ ok: false, refusal: { kind: "missing-fact", field: "times" } });
   expect(readLines("times", "1\n".repeat(41), accept)).toMatchObject({ ok: false, refusal: { found: "41 lines" } });
   expect(readLines("times", "1\n".repeat(40), accept)).toMatchObject({ ok: true });
+});
+
+test("a table has three columns and at most 100 rows; its reader says which row it refuses", () => {
+  const read = (text: string) =>
+    readTypedTable<string>("rows", text, ({ line, parts, before }) => (parts === undefined ? badInput("rows", line, "three", "three") : accept(`${parts.join("|")} after ${String(before.length)}`)));
+  expect(read("")).toEqual(accept([]));
+  expect(read("a; b ;c\n\n d;e;f")).toEqual(accept(["a|b|c after 0", "d|e|f after 1"]));
+  for (const line of ["a; b", "a; ; c", "a; b; c; d"]) expect(read(`x;y;z\n${line}`)).toMatchObject({ ok: false, refusal: { found: line } });
+  expect(read("a;b;c\n".repeat(100))).toMatchObject({ ok: true });
+  expect(read("a;b;c\n".repeat(101))).toMatchObject({ ok: false, refusal: { found: "101", allowed: "up to 100 lines" } });
+});
+
+test("a name is the same whatever its case and the space around it", () => {
+  expect(isSameName(" Meadow 24-0-6", "meadow 24-0-6 ")).toBe(true);
+  expect(isSameName("Meadow 24-0-6", "Meadow 24-0-8")).toBe(false);
 });
 
 test("an amount is of its dimension and more than nothing", () => {
@@ -32,6 +47,11 @@ test.each(["0", "0.9", "7201", "a minute", ""])("%s is no time", (text) => {
 test("a pressure lies from 1 to 1,000 psi", () => {
   expect(readPressure("pressure", "40 psi")).toEqual(accept(40));
   for (const text of ["0", "1001", "low"]) expect(readPressure("pressure", text)).toMatchObject({ ok: false });
+});
+
+test("a speed and minutes are said without the unit that was typed with them", () => {
+  expect(["3 mph", "3MPH", "3"].map(withoutMph)).toEqual(["3", "3", "3"]);
+  expect(["12 min", "12 minutes", "1 minute", "12"].map(withoutMinutes)).toEqual(["12", "12", "1", "12"]);
 });
 
 describe("a sprayer's test", () => {

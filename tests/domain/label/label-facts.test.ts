@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { densityOf } from "#domain/quantities/density";
-import { FORMULATIONS, knownDensity, type LabelFacts, type LabelUse, useNamed } from "#domain/label/label-facts";
+import { citationOfUse, FORMULATIONS, knownDensity, type LabelFacts, type LabelUse, useNamed } from "#domain/label/label-facts";
 
 test("a use is found by its own name and by no other", () => {
   const feed = { useName: "Feeding" } as LabelUse;
@@ -28,4 +28,8 @@ test("a density that is not on file is none to compute with", () => {
   const density = densityOf("10", "lb per gal");
   expect(knownDensity({ density })).toBe(density);
   expect(knownDensity({ density: "unknown" })).toBeUndefined();
+});
+
+test("a use is cited by the label's product and its own name", () => {
+  expect(citationOfUse("Barrier PE", "Established turf")).toBe("label of Barrier PE, Established turf");
 });

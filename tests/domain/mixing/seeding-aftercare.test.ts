@@ -41,6 +41,11 @@ describe("seed after a product, by its own method", () => {
     expect(seedingFindings([appliedOf(barrier)], [unknown("2026-06-12")], CHICAGO)[0]?.what).toBe("Seeding is planned for Friday, Jun 12, 2026, too soon after Barrier PE.");
   });
 
+  test("three lawns are listed as a sentence lists them", () => {
+    const [finding] = seedingFindings([appliedOf(barrier)], [{ ...seeding("2026-06-11", "planned"), lawnNames: ["Front", "Side", "Back"] }], CHICAGO);
+    expect(finding?.what).toBe("Seeding of Front, Side and Back (broadcast) is planned for Thursday, Jun 11, 2026, too soon after Barrier PE.");
+  });
+
   test("of a method that nobody knows, one without an interval wants care", () => {
     const broadcastOnly = labelOf("Barrier PE", says("seeding-after", { intervals: [{ method: "broadcast", until: days(42) }] }));
     const found = (date: string) => seedingFindings([appliedOf(broadcastOnly)], [seeding(date, "planned", "unknown")], CHICAGO).map(({ level, rule }) => `${level} ${rule}`);

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { SPRAYER_KINDS, SPREADER_KINDS } from "#domain/equipment/equipment-kind";
-import { isSprayed, isSpread, type TicketTreatment } from "#domain/mixing/ticket-question";
+import { isSprayed, isSprayGear, isSpread, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { FEED, IRON, SPRAYER, SPREADER } from "../../support/ticket";
 
 test.each(SPRAYER_KINDS)("what a %s puts down is sprayed", (kind) => {
@@ -11,4 +11,9 @@ test.each(SPRAYER_KINDS)("what a %s puts down is sprayed", (kind) => {
 test.each(SPREADER_KINDS)("what a %s puts down is spread", (kind) => {
   const treatment: TicketTreatment = { ...FEED, gear: { ...SPREADER, kind } };
   expect([isSprayed(treatment), isSpread(treatment)]).toEqual([false, true]);
+});
+
+test("gear sprays or spreads by its kind", () => {
+  expect(SPRAYER_KINDS.map((kind) => isSprayGear({ ...SPRAYER, kind }))).not.toContain(false);
+  expect(SPREADER_KINDS.map((kind) => isSprayGear({ ...SPREADER, kind }))).not.toContain(true);
 });

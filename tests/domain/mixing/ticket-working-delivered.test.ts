@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { of } from "#domain/quantities/quantity";
-import { amountInputs, deliveredWorkings, isFed, percentWords, type ShownNutrient, spreadOver, weightLine } from "#domain/mixing/ticket-working-delivered";
+import { amountInputs, deliveredWorkings, isFed, percentWords, type ShownNutrient, weightLine } from "#domain/mixing/ticket-working-delivered";
 import { decimal } from "#domain/quantities/rational";
 import { faultsOf } from "../../support/read-working";
 import { BARRIER, FEED, IRON, IRON_LABEL, QUESTION, ticketOf } from "../../support/ticket";
@@ -66,7 +66,6 @@ test("the parts of which the lines are made", () => {
   expect(amountInputs(IRON_LABEL, of("fl oz", 3n), true).map(({ figure }) => figure)).toEqual(["3 fl oz", "11 lb"]);
   expect(amountInputs(IRON_LABEL, of("fl oz", 3n), false)).toHaveLength(1);
   const ticket = ticketOf();
-  expect(spreadOver(ticket, "front")).toEqual(of("sq ft", 2000n));
-  expect(spreadOver(ticket, "elsewhere")).toEqual(of("sq ft", 0n));
+  expect(workingsOf()("nitrogen")?.working.inputs.find(({ name }) => name === "Treated area")?.figure).toBe("2,000 sq ft");
   expect(ticket.delivered.map(isFed)).toEqual([true]);
 });

@@ -1,12 +1,13 @@
 import { expect, test } from "vitest";
-import { type ProductOfFill, type SprayConcentration } from "#domain/mixing/tank-fill";
+import { type SprayRate } from "#domain/label/label-facts";
+import { type ProductOfFill } from "#domain/mixing/tank-fill";
 import { checkPayload, sprayWithin, waterShareOf, waterWeight } from "#domain/mixing/truck-weight";
 import { of, type Quantity } from "#domain/quantities/quantity";
 import { rateOf } from "#domain/quantities/rate";
 import { rational } from "#domain/quantities/rational";
 
 const truck = (payload: Quantity<"mass"> | null) => ({ name: "Truck 1", payload, staysAboard: "counted-in-payload" as const });
-const made = (productName: string, concentration: SprayConcentration): ProductOfFill => ({ productId: productName, productName, formulation: "soluble liquid", concentration, strongest: concentration });
+const made = (productName: string, concentration: SprayRate): ProductOfFill => ({ productId: productName, productName, formulation: "soluble liquid", concentration, strongest: concentration });
 const iron = (perGallon: string) => made("Iron", rateOf("product-volume-per-spray-volume", perGallon, "fl oz per gal"));
 
 test("water is what the liquid products leave of the spray; what is weighed takes no room in it", () => {

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { hold, note } from "#domain/foundation/finding";
-import { findingsOnPaper, ticketOnPaper, type TicketToPrint } from "#domain/papers/ticket-on-paper";
+import { answersOnPaper, findingsOnPaper, ticketOnPaper, type TicketToPrint } from "#domain/papers/ticket-on-paper";
 import { lawnsWithoutEveryAmount } from "#domain/papers/mix-ticket-paper";
 import { frameOf } from "../../support/sample-papers";
 import { QUESTION, ticketOf } from "../../support/ticket";
@@ -22,6 +22,11 @@ test("each lawn of each mix has an amount under its own product and none under o
     { name: "Front", treatedArea: "2,000 sq ft", mix: "dry", amounts: ["5 lb", "–"] },
     { name: "Front", treatedArea: "2,000 sq ft", mix: "3 gal", amounts: ["–", "3 fl oz"] },
   ]);
+});
+
+test("an answer says who gave it, under which license, when by the company's clock, and why", () => {
+  const given = { rule: "a", reason: "told", by: "Dana", license: "IN C-1", answeredAt: "2026-04-14T12:00:00.000Z" };
+  expect(answersOnPaper([given], "America/New_York")).toEqual([{ rule: "a", answered: null, words: "Answered by Dana, license IN C-1, April 14, 2026, 8:00 am: told" }]);
 });
 
 test("what is not on file says so", () => {

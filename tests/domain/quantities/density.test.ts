@@ -11,6 +11,7 @@ import {
   massRateOf,
   volumeOf,
   volumeRateOf,
+  WATER,
 } from "#domain/quantities/density";
 import { compareExact, measureInUnit } from "#domain/quantities/exact-quantity";
 import { of, type Quantity, zero } from "#domain/quantities/quantity";
@@ -28,6 +29,7 @@ test("a specific gravity compares with water at 4 degrees: 8.3454 lb per gal, 1 
   const water = densityFromSpecificGravity("1");
   expect(toDecimalString(densityIn(water, "lb per gal"), 4, "nearest")).toBe("8.3454");
   expect(water).toEqual(densityOf("1", "g per mL"));
+  expect(WATER).toEqual(water);
 });
 
 test("one weighing gives the density", () => {

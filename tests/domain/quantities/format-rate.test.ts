@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { formatPercentByVolume, formatRate, formatRateIn, formatRatesApart } from "#domain/quantities/format-rate";
+import { formatPercentByVolume, formatRate, formatRateIn, formatRatesApart, percentRangeWords } from "#domain/quantities/format-rate";
 import { parseRate } from "#domain/quantities/parse-rate";
 import { compareRates, percentByVolume, rateIn, rateOf } from "#domain/quantities/rate";
 import { rational, subtractRational } from "#domain/quantities/rational";
@@ -86,4 +86,9 @@ describe("two rates side by side", () => {
       }),
     );
   });
+});
+
+test("a range of strengths is said in percent; one strength once", () => {
+  expect(percentRangeWords(percentByVolume("0.5"), percentByVolume("1"))).toBe("0.5% v/v to 1% v/v");
+  expect(percentRangeWords(percentByVolume("0.25"), percentByVolume("0.25"))).toBe("0.25% v/v");
 });

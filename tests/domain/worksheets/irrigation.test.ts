@@ -70,6 +70,7 @@ test("absurd water is refused: more than a foot, a station of more than a foot a
   expect(refusedFields(refused({ rate: "12.1 in per hour" }))).toEqual(["rate"]);
   expect(refusedFields(refused({ depth: "12.01" }))).toEqual(["depth"]);
   expect(firstSentence(refused({ depth: "2", rate: "0.05", longestRun: "", soak: "" }))).toContain("more than a day");
+  expect(firstSentence(refused({ depth: "2", rate: "0.05", longestRun: "", soak: "" }))).toBe("2 in would take 2400 min, more than a day: see whether the depth and what the station gives are right.");
   expect(answersOf(refused({ depth: "1.2", rate: "0.05", longestRun: "", soak: "" }))).toEqual(["1440 min"]);
 });
 

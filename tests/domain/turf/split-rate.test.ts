@@ -1,11 +1,11 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { splitPotash } from "#domain/turf/potash";
+import { splitRate } from "#domain/turf/split-rate";
 import { compareRates, rateOf, scaleRate } from "#domain/quantities/rate";
 import { rational } from "#domain/quantities/rational";
 
 const pounds = (value: string | bigint) => rateOf("nutrient-mass-per-area", value, "lb per 1,000 sq ft");
-const split = (potash: string | bigint, most: string | bigint) => splitPotash({ potash: pounds(potash), table: "a laboratory's" }, { perApplication: pounds(most), statedBy: "a handbook" });
+const split = (potash: string | bigint, most: string | bigint) => splitRate(pounds(potash), pounds(most));
 
 test("at the most it is one application, just above it two", () => {
   expect(split("1", "1")).toEqual({ applications: 1, each: pounds("1") });
