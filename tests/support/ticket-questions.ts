@@ -119,6 +119,16 @@ const treatments: fc.Arbitrary<readonly TicketTreatment[]> = fc
     });
   });
 
+/**
+ * Spots of less than a fifth of a square foot, as 0.03 % of a lawn of one: nobody sprays them, and the whole nanograms in
+ * which lawns share a load would show in the figures of their steps.
+ */
+function hasSpotsOfNothing({ lawns, treatments: planned }: TicketQuestion): boolean {
+  const least = of("sq ft", 1n).amount / 5n;
+  const isSpotOfNothing = (area: bigint, share: number) => area > 0n && area * BigInt(share) < least * 10_000n;
+  return planned.some(({ spot }) => spot !== undefined && lawns.some(({ area }) => isSpotOfNothing(area.amount, spot.shareBasisPoints)));
+}
+
 /** A visit to one lawn or several with one product or several. */
 export const someQuestion: fc.Arbitrary<TicketQuestion> = fc
   .record({
@@ -130,4 +140,5 @@ export const someQuestion: fc.Arbitrary<TicketQuestion> = fc
   .map(({ lawns, treatments: planned, granularPasses, tankLoads }) => {
     const named = lawns.map((one, index) => ({ ...one, zoneId: `zone-${String(index)}`, letter: "ABC".charAt(index), name: `Lawn ${String(index)}` }));
     return { ...QUESTION, lawns: named, treatments: planned.map((one) => ({ ...one, zoneIds: named.map(({ zoneId }) => zoneId) })), settings: { ...QUESTION.settings, granularPasses, tankLoads } };
-  });
+  })
+  .filter((question) => !hasSpotsOfNothing(question));

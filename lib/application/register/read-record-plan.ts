@@ -1,11 +1,11 @@
 import { accept } from "#domain/foundation/outcome";
 import { isSprayer } from "#domain/equipment/equipment-kind";
+import { OF_CLEAN_OUTS } from "#domain/mixing/mix-change";
 import { sprayForGround } from "#domain/mixing/spray-mix";
 import { type Quantity } from "#domain/quantities/quantity";
 import { equipmentOnFile } from "#application/equipment/gear-on-file";
 import { readRecordPlanSchema } from "#application/register/read-record-plan.schema";
 import { linesOf, recordPlan, type RecordPlan } from "#application/register/record-plan";
-import { OF_CLEAN_OUTS } from "#application/register/tanks-of-record";
 import { notFound } from "#application/refusal";
 import { visitOnFile } from "#application/visits/read-visit";
 import { useCase } from "#application/use-case";

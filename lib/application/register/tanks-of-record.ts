@@ -7,8 +7,6 @@ import { type VisitOnFile } from "#application/visits/read-visit";
 import { type VisitTicket } from "#application/visits/visit-ticket";
 import { type Work } from "#application/use-case";
 
-export { OF_CLEAN_OUTS } from "#domain/mixing/mix-change";
-
 type Planned = Pick<VisitTicket, "visit" | "question">;
 
 /**

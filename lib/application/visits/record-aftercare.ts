@@ -21,7 +21,7 @@ export function spanOfRecord({ startedAt, endedAt }: Pick<RecordContent, "starte
 export async function aftercareOfRecord(work: Work, visit: VisitRow, done: Span): Promise<Outcome<readonly AftercareOfLawns[]>> {
   const { lawnsByProperty } = await lawnsWithPast(work, [visit.property.propertyId]);
   const lawns = lawnsByProperty.get(visit.property.propertyId) ?? [];
-  const setting = { timeZone: work.company.timeZone, zoneDataVersion: timeZoneDataVersion(), span: done, programName: visit.name };
+  const setting = { timeZone: work.company.timeZone, zoneDataVersion: timeZoneDataVersion(), span: done };
   return lawns.length === 0 ? accept([]) : aftercareOfVisit(visit, lawns, appliedByRecord(visit, lawns), setting);
 }
 
