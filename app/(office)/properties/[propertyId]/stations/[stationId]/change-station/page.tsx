@@ -31,7 +31,7 @@ export default async function ChangeStationPage(props: StationPageProps) {
           stationId={stationId}
           version={String(station.version)}
           lawns={property.lawns.map((lawn) => ({ zoneId: lawn.zoneId, words: `${lawn.letter} ${lawn.name}` }))}
-          {...(test === null ? {} : { testOnFile: `On file: ${rateWords(station)}, ${evenness === null || evenness.uniformity === null ? "" : `${evennessWords(evenness)}, `}tested on ${formatShortDate(test.testedOn)}. A new test takes its place; left empty, it stays.` })}
+          {...(test === null ? {} : { testOnFile: `On file: ${rateWords(station)}, ${evenness?.uniformity ? `${evennessWords(evenness)}, ` : ""}tested on ${formatShortDate(test.testedOn)}. A new test takes its place; left empty, it stays.` })}
           values={{
             ...{ number: String(number), name, depths: "", minutes: "", wind: "", testedOn: "" },
             longestRun: longestRunMinutes === null ? "" : String(longestRunMinutes),
