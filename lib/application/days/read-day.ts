@@ -60,7 +60,7 @@ export const readDay = useCase("days/read-day", readDaySchema, async (work, inpu
   const worked = visitIds.length === 0 ? [] : await ticketsOfVisits(work, visitIds);
   const tickets: TicketsByVisit = new Map(worked.map((one) => [one.visit.visitId, one]));
   const facts = await readDayFacts(work, visitIds);
-  const load = await loadFactsOf(work, { date, visitIds }, worked);
+  const load = await loadFactsOf(work, date, worked);
   const shop = await shopPosition(work);
   const trucks = rows.map((row) => truckShown(row, stopsByDay.get(row.routeDayId) ?? [], shop, tickets, facts, load));
   const stops = trucks.flatMap((truck) => truck.stops);

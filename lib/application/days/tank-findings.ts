@@ -69,7 +69,7 @@ export async function visitOnItsDay(work: Work, visitId: string): Promise<Worked
   if (ofDay.length === 0 || stop === null) return own;
   const { companyId } = work.company;
   const vehicle = await work.tx.vehicle.findUniqueOrThrow({ where: { companyId_vehicleId: { companyId, vehicleId: stop.vehicleId } } });
-  const load = await loadFactsOf(work, { date: stop.date, visitIds: ofDay }, worked);
+  const load = await loadFactsOf(work, stop.date, worked);
   return withTanks(worked, truckOf(vehicle), load).visits.find(({ visit }) => visit.visitId === visitId);
 }
 

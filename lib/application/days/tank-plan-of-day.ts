@@ -1,9 +1,10 @@
 import { type VisitTicket, type WorkedVisit } from "#application/visits/visit-ticket";
 import { type VisitRow } from "#application/visits/visit-rows";
 import { type Work } from "#application/use-case";
-import { type DayOfTanks, tanksHeld } from "#application/days/tanks-held";
+import { tanksHeld } from "#application/days/tanks-held";
 import { cleanOutsOfDay } from "#application/days/clean-outs-of-day";
 import { containersOnHand } from "#application/days/day-facts";
+import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { DEFAULT_HOUSE_SETTINGS, type HouseSettings } from "#domain/company/house-settings";
 import { type LoadedStop, type LoadingList, loadingList } from "#domain/mixing/loading-list";
 import { type ContainerOnHand, type LoadedProduct, productsToLoad, weightsAlongRoute } from "#domain/mixing/products-to-load";
@@ -22,20 +23,33 @@ export interface LoadFacts {
   readonly settings: HouseSettings;
 }
 
-/** Reads them for the visits of a day as they are worked out now, with no query where there are none. The number of queries does not hang on that of visits. */
-export async function loadFactsOf(work: Work, day: DayOfTanks, worked: readonly Pick<WorkedVisit, "outcome" | "labels" | "settings">[]): Promise<LoadFacts> {
-  const { visitIds } = day;
+/**
+ * Reads them for visits of a day as they are worked out now, with no query where there are none. What a tank held hangs on
+ * all trucks' visits of the day, whichever of them are asked for. The number of queries does not hang on that of visits.
+ */
+export async function loadFactsOf(work: Work, date: CalendarDate, worked: readonly Pick<WorkedVisit, "outcome" | "labels" | "settings">[]): Promise<LoadFacts> {
   const [first] = worked;
   // Without a visit nothing is filled, and no setting is asked for.
   if (first === undefined) return { containers: [], lastHeld: new Map(), cleanOuts: new Map(), settings: DEFAULT_HOUSE_SETTINGS };
+  const visitIds = await visitsOnRoutes(work, date);
   const treatments = worked.flatMap(({ outcome }) => (outcome.ok ? outcome.value.question.treatments : []));
   const countedBy = new Map(treatments.map(({ productId, onHand }) => [productId, onHand.dimension]));
   return {
     containers: await containersOnHand(work, [...countedBy.keys()], countedBy),
-    lastHeld: await tanksHeld(work, day, first.labels),
+    lastHeld: await tanksHeld(work, { date, visitIds }, first.labels),
     cleanOuts: await cleanOutsOfDay(work, visitIds),
     settings: first.settings,
   };
+}
+
+/** The visits on all trucks of a day, truck by truck in the order of its route. */
+async function visitsOnRoutes({ tx, company: { companyId } }: Work, date: CalendarDate): Promise<readonly string[]> {
+  const rows = await tx.$queryRaw<{ visit_id: string }[]>`
+    SELECT s.visit_id FROM route_day d
+    JOIN vehicle v ON v.company_id = d.company_id AND v.vehicle_id = d.vehicle_id
+    JOIN stop s ON s.company_id = d.company_id AND s.route_day_id = d.route_day_id
+    WHERE d.company_id = ${companyId}::uuid AND d.date = ${date}::date ORDER BY v.number, s.position, s.visit_id`;
+  return rows.map((row) => row.visit_id);
 }
 
 /** A visit as far as loading asks. */

@@ -56,7 +56,7 @@ export async function dayOnFile(work: Work, routeDayId: string): Promise<DayOnFi
   const planned = (await stopsOfDays(work, [routeDayId])).get(routeDayId) ?? [];
   const visitIds = planned.map(({ visitId }) => visitId);
   const found = visitIds.length === 0 ? [] : await ticketsOfVisits(work, visitIds);
-  const load = await loadFactsOf(work, { date, visitIds }, found);
+  const load = await loadFactsOf(work, date, found);
   const truck = truckOf(vehicle);
   const stops = await stopsOnFile(work, withTanks(found, truck, load).visits);
   const asked = questionOfDay(await shopPosition(work), { date, startsAtMinute: row.startsAtMinute, endsAtMinute: row.endsAtMinute }, planned);

@@ -54,19 +54,17 @@ function onLastDay(past: readonly PutDownBefore[]): readonly PutDownBefore[] {
 }
 
 function againOn({ label, use }: TicketTreatment, lawn: TicketLawn, on: CalendarDate): readonly Finding[] {
-  const { activeIngredients } = label;
-  if (activeIngredients === "unknown") return [];
+  const actives = label.activeIngredients === "unknown" ? [] : label.activeIngredients.filter(({ modeOfAction }) => modeOfAction !== "none");
+  if (actives.length === 0) return [];
   const before = pastOn(lawn.history, on);
-  return activeIngredients
-    .filter(({ modeOfAction }) => modeOfAction !== "none")
-    .flatMap((active) => {
-      const kind = kindOf(active.modeOfAction, use.serviceType);
-      const last = lastOfKind(kind, before);
-      const same = last.find((past) => isSameIngredient(past.name, active.name)) ?? last.find((past) => isSameGroup(active.modeOfAction, past.modeOfAction));
-      if (same !== undefined) return [twiceInARow(label, active, same, lawn, kind)];
-      const untold = last.filter((past) => past.modeOfAction === "unknown" || (past.modeOfAction !== "none" && active.modeOfAction === "unknown"));
-      return untold.map((past) => notCompared(label, active, past, lawn, kind));
-    });
+  return actives.flatMap((active) => {
+    const kind = kindOf(active.modeOfAction, use.serviceType);
+    const last = lastOfKind(kind, before);
+    const same = last.find((past) => isSameIngredient(past.name, active.name)) ?? last.find((past) => isSameGroup(active.modeOfAction, past.modeOfAction));
+    if (same !== undefined) return [twiceInARow(label, active, same, lawn, kind)];
+    const untold = last.filter((past) => past.modeOfAction === "unknown" || (past.modeOfAction !== "none" && active.modeOfAction === "unknown"));
+    return untold.map((past) => notCompared(label, active, past, lawn, kind));
+  });
 }
 
 /** Of one kind as the last of it: what is compared here is of one kind, or of one that nobody knows. */

@@ -100,6 +100,7 @@ function sizeOfRateUnit(basis: RateBasis, rateUnit: string): RateUnitSize {
 export function rateFromAmounts<B extends RateBasis>(basis: B, amount: bigint, per: bigint): Rate<B> {
   invariant(amount >= 0n, "a rate is not below zero");
   invariant(per > 0n, "a rate is over more than nothing");
+  if (amount === 0n) return { basis, amount, per: 1n };
   const { numerator, denominator } = reduce({ numerator: amount, denominator: per });
   return { basis, amount: numerator, per: denominator };
 }

@@ -1,11 +1,16 @@
 import { expect, test } from "vitest";
-import { loadedStopOf, tankPlanOfDay } from "#application/days/tank-plan-of-day";
+import { visitOnItsDay } from "#application/days/tank-findings";
+import { loadedStopOf, loadFactsOf, tankPlanOfDay } from "#application/days/tank-plan-of-day";
 import { DEFAULT_HOUSE_SETTINGS } from "#domain/company/house-settings";
 import { makeMixTicket } from "#domain/mixing/mix-ticket";
 import { exactly } from "#domain/quantities/exact-quantity";
 import { of } from "#domain/quantities/quantity";
 import { rateOf } from "#domain/quantities/rate";
-import { valueOf } from "../../support/domain-answers";
+import { aCompany } from "../../support/crew";
+import { aCrewDay, aRouteDay, aSharedFill, CREW_DAY, inWorkOf } from "../../support/crew-day";
+import { day as onDay, valueOf } from "../../support/domain-answers";
+import { aVehicle } from "../../support/gear";
+import { openHouse } from "../../support/house";
 import { BARRIER, FEED, IRON, QUESTION, SPRAYER } from "../../support/ticket";
 import { truckStop } from "../../support/truck-stops";
 
@@ -65,4 +70,25 @@ test("a tank of which nothing is on file holds until a clean-out before its firs
   expect(plan.found).toMatchObject([{ visitId: "a", finding: { level: "hold", rule: "clean-out" } }]);
   const cleanOuts = new Map([[SPRAYER.equipmentId, new Set(["a"])]]);
   expect(tankPlanOfDay([stop("a", 2000n)], { name: "Truck 1", payload: of("lb", 1850n) }, { ...CLEAN, lastHeld: new Map(), cleanOuts }).plan.found).toEqual([]);
+});
+
+test("what a tank held is asked of all trucks of the day, whichever of its visits are worked out", async () => {
+  const house = await openHouse();
+  const company = await aCompany(house);
+  const day = await aCrewDay(house, company, "not-known");
+  const { visits } = await aSharedFill(house, company, day);
+  const [one, two] = visits;
+  const routeDayId = await aRouteDay(house, company, await aVehicle(house, company), CREW_DAY);
+  await house.ask("update stop set route_day_id = $1 where visit_id = $2", [routeDayId, two?.visitId]);
+  // The fill was made for visits of both trucks, none of them recorded: to the day of both all of it is there, and to no other day.
+  const leftOn = (date: string) =>
+    inWorkOf(house, company, async (work) => {
+      const worked = await visitOnItsDay(work, one?.visitId ?? "");
+      if (worked === undefined) throw new Error("The visit is on the day.");
+      const held = (await loadFactsOf(work, onDay(date), [worked])).lastHeld.get(day.sprayerId);
+      return held === undefined || typeof held === "string" ? held : held.left;
+    });
+  expect(await leftOn(CREW_DAY)).toEqual(of("gal", 40n));
+  expect(await leftOn("2026-04-15")).toBe("unknown");
+  await house.close();
 });
