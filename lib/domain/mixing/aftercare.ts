@@ -16,6 +16,7 @@ import {
   reasonFor,
 } from "#domain/mixing/aftercare-step";
 import { type AppliedProduct, appliedName, constraintsOf } from "#domain/mixing/applied-product";
+import { crewWhilePeopleStayOff } from "#domain/mixing/crew-entry";
 import { type LawnAtApplication, lawnAtApplication } from "#domain/mixing/lawn-at-application";
 import { dateWords } from "#domain/mixing/local-words";
 import { mowedTooShortlyBefore, mowingDaysInTheWay } from "#domain/mixing/mowing-aftercare";
@@ -74,6 +75,7 @@ export function aftercareTimeline(question: AftercareQuestion): Outcome<Aftercar
     secondLook: secondLookOf(question),
     findings: gravestFirst([
       ...unreadFindings(products, timeZone),
+      ...crewWhilePeopleStayOff(products, visit, timeZone, endContext),
       ...watering.value.findings,
       ...lawn.findings,
       ...mowingDaysInTheWay(forbidden, mowing, visit, timeZone),

@@ -38,7 +38,7 @@ test("of two lawns that got the same before, the one that was watered in since i
   const waterings = [{ wateredAtEpochMilliseconds: START - 20 * HOUR, wateredBy: "sprinklers", depth: "not-stated", toldBy: "crew" }] as const;
   const groups = groupsOf(lawn("Front", { earlier }), lawn("Back", { earlier, waterings }));
   expect(groups.map(({ lawnNames, timeline }) => [lawnNames, timeline.findings.map(({ rule }) => rule)])).toEqual([
-    [["Front"], ["watering-in-overdue"]],
+    [["Front"], ["crew-while-people-may-stay-off", "watering-in-overdue"]],
     [["Back"], []],
   ]);
 });

@@ -129,7 +129,7 @@ describe("holds", () => {
   });
   test("the gravest first", () => {
     const rules = rulesOf([earlierOf(FEED, START - 48 * HOUR), appliedOf(labelOf("Alpha", { "seeding-after": "unknown" }))]);
-    expect(rules).toEqual(["hold aftercare-fact-missing", "take-care watering-in-overdue"]);
+    expect(rules).toEqual(["hold aftercare-fact-missing", "take-care crew-while-people-may-stay-off", "take-care watering-in-overdue"]);
   });
   test("seed of the plan, a mowing before and opposite leaves are held too", () => {
     const days = { anchor: "calendar-day", days: 60 } as const;
