@@ -25,6 +25,14 @@ export function ErrorSummary({ errors, attempt }: ErrorSummaryProps) {
   const box = useRef<HTMLDivElement>(null);
   useEffect(() => {
     box.current?.focus();
+    if (window.location.hash === "") return undefined;
+    // The browser takes the focus away as it first draws a page whose address names a part of it.
+    let frame = requestAnimationFrame(() => {
+      frame = requestAnimationFrame(() => box.current?.focus());
+    });
+    return () => {
+      cancelAnimationFrame(frame);
+    };
   }, [attempt]);
   if (errors.length === 0) return null;
   return (
