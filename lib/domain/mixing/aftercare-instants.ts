@@ -38,9 +38,22 @@ export const DEFAULT_AFTERCARE_ESTIMATES: AftercareEstimates = {
 /** When something ends: at an instant, known or estimated, or at one that can't be given. */
 export interface AftercareEnd {
   readonly atEpochMilliseconds: number | null;
+  /** Whether the instant is one; where a stated time is as late as any estimate it is none, whatever else is waited for. */
   readonly isEstimate: boolean;
   /** The states of the lawn that it waits for, in words. */
   readonly waitsFor: readonly string[];
+  /** The latest of the times that hang on no state of the lawn: it never ends before, however the lawn looks. Null where it waits for states only. */
+  readonly notBeforeEpochMilliseconds: number | null;
+}
+
+/** An end at a time that hangs on no state of the lawn. */
+export function endAt(epochMilliseconds: number, isEstimate = false): AftercareEnd {
+  return { atEpochMilliseconds: epochMilliseconds, isEstimate, waitsFor: [], notBeforeEpochMilliseconds: epochMilliseconds };
+}
+
+/** An end that waits for a state of the lawn: at an estimated instant, or at one that can't be given. */
+export function endOnState(words: string, epochMilliseconds: number | null = null): AftercareEnd {
+  return { atEpochMilliseconds: epochMilliseconds, isEstimate: true, waitsFor: [words], notBeforeEpochMilliseconds: null };
 }
 
 /** Everything that an end may hang on besides the application. */
@@ -112,19 +125,17 @@ export function notBefore(reach: Reach, application: ApplicationTimes, timeZone:
   if (reach.anchor === "days") {
     const froms = countedFrom(reach.from).map((from) => anchored(from, application));
     const at = Math.max(...froms.map((from) => daysFrom(from.at, reach.days, timeZone).latest));
-    return { atEpochMilliseconds: at, isEstimate: froms.some(({ isEstimate }) => isEstimate), waitsFor: [] };
+    return endAt(at, froms.some(({ isEstimate }) => isEstimate));
   }
   const date = calendarDateIn(timeZone, application.endsAtEpochMilliseconds);
   if (reach.anchor === "calendar-day") {
-    const at = dayIn(addDays(date, reach.days), timeZone).fromEpochMilliseconds;
-    return { atEpochMilliseconds: at, isEstimate: false, waitsFor: [] };
+    return endAt(dayIn(addDays(date, reach.days), timeZone).fromEpochMilliseconds);
   }
   if (reach.anchor === "calendar-month") {
-    const at = startOfDateMonthsAfter(date, reach.months, timeZone);
-    return { atEpochMilliseconds: at, isEstimate: false, waitsFor: [] };
+    return endAt(startOfDateMonthsAfter(date, reach.months, timeZone));
   }
   const { at, isEstimate } = anchored(reach.anchor, application);
-  return { atEpochMilliseconds: at + reach.durationMinutes * ONE_MINUTE_MILLISECONDS, isEstimate, waitsFor: [] };
+  return endAt(at + reach.durationMinutes * ONE_MINUTE_MILLISECONDS, isEstimate);
 }
 
 /** Where a due time counts from. Before the sign stands, the start of the work is the earliest it can be: never too late. */
@@ -166,31 +177,33 @@ export function reachesBackTo(reach: ReachBack, application: ApplicationTimes, t
 
 function stateEnd(state: AwaitedState, application: ApplicationTimes, context: EndContext): AftercareEnd {
   const { estimates, wateredInAtEpochMilliseconds } = context;
-  const after = (start: number | null, estimate: TimeEstimate): AftercareEnd => ({
-    atEpochMilliseconds:
-      start === null || estimate === "unknown" ? null : start + estimate.durationMinutes * ONE_MINUTE_MILLISECONDS,
-    isEstimate: true,
-    waitsFor: [STATE_WORDS[state]],
-  });
+  const after = (start: number | null, estimate: TimeEstimate) =>
+    endOnState(STATE_WORDS[state], start === null || estimate === "unknown" ? null : start + estimate.durationMinutes * ONE_MINUTE_MILLISECONDS);
   switch (state) {
     case "dry":
       return after(application.endsAtEpochMilliseconds, estimates.untilDry);
     case "dust-settled":
       return after(application.endsAtEpochMilliseconds, estimates.untilDustSettled);
     case "watered-in":
-      return { atEpochMilliseconds: wateredInAtEpochMilliseconds, isEstimate: true, waitsFor: [STATE_WORDS[state]] };
+      return endOnState(STATE_WORDS[state], wateredInAtEpochMilliseconds);
     case "watered-in-and-dry":
       return after(wateredInAtEpochMilliseconds, estimates.untilDryAfterWatering);
   }
 }
 
-/** The latest of several ends. One that can't be given keeps the whole from being given; one estimate makes it one. */
+/**
+ * The latest of several ends. One that can't be given keeps the whole from being given, and the times among them still
+ * hold: nothing ends before the latest of those. The whole is an estimate where only estimates are as late as it.
+ */
 export function latestEnd(ends: readonly AftercareEnd[]): AftercareEnd {
   const instants = ends.flatMap(({ atEpochMilliseconds }) => atEpochMilliseconds ?? []);
+  const at = instants.length < ends.length ? null : Math.max(...instants);
+  const stated = ends.flatMap(({ notBeforeEpochMilliseconds }) => notBeforeEpochMilliseconds ?? []);
   return {
-    atEpochMilliseconds: instants.length < ends.length ? null : Math.max(...instants),
-    isEstimate: ends.some(({ isEstimate }) => isEstimate),
+    atEpochMilliseconds: at,
+    isEstimate: ends.filter(({ atEpochMilliseconds }) => atEpochMilliseconds === at).every(({ isEstimate }) => isEstimate),
     waitsFor: [...new Set(ends.flatMap(({ waitsFor }) => waitsFor))].toSorted(),
+    notBeforeEpochMilliseconds: stated.length === 0 ? null : Math.max(...stated),
   };
 }
 

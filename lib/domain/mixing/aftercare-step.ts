@@ -1,6 +1,6 @@
 import { type LimitBasis } from "#domain/weather/spray-limits";
 import { type AftercareKind, type StatedConstraint } from "#domain/label/aftercare-constraint";
-import { type AftercareEnd } from "#domain/mixing/aftercare-instants";
+import { type AftercareEnd, latestEnd } from "#domain/mixing/aftercare-instants";
 import { localWords } from "#domain/mixing/local-words";
 
 /** What a step concerns, in the order in which rows are drawn. */
@@ -24,6 +24,8 @@ export interface AftercareStep {
   /** Null where no time can be given: then the words say what is waited for. */
   readonly endsAtEpochMilliseconds: number | null;
   readonly isEstimate: boolean;
+  /** Where a state of the lawn is waited for beside a stated time: that time, before which it does not end. */
+  readonly notBeforeEpochMilliseconds?: number;
   /** What to do or leave: "Keep people and pets off the lawn until dry." */
   readonly words: string;
   readonly startsAtWords: string;
@@ -69,29 +71,21 @@ function waitWords(waitsFor: readonly string[]): string {
   return waitsFor.filter((words) => most === undefined || words === most || !most.includes(words)).join(" and ");
 }
 
-/** How an end is said: a time, an estimated one, or only what is waited for. */
-export function endWords({ atEpochMilliseconds, isEstimate, waitsFor }: AftercareEnd, timeZone: string): string {
-  if (atEpochMilliseconds === null) return `${waitWords(waitsFor)}; no time can be given`;
-  const words = localWords(atEpochMilliseconds, timeZone, "end");
-  return isEstimate ? `about ${words}, an estimate` : words;
+/**
+ * How an end is said: a time, an estimated one, or only what is waited for. Where a state of the lawn may come before a
+ * stated time, that time is said too: dry grass does not end 24 hours.
+ */
+export function endWords({ atEpochMilliseconds: at, isEstimate, waitsFor, notBeforeEpochMilliseconds: stated }: AftercareEnd, timeZone: string): string {
+  const notBefore = stated === null || stated === at ? "" : `, and not before ${localWords(stated, timeZone, "end")}`;
+  if (at === null) return `${waitWords(waitsFor)}; no time can be given${notBefore}`;
+  const words = localWords(at, timeZone, "end");
+  return isEstimate ? `about ${words}, an estimate${notBefore}` : words;
 }
 
 interface Joined {
   readonly startsAtEpochMilliseconds: number;
   readonly end: AftercareEnd;
   readonly reasons: readonly AftercareReason[];
-}
-
-function laterEnd(one: AftercareEnd, other: AftercareEnd): AftercareEnd {
-  const waitsFor = [...new Set([...one.waitsFor, ...other.waitsFor])].toSorted();
-  if (one.atEpochMilliseconds === null || other.atEpochMilliseconds === null) {
-    return { atEpochMilliseconds: null, isEstimate: true, waitsFor };
-  }
-  return {
-    atEpochMilliseconds: Math.max(one.atEpochMilliseconds, other.atEpochMilliseconds),
-    isEstimate: one.isEstimate || other.isEstimate,
-    waitsFor,
-  };
 }
 
 function joinOverlapping(mayNots: readonly MayNot[]): readonly Joined[] {
@@ -105,7 +99,7 @@ function joinOverlapping(mayNots: readonly MayNot[]): readonly Joined[] {
     else {
       const { startsAtEpochMilliseconds: from } = last;
       const reasons = [...last.reasons, reason];
-      joined[joined.length - 1] = { startsAtEpochMilliseconds: from, end: laterEnd(last.end, end), reasons };
+      joined[joined.length - 1] = { startsAtEpochMilliseconds: from, end: latestEnd([last.end, end]), reasons };
     }
   }
   return joined;
@@ -125,17 +119,30 @@ export function joinMayNots(
     const at = end.atEpochMilliseconds;
     return own === row && (at === null || (at > startsAtEpochMilliseconds && at > from.epochMilliseconds));
   });
-  return joinOverlapping(running).map(({ startsAtEpochMilliseconds, end, reasons }) => ({
+  return joinOverlapping(running.map(({ end, ...one }) => ({ ...one, end: runningFrom(end, from.epochMilliseconds) }))).map(({ startsAtEpochMilliseconds, end, reasons }) => ({
     row,
     kind: "may-not",
     startsAtEpochMilliseconds,
     endsAtEpochMilliseconds: end.atEpochMilliseconds,
     isEstimate: end.isEstimate,
-    words: `${MAY_NOT_WORDS[row]}${end.waitsFor.length > 0 ? ` until ${waitWords(end.waitsFor)}` : ""}.`,
+    words: mayNotWords(row, end),
+    ...(end.notBeforeEpochMilliseconds === null || end.waitsFor.length === 0 ? {} : { notBeforeEpochMilliseconds: end.notBeforeEpochMilliseconds }),
     startsAtWords: localWords(startsAtEpochMilliseconds, from.timeZone, "start"),
     endsAtWords: endWords(end, from.timeZone),
     reasons: inReasonOrder(reasons),
   }));
+}
+
+/** A stated time that is over by then says nothing beside the state of the lawn that is still waited for. */
+function runningFrom(end: AftercareEnd, epochMilliseconds: number): AftercareEnd {
+  const { notBeforeEpochMilliseconds: stated } = end;
+  return stated !== null && stated <= epochMilliseconds ? { ...end, notBeforeEpochMilliseconds: null } : end;
+}
+
+/** "Keep people and pets off the lawn until dry, and not before the time given." */
+function mayNotWords(row: AftercareRowName, { waitsFor, notBeforeEpochMilliseconds: stated }: AftercareEnd): string {
+  if (waitsFor.length === 0) return `${MAY_NOT_WORDS[row]}.`;
+  return `${MAY_NOT_WORDS[row]} until ${waitWords(waitsFor)}${stated === null ? "" : ", and not before the time given"}.`;
 }
 
 /** Steps by time, and those of one time in the order of the rows. */

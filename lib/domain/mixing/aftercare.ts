@@ -4,7 +4,7 @@ import { type Finding, gravestFirst, hold } from "#domain/foundation/finding";
 import { accept, type Outcome } from "#domain/foundation/outcome";
 import { aftercareFactNames, type AftercareKind, unreadFacts } from "#domain/label/aftercare-constraint";
 import { READ_THE_LABEL } from "#domain/label/not-read";
-import { type EndContext, endOf } from "#domain/mixing/aftercare-instants";
+import { type EndContext, endOf, endOnState } from "#domain/mixing/aftercare-instants";
 import { type AftercareQuestion, refuseImpossibleQuestion } from "#domain/mixing/aftercare-question";
 import {
   AFTERCARE_ROWS,
@@ -124,7 +124,7 @@ function unreadMayNots(products: readonly AppliedProduct[], timeZone: string): r
       .map((applied): MayNot => {
         const productName = appliedName(applied, timeZone);
         const reason = { productName, kind, labelWords: "", basis: "label", source: "label, not read" } as const;
-        const end = { atEpochMilliseconds: null, isEstimate: true, waitsFor: ["the label has been read"] };
+        const end = endOnState("the label has been read");
         return { row, startsAtEpochMilliseconds: applied.application.startsAtEpochMilliseconds, end, reason };
       });
   });

@@ -3,7 +3,7 @@ import { type Finding, hold, takeCare } from "#domain/foundation/finding";
 import { listWords } from "#domain/foundation/list-words";
 import { type Reach, type SeedingMethod, type StatedConstraint } from "#domain/label/aftercare-constraint";
 import { mowedTimes, type MowingCount, SURELY_MOWED_AFTER_DAYS } from "#domain/label/mowing-count";
-import { type AftercareEnd, latestEnd, notBefore, reachesBackTo } from "#domain/mixing/aftercare-instants";
+import { type AftercareEnd, endOnState, latestEnd, notBefore, reachesBackTo } from "#domain/mixing/aftercare-instants";
 import { type MayNot, reasonFor } from "#domain/mixing/aftercare-step";
 import { type AppliedProduct, appliedName, constraintsOf, weakestAuthority } from "#domain/mixing/applied-product";
 import { dayIn } from "#domain/mixing/clock-periods";
@@ -36,7 +36,7 @@ function wasSeeded({ standing, lawnNames = ["The lawn"] }: ZoneSeeding): string 
 /** When an interval ends. Mowings end at no instant: they are waited for, as a state of the lawn is. */
 function intervalEnd(until: Reach | MowingCount, { application }: AppliedProduct, timeZone: string): AftercareEnd {
   if (until.anchor !== "mowings") return notBefore(until, application, timeZone);
-  return { atEpochMilliseconds: null, isEstimate: true, waitsFor: [mowedTimes(until)] };
+  return endOnState(mowedTimes(until));
 }
 
 /** How long the lawn must not be seeded, by the longest of each product's intervals. */

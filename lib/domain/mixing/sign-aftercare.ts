@@ -2,7 +2,7 @@ import { addDays, type CalendarDate, calendarDateIn } from "#domain/foundation/c
 import { type Finding, hold } from "#domain/foundation/finding";
 import { groupedBy } from "#domain/foundation/grouping";
 import { type SignUpTrigger, type StatedConstraint, statedConstraint } from "#domain/label/aftercare-constraint";
-import { type AftercareEnd, type EndContext, endOf, latestEnd, notBefore } from "#domain/mixing/aftercare-instants";
+import { type AftercareEnd, type EndContext, endOf, endOnState, latestEnd, notBefore } from "#domain/mixing/aftercare-instants";
 import { type AftercareStep, inReasonOrder, type MayNot, reasonFor } from "#domain/mixing/aftercare-step";
 import { type AppliedConstraint, type AppliedProduct, appliedName, constraintsOf } from "#domain/mixing/applied-product";
 import { dayIn } from "#domain/mixing/clock-periods";
@@ -136,7 +136,7 @@ function plainEnd(sign: Sign, down: PlainDown, { timeZone, endContext }: SignCon
 /** When people may come back to this product's lawn; undefined where its label sets nothing. */
 function reentryEnd(applied: AppliedProduct, context: SignContext): AftercareEnd | undefined {
   if (applied.label.facts["people-and-pets"] === "unknown") {
-    return { atEpochMilliseconds: null, isEstimate: true, waitsFor: ["people may come back"] };
+    return endOnState("people may come back");
   }
   const [people] = statedConstraint(applied.label, "people-and-pets");
   return people === undefined ? undefined : endOf(people.untilLaterOf, applied.application, context.endContext(applied));
@@ -150,15 +150,18 @@ function sunsetEnd(
 ): AftercareEnd {
   const dateAt = (instant: number) => calendarDateIn(timeZone, instant);
   const dayFollowing = addDays(dateAt(applied.application.endsAtEpochMilliseconds), daysFollowing);
-  const reentryAt = reentry?.atEpochMilliseconds;
   const waitsFor = reentry?.waitsFor ?? [];
-  if (reentryAt === null) return { atEpochMilliseconds: null, isEstimate: true, waitsFor };
-  const reentryDay = reentryAt === undefined ? dayFollowing : dateAt(reentryAt);
-  const date = reentryDay > dayFollowing ? reentryDay : dayFollowing;
-  const isEstimate = reentry?.isEstimate ?? false;
-  const sunset = place === "unknown" ? undefined : sunsetOn(date, timeZone, place);
-  if (sunset === undefined) return { atEpochMilliseconds: null, isEstimate: true, waitsFor: [SUNSET, ...waitsFor] };
-  return { atEpochMilliseconds: sunset, isEstimate, waitsFor };
+  const notBefore = reentry?.notBeforeEpochMilliseconds ?? null;
+  /** The sunset of the day following, or of that of an instant, where that is later. */
+  const sunsetFor = (instant: number | null) => {
+    const date = instant !== null && dateAt(instant) > dayFollowing ? dateAt(instant) : dayFollowing;
+    return place === "unknown" ? undefined : sunsetOn(date, timeZone, place);
+  };
+  const stated = sunsetFor(notBefore);
+  if (stated === undefined) return { ...endOnState(SUNSET), waitsFor: [SUNSET, ...waitsFor], notBeforeEpochMilliseconds: notBefore };
+  const reentryAt = reentry === undefined ? notBefore : reentry.atEpochMilliseconds;
+  const at = reentry !== undefined && reentryAt === null ? null : (sunsetFor(reentryAt) ?? null);
+  return { atEpochMilliseconds: at, isEstimate: at !== stated, waitsFor, notBeforeEpochMilliseconds: stated };
 }
 
 /** Sunset on a date; where the sun does not set, the end of the day; undefined where the place is none on earth. */

@@ -109,10 +109,17 @@ function whenPlanned(step: AftercareStep, { planned, products, timeZone }: Plann
   const { kind, startsAtEpochMilliseconds: start, endsAtEpochMilliseconds: end } = step;
   const counted = countedFromWork(step, products, timeZone);
   if (kind === "may-not") {
-    const until = counted === null || end === null ? step.endsAtWords : `${counted}, about ${localWords(end, timeZone, "end")} as planned${step.isEstimate ? ", an estimate" : ""}`;
+    const until = counted === null || end === null ? `${step.endsAtWords}${notBeforeAsPlanned(step, products, timeZone)}` : `${counted}, about ${localWords(end, timeZone, "end")} as planned${step.isEstimate ? ", an estimate" : ""}`;
     return start > planned.untilEpochMilliseconds ? `From ${step.startsAtWords} until ${until}` : `Until ${until}`;
   }
   const from = start === planned.untilEpochMilliseconds ? `From the end of the work, about ${localWords(start, timeZone, "end")} as planned` : `From ${step.startsAtWords}`;
   if (end === null) return `${from}, ${step.endsAtWords}`;
   return counted === null ? `${from}, by ${step.endsAtWords}` : `${from}, within ${counted}, by about ${localWords(end, timeZone, "due")} as planned`;
+}
+
+/** What the stated time beside a state of the lawn is counted from, where that is the work: " (72 hours after the work ends, as planned)". */
+function notBeforeAsPlanned(step: AftercareStep, products: readonly AppliedProduct[], timeZone: string): string {
+  const { notBeforeEpochMilliseconds: stated } = step;
+  const counted = stated === undefined ? null : countedFromWork({ ...step, endsAtEpochMilliseconds: stated }, products, timeZone);
+  return counted === null ? "" : ` (${counted}, as planned)`;
 }

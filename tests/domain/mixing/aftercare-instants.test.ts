@@ -3,7 +3,9 @@ import {
   type ApplicationTimes,
   DEFAULT_AFTERCARE_ESTIMATES,
   dueBy,
+  endAt,
   endOf,
+  endOnState,
   latestEnd,
   notBefore,
   reachesBackTo,
@@ -17,7 +19,7 @@ const posted = { ...unposted, postedAtEpochMilliseconds: START - HOUR };
 const days = (count: number) => ({ anchor: "calendar-day", days: count }) as const;
 const labelDays = (count: number, from: "application-start" | "application-end" | "posting" | "not-said" = "not-said") => ({ anchor: "days", from, days: count }) as const;
 const elapsed = (anchor: "application-start" | "application-end" | "posting", hours: number) => ({ anchor, durationMinutes: hours * 60 }) as const;
-const endAt = (end: { readonly atEpochMilliseconds: number | null }) => end.atEpochMilliseconds;
+const instantOf = (end: { readonly atEpochMilliseconds: number | null }) => end.atEpochMilliseconds;
 /** Ended at 11:30 pm of the night in which clocks change. */
 const nightOf = (text: string): ApplicationTimes => ({ ...unposted, startsAtEpochMilliseconds: at(text) - HOUR, endsAtEpochMilliseconds: at(text) });
 
@@ -28,10 +30,10 @@ describe("each reach from its own anchor", () => {
     ["posting", elapsed("posting", 4), START + 3 * HOUR],
     ["the day following begins at midnight", days(1), at("2026-05-02T00:00-05:00")],
     ["months", { anchor: "calendar-month", months: 4 } as const, at("2026-09-01T00:00-05:00")],
-  ])("%s", (_name, reach, expected) => expect(endAt(notBefore(reach, posted, CHICAGO))).toBe(expected));
+  ])("%s", (_name, reach, expected) => expect(instantOf(notBefore(reach, posted, CHICAGO))).toBe(expected));
 
   test("a sign that does not stand yet is counted from the end, as an estimate", () => {
-    expect(notBefore(elapsed("posting", 4), unposted, CHICAGO)).toEqual({ atEpochMilliseconds: END + 4 * HOUR, isEstimate: true, waitsFor: [] });
+    expect(notBefore(elapsed("posting", 4), unposted, CHICAGO)).toEqual(endAt(END + 4 * HOUR, true));
     expect(dueBy(elapsed("posting", 4), unposted, CHICAGO)).toBe(START + 4 * HOUR);
   });
 
@@ -39,7 +41,7 @@ describe("each reach from its own anchor", () => {
     expect(dueBy(days(1), unposted, CHICAGO)).toBe(at("2026-05-03T00:00-05:00"));
     const overMidnight = { ...unposted, startsAtEpochMilliseconds: at("2026-05-01T23:30-05:00"), endsAtEpochMilliseconds: at("2026-05-02T00:30-05:00") };
     expect(dueBy(days(0), overMidnight, CHICAGO)).toBe(at("2026-05-02T00:00-05:00"));
-    expect(endAt(notBefore(days(1), overMidnight, CHICAGO))).toBe(at("2026-05-03T00:00-05:00"));
+    expect(instantOf(notBefore(days(1), overMidnight, CHICAGO))).toBe(at("2026-05-03T00:00-05:00"));
   });
 });
 
@@ -50,7 +52,7 @@ describe("the nights in which clocks change", () => {
     ["March: 24 h are not the same time of the day following", "2026-03-07T16:00-06:00", elapsed("application-end", 24), "2026-03-08T17:00-05:00"],
     ["March: two days following are 47 h long", "2026-03-07T23:30-06:00", days(2), "2026-03-09T00:00-05:00"],
     ["November: two days following are 49 h long", "2026-10-31T23:30-05:00", days(2), "2026-11-02T00:00-06:00"],
-  ])("%s", (_name, ended, reach, expected) => expect(endAt(notBefore(reach, nightOf(ended), CHICAGO))).toBe(at(expected)));
+  ])("%s", (_name, ended, reach, expected) => expect(instantOf(notBefore(reach, nightOf(ended), CHICAGO))).toBe(at(expected)));
 });
 
 describe("days on a label, read both ways", () => {
@@ -61,7 +63,7 @@ describe("days on a label, read both ways", () => {
     ["1 day is not over at the midnight an hour later", labelDays(1), "2026-05-02T23:00-05:00"],
     ["counted from the start where the label says so", labelDays(2, "application-start"), "2026-05-03T08:00-05:00"],
     ["counted from the end where the label says so", labelDays(1, "application-end"), "2026-05-02T23:00-05:00"],
-  ])("%s", (_name, reach, expected) => expect(notBefore(reach, friday, CHICAGO)).toEqual({ atEpochMilliseconds: at(expected), isEstimate: false, waitsFor: [] }));
+  ])("%s", (_name, reach, expected) => expect(notBefore(reach, friday, CHICAGO)).toEqual(endAt(at(expected))));
 
   test.each([
     ["within 1 day is not due as late as the end of that day", labelDays(1), "2026-05-02T08:00-05:00"],
@@ -77,8 +79,8 @@ describe("days on a label, read both ways", () => {
 
   test("where an hour that comes twice turns them round, the start counts for what must not be", () => {
     const twice = lasting("2026-11-01T01:59-05:00", "2026-11-01T01:10-06:00");
-    expect(endAt(notBefore(labelDays(1), twice, CHICAGO))).toBe(at("2026-11-02T01:59-06:00"));
-    expect(endAt(notBefore(labelDays(1, "application-end"), twice, CHICAGO))).toBe(at("2026-11-02T01:10-06:00"));
+    expect(instantOf(notBefore(labelDays(1), twice, CHICAGO))).toBe(at("2026-11-02T01:59-06:00"));
+    expect(instantOf(notBefore(labelDays(1, "application-end"), twice, CHICAGO))).toBe(at("2026-11-02T01:10-06:00"));
   });
 
   test("from posting, or what stands in for it before the sign is up", () => {
@@ -98,7 +100,7 @@ describe("days on a label, read both ways", () => {
     ["November", "2026-10-31T16:00-05:00", "2026-11-01T16:00-06:00", "2026-11-01T15:00-06:00"],
   ])("the later of both for what must not be, the earlier for what is due: %s", (_name, moment, later, earlier) => {
     const work = lasting(moment, moment);
-    expect(endAt(notBefore(labelDays(1), work, CHICAGO))).toBe(at(later));
+    expect(instantOf(notBefore(labelDays(1), work, CHICAGO))).toBe(at(later));
     expect(dueBy(labelDays(1), work, CHICAGO)).toBe(at(earlier));
   });
 
@@ -135,14 +137,20 @@ describe("the later of a label's conditions", () => {
     ["watered in", [untilState("watered-in")], END + 20 * HOUR, true],
     ["watered in and dry", [untilState("watered-in-and-dry")], END + 22 * HOUR, true],
     ["hours", [hoursAfterEnd(24)], END + 24 * HOUR, false],
-    ["dry or four hours: hours are later, and it stays an estimate", [untilState("dry"), hoursAfterEnd(4)], END + 4 * HOUR, true],
+    ["dry or four hours: hours are later, and are no estimate", [untilState("dry"), hoursAfterEnd(4)], END + 4 * HOUR, false],
+    ["dry or two hours: as late as the estimate, and none", [untilState("dry"), hoursAfterEnd(2)], END + 2 * HOUR, false],
   ])("%s", (_name, untils, expected, isEstimate) => {
     expect(endOf(untils, unposted, context)).toMatchObject({ atEpochMilliseconds: expected, isEstimate });
   });
   test("without an estimate, or a time for watering, there is no time, only what is waited for", () => {
     const blind = { ...context, estimates: { ...DEFAULT_AFTERCARE_ESTIMATES, untilDry: "unknown" as const }, wateredInAtEpochMilliseconds: null };
-    expect(endOf([untilState("dry"), hoursAfterEnd(4)], unposted, blind)).toEqual({ atEpochMilliseconds: null, isEstimate: true, waitsFor: ["dry"] });
-    expect(endAt(endOf([untilState("watered-in-and-dry")], unposted, blind))).toBeNull();
+    expect(endOf([untilState("dry"), hoursAfterEnd(4)], unposted, blind)).toEqual({ ...endOnState("dry"), notBeforeEpochMilliseconds: END + 4 * HOUR });
+    expect(instantOf(endOf([untilState("watered-in-and-dry")], unposted, blind))).toBeNull();
+  });
+  test("the latest stated time stands beside what is estimated or can't be given", () => {
+    expect(endOf([hoursAfterEnd(1), untilState("dry"), hoursAfterEnd(0.5)], unposted, context)).toEqual({ ...endOnState("dry", END + 2 * HOUR), notBeforeEpochMilliseconds: END + HOUR });
+    expect(endOf([untilState("dry"), hoursAfterEnd(4)], unposted, context)).toEqual({ ...endAt(END + 4 * HOUR), waitsFor: ["dry"] });
+    expect(endOf([untilState("dry")], unposted, context).notBeforeEpochMilliseconds).toBeNull();
   });
   test("what is waited for is named once", () => {
     const dry = endOf([untilState("dry")], unposted, context);

@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { endAt, endOnState } from "#domain/mixing/aftercare-instants";
 import { type AftercareReason, endWords, inReasonOrder, inTimeOrder, joinMayNots, type MayNot } from "#domain/mixing/aftercare-step";
 import { at, CHICAGO, END, HOUR, START } from "../../support/aftercare-builders";
 
@@ -6,7 +7,7 @@ const reasonOf = (productName: string): AftercareReason => ({ productName, kind:
 const mayNot = (productName: string, fromHours: number, endHours: number | null, change: Partial<MayNot["end"]> = {}): MayNot => ({
   row: "mowing",
   startsAtEpochMilliseconds: START + fromHours * HOUR,
-  end: { atEpochMilliseconds: endHours === null ? null : START + endHours * HOUR, isEstimate: endHours === null, waitsFor: [], ...change },
+  end: { ...(endHours === null ? endOnState("dry") : endAt(START + endHours * HOUR)), ...change },
   reason: reasonOf(productName),
 });
 const from = { epochMilliseconds: START, timeZone: CHICAGO };
@@ -25,9 +26,31 @@ test("what overlaps or touches is one with the later end and every reason; the r
   ]);
 });
 
-test("one estimate makes the end an estimate; one without a time leaves it open", () => {
-  expect(short([mayNot("A", 0, 5), mayNot("B", 0, 2, { isEstimate: true })])).toEqual([[0, 5, true, "A B"]]);
-  expect(short([mayNot("A", 0, null, { waitsFor: ["dry"] }), mayNot("B", 4, 6)])).toEqual([[0, null, true, "A B"]]);
+test("the end is an estimate where only an estimate is as late; one without a time leaves it open", () => {
+  expect(short([mayNot("A", 0, 5), mayNot("B", 0, 2, { isEstimate: true })])).toEqual([[0, 5, false, "A B"]]);
+  expect(short([mayNot("A", 0, 2), mayNot("B", 0, 5, { isEstimate: true })])).toEqual([[0, 5, true, "A B"]]);
+  expect(short([mayNot("A", 0, 5), mayNot("B", 0, 5, { isEstimate: true })])).toEqual([[0, 5, false, "A B"]]);
+  expect(short([mayNot("A", 0, null), mayNot("B", 4, 6)])).toEqual([[0, null, true, "A B"]]);
+});
+
+test("a stated time is said beside a state of the lawn, whichever comes first", () => {
+  const said = (hours: number | null, ...stated: readonly number[]) => {
+    const end = endOnState("dry", hours === null ? null : START + hours * HOUR);
+    const [step] = joinMayNots("mowing", [{ ...mayNot("A", 0, null), end }, ...stated.map((statedHours) => mayNot("B", 0, statedHours))], from);
+    return [step?.words, step?.endsAtWords, step?.notBeforeEpochMilliseconds, step?.isEstimate];
+  };
+  const both = "Do not mow until dry, and not before the time given.";
+  expect(said(3, 72)).toEqual([both, "Monday, May 4, 2026, 3 pm", START + 72 * HOUR, false]);
+  expect(said(3, 1)).toEqual([both, "about Friday, May 1, 2026, 6 pm, an estimate, and not before Friday, May 1, 2026, 4 pm", START + HOUR, true]);
+  expect(said(null, 72, 1)).toEqual([both, "dry; no time can be given, and not before Monday, May 4, 2026, 3 pm", START + 72 * HOUR, true]);
+  expect(said(3)).toEqual(["Do not mow until dry.", "about Friday, May 1, 2026, 6 pm, an estimate", undefined, true]);
+});
+
+test("a stated time that is over as the visit begins is not said beside the state that is still waited for", () => {
+  const end = { ...endOnState("watered in"), notBeforeEpochMilliseconds: START };
+  expect(joinMayNots("mowing", [{ ...mayNot("A", -5, null), end }], from)).toMatchObject([{ words: "Do not mow until watered in.", endsAtWords: "watered in; no time can be given" }]);
+  const later = { ...end, notBeforeEpochMilliseconds: START + 60_000 };
+  expect(joinMayNots("mowing", [{ ...mayNot("A", -5, null), end: later }], from)).toMatchObject([{ endsAtWords: "watered in; no time can be given, and not before Friday, May 1, 2026, 3:01 pm" }]);
 });
 
 test("what is over, of no length or of another row is left out", () => {
@@ -35,14 +58,14 @@ test("what is over, of no length or of another row is left out", () => {
 });
 
 test("words say what is waited for and mark an estimate", () => {
-  const [step] = joinMayNots("mowing", [mayNot("A", 0, 3, { isEstimate: true, waitsFor: ["dry"] })], from);
+  const [step] = joinMayNots("mowing", [{ ...mayNot("A", 0, 3), end: endOnState("dry", START + 3 * HOUR) }], from);
   expect(step).toMatchObject({
     words: "Do not mow until dry.",
     startsAtWords: "Friday, May 1, 2026, 3 pm",
     endsAtWords: "about Friday, May 1, 2026, 6 pm, an estimate",
   });
-  expect(endWords({ atEpochMilliseconds: null, isEstimate: true, waitsFor: ["dry"] }, CHICAGO)).toBe("dry; no time can be given");
-  expect(endWords({ atEpochMilliseconds: at("2026-05-02T04:00-05:00"), isEstimate: false, waitsFor: [] }, CHICAGO)).toBe("Saturday, May 2, 2026, 4 am");
+  expect(endWords(endOnState("dry"), CHICAGO)).toBe("dry; no time can be given");
+  expect(endWords(endAt(at("2026-05-02T04:00-05:00")), CHICAGO)).toBe("Saturday, May 2, 2026, 4 am");
 });
 
 test("reasons are in one order whatever the order of the products, each once", () => {

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { aftercareTimeline } from "#domain/mixing/aftercare";
 import { type AppliedProduct } from "#domain/mixing/applied-product";
-import { aftercareQuestion, appliedOf, earlierOf, FEED, HOUR, hoursAfterEnd, IRON, labelOf, onLabel, says, START } from "../../support/aftercare-builders";
+import { aftercareQuestion, appliedOf, earlierOf, FEED, HOUR, hoursAfterEnd, IRON, labelOf, onLabel, says, START, untilState } from "../../support/aftercare-builders";
 import { valueOf } from "../../support/domain-answers";
 
 const WEEDAWAY = labelOf("Weedaway", says("people-and-pets", { untilLaterOf: [hoursAfterEnd(24)], labelWords: "Keep people and pets off for 24 hours." }));
@@ -46,6 +46,12 @@ test("an end that nobody can give says what it waits for", () => {
   const question = aftercareQuestion([appliedOf(IRON), earlierOf(FEED, START - 20 * HOUR, { wateredInAtEpochMilliseconds: "unknown" })]);
   const { findings } = valueOf(aftercareTimeline(question));
   expect(findings.filter(({ rule }) => rule.startsWith("crew-while"))).toMatchObject([{ level: "take-care", figure: `"words on people-and-pets" Waits for: watered in and dry; no time can be given.` }]);
+});
+
+test("a stated time holds beside a state of the lawn, as long as it runs", () => {
+  const both = labelOf("Weedaway", says("people-and-pets", { untilLaterOf: [hoursAfterEnd(1), untilState("dry")], labelWords: "Keep off for 1 hour and until dry." }));
+  expect(found(earlierOf(both, START - HOUR + 60_000))).toMatchObject([{ level: "hold", toDo: "Come after Friday, May 1, 2026, 3:01 pm." }]);
+  expect(found(earlierOf(both, START - HOUR))).toMatchObject([{ level: "take-care" }]);
 });
 
 test("what the visit itself puts down keeps nobody of its own crew off", () => expect(found(appliedOf(WEEDAWAY))).toEqual([]));

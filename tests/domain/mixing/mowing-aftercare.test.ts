@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { endAt, endOnState } from "#domain/mixing/aftercare-instants";
 import { type AftercareStep, joinMayNots } from "#domain/mixing/aftercare-step";
 import { mowedTooShortlyBefore, mowingDaysInTheWay, type MowingHabit } from "#domain/mixing/mowing-aftercare";
 import { appliedOf, CHICAGO, earlierOf, END, HOUR, labelOf, onLabel, says, START } from "../../support/aftercare-builders";
@@ -9,7 +10,7 @@ const [FRIDAY, SATURDAY, SUNDAY, MONDAY] = [5, 6, 0, 1];
 
 describe("mowing days after the visit", () => {
   const steps = (hours: number | null): readonly AftercareStep[] => {
-    const end = { atEpochMilliseconds: hours === null ? null : END + hours * HOUR, isEstimate: false, waitsFor: [] };
+    const end = hours === null ? endOnState("watered in") : endAt(END + hours * HOUR);
     const reason = { productName: "Weedaway", kind: "mowing-after", labelWords: "words", ...onLabel } as const;
     return joinMayNots("mowing", [{ row: "mowing", startsAtEpochMilliseconds: START, end, reason }], { epochMilliseconds: START, timeZone: CHICAGO });
   };

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { type SignDownTrigger, type SignUpTrigger } from "#domain/label/aftercare-constraint";
-import { DEFAULT_AFTERCARE_ESTIMATES } from "#domain/mixing/aftercare-instants";
+import { DEFAULT_AFTERCARE_ESTIMATES, endOnState } from "#domain/mixing/aftercare-instants";
 import { type AppliedProduct } from "#domain/mixing/applied-product";
 import { signMayNots, signsToPutUp } from "#domain/mixing/sign-aftercare";
 import { localTimeAt } from "#domain/weather/local-hours";
@@ -57,7 +57,7 @@ describe("down", () => {
   test("once it is dry, an estimate, or when people may come back if that is later", () => {
     const dry = (orReentryIfLater: boolean): SignDownTrigger => ({ trigger: "state", state: "dry", orReentryIfLater });
     const [mayNot] = signMayNots([appliedOf(signed("at-start", dry(false)))], context()).mayNots;
-    expect(mayNot?.end).toEqual({ atEpochMilliseconds: END + 2 * HOUR, isEstimate: true, waitsFor: ["dry"] });
+    expect(mayNot?.end).toEqual(endOnState("dry", END + 2 * HOUR));
     const reentry = says("people-and-pets", { untilLaterOf: [hoursAfterEnd(4)] });
     expect(downAt(appliedOf(signed("at-start", dry(true), reentry)))).toBe(END + 4 * HOUR);
     expect(downAt(appliedOf(signed("at-start", dry(false), reentry)))).toBe(END + 2 * HOUR);
@@ -84,10 +84,20 @@ describe("down", () => {
   });
   test("a sunset that can't be computed is a hold; a reentry without a time leaves it open", () => {
     const { mayNots, findings } = signMayNots([appliedOf(signed("before-application", sunset))], context("unknown"));
-    expect(mayNots[0]?.end).toEqual({ atEpochMilliseconds: null, isEstimate: true, waitsFor: ["sunset"] });
+    expect(mayNots[0]?.end).toEqual(endOnState("sunset"));
     expect(findings).toMatchObject([{ level: "hold", answerableBy: "office", rule: "place-for-sunset-missing" }]);
     const wet = says("people-and-pets", { untilLaterOf: [untilState("watered-in-and-dry")] });
     expect(downAt(appliedOf(signed("before-application", sunset, wet)))).toBeNull();
+    // The sunset of the day following is sure all the same, and that of a stated time where it is later.
+    const notBeforeOf = (facts: Parameters<typeof signed>[2]) => localTimeAt(signMayNots([appliedOf(signed("before-application", sunset, facts))], context()).mayNots[0]?.end.notBeforeEpochMilliseconds ?? 0, CHICAGO).date;
+    expect(notBeforeOf(wet)).toBe("2026-05-02");
+    expect(notBeforeOf(says("people-and-pets", { untilLaterOf: [untilState("watered-in-and-dry"), hoursAfterEnd(72)] }))).toBe("2026-05-04");
+  });
+  test("a sunset is an estimate only where an estimate decides its day", () => {
+    const endOfSign = (facts: Parameters<typeof signed>[2]) => signMayNots([appliedOf(signed("before-application", sunset, facts))], context()).mayNots[0]?.end;
+    expect(endOfSign(says("people-and-pets", { untilLaterOf: [untilState("dry")] }))).toMatchObject({ isEstimate: false, waitsFor: ["dry"] });
+    const late = signMayNots([appliedOf(signed("before-application", sunset, says("people-and-pets", { untilLaterOf: [untilState("dry")] })))], { ...context(), endContext: () => ({ timeZone: CHICAGO, estimates: { ...DEFAULT_AFTERCARE_ESTIMATES, untilDry: { durationMinutes: 3 * 24 * 60, basis: "house", source: "house" } }, wateredInAtEpochMilliseconds: null }) });
+    expect(late.mayNots[0]?.end).toMatchObject({ isEstimate: true, waitsFor: ["dry"] });
   });
   test("where the sun does not set, the end of the day", () => {
     const { mayNots } = signMayNots([earlierOf(signed("at-start", sunset), at("2026-06-20T16:00-05:00"))], context({ latitudeDegrees: 75, longitudeDegrees: -90 }));
@@ -101,7 +111,7 @@ describe("down", () => {
 test("a place that is none on earth gives no sunset: the sign's end is not known, and the office is told", () => {
   for (const place of [{ latitudeDegrees: 200, longitudeDegrees: -87.6 }, { latitudeDegrees: 41.9, longitudeDegrees: Number.NaN }]) {
     const { mayNots, findings } = signMayNots([appliedOf(signed("at-start", { ...sunset, orReentryIfLater: false }))], context(place));
-    expect(mayNots[0]?.end).toEqual({ atEpochMilliseconds: null, isEstimate: true, waitsFor: ["sunset"] });
+    expect(mayNots[0]?.end).toEqual(endOnState("sunset"));
     expect(findings).toMatchObject([{ rule: "place-for-sunset-missing", level: "hold" }]);
   }
 });

@@ -32,9 +32,18 @@ test("a time that hangs on the end of the work says so beforehand, with the time
 test("an estimate is marked as one, a date of the calendar stands alone, and what can't be given says so", () => {
   const whensOf = (untilLaterOf: Parameters<typeof says<"people-and-pets">>[1]["untilLaterOf"]) => planned(asks(says("people-and-pets", { untilLaterOf }))).map(({ when }) => when);
   expect(whensOf([untilState("dry")])).toEqual(["Until about Friday, May 1, 2026, 6 pm, an estimate"]);
-  expect(whensOf([hoursAfterEnd(4), untilState("dry")])).toEqual(["Until 4 hours after the work ends, about Friday, May 1, 2026, 8 pm as planned, an estimate"]);
+  expect(whensOf([hoursAfterEnd(4), untilState("dry")])).toEqual(["Until 4 hours after the work ends, about Friday, May 1, 2026, 8 pm as planned"]);
+  expect(whensOf([hoursAfterEnd(1), untilState("dry")])).toEqual(["Until about Friday, May 1, 2026, 6 pm, an estimate, and not before Friday, May 1, 2026, 5 pm (1 hour after the work ends, as planned)"]);
+  expect(whensOf([hoursAfterEnd(72), untilState("watered-in")])).toEqual(["Until watered in; no time can be given, and not before Monday, May 4, 2026, 4 pm (72 hours after the work ends, as planned)"]);
   expect(whensOf([{ anchor: "calendar-day", days: 1 }])).toEqual(["Until Saturday, May 2, 2026, 12 am"]);
   expect(whensOf([untilState("watered-in")])).toEqual(["Until watered in; no time can be given"]);
+});
+
+test("what waits for a state of the lawn beside a stated time says that both must be over", () => {
+  const off = asks(says("people-and-pets", { untilLaterOf: [hoursAfterEnd(72), untilState("watered-in")] }));
+  expect(done(off).map(({ when, what }) => [when, what])).toEqual([
+    ["Until watered in; no time can be given, and not before Monday, May 4, 2026, 4 pm", "Keep people and pets off the lawn until watered in, and not before the time given."],
+  ]);
 });
 
 test("water has a beginning and a date, both as planned where they hang on the work", () => {
