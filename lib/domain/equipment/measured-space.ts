@@ -13,7 +13,10 @@ const PI = decimal("3.14159265358979323846264338327950288");
 const QUARTER: Rational = { numerator: 1n, denominator: 4n };
 const AREA_PER_LENGTHS_SQUARED: Rational = { numerator: 1n, denominator: LENGTHS_SQUARED_PER_AREA };
 
-/** The area of a rectangle, exactly: what a nozzle covers over a course, what a spreader's width does. */
+/**
+ * The area of a rectangle, exactly (geometry): what a nozzle covers over a course, what a spreader's width does. Throws
+ * for what is no length.
+ */
 export function rectangleArea(length: Measure<"length">, width: Measure<"length">): ExactQuantity<"area"> {
   requireDimension(length, "length");
   requireDimension(width, "length");
@@ -21,7 +24,10 @@ export function rectangleArea(length: Measure<"length">, width: Measure<"length"
   return fromExactAmount("area", multiplyRational(product, AREA_PER_LENGTHS_SQUARED));
 }
 
-/** The area of a round opening of this inner diameter: a hose, a catch can. Exact but for pi, which has 35 digits. */
+/**
+ * The area of a round opening of this inner diameter: a hose, a catch can. A quarter of pi times the diameter squared,
+ * exact but for pi, which has 35 digits.
+ */
 export function roundOpeningArea(diameter: Measure<"length">): ExactQuantity<"area"> {
   const square = rectangleArea(diameter, diameter);
   return fromExactAmount("area", multiplyRational(square.exactAmount, multiplyRational(PI, QUARTER)));

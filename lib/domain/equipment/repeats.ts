@@ -74,7 +74,7 @@ export function combinedUncertainty(uncertainties: readonly Uncertainty[]): Unce
   return uncertainties.length === 0 ? { kind: "not-given" } : { kind: "spread-of-repeats", part: reduce(part), repeats };
 }
 
-/** Whether a part, whatever its sign, is more than so many percent. */
+/** Whether a part, whatever its sign, is more than so many percent. Not when it is exactly so many. */
 export function isMoreThanPercent(part: Rational, percent: Rational): boolean {
   return compareRational(multiplyRational(sizeOf(part), rational(100n)), percent) > 0;
 }

@@ -48,7 +48,10 @@ const METHOD_NAMES: Readonly<Record<DegreeDayMethod["kind"], string>> = {
   "met-eireann": "Met Eireann",
 };
 
-/** The reset method with 50 °F as its base and 86 °F as its upper cut. */
+/**
+ * The reset method with 50 °F as its base and 86 °F as its upper cut. Source: McMaster & Wilhelm 1997, as for the
+ * methods.
+ */
 export const EIGHTY_SIX_FIFTY: DegreeDayMethod = {
   kind: "reset",
   scale: "fahrenheit",

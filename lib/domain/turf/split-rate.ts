@@ -2,6 +2,7 @@ import { invariant } from "#domain/foundation/invariant";
 import { compareRates, type Rate, type RateBasis, ratioOfRates, scaleRate } from "#domain/quantities/rate";
 import { roundToWhole } from "#domain/quantities/rational";
 
+/** A rate in equal parts: how many applications, from one, and the rate of each. */
 export interface SplitRate<B extends RateBasis> {
   readonly applications: number;
   readonly each: Rate<B>;

@@ -13,7 +13,8 @@ function requireAboveZero(amount: Rational, what: string): void {
 }
 
 /**
- * The material that covers an area to a depth, loose as it is spread, exactly: 0.77 cu yd for 1/4 in on 1,000 sq ft.
+ * The material that covers an area to a depth, loose as it is spread, exactly (area times depth): 0.77 cu yd for 1/4 in
+ * on 1,000 sq ft.
  */
 export function topdressingVolume(area: Measure<"area">, depth: Measure<"length">): ExactQuantity<"volume"> {
   requireDimension(area, "area");
