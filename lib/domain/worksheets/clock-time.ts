@@ -4,7 +4,7 @@ const MINUTES_AN_HOUR = 60;
 
 /**
  * Reads a time of day in minutes after midnight: "7 am", "7:40 am", "19:40", "7" (in the morning). Refused: anything
- * else.
+ * else. At `field`.
  */
 export function readClockMinute(field: string, text: string): Outcome<number> {
   const typed = text.trim();

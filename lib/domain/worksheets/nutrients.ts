@@ -18,8 +18,11 @@ import { type Typed, type WorksheetAnswer, type WorksheetExample, type Worksheet
 /** The nutrients that a target may be set for, as the page offers them. */
 const TARGET_NUTRIENTS = ["N", "P2O5", "K2O", "Fe"] as const satisfies readonly Nutrient[];
 
+/** The fields of a product for a nutrient. */
 export type ProductForNutrientField = "grade" | "nutrient" | "target" | "area" | "bag" | "density" | "slow";
+/** The fields of the nutrients in a rate. */
 export type NutrientsOfProductField = "grade" | "rate" | "area" | "density" | "slow";
+/** The fields of the nutrients in a bag. */
 export type NutrientsInBagField = "grade" | "bag" | "target";
 
 const NEBRASKA = "University of Nebraska-Lincoln, Lawn Fertilizer Calculations, http://byf.unl.edu/LawnFertCalc";
@@ -79,7 +82,7 @@ function densityInputs(density: Density | undefined, typed: string): readonly Wo
   return density === undefined ? [] : [{ name: "Density", figure: withTyped(densityFigure(density), typed) }];
 }
 
-/** More nitrogen at once than Purdue ever recommends. */
+/** More nitrogen at once than Purdue ever recommends: 1 lb per 1,000 sq ft. */
 export function muchNitrogen(nitrogen: Rate<"nutrient-mass-per-area">): readonly Finding[] {
   const most = rateOf("nutrient-mass-per-area", "1", "lb per 1,000 sq ft");
   if (compareRates(nitrogen, most) <= 0) return [];
@@ -98,7 +101,8 @@ export function muchNitrogen(nitrogen: Rate<"nutrient-mass-per-area">): readonly
 
 /**
  * The product for a nutrient rate: rate over the grade's part, times area, in whole bags where a bag's weight is given,
- * in gallons where the density is. Refused by field: what is missing or can't be read, a grade without that nutrient.
+ * in gallons where the density is. Refused by field: what is missing or can't be read, a grade without that nutrient,
+ * more slow nitrogen than nitrogen (`slow`).
  */
 export function productForNutrientWorksheet(typed: Typed<ProductForNutrientField>): WorksheetOutcome {
   const read = readTogether({
@@ -151,7 +155,7 @@ export function productForNutrientWorksheet(typed: Typed<ProductForNutrientField
 
 /**
  * What a product rate brings of each nutrient, in pounds per 1,000 sq ft and on the area. Refused by field: what is
- * missing or can't be read, and a rate by volume without the density.
+ * missing or can't be read, a rate by volume without the `density`, more slow nitrogen than nitrogen (`slow`).
  */
 export function nutrientsOfProductWorksheet(typed: Typed<NutrientsOfProductField>): WorksheetOutcome {
   const read = readTogether({
