@@ -16,12 +16,15 @@ export function waterShareOf(products: readonly Pick<FillStop["products"][number
   return share.numerator < 0n ? rational(0n) : share;
 }
 
-/** What the water in so much finished spray weighs. */
+/** What the water in so much finished spray weighs, both in canonical units. Water is taken at 1 kg/L. */
 export function waterWeight(spray: bigint, waterShare: Rational): bigint {
   return settle(massOf(fromExactAmount("volume", multiplyRational(rational(spray), waterShare)), WATER), "up").amount;
 }
 
-/** How much finished spray may come aboard where so much weight may; undefined where it brings no water and so no weight. */
+/**
+ * How much finished spray may come aboard where so much weight may, both in canonical units; undefined where it brings
+ * no water and so no weight.
+ */
 export function sprayWithin(room: bigint, waterShare: Rational): bigint | undefined {
   if (waterShare.numerator === 0n) return undefined;
   const water = volumeOf(fromAmount("mass", room < 0n ? 0n : room), WATER);

@@ -44,10 +44,12 @@ export interface PaperField {
   readonly isCode?: boolean;
 }
 
+/** Text as a value of a paper. */
 export function said(text: string): PaperValue {
   return { kind: "said", text };
 }
 
+/** Left open on the paper, to be written by hand. */
 export const TO_WRITE: PaperValue = { kind: "to-write" };
 export const NOT_TAKEN: PaperValue = { kind: "not-taken" };
 export const NOT_RECORDED: PaperValue = { kind: "not-recorded" };
