@@ -242,7 +242,9 @@ function windFindings({ station, windMph }: CatchCanTest): readonly Finding[] {
 /** How the heads of a station stand: in a square or rectangle, or in triangles, whose area is smaller. */
 export type HeadSpacing = "square" | "triangular";
 
-/** Half of the square root of three: the height of a triangle of equal sides over its side, as it is printed. */
+/**
+ * Half of the square root of three: the height of a triangle of equal sides over its side, as Klickitat PUD prints it.
+ */
 const TRIANGLE_HEIGHT = rational(866n, 1000n);
 
 /**

@@ -28,7 +28,7 @@ export interface PanLine {
 
 /** Fewer pans show no pattern: one in the middle and two on either side. Common practice. */
 const FEWEST_PANS = 5;
-/** Far more than anybody sets out: a list this long was pasted by mistake. */
+/** Far more than anybody sets out: a list this long was pasted by mistake. Common practice. */
 const MOST_PANS = 200;
 const HALF: Rational = { numerator: 1n, denominator: 2n };
 

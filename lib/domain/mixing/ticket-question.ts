@@ -134,6 +134,7 @@ export interface SpotWork {
 
 /** One product at one rate for one reason, with what it is put down with. */
 export interface TicketTreatment {
+  /** Its number in the plan of the visit; each has its own. */
   readonly line: number;
   readonly productId: string;
   readonly label: LabelFacts;

@@ -3,11 +3,14 @@
 // standardized reference evapotranspiration equation (2005), appendix D. Radiation is in MJ per square meter
 // and day, or hour where the name says so. The functions are bare arithmetic and check nothing.
 
-/** Solar constant in MJ per square meter and minute. */
+/** Solar constant in MJ per square meter and minute (FAO-56 Eq. 21). */
 const SOLAR_CONSTANT = 0.082;
-/** Stefan-Boltzmann constant in MJ per K4, square meter and day, as each publication rounds it. */
+/**
+ * Stefan-Boltzmann constant in MJ per K4, square meter and day, as each publication rounds it (FAO-56 Eq. 39; ASCE
+ * 2005).
+ */
 export const STEFAN_BOLTZMANN_PER_DAY = { fao56: 4.903e-9, asce: 4.901e-9 } as const;
-/** Share of radiation that the reference grass reflects. */
+/** Share of radiation that the reference grass reflects (FAO-56 Eq. 38). */
 const ALBEDO = 0.23;
 
 /** Degrees to radians (FAO-56 Eq. 22). */

@@ -133,7 +133,10 @@ function liquidOf(density: Density | undefined): CaughtLiquid {
   return density === undefined ? { kind: "the-spray-itself" } : { kind: "water-for-a-spray", sprayDensity: density };
 }
 
-/** Whether the measured area is 1/128 acre, or the 340 sq ft that are taken for it. */
+/**
+ * Whether the measured area is 1/128 acre, or the 340 sq ft that are taken for it (18.5 ft square, UF/IFAS Alachua
+ * County).
+ */
 function isOneOf128({ test }: SprayerCalibration): boolean {
   if (test.method !== "small-area" || test.runs[0] === undefined) return false;
   return Math.abs(toNumber(ratioExact(test.runs[0].area, exactly("acre", rational(1n, 128n)))) - 1) < 0.002;
