@@ -21,7 +21,7 @@ export function flowForCarrier(carrier: CarrierRate, width: Measure<"length">, p
 
 /**
  * The speed in miles per hour at which a flow a minute comes to a carrier rate over a width. Refused: a `width` or a
- * `flowPerMinute` of nothing. Throws at a carrier rate of zero.
+ * `flowPerMinute` of nothing. Throws at a carrier rate of zero. Source: as for {@link flowForCarrier}, turned round.
  */
 export function speedForCarrier(
   carrier: CarrierRate,

@@ -26,14 +26,17 @@ export function rectangleArea(length: Measure<"length">, width: Measure<"length"
 
 /**
  * The area of a round opening of this inner diameter: a hose, a catch can. A quarter of pi times the diameter squared,
- * exact but for pi, which has 35 digits.
+ * exact but for pi, which has 35 digits (geometry).
  */
 export function roundOpeningArea(diameter: Measure<"length">): ExactQuantity<"area"> {
   const square = rectangleArea(diameter, diameter);
   return fromExactAmount("area", multiplyRational(square.exactAmount, multiplyRational(PI, QUARTER)));
 }
 
-/** The length that an area has at a width, exactly: the course to walk for 1,000 sq ft. Throws when the width is zero. */
+/**
+ * The length that an area has at a width, exactly: the course to walk for 1,000 sq ft. Throws when the width is zero.
+ * Source: geometry.
+ */
 export function lengthOfArea(area: Measure<"area">, width: Measure<"length">): ExactQuantity<"length"> {
   requireDimension(area, "area");
   requireDimension(width, "length");
@@ -42,7 +45,10 @@ export function lengthOfArea(area: Measure<"area">, width: Measure<"length">): E
   return fromExactAmount("length", divideRational(canonicalAmountOf(area), perLength));
 }
 
-/** The volume of a body of the same area all along: water in a hose, water that stands on a lawn. Exact. */
+/**
+ * The volume of a body of the same area all along: water in a hose, water that stands on a lawn. Exact. Source:
+ * geometry.
+ */
 export function volumeAlong(area: Measure<"area">, length: Measure<"length">): ExactQuantity<"volume"> {
   requireDimension(area, "area");
   requireDimension(length, "length");
@@ -50,7 +56,7 @@ export function volumeAlong(area: Measure<"area">, length: Measure<"length">): E
   return fromExactAmount("volume", multiplyRational(product, VOLUMES_PER_AREA_TIMES_LENGTH));
 }
 
-/** How deep a volume stands on an area, exactly. Throws when the area is zero. */
+/** How deep a volume stands on an area, exactly. Throws when the area is zero. Source: geometry. */
 export function depthOnArea(volume: Measure<"volume">, area: Measure<"area">): ExactQuantity<"length"> {
   requireDimension(volume, "volume");
   requireDimension(area, "area");

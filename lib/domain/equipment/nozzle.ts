@@ -98,8 +98,9 @@ export function flowAtPressure(rated: RatedFlow, pressurePsi: number): Outcome<E
 }
 
 /**
- * The pressure in psi at which a tip gives a flow: P2 = P1 (Q2/Q1)^2. Refused outside 1 to 1,000 psi, at `pressurePsi`
- * or `ratedPressurePsi`, where another tip is wanted. Throws when the rated flow is zero.
+ * The pressure in psi at which a tip gives a flow: P2 = P1 (Q2/Q1)^2, which is {@link flowAtPressure} turned round.
+ * Refused outside 1 to 1,000 psi, at `pressurePsi` or `ratedPressurePsi`, where another tip is wanted. Throws when the
+ * rated flow is zero.
  */
 export function pressureForFlow(rated: RatedFlow, flowPerMinute: Measure<"volume">): Outcome<number> {
   invariant(canonicalAmountOf(rated.flowPerMinute).numerator > 0n, "a tip has a flow");

@@ -78,7 +78,10 @@ export function sharesAt({ catches, middle }: PanLine, place: Rational): readonl
   return next === undefined ? [] : [{ caught: here, part: subtractRational(ONE, part) }, { caught: next, part }];
 }
 
-/** What fell at a place, in pan spacings to the right of the middle: on the line between two pans, nothing beyond them. */
+/**
+ * What fell at a place, in pan spacings to the right of the middle: on the line between two pans, nothing beyond them.
+ * The straight line is common practice.
+ */
 export function caughtAt(line: PanLine, place: Rational): Rational {
   return sharesAt(line, place).reduce((total, { caught, part }) => addRational(total, multiplyRational(caught, part)), ZERO);
 }

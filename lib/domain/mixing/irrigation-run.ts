@@ -119,7 +119,7 @@ function depthIn(depthPerHour: Measure<"length">, minutes: number): Measure<"len
 
 /**
  * The minutes that put a depth down, before they are made whole: 60 times the depth over what the station gives an
- * hour. Throws at a rate of nothing.
+ * hour. Throws at a rate of nothing. Source: as for {@link irrigationRun}.
  */
 export function exactMinutes(depthPerHour: Measure<"length">, depth: Measure<"length">): Rational {
   return divideRational(canonicalAmountOf(multiplyExact(depth, MINUTES_AN_HOUR)), canonicalAmountOf(depthPerHour));

@@ -250,7 +250,10 @@ function tankLoad(treatments: readonly SprayTreatment[], { number, finished, gro
   return { number, finished, products, water: waterBeside(products, finished) };
 }
 
-/** The water of a filling: its finished volume less what the liquid products that were measured out take up; nothing where they don't fit. */
+/**
+ * The water of a filling: its finished volume less what the liquid products that were measured out take up; nothing
+ * where they don't fit. Volumes are taken to add up (common practice).
+ */
 export function waterBeside(products: readonly { readonly amount: ProductAmount }[], finished: Quantity<"volume">): Quantity<"volume"> {
   const liquid = products.reduce((total, { amount }) => total + (amount.dimension === "volume" ? amount.amount : 0n), 0n);
   return fromAmount("volume", liquid < finished.amount ? finished.amount - liquid : 0n);

@@ -11,7 +11,7 @@ export type TankReading =
 
 /**
  * What was sprayed between two readings. Refused at `after`: a meter that ran backwards, and a tank that holds more
- * afterwards than it held and was filled with.
+ * afterwards than it held and was filled with. Common practice.
  */
 export function sprayedBetween(reading: TankReading): Outcome<Quantity<"volume">> {
   const { before, after } = reading;

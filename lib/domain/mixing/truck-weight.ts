@@ -7,7 +7,10 @@ import { multiplyRational, type Rational, rational, subtractRational, divideRati
 import { type FillStop } from "#domain/mixing/tank-fill";
 import { type LoadedTruck } from "#domain/mixing/tank-plan-question";
 
-/** What part of a finished spray is water: all but its liquid products; none where they leave no room for it. */
+/**
+ * What part of a finished spray is water: all but its liquid products; none where they leave no room for it. Volumes
+ * are taken to add up (common practice).
+ */
 export function waterShareOf(products: readonly Pick<FillStop["products"][number], "concentration">[]): Rational {
   const share = products.reduce(
     (left, { concentration }) => (concentration.basis === "product-volume-per-spray-volume" ? subtractRational(left, rational(concentration.amount, concentration.per)) : left),

@@ -79,9 +79,10 @@ export interface DegreeDaySum extends DatePeriod {
 const SUMMING_ERROR_DEGREE_DAYS = 1e-9;
 
 /**
- * The degree days of one day, zero or more, on the method's scale. Both extremes must be on that scale.
- * Refuses extremes that are not numbers or no weather of this earth, a minimum above the maximum, a base or
- * upper cut that is no such temperature, and a cut that is not above the base.
+ * The degree days of one day, zero or more, on the method's scale. Both extremes must be on that scale. Refuses
+ * extremes that are not numbers or no weather of this earth, a minimum above the maximum, a base or upper cut that is
+ * no such temperature, and a cut that is not above the base. Source: as for the methods; the simple average is that of
+ * Michigan State (Nugent).
  */
 export function degreeDaysOfDay(
   method: DegreeDayMethod,

@@ -152,7 +152,7 @@ function percentOf(grade: Grade, nutrient: Nutrient): Outcome<Rational> {
 /**
  * The slow-release share of the nitrogen, as a part of one: 15-0-15 with 7% WIN has 7/15. Refused at "slow-release
  * nitrogen" when the label's statement is not on file, when there is no nitrogen, and when the slow part is more than
- * the whole. Source of the way: UF/IFAS (Figart, 2021).
+ * the whole. Source: UF/IFAS (Figart, 2021).
  */
 export function slowShareOfNitrogen(grade: Grade, release: NitrogenRelease): Outcome<Rational> {
   if (release.kind === "not-stated") {
@@ -259,7 +259,7 @@ export const NO_NUTRIENT_RATE: Rate<"nutrient-mass-per-area"> = rateFromAmounts(
 /**
  * The nutrients that a product rate puts on an area, exactly. A rate by volume needs the product's density and is
  * refused without (`density`), as is more slow nitrogen than nitrogen ("slow-release nitrogen"); nitrogen whose release
- * the label does not state is given as a whole only.
+ * the label does not state is given as a whole only. Source: UF/IFAS ENH-73 (1995); EXTENSION_FACTORS.
  */
 export function nutrientsDelivered(
   productRate: Rate<"product-mass-per-area"> | Rate<"product-volume-per-area">,

@@ -94,7 +94,7 @@ export function pricePerPureLiveSeed(pricePerBulk: Rational, pureLive: Rational)
   return divideRational(pricePerBulk, pureLive);
 }
 
-/** Seeds on a square foot at a rate. Extension aims at 1,000 to 2,000 viable seeds (Cornell). */
+/** Seeds on a square foot at a rate, exactly. Extension aims at 1,000 to 2,000 viable seeds (Purdue, Bigelow). */
 export function seedsPerSquareFoot(rate: Rate<"seed-mass-per-area">, seedsPerPound: bigint): Rational {
   return multiplyRational(rateIn(rate, "lb per sq ft"), { numerator: seedsPerPound, denominator: 1n });
 }

@@ -8,7 +8,9 @@ export interface SplitRate<B extends RateBasis> {
   readonly each: Rate<B>;
 }
 
-/** Splits a rate into equal applications, as few as the most in one allows. Throws at a most of zero. */
+/**
+ * Splits a rate into equal applications, as few as the most in one allows. Throws at a most of zero. Common practice.
+ */
 export function splitRate<B extends RateBasis>(whole: Rate<B>, most: Rate<NoInfer<B>>): SplitRate<B> {
   invariant(most.amount > 0n, "the most in one application is above zero");
   if (compareRates(whole, most) <= 0) return { applications: 1, each: whole };

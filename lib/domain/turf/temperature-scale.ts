@@ -11,7 +11,10 @@ export function celsiusFromFahrenheit(degreesF: number): number {
   return (degreesF - 32) / 1.8;
 }
 
-/** A temperature in degrees, read on one scale and given on another; unchanged when the scales are the same. */
+/**
+ * A temperature in degrees, read on one scale and given on another; unchanged when the scales are the same. Source:
+ * NIST SP 811 Appendix B.8.
+ */
 export function convertTemperature(degrees: number, from: TemperatureScale, to: TemperatureScale): number {
   if (from === to) return degrees;
   return to === "fahrenheit" ? fahrenheitFromCelsius(degrees) : celsiusFromFahrenheit(degrees);

@@ -18,7 +18,9 @@ export const TURF_COEFFICIENTS_OF_YEAR: Readonly<Record<GrowthSeason, number>> =
   "warm-season": 0.6,
 };
 
-/** The coefficient of a month, from 1 (January) to 12. Refuses any other number at `month`. */
+/**
+ * The coefficient of a month, from 1 (January) to 12. Refuses any other number at `month`. Source: as for the table.
+ */
 export function turfCoefficient(season: GrowthSeason, month: number): Outcome<number> {
   const coefficient = TURF_COEFFICIENTS[season][month - 1];
   if (coefficient !== undefined) return accept(coefficient);
