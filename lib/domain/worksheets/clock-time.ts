@@ -8,7 +8,7 @@ const MINUTES_AN_HOUR = 60;
  */
 export function readClockMinute(field: string, text: string): Outcome<number> {
   const typed = text.trim();
-  const [, hourText = "", minuteText = "0", half] = /^(\d{1,2})(?::(\d{2}))?\s*([ap])?\.?m?\.?$/iu.exec(typed) ?? [];
+  const [, hourText = "", minuteText = "0", half] = /^(\d{1,2})(?::(\d{2}))?(?:\s*([ap])\.?(?:m\.?)?)?$/iu.exec(typed) ?? [];
   const [hour, minute] = [Number(hourText), Number(minuteText)];
   const isTwelve = half !== undefined;
   const isTime = hourText !== "" && minute < MINUTES_AN_HOUR && (isTwelve ? hour >= 1 && hour <= 12 : hour <= 23);

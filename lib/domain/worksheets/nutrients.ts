@@ -1,10 +1,10 @@
 import { type Finding, takeCare } from "#domain/foundation/finding";
 import { invariant } from "#domain/foundation/invariant";
-import { accept, type Outcome } from "#domain/foundation/outcome";
+import { accept, badInput, type Outcome } from "#domain/foundation/outcome";
 import { type WorkingInput } from "#domain/foundation/working";
 import { areaTimesRate, figure, inUnit, perThousand } from "#domain/mixing/ticket-working-words";
 import { type Density, massRateOf, volumeOf } from "#domain/quantities/density";
-import { settle } from "#domain/quantities/exact-quantity";
+import { type ExactQuantity, settle } from "#domain/quantities/exact-quantity";
 import { writeQuantity } from "#domain/quantities/format-quantity";
 import { compareRates, coverage, type Rate, rateOf, times } from "#domain/quantities/rate";
 import { divideRational, rational } from "#domain/quantities/rational";
@@ -62,8 +62,11 @@ function readArea(text: string) {
   return readAmountField({ field: "area", what: "the area", such: "6,000 sq ft" }, text, { dimension: "area", unitWhenNone: "sq ft" });
 }
 
-function readBag(text: string) {
-  return readAmountField({ field: "bag", what: "what a bag weighs", such: "50 lb" }, text, { dimension: "mass", unitWhenNone: "lb" });
+/** A bag is counted whole, so it must weigh something that can be kept: a canonical unit of mass. */
+function readBag(text: string): Outcome<ExactQuantity<"mass">> {
+  const bag = readAmountField({ field: "bag", what: "what a bag weighs", such: "50 lb" }, text, { dimension: "mass", unitWhenNone: "lb" });
+  if (!bag.ok || settle(bag.value, "nearest").amount > 0n) return bag;
+  return badInput("bag", text.trim(), "more than nothing", `"${text.trim()}" is less than any scale shows. Give what a bag weighs, such as 50 lb.`);
 }
 
 function readTarget(text: string) {
