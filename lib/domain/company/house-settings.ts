@@ -15,7 +15,10 @@ export type TankLoads = (typeof TANK_LOADS)[number];
 export const LINES_AT_THE_END = ["pushed-out-with-water", "left-as-it-is"] as const;
 export type LineAtTheEnd = (typeof LINES_AT_THE_END)[number];
 
-/** What a company may hold differently from the next one. What needs a setting takes it as an argument. */
+/**
+ * What a company may hold differently from the next one. What needs a setting takes it as an argument. Times are whole
+ * minutes.
+ */
 export interface HouseSettings {
   /** For so many days from the day it was made a calibration is good. */
   readonly calibrationValidDays: number;

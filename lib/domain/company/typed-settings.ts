@@ -25,7 +25,10 @@ export const WHOLE_SETTING_RANGES: Readonly<Record<WholeSetting, WholeRange>> = 
   minutesPerThousandSquareFeet: { least: 1, most: 60, unit: "minutes" },
 };
 
-/** Reads a setting that is a whole number; refuses what is none and what lies outside its range. */
+/**
+ * Reads a setting that is a whole number; refuses, at its own name, what is none and what lies outside
+ * WHOLE_SETTING_RANGES.
+ */
 export function readWholeSetting(name: WholeSetting, text: string): Outcome<number> {
   const { least, most, unit } = WHOLE_SETTING_RANGES[name];
   const allowed = `${String(least)} to ${most.toLocaleString("en-US")} ${unit}`;
@@ -38,7 +41,10 @@ export function readWholeSetting(name: WholeSetting, text: string): Outcome<numb
 const LEAST_TANK_MARK = exactly("fl oz", "1");
 const MOST_TANK_MARK = exactly("gal", "10");
 
-/** Reads the mark of a tank's gauge or meter: a volume with its unit, from 1 fl oz to 10 gal. */
+/**
+ * Reads the mark of a tank's gauge or meter: a volume with its unit, from 1 fl oz to 10 gal. Refused at `tankMark`:
+ * what parseQuantity refuses, and a volume outside that.
+ */
 export function readTankMark(text: string): Outcome<Measure<"volume">> {
   const field = "tankMark";
   const read = parseQuantity(text, { field, dimensions: ["volume"] });

@@ -55,6 +55,7 @@ export const US_STATES = {
 } as const satisfies Record<string, { name: string; timeZone: string }>;
 
 export type UsState = keyof typeof US_STATES;
+/** The two letters of each state, in the order of the list. */
 export const US_STATE_CODES = Object.keys(US_STATES) as readonly UsState[] as readonly [UsState, ...UsState[]];
 
 /** The zones that a company can keep: every zone that one of the states keeps most of, and those of split states. */

@@ -1,8 +1,10 @@
 import { type CalendarDate, daysBetween } from "#domain/foundation/calendar-date";
 
+/** What a license lets its holder do: put pesticides down and answer for it, or do so under somebody who does. */
 export const LICENSE_KINDS = ["certified-applicator", "registered-technician"] as const;
 export type LicenseKind = (typeof LICENSE_KINDS)[number];
 
+/** The words for a kind on screens and papers. */
 export const LICENSE_KIND_WORDS: Readonly<Record<LicenseKind, string>> = {
   "certified-applicator": "Certified applicator",
   "registered-technician": "Registered technician",
@@ -11,6 +13,7 @@ export const LICENSE_KIND_WORDS: Readonly<Record<LicenseKind, string>> = {
 /** How many days before its last day a license is spoken of as running out. A house setting, not a law. */
 export const RUNS_OUT_SOON_DAYS = 60;
 
+/** How a license stands on a day, with the days until it begins, until its last good day, or since it. */
 export type LicenseStanding =
   | { readonly kind: "not-yet"; readonly startsInDays: number }
   | { readonly kind: "standing"; readonly daysLeft: number }

@@ -10,11 +10,13 @@ export interface BagSetting {
   readonly rate: Rate<"product-mass-per-area">;
 }
 
+/** A setting is a number or a letter, with a part of a mark: anything longer is no setting. Common practice. */
 const LONGEST_SETTING = 20;
 
 /**
- * Reads the settings that bags state for a spreader, one to a line: product; setting; rate. Refused: a line without its
- * three parts, a rate that can't be read or is nothing, one product twice, more than 100 lines.
+ * Reads the settings that bags state for a spreader, one to a line: product; setting; rate. Refused at `field`: a line
+ * without its three parts, a setting of over 20 characters, a rate that can't be read or is nothing, one product twice,
+ * more than 100 lines.
  */
 export function readBagSettings(field: string, text: string): Outcome<readonly BagSetting[]> {
   return readTypedTable<BagSetting>(field, text, ({ line, parts, before }) => {

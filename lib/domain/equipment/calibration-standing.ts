@@ -45,6 +45,7 @@ export interface NominalFigures<Figures> {
   readonly statedBy: string;
 }
 
+/** The ways in which a calibration may stand to a use; "none" where there is no calibration. */
 export type CalibrationStandingKind = "current" | "run-out" | "other-operator" | "other-setup" | "none";
 
 /**

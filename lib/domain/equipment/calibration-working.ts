@@ -76,7 +76,10 @@ function catchWords({ method, catches }: Exclude<SprayerTest, { method: "small-a
   };
 }
 
-/** The working of a sprayer's calibration. */
+/**
+ * The working of a sprayer's calibration. Throws for one that calibrateSprayer did not make: without a flow, or with a
+ * pace that measurePace refuses.
+ */
 export function sprayerWorking(calibration: SprayerCalibration): CalibrationWorking {
   const { test, caughtRate, carrierRate, flowPerMinute, uncertainty } = calibration;
   const rate = formatRate(caughtRate, "us");
@@ -173,7 +176,9 @@ function paceWords({ swath = "", speedMph = "", minutesPerThousand = "" }: Typed
   return speedMph === "" ? width : [...width, `The speed is ${withoutMph(speedMph)} mph.`];
 }
 
-/** The working of a spreader's calibration at one setting, with the pace that was given with it. */
+/**
+ * The working of a spreader's calibration at one setting, with the pace that was given with it. Throws without a run.
+ */
 export function spreaderWorking({ runs, rate, uncertainty }: SpreaderRate, pace: TypedSpreaderPace = {}): CalibrationWorking {
   const area = runs[0]?.area;
   invariant(area !== undefined, "a spreader's rate is of one run or more");

@@ -10,7 +10,8 @@ type CarrierRate = Rate<"carrier-volume-per-area">;
 /**
  * The flow a minute that one nozzle (or a wand, over its swath) must give for a carrier rate at a pace, exactly. The
  * printed forms GPA = 5940 gpm / (mph x in), GPA = 495 gpm / (mph x ft) and L/ha = 60,000 L/min / (km/h x cm) are this
- * function turned round. Refused: as measurePace refuses.
+ * function turned round. Refused as measurePace refuses. Source of the first: Oklahoma State, Sprayer Calibration; the
+ * others are the same in other units.
  */
 export function flowForCarrier(carrier: CarrierRate, width: Measure<"length">, pace: Pace): Outcome<ExactQuantity<"volume">> {
   const measured = measurePace(pace);
@@ -19,8 +20,8 @@ export function flowForCarrier(carrier: CarrierRate, width: Measure<"length">, p
 }
 
 /**
- * The speed in miles per hour at which a flow a minute comes to a carrier rate over a width. Refused: a width or a flow
- * of nothing. Throws at a carrier rate of zero.
+ * The speed in miles per hour at which a flow a minute comes to a carrier rate over a width. Refused: a `width` or a
+ * `flowPerMinute` of nothing. Throws at a carrier rate of zero. Source: as for {@link flowForCarrier}, turned round.
  */
 export function speedForCarrier(
   carrier: CarrierRate,

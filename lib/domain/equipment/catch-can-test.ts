@@ -45,6 +45,7 @@ export interface CatchCanTest {
   readonly windMph: number | "not-taken";
 }
 
+/** What a test says of its station. */
 export interface StationRate {
   /** All that went in. */
   readonly test: CatchCanTest;
@@ -57,7 +58,7 @@ export interface StationRate {
   readonly findings: readonly Finding[];
 }
 
-/** A lower quarter takes four cans. */
+/** A lower quarter takes four cans (arithmetic). */
 const FEWEST_CANS = 4;
 
 /** Above this wind a test says little. Source: New Mexico State University Guide H-510 (Kent and Leinauer). */
@@ -73,6 +74,7 @@ const MOST_WATER = exactly("in", "12");
 const LEAST_AVERAGE = exactly("in", "0.01");
 const LEAST_PER_HOUR = exactly("in", "0.05");
 
+/** Under a minute nothing stands in a can, and over four hours no station runs. Common practice. */
 const RUN_MINUTES = { lowest: 1, highest: 240 } as const;
 const MINUTES_DECIMALS = 3;
 
@@ -90,8 +92,9 @@ export function lowCans(cans: number, share: LowShare): number {
 }
 
 /**
- * Distribution uniformity as a part: the average of the lowest quarter (or half) of the catches over the average of all.
- * Source: spreval (Grabow, NC State), https://glgrabow.github.io/spreval/reference/DU.html. Refused: under four cans, and cans that are all empty.
+ * Distribution uniformity as a part: the average of the lowest quarter (or half) of the catches over the average of
+ * all. Source: spreval (Grabow, NC State), https://glgrabow.github.io/spreval/reference/DU.html. Refused at `cans`:
+ * under four, and cans that are all empty.
  */
 export function distributionUniformity(catches: readonly Rational[], share: LowShare): Outcome<Rational> {
   const refused = refuseCatches(catches);
@@ -103,7 +106,7 @@ export function distributionUniformity(catches: readonly Rational[], share: LowS
 /**
  * Christiansen's coefficient of uniformity as a part: one less the sum of the distances from the average, over the
  * number of cans times the average. Source: spreval (Grabow, NC State),
- * https://glgrabow.github.io/spreval/reference/CU.html. Refused: under four cans, and cans that are all empty.
+ * https://glgrabow.github.io/spreval/reference/CU.html. Refused at `cans`: under four, and cans that are all empty.
  */
 export function christiansenUniformity(catches: readonly Rational[]): Outcome<Rational> {
   const refused = refuseCatches(catches);
@@ -130,8 +133,9 @@ function refuseCatches(catches: readonly Rational[]) {
 
 /**
  * A station's own rate and evenness from its cans. The rate is the average depth over the time, as a depth in an hour.
- * Refused: under four cans, cans that are all empty, a mouth without an opening, a run outside 1 to 240 min, a wind
- * below zero or beyond a hurricane, over 12 in in one can, an average that nobody can read, and a rate that no station has.
+ * Refused: `cans` that are under four or all empty, with over 12 in in one, under 0.01 in on the average or outside
+ * 0.05 to 12 in an hour; a `mouthDiameter` of nothing, `runMinutes` outside 1 to 240, a `windMph` below zero or beyond
+ * a hurricane.
  */
 export function measureStation(test: CatchCanTest): Outcome<StationRate> {
   const refused = refuseOutOfRange([
@@ -238,14 +242,16 @@ function windFindings({ station, windMph }: CatchCanTest): readonly Finding[] {
 /** How the heads of a station stand: in a square or rectangle, or in triangles, whose area is smaller. */
 export type HeadSpacing = "square" | "triangular";
 
-/** Half of the square root of three: the height of a triangle of equal sides over its side, as it is printed. */
+/**
+ * Half of the square root of three: the height of a triangle of equal sides over its side, as Klickitat PUD prints it.
+ */
 const TRIANGLE_HEIGHT = rational(866n, 1000n);
 
 /**
  * The depth in an hour that a station should give by its flow and area: printed as 96.25 gal/min over sq ft, which is
  * exact. For comparison only: it knows no pressure, wear or wind, and minutes are never taken from it. In triangles the
- * area is spacing by row distance times 0.866. Source: Klickitat PUD, https://www.kpud.org/sprinklerRates.php
- * Refused: no area.
+ * area is spacing by row distance times 0.866. Source: Klickitat PUD, https://www.kpud.org/sprinklerRates.php Refused:
+ * no `area`.
  */
 export function designedDepthPerHour(
   flowPerMinute: Measure<"volume">,

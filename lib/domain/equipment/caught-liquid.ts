@@ -5,6 +5,7 @@ import { type Density } from "#domain/quantities/density";
 
 /** What may be caught: water or a spray as thin as it; water that stands for a heavier spray; that spray itself. */
 export const CAUGHT_LIQUIDS = ["as-water", "water-for-heavier", "heavier-itself"] as const;
+/** One of them. */
 export type CaughtLiquidKind = (typeof CAUGHT_LIQUIDS)[number];
 
 /** What was caught, as it was typed; calibrations of before it was asked have neither, and are of water. */
@@ -15,8 +16,8 @@ export interface TypedLiquid {
 }
 
 /**
- * What was caught. Refused: a heavier spray without its density, a density where nothing heavier is meant, a density that
- * can't be read.
+ * What was caught. Refused at `sprayDensity`: a heavier spray without its density, a density where nothing heavier is
+ * meant, a density that can't be read.
  */
 export function readCaughtLiquid({ liquid = "as-water", sprayDensity = "" }: TypedLiquid): Outcome<CaughtLiquid> {
   if (liquid === "as-water") {

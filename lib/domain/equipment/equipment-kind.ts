@@ -1,10 +1,15 @@
-/** What a crew puts products down with. The order is that of a list to choose from. */
+/** What a crew puts liquids down with. The order is that of a list to choose from. */
 export const SPRAYER_KINDS = ["hose-and-gun", "boom-sprayer", "backpack-sprayer"] as const;
+/** What a crew puts granules down with, in the order of a list to choose from. */
 export const SPREADER_KINDS = ["broadcast-spreader", "drop-spreader"] as const;
+/** All of it, sprayers first. */
 export const EQUIPMENT_KINDS = [...SPRAYER_KINDS, ...SPREADER_KINDS] as const;
 
+/** A kind of sprayer. */
 export type SprayerKind = (typeof SPRAYER_KINDS)[number];
+/** A kind of spreader. */
 export type SpreaderKind = (typeof SPREADER_KINDS)[number];
+/** A kind of sprayer or spreader. */
 export type EquipmentKind = (typeof EQUIPMENT_KINDS)[number];
 
 /** The words for a kind on screens and papers. */
@@ -38,7 +43,10 @@ const METHODS: Readonly<Record<SprayerKind, readonly [SprayerMethod, ...SprayerM
   "backpack-sprayer": ["timed-course", "timed-area", "small-area"],
 };
 
-/** The methods that suit a sprayer, the usual one first: a gun has no swath to speak of, a boom no area of its own. */
+/**
+ * The methods that suit a sprayer, the usual one first: a gun has no swath to speak of, a boom no area of its own.
+ * Common practice.
+ */
 export function methodsFor(kind: SprayerKind): readonly [SprayerMethod, ...SprayerMethod[]] {
   return METHODS[kind];
 }

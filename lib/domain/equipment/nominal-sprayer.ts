@@ -64,10 +64,10 @@ interface Written {
 
 /**
  * What a sprayer should put out: the flow of its tip's size by ISO 10625, or the one that its maker states, brought to
- * the pressure in use by the square root of the pressures; over the spacing of a boom's nozzles or the gear's swath at a
- * speed, or over the minutes that 1,000 sq ft take. A boom needs its spacing and a speed, since minutes for an area say
- * nothing of one nozzle. Refused: what is missing, all of it by name; two flows or two paces at once; a figure that can't
- * be read or that no turf sprayer has.
+ * the pressure in use by the square root of the pressures; over the spacing of a boom's nozzles or the gear's swath at
+ * a speed, or over the minutes that 1,000 sq ft take. A boom needs its spacing and a speed, since minutes for an area
+ * say nothing of one nozzle. Refused: what is missing, all of it by name (`nominal`); two flows (`tipFlow`) or two
+ * paces (`minutesPerThousand`) at once; at its field a figure that can't be read or that no turf sprayer has.
  */
 export function nominalSprayer(written: Written): Outcome<NominalSprayer> {
   const { typed } = written;

@@ -31,6 +31,7 @@ export interface NozzleFlow {
   readonly caughtPerMinute?: Measure<"volume">;
 }
 
+/** How a nozzle stands to a new tip. */
 export interface WearJudgment {
   /** How much more than a new tip it gives, as a part of the new one's flow; below zero when it gives less. */
   readonly overNew: Rational;
@@ -42,9 +43,9 @@ function refuseNoFlow(field: string, words: string) {
 }
 
 /**
- * Holds a nozzle's flow of water against that of a new tip at the same pressure. More than 10 % over new is worn out and is to be
- * replaced; more than 10 % under is no wear but a plugged screen or a wrong pressure (common practice). Refused: a flow
- * of zero.
+ * Holds a nozzle's flow of water against that of a new tip at the same pressure. More than 10 % over new is worn out
+ * and is to be replaced; more than 10 % under is no wear but a plugged screen or a wrong pressure (common practice).
+ * Refused: a flow of zero, at `newFlowPerMinute` or `flowPerMinute`.
  */
 export function judgeWear(measured: NozzleFlow, newFlowPerMinute: Measure<"volume">): Outcome<WearJudgment> {
   const newFlow = canonicalAmountOf(newFlowPerMinute);
@@ -67,6 +68,7 @@ export function judgeWear(measured: NozzleFlow, newFlowPerMinute: Measure<"volum
   return accept({ overNew, findings: [finding] });
 }
 
+/** How the nozzles of a boom stand to their average. */
 export interface NozzleSpread {
   readonly averagePerMinute: ExactQuantity<"volume">;
   /** Each nozzle's distance from the average, as a part of it, in the order given. */
@@ -76,7 +78,7 @@ export interface NozzleSpread {
 
 /**
  * Holds the nozzles of one boom against their average. One that is farther off than the limit gets a finding, since it
- * paints a stripe. Refused: no nozzle, or none that gives anything.
+ * paints a stripe. Refused at `nozzles`: no nozzle, or none that gives anything.
  */
 export function judgeSpread(flows: readonly NozzleFlow[], limit: SpreadLimit): Outcome<NozzleSpread> {
   if (flows.length === 0) return badInput("nozzles", "none", "one or more", "No nozzle was caught.");

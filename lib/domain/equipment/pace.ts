@@ -17,6 +17,7 @@ export type Pace =
   | { readonly kind: "speed"; readonly milesPerHour: number }
   | { readonly kind: "timed-course"; readonly course: Measure<"length">; readonly seconds: readonly number[] };
 
+/** The ground that is gone over in a minute, and how far that may be off. */
 export interface MeasuredPace {
   readonly distancePerMinute: ExactQuantity<"length">;
   readonly uncertainty: Uncertainty;
@@ -24,6 +25,7 @@ export interface MeasuredPace {
 
 /** A walk behind a spreader begins near 1 mph and no turf sprayer works over 15. Common practice, generously. */
 const SPEED_MPH = { lowest: 0.2, highest: 20 } as const;
+/** Under a second nobody can time, and over two hours nobody did: a unit is wrong. Common practice. */
 const TIMED_SECONDS = { lowest: 1, highest: 7200 } as const;
 
 /** Speeds and times are taken to a millionth and a thousandth: finer than any watch. */
@@ -33,19 +35,20 @@ const SECONDS_DECIMALS = 3;
 /** One mile an hour is 88 ft a minute, exactly. */
 const FEET_PER_MINUTE_AT_ONE_MPH = rational(88n);
 
-/** Asks for a time by the watch in seconds. */
+/** Asks for a time by the watch in seconds, from 1 s to 2 h. */
 export function secondsRange(field: string, words: string, seconds: number): RangeCheck {
   return { field, words, value: seconds, ...TIMED_SECONDS, unit: "s" };
 }
 
-/** A time by the watch in minutes, as a fraction. */
+/** Seconds by the watch as a fraction of minutes, to a thousandth of a second. Throws for what is no number. */
 export function minutesFromSeconds(seconds: number): Rational {
   return divideRational(fromNumber(seconds, SECONDS_DECIMALS), rational(60n));
 }
 
 /**
- * The distance in a minute. The times of a course are averaged, and their spread is kept. Refused: a speed outside 0.2
- * to 20 mph, a course without length, a time outside 1 s to 2 h, no time at all.
+ * The distance in a minute. The times of a course are averaged, and their spread is kept. Refused: `milesPerHour`
+ * outside 0.2 to 20, a `course` without length, `seconds` outside 1 s to 2 h or none at all. One mile an hour is 88 ft
+ * a minute.
  */
 export function measurePace(pace: Pace): Outcome<MeasuredPace> {
   if (pace.kind === "speed") return measureSpeed(pace.milesPerHour);
@@ -72,7 +75,7 @@ function measureSpeed(milesPerHour: number): Outcome<MeasuredPace> {
   return accept({ distancePerMinute, uncertainty: { kind: "not-given" } });
 }
 
-/** A pace in miles per hour, for a sentence or a model. */
+/** A pace in miles per hour, for a sentence or a model. One is 88 ft a minute, by definition of the mile. */
 export function milesPerHourOf(distancePerMinute: Measure<"length">): number {
   return toNumber(divideRational(measureInUnit(distancePerMinute, "ft"), FEET_PER_MINUTE_AT_ONE_MPH));
 }

@@ -26,12 +26,16 @@ export interface PanLine {
   readonly middle: number;
 }
 
+/** Fewer pans show no pattern: one in the middle and two on either side. Common practice. */
 const FEWEST_PANS = 5;
-/** Far more than anybody sets out: a list this long was pasted by mistake. */
+/** Far more than anybody sets out: a list this long was pasted by mistake. Common practice. */
 const MOST_PANS = 200;
 const HALF: Rational = { numerator: 1n, denominator: 2n };
 
-/** Refuses a line that no pattern can be read from: see effectiveSwath. Undefined when it is fine. */
+/**
+ * Refuses a line that no pattern can be read from: see effectiveSwath. The fields are `catches`, `spacing` and
+ * `middle`. Undefined when it is fine.
+ */
 export function refusePanLine({ spacing, catches, middle }: PanLine) {
   if (catches.length < FEWEST_PANS) {
     const sentence = `${catches.length} pans show no pattern; set out at least ${FEWEST_PANS}.`;
@@ -74,11 +78,15 @@ export function sharesAt({ catches, middle }: PanLine, place: Rational): readonl
   return next === undefined ? [] : [{ caught: here, part: subtractRational(ONE, part) }, { caught: next, part }];
 }
 
-/** What fell at a place, in pan spacings to the right of the middle: on the line between two pans, nothing beyond them. */
+/**
+ * What fell at a place, in pan spacings to the right of the middle: on the line between two pans, nothing beyond them.
+ * The straight line is common practice.
+ */
 export function caughtAt(line: PanLine, place: Rational): Rational {
   return sharesAt(line, place).reduce((total, { caught, part }) => addRational(total, multiplyRational(caught, part)), ZERO);
 }
 
+/** How far apart the passes lie, and how far it reaches to either side. */
 export interface EffectiveSwath {
   readonly swath: ExactQuantity<"length">;
   /** From the middle to where half of the middle's catch falls. */
@@ -98,11 +106,9 @@ function placeOfLevel(outward: readonly Rational[], level: Rational): Rational |
 
 /**
  * The effective swath: from the place on the left where half of the middle's catch falls to that on the right, on the
- * straight line between two pans. 4 in of product in the middle vial and 2 in at 6 ft on either side make 12 ft. Source:
- * Ohio State University Bulletin 817, http://ohioline.osu.edu/b817/b817_13.html
- *
- * A side that reaches a pan or more farther than the other gets a finding. Refused: under five pans or over 200, pans without
- * spacing, nothing caught in the middle, and a line that ends before the catch has come down to half.
+ * straight line between two pans. 4 in in the middle and 2 in at 6 ft on either side make 12 ft (Ohio State Bulletin
+ * 817, http://ohioline.osu.edu/b817/b817_13.html). A side that reaches a pan or more farther gets a finding (common
+ * practice). Refused: what refusePanLine refuses, and at `catches` a line that ends before half.
  */
 export function effectiveSwath(line: PanLine): Outcome<EffectiveSwath> {
   const refused = refusePanLine(line);

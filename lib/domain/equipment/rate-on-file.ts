@@ -29,8 +29,9 @@ const SPREADER_LIMITS = {
 } as const;
 
 /**
- * A calibrated rate as it is kept on file: over 1,000 sq ft, to the nearest canonical unit (under 2 pL or 7 ng off); the
- * exact one follows from the inputs, which are kept too. Refused under `field`: beyond what turf equipment gives.
+ * A calibrated rate as it is kept on file: over 1,000 sq ft, to the nearest canonical unit (under 2 pL or 7 ng off);
+ * the exact one follows from the inputs, which are kept too. Refused under `field`: outside 0.01 to 100 gal, or 0.01 to
+ * 1,000 lb, per 1,000 sq ft.
  */
 export function rateOnFile(field: string, rate: Rate<"carrier-volume-per-area"> | Rate<"product-mass-per-area">): Outcome<RateOnFile> {
   const outside =

@@ -45,7 +45,10 @@ function sizeOf(value: Rational): Rational {
   return value.numerator < 0n ? { ...value, numerator: -value.numerator } : value;
 }
 
-/** The repeat farthest from the average, as a part of the average, without its sign. Throws for none and at zero. */
+/**
+ * The repeat farthest from the average, as a part of the average, without its sign. Throws for none and at zero. Common
+ * practice.
+ */
 export function largestDistance(values: readonly Rational[]): Rational {
   const average = averageOf(values);
   return values
@@ -61,7 +64,7 @@ export function uncertaintyOf(values: readonly Rational[]): Uncertainty {
 
 /**
  * What is known of a product or quotient of measurements: the parts added up, as if all were off the same way. Not
- * given when any of them was measured once.
+ * given when any of them was measured once. Common practice.
  */
 export function combinedUncertainty(uncertainties: readonly Uncertainty[]): Uncertainty {
   let part = ZERO;
@@ -74,7 +77,7 @@ export function combinedUncertainty(uncertainties: readonly Uncertainty[]): Unce
   return uncertainties.length === 0 ? { kind: "not-given" } : { kind: "spread-of-repeats", part: reduce(part), repeats };
 }
 
-/** Whether a part, whatever its sign, is more than so many percent. */
+/** Whether a part, whatever its sign, is more than so many percent. Not when it is exactly so many. */
 export function isMoreThanPercent(part: Rational, percent: Rational): boolean {
   return compareRational(multiplyRational(sizeOf(part), rational(100n)), percent) > 0;
 }

@@ -13,7 +13,10 @@ export function densityFactor(spray: Density): Rational {
   return reduce(squareRoot(toNumber(densityIn(spray, "kg per L"))));
 }
 
-/** The rate at which a sprayer that puts out so much water puts out a spray of this density: a denser one comes slower. */
+/**
+ * The rate at which a sprayer that puts out so much water puts out a spray of this density: a denser one comes slower.
+ * Source: as for {@link densityFactor}.
+ */
 export function sprayRateFromWater(
   water: Rate<"carrier-volume-per-area">,
   spray: Density,
@@ -21,7 +24,10 @@ export function sprayRateFromWater(
   return scaleRate(water, divideRational(ONE, densityFactor(spray)));
 }
 
-/** The rate of water to calibrate to for a wanted rate of the spray: 22.6 gal per acre of water for 20 of 28-0-0. */
+/**
+ * The rate of water to calibrate to for a wanted rate of the spray: 22.6 gal per acre of water for 20 of 28-0-0
+ * (University of Nebraska-Lincoln CropWatch 2016).
+ */
 export function waterRateForSpray(
   wanted: Rate<"carrier-volume-per-area">,
   spray: Density,

@@ -12,7 +12,7 @@ import { type Rate, rateFromAmounts } from "#domain/quantities/rate";
 import { divideRational, multiplyRational, ONE, type Rational } from "#domain/quantities/rational";
 import { refuseOutOfRange } from "#domain/turf/physical-range";
 
-/** One timed covering of a measured area at the usual pace, with a gun. */
+/** One timed covering of a measured area at the usual pace, with a gun, in seconds by the watch. */
 export interface TimedCovering {
   readonly area: Measure<"area">;
   readonly seconds: number;
@@ -42,6 +42,7 @@ export type CaughtLiquid =
   | { readonly kind: "the-spray-itself"; readonly density?: Density }
   | { readonly kind: "water-for-a-spray"; readonly sprayDensity: Density };
 
+/** What a sprayer puts out, what it was worked out from, and how far it may be off. */
 export interface SprayerCalibration {
   /** All that went in. */
   readonly test: SprayerTest;
@@ -76,8 +77,9 @@ interface Measured {
 
 /**
  * The carrier volume per area of a sprayer, from how it was calibrated. A measured catch overrides the nominal flow,
- * which stands in only where nothing was caught, with a finding. Refused: a width, area, course or catch of nothing, a
- * time, speed or pressure out of range, no catch and no nominal flow, no run.
+ * which stands in only where nothing was caught, with a finding. Refused, each at its own field: a width
+ * (`nozzleSpacing`, `swath`), `area`, `course` or `volume` of nothing; a time, speed or pressure out of range; no catch
+ * and no nominal flow (`catches`); no run (`runs`, `coverings`).
  */
 export function calibrateSprayer(
   test: SprayerTest,

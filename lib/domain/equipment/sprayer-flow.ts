@@ -30,6 +30,7 @@ export interface FlowTest {
   readonly nominal?: NominalFlow;
 }
 
+/** The flow of one nozzle in a minute, whether it was caught, and how far it may be off. */
 export interface SprayerFlow {
   readonly basis: "measured" | "nominal";
   /** The average of the nozzles, a minute. */
@@ -39,11 +40,11 @@ export interface SprayerFlow {
 }
 
 /**
- * The flow of one nozzle a minute. Catches override the nominal flow; each nozzle's repeats are averaged, then the
- * nozzles. Each is held against the average of all, and against the nominal flow where that is known: that is one of
- * water, so a heavier spray that was caught counts as the water that the tip would have given, and it is brought to the
- * pressure of the catch. With no catch the nominal flow stands in, with a finding. Refused: a catch of nothing, a time of under 1 s or over 2 h, a pressure out
- * of range, and neither a catch nor a nominal flow.
+ * The flow of one nozzle a minute: each one's repeats are averaged, then the nozzles. Each is held against the average,
+ * and for wear against the nominal flow at the pressure of the catch: that is of water, so a heavier spray counts as
+ * the water that the tip would have given. Without a catch the nominal flow stands in, with a finding. Refused: a
+ * `volume` of nothing, `seconds` outside 1 s to 2 h, a pressure outside 1 to 1,000 psi, neither catch nor nominal flow
+ * (`catches`).
  * @param caughtDensity of what was caught; left out for water and what is as thin
  */
 export function measureFlow(test: FlowTest, spreadLimit: SpreadLimit, caughtDensity?: Density): Outcome<SprayerFlow> {

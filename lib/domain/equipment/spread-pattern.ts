@@ -60,7 +60,10 @@ function inEachPass({ catches }: PanLine, spacings: Rational, pattern: DrivingPa
   });
 }
 
-/** The catches of all passes that lie on one another at a place, in pan spacings from the middle of a pass; empty pans are left out. */
+/**
+ * The catches of all passes that lie on one another at a place, in pan spacings from the middle of a pass; empty pans
+ * are left out. Throws at a swath of nothing and for pans zero apart.
+ */
 export function overlappedShares(line: PanLine, swath: Measure<"length">, pattern: DrivingPattern, place: Rational): readonly PanShare[] {
   return inEachPass(line, spacingsOf(line, swath), pattern, place).flatMap((one) => sharesAt(line, one)).filter(({ caught }) => caught.numerator > 0n);
 }
@@ -70,8 +73,8 @@ function overlapAt(line: PanLine, spacings: Rational, pattern: DrivingPattern, p
 }
 
 /**
- * The places that are looked at across one swath (two, when every other pass is turned round), a pan apart or closer, in
- * pan spacings from the middle of a pass.
+ * The places that are looked at across one swath (two, when every other pass is turned round), a pan apart or closer,
+ * in pan spacings from the middle of a pass. Throws at a swath of nothing and for pans zero apart.
  */
 export function placesAcross(line: PanLine, swath: Measure<"length">, pattern: DrivingPattern): readonly Rational[] {
   const period = multiplyRational(spacingsOf(line, swath), rational(pattern === "back-and-forth" ? 2n : 1n));
@@ -81,8 +84,8 @@ export function placesAcross(line: PanLine, swath: Measure<"length">, pattern: D
 }
 
 /**
- * What lies on the lawn at each of those places. Refused: a line that effectiveSwath refuses, a swath under two pan
- * spacings, and one wider than the line of pans, beyond which nobody measured.
+ * What lies on the lawn at each of those places. Refused: a line that refusePanLine refuses; a `swath` under two pan
+ * spacings, or wider than the line of pans, beyond which nobody measured.
  */
 export function overlappedCatches(line: PanLine, swath: Measure<"length">, pattern: DrivingPattern): Outcome<readonly Rational[]> {
   const refused = refusePanLine(line);
@@ -101,14 +104,15 @@ export function overlappedCatches(line: PanLine, swath: Measure<"length">, patte
   return accept(placesAcross(line, swath, pattern).map((place) => overlapAt(line, spacings, pattern, place)));
 }
 
+/** A swath with the coefficient of variation, in percent, of what lies on the lawn at it. */
 export interface WidthVariation {
   readonly swath: Measure<"length">;
   readonly variationPercent: number;
 }
 
 /**
- * How even the lawn comes out at a swath: the coefficient of variation of the overlapped passes. Refused: a
- * pan line that effectiveSwath refuses, a swath under two pan spacings or wider than the line.
+ * How even the lawn comes out at a swath: the coefficient of variation of the overlapped passes. Refused as
+ * overlappedCatches refuses. Throws where nothing was caught at any place.
  */
 export function variationAtSwath(line: PanLine, swath: Measure<"length">, pattern: DrivingPattern): Outcome<WidthVariation> {
   const catches = overlappedCatches(line, swath, pattern);
@@ -122,6 +126,7 @@ export interface SwathRange {
   readonly to: Measure<"length">;
 }
 
+/** How even the lawn comes out at each swath that was tried, and which are even enough. */
 export interface SwathSearch {
   /** Every swath tried, from the narrowest, with its variation. */
   readonly table: readonly WidthVariation[];
@@ -131,7 +136,9 @@ export interface SwathSearch {
 
 /**
  * Tries all swaths from two pan spacings to the length of the line, half a spacing apart, and gives back every range
- * whose variation stays within the limit (in percent). Refused: as variationAtSwath refuses.
+ * whose variation stays within the limit (in percent). Refused as variationAtSwath refuses. Source: Fertilizer
+ * Australia and University of Illinois (SPAT I): variation is told against the swath and does not rise steadily with
+ * it.
  */
 export function searchSwaths(line: PanLine, pattern: DrivingPattern, limitPercent: number): Outcome<SwathSearch> {
   const table: WidthVariation[] = [];
@@ -157,7 +164,7 @@ function swathsToTry({ spacing, catches }: PanLine): readonly ExactQuantity<"len
   return Array.from({ length: halves }, (_, index) => multiplyExact(spacing, rational(BigInt(index + 4), 2n)));
 }
 
-/** A swath that comes out striped, as a finding; nothing when it is even enough. */
+/** A swath that comes out striped (above the limit, in percent), as a finding; nothing when it is even enough. */
 export function judgeVariation(
   { swath, variationPercent }: WidthVariation,
   limit: { readonly percent: number; readonly citation?: string },

@@ -14,6 +14,7 @@ export interface CollectedRun {
   readonly area: Measure<"area">;
 }
 
+/** The rate at one setting, what it was worked out from, and how far it may be off. */
 export interface SpreaderRate {
   /** All that went in. */
   readonly runs: readonly CollectedRun[];
@@ -23,8 +24,9 @@ export interface SpreaderRate {
 }
 
 /**
- * The rate at one setting: the average over the runs of mass over area, exactly. Refused: no run, a run without an area
- * or one in which nothing was collected.
+ * The rate at one setting: the average over the runs of mass over area, exactly. Refused: no run (`runs`), one without
+ * an `area`, one in which nothing was `collected`. Source: Kopec, University of Arizona (April 1999),
+ * http://turf.arizona.edu/tips499.htm
  */
 export function rateFromCollected(runs: readonly CollectedRun[]): Outcome<SpreaderRate> {
   if (runs.length === 0) return missingFact("runs", "one run or more", "No run with the spreader was collected.");
@@ -43,12 +45,15 @@ export function rateFromCollected(runs: readonly CollectedRun[]): Outcome<Spread
 /** How often a lawn is gone over: once with overlap, or twice crosswise at half the rate. */
 export type SpreaderPasses = "one-pass" | "two-passes-crosswise";
 
-/** The rate to set the spreader to for a wanted rate on the lawn: half of it when the lawn is gone over twice. */
+/**
+ * The rate to set the spreader to for a wanted rate on the lawn: half of it when the lawn is gone over twice. Source:
+ * UMass Extension, Rotary Spreader Calibration.
+ */
 export function ratePerPass(wanted: ProductRate, passes: SpreaderPasses): ProductRate {
   return passes === "one-pass" ? wanted : scaleRate(wanted, { numerator: 1n, denominator: 2n });
 }
 
-/** The course to walk at a swath for a test area, exactly: 1,000 sq ft over the swath. Refused: no swath. */
+/** The course to walk at a swath for a test area, exactly: its area over the swath. Refused: no `swath`. */
 export function courseFor(area: Measure<"area">, swath: Measure<"length">): Outcome<ExactQuantity<"length">> {
   if (isNothing(swath)) return badInput("swath", "0 ft", "more than nothing", "The swath is zero; measure it with a line of pans.");
   return accept(lengthOfArea(area, swath));

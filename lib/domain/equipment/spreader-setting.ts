@@ -32,8 +32,8 @@ type Tests = readonly [SettingTest, ...SettingTest[]];
 
 /**
  * The setting for a wanted rate of one product, on the straight line between the two tested settings around it. Only
- * that product's tests count. Refused: a product that was not tested on this spreader, a rate beyond the tested ones,
- * tests that contradict one another.
+ * that product's tests count. Refused: a product that was not tested on this spreader and tests that contradict one
+ * another (`tests`), a `rate` beyond the tested ones. The straight line is common practice.
  */
 export function settingForRate(
   tests: readonly SettingTest[],
@@ -48,7 +48,10 @@ export function settingForRate(
   return accept({ setting: onTheWay(lower.setting, upper.setting, along), rate: wanted, between: [lower, upper] });
 }
 
-/** The rate that a setting gives with one product. Refused as settingForRate refuses. */
+/**
+ * The rate that a setting gives with one product. Refused as settingForRate refuses, and a `setting` beyond the tested
+ * ones.
+ */
 export function rateAtSetting(tests: readonly SettingTest[], product: string, setting: Rational): Outcome<FoundSetting> {
   const own = orderedTests(tests, product);
   if (!own.ok) return own;

@@ -10,7 +10,7 @@ import { multiplyRational, type Rational, rational, roundQuotient, toNumber } fr
 
 const MINUTES_AN_HOUR = 60n;
 
-/** A catch-can test of a station as it is stored. */
+/** A catch-can test of a station as it is stored, with the whole minutes that it ran. */
 export interface StationTest {
   /** The depth in each can. Empty for a test of which only the average was kept. */
   readonly cans: readonly Quantity<"length">[];
@@ -28,9 +28,10 @@ export interface TypedStationTest {
 }
 
 /**
- * Reads a catch-can test: the depth in each can, between commas ("0.2, 0.25, 0.2, 0.22 in"; a number alone is inches, an
- * empty can is 0), whole minutes that the station ran, and the wind in whole mph. Refused, each at its own field, is what
- * measureStation refuses: under four cans, cans that nobody can have caught, a run outside 1 to 240 min, no possible wind.
+ * Reads a catch-can test: the depth in each can, between commas ("0.2, 0.25, 0.2, 0.22 in"; a number alone is inches,
+ * an empty can is 0), whole minutes that the station ran, and the wind in whole mph. Refused, at `depths`, `minutes` or
+ * `wind`, is what measureStation refuses: under four cans, cans that nobody can have caught, a run outside 1 to 240
+ * min, no possible wind.
  */
 export function readStationTest({ depths, minutes, wind }: TypedStationTest): Outcome<StationTest> {
   const cans: Quantity<"length">[] = [];
@@ -71,7 +72,10 @@ function stationRate(station: string, { cans, minutes, windMph }: Omit<StationTe
   return measureStation({ station, runMinutes: minutes, cans: { kind: "depths", depths: cans }, windMph });
 }
 
-/** What a station puts down in an hour, exactly, from its average. The minutes of a test are above zero. */
+/**
+ * What a station puts down in an hour, exactly, from its average. Throws for a test without minutes, which is not
+ * taken.
+ */
 export function depthPerHour(test: Pick<StationTest, "averageDepth" | "minutes">): ExactQuantity<"length"> {
   return fromExactAmount("length", multiplyRational(canonicalAmountOf(test.averageDepth), rational(MINUTES_AN_HOUR, BigInt(test.minutes))));
 }

@@ -20,6 +20,7 @@ export interface SprayPlumbing {
   readonly tankRemainder: Measure<"volume"> | "unknown";
 }
 
+/** What stays in the plumbing of a sprayer. */
 export interface HoldUp {
   readonly hoses: readonly { readonly name: string; readonly volume: ExactQuantity<"volume"> }[];
   /** Hoses and pump: what reaches the next lawn before the new mix does. */
@@ -30,7 +31,8 @@ export interface HoldUp {
 
 /**
  * What a hose holds when it is full: a quarter of pi times the diameter squared times the length, exactly. 300 ft of
- * half-inch hose hold 3.06 gal. Refused: a hose without length or without an opening.
+ * half-inch hose hold 3.06 gal. Refused: a hose without `length` or `innerDiameter`. Source: US National Wildfire
+ * Coordinating Group, volume of water in hose.
  */
 export function hoseVolume(hose: Hose): Outcome<ExactQuantity<"volume">> {
   for (const [field, words, measure] of [
@@ -45,8 +47,8 @@ export function hoseVolume(hose: Hose): Outcome<ExactQuantity<"volume">> {
 }
 
 /**
- * What hoses, pump and tank keep. Refused: a hose that hoseVolume refuses, and a pump or a tank whose rest is unknown,
- * because an unknown part is never taken for an empty one.
+ * What hoses, pump and tank keep. Refused: a hose that hoseVolume refuses, and a `pump` or a `tankRemainder` that is
+ * unknown, because an unknown part is never taken for an empty one.
  */
 export function holdUpOf(plumbing: SprayPlumbing): Outcome<HoldUp> {
   const hoses: { readonly name: string; readonly volume: ExactQuantity<"volume"> }[] = [];

@@ -26,6 +26,7 @@ export const SPREADER_TOLERANCE: RateTolerance = {
     "UMass Extension, Rotary Spreader Calibration Procedures, https://ag.umass.edu/turf/fact-sheets/rotary-spreader-calibration-procedures: within 5 percent of the target",
 };
 
+/** How a calibrated rate stands to the wanted one. */
 export interface RateJudgment {
   /** How much the rate found is over the wanted one, as a part of the wanted one; below zero when it is under. */
   readonly overWanted: Rational;

@@ -29,7 +29,7 @@ type Placed = TestedSetting & { readonly at: DialPlace };
 /**
  * The setting for a wanted rate by the tests of one spreader with one product by one operator, the latest last. Of one
  * setting the latest test counts; of two kinds of dial the one that was tested last. Between two tested settings it is
- * the straight line, and never beyond them.
+ * the straight line, and never beyond them. Common practice.
  */
 export function settingAmongTests(tests: readonly TestedSetting[], product: string, wanted: ProductRate): SettingAmongTests {
   const placed = latestOfEach(tests);

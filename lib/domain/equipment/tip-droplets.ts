@@ -16,8 +16,9 @@ export interface TipDroplets {
 export type ChartedTip = TipDroplets & { readonly dropletClass: DropletClass };
 
 /**
- * Reads what somebody looked up in makers' charts, one to a line: tip; pressure; droplet class. Refused: a line without
- * its three parts, a pressure or a class that can't be read, one tip at one pressure twice, more than 100 lines.
+ * Reads what somebody looked up in makers' charts, one to a line: tip; pressure; droplet class. Refused at `field`: a
+ * line without its three parts, a pressure or a class that can't be read, one tip at one pressure twice, more than 100
+ * lines.
  */
 export function readTipDroplets(field: string, text: string): Outcome<readonly ChartedTip[]> {
   return readTypedTable<ChartedTip>(field, text, ({ line, parts, before }) => {
@@ -35,8 +36,8 @@ export function readTipDroplets(field: string, text: string): Outcome<readonly C
 }
 
 /**
- * The droplet class of a tip at a pressure by what was looked up: that of the nearest pressure of this very tip, if it is
- * near enough to be the same by the gauge. Between two pressures of a chart nothing is guessed.
+ * The droplet class of a tip at a pressure by what was looked up: that of the nearest pressure of this very tip, if it
+ * is near enough to be the same by the gauge (within so many psi). Between two pressures of a chart nothing is guessed.
  */
 export function dropletsAt(charted: readonly ChartedTip[], tip: string, pressurePsi: number, samePressureWithinPsi: number): TipDroplets {
   const distance = (one: ChartedTip) => Math.abs(one.pressurePsi - pressurePsi);

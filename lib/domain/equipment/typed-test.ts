@@ -50,7 +50,7 @@ export interface TypedSpreaderPace {
   readonly minutesPerThousand?: string | undefined;
 }
 
-/** More repeats than this are a paste of something else. */
+/** More repeats than this are a paste of something else. Common practice. */
 const MOST_LINES = 40;
 
 /** The lines of a text that hold something. */
@@ -74,7 +74,10 @@ export interface TypedRow<Row> {
 /** More rows than this are a paste of something else. */
 const MOST_ROWS = 100;
 
-/** Reads a table of three columns, one row to a line, which may be empty. Refused: more than 100 lines, and the first row that is refused. */
+/**
+ * Reads a table of three columns, one row to a line, which may be empty. Refused at `field`: more than 100 lines, and
+ * the first row that is refused.
+ */
 export function readTypedTable<Row>(field: string, text: string, readRow: (typed: TypedRow<Row>) => Outcome<Row>): Outcome<readonly Row[]> {
   const lines = typedLines(text);
   if (lines.length > MOST_ROWS) return badInput(field, String(lines.length), `up to ${String(MOST_ROWS)} lines`, `These are ${String(lines.length)} lines; at most ${String(MOST_ROWS)} are read.`);
@@ -92,7 +95,7 @@ function threeParts(line: string): TypedRow<unknown>["parts"] {
   return first === "" || second === "" || third === "" || more.length > 0 ? undefined : [first, second, third];
 }
 
-/** Reads one thing a line. Refused: no line, more than 40, and the first line that can't be read. */
+/** Reads one thing a line. Refused at `field`: no line, more than 40, and the first line that can't be read. */
 export function readLines<Value>(field: string, text: string, read: (line: string) => Outcome<Value>): Outcome<readonly [Value, ...Value[]]> {
   const lines = typedLines(text);
   if (lines.length > MOST_LINES) {
@@ -108,7 +111,10 @@ export function readLines<Value>(field: string, text: string, read: (line: strin
   return first === undefined ? missingFact(field, "one to a line", "Write at least one, one to a line.") : accept([first, ...rest]);
 }
 
-/** Reads an amount of one dimension with its unit. Refused as parseQuantity refuses, and an amount of nothing. */
+/**
+ * Reads an amount of one dimension with its unit. Refused as parseQuantity refuses, and an amount of nothing. All at
+ * `field`.
+ */
 export function readAmount<D extends Dimension>(field: string, text: string, dimension: D): Outcome<Quantity<D>> {
   const read = dimension === "length" ? parseLength(text, { field }) : parseQuantity(text, { field, dimensions: [dimension] });
   if (!read.ok) return read;
@@ -117,10 +123,11 @@ export function readAmount<D extends Dimension>(field: string, text: string, dim
   return accept(read.value.quantity as Quantity<D>);
 }
 
+/** Under a second nobody can time, and over two hours nobody did: a unit is wrong. Common practice. */
 const LEAST_SECONDS = 1;
 const MOST_SECONDS = 7200;
 
-/** Reads a time by the watch in seconds, 1 s to 2 h. */
+/** Reads a time by the watch in seconds, 1 s to 2 h. Refused at `field`: another time, and what parseNumber refuses. */
 export function readSeconds(field: string, text: string): Outcome<number> {
   const read = parseNumber(field, text.replace(/\s*(s|sec|seconds?)$/iu, ""));
   if (!read.ok) return read;
@@ -131,10 +138,11 @@ export function readSeconds(field: string, text: string): Outcome<number> {
   return accept(seconds);
 }
 
+/** The pressures of sprayers for turf, generously, as in nozzle.ts. Common practice. */
 const LEAST_PSI = 1;
 const MOST_PSI = 1000;
 
-/** Reads a pressure in psi, 1 to 1,000. */
+/** Reads a pressure in psi, 1 to 1,000. Refused at `field`: another pressure, and what parseNumber refuses. */
 export function readPressure(field: string, text: string): Outcome<number> {
   const read = parseNumber(field, text.replace(/\s*psi$/iu, ""));
   if (!read.ok) return read;
@@ -153,7 +161,7 @@ export function withoutMinutes(text: string): string {
   return text.replace(/\s*(min|minutes?)$/iu, "");
 }
 
-/** Reads a speed in mph, 0.2 to 20. */
+/** Reads a speed in mph, 0.2 to 20. Refused at `field`: another speed, and what parseNumber refuses. */
 export function readSpeed(field: string, text: string): Outcome<number> {
   const read = parseNumber(field, withoutMph(text));
   if (!read.ok) return read;
@@ -162,9 +170,10 @@ export function readSpeed(field: string, text: string): Outcome<number> {
   return badInput(field, text, pace.refusal.allowed, pace.refusal.sentence);
 }
 
+/** The seconds of a minute, by definition. */
 export const SECONDS_PER_MINUTE = 60;
 
-/** Reads minutes by the watch, 1 second to 2 hours. */
+/** Reads minutes by the watch, 1 second to 2 hours. Refused at `field`: another time, and what parseNumber refuses. */
 export function readMinutes(field: string, text: string): Outcome<number> {
   const read = parseNumber(field, withoutMinutes(text));
   if (!read.ok) return read;
@@ -183,8 +192,9 @@ function readCatches(test: { readonly method: string; readonly caught: string; r
 }
 
 /**
- * What a typed test of a sprayer means. Each line of a boom's catches is a nozzle of its own; each line of the others is
- * a repeat. Refused by the field that can't be read.
+ * What a typed test of a sprayer means. Each line of a boom's catches is a nozzle of its own; each line of the others
+ * is a repeat. The pressure in psi belongs to the nominal flow of a tip of a known size. Refused at the field that
+ * can't be read.
  */
 export function readSprayerTest(test: TypedSprayerTest, pressurePsi: number): Outcome<SprayerTest> {
   if (test.method === "small-area") return readSmallArea(test);
@@ -218,7 +228,10 @@ function readSmallArea(test: { readonly area: string; readonly used: string }): 
   return accept({ method: "small-area", runs: volumes.value.map((volume) => ({ area: area.value, volume })) });
 }
 
-/** What a typed test of a spreader means: each line one run over the same area. Refused by the field that can't be read. */
+/**
+ * What a typed test of a spreader means: each line one run over the same area. Refused at `area` or `collected`, where
+ * it can't be read.
+ */
 export function readSpreaderTest(test: TypedSpreaderTest): Outcome<readonly CollectedRun[]> {
   const area = readAmount("area", test.area, "area");
   if (!area.ok) return area;

@@ -19,7 +19,9 @@ function partsOf(date: CalendarDate): readonly [year: number, month: number, day
   return [Number(date.slice(0, 4)), Number(date.slice(5, 7)), Number(date.slice(8, 10))];
 }
 
-/** Reads YYYY-MM-DD between the years 1900 and 2199; refuses days that the calendar does not have. */
+/**
+ * Reads YYYY-MM-DD between the years 1900 and 2199; refuses days that the calendar does not have. Refused at `field`.
+ */
 export function parseCalendarDate(field: string, text: string): Outcome<CalendarDate> {
   const trimmed = text.trim();
   const isWritten = /^(19|20|21)\d{2}-\d{2}-\d{2}$/.test(trimmed);
@@ -54,12 +56,14 @@ export function calendarDateIn(timeZone: string, epochMilliseconds: number): Cal
   return calendarDateOf(epochMilliseconds + utcOffsetAt(epochMilliseconds, timeZone));
 }
 
-/** The day that lies a number of whole days after (or, negative, before) another. */
+/**
+ * The day that lies a number of whole days after (or, negative, before) another. Throws beyond what a clock can count.
+ */
 export function addDays(date: CalendarDate, days: number): CalendarDate {
   return calendarDateOf((dayNumber(date) + days) * MILLISECONDS_A_DAY);
 }
 
-/** The first instant of a day in universal time. */
+/** The first instant of a day in universal time. In milliseconds since 1970. */
 export function startOfDateInUniversalTime(date: CalendarDate): number {
   return dayNumber(date) * MILLISECONDS_A_DAY;
 }

@@ -39,18 +39,22 @@ export interface FindingWords {
   readonly about: readonly string[];
 }
 
+/** A finding at its level. Only a hold says who may answer it. */
 export type Finding =
   | (FindingWords & { readonly level: "hold"; readonly answerableBy: HoldAnswerer })
   | (FindingWords & { readonly level: "take-care" | "note" });
 
+/** A finding that keeps a mix ticket from being issued until `answerableBy` has answered it. */
 export function hold(answerableBy: HoldAnswerer, words: FindingWords): Finding {
   return { level: "hold", answerableBy, ...words };
 }
 
+/** A finding that wants care and holds nothing up. */
 export function takeCare(words: FindingWords): Finding {
   return { level: "take-care", ...words };
 }
 
+/** A finding to know of, which asks for nothing. */
 export function note(words: FindingWords): Finding {
   return { level: "note", ...words };
 }

@@ -8,7 +8,10 @@ export function invariant(condition: boolean, promise: string): asserts conditio
   if (!condition) throw new BrokenInvariant(promise);
 }
 
-/** Marks the end of an exhaustive switch: a new member of the union fails to compile here. */
+/**
+ * Marks the end of an exhaustive switch: a new member of the union fails to compile here. Throws {@link
+ * BrokenInvariant} when it is reached all the same.
+ */
 export function unreachable(value: never): never {
   throw new BrokenInvariant(`unreachable case: ${JSON.stringify(value)}`);
 }

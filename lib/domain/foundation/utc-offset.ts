@@ -29,7 +29,10 @@ export function utcOffsetAt(epochMilliseconds: number, timeZone: string): number
   return epochMilliseconds < offsets.changesAtEpochMilliseconds ? offsets.beforeMilliseconds : offsets.afterMilliseconds;
 }
 
-/** The instant at which the clocks of a zone show a time (written as if it were universal): the first of two; where they skip it, as long after it as they skip. */
+/**
+ * The instant, in milliseconds since 1970, at which the clocks of a zone show a time (in milliseconds since 1970,
+ * written as if it were universal): the first of two; where they skip it, as long after it as they skip.
+ */
 export function instantOfClock(shownMilliseconds: number, timeZone: string): number {
   const dayBefore = utcOffsetAt(shownMilliseconds - ONE_DAY_MILLISECONDS, timeZone);
   const dayAfter = utcOffsetAt(shownMilliseconds + ONE_DAY_MILLISECONDS, timeZone);

@@ -109,7 +109,9 @@ export type AftercareConstraint = AsWritten &
     | { readonly kind: "posting-sign"; readonly upBy: SignUpTrigger; readonly mayComeDown: SignDownTrigger }
   );
 
+/** The kinds of what a label may ask for around an application. */
 export type AftercareKind = AftercareConstraint["kind"];
+/** What is asked for, of one kind. */
 export type ConstraintOf<Kind extends AftercareKind> = Extract<AftercareConstraint, { readonly kind: Kind }>;
 
 /** A constraint with who says so. */
@@ -136,6 +138,7 @@ export const aftercareFactNames: Readonly<Record<AftercareKind, string>> = {
   "posting-sign": "whether a sign must be posted and for how long",
 };
 
+/** The kinds in the order of the timeline. */
 export const AFTERCARE_KINDS = Object.keys(aftercareFactNames) as readonly AftercareKind[];
 
 /** The constraint of a kind when it is stated, as a list of one or none. */

@@ -12,7 +12,10 @@ import {
 } from "#domain/label/aftercare-constraint";
 import { type MowingCount } from "#domain/label/mowing-count";
 
-/** The longest reach taken for meant: two years, for a soil residual, and a dozen mowings. Longer ones are slips of a unit. */
+/**
+ * The longest reach taken for meant: two years, for a soil residual, and a dozen mowings. Longer ones are slips of a
+ * unit. Common practice.
+ */
 const LONGEST = { minutes: 1_051_200, days: 730, months: 24, mowings: 12 } as const;
 
 type AnyReach = Reach | ReachBack | DueReach | MowingCount;
@@ -21,8 +24,9 @@ type AnyReach = Reach | ReachBack | DueReach | MowingCount;
 const POSSIBLE = new WeakSet<LabelAftercare>();
 
 /**
- * Refuses aftercare that can't be meant: a time below zero or over two years, part of a minute or day, no end at all,
- * a depth of nothing or a most under its least, watering that waits for itself.
+ * Refuses aftercare that can't be meant: a time below zero or over two years, part of a minute or day, no end at all, a
+ * depth of nothing or a most under its least, watering that waits for itself. Each at a field that begins with the
+ * product's name.
  */
 export function refuseImpossibleAftercare(label: LabelAftercare): Refused | undefined {
   if (POSSIBLE.has(label)) return undefined;

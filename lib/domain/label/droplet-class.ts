@@ -18,6 +18,7 @@ export const dropletClasses = [
   { letters: "UC", words: "ultra coarse" },
 ] as const;
 
+/** A class by its letters: "M", "VC". */
 export type DropletClass = (typeof dropletClasses)[number]["letters"];
 
 /** What a label wants: "medium or coarser" is a finest of M, "fine to medium" both ends; at least one end is there. */
@@ -26,7 +27,7 @@ export interface DropletLimits {
   readonly coarsest?: DropletClass;
 }
 
-/** Below zero when left is the finer, zero when they are one class, above zero when left is the coarser. */
+/** By how many classes left is the coarser: below zero when it is the finer, zero when they are one class. */
 export function compareDroplets(left: DropletClass, right: DropletClass): number {
   return placeOf(left) - placeOf(right);
 }
@@ -51,7 +52,7 @@ export function limitsInWords({ finest, coarsest }: DropletLimits): string {
 
 const CLASSES_TO_WRITE = dropletClasses.map(({ words }) => words).join(", ");
 
-/** Reads a class by its words or its letters, in whatever case. */
+/** Reads a class by its words or its letters, in whatever case. Refused: what is no class of the standard. */
 export function readDropletClass(text: string): ReadAnswer<DropletClass> {
   const written = text.trim().replaceAll(/[\s-]+/gu, " ").toLowerCase();
   const found = dropletClasses.find(({ letters, words }) => letters.toLowerCase() === written || words === written);

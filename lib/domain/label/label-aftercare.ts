@@ -64,7 +64,8 @@ function readInterval(part: string): { readonly method: SeedingMethod | "any"; r
 
 /**
  * Reads "4 months", "after 2 mowings", or one for each method, since slit-seeded grass takes another interval than
- * broadcast seed: "broadcast 6 weeks, slit 11 weeks".
+ * broadcast seed: "broadcast 6 weeks, slit 11 weeks". Refused: a part that is neither a time nor mowings, and one
+ * method twice.
  */
 export function readSeedingAfter(value: string): ReadAnswer<Wordless<"seeding-after">> {
   const read: Wordless<"seeding-after">["intervals"][number][] = [];

@@ -30,7 +30,7 @@ export function answerOf(text: string): LabelAnswer {
   return { kind: "printed", value, labelWords: before === "" || quoted === undefined ? typed : quoted.trim() };
 }
 
-/** Reads a fact that may be unread, none, or printed. */
+/** Reads a fact that may be unread, none, or printed. Refused as `read` refuses what is printed. */
 export function readOnFile<Value>(
   text: string,
   read: (value: string, labelWords: string) => ReadAnswer<Value>,
@@ -40,13 +40,13 @@ export function readOnFile<Value>(
   return answer.kind === "none" ? accept("none") : read(answer.value, answer.labelWords);
 }
 
-/** Reads one of a few words, in whatever case it was typed. */
+/** Reads one of a few words, in whatever case it was typed. Refused: any other word. */
 export function readWord<Word extends string>(words: readonly Word[], value: string): ReadAnswer<Word> {
   const found = words.find((word) => word.toLowerCase() === value.toLowerCase());
   return found === undefined ? refuse(`Write one of: ${words.join(", ")}.`) : accept(found);
 }
 
-/** Reads a yes or a no. A label that says nothing about it says no. */
+/** Reads a yes or a no. A label that says nothing about it says no. Refused: any other word. */
 export function readYesOrNo(text: string): ReadAnswer<boolean | "unknown"> {
   const answer = answerOf(text);
   if (answer.kind === "unread") return accept("unknown");
@@ -62,7 +62,7 @@ export function partsOf(value: string): readonly string[] {
 
 type Values<Parts> = { readonly [Name in keyof Parts]: Parts[Name] extends ReadAnswer<infer Value> ? Value : never };
 
-/** All answers as one value, or every complaint by the name of its field. */
+/** All answers as one value, or, refused, every complaint by the name of its field. */
 export function gather<Parts extends Readonly<Record<string, ReadAnswer<unknown>>>>(
   parts: Parts,
 ): Outcome<Values<Parts>, Readonly<Record<string, string>>> {

@@ -22,8 +22,9 @@ function readOne(text: string): ReadAnswer<Quantity<"length">> {
 }
 
 /**
- * Reads one distance for every machine, "25 ft", or one with a deflector and one otherwise, "3 ft with a deflector, 15 ft
- * otherwise". Refuses one of the two alone, and a deflector that would have to stay farther away.
+ * Reads one distance for every machine, "25 ft", or one with a deflector and one otherwise, "3 ft with a deflector, 15
+ * ft otherwise". Refuses a distance of nothing, one of the two alone, and a deflector that would have to stay farther
+ * away. A part of a canonical length is rounded up.
  */
 export function readDistanceToWater(value: string): ReadAnswer<DistanceToWater> {
   const parts = value.split(/[,;\n]/u).map((part) => part.trim()).filter((part) => part !== "");

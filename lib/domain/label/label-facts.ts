@@ -28,15 +28,20 @@ export const FORMULATIONS = [
   "surfactant",
   "dry granule",
 ] as const;
+/** How a product is made, as its label names it. */
 export type Formulation = (typeof FORMULATIONS)[number];
 
 /** The words of Indiana's customer statement (OISC); other states' papers use them too. */
 export const SERVICE_TYPES = ["fertilizer", "grassy weed control", "broadleaf weed control", "insect control", "disease control", "other"] as const;
+/** What a use is for, in those words. */
 export type ServiceType = (typeof SERVICE_TYPES)[number];
 
+/** The signal words of a label, the mildest first. */
 export const SIGNAL_WORDS = ["CAUTION", "WARNING", "DANGER"] as const;
+/** A signal word, as it is printed. */
 export type SignalWord = (typeof SIGNAL_WORDS)[number];
 
+/** One active ingredient of a product, as its label prints it. */
 export interface ActiveIngredient {
   readonly name: string;
   readonly concentration: Concentration;

@@ -22,6 +22,7 @@ export const GENERAL_FIELDS = {
   },
 } as const satisfies Readonly<Record<string, LabelField>>;
 
+/** The fields of one use of a label, as those of the product above. */
 export const USE_FIELDS = {
   useName: { words: "Name of this use", group: "What for", hint: "As the crew will know it: established lawns, spring." },
   section: { words: "Where on the label", group: "What for", hint: "The section or page, so that it is found again. May stay empty." },
@@ -82,9 +83,13 @@ export interface LabelField {
   readonly hint: string;
 }
 
+/** A field that holds for the product, whatever it is used for. */
 export type GeneralField = keyof typeof GENERAL_FIELDS;
+/** A field of one use. */
 export type UseField = keyof typeof USE_FIELDS;
+/** The names of the fields of a product, in the order in which they are asked. */
 export const GENERAL_FIELD_NAMES = Object.keys(GENERAL_FIELDS) as readonly GeneralField[];
+/** The names of the fields of a use, in the order in which they are asked. */
 export const USE_FIELD_NAMES = Object.keys(USE_FIELDS) as readonly UseField[];
 
 /** A label use as it was typed. */

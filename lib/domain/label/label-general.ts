@@ -14,7 +14,10 @@ import { type LabelText } from "#domain/label/label-fields";
 
 const HUNDRED = { numerator: 100n, denominator: 1n };
 
-/** Reads "10.2 lb per gal", "1.2 kg/L" or "specific gravity 1.22". Refuses an ounce of either kind. */
+/**
+ * Reads "10.2 lb per gal", "1.2 kg/L" or "specific gravity 1.22". Refuses an ounce of either kind, a density of
+ * nothing, and anything else.
+ */
 export function readDensity(value: string): ReadAnswer<Density> {
   const [, gravity] = /^(?:specific gravity|relative density)[: ]*([\d.]+)$/iu.exec(value) ?? [];
   if (gravity !== undefined) {
@@ -33,7 +36,10 @@ export function readDensity(value: string): ReadAnswer<Density> {
   return accept(densityFromWeighing(weight.value.exact, exactly(perUnit.unit as UnitOf<"volume">, 1n)));
 }
 
-/** Reads how much of an active ingredient is in the product: "0.37 %", "4 lb per gal". */
+/**
+ * Reads how much of an active ingredient is in the product: "0.37 %", "4 lb per gal". Refused: anything else, a
+ * percentage of nothing or above 100, a density of nothing.
+ */
 export function readConcentration(value: string): ReadAnswer<Concentration> {
   const [, percent] = /^([\d.]+) ?%(?: by weight)?$/iu.exec(value) ?? [];
   if (percent === undefined) {
@@ -63,8 +69,9 @@ function ratioOf(concentration: Concentration): Rational {
 }
 
 /**
- * Reads one ingredient a line: "Prodiamine; 0.37 %; Group 3 herbicide". The group may be none, and is unread when left out.
- * A fourth part has the acid equivalent where the label prints one: "2,4-D, acid equivalent 38.4 %".
+ * Reads one ingredient a line: "Prodiamine; 0.37 %; Group 3 herbicide". The group may be none, and is unread when left
+ * out. A fourth part has the acid equivalent where the label prints one: "2,4-D, acid equivalent 38.4 %". Refused: a
+ * line without a name or an amount, an amount that can't be read, more acid than ingredient, one ingredient twice.
  */
 export function readActiveIngredients(value: string): ReadAnswer<readonly ActiveIngredient[]> {
   const ingredients: ActiveIngredient[] = [];
@@ -84,7 +91,10 @@ export function readActiveIngredients(value: string): ReadAnswer<readonly Active
   return accept(ingredients);
 }
 
-/** Reads the slow-release statement: "slow 16 % of product", "7 % WIN", "slow 50 % of nitrogen". */
+/**
+ * Reads the slow-release statement: "slow 16 % of product", "7 % WIN", "slow 50 % of nitrogen". Refused: anything else.
+ * Whether it fits the grade is held elsewhere (readGeneral).
+ */
 export function readRelease(value: string): ReadAnswer<NitrogenRelease> {
   const [, figure, ofWhat] = /^(?:slow:? ?)?([\d.]+) ?% ?(?:of (?:the )?)?(product|nitrogen|WIN)$/iu.exec(value) ?? [];
   const percent = figure === undefined ? undefined : parseNumber("release", figure);
@@ -125,7 +135,7 @@ function readFormulation(text: string, form: LabelText["form"]) {
   );
 }
 
-/** What holds for the product whatever it is used for, or every complaint by its field. */
+/** What holds for the product whatever it is used for, or, refused, every complaint by its field. */
 export function readGeneral(label: LabelText) {
   const text = label.general;
   const grade = readOnFile(text.grade, readGrade);

@@ -57,8 +57,10 @@ function readBeside(part: string, rates: LabelRates): ReadAnswer<BesideRates> {
 }
 
 /**
- * Reads the rates of a use: a range over area, or of product in the finished spray ("1 to 1.5 fl oz per gal", "0.5 oz wt per
- * gal", "2% v/v"); after semicolons a most over area for the latter, a most of the lawn for spot work, and "spray to wet".
+ * Reads the rates of a use: a range over area, or of product in the finished spray ("1 to 1.5 fl oz per gal", "0.5 oz
+ * wt per gal", "2% v/v"); after semicolons a most over area for the latter, a most of the lawn for spot work, and
+ * "spray to wet". Refused: no rate, what readRange refuses, a part that is not known, that is said twice, or that does
+ * not go with the rate.
  */
 export function readRates(text: string): ReadAnswer<Pick<LabelUse, "rates" | "besideRates">> {
   const answer = answerOf(text);

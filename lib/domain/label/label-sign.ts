@@ -34,7 +34,11 @@ function readDown(value: string): ReadAnswer<SignDownTrigger> {
   return accept({ trigger: "elapsed", anchor, durationMinutes: time.value.count, orReentryIfLater });
 }
 
-/** Reads a sign that the label itself asks for: "up at start; down after 24 hours", "up before application; down the day following", "… down after 2 days", "… down after sprays have dried". */
+/**
+ * Reads a sign that the label itself asks for: "up at start; down after 24 hours", "up before application; down the day
+ * following", "… down after 2 days", "… down after sprays have dried". Refused: one of the two alone, words that are no
+ * such time, months, hours from the start, days from posting.
+ */
 export function readPostingSign(value: string): ReadAnswer<Omit<ConstraintOf<"posting-sign">, "labelWords">> {
   const [, upWords, downWords] = /^up (.+?)[,;] ?down (.+)$/iu.exec(value) ?? [];
   if (upWords === undefined || downWords === undefined) return refuse(ASK);

@@ -14,6 +14,7 @@ const FROM: readonly (readonly [RegExp, CountedFrom])[] = [
   [/^(?:application|treatment|applying)$/iu, "not-said"],
 ];
 
+/** What each word of a time comes to: minutes, days or months (by definition). */
 const MINUTES: Readonly<Record<string, bigint>> = { m: 1n, h: 60n };
 const IN_DAYS: Readonly<Record<string, bigint>> = { d: 1n, w: 7n };
 const IN_MONTHS: Readonly<Record<string, bigint>> = { mo: 1n, y: 12n };
@@ -62,7 +63,7 @@ const DAY_FOLLOWING = /^(?:the )?(?:day following|following day|next day)$/iu;
 
 /**
  * Reads a time as a reach: hours from the end of the application unless the words say otherwise, days by both their
- * readings, months by the calendar, and "the day following" as that day of the calendar.
+ * readings, months by the calendar, and "the day following" as that day of the calendar. Refused as readTime refuses.
  */
 export function readReach(value: string): ReadAnswer<Reach> {
   if (DAY_FOLLOWING.test(value.trim())) return accept({ anchor: "calendar-day", days: 1 });
@@ -83,8 +84,8 @@ export function readReach(value: string): ReadAnswer<Reach> {
 const BEFORE_WORDS = /^(.+?) (?:before (?:the )?(?:application|treatment|applying)|(?:after|of|from) (?:the )?seeding)$/iu;
 
 /**
- * Reads a time before the application: "2 days", "2 days before application", "60 days after seeding". Months are
- * refused: how many days they are depends on which.
+ * Reads a time before the application: "2 days", "2 days before application", "60 days after seeding". Refused as
+ * readTime refuses, and months: how many days they are depends on which.
  */
 export function readReachBack(value: string): ReadAnswer<ReachBack> {
   const time = readTime(BEFORE_WORDS.exec(value.trim())?.[1] ?? value);
@@ -113,7 +114,10 @@ export function readState(value: string): AwaitedState | undefined {
 const NEXT_END = /\s*[,;]\s*(?:and |or )?|\s+(?:and|or)\s+(?=until\b|\d)/iu;
 const WHICHEVER_LATER = /,? ?whichever (?:is|comes) (?:the )?(?:later|longer|last)$/iu;
 
-/** Reads until when something holds: "until dry", "12 hours", "12 hours and until dry" (the later of them). */
+/**
+ * Reads until when something holds: "until dry", "12 hours", "12 hours and until dry" (the later of them). Refused:
+ * "or" without "whichever is later", and an end that is neither a state nor a time.
+ */
 export function readUntils(value: string): ReadAnswer<readonly Until[]> {
   const isLater = WHICHEVER_LATER.test(value);
   const plain = value.replace(WHICHEVER_LATER, "");

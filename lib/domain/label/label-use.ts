@@ -29,7 +29,10 @@ const SEASON_PERIODS: ReadonlyMap<string, SeasonLimit["period"]> = new Map([
   ["growing season", "season"],
 ]);
 
-/** Reads how often it may go down: "2 per calendar year", "no more than 2 applications per 12 months", "1 per season". */
+/**
+ * Reads how often it may go down: "2 per calendar year", "no more than 2 applications per 12 months", "1 per season".
+ * Refused: no number above zero, or no such period.
+ */
 export function readMostApplications(value: string): ReadAnswer<MostApplications> {
   const [, digits = "", words = ""] = /^(?:(?:no more than|at most|up to) )?(\d{1,3})(?: applications?| times)? ?(?:per |in (?:a |any |one )?|a |each )(.+)$/iu.exec(value) ?? [];
   const period = /^year$/iu.test(words) ? "season" : SEASON_PERIODS.get(words.toLowerCase());
@@ -38,7 +41,10 @@ export function readMostApplications(value: string): ReadAnswer<MostApplications
   return accept({ count, period });
 }
 
-/** Reads one limit a line: "Prodiamine; 1.5 lb per acre; calendar year". */
+/**
+ * Reads one limit a line: "Prodiamine; 1.5 lb per acre; calendar year". Refused: a line without its three parts, an
+ * amount that is no rate over area, a period that is not known.
+ */
 export function readSeasonLimits(value: string): ReadAnswer<{ readonly limits: readonly SeasonLimit[] }> {
   const limits: SeasonLimit[] = [];
   for (const line of value.split("\n")) {
@@ -61,7 +67,10 @@ function readBloom(value: string, labelWords: string): ReadAnswer<{ readonly lab
   return word.ok ? accept({ labelWords }) : refuse("Write not in bloom, or none where the label says nothing about flowers and bees.");
 }
 
-/** Reads one thing a line that a product is kept apart from: "Iron; tank", "Lime; 14 days". */
+/**
+ * Reads one thing a line that a product is kept apart from: "Iron; tank", "Lime; 14 days". Refused: a line without its
+ * two parts, and what is neither "tank" nor whole days above zero.
+ */
 export function readKeptApart(value: string): ReadAnswer<{ readonly from: readonly KeptApart[] }> {
   const from: KeptApart[] = [];
   for (const line of value.split("\n")) {
@@ -101,7 +110,7 @@ function readRequired(text: string, sentence: string): ReadAnswer<string> {
   return answer.kind === "printed" ? accept(answer.value) : refuse(sentence);
 }
 
-/** Reads one use of a label, or gives every complaint by its field. */
+/** Reads one use of a label, or, refused, gives every complaint by its field. */
 export function readLabelUse(productName: string, use: LabelUseText) {
   const section = answerOf(use.section);
   const source = section.kind === "printed" ? `label of ${productName}, ${section.value}` : `label of ${productName}`;

@@ -12,7 +12,7 @@ const DAY_AFTER = String.raw`(?:day following|following day|next day)`;
 const RAIN = /\brain (counts|does not count|doesn't count)\b/iu;
 const FILLERS = /\b(?:yes|water(?:ed)?[- ]in|with|of|water|by|and)\b|[,;]/giu;
 
-/** Reads a depth of water. */
+/** Reads a depth of water, exactly. Refused: what is no length with its unit. */
 export function readDepth(value: string): ReadAnswer<Measure<"length">> {
   const read = parseLength(value, { field: "depth" });
   return read.ok ? accept(read.value.exact) : refuse(`${read.refusal.sentence} Write a depth as in 0.25 in.`);
@@ -55,7 +55,10 @@ function readDue(value: string): { readonly due: ReadAnswer<DueReach | "not-stat
   return { due: accept("not-stated"), rest: value };
 }
 
-/** Reads "0.25 in within 2 days, rain counts", and "immediately, 0.5 to 1 in". What is not written stays "not-stated"; words that mean nothing here are refused. */
+/**
+ * Reads "0.25 in within 2 days, rain counts", and "immediately, 0.5 to 1 in". What is not written stays "not-stated";
+ * words that mean nothing here, a most without a least, and months are refused.
+ */
 export function readWateringIn(value: string): ReadAnswer<Omit<ConstraintOf<"watering-in">, "labelWords">> {
   const { due, rest } = readDue(value);
   const rain = RAIN.exec(value);
@@ -75,7 +78,10 @@ export function readWateringIn(value: string): ReadAnswer<Omit<ConstraintOf<"wat
   });
 }
 
-/** Reads "any rain within 12 hours", "0.25 in within 24 hours", or a time alone, which means any rain. */
+/**
+ * Reads "any rain within 12 hours", "0.25 in within 24 hours", or a time alone, which means any rain. Refused: no time,
+ * and an amount that is no depth.
+ */
 export function readRainThatSpoils(value: string): ReadAnswer<Omit<ConstraintOf<"rain-that-spoils">, "labelWords">> {
   const [, before = "", time = value] = /^(.*?)\s*\bwithin (.+)$/iu.exec(value) ?? [];
   const within = readReach(time);

@@ -37,7 +37,10 @@ const PATTERNS = {
   },
 } as const;
 
-/** Reads a temperature limit. A bare figure is refused, because it does not say whether the figure itself is allowed. */
+/**
+ * Reads a temperature limit in °F. Refused: °C, words that are no limit, and a bare figure, because it does not say
+ * whether the figure itself is allowed.
+ */
 export function readTemperature(value: string, bound: "highest" | "lowest"): ReadAnswer<TemperatureLimit> {
   const { forbidden, allowed, ask } = PATTERNS[bound];
   if (/(?:\u00B0 ?|\d ?)C\b/iu.test(value)) return refuse("Temperatures are kept in °F, as US labels print them.");
@@ -58,7 +61,7 @@ function readHours(value: string): ReadAnswer<number> {
   return accept(time.value.unit === "minutes" ? time.value.count / 60 : time.value.count * 24);
 }
 
-/** Reads "under 85 °F for 24 hours". */
+/** Reads "under 85 °F for 24 hours". In °F and hours. Refused: no time, months, and what readTemperature refuses. */
 export function readTemperatureAhead(value: string): ReadAnswer<TemperatureLimit & { readonly withinHours: number }> {
   const [, limit, time] = /^(.*\S) (?:for|within|in)(?: the)?(?: following| next)? (\d.*)$/iu.exec(value) ?? [];
   if (limit === undefined || time === undefined) return refuse("Write the limit and for how long: under 85 °F for 24 hours.");
@@ -85,13 +88,19 @@ export function readWind(value: string, bound: "highest" | "lowest"): ReadAnswer
   return refuse(`"${value}" is not a ${bound} wind speed. Write it as in ${such}.`);
 }
 
-/** Reads a time without rain in minutes: "4 hours". */
+/**
+ * Reads a time without rain in minutes: "4 hours" (60 minutes each), "1 day". Refused: months, and what readTime
+ * refuses.
+ */
 export function readRainfast(value: string): ReadAnswer<{ readonly minutes: number }> {
   const hours = readHours(value);
   return hours.ok ? accept({ minutes: Math.round(hours.value * 60) }) : hours;
 }
 
-/** Reads "0.5 in within 24 hours". */
+/**
+ * Reads "0.5 in within 24 hours". In inches and hours. Refused: one of the two alone, months, and what readDepth and
+ * readTime refuse.
+ */
 export function readHeavyRain(value: string): ReadAnswer<{ readonly inches: number; readonly withinHours: number }> {
   const [, amount, time] = /^(.*?)(?: of rain| rain)? within (.+)$/iu.exec(value) ?? [];
   if (amount === undefined || time === undefined) return refuse("Write how much within which time: 0.5 in within 24 hours.");
@@ -101,7 +110,7 @@ export function readHeavyRain(value: string): ReadAnswer<{ readonly inches: numb
   return withinHours.ok ? accept({ inches: toNumber(measureInUnit(depth.value, "in")), withinHours: withinHours.value }) : withinHours;
 }
 
-/** Reads states of the soil in which nothing goes down: "frozen, saturated". */
+/** Reads states of the soil in which nothing goes down: "frozen, saturated". Refused: any other word. */
 export function readClosedSoil(value: string): ReadAnswer<{ readonly closedWhen: readonly ("frozen" | "saturated")[] }> {
   const closedWhen: ("frozen" | "saturated")[] = [];
   for (const part of partsOf(value.replace(/ or | and /giu, ","))) {
@@ -117,7 +126,7 @@ const NO_LIMITS: Omit<WeatherLimits, "productName"> = {
   highestWind: "none", rainfast: "none", heavyRain: "none", soil: "none",
 };
 
-/** The limits of a use that the weather decides, or every complaint by its field. */
+/** The limits of a use that the weather decides, or, refused, every complaint by its field. */
 export function readWeatherLimits(productName: string, use: LabelUseText, authority: Authority) {
   const limit = <Limit>(
     field: keyof typeof NO_LIMITS & keyof LabelUseText,

@@ -20,6 +20,7 @@ export function mowedTimes({ count }: MowingCount): string {
   return `mowed ${TIMES[count] ?? `${String(count)} times`}`;
 }
 
+/** Numbers as words (by definition); larger ones are written in digits. */
 const COUNT_WORDS: Readonly<Record<string, number>> = {
   once: 1, one: 1, first: 1, twice: 2, two: 2, second: 2, three: 3, third: 3, four: 4, fourth: 4, five: 5, fifth: 5, six: 6, sixth: 6,
 };
@@ -35,7 +36,7 @@ export function speaksOfMowings(value: string): boolean {
   return /\bmow/iu.test(value);
 }
 
-/** Reads "after 2 mowings", "until mowed twice", "until after the second mowing". */
+/** Reads "after 2 mowings", "until mowed twice", "until after the second mowing". Refused: anything else, and none. */
 export function readMowingCount(value: string): ReadAnswer<MowingCount> {
   const words = value.trim().replace(/^(?:(?:until|after|for|at least|the) )+/iu, "");
   const found = PATTERNS.map((pattern) => pattern.exec(words)?.[1]).find((count) => count !== undefined)?.toLowerCase();

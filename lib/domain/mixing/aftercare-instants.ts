@@ -71,7 +71,10 @@ const STATE_WORDS: Readonly<Record<AwaitedState, string>> = {
   "watered-in-and-dry": "watered in and dry",
 };
 
-/** The first instant of a date, months after another. Where the month has no such day, the first of the next: later, never earlier. */
+/**
+ * The first instant (milliseconds since 1970) of a date, months after another. Where the month has no such day, the
+ * first of the next: later, never earlier.
+ */
 export function startOfDateMonthsAfter(date: CalendarDate, months: number, timeZone: string): number {
   const [year, month, dayOfMonth] = date.split("-").map(Number) as [number, number, number];
   const firstOfMonth = calendarDateOf(Date.UTC(year, month - 1 + months, 1));
@@ -145,9 +148,10 @@ function dueFrom(anchor: ReachAnchor, application: ApplicationTimes): number {
 }
 
 /**
- * The instant by which something is due. "Within 2 days" is due by the earliest of its readings, counted from the start and
- * from the end of the work where the words do not say, and not by the end of that day, which can be most of a day late. At once is within
- * {@link AT_ONCE_MINUTES} after the work. A calendar day is due by its end, counted from the day the work began.
+ * The instant (milliseconds since 1970) by which something is due. "Within 2 days" is due by the earliest of its
+ * readings, counted from the start and from the end of the work where the words do not say, and not by the end of that
+ * day, which can be most of a day late. At once is within {@link AT_ONCE_MINUTES} after the work. A calendar day is due
+ * by its end, counted from the day the work began.
  */
 export function dueBy(reach: DueReach, application: ApplicationTimes, timeZone: string): number {
   if (reach.anchor === "at-once") return application.endsAtEpochMilliseconds + AT_ONCE_MINUTES * ONE_MINUTE_MILLISECONDS;
@@ -162,8 +166,8 @@ export function dueBy(reach: DueReach, application: ApplicationTimes, timeZone: 
 }
 
 /**
- * The instant from which on something counts as within the time before an application. Days reach back to the earlier of
- * the first instant of that day and so many times 24 h before the work.
+ * The instant (milliseconds since 1970) from which on something counts as within the time before an application. Days
+ * reach back to the earlier of the first instant of that day and so many times 24 h before the work.
  */
 export function reachesBackTo(reach: ReachBack, application: ApplicationTimes, timeZone: string): number {
   const { startsAtEpochMilliseconds } = application;

@@ -36,8 +36,8 @@ export interface LawnToCareFor {
 export type AftercareSetting = Omit<AftercareQuestion, "products" | "stations" | "seedings">;
 
 /**
- * The aftercare of each group of lawns that get the same products after the same earlier ones, as far as those may still
- * run. Lawns that get nothing have none. The first refusal is handed on.
+ * The aftercare of each group of lawns that get the same products after the same earlier ones, as far as those may
+ * still run. Lawns that get nothing have none. Refused as aftercareTimeline refuses; the first refusal is handed on.
  */
 export function aftercareOfLawns(lawns: readonly LawnToCareFor[], setting: AftercareSetting): Outcome<readonly AftercareOfLawns[]> {
   const treated = lawns.filter(({ own }) => own.length > 0).map((lawn) => withEarlier(lawn, setting));

@@ -31,7 +31,7 @@ export interface AftercareQuestion extends WateringQuestion {
 /**
  * Refuses a question that can't be meant: no known time zone or no version of its data, work that ends before it begins
  * or lies outside its visit, an earlier visit that comes later, no place on earth, impossible hours, estimates,
- * weekdays, times of mowing, second looks or label facts.
+ * weekdays, times of mowing, second looks or label facts. Each at its own field; undefined when it is fine.
  */
 export function refuseImpossibleQuestion(question: AftercareQuestion): Refused | undefined {
   const { timeZone, zoneDataVersion, hours, products } = question;

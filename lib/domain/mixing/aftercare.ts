@@ -46,9 +46,10 @@ export interface AftercareTimeline {
 }
 
 /**
- * Intersects what the labels of all products of a visit, and of earlier ones that still run, ask for, in local time.
- * A fact that nobody read is a hold that says what is missing, and what hangs on it is left undecided; constraints that
- * no time satisfies are a hold that names the two products. Refuses a question that can't be meant.
+ * Intersects what the labels of all products of a visit, and of earlier ones that still run, ask for, in local time. A
+ * fact that nobody read is a hold that says what is missing, and what hangs on it is left undecided; constraints that
+ * no time satisfies are a hold that names the two products. Refuses a question that can't be meant: what
+ * refuseImpossibleQuestion and judgeWatering refuse.
  */
 export function aftercareTimeline(question: AftercareQuestion): Outcome<AftercareTimeline> {
   const refusal = refuseImpossibleQuestion(question);

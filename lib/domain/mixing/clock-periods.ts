@@ -19,13 +19,17 @@ export type ClockDays = { readonly weekday: number } | { readonly datesOfMonth: 
  */
 export type ClockPeriod = ClockDays & ClockHours;
 
+/** Hours of a day in minutes after midnight: from one until before another. */
 export interface ClockHours {
   readonly fromMinuteOfDay: number;
   /** At most 1,440, the midnight that ends the day. */
   readonly untilMinuteOfDay: number;
 }
 
-/** Refuses a period that is on no day of the week, on neither odd nor even dates, or ends before it begins. */
+/**
+ * Refuses a period that is on no day of the week, on neither odd nor even dates, or ends before it begins. At `field`;
+ * undefined when all are fine.
+ */
 export function refuseImpossiblePeriods(field: string, periods: readonly ClockPeriod[]): Refused | undefined {
   const wrong = periods.find(
     (period) =>
@@ -59,20 +63,20 @@ function isWhole(value: number, lowest: number, highest: number): boolean {
   return Number.isInteger(value) && value >= lowest && value <= highest;
 }
 
-/** The day of the week of a date, 0 for Sunday. */
+/** The day of the week of a date, 0 for Sunday to 6. */
 export function weekdayOf(date: CalendarDate): number {
   // January 4, 1970 was a Sunday.
   return (((daysBetween("1970-01-04" as CalendarDate, date) % 7) + 7) % 7);
 }
 
-/** The local day of a date. The time zone must be a known one. */
+/** The local day of a date. Throws where the time zone is not a known one. */
 export function dayIn(date: CalendarDate, timeZone: string): Span {
   const day = localDay(date, timeZone);
   invariant(day.ok, "the time zone was checked before it was used");
   return day.value;
 }
 
-/** The dates that a span touches, in order. */
+/** The dates that a span touches, in order. Throws where the time zone is not a known one. */
 export function datesIn(span: Span, timeZone: string): readonly CalendarDate[] {
   const first = calendarDateIn(timeZone, span.fromEpochMilliseconds);
   const last = calendarDateIn(timeZone, Math.max(span.fromEpochMilliseconds, span.untilEpochMilliseconds - 1));

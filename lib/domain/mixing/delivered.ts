@@ -15,7 +15,7 @@ const NOTHING = { dimension: "mass", exactAmount: rational(0n) } as const;
 
 /**
  * The nutrients in an amount of product, or undefined where its label names none. A liquid by volume needs the
- * product's density and is refused by name without it; an analysis that nobody read is refused too.
+ * product's density and is refused (`density`) without it; an analysis that nobody read (`analysis`) is refused too.
  */
 export function nutrientsInProduct(label: LabelFacts, amount: Quantity<"mass"> | Quantity<"volume">): Outcome<NutrientMasses> | undefined {
   if (label.analysis === "none") return undefined;
@@ -34,8 +34,8 @@ export function nutrientsInProduct(label: LabelFacts, amount: Quantity<"mass"> |
 }
 
 /**
- * The nutrients that a rate of product puts on the ground: none where its label names none. Refused by name where nobody
- * has read the analysis, and for a liquid without its density.
+ * The nutrients that a rate of product puts on the ground: none where its label names none. Refused where nobody has
+ * read the `analysis`, and for a liquid without its `density`.
  */
 export function nutrientRatesOf({ productName, analysis, density }: Pick<LabelFacts, "productName" | "analysis" | "density">, rate: ProductRate): Outcome<NutrientRates> {
   if (analysis === "none") return accept(NO_NUTRIENT_RATES);
@@ -102,7 +102,7 @@ export const NO_NUTRIENTS: NutrientMasses = {
   iron: "not-stated",
 };
 
-/** A mass per 1,000 sq ft of an area, exactly; zero on no area. */
+/** A mass of an area as that of 1,000 sq ft, exactly; zero on no area. */
 export function per1000SqFt(mass: ExactQuantity<"mass">, area: Quantity<"area">, thousandSqFt: Quantity<"area">): ExactQuantity<"mass"> {
   if (area.amount === 0n) return NOTHING;
   return multiplyExact(mass, rational(thousandSqFt.amount, area.amount));

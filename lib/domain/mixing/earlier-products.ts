@@ -16,7 +16,10 @@ const LONGEST_MONTH_DAYS = 31;
  */
 export const SURELY_WATERED_IN_AFTER_DAYS = 28;
 
-/** Where nothing is estimated: drying and settling take no longer than a week, as estimates above that are refused too. */
+/**
+ * Where nothing is estimated: drying and settling take no longer than a week, as estimates above that are refused too
+ * (common practice).
+ */
 const LONGEST_STATE_DAYS = 7;
 
 /** A lawn that nobody wants to seed is taken to be mowed at least every other week (common practice). */

@@ -27,29 +27,26 @@ export interface FillSize {
   readonly parts: readonly { readonly draw: number; readonly volume: bigint }[];
 }
 
+/** The fills of a run with what is left after the last, or the draw at which the tank has no room. */
 export type FillSizes =
   | { readonly kind: "sized"; readonly fills: readonly FillSize[]; readonly left: bigint }
   /** Where the tank may hold less than the next mark, however little is put in. */
   | { readonly kind: "no-room"; readonly draw: number };
 
 /**
- * How much to mix for draws that follow one another: the fewest fills, and after them the least left over, which is less
- * than one mark of the gauge.
- *
- * Fewest: each fill reaches as far as it may. A plan whose fill ends sooner can have that fill's end moved out to here
- * without another fill, because what may be in the tank never falls along the way; so no plan has fewer (the exchange
- * argument for intervals on a line). Least left: what is mixed up to any point is the volume taken up to there, rounded
- * up to the mark once for the whole run, because what is over in one fill is aboard for the next. No fill mixes ahead
- * of the next one by more than that, so that a stop which is not interrupted takes from one fill, as its record names one.
- *
- * Of plans with that many fills, "same size every time" takes the one whose largest fill is the smallest (found by
- * halving: a size works if reaching as far as it allows takes no more fills), "full tanks, then a short one" the one
- * whose fills reach the farthest. A draw is interrupted only where it may be, or where even a tank for it alone is too
- * small. Work: draws and fills, times the logarithm of the marks of a tank.
+ * How much to mix for draws that follow one another: the fewest fills, and after them the least left over, which is
+ * less than one mark of the gauge. Of plans with that many fills "same size every time" takes the one whose largest is
+ * the smallest, "full tanks, then a short one" the one whose fills reach the farthest. A draw is interrupted only where
+ * it may be, or where even a tank for it alone is too small. Throws unless every draw has its limit.
  */
 export function sizeFills(draws: readonly TankDraw[], limits: TankLimits, how: TankLoads): FillSizes {
   invariant(draws.length === limits.most.length, "every draw has its limit");
   const run = runOf(draws, limits);
+  // Fewest: a fill that ends sooner can have its end moved out to here without another fill, because what may be in the
+  // tank never falls along the way (the exchange argument for intervals on a line). Least left: what is mixed up to any
+  // point is the volume taken up to there, rounded up to the mark once for the run; what is over in one fill is aboard for
+  // the next, and no fill mixes ahead by more, so that a stop which is not interrupted takes from one fill, as its record
+  // names one. The smallest largest fill is found by halving: a size works if reaching as far as it allows takes no more.
   const farthest = cut(run, undefined);
   if (farthest.kind === "no-room" || how === "full-tanks-then-a-short-one" || farthest.fills.length < 2) return farthest;
   const allowed = farthest.fills.length;
@@ -89,8 +86,9 @@ function aboardUpTo(run: Run, taken: bigint): bigint {
 }
 
 /**
- * What is mixed for so many draws that take so much together: up to the next mark of the gauge. Draws are whole canonical
- * units and marks need not be: half a unit for each draw is allowed for, so that draws of whole marks stay whole marks.
+ * What is mixed, in canonical units of volume, for so many draws that take so much together: up to the next mark of the
+ * gauge. Draws are whole canonical units and marks need not be: half a unit for each draw is allowed for, so that draws
+ * of whole marks stay whole marks.
  */
 export function mixedFor(taken: bigint, draws: number, mark: Measure<"volume">): bigint {
   const over = rational(2n * taken - BigInt(draws), 2n);

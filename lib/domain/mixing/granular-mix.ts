@@ -88,7 +88,10 @@ function massTool(tool: TicketTool | "none"): TicketTool<"mass"> | undefined {
   return tool as TicketTool<"mass">;
 }
 
-/** To the tool's nearest mark under a maximum; as it is, to the canonical unit below, where no tool measures it. */
+/**
+ * To the tool's nearest mark under a maximum; as it is, to the canonical unit below, where no tool measures it. Throws
+ * for a tool whose marks are not apart.
+ */
 export function measureOut<D extends "mass" | "volume">(
   wanted: ExactQuantity<D>,
   neverAbove: ExactQuantity<NoInfer<D>>,
@@ -148,6 +151,7 @@ function holdsNothing(gearName: string): Finding {
   });
 }
 
+/** Wants care where less is put down at a place than one mark of the tool shows. */
 export function belowFirstMark(productName: string, where: string, toolName: string): Finding {
   return takeCare({
     rule: "below-first-mark",
@@ -158,6 +162,7 @@ export function belowFirstMark(productName: string, where: string, toolName: str
   });
 }
 
+/** Wants care where nothing on file measures a product; `kind` says what would, as in "a scale". */
 export function noTool(productName: string, kind: string): Finding {
   return takeCare({
     rule: "no-measuring-tool",

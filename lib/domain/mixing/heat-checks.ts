@@ -16,10 +16,12 @@ function sourceOf({ basis }: ReasonAuthority): FindingSource {
 }
 
 /**
- * What the forecast highs of a day and the days after say of a visit: a label's limit at or under the day's high is a hold
- * that nobody may answer. A limit on the hours afterwards is held against the highs of the days that it reaches, and
- * holds, undecided, only while one of them is not entered. A lowest temperature that the high does not reach holds as well. Without a forecast a label's limit can't be judged and holds.
- * What the house itself takes care of in heat is said beside it. Refuses what is no temperature of outdoor air.
+ * What the forecast highs of a day and the days after say of a visit: a label's limit at or under the day's high is a
+ * hold that nobody may answer. A limit on the hours afterwards is held against the highs of the days that it reaches,
+ * and holds, undecided, only while one of them is not entered. A lowest temperature that the high does not reach holds
+ * as well. Without a forecast a label's highest temperatures can't be judged and hold; its lowest is asked about at the
+ * site (site-checks.ts). What the house itself takes care of in heat is said beside it. Refuses what is no temperature
+ * of outdoor air (`forecastHighF`, `followingHighsF`).
  */
 export function checkHeat(question: TicketQuestion): Outcome<readonly Finding[]> {
   const { forecastHighF, forecastFollowingHighsF, treatments, on } = question;

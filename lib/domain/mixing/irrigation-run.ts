@@ -46,6 +46,7 @@ export type TimedRun = Extract<StationRun, { readonly kind: "run" }>;
 export type MinuteRounding = "unchanged" | "up-to-whole-minute" | "down-to-stay-within-most";
 
 const MINUTES_AN_HOUR: Rational = { numerator: 60n, denominator: 1n };
+/** A day. A station that would run longer is on file with a wrong rate. Common practice. */
 const LONGEST_RUN_MINUTES = 1_440;
 
 /** A fraction as text that can be stored and read back exactly. */
@@ -54,7 +55,10 @@ export function exactText(value: Rational): string {
   return denominator === 1n ? String(numerator) : `${numerator}/${denominator}`;
 }
 
-/** A depth as it is kept, in 0.125 micrometers, by {@link exactText}: "50800" or "152401/3". */
+/**
+ * A depth as it is kept, in 0.125 micrometers, by {@link exactText}: "50800" or "152401/3". Throws for text that is no
+ * such fraction.
+ */
 export function depthFrom(text: string): ExactQuantity<"length"> {
   const [numerator = "0", denominator = "1"] = text.split("/");
   return fromExactAmount("length", rational(BigInt(numerator), BigInt(denominator)));
@@ -68,9 +72,9 @@ export function depthWords(depth: Measure<"length">, system: UnitSystem): string
 /**
  * Minutes for a depth at one station, only from its own tested rate, in cycles of at most its longest run. The exact
  * minutes are rounded up to whole ones as a step of its own, so that the least is reached. Where that passes the most
- * there are no minutes, and the sentence says what a minute less and a minute more would put down; nor are there any where
- * a day would not do.
- * Refuses a rate of nothing, and a longest run or a rest that is no whole number of minutes.
+ * there are no minutes, and the sentence says what a minute less and a minute more would put down; nor are there any
+ * where a day would not do. Refuses a rate of nothing ("… depthPerHour") and a longest run or a rest that is no whole
+ * number of minutes within a day ("… cycle"). Minutes = 60 times depth over rate (Klickitat PUD, sprinkler rates).
  */
 export function irrigationRun(station: IrrigationStation, depth: WateringDepth, system: UnitSystem): Outcome<StationRun> {
   const { stationName, depthPerHour, cycle } = station;
@@ -113,7 +117,10 @@ function depthIn(depthPerHour: Measure<"length">, minutes: number): Measure<"len
   return multiplyExact(depthPerHour, rational(BigInt(minutes), MINUTES_AN_HOUR.numerator));
 }
 
-/** The minutes that put a depth down, before they are made whole: 60 times the depth over what the station gives an hour. */
+/**
+ * The minutes that put a depth down, before they are made whole: 60 times the depth over what the station gives an
+ * hour. Throws at a rate of nothing. Source: as for {@link irrigationRun}.
+ */
 export function exactMinutes(depthPerHour: Measure<"length">, depth: Measure<"length">): Rational {
   return divideRational(canonicalAmountOf(multiplyExact(depth, MINUTES_AN_HOUR)), canonicalAmountOf(depthPerHour));
 }

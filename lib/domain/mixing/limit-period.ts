@@ -9,7 +9,7 @@ export type CountedPeriod = "calendar-year" | "12-months";
 
 /**
  * What lies at most a year before or after a day: no stretch of any period that has the day in it reaches farther, so
- * that what is counted does not grow with the years that are on file.
+ * that what is counted does not grow with the years that are on file. Days of the same date a year away are in.
  */
 export function withinAYearOf<Past extends Pick<PastApplication, "on">>(history: readonly Past[], on: CalendarDate): readonly Past[] {
   const [year, dayOfYear] = [Number(on.slice(0, 4)), on.slice(4)];
@@ -17,7 +17,10 @@ export function withinAYearOf<Past extends Pick<PastApplication, "on">>(history:
   return history.filter((past) => past.on >= earliest && past.on <= latest);
 }
 
-/** What was put down in each stretch of the period that has the day in it: one calendar year, or any 12 months. */
+/**
+ * What was put down in each stretch of the period that has the day in it: one calendar year, or any 12 months. Twelve
+ * months are over on the day of the same date. Common practice.
+ */
 export function periodsAround<Past extends Pick<PastApplication, "on">>(period: CountedPeriod, history: readonly Past[], on: CalendarDate): readonly (readonly Past[])[] {
   if (period === "calendar-year") return [history.filter((past) => past.on.slice(0, 4) === on.slice(0, 4))];
   // Twelve months are over on the day of the same date: April 14 counts with the next April 13.

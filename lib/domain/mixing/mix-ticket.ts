@@ -43,9 +43,9 @@ export interface MixTicket {
 /**
  * Works out what to put down at one visit and checks it against labels, the state's law on file, the weather, stock,
  * equipment and license. Sprays of one machine at one output on the same lawns share a tank; every spread product is a
- * pass of its own. Refuses a visit without a treatment, a treatment without a lawn or for a lawn that is not among
- * those of the visit, and a forecast or a setting for heat that is no temperature of outdoor air. Throws where two treatments have one line, or two lawns one
- * name of their own.
+ * pass of its own. Refuses a visit without a treatment (`treatments`), a treatment without a lawn or for one that is
+ * not of the visit (`zoneIds`), and a forecast or a setting for heat that is no temperature of outdoor air, at its own
+ * field. Throws where two treatments have one line, or one lawn is there twice.
  */
 export function makeMixTicket(question: TicketQuestion): Outcome<MixTicket> {
   const refusal = refuseHomeless(question);

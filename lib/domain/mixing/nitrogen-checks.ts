@@ -15,7 +15,8 @@ import { broughtByTreatments, countedAsQuick, nitrogenOfVisit, nitrogenOfYear, t
  * quick, the law's most in a calendar year with all that the lawn got of it, the law's share of slow nitrogen, and the
  * most that is published for the grass in that state. Nitrogen whose release no label states counts as quick. A feed of
  * the year that can't be counted leaves the year undecided, which holds. A rule that is not on file is said where
- * nutrient law is said; nitrogen of this visit that can't be counted holds by itself.
+ * nutrient law is said; nitrogen of this visit that can't be counted holds by itself. Sources: the pack, the published
+ * yearly ranges, and for slow nitrogen Penn State AASL, Home Lawn, Maintain.
  */
 export function checkNitrogen(question: TicketQuestion, pack: RulePack | undefined): readonly Finding[] {
   const caps = capsOf(pack);

@@ -13,7 +13,7 @@ export interface NutrientCap {
   readonly citation: string;
 }
 
-/** What a pack has on file as a most; undefined where it has none. */
+/** What a pack has on file as a most; undefined where it has none. Source: the pack's own citation. */
 export function capOf(fact: PackFact<NutrientCapRule> | undefined): NutrientCap | undefined {
   if (fact?.onFile !== true) return undefined;
   return { most: rateOf("nutrient-mass-per-area", fact.value.poundsPer1000SqFt, "lb per 1,000 sq ft"), citation: fact.citation };
@@ -24,7 +24,7 @@ export function isAboveCap(rate: NutrientRate, cap: NutrientCap | undefined): ca
   return cap !== undefined && compareRates(rate, cap.most) > 0;
 }
 
-/** What a lawn's history brought in the calendar year of a day. */
+/** What a lawn's history brought in the calendar year of a day. A day is written as a calendar date is. */
 export function broughtInYear({ history }: TicketLawn, on: string): readonly BroughtNutrients[] {
   return history.filter((past) => past.on.slice(0, 4) === on.slice(0, 4)).map(({ nutrients }) => nutrients);
 }

@@ -14,6 +14,7 @@ import { plannedStrength } from "#domain/mixing/stated-rate";
 import { type TicketSettings, type TicketSprayer, type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { type TreatedLawn } from "#domain/mixing/treated-area";
 
+/** A treatment that is sprayed. */
 export type SprayTreatment = TicketTreatment & { readonly gear: TicketSprayer };
 
 /** Sprays of one machine at one output on the same lawns, and of spot work on the same share of them, go into one tank. */
@@ -24,6 +25,7 @@ export function tanksOf(treatments: readonly SprayTreatment[]): readonly (readon
   return [...tanks.values()];
 }
 
+/** An amount of product: by weight or by volume, as it is measured. */
 export type ProductAmount = Quantity<"mass"> | Quantity<"volume">;
 
 /** One product in a spray, wherever an amount of it is said. */
@@ -34,6 +36,7 @@ export interface SprayedAmount {
   readonly marks: bigint | null;
 }
 
+/** What a visit takes of one product in a spray, under the line of its treatment. */
 export interface SprayedProduct {
   readonly line: number;
   readonly productName: string;
@@ -97,9 +100,9 @@ export function turnInTank({ analysis, epaRegistrationNumber, formulation }: Lab
 }
 
 /**
- * What ground takes of a spray: its area at what the sprayer puts out, before any mark of a gauge, down to the canonical
- * unit. So much out of any fill that is no stronger than a label's highest rate makes it puts no more than that rate on
- * the ground.
+ * What ground takes of a spray: its area at what the sprayer puts out, before any mark of a gauge, down to the
+ * canonical unit. So much out of any fill that is no stronger than a label's highest rate makes it puts no more than
+ * that rate on the ground. Source: Oklahoma State, Sprayer Calibration: area times what the sprayer puts out.
  */
 export function sprayForGround({ rate }: TicketSprayer["carrier"], lawns: readonly Pick<TreatedLawn, "treatedArea">[]): Quantity<"volume"> {
   return settle(times(rate, sum("area", lawns.map(({ treatedArea }) => treatedArea))), "down");
@@ -115,7 +118,10 @@ export function rateOver(amount: ProductAmount, area: Quantity<"area">): Product
   return amount.dimension === "mass" ? rateFrom("product-mass-per-area", amount, area) : rateFrom("product-volume-per-area", amount, area);
 }
 
-/** The product in a volume of finished spray at the concentration that gives the rate. */
+/**
+ * The product in a volume of finished spray at the concentration that gives the rate. Exact. Throws at a carrier rate
+ * of zero.
+ */
 export function inFinished(rate: ProductRate, carrier: TicketSprayer["carrier"], finished: Quantity<"volume">): ExactQuantity<"mass"> | ExactQuantity<"volume"> {
   return rate.basis === "product-mass-per-area"
     ? times(concentrationInSpray(rate, carrier.rate), finished)
@@ -244,7 +250,10 @@ function tankLoad(treatments: readonly SprayTreatment[], { number, finished, gro
   return { number, finished, products, water: waterBeside(products, finished) };
 }
 
-/** The water of a filling: its finished volume less what the liquid products that were measured out take up; nothing where they don't fit. */
+/**
+ * The water of a filling: its finished volume less what the liquid products that were measured out take up; nothing
+ * where they don't fit. Volumes are taken to add up (common practice).
+ */
 export function waterBeside(products: readonly { readonly amount: ProductAmount }[], finished: Quantity<"volume">): Quantity<"volume"> {
   const liquid = products.reduce((total, { amount }) => total + (amount.dimension === "volume" ? amount.amount : 0n), 0n);
   return fromAmount("volume", liquid < finished.amount ? finished.amount - liquid : 0n);

@@ -63,7 +63,7 @@ export function interleaved(runs: readonly TimedRun[]): StationSchedule {
   }
 }
 
-/** The first whole minute of a stretch: a controller is set in whole minutes. */
+/** The first whole minute of a stretch, in milliseconds since 1970: a controller is set in whole minutes. */
 export function firstWholeMinute({ fromEpochMilliseconds }: Span): number {
   return Math.ceil(fromEpochMilliseconds / ONE_MINUTE_MILLISECONDS) * ONE_MINUTE_MILLISECONDS;
 }

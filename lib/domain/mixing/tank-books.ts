@@ -37,9 +37,9 @@ export interface FillInBooks {
 }
 
 /**
- * How much of a fill is gone from its tank by some moment: what was drawn, or what was gone when the tank was measured and
- * what was drawn since. Below nothing where more was found in the tank than ever went in, above the fill where more was
- * sprayed than it held.
+ * How much of a fill is gone from its tank by some moment (milliseconds since 1970), in canonical units: what was
+ * drawn, or what was gone when the tank was measured and what was drawn since. Below nothing where more was found in
+ * the tank than ever went in, above the fill where more was sprayed than it held.
  */
 export function goneBy({ finished, draws, rests }: FillInBooks, until: number): bigint {
   const rest = rests.at(-1);
@@ -51,13 +51,13 @@ function sprayedIn(draws: readonly DrawInBooks[]): Quantity<"volume"> {
   return sum("volume", draws.map(({ sprayed }) => sprayed));
 }
 
-/** What is left of a fill by the books at some moment, never below nothing. */
+/** What is left of a fill by the books at some moment (milliseconds since 1970), never below nothing. */
 export function leftBy(fill: FillInBooks, until: number): Quantity<"volume"> {
   const left = fill.finished.amount - goneBy(fill, until);
   return fromAmount("volume", fill.isPostedAway || left < 0n ? 0n : left);
 }
 
-/** What the visits that had ended by some moment drew. */
+/** What the visits that had ended by some moment (milliseconds since 1970) drew. */
 export function drawnBy({ draws }: FillInBooks, until: number): Quantity<"volume"> {
   return sprayedIn(draws.filter(({ endedAt }) => endedAt <= until));
 }
@@ -73,7 +73,9 @@ export interface SourceOfDraw {
   readonly drawn: { readonly dimension: "volume"; readonly amount: bigint };
 }
 
-/** Where a draw of a visit that ended at this moment comes from, when it is written down now. */
+/**
+ * Where a draw of a visit that ended at this moment (milliseconds since 1970) comes from, when it is written down now.
+ */
 export function sourceOfDraw(fill: FillInBooks, endedAt: number): SourceOfDraw {
   const rest = fill.rests.find(({ settledAt }) => settledAt >= endedAt);
   if (rest === undefined) return { from: "tank", drawn: { dimension: "volume", amount: goneBy(fill, Infinity) } };

@@ -10,8 +10,8 @@ export type TankReading =
   | { readonly by: "dip"; readonly before: Quantity<"volume">; readonly after: Quantity<"volume">; readonly filledBetween: Quantity<"volume"> };
 
 /**
- * What was sprayed between two readings. Refused: a meter that ran backwards, and a tank that holds more afterwards than it
- * held and was filled with.
+ * What was sprayed between two readings. Refused at `after`: a meter that ran backwards, and a tank that holds more
+ * afterwards than it held and was filled with. Common practice.
  */
 export function sprayedBetween(reading: TankReading): Outcome<Quantity<"volume">> {
   const { before, after } = reading;

@@ -75,10 +75,10 @@ export interface TankToFill {
 }
 
 /**
- * One filling for visits that share their rates: what their ground takes together, up to the next mark of the gauge, and
- * each product at its concentration to the nearest mark of its tool, never stronger than the highest rate makes it at any
- * of the visits: what a visit draws then puts no more than that on its ground. Refuses visits that do not share one mix,
- * and none at all. More than the tank holds is a hold that says by how much.
+ * One filling for visits that share their rates: what their ground takes together, up to the next mark of the gauge,
+ * and each product at its concentration to the nearest mark of its tool, never stronger than the highest rate makes it
+ * at any of the visits: what a visit draws then puts no more than that on its ground. Refuses at `visits` those that do
+ * not share one mix, and none at all. More than the tank holds is a hold that says by how much.
  */
 export function planFill(
   stops: readonly FillStop[],
@@ -182,8 +182,9 @@ export interface FillDrawn {
 
 /**
  * Gallons really sprayed, turned back into product: of each lot the part that the volume is of the fill. The parts are
- * taken between running totals, so that the draws of an emptied tank add up to what went in, to the last canonical unit.
- * More than the tank had left takes what was left, and says so: what happened is recorded as it happened.
+ * taken between running totals, so that the draws of an emptied tank add up to what went in, to the last canonical
+ * unit. More than the tank had left takes what was left, and says so: what happened is recorded as it happened. Throws
+ * for a fill of nothing.
  */
 export function drawFromFill(fill: FillOnRecord, sprayed: Quantity<"volume">, fillName: string): FillDrawn {
   invariant(fill.finished.amount > 0n, "a fill holds something");

@@ -22,15 +22,14 @@ export interface PlannedTank {
 }
 
 /**
- * The tank plan of a truck's route: which fill serves which stops, how much to mix so that the least is left (see
- * sizeFills), where each tank is filled, what is in it at every stop, what lies between two mixes, and what the truck
- * weighs. A tank's first fill is made at the shop before the truck leaves; later ones where there is water, else back at
- * the shop. Spray volume out of the tank is spray volume on the lawns: what pump and hose hold only decides which mix a
- * lawn gets first, so the mix for a run is what the ground of its stops takes, unrounded, plus what stays in the line where nothing pushes it
- * out; only the fill is rounded to the gauge.
- * Where several tanks ride together, room on the truck goes to the tank that is used first.
+ * The tank plan of a truck's route: which fill serves which stops and how much of it is mixed (see sizeFills), where
+ * each tank is filled (first at the shop, later where there is water, else back at the shop), what is in it at every
+ * stop, what lies between two mixes, and what the truck weighs. A run's mix is what the ground of its stops takes, plus
+ * what stays in the line where nothing pushes it out; only the fill is rounded to the gauge. Of several tanks the one
+ * used first gets the room on the truck. Throws unless the load is known at every stop.
  */
 export function planTanks(question: TankPlanQuestion): TankPlan {
+  // Spray volume out of the tank is spray volume on the lawns: what pump and hose hold only decides which mix a lawn gets first.
   const { stops, truck, dryWeights } = question;
   invariant(dryWeights.length === stops.length, "the load is known at every stop");
   const stays = truck.staysAboard === "counted-in-payload" ? 0n : truck.staysAboard.amount;

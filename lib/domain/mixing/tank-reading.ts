@@ -62,7 +62,10 @@ function aboveBooks({ name, found, inTheBooks, ofNoFill, isClean }: ReadingBesid
   ];
 }
 
-/** Visits that may have sprayed from a tank and are not recorded yet: what they took looks missing. */
+/**
+ * Visits that may have sprayed from a tank and are not recorded yet: what they took looks missing. Five streets are
+ * named at most.
+ */
 export function visitsNotRecorded({ name, openStreets }: Pick<ReadingBesideBooks, "name" | "openStreets">): readonly Finding[] {
   if (openStreets.length === 0) return [];
   const shown = [...new Set(openStreets)];
@@ -78,7 +81,10 @@ export function visitsNotRecorded({ name, openStreets }: Pick<ReadingBesideBooks
   ];
 }
 
-/** A fill that came into the books after a reading that is from after it: the reading did not count it. */
+/**
+ * A fill that came into the books after a reading that is from after it: the reading (in milliseconds since 1970) did
+ * not count it.
+ */
 export function enteredAfterReading({ number, filledAt, rests }: Pick<FillInBooks, "number" | "filledAt" | "rests">, readAt: readonly number[]): readonly Finding[] {
   if (rests.length > 0 || !readAt.some((at) => at > filledAt)) return [];
   return [

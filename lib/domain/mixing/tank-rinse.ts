@@ -6,7 +6,7 @@ import { amountOfMarks } from "#domain/quantities/rounding";
 import { type ProductRate } from "#domain/label/label-facts";
 import { type TicketSprayer, type TicketTreatment } from "#domain/mixing/ticket-question";
 
-/** The water that a tank is rinsed with. */
+/** The water that a tank is rinsed with: how many times, each time how much, and all of it. */
 export interface Rinse {
   readonly times: number;
   readonly waterEach: Quantity<"volume">;
@@ -19,9 +19,10 @@ const PART_OF_TANK = rational(1n, 10n);
 const RINSES = { rinse: 1, "clean-out": 3 } as const;
 
 /**
- * The water for a rinse or a clean-out: each time a tenth of the tank or, where pump and hose hold more, as much as they
- * hold, up to the gauge's next mark and never more than the tank. What pump and hose hold must have been measured: with
- * an unknown hold-up the tenth stands and may not reach the tip, which the ticket's own check says.
+ * The water for a rinse or a clean-out: each time a tenth of the tank or, where pump and hose hold more, as much as
+ * they hold, up to the gauge's next mark and never more than the tank. What pump and hose hold must have been measured:
+ * with an unknown hold-up the tenth stands and may not reach the tip, which the ticket's own check says. Common
+ * practice, from memory.
  */
 export function rinseOf({ capacity, holdUp }: Pick<TicketSprayer, "capacity" | "holdUp">, cleaning: "rinse" | "clean-out", tankMark: Measure<"volume">): Rinse {
   const tenth = fromAmount("volume", roundToWhole(multiplyRational(rational(capacity.amount), PART_OF_TANK), "up"));
@@ -40,10 +41,10 @@ export interface SiteForRinsate {
 }
 
 /**
- * How much more of a mix, as finished spray, a stop may get within the label's highest rates: what is planned there, times
- * what the highest rate is above the planned one; the least of its products. A stop where the highest rates would pass a
- * season's limit or the law's nitrogen has none: its treatments come with the planned rate for their highest
- * (treatmentsForRounding).
+ * How much more of a mix, as finished spray in canonical units, a stop may get within the label's highest rates: what
+ * is planned there, times what the highest rate is above the planned one; the least of its products. A stop where the
+ * highest rates would pass a season's limit or the law's nitrogen or phosphate has none: its treatments come with the
+ * planned rate for their highest (treatmentsForRounding).
  */
 export function roomAtStop(finished: Quantity<"volume">, treatments: readonly Pick<TicketTreatment, "rate" | "use">[]): bigint {
   const rooms = treatments.map(({ rate, use }) => {

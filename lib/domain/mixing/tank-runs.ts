@@ -69,7 +69,10 @@ function spraysOf({ visitId, mixes, treatments }: TreatedStop): readonly Sprayed
   });
 }
 
-/** The treatment that a mix has on one of its lines. Throws where the visit has none: a mix is made of its treatments. */
+/**
+ * The treatment that a mix has on one of its lines, by the line's number. Throws where the visit has none: a mix is
+ * made of its treatments.
+ */
 export function treatmentOn(treatments: readonly TicketTreatment[], line: number): TicketTreatment {
   const treatment = treatments.find((one) => one.line === line);
   invariant(treatment !== undefined, "a mix is made of treatments of its visit");

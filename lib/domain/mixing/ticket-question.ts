@@ -80,6 +80,7 @@ interface GearOfAnyKind {
   readonly pace: LawnPace;
 }
 
+/** A sprayer as a ticket asks about it: what it holds and what it puts out. */
 export interface TicketSprayer extends GearOfAnyKind {
   readonly kind: SprayerKind;
   readonly capacity: Quantity<"volume">;
@@ -108,6 +109,7 @@ export interface SpreaderSetting {
   readonly doubt?: { readonly rule: "setting-beyond-tests" | "setting-tests-disagree"; readonly sentence: string };
 }
 
+/** A spreader as a ticket asks about it: what it holds and how it is set. */
 export interface TicketSpreader extends GearOfAnyKind {
   readonly kind: SpreaderKind;
   readonly capacity: Quantity<"mass">;
@@ -132,6 +134,7 @@ export interface SpotWork {
 
 /** One product at one rate for one reason, with what it is put down with. */
 export interface TicketTreatment {
+  /** Its number in the plan of the visit; each has its own. */
   readonly line: number;
   readonly productId: string;
   readonly label: LabelFacts;

@@ -60,7 +60,10 @@ function capacityOf({ treatments: [first] }: SprayAsked): Quantity<"volume"> {
   return first.gear.capacity;
 }
 
-/** How much one load is: the visit's marks shared among as few loads as the tank's size allows. */
+/**
+ * How much one load is: the visit's marks shared among as few loads as the tank's size allows. Throws for a spray
+ * without a treatment.
+ */
 export function loadWorking(asked: SprayAsked, load: TankLoad): Working {
   const { mix, settings } = asked;
   const unit = unitOf(load.finished);

@@ -16,6 +16,7 @@ export interface Ceiling {
 
 type Ceilings = readonly [Ceiling, ...Ceiling[]];
 
+/** What was asked for, what was measured out by which tool, and what kept it from more. */
 export interface Rounded {
   readonly wanted: ExactQuantity<Product>;
   readonly amount: Measure<Product>;

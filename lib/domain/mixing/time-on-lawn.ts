@@ -73,9 +73,10 @@ export interface TimeOnLawn {
 }
 
 /**
- * How long one machine takes on some lawns: lanes of a swath at a speed with a turn between two of them, on each lawn as
- * if it were square; or ground that was timed as a whole, turns and all. Without a pace the company's own minutes for
- * 1,000 sq ft stand in, turns and passes included. A lawn on which nothing goes down takes nothing.
+ * How long one machine takes on some lawns: lanes of a swath at a speed with a turn between two of them, on each lawn
+ * as if it were square; or ground that was timed as a whole, turns and all. Without a pace the company's own minutes
+ * for 1,000 sq ft stand in, turns and passes included. A lawn on which nothing goes down takes nothing. In minutes.
+ * Common practice.
  */
 export function timeOnLawns(areas: readonly Quantity<"area">[], pace: LawnPace, passes: 1 | 2, houseMinutesPerThousandSquareFeet: number): TimeOnLawn {
   const squareFeet = areas.map((area) => toNumber(measureInUnit(area, "sq ft"))).filter((feet) => feet > 0);
@@ -96,7 +97,10 @@ export function timeOnLawns(areas: readonly Quantity<"area">[], pace: LawnPace, 
   }
 }
 
-/** "About 14 min, by the calibration, with 9 turns"; whole minutes, rounded up, at least one where anything is done. Throws for what is no time. */
+/**
+ * "About 14 min, by the calibration, with 9 turns"; whole minutes, rounded up, at least one where anything is done.
+ * Throws for what is no time.
+ */
 export function timeInWords({ minutes, turns, basis }: TimeOnLawn): string {
   invariant(minutes >= 0 && Number.isFinite(minutes), "time on a lawn is an amount");
   if (minutes === 0) return "none";

@@ -7,7 +7,10 @@ import { multiplyRational, type Rational, rational, subtractRational, divideRati
 import { type FillStop } from "#domain/mixing/tank-fill";
 import { type LoadedTruck } from "#domain/mixing/tank-plan-question";
 
-/** What part of a finished spray is water: all but its liquid products; none where they leave no room for it. */
+/**
+ * What part of a finished spray is water: all but its liquid products; none where they leave no room for it. Volumes
+ * are taken to add up (common practice).
+ */
 export function waterShareOf(products: readonly Pick<FillStop["products"][number], "concentration">[]): Rational {
   const share = products.reduce(
     (left, { concentration }) => (concentration.basis === "product-volume-per-spray-volume" ? subtractRational(left, rational(concentration.amount, concentration.per)) : left),
@@ -16,12 +19,15 @@ export function waterShareOf(products: readonly Pick<FillStop["products"][number
   return share.numerator < 0n ? rational(0n) : share;
 }
 
-/** What the water in so much finished spray weighs. */
+/** What the water in so much finished spray weighs, both in canonical units. Water is taken at 1 kg/L. */
 export function waterWeight(spray: bigint, waterShare: Rational): bigint {
   return settle(massOf(fromExactAmount("volume", multiplyRational(rational(spray), waterShare)), WATER), "up").amount;
 }
 
-/** How much finished spray may come aboard where so much weight may; undefined where it brings no water and so no weight. */
+/**
+ * How much finished spray may come aboard where so much weight may, both in canonical units; undefined where it brings
+ * no water and so no weight.
+ */
 export function sprayWithin(room: bigint, waterShare: Rational): bigint | undefined {
   if (waterShare.numerator === 0n) return undefined;
   const water = volumeOf(fromAmount("mass", room < 0n ? 0n : room), WATER);

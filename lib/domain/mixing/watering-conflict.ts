@@ -12,7 +12,7 @@ export interface TightestPair {
   readonly due: (WateringNeed & { readonly byEpochMilliseconds: number }) | undefined;
 }
 
-/** Finds the two that leave the least time between them. Of equal ones the first by name counts. */
+/** Finds the two that leave the least time between them. Of equal ones the first of the list counts. */
 export function tightestPair(staysDry: readonly StaysDry[], needs: readonly WateringNeed[]): TightestPair {
   let dry: TightestPair["dry"];
   for (const one of staysDry) {

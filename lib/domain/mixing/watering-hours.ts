@@ -64,7 +64,7 @@ export function hoursWords({ localRules, controller }: WateringHours): string {
   ].join(" ");
 }
 
-/** Refuses hours that are on no day or end before they begin. */
+/** Refuses hours that are on no day or end before they begin. At `localRules` or `controller`. */
 export function refuseImpossibleHours(hours: WateringHours): Refused | undefined {
   return (
     refuseImpossiblePeriods("localRules", stated(hours.localRules).flatMap(({ periods }) => periods)) ??

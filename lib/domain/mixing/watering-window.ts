@@ -78,8 +78,8 @@ export interface JudgedWatering {
 /**
  * When and how much to water so that every product's label is kept: after all that must stay dry, or that as much rain
  * would spoil, before the first due time, within the property's watering hours, long enough for the stations one at a
- * time; whole stations on different days where no stretch is long enough for all. Missing facts leave it undecided; where
- * nothing serves all, a hold names what is at odds. Refuses stations that can't be meant.
+ * time; whole stations on different days where no stretch is long enough for all. Missing facts leave it undecided;
+ * where nothing serves all, a hold names what is at odds. Refuses stations as irrigationRun refuses them.
  */
 export function judgeWatering(question: WateringQuestion): Outcome<JudgedWatering> {
   const { products, visit, timeZone } = question;

@@ -5,6 +5,7 @@ import { broughtInYear, uncountedOf } from "#domain/mixing/nutrient-caps";
 import { nutrientRatesOf } from "#domain/mixing/delivered";
 import { type NutrientRates, type TicketLawn, type TicketTreatment } from "#domain/mixing/ticket-question";
 
+/** Nitrogen on an area. */
 export type NitrogenRate = Rate<"nutrient-mass-per-area">;
 
 /** Nitrogen by how fast it works. What a label does not state is kept by itself and counts as quick where a limit asks. */
@@ -14,6 +15,7 @@ export interface NitrogenByRelease {
   readonly notStated: NitrogenRate;
 }
 
+/** None of any kind. */
 export const NO_NITROGEN: NitrogenByRelease = { quick: NO_NUTRIENT_RATE, slow: NO_NUTRIENT_RATE, notStated: NO_NUTRIENT_RATE };
 
 /** The nitrogen among some nutrients, by release. */

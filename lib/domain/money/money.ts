@@ -36,8 +36,9 @@ const ALLOWED = "dollars and whole cents, from 0 to 1,000,000, such as 42.50";
 const MOST_CENTS = 100_000_000n;
 
 /**
- * Reads dollars as people type them, with or without the sign, to whole cents: "$42.50", "1,250", ".99". Refused with a
- * sentence: what is no number, parts of a cent (they are never rounded away), and more than a million dollars.
+ * Reads dollars as people type them, with or without the sign, to whole cents: "$42.50", "1,250", ".99". Refused at
+ * `field`, with a sentence: what is no number, parts of a cent (they are never rounded away), and more than a million
+ * dollars.
  */
 export function parseDollars(field: string, text: string): Outcome<bigint> {
   const found = text.trim();

@@ -82,6 +82,7 @@ const ELEMENT_GROUPS = {
 
 type ElementGroups = typeof ELEMENT_GROUPS;
 type ElementOf<Group> = Group extends unknown ? keyof Group : never;
+/** An element of a record, by its name. */
 export type RecordElement = ElementOf<ElementGroups[keyof ElementGroups]>;
 
 /** What the rules ask about each product. Lot and fill are the house's own. */
@@ -95,10 +96,12 @@ const PRODUCT_ELEMENTS = {
   lot: "Lot",
   fill: "Fill",
 } as const;
+/** An element of one product of a record, by its name. */
 export type ProductElement = keyof typeof PRODUCT_ELEMENTS;
 
 const CODES: ReadonlySet<string> = new Set<RecordElement | ProductElement>(["registrationNumber", "lot"]);
 
+/** One product of a record. */
 export interface RecordProduct {
   readonly brand: string;
   readonly amount: AmountOnRecord;
@@ -113,6 +116,7 @@ export interface RecordAmendment {
   readonly hash: string;
 }
 
+/** An application record as it is printed. */
 export interface ApplicationRecordPaper {
   readonly frame: PaperFrame;
   readonly siteAddress: string;
@@ -130,6 +134,7 @@ export interface ApplicationRecordPaper {
   readonly signature: PaperValue;
 }
 
+/** Labeled fields under one heading. */
 export interface FieldGroup {
   readonly title: string;
   readonly fields: readonly PaperField[];

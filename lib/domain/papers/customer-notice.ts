@@ -34,6 +34,7 @@ export interface NoticePrecaution {
   readonly labelWords: readonly string[] | "states-none";
 }
 
+/** A notice to a customer as it is printed. */
 export interface CustomerNotice {
   readonly frame: PaperFrame;
   readonly law: NoticeLaw;

@@ -29,6 +29,7 @@ export interface LetterMeasure {
   readonly dropEm: (text: string) => number;
 }
 
+/** A sign with its words set: sizes in points, 72 to the inch. */
 export interface FittedSign {
   readonly widthPoints: number;
   readonly heightPoints: number;
@@ -50,8 +51,8 @@ export interface SheetRoom {
 
 /**
  * Sets the required words in capitals, none lower than the legal letter height and as tall as they fit, breaking only
- * between words. Tries the shape upright and lying where the law leaves that open, then narrower letters, then a
- * larger sign where the law names only the least size. Refuses by name what does not fit even so.
+ * between words. Tries the shape upright and lying where the law leaves that open, then narrower letters, then a larger
+ * sign where the law names only the least size. Refuses ("sign words") what does not fit even so.
  */
 export function fitSign(
   law: SignLaw,

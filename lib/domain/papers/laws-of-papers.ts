@@ -9,7 +9,10 @@ import { type SignLaw, type SignPhrase } from "#domain/papers/posting-sign";
 
 const INCHES_A_FOOT = 12;
 
-/** The law of a state's lawn marker. Refuses by name where the pack has none, or asks for words that are no whole phrase. */
+/**
+ * The law of a state's lawn marker. Refuses ("posting sign") where the pack has none, or asks for words that are no
+ * whole phrase.
+ */
 export function signLawOf(state: UsState, pack: RulePack | undefined): Outcome<SignLaw> {
   const { name } = US_STATES[state];
   const fact = pack?.facts["posting-sign"];

@@ -18,6 +18,7 @@ export interface TankLoad {
   readonly amounts: readonly MeasuredAmount[];
 }
 
+/** One product of a ticket, in words. */
 export interface TicketProduct {
   readonly name: string;
   /** The EPA registration number, or why there is none: "a fertilizer, not registered". */
@@ -37,12 +38,14 @@ export interface TicketLawn {
   readonly amounts: readonly string[];
 }
 
+/** One step of the work at the tank. */
 export interface MixingStep {
   readonly words: string;
   /** Words of a label that the step rests on, quoted. */
   readonly labelWords?: string;
 }
 
+/** What one lawn gets of one nutrient, beside its limit. */
 export interface NutrientLine {
   readonly lawn: string;
   readonly nutrient: string;
@@ -54,6 +57,7 @@ export interface NutrientLine {
   readonly limit: string;
 }
 
+/** One thing to do or leave afterwards. */
 export interface AftercareLine {
   readonly when: string;
   readonly what: string;

@@ -44,12 +44,16 @@ export interface PaperField {
   readonly isCode?: boolean;
 }
 
+/** Text as a value of a paper. */
 export function said(text: string): PaperValue {
   return { kind: "said", text };
 }
 
+/** Left open on the paper, to be written by hand. */
 export const TO_WRITE: PaperValue = { kind: "to-write" };
+/** What nobody took down at the time. */
 export const NOT_TAKEN: PaperValue = { kind: "not-taken" };
+/** What the record does not hold. */
 export const NOT_RECORDED: PaperValue = { kind: "not-recorded" };
 
 /** What is printed for a value; nothing for one that is left to write by hand. */

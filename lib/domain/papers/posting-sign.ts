@@ -24,6 +24,7 @@ export interface SignLaw {
   readonly phrases: readonly SignPhrase[];
 }
 
+/** Signs to be posted at one visit. */
 export interface PostingSign {
   readonly frame: PaperFrame;
   readonly law: SignLaw;

@@ -18,6 +18,7 @@ export interface RouteMix {
   readonly usedUnit: string;
 }
 
+/** One stop of a route sheet. */
 export interface RouteStop {
   /** The place in the day: "3". */
   readonly order: string;

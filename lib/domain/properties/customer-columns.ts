@@ -15,7 +15,9 @@ export const CUSTOMER_COLUMNS = {
   notes: "Notes",
 } as const;
 
+/** A column of a customer list. */
 export type CustomerColumn = keyof typeof CUSTOMER_COLUMNS;
+/** The columns in the order in which they are offered. */
 export const CUSTOMER_COLUMN_IDS = Object.keys(CUSTOMER_COLUMNS) as readonly CustomerColumn[] as readonly [CustomerColumn, ...CustomerColumn[]];
 
 /** Columns without which no row can be read. */

@@ -25,7 +25,7 @@ function codeOf(part: string): string | undefined {
 /**
  * Reads a gate's cell, whose parts stand between commas or semicolons: a length is the narrowest width, four digits or
  * more, or what follows "code" or "#", the code; whatever else is words. A short number alone could be either and is
- * refused, as are two codes and two widths.
+ * refused, as are two codes and two widths. At `gate`.
  */
 export function readGate(text: string): Outcome<ListedGate> {
   const found = text.trim();

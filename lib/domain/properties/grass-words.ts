@@ -30,8 +30,8 @@ const MIXTURE_WORD = /\b(mix|mixture|blend)\b/giu;
 
 /**
  * Reads the grasses of a lawn: "tall fescue", "KBG / rye", "bluegrass (assumed)", "fescue?" is refused because fescue
- * alone could be tall or fine. A question mark or a word of doubt makes them assumed. Refused: nothing, an unknown
- * word, "mix" without the grasses in it.
+ * alone could be tall or fine. A question mark or a word of doubt makes them assumed. Refused at `field`: nothing, an
+ * unknown word, "mix" without the grasses in it.
  */
 export function readGrasses(field: string, text: string): Outcome<ListedGrasses> {
   const found = text.trim();

@@ -27,7 +27,9 @@ export const SHAPE_MEASURES = {
   "average-radius": ["radii"],
   corners: ["corners"],
 } as const satisfies Readonly<Record<PieceShape, readonly string[]>>;
+/** The name of something that is typed of a piece. */
 export type PieceMeasure = (typeof SHAPE_MEASURES)[PieceShape][number];
+/** All of them, each once. */
 export const PIECE_MEASURES: readonly PieceMeasure[] = [...new Set(PIECE_SHAPES.flatMap((shape): readonly PieceMeasure[] => SHAPE_MEASURES[shape]))];
 
 /**

@@ -16,6 +16,7 @@ export type SowingMethod = (typeof SOWING_METHODS)[number];
 
 export const SOWING_METHOD_WORDS: Readonly<Record<SowingMethod, string>> = { broadcast: "Broadcast", slit: "Slit seeded", unknown: "Not known" };
 
+/** Whether it was done, or is planned. */
 export const SEEDING_STANDINGS = ["done", "planned"] as const;
 export type SeedingStanding = (typeof SEEDING_STANDINGS)[number];
 

@@ -47,8 +47,8 @@ function meaningOf(words: readonly string[], answered: SizeMeaning | undefined):
 /**
  * Reads a lawn's size as lists have it: "8,500 sq ft", "8500", "1/4 acre", "0.2 ac". A size in acres, or a small number
  * alone, which can only be acres, is most often the lot: it is refused with the question whether it is the lot or the
- * turf, until the cell says so ("1/4 acre lot") or `answered` does. It never becomes turf by itself. Refused too: a
- * number that could be either unit, a unit that is not known, nothing but a sign of doubt.
+ * turf, until the cell says so ("1/4 acre lot") or `answered` does. It never becomes turf by itself. Refused too, at
+ * `lawnSize`: a number that could be either unit, a unit that is not known, nothing but a sign of doubt.
  */
 export function readLawnSize(text: string, answered?: SizeMeaning): Outcome<ListedSize, SizeRefusal> {
   const found = text.trim();

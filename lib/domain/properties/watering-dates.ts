@@ -17,6 +17,7 @@ export function oddOrEven(dates: WateringDates, street: string): "odd" | "even" 
   return dates === "house-number" ? datesOfHouseNumber(street) : dates;
 }
 
+/** True for one of those answers. */
 export function isWateringDates(text: string): text is WateringDates {
   return (WATERING_DATES as readonly string[]).includes(text);
 }

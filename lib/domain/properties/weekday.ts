@@ -4,6 +4,7 @@ import { accept, badInput, type Outcome } from "#domain/foundation/outcome";
 export const WEEKDAYS = [1, 2, 3, 4, 5, 6, 7] as const;
 export type Weekday = (typeof WEEKDAYS)[number];
 
+/** Their names. */
 export const WEEKDAY_NAMES: Readonly<Record<Weekday, string>> = {
   1: "Monday",
   2: "Tuesday",
@@ -14,6 +15,7 @@ export const WEEKDAY_NAMES: Readonly<Record<Weekday, string>> = {
   7: "Sunday",
 };
 
+/** True for a whole number from 1 to 7. */
 export function isWeekday(value: number): value is Weekday {
   return (WEEKDAYS as readonly number[]).includes(value);
 }
@@ -22,7 +24,7 @@ const FEWEST_LETTERS = 2;
 
 /**
  * Reads a day of the week from its beginning, two letters or more: "Tue", "thurs.", "Tuesdays". Empty is no day.
- * Refused: a letter that begins two days, and whatever begins none.
+ * Refused: a letter that begins two days, and whatever begins none. At `field`.
  */
 export function readWeekday(field: string, text: string): Outcome<Weekday | null> {
   const found = text.trim();

@@ -19,7 +19,7 @@ export type Concentration =
   | { readonly kind: "part-of-weight"; readonly part: Rational }
   | { readonly kind: "mass-in-volume"; readonly massInVolume: Density };
 
-/** A concentration as percent by weight, above 0 and at most 100. */
+/** A concentration as percent by weight, above 0 and at most 100. Throws for others. */
 export function percentByWeight(percent: ExactValue): Concentration {
   const value = exactValue(percent);
   const part = { numerator: value.numerator, denominator: value.denominator * 100n };
@@ -27,7 +27,10 @@ export function percentByWeight(percent: ExactValue): Concentration {
   return { kind: "part-of-weight", part };
 }
 
-/** A concentration as mass of active ingredient in a volume of product: `massInVolume("4", "lb per gal")`. */
+/**
+ * A concentration as mass of active ingredient in a volume of product: `massInVolume("4", "lb per gal")`. Throws at and
+ * below zero.
+ */
 export function massInVolume(value: ExactValue, unit: DensityUnit): Concentration {
   return { kind: "mass-in-volume", massInVolume: densityOf(value, unit) };
 }
@@ -61,8 +64,9 @@ function activePerCanonicalUnit(
 }
 
 /**
- * The active ingredient that a product rate puts on an area, for season limits. Refused when the product is measured
- * by volume and its ingredient stated by weight (or the other way round) and no density is on file.
+ * The active ingredient that a product rate puts on an area, exactly, for season limits: mass over the same area.
+ * Refused at `density` when the product is measured by volume and its ingredient stated by weight (or the other way
+ * round) and no density is on file.
  */
 export function activeIngredientRate(
   productRate: Rate<"product-mass-per-area"> | Rate<"product-volume-per-area">,
@@ -92,7 +96,11 @@ export function activeIngredientIn(
   return accept(fromExactAmount("mass", multiplyRational(canonicalAmountOf(product), active.value)));
 }
 
-/** The product by volume that gives a rate of active ingredient: pints per acre from lb per acre. */
+/**
+ * The product by volume that gives a rate of active ingredient: pints per acre from lb per acre. Exact. Refused at
+ * `density` when the ingredient is stated by weight and no density is on file. Source of the way: Cowlitz County
+ * (Washington) noxious weed board, pints per acre = 8 x lb per acre / lb per gal.
+ */
 export function productVolumeRateFor(
   activeRate: Rate<"active-ingredient-mass-per-area">,
   concentration: Concentration,
@@ -109,7 +117,10 @@ export function productVolumeRateFor(
   );
 }
 
-/** The product by weight that gives a rate of active ingredient. */
+/**
+ * The product by weight that gives a rate of active ingredient. Exact. Refused at `density` when the ingredient is
+ * stated by volume and no density is on file.
+ */
 export function productMassRateFor(
   activeRate: Rate<"active-ingredient-mass-per-area">,
   concentration: Concentration,

@@ -19,6 +19,7 @@ export interface Density {
   readonly volume: bigint;
 }
 
+/** A unit of mass over a unit of volume: "lb per gal", "kg per L". */
 export type DensityUnit = `${UnitOf<"mass">} per ${UnitOf<"volume">}`;
 
 function fromRatio(ratio: Rational): Density {
@@ -46,7 +47,7 @@ export function densityOf(value: ExactValue, unit: DensityUnit): Density {
 /**
  * Makes a density from the relative density of a safety data sheet or the specific gravity of a label, which compare
  * with water at 4 degrees C: 1 kg/L, 8.3454 lb/gal. Extension tables divide by a rounded 8.34 lb/gal instead; a
- * specific gravity worked out that way differs by 0.07 %.
+ * specific gravity worked out that way differs by 0.07 %. Throws at and below zero.
  */
 export function densityFromSpecificGravity(specificGravity: ExactValue): Density {
   return densityOf(specificGravity, "kg per L");
@@ -85,12 +86,12 @@ export function volumeOf(mass: Measure<"mass">, density: Density): ExactQuantity
   });
 }
 
-/** A liquid's rate by volume as its rate by mass. */
+/** A liquid's rate by volume as its rate by mass. Exact, over the same area. */
 export function massRateOf(rate: Rate<"product-volume-per-area">, density: Density): Rate<"product-mass-per-area"> {
   return rateFromAmounts("product-mass-per-area", rate.amount * density.mass, rate.per * density.volume);
 }
 
-/** A liquid's rate by mass as its rate by volume. */
+/** A liquid's rate by mass as its rate by volume. Exact, over the same area. */
 export function volumeRateOf(rate: Rate<"product-mass-per-area">, density: Density): Rate<"product-volume-per-area"> {
   return rateFromAmounts("product-volume-per-area", rate.amount * density.volume, rate.per * density.mass);
 }

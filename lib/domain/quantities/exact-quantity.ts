@@ -68,6 +68,7 @@ export function settle<D extends Dimension>(measure: Measure<D>, mode: RoundingM
   return { dimension: measure.dimension, amount: roundToWhole(measure.exactAmount, mode) };
 }
 
+/** The sum, exactly. Throws for two dimensions. */
 export function addExact<D extends Dimension>(left: Measure<D>, right: Measure<NoInfer<D>>): ExactQuantity<D> {
   requireDimension(right, left.dimension);
   return {

@@ -40,7 +40,7 @@ export function formatFigure(value: Rational, style: FigureStyle): string {
 
 /**
  * The digits after the point that keep three to four figures of a number from zero up: none from 1,000, one from 100,
- * two from 1, three from 0.1, and so on to six.
+ * two from 1, three from 0.1, and so on to six. Common practice.
  */
 export function sensibleDecimals(value: Rational): number {
   const thousandfold = roundToWhole({ numerator: value.numerator * 1000n, denominator: value.denominator }, "down");

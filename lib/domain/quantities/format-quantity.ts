@@ -5,6 +5,7 @@ import { compareRational, ONE, type Rational, ZERO } from "#domain/quantities/ra
 import { isUsCustomary, writtenUnit } from "#domain/quantities/unit-names";
 import { type Dimension, type Unit, type UnitOf } from "#domain/quantities/units";
 
+/** In whose units something is said: US customary ones or metric ones. */
 export type UnitSystem = "us" | "metric";
 
 /** A quantity as it is set on a page, where the unit is smaller than the figure. */
@@ -108,7 +109,10 @@ export function formatQuantitiesApart<D extends Dimension>(one: Measure<D>, othe
   return untilApart((moreDecimals) => [words(one, moreDecimals), words(other, moreDecimals)] as const, isSame);
 }
 
-/** The first two figures that read differently, with more and more digits; those of one size with no more than they take. */
+/**
+ * The first two figures that read differently, with more and more digits; those of one size with no more than they
+ * take. Never ends for two that differ and always read the same.
+ */
 export function untilApart(written: (moreDecimals: number) => readonly [string, string], isSame: boolean): readonly [string, string] {
   let moreDecimals = 0;
   let pair = written(moreDecimals);

@@ -22,7 +22,7 @@ function separateParts(plain: string): string {
 
 /**
  * Reads a length measured in the field: "12 ft 6 in", "12'6", 12' 6 1/2", "12.5 ft", "3.2 m". Exact. Refused as
- * parseQuantity refuses; what the person typed is kept.
+ * parseQuantity refuses, and a capital M for meters; what the person typed is kept.
  */
 export function parseLength(
   text: string,

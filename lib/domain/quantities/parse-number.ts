@@ -2,6 +2,7 @@ import { accept, badInput, type Outcome } from "#domain/foundation/outcome";
 import { decimal, type Rational } from "#domain/quantities/rational";
 
 const ALLOWED = "a number such as 2.5, 2 1/2, ½ or 1,250";
+/** Nobody types a number this long: it was pasted by mistake. */
 const LONGEST_TEXT = 60;
 
 /** Fractions that keyboards offer as one character, by code point, because some are absent from the fonts. */
@@ -84,8 +85,8 @@ function lastCommaAsPoint(plain: string): string {
 
 /**
  * Reads a number as people type it: "2 1/2", "2-1/2", "0.8", ".8", "1,250", "12 000", "½", "2½". The answer is exact
- * and never below zero. Refused with a sentence: nothing, signs, exponents, a comma in the place of a point, a fraction
- * over zero.
+ * and never below zero. Refused at `field`, with a sentence: nothing, over 60 characters, signs, exponents, a comma in
+ * the place of a point, a fraction over zero.
  */
 export function parseNumber(field: string, text: string): Outcome<Rational> {
   const found = text.trim();

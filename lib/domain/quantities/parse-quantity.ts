@@ -151,8 +151,9 @@ function belongsTo<D extends Dimension>(unit: Unit, dimensions: readonly D[]): u
 
 /**
  * Reads a quantity as people type it: "2 1/2 lb", "3 fl oz", "1,250 sq ft", "¼ acre", "2 lb 4 oz", "5 M sq ft". Exact.
- * Refused with a sentence: a unit of something else, no unit where the field shows none, an ounce of either kind, what
- * {@link parseNumber} refuses, and more than storage can hold.
+ * Refused at `field`, with a sentence: a unit of something else, no unit where the field shows none, an ounce of either
+ * kind, a compound that does not add up ("2 lb 20 oz wt"), what {@link parseNumber} refuses, and more than storage can
+ * hold.
  */
 export function parseQuantity<D extends Dimension>(text: string, field: QuantityField<D>): Outcome<TypedQuantity<D>> {
   const found = text.trim();

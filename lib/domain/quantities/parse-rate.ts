@@ -168,7 +168,7 @@ function readRate<B extends RateBasis>(typed: string, plain: string, field: Rate
  * Reads a rate as people type it: "2.5 lb/1,000 sq ft", "1 1/2 gal/1,000", "2.5 lb/M", "3 pt/acre", "0.8 fl oz per
  * gal", "0.5% v/v", "20 kg/ha". Exact. After a US unit, "1,000" and the trade's capital M mean square feet; after a
  * metric unit they are refused. Refused too: a rate of another basis, an ounce of either kind, a rate over nothing or
- * over "1.000", whose point may part thousands, and what parseQuantity refuses.
+ * over "1.000", whose point may part thousands, and what parseQuantity refuses. All at `field`.
  */
 export function parseRate<B extends RateBasis>(text: string, field: RateField<B>): Outcome<TypedRate<B>> {
   return readRate(text, plainCharacters(text), field);

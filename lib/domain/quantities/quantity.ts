@@ -41,7 +41,10 @@ export function of<U extends Unit>(unit: U, value: ExactValue): Quantity<Dimensi
   return { dimension, amount: roundQuotient(numerator * canonicalAmount, denominator, "nearest") };
 }
 
-/** Makes a quantity from a measured or computed number at an expressly stated number of decimal places. */
+/**
+ * Makes a quantity from a measured or computed number at an expressly stated number of decimal places. Decimal places
+ * are from 0 to 15. Throws below zero, and as fromNumber of rational.ts does.
+ */
 export function fromNumber<U extends Unit>(unit: U, value: number, decimalPlaces: number): Quantity<DimensionOf<U>> {
   return of(unit, rationalFromNumber(value, decimalPlaces));
 }
@@ -64,10 +67,12 @@ export function inUnit<D extends Dimension>(quantity: Quantity<D>, unit: NoInfer
   return { numerator: quantity.amount, denominator: definition.canonicalAmount };
 }
 
+/** True for none at all. */
 export function isZero(quantity: Quantity<Dimension>): boolean {
   return quantity.amount === 0n;
 }
 
+/** The sum. Throws for two dimensions. */
 export function add<D extends Dimension>(left: Quantity<D>, right: Quantity<NoInfer<D>>): Quantity<D> {
   requireDimension(right, left.dimension);
   return { dimension: left.dimension, amount: left.amount + right.amount };
@@ -98,10 +103,12 @@ export function compare<D extends Dimension>(left: Quantity<D>, right: Quantity<
   return left.amount > right.amount ? 1 : 0;
 }
 
+/** The smaller of two; the left one when they are equal. Throws for two dimensions. */
 export function smallest<D extends Dimension>(left: Quantity<D>, right: Quantity<NoInfer<D>>): Quantity<D> {
   return compare(left, right) <= 0 ? left : right;
 }
 
+/** The larger of two; the left one when they are equal. Throws for two dimensions. */
 export function largest<D extends Dimension>(left: Quantity<D>, right: Quantity<NoInfer<D>>): Quantity<D> {
   return compare(left, right) >= 0 ? left : right;
 }
@@ -125,7 +132,10 @@ export function multiply<D extends Dimension>(
   };
 }
 
-/** Divides into equal parts; what is left over (less than one canonical unit a part) is given back. */
+/**
+ * Divides into equal parts; what is left over (less than one canonical unit a part) is given back. Throws for no part
+ * or fewer.
+ */
 export function divide<D extends Dimension>(
   quantity: Quantity<D>,
   parts: bigint,

@@ -28,8 +28,11 @@ export const rateBases = {
   "product-mass-per-spray-volume": { amount: "mass", per: "volume" },
 } as const satisfies Readonly<Record<string, { readonly amount: Dimension; readonly per: Dimension }>>;
 
+/** What a rate counts, and over what, by name. */
 export type RateBasis = keyof typeof rateBases;
+/** The dimension of what a rate counts: mass or volume. */
 export type AmountDimension<B extends RateBasis> = (typeof rateBases)[B]["amount"];
+/** The dimension of what a rate is over: the area, or the volume of finished spray. */
 export type PerDimension<B extends RateBasis> = (typeof rateBases)[B]["per"];
 
 /**
@@ -60,7 +63,9 @@ export const rateDenominators = {
   "100 L": { unit: "L", count: 100n },
 } as const satisfies Readonly<Record<string, { readonly unit: Unit; readonly count: bigint }>>;
 
+/** What a rate is said to be over, as it is written: "1,000 sq ft", "gal". */
 export type RateDenominator = keyof typeof rateDenominators;
+/** Those of them that measure one dimension. */
 export type RateDenominatorOf<D extends Dimension> = {
   [L in RateDenominator]: (typeof rateDenominators)[L]["unit"] extends UnitOf<D> ? L : never;
 }[RateDenominator];
@@ -112,7 +117,7 @@ export function rateOf<B extends RateBasis>(basis: B, value: ExactValue, unit: N
   return rateFromAmounts(basis, numerator * size.amount, denominator * size.per);
 }
 
-/** Makes a rate from percent by volume of the finished spray: 0.5 is half a gallon in 100 gal. */
+/** Makes a rate from percent by volume of the finished spray: 0.5 is half a gallon in 100 gal. Throws below zero. */
 export function percentByVolume(percent: ExactValue): Rate<"product-volume-per-spray-volume"> {
   const { numerator, denominator } = exactValue(percent);
   return rateFromAmounts("product-volume-per-spray-volume", numerator, denominator * 100n);
@@ -141,7 +146,10 @@ export function percentByVolumeOf(rate: Rate<"product-volume-per-spray-volume">)
   return { numerator: rate.amount * 100n, denominator: rate.per };
 }
 
-/** What the rate comes to over an area (or in a spray volume). Exact: round it once, by name. */
+/**
+ * What the rate comes to over an area (or in a spray volume). Exact: round it once, by name. Throws for an area where
+ * the rate is over a volume, or the other way round.
+ */
 export function times<B extends RateBasis>(
   rate: Rate<B>,
   over: Measure<NoInfer<PerDimension<B>>>,
@@ -167,12 +175,18 @@ export function coverage<B extends RateBasis>(
   return fromExactAmount(per, { numerator: numerator * rate.per, denominator: denominator * rate.amount });
 }
 
-/** So many times the rate: half rate for a pass, a share for spot work, what a rounded amount makes of it. */
+/**
+ * So many times the rate: half rate for a pass, a share for spot work, what a rounded amount makes of it. Throws when
+ * the factor is below zero.
+ */
 export function scaleRate<B extends RateBasis>(rate: Rate<B>, factor: Rational): Rate<B> {
   return rateFromAmounts(rate.basis, rate.amount * factor.numerator, rate.per * factor.denominator);
 }
 
-/** So many times the rate, counted as something else: the nutrient in a product, the bulk for pure live seed. */
+/**
+ * So many times the rate, counted as something else: the nutrient in a product, the bulk for pure live seed. Throws
+ * when the factor is below zero, and for bases of two kinds, which the types refuse already.
+ */
 export function deriveRate<B extends RateBasis>(basis: B, rate: Rate<SameDimensions<B>>, factor: Rational): Rate<B> {
   const from = rateBases[rate.basis];
   const to = rateBases[basis];
@@ -193,7 +207,7 @@ function ratioOf(rate: Rate<RateBasis>): Rational {
   return { numerator: rate.amount, denominator: rate.per };
 }
 
-/** The sum of two rates on the same ground, such as one more application in a season. */
+/** The sum of two rates on the same ground, such as one more application in a season. Throws for rates of two bases. */
 export function addRates<B extends RateBasis>(left: Rate<B>, right: Rate<NoInfer<B>>): Rate<B> {
   requireSameBasis(left.basis, right.basis);
   // Most sums begin with nothing, and the other one is in lowest terms already.
@@ -203,19 +217,25 @@ export function addRates<B extends RateBasis>(left: Rate<B>, right: Rate<NoInfer
   return rateFromAmounts(left.basis, numerator, denominator);
 }
 
-/** Below zero when left is the lower, zero when they are equal, above zero when left is the higher. */
+/**
+ * Below zero when left is the lower, zero when they are equal, above zero when left is the higher. Throws for rates of
+ * two bases.
+ */
 export function compareRates<B extends RateBasis>(left: Rate<B>, right: Rate<NoInfer<B>>): -1 | 0 | 1 {
   requireSameBasis(left.basis, right.basis);
   return compareRational(ratioOf(left), ratioOf(right));
 }
 
-/** What part left is of right. Throws when right is zero. */
+/** What part left is of right. Throws when right is zero, and for rates of two bases. */
 export function ratioOfRates<B extends RateBasis>(left: Rate<B>, right: Rate<NoInfer<B>>): Rational {
   requireSameBasis(left.basis, right.basis);
   return divideRational(ratioOf(left), ratioOf(right));
 }
 
-/** The amount of product in a spray that gives an area rate at a carrier rate: both over the same ground. */
+/**
+ * The amount of product in a volume of finished spray that gives an area rate at a carrier rate: both over the same
+ * ground, so it is the one over the other. Exact. Throws at a carrier rate of zero.
+ */
 export function concentrationInSpray(
   productRate: Rate<"product-volume-per-area">,
   carrierRate: Rate<"carrier-volume-per-area">,

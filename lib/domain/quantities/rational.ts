@@ -15,7 +15,9 @@ export interface Rational {
  */
 export type RoundingMode = "nearest" | "half-even" | "down" | "up";
 
+/** Nothing, as a fraction. */
 export const ZERO: Rational = { numerator: 0n, denominator: 1n };
+/** A whole, as a fraction. */
 export const ONE: Rational = { numerator: 1n, denominator: 1n };
 
 /** Makes a fraction. The sign moves to the numerator. Throws when the denominator is zero. */
@@ -87,6 +89,7 @@ export function reduce(value: Rational): Rational {
   return { numerator: value.numerator / divisor, denominator: value.denominator / divisor };
 }
 
+/** The sum, exactly. Not in lowest terms: see {@link reduce}. */
 export function addRational(left: Rational, right: Rational): Rational {
   if (left.denominator === right.denominator) {
     return { numerator: left.numerator + right.numerator, denominator: left.denominator };
@@ -97,14 +100,17 @@ export function addRational(left: Rational, right: Rational): Rational {
   };
 }
 
+/** The same distance on the other side of zero. */
 export function negateRational(value: Rational): Rational {
   return { numerator: -value.numerator, denominator: value.denominator };
 }
 
+/** Left less right, exactly; below zero when right is the larger. */
 export function subtractRational(left: Rational, right: Rational): Rational {
   return addRational(left, negateRational(right));
 }
 
+/** The product, exactly. Not in lowest terms: see {@link reduce}. */
 export function multiplyRational(left: Rational, right: Rational): Rational {
   return {
     numerator: left.numerator * right.numerator,
@@ -152,8 +158,8 @@ export function roundToWhole(value: Rational, mode: RoundingMode): bigint {
 }
 
 /**
- * The fraction with exactly this many digits after the point, by a named mode, such as "21.43" for 150/7 at two.
- * Zero never carries a minus sign.
+ * The fraction with exactly this many digits after the point, by a named mode, such as "21.43" for 150/7 at two. Zero
+ * never carries a minus sign. Throws where the digits are not a whole number from zero up.
  */
 export function toDecimalString(value: Rational, digits: number, mode: RoundingMode): string {
   invariant(Number.isInteger(digits) && digits >= 0, "digits after the point are a whole number from 0");

@@ -49,9 +49,9 @@ export type GraduationRounding<D extends Dimension> =
 
 /**
  * Rounds an amount to a mark of the tool that measures it. The result never passes `neverAbove` (a label's or a law's
- * maximum): there the mark below the maximum is taken. An amount that is itself above the maximum is brought down to
- * it in the same way, and `heldByMaximum` says so. The graduation is exact, so that a hundred hundredths of a gallon
- * make one.
+ * maximum): there the mark below the maximum is taken. An amount that is itself above the maximum is brought down to it
+ * in the same way, and `heldByMaximum` says so. The graduation is exact, so that a hundred hundredths of a gallon make
+ * one. Throws for marks that are not apart.
  */
 export function roundToGraduation<D extends Dimension>(
   measure: Measure<D>,
@@ -87,7 +87,7 @@ export function roundToGraduation<D extends Dimension>(
 /**
  * The marks that fit under a maximum. Half a canonical unit is allowed for, because a maximum of 0.33 gal that comes
  * from storage is a whole number of them and lies that close to its own mark, the thirty-third of a meter that reads
- * hundredths of a gallon.
+ * hundredths of a gallon. Throws for marks that are not apart.
  */
 export function marksWithin<D extends Dimension>(maximum: Measure<D>, graduation: Measure<NoInfer<D>>): bigint {
   requireDimension(maximum, graduation.dimension);
@@ -95,7 +95,10 @@ export function marksWithin<D extends Dimension>(maximum: Measure<D>, graduation
   return roundToWhole(divideRational(reach, canonicalAmountOf(graduation)), "down");
 }
 
-/** The marks of a tool nearest to an amount, whatever the maximum; half a mark goes up. */
+/**
+ * The marks of a tool nearest to an amount, whatever the maximum; half a mark goes up. Throws for marks that are not
+ * apart.
+ */
 export function nearestMarks<D extends Dimension>(measure: Measure<D>, graduation: Measure<NoInfer<D>>): bigint {
   requireDimension(graduation, measure.dimension);
   return roundToWhole(divideRational(canonicalAmountOf(measure), canonicalAmountOf(graduation)), "nearest");
@@ -113,7 +116,10 @@ function directionOf(comparison: -1 | 0 | 1): "up" | "down" | "unchanged" {
   return comparison > 0 ? "up" : "down";
 }
 
-/** Whole bags for a loading list: enough for the need, and what will come back in the open one. */
+/**
+ * Whole bags for a loading list: enough for the need, and what will come back in the open one. Throws for a bag that
+ * holds nothing.
+ */
 export function wholeBagsFor<D extends Dimension>(
   need: Measure<D>,
   bagSize: Quantity<NoInfer<D>>,
@@ -125,7 +131,7 @@ export function wholeBagsFor<D extends Dimension>(
   return { bags, total, leftOver: subtract(total, settle(need, "up")) };
 }
 
-/** Marks of a tool as an amount: nine marks of a half-ounce cup, to the nearest canonical unit. */
+/** Marks of a tool as an amount: nine marks of a half-ounce cup, to the nearest canonical unit. Throws below zero. */
 export function amountOfMarks<D extends Dimension>(graduation: Measure<D>, marks: bigint): Quantity<D> {
   return settle(multiplyExact(graduation, { numerator: marks, denominator: 1n }), "nearest");
 }

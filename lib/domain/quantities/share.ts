@@ -3,17 +3,17 @@ import { formatFigure } from "#domain/quantities/format-number";
 import { parseNumber, plainCharacters } from "#domain/quantities/parse-number";
 import { compareRational, multiplyRational, type Rational, rational, reduce } from "#domain/quantities/rational";
 
-/** A hundredth of a percent is as fine as anybody states a part of a lawn. */
+/** A hundredth of a percent is as fine as anybody states a part of a lawn (common practice). */
 const BASIS_POINTS = 10_000n;
-/** The share of what goes all over a lawn. */
+/** The share of what goes all over a lawn, in hundredths of a percent. */
 export const WHOLE_LAWN = 10_000;
 
-/** The share as a part of one. */
+/** The share as a part of one. Shares are whole hundredths of a percent; others throw. */
 export function partOfShare(shareBasisPoints: number): Rational {
   return reduce(rational(BigInt(shareBasisPoints), BASIS_POINTS));
 }
 
-/** "5%", "2.5%", "0.25%". */
+/** "5%", "2.5%", "0.25%", from a share in hundredths of a percent. */
 export function shareWords(shareBasisPoints: number): string {
   return `${formatFigure(rational(BigInt(shareBasisPoints), 100n), { decimals: 2, quarters: false })}%`;
 }

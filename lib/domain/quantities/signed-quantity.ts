@@ -27,10 +27,12 @@ export function difference<D extends Dimension>(left: Quantity<D>, right: Quanti
   return { dimension: left.dimension, signedAmount: left.amount - right.amount };
 }
 
+/** The same difference on the other side of zero. */
 export function negate<D extends Dimension>(quantity: SignedQuantity<D>): SignedQuantity<D> {
   return { dimension: quantity.dimension, signedAmount: -quantity.signedAmount };
 }
 
+/** The sum of two differences. Throws for two dimensions. */
 export function addSigned<D extends Dimension>(
   left: SignedQuantity<D>,
   right: SignedQuantity<NoInfer<D>>,

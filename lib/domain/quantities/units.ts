@@ -23,6 +23,7 @@ interface UnitDefinition {
   readonly canonicalAmount: bigint;
 }
 
+/** Each unit as a whole number of its canonical unit; see {@link Dimension} for the grid and the source. */
 export const units = {
   mL: { dimension: "volume", canonicalAmount: 640_000_000n },
   L: { dimension: "volume", canonicalAmount: 640_000_000_000n },
@@ -58,8 +59,11 @@ export const units = {
   yd: { dimension: "length", canonicalAmount: 7_315_200n },
 } as const satisfies Readonly<Record<string, UnitDefinition>>;
 
+/** The name of a unit, as it stands in code and in rates: "fl oz", "oz wt", "sq ft". */
 export type Unit = keyof typeof units;
+/** What a unit measures. */
 export type DimensionOf<U extends Unit> = (typeof units)[U]["dimension"];
+/** The units that measure a dimension. */
 export type UnitOf<D extends Dimension> = {
   [U in Unit]: DimensionOf<U> extends D ? U : never;
 }[Unit];

@@ -23,8 +23,8 @@ export interface LotTaken extends LotInFill {
 
 /**
  * Which lots an amount that was really used came from: first expired, first out, at each place in turn. What the books
- * do not have is taken from the last lot all the same (the truth is recorded), and a finding asks for a count. Without
- * any lot on file nothing can be taken down, and the finding says so.
+ * do not have is taken from the last lot that gave any, or else from the first on file (the truth is recorded), and a
+ * finding asks for a count. Without any lot on file nothing can be taken down, and the finding says so.
  */
 export function takeDown(productName: string, used: ProductAmount, places: readonly (readonly LotAtPlace[])[]): { readonly taken: readonly LotTaken[]; readonly findings: readonly Finding[] } {
   const lots = places.flatMap((place) => inTakingOrder(place));
@@ -120,9 +120,10 @@ function notCountableIn(treatment: LabelPutDown, used: ProductAmount): SharedPut
 type OnFile = Exclude<LabelPutDown, "not-on-file">;
 
 /**
- * What was used is shared out draw by draw, lot by lot and lawn by lawn in whole canonical units, and each share may end up
- * to one unit above its exact part. A hundred units, 0.6 micrograms or 0.16 microliters, are more than all shares of one
- * record come to and less than any scale or cup shows: the room is for counting in whole units, and none for working.
+ * What was used is shared out draw by draw, lot by lot and lawn by lawn in whole canonical units, and each share may
+ * end up to one unit above its exact part. A hundred units, 0.6 micrograms or 0.16 nanoliters, are more than all shares
+ * of one record come to and less than any scale or cup shows: the room is for counting in whole units, and none for
+ * working.
  */
 const ROOM_OF_SHARES_UNITS = 100n;
 

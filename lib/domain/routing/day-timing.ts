@@ -67,7 +67,10 @@ export function driveBetween(problem: DayProblem, from: number, to: number): num
   return defined(problem.drives[from * (problem.stopCount + 2) + to]);
 }
 
-/** When work at a stop can begin at the earliest for a crew that arrives at a time; Infinity when its windows are over. */
+/**
+ * When work at a stop can begin at the earliest for a crew that arrives at a time, both in seconds of the day; Infinity
+ * when its windows are over.
+ */
 export function earliestStart(problem: DayProblem, stop: StopIndex, arrivalSeconds: number): number {
   const windows = defined(problem.windows[stop]);
   if (windows.length === 0) return arrivalSeconds;
@@ -78,7 +81,10 @@ export function earliestStart(problem: DayProblem, stop: StopIndex, arrivalSecon
   return earliest;
 }
 
-/** When the crew leaves a stop to which it comes from a node; Infinity when it is too late there. */
+/**
+ * When the crew leaves a stop, in seconds of the day, to which it comes from a node that it left at such a second;
+ * Infinity when it is too late there.
+ */
 export function departureFrom(problem: DayProblem, stop: StopIndex, fromNode: number, leftSeconds: number): number {
   const start = earliestStart(problem, stop, leftSeconds + driveBetween(problem, fromNode, stop));
   return start + defined(problem.serviceSeconds[stop]);
@@ -140,7 +146,7 @@ export function servedWeight(problem: DayProblem, order: readonly StopIndex[]): 
 
 /**
  * Below zero when the first order is the better one: it serves more of what is due, or as much with less overtime, or
- * with less driving, or is back earlier. Zero when the goals don't tell them apart.
+ * with less driving, or is back earlier. Zero when the goals don't tell them apart. The size says nothing.
  */
 export function compareOrders(problem: DayProblem, one: TimedOrder, other: TimedOrder): number {
   const overtime = ({ returnSeconds }: TimedOrder) => Math.max(0, returnSeconds - problem.dayEndSeconds);
@@ -152,7 +158,7 @@ export function compareOrders(problem: DayProblem, one: TimedOrder, other: Timed
   );
 }
 
-/** The entry of a list at a place that the code itself has worked out. */
+/** The entry of a list at a place that the code itself has worked out. Throws where there is none. */
 export function defined<Value>(value: Value | undefined): Value {
   invariant(value !== undefined, "a position lies within its list");
   return value;

@@ -29,11 +29,11 @@ const MOST_STOPS_JUDGED_TOGETHER = 60;
  * finds no place is left out with the reason; a pinned one gives way only if its position can't be kept.
  *
  * The search builds orders by cheapest insertion and improves them until no change of a known kind helps. It is good,
- * not perfect, and the same question always has the same answer: of equals, the stop listed first goes first. Given
- * the order in which the day stands (stop ids, unknown ones skipped), the answer is never worse than that order, where
- * it can be kept as it stands and names every pinned stop.
+ * not perfect, and the same question always has the same answer: of equals, the stop listed first goes first. Given the
+ * order in which the day stands (stop ids, unknown ones skipped), the answer is never worse than that order, where it
+ * can be kept as it stands and names every pinned stop.
  *
- * Refuses what {@link refuseRouteDay} refuses, and a standing order that names a stop twice.
+ * Refuses what {@link refuseRouteDay} refuses, and a `standingOrder` that names a stop twice.
  */
 export function orderDay(
   question: RouteDayQuestion,

@@ -65,7 +65,8 @@ export function travelMatrixOf(
 /**
  * Travel between all positions, guessed: the straight line over the earth times the detour factor, at the speed, plus
  * the seconds for each way; from a place to itself, or to another at the very same position, nothing. Rounded to whole
- * meters and seconds. Refuses positions that are not on the earth, a factor below 1, and a speed that is not above zero.
+ * meters and seconds. Refuses positions not on the earth (`latitudeDegrees`, `longitudeDegrees`), a `detourFactor`
+ * below 1, a `speedMetersPerSecond` not above zero, and `secondsPerWay` below zero.
  */
 export function estimateTravel(positions: readonly Position[], estimate: TravelEstimate): Outcome<TravelMatrix> {
   const { detourFactor, speedMetersPerSecond, secondsPerWay } = estimate;
@@ -83,12 +84,12 @@ export function estimateTravel(positions: readonly Position[], estimate: TravelE
   );
 }
 
-/** The seconds from one place to another. Both must be places of the matrix. */
+/** The seconds from one place to another. Throws where either is no place of the matrix. */
 export function travelSeconds(travel: TravelMatrix, from: number, to: number): number {
   return entry(travel.seconds, from, to);
 }
 
-/** The meters from one place to another. Both must be places of the matrix. */
+/** The meters from one place to another. Throws where either is no place of the matrix. */
 export function travelMeters(travel: TravelMatrix, from: number, to: number): number {
   return entry(travel.meters, from, to);
 }

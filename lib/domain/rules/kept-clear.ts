@@ -54,6 +54,7 @@ export interface ClearStrip {
   readonly citation?: string;
 }
 
+/** What is kept clear along a lawn's water, strip by strip. */
 export interface KeptClear {
   /** Length times width along all water; what can't be computed adds nothing and holds the ticket. */
   readonly area: Quantity<"area">;
@@ -61,7 +62,9 @@ export interface KeptClear {
   readonly findings: readonly Finding[];
 }
 
-/** A length that a law states, exactly. */
+/**
+ * A length that a law states, up to the next canonical unit (0.125 micrometers). Throws for what is no plain decimal.
+ */
 export function statutoryLength({ value, unit }: StatutoryLength): Quantity<"length"> {
   return settle(exactly(unit, decimal(value)), "up");
 }

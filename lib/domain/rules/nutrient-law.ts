@@ -30,6 +30,7 @@ export interface ProductOnLawns extends ProductUnderLaw {
   readonly lawns: readonly LawnUnderLaw[];
 }
 
+/** What a state's law on fertilizers is asked about. */
 export interface NutrientLawQuestion {
   readonly state: UsState;
   readonly pack: RulePack | undefined;

@@ -38,6 +38,7 @@ export interface SignRule {
   readonly removedBy: string;
 }
 
+/** When a lawn may get phosphorus. */
 export interface PhosphorusRule {
   /** A soil test that shows a deficiency and is no older. */
   readonly testWithinMonths: number;
@@ -45,6 +46,7 @@ export interface PhosphorusRule {
   readonly newLawnGrowingSeasons: number;
 }
 
+/** How far from water fertilizer stays, by the machine that puts it down. */
 export interface WaterDistanceRule {
   readonly withDeflector: StatutoryLength;
   readonly otherwise: StatutoryLength;
@@ -93,6 +95,7 @@ export interface RulePack {
   };
 }
 
+/** The name of a rule of a pack. */
 export type RuleName = keyof RulePack["facts"];
 
 /** What each rule is about, in the words of screens. */

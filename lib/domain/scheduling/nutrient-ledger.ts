@@ -26,6 +26,7 @@ export const LEDGER_NUTRIENT_WORDS: Readonly<Record<LedgerNutrient, { readonly n
   iron: { name: "Iron", sign: "Fe", decimals: 3 },
 };
 
+/** How an entry stands: put down, of the visit that is looked at, or planned. */
 export const LEDGER_STANDINGS = ["put-down", "this-visit", "planned"] as const;
 export type LedgerStanding = (typeof LEDGER_STANDINGS)[number];
 
@@ -61,6 +62,7 @@ export interface NutrientYearOfLawn {
   readonly ranges: readonly AnnualNitrogenRange[];
 }
 
+/** A lawn's calendar year, nutrient by nutrient. */
 export interface LawnLedger {
   readonly year: number;
   readonly nutrients: readonly NutrientYearOfLawn[];
@@ -70,6 +72,7 @@ export interface LawnLedger {
   readonly rangeWords: string;
 }
 
+/** What a lawn's calendar year is computed from. */
 export interface LedgerQuestion {
   readonly year: number;
   readonly state: UsState;

@@ -43,9 +43,10 @@ export function rateStanding(rate: UseRate, rates: LabelRates): RateStanding {
 }
 
 /**
- * Reads a rate that somebody typed for one use of a label, in the label's own measure (weight or volume, over area or in the finished spray).
- * Where in the range is the planner's decision: nothing typed is refused, there is no default. Refused with both
- * figures above the label's highest, because nobody may answer for that; below the lowest it is accepted and says so.
+ * Reads a rate that somebody typed for one use of a label, in the label's own measure (weight or volume, over area or
+ * in the finished spray). Where in the range is the planner's decision: nothing typed is refused, there is no default.
+ * Refused at `field`: no rate at all, a rate of nothing or by another measure, and with both figures one above the
+ * label's highest, because nobody may answer for that; below the lowest it is accepted and says so.
  */
 export function readPlannedRate(field: string, text: string, rates: LabelRates): Outcome<PlannedRate> {
   const range = labelRangeWords(rates);
@@ -64,6 +65,7 @@ export function readPlannedRate(field: string, text: string, rates: LabelRates):
 /** What of a label says how much nitrogen its product brings. */
 export type NitrogenFacts = Pick<LabelFacts, "productName" | "analysis" | "density">;
 
+/** The nitrogen of a planned rate, and how much of it is slow. */
 export interface PlannedNitrogen {
   readonly nitrogen: Rate<"nutrient-mass-per-area">;
   /** The part of it that is released slowly. */
@@ -72,9 +74,10 @@ export interface PlannedNitrogen {
 
 
 /**
- * The nitrogen that a product's rate puts on the ground; of spot work on the whole lawn, as the year's ledger counts it. A product without an analysis brings none. Refused when the
- * label's analysis was not read, for a liquid without the density that turns volume into weight, and for a rate in the
- * finished spray, of which only the sprayer says how much goes on the ground.
+ * The nitrogen that a product's rate puts on the ground; of spot work on the whole lawn, as the year's ledger counts
+ * it. A product without an analysis brings none. Refused when the label's `analysis` was not read, for a liquid without
+ * the `density` that turns volume into weight, more slow nitrogen than nitrogen, and (`rate`) a rate in the finished
+ * spray, of which only the sprayer says how much goes on the ground.
  */
 export function plannedNitrogen(rate: UseRate, { productName, analysis, density }: NitrogenFacts, spotShareBasisPoints: number | null = null): Outcome<PlannedNitrogen> {
   if (analysis === "none") return accept({ nitrogen: NO_NUTRIENT_RATE, slow: NO_NUTRIENT_RATE });

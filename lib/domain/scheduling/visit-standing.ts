@@ -4,6 +4,7 @@ import { type CalendarDate } from "#domain/foundation/calendar-date";
 export const VISIT_STANDINGS = ["past-its-window", "open", "on-a-day", "waiting", "done", "part-done", "not-done"] as const;
 export type VisitStanding = (typeof VISIT_STANDINGS)[number];
 
+/** What of a visit says where it stands on a day. */
 export interface VisitDates {
   readonly opensOn: CalendarDate;
   readonly closesOn: CalendarDate;

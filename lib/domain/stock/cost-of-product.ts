@@ -36,7 +36,7 @@ export type PriceOfLot =
   | { readonly kind: "not-on-file" }
   | { readonly kind: "not-for-every-delivery" };
 
-/** The price of a lot from all of its deliveries. */
+/** The price of a lot from all of its deliveries, exactly: the mean by amounts. Throws for a delivery of nothing. */
 export function priceOfLot(deliveries: readonly DeliveryOfLot[]): PriceOfLot {
   const priced = deliveries.flatMap(({ amount, paidPerContainerCents }) => (paidPerContainerCents === null ? [] : [{ amount, cents: paidPerContainerCents }]));
   if (priced.length === 0) return { kind: "not-on-file" };
@@ -77,7 +77,7 @@ function costOfLot({ lotId, number, containerSize, price }: LotWithPrice, quanti
   return { lotId, lotNumber: number, quantity, cost };
 }
 
-/** What was taken of some lots, or will be, with its cost. */
+/** What was taken of some lots, or will be, with its cost. Throws for less than nothing. */
 export function costOfTaken(dimension: Dimension, taken: readonly { readonly lot: LotWithPrice; readonly amount: bigint }[]): CostOfProduct {
   const lots = taken.map(({ lot, amount }) => costOfLot(lot, fromAmount(dimension, amount)));
   return { lots, notOnHand: fromAmount(dimension, 0n) };
@@ -86,7 +86,7 @@ export function costOfTaken(dimension: Dimension, taken: readonly { readonly lot
 /**
  * What an amount of a product will cost by the lots that will be opened for it: the first to expire first. Exact; what
  * has no price, and what no lot has, stands beside it and is never counted as nothing. The lots are all of one product
- * and counted as the amount is.
+ * and counted as the amount is. Throws for a container that holds nothing.
  */
 export function costOfProduct(amount: Quantity<Dimension>, lots: readonly (LotOnHand & LotWithPrice)[]): CostOfProduct {
   const { dimension } = amount;

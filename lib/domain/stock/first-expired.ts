@@ -34,8 +34,8 @@ export function inTakingOrder<Lot extends LotOnHand>(lots: readonly Lot[]): read
 
 /**
  * Which lots to take for an amount: first expired, first out. Lots with nothing left, or below zero, give nothing.
- * Refuses with what is missing when all of them together are too little. An expired lot is still taken first: whether
- * it may be used at all is for the label and the person to say, and is shown where it is planned.
+ * Refuses ("too-little") with what is missing when all of them together are too little. An expired lot is still taken
+ * first: whether it may be used at all is for the label and the person to say, and is shown where it is planned.
  */
 export function takeFirstExpired<D extends Dimension>(
   lots: readonly LotOnHand[],

@@ -79,7 +79,10 @@ export interface ReceivedLot extends AmountOfLot {
   readonly paidPerContainerCents: bigint | null;
 }
 
-/** A delivery: from the supplier to where it is put, each lot once. What was paid stands with what came, not with what left. */
+/**
+ * A delivery: from the supplier to where it is put, each lot once. What was paid stands with what came, not with what
+ * left. Throws for a lot that is named twice, and as {@link postingOf} does.
+ */
 export function receivePosting(supplier: string, to: string, lots: readonly ReceivedLot[]): Posting {
   const paidFor = new Map(lots.map(({ lotId, paidPerContainerCents }) => [lotId, paidPerContainerCents]));
   invariant(paidFor.size === lots.length, "a delivery names each of its lots once");
@@ -87,27 +90,35 @@ export function receivePosting(supplier: string, to: string, lots: readonly Rece
   return { kind, entries: entries.map((entry) => (entry.amount > 0n ? { ...entry, paidPerContainerCents: paidFor.get(entry.lotId) ?? null } : entry)) };
 }
 
-/** What is carried from one location to another: shop to truck, and back. */
+/** What is carried from one location to another: shop to truck, and back. Throws as {@link postingOf} does. */
 export function movePosting(from: string, to: string, lots: readonly AmountOfLot[]): Posting {
   return postingOf("move", lots.map((lot) => ({ ...lot, from, to })));
 }
 
-/** What goes into a tank or hopper; a lot may come from the truck and another from the shop. */
+/**
+ * What goes into a tank or hopper; a lot may come from the truck and another from the shop. Throws as {@link postingOf}
+ * does.
+ */
 export function fillPosting(tank: string, lots: readonly (AmountOfLot & { readonly from: string })[]): Posting {
   return postingOf("fill", lots.map((lot) => ({ ...lot, to: tank })));
 }
 
-/** What went onto a lawn: out of a tank, or straight from the bag on the truck. */
+/** What went onto a lawn: out of a tank, or straight from the bag on the truck. Throws as {@link postingOf} does. */
 export function applyPosting(lawn: string, lots: readonly (AmountOfLot & { readonly from: string })[]): Posting {
   return postingOf("apply", lots.map((lot) => ({ ...lot, to: lawn })));
 }
 
-/** What came back out of a tank or a hopper into the shop or the truck, fit for use. */
+/**
+ * What came back out of a tank or a hopper into the shop or the truck, fit for use. Throws as {@link postingOf} does.
+ */
 export function returnPosting(tank: string, to: string, lots: readonly AmountOfLot[]): Posting {
   return postingOf("return", lots.map((lot) => ({ ...lot, from: tank, to })));
 }
 
-/** What is gone without having done its work: spilled, torn, disposed of (to `loss`), or rinsed out (to `rinsate`). */
+/**
+ * What is gone without having done its work: spilled, torn, disposed of (to `loss`), or rinsed out (to `rinsate`).
+ * Throws as {@link postingOf} does.
+ */
 export function losePosting(from: string, goneTo: string, lots: readonly AmountOfLot[]): Posting {
   return postingOf("lose", lots.map((lot) => ({ ...lot, from, to: goneTo })));
 }

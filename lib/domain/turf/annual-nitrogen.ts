@@ -42,6 +42,7 @@ const SOURCES = {
   },
 } as const;
 
+/** One published range of nitrogen for a year. */
 export interface AnnualNitrogenRange {
   readonly grass: NitrogenTableGrass;
   /** The region that the table speaks of, in its own words. */

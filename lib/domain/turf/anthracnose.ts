@@ -15,7 +15,10 @@ export const DANNEBERGER_ANTHRACNOSE: DiseaseModel = {
   reading: "read",
 };
 
-/** The index from which infection is expected. It predicted 14 of 16 periods of increase. */
+/**
+ * The index from which infection is expected. It predicted 14 of 16 periods of increase. Source:
+ * DANNEBERGER_ANTHRACNOSE.
+ */
 export const ANTHRACNOSE_THRESHOLD = 2;
 
 /**
@@ -25,11 +28,12 @@ export const ANTHRACNOSE_THRESHOLD = 2;
 export const ANTHRACNOSE_HOTTEST_C = 35;
 
 /**
- * The index of a three-day period: 4.0233 - 0.2283 LW - 0.5308 T - 0.0013 LW2 + 0.0197 T2 + 0.0155 LW T,
- * where T is the mean temperature in °C and LW the mean hours of leaf wetness per day.
+ * The index of a three-day period: 4.0233 - 0.2283 LW - 0.5308 T - 0.0013 LW2 + 0.0197 T2 + 0.0155 LW T, where T is the
+ * mean temperature in °C and LW the mean hours of leaf wetness per day.
  *
- * The regression is a parabola in T, and to the left of its lowest point it would call cold weather
- * dangerous; to the right it climbs without end. It is refused on both sides, as are impossible readings.
+ * The regression is a parabola in T, and to the left of its lowest point it would call cold weather dangerous; to the
+ * right it climbs without end. It is refused on both sides, as are impossible readings and a threshold outside 0 to 6.
+ * Source: DANNEBERGER_ANTHRACNOSE.
  */
 export function judgeAnthracnose(
   period: { readonly meanTemperatureC: number; readonly meanLeafWetHoursPerDay: number },

@@ -54,7 +54,10 @@ const KENTUCKY_BROWN_PATCH: DiseaseModel = {
 /** The published warning threshold of the index, and the lower one that Vincelli found more accurate in Kentucky. */
 export const BROWN_PATCH_THRESHOLDS = { published: 6, kentucky: 5 } as const;
 
-/** The lowest air temperature in °C at which the index is greatest and turns: 1.4 / (2 x 0.033). */
+/**
+ * The lowest air temperature in °C at which the index is greatest and turns: 1.4 / (2 x 0.033), from the equation of
+ * FIDANZA_BROWN_PATCH.
+ */
 export const BROWN_PATCH_TURN_C = 1.4 / 0.066;
 
 /** The index of a day with what it says. Above its turn, an index under the threshold rules nothing out. */
@@ -63,10 +66,11 @@ export interface BrownPatchAnswer extends Omit<IndexAnswer, "isFavorable"> {
 }
 
 /**
- * The brown patch index of a day: E = -21.5 + 0.15 RH + 1.4 T - 0.033 T2, where RH is the mean relative
- * humidity in % and T the lowest air temperature in °C. A warning stands from the threshold up. Under it the day is not
- * favorable up to the turn of the curve; above the turn it falls because it is a parabola and not because hot nights
- * stop the fungus, so the model can't rule the disease out there. Refuses impossible readings.
+ * The brown patch index of a day: E = -21.5 + 0.15 RH + 1.4 T - 0.033 T2, where RH is the mean relative humidity in %
+ * and T the lowest air temperature in °C. A warning stands from the threshold up. Under it the day is not favorable up
+ * to the turn of the curve; above the turn it falls because it is a parabola and not because hot nights stop the
+ * fungus, so the model can't rule the disease out there. Refuses impossible readings and a threshold outside 0 to 10.
+ * Source: FIDANZA_BROWN_PATCH.
  */
 export function judgeBrownPatch(
   day: { readonly meanRelativeHumidityPercent: number; readonly minimumTemperatureC: number },
@@ -95,9 +99,9 @@ export interface BrownPatchDay {
 }
 
 /**
- * The conditions of the initial index (E6), each met or not: at least 8 h at 95 % humidity or more; mean
- * humidity at least 75 %; leaves wet at least 6 h or at least 12 mm of rain; air and soil never below 16 °C.
- * Favorable here means that all are met. Refuses impossible readings.
+ * The conditions of the initial index (E6), each met or not: at least 8 h at 95 % humidity or more; mean humidity at
+ * least 75 %; leaves wet at least 6 h or at least 12 mm of rain; air and soil never below 16 °C. Favorable here means
+ * that all are met. Refuses impossible readings. Source: FIDANZA_INITIAL_CONDITIONS.
  */
 export function judgeBrownPatchInitial(day: BrownPatchDay): Outcome<ConditionsAnswer> {
   const refusal = refuseOutOfRange([
@@ -131,6 +135,10 @@ export interface BrownPatchHour extends TurfHour {
   readonly rainOrIrrigationMillimeters: number;
 }
 
+/**
+ * The hours that the Kentucky model counts: humid ones, those of its temperatures and those of its rain. Source:
+ * KENTUCKY_BROWN_PATCH.
+ */
 const HUMID_HOURS = 10;
 const TEMPERATURE_HOURS = 24;
 const RAIN_HOURS = 36;

@@ -19,7 +19,7 @@ export function refuseUnrealDate(field: string, date: CalendarDate): Refused | u
   return read.ok ? undefined : read;
 }
 
-/** The number of the day in its year, from 1 (January 1) to 366: J in FAO-56. */
+/** The number of the day in its year, from 1 (January 1) to 366: J in FAO-56. NaN outside the years 1900 to 2199. */
 export function dayOfYear(date: CalendarDate): number {
   const newYear = parseCalendarDate("date", `${date.slice(0, 4)}-01-01`);
   return newYear.ok ? daysBetween(newYear.value, date) + 1 : Number.NaN;
@@ -28,8 +28,8 @@ export function dayOfYear(date: CalendarDate): number {
 /**
  * The days of a series within a period, in order and without a gap.
  *
- * Refuses a period whose ends are no days of the calendar, days out of order or named twice, and a missing day, which it names: a sum over a gap would be too
- * low without showing it.
+ * Refuses a period that ends before it begins (`through`), one whose ends are no days of the calendar, days out of
+ * order or named twice, and a missing day, which it names: a sum over a gap would be too low without showing it.
  */
 export function unbrokenDays<Day extends Dated>(series: readonly Day[], period: DatePeriod): Outcome<readonly Day[]> {
   const { from, through } = period;

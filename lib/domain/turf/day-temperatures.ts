@@ -25,8 +25,8 @@ function inTenths(what: string, date: CalendarDate, degrees: number, scale: Temp
 }
 
 /**
- * A day's extremes as they are kept. Refuses by its date what is no air temperature, what is finer than a tenth of a
- * degree, and a low above its high.
+ * A day's extremes as they are kept. Refuses at `days`, by its date, what is no air temperature, what is finer than a
+ * tenth of a degree, and a low above its high.
  */
 export function dayTemperatures({ date, maximumDegrees, minimumDegrees }: DailyExtremes, scale: TemperatureScale): Outcome<DayTemperatures> {
   const inCelsius = (degrees: number) => convertTemperature(degrees, scale, "celsius");
@@ -87,7 +87,7 @@ export function dayMeanC({ scale, highTenths, lowTenths }: DayTemperatures): num
   return convertTemperature((highTenths + lowTenths) / 20, scale, "celsius");
 }
 
-/** "65.3 °F": a kept temperature as it was given, without a zero after the point. */
+/** "65.3 °F": a kept temperature, in tenths of a degree, as it was given, without a zero after the point. */
 export function tenthsWords(tenths: number, scale: TemperatureScale): string {
   return `${String(tenths / 10)} ${temperatureSign(scale)}`;
 }

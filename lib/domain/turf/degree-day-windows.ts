@@ -133,7 +133,7 @@ export function stateOfDegreeDayWindow(
   return accept(closedOn === undefined ? { kind: "open", openedOn } : { kind: "past", openedOn, closedOn });
 }
 
-/** "02-15", as a calendar date ends. */
+/** "02-15", as a calendar date ends. January is month 1. */
 export function monthAndDay({ month, day }: Extract<DegreeDayStart, { readonly kind: "calendar" }>): string {
   return `${String(month).padStart(2, "0")}-${String(day).padStart(2, "0")}`;
 }

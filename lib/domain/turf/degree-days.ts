@@ -48,7 +48,10 @@ const METHOD_NAMES: Readonly<Record<DegreeDayMethod["kind"], string>> = {
   "met-eireann": "Met Eireann",
 };
 
-/** The reset method with 50 °F as its base and 86 °F as its upper cut. */
+/**
+ * The reset method with 50 °F as its base and 86 °F as its upper cut. Source: McMaster & Wilhelm 1997, as for the
+ * methods.
+ */
 export const EIGHTY_SIX_FIFTY: DegreeDayMethod = {
   kind: "reset",
   scale: "fahrenheit",
@@ -76,9 +79,10 @@ export interface DegreeDaySum extends DatePeriod {
 const SUMMING_ERROR_DEGREE_DAYS = 1e-9;
 
 /**
- * The degree days of one day, zero or more, on the method's scale. Both extremes must be on that scale.
- * Refuses extremes that are not numbers or no weather of this earth, a minimum above the maximum, a base or
- * upper cut that is no such temperature, and a cut that is not above the base.
+ * The degree days of one day, zero or more, on the method's scale. Both extremes must be on that scale. Refuses
+ * extremes that are not numbers or no weather of this earth, a minimum above the maximum, a base or upper cut that is
+ * no such temperature, and a cut that is not above the base. Source: as for the methods; the simple average is that of
+ * Michigan State (Nugent).
  */
 export function degreeDaysOfDay(
   method: DegreeDayMethod,

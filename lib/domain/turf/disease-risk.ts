@@ -19,7 +19,7 @@ export interface DiseaseModel {
   readonly reading: "read" | "read-second-hand";
 }
 
-/** One condition of a model made of conditions, with what was found. */
+/** One condition of a model made of conditions, with what was found, in the unit that its words name. */
 export interface RiskCondition {
   readonly condition: string;
   readonly found: number;
@@ -33,7 +33,7 @@ export interface ConditionsAnswer {
   readonly isFavorable: boolean;
 }
 
-/** Puts a model's conditions together. There must be at least one. */
+/** Puts a model's conditions together. Of none the answer is not favorable. */
 export function answerFromConditions(model: DiseaseModel, conditions: readonly RiskCondition[]): ConditionsAnswer {
   return { model, conditions, isFavorable: conditions.length > 0 && conditions.every(({ isMet }) => isMet) };
 }

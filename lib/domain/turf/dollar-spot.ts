@@ -21,7 +21,7 @@ export const SMITH_KERNS: DiseaseModel = {
   reading: "read-second-hand",
 };
 
-/** Days of the moving means. */
+/** Days of the moving means. Source: SMITH_KERNS. */
 export const DOLLAR_SPOT_MEAN_DAYS = 5;
 
 /** The spray threshold of the paper as a probability; 0.3 and 0.4 were tested too (Rutgers 2022). */
@@ -39,9 +39,9 @@ export interface DollarSpotAnswer {
 }
 
 /**
- * The probability of dollar spot, from 0 to 1, from the five-day means of air temperature and relative
- * humidity: logit = -11.4041 + 0.0894 RH + 0.1932 T.
- * Refuses a mean temperature outside 10 to 35 °C, where the model says nothing, and an impossible humidity.
+ * The probability of dollar spot, from 0 to 1, from the five-day means of air temperature and relative humidity: logit
+ * = -11.4041 + 0.0894 RH + 0.1932 T. Refuses a mean temperature outside 10 to 35 °C, where the model says nothing, and
+ * an impossible humidity. Source: SMITH_KERNS.
  */
 export function dollarSpotProbability(meanTemperatureC: number, meanRelativeHumidityPercent: number): Outcome<number> {
   const refusal = refuseOutOfRange([
@@ -61,8 +61,8 @@ export function dollarSpotProbability(meanTemperatureC: number, meanRelativeHumi
 }
 
 /**
- * The answer for one day, from the means of that day and the four before it, against a threshold from 0 to 1.
- * Refuses a missing day (naming it), impossible readings, and means outside the model's range.
+ * The answer for one day, from the means of that day and the four before it, against a threshold from 0 to 1. Refuses a
+ * missing day (naming it), impossible readings, a threshold outside 0 to 1, and means outside the model's range.
  */
 export function judgeDollarSpot(
   series: readonly HumidDay[],

@@ -46,9 +46,9 @@ export interface ReferenceDay {
 const DAILY_RADIATION_MARGIN = 1;
 
 /**
- * Reference evapotranspiration of a day by Penman-Monteith, soil heat flux zero (FAO-56 Eq. 6, 42; ASCE 2005
- * for its two surfaces). Refuses a day that the calendar does not have, impossible readings, a lowest above a highest temperature, and days without
- * sunrise, on which a clear sky is no measure of clouds.
+ * Reference evapotranspiration of a day by Penman-Monteith, soil heat flux zero (FAO-56 Eq. 6, 42; ASCE 2005 for its
+ * two surfaces). Refuses a day that the calendar does not have (`date`), impossible readings at their own fields, a
+ * lowest above a highest temperature, and days without sunrise, on which a clear sky is no measure of clouds.
  */
 export function dailyReferenceEvapotranspiration(
   day: ReferenceDay,

@@ -35,6 +35,7 @@ export type MeasuredShape =
   /** Corners in order round the piece, on a flat grid. */
   | { readonly kind: "corners"; readonly corners: readonly Corner[] };
 
+/** An area as it came out, by which method, and how far that may be off. */
 export interface AreaMeasurement {
   readonly area: Quantity<"area">;
   readonly method: MeasuredShape["kind"];
@@ -46,7 +47,9 @@ export interface AreaMeasurement {
     | { readonly kind: "not-given" };
 }
 
+/** Pi to 35 digits: far beyond what a tape can tell. */
 const PI = decimal("3.14159265358979323846264338327950288");
+/** Of a circle's diameter squared, or an oval's length times width, within 5 %. Source: as named below. */
 const RULE_OF_THUMB = decimal("0.8");
 const RULE_OF_THUMB_ERROR = {
   kind: "stated",
@@ -55,6 +58,7 @@ const RULE_OF_THUMB_ERROR = {
 } as const;
 const NOT_GIVEN = { kind: "not-given" } as const;
 
+/** Fewer measurements than these make no area (geometry); under four radii say nothing of a shape (common practice). */
 const FEWEST_WIDTHS = 2;
 const FEWEST_RADII = 4;
 const FEWEST_CORNERS = 3;
@@ -174,7 +178,9 @@ export const FARTHEST_FEET = 10_000;
 
 /**
  * The area of a measured piece, rounded once, to the nearest canonical area (0.04 mm2). Refused: too few measurements
- * for the method, a piece without any area, corners whose sides cross.
+ * for the method (`widths`, `radii`, `corners`), a piece without any area (`area`), corners whose sides cross
+ * (`corners`). Source of the offsets and rules of thumb: Grounds Maintenance, Calculate areas; of the average radius:
+ * common practice; else geometry.
  */
 export function measureArea(shape: MeasuredShape): Outcome<AreaMeasurement> {
   for (const length of lengthsOf(shape)) {
@@ -210,7 +216,9 @@ export interface MeasuredPiece {
   readonly measurement: AreaMeasurement;
 }
 
-/** The lawn that is left of its pieces when the cut-outs are taken away. Refused when the cut-outs are the larger. */
+/**
+ * The lawn that is left of its pieces when the cut-outs are taken away. Refused at "cut-outs" when they are the larger.
+ */
 export function lawnAreaOf(pieces: readonly MeasuredPiece[]): Outcome<Quantity<"area">> {
   let lawn = zero("area");
   let cutOut = zero("area");

@@ -16,9 +16,12 @@ export const GRASSES = {
   buffalograss: "warm",
 } as const satisfies Readonly<Record<string, GrassSeason>>;
 
+/** A lawn grass, by its name. */
 export type Grass = keyof typeof GRASSES;
+/** The names of the grasses, cool-season ones first. */
 export const GRASS_NAMES = Object.keys(GRASSES) as readonly Grass[] as readonly [Grass, ...Grass[]];
 
+/** True for the name of a grass that is on file. */
 export function isGrass(name: string): name is Grass {
   return Object.hasOwn(GRASSES, name);
 }

@@ -8,8 +8,8 @@ import { type MonthOfDays, type MonthTemperature } from "#domain/turf/month-temp
 export type GrowthOfMonth = (MonthOfDays & { readonly kind: "growth"; readonly meanTemperatureC: number; readonly potential: number }) | (MonthOfDays & { readonly kind: "too-few-days" });
 
 /**
- * The one curve that a lawn's grasses grow by. Refused where no grass is on file, and where cool-season and warm-season
- * grass grow together: two curves of which neither is the lawn's.
+ * The one curve that a lawn's grasses grow by. Refused at `grasses` where no grass is on file, and where cool-season
+ * and warm-season grass grow together: two curves of which neither is the lawn's.
  */
 export function growthSeasonOf(grasses: readonly Grass[]): Outcome<GrowthSeason> {
   const [first] = grasses;
@@ -21,9 +21,10 @@ export function growthSeasonOf(grasses: readonly Grass[]): Outcome<GrowthSeason>
 }
 
 /**
- * The growth potential of each month, January first, from the month's mean air temperature: the period over which PACE Turf
- * takes its means (https://www.paceturf.org/journal/P3, from average monthly temperatures) and by which nitrogen of a month
- * is counted. It is no target. A month without a mean has no growth either. Refused where no month has one.
+ * The growth potential of each month, January first, from the month's mean air temperature: the period over which PACE
+ * Turf takes its means (https://www.paceturf.org/journal/P3, from average monthly temperatures) and by which nitrogen
+ * of a month is counted. It is no target. A month without a mean has no growth either. Refused at `days` where no month
+ * has one.
  */
 export function growthOfMonths(season: GrowthSeason, months: readonly MonthTemperature[]): Outcome<readonly GrowthOfMonth[]> {
   if (months.every(({ kind }) => kind === "too-few-days")) {

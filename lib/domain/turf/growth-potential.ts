@@ -28,18 +28,18 @@ export const GROWTH_CURVES: Readonly<Record<GrowthSeason, GrowthCurve>> = {
 };
 
 /**
- * The bare curve: exp(-0.5 ((T - optimum) / spread)^2), from 0 to 1, for a mean air temperature in °C.
- * For warm-season grass above its optimum use {@link growthPotential}, which holds at 1.
+ * The bare curve: exp(-0.5 ((T - optimum) / spread)^2), from 0 to 1, for a mean air temperature in °C. For warm-season
+ * grass above its optimum use {@link growthPotential}, which holds at 1. Source: GROWTH_CURVES.
  */
 export function growthCurveAt(curve: GrowthCurve, meanTemperatureC: number): number {
   return Math.exp(-0.5 * ((meanTemperatureC - curve.optimumC) / curve.spreadC) ** 2);
 }
 
 /**
- * Temperature-based growth potential, from 0 to 1, for a mean air temperature in °C. Warm-season grass stays
- * at 1 from 31 °C up (the modified rule of PACE Turf), since heat alone doesn't stop it.
- * It is a curve to look at beside a nutrient plan and never a target: in disease weather it would feed.
- * Refuses what is not an air temperature.
+ * Temperature-based growth potential, from 0 to 1, for a mean air temperature in °C. Warm-season grass stays at 1 from
+ * 31 °C up (the modified rule of PACE Turf), since heat alone doesn't stop it. It is a curve to look at beside a
+ * nutrient plan and never a target: in disease weather it would feed. Refuses what is not an air temperature
+ * (`meanTemperatureC`). Source: GROWTH_CURVES.
  */
 export function growthPotential(season: GrowthSeason, meanTemperatureC: number): Outcome<number> {
   const refusal = refuseOutOfRange([temperatureRange("meanTemperatureC", "The mean temperature", meanTemperatureC)]);
@@ -78,7 +78,10 @@ export function monthlyNitrogenGramsPerSquareMeter(maximumGramsPerSquareMeter: n
   return maximumGramsPerSquareMeter * potential;
 }
 
-/** 100 g/m2 are some 20 lb per 1,000 sq ft, four times what any lawn takes in a year (common practice): beyond it a unit is wrong. */
+/**
+ * 100 g/m2 are some 20 lb per 1,000 sq ft, nearly three times the most of any table on file for a year (7 lb, Florida):
+ * beyond it a unit is wrong.
+ */
 const MOST_NITROGEN: AmountLimit = { highest: 100, unit: "g/m2" };
 
 /**
@@ -110,10 +113,10 @@ export type OverseedingInflection =
   | { readonly kind: "not-reached" };
 
 /**
- * The overseeding inflection: the day on which the running sum of (cool-season - warm-season) growth
- * potential is least. Woods counts from August 1 (November 5 and 13, 2017). The series should reach into
- * winter; where the least is its last day, the answer is that it isn't reached.
- * Refuses a series with a gap, naming the day.
+ * The overseeding inflection: the day on which the running sum of (cool-season - warm-season) growth potential is
+ * least. Woods counts from August 1 (November 5 and 13, 2017). The series should reach into winter; where the least is
+ * its last day, the answer is that it isn't reached. Refuses a series with a gap, naming the day. Refused too: what is
+ * not an air temperature.
  */
 export function overseedingInflection(
   series: readonly MeanTemperatureDay[],
@@ -137,9 +140,10 @@ export interface OverseedingWindow {
 }
 
 /**
- * The window of PACE Turf: it starts on the first day on which cool-season growth potential is above
- * warm-season, and ends on the first day from then on whose five-day mean temperature is below 20 °C.
- * Refuses a series with a gap, naming the day.
+ * The window of PACE Turf: it starts on the first day on which cool-season growth potential is above warm-season, and
+ * ends on the first day from then on whose five-day mean temperature is below 20 °C. Refuses a series with a gap,
+ * naming the day. Refused too: what is not an air temperature. Source: PACE Turf, optimum overseeding dates based on
+ * temperature.
  */
 export function overseedingWindow(
   series: readonly MeanTemperatureDay[],
@@ -161,6 +165,7 @@ export function overseedingWindow(
   return accept(endsOn === undefined ? { startsOn } : { startsOn, endsOn });
 }
 
+/** Days of the mean that ends the overseeding window. Source: PACE Turf. */
 const MEAN_DAYS = 5;
 
 function meanOfLastDays(days: readonly MeanTemperatureDay[], lastIndex: number): number {

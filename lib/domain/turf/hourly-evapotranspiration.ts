@@ -51,8 +51,8 @@ export interface ReferenceHour {
 }
 
 /**
- * Reference evapotranspiration of an hour by Penman-Monteith (FAO-56 Eq. 53; ASCE 2005). An hour counts as
- * day while net radiation is above zero. Refuses impossible readings.
+ * Reference evapotranspiration of an hour by Penman-Monteith (FAO-56 Eq. 53; ASCE 2005). An hour counts as day while
+ * net radiation is above zero. Refuses impossible readings, each at its own field.
  */
 export function hourlyReferenceEvapotranspiration(
   hour: ReferenceHour,

@@ -70,6 +70,7 @@ const COLUMN = { "7.0": 1, "6.5": 2, "6.0": 3 } as const satisfies Readonly<Reco
 const LIME_TABLE_SOURCE =
   "Penn State Agricultural Analytical Services Laboratory, turf handbook, Table 1, Lime Recommendation";
 
+/** What the table recommends, and by which row. */
 export interface LimeRecommendation {
   /** As if the material were pure calcium carbonate. */
   readonly calciumCarbonateEquivalent: Rate<"product-mass-per-area">;
@@ -80,7 +81,8 @@ export interface LimeRecommendation {
 
 /**
  * The lime that the Penn State table recommends. Between two rows the one below is used, because lime that was spread
- * can't be taken up again. Refused: a test by another method, and an acidity outside the table.
+ * can't be taken up again. Refused: a test by another method ("lime test"), and an acidity outside the table
+ * ("exchangeable acidity"). Source: as for the table.
  */
 export function recommendLime(test: LimeTest, target: TargetPh): Outcome<LimeRecommendation> {
   if (test.method === "another") {
@@ -113,8 +115,8 @@ export function recommendLime(test: LimeTest, target: TargetPh): Outcome<LimeRec
 
 /**
  * The liming material that does the work of so much calcium carbonate: more where its equivalent is under 100 percent,
- * less where it is above. Refused at zero, and above 250: magnesium oxide, the strongest, has 248 (from its molar
- * mass).
+ * less where it is above. Refused ("calcium carbonate equivalent") at zero, and above 250: magnesium oxide, the
+ * strongest, has 248 (from its molar mass). Source of the way: Penn State, as for the table.
  */
 export function limingMaterialFor(
   calciumCarbonateEquivalent: Rate<"product-mass-per-area">,
@@ -157,6 +159,7 @@ export const publishedLimeCaps: readonly LimeCap[] = [
   },
 ];
 
+/** A rate of liming material in equal applications, with the cap that they keep to. */
 export interface LimeSplit extends SplitRate<"product-mass-per-area"> {
   readonly cap: LimeCap;
 }

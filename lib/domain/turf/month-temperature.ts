@@ -20,9 +20,10 @@ export interface MonthOfDays {
   readonly gaps: readonly DatePeriod[];
 }
 
+/** A month's mean air temperature in °C, or that too many of its days are missing for one. */
 export type MonthTemperature = (MonthOfDays & { readonly kind: "mean"; readonly meanTemperatureC: number }) | (MonthOfDays & { readonly kind: "too-few-days" });
 
-/** The days of a year, from January 1 through December 31. */
+/** The days of a year, from January 1 through December 31. Throws outside the years 1900 to 2199. */
 export function yearPeriod(year: number): DatePeriod {
   return { from: dateOf(`${String(year)}-01-01`), through: dateOf(`${String(year)}-12-31`) };
 }
@@ -40,7 +41,8 @@ function monthPeriod(year: number, month: number): DatePeriod {
 
 /**
  * The mean air temperature of each month of a year, January first, over the days that are kept of it, in order of time:
- * the mean of the days' means. A month of which too many days are missing has no mean, and no other month stands for it.
+ * the mean of the days' means. A month of which too many days are missing has no mean, and no other month stands for
+ * it. Throws outside the years 1900 to 2198.
  */
 export function monthTemperatures(days: readonly DayTemperatures[], year: number): readonly MonthTemperature[] {
   return Array.from({ length: 12 }, (_none, index) => monthTemperature(days, monthPeriod(year, index + 1), index + 1));

@@ -36,6 +36,7 @@ export type NitrogenRelease =
   | { readonly kind: "slow-percent-of-nitrogen"; readonly percent: Rational }
   | { readonly kind: "not-stated" };
 
+/** How much of the element is in what labels count, as parts by mass: P in P2O5 and K in K2O. */
 export interface OxideFactors {
   readonly phosphorusInPhosphate: Rational;
   readonly potassiumInPotash: Rational;
@@ -53,8 +54,8 @@ export const EXTENSION_FACTORS: OxideFactors = {
 };
 
 /**
- * The parts by mass, 0.4364 and 0.8302, from the atomic weights P 30.974, K 39.098 and O 15.999; the extension
- * factor of phosphorus is 0.8 % above it.
+ * The parts by mass, 0.4364 and 0.8302, from the atomic weights P 30.974, K 39.098 and O 15.999 (from memory); the
+ * extension factor of phosphorus is 0.8 % above it.
  */
 export const MASS_FRACTIONS: OxideFactors = {
   phosphorusInPhosphate: decimal("0.4364"),
@@ -103,7 +104,10 @@ function isGrade(grade: Grade): boolean {
 const GRADE_ALLOWED = "a grade such as 28-3-6, 0.5-0.5-0.5 or 12-0-0-6Fe";
 const GRADE_TEXT = /^([\d.]+)-([\d.]+)-([\d.]+)(?:[- ]([\d.]+) ?%? ?Fe)?$/iu;
 
-/** Reads a grade as it stands on a bag: "28-3-6", "0.5-0.5-0.5", "12-0-0-6Fe". Refused above 100 together. */
+/**
+ * Reads a grade as it stands on a bag: "28-3-6", "0.5-0.5-0.5", "12-0-0-6Fe". Refused at `field`: what is no grade, and
+ * more than 100 percent together.
+ */
 export function parseGrade(field: string, text: string): Outcome<Grade> {
   const found = text.trim();
   const match = GRADE_TEXT.exec(found.replace(/\s*[-\u2010-\u2013]\s*/gu, "-"));
@@ -146,8 +150,9 @@ function percentOf(grade: Grade, nutrient: Nutrient): Outcome<Rational> {
 }
 
 /**
- * The slow-release share of the nitrogen, as a part of one: 15-0-15 with 7% WIN has 7/15. Refused when the label's
- * statement is not on file, when there is no nitrogen, and when the slow part is more than the whole.
+ * The slow-release share of the nitrogen, as a part of one: 15-0-15 with 7% WIN has 7/15. Refused at "slow-release
+ * nitrogen" when the label's statement is not on file, when there is no nitrogen, and when the slow part is more than
+ * the whole. Source: UF/IFAS (Figart, 2021).
  */
 export function slowShareOfNitrogen(grade: Grade, release: NitrogenRelease): Outcome<Rational> {
   if (release.kind === "not-stated") {
@@ -174,7 +179,11 @@ export function slowShareOfNitrogen(grade: Grade, release: NitrogenRelease): Out
   );
 }
 
-/** The product that brings a nutrient at a target rate. Refused when the product has none of it. */
+/**
+ * The product that brings a nutrient at a target rate. Exact: 100 over the percent, times the rate. Refused when the
+ * product has none of it (`product`) and when the label's iron is not on file (`iron`). Source: University of
+ * Nebraska-Lincoln, Lawn Fertilizer Calculations.
+ */
 export function productForNutrient(
   nutrient: Nutrient,
   target: Rate<"nutrient-mass-per-area">,
@@ -249,7 +258,8 @@ export const NO_NUTRIENT_RATE: Rate<"nutrient-mass-per-area"> = rateFromAmounts(
 
 /**
  * The nutrients that a product rate puts on an area, exactly. A rate by volume needs the product's density and is
- * refused without; nitrogen whose release the label does not state is given as a whole only.
+ * refused without (`density`), as is more slow nitrogen than nitrogen ("slow-release nitrogen"); nitrogen whose release
+ * the label does not state is given as a whole only. Source: UF/IFAS ENH-73 (1995); EXTENSION_FACTORS.
  */
 export function nutrientsDelivered(
   productRate: Rate<"product-mass-per-area"> | Rate<"product-volume-per-area">,
@@ -275,7 +285,11 @@ function byMass(
   );
 }
 
-/** The nutrients in a weight of product, exactly: a 40 lb bag of 10-6-4 holds 4 lb of nitrogen. */
+/**
+ * The nutrients in a weight of product, exactly: a 40 lb bag of 10-6-4 holds 4 lb of nitrogen. Refused at "slow-release
+ * nitrogen": a slow part that is more than the whole. Source: NC State Extension, Caring for Your Lawn and the
+ * Environment.
+ */
 export function nutrientsIn(
   productMass: Measure<"mass">,
   product: { readonly grade: Grade; readonly release: NitrogenRelease },

@@ -8,7 +8,10 @@ import { STEFAN_BOLTZMANN_PER_DAY } from "#domain/turf/solar-radiation";
  */
 export type ReferenceSurface = "fao-56" | "asce-short" | "asce-tall";
 
-/** What tells one surface from another in the equation. */
+/**
+ * What tells one surface from another in the equation. Numerators in K mm s3 per Mg and day (or hour), denominators in
+ * s/m, the Stefan-Boltzmann constant in MJ per K4, square meter and day; the rest are parts of one.
+ */
 export interface SurfaceConstants {
   readonly dailyNumerator: number;
   readonly dailyDenominator: number;
@@ -63,7 +66,10 @@ export const SURFACES: Readonly<Record<ReferenceSurface, SurfaceConstants>> = {
   },
 };
 
-/** Lower than this the logarithm of the profile is no wind any more: it is nothing at 8 cm over the grass. */
+/**
+ * Lower than this the profile of FAO-56 Eq. 47 is no wind any more: its logarithm falls to zero at 9.5 cm over the
+ * grass. Common practice.
+ */
 const LEAST_HEIGHT_METERS = 0.5;
 
 /** Wind speed at 2 m from that at another height over grass, from half a meter up, both in m/s (FAO-56 Eq. 47). Throws for others. */
@@ -73,7 +79,10 @@ export function windAtTwoMeters(windMetersPerSecond: number, heightMeters: numbe
   return heightMeters === 2 ? windMetersPerSecond : (windMetersPerSecond * 4.87) / Math.log(67.8 * heightMeters - 5.42);
 }
 
-/** What the Penman-Monteith equation joins. Energies in MJ per square meter and period, pressures in kPa. */
+/**
+ * What the Penman-Monteith equation joins. Energies in MJ per square meter and period, pressures in kPa, the slope and
+ * the psychrometric constant in kPa/°C, wind in m/s.
+ */
 export interface PenmanMonteithTerms {
   readonly slope: number;
   readonly psychrometricConstant: number;
@@ -103,7 +112,7 @@ export function penmanMonteith(terms: PenmanMonteithTerms, numerator: number, de
   return (radiationTerm + windTerm) / (slope + gamma * (1 + denominator * wind));
 }
 
-/** Reference evapotranspiration with every step it was made from. */
+/** Reference evapotranspiration with every step it was made from. Radiation in MJ per square meter and period. */
 export interface ReferenceResult extends PenmanMonteithTerms {
   readonly surface: ReferenceSurface;
   readonly pressureKilopascals: number;
@@ -136,7 +145,8 @@ interface PlaceAndAir {
 /**
  * Asks for what the equation reads of the place and the air. Vapor pressure ends at saturation (FAO-56 Eq. 11 and 12)
  * and solar radiation a little above what reaches the top of the atmosphere (FAO-56 Eq. 21 and 28): beyond them a
- * reading is in another unit. Ends are shown, and taken, up to the next hundredth.
+ * reading is in another unit. Ends are shown, and taken, up to the next hundredth. The elevation is that of land on
+ * which turf grows, -450 to 6,000 m, and a gauge hangs from 0.5 to 100 m high (common practice).
  */
 export function placeAndAirRanges(reading: PlaceAndAir, limits: AirLimits): RangeCheck[] {
   return [

@@ -33,8 +33,9 @@ export function refuseOutOfRange(checks: readonly RangeCheck[]): Refused | undef
 }
 
 /**
- * The temperatures that are taken for a reading of outdoor air or soil at all: beyond them a sensor or a
- * unit is wrong. The coldest and hottest air ever measured are -89.2 and 56.7 °C; sunlit soil gets hotter.
+ * The temperatures that are taken for a reading of outdoor air or soil at all: beyond them a sensor or a unit is wrong.
+ * The coldest and hottest air ever measured are -89.2 and 56.7 °C (World Meteorological Organization, from memory);
+ * sunlit soil gets hotter.
  */
 export const READABLE_TEMPERATURE_C = { lowest: -90, highest: 75 } as const;
 
@@ -88,7 +89,7 @@ export const MOST_RAIN = {
   dayMillimeters: { highest: 1825, unit: "mm" },
 } as const satisfies Readonly<Record<string, AmountLimit>>;
 
-/** Asks for an amount that may be zero but not less, and not more than a limit. */
+/** Asks for an amount, in the unit of its limit, that may be zero but not less, and not more than a limit. */
 export function amountRange(field: string, words: string, value: number, { highest, unit }: AmountLimit): RangeCheck {
   return { field, words, value, lowest: 0, highest, unit };
 }

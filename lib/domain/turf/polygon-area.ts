@@ -85,7 +85,10 @@ export function haveCrossingSides(corners: readonly Corner[]): boolean {
   );
 }
 
-/** The area within an outline whose sides don't cross, whichever way round its corners are listed. */
+/**
+ * The area within an outline whose sides don't cross, whichever way round its corners are listed. Half the sum of the
+ * cross products of its sides, to the nearest canonical area. Source: geometry (the shoelace formula).
+ */
 export function areaOfCorners(corners: readonly Corner[]): Quantity<"area"> {
   let twice = 0n;
   for (const { from, to } of sidesOf(corners)) {

@@ -39,10 +39,10 @@ export interface NoonToNoon {
 }
 
 /**
- * The model of Nutter et al. for one day from noon to noon: a highest temperature above 30 °C, followed by at
- * least 14 hours of more than 90 % relative humidity, with a lowest temperature above 20 °C. Hours count from
- * the first one above 30 °C on, since the humid hours have to follow the heat.
- * Refuses a missing hour (naming it) and impossible readings.
+ * The model of Nutter et al. for one day from noon to noon: a highest temperature above 30 °C, followed by at least 14
+ * hours of more than 90 % relative humidity, with a lowest temperature above 20 °C. Hours count from the first one
+ * above 30 °C on, since the humid hours have to follow the heat. Refuses a missing hour (naming it) and impossible
+ * readings. Source: NUTTER_PYTHIUM.
  */
 export function judgePythiumNutter(hours: readonly TurfHour[], day: NoonToNoon): Outcome<ConditionsAnswer> {
   const read = readDay(hours, day);
@@ -62,10 +62,9 @@ export function judgePythiumNutter(hours: readonly TurfHour[], day: NoonToNoon):
 }
 
 /**
- * The Kentucky model 1 for one day from noon to noon: a highest temperature above 82 °F, a lowest above
- * 68 °F, and at least nine hours of high humidity. The page leaves out what is high, so `highHumidityPercent`
- * is the caller's, and hours at it or above count.
- * Refuses a missing hour (naming it) and impossible readings.
+ * The Kentucky model 1 for one day from noon to noon: a highest temperature above 82 °F, a lowest above 68 °F, and at
+ * least nine hours of high humidity. The page leaves out what is high, so `highHumidityPercent` is the caller's, and
+ * hours at it or above count. Refuses a missing hour (naming it) and impossible readings. Source: KENTUCKY_PYTHIUM.
  */
 export function judgePythiumKentucky(
   hours: readonly TurfHour[],

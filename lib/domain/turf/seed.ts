@@ -18,7 +18,8 @@ const HALF: Rational = { numerator: 1n, denominator: 2n };
 
 /**
  * The part of a lot's weight that is pure live seed: purity times germination, both in percent as on the seed tag.
- * Refused at zero and above one hundred: such a tag was misread. 48 and 80 percent make 0.384.
+ * Refused at zero and above one hundred (`purity`, `germination`): such a tag was misread. 48 and 80 percent make
+ * 0.384. Source: LSU AgCenter, Pure Live Seed Calculation.
  */
 export function pureLivePart(purityPercent: Rational, germinationPercent: Rational): Outcome<Rational> {
   for (const [field, percent] of [
@@ -33,7 +34,10 @@ export function pureLivePart(purityPercent: Rational, germinationPercent: Ration
   return accept({ numerator: product.numerator, denominator: product.denominator * 10_000n });
 }
 
-/** The purity of a mixture, from the percents of its kinds as the tag lists them. Refused above one hundred. */
+/**
+ * The purity of a mixture, from the percents of its kinds as the tag lists them. Refused (`purity`) at nothing and
+ * above one hundred. Source: Texas A&M, aggieturf seed sheet.
+ */
 export function purityOfMixture(percents: readonly Rational[]): Outcome<Rational> {
   let total = decimal("0");
   for (const percent of percents) total = addRational(total, percent);
@@ -54,19 +58,25 @@ function requirePart(pureLive: Rational): void {
   );
 }
 
-/** The seed from the bag that holds so much pure live seed, exactly. */
+/**
+ * The seed from the bag that holds so much pure live seed, exactly. Throws unless the pure live part is above 0 and at
+ * most 1. Source: LSU AgCenter, Pure Live Seed Calculation.
+ */
 export function bulkSeedFor(pureLiveSeed: Measure<"mass">, pureLive: Rational): ExactQuantity<"mass"> {
   requirePart(pureLive);
   return multiplyExact(pureLiveSeed, divideRational(ONE, pureLive));
 }
 
-/** The pure live seed in so much seed from the bag, exactly. */
+/** The pure live seed in so much seed from the bag, exactly. Throws as bulkSeedFor does. */
 export function pureLiveSeedIn(bulkSeed: Measure<"mass">, pureLive: Rational): ExactQuantity<"mass"> {
   requirePart(pureLive);
   return multiplyExact(bulkSeed, pureLive);
 }
 
-/** The rate from the bag that brings a rate of pure live seed: what the spreader is set to. */
+/**
+ * The rate from the bag that brings a rate of pure live seed: what the spreader is set to. Exact. Throws as bulkSeedFor
+ * does.
+ */
 export function bulkRateFor(
   pureLiveRate: Rate<"seed-mass-per-area">,
   pureLive: Rational,
@@ -75,13 +85,16 @@ export function bulkRateFor(
   return deriveRate("product-mass-per-area", pureLiveRate, divideRational(ONE, pureLive));
 }
 
-/** What a pound of pure live seed costs when a pound from the bag costs so much, in the same money. */
+/**
+ * What a pound of pure live seed costs when a pound from the bag costs so much, in the same money. Throws as
+ * bulkSeedFor does. Source: hydroseeding.org, live seeds.
+ */
 export function pricePerPureLiveSeed(pricePerBulk: Rational, pureLive: Rational): Rational {
   requirePart(pureLive);
   return divideRational(pricePerBulk, pureLive);
 }
 
-/** Seeds on a square foot at a rate. Extension aims at 1,000 to 2,000 viable seeds (Cornell). */
+/** Seeds on a square foot at a rate, exactly. Extension aims at 1,000 to 2,000 viable seeds (Purdue, Bigelow). */
 export function seedsPerSquareFoot(rate: Rate<"seed-mass-per-area">, seedsPerPound: bigint): Rational {
   return multiplyRational(rateIn(rate, "lb per sq ft"), { numerator: seedsPerPound, denominator: 1n });
 }
@@ -94,6 +107,7 @@ export function overseedingRate(bareGroundRate: Rate<"seed-mass-per-area">): Rat
 /** Seeds in a pound, from the Cornell page that the seeding rates below name. */
 export const seedsPerPound = { "Kentucky bluegrass": 1_500_000n, "perennial ryegrass": 250_000n } as const;
 
+/** The grasses of the published seeding rates. */
 export type SeededGrass =
   | "annual ryegrass"
   | "bahiagrass"
@@ -120,6 +134,7 @@ const SOURCES = {
   purdue: { name: "Purdue University (Bigelow)", address: "address not noted" },
 } as const;
 
+/** One published range of seeding rates. */
 export interface SeedingRate {
   readonly grass: SeededGrass;
   readonly use: "bare ground" | "overseeding";

@@ -9,7 +9,7 @@ export interface SoilDay extends Dated {
   readonly soilTemperatureF: number;
 }
 
-/** A published range of soil temperature, with the depth it was measured at and how long it must hold. */
+/** A published range of soil temperature in °F, with the depth it was measured at and how long it must hold. */
 export interface SoilTemperatureWindow {
   readonly purpose: string;
   readonly lowestF: number;
@@ -24,7 +24,10 @@ export interface SoilTemperatureWindow {
   readonly reading: "read" | "read-second-hand";
 }
 
-/** Soil temperatures printed for crabgrass and goosegrass. They differ in depth, so they are not one rule. */
+/**
+ * Soil temperatures printed for crabgrass and goosegrass. They differ in depth, so they are not one rule. Each names
+ * its source.
+ */
 export const PUBLISHED_SOIL_WINDOWS = {
   crabgrassPreEmergent: {
     purpose: "pre-emergent against crabgrass",

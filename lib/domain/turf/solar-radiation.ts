@@ -3,11 +3,14 @@
 // standardized reference evapotranspiration equation (2005), appendix D. Radiation is in MJ per square meter
 // and day, or hour where the name says so. The functions are bare arithmetic and check nothing.
 
-/** Solar constant in MJ per square meter and minute. */
+/** Solar constant in MJ per square meter and minute (FAO-56 Eq. 21). */
 const SOLAR_CONSTANT = 0.082;
-/** Stefan-Boltzmann constant in MJ per K4, square meter and day, as each publication rounds it. */
+/**
+ * Stefan-Boltzmann constant in MJ per K4, square meter and day, as each publication rounds it (FAO-56 Eq. 39; ASCE
+ * 2005).
+ */
 export const STEFAN_BOLTZMANN_PER_DAY = { fao56: 4.903e-9, asce: 4.901e-9 } as const;
-/** Share of radiation that the reference grass reflects. */
+/** Share of radiation that the reference grass reflects (FAO-56 Eq. 38). */
 const ALBEDO = 0.23;
 
 /** Degrees to radians (FAO-56 Eq. 22). */
@@ -31,7 +34,9 @@ export function sunsetHourAngleRadians(latitudeRadians: number, declinationRadia
   return Math.acos(Math.min(1, Math.max(-1, cosine)));
 }
 
-/** Extraterrestrial radiation of a day (FAO-56 Eq. 21). South latitudes are negative. */
+/**
+ * Extraterrestrial radiation of a day, in MJ per square meter and day (FAO-56 Eq. 21). South latitudes are negative.
+ */
 export function extraterrestrialRadiation(latitudeDegrees: number, dayOfYear: number): number {
   const latitude = radians(latitudeDegrees);
   const declination = solarDeclinationRadians(dayOfYear);
@@ -56,8 +61,8 @@ export function solarTimeAngleRadians(meanSolarTimeHours: number, dayOfYear: num
 }
 
 /**
- * Extraterrestrial radiation of one hour (FAO-56 Eq. 28 to 30), zero while the sun is down. The part of an
- * hour before sunrise or after sunset doesn't count.
+ * Extraterrestrial radiation of one hour, in MJ per square meter and hour (FAO-56 Eq. 28 to 30), zero while the sun is
+ * down. The part of an hour before sunrise or after sunset doesn't count.
  */
 export function extraterrestrialRadiationOfHour(
   latitudeDegrees: number,
@@ -92,7 +97,10 @@ export function daylightHours(latitudeDegrees: number, dayOfYear: number): numbe
   return (24 / Math.PI) * sunsetHourAngleRadians(radians(latitudeDegrees), solarDeclinationRadians(dayOfYear));
 }
 
-/** Solar radiation from hours of sunshine, with the coefficients 0.25 and 0.50 (FAO-56 Eq. 35). */
+/**
+ * Solar radiation, in the unit of the extraterrestrial one, from hours of sunshine, with the coefficients 0.25 and 0.50
+ * (FAO-56 Eq. 35).
+ */
 export function radiationFromSunshine(sunshineHours: number, possibleHours: number, extraterrestrial: number): number {
   return (0.25 + 0.5 * (sunshineHours / possibleHours)) * extraterrestrial;
 }
@@ -100,7 +108,9 @@ export function radiationFromSunshine(sunshineHours: number, possibleHours: numb
 /** Where a place lies, for radiation from temperatures (FAO-56 Eq. 50): the coefficient in °C^-0.5. */
 export const TEMPERATURE_RADIATION_COEFFICIENTS = { interior: 0.16, coastal: 0.19 } as const;
 
-/** Solar radiation from the day's extremes in °C (Hargreaves; FAO-56 Eq. 50). */
+/**
+ * Solar radiation, in the unit of the extraterrestrial one, from the day's extremes in °C (Hargreaves; FAO-56 Eq. 50).
+ */
 export function radiationFromTemperatures(
   minimumTemperatureC: number,
   maximumTemperatureC: number,
@@ -110,7 +120,9 @@ export function radiationFromTemperatures(
   return coefficient * Math.sqrt(maximumTemperatureC - minimumTemperatureC) * extraterrestrial;
 }
 
-/** Solar radiation of a clear sky at an elevation in meters (FAO-56 Eq. 37). */
+/**
+ * Solar radiation of a clear sky, in the unit of the extraterrestrial one, at an elevation in meters (FAO-56 Eq. 37).
+ */
 export function clearSkyRadiation(elevationMeters: number, extraterrestrial: number): number {
   return (0.75 + 2e-5 * elevationMeters) * extraterrestrial;
 }
@@ -123,7 +135,10 @@ export interface ClearSky {
   readonly actualVaporPressureKilopascals: number;
 }
 
-/** Solar radiation of a clear sky with the day's humidity and sun height, turbidity 1 (ASCE 2005, Eq. D.1 to D.6). */
+/**
+ * Solar radiation of a clear sky, in MJ per square meter and day, with the day's humidity and sun height, turbidity 1
+ * (ASCE 2005, Eq. D.1 to D.6).
+ */
 export function clearSkyRadiationWithHumidity(sky: ClearSky): number {
   const latitude = radians(sky.latitudeDegrees);
   const yearAngle = ((2 * Math.PI) / 365) * sky.dayOfYear;
@@ -139,19 +154,24 @@ export function clearSkyRadiationWithHumidity(sky: ClearSky): number {
   return (beam + diffuse) * extraterrestrialRadiation(sky.latitudeDegrees, sky.dayOfYear);
 }
 
-/** Net shortwave radiation of the reference grass (FAO-56 Eq. 38). */
+/** Net shortwave radiation of the reference grass, in the unit of the solar radiation (FAO-56 Eq. 38). */
 export function netShortwaveRadiation(solarRadiation: number): number {
   return (1 - ALBEDO) * solarRadiation;
 }
 
-/** What longwave loss depends on. `clearness` is solar radiation over that of a clear sky, at most 1. */
+/**
+ * What longwave loss depends on; the constant in MJ per K4, square meter and day. `clearness` is solar radiation over
+ * that of a clear sky, a part of one, at most 1.
+ */
 export interface LongwaveFactors {
   readonly stefanBoltzmannPerDay: number;
   readonly actualVaporPressureKilopascals: number;
   readonly clearness: number;
 }
 
-/** Net outgoing longwave radiation of a day (FAO-56 Eq. 39). */
+/**
+ * Net outgoing longwave radiation of a day, in MJ per square meter and day, from its extremes in °C (FAO-56 Eq. 39).
+ */
 export function netLongwaveRadiation(
   minimumTemperatureC: number,
   maximumTemperatureC: number,
@@ -161,7 +181,10 @@ export function netLongwaveRadiation(
   return factors.stefanBoltzmannPerDay * meanFourthPower * longwaveShare(factors);
 }
 
-/** Net outgoing longwave radiation of one hour (FAO-56 Eq. 39 with 1/24 of its constant). */
+/**
+ * Net outgoing longwave radiation of one hour, in MJ per square meter and hour (FAO-56 Eq. 39 with 1/24 of its
+ * constant).
+ */
 export function netLongwaveRadiationOfHour(temperatureC: number, factors: LongwaveFactors): number {
   return (factors.stefanBoltzmannPerDay / 24) * (temperatureC + 273.16) ** 4 * longwaveShare(factors);
 }
@@ -170,12 +193,18 @@ function longwaveShare({ actualVaporPressureKilopascals, clearness }: LongwaveFa
   return (0.34 - 0.14 * Math.sqrt(actualVaporPressureKilopascals)) * (1.35 * clearness - 0.35);
 }
 
-/** Soil heat flux between two months, from the mean temperatures of the month before and the month after (FAO-56 Eq. 43). */
+/**
+ * Soil heat flux between two months, in MJ per square meter and day, from the mean temperatures in °C of the month
+ * before and the month after (FAO-56 Eq. 43).
+ */
 export function monthlySoilHeatFlux(previousMonthC: number, nextMonthC: number): number {
   return 0.07 * (nextMonthC - previousMonthC);
 }
 
-/** Soil heat flux of a month, where the next is not known yet, from it and the month before (FAO-56 Eq. 44). */
+/**
+ * Soil heat flux of a month, in MJ per square meter and day, where the next is not known yet, from it and the month
+ * before (FAO-56 Eq. 44).
+ */
 export function monthlySoilHeatFluxSoFar(previousMonthC: number, thisMonthC: number): number {
   return 0.14 * (thisMonthC - previousMonthC);
 }

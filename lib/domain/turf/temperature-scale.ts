@@ -11,15 +11,18 @@ export function celsiusFromFahrenheit(degreesF: number): number {
   return (degreesF - 32) / 1.8;
 }
 
-/** A temperature read on one scale, given on another; unchanged when the scales are the same. */
+/**
+ * A temperature in degrees, read on one scale and given on another; unchanged when the scales are the same. Source:
+ * NIST SP 811 Appendix B.8.
+ */
 export function convertTemperature(degrees: number, from: TemperatureScale, to: TemperatureScale): number {
   if (from === to) return degrees;
   return to === "fahrenheit" ? fahrenheitFromCelsius(degrees) : celsiusFromFahrenheit(degrees);
 }
 
 /**
- * A difference of temperature, or a sum of such (degree days), given on another scale: 200 degree days
- * Celsius above 0 °C are 360 degree days Fahrenheit above 32 °F.
+ * A difference of temperature, or a sum of such (degree days), given on another scale: 200 degree days Celsius above 0
+ * °C are 360 degree days Fahrenheit above 32 °F. Source: NIST SP 811 Appendix B.8.
  */
 export function convertTemperatureDifference(
   degreesDifference: number,

@@ -13,7 +13,8 @@ function requireAboveZero(amount: Rational, what: string): void {
 }
 
 /**
- * The material that covers an area to a depth, loose as it is spread, exactly: 0.77 cu yd for 1/4 in on 1,000 sq ft.
+ * The material that covers an area to a depth, loose as it is spread, exactly (area times depth; geometry): 0.77 cu yd
+ * for 1/4 in on 1,000 sq ft.
  */
 export function topdressingVolume(area: Measure<"area">, depth: Measure<"length">): ExactQuantity<"volume"> {
   requireDimension(area, "area");
@@ -22,7 +23,7 @@ export function topdressingVolume(area: Measure<"area">, depth: Measure<"length"
   return fromExactAmount("volume", multiplyRational(product, VOLUMES_PER_AREA_TIMES_LENGTH));
 }
 
-/** How deep a volume lies on an area, exactly. Throws when the area is zero. */
+/** How deep a volume lies on an area, exactly. Throws when the area is zero. Source: geometry. */
 export function topdressingDepth(volume: Measure<"volume">, area: Measure<"area">): ExactQuantity<"length"> {
   requireDimension(volume, "volume");
   requireDimension(area, "area");
@@ -31,7 +32,7 @@ export function topdressingDepth(volume: Measure<"volume">, area: Measure<"area"
   return fromExactAmount("length", divideRational(canonicalAmountOf(volume), perDepth));
 }
 
-/** How much area a volume covers to a depth, exactly. Throws when the depth is zero. */
+/** How much area a volume covers to a depth, exactly. Throws when the depth is zero. Source: geometry. */
 export function topdressingArea(volume: Measure<"volume">, depth: Measure<"length">): ExactQuantity<"area"> {
   requireDimension(volume, "volume");
   requireDimension(depth, "length");

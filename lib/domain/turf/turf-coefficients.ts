@@ -10,13 +10,17 @@ export const TURF_COEFFICIENTS: Readonly<Record<GrowthSeason, readonly number[]>
   "warm-season": [0.61, 0.54, 0.76, 0.72, 0.79, 0.68, 0.71, 0.71, 0.62, 0.54, 0.58, 0.55],
 };
 
-/** The coefficients for a whole year, as printed; they are not the plain means of the months. */
+/**
+ * The coefficients for a whole year, as printed; they are not the plain means of the months. Source: as for the months.
+ */
 export const TURF_COEFFICIENTS_OF_YEAR: Readonly<Record<GrowthSeason, number>> = {
   "cool-season": 0.8,
   "warm-season": 0.6,
 };
 
-/** The coefficient of a month, from 1 (January) to 12. Refuses any other number. */
+/**
+ * The coefficient of a month, from 1 (January) to 12. Refuses any other number at `month`. Source: as for the table.
+ */
 export function turfCoefficient(season: GrowthSeason, month: number): Outcome<number> {
   const coefficient = TURF_COEFFICIENTS[season][month - 1];
   if (coefficient !== undefined) return accept(coefficient);
@@ -25,7 +29,8 @@ export function turfCoefficient(season: GrowthSeason, month: number): Outcome<nu
 
 /**
  * Water that turf uses in a month's day, in mm: its coefficient times reference evapotranspiration (FAO-56 Eq. 58).
- * What comes out a hair below zero on a cold day counts as nothing. Refuses what is no month and what is no number.
+ * What comes out a hair below zero on a cold day counts as nothing. Refuses what is no month (`month`) and what is no
+ * number (`referenceMillimeters`).
  */
 export function turfWaterUseMillimeters(
   season: GrowthSeason,

@@ -32,7 +32,11 @@ export function waterDepthMillimeters(fromPercent: number, toPercent: number, de
   return ((toPercent - fromPercent) / 100) * depthMillimeters;
 }
 
-/** What a root zone holds. Refuses impossible figures and a wilting point that is not below field capacity. */
+/**
+ * What a root zone holds (FAO-56 Eq. 82 and 83). Refuses each figure at its own field: a root depth outside 1 to 2,000
+ * mm and a share outside 0.01 to 0.99 (common practice), no percent, and a wilting point that is not below field
+ * capacity.
+ */
 export function rootZoneWater(zone: RootZone): Outcome<RootZoneWater> {
   const refusal = refuseOutOfRange([
     {

@@ -29,12 +29,12 @@ export interface DayByForecastHigh {
 const ONE_DAY_HOURS = 24;
 
 /**
- * Holds a mix for a day when a product's highest temperature is at or under the forecast high: somewhere in
- * the day the limit may be met, and nothing says when. A highest temperature that nobody has read holds too.
- * A limit on the hours that follow is held against the days after as well: the work may end as late as midnight, so 24 h
- * reach through the next day. A lowest temperature that not even the high reaches holds. A day in its reach whose high is not known holds, undecided, and is named.
- * With hourly values for the day the hours decide instead (judgeSprayDay).
- * Refuses what is no temperature of outdoor air.
+ * Holds a mix for a day when a product's highest temperature is at or under the forecast high: somewhere in the day the
+ * limit may be met, and nothing says when. A highest temperature that nobody has read holds too. A limit on the hours
+ * that follow is held against the days after as well: the work may end as late as midnight, so 24 h reach through the
+ * next day. A lowest temperature that not even the high reaches holds. A day in its reach whose high is not known
+ * holds, undecided, and is named. With hourly values for the day the hours decide instead (judgeSprayDay). Refuses what
+ * is no temperature of outdoor air (`forecastHighF`, `followingHighsF`).
  */
 export function judgeDayByForecastHigh(highs: ForecastHighs, mixes: readonly WeatherMix[]): Outcome<readonly DayByForecastHigh[]> {
   const refusal = refuseOutOfRange([
@@ -50,7 +50,10 @@ export function judgeDayByForecastHigh(highs: ForecastHighs, mixes: readonly Wea
   );
 }
 
-/** A high, or what a high is held against, in °F: to be refused outside what outdoor air may be. */
+/**
+ * A high, or what a high is held against, in °F: to be refused outside what outdoor air may be, -60 to 140 °F (common
+ * practice).
+ */
 export function highRange(field: string, words: string, value: number): RangeCheck {
   return { field, words, value, lowest: -60, highest: 140, unit: "°F" };
 }

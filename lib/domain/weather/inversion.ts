@@ -9,9 +9,10 @@ export const INVERSION_SOURCE =
   "GRDC Spray Application Manual 10.8 (2025): from 1 to 2 h before sunset to about 1 h after sunrise; " +
   "National Pesticide Stewardship: wind under 3 mph";
 
-/** Wind in mph below which air may lie in layers. */
+/** Wind in mph below which air may lie in layers. Source: INVERSION_SOURCE. */
 export const INVERSION_BELOW_WIND_MPH = 3;
 
+/** The hours around the night, at the cautious end of INVERSION_SOURCE. */
 const HOURS_BEFORE_SUNSET = 2;
 const HOURS_AFTER_SUNRISE = 1;
 
@@ -26,10 +27,10 @@ export type InversionAnswer =
   | { readonly kind: "cannot-rule-out"; readonly unknown: readonly ("wind" | "sky")[] };
 
 /**
- * Says whether an inversion is to be expected in a span of time (at most a few hours of one local day), from
- * the wind in mph, the sky, and that day's sun. The night part runs from 2 h before sunset to 1 h after
- * sunrise: the cautious end of what the source gives. Where the sun stays down it is always night.
- * Refuses a wind below zero or beyond a hurricane. An unknown wind is left out.
+ * Says whether an inversion is to be expected in a span of time (at most a few hours of one local day), from the wind
+ * in mph, the sky, and that day's sun. The night part runs from 2 h before sunset to 1 h after sunrise: the cautious
+ * end of what the source gives. Where the sun stays down it is always night. Refuses a `windMph` below zero or beyond a
+ * hurricane. Source: INVERSION_SOURCE. An unknown wind is left out.
  */
 export function judgeInversion(
   span: Span,

@@ -67,15 +67,18 @@ function instantAt(date: CalendarDate, hour: number, timeZone: string): number {
 }
 
 /**
- * The instant at which a clock in a time zone shows a minute of a day (0 is midnight). Where it skips that minute, as long
- * after the change as that minute lies after the start of the gap: 2:30 in a gap from 2 to 3 becomes 3:30. Where it shows
- * it twice, the first. The zone must be a known one.
+ * The instant, in milliseconds since 1970, at which a clock in a time zone shows a minute of a day (0 is midnight).
+ * Where it skips that minute, as long after the change as that minute lies after the start of the gap: 2:30 in a gap
+ * from 2 to 3 becomes 3:30. Where it shows it twice, the first. The zone must be a known one.
  */
 export function instantOfMinute(date: CalendarDate, minuteOfDay: number, timeZone: string): number {
   return instantOfClock(startOfDateInUniversalTime(date) + minuteOfDay * ONE_MINUTE_MILLISECONDS, timeZone);
 }
 
-/** From the first instant of a local day until that of the next: 24 h, or 23 or 25 when clocks change. */
+/**
+ * From the first instant of a local day until that of the next: 24 h, or 23 or 25 when clocks change. Refuses what is
+ * no time zone (`timeZone`).
+ */
 export function localDay(date: CalendarDate, timeZone: string): Outcome<Span> {
   const refusal = refuseZone(timeZone);
   return (
@@ -87,7 +90,10 @@ export function localDay(date: CalendarDate, timeZone: string): Outcome<Span> {
   );
 }
 
-/** From noon of a local day until noon of the next, as the Pythium models count a day. */
+/**
+ * From noon of a local day until noon of the next, as the Pythium models count a day. Refuses what is no time zone
+ * (`timeZone`).
+ */
 export function noonToNoon(date: CalendarDate, timeZone: string): Outcome<Span> {
   const refusal = refuseZone(timeZone);
   return (
@@ -99,7 +105,7 @@ export function noonToNoon(date: CalendarDate, timeZone: string): Outcome<Span> 
   );
 }
 
-/** The hours of a local day in order: 24, or 23 or 25 when clocks change. Refuses what is no time zone. */
+/** The hours of a local day in order: 24, or 23 or 25 when clocks change. Refuses what is no time zone (`timeZone`). */
 export function localHours(date: CalendarDate, timeZone: string): Outcome<readonly LocalHour[]> {
   const day = localDay(date, timeZone);
   if (!day.ok) return day;

@@ -12,7 +12,10 @@ import {
   unreadLimit,
 } from "#domain/weather/spray-reasons";
 
-/** An hour to be judged, with its weather and a way to the weather of the hours after it. */
+/**
+ * An hour to be judged, with its weather, a way to the weather of the hours after it, and from how much rain (inches in
+ * an hour) an hour is rainy.
+ */
 export interface HourInWeather {
   readonly slot: LocalHour;
   readonly weather: WeatherHour;
@@ -36,7 +39,7 @@ export function judgeProductHour(product: WeatherLimits, hour: HourInWeather): r
   ];
 }
 
-/** Whether a temperature passes a limit, on the side that the rule looks at. */
+/** Whether a temperature in °F passes a limit, on the side that the rule looks at. */
 export function passesTemperature(
   rule: "temperature-low" | "temperature-high",
   limit: TemperatureLimit,

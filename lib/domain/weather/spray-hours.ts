@@ -112,6 +112,7 @@ function judgeHour(
   return { ...slot, verdict: worstVerdict(reasons), reasons };
 }
 
+/** Land lies from below the Dead Sea's shore to where nobody keeps turf: beyond it a unit is wrong. Common practice. */
 function refuseElevation(elevationMeters: number): Refused | undefined {
   return refuseOutOfRange([
     {
@@ -148,6 +149,10 @@ function refuseHours(hours: readonly WeatherHour[], slots: readonly LocalHour[])
   return refuseOutOfRange(hours.flatMap(readingRanges));
 }
 
+/**
+ * What is taken for a reading of one hour. The coldest and hottest air ever measured are -128.6 and 134 °F (World
+ * Meteorological Organization, from memory).
+ */
 function readingRanges(hour: WeatherHour): readonly RangeCheck[] {
   const temperature = (value: number): RangeCheck => ({
     field: "temperatureF",

@@ -18,7 +18,10 @@ export type OnFile<Limit> = (Limit & Authority) | "none" | "unknown";
 /** A limit that is stated. */
 export type Stated<Limit> = Exclude<Limit, "none" | "unknown">;
 
-/** A temperature that must not be passed. "Do not apply above 90 °F" allows reaching it; "at 85 °F or higher" doesn't. */
+/**
+ * A temperature in °F that must not be passed. "Do not apply above 90 °F" allows reaching it; "at 85 °F or higher"
+ * doesn't.
+ */
 export interface TemperatureLimit {
   readonly limitF: number;
   readonly reaching: "allowed" | "forbidden";
@@ -34,7 +37,7 @@ export interface WindLimit {
   readonly limitMph: number;
 }
 
-/** How long a product must stay without rain after it is applied. */
+/** How many minutes a product must stay without rain after it is applied. */
 export interface RainfastLimit {
   readonly minutes: number;
 }
@@ -88,7 +91,10 @@ export interface SprayWeatherSettings {
   readonly rainChanceFromPercent: number;
 }
 
-/** The settings a company starts with. */
+/**
+ * The settings a company starts with. The angle, the rain (the least that a gauge shows) and the chance of rain are
+ * common practice.
+ */
 export const DEFAULT_SPRAY_WEATHER_SETTINGS: SprayWeatherSettings = {
   highestWind: {
     limitMph: 10,
@@ -104,8 +110,10 @@ export const DEFAULT_SPRAY_WEATHER_SETTINGS: SprayWeatherSettings = {
 export const VARIABLE_BELOW_WIND_MPH = 3;
 
 /**
- * Refuses limits and settings that can't be meant: a negative wind or amount, an angle over 180 degrees, a
- * bearing that is none.
+ * Refuses limits and settings that can't be meant: a negative wind or amount, an angle over 180 degrees, a bearing that
+ * is none; of a product a temperature outside -60 to 140 °F, a wind over 100 mph, more than ten days of waiting, rain
+ * outside 0.01 to 20 in. Beyond these ends, which are common practice, a unit is wrong. Each at its field, a product's
+ * with its name before it.
  */
 export function refuseImpossibleLimits(
   mixes: readonly WeatherMix[],

@@ -30,7 +30,10 @@ export interface SpraySite {
 const PESTICIDE_STEWARDSHIP = "National Pesticide Stewardship, drift: wind 3 to 8 mph and away from sensitive areas";
 const DELTA_T_SOURCE = "Australian Bureau of Meteorology, quoted by sprayers101.com/delta-t";
 
-/** What holds in an hour for every spray at a site, whatever is in the tank. */
+/**
+ * What holds in an hour for every spray at a site, whatever is in the tank. Light wind, drift and inversion: National
+ * Pesticide Stewardship and GRDC; Delta T: Australian Bureau of Meteorology; wind and rain: the company's own settings.
+ */
 export function judgeSprayHour(site: SpraySite, hour: HourInWeather, sun: SunTimes): readonly HourReason[] {
   const { settings, sensitivePlaces, place } = site;
   return [

@@ -23,15 +23,15 @@ export type SunTimes =
 const ONE_DAY_MILLISECONDS = 86_400_000;
 const NOON_MILLISECONDS = ONE_DAY_MILLISECONDS / 2;
 
-/** Asks for a place on earth. */
+/** Asks for a place on earth, in degrees. */
 export function placeRanges({ latitudeDegrees, longitudeDegrees }: Place): readonly RangeCheck[] {
   return [latitudeRange(latitudeDegrees), longitudeRange(longitudeDegrees)];
 }
 
 /**
- * Sunrise and sunset at a place on a local date, at sea level and with ordinary refraction, to about a minute
- * (library suncalc). They are those around the solar noon nearest to noon on the clock.
- * Refuses what is no time zone or no place.
+ * Sunrise and sunset at a place on a local date, at sea level and with ordinary refraction, to about a minute (library
+ * suncalc). They are those around the solar noon nearest to noon on the clock. Refuses what is no time zone
+ * (`timeZone`) or no place (`latitudeDegrees`, `longitudeDegrees`).
  */
 export function sunTimesOn(date: CalendarDate, timeZone: string, place: Place): Outcome<SunTimes> {
   const { latitudeDegrees, longitudeDegrees } = place;

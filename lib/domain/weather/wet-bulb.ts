@@ -3,9 +3,9 @@ import { percentRange, refuseOutOfRange, temperatureRange } from "#domain/turf/p
 import { saturationVaporPressureKilopascals, vaporPressureFromWetBulbKilopascals } from "#domain/turf/vapor-pressure";
 
 /**
- * Wet-bulb temperature in °C at sea level from temperature (°C) and relative humidity (%) by the fit of Stull
- * 2011, J. Appl. Meteor. Climatol. 50: 2267-2269. Its error is -1 to +0.65 °C, below 0.3 on average.
- * Refuses readings outside the fit: humidity from 5 to 99 %, temperature from -20 to 50 °C.
+ * Wet-bulb temperature in °C at sea level from temperature (°C) and relative humidity (%) by the fit of Stull 2011, J.
+ * Appl. Meteor. Climatol. 50: 2267-2269. Its error is -1 to +0.65 °C, below 0.3 on average. Refuses readings outside
+ * the fit: `relativeHumidityPercent` from 5 to 99, `temperatureC` from -20 to 50.
  */
 export function stullWetBulbC(temperatureC: number, relativeHumidityPercent: number): Outcome<number> {
   const refusal = refuseOutOfRange([
@@ -34,9 +34,9 @@ export function stullWetBulbC(temperatureC: number, relativeHumidityPercent: num
 const HALVINGS = 50;
 
 /**
- * Wet-bulb temperature in °C from temperature (°C), relative humidity (%) and air pressure (kPa): the one at
- * which a ventilated psychrometer would read this humidity (FAO-56 Eq. 11, 15, 16). Below freezing it is that
- * over water, not ice. Refuses impossible readings.
+ * Wet-bulb temperature in °C from temperature (°C), relative humidity (%) and air pressure (kPa): the one at which a
+ * ventilated psychrometer would read this humidity (FAO-56 Eq. 11, 15, 16). Below freezing it is that over water, not
+ * ice. Refuses impossible readings; a pressure of 45 to 110 kPa is that of land from below sea level to over 6,000 m.
  */
 export function psychrometricWetBulbC(
   temperatureC: number,
@@ -68,7 +68,10 @@ export function psychrometricWetBulbC(
   return accept(warmEnough);
 }
 
-/** Relative humidity in % from a psychrometer's two temperatures in °C and the air pressure in kPa (FAO-56 Eq. 15, 16). */
+/**
+ * Relative humidity in % from a psychrometer's two temperatures in °C and the air pressure in kPa (FAO-56 Eq. 15, 16).
+ * Bare arithmetic: it checks nothing.
+ */
 export function relativeHumidityPercent(dryBulbC: number, wetBulbC: number, pressureKilopascals: number): number {
   const vaporPressure = vaporPressureFromWetBulbKilopascals(dryBulbC, wetBulbC, pressureKilopascals);
   return (100 * vaporPressure) / saturationVaporPressureKilopascals(dryBulbC);
@@ -99,7 +102,7 @@ export function deltaT(
   return accept({ deltaTC, classification: classifyDeltaT(deltaTC) });
 }
 
-/** The class of a Delta T in °C; the ends of the ideal range belong to it. */
+/** The class of a Delta T in °C; the ends of the ideal range belong to it. Source: as for {@link deltaT}. */
 export function classifyDeltaT(deltaTC: number): DeltaTClass {
   if (deltaTC < 2) return "below-2";
   if (deltaTC <= 8) return "ideal";

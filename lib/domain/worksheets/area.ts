@@ -18,6 +18,7 @@ import { type Refusals, type Typed, type WorkedWorksheet, type WorksheetExample,
 /** How a shape that was measured by its widths ends: at the first and last width, or in a point one step beyond. */
 const OFFSET_ENDS = ["widths", "points"] as const;
 
+/** The fields of each shape. */
 export type RectangleField = "length" | "width";
 export type TriangleField = "base" | "height";
 export type TrapezoidField = "side" | "otherSide" | "height";
@@ -119,7 +120,10 @@ function spreadStep({ uncertainty }: AreaMeasurement): readonly string[] {
   return uncertainty.kind === "from-measurements" ? [`Going by how the distances differ, it may be off by ${percentInWords(uncertainty.part)}. The more distances, the better.`] : [];
 }
 
-/** Length times width. Refused by field: what is missing or no length, and a side of nothing. */
+/**
+ * Length times width, in square feet. Refused by field: what is missing or no length, and a side of nothing or over
+ * 10,000 ft.
+ */
 export function rectangleWorksheet(typed: Typed<RectangleField>): WorksheetOutcome<WorkedArea> {
   const read = readTogether({ length: readSide("length", "the length", typed.length), width: readSide("width", "the width", typed.width) });
   if (!read.ok) return read;
@@ -137,7 +141,7 @@ export function rectangleWorksheet(typed: Typed<RectangleField>): WorksheetOutco
   );
 }
 
-/** Half of base times height. Refused by field. */
+/** Half of base times height. Refused by field. Refuses as rectangleWorksheet does. */
 export function triangleWorksheet(typed: Typed<TriangleField>): WorksheetOutcome<WorkedArea> {
   const read = readTogether({ base: readSide("base", "the base", typed.base), height: readSide("height", "the height over the base", typed.height) });
   if (!read.ok) return read;
@@ -155,7 +159,10 @@ export function triangleWorksheet(typed: Typed<TriangleField>): WorksheetOutcome
   );
 }
 
-/** Half of the sum of the parallel sides, times the distance between them. Refused by field. */
+/**
+ * Half of the sum of the parallel sides, times the distance between them. Refused by field. Refuses as
+ * rectangleWorksheet does.
+ */
 export function trapezoidWorksheet(typed: Typed<TrapezoidField>): WorksheetOutcome<WorkedArea> {
   const read = readTogether({
     side: readSide("side", "one of the parallel sides", typed.side),
@@ -178,7 +185,7 @@ export function trapezoidWorksheet(typed: Typed<TrapezoidField>): WorksheetOutco
   );
 }
 
-/** Pi times the radius squared. Refused by field. */
+/** Pi times the radius squared. Refused by field. Refuses as rectangleWorksheet does. */
 export function circleWorksheet(typed: Typed<CircleField>): WorksheetOutcome<WorkedArea> {
   const read = readTogether({ radius: readSide("radius", "the radius", typed.radius) });
   if (!read.ok) return read;
@@ -205,7 +212,11 @@ function readOffsets(typed: Typed<OffsetsField>) {
   });
 }
 
-/** Widths at even steps along a line: all of them where it ends in points, else the first and the last half. */
+/**
+ * Widths at even steps along a line: all of them where it ends in points, else the first and the last half. Refused by
+ * field: what rectangleWorksheet refuses, under two widths, and no answer about the ends or the line. Source of the sum
+ * of widths: Grounds Maintenance, Calculate areas; of the halves: common practice.
+ */
 export function offsetsWorksheet(typed: Typed<OffsetsField>): WorksheetOutcome<WorkedArea> {
   const read = readOffsets(typed);
   if (!read.ok) return read;
@@ -229,7 +240,10 @@ export function offsetsWorksheet(typed: Typed<OffsetsField>): WorksheetOutcome<W
   );
 }
 
-/** Pi times the square of the average distance from the middle to the edge. Refused by field, as are under four. */
+/**
+ * Pi times the square of the average distance from the middle to the edge. Refused by field: what rectangleWorksheet
+ * refuses, and under four. Common practice.
+ */
 export function averageRadiusWorksheet(typed: Typed<AverageRadiusField>): WorksheetOutcome<WorkedArea> {
   const read: Outcome<{ readonly radii: readonly [Length, ...Length[]] }, Refusals> = readTogether({ radii: readSides("radii", "the distances from the middle to the edge", typed.radii) });
   if (!read.ok) return read;

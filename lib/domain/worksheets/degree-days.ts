@@ -7,6 +7,7 @@ import { type Typed, type WorksheetAnswer, type WorksheetExample, type Worksheet
 
 const DEGREE_DAY_METHODS = ["simple", "reset", "86-50"] as const;
 type MethodChoice = (typeof DEGREE_DAY_METHODS)[number];
+/** The fields of the worksheet. */
 export type DegreeDaysField = "days" | "start" | "method" | "base" | "threshold";
 
 const MICHIGAN = "Nugent, Michigan State, Calculating Growing Degree Days, https://info.5y1.org/how-do-you-calculate-the-difference_1_baa5bb.html";
@@ -73,7 +74,7 @@ function readBase(typed: Typed<DegreeDaysField>): Outcome<number> {
 /**
  * The running sum of degree days from daily highs and lows in °F, and the day on which a number of them is reached. The
  * first day counts. Refused by field: what is missing or can't be read, a day that is missing or stands twice, a low
- * above its high.
+ * above its high. A sum in °F is 1.8 times one in °C (by definition).
  */
 export function degreeDaysWorksheet(typed: Typed<DegreeDaysField>): WorksheetOutcome {
   const read = readTogether({

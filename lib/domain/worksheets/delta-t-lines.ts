@@ -7,7 +7,7 @@ import { deltaT } from "#domain/weather/wet-bulb";
 /** At sea level: a few hundred feet move Delta T by less than a tenth of a degree. */
 const SEA_LEVEL_METERS = 0;
 
-/** An hour of a day with its weather. */
+/** An hour of a day, which begins so many minutes after midnight, with its weather. */
 export interface HourByClock {
   readonly minute: number;
   readonly weather: WeatherHour;
@@ -36,7 +36,10 @@ function degrees(value: number): string {
   return String(Number(value.toFixed(4))).replace("-", "−");
 }
 
-/** The hour with the largest Delta T, by hand: its temperature in °C, the wet bulb that was found by trial, their difference. */
+/**
+ * The hour with the largest Delta T, by hand: its temperature in °C, the wet bulb that was found by trial, their
+ * difference; none below freezing. Source: FAO-56, as psychrometricWetBulbC has it.
+ */
 export function deltaTLines(hours: readonly HourByClock[]): readonly string[] {
   const found = hours.flatMap(({ minute, weather }) => {
     const wetBulb = wetBulbOf(weather);

@@ -15,7 +15,9 @@ import { type FieldAsk, ifTyped, readAmountField, readListField, readNumberField
 import { type Typed, type WorkedWorksheet, type WorksheetAnswer, type WorksheetExample, type WorksheetOutcome } from "#domain/worksheets/worksheet";
 
 type Cycle = "longestRun" | "soak";
+/** The fields of minutes by a known rate. */
 export type KnownRateField = "depth" | "rate" | Cycle;
+/** The fields of minutes by catch cans. */
 export type CansField = "depth" | "cans" | "minutes" | "wind" | Cycle;
 
 const KLICKITAT = "Klickitat PUD, https://www.kpud.org/sprinklerRates.php";
@@ -157,7 +159,8 @@ function cycleInputs(cycle: IrrigationStation["cycle"]): readonly WorkingInput[]
 
 /**
  * Minutes from a station's known rate, in cycles where a longest run and a rest are given. An empty rate is answered
- * with how to test the station. Refused by field.
+ * with how to test the station. Refused by field: what is missing or can't be read, a depth or a rate over 12 in, one
+ * of the two of a cycle alone, more than a day of minutes.
  */
 export function knownRateWorksheet(typed: Typed<KnownRateField>): WorksheetOutcome {
   const read = readTogether({ depth: readDepth(typed.depth), rate: ifTyped(typed.rate, readRate), ...readCycle(typed) });
@@ -177,8 +180,8 @@ export function knownRateWorksheet(typed: Typed<KnownRateField>): WorksheetOutco
 }
 
 /**
- * Minutes from a test with catch cans: the average depth over the time is the rate. Refused by field, as are under four
- * cans and cans without any water.
+ * Minutes from a test with catch cans: the average depth over the time is the rate. Refused by field: what
+ * knownRateWorksheet refuses, and at `cans` what measureStation does.
  */
 export function cansWorksheet(typed: Typed<CansField>): WorksheetOutcome {
   const ask: FieldAsk = { field: "cans", what: "the depth in each can", such: "0.2, 0.25, 0.2, 0.22" };

@@ -16,7 +16,9 @@ const TARGET_PHS = ["7.0", "6.5", "6.0"] as const satisfies readonly TargetPh[];
 export const LIME_CAPS = ["100", "50"] as const;
 
 type Common = "equivalent" | "area" | "cap";
+/** The fields of lime by the table. */
 export type LimeByTableField = "acidity" | "targetPh" | Common;
+/** The fields of lime by a laboratory's recommendation. */
 export type LimeByLabField = "recommended" | Common;
 
 const PENN_STATE = "Penn State Agricultural Analytical Services Laboratory, turf handbook, Table 1";
@@ -137,7 +139,10 @@ export function limeByTableWorksheet(typed: Typed<LimeByTableField>): WorksheetO
   });
 }
 
-/** Lime by the lab's own recommendation in pounds of calcium carbonate. Refused by field. */
+/**
+ * Lime by the lab's own recommendation in pounds of calcium carbonate. Refused by field: what is missing or can't be
+ * read. Source of the way: Penn State, as for the table.
+ */
 export function limeByLabWorksheet(typed: Typed<LimeByLabField>): WorksheetOutcome {
   const read = readTogether({
     recommended: readRateField({ field: "recommended", what: "what the lab recommends", such: "100 lb per 1,000 sq ft" }, typed.recommended, { bases: ["product-mass-per-area"], unitWhenNone: "lb per 1,000 sq ft" }),

@@ -1,10 +1,10 @@
 import { type Finding, takeCare } from "#domain/foundation/finding";
 import { invariant } from "#domain/foundation/invariant";
-import { accept, type Outcome } from "#domain/foundation/outcome";
+import { accept, badInput, type Outcome } from "#domain/foundation/outcome";
 import { type WorkingInput } from "#domain/foundation/working";
 import { areaTimesRate, figure, inUnit, perThousand } from "#domain/mixing/ticket-working-words";
 import { type Density, massRateOf, volumeOf } from "#domain/quantities/density";
-import { settle } from "#domain/quantities/exact-quantity";
+import { type ExactQuantity, settle } from "#domain/quantities/exact-quantity";
 import { writeQuantity } from "#domain/quantities/format-quantity";
 import { compareRates, coverage, type Rate, rateOf, times } from "#domain/quantities/rate";
 import { divideRational, rational } from "#domain/quantities/rational";
@@ -18,8 +18,11 @@ import { type Typed, type WorksheetAnswer, type WorksheetExample, type Worksheet
 /** The nutrients that a target may be set for, as the page offers them. */
 const TARGET_NUTRIENTS = ["N", "P2O5", "K2O", "Fe"] as const satisfies readonly Nutrient[];
 
+/** The fields of a product for a nutrient. */
 export type ProductForNutrientField = "grade" | "nutrient" | "target" | "area" | "bag" | "density" | "slow";
+/** The fields of the nutrients in a rate. */
 export type NutrientsOfProductField = "grade" | "rate" | "area" | "density" | "slow";
+/** The fields of the nutrients in a bag. */
 export type NutrientsInBagField = "grade" | "bag" | "target";
 
 const NEBRASKA = "University of Nebraska-Lincoln, Lawn Fertilizer Calculations, http://byf.unl.edu/LawnFertCalc";
@@ -59,8 +62,11 @@ function readArea(text: string) {
   return readAmountField({ field: "area", what: "the area", such: "6,000 sq ft" }, text, { dimension: "area", unitWhenNone: "sq ft" });
 }
 
-function readBag(text: string) {
-  return readAmountField({ field: "bag", what: "what a bag weighs", such: "50 lb" }, text, { dimension: "mass", unitWhenNone: "lb" });
+/** A bag is counted whole, so it must weigh something that can be kept: a canonical unit of mass. */
+function readBag(text: string): Outcome<ExactQuantity<"mass">> {
+  const bag = readAmountField({ field: "bag", what: "what a bag weighs", such: "50 lb" }, text, { dimension: "mass", unitWhenNone: "lb" });
+  if (!bag.ok || settle(bag.value, "nearest").amount > 0n) return bag;
+  return badInput("bag", text.trim(), "more than nothing", `"${text.trim()}" is less than any scale shows. Give what a bag weighs, such as 50 lb.`);
 }
 
 function readTarget(text: string) {
@@ -79,7 +85,7 @@ function densityInputs(density: Density | undefined, typed: string): readonly Wo
   return density === undefined ? [] : [{ name: "Density", figure: withTyped(densityFigure(density), typed) }];
 }
 
-/** More nitrogen at once than Purdue ever recommends. */
+/** More nitrogen at once than Purdue ever recommends: 1 lb per 1,000 sq ft. */
 export function muchNitrogen(nitrogen: Rate<"nutrient-mass-per-area">): readonly Finding[] {
   const most = rateOf("nutrient-mass-per-area", "1", "lb per 1,000 sq ft");
   if (compareRates(nitrogen, most) <= 0) return [];
@@ -98,7 +104,8 @@ export function muchNitrogen(nitrogen: Rate<"nutrient-mass-per-area">): readonly
 
 /**
  * The product for a nutrient rate: rate over the grade's part, times area, in whole bags where a bag's weight is given,
- * in gallons where the density is. Refused by field: what is missing or can't be read, a grade without that nutrient.
+ * in gallons where the density is. Refused by field: what is missing or can't be read, a grade without that nutrient,
+ * more slow nitrogen than nitrogen (`slow`).
  */
 export function productForNutrientWorksheet(typed: Typed<ProductForNutrientField>): WorksheetOutcome {
   const read = readTogether({
@@ -151,7 +158,7 @@ export function productForNutrientWorksheet(typed: Typed<ProductForNutrientField
 
 /**
  * What a product rate brings of each nutrient, in pounds per 1,000 sq ft and on the area. Refused by field: what is
- * missing or can't be read, and a rate by volume without the density.
+ * missing or can't be read, a rate by volume without the `density`, more slow nitrogen than nitrogen (`slow`).
  */
 export function nutrientsOfProductWorksheet(typed: Typed<NutrientsOfProductField>): WorksheetOutcome {
   const read = readTogether({

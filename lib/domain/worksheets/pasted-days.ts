@@ -7,7 +7,7 @@ import { type FieldAsk, type NumberRange, readModelNumber, readTogether } from "
 // Daily highs and lows as they are pasted, one day to a line. The worksheet of degree days and the company's daily
 // temperatures are read alike.
 
-/** More lines than this are a paste of something else. */
+/** More lines than this are a paste of something else. Common practice. */
 const MOST_DAYS = 400;
 
 /**
@@ -62,8 +62,9 @@ function withoutHeading(lines: readonly string[]): readonly string[] {
 }
 
 /**
- * Reads daily highs and lows, one day to a line: "date, high, low" or "high, low", apart by commas, semicolons or tabs, on
- * one scale. Refused: no line, more than 400, and the first line that can't be read, named as it was written.
+ * Reads daily highs and lows, one day to a line: "date, high, low" or "high, low", apart by commas, semicolons or tabs,
+ * on one scale. Refused at `field`: no line, more than 400, and the first line that can't be read, named as it was
+ * written.
  */
 export function readPastedDays(field: string, text: string, scale: TemperatureScale): Outcome<readonly PastedDay[]> {
   const lines = withoutHeading(typedLines(text));

@@ -13,6 +13,7 @@ import { muchNitrogen } from "#domain/worksheets/nutrients";
 import { ifTyped, readAmountField, readRateField, readTogether, refuseEmpty, refuseOne } from "#domain/worksheets/read-fields";
 import { type Typed, type WorksheetExample, type WorksheetOutcome } from "#domain/worksheets/worksheet";
 
+/** The fields of the worksheet. */
 export type PotashField = "recommended" | "table" | "grade" | "area" | "cap" | "capBy";
 
 const ENH_73 = "McCarty and Cisar, UF/IFAS ENH-73 (1995), https://docslib.org/doc/2582559/";
@@ -23,6 +24,7 @@ export const POTASH_EXAMPLE: WorksheetExample<PotashField> = {
 };
 
 const POTASH_RATE = { bases: ["nutrient-mass-per-area"], unitWhenNone: "lb per 1,000 sq ft" } as const;
+/** Longer names are a paste of something else. Common practice. */
 const LONGEST_NAME = 200;
 
 function readName(field: string, what: string, such: string, text: string): Outcome<string> {

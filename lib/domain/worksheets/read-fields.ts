@@ -40,12 +40,12 @@ export function refuseOne(refusal: InputRefusal): { readonly ok: false; readonly
   return refuse<Refusals>([refusal]);
 }
 
-/** A field that may stay empty: undefined then. */
+/** A field that may stay empty: undefined then. Refused as `read` refuses. */
 export function ifTyped<Value>(text: string, read: (text: string) => Outcome<Value>): Outcome<Value | undefined> {
   return text.trim() === "" ? accept(undefined) : read(text);
 }
 
-/** Refuses an empty field; undefined where something was typed. */
+/** Refuses an empty field, by its name; undefined where something was typed. */
 export function refuseEmpty({ field, what, such }: FieldAsk, text: string) {
   return text.trim() === "" ? missingFact(field, such, `Give ${what}, such as ${such}.`) : undefined;
 }
@@ -60,7 +60,10 @@ function withTyped(text: string, { field, found, allowed, sentence }: InputRefus
   return badInput(field, found, allowed, sentence.includes(typed) ? sentence : `"${typed}": ${sentence}`);
 }
 
-/** Reads an amount above nothing, with its unit or in the unit that the field shows. */
+/**
+ * Reads an amount above nothing, with its unit or in the unit that the field shows. Refused at the field: nothing
+ * typed, an amount of nothing, and what parseQuantity or parseLength refuses.
+ */
 export function readAmountField<D extends Dimension>(
   ask: FieldAsk,
   text: string,
@@ -79,7 +82,10 @@ export function readAmountField<D extends Dimension>(
   return isNothing(exact) ? refuseZero(ask, text) : accept(exact);
 }
 
-/** Reads a rate above nothing, with its unit or in the unit that the field shows. */
+/**
+ * Reads a rate above nothing, with its unit or in the unit that the field shows. Refused at the field: nothing typed, a
+ * rate of nothing, and what parseRate refuses.
+ */
 export function readRateField<B extends RateBasis>(
   ask: FieldAsk,
   text: string,
@@ -109,7 +115,10 @@ function rangeWords({ lowest, highest, unit, isWhole }: NumberRange): string {
   return `${isWhole === true ? "whole numbers " : ""}from ${end(lowest)} to ${end(highest)}${unit === "" ? "" : ` ${unit}`}`;
 }
 
-/** Reads a number within a range; below zero where the range reaches there. Its unit may be written after it. */
+/**
+ * Reads a number within a range; below zero where the range reaches there. Its unit may be written after it. Refused at
+ * the field: nothing typed, no number, one outside the range, a part of one where it must be whole.
+ */
 export function readNumberField(ask: FieldAsk, text: string, range: NumberRange): Outcome<Rational> {
   const empty = refuseEmpty(ask, text);
   if (empty !== undefined) return empty;
@@ -124,13 +133,13 @@ export function readNumberField(ask: FieldAsk, text: string, range: NumberRange)
   return fits ? accept(value) : badInput(ask.field, typed, rangeWords(range), `"${typed}" is no answer for ${ask.what}: it takes ${rangeWords(range)}.`);
 }
 
-/** The same as a floating point number, for a physical model. */
+/** The same as a floating point number, for a physical model, and refused alike. */
 export function readModelNumber(ask: FieldAsk, text: string, range: NumberRange): Outcome<number> {
   const read = readNumberField(ask, text, range);
   return read.ok ? accept(toNumber(read.value)) : read;
 }
 
-/** Reads one of a few answers that the page offers. */
+/** Reads one of a few answers that the page offers. Refused at the field: anything else. */
 export function readChoice<Choice extends string>(field: string, text: string, choices: readonly Choice[]): Outcome<Choice> {
   const chosen = choices.find((choice) => choice === text);
   const allowed = choices.join(", ");
@@ -138,12 +147,13 @@ export function readChoice<Choice extends string>(field: string, text: string, c
   return badInput(field, text === "" ? "nothing" : text, allowed, `Choose one of: ${allowed}.`);
 }
 
-/** Reads a density: "10.65 lb per gal", "specific gravity 1.28". */
+/** Reads a density: "10.65 lb per gal", "specific gravity 1.28". Refused at the field: what readDensity refuses. */
 export function readDensityField(field: string, text: string): Outcome<Density> {
   const read = readDensity(text.trim());
   return read.ok ? read : badInput(field, text.trim(), "10.65 lb per gal, specific gravity 1.28", read.refusal);
 }
 
+/** More parts than this are a paste of something else. Common practice. */
 const MOST_PARTS = 200;
 
 /** Reads a list, one thing a part. The first part that can't be read is refused, as are none and more than 200. */

@@ -12,6 +12,7 @@ import { type Typed, type WorksheetAnswer, type WorksheetExample, type Worksheet
 
 const SEED_USES = ["bare ground", "overseeding"] as const;
 type SeedUse = (typeof SEED_USES)[number];
+/** The fields of the worksheet. */
 export type SeedField = "rate" | "use" | "area" | "purity" | "germination" | "price";
 
 const LOUISIANA = "LSU AgCenter, Pure Live Seed Calculation, https://www.lsuagcenter.com/topics/lawn_garden/commercial_horticulture/turfgrass/management-practices/calculations/pure-live-seed-calculation";

@@ -14,9 +14,10 @@ import { deltaTLines, type HourByClock, wetBulbAndDeltaT } from "#domain/workshe
 import { type FieldAsk, ifTyped, type NumberRange, readModelNumber, readTogether, refuseOne } from "#domain/worksheets/read-fields";
 import { type Typed, type WorkedWorksheet, type WorksheetExample, type WorksheetOutcome, type WorksheetTable } from "#domain/worksheets/worksheet";
 
+/** The fields of the worksheet. */
 export type SprayHoursField = "hours" | "coolest" | "hottest" | "wind" | "rainfast" | "sunrise" | "sunset";
 
-/** One hour as it was judged, for the drawing of the day. */
+/** One hour as it was judged, in minutes after midnight, for the drawing of the day. */
 export interface SprayHourSpan {
   readonly fromMinute: number;
   readonly toMinute: number;
@@ -24,6 +25,7 @@ export interface SprayHourSpan {
   readonly reasons: readonly string[];
 }
 
+/** The worked hours, with what is drawn of them. */
 export interface WorkedSprayHours extends WorkedWorksheet {
   readonly spans: readonly SprayHourSpan[];
 }
@@ -202,7 +204,8 @@ function stretches(judged: readonly JudgedHourByClock[]): readonly string[] {
 /**
  * Which hours are open for a spray and why others are not, from weather typed hour by hour (each line: hour, °F,
  * humidity in percent, wind in mph, rain in inches) and the limits of the label. Wet bulb and Delta T are notes and
- * close no hour. Refused by field: what is missing or can't be read, an hour that stands twice.
+ * close no hour. Refused by field: what is missing or can't be read, an hour that stands twice, a `sunset` that is not
+ * after sunrise.
  */
 export function sprayHoursWorksheet(typed: Typed<SprayHoursField>): WorksheetOutcome<WorkedSprayHours> {
   const windAsk: FieldAsk = { field: "wind", what: "the most wind", such: "10" };

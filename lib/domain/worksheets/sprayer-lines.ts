@@ -46,7 +46,10 @@ function rateLine(volume: ExactQuantity<"volume">, area: Measure<"area">, rate: 
   return `Rate: ${inUnit(volume, "gal")} ÷ ${inUnit(area, "sq ft")} × 1,000 sq ft = ${stepRate(rate, "gal")}.`;
 }
 
-/** Every step from what was measured to the rate as it was caught. */
+/**
+ * Every step from what was measured to the rate as it was caught. Throws for a calibration without a catch, a run or a
+ * timed course, which the worksheet does not make.
+ */
 export function sprayerLines({ test, caughtRate, flowPerMinute }: SprayerCalibration): SprayerLines {
   if (test.method === "small-area") return smallAreaLines(test, caughtRate);
   invariant(flowPerMinute !== undefined, "every method but that of the small area has a flow");

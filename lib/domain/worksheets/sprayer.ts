@@ -19,8 +19,11 @@ import { densityLines, sprayerLines } from "#domain/worksheets/sprayer-lines";
 import { type Typed, type WorksheetExample, type WorksheetOutcome } from "#domain/worksheets/worksheet";
 
 type Common = "wanted" | "density";
+/** The fields of a boom. */
 export type BoomField = "caught" | "caughtSeconds" | "nozzleSpacing" | "course" | "courseSeconds" | Common;
+/** The fields of any sprayer on a measured area. */
 export type SmallAreaField = "area" | "used" | Common;
+/** The fields of a hose and gun. */
 export type GunField = "area" | "areaSeconds" | "caught" | "caughtSeconds" | Common;
 
 const OKLAHOMA = "Oklahoma State, Sprayer Calibration, http://www.turf.okstate.edu/FactSheets/sprayer.htm";
@@ -82,17 +85,26 @@ const KINDS = {
   },
 } as const satisfies Readonly<Record<string, Kind>>;
 
-/** A boom: what its nozzles give by the watch, over the ground that each covers. Refused by field. */
+/**
+ * A boom: what its nozzles give by the watch, over the ground that each covers. Refused by field: what is missing or
+ * can't be read, and what calibrateSprayer refuses.
+ */
 export function boomWorksheet(typed: Typed<BoomField>): WorksheetOutcome {
   return calibrate(KINDS.boom, { method: "boom", tipSize: "", ...typed }, typed);
 }
 
-/** Any sprayer on a measured area; on 1/128 acre the fluid ounces are the gallons per acre. Refused by field. */
+/**
+ * Any sprayer on a measured area; on 1/128 acre the fluid ounces are the gallons per acre. Refused as boomWorksheet
+ * refuses.
+ */
 export function smallAreaWorksheet(typed: Typed<SmallAreaField>): WorksheetOutcome {
   return calibrate(KINDS["small-area"], { method: "small-area", ...typed }, typed);
 }
 
-/** A hose and gun: its flow by the watch, times the minutes that a measured area takes. Refused by field. */
+/**
+ * A hose and gun: its flow by the watch, times the minutes that a measured area takes. Refused as boomWorksheet
+ * refuses.
+ */
 export function gunWorksheet(typed: Typed<GunField>): WorksheetOutcome {
   return calibrate(KINDS.gun, { method: "timed-area", ...typed }, typed);
 }
@@ -121,7 +133,10 @@ function liquidOf(density: Density | undefined): CaughtLiquid {
   return density === undefined ? { kind: "the-spray-itself" } : { kind: "water-for-a-spray", sprayDensity: density };
 }
 
-/** Whether the measured area is 1/128 acre, or the 340 sq ft that are taken for it. */
+/**
+ * Whether the measured area is 1/128 acre, or the 340 sq ft that are taken for it (18.5 ft square, UF/IFAS Alachua
+ * County).
+ */
 function isOneOf128({ test }: SprayerCalibration): boolean {
   if (test.method !== "small-area" || test.runs[0] === undefined) return false;
   return Math.abs(toNumber(ratioExact(test.runs[0].area, exactly("acre", rational(1n, 128n)))) - 1) < 0.002;

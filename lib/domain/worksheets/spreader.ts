@@ -20,7 +20,9 @@ import { type Typed, type WorksheetExample, type WorksheetOutcome } from "#domai
 const SPREADER_PASSES = ["one-pass", "two-passes-crosswise"] as const satisfies readonly SpreaderPasses[];
 const DRIVING_PATTERNS = ["round-and-round", "back-and-forth"] as const satisfies readonly DrivingPattern[];
 
+/** The fields of a test area. */
 export type TestAreaField = "area" | "collected" | "wanted" | "passes";
+/** The fields of a line of pans. */
 export type PanLineField = "spacing" | "catches" | "swath" | "pattern";
 
 const UMASS = "UMass Extension, Rotary Spreader Calibration, https://ag.umass.edu/turf/fact-sheets/rotary-spreader-calibration-procedures";
@@ -38,7 +40,7 @@ export const PAN_LINE_EXAMPLE: WorksheetExample<PanLineField> = {
 
 /**
  * A spreader over a measured area: what it gave, over that area, held against the wanted rate of a pass within 5
- * percent. Refused by field.
+ * percent. Refused by field: what is missing or can't be read, and what rateFromCollected refuses.
  */
 export function testAreaWorksheet(typed: Typed<TestAreaField>): WorksheetOutcome {
   const read = readTogether({
@@ -121,7 +123,8 @@ function atPanField(refusal: InputRefusal) {
 
 /**
  * A line of pans: the effective swath, how even the lawn comes out at it (or at the swath that was typed), and which
- * swaths are even enough. The middle pan stands under the spreader. Refused by field.
+ * swaths are even enough. The middle pan stands under the spreader. Refused by field: what is missing or can't be read,
+ * an even number of pans, and what effectiveSwath and overlappedCatches refuse.
  */
 export function panLineWorksheet(typed: Typed<PanLineField>): WorksheetOutcome {
   const read = readTogether({

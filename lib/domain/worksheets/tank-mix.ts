@@ -24,11 +24,13 @@ export const MIX_KINDS = [
   "fertilizer or water conditioner",
   ...FORMULATIONS.filter((kind): kind is Exclude<Formulation, "water-soluble bag" | "dry granule"> => kind !== "water-soluble bag" && kind !== "dry granule"),
 ] as const;
+/** One of them. */
 export type MixKind = (typeof MIX_KINDS)[number];
 
 /** The rows for products; rows without a name and a rate stay empty. */
 export const MIX_ROWS = ["1", "2", "3", "4"] as const;
 type MixRow = (typeof MIX_ROWS)[number];
+/** The fields of the worksheet. */
 export type TankMixField = "tank" | "carrier" | "area" | `name${MixRow}` | `rate${MixRow}` | `kind${MixRow}`;
 
 const OKLAHOMA = "Oklahoma State, Sprayer Calibration, http://www.turf.okstate.edu/FactSheets/sprayer.htm";

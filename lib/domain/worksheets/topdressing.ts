@@ -8,7 +8,9 @@ import { acreLines, amountWords, areaInput, withTyped } from "#domain/worksheets
 import { ifTyped, readAmountField, readDensityField, readTogether } from "#domain/worksheets/read-fields";
 import { type Typed, type WorksheetAnswer, type WorksheetExample, type WorksheetOutcome } from "#domain/worksheets/worksheet";
 
+/** The fields of material for a depth. */
 export type TopdressingForDepthField = "area" | "depth" | "density";
+/** The fields of the depth of a load. */
 export type TopdressingDepthField = "volume" | "area";
 
 const DESCHUTES = "Deschutes Recycling, https://deschutesrecycling.com/composting/";

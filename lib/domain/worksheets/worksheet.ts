@@ -29,6 +29,7 @@ export interface WorkedWorksheet {
   readonly tables: readonly WorksheetTable[];
 }
 
+/** A worksheet that came out, or all that is wrong with what was typed. */
 export type WorksheetOutcome<Worked extends WorkedWorksheet = WorkedWorksheet> = Outcome<Worked, Refusals>;
 
 /** Entries to try a worksheet with, and where they come from: a published worked example where there is one. */

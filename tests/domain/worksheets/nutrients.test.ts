@@ -26,6 +26,10 @@ describe("product for a nutrient", () => {
     expect(stepsOf(productForNutrientWorksheet({ ...forNutrient, grade: "10-0-0", bag: "60" }))).toContain("Bags: 60 lb ÷ 60 lb = 1, so 1 whole bag.");
   });
 
+  test("a bag of less than can be kept is nothing, and is refused", () => {
+    expect(refusedFields(productForNutrientWorksheet({ ...forNutrient, bag: "0.000000001 g" }))).toEqual(["bag"]);
+  });
+
   test("potash has its own percent, and much nitrogen with it is a matter for care", () => {
     const outcome = productForNutrientWorksheet({ ...forNutrient, nutrient: "K2O", target: "1" });
     expect(answersOf(outcome)).toEqual(["100 lb"]);
