@@ -23,9 +23,10 @@ export function readDial(setting: string): DialPlace | undefined {
   if (read?.ok === false) return undefined;
   const number = read?.value ?? ZERO;
   if (letter === undefined) return { marks: "numbers", place: number };
-  // Beyond a whole mark stands the next letter.
-  if (compareRational(number, ONE) >= 0) return undefined;
-  return { marks: "letters", place: addRational(rational(BigInt(letter.toUpperCase().codePointAt(0) ?? 0) - BigInt(BEFORE_A)), number) };
+  const mark = BigInt(letter.toUpperCase().codePointAt(0) ?? 0) - BigInt(BEFORE_A);
+  // Beyond a whole mark stands the next letter, and beyond the last one nothing.
+  if (compareRational(number, ONE) >= 0 || (mark === LETTERS && number.numerator > 0n)) return undefined;
+  return { marks: "letters", place: addRational(rational(mark), number) };
 }
 
 /** A number of a dial as it is set, to a hundredth: "7.25". */
@@ -39,7 +40,7 @@ export function dialInWords({ marks, place }: DialPlace): string {
   const whole = place.numerator / place.denominator;
   const part = subtractRational(place, rational(whole));
   const words = settingInWords(part);
-  if (words === "0" || whole >= LETTERS) return letterAt(whole);
+  if (words === "0") return letterAt(whole);
   return words === "1" ? letterAt(whole + 1n) : `${words} of the way from ${letterAt(whole)} to ${letterAt(whole + 1n)}`;
 }
 

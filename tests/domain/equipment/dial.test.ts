@@ -16,7 +16,7 @@ test.each([
   expect(read !== undefined && compareRational(read.place, decimal(place))).toBe(0);
 });
 
-test.each(["", "two", "M 1", "M 1 1/2", "7 notches", "-", "M or N"])("%s is no place on a dial", (setting) => {
+test.each(["", "two", "M 1", "M 1 1/2", "7 notches", "-", "M or N", "Z 1/2"])("%s is no place on a dial", (setting) => {
   expect(readDial(setting)).toBeUndefined();
 });
 
