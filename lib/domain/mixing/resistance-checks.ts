@@ -32,7 +32,7 @@ function ingredientsOf({ activeIngredients, productName }: PastApplication): rea
 
 function pastOn(history: readonly PastApplication[], on: CalendarDate): readonly PutDownBefore[] {
   return history
-    .filter((past) => past.on < on)
+    .filter(({ on: pastDay, activeIngredients }) => activeIngredients.length > 0 && pastDay < on)
     .flatMap((past) => ingredientsOf(past).map(({ name, modeOfAction }) => ({ name, modeOfAction, on: past.on, kind: kindOf(modeOfAction, past.serviceType) })));
 }
 
