@@ -17,6 +17,26 @@ export interface ErrorSummaryProps {
 }
 
 /**
+ * Calls back when the page is loaded and drawn. Where its address names a part of it, the browser takes the focus away as
+ * it first draws it, which may be after the scripts have run.
+ * @returns how to call it off
+ */
+function onceDrawn(then: () => void): () => void {
+  let frame = 0;
+  const afterTwoFrames = () => {
+    frame = requestAnimationFrame(() => {
+      frame = requestAnimationFrame(then);
+    });
+  };
+  if (document.readyState === "complete") afterTwoFrames();
+  else window.addEventListener("load", afterTwoFrames, { once: true });
+  return () => {
+    window.removeEventListener("load", afterTwoFrames);
+    cancelAnimationFrame(frame);
+  };
+}
+
+/**
  * What is wrong with a form, in the order of its fields, each a link to its field. It takes the focus each time that
  * the form was sent in vain, never while someone types. With no error it is not there. With react-hook-form set
  * `shouldFocusError` to false, or the first field takes the focus after it.
@@ -25,14 +45,9 @@ export function ErrorSummary({ errors, attempt }: ErrorSummaryProps) {
   const box = useRef<HTMLDivElement>(null);
   useEffect(() => {
     box.current?.focus();
-    if (window.location.hash === "") return undefined;
-    // The browser takes the focus away as it first draws a page whose address names a part of it.
-    let frame = requestAnimationFrame(() => {
-      frame = requestAnimationFrame(() => box.current?.focus());
+    return onceDrawn(() => {
+      if (document.activeElement === document.body) box.current?.focus();
     });
-    return () => {
-      cancelAnimationFrame(frame);
-    };
   }, [attempt]);
   if (errors.length === 0) return null;
   return (
