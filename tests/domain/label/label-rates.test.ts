@@ -23,7 +23,7 @@ describe("a range of rates", () => {
     });
   });
 
-  test.each(["1/2 to 3/4 fl oz per 1,000 sq ft", "\u00BD to \u00BE fl oz per 1,000 sq ft", "1/2 fl oz to 3/4 fl oz per 1,000 sq ft", "\u00BD fl oz/1,000 sq ft to \u00BE fl oz/1,000 sq ft"])(
+  test.each(["1/2 to 3/4 fl oz per 1,000 sq ft", "\u00BD to \u00BE fl oz per 1,000 sq ft", "1/2 fl oz to 3/4 fl oz per 1,000 sq ft", "\u00B9\u2044\u2082 to \u00B3\u2044\u2084 fl oz per 1,000 sq ft", "\u00BD fl oz/1,000 sq ft to \u00BE fl oz/1,000 sq ft"])(
     "fractions are read however they were typed: %s",
     (value) => {
       const ounces = (numerator: bigint) => rateOf("product-volume-per-area", { numerator, denominator: 4n }, "fl oz per 1,000 sq ft");

@@ -39,6 +39,7 @@ describe("what people type", () => {
     ["0.5%", percentByVolume("0.5")],
     ["100%", percentByVolume("100")],
     [" 2 1/2 lb / 1,000 ", rateOf("product-mass-per-area", "2.5", "lb per 1,000 sq ft")],
+    ["1\u00B9\u2044\u2082 fl oz/1,000 sq ft", rateOf("product-volume-per-area", "1.5", "fl oz per 1,000 sq ft")],
     ["0.5 % v/v", percentByVolume("0.5")],
     ["\u00BD% by volume", percentByVolume("0.5")],
   ];
@@ -95,6 +96,7 @@ describe("what is refused, and what is said", () => {
     ["5 lb/500", '"5 lb/500" does not say 500 of what. Write it as in 3.5 lb per 1,000 sq ft.'],
     ["5 kg/M", 'The M in "5 kg/M" could be a thousand, a million or meters. Write 1,000 sq ft if that is meant.'],
     ["5 lb/m", '"5 lb/m" is another kind of rate. Write it as in 3.5 lb per 1,000 sq ft.'],
+    ["10\u00B2 lb/acre", 'A figure in "10\u00B2" is raised, lowered or in a ring. Write it as 2.5, 2 1/2 or 1,250.'],
     ["5 lb", '"5 lb" does not say how much per what. Write it as in 3.5 lb per 1,000 sq ft.'],
     ["5", '"5" does not say how much per what. Write it as in 3.5 lb per 1,000 sq ft.'],
     ["", "There is no number here."],
