@@ -3,7 +3,6 @@ import { readDensity } from "#domain/label/label-general";
 import { type Density } from "#domain/quantities/density";
 import { type ExactQuantity, isNothing } from "#domain/quantities/exact-quantity";
 import { formatFigure } from "#domain/quantities/format-number";
-import { listParts } from "#domain/quantities/list-parts";
 import { parseLength } from "#domain/quantities/parse-length";
 import { parseNumber } from "#domain/quantities/parse-number";
 import { parseQuantity } from "#domain/quantities/parse-quantity";
@@ -146,9 +145,8 @@ export function readDensityField(field: string, text: string): Outcome<Density> 
 
 const MOST_PARTS = 200;
 
-/** Reads a list, one thing a part. The first part that can't be read is refused, as are none and more than 200. */
-export function readListField<Value>(ask: FieldAsk, text: string, read: (part: string) => Outcome<Value>): Outcome<readonly [Value, ...Value[]]> {
-  const parts = listParts(text);
+/** Reads the parts of a list, one thing a part. The first part that can't be read is refused, as are none and more than 200. */
+export function readListField<Value>(ask: FieldAsk, parts: readonly string[], read: (part: string) => Outcome<Value>): Outcome<readonly [Value, ...Value[]]> {
   if (parts.length > MOST_PARTS) {
     return badInput(ask.field, `${parts.length} entries`, `up to ${MOST_PARTS}`, `These are ${parts.length} entries; at most ${MOST_PARTS} are read.`);
   }
