@@ -7,7 +7,7 @@ import { answerOf, type ReadAnswer } from "#domain/label/label-answer";
 import { areOverArea, type BesideRates, type LabelRates, type LabelUse, type UseRate } from "#domain/label/label-facts";
 
 /** A second number in an amount, as the 8 of "lb 8 oz"; the 3 of "m3" is none. */
-const SECOND_NUMBER = /(?<![a-z^])\d/iu;
+const SECOND_NUMBER = /^(?!to ).*(?<![a-z^])\d/iu;
 
 /**
  * The two ends of "2 to 3 lb per 1,000 sq ft", each with its unit; a single rate is both ends. Refused: a bare number

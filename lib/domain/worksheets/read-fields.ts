@@ -1,5 +1,5 @@
 import { accept, badInput, type InputRefusal, missingFact, type Outcome, refuse } from "#domain/foundation/outcome";
-import { readDensity } from "#domain/label/label-general";
+import { readDensity, type WeighedMaterial } from "#domain/label/label-general";
 import { type Density } from "#domain/quantities/density";
 import { type ExactQuantity, isNothing } from "#domain/quantities/exact-quantity";
 import { formatFigure } from "#domain/quantities/format-number";
@@ -137,10 +137,15 @@ export function readChoice<Choice extends string>(field: string, text: string, c
   return badInput(field, text === "" ? "nothing" : text, allowed, `Choose one of: ${allowed}.`);
 }
 
-/** Reads a density: "10.65 lb per gal", "specific gravity 1.28". */
-export function readDensityField(field: string, text: string): Outcome<Density> {
-  const read = readDensity(text.trim());
-  return read.ok ? read : badInput(field, text.trim(), "10.65 lb per gal, specific gravity 1.28", read.refusal);
+const SUCH_DENSITIES: Readonly<Record<WeighedMaterial, string>> = {
+  product: "10.65 lb per gal, specific gravity 1.28",
+  "loose-material": "2,700 lb per cu yd, 100 lb per cu ft",
+};
+
+/** Reads a density: "10.65 lb per gal", "specific gravity 1.28". Refused as {@link readDensity} refuses. */
+export function readDensityField(field: string, text: string, of: WeighedMaterial): Outcome<Density> {
+  const read = readDensity(text.trim(), of);
+  return read.ok ? read : badInput(field, text.trim(), SUCH_DENSITIES[of], read.refusal);
 }
 
 const MOST_PARTS = 200;
