@@ -122,7 +122,7 @@ export function christiansenUniformity(catches: readonly Rational[]): Outcome<Ra
 
 function refuseCatches(catches: readonly Rational[]) {
   if (catches.length < FEWEST_CANS) {
-    const sentence = `${catches.length} cans are too few; set out at least ${FEWEST_CANS} in the reach of the station.`;
+    const sentence = `${catches.length === 1 ? "1 can is" : `${catches.length} cans are`} too few; set out at least ${FEWEST_CANS} in the reach of the station.`;
     return badInput("cans", String(catches.length), `${FEWEST_CANS} or more`, sentence);
   }
   if (catches.every(({ numerator }) => numerator === 0n)) {

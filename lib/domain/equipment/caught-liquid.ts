@@ -16,8 +16,8 @@ export interface TypedLiquid {
 }
 
 /**
- * What was caught. Refused at `sprayDensity`: a heavier spray without its density, a density where nothing heavier is
- * meant, a density that can't be read.
+ * What was caught. Refused at `sprayDensity`: a heavier spray without its density, a density where nothing heavier is meant, a density that
+ * can't be read or that no spray has.
  */
 export function readCaughtLiquid({ liquid = "as-water", sprayDensity = "" }: TypedLiquid): Outcome<CaughtLiquid> {
   if (liquid === "as-water") {
@@ -25,7 +25,7 @@ export function readCaughtLiquid({ liquid = "as-water", sprayDensity = "" }: Typ
     return badInput("sprayDensity", sprayDensity, "nothing", "Say above that a heavier spray is meant, or leave the density empty.");
   }
   if (sprayDensity === "") return missingFact("sprayDensity", "a density", "Give the density of the spray, as in 10.65 lb per gal; its label or a weighing has it.");
-  const density = readDensity(sprayDensity);
+  const density = readDensity(sprayDensity, "product");
   if (!density.ok) return badInput("sprayDensity", sprayDensity, "a density", density.refusal);
   return accept(liquid === "water-for-heavier" ? { kind: "water-for-a-spray", sprayDensity: density.value } : { kind: "the-spray-itself", density: density.value });
 }

@@ -38,7 +38,7 @@ const HALF: Rational = { numerator: 1n, denominator: 2n };
  */
 export function refusePanLine({ spacing, catches, middle }: PanLine) {
   if (catches.length < FEWEST_PANS) {
-    const sentence = `${catches.length} pans show no pattern; set out at least ${FEWEST_PANS}.`;
+    const sentence = `${catches.length === 1 ? "1 pan shows" : `${catches.length} pans show`} no pattern; set out at least ${FEWEST_PANS}.`;
     return badInput("catches", String(catches.length), `${FEWEST_PANS} or more`, sentence);
   }
   if (catches.length > MOST_PANS) {

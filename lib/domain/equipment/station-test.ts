@@ -3,7 +3,7 @@ import { accept, badInput, type Outcome } from "#domain/foundation/outcome";
 import { averageMeasure } from "#domain/equipment/repeats";
 import { measureStation, type StationRate } from "#domain/equipment/catch-can-test";
 import { canonicalAmountOf, type ExactQuantity, fromExactAmount } from "#domain/quantities/exact-quantity";
-import { listParts } from "#domain/quantities/list-parts";
+import { lengthParts } from "#domain/quantities/list-of-lengths";
 import { parseLength } from "#domain/quantities/parse-length";
 import { type Quantity, zero } from "#domain/quantities/quantity";
 import { multiplyRational, type Rational, rational, roundQuotient, toNumber } from "#domain/quantities/rational";
@@ -28,14 +28,16 @@ export interface TypedStationTest {
 }
 
 /**
- * Reads a catch-can test: the depth in each can, between commas ("0.2, 0.25, 0.2, 0.22 in"; a number alone is inches,
- * an empty can is 0), whole minutes that the station ran, and the wind in whole mph. Refused, at `depths`, `minutes` or
- * `wind`, is what measureStation refuses: under four cans, cans that nobody can have caught, a run outside 1 to 240
- * min, no possible wind.
+ * Reads a catch-can test: the depth in each can, between commas ("5, 6, 5, 6 mm", in the unit of the last; in inches where
+ * no unit stands; an empty can is 0), whole minutes that the station ran, and the wind in whole mph. Refused, each at its
+ * own field, is what lengthParts refuses, and what measureStation does: under four cans, cans that nobody can have caught,
+ * a run outside 1 to 240 min, no possible wind.
  */
 export function readStationTest({ depths, minutes, wind }: TypedStationTest): Outcome<StationTest> {
+  const parts = lengthParts(depths, { field: "depths", unitWhenNone: "in" });
+  if (!parts.ok) return parts;
   const cans: Quantity<"length">[] = [];
-  for (const part of listParts(depths)) {
+  for (const part of parts.value) {
     const read = readCan(part);
     if (!read.ok) return read;
     cans.push(read.value);

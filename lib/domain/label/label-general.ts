@@ -1,10 +1,10 @@
 import { accept, refuse } from "#domain/foundation/outcome";
 import { type Concentration, percentByWeight } from "#domain/quantities/active-ingredient";
-import { type Density, densityFromSpecificGravity, densityFromWeighing } from "#domain/quantities/density";
+import { type Density, densityFromSpecificGravity, densityFromWeighing, densityIn, type DensityUnit } from "#domain/quantities/density";
 import { exactly } from "#domain/quantities/exact-quantity";
 import { parseNumber } from "#domain/quantities/parse-number";
 import { parseQuantity } from "#domain/quantities/parse-quantity";
-import { compareRational, type Rational } from "#domain/quantities/rational";
+import { compareRational, type Rational, rational } from "#domain/quantities/rational";
 import { readUnit } from "#domain/quantities/unit-names";
 import { units, type UnitOf } from "#domain/quantities/units";
 import { type Grade, type NitrogenRelease, parseGrade, slowShareOfNitrogen } from "#domain/turf/nutrients";
@@ -14,11 +14,37 @@ import { type LabelText } from "#domain/label/label-fields";
 
 const HUNDRED = { numerator: 100n, denominator: 1n };
 
+/** What is weighed: a product or a spray of it; or what comes loose by the load, as sand, soil and compost do. */
+export type WeighedMaterial = "product" | "loose-material";
+
+interface DensityRange {
+  readonly unit: DensityUnit;
+  readonly lowest: bigint;
+  readonly highest: bigint;
+  readonly words: string;
+}
+
 /**
- * Reads "10.2 lb per gal", "1.2 kg/L" or "specific gravity 1.22". Refuses an ounce of either kind, a density of
- * nothing, and anything else.
+ * What a density can be; both ends belong to it. Outside of it a figure or a unit is a slip. Common practice: products go
+ * from half the weight of water, as light granules, to three times it, and loose material from dry peat to wet sand and stone.
  */
-export function readDensity(value: string): ReadAnswer<Density> {
+const DENSITY_RANGES: Readonly<Record<WeighedMaterial, DensityRange>> = {
+  product: { unit: "lb per gal", lowest: 4n, highest: 25n, words: "a gallon of a product or a spray weighs 4 to 25 lb, which is a specific gravity of 0.48 to 2.99" },
+  "loose-material": { unit: "lb per cu yd", lowest: 100n, highest: 5000n, words: "a cubic yard of loose material weighs 100 to 5,000 lb" },
+};
+
+/** Reads "10.2 lb per gal", "1.2 kg/L" or "specific gravity 1.22". Refuses an ounce of either kind, what nothing weighs, and anything else. */
+export function readDensity(value: string, of: WeighedMaterial): ReadAnswer<Density> {
+  const density = readMassInVolume(value);
+  if (!density.ok) return density;
+  const { unit, lowest, highest, words } = DENSITY_RANGES[of];
+  const found = densityIn(density.value, unit);
+  const isMeant = compareRational(found, rational(lowest)) >= 0 && compareRational(found, rational(highest)) <= 0;
+  return isMeant ? density : refuse(`"${value}" can't be meant: ${words}. Look at the figure and at its unit.`);
+}
+
+/** A weight in a volume, of whatever it is. */
+function readMassInVolume(value: string): ReadAnswer<Density> {
   const [, gravity] = /^(?:specific gravity|relative density)[: ]*([\d.]+)$/iu.exec(value) ?? [];
   if (gravity !== undefined) {
     const read = parseNumber("density", gravity);
@@ -37,15 +63,17 @@ export function readDensity(value: string): ReadAnswer<Density> {
 }
 
 /**
- * Reads how much of an active ingredient is in the product: "0.37 %", "4 lb per gal". Refused: anything else, a
- * percentage of nothing or above 100, a density of nothing.
+ * Reads how much of an active ingredient is in the product: "0.37 %", "4 lb per gal". Refused: a percentage of nothing or
+ * above 100, a density of nothing or above what any product weighs, and anything else.
  */
 export function readConcentration(value: string): ReadAnswer<Concentration> {
   const [, percent] = /^([\d.]+) ?%(?: by weight)?$/iu.exec(value) ?? [];
   if (percent === undefined) {
-    const density = readDensity(value);
-    if (!density.ok) return refuse(`"${value}" can't be read. Write how much is in it as in 0.37 % or 4 lb per gal.`);
-    return accept({ kind: "mass-in-volume", massInVolume: density.value });
+    const read = readMassInVolume(value);
+    if (!read.ok) return refuse(`"${value}" can't be read. Write how much is in it as in 0.37 % or 4 lb per gal.`);
+    const { unit, highest, words } = DENSITY_RANGES.product;
+    if (compareRational(densityIn(read.value, unit), rational(highest)) > 0) return refuse(`"${value}" can't be meant: ${words}. Look at the figure and at its unit.`);
+    return accept({ kind: "mass-in-volume", massInVolume: read.value });
   }
   const read = parseNumber("concentration", percent);
   if (!read.ok) return refuse(read.refusal.sentence);
@@ -146,7 +174,7 @@ export function readGeneral(label: LabelText) {
     signalWord: readOnFile(text.signalWord, (value) => readWord(SIGNAL_WORDS, value)),
     grade,
     nitrogenRelease: readReleaseOf(text.nitrogenRelease, grade),
-    density: readOnFile(text.density, readDensity),
+    density: readOnFile(text.density, (value) => readDensity(value, "product")),
     activeIngredients: readOnFile(text.activeIngredients, readActiveIngredients),
   });
   if (!read.ok) return read;

@@ -1,26 +1,35 @@
 import { accept, refuse } from "#domain/foundation/outcome";
 import { plainCharacters } from "#domain/quantities/parse-number";
-import { parseRate } from "#domain/quantities/parse-rate";
+import { parseRate, RATE_DIVIDER } from "#domain/quantities/parse-rate";
 import { compareRates, type Rate, type RateBasis, rateBases } from "#domain/quantities/rate";
 import { parseShare } from "#domain/quantities/share";
 import { answerOf, type ReadAnswer } from "#domain/label/label-answer";
 import { areOverArea, type BesideRates, type LabelRates, type LabelUse, type UseRate } from "#domain/label/label-facts";
 
-/** The two ends of "2 to 3 lb per 1,000 sq ft", each with its unit; a single rate is both ends. */
-function endsOf(value: string): readonly [string, string] {
+/** A second number in an amount, as the 8 of "lb 8 oz"; the 3 of "m3" is none. */
+const SECOND_NUMBER = /^(?!to ).*(?<![a-z^])\d/iu;
+
+/**
+ * The two ends of "2 to 3 lb per 1,000 sq ft", each with its unit; a single rate is both ends. Refused: a bare number
+ * before an amount of two units, of which it may have either.
+ */
+function endsOf(value: string): ReadAnswer<readonly [string, string]> {
   const [, low, high] = /^(.+?) to (.+)$/iu.exec(value) ?? [];
-  if (low === undefined || high === undefined) return [value, value];
-  // What a rate is over comes after a unit: the slash of "1/2 fl oz" is none of it.
-  const per = /(?<=[a-z#.])(?:\/| per ).+$/iu.exec(high)?.[0] ?? "";
-  const unit = /^[\d./ ,]+(.*)$/u.exec(high)?.[1] ?? "";
-  if (/(?<=[a-z#.])(?:\/| per )/iu.test(low)) return [low, high];
-  if (low.includes("%")) return [low, high];
-  return /[a-z]/iu.test(low) ? [low + per, high] : [`${low} ${unit}`, high];
+  if (low === undefined || high === undefined) return accept([value, value]);
+  if (RATE_DIVIDER.test(low) || low.includes("%")) return accept([low, high]);
+  const divider = RATE_DIVIDER.exec(high)?.index ?? high.length;
+  const [amount, per] = [high.slice(0, divider), high.slice(divider)];
+  if (/[a-z]/iu.test(low)) return accept([low + per, high]);
+  const unit = /^[\d./ ,]+(.*)$/u.exec(amount)?.[1] ?? "";
+  if (SECOND_NUMBER.test(unit)) return refuse(`The ${low} of "${value}" may have either unit of ${amount}. Write both with their units, as in 2 lb to 2 lb 8 oz per 1,000 sq ft.`);
+  return accept([`${low} ${unit}${per}`, high]);
 }
 
-/** Reads a range of rates of one kind. Refuses two kinds, a high under the low, a rate of nothing. */
+/** Reads a range of rates of one kind. Refuses ends whose units nobody can tell, two kinds, a high under the low, a rate of nothing. */
 export function readRange<Basis extends RateBasis>(value: string, bases: readonly Basis[]): ReadAnswer<{ readonly low: Rate<Basis>; readonly high: Rate<Basis> }> {
-  const [lowText, highText] = endsOf(plainCharacters(value));
+  const ends = endsOf(plainCharacters(value));
+  if (!ends.ok) return ends;
+  const [lowText, highText] = ends.value;
   const low = parseRate(lowText, { field: "rate", bases });
   if (!low.ok) return refuse(low.refusal.sentence);
   const high = parseRate(highText, { field: "rate", bases });

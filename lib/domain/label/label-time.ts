@@ -114,14 +114,29 @@ export function readState(value: string): AwaitedState | undefined {
 const NEXT_END = /\s*[,;]\s*(?:and |or )?|\s+(?:and|or)\s+(?=until\b|\d)/iu;
 const WHICHEVER_LATER = /,? ?whichever (?:is|comes) (?:the )?(?:later|longer|last)$/iu;
 
+/** One of two ends without a word on which: "or" before an end, or after the comma that parts two. */
+const OR_WHICH = /\bor\s+(?=until\b|\d)|[,;]\s*or\s/iu;
+
 /**
- * Reads until when something holds: "until dry", "12 hours", "12 hours and until dry" (the later of them). Refused:
- * "or" without "whichever is later", and an end that is neither a state nor a time.
+ * Watered in and dry is one state however a label parts the words: the lawn is dry again after that water, and each
+ * counted alone from the application would be over before.
+ */
+function joinStates(untils: readonly Until[]): readonly Until[] {
+  const stands = (state: AwaitedState) => untils.some((until) => until.anchor === "state" && until.state === state);
+  if (!stands("watered-in") || !stands("dry")) return untils;
+  const others = untils.filter((until) => until.anchor !== "state" || (until.state !== "watered-in" && until.state !== "dry"));
+  return [{ anchor: "state", state: "watered-in-and-dry" }, ...others];
+}
+
+/**
+ * Reads until when something holds: "until dry", "12 hours", "12 hours and until dry" (the later of them). "Until watered
+ * in, and until dry" is dry again after the watering. Refused: "or" without "whichever is later", and an end that is
+ * neither a state nor a time.
  */
 export function readUntils(value: string): ReadAnswer<readonly Until[]> {
   const isLater = WHICHEVER_LATER.test(value);
   const plain = value.replace(WHICHEVER_LATER, "");
-  if (!isLater && /\bor\s+(?=until\b|\d)/iu.test(plain)) {
+  if (!isLater && OR_WHICH.test(plain)) {
     return refuse(`"${value}" does not say which of the two. Add "whichever is later" if that is meant.`);
   }
   const untils: Until[] = [];
@@ -136,5 +151,5 @@ export function readUntils(value: string): ReadAnswer<readonly Until[]> {
     if (!reach.ok) return refuse(`"${part.trim()}" can't be read. Write until dry, until dust has settled, until watered in and dry, or a time such as 12 hours.`);
     untils.push(reach.value);
   }
-  return accept(untils);
+  return accept(joinStates(untils));
 }

@@ -1,4 +1,5 @@
 import { type CalendarDate, daysBetween } from "#domain/foundation/calendar-date";
+import { daysWords } from "#domain/foundation/days-words";
 import { type Finding, hold, takeCare } from "#domain/foundation/finding";
 import { type ConstraintOf, statedConstraint } from "#domain/label/aftercare-constraint";
 import { SURELY_MOWED_AFTER_DAYS } from "#domain/label/mowing-count";
@@ -86,7 +87,8 @@ function checkNewSod({ name, seedings }: TicketLawn, here: readonly TicketTreatm
   const sod = youngestSod(seedings, on);
   if (sod === undefined) return [];
   const ageDays = daysBetween(sod.date, on);
-  const what = sod.standing === "done" ? `The sod of ${name} was laid ${String(ageDays)} days ago.` : `Sod is planned for ${name}, ${String(ageDays)} days before this work.`;
+  const when = ageDays === 0 ? " on the day of this work" : sod.standing === "done" ? ` ${daysWords(ageDays)} ago` : `, ${daysWords(ageDays)} before this work`;
+  const what = sod.standing === "done" ? `The sod of ${name} was laid${when}.` : `Sod is planned for ${name}${when}.`;
   return here.flatMap((treatment) =>
     statedConstraint(treatment.use.aftercare, "seeding-before").flatMap(({ within, labelWords, source }) => {
       if (ageDays >= daysNew(within)) return [];

@@ -1,6 +1,6 @@
 import { capitalized } from "#domain/foundation/capitalized";
 import { accept, badInput, type InputRefusal, type Outcome } from "#domain/foundation/outcome";
-import { listParts } from "#domain/quantities/list-parts";
+import { inOneUnit, lengthParts, type LengthsField } from "#domain/quantities/list-of-lengths";
 import { parseLength } from "#domain/quantities/parse-length";
 import { decimal, toNumber } from "#domain/quantities/rational";
 import { inUnit, isZero, type Quantity } from "#domain/quantities/quantity";
@@ -84,10 +84,11 @@ function inFeet(length: Length): number {
 
 /** Lengths between commas, semicolons or line ends. A width of nothing is one: there the shape is pinched. */
 function readLengths(field: string, text: string | undefined, what: string): Outcome<readonly Length[]> {
-  const parts = listParts(text ?? "");
-  if (parts.length === 0) return badInput(field, "nothing", "lengths between commas, such as 18, 22, 25", `Give ${what}, with commas between.`);
+  const parts = lengthParts(text ?? "", { field, unitWhenNone: "ft" });
+  if (!parts.ok) return parts;
+  if (parts.value.length === 0) return badInput(field, "nothing", "lengths between commas, such as 18, 22, 25", `Give ${what}, with commas between.`);
   const lengths: Length[] = [];
-  for (const part of parts) {
+  for (const part of parts.value) {
     const read = readLength(field, part, what);
     if (!read.ok) return read;
     lengths.push(read.value);
@@ -103,17 +104,36 @@ function readSigned(field: string, text: string): Outcome<SignedQuantity<"length
   return accept(typed.startsWith("-") ? negate(signed(read.value)) : signed(read.value));
 }
 
+const CORNERS: LengthsField = { field: "corners", unitWhenNone: "ft" };
+
+/** The distances of all corners, a unit after the very last being that of all, and one after a corner that of both of its. */
+function cornerParts(pairs: readonly (readonly [string, string])[]): Outcome<readonly string[]> {
+  const all = inOneUnit(pairs.flat(), CORNERS);
+  if (all.ok) return all;
+  const eachPair = pairs.flatMap((pair) => {
+    const read = inOneUnit(pair, CORNERS);
+    return read.ok ? read.value : pair;
+  });
+  return inOneUnit(eachPair, CORNERS);
+}
+
 function readCorners(text: string | undefined): Outcome<readonly Corner[]> {
-  const corners: Corner[] = [];
+  const pairs: (readonly [string, string])[] = [];
   for (const pair of (text ?? "").split(/[;\n]/u).map((part) => part.trim()).filter((part) => part !== "")) {
     const [east, north, ...more] = pair.split(/,|\s+(?=-?\d)/u).map((part) => part.trim()).filter((part) => part !== "");
     if (east === undefined || north === undefined || more.length > 0) {
       return badInput("corners", pair, "two distances a line, such as 40, 25", `"${pair}" is no corner: write how far east and how far north, with a comma between.`);
     }
-    const [eastRead, northRead] = [readSigned("corners", east), readSigned("corners", north)];
-    if (!eastRead.ok) return eastRead;
-    if (!northRead.ok) return northRead;
-    corners.push({ east: eastRead.value, north: northRead.value });
+    pairs.push([east, north]);
+  }
+  const parts = cornerParts(pairs);
+  if (!parts.ok) return parts;
+  const corners: Corner[] = [];
+  for (const place of pairs.keys()) {
+    const [east, north] = [readSigned("corners", parts.value[2 * place] ?? ""), readSigned("corners", parts.value[2 * place + 1] ?? "")];
+    if (!east.ok) return east;
+    if (!north.ok) return north;
+    corners.push({ east: east.value, north: north.value });
   }
   return accept(corners);
 }

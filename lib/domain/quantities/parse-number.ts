@@ -25,20 +25,45 @@ const SINGLE_CHARACTER_FRACTIONS: ReadonlyMap<string, string> = new Map([
   ["\u215C", "3/8"],
   ["\u215D", "5/8"],
   ["\u215E", "7/8"],
+  ["\u2189", "0/3"],
 ]);
 
+const RAISED = String.raw`\u00B2\u00B3\u00B9\u2070\u2074-\u2079`;
+const LOWERED = String.raw`\u2080-\u2089`;
+
 /**
- * The text as plain characters: fraction characters spelled out, superscripts and full-width characters as ordinary
- * ones, any kind of space as one space, typographic slashes and minus signs as those of the keyboard.
+ * A fraction set in raised and lowered figures, as labels print it and papers hand it out: it begins anew after the
+ * figures before it, so that 1 and a raised 1 over 2 never are 11 over 2. A raised one with its own stroke is U+215F.
+ */
+const SET_FRACTION = new RegExp(
+  String.raw`(?<![\p{L}${RAISED}])(?:([${RAISED}]+)\s*[/\u2044\u2215]|\u215F)\s*([${LOWERED}]+|\d+)(?![\d${RAISED}${LOWERED}]|[.,]\d)`,
+  "gu",
+);
+
+/**
+ * What has an ordinary form: all but figures that are raised, lowered or in a ring. Of these only the square or cube of
+ * a unit has one, as in m2: behind a number they are the mark of a footnote or a power, and not its next figure.
+ */
+const WITH_ORDINARY_FORM = /\P{No}+|(?<=\p{L})[\u00B2\u00B3]/gu;
+const ODD_FIGURE = /\p{No}/u;
+
+function ordinary(text: string): string {
+  return text.normalize("NFKC");
+}
+
+/**
+ * The text as plain characters: fractions spelled out, the square or cube of a unit and full-width characters as
+ * ordinary ones, any kind of space as one space, typographic slashes and minus signs as those of the keyboard. Other
+ * figures that are raised, lowered or in a ring stay as they are, so that no number with one is read.
  */
 export function plainCharacters(text: string): string {
   let spelled = "";
-  for (const character of text) {
+  for (const character of text.replace(SET_FRACTION, (_all, top = "1", bottom = "") => ` ${ordinary(`${String(top)}/${String(bottom)}`)} `)) {
     const fraction = SINGLE_CHARACTER_FRACTIONS.get(character);
     spelled += fraction === undefined ? character : ` ${fraction} `;
   }
   return spelled
-    .normalize("NFKC")
+    .replace(WITH_ORDINARY_FORM, ordinary)
     .replace(/[\u2044\u2215]/gu, "/")
     .replace(/[\u2010-\u2013\u2212]/gu, "-")
     .replace(/\s+/gu, " ")
@@ -86,7 +111,7 @@ function lastCommaAsPoint(plain: string): string {
 /**
  * Reads a number as people type it: "2 1/2", "2-1/2", "0.8", ".8", "1,250", "12 000", "½", "2½". The answer is exact
  * and never below zero. Refused at `field`, with a sentence: nothing, over 60 characters, signs, exponents, a comma in
- * the place of a point, a fraction over zero.
+ * the place of a point, a fraction over zero, figures that are raised, lowered or in a ring but for a fraction's.
  */
 export function parseNumber(field: string, text: string): Outcome<Rational> {
   const found = text.trim();
@@ -100,6 +125,9 @@ export function parseNumber(field: string, text: string): Outcome<Rational> {
   }
   const value = readNumber(plain);
   if (value !== undefined) return accept(value);
+  if (ODD_FIGURE.test(plain)) {
+    return badInput(field, found, ALLOWED, `A figure in "${found}" is raised, lowered or in a ring. Write it as 2.5, 2 1/2 or 1,250.`);
+  }
   if (COMMA_AS_POINT.test(plain)) {
     const meant = lastCommaAsPoint(plain);
     return badInput(

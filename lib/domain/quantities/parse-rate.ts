@@ -28,7 +28,7 @@ export interface RateField<B extends RateBasis> {
 
 const PERCENT = /^([^%]*)%(?: ?v\/v| by volume)?$/iu;
 /** What stands between the two halves, after a unit: after "lb", "#", "lb." and "m3", and not in the middle of "1/2". */
-const DIVIDER = /(?<=[\p{L}#.]|\p{L}\^?[23])(?:\/| per )/u;
+export const RATE_DIVIDER = /(?<=[\p{L}#.]|\p{L}\^?[23])(?:\/| per )/u;
 
 /** "1.000": a thousand to some, one to others. */
 const POINT_AS_SEPARATOR = /^[1-9]\d{0,2}(?:\.\d{3})+$/u;
@@ -48,16 +48,16 @@ function examplesOf(bases: readonly RateBasis[]): string {
   return bases.map((basis) => EXAMPLES[basis]).join(", ");
 }
 
-/** What the rate is over: "1,000 sq ft", "M sq ft", "acre", "100 gal", and after a US unit "1,000" or "M" alone. */
+/** What the rate is over: "1,000 sq ft", "M sq ft", "acre", "100 gal", and after a US unit "1,000", "M" or "a" alone. */
 function readDenominator(
   field: { readonly field: string; readonly bases: readonly RateBasis[] },
   text: string,
   whole: { readonly found: string; readonly amountUnit: Unit },
 ): Outcome<ExactQuantity<Dimension>> {
   const plain = text.replace(/^(?:a )?thousand\b/iu, "1,000").replace(/^M (?=\S)/u, "1,000 ");
-  const meansSquareFeet = isUsCustomary(whole.amountUnit);
+  const isUs = isUsCustomary(whole.amountUnit);
   if (plain === "M") {
-    return meansSquareFeet ? accept(exactly("sq ft", 1000n)) : refuseCapitalM(field.field, whole.found);
+    return isUs ? accept(exactly("sq ft", 1000n)) : refuseCapitalM(field.field, whole.found);
   }
   const split = splitNumberAndUnit(plain);
   if (POINT_AS_SEPARATOR.test(split.number)) {
@@ -73,11 +73,15 @@ function readDenominator(
   }
   if (split.unit === "") {
     const isThousand = compareRational(count.value, { numerator: 1000n, denominator: 1n }) === 0;
-    if (isThousand && meansSquareFeet) return accept(exactly("sq ft", count.value));
+    if (isThousand && isUs) return accept(exactly("sq ft", count.value));
     const sentence = `"${whole.found}" does not say ${split.number} of what. Write it as in ${examples}.`;
     return badInput(field.field, whole.found, examples, sentence);
   }
-  const unit = split.unit.toLowerCase() === "a" ? ({ kind: "unit", unit: "acre" } as const) : readUnit(split.unit);
+  const isBareA = split.unit.toLowerCase() === "a";
+  if (isBareA && !isUs) {
+    return badInput(field.field, whole.found, "ha, 100 m2, acre", `The a in "${whole.found}" could be an acre or an are, which is 100 m\u00B2. Write ha, 100 m2 or acre.`);
+  }
+  const unit = isBareA ? ({ kind: "unit", unit: "acre" } as const) : readUnit(split.unit);
   if (unit.kind === "unit") return accept(exactly(unit.unit, count.value));
   return badInput(
     field.field,
@@ -137,7 +141,7 @@ function readRate<B extends RateBasis>(typed: string, plain: string, field: Rate
   const found = typed.trim() === "" ? "nothing" : typed.trim();
   const percent = PERCENT.exec(plain);
   if (percent !== null) return readPercent(typed, field, percent[1] ?? "");
-  const divider = DIVIDER.exec(plain);
+  const divider = RATE_DIVIDER.exec(plain);
   if (divider === null) {
     const examples = examplesOf(field.bases);
     const value = parseNumber(field.field, plain);
@@ -166,7 +170,7 @@ function readRate<B extends RateBasis>(typed: string, plain: string, field: Rate
 
 /**
  * Reads a rate as people type it: "2.5 lb/1,000 sq ft", "1 1/2 gal/1,000", "2.5 lb/M", "3 pt/acre", "0.8 fl oz per
- * gal", "0.5% v/v", "20 kg/ha". Exact. After a US unit, "1,000" and the trade's capital M mean square feet; after a
+ * gal", "0.5% v/v", "20 kg/ha". Exact. After a US unit, "1,000" and the trade's capital M mean square feet and "a" an acre; after a
  * metric unit they are refused. Refused too: a rate of another basis, an ounce of either kind, a rate over nothing or
  * over "1.000", whose point may part thousands, and what parseQuantity refuses. All at `field`.
  */

@@ -192,7 +192,7 @@ function refuseHours(hours: readonly BrownPatchHour[]): Refused | undefined {
     return missingFact(
       "hours",
       `at least ${TEMPERATURE_HOURS} hours`,
-      `Only ${hours.length} hours are on file; the model needs ${TEMPERATURE_HOURS}.`,
+      `Only ${hours.length === 1 ? "1 hour is" : `${hours.length} hours are`} on file; the model needs ${TEMPERATURE_HOURS}.`,
     );
   }
   const unbroken = unbrokenHours(hours);

@@ -164,12 +164,14 @@ function measure(shape: MeasuredShape): AreaMeasurement {
   }
 }
 
-function refuseCount(what: string, found: number, fewest: number) {
+const ONE_OF = { widths: "width", radii: "radius", corners: "corner" } as const;
+
+function refuseCount(what: keyof typeof ONE_OF, found: number, fewest: number) {
   return badInput(
     what,
     String(found),
     `${fewest} or more`,
-    `${found} ${what} are not enough to make an area; measure at least ${fewest}.`,
+    `${found === 1 ? `1 ${ONE_OF[what]} is` : `${found} ${what} are`} not enough to make an area; measure at least ${fewest}.`,
   );
 }
 

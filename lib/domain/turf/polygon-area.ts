@@ -23,12 +23,16 @@ function sidesOf(corners: readonly Corner[]): Side[] {
   });
 }
 
-/** The corners without repeats of the one before: drawing tools end where they began, and record a pause twice. */
+/**
+ * The corners without repeats of the one before: drawing tools end where they began, and record a pause twice. One alone,
+ * which comes before itself, stays.
+ */
 export function withoutRepeats(corners: readonly Corner[]): Corner[] {
-  return corners.filter((corner, index) => {
+  const kept = corners.filter((corner, index) => {
     const previous = corners.at(index - 1);
     return corner.east.signedAmount !== previous?.east.signedAmount || corner.north.signedAmount !== previous.north.signedAmount;
   });
+  return kept.length === 0 ? corners.slice(0, 1) : kept;
 }
 
 /** Twice the area left of the way from `from` by `to` to `other`: above zero for a turn to the left. */

@@ -1,5 +1,6 @@
 import { averageMeasure, percentInWords } from "#domain/equipment/repeats";
 import { rectangleArea } from "#domain/equipment/measured-space";
+import { invariant } from "#domain/foundation/invariant";
 import { accept, badInput, type Outcome } from "#domain/foundation/outcome";
 import { type WorkingInput } from "#domain/foundation/working";
 import { inUnit as inUnitOfStep, sumLine } from "#domain/mixing/ticket-working-words";
@@ -7,7 +8,7 @@ import { type DrawnPiece, drawPiece, type OffsetLine } from "#domain/properties/
 import { addExact, compareExact, exactly, type ExactQuantity, type Measure, multiplyExact, settle, sumExact } from "#domain/quantities/exact-quantity";
 import { sensibleDecimals } from "#domain/quantities/format-number";
 import { formatQuantity, formatQuantityIn, writeQuantityIn } from "#domain/quantities/format-quantity";
-import { listParts } from "#domain/quantities/list-parts";
+import { lengthParts, type LengthsField } from "#domain/quantities/list-of-lengths";
 import { inUnit, type Quantity } from "#domain/quantities/quantity";
 import { type Rational } from "#domain/quantities/rational";
 import { type AreaMeasurement, FARTHEST_FEET, measureArea, type MeasuredShape } from "#domain/turf/field-area";
@@ -64,7 +65,19 @@ function readSide(field: string, what: string, text: string): Outcome<Length> {
 }
 
 function readSides(field: string, what: string, text: string): Outcome<readonly [Length, ...Length[]]> {
-  return readListField({ field, what, such: "32, 50, 45, 17" }, text, (part) => readSide(field, what, part));
+  const parts = lengthParts(text, inFeet(field));
+  return parts.ok ? readListField({ field, what, such: "32, 50, 45, 17" }, parts.value, (part) => readSide(field, what, part)) : parts;
+}
+
+function inFeet(field: string): LengthsField {
+  return { field, unitWhenNone: "ft" };
+}
+
+/** Sides that were read, as they were typed and each with its unit. */
+function typedSides(field: string, text: string): readonly string[] {
+  const parts = lengthParts(text, inFeet(field));
+  invariant(parts.ok, "the sides were read");
+  return parts.value;
 }
 
 function whole(length: Length): Quantity<"length"> {
@@ -231,7 +244,7 @@ export function offsetsWorksheet(typed: Typed<OffsetsField>): WorksheetOutcome<W
       shape: { kind: isPointed ? "offsets, sum of widths" : "offsets, trapezoids", step: whole(step), widths: widths.map(whole) },
       title: "Shape by its widths",
       formula: isPointed ? "Area = sum of the widths × the step. The shape ends in a point one step past each end." : "Area = (half the first width + all between + half the last) × the step.",
-      inputs: [{ name: "From width to width", figure: withTyped(feet(step), typed.step) }, { name: "Widths", figure: typedFeet(widths, listParts(typed.widths)) }, { name: "Ends", figure: isPointed ? "in a point one step past each end" : "at the first and the last width" }],
+      inputs: [{ name: "From width to width", figure: withTyped(feet(step), typed.step) }, { name: "Widths", figure: typedFeet(widths, typedSides("widths", typed.widths)) }, { name: "Ends", figure: isPointed ? "in a point one step past each end" : "at the first and the last width" }],
       steps: (area) => [`${isPointed ? list : halved} = ${feet(counted)}.`, `${feet(counted)} × ${feet(step)} = ${area}.`],
       source: isPointed ? GROUNDS : COMMON,
       offsetLine: line,
@@ -254,7 +267,7 @@ export function averageRadiusWorksheet(typed: Typed<AverageRadiusField>): Worksh
       shape: { kind: "average radius", radii: radii.map(whole) },
       title: "Round shape by its average radius",
       formula: `Area = pi × average distance × average distance, with pi = ${PI_WORDS}. The distances go from one middle point to the edge, at even angles.`,
-      inputs: [{ name: "Distances to the edge", figure: typedFeet(radii, listParts(typed.radii)) }],
+      inputs: [{ name: "Distances to the edge", figure: typedFeet(radii, typedSides("radii", typed.radii)) }],
       steps: (area) => [
         `All together: ${sumLine(radii, sumExact("length", radii), "ft")}.`,
         `Average of the ${radii.length} distances: ${feet(sumExact("length", radii))} ÷ ${radii.length} = ${feet(average)}.`,

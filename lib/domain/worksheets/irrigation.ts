@@ -8,7 +8,7 @@ import { depthFrom, depthWords, exactMinutes, type IrrigationStation, irrigation
 import { figure, inUnit, sumLine } from "#domain/mixing/ticket-working-words";
 import { compareExact, type ExactQuantity, fromExactAmount, measureInUnit, multiplyExact, sumExact } from "#domain/quantities/exact-quantity";
 import { formatQuantityIn } from "#domain/quantities/format-quantity";
-import { listParts } from "#domain/quantities/list-parts";
+import { lengthParts } from "#domain/quantities/list-of-lengths";
 import { compareRational, divideRational, type Rational, rational, reduce, roundToWhole, toNumber } from "#domain/quantities/rational";
 import { stepPercent, withTyped } from "#domain/worksheets/figure-words";
 import { type FieldAsk, ifTyped, readAmountField, readListField, readNumberField, readTogether, refuseOne } from "#domain/worksheets/read-fields";
@@ -185,9 +185,10 @@ export function knownRateWorksheet(typed: Typed<KnownRateField>): WorksheetOutco
  */
 export function cansWorksheet(typed: Typed<CansField>): WorksheetOutcome {
   const ask: FieldAsk = { field: "cans", what: "the depth in each can", such: "0.2, 0.25, 0.2, 0.22" };
+  const parts = lengthParts(typed.cans, { field: "cans", unitWhenNone: "in" });
   const read = readTogether({
     depth: readDepth(typed.depth),
-    cans: readListField(ask, typed.cans, readCan),
+    cans: parts.ok ? readListField(ask, parts.value, readCan) : parts,
     minutes: readNumberField({ field: "minutes", what: "how long the station ran", such: "15" }, typed.minutes, { lowest: "1", highest: "240", unit: "min" }),
     wind: ifTyped(typed.wind, (text) => readNumberField({ field: "wind", what: "the wind", such: "3" }, text, { lowest: "0", highest: "60", unit: "mph" })),
     ...readCycle(typed),
@@ -199,14 +200,14 @@ export function cansWorksheet(typed: Typed<CansField>): WorksheetOutcome {
   const station = measureStation({ station: STATION, runMinutes: toNumber(minutes), cans: { kind: "depths", depths: cans }, windMph: wind === undefined ? "not-taken" : toNumber(wind) });
   if (!station.ok) return refuseOne({ ...station.refusal, field: "cans" });
   const { depthPerHour, lowerQuarterUniformity, findings } = station.value;
-  const [average, parts] = [averageMeasure("length", cans), listParts(typed.cans)];
+  const [average, typedCans] = [averageMeasure("length", cans), parts.ok ? parts.value : []];
   return plan({
     depth,
     rate: depthPerHour,
     cycle: cycle.value,
     inputs: [
       { name: "Depth of water", figure: withTyped(inUnit(depth, "in"), typed.depth) },
-      { name: "In the cans", figure: cans.map((can, place) => withTyped(inUnit(can, "in"), parts[place] ?? "")).join(", ") },
+      { name: "In the cans", figure: cans.map((can, place) => withTyped(inUnit(can, "in"), typedCans[place] ?? "")).join(", ") },
       { name: "The station ran", figure: `${figure(minutes)} min` },
       ...cycleInputs(cycle.value),
     ],

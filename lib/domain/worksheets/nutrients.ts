@@ -114,7 +114,7 @@ export function productForNutrientWorksheet(typed: Typed<ProductForNutrientField
     target: readTarget(typed.target),
     area: readArea(typed.area),
     bag: ifTyped(typed.bag, readBag),
-    density: ifTyped(typed.density, (text) => readDensityField("density", text)),
+    density: ifTyped(typed.density, (text) => readDensityField("density", text, "product")),
     release: readSlow(typed.slow),
   });
   if (!read.ok) return read;
@@ -165,7 +165,7 @@ export function nutrientsOfProductWorksheet(typed: Typed<NutrientsOfProductField
     grade: readGrade(typed.grade),
     rate: readRateField({ field: "rate", what: "the rate of the product", such: "3.5 lb per 1,000 sq ft" }, typed.rate, { bases: ["product-mass-per-area", "product-volume-per-area"] }),
     area: readArea(typed.area),
-    density: ifTyped(typed.density, (text) => readDensityField("density", text)),
+    density: ifTyped(typed.density, (text) => readDensityField("density", text, "product")),
     release: readSlow(typed.slow),
   });
   if (!read.ok) return read;

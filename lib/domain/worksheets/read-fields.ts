@@ -1,9 +1,8 @@
 import { accept, badInput, type InputRefusal, missingFact, type Outcome, refuse } from "#domain/foundation/outcome";
-import { readDensity } from "#domain/label/label-general";
+import { readDensity, type WeighedMaterial } from "#domain/label/label-general";
 import { type Density } from "#domain/quantities/density";
 import { type ExactQuantity, isNothing } from "#domain/quantities/exact-quantity";
 import { formatFigure } from "#domain/quantities/format-number";
-import { listParts } from "#domain/quantities/list-parts";
 import { parseLength } from "#domain/quantities/parse-length";
 import { parseNumber } from "#domain/quantities/parse-number";
 import { parseQuantity } from "#domain/quantities/parse-quantity";
@@ -147,18 +146,22 @@ export function readChoice<Choice extends string>(field: string, text: string, c
   return badInput(field, text === "" ? "nothing" : text, allowed, `Choose one of: ${allowed}.`);
 }
 
-/** Reads a density: "10.65 lb per gal", "specific gravity 1.28". Refused at the field: what readDensity refuses. */
-export function readDensityField(field: string, text: string): Outcome<Density> {
-  const read = readDensity(text.trim());
-  return read.ok ? read : badInput(field, text.trim(), "10.65 lb per gal, specific gravity 1.28", read.refusal);
+const SUCH_DENSITIES: Readonly<Record<WeighedMaterial, string>> = {
+  product: "10.65 lb per gal, specific gravity 1.28",
+  "loose-material": "2,700 lb per cu yd, 100 lb per cu ft",
+};
+
+/** Reads a density: "10.65 lb per gal", "specific gravity 1.28". Refused as {@link readDensity} refuses. */
+export function readDensityField(field: string, text: string, of: WeighedMaterial): Outcome<Density> {
+  const read = readDensity(text.trim(), of);
+  return read.ok ? read : badInput(field, text.trim(), SUCH_DENSITIES[of], read.refusal);
 }
 
 /** More parts than this are a paste of something else. Common practice. */
 const MOST_PARTS = 200;
 
-/** Reads a list, one thing a part. The first part that can't be read is refused, as are none and more than 200. */
-export function readListField<Value>(ask: FieldAsk, text: string, read: (part: string) => Outcome<Value>): Outcome<readonly [Value, ...Value[]]> {
-  const parts = listParts(text);
+/** Reads the parts of a list, one thing a part. The first part that can't be read is refused, as are none and more than 200. */
+export function readListField<Value>(ask: FieldAsk, parts: readonly string[], read: (part: string) => Outcome<Value>): Outcome<readonly [Value, ...Value[]]> {
   if (parts.length > MOST_PARTS) {
     return badInput(ask.field, `${parts.length} entries`, `up to ${MOST_PARTS}`, `These are ${parts.length} entries; at most ${MOST_PARTS} are read.`);
   }

@@ -118,7 +118,7 @@ function calibrate(kind: Kind, test: TypedSprayerTest, typed: Typed<Common> & Re
     wanted: ifTyped(typed.wanted, (text) =>
       readRateField({ field: "wanted", what: "the wanted rate", such: "2 gal per 1,000 sq ft" }, text, { bases: ["carrier-volume-per-area"], unitWhenNone: "gal per 1,000 sq ft" }),
     ),
-    density: ifTyped(typed.density, (text) => readDensityField("density", text)),
+    density: ifTyped(typed.density, (text) => readDensityField("density", text, "product")),
   });
   if (!read.ok) return read;
   const parsed = readSprayerTest(test, NO_PRESSURE_PSI);

@@ -9,6 +9,7 @@ import { accept, badInput, type InputRefusal, type Outcome } from "#domain/found
 import { conversionLines, figure, inUnit, perThousand, unitOf } from "#domain/mixing/ticket-working-words";
 import { type ExactQuantity, type Measure, sumExact } from "#domain/quantities/exact-quantity";
 import { writeQuantity } from "#domain/quantities/format-quantity";
+import { listParts } from "#domain/quantities/list-parts";
 import { rateIn, times } from "#domain/quantities/rate";
 import { fromNumber, type Rational } from "#domain/quantities/rational";
 import { type Unit } from "#domain/quantities/units";
@@ -110,7 +111,7 @@ function givenLines(found: SpreaderRate, area: Measure<"area">): readonly string
 
 function readCatches(text: string): Outcome<readonly Rational[]> {
   const ask = { field: "catches", what: "what each pan caught", such: "0, 1, 3, 4, 3, 1, 0" };
-  const read = readListField(ask, text, (part) => readNumberField(ask, part, { lowest: "0", highest: "10000", unit: "" }));
+  const read = readListField(ask, listParts(text), (part) => readNumberField(ask, part, { lowest: "0", highest: "10000", unit: "" }));
   if (!read.ok || read.value.length % 2 === 1) return read;
   return badInput("catches", `${read.value.length} pans`, "an odd number of pans", `These are ${read.value.length} pans. With one pan under the middle and as many on either side the number is odd.`);
 }

@@ -48,7 +48,7 @@ export function topdressingForDepthWorksheet(typed: Typed<TopdressingForDepthFie
   const read = readTogether({
     area: readArea(typed.area),
     depth: readAmountField({ field: "depth", what: "the depth", such: "1/4 in" }, typed.depth, { dimension: "length", unitWhenNone: "in" }),
-    density: ifTyped(typed.density, (text) => readDensityField("density", text)),
+    density: ifTyped(typed.density, (text) => readDensityField("density", text, "loose-material")),
   });
   if (!read.ok) return read;
   const { area, depth, density } = read.value;

@@ -110,6 +110,8 @@ describe("uniformity", () => {
     expect(refusalOf(distributionUniformity(whole(1, 2, 3), "lower-half")).field).toBe("cans");
     expect(refusalOf(christiansenUniformity(whole(0, 0, 0, 0))).found).toBe("all empty");
     expect(refusalOf(christiansenUniformity([])).field).toBe("cans");
+    expect(refusalOf(christiansenUniformity(whole(1))).sentence).toBe("1 can is too few; set out at least 4 in the reach of the station.");
+    expect(refusalOf(christiansenUniformity(whole(1, 2))).sentence).toBe("2 cans are too few; set out at least 4 in the reach of the station.");
   });
 });
 

@@ -23,6 +23,7 @@ test.each([
   [{ liquid: "heavier-itself", sprayDensity: "" }, "missing-fact"],
   [{ liquid: "as-water", sprayDensity: "10 lb per gal" }, "bad-input"],
   [{ liquid: "heavier-itself", sprayDensity: "heavy" }, "bad-input"],
+  [{ liquid: "water-for-heavier", sprayDensity: "1.28 lb per gal" }, "bad-input"],
 ] as const)("%o is refused at the density", (typed, kind) => {
   expect(refusalOf(readCaughtLiquid(typed))).toMatchObject({ kind, field: "sprayDensity" });
 });

@@ -59,6 +59,11 @@ describe("the effective swath", () => {
   });
 });
 
+test("pans that are too few are counted in words", () => {
+  expect(refusePanLine(line(4))?.refusal.sentence).toBe("1 pan shows no pattern; set out at least 5.");
+  expect(refusePanLine(line(0, 4, 0))?.refusal.sentence).toBe("3 pans show no pattern; set out at least 5.");
+});
+
 test.each([
   ["catches", line(0, 4, 0)],
   ["catches", line(0, -1, 4, 0, 0)],

@@ -18,6 +18,13 @@ test("an empty can counts, other units of length are read, and a wind that nobod
   expect(test).toEqual({ cans: [zero("length"), of("mm", 6n), of("mm", 12n), zero("length")], averageDepth: of("mm", "4.5"), minutes: 15, windMph: "not-taken" });
 });
 
+test("a unit after the last can is that of all, and one beside cans without is asked about", () => {
+  const inMillimeters = valueOf(readStationTest(typed("2, 3, 0, 3 mm", "60")));
+  expect(inMillimeters.cans).toEqual([of("mm", 2n), of("mm", 3n), zero("length"), of("mm", 3n)]);
+  expect(formatQuantityIn(depthPerHour(inMillimeters), "mm", 2)).toBe("2 mm");
+  expect(refusalOf(readStationTest(typed("2 mm, 3, 2, 3", "60")))).toMatchObject({ field: "depths", sentence: expect.stringMatching(/a unit after each/u) as string });
+});
+
 test("cans without a space behind their commas are parted too", () => {
   expect(valueOf(readStationTest(typed("0.2,0.24,0.28,0.24", "20"))).cans).toHaveLength(4);
 });

@@ -18,6 +18,14 @@ describe("what was typed for a fact", () => {
     expect(answerOf('"until dry"')).toMatchObject({ kind: "printed", labelWords: '"until dry"' });
   });
 
+  test.each([
+    ["1\u00B9\u2044\u2082 hours", "1 1/2 hours"],
+    ["1\u00B9\u2044\u2082 in within 24 hours", "1 1/2 in within 24 hours"],
+    ["10\u00B2 hours", "10\u00B2 hours"],
+  ])("a fraction in raised and lowered figures is one, a raised figure alone is left: %s", (text, value) => {
+    expect(answerOf(text)).toMatchObject({ value, labelWords: text });
+  });
+
   test("lines are kept, empty ones are not, and a point at the end says nothing", () => {
     expect(answerOf("one; 1 %\n\ntwo; 2 %.")).toMatchObject({ value: "one; 1 %\ntwo; 2 %" });
   });

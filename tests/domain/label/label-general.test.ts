@@ -10,16 +10,29 @@ test.each([
   ["10.2 lb/gal", densityOf("10.2", "lb per gal")],
   ["1.22 kg per L", densityOf("1.22", "kg per L")],
   ["specific gravity 1.22", densityOf("1.22", "kg per L")],
-])("density %s", (value, density) => expect(readDensity(value)).toEqual(accept(density)));
+])("density %s", (value, density) => expect(readDensity(value, "product")).toEqual(accept(density)));
 
 test.each(["10.2", "10.2 lb", "10 oz per gal", "0 lb per gal", "10 lb per sq ft", "specific gravity 0", "heavy"])("density %s is refused", (value) => {
-  expect(readDensity(value).ok).toBe(false);
+  expect(readDensity(value, "product").ok).toBe(false);
+});
+
+describe("a density that nothing has is refused, for its figure or its unit is a slip", () => {
+  test.each(["specific gravity 122", "122 lb per gal", "1.22 lb per gal", "0.001 lb per gal", "3.99 lb per gal", "25.01 lb per gal", "1280 kg/L", "specific gravity 0.47", "specific gravity 3"])("of a product: %s", (value) => {
+    expect(readDensity(value, "product")).toMatchObject({ ok: false, refusal: expect.stringContaining(`"${value}" can't be meant: a gallon of a product or a spray weighs 4 to 25 lb`) as unknown });
+  });
+  test.each(["4 lb per gal", "25 lb per gal", "1280 g/L", "specific gravity 0.48", "specific gravity 2.99"])("not of a product: %s", (value) => expect(readDensity(value, "product").ok).toBe(true));
+
+  test.each(["2,700 lb per gal", "1.35 short ton per cu ft", "99 lb per cu yd", "5,001 lb per cu yd", "2.7 lb per cu yd"])("of loose material: %s", (value) => {
+    expect(readDensity(value, "loose-material")).toMatchObject({ ok: false, refusal: expect.stringContaining(`"${value}" can't be meant: a cubic yard of loose material weighs 100 to 5,000 lb`) as unknown });
+  });
+  test.each(["100 lb per cu yd", "5,000 lb per cu yd", "8 lb per cu ft", "1.35 short ton per cu yd"])("not of loose material: %s", (value) => expect(readDensity(value, "loose-material").ok).toBe(true));
 });
 
 test("a concentration by weight or in a volume", () => {
   expect(readConcentration("0.37 %")).toEqual(accept(percentByWeight("0.37")));
   expect(readConcentration("4 lb per gal")).toEqual(accept({ kind: "mass-in-volume", massInVolume: densityOf("4", "lb per gal") }));
-  for (const value of ["0 %", "101 %", "4", "4 oz per gal"]) expect(readConcentration(value).ok, value).toBe(false);
+  expect(readConcentration("0.05 lb per gal")).toEqual(accept({ kind: "mass-in-volume", massInVolume: densityOf("0.05", "lb per gal") }));
+  for (const value of ["0 %", "101 %", "4", "4 oz per gal", "40 lb per gal", "0 lb per gal"]) expect(readConcentration(value).ok, value).toBe(false);
 });
 
 test("active ingredients, one a line, with commas in their names", () => {

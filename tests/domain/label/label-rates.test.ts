@@ -15,6 +15,8 @@ describe("a range of rates", () => {
     ["1/2 to 3 lb/M", "0.5", "3"],
     ["3 lb per 1,000 sq ft", "3", "3"],
     ["32 oz wt to 3 lb per 1,000 sq ft", "2", "3"],
+    ["2 lb to 3 lb 8 oz per 1,000 sq ft", "2", "3.5"],
+    ["1 lb 8 oz to 2 lb per 1,000 sq ft", "1.5", "2"],
   ])("%s", (value, low, high) => expect(readRange(value, BASES)).toMatchObject({ value: { low: pounds(low), high: pounds(high) } }));
 
   test("by volume", () => {
@@ -23,13 +25,24 @@ describe("a range of rates", () => {
     });
   });
 
-  test.each(["1/2 to 3/4 fl oz per 1,000 sq ft", "\u00BD to \u00BE fl oz per 1,000 sq ft", "1/2 fl oz to 3/4 fl oz per 1,000 sq ft", "\u00BD fl oz/1,000 sq ft to \u00BE fl oz/1,000 sq ft"])(
+  test.each(["1/2 to 3/4 fl oz per 1,000 sq ft", "\u00BD to \u00BE fl oz per 1,000 sq ft", "1/2 fl oz to 3/4 fl oz per 1,000 sq ft", "\u00B9\u2044\u2082 to \u00B3\u2044\u2084 fl oz per 1,000 sq ft", "\u00BD fl oz/1,000 sq ft to \u00BE fl oz/1,000 sq ft"])(
     "fractions are read however they were typed: %s",
     (value) => {
       const ounces = (numerator: bigint) => rateOf("product-volume-per-area", { numerator, denominator: 4n }, "fl oz per 1,000 sq ft");
       expect(readRange(value, BASES)).toMatchObject({ value: { low: ounces(2n), high: ounces(3n) } });
     },
   );
+
+  test.each(["2 to 2 lb 8 oz per 1,000 sq ft", "8 to 1 lb 4 oz wt per 1,000 sq ft", "1 to 1 gal 2 qt/acre"])("a bare first number before a second of two units is asked about: %s", (value) => {
+    expect(readRange(value, BASES)).toMatchObject({ ok: false, refusal: expect.stringMatching(/Write both with their units/u) as unknown });
+  });
+
+  test("a cubed unit is one unit", () => {
+    expect(readRange("0.04 to 0.05 m3/ha", BASES)).toMatchObject({
+      value: { low: rateOf("product-volume-per-area", "0.04", "m3 per ha"), high: rateOf("product-volume-per-area", "0.05", "m3 per ha") },
+    });
+    expect(readRange("4 to 5 m\u00B3/100 ha", BASES)).toMatchObject({ value: { low: rateOf("product-volume-per-area", "0.04", "m3 per ha") } });
+  });
 
   test("a point that may part thousands is asked about", () => {
     expect(readRange("2 to 3 lb per 1.000 sq ft", BASES)).toMatchObject({ refusal: expect.stringMatching(/Write 1,000 if that is meant/u) as unknown });

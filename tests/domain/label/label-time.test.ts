@@ -70,13 +70,21 @@ describe("until when", () => {
     ["until dust has settled", [{ anchor: "state", state: "dust-settled" }]],
     ["until watered in", [{ anchor: "state", state: "watered-in" }]],
     ["until watered in and dry", [{ anchor: "state", state: "watered-in-and-dry" }]],
+    ["until watered in, until dry, and 12 hours", [{ anchor: "state", state: "watered-in-and-dry" }, hours]],
+    ["until watered in, and until dust has settled", [{ anchor: "state", state: "watered-in" }, { anchor: "state", state: "dust-settled" }]],
     ["12 hours", [hours]],
     ["12 hours and until dry", [hours, dry]],
     ["until dry, 12 hours", [dry, hours]],
     ["12 hours or until dry, whichever is later", [hours, dry]],
   ])("%s", (value, untils) => expect(readUntils(value)).toEqual(accept(untils)));
 
-  test("one or the other without which is refused", () => expect(readUntils("12 hours or until dry").ok).toBe(false));
+  test.each(["watered in, and dry", "until watered in, and until dry", "until watered in and until dry", "watered in, dry", "until dry, and until watered in"])("dry again after the watering, however it is parted: %s", (value) => {
+    expect(readUntils(value)).toEqual(accept([{ anchor: "state", state: "watered-in-and-dry" }]));
+  });
+
+  test.each(["12 hours or until dry", "watered in, or dry"])("one or the other without which is refused: %s", (value) => {
+    expect(readUntils(value)).toMatchObject({ ok: false, refusal: expect.stringMatching(/whichever is later/u) as unknown });
+  });
   test.each(["until safe", "a while", "", "after 2 mowings", "until sprays have dried or watered in", "until spraying"])("%j is refused", (value) => expect(readUntils(value).ok).toBe(false));
 });
 

@@ -44,9 +44,13 @@ test("new sod wants a look where the label keeps its product off new seed that l
   expect(laid("2026-04-15")).toBe(0);
   expect(found({ kind: "new-lawn", method: "unknown", ...on("2026-04-01") })).toBe(0);
   expect(found({ kind: "sod", ...on("2026-04-01") }, BARRIER)).toBe(0);
-  const said = (standing: "done" | "planned") => checkLawns({ ...QUESTION, lawns: [{ ...LAWN, seedings: [{ kind: "sod", ...on("2026-04-11", standing) }] }], treatments: [barrier] });
-  expect(said("done").find(({ rule }) => rule === "new-sod")?.what).toBe("The sod of Front was laid 3 days ago.");
-  expect(said("planned").find(({ rule }) => rule === "new-sod")?.what).toBe("Sod is planned for Front, 3 days before this work.");
+  const said = (standing: "done" | "planned", date: string) => checkLawns({ ...QUESTION, lawns: [{ ...LAWN, seedings: [{ kind: "sod", ...on(date, standing) }] }], treatments: [barrier] }).find(({ rule }) => rule === "new-sod")?.what;
+  expect(said("done", "2026-04-11")).toBe("The sod of Front was laid 3 days ago.");
+  expect(said("done", "2026-04-13")).toBe("The sod of Front was laid 1 day ago.");
+  expect(said("done", "2026-04-14")).toBe("The sod of Front was laid on the day of this work.");
+  expect(said("planned", "2026-04-11")).toBe("Sod is planned for Front, 3 days before this work.");
+  expect(said("planned", "2026-04-13")).toBe("Sod is planned for Front, 1 day before this work.");
+  expect(said("planned", "2026-04-14")).toBe("Sod is planned for Front on the day of this work.");
 });
 
 test("how long sod is new follows the label's words about seed: days, hours, or so many mowings", () => {

@@ -33,6 +33,30 @@ test.each(EXAMPLES)("%s: the area is exact and the drawing has the same", (_name
   expect(drawnSquareFeet(piece)).toBeCloseTo(squareFeet, 6);
 });
 
+describe("a unit after the last length is that of all", () => {
+  const same = (piece: TypedPiece, spelled: TypedPiece) => expect(valueOf(readLawnPiece(piece))).toEqual(valueOf(readLawnPiece(spelled)));
+
+  test("of widths and radii", () => {
+    const offsets = { ...PLACE, shape: "offsets", step: "3 m", ends: "widths", line: "edge" } as const;
+    same({ ...offsets, widths: "10, 12, 11, 9 m" }, { ...offsets, widths: "10 m, 12 m, 11 m, 9 m" });
+    same({ ...PLACE, shape: "average-radius", radii: "10, 11, 12, 10 m" }, { ...PLACE, shape: "average-radius", radii: "10 m, 11 m, 12 m, 10 m" });
+  });
+
+  test.each(["0, 0; 12, 0; 12, 9; -1, 9 m", "0, 0 m; 12, 0 m; 12, 9 m; -1, 9 m", "0, 0\n12 m, 0\n12, 9 m\n-1, 9 m", "0, 0; -1, 9; 12, 9; 12, 0 m"])("of corners: %j", (corners) => {
+    const meters = valueOf(readLawnPiece({ ...PLACE, shape: "corners", corners: "0 m, 0 m; 12 m, 0 m; 12 m, 9 m; -1 m, 9 m" })).measurement;
+    expect(valueOf(readLawnPiece({ ...PLACE, shape: "corners", corners })).measurement).toEqual(meters);
+  });
+
+  test.each([
+    ["widths", { shape: "offsets", step: "3 m", widths: "10 m, 12, 11, 9" }],
+    ["radii", { shape: "average-radius", radii: "10, 11 m, 12, 10 m" }],
+    ["corners", { shape: "corners", corners: "0, 0; 12 m, 0; 12, 9; 0, 9" }],
+    ["corners", { shape: "corners", corners: "0, 0; 12 m, 4; 12 m, 9 m" }],
+  ] as const)("and is asked about where others have none: %s of %o", (field, piece) => {
+    expect(refusalOf(readLawnPiece({ ...PLACE, ...piece }))).toMatchObject({ field, sentence: expect.stringMatching(/a unit after each/u) as string });
+  });
+});
+
 test("a circle and an average radius are drawn within one percent of their area", () => {
   const circle: TypedPiece = { ...PLACE, shape: "circle", radius: "10" };
   expect(formatQuantityIn(valueOf(readLawnPiece(circle)).measurement.area, "sq ft", 1)).toBe("314.2 sq ft");

@@ -25,6 +25,8 @@ describe("what people type", () => {
     ["4 yd", "ft", 12n, 1n],
     ["1,250 ft", "ft", 1250n, 1n],
     ["12\u00BD ft", "ft", 25n, 2n],
+    ["12' 6\u00B9\u2044\u2082\"", "in", 301n, 2n],
+    ["6\u00B9\u2044\u2082 in", "in", 13n, 2n],
   ];
   test.each(table)("%j", (text, unit, numerator, denominator) => {
     expect(parseLength(text, { field: "side" })).toMatchObject({

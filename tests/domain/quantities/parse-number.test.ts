@@ -32,6 +32,16 @@ describe("what people type", () => {
     ["1\u20442", 1n, 2n],
     ["\uFF12.\uFF15", 5n, 2n],
     ["  3  ", 3n, 1n],
+    ["1\u00B9\u2044\u2082", 3n, 2n],
+    ["1\u00B9/\u2082", 3n, 2n],
+    ["1\u00B9/2", 3n, 2n],
+    ["1 \u00B9 \u2044 \u2082", 3n, 2n],
+    ["1,250\u00B3\u2044\u2084", 5003n, 4n],
+    ["\u00B9\u2044\u2084", 1n, 4n],
+    ["2\u00B9\u00B9\u2044\u2081\u2086", 43n, 16n],
+    ["1\u215F2", 3n, 2n],
+    ["1\u215F\u2082", 3n, 2n],
+    ["2\u2189", 2n, 1n],
   ];
   test.each(table)("%j", (text, numerator, denominator) => {
     const outcome = parseNumber("amount", text);
@@ -57,6 +67,13 @@ describe("what is refused, and what is said", () => {
       refusal: { kind: "bad-input", field: "amount", found, sentence },
     });
   });
+
+  test.each(["10\u00B2", "10\u2082", "\u00B2", "2\u00B9", "2\u2460", "11\u2044\u2082", "\u00B9\u2044\u2081\u00B2", "\u00B9\u2044\u20826", "\u00B9/1,000", "\u00B9\u00BD"])(
+    "%j has figures raised or lowered that may be a footnote's or a power's",
+    (text) => {
+      expect(parseNumber("amount", text)).toMatchObject({ ok: false, refusal: { found: text, sentence: expect.stringMatching(/raised, lowered or in a ring/u) as string } });
+    },
+  );
 
   test.each([
     "NaN",
@@ -112,4 +129,11 @@ test("a number written with a point reads back exactly", () => {
 test("plain characters: one kind of space, slash and minus; superscripts as digits", () => {
   expect(plainCharacters("12\u00A0000 m\u00B2")).toBe("12 000 m2");
   expect(plainCharacters("1\u00BD gal / acre")).toBe("1 1/2 gal/acre");
+  expect(plainCharacters("1\u00B9\u2044\u2082 gal per m\u00B2")).toBe("1 1/2 gal per m2");
+  expect(plainCharacters("3 ft\u00B3/100 m\u00B2")).toBe("3 ft3/100 m2");
+});
+
+test("a figure raised behind a number stays what it was, so that nobody reads it as the number's own", () => {
+  expect(plainCharacters("10\u00B2 lb\u00B9")).toBe("10\u00B2 lb\u00B9");
+  expect(plainCharacters("2\u2460")).toBe("2\u2460");
 });

@@ -138,6 +138,8 @@ describe("the Kentucky model", () => {
   });
   test("refuses too few hours, a gap, no 36 hours before, and impossible readings", () => {
     expect(refusalOf(judgeBrownPatchKentucky(hours(23, humidEnd))).field).toBe("hours");
+    expect(refusalOf(judgeBrownPatchKentucky(hours(1, humidEnd))).sentence).toBe("Only 1 hour is on file; the model needs 24.");
+    expect(refusalOf(judgeBrownPatchKentucky(hours(2, humidEnd))).sentence).toBe("Only 2 hours are on file; the model needs 24.");
     expect(refusalOf(judgeBrownPatchKentucky(hours(60, humidEnd).filter((_, index) => index !== 20))).field).toBe(
       "1970-01-01T20:00",
     );

@@ -100,6 +100,18 @@ describe("uncertainty", () => {
 });
 
 describe("what is refused", () => {
+  test("too few of anything, counted in words", () => {
+    const said = (shape: MeasuredShape) => {
+      const outcome = measureArea(shape);
+      return outcome.ok ? "" : outcome.refusal.sentence;
+    };
+    const [one, here] = [feet("10"), corner(feet("0"), feet("0"))];
+    expect(said({ kind: "offsets, trapezoids", step: one, widths: [one] })).toBe("1 width is not enough to make an area; measure at least 2.");
+    expect(said({ kind: "average radius", radii: [one] })).toBe("1 radius is not enough to make an area; measure at least 4.");
+    expect(said({ kind: "average radius", radii: [one, one] })).toBe("2 radii are not enough to make an area; measure at least 4.");
+    expect(said({ kind: "corners", corners: [here] })).toBe("1 corner is not enough to make an area; measure at least 3.");
+  });
+
   const square = [corner(feet("0"), feet("0")), corner(feet("10"), feet("0")), corner(feet("10"), feet("10"))];
   test.each<[string, MeasuredShape, string]>([
     ["no width", { kind: "rectangle", length: feet("10"), width: feet("0") }, "area"],

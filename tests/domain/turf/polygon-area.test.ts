@@ -70,4 +70,6 @@ test("repeats are dropped, at the end too", () => {
   const drawn = corners([0, 0], [10, 0], [10, 0], [10, 10], [0, 10], [0, 0]);
   expect(withoutRepeats(drawn)).toHaveLength(4);
   expect(areaOfCorners(withoutRepeats(drawn))).toEqual(areaOfCorners(square));
+  const one = square.slice(0, 1);
+  for (const alone of [one, [...one, ...one]]) expect(withoutRepeats(alone)).toEqual(one);
 });

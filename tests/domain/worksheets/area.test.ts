@@ -43,6 +43,17 @@ test("refused by field: what is missing, what is no length, too few distances", 
   expect(firstSentence(averageRadiusWorksheet({ radii: "32, 36, 41" }))).toContain("measure at least 4");
 });
 
+test("a unit after the last side is that of all, is told beside each, and is asked about where others have none", () => {
+  const meters = offsetsWorksheet({ ...OFFSETS_EXAMPLE.typed, ends: "widths", step: "3 m", widths: "10, 12, 11, 9 m" });
+  expect(answersOf(meters)).toEqual(answersOf(offsetsWorksheet({ ...OFFSETS_EXAMPLE.typed, ends: "widths", step: "3 m", widths: "10 m, 12 m, 11 m, 9 m" })));
+  expect(worked(meters).working.inputs[1]?.figure).toBe("32.8084 ft (10 m), 39.3701 ft (12 m), 36.0892 ft (11 m), 29.5276 ft (9 m)");
+  const round = averageRadiusWorksheet({ radii: "10, 11, 12, 10 m" });
+  expect(answersOf(round)).toEqual(answersOf(averageRadiusWorksheet({ radii: "10 m, 11 m, 12 m, 10 m" })));
+  expect(worked(round).working.inputs[0]?.figure).toContain("32.8084 ft (10 m), 36.0892 ft (11 m)");
+  expect(refusedFields(offsetsWorksheet({ ...OFFSETS_EXAMPLE.typed, widths: "10 m, 12, 11, 9 m" }))).toEqual(["widths"]);
+  expect(refusedFields(averageRadiusWorksheet({ radii: "10, 11 m, 12, 10" }))).toEqual(["radii"]);
+});
+
 test("widths typed without a space behind the comma are the same widths, and a decimal comma is refused", () => {
   const widths = (text: string) => offsetsWorksheet({ ...OFFSETS_EXAMPLE.typed, step: "10 ft", widths: text });
   expect(answersOf(widths("32,150,145,17"))).toEqual(answersOf(widths("32, 150, 145, 17")));

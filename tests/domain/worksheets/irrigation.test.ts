@@ -74,6 +74,13 @@ test("absurd water is refused: more than a foot, a station of more than a foot a
   expect(answersOf(refused({ depth: "1.2", rate: "0.05", longestRun: "", soak: "" }))).toEqual(["1440 min"]);
 });
 
+test("a unit after the last can is that of all, is told beside each, and is asked about where others have none", () => {
+  const outcome = cansWorksheet({ ...CANS_EXAMPLE.typed, cans: "2, 3, 0, 3 mm", minutes: "60" });
+  expect(answersOf(outcome)).toEqual(answersOf(cansWorksheet({ ...CANS_EXAMPLE.typed, cans: "2 mm, 3 mm, 0 mm, 3 mm", minutes: "60" })));
+  expect(worked(outcome).working.inputs.find(({ name }) => name === "In the cans")?.figure).toContain("(2 mm), 0.11811 in (3 mm), 0 in, 0.11811 in (3 mm)");
+  expect(refusedFields(cansWorksheet({ ...CANS_EXAMPLE.typed, cans: "2, 3 mm, 2, 3" }))).toEqual(["cans"]);
+});
+
 test("cans with decimal commas are refused, and not read as more cans", () => {
   expect(refusedFields(cansWorksheet({ ...CANS_EXAMPLE.typed, cans: "0,2; 0,25; 0,22; 0,18" }))).toEqual(["cans"]);
   expect(refusedFields(cansWorksheet({ ...CANS_EXAMPLE.typed, cans: "0,2, 0,25, 0,22, 0,18" }))).toEqual(["cans"]);

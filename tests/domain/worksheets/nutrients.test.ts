@@ -46,7 +46,7 @@ describe("product for a nutrient", () => {
   });
 
   test("all that is wrong is refused at once, by field", () => {
-    const outcome = productForNutrientWorksheet({ grade: "28-3", nutrient: "Mg", target: "1 oz/1,000", area: "", bag: "50 oz", density: "heavy", slow: "200" });
+    const outcome = productForNutrientWorksheet({ grade: "28-3", nutrient: "Mg", target: "1 oz/1,000", area: "", bag: "50 oz", density: "1065 lb per gal", slow: "200" });
     expect(refusedFields(outcome)).toEqual(["grade", "nutrient", "target", "area", "bag", "density", "slow"]);
   });
 
@@ -75,6 +75,7 @@ describe("nutrients of a product", () => {
   test("a rate by volume needs the density", () => {
     const typed = { grade: "4-0-0", rate: "6 fl oz/1,000", area: "1,000", density: "", slow: "" };
     expect(refusedFields(nutrientsOfProductWorksheet(typed))).toEqual(["density"]);
+    expect(refusedFields(nutrientsOfProductWorksheet({ ...typed, density: "1.28 lb/gal" }))).toEqual(["density"]);
     const outcome = nutrientsOfProductWorksheet({ ...typed, density: "10.68 lb/gal" });
     expect(stepsOf(outcome)).toEqual([
       "By weight: 6 fl oz ÷ 128 fl oz × 10.68 lb = 0.50063 lb per 1,000 sq ft.",

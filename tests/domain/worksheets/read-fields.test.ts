@@ -61,15 +61,17 @@ test("a choice is one of those offered", () => {
 });
 
 test("a density is a weight in a volume", () => {
-  expect(readDensityField("density", " 10.65 lb per gal ")).toMatchObject({ ok: true });
-  expect(readDensityField("density", "10.65")).toMatchObject({ refusal: { field: "density", found: "10.65" } });
+  expect(readDensityField("density", " 10.65 lb per gal ", "product")).toMatchObject({ ok: true });
+  expect(readDensityField("density", "10.65", "product")).toMatchObject({ refusal: { field: "density", found: "10.65", allowed: "10.65 lb per gal, specific gravity 1.28" } });
+  expect(readDensityField("density", "150 lb per cu yd", "product")).toMatchObject({ refusal: { field: "density", found: "150 lb per cu yd" } });
+  expect(readDensityField("density", "150 lb per cu yd", "loose-material")).toMatchObject({ ok: true });
+  expect(readDensityField("density", "2,700 lb", "loose-material")).toMatchObject({ refusal: { allowed: "2,700 lb per cu yd, 100 lb per cu ft" } });
 });
 
 test("lists are read one part at a time, and a list of nothing or of too much is refused", () => {
   const ask = { field: "widths", what: "the widths", such: "32, 50" } as const;
-  expect(readListField(ask, "3, 4", accept)).toEqual(accept(["3", "4"]));
-  expect(readListField(ask, "32,150,145", accept)).toEqual(accept(["32", "150", "145"]));
-  expect(readListField(ask, " , ", accept)).toMatchObject({ refusal: { kind: "missing-fact", field: "widths" } });
-  expect(readListField(ask, "3, x", (part) => (part === "x" ? badInput("widths", part, "", "No x.") : accept(part)))).toMatchObject({ refusal: { found: "x" } });
-  expect(readListField(ask, "1\n".repeat(201), accept)).toMatchObject({ refusal: { found: "201 entries" } });
+  expect(readListField(ask, ["3", "4"], accept)).toEqual(accept(["3", "4"]));
+  expect(readListField(ask, [], accept)).toMatchObject({ refusal: { kind: "missing-fact", field: "widths" } });
+  expect(readListField(ask, ["3", "x"], (part) => (part === "x" ? badInput("widths", part, "", "No x.") : accept(part)))).toMatchObject({ refusal: { found: "x" } });
+  expect(readListField(ask, Array.from({ length: 201 }, () => "1"), accept)).toMatchObject({ refusal: { found: "201 entries" } });
 });

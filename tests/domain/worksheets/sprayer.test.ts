@@ -36,6 +36,7 @@ test("a gun's rate is its flow for as long as the area takes", () => {
 
 test("what is missing is refused together, and what can't be read by its field", () => {
   expect(refusedFields(boomWorksheet({ caught: "", caughtSeconds: "", nozzleSpacing: "", course: "", courseSeconds: "", wanted: "2 lb", density: "x" }))).toEqual(["caught", "caughtSeconds", "nozzleSpacing", "course", "courseSeconds", "wanted", "density"]);
+  expect(refusedFields(boomWorksheet({ ...BOOM_EXAMPLE.typed, density: "specific gravity 106.5" }))).toEqual(["density"]);
   expect(refusedFields(gunWorksheet({ ...GUN_EXAMPLE.typed, areaSeconds: "0" }))).toEqual(["areaSeconds"]);
   expect(firstSentence(smallAreaWorksheet({ ...SMALL_AREA_EXAMPLE.typed, used: "25 oz" }))).toContain("Write oz wt or fl oz");
 });

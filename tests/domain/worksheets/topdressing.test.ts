@@ -27,6 +27,7 @@ test("how deep a load lies", () => {
 });
 
 test("refused by field", () => {
+  expect(refusedFields(topdressingForDepthWorksheet({ area: "2,000", depth: "1/4", density: "2,700 lb per gal" }))).toEqual(["density"]);
   expect(refusedFields(topdressingForDepthWorksheet({ area: "", depth: "0", density: "heavy" }))).toEqual(["area", "depth", "density"]);
   expect(refusedFields(topdressingDepthWorksheet({ volume: "2 lb", area: "x" }))).toEqual(["volume", "area"]);
 });

@@ -39,7 +39,7 @@ export function StationFields({ lawns, testOnFile }: Props) {
       <TextField
         label="Depth in each can"
         optional
-        hint={testOnFile ?? "Set out four straight-sided cans or more, run the station, measure the water in each. With commas between; a number alone is inches, an empty can is 0. Without a test there is no rate."}
+        hint={testOnFile ?? "Set out four straight-sided cans or more, run the station, measure the water in each. With commas between; without a unit they are inches, one after the last is that of all, an empty can is 0. Without a test there is no rate."}
         autoComplete="off"
         {...useField("depths")}
       />
