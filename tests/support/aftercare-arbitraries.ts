@@ -5,8 +5,10 @@ import { type AftercareKind, type DueReach, type LabelAftercare, type Reach, typ
 import { DEFAULT_AFTERCARE_ESTIMATES } from "#domain/mixing/aftercare-instants";
 import { type AftercareQuestion } from "#domain/mixing/aftercare-question";
 import { type AppliedProduct } from "#domain/mixing/applied-product";
+import { type EarlierProduct } from "#domain/mixing/earlier-products";
 import { type IrrigationStation } from "#domain/mixing/irrigation-run";
 import { wateringPeriods } from "#domain/mixing/watering-hours";
+import { type LawnWatering } from "#domain/properties/lawn-watering";
 import { of } from "#domain/quantities/quantity";
 import { aftercareQuestion, appliedOf, byHouse, byLaw, labelOf, says, untilState } from "./aftercare-builders";
 import { type Ground, type SaidHours } from "./label-by-the-minute";
@@ -76,7 +78,7 @@ const signs = fc
       state: { trigger: "state", state: "dry", orReentryIfLater } as const,
       "no-time-required": { trigger: "no-time-required" } as const,
     }[down];
-    return says("posting-sign", { upBy, mayComeDown: mayComeDown ?? { trigger: "no-time-required" } });
+    return says("posting-sign", { upBy, mayComeDown });
   });
 const intervals = fc.array(fc.record({ method: fc.constantFrom("any" as const, "broadcast" as const, "slit" as const), until: fc.oneof({ weight: 6, arbitrary: longReach }, { weight: 1, arbitrary: fc.record({ anchor: fc.constant("mowings" as const), count: fc.integer({ min: 1, max: 3 }) }) }) }), { minLength: 1, maxLength: 3 });
 
@@ -150,12 +152,45 @@ export const visitsInParts: fc.Arbitrary<DrawnVisit> = fc
   .map(({ visit: { ground, products, stations }, untilMinute, waitsDays, rates, datesOfMonth }) => {
     const on = datesOfMonth === "any" ? { weekdays: [0, 1, 2, 3, 4, 5, 6] } : { datesOfMonth };
     const localRules = [{ days: on, fromMinute: 270, untilMinute }];
-    const feed = labelOf("Feed", says("watering-in", { by: { anchor: "calendar-day", days: waitsDays }, depth: { least: of("in", "0.25"), most: "none" }, rain: "counts" }));
+    const by: DueReach = { anchor: "calendar-day", days: waitsDays };
+    const feed = labelOf("Feed", says("watering-in", { by, depth: { least: of("in", "0.25"), most: "none" }, rain: "counts" }));
     const application = { startsAtEpochMilliseconds: ground.visitFrom, endsAtEpochMilliseconds: ground.visitUntil, postedAtEpochMilliseconds: "not-posted" } as const;
     const cycles = stations.map(({ cycle }) => cycle);
     const slow = rates.map((rate, index) => ({ stationName: `Station ${index}`, depthPerHour: of("in", rate), cycle: cycles[index] ?? ("none" as const) }));
     return { ground: { ...ground, localRules, controller: "none" as const }, products: [...products.slice(0, 1), appliedOf(feed, { application })], stations: slow };
   });
+
+/** What was put down on a lawn before a visit, lately or weeks ago, and the water that somebody wrote down. */
+export interface DrawnHistory {
+  readonly visit: DrawnVisit;
+  readonly earlier: readonly EarlierProduct[];
+  readonly waterings: readonly LawnWatering[];
+  readonly isSeedPlanned: boolean;
+}
+
+const waterings = (visitUntil: number): fc.Arbitrary<readonly LawnWatering[]> =>
+  fc.array(
+    fc
+      .record({ before: fc.integer({ min: -60, max: 3 * DAY_MINUTES }), wateredBy: fc.constantFrom("sprinklers" as const, "rain" as const), depth: fc.constantFrom("not-stated" as const, of("in", "0.1"), of("in", "0.25")) })
+      .map(({ before, wateredBy, depth }) => ({ wateredAtEpochMilliseconds: visitUntil - before * MINUTE, wateredBy, depth, toldBy: "crew" as const })),
+    { maxLength: 2 },
+  );
+
+export const historiesDrawn: fc.Arbitrary<DrawnHistory> = visitsDrawn.chain((visit) => {
+  const { visitFrom, visitUntil } = visit.ground;
+  const endedBefore = fc.oneof(fc.integer({ min: 0, max: 2 * DAY_MINUTES }), fc.integer({ min: 0, max: 9 * DAY_MINUTES }), fc.integer({ min: 12 * DAY_MINUTES, max: 40 * DAY_MINUTES }));
+  const earlier = fc.array(fc.record({ facts: labelFacts, before: endedBefore, lasting: fc.integer({ min: 0, max: 180 }), posted: fc.constantFrom("not-posted" as const, -30, 20, 200) }), { minLength: 1, maxLength: 3 });
+  return fc.record({ earlier, waterings: waterings(visitUntil), isSeedPlanned: fc.boolean() }).map(({ earlier: all, ...more }) => ({
+    visit: { ...visit, products: visit.products.filter(({ appliedIn }) => appliedIn === "this-visit") },
+    ...more,
+    earlier: all.map(({ facts, before, lasting, posted }, index) => {
+      const end = visitFrom - before * MINUTE;
+      const start = end - lasting * MINUTE;
+      const postedAt = posted === "not-posted" ? posted : start + posted * MINUTE;
+      return { label: labelOf(`Earlier ${index}`, facts), application: { startsAtEpochMilliseconds: start, endsAtEpochMilliseconds: end, postedAtEpochMilliseconds: postedAt } };
+    }),
+  }));
+});
 
 const onFile = (said: Ground["localRules"], as: typeof byLaw | typeof byHouse) =>
   typeof said === "string" ? said : as(said.flatMap(({ days: on, fromMinute, untilMinute }) => wateringPeriods(on, { fromMinuteOfDay: fromMinute, untilMinuteOfDay: untilMinute })));

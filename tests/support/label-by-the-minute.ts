@@ -189,7 +189,8 @@ export function seedKeptOff(product: AppliedProduct, zone: string, method: "broa
 
 /** The first minute from an instant on at which something holds no longer; undefined where it still does after 60 days. */
 export function firstMinuteFree(holds: Holds, from: number): number | undefined {
-  for (let instant = from; instant < from + 60 * DAY; instant += MINUTE) if (!holds(instant)) return instant;
+  const last = from + 60 * DAY;
+  for (let instant = from; !holds(last) && instant <= last; instant += MINUTE) if (!holds(instant)) return instant;
   return undefined;
 }
 
