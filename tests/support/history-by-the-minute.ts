@@ -31,8 +31,19 @@ function wateredIn({ label, application }: EarlierProduct, waterings: readonly L
   return first ?? "not-yet";
 }
 
-/** The product as the visit's minutes are asked about it. */
-export function asOfVisit(earlier: EarlierProduct, { waterings, isSeedPlanned, ground }: { readonly waterings: readonly LawnWatering[]; readonly isSeedPlanned: boolean; readonly ground: Ground }): AppliedProduct {
+interface History {
+  readonly waterings: readonly LawnWatering[];
+  readonly isSeedPlanned: boolean;
+  readonly ground: Ground;
+}
+
+/** The product with everything that its label says, however long ago. */
+export function atItsLongest(earlier: EarlierProduct, { waterings, ground }: History): AppliedProduct {
+  return { ...earlier, appliedIn: "earlier-visit", wateredInAtEpochMilliseconds: wateredIn(earlier, waterings, ground) };
+}
+
+/** The product as the visit's minutes are asked about it: without what is taken to be over by the house's habits. */
+export function asOfVisit(earlier: EarlierProduct, { waterings, isSeedPlanned, ground }: History): AppliedProduct {
   const { label, application } = earlier;
   const sinceDays = (ground.visitFrom - application.endsAtEpochMilliseconds) / DAY;
   const watered = wateredIn(earlier, waterings, ground);
@@ -43,7 +54,7 @@ export function asOfVisit(earlier: EarlierProduct, { waterings, isSeedPlanned, g
   const isWaitedFor = (until: Until): boolean => {
     if (until.anchor !== "state") return true;
     if (until.state === "dry" || until.state === "dust-settled") return sinceDays < estimateDays(until.state === "dry" ? "untilDry" : "untilDustSettled");
-    const wateredDays = watered === "not-yet" ? WATERED_AFTER_DAYS : (watered - application.endsAtEpochMilliseconds) / DAY;
+    const wateredDays = watered === "not-yet" ? WATERED_AFTER_DAYS : Math.min(WATERED_AFTER_DAYS, (watered - application.endsAtEpochMilliseconds) / DAY);
     return sinceDays < wateredDays + (until.state === "watered-in" ? 0 : estimateDays("untilDryAfterWatering"));
   };
   const facts = Object.entries(label.facts).map(([name, fact]) => {

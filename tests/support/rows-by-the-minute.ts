@@ -10,8 +10,7 @@ export const ROWS = ["people-and-pets", "watering", "mowing", "seeding", "sign"]
 type Says = (instant: number) => boolean | undefined;
 
 /** What each product says of a row, from the start of its own work on. */
-function saidOf(row: AftercareStep["row"], { ground, products, stations }: DrawnVisit): readonly Says[] {
-  const water = waterPutDown(products, stations, ground);
+function saidOf(row: AftercareStep["row"], { ground, products }: DrawnVisit, water: number | undefined): readonly Says[] {
   return products.map((product): Says => {
     const rows: Readonly<Record<AftercareStep["row"], () => Says>> = {
       "people-and-pets": () => keptOff(product, "people-and-pets", ground),
@@ -40,15 +39,22 @@ function forbids(steps: readonly AftercareStep[], instant: number): boolean {
   return steps.some(({ startsAtEpochMilliseconds: from, endsAtEpochMilliseconds: until }) => from <= instant && (until === null || instant < until));
 }
 
-/** The first minute at which a row forbids what no product does, or lets what one forbids; undefined where there is none. */
-export function firstDifference(row: AftercareStep["row"], steps: readonly AftercareStep[], visit: DrawnVisit): string | undefined {
+/**
+ * The first minute at which a row lets what some product forbids, or forbids what none does even when read at its
+ * longest; undefined where there is none. At its longest is the same where nothing else is given.
+ */
+export function firstDifference(row: AftercareStep["row"], steps: readonly AftercareStep[], visit: DrawnVisit, longest = visit): string | undefined {
   const own = steps.filter((step) => step.row === row && step.kind === "may-not");
-  const said = saidOf(row, visit);
+  const water = waterPutDown(visit.products, visit.stations, visit.ground);
+  const said = saidOf(row, visit, water);
+  const saidAtLongest = longest === visit ? said : saidOf(row, longest, water);
   for (const instant of minutesOf(visit, own)) {
-    const answers = said.map((says) => says(instant));
-    const isForbidden = answers.includes(true);
-    if (answers.includes(undefined) && !isForbidden) continue;
-    if (forbids(own, instant) !== isForbidden) return `${new Date(instant).toISOString()} is ${isForbidden ? "forbidden by a label and free" : "forbidden and by no label"} on the row`;
+    const isForbidden = forbids(own, instant);
+    // Within minutes of a sunset either is right.
+    const isLetWrongly = !isForbidden && said.some((says) => says(instant) === true);
+    if (isLetWrongly) return `${new Date(instant).toISOString()} is forbidden by a label and free on the row`;
+    const isForbiddenWrongly = isForbidden && saidAtLongest.every((says) => says(instant) === false);
+    if (isForbiddenWrongly) return `${new Date(instant).toISOString()} is forbidden on the row and by no label`;
   }
   return undefined;
 }
