@@ -10,7 +10,7 @@ import { type IrrigationStation } from "#domain/mixing/irrigation-run";
 import { wateringPeriods } from "#domain/mixing/watering-hours";
 import { type LawnWatering } from "#domain/properties/lawn-watering";
 import { of } from "#domain/quantities/quantity";
-import { aftercareQuestion, appliedOf, byHouse, byLaw, labelOf, says, untilState } from "./aftercare-builders";
+import { aftercareQuestion, appliedOf, byHouse, byLaw, hoursAfterEnd, labelOf, says, untilState } from "./aftercare-builders";
 import { type Ground, type SaidHours } from "./label-by-the-minute";
 import { firstMinuteOf, MINUTE } from "./wall-clock";
 
@@ -38,8 +38,8 @@ const days = (least: number, most: number) =>
     fc.record({ anchor: fc.constant("days" as const), from: fc.constantFrom("application-start" as const, "application-end" as const, "posting" as const, "not-said" as const), days: fc.integer({ min: least, max: most }) }),
   );
 const reach: fc.Arbitrary<Reach> = fc.oneof({ weight: 3, arbitrary: days(0, 1) }, { weight: 1, arbitrary: days(0, 4) });
-const dueReach: fc.Arbitrary<DueReach> = fc.oneof({ weight: 6, arbitrary: days(1, 4) }, { weight: 3, arbitrary: days(0, 1) }, { weight: 1, arbitrary: fc.constant({ anchor: "at-once" as const }) });
-const longReach: fc.Arbitrary<Reach> = fc.oneof(reach, fc.record({ anchor: fc.constant("calendar-month" as const), months: fc.integer({ min: 0, max: 2 }) }));
+export const dueReach: fc.Arbitrary<DueReach> = fc.oneof({ weight: 6, arbitrary: days(1, 4) }, { weight: 3, arbitrary: days(0, 1) }, { weight: 1, arbitrary: fc.constant({ anchor: "at-once" as const }) });
+export const longReach: fc.Arbitrary<Reach> = fc.oneof(reach, fc.record({ anchor: fc.constant("calendar-month" as const), months: fc.integer({ min: 0, max: 2 }) }));
 const untils = (...states: readonly ("dry" | "dust-settled" | "watered-in" | "watered-in-and-dry")[]): fc.Arbitrary<readonly Until[]> =>
   fc.array(fc.oneof({ weight: 3, arbitrary: reach }, { weight: 1, arbitrary: fc.constantFrom(...states.map(untilState)) }), { minLength: 1, maxLength: 2 });
 export const reachesBack: fc.Arbitrary<ReachBack> = fc.oneof(
@@ -66,7 +66,7 @@ const signs = fc
     upBy: fc.constantFrom("before-application" as const, "at-start" as const, "immediately-following" as const),
     orReentryIfLater: fc.boolean(),
     days: fc.integer({ min: 0, max: 3 }),
-    down: fc.constantFrom("elapsed-end", "elapsed-posting", "day-following", "days-after-completion", "sunset-of-day-following", "state", "no-time-required"),
+    down: fc.constantFrom("elapsed-end", "elapsed-posting", "day-following", "days-after-completion", "sunset-of-day-following", "sunset-of-day-following", "state", "no-time-required"),
   })
   .map(({ upBy, orReentryIfLater, days: count, down }) => {
     const mayComeDown = {
@@ -178,7 +178,9 @@ const waterings = (visitUntil: number): fc.Arbitrary<readonly LawnWatering[]> =>
 
 export const historiesDrawn: fc.Arbitrary<DrawnHistory> = visitsDrawn.chain((visit) => {
   const { visitFrom, visitUntil } = visit.ground;
-  const endedBefore = fc.oneof(fc.integer({ min: 0, max: 2 * DAY_MINUTES }), fc.integer({ min: 0, max: 9 * DAY_MINUTES }), fc.integer({ min: 12 * DAY_MINUTES, max: 40 * DAY_MINUTES }));
+  // Whole days with some hours more are when most of what is asked for ends.
+  const wholeDays = fc.record({ days: fc.integer({ min: 0, max: 4 }), more: fc.integer({ min: 0, max: 720 }) }).map(({ days: count, more }) => count * DAY_MINUTES + more);
+  const endedBefore = fc.oneof(wholeDays, wholeDays, fc.integer({ min: 0, max: 9 * DAY_MINUTES }), fc.integer({ min: 12 * DAY_MINUTES, max: 40 * DAY_MINUTES }));
   const earlier = fc.array(fc.record({ facts: labelFacts, before: endedBefore, lasting: fc.integer({ min: 0, max: 180 }), posted: fc.constantFrom("not-posted" as const, -30, 20, 200) }), { minLength: 1, maxLength: 3 });
   return fc.record({ earlier, waterings: waterings(visitUntil), isSeedPlanned: fc.boolean() }).map(({ earlier: all, ...more }) => ({
     visit: { ...visit, products: visit.products.filter(({ appliedIn }) => appliedIn === "this-visit") },
@@ -191,6 +193,15 @@ export const historiesDrawn: fc.Arbitrary<DrawnHistory> = visitsDrawn.chain((vis
     }),
   }));
 });
+
+/** The same after one product alone that kept people off until some hours before the visit, and whose sign stands for that. */
+export const signedHistoriesDrawn: fc.Arbitrary<DrawnHistory> = fc
+  .record({ history: historiesDrawn, hours: fc.integer({ min: 0, max: 96 }), freeForMinutes: fc.integer({ min: -60, max: 14 * HOUR_MINUTES }), signs })
+  .map(({ history, hours, freeForMinutes, signs: sign }) => {
+    const end = history.visit.ground.visitFrom - Math.max(0, hours * HOUR_MINUTES + freeForMinutes) * MINUTE;
+    const application = { startsAtEpochMilliseconds: end - 30 * MINUTE, endsAtEpochMilliseconds: end, postedAtEpochMilliseconds: "not-posted" } as const;
+    return { ...history, earlier: [{ label: labelOf("Signed", { ...says("people-and-pets", { untilLaterOf: [hoursAfterEnd(hours)] }), ...sign }), application }] };
+  });
 
 const onFile = (said: Ground["localRules"], as: typeof byLaw | typeof byHouse) =>
   typeof said === "string" ? said : as(said.flatMap(({ days: on, fromMinute, untilMinute }) => wateringPeriods(on, { fromMinuteOfDay: fromMinute, untilMinuteOfDay: untilMinute })));

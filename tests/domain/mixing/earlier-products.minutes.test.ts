@@ -4,7 +4,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { type AftercareTimeline } from "#domain/mixing/aftercare";
 import { aftercareOfLawns } from "#domain/mixing/aftercare-of-lawns";
-import { type DrawnHistory, type DrawnVisit, historiesDrawn, questionOf } from "../../support/aftercare-arbitraries";
+import { type DrawnHistory, type DrawnVisit, historiesDrawn, questionOf, signedHistoriesDrawn } from "../../support/aftercare-arbitraries";
 import { appliedOf, labelOf } from "../../support/aftercare-builders";
 import { day, valueOf } from "../../support/domain-answers";
 import { asOfVisit, atItsLongest } from "../../support/history-by-the-minute";
@@ -32,6 +32,15 @@ test.each(ROWS)("%s: forbidden at each minute at which a product of this visit o
       expect(firstDifference(row, timelineOf(history)?.steps ?? [], readByTheMinute(history), readByTheMinute(history, atItsLongest))).toBeUndefined();
     }),
     { numRuns: 80 },
+  );
+});
+
+test("an earlier sign that stands until people may come back stands at just the minutes at which its words want it", () => {
+  fc.assert(
+    fc.property(signedHistoriesDrawn, (history) => {
+      expect(firstDifference("sign", timelineOf(history)?.steps ?? [], readByTheMinute(history), readByTheMinute(history, atItsLongest))).toBeUndefined();
+    }),
+    { numRuns: 250 },
   );
 });
 
