@@ -113,6 +113,7 @@ test("the first water that does for the label counts: none before the work or af
   const at = (waterings: readonly LawnWatering[], label = FEED) => wateredInAt(label, application, { waterings, untilEpochMilliseconds: END + 2 * DAY });
   expect(at([])).toBe("not-yet");
   expect(at([watered(-1), watered(2 * DAY + 1)])).toBe("not-yet");
+  expect([at([watered(0)]), at([watered(2 * DAY)])]).toEqual([END, END + 2 * DAY]);
   expect(at([watered(5 * HOUR), watered(3 * HOUR)])).toBe(END + 3 * HOUR);
   expect(at([watered(3 * HOUR, { depth: of("in", "0.24") }), watered(4 * HOUR, { depth: of("in", "0.25") })])).toBe(END + 4 * HOUR);
   const noRain = labelOf("Feed", says("watering-in", { by: hoursAfterEnd(24), depth: "not-stated", rain: "does-not-count" }));
