@@ -63,7 +63,8 @@ describe("no window", () => {
 });
 
 describe("to the very minute", () => {
-  const within = (minutes: number) => appliedOf(labelOf("Quick", says("watering-in", { by: { anchor: "application-end", durationMinutes: minutes }, depth: { least: of("in", "0.25"), most: "none" }, rain: "counts" })));
+  const afterEnd = (durationMinutes: number) => ({ anchor: "application-end", durationMinutes }) as const;
+  const within = (minutes: number) => appliedOf(labelOf("Quick", says("watering-in", { by: afterEnd(minutes), depth: { least: of("in", "0.25"), most: "none" }, rain: "counts" })));
   const law = (...hours: readonly (readonly [number, number])[]) => ({ periods: hours.map(([fromMinuteOfDay, untilMinuteOfDay]) => ({ weekday: 6, fromMinuteOfDay, untilMinuteOfDay })), basis: "law", source: "town watering rule" }) as const;
   test("hours of just the run's length are enough", () => {
     expect(windowsOf(both, { hours: { localRules: law([300, 320]), controller: "none" } })).toEqual([morning("05:00", "05:20")]);
@@ -77,7 +78,7 @@ describe("to the very minute", () => {
     expect(rulesOf([within(1)])).toEqual(["hold watering-time-too-short"]);
   });
   test("a dry time that ends just so long before the due time leaves the run its time", () => {
-    const dry = (minutes: number) => appliedOf(labelOf("Alpha", says("watering-not-before", { untilLaterOf: [{ anchor: "application-end", durationMinutes: minutes }] })));
+    const dry = (minutes: number) => appliedOf(labelOf("Alpha", says("watering-not-before", { untilLaterOf: [afterEnd(minutes)] })));
     expect(windowsOf([dry(40), within(60)])).toEqual([[END + (2 * HOUR) / 3, END + HOUR]]);
     expect(rulesOf([dry(41), within(60)])).toEqual(["hold watering-time-too-short"]);
     expect(judge([dry(60), within(60)]).findings).toMatchObject([{ rule: "no-common-watering-time", about: ["Alpha", "Quick"] }]);
