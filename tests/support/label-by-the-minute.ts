@@ -133,14 +133,14 @@ export function waterWanted(product: AppliedProduct, { zone, visitUntil }: Groun
   return isOverdue ? { isOverdue, late: never, hasDate: false } : { isOverdue, late, hasDate: true };
 }
 
-/** Until when a product is not yet watered in, at the latest: it was, or its own last lawful minute is over. */
+/** Until when a product is not yet watered in, at the latest: it was, or its own last lawful minute after the visit is over. */
 function notWateredIn(product: AppliedProduct, ground: Ground): { readonly overAt: number | undefined } {
   const at = product.wateredInAtEpochMilliseconds;
   if (typeof at === "number") return { overAt: at };
   const water = waterWanted(product, ground);
   if (water?.hasDate !== true) return { overAt: undefined };
   let overAt: number | undefined;
-  for (let minute = product.application.endsAtEpochMilliseconds; !water.late(minute + MINUTE); minute += MINUTE) {
+  for (let minute = ground.visitUntil; !water.late(minute + MINUTE); minute += MINUTE) {
     if (hoursPermit(ground, minute)) overAt = minute + MINUTE;
   }
   return { overAt };

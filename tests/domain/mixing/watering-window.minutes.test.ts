@@ -2,9 +2,10 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { judgeWatering, type JudgedWatering, type WateringWindow } from "#domain/mixing/watering-window";
+import { type Measure } from "#domain/quantities/exact-quantity";
 import { type DrawnVisit, questionOf, visitsDrawn, visitsInParts } from "../../support/aftercare-arbitraries";
 import { valueOf } from "../../support/domain-answers";
-import { waterWanted } from "../../support/label-by-the-minute";
+import { statedBy, waterWanted } from "../../support/label-by-the-minute";
 import { MINUTE } from "../../support/wall-clock";
 import { haveCommonMinute, type Minutes, walk, type Walked, waterPutDown } from "../../support/watering-by-the-minute";
 
@@ -24,6 +25,17 @@ function expectNamesExcludeEachOther({ ground, products, stations }: DrawnVisit,
   const isAtOdds = pairs.some(({ dry, due }) => !haveCommonMinute(dry, due, water, ground, earliest));
   const isOverBefore = about.length === 1 && dated.some((due) => !haveCommonMinute(due, due, undefined, ground));
   expect(isAtOdds || isOverBefore).toBe(true);
+}
+
+/** Of the two that are named one wants more water than the other takes. */
+function expectDepthsExcludeEachOther({ products }: DrawnVisit, about: readonly string[]): void {
+  const depths = products.flatMap((product) => {
+    const depth = about.includes(product.label.productName) ? statedBy(product, "watering-in")?.depth : undefined;
+    return depth === undefined || depth === "not-stated" ? [] : [depth];
+  });
+  const amountOf = (measure: Measure<"length">) => ("amount" in measure ? measure.amount : 0n);
+  expect(depths).toHaveLength(2);
+  expect(depths.some(({ least }) => depths.some(({ most }) => most !== "none" && amountOf(most) < amountOf(least)))).toBe(true);
 }
 
 /** Parts hold each station once, every minute of it within a stretch of the walk. */
@@ -79,9 +91,11 @@ function compare(visit: DrawnVisit): string {
     case "minutes-miss-depth":
     case "no-common-time": {
       expect(judged.answer).toEqual({ kind: "no-window" });
-      expect(rulesOf(judged)).toEqual([RULE_OF[walked.kind]]);
-      const [finding] = judged.findings.filter(({ rule }) => rule === "no-common-watering-time");
-      if (finding !== undefined) expectNamesExcludeEachOther(visit, finding.about);
+      const wanted = RULE_OF[walked.kind];
+      expect(rulesOf(judged)).toEqual([wanted]);
+      const about = judged.findings.find(({ rule }) => rule === wanted)?.about ?? [];
+      if (walked.kind === "no-common-time") expectNamesExcludeEachOther(visit, about);
+      if (walked.kind === "no-common-depth") expectDepthsExcludeEachOther(visit, about);
       return walked.kind;
     }
   }
