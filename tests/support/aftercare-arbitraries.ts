@@ -132,8 +132,11 @@ export interface DrawnVisit {
   readonly stations: readonly IrrigationStation[];
 }
 
+/** At any hour, but often at those at which clocks change and around midnight. */
+const startMinute = fc.oneof(fc.integer({ min: 0, max: 24 * HOUR_MINUTES }), fc.integer({ min: 0, max: 200 }), fc.integer({ min: 22 * HOUR_MINUTES, max: 24 * HOUR_MINUTES }));
+
 export const visitsDrawn: fc.Arbitrary<DrawnVisit> = fc
-  .record({ scene: scenes, startMinute: fc.integer({ min: 0, max: 24 * HOUR_MINUTES }), lengthMinutes: fc.integer({ min: 0, max: 180 }), localRules: hoursOnFile(1), controller: hoursOnFile(0), isDryKnown: fc.integer({ min: 0, max: 9 }), stations: stationsDrawn })
+  .record({ scene: scenes, startMinute, lengthMinutes: fc.integer({ min: 0, max: 180 }), localRules: hoursOnFile(1), controller: hoursOnFile(0), isDryKnown: fc.integer({ min: 0, max: 9 }), stations: stationsDrawn })
   .chain(({ scene, startMinute, lengthMinutes, isDryKnown, localRules, controller, stations }) => {
     const visitFrom = scene.from + startMinute * MINUTE;
     const visitUntil = visitFrom + lengthMinutes * MINUTE;

@@ -21,7 +21,7 @@ test("what must wait is forbidden by its words until just the minute at which it
       const { atEpochMilliseconds } = notBefore(reach, work, zone);
       expect(around(atEpochMilliseconds ?? 0, stillForbidden(reach, work, zone))).toEqual([[true], [false]]);
     }),
-    { numRuns: 500 },
+    { numRuns: 1000 },
   );
 });
 
@@ -31,7 +31,7 @@ test("what is due is in time by its words until just the minute at which it is d
       const late = tooLate(reach, work, zone);
       expect(around(dueBy(reach, work, zone) + MINUTE, late)).toEqual([[false], [true]]);
     }),
-    { numRuns: 500 },
+    { numRuns: 1000 },
   );
 });
 
@@ -40,6 +40,6 @@ test("what reaches back begins at just the first minute that its words take in",
     fc.property(works, reachesBack, ({ zone, work }, back) => {
       expect(around(reachesBackTo(back, work, zone), within(back, work, zone))).toEqual([[false], [true]]);
     }),
-    { numRuns: 500 },
+    { numRuns: 1000 },
   );
 });
