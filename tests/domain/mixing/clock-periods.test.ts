@@ -77,6 +77,8 @@ test.each([
 
 test.each([
   ["an eighth day", period(7, 0, 60)],
+  ["a day before Sunday", period(-1, 0, 60)],
+  ["before midnight", period(1, -1, 60)],
   ["no length", period(1, 60, 60)],
   ["over midnight", period(1, 1300, 60)],
   ["part of a minute", period(1, 0.5, 60)],
