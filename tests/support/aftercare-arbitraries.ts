@@ -151,7 +151,7 @@ export const visitsDrawn: fc.Arbitrary<DrawnVisit> = fc
 
 /** The same with short hours on few days and a feed that can wait for them: often enough it takes several. */
 export const visitsInParts: fc.Arbitrary<DrawnVisit> = fc
-  .record({ visit: visitsDrawn, untilMinute: fc.integer({ min: 290, max: 360 }), waitsDays: fc.integer({ min: 3, max: 6 }), rates: fc.array(fc.constantFrom("0.25", "0.4", "0.75"), { minLength: 2, maxLength: 4 }), datesOfMonth: fc.constantFrom("odd" as const, "even" as const, "any" as const) })
+  .record({ visit: visitsDrawn, untilMinute: fc.integer({ min: 320, max: 400 }), waitsDays: fc.integer({ min: 3, max: 6 }), rates: fc.array(fc.constantFrom("0.25", "0.4", "0.75"), { minLength: 2, maxLength: 4 }), datesOfMonth: fc.constantFrom("odd" as const, "even" as const, "any" as const) })
   .map(({ visit: { ground, products, stations }, untilMinute, waitsDays, rates, datesOfMonth }) => {
     const on = datesOfMonth === "any" ? { weekdays: [0, 1, 2, 3, 4, 5, 6] } : { datesOfMonth };
     const localRules = [{ days: on, fromMinute: 270, untilMinute }];
