@@ -68,9 +68,10 @@ export interface AskedOfEarlier {
  */
 export function earlierAtVisit({ label, application }: EarlierProduct, asked: AskedOfEarlier): AppliedProduct | undefined {
   const { atEpochMilliseconds, isSeedPlanned } = asked;
-  const { endsAtEpochMilliseconds: end } = application;
-  const sinceDays = (atEpochMilliseconds - end) / ONE_DAY_MILLISECONDS;
-  if (sinceDays < 0 || sinceDays >= longestDays(label)) return undefined;
+  const { endsAtEpochMilliseconds: end, postedAtEpochMilliseconds: posted } = application;
+  // What counts from a sign that was put up after the work ends as much later.
+  const sinceDays = (atEpochMilliseconds - (posted === "not-posted" ? end : Math.max(end, posted))) / ONE_DAY_MILLISECONDS;
+  if (atEpochMilliseconds < end || sinceDays >= longestDays(label)) return undefined;
   const wateredIn = wateredInAt(label, application, asked);
   const longest = { ...asked, wateredInAfterDays: wateredIn === "not-yet" ? wateredIn : (wateredIn - end) / ONE_DAY_MILLISECONDS };
   const matters = (kind: AftercareKind) => {
@@ -78,9 +79,15 @@ export function earlierAtVisit({ label, application }: EarlierProduct, asked: As
     if (label.facts[kind] === "unknown") return (kind !== "seeding-after" || isSeedPlanned) && sinceDays < UNREAD_MATTERS_DAYS[kind];
     return latestDays(label, kind, longest) > sinceDays;
   };
-  const kinds = AFTERCARE_KINDS.filter((kind) => label.facts[kind] !== "none" && matters(kind));
+  const mattersToSign = (kind: AftercareKind) => kind === "people-and-pets" && label.facts[kind] !== "unknown" && standsForPeople(label) && matters("posting-sign");
+  const kinds = AFTERCARE_KINDS.filter((kind) => label.facts[kind] !== "none" && (matters(kind) || mattersToSign(kind)));
   if (kinds.length === 0) return undefined;
   return { label: withOnly(label, kinds), application, appliedIn: "earlier-visit", wateredInAtEpochMilliseconds: wateredIn };
+}
+
+/** Whether a sign stays at least until people may come back: it can stand for hours after that, until the sunset of that day. */
+function standsForPeople(label: LabelAftercare): boolean {
+  return statedConstraint(label, "posting-sign").some(({ mayComeDown }) => mayComeDown.trigger !== "no-time-required" && mayComeDown.orReentryIfLater);
 }
 
 /** How long anything on a label may matter at most, kept because a lawn's records of two years are asked at every stop of a day. */
@@ -167,7 +174,8 @@ function wateringInDays(label: LabelAftercare): number {
 function stateDays(label: LabelAftercare, state: AwaitedState, { estimates, wateredInAfterDays }: LongestContext): number {
   if (state === "dry") return estimateDays(estimates.untilDry);
   if (state === "dust-settled") return estimateDays(estimates.untilDustSettled);
-  const watered = wateredInAfterDays === "not-yet" ? wateringInDays(label) : wateredInAfterDays;
+  // Water that is told of later is not what watered in: by then the lawn is taken to have been.
+  const watered = wateredInAfterDays === "not-yet" ? wateringInDays(label) : Math.min(wateredInAfterDays, wateringInDays(label));
   return state === "watered-in" ? watered : watered + estimateDays(estimates.untilDryAfterWatering);
 }
 

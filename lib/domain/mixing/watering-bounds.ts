@@ -91,7 +91,8 @@ export function searchSpan(
 
 /**
  * When a product will have been watered in at the latest: when it was, or the end of the last watering hours before its
- * own date. Null where nothing sets a date. Other products do not move it, so that it is never too early.
+ * own date. Null where nothing sets a date, and where no such hours are left after the visit, by whose end it was not
+ * watered in. Other products do not move it, so that it is never too early.
  */
 export function wateredInAtLatest(
   applied: AppliedProduct,
@@ -99,11 +100,11 @@ export function wateredInAtLatest(
   hours: WateringHours,
   timeZone: string,
 ): number | null {
-  const { wateredInAtEpochMilliseconds: at, application } = applied;
+  const { wateredInAtEpochMilliseconds: at } = applied;
   if (typeof at === "number") return at;
   const [need] = wateringNeeds([applied], visit, timeZone);
   const due = need?.dueAtEpochMilliseconds ?? null;
   if (due === null) return null;
-  const span = { fromEpochMilliseconds: application.endsAtEpochMilliseconds, untilEpochMilliseconds: due };
+  const span = { fromEpochMilliseconds: visit.untilEpochMilliseconds, untilEpochMilliseconds: due };
   return withinWateringHours(span, hours, timeZone).at(-1)?.untilEpochMilliseconds ?? null;
 }

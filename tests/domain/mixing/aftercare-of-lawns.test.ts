@@ -27,6 +27,16 @@ test("an earlier product keeps the water off until its own end, by its own time"
   expect(rowOf(only?.timeline.steps ?? [], "watering")).toEqual([["may-not", "2026-04-30T19:00", "2026-05-02T20:00"]]);
 });
 
+test("an earlier sign stands until sunset of the day on which people may come back, on that day after they may too", () => {
+  const label = labelOf("Weedaway", {
+    ...says("people-and-pets", { untilLaterOf: [hoursAfterEnd(48)] }),
+    ...says("posting-sign", { upBy: "before-application", mayComeDown: { trigger: "sunset-of-day-following", daysFollowing: 1, orReentryIfLater: true } }),
+  });
+  // Done at 10 am on April 29: people may come back at 10 am on May 1, five hours before the visit, and the sun sets at 7:49 pm.
+  const [only] = groupsOf(lawn("Front", { earlier: [before(label, START - 53 * HOUR)] }));
+  expect(rowOf(only?.timeline.steps ?? [], "sign")).toEqual([["may-not", "2026-04-29T14:00", expect.stringMatching(/^2026-05-02T00:4/u) as string]]);
+});
+
 test("what is over before the visit makes no difference", () => {
   const [one, ...others] = groupsOf(lawn("Front"), lawn("Back", { earlier: [before(LONG_DRY, START - 72 * HOUR), before(IRON, END)] }));
   expect(one?.lawnNames).toEqual(["Front", "Back"]);

@@ -10,6 +10,15 @@ const estimate = (durationMinutes: number) => ({ durationMinutes, basis: "house"
 
 test("an ordinary question is fine", () => expect(fieldOf({})).toBeUndefined());
 
+test("what just touches a bound is fine", () => {
+  const watered = (wateredInAtEpochMilliseconds: number) => ({ products: [earlierOf(FEED, START, { wateredInAtEpochMilliseconds })] });
+  expect([fieldOf(watered(START - HOUR)), fieldOf(watered(END))]).toEqual([undefined, undefined]);
+  expect(fieldOf({ visit: { fromEpochMilliseconds: START, untilEpochMilliseconds: START }, products: [appliedOf(IRON, { application: timed(START, START) })] })).toBeUndefined();
+  expect([0, 6].map((weekday) => fieldOf({ mowing: { weekday, lastMowedAtEpochMilliseconds: Date.UTC(1900, 0, 1) } }))).toEqual([undefined, undefined]);
+  expect(fieldOf({ mowing: { weekday: 0, lastMowedAtEpochMilliseconds: Date.UTC(2200, 0, 1) - 1 } })).toBeUndefined();
+  expect(fieldOf({ secondLook: { daysAfter: 0, programName: "Spring" }, estimates: { untilDry: estimate(0), untilDustSettled: "unknown", untilDryAfterWatering: "unknown" } })).toBeUndefined();
+});
+
 describe("refused by name", () => {
   test.each([
     ["no time zone", { timeZone: "Central" }, "timeZone"],
@@ -31,6 +40,12 @@ describe("refused by name", () => {
     ["a visit beyond the calendar", { visit: { fromEpochMilliseconds: START, untilEpochMilliseconds: 8e15 } }, "visit"],
     ["a latitude that is none", { place: { latitudeDegrees: 200, longitudeDegrees: -87.6 } }, "latitudeDegrees"],
     ["a longitude that is not known", { place: { latitudeDegrees: 41.9, longitudeDegrees: Number.NaN } }, "longitudeDegrees"],
+    ["a mowing day before Sunday", { mowing: { weekday: -1, lastMowedAtEpochMilliseconds: "unknown" } }, "mowing.weekday"],
+    ["a last mowing before 1900", { mowing: { weekday: 2, lastMowedAtEpochMilliseconds: Date.UTC(1900, 0, 1) - 1 } }, "mowing.lastMowedAtEpochMilliseconds"],
+    ["a last mowing after 2199", { mowing: { weekday: 2, lastMowedAtEpochMilliseconds: Date.UTC(2200, 0, 1) } }, "mowing.lastMowedAtEpochMilliseconds"],
+    ["a second look before the visit", { secondLook: { daysAfter: -1, programName: "Spring" } }, "secondLook.daysAfter"],
+    ["work that goes on after the visit", { products: [appliedOf(IRON, { application: timed(START, END + 1) })] }, "Ferrox Foliar application"],
+    ["a sign put up at no time", { products: [appliedOf(IRON, { application: { ...timed(START, END), postedAtEpochMilliseconds: Number.NaN } })] }, "Ferrox Foliar application"],
     ["half a day", { secondLook: { daysAfter: 1.5, programName: "Spring" } }, "secondLook.daysAfter"],
     ["an estimate below zero", { estimates: { untilDry: estimate(-1), untilDustSettled: "unknown", untilDryAfterWatering: "unknown" } }, "estimates.untilDry"],
     ["hours that end before they begin", { hours: { localRules: byLaw(daily(9, 5)), controller: "none" } }, "localRules"],

@@ -5,13 +5,11 @@ import { aftercareTimeline, type AftercareTimeline } from "#domain/mixing/afterc
 import { type AftercareQuestion } from "#domain/mixing/aftercare-question";
 import { type AftercareStep } from "#domain/mixing/aftercare-step";
 import { type AppliedProduct } from "#domain/mixing/applied-product";
-import { type ClockPeriod } from "#domain/mixing/clock-periods";
-import { depthFrom } from "#domain/mixing/irrigation-run";
 import { wateringPeriods } from "#domain/mixing/watering-hours";
 import { of } from "#domain/quantities/quantity";
-import { localTimeAt, type Span } from "#domain/weather/local-hours";
 import { valueOf } from "../../support/domain-answers";
 import { aftercareQuestion, appliedOf, at, byHouse, byLaw, CHICAGO, daily, earlierOf, FRONT, HOUR, labelOf, says, untilState } from "../../support/aftercare-builders";
+import { rainSpoils } from "../../support/label-by-the-minute";
 
 /** Ends of visits: an ordinary evening and the two in whose night clocks change. */
 const ends = ["2026-05-01T16:00-05:00", "2026-03-07T17:20-06:00", "2026-10-31T19:40-05:00"].map(at);
@@ -68,19 +66,6 @@ const timeline = (visit: { end: number; hours: AftercareQuestion["hours"] }, all
     ),
   );
 const windowsOf = ({ watering }: AftercareTimeline) => (watering.kind === "window" ? watering.windows : []);
-/** When water runs: each stretch at one go, and of several parts each from its first drop to its last. */
-const waterOf = ({ watering }: AftercareTimeline): readonly Span[] => {
-  if (watering.kind !== "window") return [];
-  const parts = (watering.parts ?? []).map(({ fromEpochMilliseconds, starts }) => {
-    const lastMinute = Math.max(...starts.map(({ startsAfterMinutes, runMinutes }) => startsAfterMinutes + runMinutes));
-    return { fromEpochMilliseconds, untilEpochMilliseconds: fromEpochMilliseconds + lastMinute * 60_000 };
-  });
-  return [...watering.windows, ...parts];
-};
-const isPermitted = (period: ClockPeriod, date: string, minute: number) => {
-  const isDay = "weekday" in period ? period.weekday === new Date(`${date}T12:00Z`).getUTCDay() : (Number(date.slice(8)) % 2 === 1) === (period.datesOfMonth === "odd");
-  return isDay && period.fromMinuteOfDay <= minute && minute < period.untilMinuteOfDay;
-};
 const mayNots = ({ steps }: AftercareTimeline) => steps.filter(({ kind }) => kind === "may-not");
 const endOf = (step: AftercareStep) => step.endsAtEpochMilliseconds ?? Infinity;
 const covers = (outer: AftercareTimeline, inner: AftercareTimeline) =>
@@ -104,74 +89,13 @@ describe("whatever the products, hours and nights", () => {
     );
   });
 
-  test("the timeline is never outside a product's own", () => {
-    fc.assert(
-      fc.property(visits, (visit) => {
-        const all = timeline(visit, visit.products);
-        for (const product of visit.products) {
-          const own = timeline(visit, [product]);
-          expect(covers(all, own)).toBe(true);
-          for (const window of windowsOf(all)) {
-            for (const step of mayNots(own).filter(({ row }) => row === "watering")) {
-              expect(window.fromEpochMilliseconds).toBeGreaterThanOrEqual(endOf(step));
-            }
-            if (own.watering.kind !== "window") continue;
-            expect(own.watering.windows.some((one) => one.fromEpochMilliseconds <= window.fromEpochMilliseconds && window.untilEpochMilliseconds <= one.untilEpochMilliseconds)).toBe(true);
-          }
-        }
-      }),
-      { numRuns: 150 },
-    );
-  });
-
-  test("with stations that need rests and several mornings too, water runs only where each label and each hour lets it", () => {
-    const stations = fc.array(fc.record({ rate: fc.constantFrom("0.2", "0.3", "0.4", "0.75"), longestRunMinutes: fc.constantFrom(6, 20, 400), soakMinutes: fc.constantFrom(0, 30) }), { minLength: 1, maxLength: 4 });
-    // Short mornings, slow stations and a feed that can wait for days: often enough it takes several of them.
-    const short = fc.constantFrom<AftercareQuestion["hours"]>({ localRules: byLaw(daily(4, 6)), controller: "none" }, { localRules: byLaw([...daily(4, 5), ...daily(21, 23)]), controller: "none" });
-    const fifthDay = { anchor: "calendar-day", days: 5 } as const;
-    const slow = fc.record({ visit: visits, hours: short, isShort: fc.boolean(), inFiveDays: fc.constantFrom("0.25", "0.4") }).map(({ visit, hours: morning, isShort, inFiveDays }) => {
-      const feed = labelOf("Feed", says("watering-in", { by: fifthDay, depth: { least: of("in", inFiveDays), most: "none" }, rain: "counts" }));
-      const application = { startsAtEpochMilliseconds: visit.end - HOUR, endsAtEpochMilliseconds: visit.end, postedAtEpochMilliseconds: "not-posted" } as const;
-      return isShort ? { ...visit, hours: morning, products: [...visit.products.slice(0, 1), appliedOf(feed, { application })] } : visit;
-    });
-    const seen: string[] = [];
-    fc.assert(
-      fc.property(slow, stations, fc.integer({ min: 0, max: 999 }), (visit, all, thousandth) => {
-        const change = { stations: all.map(({ rate, ...cycle }, index) => ({ stationName: `Station ${index}`, depthPerHour: of("in", rate), cycle })) };
-        const told = timeline(visit, visit.products, change);
-        const { watering } = told;
-        if (watering.kind !== "window") return;
-        seen.push((watering.parts ?? []).length > 0 ? "parts" : "one go");
-        const reached = watering.stations.map((run) => (run.kind === "run" ? Number(depthFrom(run.depthReached).exactAmount.numerator) / Number(depthFrom(run.depthReached).exactAmount.denominator) : 0));
-        for (const { fromEpochMilliseconds: from, untilEpochMilliseconds: until } of waterOf(told)) {
-          for (const product of visit.products) {
-            const own = timeline(visit, [product], change);
-            for (const step of mayNots(own).filter(({ row }) => row === "watering")) expect(from).toBeGreaterThanOrEqual(endOf(step));
-            if (own.watering.kind === "window" && typeof own.watering.dueAtEpochMilliseconds === "number") expect(until).toBeLessThanOrEqual(own.watering.dueAtEpochMilliseconds);
-            for (const rain of own.spoilingRain) {
-              const asMuch = rain.from === "any" || Math.max(...reached) >= Number(depthFrom(rain.from).exactAmount.numerator) / Number(depthFrom(rain.from).exactAmount.denominator);
-              if (asMuch) expect(from).toBeGreaterThanOrEqual(rain.endsAtEpochMilliseconds);
-            }
-          }
-          const shown = localTimeAt(from + Math.floor(((until - from) * thousandth) / 1000), CHICAGO);
-          const minute = Number(shown.localTime.slice(0, 2)) * 60 + Number(shown.localTime.slice(3));
-          for (const fact of [visit.hours.localRules, visit.hours.controller]) {
-            if (typeof fact !== "string") expect(fact.periods.some((period) => isPermitted(period, shown.date, minute))).toBe(true);
-          }
-        }
-      }),
-      { numRuns: 250 },
-    );
-    expect([...new Set(seen)].toSorted()).toEqual(["one go", "parts"]);
-  });
-
   test("rain is said to do where the water runs only if no product is spoiled by rain then", () => {
     fc.assert(
       fc.property(visits, (visit) => {
         const told = timeline(visit, visit.products);
         const [step] = told.steps.filter(({ row, kind }) => row === "watering" && kind === "must");
         if (step?.words.includes("of rain in that time does it too") !== true) return;
-        for (const rain of told.spoilingRain) expect(rain.endsAtEpochMilliseconds).toBeLessThanOrEqual(step.startsAtEpochMilliseconds);
+        for (const product of visit.products) expect(rainSpoils(product, CHICAGO)(step.startsAtEpochMilliseconds)).toBe(false);
       }),
       { numRuns: 150 },
     );
@@ -198,25 +122,6 @@ describe("whatever the products, hours and nights", () => {
         expect(timeline(visit, visit.products.toReversed())).toStrictEqual(timeline(visit, visit.products));
       }),
       { numRuns: 100 },
-    );
-  });
-
-  test("windows are long enough, and a clock shows permitted hours all through them", () => {
-    fc.assert(
-      fc.property(visits, fc.integer({ min: 0, max: 999 }), (visit, thousandth) => {
-        const { watering } = timeline(visit, visit.products);
-        if (watering.kind !== "window") return;
-        for (const { fromEpochMilliseconds: from, untilEpochMilliseconds: until } of watering.windows) {
-          expect(until - from).toBeGreaterThanOrEqual((watering.elapsedMinutes ?? 0) * 60_000);
-          const shown = localTimeAt(from + Math.floor(((until - from) * thousandth) / 1000), CHICAGO);
-          const minute = Number(shown.localTime.slice(0, 2)) * 60 + Number(shown.localTime.slice(3));
-          for (const fact of [visit.hours.localRules, visit.hours.controller]) {
-            if (typeof fact === "string") continue;
-            expect(fact.periods.some((period) => isPermitted(period, shown.date, minute))).toBe(true);
-          }
-        }
-      }),
-      { numRuns: 150 },
     );
   });
 

@@ -68,6 +68,29 @@ test("signs stand until their own time, and until people may come back where tha
   expect(days(sign({ trigger: "no-time-required" }))).toBe(0);
 });
 
+test("what counts from a sign that was put up after the work lasts as long after it", () => {
+  const label = labelOf("Off", says("mowing-after", { untilLaterOf: [{ anchor: "posting", durationMinutes: 60 }] }));
+  const application = { ...earlierOf(label, END).application, postedAtEpochMilliseconds: END + 2 * HOUR };
+  const isLeft = (hours: number) => earlierAtVisit({ label, application }, asked(hours * HOUR)) !== undefined;
+  expect([2, 3].map(isLeft)).toEqual([true, false]);
+});
+
+test("while a sign stands for people, so does until when they were kept off", () => {
+  const label = labelOf("Signed", { ...says("people-and-pets", { untilLaterOf: [hoursAfterEnd(48)] }), ...says("posting-sign", { upBy: "at-start", mayComeDown: { trigger: "sunset-of-day-following", daysFollowing: 1, orReentryIfLater: true } }) });
+  expect(kindsLeft(label, 53 * HOUR)).toEqual(["people-and-pets", "posting-sign"]);
+  expect(kindsLeft(label, 72 * HOUR)).toEqual([]);
+  const alone = labelOf("Signed", { ...says("people-and-pets", { untilLaterOf: [hoursAfterEnd(2)] }), ...says("posting-sign", { upBy: "at-start", mayComeDown: { trigger: "day-following", daysFollowing: 1, orReentryIfLater: false } }) });
+  expect(kindsLeft(alone, 3 * HOUR)).toEqual(["posting-sign"]);
+});
+
+test("water that was told of later than four weeks is not what watered in", () => {
+  const label = labelOf("Feed", says("people-and-pets", { untilLaterOf: [untilState("watered-in-and-dry")] }));
+  const long = labelOf("Feed", { ...label.facts, ...says("seeding-after", { intervals: [{ method: "any", until: { anchor: "calendar-month", months: 4 } }] }) });
+  const waterings = [watered(36 * DAY - HOUR)];
+  expect(kindsLeft(label, 36 * DAY, { waterings })).toEqual([]);
+  expect(kindsLeft(long, 36 * DAY, { waterings })).toEqual(["seeding-after"]);
+});
+
 test("what nobody has said was watered in is asked for until it surely has been, or until the label's own date", () => {
   expect(SURELY_WATERED_IN_AFTER_DAYS).toBe(28);
   expect(kindsLeft(FEED, 27 * DAY)).toEqual(["people-and-pets", "watering-in", "mowing-after"]);
@@ -90,6 +113,7 @@ test("the first water that does for the label counts: none before the work or af
   const at = (waterings: readonly LawnWatering[], label = FEED) => wateredInAt(label, application, { waterings, untilEpochMilliseconds: END + 2 * DAY });
   expect(at([])).toBe("not-yet");
   expect(at([watered(-1), watered(2 * DAY + 1)])).toBe("not-yet");
+  expect([at([watered(0)]), at([watered(2 * DAY)])]).toEqual([END, END + 2 * DAY]);
   expect(at([watered(5 * HOUR), watered(3 * HOUR)])).toBe(END + 3 * HOUR);
   expect(at([watered(3 * HOUR, { depth: of("in", "0.24") }), watered(4 * HOUR, { depth: of("in", "0.25") })])).toBe(END + 4 * HOUR);
   const noRain = labelOf("Feed", says("watering-in", { by: hoursAfterEnd(24), depth: "not-stated", rain: "does-not-count" }));

@@ -58,6 +58,15 @@ describe("minutes from a station's own rate", () => {
   test("runs are as equal as whole minutes go", () => {
     expect(runOf({ cycle: { longestRunMinutes: 9, soakMinutes: 0 } })).toMatchObject({ runsMinutes: [7, 7, 6], elapsedMinutes: 20 });
   });
+  test("a run of just the longest is one, and a minute less makes two", () => {
+    expect(runOf({ cycle: { longestRunMinutes: 20, soakMinutes: 30 } })).toMatchObject({ runsMinutes: [20], elapsedMinutes: 20, sentence: "Front: 20 min." });
+    expect(runOf({ cycle: { longestRunMinutes: 19, soakMinutes: 30 } })).toMatchObject({ runsMinutes: [10, 10], elapsedMinutes: 50 });
+  });
+  test("a most that is just reached is kept", () => expect(runOf({}, { least: of("in", "0.25"), most: of("in", "0.25") })).toMatchObject({ totalMinutes: 20 }));
+  test("the longest run and the rest may be a day", () => {
+    expect(runOf({ cycle: { longestRunMinutes: 1440, soakMinutes: 1440 } })).toMatchObject({ runsMinutes: [20] });
+    expect(runOf({ cycle: { longestRunMinutes: 1, soakMinutes: 0 } })).toMatchObject({ elapsedMinutes: 20 });
+  });
   test("what the minutes put down is kept exactly", () => {
     expect(runOf({})).toMatchObject({ depthReached: String(of("in", "0.25").amount) });
   });
@@ -94,6 +103,9 @@ test("without a test there is the depth and how to test, never minutes of wateri
 test.each([
   ["no water", { depthPerHour: of("in", "0") }, "Front depthPerHour"],
   ["a run of nothing", { cycle: { longestRunMinutes: 0, soakMinutes: 10 } }, "Front cycle"],
+  ["a run of more than a day", { cycle: { longestRunMinutes: 1441, soakMinutes: 10 } }, "Front cycle"],
+  ["a rest of more than a day", { cycle: { longestRunMinutes: 10, soakMinutes: 1441 } }, "Front cycle"],
+  ["a rest below zero", { cycle: { longestRunMinutes: 10, soakMinutes: -1 } }, "Front cycle"],
   ["part of a minute", { cycle: { longestRunMinutes: 10, soakMinutes: 0.5 } }, "Front cycle"],
 ])("%s is refused", (_name, change, field) => {
   expect(refusalOf(irrigationRun({ ...FRONT, ...change }, quarter, "us")).field).toBe(field);

@@ -62,6 +62,23 @@ describe("seed after a product, by its own method", () => {
   });
 });
 
+describe("work that begins or ends at midnight", () => {
+  const label = labelOf("Barrier PE", { ...says("seeding-after", { intervals: [{ method: "any", until: days(1) }] }), ...says("seeding-before", { within: days(1) }) });
+  const night = (from: string, until: string) => appliedOf(label, { application: { startsAtEpochMilliseconds: at(from), endsAtEpochMilliseconds: at(until), postedAtEpochMilliseconds: "not-posted" } });
+  test("seed of the day that ends as the work begins was before it", () => {
+    const work = [night("2026-05-02T00:00-05:00", "2026-05-02T01:00-05:00")];
+    expect(rules([seeding("2026-05-01", "planned")], work)).toEqual(["too-soon-after-seeding"]);
+    expect(rules([seeding("2026-05-02", "planned")], work)).toEqual(["seeding-too-soon-after", "too-soon-after-seeding"]);
+    expect(rules([seeding("2026-04-30", "planned")], work)).toEqual([]);
+  });
+  test("seed of the day that begins as the work ends is after it", () => {
+    const work = [night("2026-05-01T23:00-05:00", "2026-05-02T00:00-05:00")];
+    expect(rules([seeding("2026-05-02", "planned")], work)).toEqual(["seeding-too-soon-after"]);
+    expect(rules([seeding("2026-05-02", "done")], work)).toEqual([]);
+    expect(rules([seeding("2026-05-03", "planned")], work)).toEqual([]);
+  });
+});
+
 test("days of a label end at their hour, so that the day on which they do is not wholly free", () => {
   const label = labelOf("Barrier PE", says("seeding-after", { intervals: [{ method: "any", until: labelDays(42) }] }));
   expect(rules([seeding("2026-06-12", "planned")], [appliedOf(label)])).toEqual(["seeding-too-soon-after"]);

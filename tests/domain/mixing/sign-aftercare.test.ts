@@ -29,6 +29,12 @@ describe("up", () => {
   ] as const)("%s", (upBy, by, words) => {
     expect(signsToPutUp([appliedOf(signed(upBy, following()))], CHICAGO)).toMatchObject([{ kind: "must", endsAtEpochMilliseconds: by, words }]);
   });
+  test("one sign for two products begins with the earlier work; in other words or by another time it is another", () => {
+    const label = signed("immediately-following", following());
+    const work = (startsAtEpochMilliseconds: number, endsAtEpochMilliseconds: number) => ({ application: { startsAtEpochMilliseconds, endsAtEpochMilliseconds, postedAtEpochMilliseconds: "not-posted" } }) as const;
+    const steps = signsToPutUp([appliedOf(label, work(START + HOUR / 2, END)), appliedOf(label), appliedOf(label, work(START, END - HOUR / 2)), appliedOf(signed("at-start", following()))], CHICAGO);
+    expect(steps.map(({ startsAtEpochMilliseconds: from, endsAtEpochMilliseconds: by }) => [from, by]).toSorted((one, other) => Number(one[1]) - Number(other[1]))).toEqual([[START, START], [START, END - HOUR / 2], [START, END]]);
+  });
   test("one that stands, or an earlier visit's, is not put up again", () => {
     const label = signed("at-start", following());
     const application = { startsAtEpochMilliseconds: START, endsAtEpochMilliseconds: END, postedAtEpochMilliseconds: START };
@@ -81,6 +87,18 @@ describe("down", () => {
     expect(shown(appliedOf(signed("before-application", sunset)))).toMatchObject({ date: "2026-05-02", localTime: expect.stringMatching(/^19:5/) as string });
     const reentry = says("people-and-pets", { untilLaterOf: [hoursAfterEnd(72)] });
     expect(shown(appliedOf(signed("before-application", sunset, reentry))).date).toBe("2026-05-04");
+  });
+  test("people may come back after sunset or as a day begins: still the sunset of the day on which they may", () => {
+    const dateOf = (hours: number) => localTimeAt(downAt(appliedOf(signed("before-application", sunset, says("people-and-pets", { untilLaterOf: [hoursAfterEnd(hours)] })))) ?? 0, CHICAGO).date;
+    // The work ends at 4 pm on May 1: 29 h later is 9 pm on May 2, 32 h its end.
+    expect([dateOf(4), dateOf(29), dateOf(32)]).toEqual(["2026-05-02", "2026-05-02", "2026-05-03"]);
+  });
+  test("a place that is missing is told where people have no time to come back too, and not where no sunset is waited for", () => {
+    const wet = says("people-and-pets", { untilLaterOf: [untilState("watered-in-and-dry")] });
+    const { mayNots, findings } = signMayNots([appliedOf(signed("before-application", sunset, wet))], context("unknown"));
+    expect(mayNots[0]?.end).toEqual({ atEpochMilliseconds: null, isEstimate: true, waitsFor: ["watered in and dry"] });
+    expect(findings).toMatchObject([{ rule: "place-for-sunset-missing" }]);
+    expect(signMayNots([appliedOf(signed("before-application", following()))], context("unknown")).findings).toEqual([]);
   });
   test("a sunset that can't be computed is a hold; a reentry without a time leaves it open", () => {
     const { mayNots, findings } = signMayNots([appliedOf(signed("before-application", sunset))], context("unknown"));

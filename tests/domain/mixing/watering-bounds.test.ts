@@ -47,6 +47,19 @@ describe("watered in at the latest", () => {
   ])("%s", (_name, applied, hours, expected) => expect(wateredInAtLatest(applied, visit, hours, CHICAGO)).toBe(expected));
 });
 
+test("what nobody has said was watered in was not by the end of the visit: hours that are past then are none", () => {
+  const [thursdays, fridays] = [byLaw(daily(5, 9, [4])), byLaw(daily(12, 16, [5]))];
+  const slow = labelOf("Slow", says("watering-in", { by: hoursAfterEnd(72), depth: "not-stated", rain: "counts" }));
+  const latest = (applied: Parameters<typeof wateredInAtLatest>[0], localRules: typeof thursdays) => wateredInAtLatest(applied, visit, { localRules, controller: "none" }, CHICAGO);
+  // Put down on Wednesday and due on Saturday afternoon; the visit is on Friday from 3 to 4 pm.
+  const before = earlierOf(slow, START - 48 * HOUR);
+  expect(latest(before, thursdays)).toBeNull();
+  expect(latest(before, fridays)).toBeNull();
+  expect(latest(before, byLaw(daily(12, 16.5, [5])))).toBe(END + HOUR / 2);
+  const early = { startsAtEpochMilliseconds: START, endsAtEpochMilliseconds: START + HOUR / 4, postedAtEpochMilliseconds: "not-posted" } as const;
+  expect(latest(appliedOf(slow, { application: early }), fridays)).toBeNull();
+});
+
 describe("from when on and until when a time is looked for", () => {
   const searched = (dryUntil: number | null, dueAt: number | null) => {
     const { fromEpochMilliseconds, untilEpochMilliseconds } = searchSpan(visit, { dryUntil, dueAt }, CHICAGO);

@@ -20,6 +20,18 @@ test("the longest dry time and the first due time", () => {
   expect(pairOf([])).toEqual({ dry: undefined, due: undefined });
 });
 
+test("of equal ones the first by name counts", () => {
+  const alike = (productName: string) => appliedOf(labelOf(productName, { ...IRON.facts, "watering-in": quick(2).facts["watering-in"] }));
+  const { dry, due } = pairOf([alike("Beta"), alike("Alpha")]);
+  expect([dry?.applied.label.productName, due?.applied.label.productName]).toEqual(["Alpha", "Alpha"]);
+});
+
+test("a dry time that ends as the water is due is at odds with it, and one a moment sooner is not", () => {
+  const dry = (minutes: number) => appliedOf(labelOf("Weedaway", says("watering-not-before", { untilLaterOf: [{ anchor: "application-end", durationMinutes: minutes }] })));
+  expect(noCommonTime(pairOf([dry(120), appliedOf(quick(2))]), CHICAGO).about).toEqual(["Weedaway", "Grubclear"]);
+  expect(noCommonTime(pairOf([dry(119), appliedOf(quick(2))]), CHICAGO).about).toEqual(["Grubclear"]);
+});
+
 describe("labels that leave no time", () => {
   test("name both, and nobody may answer", () => {
     expect(noCommonTime(pairOf([appliedOf(IRON), appliedOf(quick(2))]), CHICAGO)).toEqual({

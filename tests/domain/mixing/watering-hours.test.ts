@@ -33,6 +33,8 @@ describe("days and hours as periods and in words", () => {
     ["over midnight into the next day of the week", { weekdays: [6] }, hours(22, 5), [{ weekday: 6, ...hours(22, 24) }, { weekday: 0, ...hours(0, 5) }]],
     ["odd dates", { datesOfMonth: "odd" }, hours(4, 9), [{ datesOfMonth: "odd", ...hours(4, 9) }]],
     ["over midnight on even dates only", { datesOfMonth: "even" }, hours(22, 5), [{ datesOfMonth: "even", ...hours(0, 5) }, { datesOfMonth: "even", ...hours(22, 24) }]],
+    ["round the clock from five in the morning", { weekdays: [6] }, hours(5, 5), [{ weekday: 6, ...hours(5, 24) }, { weekday: 0, ...hours(0, 5) }]],
+    ["the whole of a date", { datesOfMonth: "odd" }, hours(0, 0), [{ datesOfMonth: "odd", ...hours(0, 24) }]],
     ["until midnight", { datesOfMonth: "even" }, hours(22, 0), [{ datesOfMonth: "even", ...hours(22, 24) }]],
   ] as const)("%s", (_name, days, from, expected) => expect(wateringPeriods(days, from)).toEqual(expected));
   test("what comes out is possible", () => {

@@ -62,6 +62,38 @@ describe("no window", () => {
   });
 });
 
+describe("to the very minute", () => {
+  const afterEnd = (durationMinutes: number) => ({ anchor: "application-end", durationMinutes }) as const;
+  const within = (minutes: number) => appliedOf(labelOf("Quick", says("watering-in", { by: afterEnd(minutes), depth: { least: of("in", "0.25"), most: "none" }, rain: "counts" })));
+  const law = (...hours: readonly (readonly [number, number])[]) => ({ periods: hours.map(([fromMinuteOfDay, untilMinuteOfDay]) => ({ weekday: 6, fromMinuteOfDay, untilMinuteOfDay })), basis: "law", source: "town watering rule" }) as const;
+  test("hours of just the run's length are enough", () => {
+    expect(windowsOf(both, { hours: { localRules: law([300, 320]), controller: "none" } })).toEqual([morning("05:00", "05:20")]);
+  });
+  test("a due time just after the run is kept, and one a minute sooner is too short", () => {
+    expect(windowsOf([within(20)])).toEqual([[END, END + HOUR / 3]]);
+    expect(rulesOf([within(19)])).toEqual(["hold watering-time-too-short"]);
+  });
+  test("a due time as the visit ends leaves no time, and a minute later some", () => {
+    expect(rulesOf([within(0)])).toEqual(["hold no-common-watering-time"]);
+    expect(rulesOf([within(1)])).toEqual(["hold watering-time-too-short"]);
+  });
+  test("a dry time that ends just so long before the due time leaves the run its time", () => {
+    const dry = (minutes: number) => appliedOf(labelOf("Alpha", says("watering-not-before", { untilLaterOf: [afterEnd(minutes)] })));
+    expect(windowsOf([dry(40), within(60)])).toEqual([[END + (2 * HOUR) / 3, END + HOUR]]);
+    expect(rulesOf([dry(41), within(60)])).toEqual(["hold watering-time-too-short"]);
+    expect(judge([dry(60), within(60)]).findings).toMatchObject([{ rule: "no-common-watering-time", about: ["Alpha", "Quick"] }]);
+  });
+  test("hours that touch are one stretch, and over midnight too", () => {
+    const stations = [{ ...FRONT, depthPerHour: of("in", "0.25") }];
+    expect(windowsOf(both, { stations, hours: { localRules: law([300, 330], [330, 360]), controller: "none" } })).toEqual([morning("05:00", "06:00")]);
+    const night = byLaw([...daily(23.5, 24), ...daily(0, 0.5)]);
+    expect(windowsOf([within(600)], { stations, hours: { localRules: night, controller: "none" } })).toEqual([[at("2026-05-01T23:30-05:00"), at("2026-05-02T00:30-05:00")]]);
+  });
+  test("hours of the town and of the controller that only touch leave none", () => {
+    expect(rulesOf(both, { hours: { localRules: law([300, 420]), controller: law([420, 540]) } })).toEqual(["hold watering-hours-leave-no-time"]);
+  });
+});
+
 describe("a product that rain would spoil", () => {
   const spoiled = (from: "any" | ReturnType<typeof of<"in">>, hours = 12) => appliedOf(labelOf("Ferrox Foliar", says("rain-that-spoils", { within: hoursAfterEnd(hours), from })));
   const feed = appliedOf(FEED);
