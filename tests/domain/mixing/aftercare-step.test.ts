@@ -58,15 +58,15 @@ test("what is over, of no length or of another row is left out", () => {
 });
 
 test("what ends a moment after the given instant still runs, and what begins a moment after another ends is apart from it", () => {
-  const moment = 1 / 3_600_000;
+  const moment = 1 / HOUR;
   expect(short([mayNot("A", -5, moment)])).toHaveLength(1);
   expect(short([mayNot("A", 0, 1), mayNot("B", 1 + moment, 2)])).toHaveLength(2);
 });
 
 test("watered in and dry says the dry and the watered in of others too, and nothing else", () => {
   const waitsFor = ["dry", "the dust has settled", "watered in", "watered in and dry"];
-  expect(endWords({ atEpochMilliseconds: null, isEstimate: true, waitsFor }, CHICAGO)).toBe("the dust has settled and watered in and dry; no time can be given");
-  expect(endWords({ atEpochMilliseconds: null, isEstimate: true, waitsFor: ["dry", "watered in"] }, CHICAGO)).toBe("dry and watered in; no time can be given");
+  expect(endWords({ ...endOnState(""), waitsFor }, CHICAGO)).toBe("the dust has settled and watered in and dry; no time can be given");
+  expect(endWords({ ...endOnState(""), waitsFor: ["dry", "watered in"] }, CHICAGO)).toBe("dry and watered in; no time can be given");
 });
 
 test("words say what is waited for and mark an estimate", () => {

@@ -96,7 +96,7 @@ describe("down", () => {
   test("a place that is missing is told where people have no time to come back too, and not where no sunset is waited for", () => {
     const wet = says("people-and-pets", { untilLaterOf: [untilState("watered-in-and-dry")] });
     const { mayNots, findings } = signMayNots([appliedOf(signed("before-application", sunset, wet))], context("unknown"));
-    expect(mayNots[0]?.end).toEqual({ atEpochMilliseconds: null, isEstimate: true, waitsFor: ["watered in and dry"] });
+    expect(mayNots[0]?.end).toEqual({ ...endOnState("sunset"), waitsFor: ["sunset", "watered in and dry"] });
     expect(findings).toMatchObject([{ rule: "place-for-sunset-missing" }]);
     expect(signMayNots([appliedOf(signed("before-application", following()))], context("unknown")).findings).toEqual([]);
   });
