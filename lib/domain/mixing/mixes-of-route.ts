@@ -1,14 +1,15 @@
+import { groupedBy } from "#domain/foundation/grouping";
 import { listWords } from "#domain/foundation/list-words";
 import { areaUnderLastMix } from "#domain/equipment/tank-hold-up";
 import { settle } from "#domain/quantities/exact-quantity";
 import { fromAmount } from "#domain/quantities/quantity";
 import { type MixInTank } from "#domain/mixing/mix-change";
-import { type SizedRun } from "#domain/mixing/sized-run";
+import { type SizedRun, strongestOf } from "#domain/mixing/sized-run";
 import { amountIn } from "#domain/mixing/tank-fill";
 import { type BeginOfMix, type CarryOver, type EndOfMix, type MixOfRoute, type TankPlan } from "#domain/mixing/tank-plan-answer";
 import { checkMix } from "#domain/mixing/tank-plan-checks";
 import { type TankPlanQuestion } from "#domain/mixing/tank-plan-question";
-import { placeRinsate, rinseOf, roomAtStop, type SiteForRinsate } from "#domain/mixing/tank-rinse";
+import { placeRinsate, rinseOf, roomAtStop, type RunOnFirst, type SiteForRinsate } from "#domain/mixing/tank-rinse";
 
 /** The runs of one sprayer, and what its tank holds of another mix in the morning. */
 export interface RunsOfTank {
@@ -56,12 +57,20 @@ export function mixesOfRoute(question: TankPlanQuestion, { runs, leftOfLast }: R
 
 function sitesByMix(runs: readonly SizedRun[]): ReadonlyMap<string, Sites> {
   const sitesOf = new Map<string, Sites>();
-  for (const { run } of runs) {
+  const fillsOf = groupedBy(runs, ({ run }) => run.key);
+  for (const sized of runs) {
+    const { run } = sized;
     const own = sitesOf.get(run.key) ?? { stops: [], cursor: { at: 0 }, passed: 0 };
     sitesOf.set(run.key, own);
-    for (const { visitId, finished, treatments } of run.draws) own.stops.push({ visitId, room: roomAtStop(finished, treatments) });
+    const strengths = strongestOf((fillsOf.get(run.key) ?? [sized]).map(({ real }) => real));
+    for (const [index, draw] of run.draws.entries()) own.stops.push({ visitId: draw.visitId, room: roomAtStop(draw, strengths, index === 0 ? runOnFirst(sized) : null) });
   }
   return sitesOf;
+}
+
+/** What the first stop of a run gets out of pump and hose before the run's own mix. */
+function runOnFirst({ line, last, run: { gear: { holdUp } } }: SizedRun): RunOnFirst | null {
+  return line !== "runs-on" || typeof last === "string" || holdUp === "unknown" ? null : { volume: holdUp.amount, strengths: strongestOf([last]) };
 }
 
 function nameOf({ noRoomAt }: SizedRun, letters: readonly string[]): string {

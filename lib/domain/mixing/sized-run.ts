@@ -1,8 +1,10 @@
+import { type SprayRate } from "#domain/label/label-facts";
 import { rational } from "#domain/quantities/rational";
 import { amountOfMarks, marksWithin } from "#domain/quantities/rounding";
-import { smallest } from "#domain/quantities/quantity";
+import { fromAmount, smallest } from "#domain/quantities/quantity";
 import { type FillSize, sizeFills, type TankDraw } from "#domain/mixing/fill-sizes";
 import { type ChangeOfMix, changeOfRun, isSameMix, mixInTank, type MixInTank } from "#domain/mixing/mix-change";
+import { isWeaker, productsIn } from "#domain/mixing/tank-fill";
 import { type LastHeld, type TankPlanQuestion, type TreatedStop } from "#domain/mixing/tank-plan-question";
 import { type DrawOfStop, type RunOfMix } from "#domain/mixing/tank-runs";
 import { sprayWithin, waterShareOf, waterWeight } from "#domain/mixing/truck-weight";
@@ -36,6 +38,8 @@ export interface SizedFill {
 /** A run of one mix with its fills, before they have letters. */
 export interface SizedRun {
   readonly run: RunOfMix;
+  /** The mix as it is measured out: each product as strong as in the strongest of its fills. */
+  readonly real: MixInTank;
   /** What the tank held before. */
   readonly last: MixInTank | "clean" | "unknown";
   /** Whether that is this very mix, of which the rest is used first. */
@@ -102,16 +106,42 @@ export function sizeRun(frame: SizingFrame, run: RunOfMix, before: BeforeRun): S
   const sizes = sizeFills(draws, { mark: tankMark, most: mostAtDraws(frame, run, draws, tank), already: begin.already }, tankLoads);
   const byTank = frame.question.truck.payload === null ? sizes : sizeFills(draws, { mark: tankMark, most: draws.map(() => tank), already: begin.already }, "full-tanks-then-a-short-one");
   const inLine = gear.holdUp === "unknown" ? "unknown" : pushOut > 0n ? 0n : held;
+  const fills = sizes.kind === "sized" ? sizes.fills.map((fill, index) => sizedFill(fill, sizes.fills[index - 1], draws, before.isFirst && index === 0)) : [];
   return {
     ...begin,
     run,
+    real: realMix(run, fills, begin),
+    fills,
     pushOut,
     inLine,
-    fills: sizes.kind === "sized" ? sizes.fills.map((fill, index) => sizedFill(fill, sizes.fills[index - 1], draws, before.isFirst && index === 0)) : [],
     left: sizes.kind === "sized" ? sizes.left : 0n,
     noRoomAt: sizes.kind === "sized" ? null : (draws[sizes.draw]?.stopIndex ?? 0),
     fillsByTankAlone: byTank.kind === "sized" ? byTank.fills.length : 0,
   };
+}
+
+/**
+ * The mix of a run as its fills are measured out. They run into one another in tank, pump and hose, and into what was in
+ * the tank of this very mix: each product counts as strong as in the strongest of them; as planned where nothing is filled.
+ */
+function realMix(run: RunOfMix, fills: readonly SizedFill[], { isSameAsLast, last }: Pick<SizedRun, "isSameAsLast" | "last">): MixInTank {
+  const planned = mixOf(run, "");
+  const filled = fills.flatMap(({ mixed }) => {
+    const finished = fromAmount("volume", mixed);
+    return mixed === 0n ? [] : [mixInTank({ name: "", finished, products: productsIn(run, finished, toolsOf(run)).map((product) => ({ ...product, label: "unknown" })) })];
+  });
+  const strongest = strongestOf([...filled, ...(isSameAsLast && typeof last !== "string" ? [last] : [])]);
+  return { ...planned, products: planned.products.map((product) => ({ ...product, concentration: strongest.get(product.productId) ?? product.concentration })) };
+}
+
+/** How strong each product is in the strongest of several fillings of one mix. */
+export function strongestOf(mixes: readonly MixInTank[]): ReadonlyMap<string, SprayRate> {
+  const strongest = new Map<string, SprayRate>();
+  for (const { productId, concentration } of mixes.flatMap(({ products }) => products)) {
+    const known = strongest.get(productId);
+    if (known === undefined || isWeaker(known, concentration)) strongest.set(productId, concentration);
+  }
+  return strongest;
 }
 
 type BeginOfSizedRun = Pick<SizedRun, "last" | "isSameAsLast" | "filledOnto" | "change" | "followsMixOfThatDay" | "isCleanOutOnFile" | "line" | "already">;

@@ -4,7 +4,7 @@ import { fromAmount, ratio } from "#domain/quantities/quantity";
 import { rational, toNumber } from "#domain/quantities/rational";
 import { amountOfMarks } from "#domain/quantities/rounding";
 import { mixesOfRoute } from "#domain/mixing/mixes-of-route";
-import { type BeforeRun, mixOf, type SizedFill, type SizedRun, type SizingFrame, sizeRun, toolsOf } from "#domain/mixing/sized-run";
+import { type BeforeRun, type SizedFill, type SizedRun, type SizingFrame, sizeRun, toolsOf } from "#domain/mixing/sized-run";
 import { mixFill, underAMark } from "#domain/mixing/tank-fill";
 import { levelsAlong, type TankAction, type TankLevel } from "#domain/mixing/tank-levels";
 import { type AboardAtStop, type FillOfRoute, type FillPlace, type TankPlan } from "#domain/mixing/tank-plan-answer";
@@ -61,7 +61,7 @@ function planTank(frame: SizingFrame, runs: readonly RunOfMix[]): PlannedTank {
   for (const run of runs) {
     const next = sizeRun(frame, run, before);
     sized.push(next);
-    before = { last: mixOf(run, ""), lineHoldsLast: next.inLine !== 0n, isFirst: false };
+    before = { last: next.real, lineHoldsLast: next.inLine !== 0n, isFirst: false };
   }
   const [first] = sized;
   addRests(frame, runs, -1n);

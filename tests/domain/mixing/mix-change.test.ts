@@ -112,7 +112,7 @@ test("a record says of a clean-out that was to come first that none is on file, 
 });
 
 test("a run is cleaned out for the one of its stops that needs it most; pump and hose run on at its first stop alone", () => {
-  const run = (...stops: readonly ReturnType<typeof truckStop>[]) => ({ gear: SPRAYER, draws: stops.map(({ visitId, treatments }, stopIndex) => ({ stopIndex, visitId, finished: of("gal", 3n), treatments })) });
+  const run = (...stops: readonly ReturnType<typeof truckStop>[]) => ({ gear: SPRAYER, draws: stops.map(({ visitId, treatments }, stopIndex) => ({ stopIndex, visitId, finished: of("gal", 3n), ground: of("sq ft", 2000n), treatments })) });
   const iron = truckStop("a", [IRON]);
   const other = { ...truckStop("b", [IRON]), lawns: [{ ...LAWN, grasses: ["bermudagrass" as const] }] };
   const last = mixOf("kelp", KELP);

@@ -195,6 +195,32 @@ test("what no stop may get any more goes to the shop's rinsate tank", () => {
   expect(planOf([truckStop("a", [most], 20_000n)], stays).mixes[0]?.end.way).toEqual({ sites: [], toShop: of("gal", 3n) });
 });
 
+test.each([
+  // 0.4 gal with half a fluid ounce: at most 0.2 fl oz on 100 sq ft, of which 0.15 gal bring 0.1875; 0.01 gal more bring 0.0125.
+  [100n, "0.2", "1", "0.01"],
+  // 0.4 gal with half a fluid ounce: 0.4 allowed, 0.375 down, 0.02 gal.
+  [200n, "0.1", "1", "0.02"],
+])("what is left is counted as strong as it was measured out: on %s sq ft with %s gal in the line", (area, holdUp, fluidOunces, room) => {
+  const small = { ...IRON, gear: { ...SPRAYER, holdUp: of("gal", holdUp) }, rate: rateOf("product-volume-per-area", fluidOunces, "fl oz per 1,000 sq ft") };
+  const plan = planOf([truckStop("a", [small], area)], stays);
+  expect(plan.fills[0]).toMatchObject({ finished: of("gal", "0.4"), products: [{ amount: of("fl oz", "0.5") }] });
+  const [site] = plan.mixes[0]?.end.way.sites ?? [];
+  // Room ends at a whole canonical unit.
+  expect([0n, 1n]).toContain(of("gal", room).amount - (site?.mix.amount ?? 0n));
+});
+
+test("a last mix that its cup made stronger than the next label's highest rate does not run on, though its plan would", () => {
+  const rate = rateOf("product-volume-per-area", "1", "fl oz per 1,000 sq ft");
+  const gear = { ...SPRAYER, holdUp: of("gal", "0.2") };
+  const iron = { ...IRON, gear, rate };
+  const kelp = { ...iron, line: 9, productId: "kelp", label: { ...IRON_LABEL, productName: "Kelp Tonic" } };
+  const limited = (high: string) => ({ ...iron, use: { ...IRON.use, rates: { basis: "product-volume-per-area" as const, low: rate, high: rateOf("product-volume-per-area", high, "fl oz per 1,000 sq ft") } } });
+  // Fill A is 0.4 gal with 0.5 fl oz: 1.875 fl oz per 1,000 sq ft, 0.25 fl oz in the line.
+  const next = (high: string) => planOf([truckStop("a", [iron], 100n), truckStop("b", [limited(high), kelp], 20_000n)], stays).mixes[1]?.begin;
+  expect(next("1.8")).toMatchObject({ line: "flushed", carryOver: null });
+  expect(next("1.9")).toMatchObject({ line: "runs-on", carryOver: { products: [{ productId: "iron", amount: of("fl oz", "0.25") }] } });
+});
+
 test("the truck is never loaded past its payload: the fill is split, and where there is no room for any it holds", () => {
   const stops = [truckStop("a", [IRON], 20_000n), truckStop("b", [IRON], 20_000n)];
   const truck = (pounds: bigint) => ({ truck: { name: "Truck 1", payload: of("lb", pounds), staysAboard: "counted-in-payload" as const } });
