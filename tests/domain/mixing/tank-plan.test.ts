@@ -7,7 +7,7 @@ import { exactly } from "#domain/quantities/exact-quantity";
 import { of } from "#domain/quantities/quantity";
 import { rateOf } from "#domain/quantities/rate";
 import { FEED, IRON, IRON_LABEL, SPRAYER } from "../../support/ticket";
-import { tankQuestion, truckStop } from "../../support/truck-stops";
+import { tankQuestion, truckStop, upTo } from "../../support/truck-stops";
 
 // The sprayer of these tests puts out 1.5 gal per 1,000 sq ft: 20,000 sq ft are 30 gal with 30 fl oz of iron. Its pump and
 // hose hold 3 gal.
@@ -138,6 +138,16 @@ test("what the tank holds of this very mix is used first", () => {
   expect(planOf([truckStop("a", [IRON])], holding(held()))).toMatchObject({ fills: [], mixes: [{ name: "fill 7", end: { left: of("gal", 7n) } }], aboard: [{ share: 0.1 }] });
 });
 
+test("what the tank holds is another mix where it is stronger than the next stop's label allows", () => {
+  // 2 gal with 1.75 fl oz: half a mark from 1 fl oz per 1,000 sq ft, 1.3125 on the ground.
+  const strong = held({ finished: of("gal", 2n), left: of("gal", 1n), products: [{ productId: "iron", productName: "Rustwater Iron", label: IRON_LABEL, amount: of("fl oz", "1.75") }] });
+  const planFor = (high: string) => planOf([truckStop("a", [upTo(weaker, high)], 600n)], holding(strong));
+  expect(planFor("1.32")).toMatchObject({ fills: [], mixes: [{ name: "fill 7", already: of("gal", 1n) }], found: [] });
+  const other = planFor("1");
+  expect(other).toMatchObject({ fills: [{ finished: of("gal", "0.9") }], mixes: [{ already: of("gal", 0n), begin: { leftOfLast: of("gal", 1n) } }] });
+  expect(rules(other)).toEqual(["a take-care last-mix-left"]);
+});
+
 test("a line holds the mix in the morning where the house leaves it there, where its fill is under way and where nobody measured it", () => {
   const lineOf = (mix: HeldMix, more: Partial<TankPlanQuestion> = {}, gear: Partial<typeof SPRAYER> = {}) => planOf([truckStop("a", [{ ...IRON, gear: { ...SPRAYER, ...gear } }])], { ...holding(mix), ...more }).mixes[0];
   expect(lineOf(held(), stays)).toMatchObject({ begin: { line: "holds-this-mix" }, end: { pushOut: of("gal", 0n), inLine: of("gal", 3n) } });
@@ -214,9 +224,8 @@ test("a last mix that its cup made stronger than the next label's highest rate d
   const gear = { ...SPRAYER, holdUp: of("gal", "0.2") };
   const iron = { ...IRON, gear, rate };
   const kelp = { ...iron, line: 9, productId: "kelp", label: { ...IRON_LABEL, productName: "Kelp Tonic" } };
-  const limited = (high: string) => ({ ...iron, use: { ...IRON.use, rates: { basis: "product-volume-per-area" as const, low: rate, high: rateOf("product-volume-per-area", high, "fl oz per 1,000 sq ft") } } });
   // Fill A is 0.4 gal with 0.5 fl oz: 1.875 fl oz per 1,000 sq ft, 0.25 fl oz in the line.
-  const next = (high: string) => planOf([truckStop("a", [iron], 100n), truckStop("b", [limited(high), kelp], 20_000n)], stays).mixes[1]?.begin;
+  const next = (high: string) => planOf([truckStop("a", [iron], 100n), truckStop("b", [upTo(iron, high), kelp], 20_000n)], stays).mixes[1]?.begin;
   expect(next("1.8")).toMatchObject({ line: "flushed", carryOver: null });
   expect(next("1.9")).toMatchObject({ line: "runs-on", carryOver: { products: [{ productId: "iron", amount: of("fl oz", "0.25") }] } });
 });
