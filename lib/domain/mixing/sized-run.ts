@@ -5,8 +5,10 @@ import { fromAmount, smallest } from "#domain/quantities/quantity";
 import { type FillSize, sizeFills, type TankDraw } from "#domain/mixing/fill-sizes";
 import { type ChangeOfMix, changeOfRun, isSameMix, mixInTank, type MixInTank } from "#domain/mixing/mix-change";
 import { isWeaker, productsIn } from "#domain/mixing/tank-fill";
+import { type Rinse, rinseOf } from "#domain/mixing/tank-rinse";
 import { type LastHeld, type TankPlanQuestion, type TreatedStop } from "#domain/mixing/tank-plan-question";
 import { type DrawOfStop, type RunOfMix } from "#domain/mixing/tank-runs";
+import { weighRinsate } from "#domain/mixing/rinsate-aboard";
 import { sprayWithin, waterShareOf, waterWeight } from "#domain/mixing/truck-weight";
 import { finestTools } from "#domain/mixing/measuring-tool";
 import { type TicketSprayer, type TicketTool } from "#domain/mixing/ticket-question";
@@ -51,6 +53,13 @@ export interface SizedRun {
   readonly followsMixOfThatDay: boolean;
   readonly isCleanOutOnFile: boolean;
   readonly line: LineAtBegin;
+  /** What the tank needs before this mix, and the water for it where that is not on file yet. */
+  readonly cleaning: ChangeOfMix["cleaning"];
+  readonly rinse: Rinse | null;
+  /** Where it is filled first and therefore rinsed: at its first stop, whose water it takes, or at the shop. */
+  readonly rinsedAt: "shop" | "first-stop";
+  /** What comes out of a tank that is rinsed at a stop, with what pump and hose held: it rides along from there. */
+  readonly rinsate: bigint;
   readonly already: bigint;
   readonly fills: readonly SizedFill[];
   /** In the tank, after the last stop. */
@@ -100,6 +109,8 @@ export function sizeRun(frame: SizingFrame, run: RunOfMix, before: BeforeRun): S
   const toLine = startsAnew && !pushes ? held : 0n;
   const pushOut = pushes ? held : 0n;
   carryPushWater(frame, run, before.isFirst, pushOut);
+  const rinsing = rinsingOf(frame.question, run, begin, before.isFirst);
+  weighRinsate(frame.weights, rinsing.rinsate, run.draws[0]?.stopIndex ?? 0);
   const { tankLoads, tankMark } = frame.question.settings;
   const tank = wholeTank(gear, tankMark);
   const draws = drawsOf(frame, run, before.isFirst, toLine, tank);
@@ -109,6 +120,7 @@ export function sizeRun(frame: SizingFrame, run: RunOfMix, before: BeforeRun): S
   const fills = sizes.kind === "sized" ? sizes.fills.map((fill, index) => sizedFill(fill, sizes.fills[index - 1], draws, before.isFirst && index === 0)) : [];
   return {
     ...begin,
+    ...rinsing,
     run,
     real: realMix(run, fills, begin),
     fills,
@@ -168,6 +180,18 @@ function runsOn({ mayRunOn }: ChangeOfMix, { holdUp }: TicketSprayer, { finished
   return mayRunOn && holdUp !== "unknown" && holdUp.amount <= finished.amount;
 }
 
+/**
+ * The rinse before a run and what is aboard after it. A tank is rinsed where it is filled next: at the shop, or at a stop with
+ * water, so that no water for it rides along; at a stop what comes out has to ride on.
+ */
+function rinsingOf({ stops, settings }: TankPlanQuestion, { gear, draws }: RunOfMix, { last, change, line, isCleanOutOnFile }: BeginOfSizedRun, isFirst: boolean): Pick<SizedRun, "cleaning" | "rinse" | "rinsedAt" | "rinsate"> {
+  const cleaning = last === "unknown" ? "clean-out" : (change?.cleaning ?? "none");
+  const rinse = cleaning === "none" || isCleanOutOnFile ? null : rinseOf(gear, cleaning, settings.tankMark);
+  if (isFirst || !hasWater(stops[draws[0]?.stopIndex ?? 0])) return { cleaning, rinse, rinsedAt: "shop", rinsate: 0n };
+  const flushed = line === "flushed" && gear.holdUp !== "unknown" ? gear.holdUp.amount : 0n;
+  return { cleaning, rinse, rinsedAt: "first-stop", rinsate: flushed + (rinse?.water.amount ?? 0n) };
+}
+
 /** Where the last stop has no water, what pushes the mix out rides along from the run's first fill on. */
 function carryPushWater({ question: { stops }, weights }: SizingFrame, { draws }: RunOfMix, isFirst: boolean, pushOut: bigint): void {
   const last = draws.at(-1)?.stopIndex ?? 0;
@@ -195,7 +219,8 @@ function drawsOf({ question: { stops } }: SizingFrame, { draws }: RunOfMix, isFi
   return owned;
 }
 
-function hasWater(stop: TreatedStop | undefined): boolean {
+/** Whether a tank can be filled at a stop; not where nobody knows. */
+export function hasWater(stop: TreatedStop | undefined): boolean {
   return stop?.water === "yes";
 }
 

@@ -9,6 +9,7 @@ import { mixFill, underAMark } from "#domain/mixing/tank-fill";
 import { levelsAlong, type TankAction, type TankLevel } from "#domain/mixing/tank-levels";
 import { type AboardAtStop, type FillOfRoute, type FillPlace, type TankPlan } from "#domain/mixing/tank-plan-answer";
 import { type LastHeld, type TankPlanQuestion, type TreatedStop } from "#domain/mixing/tank-plan-question";
+import { rinsateAlong, weighRinsate } from "#domain/mixing/rinsate-aboard";
 import { type RunOfMix, runsOfTanks } from "#domain/mixing/tank-runs";
 import { checkPayload, type HeaviestLoad, waterShareOf, waterWeight } from "#domain/mixing/truck-weight";
 import { type TicketSprayer } from "#domain/mixing/ticket-question";
@@ -18,6 +19,8 @@ export interface PlannedTank {
   readonly gear: TicketSprayer;
   readonly runs: readonly SizedRun[];
   readonly levels: readonly TankLevel[];
+  /** By run, the rinsate that is aboard when it ends. */
+  readonly rinsateAtEnds: readonly bigint[];
   readonly leftOfLast: bigint | "unknown";
 }
 
@@ -65,9 +68,11 @@ function planTank(frame: SizingFrame, runs: readonly RunOfMix[]): PlannedTank {
   }
   const [first] = sized;
   addRests(frame, runs, -1n);
+  const { rides, atEnds } = rinsateAlong(sized.map(({ rinsate, fills }) => ({ rinsate, fillsAtShop: fills.filter((fill) => placeOf(stops, fill).at === "shop") })), stops.length);
+  for (const { volume, until } of rides) weighRinsate(frame.weights, -volume, until);
   const levels = levelsAlong(stops.length, first?.already ?? 0n, sized.flatMap((run, index) => actionsOf(stops, run, sized[index - 1])));
   addSpray(frame.weights, sized, levels);
-  return { gear, runs: sized, levels, leftOfLast: leftOf(inMorning, first?.isSameAsLast === true) };
+  return { gear, runs: sized, levels, rinsateAtEnds: atEnds, leftOfLast: leftOf(inMorning, first?.isSameAsLast === true) };
 }
 
 /**
