@@ -118,12 +118,14 @@ function endOf({ stops }: TankPlanQuestion, { run, pushOut, left, inLine }: Size
     sites.passed += run.draws.length;
     sites.cursor.at = Math.max(sites.cursor.at, sites.passed - 1);
   }
+  const way = placeRinsate(left + inLineToPlace, sites?.stops ?? [], sites?.cursor ?? { at: 0 });
   return {
     visitId: run.draws.at(-1)?.visitId ?? "",
     pushOut: fromAmount("volume", pushOut),
     waterAlong: fromAmount("volume", hasWater(stops[run.draws.at(-1)?.stopIndex ?? 0]) ? 0n : pushOut),
     left: fromAmount("volume", left),
     inLine: inLine === "unknown" ? "unknown" : fromAmount("volume", inLine),
-    way: placeRinsate(left + inLineToPlace, sites?.stops ?? [], sites?.cursor ?? { at: 0 }),
+    way,
+    sitesWithoutWater: way.sites.map(({ visitId }) => visitId).filter((visitId) => !hasWater(stops.find((stop) => stop.visitId === visitId))),
   };
 }

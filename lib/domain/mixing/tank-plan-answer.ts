@@ -61,6 +61,8 @@ export interface EndOfMix {
   readonly left: Quantity<"volume">;
   readonly inLine: Quantity<"volume"> | "unknown";
   readonly way: RinsateWay;
+  /** Of its sites those with no water known of, by their visits: who rinses there takes the water along, which the plan does not load. */
+  readonly sitesWithoutWater: readonly string[];
   /** What came out of the tank when it was rinsed at a stop, and is still on the truck. */
   readonly rinsateAboard: Quantity<"volume">;
 }

@@ -60,7 +60,7 @@ function rinsateWords({ rinse, rinsedAt }: BeginOfMix, firstStop: string): strin
 }
 
 function afterSentences({ end }: MixOfRoute, nameOf: StopName): readonly string[] {
-  const { pushOut, left, inLine, way, visitId, rinsateAboard } = end;
+  const { pushOut, left, inLine, way, sitesWithoutWater, visitId, rinsateAboard } = end;
   const nothing = rinsateAboard.amount > 0n ? "No mix" : "Nothing";
   const sentences: string[] = [];
   if (pushOut.amount > 0n) {
@@ -72,7 +72,7 @@ function afterSentences({ end }: MixOfRoute, nameOf: StopName): readonly string[
   ];
   if (rest.length === 0) sentences.push(inLine === "unknown" ? `${nothing} is left in the tank; what pump and hose keep is not known.` : `${nothing} is left in tank and lines.`);
   else sentences.push(`Left in tank and lines: ${listWords(rest)}.`);
-  for (const { visitId: site, mix } of way.sites) sentences.push(`With its rinse water ${gallons(mix)} of it may go on at ${nameOf(site)}, within the label's rate.`);
+  for (const { visitId: site, mix } of way.sites) sentences.push(`${sitesWithoutWater.includes(site) ? "With rinse water, which has to be taken along," : "With its rinse water"} ${gallons(mix)} of it may go on at ${nameOf(site)}, within the label's rate.`);
   if (way.toShop.amount > 0n) sentences.push(`${gallons(way.toShop)} of it go into the shop's rinsate tank: no stop has room for them within the label's rate.`);
   if (rinsateAboard.amount > 0n) sentences.push(`${gallons(rinsateAboard)} of rinsate are still aboard, for the shop's rinsate tank.`);
   return sentences;

@@ -24,9 +24,10 @@ test("a mix is named after its fills", () => {
   expect(named.map(({ name }) => name)).toEqual(["fill A", "fills B and C", "fills D, E and F"]);
 });
 
-test("a mix says what rinsate is aboard when it ends, and what water rides along to push it out", () => {
+test("a mix says what rinsate is aboard when it ends, what water rides along to push it out, and which of its sites have none", () => {
   expect(mixes(() => new Map()).map(({ end }) => end.rinsateAboard)).toEqual([of("gal", 0n), of("gal", 4n), of("gal", 0n)]);
   expect(mixes(() => new Map()).map(({ end }) => end.waterAlong)).toEqual([of("gal", 0n), of("gal", 0n), of("gal", 0n)]);
+  expect(mixes(() => new Map()).map(({ end }) => end.sitesWithoutWater)).toEqual([["a"], ["b"], ["c"]]);
 });
 
 test("what is left goes to the last stop and to later stops of the same mix, as far as they have room, and room counts once", () => {

@@ -45,9 +45,10 @@ test("what stays in the line is said, with where it may go", () => {
   expect(said([truckStop("a", [IRON])], asItIs)[0]).toEqual([
     "Run out 3 gal of water until the mix comes.",
     "Left in tank and lines: 3 gal in pump and hose.",
-    "With its rinse water 1 gal of it may go on at stop a, within the label's rate.",
+    "With rinse water, which has to be taken along, 1 gal of it may go on at stop a, within the label's rate.",
     "2 gal of it go into the shop's rinsate tank: no stop has room for them within the label's rate.",
   ]);
+  expect(said([truckStop("a", [IRON], 2000n, { water: "yes" })], asItIs)[0]?.[2]).toBe("With its rinse water 1 gal of it may go on at stop a, within the label's rate.");
 });
 
 test("another mix in the tank is emptied and cleaned out before, and run out where the line holds it", () => {
