@@ -7,8 +7,16 @@ import { type TankPlanQuestion, type TreatedStop } from "#domain/mixing/tank-pla
 import { type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { exactly } from "#domain/quantities/exact-quantity";
 import { of } from "#domain/quantities/quantity";
+import { rateOf } from "#domain/quantities/rate";
 import { valueOf } from "./domain-answers";
-import { LAWN, QUESTION, SPRAYER } from "./ticket";
+import { IRON, LAWN, QUESTION, SPRAYER } from "./ticket";
+
+/** A treatment with the iron, whose label's highest rate is so many fluid ounces per 1,000 sq ft. */
+export function upTo(treatment: TicketTreatment, fluidOunces: string): TicketTreatment {
+  const { rates } = IRON.use;
+  if (rates.basis !== "product-volume-per-area") throw new Error("Iron is poured.");
+  return { ...treatment, use: { ...treatment.use, rates: { ...rates, high: rateOf("product-volume-per-area", fluidOunces, "fl oz per 1,000 sq ft") } } };
+}
 
 /** A stop with one lawn of so many square feet. */
 export function truckStop(visitId: string, treatments: readonly TicketTreatment[], areaSquareFeet = 2000n, more: Partial<TreatedStop> = {}): LoadedStop {

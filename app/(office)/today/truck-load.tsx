@@ -117,7 +117,7 @@ function Loading({ truck }: { readonly truck: TruckShown }) {
         )}
         {!isZero(loading.cleanWater) && (
           <li>
-            <strong>{formatQuantity(loading.cleanWater, "us")}</strong> clean water to push mixes out and to rinse
+            <strong>{formatQuantity(loading.cleanWater, "us")}</strong> clean water to push mixes out
           </li>
         )}
         <li>

@@ -2,7 +2,7 @@ import { daysBetween } from "#domain/foundation/calendar-date";
 import { daysWords } from "#domain/foundation/days-words";
 import { type Finding, hold } from "#domain/foundation/finding";
 import { listWords } from "#domain/foundation/list-words";
-import { isNamedIn } from "#domain/label/ingredient-name";
+import { isNamedIn, type NamedIngredient } from "#domain/label/ingredient-name";
 import { citationOfUse, type KeptApart, type LabelFacts } from "#domain/label/label-facts";
 import { notReadOnLabel } from "#domain/label/not-read";
 import { tanksOf } from "#domain/mixing/spray-mix";
@@ -10,9 +10,9 @@ import { isSprayed, type PastApplication, type TicketLawn, type TicketQuestion, 
 
 /**
  * What a label keeps its product apart from: in one tank, in one visit, and for days on the same ground over the lawn's
- * history. A label says it of names of products or of active ingredients, in whole words; iron is meant by a guarantee of
- * iron too. What a label says of it and nobody has read holds where products share a tank or a lawn on one day, and
- * where the ingredients of the other are not on file nobody can say that they are not meant.
+ * history. A label says it of names of products or of active ingredients, in whole words; a salt or ester is meant by its
+ * acid's name too, and iron by a guarantee of iron. What a label says of it and nobody has read holds where products share
+ * a tank or a lawn on one day, and where the ingredients of the other are not on file nobody can say that they are not meant.
  */
 export function checkKeptApart(question: TicketQuestion): readonly Finding[] {
   const { treatments, lawns } = question;
@@ -43,7 +43,7 @@ function statedOf({ use }: TicketTreatment): readonly KeptApart[] {
   return use.keptApart === "none" || use.keptApart === "unknown" ? [] : use.keptApart.from;
 }
 
-/** What another product may be meant by: its own name and its ingredients, as far as they are on file. */
+/** What another product may be meant by: its own name, its ingredients and the acids that those are forms of, as far as they are on file. */
 interface Names {
   readonly names: readonly string[];
   readonly areAllOnFile: boolean;
@@ -68,10 +68,10 @@ function pastNames({ productName, activeIngredients, nutrients }: PastApplicatio
 /** A label that guarantees iron brings it, whatever its product is called. */
 const IRON = "iron";
 
-function namesFrom(productName: string, activeIngredients: readonly { readonly name: string }[] | "unknown", bringsIron: boolean): Names {
+function namesFrom(productName: string, activeIngredients: readonly NamedIngredient[] | "unknown", bringsIron: boolean): Names {
   const names = bringsIron ? [productName, IRON] : [productName];
   if (activeIngredients === "unknown") return { names, areAllOnFile: false };
-  return { names: [...names, ...activeIngredients.map(({ name }) => name)], areAllOnFile: true };
+  return { names: [...names, ...activeIngredients.flatMap(({ name, acid }) => (acid === undefined ? [name] : [name, acid.name]))], areAllOnFile: true };
 }
 
 function unread({ label }: TicketTreatment, others: readonly TicketTreatment[], rule: string, sharing: string): Finding {

@@ -14,14 +14,14 @@ export interface LoadingList {
   readonly products: readonly LoadedProduct[];
   /** Water of all fills together. */
   readonly water: Quantity<"volume">;
-  /** Clean water that pushes mixes out of pump and hose and rinses tanks between them. */
+  /** Clean water that pushes mixes out of pump and hose where there is none. Tanks are rinsed where there is water. */
   readonly cleanWater: Quantity<"volume">;
   readonly signs: number;
   readonly stakes: number;
   readonly notices: number;
   readonly protectiveGear: readonly string[];
   readonly spillKit: readonly string[];
-  /** What the truck carries where it carries most: products in whole containers and what is in the tanks; gear and people are not in it. */
+  /** What the truck carries where it carries most: products in whole containers, what is in the tanks, clean water and rinsate; gear and people are not in it. */
   readonly weightAboard: Quantity<"mass">;
   readonly findings: readonly Finding[];
 }
@@ -47,7 +47,7 @@ export function loadingList(stops: readonly LoadedStop[], products: readonly Loa
   return {
     products,
     water: sum("volume", fills.map(({ water }) => water)),
-    cleanWater: sum("volume", mixes.flatMap(({ begin: { rinse }, end: { pushOut } }) => [pushOut, ...(rinse === null ? [] : [rinse.water])])),
+    cleanWater: sum("volume", mixes.map(({ end: { waterAlong } }) => waterAlong)),
     signs,
     stakes: signs,
     notices: stops.filter((stop) => stop.mixes.length > 0).length,

@@ -126,20 +126,25 @@ function isWithinLabel({ productId, concentration }: MixInTank["products"][numbe
   return toHigh !== undefined && toHigh <= 0;
 }
 
+/** A stored amount is a whole number of canonical units, which lies within half a unit of its plan. */
+const HALF_A_UNIT = rational(1n, 2n);
+
 /**
  * Whether what a tank held is the mix that comes next: the same products, each by less than one mark of its tool away
- * from its plan over that fill, or by nothing where no tool measures it.
+ * from its plan over that fill, or by nothing where no tool measures it, and none stronger than the stops of the next mix
+ * let it be.
  */
 export function isSameMix(held: HeldMix, next: FillStop["products"], toolOf: (productId: string) => TicketTool | undefined): boolean {
   if (held.products.length !== next.length) return false;
-  return next.every(({ productId, concentration }) => {
+  return next.every(({ productId, concentration, strongest }) => {
     const had = held.products.find((product) => product.productId === productId);
     const wanted = amountIn(concentration, held.finished);
     if (had?.amount.dimension !== wanted.dimension) return false;
     const apart = subtractRational(canonicalAmountOf(had.amount), wanted.exactAmount);
+    const over = subtractRational(canonicalAmountOf(had.amount), amountIn(strongest, held.finished).exactAmount);
+    if (compareRational(over, HALF_A_UNIT) > 0) return false;
     const distance = apart.numerator < 0n ? { ...apart, numerator: -apart.numerator } : apart;
     const mark = toolOf(productId)?.mark;
-    // A stored amount is a whole number of canonical units, which lies within half a unit of its plan.
     const room = mark?.dimension === wanted.dimension ? canonicalAmountOf(mark) : rational(1n);
     return compareRational(distance, room) < 0;
   });

@@ -1,19 +1,22 @@
+import { groupedBy } from "#domain/foundation/grouping";
 import { listWords } from "#domain/foundation/list-words";
 import { areaUnderLastMix } from "#domain/equipment/tank-hold-up";
 import { settle } from "#domain/quantities/exact-quantity";
 import { fromAmount } from "#domain/quantities/quantity";
 import { type MixInTank } from "#domain/mixing/mix-change";
-import { type SizedRun } from "#domain/mixing/sized-run";
+import { hasWater, type SizedRun, strongestOf } from "#domain/mixing/sized-run";
 import { amountIn } from "#domain/mixing/tank-fill";
 import { type BeginOfMix, type CarryOver, type EndOfMix, type MixOfRoute, type TankPlan } from "#domain/mixing/tank-plan-answer";
 import { checkMix } from "#domain/mixing/tank-plan-checks";
 import { type TankPlanQuestion } from "#domain/mixing/tank-plan-question";
-import { placeRinsate, rinseOf, roomAtStop, type SiteForRinsate } from "#domain/mixing/tank-rinse";
+import { placeRinsate, roomAtStop, type RunOnFirst, type SiteForRinsate } from "#domain/mixing/tank-rinse";
 
 /** The runs of one sprayer, and what its tank holds of another mix in the morning. */
 export interface RunsOfTank {
   readonly runs: readonly SizedRun[];
   readonly leftOfLast: bigint | "unknown";
+  /** By run, what of rinsed tanks rides along when it ends. */
+  readonly rinsateAtEnds: readonly bigint[];
 }
 
 interface MixWithFindings {
@@ -33,21 +36,21 @@ interface Sites {
  * Each mix of one sprayer's route with what lies before it and what is left of it: line, rinse, carry-over, and where the
  * rest goes. What is left may be sprayed at the last stop of the mix and at later stops that get the same mix again.
  */
-export function mixesOfRoute(question: TankPlanQuestion, { runs, leftOfLast }: RunsOfTank, lettersOf: ReadonlyMap<SizedRun, readonly string[]>): readonly MixWithFindings[] {
+export function mixesOfRoute(question: TankPlanQuestion, { runs, leftOfLast, rinsateAtEnds }: RunsOfTank, lettersOf: ReadonlyMap<SizedRun, readonly string[]>): readonly MixWithFindings[] {
   const sitesOf = sitesByMix(runs);
   let lastName: string | null = null;
   return runs.map((sized, index) => {
     const name = nameOf(sized, lettersOf.get(sized) ?? []);
     const heldName = typeof sized.last === "string" ? null : sized.last.name;
     const last = typeof sized.last === "string" ? null : { ...sized.last, name: index === 0 ? sized.last.name : (lastName ?? "") };
-    const begin = beginOf(question, sized, last, index === 0 ? leftOfLast : 0n);
+    const begin = beginOf(sized, last, index === 0 ? leftOfLast : 0n);
     const mix: MixOfRoute = {
       name: name === "" ? (heldName ?? "nothing") : name,
       gear: sized.run.gear,
       visitIds: [...new Set(sized.run.draws.map(({ visitId }) => visitId))],
       already: fromAmount("volume", sized.already),
       begin,
-      end: endOf(sized, runs[index + 1], sitesOf.get(sized.run.key)),
+      end: { ...endOf(question, sized, runs[index + 1], sitesOf.get(sized.run.key)), rinsateAboard: fromAmount("volume", rinsateAtEnds[index] ?? 0n) },
     };
     lastName = mix.name;
     return { mix, found: checkMix(question, sized, mix, { last, before: runs[index - 1] }) };
@@ -56,12 +59,20 @@ export function mixesOfRoute(question: TankPlanQuestion, { runs, leftOfLast }: R
 
 function sitesByMix(runs: readonly SizedRun[]): ReadonlyMap<string, Sites> {
   const sitesOf = new Map<string, Sites>();
-  for (const { run } of runs) {
+  const fillsOf = groupedBy(runs, ({ run }) => run.key);
+  for (const sized of runs) {
+    const { run } = sized;
     const own = sitesOf.get(run.key) ?? { stops: [], cursor: { at: 0 }, passed: 0 };
     sitesOf.set(run.key, own);
-    for (const { visitId, finished, treatments } of run.draws) own.stops.push({ visitId, room: roomAtStop(finished, treatments) });
+    const strengths = strongestOf((fillsOf.get(run.key) ?? [sized]).map(({ real }) => real));
+    for (const [index, draw] of run.draws.entries()) own.stops.push({ visitId: draw.visitId, room: roomAtStop(draw, strengths, index === 0 ? runOnFirst(sized) : null) });
   }
   return sitesOf;
+}
+
+/** What the first stop of a run gets out of pump and hose before the run's own mix. */
+function runOnFirst({ line, last, run: { gear: { holdUp } } }: SizedRun): RunOnFirst | null {
+  return line !== "runs-on" || typeof last === "string" || holdUp === "unknown" ? null : { volume: holdUp.amount, strengths: strongestOf([last]) };
 }
 
 function nameOf({ noRoomAt }: SizedRun, letters: readonly string[]): string {
@@ -69,16 +80,16 @@ function nameOf({ noRoomAt }: SizedRun, letters: readonly string[]): string {
   return letters.length === 1 ? `fill ${letters.join("")}` : `fills ${listWords(letters)}`;
 }
 
-function beginOf({ settings }: TankPlanQuestion, sized: SizedRun, last: MixInTank | null, leftOfLast: bigint | "unknown"): BeginOfMix {
-  const { run, change, line, isCleanOutOnFile } = sized;
-  const cleaning = sized.last === "unknown" ? "clean-out" : (change?.cleaning ?? "none");
+function beginOf(sized: SizedRun, last: MixInTank | null, leftOfLast: bigint | "unknown"): BeginOfMix {
+  const { run, line, cleaning, rinse, rinsedAt, isCleanOutOnFile } = sized;
   const { holdUp } = run.gear;
   return {
     lastName: last?.name ?? null,
     cleaning,
     isCleanOutOnFile,
     line,
-    rinse: cleaning === "none" || isCleanOutOnFile ? null : rinseOf(run.gear, cleaning, settings.tankMark),
+    rinse,
+    rinsedAt,
     lineVolume: holdUp,
     carryOver: line === "runs-on" && last !== null ? carryOverOf(sized, last) : null,
     leftOfLast: leftOfLast === "unknown" && !isCleanOutOnFile ? "unknown" : fromAmount("volume", leftOfLast === "unknown" || isCleanOutOnFile ? 0n : leftOfLast),
@@ -100,18 +111,21 @@ function carryOverOf({ run }: SizedRun, last: MixInTank): CarryOver | null {
   };
 }
 
-function endOf({ run, pushOut, left, inLine }: SizedRun, next: SizedRun | undefined, sites: Sites | undefined): EndOfMix {
+function endOf({ stops }: TankPlanQuestion, { run, pushOut, left, inLine }: SizedRun, next: SizedRun | undefined, sites: Sites | undefined): Omit<EndOfMix, "rinsateAboard"> {
   // What the next lawn gets first is no rest that has to go anywhere.
   const inLineToPlace = inLine === "unknown" || next?.line === "runs-on" ? 0n : inLine;
   if (sites !== undefined) {
     sites.passed += run.draws.length;
     sites.cursor.at = Math.max(sites.cursor.at, sites.passed - 1);
   }
+  const way = placeRinsate(left + inLineToPlace, sites?.stops ?? [], sites?.cursor ?? { at: 0 });
   return {
     visitId: run.draws.at(-1)?.visitId ?? "",
     pushOut: fromAmount("volume", pushOut),
+    waterAlong: fromAmount("volume", hasWater(stops[run.draws.at(-1)?.stopIndex ?? 0]) ? 0n : pushOut),
     left: fromAmount("volume", left),
     inLine: inLine === "unknown" ? "unknown" : fromAmount("volume", inLine),
-    way: placeRinsate(left + inLineToPlace, sites?.stops ?? [], sites?.cursor ?? { at: 0 }),
+    way,
+    sitesWithoutWater: way.sites.map(({ visitId }) => visitId).filter((visitId) => !hasWater(stops.find((stop) => stop.visitId === visitId))),
   };
 }

@@ -1,10 +1,14 @@
+import { type SprayRate } from "#domain/label/label-facts";
 import { rational } from "#domain/quantities/rational";
 import { amountOfMarks, marksWithin } from "#domain/quantities/rounding";
-import { smallest } from "#domain/quantities/quantity";
+import { fromAmount, smallest } from "#domain/quantities/quantity";
 import { type FillSize, sizeFills, type TankDraw } from "#domain/mixing/fill-sizes";
 import { type ChangeOfMix, changeOfRun, isSameMix, mixInTank, type MixInTank } from "#domain/mixing/mix-change";
+import { isWeaker, productsIn } from "#domain/mixing/tank-fill";
+import { type Rinse, rinseOf } from "#domain/mixing/tank-rinse";
 import { type LastHeld, type TankPlanQuestion, type TreatedStop } from "#domain/mixing/tank-plan-question";
 import { type DrawOfStop, type RunOfMix } from "#domain/mixing/tank-runs";
+import { weighRinsate } from "#domain/mixing/rinsate-aboard";
 import { sprayWithin, waterShareOf, waterWeight } from "#domain/mixing/truck-weight";
 import { finestTools } from "#domain/mixing/measuring-tool";
 import { type TicketSprayer, type TicketTool } from "#domain/mixing/ticket-question";
@@ -36,6 +40,8 @@ export interface SizedFill {
 /** A run of one mix with its fills, before they have letters. */
 export interface SizedRun {
   readonly run: RunOfMix;
+  /** The mix as it is measured out: each product as strong as in the strongest of its fills. */
+  readonly real: MixInTank;
   /** What the tank held before. */
   readonly last: MixInTank | "clean" | "unknown";
   /** Whether that is this very mix, of which the rest is used first. */
@@ -47,6 +53,13 @@ export interface SizedRun {
   readonly followsMixOfThatDay: boolean;
   readonly isCleanOutOnFile: boolean;
   readonly line: LineAtBegin;
+  /** What the tank needs before this mix, and the water for it where that is not on file yet. */
+  readonly cleaning: ChangeOfMix["cleaning"];
+  readonly rinse: Rinse | null;
+  /** Where it is filled first and therefore rinsed: at its first stop, whose water it takes, or at the shop. */
+  readonly rinsedAt: "shop" | "first-stop";
+  /** What comes out of a tank that is rinsed at a stop, with what pump and hose held: it rides along from there. */
+  readonly rinsate: bigint;
   readonly already: bigint;
   readonly fills: readonly SizedFill[];
   /** In the tank, after the last stop. */
@@ -96,22 +109,51 @@ export function sizeRun(frame: SizingFrame, run: RunOfMix, before: BeforeRun): S
   const toLine = startsAnew && !pushes ? held : 0n;
   const pushOut = pushes ? held : 0n;
   carryPushWater(frame, run, before.isFirst, pushOut);
+  const rinsing = rinsingOf(frame.question, run, begin, before.isFirst);
+  weighRinsate(frame.weights, rinsing.rinsate, run.draws[0]?.stopIndex ?? 0);
   const { tankLoads, tankMark } = frame.question.settings;
   const tank = wholeTank(gear, tankMark);
   const draws = drawsOf(frame, run, before.isFirst, toLine, tank);
   const sizes = sizeFills(draws, { mark: tankMark, most: mostAtDraws(frame, run, draws, tank), already: begin.already }, tankLoads);
   const byTank = frame.question.truck.payload === null ? sizes : sizeFills(draws, { mark: tankMark, most: draws.map(() => tank), already: begin.already }, "full-tanks-then-a-short-one");
   const inLine = gear.holdUp === "unknown" ? "unknown" : pushOut > 0n ? 0n : held;
+  const fills = sizes.kind === "sized" ? sizes.fills.map((fill, index) => sizedFill(fill, sizes.fills[index - 1], draws, before.isFirst && index === 0)) : [];
   return {
     ...begin,
+    ...rinsing,
     run,
+    real: realMix(run, fills, begin),
+    fills,
     pushOut,
     inLine,
-    fills: sizes.kind === "sized" ? sizes.fills.map((fill, index) => sizedFill(fill, sizes.fills[index - 1], draws, before.isFirst && index === 0)) : [],
     left: sizes.kind === "sized" ? sizes.left : 0n,
     noRoomAt: sizes.kind === "sized" ? null : (draws[sizes.draw]?.stopIndex ?? 0),
     fillsByTankAlone: byTank.kind === "sized" ? byTank.fills.length : 0,
   };
+}
+
+/**
+ * The mix of a run as its fills are measured out. They run into one another in tank, pump and hose, and into what was in
+ * the tank of this very mix: each product counts as strong as in the strongest of them; as planned where nothing is filled.
+ */
+function realMix(run: RunOfMix, fills: readonly SizedFill[], { isSameAsLast, last }: Pick<SizedRun, "isSameAsLast" | "last">): MixInTank {
+  const planned = mixOf(run, "");
+  const filled = fills.flatMap(({ mixed }) => {
+    const finished = fromAmount("volume", mixed);
+    return mixed === 0n ? [] : [mixInTank({ name: "", finished, products: productsIn(run, finished, toolsOf(run)).map((product) => ({ ...product, label: "unknown" })) })];
+  });
+  const strongest = strongestOf([...filled, ...(isSameAsLast && typeof last !== "string" ? [last] : [])]);
+  return { ...planned, products: planned.products.map((product) => ({ ...product, concentration: strongest.get(product.productId) ?? product.concentration })) };
+}
+
+/** How strong each product is in the strongest of several fillings of one mix. */
+export function strongestOf(mixes: readonly MixInTank[]): ReadonlyMap<string, SprayRate> {
+  const strongest = new Map<string, SprayRate>();
+  for (const { productId, concentration } of mixes.flatMap(({ products }) => products)) {
+    const known = strongest.get(productId);
+    if (known === undefined || isWeaker(known, concentration)) strongest.set(productId, concentration);
+  }
+  return strongest;
 }
 
 type BeginOfSizedRun = Pick<SizedRun, "last" | "isSameAsLast" | "filledOnto" | "change" | "followsMixOfThatDay" | "isCleanOutOnFile" | "line" | "already">;
@@ -136,6 +178,18 @@ function beginOf({ stops, cleanOuts }: TankPlanQuestion, run: RunOfMix, { last, 
 /** The last mix may go on the next lawn, and the lawn takes all of it: what is left in the hose for the one after is not looked into. */
 function runsOn({ mayRunOn }: ChangeOfMix, { holdUp }: TicketSprayer, { finished }: DrawOfStop): boolean {
   return mayRunOn && holdUp !== "unknown" && holdUp.amount <= finished.amount;
+}
+
+/**
+ * The rinse before a run and what is aboard after it. A tank is rinsed where it is filled next: at the shop, or at a stop with
+ * water, so that no water for it rides along; at a stop what comes out has to ride on.
+ */
+function rinsingOf({ stops, settings }: TankPlanQuestion, { gear, draws }: RunOfMix, { last, change, line, isCleanOutOnFile }: BeginOfSizedRun, isFirst: boolean): Pick<SizedRun, "cleaning" | "rinse" | "rinsedAt" | "rinsate"> {
+  const cleaning = last === "unknown" ? "clean-out" : (change?.cleaning ?? "none");
+  const rinse = cleaning === "none" || isCleanOutOnFile ? null : rinseOf(gear, cleaning, settings.tankMark);
+  if (isFirst || !hasWater(stops[draws[0]?.stopIndex ?? 0])) return { cleaning, rinse, rinsedAt: "shop", rinsate: 0n };
+  const flushed = line === "flushed" && gear.holdUp !== "unknown" ? gear.holdUp.amount : 0n;
+  return { cleaning, rinse, rinsedAt: "first-stop", rinsate: flushed + (rinse?.water.amount ?? 0n) };
 }
 
 /** Where the last stop has no water, what pushes the mix out rides along from the run's first fill on. */
@@ -165,7 +219,8 @@ function drawsOf({ question: { stops } }: SizingFrame, { draws }: RunOfMix, isFi
   return owned;
 }
 
-function hasWater(stop: TreatedStop | undefined): boolean {
+/** Whether a tank can be filled at a stop; not where nobody knows. */
+export function hasWater(stop: TreatedStop | undefined): boolean {
   return stop?.water === "yes";
 }
 

@@ -109,7 +109,8 @@ export function productsOfAll(stops: readonly FillStop[]): readonly ProductOfFil
   });
 }
 
-function isWeaker(one: SprayRate, other: SprayRate): boolean {
+/** Whether one strength of a product is less than another of the same kind. */
+export function isWeaker(one: SprayRate, other: SprayRate): boolean {
   return one.amount * other.per < other.amount * one.per;
 }
 

@@ -1,6 +1,6 @@
 import { type Finding } from "#domain/foundation/finding";
 import { type Quantity } from "#domain/quantities/quantity";
-import { type LineAtBegin } from "#domain/mixing/sized-run";
+import { type LineAtBegin, type SizedRun } from "#domain/mixing/sized-run";
 import { type MixedFill, type PlannedFill } from "#domain/mixing/tank-fill";
 import { type Rinse, type RinsateWay } from "#domain/mixing/tank-rinse";
 import { type HeaviestLoad } from "#domain/mixing/truck-weight";
@@ -40,6 +40,8 @@ export interface BeginOfMix {
   readonly lastName: string | null;
   readonly cleaning: "none" | "rinse" | "clean-out";
   readonly rinse: Rinse | null;
+  /** A tank is rinsed where it is filled next: at the mix's first stop with the water there, or at the shop. */
+  readonly rinsedAt: SizedRun["rinsedAt"];
   readonly isCleanOutOnFile: boolean;
   readonly line: LineAtBegin;
   /** What is run out of pump and hose, or goes on the lawn first. */
@@ -54,9 +56,15 @@ export interface EndOfMix {
   readonly visitId: string;
   /** Clean water that pushes the last of the mix out onto the last lawn; nothing where it stays in the line. */
   readonly pushOut: Quantity<"volume">;
+  /** What of it rides along, because there is no water at that stop. */
+  readonly waterAlong: Quantity<"volume">;
   readonly left: Quantity<"volume">;
   readonly inLine: Quantity<"volume"> | "unknown";
   readonly way: RinsateWay;
+  /** Of its sites those with no water known of, by their visits: who rinses there takes the water along, which the plan does not load. */
+  readonly sitesWithoutWater: readonly string[];
+  /** What came out of the tank when it was rinsed at a stop, and is still on the truck. */
+  readonly rinsateAboard: Quantity<"volume">;
 }
 
 /** The stops that follow one another with one mix out of one tank. */

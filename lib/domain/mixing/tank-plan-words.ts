@@ -1,7 +1,7 @@
 import { listWords } from "#domain/foundation/list-words";
 import { formatQuantity } from "#domain/quantities/format-quantity";
 import { type Quantity } from "#domain/quantities/quantity";
-import { type FillOfRoute, type MixOfRoute } from "#domain/mixing/tank-plan-answer";
+import { type BeginOfMix, type FillOfRoute, type MixOfRoute } from "#domain/mixing/tank-plan-answer";
 
 /** How a stop is called in a sentence, by its visit. */
 type StopName = (visitId: string) => string;
@@ -28,7 +28,7 @@ function gallons(volume: Quantity<"volume">): string {
   return formatQuantity(volume, "us");
 }
 
-function beforeSentences({ already, begin }: MixOfRoute, nameOf: StopName): readonly string[] {
+function beforeSentences({ already, begin, visitIds: [first = ""] }: MixOfRoute, nameOf: StopName): readonly string[] {
   const { rinse, cleaning, line, lineVolume, lastName, carryOver, leftOfLast, isCleanOutOnFile } = begin;
   const last = lastName ?? "the last mix";
   const sentences: string[] = [];
@@ -44,6 +44,7 @@ function beforeSentences({ already, begin }: MixOfRoute, nameOf: StopName): read
       cleaning === "rinse"
         ? `Rinse tank, pump and hose with ${gallons(rinse.water)} of water.`
         : `Clean out tank, pump and hose: ${String(rinse.times)} times with ${gallons(rinse.waterEach)} of water, or as the label says.`,
+      rinsateWords(begin, nameOf(first)),
     );
   }
   // After a rinse the line holds its water.
@@ -52,8 +53,15 @@ function beforeSentences({ already, begin }: MixOfRoute, nameOf: StopName): read
   return sentences;
 }
 
+/** Where the water of a rinse goes, which each product's own label decides first. Common practice, from memory. */
+function rinsateWords({ rinse, rinsedAt }: BeginOfMix, firstStop: string): string {
+  const toShop = rinse !== null && rinsedAt === "first-stop" ? `The ${gallons(rinse.water)} of rinsate from ${firstStop} ride along to the shop's rinsate tank` : "The rinsate goes into the shop's rinsate tank";
+  return `${toShop}. Where the labels of all that is in it allow that, it may go onto a site that they name, within their rates; never onto a hard surface or down a drain.`;
+}
+
 function afterSentences({ end }: MixOfRoute, nameOf: StopName): readonly string[] {
-  const { pushOut, left, inLine, way, visitId } = end;
+  const { pushOut, left, inLine, way, sitesWithoutWater, visitId, rinsateAboard } = end;
+  const nothing = rinsateAboard.amount > 0n ? "No mix" : "Nothing";
   const sentences: string[] = [];
   if (pushOut.amount > 0n) {
     sentences.push(`When the tank is empty, put ${gallons(pushOut)} of clean water in and spray on at ${nameOf(visitId)} until the water comes.`);
@@ -62,9 +70,10 @@ function afterSentences({ end }: MixOfRoute, nameOf: StopName): readonly string[
     ...(left.amount > 0n ? [`${gallons(left)} in the tank`] : []),
     ...(inLine !== "unknown" && inLine.amount > 0n ? [`${gallons(inLine)} in pump and hose`] : []),
   ];
-  if (rest.length === 0) sentences.push(inLine === "unknown" ? "Nothing is left in the tank; what pump and hose keep is not known." : "Nothing is left in tank and lines.");
+  if (rest.length === 0) sentences.push(inLine === "unknown" ? `${nothing} is left in the tank; what pump and hose keep is not known.` : `${nothing} is left in tank and lines.`);
   else sentences.push(`Left in tank and lines: ${listWords(rest)}.`);
-  for (const { visitId: site, mix } of way.sites) sentences.push(`With its rinse water ${gallons(mix)} of it may go on at ${nameOf(site)}, within the label's rate.`);
+  for (const { visitId: site, mix } of way.sites) sentences.push(`${sitesWithoutWater.includes(site) ? "With rinse water, which has to be taken along," : "With its rinse water"} ${gallons(mix)} of it may go on at ${nameOf(site)}, within the label's rate.`);
   if (way.toShop.amount > 0n) sentences.push(`${gallons(way.toShop)} of it go into the shop's rinsate tank: no stop has room for them within the label's rate.`);
+  if (rinsateAboard.amount > 0n) sentences.push(`${gallons(rinsateAboard)} of rinsate are still aboard, for the shop's rinsate tank.`);
   return sentences;
 }

@@ -4,11 +4,12 @@ import { fromAmount, ratio } from "#domain/quantities/quantity";
 import { rational, toNumber } from "#domain/quantities/rational";
 import { amountOfMarks } from "#domain/quantities/rounding";
 import { mixesOfRoute } from "#domain/mixing/mixes-of-route";
-import { type BeforeRun, mixOf, type SizedFill, type SizedRun, type SizingFrame, sizeRun, toolsOf } from "#domain/mixing/sized-run";
+import { type BeforeRun, type SizedFill, type SizedRun, type SizingFrame, sizeRun, toolsOf } from "#domain/mixing/sized-run";
 import { mixFill, underAMark } from "#domain/mixing/tank-fill";
 import { levelsAlong, type TankAction, type TankLevel } from "#domain/mixing/tank-levels";
 import { type AboardAtStop, type FillOfRoute, type FillPlace, type TankPlan } from "#domain/mixing/tank-plan-answer";
 import { type LastHeld, type TankPlanQuestion, type TreatedStop } from "#domain/mixing/tank-plan-question";
+import { rinsateAlong, weighRinsate } from "#domain/mixing/rinsate-aboard";
 import { type RunOfMix, runsOfTanks } from "#domain/mixing/tank-runs";
 import { checkPayload, type HeaviestLoad, waterShareOf, waterWeight } from "#domain/mixing/truck-weight";
 import { type TicketSprayer } from "#domain/mixing/ticket-question";
@@ -18,6 +19,8 @@ export interface PlannedTank {
   readonly gear: TicketSprayer;
   readonly runs: readonly SizedRun[];
   readonly levels: readonly TankLevel[];
+  /** By run, the rinsate that is aboard when it ends. */
+  readonly rinsateAtEnds: readonly bigint[];
   readonly leftOfLast: bigint | "unknown";
 }
 
@@ -60,13 +63,15 @@ function planTank(frame: SizingFrame, runs: readonly RunOfMix[]): PlannedTank {
   for (const run of runs) {
     const next = sizeRun(frame, run, before);
     sized.push(next);
-    before = { last: mixOf(run, ""), lineHoldsLast: next.inLine !== 0n, isFirst: false };
+    before = { last: next.real, lineHoldsLast: next.inLine !== 0n, isFirst: false };
   }
   const [first] = sized;
   addRests(frame, runs, -1n);
+  const { rides, atEnds } = rinsateAlong(sized.map(({ rinsate, fills }) => ({ rinsate, fillsAtShop: fills.filter((fill) => placeOf(stops, fill).at === "shop") })), stops.length);
+  for (const { volume, until } of rides) weighRinsate(frame.weights, -volume, until);
   const levels = levelsAlong(stops.length, first?.already ?? 0n, sized.flatMap((run, index) => actionsOf(stops, run, sized[index - 1])));
   addSpray(frame.weights, sized, levels);
-  return { gear, runs: sized, levels, leftOfLast: leftOf(inMorning, first?.isSameAsLast === true) };
+  return { gear, runs: sized, levels, rinsateAtEnds: atEnds, leftOfLast: leftOf(inMorning, first?.isSameAsLast === true) };
 }
 
 /**

@@ -1,10 +1,10 @@
 import { canonicalAmountOf, type Measure } from "#domain/quantities/exact-quantity";
 import { fromAmount, largest, type Quantity, smallest } from "#domain/quantities/quantity";
-import { compareRates, type Rate } from "#domain/quantities/rate";
-import { divideRational, multiplyRational, rational, roundToWhole, subtractRational, ZERO, compareRational } from "#domain/quantities/rational";
+import { addRational, compareRational, divideRational, multiplyRational, type Rational, rational, roundToWhole, subtractRational, ZERO } from "#domain/quantities/rational";
 import { amountOfMarks } from "#domain/quantities/rounding";
-import { type ProductRate } from "#domain/label/label-facts";
-import { type TicketSprayer, type TicketTreatment } from "#domain/mixing/ticket-question";
+import { type ProductRate, type SprayRate } from "#domain/label/label-facts";
+import { type DrawOfStop } from "#domain/mixing/tank-runs";
+import { type TicketSprayer } from "#domain/mixing/ticket-question";
 
 /** The water that a tank is rinsed with: how many times, each time how much, and all of it. */
 export interface Rinse {
@@ -40,24 +40,38 @@ export interface SiteForRinsate {
   room: bigint;
 }
 
-/**
- * How much more of a mix, as finished spray in canonical units, a stop may get within the label's highest rates: what
- * is planned there, times what the highest rate is above the planned one; the least of its products. A stop where the
- * highest rates would pass a season's limit or the law's nitrogen or phosphate has none: its treatments come with the
- * planned rate for their highest (treatmentsForRounding).
- */
-export function roomAtStop(finished: Quantity<"volume">, treatments: readonly Pick<TicketTreatment, "rate" | "use">[]): bigint {
-  const rooms = treatments.map(({ rate, use }) => {
-    const high: ProductRate = use.rates.high;
-    if (high.basis !== rate.basis || compareRates<ProductRate["basis"]>(high, rate) <= 0 || rate.amount === 0n) return ZERO;
-    return subtractRational(divideRational(ratioOf(high), ratioOf(rate)), rational(1n));
-  });
-  const least = rooms.reduce((one, other) => (compareRational(other, one) < 0 ? other : one), rooms[0] ?? ZERO);
-  return roundToWhole(multiplyRational(least, rational(finished.amount)), "down");
+/** What of another mix comes out of pump and hose at a stop before its own does, and how strong each product is in it. */
+export interface RunOnFirst {
+  readonly volume: bigint;
+  readonly strengths: ReadonlyMap<string, SprayRate>;
 }
 
-function ratioOf({ amount, per }: Rate<ProductRate["basis"]>) {
-  return rational(amount, per);
+/**
+ * How much more of a mix, as finished spray, the ground of a stop may get within the label's highest rates: what those
+ * allow there, less what went down already, over how strong the mix is; the least of its products. It counts with what is
+ * really in the tank, which marks of a tool can make stronger than the plan. A stop where the highest rates would pass a
+ * season's limit or the law's nitrogen or phosphate has room up to the plan at the most: its treatments come with the
+ * planned rate for their highest (treatmentsForRounding).
+ *
+ * @param strengths of the mix, by product
+ * @param first what the stop gets in place of so much of the mix; null where the mix comes at once
+ */
+export function roomAtStop({ finished, ground, treatments }: Pick<DrawOfStop, "finished" | "ground" | "treatments">, strengths: ReadonlyMap<string, SprayRate>, first: RunOnFirst | null): bigint {
+  const rooms = treatments.map(({ productId, rate, use }) => {
+    const high: ProductRate = use.rates.high;
+    const strength = strengthIn(strengths, productId);
+    if (high.basis !== rate.basis || strength.numerator === 0n) return ZERO;
+    const own = multiplyRational(strength, rational(finished.amount - (first?.volume ?? 0n)));
+    const down = first === null ? own : addRational(own, multiplyRational(strengthIn(first.strengths, productId), rational(first.volume)));
+    return divideRational(subtractRational(rational(high.amount * ground.amount, high.per), down), strength);
+  });
+  const least = rooms.reduce((one, other) => (compareRational(other, one) < 0 ? other : one), rooms[0] ?? ZERO);
+  return compareRational(least, ZERO) <= 0 ? 0n : roundToWhole(least, "down");
+}
+
+function strengthIn(strengths: ReadonlyMap<string, SprayRate>, productId: string): Rational {
+  const strength = strengths.get(productId);
+  return strength === undefined ? ZERO : rational(strength.amount, strength.per);
 }
 
 /** Where what is left of a mix goes with its rinse water. */

@@ -1,5 +1,5 @@
 import { invariant } from "#domain/foundation/invariant";
-import { type Quantity } from "#domain/quantities/quantity";
+import { type Quantity, sum } from "#domain/quantities/quantity";
 import { type SprayMix } from "#domain/mixing/spray-mix";
 import { type FillStop, fillStopOf, mixKeyOf, productsOfAll } from "#domain/mixing/tank-fill";
 import { type TreatedStop } from "#domain/mixing/tank-plan-question";
@@ -12,6 +12,8 @@ export interface DrawOfStop {
   readonly visitId: string;
   /** What its ground takes, before any mark of a gauge. */
   readonly finished: Quantity<"volume">;
+  /** What it goes on. */
+  readonly ground: Quantity<"area">;
   /** What is sprayed there of it, as the stop's ticket has it. */
   readonly treatments: readonly TicketTreatment[];
 }
@@ -35,6 +37,7 @@ interface OpenRun {
 interface Sprayed {
   readonly gear: TicketSprayer;
   readonly stop: FillStop;
+  readonly ground: Quantity<"area">;
   readonly treatments: readonly TicketTreatment[];
 }
 
@@ -45,10 +48,10 @@ interface Sprayed {
 export function runsOfTanks(stops: readonly TreatedStop[]): ReadonlyMap<string, readonly RunOfMix[]> {
   const tanks = new Map<string, OpenRun[]>();
   for (const [stopIndex, treated] of stops.entries()) {
-    for (const { gear, stop, treatments } of spraysOf(treated)) {
+    for (const { gear, stop, ground, treatments } of spraysOf(treated)) {
       const runs = tanks.get(gear.equipmentId) ?? [];
       tanks.set(gear.equipmentId, runs);
-      const draw: DrawOfStop = { stopIndex, visitId: treated.visitId, finished: stop.finished, treatments };
+      const draw: DrawOfStop = { stopIndex, visitId: treated.visitId, finished: stop.finished, ground, treatments };
       const key = mixKeyOf(stop);
       const last = runs.at(-1);
       if (last?.key === key) {
@@ -65,7 +68,7 @@ function spraysOf({ visitId, mixes, treatments }: TreatedStop): readonly Sprayed
     if (mix.kind !== "spray") return [];
     const own = mix.products.map(({ line }) => treatmentOn(treatments, line));
     const stop = fillStopOf(visitId, mix, (line) => treatmentOn(treatments, line));
-    return [{ gear: gearOf(mix, own), stop, treatments: own }];
+    return [{ gear: gearOf(mix, own), stop, ground: sum("area", mix.lawns.map(({ treatedArea }) => treatedArea)), treatments: own }];
   });
 }
 

@@ -30,7 +30,7 @@ export interface Rounded {
 }
 
 /** Why a plan's own rate can be the most: said once, here, for every product. */
-export const ROUNDED_UP_TOO_MUCH = "(with every product rounded up, a season’s limit or the law’s nitrogen would be passed)";
+export const ROUNDED_UP_TOO_MUCH = "(with every product rounded up, a season’s limit or the law’s nitrogen or phosphate would be passed)";
 
 /** The lines that lead from what a rate asks for to what the ticket has measured out. */
 export function roundingSteps(rounded: Rounded): readonly string[] {

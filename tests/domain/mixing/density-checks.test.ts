@@ -18,7 +18,7 @@ function mixOf(concentration: SprayMix["products"][number]["concentration"], car
 const half = rateOf("product-volume-per-spray-volume", "64", "fl oz per gal");
 const poundsOf = (mix: SprayMix, density: SprayTreatment["label"]["density"] = SALT) => {
   const found = densityOfMix([treatmentOf(density)], mix);
-  return found === undefined ? undefined : toNumber(densityIn(found, "lb per gal"));
+  return found === undefined ? undefined : toNumber(densityIn(found.density, "lb per gal"));
 };
 
 test("a mix weighs what its water and its products weigh, poured or weighed out", () => {
@@ -36,6 +36,21 @@ test("products that leave no room for water weigh what they weigh themselves", (
 test("without a product's density nobody knows what a mix weighs, and nothing is said", () => {
   expect(poundsOf(mixOf(half), "unknown")).toBeUndefined();
   expect(checkDensity([treatmentOf("unknown")], mixOf(half))).toEqual([]);
+});
+
+test("what has no density on file is taken for water beside what has one, poured or weighed out, and is named", () => {
+  const partner = rateOf("product-volume-per-spray-volume", "4", "fl oz per gal");
+  const dry = rateOf("product-mass-per-spray-volume", "0.25", "lb per gal");
+  const sticker: SprayTreatment = { ...treatmentOf("unknown"), line: 20, label: { ...IRON.label, productName: "Clingwell", density: "unknown" } };
+  const alone = mixOf(half);
+  for (const concentration of [partner, dry]) {
+    const both: SprayMix = { ...alone, products: [...alone.products, ...mixOf(concentration).products.map((product) => ({ ...product, line: 20 }))] };
+    const treatments = [treatmentOf(SALT), sticker];
+    expect(densityOfMix(treatments, both)).toEqual({ density: densityOfMix([treatmentOf(SALT)], alone)?.density, takenForWater: ["Clingwell"] });
+    expect(checkDensity(treatments, both)).toMatchObject([
+      { level: "take-care", rule: "calibration-of-another-density", what: saying("6.3% less"), figure: saying("It weighs 9.50 lb a gallon with Clingwell taken for water, whose density is not on file, against 8.35 lb a gallon;") },
+    ]);
+  }
 });
 
 test("a spray that comes over 5% slower than what was caught wants care, with both rates", () => {

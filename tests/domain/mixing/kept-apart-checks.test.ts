@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { type KeptApart, type LabelUse } from "#domain/label/label-facts";
+import { percentByWeight } from "#domain/quantities/active-ingredient";
 import { rateOf } from "#domain/quantities/rate";
 import { checkKeptApart } from "#domain/mixing/kept-apart-checks";
 import { nutrientRatesOf } from "#domain/mixing/delivered";
@@ -89,4 +90,22 @@ test("days are counted over the lawn's history, before and after, by name or ing
     "4 days lie between them; the label keeps it apart from lime by 14 days.",
   );
   expect(findings([barrier], [earlier("2026-04-13", "Fieldrow Lime")])[0]?.figure).toBe("1 day lies between them; the label keeps it apart from lime by 14 days.");
+});
+
+test("a salt is met by the name of its acid too, in a tank, on one day and in the lawn's history; another acid is not", () => {
+  const name = "Dimethylamine salt of ferrolinic acid";
+  const salt = (acid: string): TicketTreatment => {
+    const active = { name, concentration: percentByWeight("46"), acid: { name: acid, equivalent: percentByWeight("38") }, modeOfAction: "unknown" } as const;
+    return { ...WEED, label: { ...WEED.label, activeIngredients: [active] } };
+  };
+  const inTank = apart(IRON, from({ from: "3,5-F", apart: "tank" }));
+  const byDays = apart(IRON, from({ from: "3,5-F", apart: { days: 14 } }));
+  expect(said([inTank, salt("3,5-F")])).toEqual(["hold not-in-one-tank"]);
+  expect(said([inTank, salt("3,5-FB")])).toEqual([]);
+  expect(said([byDays, salt("3,5-F")])).toEqual(["hold not-on-one-day"]);
+  expect(said([byDays, salt("3,5-FB")])).toEqual([]);
+  const rate = rateOf("active-ingredient-mass-per-area", "1", "lb per acre");
+  const before = (acid: string) => earlier("2026-04-10", "Dandeloss", { activeIngredients: [{ name, rate, acid: { name: acid, rate }, modeOfAction: "unknown" }] });
+  expect(said([byDays], [before("3,5-F")])).toEqual(["hold too-near-another-product"]);
+  expect(said([byDays], [before("3,5-FB")])).toEqual([]);
 });

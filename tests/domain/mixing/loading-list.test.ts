@@ -43,6 +43,26 @@ test("water is that of all fills; the weight counts what is aboard at once, at 8
   expect(compare(weightAboard, of("lb", "780.6"))).toBe(-1);
 });
 
+test("only the clean water that rides is on the list; rinsate that rides weighs from where it came out, and keeps a fill down", () => {
+  const dock = { ...IRON, line: 5, productId: "dock", label: { ...IRON.label, productName: "Dockaway", epaRegistrationNumber: { number: "DEMO-0000-4" } } };
+  const stops = (water: LoadedStop["water"], ...more: readonly LoadedStop[]) => [truckStop("a", [dock], 20_000n), truckStop("b", [IRON], 20_000n, { water }), ...more];
+  const pounds = (loaded: ReturnType<typeof list>) => Number(loaded.weightAboard.amount) / Number(of("lb", 1n).amount);
+  // At b 30 gal of rinsate and 30 gal with 30 fl oz of iron: 59.765625 gal of water and 2.58 lb of iron.
+  const atStop = list(stops("yes"));
+  expect(atStop.cleanWater).toEqual(of("gal", 3n));
+  expect(pounds(atStop)).toBeCloseTo(59.765625 * 8.3454 + 2.578, 1);
+  expect(list(stops("yes"), truckOf(of("lb", 501n))).findings).toMatchObject([{ rule: "payload-splits-the-fill" }]);
+  expect(list(stops("yes"), truckOf(of("lb", 200n))).findings.map(({ level, rule }) => `${level} ${rule}`)).toContain("hold above-payload");
+  // Rinsed at the shop nothing of it rides: 30 gal with the mix and 3 gal behind it.
+  const atShop = list(stops("no"));
+  expect(atShop.cleanWater).toEqual(of("gal", 6n));
+  expect(pounds(atShop)).toBeLessThan(281);
+  // Back at the shop for c the rinsate is left there: 90 gal with 90 fl oz are the most.
+  const back = list(stops("yes", truckStop("c", [dock], 60_000n)));
+  expect(pounds(back)).toBeGreaterThan(770);
+  expect(pounds(back)).toBeLessThan(790);
+});
+
 test("more than the payload is a hold with both figures, as much is none, and no payload on file wants care", () => {
   const stops = [truckStop("a", [FEED], 12_000n)];
   expect(list(stops, truckOf(of("lb", 50n))).findings).toEqual([]);

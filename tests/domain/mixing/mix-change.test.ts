@@ -8,7 +8,7 @@ import { CUP, IRON, IRON_LABEL, LAWN, QUESTION, SPRAYER } from "../../support/ti
 import { stopOf, tankQuestion, truckStop } from "../../support/truck-stops";
 
 const perGallon = (fluidOunces: string) => rateOf("product-volume-per-spray-volume", fluidOunces, "fl oz per gal");
-const PLANNED = [{ productId: "iron", productName: "Rustwater Iron", formulation: IRON_LABEL.formulation, concentration: perGallon("1"), strongest: perGallon("1") }];
+const PLANNED = [{ productId: "iron", productName: "Rustwater Iron", formulation: IRON_LABEL.formulation, concentration: perGallon("1"), strongest: perGallon("1.3") }];
 const next = { stop: truckStop("12 Elm St", [IRON]), treatments: [IRON], gear: SPRAYER };
 const mixOf = (productId: string, label: LabelFacts | "unknown", concentration = perGallon("1")): MixInTank => ({
   name: "fill 7",
@@ -67,13 +67,15 @@ test("a lawn whose grass is not on file can't be told to be labeled", () => {
   expect(changeOfMix(mixOf("kelp", KELP), { ...next, stop }).unwanted).toEqual([{ productName: "Kelp Tonic", why: "label-not-known" }]);
 });
 
-test("what a tank held is the same mix within a mark of the cup, and within nothing without a cup", () => {
+test("what a tank held is the same mix within a mark of the cup, and within nothing without a cup, but never one that is stronger than the next stops may get", () => {
   const held = (fluidOunces: string) => ({
     name: "fill 7", finished: of("gal", 40n), left: of("gal", 2n), isUnderWay: false, isOfThatDay: false, filledOnto: "clean" as const, products: [{ productId: "iron", productName: "Rustwater Iron", label: IRON_LABEL, amount: of("fl oz", fluidOunces) }],
   });
   const isSame = (fluidOunces: string, hasCup = true) => isSameMix(held(fluidOunces), PLANNED, () => (hasCup ? CUP : undefined));
   expect([isSame("40"), isSame("39.6"), isSame("40.4"), isSame("39.5"), isSame("40.5")]).toEqual([true, true, true, false, false]);
   expect([isSame("40", false), isSame("39.9", false)]).toEqual([true, false]);
+  const upTo = (strongest: string) => isSameMix(held("40.4"), PLANNED.map((product) => ({ ...product, strongest: perGallon(strongest) })), () => CUP);
+  expect([upTo("1.01"), upTo("1.009"), upTo("1")]).toEqual([true, false, false]);
   expect(isSameMix({ ...held("40"), products: [] }, PLANNED, () => CUP)).toBe(false);
   expect(isSameMix(held("40"), PLANNED.map((product) => ({ ...product, productId: "kelp" })), () => CUP)).toBe(false);
 });
@@ -112,7 +114,7 @@ test("a record says of a clean-out that was to come first that none is on file, 
 });
 
 test("a run is cleaned out for the one of its stops that needs it most; pump and hose run on at its first stop alone", () => {
-  const run = (...stops: readonly ReturnType<typeof truckStop>[]) => ({ gear: SPRAYER, draws: stops.map(({ visitId, treatments }, stopIndex) => ({ stopIndex, visitId, finished: of("gal", 3n), treatments })) });
+  const run = (...stops: readonly ReturnType<typeof truckStop>[]) => ({ gear: SPRAYER, draws: stops.map(({ visitId, treatments }, stopIndex) => ({ stopIndex, visitId, finished: of("gal", 3n), ground: of("sq ft", 2000n), treatments })) });
   const iron = truckStop("a", [IRON]);
   const other = { ...truckStop("b", [IRON]), lawns: [{ ...LAWN, grasses: ["bermudagrass" as const] }] };
   const last = mixOf("kelp", KELP);

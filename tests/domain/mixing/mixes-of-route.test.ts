@@ -16,12 +16,18 @@ function mixes(lettersOf: (runs: readonly SizedRun[]) => ReadonlyMap<SizedRun, r
   const asked = { ...question, settings: { ...question.settings, lineAtTheEnd: "left-as-it-is" as const } };
   const weights = question.stops.map(() => 0n);
   const runs = (runsOfTanks(question.stops).get("sprayer") ?? []).map((run, index) => sizeRun({ question: asked, weights }, run, { last: "clean", lineHoldsLast: true, isFirst: index === 0 }));
-  return mixesOfRoute(asked, { runs, leftOfLast: 0n }, lettersOf(runs)).map(({ mix }) => mix);
+  return mixesOfRoute(asked, { runs, leftOfLast: 0n, rinsateAtEnds: [0n, of("gal", 4n).amount] }, lettersOf(runs)).map(({ mix }) => mix);
 }
 
 test("a mix is named after its fills", () => {
   const named = mixes((runs) => new Map(runs.map((run, index) => [run, [["A"], ["B", "C"], ["D", "E", "F"]][index] ?? []])));
   expect(named.map(({ name }) => name)).toEqual(["fill A", "fills B and C", "fills D, E and F"]);
+});
+
+test("a mix says what rinsate is aboard when it ends, what water rides along to push it out, and which of its sites have none", () => {
+  expect(mixes(() => new Map()).map(({ end }) => end.rinsateAboard)).toEqual([of("gal", 0n), of("gal", 4n), of("gal", 0n)]);
+  expect(mixes(() => new Map()).map(({ end }) => end.waterAlong)).toEqual([of("gal", 0n), of("gal", 0n), of("gal", 0n)]);
+  expect(mixes(() => new Map()).map(({ end }) => end.sitesWithoutWater)).toEqual([["a"], ["b"], ["c"]]);
 });
 
 test("what is left goes to the last stop and to later stops of the same mix, as far as they have room, and room counts once", () => {

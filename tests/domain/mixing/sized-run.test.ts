@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { type BeforeRun, mixOf, sizeRun, toolsOf } from "#domain/mixing/sized-run";
+import { type BeforeRun, mixOf, sizeRun, strongestOf, toolsOf } from "#domain/mixing/sized-run";
 import { runsOfTanks } from "#domain/mixing/tank-runs";
 import { type TankPlanQuestion } from "#domain/mixing/tank-plan-question";
 import { of } from "#domain/quantities/quantity";
@@ -60,6 +60,28 @@ test("the water behind the mix rides along and weighs, unless there is water at 
   const dry = sized().weights[0] ?? 0n;
   const stop = truckStop("a", [IRON], 20_000n, { water: "yes" });
   expect(Number(dry - (sized({}, {}, { stops: [stop] }).weights[0] ?? 0n)) / Number(of("lb", 1n).amount)).toBeCloseTo(25.04, 2);
+});
+
+test("a run's real mix is as strong as its strongest fill, and as what the tank held of it before; as planned without a fill", () => {
+  const strengthOf = ({ real }: ReturnType<typeof sized>) => {
+    const concentration = real.products[0]?.concentration;
+    return concentration === undefined ? undefined : Number(concentration.amount * GALLON) / Number(concentration.per * of("fl oz", 1n).amount);
+  };
+  // 30.5 gal with 30.5 fl oz; 30.3 gal with 30.5.
+  expect(strengthOf(sized({ holdUp: of("gal", "0.5") }, {}, asItIs))).toBe(1);
+  expect(strengthOf(sized({ holdUp: of("gal", "0.3") }, {}, asItIs))).toBeCloseTo(30.5 / 30.3, 12);
+  const held = { name: "fill 7", finished: of("gal", 10n), left: of("gal", 1n), isUnderWay: false, isOfThatDay: false, filledOnto: "clean" as const, products: [{ productId: "iron", productName: "Rustwater Iron", label: IRON_LABEL, amount: of("fl oz", "10.4") }] };
+  expect(strengthOf(sized({}, { last: held }))).toBeCloseTo(1.04, 12);
+  const full = sized({ holdUp: of("gal", "0.3") }, {}, { ...asItIs, truck: { name: "Truck 1", payload: of("lb", 1n), staysAboard: "counted-in-payload" } });
+  expect([full.fills, strengthOf(full)]).toEqual([[], 1]);
+});
+
+test("the strongest of several fillings is found product by product", () => {
+  const { run } = sized();
+  const [product] = mixOf(run, "").products;
+  if (product === undefined) throw new Error("Iron is in the run.");
+  const mix = (iron: bigint, kelp: bigint) => ({ name: "", products: [iron, kelp].map((amount, index) => ({ ...product, productId: index === 0 ? "iron" : "kelp", concentration: { ...product.concentration, amount } })) });
+  expect([...strongestOf([mix(1n, 7n), mix(3n, 5n)])].map(([productId, { amount }]) => [productId, amount])).toEqual([["iron", 3n], ["kelp", 7n]]);
 });
 
 test("a run knows its tools and its labels", () => {

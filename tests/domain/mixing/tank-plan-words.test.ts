@@ -19,6 +19,8 @@ const underWay = (last: LastHeld): LastHeld => (typeof last === "string" ? last 
 const after = (last: LastHeld, more: Partial<TankPlanQuestion> = {}) => said([truckStop("a", [IRON])], { lastHeld: new Map([[SPRAYER.equipmentId, last]]), ...more })[0];
 const DOCK = { ...IRON_LABEL, productName: "Dockaway", epaRegistrationNumber: { number: "DEMO-0000-4" } };
 
+const ELSEWHERE = "Where the labels of all that is in it allow that, it may go onto a site that they name, within their rates; never onto a hard surface or down a drain.";
+
 test("a stop is named by its place on the route and its street", () => {
   expect(stopWords(3, "12 Elm St")).toBe("stop 3 (12 Elm St)");
 });
@@ -43,24 +45,49 @@ test("what stays in the line is said, with where it may go", () => {
   expect(said([truckStop("a", [IRON])], asItIs)[0]).toEqual([
     "Run out 3 gal of water until the mix comes.",
     "Left in tank and lines: 3 gal in pump and hose.",
-    "With its rinse water 1 gal of it may go on at stop a, within the label's rate.",
+    "With rinse water, which has to be taken along, 1 gal of it may go on at stop a, within the label's rate.",
     "2 gal of it go into the shop's rinsate tank: no stop has room for them within the label's rate.",
   ]);
+  expect(said([truckStop("a", [IRON], 2000n, { water: "yes" })], asItIs)[0]?.[2]).toBe("With its rinse water 1 gal of it may go on at stop a, within the label's rate.");
 });
 
 test("another mix in the tank is emptied and cleaned out before, and run out where the line holds it", () => {
-  expect(after(held("dock", DOCK))?.slice(0, 3)).toEqual([
+  expect(after(held("dock", DOCK))?.slice(0, 4)).toEqual([
     "Empty the tank first: 2 gal of fill 7 are in it by the books.",
     "Clean out tank, pump and hose: 3 times with 10 gal of water, or as the label says.",
+    `The rinsate goes into the shop's rinsate tank. ${ELSEWHERE}`,
     "Run out 3 gal of water until the mix comes.",
   ]);
-  expect(after(underWay(held("dock", DOCK)))?.slice(0, 4)).toEqual([
+  expect(after(underWay(held("dock", DOCK)))?.slice(0, 5)).toEqual([
     "Empty the tank first: 2 gal of fill 7 are in it by the books.",
     "Run 3 gal of fill 7 out of pump and hose into a container for the shop's rinsate tank.",
     "Clean out tank, pump and hose: 3 times with 10 gal of water, or as the label says.",
+    `The rinsate goes into the shop's rinsate tank. ${ELSEWHERE}`,
     "Run out 3 gal of water until the mix comes.",
   ]);
   expect(after(held("dock", DOCK), { cleanOuts: new Map([[SPRAYER.equipmentId, new Set(["a"])]]) })?.[0]).toBe("The clean-out before it is on file.");
+});
+
+test("what comes out of a tank that is cleaned out at a stop rides along, and the mix's end says so until the truck is back at the shop", () => {
+  const dock = { ...IRON, productId: "dock", label: DOCK };
+  const route = (...more: readonly TreatedStop[]) => said([truckStop("a", [dock]), truckStop("b", [IRON], 2000n, { water: "yes" }), ...more]);
+  const push = (visit: string) => `When the tank is empty, put 3 gal of clean water in and spray on at stop ${visit} until the water comes.`;
+  expect(route()[1]).toEqual([
+    "Clean out tank, pump and hose: 3 times with 10 gal of water, or as the label says.",
+    `The 30 gal of rinsate from stop b ride along to the shop's rinsate tank. ${ELSEWHERE}`,
+    "Run out 3 gal of water until the mix comes.",
+    push("b"),
+    "No mix is left in tank and lines.",
+    "30 gal of rinsate are still aboard, for the shop's rinsate tank.",
+  ]);
+  const kelp = { ...IRON, productId: "kelp", label: { ...IRON_LABEL, productName: "Kelp Tonic" } };
+  expect(route(truckStop("c", [kelp]))[2]).toEqual([
+    "Rinse tank, pump and hose with 10 gal of water.",
+    `The rinsate goes into the shop's rinsate tank. ${ELSEWHERE}`,
+    "Run out 3 gal of water until the mix comes.",
+    push("c"),
+    "Nothing is left in tank and lines.",
+  ]);
 });
 
 test("in the morning the line holds the water that pushed the last mix out, of the same mix too; while a fill is under way it holds the mix", () => {

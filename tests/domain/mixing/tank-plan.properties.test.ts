@@ -12,7 +12,7 @@ import { addRational, compareRational, rational, ZERO } from "#domain/quantities
 import { sharePutDown } from "#domain/register/put-down";
 import { valueOf } from "../../support/domain-answers";
 import { FEED, IRON, SPRAYER } from "../../support/ticket";
-import { tankQuestion, truckStop } from "../../support/truck-stops";
+import { tankQuestion, truckStop, upTo } from "../../support/truck-stops";
 
 const backpack = { ...SPRAYER, equipmentId: "backpack", name: "Backpack", capacity: of("gal", 4n), holdUp: of("gal", "0.1") };
 const TREATMENTS = [
@@ -113,20 +113,22 @@ function expectWithinLabel(stops: readonly TreatedStop[], drawnAt: (visitId: str
 }
 
 const RATES = ["1", "1.37", "1.9", "2"];
-const irons = fc.record({ rate: fc.constantFrom(...RATES), areas: fc.array(fc.bigInt(40n, 9_000n), { minLength: 1, maxLength: 12 }), mark: fc.constantFrom("0.1", "0.5", "1"), cup: fc.constantFrom("0.01", "0.5", "1", "none" as const) });
+/** None below a rate: a plan above its label is held. */
+const HIGHS = ["2", "2.05", "2.4"];
+const irons = fc.record({ rate: fc.constantFrom(...RATES), highs: fc.array(fc.constantFrom(...HIGHS), { minLength: 12, maxLength: 12 }), areas: fc.array(fc.bigInt(40n, 9_000n), { minLength: 1, maxLength: 12 }), mark: fc.constantFrom("0.1", "0.5", "1"), cup: fc.constantFrom("0.01", "0.5", "1", "none" as const) });
 
-test("no stop gets more than the label's highest rate on its ground, out of the fills of a route or out of one fill for its visits", () => {
+test("no stop gets more than its own label's highest rate on its ground, out of the fills of a route or out of one fill for its visits", () => {
   fc.assert(
     fc.property(irons, fc.constantFrom("same-size-every-time" as const, "full-tanks-then-a-short-one" as const), fc.constantFrom("yes" as const, "no" as const), fc.bigInt(3n, 30n), (asked, loads, water, gallons) => {
       const tool = asked.cup === "none" ? "none" : { name: "cup", mark: exactly("fl oz", asked.cup) };
       const gear = { ...SPRAYER, capacity: of("gal", gallons) };
       const treatment = { ...IRON, gear, tool, rate: rateOf("product-volume-per-area", asked.rate, "fl oz per 1,000 sq ft") } as const;
-      const stops = asked.areas.map((area, index) => truckStop(`v${String(index)}`, [treatment], area, { water }));
+      const stops = asked.areas.map((area, index) => truckStop(`v${String(index)}`, [upTo(treatment, asked.highs[index] ?? "2")], area, { water }));
       const tankMark = exactly("gal", asked.mark);
       const plan = planTanks(tankQuestion(stops, { settings: { tankLoads: loads, tankMark, lineAtTheEnd: "pushed-out-with-water" } }));
       expect(plan.fills.length).toBeGreaterThan(0);
       expectWithinLabel(stops, (visitId) => plan.fills.flatMap((fill) => fill.parts.filter((part) => part.visitId === visitId).map(({ finished }) => [finished.amount, fill] as const)));
-      const asOne = stops.map((stop) => fillStopOf(stop.visitId, sprayOfStop(stop), () => treatment));
+      const asOne = stops.map((stop) => fillStopOf(stop.visitId, sprayOfStop(stop), () => stop.treatments[0] ?? treatment));
       const fill = valueOf(planFill(asOne, { name: "Truck 1", capacity: of("gal", 200n), mark: tankMark }, () => (tool === "none" ? undefined : tool)));
       expectWithinLabel(stops, (visitId) => asOne.filter((one) => one.visitId === visitId).map(({ finished }) => [finished.amount, fill]));
     }),

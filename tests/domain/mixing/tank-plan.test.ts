@@ -7,7 +7,7 @@ import { exactly } from "#domain/quantities/exact-quantity";
 import { of } from "#domain/quantities/quantity";
 import { rateOf } from "#domain/quantities/rate";
 import { FEED, IRON, IRON_LABEL, SPRAYER } from "../../support/ticket";
-import { tankQuestion, truckStop } from "../../support/truck-stops";
+import { tankQuestion, truckStop, upTo } from "../../support/truck-stops";
 
 // The sprayer of these tests puts out 1.5 gal per 1,000 sq ft: 20,000 sq ft are 30 gal with 30 fl oz of iron. Its pump and
 // hose hold 3 gal.
@@ -138,6 +138,16 @@ test("what the tank holds of this very mix is used first", () => {
   expect(planOf([truckStop("a", [IRON])], holding(held()))).toMatchObject({ fills: [], mixes: [{ name: "fill 7", end: { left: of("gal", 7n) } }], aboard: [{ share: 0.1 }] });
 });
 
+test("what the tank holds is another mix where it is stronger than the next stop's label allows", () => {
+  // 2 gal with 1.75 fl oz: half a mark from 1 fl oz per 1,000 sq ft, 1.3125 on the ground.
+  const strong = held({ finished: of("gal", 2n), left: of("gal", 1n), products: [{ productId: "iron", productName: "Rustwater Iron", label: IRON_LABEL, amount: of("fl oz", "1.75") }] });
+  const planFor = (high: string) => planOf([truckStop("a", [upTo(weaker, high)], 600n)], holding(strong));
+  expect(planFor("1.32")).toMatchObject({ fills: [], mixes: [{ name: "fill 7", already: of("gal", 1n) }], found: [] });
+  const other = planFor("1");
+  expect(other).toMatchObject({ fills: [{ finished: of("gal", "0.9") }], mixes: [{ already: of("gal", 0n), begin: { leftOfLast: of("gal", 1n) } }] });
+  expect(rules(other)).toEqual(["a take-care last-mix-left"]);
+});
+
 test("a line holds the mix in the morning where the house leaves it there, where its fill is under way and where nobody measured it", () => {
   const lineOf = (mix: HeldMix, more: Partial<TankPlanQuestion> = {}, gear: Partial<typeof SPRAYER> = {}) => planOf([truckStop("a", [{ ...IRON, gear: { ...SPRAYER, ...gear } }])], { ...holding(mix), ...more }).mixes[0];
   expect(lineOf(held(), stays)).toMatchObject({ begin: { line: "holds-this-mix" }, end: { pushOut: of("gal", 0n), inLine: of("gal", 3n) } });
@@ -193,6 +203,31 @@ test("a line that is left as it is takes its own mix, gives the next lawn the la
 test("what no stop may get any more goes to the shop's rinsate tank", () => {
   const most = { ...IRON, rate: rateOf("product-volume-per-area", "2", "fl oz per 1,000 sq ft") };
   expect(planOf([truckStop("a", [most], 20_000n)], stays).mixes[0]?.end.way).toEqual({ sites: [], toShop: of("gal", 3n) });
+});
+
+test.each([
+  // 0.4 gal with half a fluid ounce: at most 0.2 fl oz on 100 sq ft, of which 0.15 gal bring 0.1875; 0.01 gal more bring 0.0125.
+  [100n, "0.2", "1", "0.01"],
+  // 0.4 gal with half a fluid ounce: 0.4 allowed, 0.375 down, 0.02 gal.
+  [200n, "0.1", "1", "0.02"],
+])("what is left is counted as strong as it was measured out: on %s sq ft with %s gal in the line", (area, holdUp, fluidOunces, room) => {
+  const small = { ...IRON, gear: { ...SPRAYER, holdUp: of("gal", holdUp) }, rate: rateOf("product-volume-per-area", fluidOunces, "fl oz per 1,000 sq ft") };
+  const plan = planOf([truckStop("a", [small], area)], stays);
+  expect(plan.fills[0]).toMatchObject({ finished: of("gal", "0.4"), products: [{ amount: of("fl oz", "0.5") }] });
+  const [site] = plan.mixes[0]?.end.way.sites ?? [];
+  // Room ends at a whole canonical unit.
+  expect([0n, 1n]).toContain(of("gal", room).amount - (site?.mix.amount ?? 0n));
+});
+
+test("a last mix that its cup made stronger than the next label's highest rate does not run on, though its plan would", () => {
+  const rate = rateOf("product-volume-per-area", "1", "fl oz per 1,000 sq ft");
+  const gear = { ...SPRAYER, holdUp: of("gal", "0.2") };
+  const iron = { ...IRON, gear, rate };
+  const kelp = { ...iron, line: 9, productId: "kelp", label: { ...IRON_LABEL, productName: "Kelp Tonic" } };
+  // Fill A is 0.4 gal with 0.5 fl oz: 1.875 fl oz per 1,000 sq ft, 0.25 fl oz in the line.
+  const next = (high: string) => planOf([truckStop("a", [iron], 100n), truckStop("b", [upTo(iron, high), kelp], 20_000n)], stays).mixes[1]?.begin;
+  expect(next("1.8")).toMatchObject({ line: "flushed", carryOver: null });
+  expect(next("1.9")).toMatchObject({ line: "runs-on", carryOver: { products: [{ productId: "iron", amount: of("fl oz", "0.25") }] } });
 });
 
 test("the truck is never loaded past its payload: the fill is split, and where there is no room for any it holds", () => {

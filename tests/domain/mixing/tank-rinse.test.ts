@@ -3,6 +3,7 @@ import { placeRinsate, rinseOf, roomAtStop } from "#domain/mixing/tank-rinse";
 import { exactly } from "#domain/quantities/exact-quantity";
 import { of } from "#domain/quantities/quantity";
 import { rateOf } from "#domain/quantities/rate";
+import { type SprayRate } from "#domain/label/label-facts";
 import { FEED, IRON, SPRAYER } from "../../support/ticket";
 
 const MARK = exactly("gal", "0.5");
@@ -14,12 +15,32 @@ test("a rinse is a tenth of the tank, or what pump and hose hold where that is m
   expect(rinseOf({ capacity: of("gal", 100n), holdUp: "unknown" }, "rinse", MARK).water).toEqual(of("gal", 10n));
 });
 
-test("a stop has room for what its label's highest rate leaves above the plan, the least of its products", () => {
-  // 1.5 of at most 2 fl oz per 1,000 sq ft: a third more of 30 gal.
-  expect(roomAtStop(of("gal", 30n), [IRON])).toBe(of("gal", 10n).amount);
-  expect(roomAtStop(of("gal", 30n), [IRON, { ...IRON, rate: IRON.use.rates.high }])).toBe(0n);
-  expect(roomAtStop(of("gal", 30n), [{ ...IRON, rate: rateOf("product-mass-per-area", "1", "lb per 1,000 sq ft") }])).toBe(0n);
-  expect(roomAtStop(of("gal", 30n), [{ ...FEED, use: IRON.use }])).toBe(0n);
+// Ground that takes 30 gal at 1.5 gal per 1,000 sq ft.
+const drawOf = (treatments: Parameters<typeof roomAtStop>[0]["treatments"]) => ({ finished: of("gal", 30n), ground: of("sq ft", 20_000n), treatments });
+const perGallon = (fluidOunces: string) => rateOf("product-volume-per-spray-volume", fluidOunces, "fl oz per gal");
+const iron = (fluidOunces: string) => new Map<string, SprayRate>([["iron", perGallon(fluidOunces)]]);
+
+test("a stop has room for what its label's highest rate leaves above what is really in the mix, the least of its products", () => {
+  // At most 2 fl oz per 1,000 sq ft are 40 fl oz there: 40 gal of 1 fl oz a gallon, of which 30 are down; 32 gal of 1.25.
+  expect(roomAtStop(drawOf([IRON]), iron("1"), null)).toBe(of("gal", 10n).amount);
+  expect(roomAtStop(drawOf([IRON]), iron("1.25"), null)).toBe(of("gal", 2n).amount);
+  expect(roomAtStop(drawOf([IRON]), iron("1.4"), null)).toBe(0n);
+  const kelp = { ...IRON, productId: "kelp" };
+  const both = (fluidOunces: string) => new Map<string, SprayRate>([...iron("1"), ["kelp", perGallon(fluidOunces)]]);
+  expect(roomAtStop(drawOf([IRON, kelp]), both("1.25"), null)).toBe(of("gal", 2n).amount);
+  expect(roomAtStop(drawOf([IRON, kelp]), both("0.5"), null)).toBe(of("gal", 10n).amount);
+});
+
+test("a product that is not in the mix, or by another measure than its label's, leaves no room", () => {
+  expect(roomAtStop(drawOf([IRON]), new Map(), null)).toBe(0n);
+  expect(roomAtStop(drawOf([{ ...IRON, rate: rateOf("product-mass-per-area", "1", "lb per 1,000 sq ft") }]), iron("1"), null)).toBe(0n);
+  expect(roomAtStop(drawOf([{ ...FEED, productId: "iron", use: IRON.use }]), iron("1"), null)).toBe(0n);
+});
+
+test("what comes out of the hose first is down already, as strong as it was", () => {
+  // 3 gal of 2 fl oz and 27 of 1 leave 7 of the 40 fl oz.
+  expect(roomAtStop(drawOf([IRON]), iron("1"), { volume: of("gal", 3n).amount, strengths: iron("2") })).toBe(of("gal", 7n).amount);
+  expect(roomAtStop(drawOf([IRON]), iron("1"), { volume: of("gal", 3n).amount, strengths: new Map() })).toBe(of("gal", 13n).amount);
 });
 
 test("what is left goes to the stops in turn, no room counts twice, and the rest goes to the shop", () => {

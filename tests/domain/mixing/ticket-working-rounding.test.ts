@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { exactly } from "#domain/quantities/exact-quantity";
 import { of } from "#domain/quantities/quantity";
-import { type Rounded, roundingSteps } from "#domain/mixing/ticket-working-rounding";
+import { ROUNDED_UP_TOO_MUCH, type Rounded, roundingSteps } from "#domain/mixing/ticket-working-rounding";
 import { SCALE } from "../../support/ticket";
 
 const steps = (change: Partial<Rounded>) =>
@@ -29,6 +29,10 @@ describe("to a mark", () => {
     const held = steps({ wanted: exactly("lb", "7.9"), byPlan: [{ words: "the planned rate", most: exactly("lb", "7.9") }] });
     expect(held[1]).toBe("32 × ¼ lb = 8 lb, which is above the planned rate, 7.9 lb; so 31");
   });
+});
+
+test("what keeps the plan's own rate the most may be a season's limit or either nutrient of the law", () => {
+  for (const cause of ["season’s limit", "nitrogen", "phosphate"]) expect(ROUNDED_UP_TOO_MUCH).toContain(cause);
 });
 
 describe("not to a mark", () => {

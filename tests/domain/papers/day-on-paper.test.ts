@@ -46,7 +46,7 @@ test("fills say where they are made, what goes in by which marks and in what ord
   const tanks = { fills: [{ fill, place: "at the shop before leaving" }], mixes: [{ name: "Sprayer, fill A", sentences: ["Nothing is left in tank and lines."] }] };
   const { groups } = loadingListOnPaper({ ...DAY, tanks, loading: { ...DAY.loading, cleanWater: of("gal", 3n) } }, frameOf("Loading list"));
   expect(groups.slice(0, 3)).toEqual([
-    { title: "Products and water", lines: [{ what: "Clean water, to push mixes out and to rinse", amount: "3 gal" }] },
+    { title: "Products and water", lines: [{ what: "Clean water, to push mixes out", amount: "3 gal" }] },
     {
       title: "Fill A",
       lines: [
