@@ -1,6 +1,6 @@
 import { type HourInWeather } from "#domain/weather/product-hour";
 import { type WeatherLimits, type WeatherMix } from "#domain/weather/spray-limits";
-import { type HourReason, type ReasonAuthority, careFor, closedBy, shown, undecidedBy } from "#domain/weather/spray-reasons";
+import { type HourReason, type ReasonAuthority, careFor, closedBy, shown, shownRain, undecidedBy } from "#domain/weather/spray-reasons";
 
 /**
  * Rain in inches an hour above which it is heavy. Source: American Meteorological Society, Glossary of Meteorology,
@@ -43,5 +43,5 @@ function granulesInRain({ productName, rainfast, heavyRain }: WeatherLimits, hou
   if (rainInches === undefined) return [undecidedBy("rain", GRANULES, `The rain in this hour is not known, and heavy rain washes ${productName} away.`, productName)];
   if (rainInches > HEAVY_RAIN_ABOVE_INCHES) return [closedBy("rain", GRANULES, `It rains hard in this hour (${shown(rainInches)} in); ${productName} would wash away.`, productName)];
   if (rainInches < hour.rainFromInches) return [];
-  return [careFor("rain", GRANULES, `It rains in this hour (${shown(rainInches)} in); ${productName} sticks to wet leaves: see whether it must stay dry.`, productName)];
+  return [careFor("rain", GRANULES, `It rains in this hour (${shownRain(rainInches)} in); ${productName} sticks to wet leaves: see whether it must stay dry.`, productName)];
 }
