@@ -19,7 +19,7 @@ const GRANULES: ReasonAuthority = {
  * nothing. Frozen or saturated soil closes every method; a state of the soil that nobody gave is for care, since no
  * forecast has it and whoever stands on the lawn sees it. Granular work is closed by falling heavy rain and by rain that
  * nobody knows, and lighter rain is for care; a label that limits rain itself decides for its product instead. So it is
- * where nobody has read the label for rain: the hour is then closed by the limit that is unread.
+ * where nobody has read the label for heavy rain: the hour is then closed by the limit that is unread.
  */
 export function judgeGroundHour({ method, products }: WeatherMix, hour: HourInWeather): readonly HourReason[] {
   return [...soilOfHour(products, hour), ...(method === "granular" ? products.flatMap((product) => granulesInRain(product, hour)) : [])];
