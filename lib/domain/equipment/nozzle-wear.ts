@@ -1,8 +1,9 @@
 import { averageOf, distanceFrom, isMoreThanPercent, percentInWords } from "#domain/equipment/repeats";
 import { type Finding, type FindingSource, takeCare } from "#domain/foundation/finding";
 import { accept, badInput, type Outcome } from "#domain/foundation/outcome";
-import { canonicalAmountOf, type ExactQuantity, fromExactAmount, type Measure } from "#domain/quantities/exact-quantity";
-import { formatQuantity } from "#domain/quantities/format-quantity";
+import { canonicalAmountOf, compareExact, type ExactQuantity, fromExactAmount, type Measure } from "#domain/quantities/exact-quantity";
+import { formatQuantity, formatQuantityIn } from "#domain/quantities/format-quantity";
+import { of } from "#domain/quantities/quantity";
 import { decimal, type Rational } from "#domain/quantities/rational";
 
 /** From what on a tip is worn out: more than so much over a new one, in percent. Common practice. */
@@ -55,8 +56,10 @@ export function judgeWear(measured: NozzleFlow, newFlowPerMinute: Measure<"volum
   const overNew = distanceFrom(newFlow, flow);
   if (!isMoreThanPercent(overNew, WORN_ABOVE_PERCENT)) return accept({ overNew, findings: [] });
   const isWorn = overNew.numerator > 0n;
-  const water = measured.caughtPerMinute === undefined ? "" : ` of water, as ${formatQuantity(measured.caughtPerMinute, "us")} of the spray come to,`;
-  const figures = `${formatQuantity(measured.flowPerMinute, "us")} a minute${water} against ${formatQuantity(newFlowPerMinute, "us")} new`;
+  const flows = measured.caughtPerMinute === undefined ? [measured.flowPerMinute, newFlowPerMinute] : [measured.flowPerMinute, newFlowPerMinute, measured.caughtPerMinute];
+  const [found = "", fresh = "", caught] = inOneUnit(flows);
+  const water = caught === undefined ? "" : ` of water, as ${caught} of the spray come to,`;
+  const figures = `${found} a minute${water} against ${fresh} new`;
   const finding = takeCare({
     rule: isWorn ? "nozzle-worn" : "nozzle-gives-too-little",
     source: "common-practice",
@@ -66,6 +69,12 @@ export function judgeWear(measured: NozzleFlow, newFlowPerMinute: Measure<"volum
     about: [measured.nozzle],
   });
   return accept({ overNew, findings: [finding] });
+}
+
+/** Volumes that are held against one another, in one unit: gallons where each is at least one, else fluid ounces. */
+function inOneUnit(volumes: readonly Measure<"volume">[]): readonly string[] {
+  const isInGallons = volumes.every((volume) => compareExact(volume, of("gal", 1n)) >= 0);
+  return volumes.map((volume) => formatQuantityIn(volume, isInGallons ? "gal" : "fl oz"));
 }
 
 /** How the nozzles of a boom stand to their average. */

@@ -2,10 +2,9 @@ import { US_STATES, type UsState } from "#domain/company/us-state";
 import { type Finding, hold, note, takeCare } from "#domain/foundation/finding";
 import { canonicalAmountOf } from "#domain/quantities/exact-quantity";
 import { formatQuantitiesApart } from "#domain/quantities/format-quantity";
-import { formatRatesApart } from "#domain/quantities/format-rate";
-import { scaleRate } from "#domain/quantities/rate";
+import { formatRate, formatRatesApart } from "#domain/quantities/format-rate";
+import { compareRates, type Rate, scaleRate } from "#domain/quantities/rate";
 import { compareRational, rational } from "#domain/quantities/rational";
-import { compareToLabel } from "#domain/label/label-rates";
 import { NOT_ON_FILE, type RulePack } from "#domain/rules/rule-pack";
 import { type ProductAmount } from "#domain/mixing/spray-mix";
 import { type TicketApplicator, type TicketSettings, type TicketSpreader, type TicketTreatment } from "#domain/mixing/ticket-question";
@@ -109,11 +108,11 @@ export function checkStock(treatment: TicketTreatment, needed: ProductAmount): r
 /**
  * Where the setting of a spreader was found at another rate than one pass wants: half of the planned rate where the
  * company spreads twice crosswise. A setting that would put down more than the label's highest rate in all passes
- * wants care. The same figure within a twentieth counts as the same (UMass Extension, Rotary Spreader Calibration:
- * accept 4.75 to 5.25 for 5.00).
+ * wants care, however near it is to the plan. Else the same figure within a twentieth counts as the same (UMass
+ * Extension, Rotary Spreader Calibration: accept 4.75 to 5.25 for 5.00).
  */
 export function checkSetting(treatment: TicketTreatment, settings: TicketSettings): readonly Finding[] {
-  const { gear, rate, label, use } = treatment;
+  const { gear, rate, label } = treatment;
   if (!("setting" in gear) || gear.setting === "not-calibrated" || rate.basis !== "product-mass-per-area") return [];
   const { setting } = gear.setting;
   const passes = settings.granularPasses === "two-at-half-rate-crosswise" ? 2n : 1n;
@@ -121,10 +120,12 @@ export function checkSetting(treatment: TicketTreatment, settings: TicketSetting
   const difference = rate.amount * found.per - found.amount * rate.per;
   const isNear = (difference < 0n ? -difference : difference) * 20n <= rate.amount * found.per;
   const doubts = doubtOf(gear, label.productName);
+  const perVisit = passes === 1n ? "" : " in its two passes";
+  const above = aboveHighest(treatment, found, { name: gear.name, setting, perVisit, planned: rate });
+  if (above.length > 0) return [...doubts, ...above];
   if (isNear) return doubts;
   const [puts, planned] = formatRatesApart(found, rate, "us");
-  const perVisit = passes === 1n ? "" : " in its two passes";
-  const words = {
+  const another = note({
     rule: "setting-of-another-rate",
     source: "house",
     what:
@@ -134,9 +135,31 @@ export function checkSetting(treatment: TicketTreatment, settings: TicketSetting
     figure: `It puts down ${puts}${perVisit}; planned is ${planned}.`,
     toDo: "Weigh out what each lawn gets and set by trial, or calibrate at this rate.",
     about: [label.productName, gear.name],
-  } as const;
-  const isAboveLabel = compareToLabel(found, use.rates, "high") === 1;
-  return [...doubts, isAboveLabel ? takeCare(words) : note(words)];
+  });
+  return [...doubts, another];
+}
+
+interface FoundSetting {
+  readonly name: string;
+  readonly setting: string;
+  readonly perVisit: string;
+  readonly planned: Rate<"product-mass-per-area">;
+}
+
+/** What a setting puts down above the label's highest rate, near the plan or not. */
+function aboveHighest({ label, use: { rates } }: TicketTreatment, found: Rate<"product-mass-per-area">, { name, setting, perVisit, planned }: FoundSetting): readonly Finding[] {
+  if (rates.basis !== "product-mass-per-area" || compareRates(found, rates.high) <= 0) return [];
+  const [puts, highest] = formatRatesApart(found, rates.high, "us");
+  return [
+    takeCare({
+      rule: "setting-of-another-rate",
+      source: "house",
+      what: `Setting ${setting} of ${name} puts down more of ${label.productName} than its label's highest rate.`,
+      figure: `It puts down ${puts}${perVisit}; the label's highest is ${highest}, and planned is ${formatRate(planned, "us")}.`,
+      toDo: "Weigh out what each lawn gets and set by trial, or calibrate at this rate.",
+      about: [label.productName, name],
+    }),
+  ];
 }
 
 /** What several tested settings leave open of the planned rate. */

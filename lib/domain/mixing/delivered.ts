@@ -1,4 +1,4 @@
-import { addExact, type ExactQuantity, multiplyExact } from "#domain/quantities/exact-quantity";
+import { addExact, type ExactQuantity } from "#domain/quantities/exact-quantity";
 import { accept, missingFact, type Outcome } from "#domain/foundation/outcome";
 import { massOf } from "#domain/quantities/density";
 import { type Quantity } from "#domain/quantities/quantity";
@@ -101,9 +101,3 @@ export const NO_NUTRIENTS: NutrientMasses = {
   potassium: NOTHING,
   iron: "not-stated",
 };
-
-/** A mass of an area as that of 1,000 sq ft, exactly; zero on no area. */
-export function per1000SqFt(mass: ExactQuantity<"mass">, area: Quantity<"area">, thousandSqFt: Quantity<"area">): ExactQuantity<"mass"> {
-  if (area.amount === 0n) return NOTHING;
-  return multiplyExact(mass, rational(thousandSqFt.amount, area.amount));
-}

@@ -8,6 +8,7 @@ import { divideRational, rational, roundToWhole } from "#domain/quantities/ratio
 import { roundToGraduation } from "#domain/quantities/rounding";
 import { type AreaRates, citationOfUse, type ProductRate, type UseRate } from "#domain/label/label-facts";
 import { compareToLabel } from "#domain/label/label-rates";
+import { roundedOffPlan } from "#domain/mixing/rounded-rate";
 import { statedOf } from "#domain/mixing/stated-rate";
 import { type TicketSettings, type TicketSpreader, type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { type TreatedLawn } from "#domain/mixing/treated-area";
@@ -65,6 +66,9 @@ export function mixGranular(
     return { ...lawn, amount, marks, perPass: multiplyExact(amount, half), rate: became };
   });
   const total = sum("mass", measured.map(({ amount }) => amount));
+  const ground = sum("area", lawns.map(({ treatedArea }) => treatedArea));
+  const isTooLowSaid = findings.some(({ rule }) => rule === "rounded-below-lowest");
+  if (ground.amount > 0n && !isTooLowSaid) findings.push(...roundedOffPlan(treatment, rateFrom("product-mass-per-area", total, ground), "Weighed out"));
   const isHopper = gear.capacity.amount > 0n;
   if (!isHopper) findings.push(holdsNothing(gear.name));
   const hopperFills = isHopper ? roundToWhole(divideRational(rational(total.amount), rational(gear.capacity.amount)), "up") : 0n;

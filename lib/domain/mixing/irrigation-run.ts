@@ -1,5 +1,5 @@
 import { accept, badInput, type Outcome } from "#domain/foundation/outcome";
-import { canonicalAmountOf, compareExact, type ExactQuantity, fromExactAmount, type Measure, multiplyExact } from "#domain/quantities/exact-quantity";
+import { canonicalAmountOf, compareExact, type ExactQuantity, fromExactAmount, type Measure, measureInUnit, multiplyExact } from "#domain/quantities/exact-quantity";
 import { formatQuantityIn, type UnitSystem } from "#domain/quantities/format-quantity";
 import { divideRational, type Rational, rational, reduce, roundToWhole } from "#domain/quantities/rational";
 import { type WateringDepth } from "#domain/label/aftercare-constraint";
@@ -64,9 +64,11 @@ export function depthFrom(text: string): ExactQuantity<"length"> {
   return fromExactAmount("length", rational(BigInt(numerator), BigInt(denominator)));
 }
 
-/** A depth of water in words: "¼ in", "6.4 mm". */
+/** A depth of water in words: "¼ in", "6.4 mm"; with three digits of an inch where two don't say it exactly: "0.125 in". */
 export function depthWords(depth: Measure<"length">, system: UnitSystem): string {
-  return system === "us" ? formatQuantityIn(depth, "in", 2) : formatQuantityIn(depth, "mm", 1);
+  if (system === "metric") return formatQuantityIn(depth, "mm", 1);
+  const { numerator, denominator } = measureInUnit(depth, "in");
+  return formatQuantityIn(depth, "in", (numerator * 100n) % denominator === 0n ? 2 : 3);
 }
 
 /**

@@ -3,7 +3,7 @@ import { ended } from "#domain/foundation/full-stop";
 import { listWords } from "#domain/foundation/list-words";
 import { citationOfUse, type LabelFacts, type LabelUse } from "#domain/label/label-facts";
 import { notReadOnLabel } from "#domain/label/not-read";
-import { DEFAULT_SPRAY_WEATHER_SETTINGS, stated, type WeatherLimits } from "#domain/weather/spray-limits";
+import { DEFAULT_SPRAY_WEATHER_SETTINGS, limitsAskedOf, stated, type WeatherLimits } from "#domain/weather/spray-limits";
 import { isSprayed, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 
 /**
@@ -19,27 +19,33 @@ export function checkSite({ treatments, lawns }: TicketQuestion): readonly Findi
   ]);
 }
 
-/** The limits of the day that are not about its heat, with their words; the first three are asked of sprays alone. */
-const SPRAY_LIMITS = { lowestWind: "the lowest wind", highestWind: "the highest wind", rainfast: "how long it must stay without rain" } as const;
-const ANY_LIMITS = { lowestTemperature: "the lowest temperature", heavyRain: "rain that would wash it away", soil: "on which soil it must not go" } as const;
+/** The limits of the day that are not about its heat, with their words. */
+const LIMITS_OF_DAY = {
+  lowestWind: "the lowest wind",
+  highestWind: "the highest wind",
+  rainfast: "how long it must stay without rain",
+  lowestTemperature: "the lowest temperature",
+  heavyRain: "rain that would wash it away",
+  soil: "on which soil it must not go",
+} as const satisfies Partial<Record<keyof WeatherLimits, string>>;
 
+/** The limits that were not read and are asked of it: of what is spread neither wind nor a time without rain, as in {@link limitsAskedOf}. */
 function checkWeatherRead(treatment: TicketTreatment): readonly Finding[] {
   const { label, use } = treatment;
-  const asked: Partial<Record<keyof WeatherLimits, string>> = isSprayed(treatment) ? { ...SPRAY_LIMITS, ...ANY_LIMITS } : ANY_LIMITS;
-  const unread = Object.entries(asked).flatMap(([limit, words]) => (use.weather[limit as keyof WeatherLimits] === "unknown" ? [words] : []));
+  const asked = limitsAskedOf(use.weather, isSprayed(treatment) ? "spray" : "granular");
+  const unread = Object.entries(LIMITS_OF_DAY).flatMap(([limit, words]) => (asked[limit as keyof typeof LIMITS_OF_DAY] === "unknown" ? [words] : []));
   if (unread.length === 0) return [];
   return [notReadOnLabel("weather-limits-not-read", label.productName, "what the weather must be", { figure: `Nobody has read ${listWords(unread)}.` })];
 }
 
-/** The stated limits in words, in the order in which a crew looks: thermometer, wind, rain. */
+/** The stated limits in words, in the order in which a crew looks: thermometer, wind, rain. Sprays have the company's wind besides. */
 function limitsInWords(treatment: TicketTreatment): readonly string[] {
   const { weather } = treatment.use;
   const cold = stated(weather.lowestTemperature).map(({ limitF, reaching }) => `${reaching === "allowed" ? "at least" : "above"} ${String(limitF)} °F`);
-  if (!isSprayed(treatment)) return [...cold, ...rainInWords(weather)];
-  const house = DEFAULT_SPRAY_WEATHER_SETTINGS.highestWind.limitMph;
-  const most = stated(weather.highestWind).reduce((least, { limitMph }) => Math.min(least, limitMph), house);
-  const least = stated(weather.lowestWind).map(({ limitMph }) => `at least ${String(limitMph)} mph`);
-  return [...cold, `wind at most ${String(most)} mph`, ...least.map((words) => `wind ${words}`), ...rainInWords(weather)];
+  const highestMph = [...stated(weather.highestWind), ...(isSprayed(treatment) ? [DEFAULT_SPRAY_WEATHER_SETTINGS.highestWind] : [])].map(({ limitMph }) => limitMph);
+  const most = highestMph.length === 0 ? [] : [`wind at most ${String(Math.min(...highestMph))} mph`];
+  const least = stated(weather.lowestWind).map(({ limitMph }) => `wind at least ${String(limitMph)} mph`);
+  return [...cold, ...most, ...least, ...rainInWords(weather)];
 }
 
 function rainInWords(weather: WeatherLimits): readonly string[] {

@@ -2,11 +2,11 @@ import { type Finding, hold, note, takeCare } from "#domain/foundation/finding";
 import { areaUnderLastMix } from "#domain/equipment/tank-hold-up";
 import { settle } from "#domain/quantities/exact-quantity";
 import { formatQuantity } from "#domain/quantities/format-quantity";
-import { compare, sum } from "#domain/quantities/quantity";
+import { compare } from "#domain/quantities/quantity";
 import { checkDensity } from "#domain/mixing/density-checks";
 import { belowFirstMark, noTool, roundedBelowLowest } from "#domain/mixing/granular-mix";
-import { plannedStrength, strengthOf } from "#domain/mixing/stated-rate";
-import { fittingTool, rateOver, sprayForGround, type SprayMix, type SprayTreatment } from "#domain/mixing/spray-mix";
+import { roundedOffPlan } from "#domain/mixing/rounded-rate";
+import { fittingTool, rateBecame, sprayForGround, type SprayMix, type SprayTreatment } from "#domain/mixing/spray-mix";
 import { type TicketSprayer } from "#domain/mixing/ticket-question";
 
 /** Partners in a tank from which on trouble is likely. Source: sprayers101.com/tankmix, three partners at most advised. */
@@ -26,15 +26,15 @@ export function checkSpray(treatments: readonly SprayTreatment[], mix: SprayMix)
 
 function checkMeasuring(treatment: SprayTreatment, mix: SprayMix): readonly Finding[] {
   const { line, label, rate } = treatment;
+  const became = rateBecame(treatment, mix);
+  const offPlan = became === undefined ? [] : roundedOffPlan(treatment, became, "Measured out for this visit alone");
   const tool = fittingTool(treatment);
-  if (tool === undefined) return [noTool(label.productName, rate.basis === "product-mass-per-area" ? "a scale" : "a cup")];
+  if (tool === undefined) return [noTool(label.productName, rate.basis === "product-mass-per-area" ? "a scale" : "a cup"), ...offPlan];
   const marks = mix.loads.map(({ products }) => products.find((product) => product.line === line)?.marks);
-  if (marks.includes(null)) return [belowFirstMark(label.productName, "a load", tool.name)];
-  const total = mix.products.find((product) => product.line === line)?.total;
-  const area = sum("area", mix.lawns.map(({ treatedArea }) => treatedArea));
-  if (total === undefined) return [];
-  const became = plannedStrength(treatment) === undefined ? rateOver(total, area) : strengthOf(total, mix.finished);
-  return roundedBelowLowest(treatment, became, "this visit");
+  if (marks.includes(null)) return [belowFirstMark(label.productName, "a load", tool.name), ...offPlan];
+  if (became === undefined) return [];
+  const tooLow = roundedBelowLowest(treatment, became, "this visit");
+  return tooLow.length > 0 ? tooLow : offPlan;
 }
 
 /** Liquids that fill the tank by themselves leave no room for water. */

@@ -7,10 +7,10 @@ import { allocate, fromAmount, type Quantity, smallest, sum } from "#domain/quan
 import { concentrationInSpray, type Rate, rateFrom, times } from "#domain/quantities/rate";
 import { rational } from "#domain/quantities/rational";
 import { amountOfMarks, marksWithin, nearestMarks } from "#domain/quantities/rounding";
-import { FORMULATIONS, type LabelFacts, type ProductRate } from "#domain/label/label-facts";
+import { FORMULATIONS, type LabelFacts, type ProductRate, type UseRate } from "#domain/label/label-facts";
 import { highestOf, measureOut, smallerOf } from "#domain/mixing/granular-mix";
 import { mixingSteps } from "#domain/mixing/mixing-steps";
-import { plannedStrength } from "#domain/mixing/stated-rate";
+import { plannedStrength, strengthOf } from "#domain/mixing/stated-rate";
 import { type TicketSettings, type TicketSprayer, type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { type TreatedLawn } from "#domain/mixing/treated-area";
 
@@ -116,6 +116,14 @@ export function rateTimes(rate: ProductRate, area: Measure<"area">): ExactQuanti
 /** What an amount on an area comes to as a rate: by weight or by volume, as it was measured. Throws when the area is zero. */
 export function rateOver(amount: ProductAmount, area: Quantity<"area">): ProductRate {
   return amount.dimension === "mass" ? rateFrom("product-mass-per-area", amount, area) : rateFrom("product-volume-per-area", amount, area);
+}
+
+/** What the rate of a product really becomes over the visit, after rounding: its strength where it is planned by strength. */
+export function rateBecame(treatment: Pick<TicketTreatment, "line" | "asStated">, { products, lawns, finished }: Pick<SprayMix, "products" | "lawns" | "finished">): UseRate | undefined {
+  const total = products.find(({ line }) => line === treatment.line)?.total;
+  if (total === undefined) return undefined;
+  if (plannedStrength(treatment) !== undefined) return strengthOf(total, finished);
+  return rateOver(total, sum("area", lawns.map(({ treatedArea }) => treatedArea)));
 }
 
 /**

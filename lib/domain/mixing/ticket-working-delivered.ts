@@ -2,15 +2,15 @@ import { type Working, type WorkingInput } from "#domain/foundation/working";
 import { type Density, massOf } from "#domain/quantities/density";
 import { type ExactQuantity, type Measure } from "#domain/quantities/exact-quantity";
 import { formatQuantityIn } from "#domain/quantities/format-quantity";
-import { of, type Quantity } from "#domain/quantities/quantity";
+import { of } from "#domain/quantities/quantity";
 import { type Rational } from "#domain/quantities/rational";
 import { type LabelFacts } from "#domain/label/label-facts";
-import { nutrientsInProduct, type NutrientMasses, per1000SqFt } from "#domain/mixing/delivered";
+import { nutrientsInProduct, type NutrientMasses } from "#domain/mixing/delivered";
 import { amountsOn, type DeliveredLawn, type MixTicket } from "#domain/mixing/mix-ticket";
 import { type ProductAmount } from "#domain/mixing/spray-mix";
 import { type TicketQuestion } from "#domain/mixing/ticket-question";
-import { groundsOfLawn } from "#domain/mixing/treated-area";
-import { figure, inUnit, sumLine, THOUSAND_SQ_FT } from "#domain/mixing/ticket-working-words";
+import { type BroughtByLine, groundInputs, groundLines, groundsOf } from "#domain/mixing/ticket-working-grounds";
+import { figure, inUnit, THOUSAND_SQ_FT } from "#domain/mixing/ticket-working-words";
 
 /** The nutrients that a page shows, in its order. */
 const SHOWN_NUTRIENTS = ["nitrogen", "quickNitrogen", "slowNitrogen", "phosphate", "potash", "iron"] as const;
@@ -31,12 +31,9 @@ export interface NutrientWorking {
   readonly nutrient: ShownNutrient;
   /** "0.8 lb", "none", "not stated". */
   readonly words: string;
+  /** What the words say, exactly; nothing where no label names any. */
+  readonly perThousandSqFt: ExactQuantity<"mass"> | "not-stated";
   readonly working: Working;
-}
-
-/** The largest area of a lawn over the mixes: what its nutrients are spread over. */
-function spreadOver({ mixes }: MixTicket, zoneId: string): Quantity<"area"> {
-  return groundsOfLawn(mixes, zoneId).reduce((most, area) => (area.amount > most.amount ? area : most), of("sq ft", 0n));
 }
 
 /** True for a lawn that gets any nutrient that is counted. */
@@ -47,26 +44,28 @@ export function isFed({ nutrients }: DeliveredLawn): boolean {
   });
 }
 
-function wordsOf(mass: ExactQuantity<"mass"> | "not-stated", area: Quantity<"area">): string {
-  if (mass === "not-stated") return "not stated";
-  if (area.amount === 0n || mass.exactAmount.numerator === 0n) return "none";
-  return formatQuantityIn(per1000SqFt(mass, area, THOUSAND_SQ_FT), "lb", 2);
+function wordsOf(perThousand: ExactQuantity<"mass"> | "not-stated"): string {
+  if (perThousand === "not-stated") return "not stated";
+  return perThousand.exactAmount.numerator === 0n ? "none" : formatQuantityIn(perThousand, "lb", 2);
 }
 
 interface Brought {
+  readonly line: number;
   readonly label: LabelFacts;
   readonly amount: ProductAmount;
   readonly nutrients: NutrientMasses;
 }
 
-/** Every nutrient of every lawn that gets any, from what the ticket says goes down and what it says is delivered. */
+/**
+ * Every nutrient of every lawn that gets any, each product's over the ground that it goes on, from what the ticket says goes down and what it says is delivered.
+ * Ground that only products without the nutrient cover takes nothing off it.
+ */
 export function deliveredWorkings(question: TicketQuestion, ticket: MixTicket): readonly NutrientWorking[] {
   return ticket.delivered.filter(isFed).flatMap((lawn) => {
-    const put = amountsOn(lawn.zoneId, ticket.mixes).flatMap(({ line, amount }) => question.treatments.filter((one) => one.line === line).map(({ label }) => ({ label, amount, nutrients: nutrientsInProduct(label, amount) })));
-    const brought = put.flatMap(({ label, amount, nutrients }): readonly Brought[] => (nutrients?.ok === true ? [{ label, amount, nutrients: nutrients.value }] : []));
+    const put = amountsOn(lawn.zoneId, ticket.mixes).flatMap(({ line, amount }) => question.treatments.filter((one) => one.line === line).map(({ label }) => ({ line, label, amount, nutrients: nutrientsInProduct(label, amount) })));
+    const brought = put.flatMap(({ line, label, amount, nutrients }): readonly Brought[] => (nutrients?.ok === true ? [{ line, label, amount, nutrients: nutrients.value }] : []));
     const uncounted = put.flatMap(({ nutrients }) => (nutrients === undefined || nutrients.ok ? [] : [`${nutrients.refusal.sentence} It is not counted.`]));
-    const area = spreadOver(ticket, lawn.zoneId);
-    return SHOWN_NUTRIENTS.map((nutrient) => nutrientWorking({ lawn, nutrient, brought, uncounted, area }));
+    return SHOWN_NUTRIENTS.map((nutrient) => nutrientWorking({ lawn, nutrient, brought, uncounted, mixes: ticket.mixes }));
   });
 }
 
@@ -75,30 +74,38 @@ interface Asked {
   readonly nutrient: ShownNutrient;
   readonly brought: readonly Brought[];
   readonly uncounted: readonly string[];
-  readonly area: Quantity<"area">;
+  readonly mixes: MixTicket["mixes"];
 }
 
-function nutrientWorking({ lawn, nutrient, brought, uncounted, area }: Asked): NutrientWorking {
-  const total = lawn.nutrients[nutrient];
-  const words = wordsOf(total, area);
+function nutrientWorking({ lawn, nutrient, brought, uncounted, mixes }: Asked): NutrientWorking {
+  const isStated = lawn.nutrients[nutrient] !== "not-stated";
   // What one label does not state has no sum, so that there is nothing to follow in the others.
-  const counted = total === "not-stated" ? [] : brought.filter(({ nutrients }) => nutrients[nutrient] !== "not-stated");
+  const counted = !isStated ? [] : brought.filter(({ nutrients }) => nutrients[nutrient] !== "not-stated");
   const unstated = brought.filter(({ nutrients }) => nutrients[nutrient] === "not-stated");
-  const parts = counted.flatMap(({ nutrients }) => [nutrients[nutrient]].flatMap((mass) => (mass === "not-stated" ? [] : [mass])));
+  const grounds = groundsOf(counted.flatMap((one) => massesOf(one, nutrient)), mixes, lawn.zoneId, "whole-lawn");
+  const { lines, total } = groundLines(grounds, THOUSAND_SQ_FT);
+  const perThousandSqFt = isStated ? total : "not-stated";
+  const words = wordsOf(perThousandSqFt);
   const working: Working = {
     title: `${NUTRIENT_WORDS[nutrient]} on ${lawn.name}`,
     formula: FORMULAS[nutrient],
-    inputs: [...counted.flatMap(({ label, amount }) => productInputs(label, amount, nutrient)), { name: "Treated area", figure: inUnit(area, "sq ft"), from: `of ${lawn.name}, the largest of its products` }],
+    inputs: [...counted.flatMap(({ label, amount }) => productInputs(label, amount, nutrient)), ...groundInputs(grounds, lawn.name)],
     steps: [
       ...uncounted,
       ...unstated.map(({ label }) => `The label of ${label.productName} does not state it.`),
       ...counted.flatMap((one) => productSteps(one, nutrient)),
-      ...(total === "not-stated" || area.amount === 0n ? [] : sumAndSpread(parts, total, area)),
+      ...lines,
     ],
     result: words === "none" || words === "not stated" ? words : `${words} per 1,000 sq ft`,
     source: sourceOf(counted, nutrient),
   };
-  return { zoneId: lawn.zoneId, nutrient, words, working };
+  return { zoneId: lawn.zoneId, nutrient, words, perThousandSqFt, working };
+}
+
+/** What a product brings of a nutrient, where it brings any. */
+function massesOf({ line, label, nutrients }: Brought, nutrient: ShownNutrient): readonly BroughtByLine[] {
+  const mass = nutrients[nutrient];
+  return mass === "not-stated" || mass.exactAmount.numerator === 0n ? [] : [{ line, name: label.productName, mass }];
 }
 
 const FORMULAS: Readonly<Record<ShownNutrient, string>> = {
@@ -109,14 +116,6 @@ const FORMULAS: Readonly<Record<ShownNutrient, string>> = {
   potash: "K2O = weight of product × its percent of K2O, as labels count it",
   iron: "iron = weight of product × its percent of iron; products whose label names none count as none",
 };
-
-function sumAndSpread(parts: readonly ExactQuantity<"mass">[], total: ExactQuantity<"mass">, area: Quantity<"area">): readonly string[] {
-  const perThousand = per1000SqFt(total, area, THOUSAND_SQ_FT);
-  return [
-    ...(parts.length > 1 ? [sumLine(parts, total, "lb")] : []),
-    `${inUnit(total, "lb")} ÷ ${inUnit(area, "sq ft")} × 1,000 sq ft = ${inUnit(perThousand, "lb")}`,
-  ];
-}
 
 /** A percentage as it is written in a line of arithmetic. */
 export function percentWords(percent: Rational): string {

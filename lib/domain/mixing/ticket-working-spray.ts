@@ -1,13 +1,14 @@
+import { invariant } from "#domain/foundation/invariant";
 import { type Working } from "#domain/foundation/working";
 import { type Measure } from "#domain/quantities/exact-quantity";
 import { formatQuantity } from "#domain/quantities/format-quantity";
-import { areOverArea, type SprayRate } from "#domain/label/label-facts";
+import { areOverArea, isOverArea, type SprayRate, type UseRate } from "#domain/label/label-facts";
 import { formatFigure } from "#domain/quantities/format-number";
 import { formatRate } from "#domain/quantities/format-rate";
 import { of, sum } from "#domain/quantities/quantity";
 import { percentByVolumeOf, times } from "#domain/quantities/rate";
 import { type MixTicket } from "#domain/mixing/mix-ticket";
-import { type SprayedLawn, type SprayedProduct, type SprayMix, type SprayTreatment } from "#domain/mixing/spray-mix";
+import { rateBecame, type SprayedLawn, type SprayedProduct, type SprayMix, type SprayTreatment } from "#domain/mixing/spray-mix";
 import { plannedStrength } from "#domain/mixing/stated-rate";
 import { isSprayed, type TicketQuestion } from "#domain/mixing/ticket-question";
 import { placeOf, treatedAreaWorking } from "#domain/mixing/ticket-working-area";
@@ -22,7 +23,7 @@ export interface SprayWorkings {
   readonly finished: Working;
   readonly order: Working;
   readonly loads: readonly { readonly number: number; readonly finished: Working; readonly water: Working; readonly products: readonly ProductWorking[] }[];
-  readonly products: readonly { readonly line: number; readonly concentration: Working; readonly total: Working }[];
+  readonly products: readonly { readonly line: number; readonly concentration: Working; readonly total: Working; readonly rate: Working }[];
   readonly lawns: readonly { readonly zoneId: string; readonly treated: Working; readonly finished: Working; readonly products: readonly ProductWorking[] }[];
 }
 
@@ -50,6 +51,7 @@ export function sprayWorkings(mix: SprayMix, question: TicketQuestion, ticket: M
       line: product.line,
       concentration: concentrationWorking(asked, product),
       total: productTotalWorking(mix, product),
+      rate: becameWorking(asked, product),
     })),
     lawns: mix.lawns.map((lawn) => ({
       zoneId: lawn.zoneId,
@@ -128,6 +130,38 @@ function productTotalWorking(mix: SprayMix, { line, productName, total }: Spraye
     result: formatQuantity(total, "us"),
     source: "common practice",
   };
+}
+
+/** What the marks make of the planned rate: on the ground, or in the spray where it is planned by strength. */
+function becameWorking({ mix, treatments, area }: SprayAsked, { line, productName, total }: SprayedProduct): Working {
+  const treatment = treatments.find((one) => one.line === line);
+  const became = treatment === undefined ? undefined : rateBecame(treatment, mix);
+  invariant(treatment !== undefined && became !== undefined, "every product of a mix has its treatment");
+  const unit = unitOf(total);
+  const planned = { name: "Planned", figure: treatment.rateText };
+  const inAll = { name: "In all", figure: inUnit(total, unit), from: "rounded, as it is measured out" };
+  const words = { title: `What the rate of ${productName} becomes`, result: formatRate<UseRate["basis"]>(became, "us"), source: "common practice" };
+  if (!isOverArea(became)) {
+    const finished = inUnit(mix.finished, "gal");
+    return {
+      ...words,
+      formula: "strength = in all ÷ gallons of finished spray",
+      inputs: [inAll, { name: "Finished spray", figure: finished, from: "in all loads" }, planned],
+      steps: [`${inUnit(total, unit)} ÷ ${finished} = ${inUnit(strengthIn(became), unit)} per gal`],
+    };
+  }
+  const own = inUnit(area, "sq ft");
+  return {
+    ...words,
+    formula: "rate = in all ÷ treated area × 1,000 sq ft",
+    inputs: [inAll, { name: "All treated area", figure: own, from: "of all lawns of this spray" }, planned],
+    steps: [`${inUnit(total, unit)} ÷ ${own} × 1,000 sq ft = ${perThousand(became, unit)}`],
+  };
+}
+
+/** What a strength is in a gallon of finished spray. */
+function strengthIn(strength: SprayRate): Measure<"mass" | "volume"> {
+  return strength.basis === "product-mass-per-spray-volume" ? times(strength, GALLON) : times(strength, GALLON);
 }
 
 /** What a lawn takes of spray: its ground at what the sprayer puts out; only what is filled goes to a mark of the gauge. */

@@ -47,7 +47,7 @@ function sprayInOrder(workings: ReturnType<typeof sprayWorkings>): readonly Work
     finished,
     ...loads.flatMap((load) => [load.finished, ...load.products.map(({ working }) => working), load.water]),
     order,
-    ...products.flatMap(({ concentration, total }) => [concentration, total]),
+    ...products.flatMap(({ concentration, total, rate }) => [concentration, total, rate]),
     ...lawns.flatMap((lawn) => [lawn.finished, ...lawn.products.map(({ working }) => working)]),
   ];
 }

@@ -53,11 +53,6 @@ export function treatedWords({ treatedArea, spot }: Pick<TreatedLawn, "treatedAr
   return spot === undefined || spot.shareBasisPoints === WHOLE_LAWN ? area : `${area} in spots, ${shareWords(spot.shareBasisPoints)} of the lawn`;
 }
 
-/** What is treated of a lawn by each mix that goes on it; of spot work the whole that it is a share of, as the ledger counts it. */
-export function groundsOfLawn(mixes: readonly { readonly lawns: readonly Pick<TreatedLawn, "zoneId" | "treatedArea" | "spot">[] }[], zoneId: string): readonly Quantity<"area">[] {
-  return mixes.flatMap(({ lawns }) => lawns.filter((lawn) => lawn.zoneId === zoneId).map(({ treatedArea, spot }) => spot?.treatable ?? treatedArea));
-}
-
 /** What is treated of ground that may be: all of it, or of spot work its share, down to the canonical unit. */
 export function shareTreated(spot: SpotWork | undefined, treatable: Quantity<"area">): Pick<TreatedLawn, "spot" | "treatedArea"> {
   if (spot === undefined) return { treatedArea: treatable };

@@ -1,18 +1,17 @@
 import { type AnsweredHold, answerInDocument, type GivenAnswer } from "#domain/foundation/answered-hold";
 import { type Finding } from "#domain/foundation/finding";
 import { withoutFullStop } from "#domain/foundation/full-stop";
-import { canonicalAmountOf } from "#domain/quantities/exact-quantity";
+import { isNothing } from "#domain/quantities/exact-quantity";
 import { formatQuantity, formatQuantityIn } from "#domain/quantities/format-quantity";
 import { formatRate } from "#domain/quantities/format-rate";
-import { of } from "#domain/quantities/quantity";
 import { onSpotsWords } from "#domain/quantities/share";
 import { type LabelFacts } from "#domain/label/label-facts";
 import { type AftercareTimeline } from "#domain/mixing/aftercare";
 import { type AftercareStep } from "#domain/mixing/aftercare-step";
-import { type NutrientMasses, per1000SqFt } from "#domain/mixing/delivered";
 import { type MixTicket, neededOf } from "#domain/mixing/mix-ticket";
 import { type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
-import { groundsOfLawn, type TreatedLawn, treatedWords } from "#domain/mixing/treated-area";
+import { deliveredWorkings, type ShownNutrient } from "#domain/mixing/ticket-working-delivered";
+import { type TreatedLawn, treatedWords } from "#domain/mixing/treated-area";
 import { packOf } from "#domain/rules/packs-on-file";
 import { loadsOnPaper, settingWords, stepsOnPaper } from "#domain/papers/loads-on-paper";
 import { type AftercareLine, type AtApplicationLine, type MixTicketPaper, type NutrientLine, type TicketLawn, type TicketProduct } from "#domain/papers/mix-ticket-paper";
@@ -134,30 +133,17 @@ function lawnsOf({ mixes }: MixTicket, { treatments }: TicketQuestion): readonly
   });
 }
 
-const NUTRIENTS = [
-  { name: "Nitrogen", of: ({ nitrogen }: NutrientMasses) => nitrogen },
-  { name: "Phosphate", of: ({ phosphate }: NutrientMasses) => phosphate },
-  { name: "Potash", of: ({ potash }: NutrientMasses) => potash },
-  { name: "Iron", of: ({ iron }: NutrientMasses) => iron },
-] as const;
+const NUTRIENTS: Readonly<Partial<Record<ShownNutrient, string>>> = { nitrogen: "Nitrogen", phosphate: "Phosphate", potash: "Potash", iron: "Iron" };
 
-/**
- * What each lawn gets for 1,000 sq ft, of the smallest ground that a mix leaves: never said as less than is there. Spot work
- * counts over the lawn that it is a share of.
- */
-function nutrientsOf({ delivered, mixes }: MixTicket, { state, lawns }: TicketQuestion): readonly NutrientLine[] {
-  const cap = packOf(state)?.facts["nitrogen-per-application"];
-  return delivered.flatMap(({ zoneId, name, nutrients }) => {
-    const treated = groundsOfLawn(mixes, zoneId).filter(({ amount }) => amount > 0n);
-    const whole = lawns.find((lawn) => lawn.zoneId === zoneId)?.area;
-    const ground = treated.reduce((least, area) => (least === undefined || area.amount < least.amount ? area : least), treated[0] ?? whole);
-    if (ground === undefined) return [];
-    return NUTRIENTS.flatMap(({ name: nutrient, of: massIn }): readonly NutrientLine[] => {
-      const mass = massIn(nutrients);
-      if (mass === "not-stated" || canonicalAmountOf(mass).numerator === 0n) return [];
-      const limit = nutrient !== "Nitrogen" ? "–" : cap?.onFile === true ? `${cap.value.poundsPer1000SqFt} lb an application, ${cap.citation}` : "none on file";
-      return [{ lawn: name, nutrient, delivered: `${formatQuantityIn(per1000SqFt(mass, ground, of("sq ft", 1000n)), "lb", nutrient === "Iron" ? 3 : 2)} per 1,000 sq ft`, limit }];
-    });
+/** What each lawn gets for 1,000 sq ft of the ground on which it goes, as the screen works it out; what is none is left out. */
+function nutrientsOf(ticket: MixTicket, question: TicketQuestion): readonly NutrientLine[] {
+  const cap = packOf(question.state)?.facts["nitrogen-per-application"];
+  return deliveredWorkings(question, ticket).flatMap(({ zoneId, nutrient, perThousandSqFt }): readonly NutrientLine[] => {
+    const name = NUTRIENTS[nutrient];
+    const lawn = ticket.delivered.find((one) => one.zoneId === zoneId)?.name;
+    if (name === undefined || lawn === undefined || perThousandSqFt === "not-stated" || isNothing(perThousandSqFt)) return [];
+    const limit = nutrient !== "nitrogen" ? "–" : cap?.onFile === true ? `${cap.value.poundsPer1000SqFt} lb an application, ${cap.citation}` : "none on file";
+    return [{ lawn, nutrient: name, delivered: `${formatQuantityIn(perThousandSqFt, "lb", nutrient === "iron" ? 3 : 2)} per 1,000 sq ft`, limit }];
   });
 }
 

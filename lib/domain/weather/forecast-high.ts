@@ -3,7 +3,7 @@ import { type Outcome, accept } from "#domain/foundation/outcome";
 import { type RangeCheck, refuseOutOfRange } from "#domain/turf/physical-range";
 import { type Authority, type TemperatureAheadLimit, type WeatherLimits, type WeatherMix, stated } from "#domain/weather/spray-limits";
 import { passesTemperature } from "#domain/weather/product-hour";
-import { type HourReason, closedBy, shown, undecidedBy, unreadLimit } from "#domain/weather/spray-reasons";
+import { type HourReason, closedBy, shown, shownApart, undecidedBy, unreadLimit } from "#domain/weather/spray-reasons";
 
 /** A high of a day that somebody entered, or did not. */
 export type EnteredHigh = number | "not-entered";
@@ -69,7 +69,8 @@ function reasonsOf({ productName, lowestTemperature, highestTemperature, highest
     .flatMap((limit) => stated(limit))
     .filter(({ limitF }) => limitF <= highs.forecastHighF)
     .map((limit) => {
-      const sentence = `The forecast high is ${shown(highs.forecastHighF)} °F; the highest temperature for ${productName} is ${shown(limit.limitF)} °F.`;
+      const [high, allowed] = shownApart(highs.forecastHighF, limit.limitF);
+      const sentence = `The forecast high is ${high} °F; the highest temperature for ${productName} is ${allowed} °F.`;
       return closedBy("temperature-high", limit, sentence, productName);
     });
   const ahead = stated(highestTemperatureAhead)
@@ -78,7 +79,8 @@ function reasonsOf({ productName, lowestTemperature, highestTemperature, highest
   const cold = stated(lowestTemperature)
     .filter((limit) => passesTemperature("temperature-low", limit, highs.forecastHighF))
     .map((limit) => {
-      const sentence = `The forecast high is ${shown(highs.forecastHighF)} °F; the lowest temperature for ${productName} is ${shown(limit.limitF)} °F, and no hour of the day reaches it.`;
+      const [high, least] = shownApart(highs.forecastHighF, limit.limitF);
+      const sentence = `The forecast high is ${high} °F; the lowest temperature for ${productName} is ${least} °F, and no hour of the day reaches it.`;
       return closedBy("temperature-low", limit, sentence, productName);
     });
   return [...unread, ...passed, ...ahead, ...cold];

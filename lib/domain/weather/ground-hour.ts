@@ -1,6 +1,6 @@
 import { type HourInWeather } from "#domain/weather/product-hour";
 import { type WeatherLimits, type WeatherMix } from "#domain/weather/spray-limits";
-import { type HourReason, type ReasonAuthority, careFor, closedBy, shown, undecidedBy } from "#domain/weather/spray-reasons";
+import { type HourReason, type ReasonAuthority, careFor, closedBy, shown, shownRain, undecidedBy } from "#domain/weather/spray-reasons";
 
 /**
  * Rain in inches an hour above which it is heavy. Source: American Meteorological Society, Glossary of Meteorology,
@@ -19,7 +19,7 @@ const GRANULES: ReasonAuthority = {
  * nothing. Frozen or saturated soil closes every method; a state of the soil that nobody gave is for care, since no
  * forecast has it and whoever stands on the lawn sees it. Granular work is closed by falling heavy rain and by rain that
  * nobody knows, and lighter rain is for care; a label that limits rain itself decides for its product instead. So it is
- * where nobody has read the label for rain: the hour is then closed by the limit that is unread.
+ * where nobody has read the label for heavy rain: the hour is then closed by the limit that is unread.
  */
 export function judgeGroundHour({ method, products }: WeatherMix, hour: HourInWeather): readonly HourReason[] {
   return [...soilOfHour(products, hour), ...(method === "granular" ? products.flatMap((product) => granulesInRain(product, hour)) : [])];
@@ -43,5 +43,5 @@ function granulesInRain({ productName, rainfast, heavyRain }: WeatherLimits, hou
   if (rainInches === undefined) return [undecidedBy("rain", GRANULES, `The rain in this hour is not known, and heavy rain washes ${productName} away.`, productName)];
   if (rainInches > HEAVY_RAIN_ABOVE_INCHES) return [closedBy("rain", GRANULES, `It rains hard in this hour (${shown(rainInches)} in); ${productName} would wash away.`, productName)];
   if (rainInches < hour.rainFromInches) return [];
-  return [careFor("rain", GRANULES, `It rains in this hour (${shown(rainInches)} in); ${productName} sticks to wet leaves: see whether it must stay dry.`, productName)];
+  return [careFor("rain", GRANULES, `It rains in this hour (${shownRain(rainInches)} in); ${productName} sticks to wet leaves: see whether it must stay dry.`, productName)];
 }

@@ -8,6 +8,8 @@ import {
   careFor,
   closedBy,
   shown,
+  shownApart,
+  shownRain,
   undecidedBy,
   unreadLimit,
 } from "#domain/weather/spray-reasons";
@@ -61,7 +63,10 @@ function temperature(
   if (temperatureF === undefined)
     return [undecidedBy(rule, limit, `The temperature is not known; ${productName} has a limit.`, productName)];
   if (!passesTemperature(rule, limit, temperatureF)) return [];
-  const sentence = `The temperature is ${shown(temperatureF)} °F; the ${what} for ${productName} is ${shown(limit.limitF)} °F.`;
+  const [found, allowed] = shownApart(temperatureF, limit.limitF);
+  const side = rule === "temperature-low" ? "above" : "below";
+  const wanted = temperatureF === limit.limitF ? `${productName} must stay ${side} ${allowed} °F` : `the ${what} for ${productName} is ${allowed} °F`;
+  const sentence = `The temperature is ${found} °F; ${wanted}.`;
   return [closedBy(rule, limit, sentence, productName)];
 }
 
@@ -76,7 +81,8 @@ function temperatureAhead(product: WeatherLimits, hour: HourInWeather): HourReas
       weather?.temperatureF !== undefined && passesTemperature("temperature-high", limit, weather.temperatureF),
   );
   if (hot?.weather?.temperatureF !== undefined) {
-    const sentence = `The temperature is ${shown(hot.weather.temperatureF)} °F ${when(hot.startsAt, hour)}; ${productName} must not see more than ${shown(limit.limitF)} °F within ${shown(limit.withinHours)} h.`;
+    const [found, allowed] = shownApart(hot.weather.temperatureF, limit.limitF);
+    const sentence = `The temperature is ${found} °F ${when(hot.startsAt, hour)}; ${productName} must not see ${limit.reaching === "forbidden" ? `${allowed} °F or more` : `more than ${allowed} °F`} within ${shown(limit.withinHours)} h.`;
     return [closedBy("temperature-ahead", limit, sentence, productName)];
   }
   const unknown = ahead.find(({ weather }) => weather?.temperatureF === undefined);
@@ -103,19 +109,14 @@ function wind(
     return [undecidedBy(rule, limit, `The wind is not known; ${productName} has a limit.`, productName)];
   const passes = rule === "wind-low" ? windMph < limit.limitMph : windMph > limit.limitMph;
   if (!passes) return rule === "wind-high" ? gusts(productName, limit, gustMph) : [];
-  return [
-    closedBy(
-      rule,
-      limit,
-      `The wind is ${shown(windMph)} mph; the ${what} for ${productName} is ${shown(limit.limitMph)} mph.`,
-      productName,
-    ),
-  ];
+  const [found, allowed] = shownApart(windMph, limit.limitMph);
+  return [closedBy(rule, limit, `The wind is ${found} mph; the ${what} for ${productName} is ${allowed} mph.`, productName)];
 }
 
 function gusts(productName: string, limit: Stated<WeatherLimits["highestWind"]>, gustMph: number | undefined): HourReason[] {
   if (gustMph === undefined || gustMph <= limit.limitMph) return [];
-  const sentence = `Gusts reach ${shown(gustMph)} mph; the highest wind for ${productName} is ${shown(limit.limitMph)} mph.`;
+  const [found, allowed] = shownApart(gustMph, limit.limitMph);
+  const sentence = `Gusts reach ${found} mph; the highest wind for ${productName} is ${allowed} mph.`;
   return [careFor("gusts", limit, sentence, productName)];
 }
 
@@ -128,7 +129,7 @@ function rainfast({ rainfast: limit, productName }: WeatherLimits, hour: HourInW
     ({ weather }) => weather?.rainInches !== undefined && weather.rainInches >= hour.rainFromInches,
   );
   if (wet?.weather?.rainInches !== undefined) {
-    const sentence = `Rain of ${shown(wet.weather.rainInches)} in is expected ${when(wet.startsAt, hour)}; ${productName} needs ${shown(limit.minutes / 60)} h without rain.`;
+    const sentence = `Rain of ${shownRain(wet.weather.rainInches)} in is expected ${when(wet.startsAt, hour)}; ${productName} needs ${shown(limit.minutes / 60)} h without rain.`;
     return [closedBy("rain", limit, sentence, productName)];
   }
   const unknown = ahead.find(({ weather }) => weather?.rainInches === undefined);

@@ -13,7 +13,7 @@ import {
 import { judgeGroundHour } from "#domain/weather/ground-hour";
 import { type LocalHour, localHours } from "#domain/weather/local-hours";
 import { type HourInWeather, judgeProductHour } from "#domain/weather/product-hour";
-import { type WeatherMix, refuseImpossibleLimits } from "#domain/weather/spray-limits";
+import { type WeatherMix, limitsAskedOf, refuseImpossibleLimits } from "#domain/weather/spray-limits";
 import {
   type HourReason,
   type HourVerdict,
@@ -57,8 +57,8 @@ export interface JudgedMix {
 /**
  * Judges every hour of a local day for each mix. An hour is closed by a label, a law or the company's own
  * limit, by a limit nobody has read, by a missing fact that a limit needs, and when there is no weather for
- * it; wind, drift and inversion concern sprays only, so granular work may go on while sprays are held. Frozen or
- * saturated soil closes both, and heavy rain closes granular work too.
+ * it; the company's wind, drift and inversion concern sprays only, so granular work may go on while sprays are held; a wind
+ * that its own label states closes it too. Frozen or saturated soil closes both, and heavy rain closes granular work too.
  *
  * Refuses impossible readings, limits and places, hours that are given twice or don't begin on the
  * hour grid of the day, and a day for which no hour at all is on file.
@@ -104,9 +104,10 @@ function judgeHour(
     timeZone: question.timeZone,
     rainFromInches: question.settings.rainFromInches,
   };
+  const products = mix.products.map((product) => limitsAskedOf(product, mix.method));
   const reasons = [
-    ...mix.products.flatMap((product) => judgeProductHour(product, hour)),
-    ...judgeGroundHour(mix, hour),
+    ...products.flatMap((product) => judgeProductHour(product, hour)),
+    ...judgeGroundHour({ ...mix, products }, hour),
     ...(mix.method === "spray" ? judgeSprayHour(question, hour, sun) : []),
   ];
   return { ...slot, verdict: worstVerdict(reasons), reasons };

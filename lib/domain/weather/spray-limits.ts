@@ -11,7 +11,7 @@ export interface Authority {
 
 /**
  * A limit as it is on file: stated, read and found to be none, or not read. An unread limit closes every hour,
- * since a label that nobody read is not a label without limits.
+ * since a label that nobody read is not a label without limits; see {@link limitsAskedOf} for what is spread.
  */
 export type OnFile<Limit> = (Limit & Authority) | "none" | "unknown";
 
@@ -202,6 +202,19 @@ function productRanges(product: WeatherLimits): readonly RangeCheck[] {
       named("heavyRain", "The time for heavy rain", withinHours, 0, 240, "h"),
     ]),
   ];
+}
+
+/** The limits that must have been read for sprays alone: wind carries drops off, and rain washes them off the leaf. */
+const ASKED_OF_SPRAYS_ALONE = ["lowestWind", "highestWind", "rainfast"] as const satisfies readonly (keyof WeatherLimits)[];
+
+/**
+ * A product's limits as they are asked of it in a mix of this method. Most bags name no wind and no time without rain, so
+ * that for what is spread those count where they are stated and close and hold nothing where nobody has read them: in the
+ * hours of a day as on the mix ticket. Heavy rain on granules is judged by the house's own rule where no label limits rain.
+ */
+export function limitsAskedOf(product: WeatherLimits, method: WeatherMix["method"]): WeatherLimits {
+  const unread = method === "spray" ? [] : ASKED_OF_SPRAYS_ALONE.filter((limit) => product[limit] === "unknown");
+  return unread.length === 0 ? product : { ...product, ...Object.fromEntries(unread.map((limit) => [limit, "none" as const])) };
 }
 
 /** The limit when it is stated, as a list of one or none. */

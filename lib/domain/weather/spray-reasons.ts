@@ -109,7 +109,31 @@ export function unreadLimit(rule: HourRule, productName: string, what: string): 
 
 /** A number as a crew member reads it: at most two decimals. */
 export function shown(value: number): string {
-  return String(Math.round(value * 100) / 100);
+  return withDecimals(value, LEAST_DECIMALS);
+}
+
+/**
+ * A number and what it is held against, as {@link shown} writes them; where they differ and would read the same, with more
+ * decimals until they differ: a sentence must not say that 90 °F are above 90 °F.
+ */
+export function shownApart(value: number, other: number): readonly [string, string] {
+  for (let decimals = LEAST_DECIMALS; decimals <= MOST_DECIMALS; decimals += 1) {
+    const pair = [withDecimals(value, decimals), withDecimals(other, decimals)] as const;
+    if (value === other || pair[0] !== pair[1]) return pair;
+  }
+  return [String(value), String(other)];
+}
+
+/** Rain in inches as {@link shown} writes it; rain that fell never reads as none. */
+export function shownRain(inches: number): string {
+  return shownApart(inches, 0)[0];
+}
+
+const LEAST_DECIMALS = 2;
+const MOST_DECIMALS = 9;
+
+function withDecimals(value: number, decimals: number): string {
+  return String(Math.round(value * 10 ** decimals) / 10 ** decimals);
 }
 
 function reason(

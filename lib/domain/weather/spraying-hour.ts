@@ -15,6 +15,8 @@ import {
   closedBy,
   noteOf,
   shown,
+  shownApart,
+  shownRain,
   undecidedBy,
 } from "#domain/weather/spray-reasons";
 import { type Place, type SunTimes } from "#domain/weather/sun-times";
@@ -47,14 +49,13 @@ export function judgeSprayHour(site: SpraySite, hour: HourInWeather, sun: SunTim
 
 function companyWind({ windMph, gustMph }: WeatherHour, { highestWind }: SprayWeatherSettings): HourReason[] {
   if (windMph === undefined) return [undecidedBy("wind-high", highestWind, "The wind is not known.")];
-  const limit = `${shown(highestWind.limitMph)} mph`;
   if (windMph > highestWind.limitMph) {
-    return [
-      closedBy("wind-high", highestWind, `The wind is ${shown(windMph)} mph; the company sprays up to ${limit}.`),
-    ];
+    const [found, allowed] = shownApart(windMph, highestWind.limitMph);
+    return [closedBy("wind-high", highestWind, `The wind is ${found} mph; the company sprays up to ${allowed} mph.`)];
   }
   if (gustMph === undefined || gustMph <= highestWind.limitMph) return [];
-  return [careFor("gusts", highestWind, `Gusts reach ${shown(gustMph)} mph; the company sprays up to ${limit}.`)];
+  const [found, allowed] = shownApart(gustMph, highestWind.limitMph);
+  return [careFor("gusts", highestWind, `Gusts reach ${found} mph; the company sprays up to ${allowed} mph.`)];
 }
 
 function towardsSensitive(
@@ -95,7 +96,7 @@ function rainNow({ rainInches, rainChancePercent }: WeatherHour, settings: Spray
   const authority = { basis: "weather", source: "company setting on rain" } as const;
   if (rainInches === undefined) return [undecidedBy("rain", authority, "The rain in this hour is not known.")];
   if (rainInches >= settings.rainFromInches) {
-    return [closedBy("rain", authority, `It rains in this hour (${shown(rainInches)} in).`)];
+    return [closedBy("rain", authority, `It rains in this hour (${shownRain(rainInches)} in).`)];
   }
   if (rainChancePercent === undefined || rainChancePercent < settings.rainChanceFromPercent) return [];
   return [careFor("rain-chance", authority, `The chance of rain in this hour is ${shown(rainChancePercent)} %.`)];
@@ -122,9 +123,13 @@ function inversion({ slot, weather }: HourInWeather, sun: SunTimes): HourReason[
     careFor(
       "inversion",
       authority,
-      `An inversion can't be ruled out: ${answer.value.unknown.join(" and ")} not known.`,
+      `An inversion can't be ruled out: ${notKnown(answer.value.unknown)}.`,
     ),
   ];
+}
+
+function notKnown(facts: readonly ("wind" | "sky")[]): string {
+  return `${facts.map((fact) => `the ${fact}`).join(" and ")} ${facts.length === 1 ? "is" : "are"} not known`;
 }
 
 const DELTA_T_WORDS: Readonly<Record<Exclude<DeltaTClass, "ideal">, string>> = {

@@ -79,9 +79,23 @@ function concentrationLines({ name, rate, typedRate, concentration }: MixLine, c
 }
 
 interface Tank {
-  readonly name: string;
+  /** As a line names it; a table begins it with a capital. */
+  readonly name: "full tank" | "part tank" | "whole job" | "the tank";
   readonly spray: Measure<"volume">;
   readonly amountOf: (line: MixLine) => Amount;
+}
+
+/**
+ * What amounts are told for: a full tank, the part tank where one is left, and the whole job; of a job that fills no tank
+ * just the tank that it takes, since nobody is to measure out a full one.
+ */
+export function tanksOf(tank: Measure<"volume">, { spray, full, part }: Fills): readonly Tank[] {
+  if (full === 0n) return [{ name: "the tank", spray, amountOf: ({ total }) => total }];
+  return [
+    { name: "full tank", spray: tank, amountOf: ({ inFull }) => inFull },
+    ...(isNothing(part) ? [] : [{ name: "part tank", spray: part, amountOf: ({ inPart }: MixLine) => inPart } as const]),
+    { name: "whole job", spray, amountOf: ({ total }) => total },
+  ];
 }
 
 /** As it is measured out, where that is in two units. */
@@ -134,11 +148,7 @@ export function tankMixLines({ tank, carrier, area, fills, perTank, lines, isCar
   const output = inUnit(times(carrier, ground.size), "gal");
   const inAcres = (one: Measure<"area">) => conversionLine(one, "sq ft", "acre");
   const inSquareFeet = (one: Measure<"area">) => `${inUnit(one, "acre")} × 43,560 sq ft = ${inUnit(one, "sq ft")}`;
-  const tanks: readonly Tank[] = [
-    { name: "full tank", spray: tank, amountOf: ({ inFull }) => inFull },
-    ...(isNothing(fills.part) ? [] : [{ name: "part tank", spray: fills.part, amountOf: ({ inPart }: MixLine) => inPart }]),
-    { name: "whole job", spray: fills.spray, amountOf: ({ total }) => total },
-  ];
+  const tanks = tanksOf(tank, fills);
   return {
     carrierWords: `${output} per ${ground.per}`,
     steps: [

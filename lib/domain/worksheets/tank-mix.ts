@@ -1,3 +1,4 @@
+import { capitalized } from "#domain/foundation/capitalized";
 import { type Finding, note, takeCare } from "#domain/foundation/finding";
 import { accept, badInput, missingFact, type Outcome } from "#domain/foundation/outcome";
 import { type Formulation, FORMULATIONS, isOverArea, type UseRate } from "#domain/label/label-facts";
@@ -12,7 +13,7 @@ import { concentrationInSpray, coverage, times } from "#domain/quantities/rate";
 import { rational, roundToWhole, subtractRational } from "#domain/quantities/rational";
 import { amountBothWays, amountWords, areaAsTyped, areaInput, carrierAsTyped, isByAcre, withTyped } from "#domain/worksheets/figure-words";
 import { readAmountField, readChoice, readRateField, readTogether, refuseOne } from "#domain/worksheets/read-fields";
-import { type Fills, type MixLine, mixRateWords, tankMixLines } from "#domain/worksheets/tank-mix-lines";
+import { type Fills, type MixLine, mixRateWords, tankMixLines, tanksOf } from "#domain/worksheets/tank-mix-lines";
 import { type Typed, type WorksheetExample, type WorksheetOutcome } from "#domain/worksheets/worksheet";
 
 /**
@@ -77,6 +78,12 @@ function fillsOf(spray: ExactQuantity<"volume">, tank: ExactQuantity<"volume">):
   return { spray, full, part: multiplyExact(tank, subtractRational(tanks, rational(full))) };
 }
 
+/** "2 full tanks and one of 6 gal", "1 full tank"; "one tank of 6 gal" where none is full. */
+function fillWords({ full, part }: Fills): string {
+  if (full === 0n) return `one tank of ${amountWords(part)}`;
+  return `${String(full)} full ${full === 1n ? "tank" : "tanks"}${isNothing(part) ? "" : ` and one of ${amountWords(part)}`}`;
+}
+
 function findingsOf(products: readonly MixProduct[]): readonly Finding[] {
   const jar = note({
     rule: "jar-test",
@@ -99,9 +106,9 @@ function findingsOf(products: readonly MixProduct[]): readonly Finding[] {
 }
 
 /**
- * What goes into full and part tanks: the ground that a tank covers, and each product at its concentration in the
- * finished spray, in mixing order. Refused by field: what is missing or can't be read, and products that together leave
- * no room for water.
+ * What goes into full and part tanks, or into the one that a small job takes: the ground that a tank covers, and each
+ * product at its concentration in the finished spray, in mixing order. Refused by field: what is missing or can't be read,
+ * and products that together leave no room for water.
  */
 export function tankMixWorksheet(typed: Typed<TankMixField>): WorksheetOutcome {
   const read = readTogether({
@@ -124,14 +131,13 @@ export function tankMixWorksheet(typed: Typed<TankMixField>): WorksheetOutcome {
   });
   const waterShare = waterShareOf(lines);
   if (waterShare.numerator === 0n) return refuseOne(badInput("rate1", "no room for water", "less product than spray", "These rates fill the tank with product and leave no room for water. Look at the rates and the sprayer's output.").refusal);
-  const hasPart = !isNothing(fills.part);
+  const tanks = tanksOf(tank, fills);
   const [carrierWords, areaWords] = [carrierAsTyped(carrier, typed.carrier), areaAsTyped(area, typed.area)];
   const told = tankMixLines({ tank, carrier, area, fills, perTank, lines, isCarrierByAcre: isByAcre(typed.carrier), isAreaByAcre: isByAcre(typed.area) });
-  const fullWords = `${String(fills.full)} full ${fills.full === 1n ? "tank" : "tanks"}`;
   return accept({
     answers: [
       { ...writeQuantity(perTank, "us"), of: `from one full tank (${formatQuantityIn(perTank, "acre", 2)})` },
-      { ...writeQuantity(fills.spray, "us"), of: `finished spray for ${areaWords}: ${fullWords}${hasPart ? ` and one of ${amountWords(fills.part)}` : ""}` },
+      { ...writeQuantity(fills.spray, "us"), of: `finished spray for ${areaWords}: ${fillWords(fills)}` },
     ],
     working: {
       title: "Tank mix",
@@ -155,14 +161,12 @@ export function tankMixWorksheet(typed: Typed<TankMixField>): WorksheetOutcome {
         caption: "Into the tank, in this order",
         columns: [
           { head: "Product", align: "word" },
-          { head: "Full tank", align: "figure" },
-          ...(hasPart ? ([{ head: "Part tank", align: "figure" }] as const) : []),
-          { head: "Whole job", align: "figure" },
+          ...tanks.map(({ name }) => ({ head: capitalized(name), align: "figure" }) as const),
         ],
         rows: [
-          ...lines.map(({ name, inFull, inPart, total }) => [name, measuredWords(inFull), ...(hasPart ? [measuredWords(inPart)] : []), measuredWords(total)]),
-          ["Water", ...[tank, ...(hasPart ? [fills.part] : []), fills.spray].map((spray) => amountWords(multiplyExact(spray, waterShare)))],
-          ["Finished spray", amountWords(tank), ...(hasPart ? [amountWords(fills.part)] : []), amountWords(fills.spray)],
+          ...lines.map((line) => [line.name, ...tanks.map(({ amountOf }) => measuredWords(amountOf(line)))]),
+          ["Water", ...tanks.map(({ spray }) => amountWords(multiplyExact(spray, waterShare)))],
+          ["Finished spray", ...tanks.map(({ spray }) => amountWords(spray))],
         ],
       },
     ],

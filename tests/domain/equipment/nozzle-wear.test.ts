@@ -39,6 +39,15 @@ describe("wear", () => {
     ]);
   });
 
+  test("holds both flows against each other in one unit", () => {
+    const figure = (caught: string, fresh: bigint) => valueOf(judgeWear(flow("tip 3", caught), of("fl oz", fresh))).findings[0]?.figure;
+    expect(figure("140", 120n)).toBe("140 fl oz a minute against 120 fl oz new; up to 10% is usual.");
+    expect(figure("100", 130n)).toBe("100 fl oz a minute against 130 fl oz new; up to 10% is usual.");
+    expect(figure("160", 140n)).toBe("1¼ gal a minute against 1.09 gal new; up to 10% is usual.");
+    const sprayed = { ...flow("tip 3", "140"), caughtPerMinute: exactly("fl oz", "126") };
+    expect(valueOf(judgeWear(sprayed, of("fl oz", 120n))).findings[0]?.figure).toBe("140 fl oz a minute of water, as 126 fl oz of the spray come to, against 120 fl oz new; up to 10% is usual.");
+  });
+
   test("is refused for a flow of nothing", () => {
     expect(refusalOf(judgeWear(flow("tip 3", "0"), newTip))).toMatchObject({ field: "flowPerMinute", sentence: saying("tip 3") });
     expect(refusalOf(judgeWear(flow("tip 3", "50"), zero("volume"))).field).toBe("newFlowPerMinute");

@@ -62,6 +62,24 @@ test.each([
   expect(said(checkSetting(treatment, { ...QUESTION.settings, granularPasses }))).toEqual(expected);
 });
 
+test("a setting above the label's highest wants care, however near it is to the plan", () => {
+  const perThousand = (value: string) => rateOf("product-mass-per-area", value, "lb per 1,000 sq ft");
+  const checked = (pounds: string) =>
+    checkSetting({ ...FEED, rate: perThousand("3"), gear: { ...SPREADER, setting: { setting: "15", rate: perThousand(pounds), words: "calibrated by Rowan Ash", basis: "calibration" } } }, { ...QUESTION.settings, granularPasses: "two-at-half-rate-crosswise" });
+  // The label of the feed allows 3 lb.
+  expect(checked("1.57")).toMatchObject([
+    {
+      level: "take-care",
+      rule: "setting-of-another-rate",
+      what: "Setting 15 of Spreader puts down more of Harrowgate 32 than its label's highest rate.",
+      figure: "It puts down 3.14 lb per 1,000 sq ft in its two passes; the label's highest is 3 lb per 1,000 sq ft, and planned is 3 lb per 1,000 sq ft.",
+    },
+  ]);
+  expect(checked("1.5001")[0]?.figure).toBe("It puts down 3.0002 lb per 1,000 sq ft in its two passes; the label's highest is 3 lb per 1,000 sq ft, and planned is 3 lb per 1,000 sq ft.");
+  expect(checked("1.5")).toEqual([]);
+  expect(checked("1.43")).toEqual([]);
+});
+
 test("by the bag it says so; what several tests leave open wants care, near the rate or not", () => {
   const setting = { setting: "14", rate: rateOf("product-mass-per-area", "2", "lb per 1,000 sq ft"), words: "nominal by the bag", basis: "nominal" } as const;
   const checked = (more: object) => checkSetting({ ...FEED, gear: { ...SPREADER, setting: { ...setting, ...more } } }, { ...QUESTION.settings, granularPasses: "one-with-overlap" });

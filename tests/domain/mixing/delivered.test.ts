@@ -1,9 +1,9 @@
 import { expect, test } from "vitest";
-import { exactly, measureInUnit } from "#domain/quantities/exact-quantity";
+import { measureInUnit } from "#domain/quantities/exact-quantity";
 import { of } from "#domain/quantities/quantity";
 import { addRates, compareRates, rateOf, scaleRate } from "#domain/quantities/rate";
 import { rational, toNumber } from "#domain/quantities/rational";
-import { addNutrients, NO_NUTRIENTS, type NutrientMasses, nutrientRatesOf, nutrientsInProduct, partOfNutrients, per1000SqFt } from "#domain/mixing/delivered";
+import { addNutrients, NO_NUTRIENTS, type NutrientMasses, nutrientRatesOf, nutrientsInProduct, partOfNutrients } from "#domain/mixing/delivered";
 import { BARRIER_LABEL, FEED_LABEL, IRON_LABEL } from "../../support/ticket";
 
 function broughtBy(...asked: Parameters<typeof nutrientsInProduct>): NutrientMasses {
@@ -35,12 +35,6 @@ test("what one label does not state of its nitrogen is not stated in the sum, an
   expect([sum.nitrogen, sum.quickNitrogen, sum.slowNitrogen, sum.potash, sum.iron].map(pounds)).toEqual([3.5, "not-stated", "not-stated", 0.7, "not-stated"]);
   expect(pounds(addNutrients(feed, broughtBy(IRON_LABEL, of("gal", 1n))).iron)).toBe(1.1);
   expect(pounds(addNutrients(broughtBy(IRON_LABEL, of("gal", 1n)), broughtBy(IRON_LABEL, of("gal", 1n))).iron)).toBe(2.2);
-});
-
-test("a mass per 1,000 sq ft of an area; none on none", () => {
-  const thousand = of("sq ft", 1000n);
-  expect(toNumber(measureInUnit(per1000SqFt(exactly("lb", "2"), of("sq ft", 4000n), thousand), "lb"))).toBe(0.5);
-  expect(per1000SqFt(exactly("lb", "2"), of("sq ft", 0n), thousand).exactAmount.numerator).toBe(0n);
 });
 
 test("a rate of product puts its nutrients on the ground, by weight or by volume; what is missing is named", () => {

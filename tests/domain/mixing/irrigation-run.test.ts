@@ -113,5 +113,7 @@ test.each([
 
 test("depths in words and exact text", () => {
   expect([depthWords(of("in", "0.25"), "us"), depthWords(of("in", "0.25"), "metric")]).toEqual(["¼ in", "6.4 mm"]);
+  expect([depthWords(of("in", "0.125"), "us"), depthWords(of("in", "0.375"), "us"), depthWords(of("in", "0.5"), "us"), depthWords(of("in", "0.13"), "us")]).toEqual(["0.125 in", "0.375 in", "½ in", "0.13 in"]);
+  expect(depthWords(of("mm", 6n), "us")).toBe("0.236 in");
   expect([exactText(rational(6n, 3n)), exactText(rational(2n, 6n))]).toEqual(["2", "1/3"]);
 });

@@ -30,6 +30,12 @@ test("a label's own limits stand in the note, and the stricter wind wins", () =>
   expect(said(withWeather(FEED, { heavyRain: { inches: 1, withinHours: 24, ...authority } }))).toEqual(["note look-at-the-weather"]);
 });
 
+test("a stated wind limit of what is spread stands in the note, and the company's wind for sprays does not", () => {
+  expect(findings(withWeather(FEED, { highestWind: { limitMph: 15, ...authority } }))).toMatchObject([{ level: "note", rule: "look-at-the-weather", source: "label", figure: "It wants wind at most 15 mph." }]);
+  expect(findings(withWeather(FEED, { lowestWind: { limitMph: 2, ...authority } }))[0]?.figure).toBe("It wants wind at least 2 mph.");
+  expect(findings(withWeather(FEED, { highestWind: { limitMph: 5, ...authority }, rainfast: { minutes: 60, ...authority } }))[0]?.figure).toBe("It wants wind at most 5 mph and no rain for 1 h after.");
+});
+
 test("limits that nobody has read hold, once for a product and by name; wind is not asked of what is spread", () => {
   const unread = withWeather(IRON, { highestWind: "unknown", rainfast: "unknown" });
   expect(findings(unread)[0]).toMatchObject({ level: "hold", answerableBy: "office", rule: "weather-limits-not-read", figure: "Nobody has read the highest wind and how long it must stay without rain." });

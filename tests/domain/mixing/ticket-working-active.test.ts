@@ -1,13 +1,14 @@
 import { expect, test } from "vitest";
 import { massInVolume, percentByWeight } from "#domain/quantities/active-ingredient";
 import { densityOf } from "#domain/quantities/density";
+import { of } from "#domain/quantities/quantity";
 import { type LabelFacts } from "#domain/label/label-facts";
 import { activeWorkings } from "#domain/mixing/ticket-working-active";
 import { faultsOf } from "../../support/read-working";
-import { BARRIER, FEED, IRON, QUESTION, ticketOf } from "../../support/ticket";
+import { BARRIER, FEED, IRON, LAWN, QUESTION, ticketOf } from "../../support/ticket";
 
-function workingsOf(treatments: (typeof QUESTION)["treatments"]) {
-  const question = { ...QUESTION, treatments };
+function workingsOf(treatments: (typeof QUESTION)["treatments"], lawns = QUESTION.lawns) {
+  const question = { ...QUESTION, treatments, lawns };
   const all = activeWorkings(question, ticketOf(question));
   expect(all.flatMap(({ working }) => faultsOf(working))).toEqual([]);
   return all;
@@ -48,4 +49,16 @@ test("spot work counts on its spots, and adds up with what goes all over", () =>
   const [both] = workingsOf([BARRIER, spots]);
   expect(both?.working.steps.slice(-3)).toEqual(["0.0222 lb ÷ 2,000 sq ft × 43,560 sq ft = 0.48352 lb", "0.009375 lb ÷ 200 sq ft × 43,560 sq ft = 2.0419 lb", "0.48352 lb + 2.0419 lb = 2.5254 lb"]);
   expect(both?.words).toBe("2.53 lb per acre");
+});
+
+test("another product on more ground takes nothing off, and one that brings it there too adds its own rate", () => {
+  const label = withActive(IRON.label, massInVolume("4", "lb per gal"));
+  const clear = (treatment: typeof FEED, feet: bigint) => ({ ...treatment, use: { ...treatment.use, distanceToWater: { withDeflector: of("ft", feet), otherwise: of("ft", feet), basis: "label", source: "label" } as const } });
+  const beside = { ...LAWN, area: of("sq ft", 10_000n), waterBeside: "yes" as const, waterEdges: [{ name: "the pond", length: of("ft", 200n), width: "unknown" as const }] };
+  const spray = clear({ ...IRON, label }, 15n);
+  // By hand: 1.5 fl oz per 1,000 sq ft of 4 lb per gal are 1.5 × 43.56 ÷ 128 × 4 = 2.0419 lb per acre, whatever else is spread on 9,400 sq ft.
+  for (const treatments of [[spray], [spray, clear(FEED, 3n)]]) expect(workingsOf(treatments, [beside]).map(({ words }) => words)).toEqual(["2.04 lb per acre"]);
+  // Barrier Nine: 28 lb, not rounded up because of its season's limit, × 0.37% on its 9,400 sq ft are 0.48009 lb per acre more.
+  const [both] = workingsOf([spray, clear(BARRIER, 3n)], [beside]);
+  expect(both).toMatchObject({ words: "2.52 lb per acre", working: { steps: expect.arrayContaining(["0.48009 lb + 2.0419 lb = 2.522 lb"]) as object } });
 });

@@ -2,11 +2,12 @@ import { describe, expect, test } from "vitest";
 import { of } from "#domain/quantities/quantity";
 import { amountInputs, deliveredWorkings, isFed, percentWords, type ShownNutrient, weightLine } from "#domain/mixing/ticket-working-delivered";
 import { decimal } from "#domain/quantities/rational";
+import { gradeOf } from "#domain/turf/nutrients";
 import { faultsOf } from "../../support/read-working";
-import { BARRIER, FEED, IRON, IRON_LABEL, QUESTION, ticketOf } from "../../support/ticket";
+import { BARRIER, FEED, IRON, IRON_LABEL, LAWN, QUESTION, ticketOf } from "../../support/ticket";
 
-function workingsOf(treatments: (typeof QUESTION)["treatments"] = [FEED, IRON]) {
-  const question = { ...QUESTION, treatments };
+function workingsOf(treatments: (typeof QUESTION)["treatments"] = [FEED, IRON], lawns = QUESTION.lawns) {
+  const question = { ...QUESTION, treatments, lawns };
   const all = deliveredWorkings(question, ticketOf(question));
   expect(all.flatMap(({ working }) => faultsOf(working))).toEqual([]);
   return (nutrient: ShownNutrient) => all.find((one) => one.nutrient === nutrient);
@@ -46,6 +47,18 @@ describe("quick and slow", () => {
     const slow = workingsOf([FEED, BARRIER])("slowNitrogen");
     expect(slow).toMatchObject({ words: "not stated", working: { steps: ["The label of Barrier Nine does not state it."], result: "not stated" } });
   });
+});
+
+test("a product without it on more ground takes nothing off, and one that brings some there adds its own", () => {
+  const clear = (treatment: typeof FEED, feet: bigint) => ({ ...treatment, use: { ...treatment.use, distanceToWater: { withDeflector: of("ft", feet), otherwise: of("ft", feet), basis: "label", source: "label" } as const } });
+  const beside = { ...LAWN, area: of("sq ft", 10_000n), waterBeside: "yes" as const, waterEdges: [{ name: "the pond", length: of("ft", 200n), width: "unknown" as const }] };
+  const gypsum = { ...FEED, line: 8, productId: "gypsum", label: { ...FEED.label, productName: "Gypsum", analysis: { grade: gradeOf("0", "0", "0"), release: { kind: "not-stated" } } as const } };
+  const nitrogen = (treatments: (typeof QUESTION)["treatments"]) => workingsOf(treatments, [beside])("nitrogen");
+  // By hand: 2.5 lb × 32% are 0.8 lb on 1,000 sq ft; 7,000 sq ft get it, and 9,400 the gypsum.
+  expect(nitrogen([clear(FEED, 15n)])?.words).toBe("0.8 lb");
+  expect(nitrogen([clear(FEED, 15n), clear(gypsum, 3n)])).toMatchObject({ words: "0.8 lb", working: { inputs: expect.arrayContaining([{ name: "Treated area", figure: "7,000 sq ft", from: "of Front, where Harrowgate 32 goes" }]) as object } });
+  // Barrier Nine: 28¼ lb × 19% on its 9,400 sq ft are 0.57101 lb on 1,000.
+  expect(nitrogen([clear(FEED, 15n), clear(BARRIER, 3n)])).toMatchObject({ words: "1.37 lb", working: { steps: expect.arrayContaining(["0.8 lb + 0.57101 lb = 1.371 lb"]) as object } });
 });
 
 test("iron counts where it is stated, and none is none", () => {

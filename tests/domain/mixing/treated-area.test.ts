@@ -2,8 +2,8 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { of } from "#domain/quantities/quantity";
 import { ILLINOIS } from "#domain/rules/packs/illinois";
-import { groundsOfLawn, shareTreated, treatedLawns, treatedWords } from "#domain/mixing/treated-area";
-import { FEED, IRON, LAWN, SPREADER, ticketOf } from "../../support/ticket";
+import { shareTreated, treatedLawns, treatedWords } from "#domain/mixing/treated-area";
+import { FEED, IRON, LAWN, SPREADER } from "../../support/ticket";
 
 const along = (feet: bigint) => ({ ...LAWN, waterEdges: [{ name: "the pond", length: of("ft", feet), width: of("ft", 4n) }] });
 
@@ -24,14 +24,6 @@ test("the label's own distance is the machine's and the use's", () => {
   expect(treatedLawns(far(IRON), [along(50n)], ILLINOIS).lawns[0]).toMatchObject({ treatedArea: of("sq ft", 1000n), strips: [{ whose: "label", width: of("ft", 20n) }] });
   const unread = { ...FEED, use: { ...FEED.use, distanceToWater: "unknown" as const } };
   expect(treatedLawns(unread, [along(50n)], ILLINOIS).findings.map(({ rule }) => rule)).toEqual(["distance-to-water-not-read"]);
-});
-
-test("the grounds of a lawn are those of each mix that goes on it; of spot work the whole that it is a share of", () => {
-  const { mixes } = ticketOf();
-  expect(groundsOfLawn(mixes, "front")).toEqual([of("sq ft", 2000n), of("sq ft", 2000n)]);
-  expect(groundsOfLawn(mixes, "elsewhere")).toEqual([]);
-  const spots = { zoneId: "front", ...shareTreated({ shareBasisPoints: 500 }, of("sq ft", 1800n)) };
-  expect(groundsOfLawn([{ lawns: [spots] }], "front")).toEqual([of("sq ft", 1800n)]);
 });
 
 test("what stays clear and what is treated make the lawn, or nothing is left and that holds", () => {

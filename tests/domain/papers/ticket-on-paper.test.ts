@@ -3,7 +3,8 @@ import { hold, note } from "#domain/foundation/finding";
 import { answersOnPaper, findingsOnPaper, ticketOnPaper, type TicketToPrint } from "#domain/papers/ticket-on-paper";
 import { lawnsWithoutEveryAmount } from "#domain/papers/mix-ticket-paper";
 import { frameOf } from "../../support/sample-papers";
-import { QUESTION, ticketOf } from "../../support/ticket";
+import { type TicketTreatment } from "#domain/mixing/ticket-question";
+import { FEED as TICKET_FEED, IRON as TICKET_IRON, LAWN, QUESTION, ticketOf } from "../../support/ticket";
 import { aftercareTimeline } from "#domain/mixing/aftercare";
 import { type LabelAftercare } from "#domain/label/aftercare-constraint";
 import { of } from "#domain/quantities/quantity";
@@ -39,6 +40,18 @@ test("what is not on file says so", () => {
 test("nitrogen per 1,000 sq ft is that of the feed and the iron together", () => {
   // 5 lb of 32 % on 2,000 sq ft, and 3 fl oz of 11 lb per gal at 6 %: 0.8 + 0.0077 lb per 1,000 sq ft.
   expect(ticketOnPaper(PRINT).nutrients[0]).toMatchObject({ lawn: "Front", nutrient: "Nitrogen", delivered: "0.81 lb per 1,000 sq ft", limit: "none on file" });
+});
+
+test("nutrients are said over the ground that gets them, whatever another product leaves clear", () => {
+  const clear = (treatment: TicketTreatment, feet: bigint) => ({ ...treatment, use: { ...treatment.use, distanceToWater: { withDeflector: of("ft", feet), otherwise: of("ft", feet), basis: "label", source: "label" } as const } });
+  const lawns = [{ ...LAWN, area: of("sq ft", 10_000n), waterBeside: "yes" as const, waterEdges: [{ name: "the pond", length: of("ft", 200n), width: "unknown" as const }] }];
+  const bare = { ...TICKET_IRON, label: { ...TICKET_IRON.label, analysis: "none" as const } };
+  const nitrogen = (treatments: readonly TicketTreatment[]) => {
+    const question = { ...QUESTION, lawns, treatments };
+    return ticketOnPaper({ ...PRINT, question, ticket: ticketOf(question) }).nutrients.map(({ nutrient, delivered }) => `${nutrient} ${delivered}`);
+  };
+  // 2.5 lb of 32 % are 0.8 lb, whether the spray beside it keeps farther from the water or nearer to it.
+  for (const feet of [3n, 15n, 40n]) expect(nitrogen([clear(TICKET_FEED, 15n), clear(bare, feet)])).toEqual(["Nitrogen 0.8 lb per 1,000 sq ft"]);
 });
 
 test("a date is printed where a label sets one, and none where none does", () => {

@@ -73,6 +73,20 @@ describe("temperature", () => {
       sentence: "The temperature is 93.2 °F; the highest temperature for Alpha is 90 °F.",
     });
   });
+  test("a hair past a limit is written with the digits that show it", () => {
+    const highestTemperature = { limitF: 90, reaching: "allowed", ...label } as const;
+    expect(judge({ highestTemperature }, hot(90.004))[0]?.sentence).toBe("The temperature is 90.004 °F; the highest temperature for Alpha is 90 °F.");
+    expect(judge({ highestTemperatureAhead: { ...highestTemperature, withinHours: 24 } }, hot(90.004))[0]?.sentence).toContain("is 90.004 °F at 10:00; Alpha must not see more than 90 °F");
+    const wind = { limitMph: 10, ...label };
+    expect(judge({ highestWind: wind }, () => ({ windMph: 10.0041942 }))[0]?.sentence).toBe("The wind is 10.004 mph; the highest wind for Alpha is 10 mph.");
+    expect(judge({ highestWind: wind }, () => ({ windMph: 9, gustMph: 10.0041942 }))[0]?.sentence).toBe("Gusts reach 10.004 mph; the highest wind for Alpha is 10 mph.");
+  });
+  test("a limit that must not even be reached says so where it is", () => {
+    const orHigher = { limitF: 85, reaching: "forbidden", ...label } as const;
+    expect(judge({ highestTemperature: orHigher }, hot(85))[0]?.sentence).toBe("The temperature is 85 °F; Alpha must stay below 85 °F.");
+    expect(judge({ lowestTemperature: orHigher }, hot(85))[0]?.sentence).toBe("The temperature is 85 °F; Alpha must stay above 85 °F.");
+    expect(judge({ highestTemperatureAhead: { ...orHigher, withinHours: 24 } }, hot(85))[0]?.sentence).toContain("Alpha must not see 85 °F or more within 24 h.");
+  });
   test("unknown where a limit needs it closes, undecided", () => {
     const [reason] = judge({ lowestTemperature: { limitF: 50, reaching: "allowed", ...label } }, () => ({
       temperatureF: undefined,

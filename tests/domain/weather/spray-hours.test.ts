@@ -81,6 +81,23 @@ describe("sprays and granular work", () => {
     const question = questionOf(date, { hours, mixes: [mixOf(), mixOf({}, "granular")] });
     for (const mix of [0, 1]) expect(new Set(verdicts(question, mix))).toEqual(new Set(["closed"]));
   });
+  test("wind and leaf rain that nobody has read close sprays; of what is spread they are not asked, as on its mix ticket", () => {
+    const limits = ["lowestWind", "highestWind", "rainfast"] as const;
+    for (const limit of limits) {
+      const question = questionOf(date, { mixes: [mixOf({ [limit]: "unknown" }), mixOf({ [limit]: "unknown" }, "granular")] });
+      expect(new Set(verdicts(question, 0))).toEqual(new Set(["closed"]));
+      expect(new Set(verdicts(question, 1))).toEqual(new Set(["open"]));
+    }
+    const unread = Object.fromEntries(limits.map((limit) => [limit, "unknown" as const]));
+    // With a label that nobody has read for rain, falling heavy rain closes granular work all the same.
+    const rainy = questionOf(date, { hours: fairHours(date, NEW_YORK, () => ({ rainInches: 2 })), mixes: [mixOf(unread, "granular")] });
+    expect(new Set(verdicts(rainy, 0))).toEqual(new Set(["closed"]));
+  });
+  test("a wind limit that is stated for what is spread closes it", () => {
+    const hours = fairHours(date, NEW_YORK, (index) => ({ windMph: index < 12 ? 4 : 6, gustMph: undefined }));
+    const judged = verdicts(questionOf(date, { hours, mixes: [mixOf({ highestWind: { limitMph: 5, ...label } }, "granular")] }));
+    expect(judged).toEqual(Array.from({ length: 24 }, (_, index) => (index < 12 ? "open" : "closed")));
+  });
   test("a granular product's own limits hold it", () => {
     const heavy = mixOf({ heavyRain: { inches: 1, withinHours: 24, ...label } }, "granular");
     const hours = fairHours(date, NEW_YORK, (index) => (index === 20 ? { rainInches: 1.5 } : {}));

@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import {
   DEFAULT_SPRAY_WEATHER_SETTINGS,
   type SprayWeatherSettings,
+  limitsAskedOf,
   refuseImpossibleLimits,
   stated,
 } from "#domain/weather/spray-limits";
@@ -49,6 +50,13 @@ describe("limits", () => {
     expect(fieldOf(mixOf({}), 90, settings)).toBe(field),
   );
   test("a bearing that is none is refused", () => expect(fieldOf(mixOf({}), 400)).toBe("bearing bed"));
+  test("of what is spread, wind and leaf rain count where they are stated and are not asked where nobody has read them", () => {
+    const unread = { ...FREE_OF_LIMITS, lowestWind: "unknown", highestWind: "unknown", rainfast: "unknown", heavyRain: "unknown" } as const;
+    expect(limitsAskedOf(unread, "spray")).toBe(unread);
+    expect(limitsAskedOf(unread, "granular")).toEqual({ ...FREE_OF_LIMITS, heavyRain: "unknown" });
+    const windy = { ...FREE_OF_LIMITS, highestWind: { limitMph: 5, ...label } };
+    expect(limitsAskedOf(windy, "granular")).toEqual(windy);
+  });
   test("stated gives a limit only when there is one", () => {
     expect(stated<{ minutes: number }>("none")).toEqual([]);
     expect(stated<{ minutes: number }>("unknown")).toEqual([]);

@@ -4,6 +4,8 @@ import {
   closedBy,
   noteOf,
   shown,
+  shownApart,
+  shownRain,
   undecidedBy,
   unreadLimit,
   worstVerdict,
@@ -48,4 +50,16 @@ describe("reasons", () => {
     [0.126, "0.13"],
     [10.5, "10.5"],
   ])("%d is shown as %s", (value, text) => expect(shown(value)).toBe(text));
+  test.each([
+    [90.004, 90, ["90.004", "90"]],
+    [10.0041942, 10, ["10.004", "10"]],
+    [93.2, 90, ["93.2", "90"]],
+    [90, 90, ["90", "90"]],
+    [89.9999999, 90, ["89.9999999", "90"]],
+  ])("%d beside %d gets digits until the two differ", (value, other, words) => expect(shownApart(value, other)).toEqual(words));
+  test.each([
+    [0, "0"],
+    [0.004, "0.004"],
+    [0.126, "0.13"],
+  ])("rain of %d in that fell is never shown as none: %s", (inches, text) => expect(shownRain(inches)).toBe(text));
 });

@@ -37,6 +37,9 @@ describe("spraying in an hour", () => {
     expect(rulesOf({ gustMph: 14 })).toEqual(["gusts take-care"]);
     expect(rulesOf({ gustMph: undefined })).toEqual([]);
     expect(judge({ windMph: undefined })[0]).toMatchObject({ rule: "wind-high", isUndecided: true });
+    // 16.1 km/h is 10.0041 mph.
+    expect(judge({ windMph: 10.0041942 })[0]?.sentence).toBe("The wind is 10.004 mph; the company sprays up to 10 mph.");
+    expect(judge({ gustMph: 10.0041942 })[0]?.sentence).toBe("Gusts reach 10.004 mph; the company sprays up to 10 mph.");
   });
 
   test("rain in the hour closes, a chance of it is for care, and rain that nobody knows closes undecided", () => {
@@ -54,8 +57,9 @@ describe("spraying in an hour", () => {
     expect(rulesOf({ windMph: 2 }, [], 12)).toEqual([]);
     expect(rulesOf({ windMph: 2, sky: "cloudy" }, [], 6)).toEqual([]);
     expect(judge({ windMph: 2, sky: undefined }, [], 6)[0]?.sentence).toBe(
-      "An inversion can't be ruled out: sky not known.",
+      "An inversion can't be ruled out: the sky is not known.",
     );
+    expect(judge({ windMph: undefined, sky: undefined }, [], 6).at(-1)?.sentence).toBe("An inversion can't be ruled out: the wind and the sky are not known.");
   });
 
   test("Delta T is a note and closes nothing; without humidity there is none", () => {

@@ -30,6 +30,18 @@ test("whole tanks have no part tank, and one product takes no jar test", () => {
   expect(worked(outcome).findings).toEqual([]);
 });
 
+test("a job that fills no tank has one tank, and no column of a full one", () => {
+  const outcome = tankMixWorksheet({ ...typed, tank: "100 gal", carrier: "2 gal per 1,000 sq ft", area: "3,000 sq ft", rate1: "32 fl oz per acre", rate2: "0.25% v/v" });
+  expect(worked(outcome).answers[1]).toMatchObject({ figure: "6", unit: "gal", of: "finished spray for 3,000 sq ft: one tank of 6 gal" });
+  // By hand: 32 fl oz × 3,000 ÷ 43,560 = 2.2 fl oz; 768 fl oz × 0.25% = 1.92 fl oz.
+  expect(worked(outcome).tables[0]).toMatchObject({
+    columns: [{ head: "Product" }, { head: "The tank" }],
+    rows: [["Herbicide", "2.2 fl oz"], ["Surfactant", "1.92 fl oz"], ["Water", "5.97 gal"], ["Finished spray", "6 gal"]],
+  });
+  expect(worked(outcome).working.steps.filter((step) => /full tank|part tank|whole job/u.test(step))).toEqual([]);
+  expect(worked(outcome).working.steps).toContain("Surfactant, the tank: 6 gal × 0.32 fl oz = 1.92 fl oz.");
+});
+
 test("four products are a matter for care", () => {
   const more = { name3: "Iron", rate3: "2 fl oz/1,000", kind3: "fertilizer or water conditioner", name4: "Dye", rate4: "0.1% v/v", kind4: "soluble liquid" } as const;
   expect(worked(tankMixWorksheet({ ...typed, ...more })).findings).toMatchObject([{ rule: "many-in-the-tank" }, { rule: "jar-test" }]);

@@ -52,7 +52,7 @@ export function SprayMixBlock({ mix, treatments, settings, workings }: SprayMixB
           { key: "Puts out", value: `${formatRate(carrier.rate, "us")}; ${carrier.words}` },
           ...planned.slice(0, 1).map(({ gear }) => ({ key: "Time on the lawn", value: timeWords(lawns, gear, 1, settings) })),
           { key: "Finished spray in all", value: us(mix.finished) },
-          ...products.map(({ productName, concentration, total }) => ({ key: productName, value: `${concentrationWords(concentration)}; ${us(total)} in all` })),
+          ...products.map(({ line, productName, concentration, total }) => ({ key: productName, value: `${concentrationWords(concentration)}; ${us(total)} in all${becomesWords(line, workings)}` })),
         ]}
       />
       <Table
@@ -79,6 +79,12 @@ export function SprayMixBlock({ mix, treatments, settings, workings }: SprayMixB
   );
 }
 
+/** What the rate really becomes, where its working is there to say it. */
+function becomesWords(line: number, workings: SprayWorkings | undefined): string {
+  const becomes = workings?.products.find((product) => product.line === line)?.rate.result;
+  return becomes === undefined ? "" : `, which is ${becomes}`;
+}
+
 /** What the spray takes in all, product by product, and for each lawn its share. */
 function HowSprayComesAbout({ mix, workings }: { readonly mix: SprayMix; readonly workings: SprayWorkings }) {
   return (
@@ -88,7 +94,7 @@ function HowSprayComesAbout({ mix, workings }: { readonly mix: SprayMix; readonl
         <HowWorkedOut
           key={line}
           of={`${us(total)} of ${productName} in all`}
-          workings={workings.products.filter((product) => product.line === line).flatMap((product) => [product.concentration, product.total])}
+          workings={workings.products.filter((product) => product.line === line).flatMap((product) => [product.concentration, product.total, product.rate])}
         />
       ))}
       {mix.lawns.map((lawn) => (
