@@ -14,26 +14,11 @@ export interface ErrorSummaryProps {
   readonly errors: readonly FieldError[];
   /** Differs after each time that the form was sent: react-hook-form's `submitCount`, or a count in the action's state. */
   readonly attempt: number | string;
-}
-
-/**
- * Calls back when the page is loaded and drawn. Where its address names a part of it, the browser takes the focus away as
- * it first draws it, which may be after the scripts have run.
- * @returns how to call it off
- */
-function onceDrawn(then: () => void): () => void {
-  let frame = 0;
-  const afterTwoFrames = () => {
-    frame = requestAnimationFrame(() => {
-      frame = requestAnimationFrame(then);
-    });
-  };
-  if (document.readyState === "complete") afterTwoFrames();
-  else window.addEventListener("load", afterTwoFrames, { once: true });
-  return () => {
-    window.removeEventListener("load", afterTwoFrames);
-    cancelAnimationFrame(frame);
-  };
+  /**
+   * Where the page's address may name a part of it, that name: the browser gives the focus to what is named so, and else
+   * takes it away as it first draws the page.
+   */
+  readonly id?: string;
 }
 
 /**
@@ -41,17 +26,14 @@ function onceDrawn(then: () => void): () => void {
  * the form was sent in vain, never while someone types. With no error it is not there. With react-hook-form set
  * `shouldFocusError` to false, or the first field takes the focus after it.
  */
-export function ErrorSummary({ errors, attempt }: ErrorSummaryProps) {
+export function ErrorSummary({ errors, attempt, id }: ErrorSummaryProps) {
   const box = useRef<HTMLDivElement>(null);
   useEffect(() => {
     box.current?.focus();
-    return onceDrawn(() => {
-      if (document.activeElement === document.body) box.current?.focus();
-    });
   }, [attempt]);
   if (errors.length === 0) return null;
   return (
-    <div className={styles.summary} ref={box} tabIndex={-1} role="group" aria-labelledby="error-summary-head">
+    <div className={styles.summary} id={id} ref={box} tabIndex={-1} role="group" aria-labelledby="error-summary-head">
       <FindingMark level="hold" wordBeside />
       <div>
         <h2 className={styles.head} id="error-summary-head">

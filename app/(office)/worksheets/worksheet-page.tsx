@@ -20,6 +20,9 @@ interface Props {
   readonly asked: Asked;
 }
 
+/** What the address names after a sheet was sent: what comes of it, and else the complaints about it. */
+const RESULT = "result";
+
 /** A worksheet: its fields at the left, what comes of them at the right, one below the other on a phone. */
 export async function WorksheetPage({ worksheet, kinds, asked }: Props) {
   const { company } = await memberOfPage();
@@ -30,13 +33,13 @@ export async function WorksheetPage({ worksheet, kinds, asked }: Props) {
   return (
     <div className={styles.page} data-worked={answer.kind === "worked" || undefined}>
       <PageHead above={<Link href="/worksheets" prefetch={false}>Worksheets</Link>} title={name} sentence={question} />
-      <ErrorSummary errors={errorsOf(kind, refusals)} attempt={JSON.stringify(asked)} />
+      <ErrorSummary errors={errorsOf(kind, refusals)} attempt={JSON.stringify(asked)} id={RESULT} />
       {kinds.length > 1 && <Kinds worksheet={worksheet} kinds={kinds} chosen={kind.key} />}
       <div className={styles.columns}>
         <div className={styles.entry}>
           <SheetForm worksheet={worksheet} kind={kind} asked={asked} refusals={refusals} />
         </div>
-        <div className={styles.result} id="result">
+        <div className={styles.result} id={refusals.length > 0 ? undefined : RESULT}>
           {answer.kind === "worked" ? <SheetResult worked={answer.worked} drawing={answer.drawing} isBeside={worksheet === "area"} /> : <NothingYet isRefused={answer.kind === "refused"} />}
         </div>
       </div>
@@ -74,7 +77,7 @@ function SheetForm({ worksheet, kind, asked, refusals }: FormProps) {
   return (
     <Sheet>
       {/* Another address makes a new form: what the browser shows is what the address says. */}
-      <form key={JSON.stringify(asked)} method="get" action={`${path}#result`} aria-label={kind.name}>
+      <form key={JSON.stringify(asked)} method="get" action={`${path}#${RESULT}`} aria-label={kind.name}>
         <input type="hidden" name="kind" value={kind.key} />
         <Stack gap={5}>
           <SheetFields fields={kind.fields} typed={kind.typedIn(asked)} refusals={refusals} />
