@@ -1,4 +1,4 @@
-import { type CalendarDate } from "#domain/foundation/calendar-date";
+import { type CalendarDate, formatShortDate } from "#domain/foundation/calendar-date";
 import { type Finding, note, takeCare } from "#domain/foundation/finding";
 import { isSameIngredient } from "#domain/label/ingredient-name";
 import { type ActiveIngredient, type LabelFacts } from "#domain/label/label-facts";
@@ -85,7 +85,7 @@ function twiceInARow(label: LabelFacts, active: ActiveIngredient, past: PutDownB
     rule: "same-mode-of-action-again",
     source: "common-practice",
     what: isOther ? `${name}${group} works in the same way as the last ${last} on ${lawn.name}.` : `${name}${group} comes twice in a row on ${lawn.name}.`,
-    figure: isOther ? `The last ${last} there, on ${past.on}, had ${past.name} of the same group.` : `The last ${last} there, on ${past.on}, had it too.`,
+    figure: isOther ? `The last ${last} there, on ${formatShortDate(past.on)}, had ${past.name} of the same group.` : `The last ${last} there, on ${formatShortDate(past.on)}, had it too.`,
     toDo: "Where you can, take a product of another group in between.",
     about: [label.productName, lawn.name],
   });

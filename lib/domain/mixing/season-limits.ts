@@ -1,4 +1,4 @@
-import { type CalendarDate } from "#domain/foundation/calendar-date";
+import { type CalendarDate, formatShortDate } from "#domain/foundation/calendar-date";
 import { type Finding, hold } from "#domain/foundation/finding";
 import { activeIngredientRate, type Concentration } from "#domain/quantities/active-ingredient";
 import { formatRatesApart } from "#domain/quantities/format-rate";
@@ -63,7 +63,7 @@ function ingredientsOf({ label, rate }: TicketTreatment): readonly Brought[] | "
 /** What the applications of a lawn's history around a day brought of a limited ingredient, each with its day. */
 function broughtAround(limited: string, { history }: TicketLawn, day: CalendarDate): readonly DatedTotal[] {
   return withinAYearOf(history.filter(hasIngredients), day).flatMap(({ on, productName, activeIngredients }) =>
-    broughtOf(limited, activeIngredients, () => `${productName}, put down on ${on},`).map((total) => ({ on, total })),
+    broughtOf(limited, activeIngredients, () => `${productName}, put down on ${formatShortDate(on)},`).map((total) => ({ on, total })),
   );
 }
 

@@ -113,7 +113,7 @@ function judgePhosphorus(
   const figure =
     latest === undefined
       ? `No soil test of the last ${testWithinMonths} months shows a need on ${lawn.name}.`
-      : `The soil test of ${latest.sampledOn} shows enough phosphorus on ${lawn.name}.`;
+      : `The soil test of ${formatShortDate(latest.sampledOn)} shows enough phosphorus on ${lawn.name}.`;
   return [
     hold("license-holder", {
       rule: "phosphorus-without-need",

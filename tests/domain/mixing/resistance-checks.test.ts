@@ -36,7 +36,7 @@ test("what the last pesticide on the lawn had too wants care; a feed between the
 
 test("another ingredient of the same group wants care too, and says which it was", () => {
   expect(after(BARRIER, past("2026-03-01", "oxathrin: Group 3 herbicide"))).toMatchObject([
-    { what: "velodiamine (Group 3) works in the same way as the last herbicide on Front.", figure: "The last herbicide there, on 2026-03-01, had oxathrin of the same group." },
+    { what: "velodiamine (Group 3) works in the same way as the last herbicide on Front.", figure: "The last herbicide there, on Mar 1, 2026, had oxathrin of the same group." },
   ]);
 });
 
@@ -62,7 +62,7 @@ const FUNGUS: TicketTreatment = { ...ofGroup({ group: "Group 3 fungicide" }), us
 
 test("a pesticide of another kind in between does not part two of one kind", () => {
   expect(after(FUNGUS, past("2026-03-01", "oxathrin: Group 3 fungicide"), past("2026-03-20", "dandelin: Group 4 herbicide"))).toMatchObject([
-    { what: "velodiamine (Group 3 fungicide) works in the same way as the last fungicide on Front.", figure: "The last fungicide there, on 2026-03-01, had oxathrin of the same group." },
+    { what: "velodiamine (Group 3 fungicide) works in the same way as the last fungicide on Front.", figure: "The last fungicide there, on Mar 1, 2026, had oxathrin of the same group." },
   ]);
   expect(after(FUNGUS, past("2026-03-01", "oxathrin: Group 3 fungicide"), past("2026-03-20", "dandelin: Group 7 fungicide"))).toEqual([]);
 });

@@ -75,7 +75,7 @@ test("what an earlier application brought and nobody can count leaves the total 
       answerableBy: "office",
       rule: "season-limit-undecided",
       what: "How much velodiamine Front gets can't be worked out.",
-      figure: "What Otherwise 5, put down on 2026-03-01, brings of it can't be counted. What Otherwise 5, put down on 2026-03-02, brings of it can't be counted.",
+      figure: "What Otherwise 5, put down on Mar 1, 2026, brings of it can't be counted. What Otherwise 5, put down on Mar 2, 2026, brings of it can't be counted.",
     },
   ]);
   expect(found({ ...unread, on: "2025-12-31" as CalendarDate })).toEqual([]);
@@ -108,7 +108,7 @@ test("a form of what is limited without an acid equivalent leaves the total unde
   expect(rulesOfSalt(salted("2,4-D", ACID), ester("1.9"))).toEqual(["hold season-limit-undecided"]);
   const found = checkSeason(salted("2,4-D, dimethylamine salt"), [{ ...LAWN, history: [ester("1.9", "1.2")] }], { ...QUESTION, treatments: [salted("2,4-D, dimethylamine salt")] });
   expect(found).toMatchObject([
-    { level: "hold", answerableBy: "office", figure: "Otherwise 5, put down on 2026-03-01, has 2,4-D, 2-ethylhexyl ester, of which no acid equivalent as 2,4-D, dimethylamine salt is on file." },
+    { level: "hold", answerableBy: "office", figure: "Otherwise 5, put down on Mar 1, 2026, has 2,4-D, 2-ethylhexyl ester, of which no acid equivalent as 2,4-D, dimethylamine salt is on file." },
   ]);
   expect(rulesOfSalt(salted("2,4-D, dimethylamine salt"))).toEqual([]);
 });
