@@ -200,6 +200,8 @@ function stateEnd(state: AwaitedState, application: ApplicationTimes, context: E
  * hold: nothing ends before the latest of those. The whole is an estimate where only estimates are as late as it.
  */
 export function latestEnd(ends: readonly AftercareEnd[]): AftercareEnd {
+  const [only, ...others] = ends;
+  if (only !== undefined && others.length === 0) return only;
   const instants = ends.flatMap(({ atEpochMilliseconds }) => atEpochMilliseconds ?? []);
   const at = instants.length < ends.length ? null : Math.max(...instants);
   const stated = ends.flatMap(({ notBeforeEpochMilliseconds }) => notBeforeEpochMilliseconds ?? []);

@@ -25,7 +25,8 @@ export function constraintsOf<Kind extends AftercareKind>(
   products: readonly AppliedProduct[],
   kind: Kind,
 ): readonly AppliedConstraint<Kind>[] {
-  const found = products.flatMap((applied) => statedConstraint(applied.label, kind).map((constraint) => ({ applied, constraint })));
+  const found: AppliedConstraint<Kind>[] = [];
+  for (const applied of products) for (const constraint of statedConstraint(applied.label, kind)) found.push({ applied, constraint });
   return found.length < 2 ? found : found.toSorted((one, other) => compareText(orderKey(one.applied), orderKey(other.applied)));
 }
 

@@ -69,14 +69,16 @@ export interface AskedOfEarlier {
 export function earlierAtVisit({ label, application }: EarlierProduct, asked: AskedOfEarlier): AppliedProduct | undefined {
   const { atEpochMilliseconds, isSeedPlanned } = asked;
   const { endsAtEpochMilliseconds: end, postedAtEpochMilliseconds: posted } = application;
-  // What counts from a sign that was put up after the work ends as much later.
+  const sinceEndDays = (atEpochMilliseconds - end) / ONE_DAY_MILLISECONDS;
+  // What counts from a sign that was put up after the work ends as much later; what the house takes to be over does not.
   const sinceDays = (atEpochMilliseconds - (posted === "not-posted" ? end : Math.max(end, posted))) / ONE_DAY_MILLISECONDS;
   if (atEpochMilliseconds < end || sinceDays >= longestDays(label)) return undefined;
   const wateredIn = wateredInAt(label, application, asked);
   const longest = { ...asked, wateredInAfterDays: wateredIn === "not-yet" ? wateredIn : (wateredIn - end) / ONE_DAY_MILLISECONDS };
   const matters = (kind: AftercareKind) => {
     if (kind === "watering-in" && wateredIn !== "not-yet") return false;
-    if (label.facts[kind] === "unknown") return (kind !== "seeding-after" || isSeedPlanned) && sinceDays < UNREAD_MATTERS_DAYS[kind];
+    if (label.facts[kind] === "unknown") return (kind !== "seeding-after" || isSeedPlanned) && sinceEndDays < UNREAD_MATTERS_DAYS[kind];
+    if (kind === "watering-in") return sinceEndDays < SURELY_WATERED_IN_AFTER_DAYS || dueDays(label) > sinceDays;
     return latestDays(label, kind, longest) > sinceDays;
   };
   const mattersToSign = (kind: AftercareKind) => kind === "people-and-pets" && label.facts[kind] !== "unknown" && standsForPeople(label) && matters("posting-sign");
@@ -167,8 +169,13 @@ function latestDays(label: LabelAftercare, kind: AftercareKind, context: Longest
 
 /** How long it is asked for that something be watered in: until its date, and where that comes sooner until it surely has been. */
 function wateringInDays(label: LabelAftercare): number {
+  return Math.max(SURELY_WATERED_IN_AFTER_DAYS, dueDays(label));
+}
+
+/** Until when a label wants something watered in; nothing where it states no date. */
+function dueDays(label: LabelAftercare): number {
   const due = statedConstraint(label, "watering-in").map(({ by }) => (by === "not-stated" || by.anchor === "at-once" ? 0 : reachDays(by)));
-  return Math.max(SURELY_WATERED_IN_AFTER_DAYS, ...due);
+  return Math.max(0, ...due);
 }
 
 function stateDays(label: LabelAftercare, state: AwaitedState, { estimates, wateredInAfterDays }: LongestContext): number {

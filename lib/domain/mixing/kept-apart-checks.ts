@@ -143,8 +143,9 @@ function othersOn(from: string, treatment: TicketTreatment, lawn: TicketLawn, { 
 }
 
 function onOneGround(treatment: TicketTreatment, lawn: TicketLawn, question: TicketQuestion): readonly Finding[] {
-  const apart = statedOf(treatment).flatMap(({ apart: kept, from }) => (kept === "tank" ? [] : [{ from, days: kept.days }]));
-  return apart.flatMap(({ from, days }): readonly Finding[] => {
+  return statedOf(treatment).flatMap(({ apart, from }): readonly Finding[] => {
+    if (apart === "tank") return [];
+    const { days } = apart;
     const near = othersOn(from, treatment, lawn, question).filter((other) => other.days < days);
     const untold = near.filter(({ meant }) => meant === "undecided").map(({ name }) => name);
     const open = [...new Set(untold)].map((name) => undecided(treatment, name, from, ` by ${daysWords(days)}`));

@@ -31,7 +31,7 @@ export function broughtInYear({ history }: TicketLawn, on: string): readonly Bro
 
 /** Why something of what was brought can't be counted, once each. */
 export function uncountedOf(brought: readonly BroughtNutrients[]): readonly string[] {
-  return [...new Set(brought.flatMap((each) => (each.ok ? [] : [each.refusal.sentence])))];
+  return [...new Set(brought.filter((each) => !each.ok).map(({ refusal }) => refusal.sentence))];
 }
 
 /** The hold for more than a law's most on one lawn in one visit. */

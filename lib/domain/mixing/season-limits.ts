@@ -17,8 +17,13 @@ interface Total {
   readonly uncounted: readonly string[];
 }
 
+function uncountedIn(parts: readonly Total[]): readonly string[] {
+  const open = parts.filter(({ uncounted }) => uncounted.length > 0);
+  return open.length === 0 ? [] : open.flatMap(({ uncounted }) => uncounted);
+}
+
 function sumOf(parts: readonly Total[]): Total {
-  return { rate: parts.map(({ rate }) => rate).reduce(addRates, NO_ACTIVE), uncounted: [...new Set(parts.flatMap(({ uncounted }) => uncounted))] };
+  return { rate: parts.reduce((sum, { rate }) => addRates(sum, rate), NO_ACTIVE), uncounted: [...new Set(uncountedIn(parts))] };
 }
 
 function notCounted(words: string): Total {
@@ -80,7 +85,7 @@ interface DatedTotal {
 /** The fullest of the stretches; what can't be counted in any of them leaves all of them open. */
 function mostIn(period: CountedPeriod, before: readonly DatedTotal[], on: CalendarDate): Total {
   const totals = periodsAround(period, before, on).map((stretch) => sumOf(stretch.map(({ total }) => total)));
-  return { rate: totals.reduce((most, { rate }) => (compareRates(rate, most) > 0 ? rate : most), NO_ACTIVE), uncounted: totals.flatMap(({ uncounted }) => uncounted) };
+  return { rate: totals.reduce((most, { rate }) => (compareRates(rate, most) > 0 ? rate : most), NO_ACTIVE), uncounted: uncountedIn(totals) };
 }
 
 /** A limit of a label as it meets one lawn of the visit. */

@@ -29,11 +29,13 @@ const LIMITS_OF_DAY = {
   soil: "on which soil it must not go",
 } as const satisfies Partial<Record<keyof WeatherLimits, string>>;
 
+const NAMES_OF_LIMITS = Object.keys(LIMITS_OF_DAY) as readonly (keyof typeof LIMITS_OF_DAY)[];
+
 /** The limits that were not read and are asked of it: of what is spread neither wind nor a time without rain, as in {@link limitsAskedOf}. */
 function checkWeatherRead(treatment: TicketTreatment): readonly Finding[] {
   const { label, use } = treatment;
   const asked = limitsAskedOf(use.weather, isSprayed(treatment) ? "spray" : "granular");
-  const unread = Object.entries(LIMITS_OF_DAY).flatMap(([limit, words]) => (asked[limit as keyof typeof LIMITS_OF_DAY] === "unknown" ? [words] : []));
+  const unread = NAMES_OF_LIMITS.filter((limit) => asked[limit] === "unknown").map((limit) => LIMITS_OF_DAY[limit]);
   if (unread.length === 0) return [];
   return [notReadOnLabel("weather-limits-not-read", label.productName, "what the weather must be", { figure: `Nobody has read ${listWords(unread)}.` })];
 }

@@ -47,7 +47,7 @@ export interface CountedNitrogen {
 
 /** What some products bring together. */
 export function countNitrogen(brought: readonly PastNutrients[]): CountedNitrogen {
-  const nitrogen = brought.flatMap((each) => (each.ok ? [nitrogenByRelease(each.value)] : [])).reduce(addNitrogen, NO_NITROGEN);
+  const nitrogen = brought.reduce((sum, each) => (each.ok ? addNitrogen(sum, nitrogenByRelease(each.value)) : sum), NO_NITROGEN);
   return { nitrogen, missing: uncountedOf(brought) };
 }
 

@@ -75,6 +75,16 @@ test("what counts from a sign that was put up after the work lasts as long after
   expect([2, 3].map(isLeft)).toEqual([true, false]);
 });
 
+test("what the house takes to be over counts from the end of the work, whenever the sign was put up", () => {
+  const label = labelOf("Feed", { ...says("watering-in", { by: hoursAfterEnd(24), depth: "not-stated", rain: "counts" }), "mowing-after": "unknown" });
+  const application = { ...earlierOf(label, END).application, postedAtEpochMilliseconds: END + 2 * HOUR };
+  const isLeft = (hours: number) => earlierAtVisit({ label, application }, asked(hours * HOUR)) !== undefined;
+  expect([28 * 24 - 1, 28 * 24, 28 * 24 + 1].map(isLeft)).toEqual([true, false, false]);
+  const by: DueReach = { anchor: "posting", durationMinutes: 30 * 24 * 60 };
+  const due = labelOf("Feed", says("watering-in", { by, depth: "not-stated", rain: "counts" }));
+  expect([30 * 24 + 1, 30 * 24 + 2].map((hours) => earlierAtVisit({ label: due, application }, asked(hours * HOUR)) !== undefined)).toEqual([true, false]);
+});
+
 test("while a sign stands for people, so does until when they were kept off", () => {
   const label = labelOf("Signed", { ...says("people-and-pets", { untilLaterOf: [hoursAfterEnd(48)] }), ...says("posting-sign", { upBy: "at-start", mayComeDown: { trigger: "sunset-of-day-following", daysFollowing: 1, orReentryIfLater: true } }) });
   expect(kindsLeft(label, 53 * HOUR)).toEqual(["people-and-pets", "posting-sign"]);
