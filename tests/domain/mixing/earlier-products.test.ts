@@ -128,6 +128,7 @@ test("the first water that does for the label counts: none before the work or af
   expect(at([watered(3 * HOUR, { depth: of("in", "0.24") }), watered(4 * HOUR, { depth: of("in", "0.25") })])).toBe(END + 4 * HOUR);
   const noRain = labelOf("Feed", says("watering-in", { by: hoursAfterEnd(24), depth: "not-stated", rain: "does-not-count" }));
   expect(at([watered(3 * HOUR, { wateredBy: "rain" })], noRain)).toBe("not-yet");
+  expect(at([watered(3 * HOUR, { wateredBy: "sprinklers" })], noRain)).toBe(END + 3 * HOUR);
   expect(at([watered(3 * HOUR, { wateredBy: "rain" })])).toBe(END + 3 * HOUR);
   expect(at([watered(3 * HOUR, { wateredBy: "rain", depth: of("in", "0.1") })], IRON)).toBe(END + 3 * HOUR);
 });

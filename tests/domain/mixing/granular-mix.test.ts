@@ -132,6 +132,14 @@ describe("findings of a spread product alone", () => {
     expect(found("rounded-below-lowest", 40n, low)).toEqual([]);
   });
 
+  test("off the plan is said over the visit beside what else is said, but not of what comes too low already", () => {
+    // 2.1 lb become 2 lb; 0.1 and 1.375 lb become 0.1 and 1½ lb.
+    expect(found("rounded-off-plan", 1050n, { rate: pounds("2") })).toEqual([]);
+    const lawns = [40n, 550n].map((area, index) => ({ ...LAWN, zoneId: `lawn ${String(index)}`, name: `lawn ${String(index)}`, area: of("sq ft", area) }));
+    const { findings } = ticketOf({ lawns, treatments: [{ ...FEED, rate: pounds("2.5"), zoneIds: lawns.map(({ zoneId }) => zoneId) }] });
+    expect(findings.map(({ rule }) => rule)).toEqual(expect.arrayContaining(["below-first-mark", "rounded-off-plan"]));
+  });
+
   test("a hopper that holds nothing is said of the spreader", () => {
     expect(found("hopper-without-size", 2000n, { gear: { ...SPREADER, capacity: of("lb", 0n) } })).toMatchObject([{ about: [SPREADER.name] }]);
   });
