@@ -1,6 +1,3 @@
-import { rational } from "#domain/quantities/rational";
-import { waterWeight } from "#domain/mixing/truck-weight";
-
 /** A run as far as what was rinsed out before it asks. */
 export interface RinsedRun {
   /** What comes out at its first stop and rides along; nothing where the tank is rinsed at the shop. */
@@ -33,11 +30,4 @@ export function rinsateAlong(runs: readonly RinsedRun[], stops: number): { reado
   });
   if (aboard > 0n) rides.push({ volume: aboard, until: stops });
   return { rides, atEnds };
-}
-
-/** Adds the weight of rinsate on the way to a stop and to all after it; below nothing it comes off there. */
-export function weighRinsate(weights: bigint[], rinsate: bigint, from: number): void {
-  if (rinsate === 0n) return;
-  const weight = rinsate < 0n ? -waterWeight(-rinsate, rational(1n)) : waterWeight(rinsate, rational(1n));
-  for (let index = from; index < weights.length; index += 1) weights[index] = (weights[index] ?? 0n) + weight;
 }

@@ -8,8 +8,7 @@ import { isWeaker, productsIn } from "#domain/mixing/tank-fill";
 import { type Rinse, rinseOf } from "#domain/mixing/tank-rinse";
 import { type LastHeld, type TankPlanQuestion, type TreatedStop } from "#domain/mixing/tank-plan-question";
 import { type DrawOfStop, type RunOfMix } from "#domain/mixing/tank-runs";
-import { weighRinsate } from "#domain/mixing/rinsate-aboard";
-import { sprayWithin, waterShareOf, waterWeight } from "#domain/mixing/truck-weight";
+import { addWeight, sprayWithin, waterShareOf, waterWeight } from "#domain/mixing/truck-weight";
 import { finestTools } from "#domain/mixing/measuring-tool";
 import { type TicketSprayer, type TicketTool } from "#domain/mixing/ticket-question";
 
@@ -110,7 +109,7 @@ export function sizeRun(frame: SizingFrame, run: RunOfMix, before: BeforeRun): S
   const pushOut = pushes ? held : 0n;
   carryPushWater(frame, run, before.isFirst, pushOut);
   const rinsing = rinsingOf(frame.question, run, begin, before.isFirst);
-  weighRinsate(frame.weights, rinsing.rinsate, run.draws[0]?.stopIndex ?? 0);
+  addWeight(frame.weights, waterWeight(rinsing.rinsate, rational(1n)), run.draws[0]?.stopIndex ?? 0, frame.weights.length);
   const { tankLoads, tankMark } = frame.question.settings;
   const tank = wholeTank(gear, tankMark);
   const draws = drawsOf(frame, run, before.isFirst, toLine, tank);
@@ -196,7 +195,7 @@ function rinsingOf({ stops, settings }: TankPlanQuestion, { gear, draws }: RunOf
 function carryPushWater({ question: { stops }, weights }: SizingFrame, { draws }: RunOfMix, isFirst: boolean, pushOut: bigint): void {
   const last = draws.at(-1)?.stopIndex ?? 0;
   if (pushOut === 0n || hasWater(stops[last])) return;
-  for (let index = isFirst ? 0 : (draws[0]?.stopIndex ?? 0); index <= last; index += 1) weights[index] = (weights[index] ?? 0n) + waterWeight(pushOut, rational(1n));
+  addWeight(weights, waterWeight(pushOut, rational(1n)), isFirst ? 0 : (draws[0]?.stopIndex ?? 0), last + 1);
 }
 
 interface OwnedDraw extends TankDraw {

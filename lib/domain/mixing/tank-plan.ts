@@ -9,9 +9,9 @@ import { mixFill, underAMark } from "#domain/mixing/tank-fill";
 import { levelsAlong, type TankAction, type TankLevel } from "#domain/mixing/tank-levels";
 import { type AboardAtStop, type FillOfRoute, type FillPlace, type TankPlan } from "#domain/mixing/tank-plan-answer";
 import { type LastHeld, type TankPlanQuestion, type TreatedStop } from "#domain/mixing/tank-plan-question";
-import { rinsateAlong, weighRinsate } from "#domain/mixing/rinsate-aboard";
+import { rinsateAlong } from "#domain/mixing/rinsate-aboard";
 import { type RunOfMix, runsOfTanks } from "#domain/mixing/tank-runs";
-import { checkPayload, type HeaviestLoad, waterShareOf, waterWeight } from "#domain/mixing/truck-weight";
+import { addWeight, checkPayload, type HeaviestLoad, waterShareOf, waterWeight } from "#domain/mixing/truck-weight";
 import { type TicketSprayer } from "#domain/mixing/ticket-question";
 
 /** The runs of one sprayer with what is in its tank at every stop. */
@@ -68,7 +68,7 @@ function planTank(frame: SizingFrame, runs: readonly RunOfMix[]): PlannedTank {
   const [first] = sized;
   addRests(frame, runs, -1n);
   const { rides, atEnds } = rinsateAlong(sized.map(({ rinsate, fills }) => ({ rinsate, fillsAtShop: fills.filter((fill) => placeOf(stops, fill).at === "shop") })), stops.length);
-  for (const { volume, until } of rides) weighRinsate(frame.weights, -volume, until);
+  for (const { volume, until } of rides) addWeight(frame.weights, -waterWeight(volume, rational(1n)), until, frame.weights.length);
   const levels = levelsAlong(stops.length, first?.already ?? 0n, sized.flatMap((run, index) => actionsOf(stops, run, sized[index - 1])));
   addSpray(frame.weights, sized, levels);
   return { gear, runs: sized, levels, rinsateAtEnds: atEnds, leftOfLast: leftOf(inMorning, first?.isSameAsLast === true) };
@@ -125,7 +125,7 @@ function addRests({ question: { stops, settings }, weights }: SizingFrame, runs:
   const rest = times * waterWeight(amountOfMarks(settings.tankMark, 1n).amount, rational(1n));
   for (const [index, { draws }] of runs.entries()) {
     const until = runs[index + 1]?.draws[0]?.stopIndex ?? stops.length;
-    for (let place = (draws.at(-1)?.stopIndex ?? 0) + 1; place < until; place += 1) weights[place] = (weights[place] ?? 0n) + rest;
+    addWeight(weights, rest, (draws.at(-1)?.stopIndex ?? 0) + 1, until);
   }
 }
 

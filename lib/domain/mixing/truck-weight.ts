@@ -24,6 +24,11 @@ export function waterWeight(spray: bigint, waterShare: Rational): bigint {
   return settle(massOf(fromExactAmount("volume", multiplyRational(rational(spray), waterShare)), WATER), "up").amount;
 }
 
+/** Puts a weight on the truck on the way to each stop from one until before another; one below nothing comes off there. In canonical units. */
+export function addWeight(weights: bigint[], weight: bigint, from: number, until: number): void {
+  for (let index = from; index < until; index += 1) weights[index] = (weights[index] ?? 0n) + weight;
+}
+
 /**
  * How much finished spray may come aboard where so much weight may, both in canonical units; undefined where it brings
  * no water and so no weight.

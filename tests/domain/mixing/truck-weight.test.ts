@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { type SprayRate } from "#domain/label/label-facts";
 import { type ProductOfFill } from "#domain/mixing/tank-fill";
-import { checkPayload, sprayWithin, waterShareOf, waterWeight } from "#domain/mixing/truck-weight";
+import { addWeight, checkPayload, sprayWithin, waterShareOf, waterWeight } from "#domain/mixing/truck-weight";
 import { of, type Quantity } from "#domain/quantities/quantity";
 import { rateOf } from "#domain/quantities/rate";
 import { rational } from "#domain/quantities/rational";
@@ -22,6 +22,20 @@ test("a gallon of water is 8.3454 lb, and what a weight has room for weighs no m
   expect(spray !== undefined && waterWeight(spray, rational(127n, 128n)) <= of("lb", 500n).amount + 1n).toBe(true);
   expect(sprayWithin(-5n, rational(1n))).toBe(0n);
   expect(sprayWithin(of("lb", 500n).amount, rational(0n))).toBeUndefined();
+});
+
+test("a weight rides from a stop on until before another, and comes off again from where it is taken off", () => {
+  const weights = [1n, 1n, 1n];
+  const gallon = waterWeight(of("gal", 1n).amount, rational(1n));
+  addWeight(weights, gallon, 1, weights.length);
+  expect(weights[0]).toBe(1n);
+  expect(Number((weights[2] ?? 0n) - 1n) / Number(of("lb", 1n).amount)).toBeCloseTo(8.3454, 4);
+  addWeight(weights, -gallon, 2, weights.length);
+  expect([weights[1] === 1n, weights[2]]).toEqual([false, 1n]);
+  addWeight(weights, 0n, 0, weights.length);
+  expect(weights[0]).toBe(1n);
+  addWeight(weights, 5n, 0, 2);
+  expect([weights[0], weights[2]]).toEqual([6n, 1n]);
 });
 
 test("more than the payload is a hold with both figures, as much is none, and no payload on file wants care", () => {
