@@ -40,13 +40,13 @@ export function readOnFile<Value>(
   return answer.kind === "none" ? accept("none") : read(answer.value, answer.labelWords);
 }
 
-/** Reads one of a few words, in whatever case it was typed. Refused: any other word. */
+/** Reads one of a few words, in whatever case it was typed. Every other word is refused. */
 export function readWord<Word extends string>(words: readonly Word[], value: string): ReadAnswer<Word> {
   const found = words.find((word) => word.toLowerCase() === value.toLowerCase());
   return found === undefined ? refuse(`Write one of: ${words.join(", ")}.`) : accept(found);
 }
 
-/** Reads a yes or a no. A label that says nothing about it says no. Refused: any other word. */
+/** Reads a yes or a no. A label that says nothing about it says no. Every other word is refused. */
 export function readYesOrNo(text: string): ReadAnswer<boolean | "unknown"> {
   const answer = answerOf(text);
   if (answer.kind === "unread") return accept("unknown");

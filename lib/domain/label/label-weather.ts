@@ -110,7 +110,7 @@ export function readHeavyRain(value: string): ReadAnswer<{ readonly inches: numb
   return withinHours.ok ? accept({ inches: toNumber(measureInUnit(depth.value, "in")), withinHours: withinHours.value }) : withinHours;
 }
 
-/** Reads states of the soil in which nothing goes down: "frozen, saturated". Refused: any other word. */
+/** Reads states of the soil in which nothing goes down: "frozen, saturated". Every other word is refused. */
 export function readClosedSoil(value: string): ReadAnswer<{ readonly closedWhen: readonly ("frozen" | "saturated")[] }> {
   const closedWhen: ("frozen" | "saturated")[] = [];
   for (const part of partsOf(value.replace(/ or | and /giu, ","))) {

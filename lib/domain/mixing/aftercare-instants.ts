@@ -38,7 +38,7 @@ export const DEFAULT_AFTERCARE_ESTIMATES: AftercareEstimates = {
 /** When something ends: at an instant, known or estimated, or at one that can't be given. */
 export interface AftercareEnd {
   readonly atEpochMilliseconds: number | null;
-  /** Whether the instant is one; where a stated time is as late as any estimate it is none, whatever else is waited for. */
+  /** Whether the instant is one. Where no estimate is later than a stated time it is none, whatever else is waited for. */
   readonly isEstimate: boolean;
   /** The states of the lawn that it waits for, in words. */
   readonly waitsFor: readonly string[];

@@ -119,18 +119,22 @@ export function joinMayNots(
     const at = end.atEpochMilliseconds;
     return own === row && (at === null || (at > startsAtEpochMilliseconds && at > from.epochMilliseconds));
   });
-  return joinOverlapping(running.map(({ end, ...one }) => ({ ...one, end: runningFrom(end, from.epochMilliseconds) }))).map(({ startsAtEpochMilliseconds, end, reasons }) => ({
-    row,
-    kind: "may-not",
-    startsAtEpochMilliseconds,
-    endsAtEpochMilliseconds: end.atEpochMilliseconds,
-    isEstimate: end.isEstimate,
-    words: mayNotWords(row, end),
-    ...(end.notBeforeEpochMilliseconds === null || end.waitsFor.length === 0 ? {} : { notBeforeEpochMilliseconds: end.notBeforeEpochMilliseconds }),
-    startsAtWords: localWords(startsAtEpochMilliseconds, from.timeZone, "start"),
-    endsAtWords: endWords(end, from.timeZone),
-    reasons: inReasonOrder(reasons),
-  }));
+  return joinOverlapping(running).map(({ startsAtEpochMilliseconds, end: joined, reasons }) => {
+    const end = runningFrom(joined, from.epochMilliseconds);
+    const { waitsFor, notBeforeEpochMilliseconds } = end;
+    return {
+      row,
+      kind: "may-not",
+      startsAtEpochMilliseconds,
+      endsAtEpochMilliseconds: end.atEpochMilliseconds,
+      isEstimate: end.isEstimate,
+      words: mayNotWords(row, end),
+      ...(notBeforeEpochMilliseconds === null || waitsFor.length === 0 ? {} : { notBeforeEpochMilliseconds }),
+      startsAtWords: localWords(startsAtEpochMilliseconds, from.timeZone, "start"),
+      endsAtWords: endWords(end, from.timeZone),
+      reasons: inReasonOrder(reasons),
+    };
+  });
 }
 
 /** A stated time that is over by then says nothing beside the state of the lawn that is still waited for. */

@@ -11,7 +11,7 @@ import { type AppliedProduct } from "#domain/mixing/applied-product";
  * the hour of the work. Whoever prints a planned time beforehand says both.
  * @param products those of the visit; whatever else they are asked is left out
  */
-export function countedFromWork({ endsAtEpochMilliseconds: end, reasons }: AftercareStep, products: readonly AppliedProduct[], timeZone: string): string | null {
+export function countedFromWork({ endsAtEpochMilliseconds: end, reasons }: Pick<AftercareStep, "endsAtEpochMilliseconds" | "reasons">, products: readonly AppliedProduct[], timeZone: string): string | null {
   if (end === null) return null;
   const own = products.filter(({ appliedIn }) => appliedIn === "this-visit");
   const found = reasons.flatMap((reason) =>

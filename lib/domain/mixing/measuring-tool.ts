@@ -6,11 +6,9 @@ import { type Quantity, sum } from "#domain/quantities/quantity";
 import { times } from "#domain/quantities/rate";
 import { compareRational, divideRational, rational, roundToWhole } from "#domain/quantities/rational";
 import { highestOf, measureOut } from "#domain/mixing/granular-mix";
+import { NEAR_ENOUGH_PERCENT } from "#domain/mixing/rounded-rate";
 import { rateTimes } from "#domain/mixing/spray-mix";
 import { isSprayGear, type TicketSpreader, type TicketSprayer, type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
-
-/** How many percent from its plan the marks of a tool may bring an amount before a finer tool is taken. A house rule. */
-const NEAR_ENOUGH = rational(2n);
 
 type Planned = Pick<TicketTreatment, "rate" | "use">;
 
@@ -58,7 +56,7 @@ function keepsThePlan(tool: TicketTool, planned: Planned, ground: Measure<"area"
   if (canonicalAmountOf(wanted).numerator === 0n) return true;
   const { amount, marks } = measureOut<"mass" | "volume">(wanted, rateTimes(highestOf(planned), ground), tool);
   if (marks === null) return false;
-  if (isMoreThanPercent(distanceFrom(canonicalAmountOf(wanted), canonicalAmountOf(amount)), NEAR_ENOUGH)) return false;
+  if (isMoreThanPercent(distanceFrom(canonicalAmountOf(wanted), canonicalAmountOf(amount)), NEAR_ENOUGH_PERCENT)) return false;
   const toLow = compareToLabel(rate, rates, "low");
   const isBelowLow = toLow === undefined || toLow < 0;
   return isBelowLow || compareRational(canonicalAmountOf(amount), canonicalAmountOf(rateTimes(rates.low, ground))) >= 0;

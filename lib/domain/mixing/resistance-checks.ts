@@ -2,7 +2,7 @@ import { type CalendarDate, formatShortDate } from "#domain/foundation/calendar-
 import { type Finding, note, takeCare } from "#domain/foundation/finding";
 import { isSameIngredient } from "#domain/label/ingredient-name";
 import { type ActiveIngredient, type LabelFacts } from "#domain/label/label-facts";
-import { type PastApplication, type PastIngredient, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
+import { hasIngredients, type PastApplication, type PastIngredient, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { codeOfGroup, isOfOneKind, kindOf, type PesticideKind } from "#domain/mixing/resistance-group";
 
 type ModeOfAction = ActiveIngredient["modeOfAction"];
@@ -32,7 +32,7 @@ function ingredientsOf({ activeIngredients, productName }: PastApplication): rea
 
 function pastOn(history: readonly PastApplication[], on: CalendarDate): readonly PutDownBefore[] {
   return history
-    .filter(({ on: pastDay, activeIngredients }) => activeIngredients.length > 0 && pastDay < on)
+    .filter((past) => hasIngredients(past) && past.on < on)
     .flatMap((past) => ingredientsOf(past).map(({ name, modeOfAction }) => ({ name, modeOfAction, on: past.on, kind: kindOf(modeOfAction, past.serviceType) })));
 }
 

@@ -6,8 +6,10 @@ import { type UseRate } from "#domain/label/label-facts";
 import { plannedStrength } from "#domain/mixing/stated-rate";
 import { type TicketTreatment } from "#domain/mixing/ticket-question";
 
-/** How far a rounded rate may be off its plan without a word, and from where on it wants care. Settings of the house. */
-const SAID_ABOVE_PERCENT = rational(2n);
+/** How many percent from its plan marks may bring an amount before a finer tool is taken or, without one, it is said. A house rule. */
+export const NEAR_ENOUGH_PERCENT = rational(2n);
+
+/** From where on it wants care. A house rule. */
 const CARE_ABOVE_PERCENT = rational(10n);
 
 /**
@@ -20,7 +22,7 @@ export function roundedOffPlan(treatment: TicketTreatment, became: UseRate, how:
   const planned: UseRate = plannedStrength(treatment) ?? treatment.rate;
   if (planned.basis !== became.basis || planned.amount === 0n) return [];
   const off = distanceFrom(rational(planned.amount, planned.per), rational(became.amount, became.per));
-  if (!isMoreThanPercent(off, SAID_ABOVE_PERCENT)) return [];
+  if (!isMoreThanPercent(off, NEAR_ENOUGH_PERCENT)) return [];
   const side = off.numerator > 0n ? "more" : "less";
   const [becomes, asPlanned] = formatRatesApart<UseRate["basis"]>(became, planned, "us");
   const words = {

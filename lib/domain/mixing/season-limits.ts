@@ -6,7 +6,7 @@ import { addRates, compareRates, type Rate, rateFromAmounts } from "#domain/quan
 import { countsToward } from "#domain/label/ingredient-name";
 import { citationOfUse, knownDensity, type SeasonLimit } from "#domain/label/label-facts";
 import { type CountedPeriod, inPeriodOf, periodsAround, periodsMeantBy, periodWords, withinAYearOf } from "#domain/mixing/limit-period";
-import { type PastApplication, type PastIngredient, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
+import { hasIngredients, type PastIngredient, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 
 type ActiveRate = Rate<"active-ingredient-mass-per-area">;
 const NO_ACTIVE: ActiveRate = rateFromAmounts("active-ingredient-mass-per-area", 0n, 1n);
@@ -70,11 +70,6 @@ function broughtAround(limited: string, { history }: TicketLawn, day: CalendarDa
   return withinAYearOf(history.filter(hasIngredients), day).flatMap(({ on, productName, activeIngredients }) =>
     broughtOf(limited, activeIngredients, () => `${productName}, put down on ${formatShortDate(on)},`).map((total) => ({ on, total })),
   );
-}
-
-/** Most of a lawn's history is feeds: what has no active ingredient is not looked into. */
-function hasIngredients({ activeIngredients }: PastApplication): boolean {
-  return activeIngredients === "unknown" || activeIngredients.length > 0;
 }
 
 interface DatedTotal {

@@ -159,8 +159,7 @@ function sunsetEnd(
   };
   const stated = sunsetFor(notBefore);
   if (stated === undefined) return { ...endOnState(SUNSET), waitsFor: [SUNSET, ...waitsFor], notBeforeEpochMilliseconds: notBefore };
-  const reentryAt = reentry === undefined ? notBefore : reentry.atEpochMilliseconds;
-  const at = reentry !== undefined && reentryAt === null ? null : (sunsetFor(reentryAt) ?? null);
+  const at = reentry === undefined ? stated : reentry.atEpochMilliseconds === null ? null : (sunsetFor(reentry.atEpochMilliseconds) ?? null);
   return { atEpochMilliseconds: at, isEstimate: at !== stated, waitsFor, notBeforeEpochMilliseconds: stated };
 }
 

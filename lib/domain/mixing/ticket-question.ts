@@ -197,3 +197,8 @@ export function isSprayed(treatment: TicketTreatment): treatment is TicketTreatm
 export function isSpread(treatment: TicketTreatment): treatment is TicketTreatment & { readonly gear: TicketSpreader } {
   return !isSprayed(treatment);
 }
+
+/** False for what was put down without any active ingredient, as most of a lawn's history; true where nobody has read them. */
+export function hasIngredients({ activeIngredients }: Pick<PastApplication, "activeIngredients">): boolean {
+  return activeIngredients === "unknown" || activeIngredients.length > 0;
+}

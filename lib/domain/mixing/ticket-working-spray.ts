@@ -10,6 +10,7 @@ import { percentByVolumeOf, times } from "#domain/quantities/rate";
 import { type MixTicket } from "#domain/mixing/mix-ticket";
 import { rateBecame, type SprayedLawn, type SprayedProduct, type SprayMix, type SprayTreatment } from "#domain/mixing/spray-mix";
 import { plannedStrength } from "#domain/mixing/stated-rate";
+import { amountIn } from "#domain/mixing/tank-fill";
 import { isSprayed, type TicketQuestion } from "#domain/mixing/ticket-question";
 import { placeOf, treatedAreaWorking } from "#domain/mixing/ticket-working-area";
 import { finishedWorking, loadWorking, type SprayAsked } from "#domain/mixing/ticket-working-load";
@@ -147,7 +148,7 @@ function becameWorking({ mix, treatments, area }: SprayAsked, { line, productNam
       ...words,
       formula: "strength = in all ÷ gallons of finished spray",
       inputs: [inAll, { name: "Finished spray", figure: finished, from: "in all loads" }, planned],
-      steps: [`${inUnit(total, unit)} ÷ ${finished} = ${inUnit(strengthIn(became), unit)} per gal`],
+      steps: [`${inUnit(total, unit)} ÷ ${finished} = ${inUnit(amountIn(became, GALLON), unit)} per gal`],
     };
   }
   const own = inUnit(area, "sq ft");
@@ -157,11 +158,6 @@ function becameWorking({ mix, treatments, area }: SprayAsked, { line, productNam
     inputs: [inAll, { name: "All treated area", figure: own, from: "of all lawns of this spray" }, planned],
     steps: [`${inUnit(total, unit)} ÷ ${own} × 1,000 sq ft = ${perThousand(became, unit)}`],
   };
-}
-
-/** What a strength is in a gallon of finished spray. */
-function strengthIn(strength: SprayRate): Measure<"mass" | "volume"> {
-  return strength.basis === "product-mass-per-spray-volume" ? times(strength, GALLON) : times(strength, GALLON);
 }
 
 /** What a lawn takes of spray: its ground at what the sprayer puts out; only what is filled goes to a mark of the gauge. */

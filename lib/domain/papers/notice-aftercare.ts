@@ -118,8 +118,7 @@ function whenPlanned(step: AftercareStep, { planned, products, timeZone }: Plann
 }
 
 /** What the stated time beside a state of the lawn is counted from, where that is the work: " (72 hours after the work ends, as planned)". */
-function notBeforeAsPlanned(step: AftercareStep, products: readonly AppliedProduct[], timeZone: string): string {
-  const { notBeforeEpochMilliseconds: stated } = step;
-  const counted = stated === undefined ? null : countedFromWork({ ...step, endsAtEpochMilliseconds: stated }, products, timeZone);
+function notBeforeAsPlanned({ notBeforeEpochMilliseconds: stated, reasons }: AftercareStep, products: readonly AppliedProduct[], timeZone: string): string {
+  const counted = countedFromWork({ endsAtEpochMilliseconds: stated ?? null, reasons }, products, timeZone);
   return counted === null ? "" : ` (${counted}, as planned)`;
 }
