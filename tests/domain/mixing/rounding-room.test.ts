@@ -65,6 +65,8 @@ test("a rate by another measure than its label's is left as it is", () => {
   const capped = { ...ILLINOIS, facts: { ...ILLINOIS.facts, "nitrogen-per-application": { onFile: true, value: { poundsPer1000SqFt: "0" }, citation: "an invented rule", standing: "read" } as const } };
   const byWeight: TicketTreatment = { ...IRON, rate: FEED.rate };
   expect(keptFromRoundingUp({ ...QUESTION, treatments: [byWeight] }, capped)[0]?.use.rates).toEqual(IRON.use.rates);
+  const byVolume: TicketTreatment = { ...FEED, rate: IRON.rate };
+  expect(keptFromRoundingUp({ ...QUESTION, treatments: [byVolume, FEED] }, capped).map(({ use }) => use.rates.high)).toEqual([FEED.use.rates.high, FEED.rate]);
 });
 
 test("for a question they are those by the law on file for its state, of each question its own", () => {
@@ -76,7 +78,8 @@ test("for a question they are those by the law on file for its state, of each qu
 });
 
 test("a season that is full on a lawn that a product does not come to leaves its own lawn's room", () => {
-  const history = [{ ...PAST, on: "2026-01-10" as CalendarDate, activeIngredients: [{ name: "velodiamine", rate: rateOf("active-ingredient-mass-per-area", "1.01", "lb per acre"), modeOfAction: "unknown" as const }] }];
+  // 1.6 lb per acre is above the limit of 1.5 by itself.
+  const history = [{ ...PAST, on: "2026-01-10" as CalendarDate, activeIngredients: [{ name: "velodiamine", rate: rateOf("active-ingredient-mass-per-area", "1.6", "lb per acre"), modeOfAction: "unknown" as const }] }];
   const question = { ...QUESTION, lawns: [LAWN, { ...LAWN, zoneId: "full", history }] };
   const on = (zoneIds: readonly string[]) => keptFromRoundingUp({ ...question, treatments: [{ ...BARRIER, zoneIds }] }, ILLINOIS).map(({ use }) => use.rates.high);
   expect(on([LAWN.zoneId])).toEqual([BARRIER.use.rates.high]);
