@@ -15,12 +15,18 @@ export type FlowItem =
   | { readonly kind: "rows"; readonly rows: RowSequence }
   /** Kept on one page if it fits on one; otherwise its items flow, the first two at least together. */
   | { readonly kind: "together"; readonly items: readonly FlowItem[] }
+  /** A heading over a table: kept whole while both are short, else the table begins below it where they stand. */
+  | { readonly kind: "headed"; readonly heading: Block; readonly rows: RowSequence }
   | { readonly kind: "gap"; readonly heightPoints: number };
 
 export const block = (each: Block): FlowItem => ({ kind: "block", block: each });
 export const rows = (each: RowSequence): FlowItem => ({ kind: "rows", rows: each });
 export const together = (...items: readonly FlowItem[]): FlowItem => ({ kind: "together", items });
+export const headed = (heading: Block, each: RowSequence): FlowItem => ({ kind: "headed", heading, rows: each });
 export const gap = (heightPoints: number): FlowItem => ({ kind: "gap", heightPoints });
+
+/** Between a heading and its table. */
+const BELOW_HEADING_POINTS = 2;
 
 export class Flow {
   #y: number;
@@ -49,6 +55,9 @@ export class Flow {
       case "together":
         this.#putTogether(item.items, parent);
         return;
+      case "headed":
+        this.#putHeaded(item.heading, item.rows, parent);
+        return;
     }
   }
 
@@ -62,6 +71,8 @@ export class Flow {
         return [item.rows.head, ...item.rows.rows].reduce((sum, row) => sum + row.height(this.sheet, this.room.width), 0);
       case "together":
         return item.items.reduce((sum, each) => sum + this.#heightOf(each), 0);
+      case "headed":
+        return this.#heightOf(block(item.heading)) + BELOW_HEADING_POINTS + this.#heightOf(rows(item.rows));
     }
   }
 
@@ -106,10 +117,27 @@ export class Flow {
   }
 
   #putTogether(items: readonly FlowItem[], parent: Structure): void {
-    const height = items.reduce((sum, each) => sum + this.#heightOf(each), 0);
-    const wholePage = this.room.bottom - this.room.top;
-    // What is longer than a page begins where it stands if a third of the page is left for it.
-    if (!this.#fits(height) && (height <= wholePage || !this.#fits(wholePage / 3))) this.#newPage();
+    this.#makeRoomFor(items.reduce((sum, each) => sum + this.#heightOf(each), 0), this.#pageHeight);
     for (const each of items) this.put(each, parent);
+  }
+
+  #putHeaded(heading: Block, table: RowSequence, parent: Structure): void {
+    this.#makeRoomFor(this.#heightOf(headed(heading, table)), this.#pageHeight / 3);
+    // A heading never stands alone at the foot of a page, however tall the first row is.
+    const beginning = this.#heightOf(headed(heading, { head: table.head, rows: table.rows.slice(0, 1) }));
+    if (!this.#fits(beginning)) this.#newPage();
+    this.#putBlock(heading, parent);
+    this.put(gap(BELOW_HEADING_POINTS), parent);
+    this.#putRows(table, parent);
+  }
+
+  /** What is longer than what is kept whole begins where it stands if a third of the page is left for it. */
+  #makeRoomFor(heightPoints: number, longestKeptWholePoints: number): void {
+    if (this.#fits(heightPoints)) return;
+    if (heightPoints <= longestKeptWholePoints || !this.#fits(this.#pageHeight / 3)) this.#newPage();
+  }
+
+  get #pageHeight(): number {
+    return this.room.bottom - this.room.top;
   }
 }

@@ -3,7 +3,7 @@ import { type LoadingGroup, groupsToLoad } from "#domain/papers/loading-list";
 import { type PaperFinding } from "#domain/papers/paper";
 import { STYLE, line } from "./block";
 import { findingBlock } from "./finding-blocks";
-import { type FlowItem, block, gap, rows, together } from "./flow";
+import { type FlowItem, block, gap, headed, rows, together } from "./flow";
 import { table } from "./table";
 import { tickBoxes, BOX_POINTS } from "./write-in";
 
@@ -15,8 +15,9 @@ export function titled(text: string): FlowItem {
 /** A heading that stays with what it heads. */
 export function section(title: string, ...items: readonly FlowItem[]): FlowItem[] {
   const [first, ...others] = items;
-  const head = block(line(title, STYLE.section, { type: "H2" }));
-  return [gap(10), first?.kind === "rows" ? together(head, gap(2), first) : together(head, gap(4), ...(first === undefined ? [] : [first])), ...others];
+  const head = line(title, STYLE.section, { type: "H2" });
+  if (first?.kind === "rows") return [gap(10), headed(head, first.rows), ...others];
+  return [gap(10), together(block(head), gap(4), ...(first === undefined ? [] : [first])), ...others];
 }
 
 /** Findings below each other, the gravest first as they come. */

@@ -31,11 +31,11 @@ export function mixTicketDrawing(ticket: MixTicketPaper, size: PaperSize = "lett
       together(...section("In this order", ...mixingItems(ticket)).slice(1)),
       ...((ticket.atApplication ?? []).length > 0 ? section("Leaf, soil and rain", ...atApplicationItems(ticket)) : []),
       ...section("What goes on each lawn", rows(lawnTable(ticket))),
+      ...section("Calibration used", ...fieldRows(ticket.calibration, ticket.calibration.length % 3 === 0 ? 3 : 4).map(block)),
       ...section("Products", rows(productTable(ticket))),
       ...findingItems(ticket.findings.filter(({ level }) => level === "note")),
       ...(ticket.nutrients.length > 0 ? section("Nutrients", rows(nutrientTable(ticket))) : []),
       ...(ticket.aftercare.length > 0 ? section("Afterward", rows(aftercareTable(ticket))) : []),
-      ...section("Calibration used", ...fieldRows(ticket.calibration, ticket.calibration.length % 3 === 0 ? 3 : 4).map(block)),
     ];
     for (const item of items) flow.put(item);
   });
@@ -132,8 +132,8 @@ function nutrientTable({ nutrients }: MixTicketPaper) {
 
 function aftercareTable({ aftercare }: MixTicketPaper) {
   const columns: Column[] = [
-    { head: "When", width: { share: 2 } },
-    { head: "What", width: { share: 4 } },
+    { head: "When", width: { share: 4 } },
+    { head: "What", width: { share: 5 } },
     { head: "Because of", width: { share: 3 } },
   ];
   return table(columns, aftercare.map(({ when, what, because }) => [line(when, STYLE.strong, { type: "TD" }), what, because]));

@@ -169,8 +169,9 @@ function whenOf({ kind, startsAtWords, endsAtEpochMilliseconds, endsAtWords }: A
   return `From ${startsAtWords}, ${endsAtEpochMilliseconds === null ? endsAtWords : `by ${endsAtWords}`}`;
 }
 
+/** "label of Greenmere 32-0-0" names the product already. */
 function becauseOf({ reasons }: AftercareStep): string {
-  return [...new Set(reasons.map(({ productName, source }) => `${productName}: ${source}`))].join("; ");
+  return [...new Set(reasons.map(({ productName, source }) => (source.includes(productName) ? source : `${productName}: ${source}`)))].join("; ");
 }
 
 function calibrationFields({ mixes }: MixTicket, { treatments }: TicketQuestion): readonly PaperField[] {

@@ -200,6 +200,22 @@ describe("a mix ticket", () => {
     expect(large).toEqual(expect.arrayContaining(amounts));
   });
 
+  test("begins a long table where it stands and never leaves its heading alone at the foot of a page", async () => {
+    const lines = (count: number, words: string) => Array.from({ length: count }, (_, index) => ({ when: `Until day ${String(index + 1)}`, what: words, because: "the program" }));
+    for (const [count, words] of [[3, "Do not seed."], [30, "Do not seed."], [12, "Water in slowly. ".repeat(40)]] as const) {
+      // The heading is brought down the page, line by line.
+      for (let notes = 0; notes < 24; notes += 1) {
+        const findings = Array.from({ length: notes }, (_, index) => ({ level: "note", words: `Look ${String(index)}.`, source: "House rule" }) as const);
+        const paper = await read(renderMixTicket({ ...MIX_TICKET, findings, aftercare: lines(count, words) }));
+        expect(collisionsIn(paper, 36)).toEqual([]);
+        const pageOf = (text: string) => paper.pages.findIndex(({ texts }) => wordsIn(texts).includes(text));
+        expect(pageOf("Afterward")).toBe(pageOf("Until day 1 "));
+        const printed = [...allWords(paper).matchAll(/Until day (\d+)/g)].map(([, number]) => Number(number));
+        expect(printed).toEqual(Array.from({ length: count }, (_, index) => index + 1));
+      }
+    }
+  });
+
   test("throws rather than print amounts under the wrong heads", async () => {
     const lawns = MIX_TICKET.lawns.map((lawn) => ({ ...lawn, amounts: lawn.amounts.slice(1) }));
     await expect(async () => renderMixTicket({ ...MIX_TICKET, lawns })).rejects.toThrow("Back and side strip");

@@ -8,7 +8,7 @@ import { FEED as TICKET_FEED, IRON as TICKET_IRON, LAWN, QUESTION, ticketOf } fr
 import { aftercareTimeline } from "#domain/mixing/aftercare";
 import { type LabelAftercare } from "#domain/label/aftercare-constraint";
 import { of } from "#domain/quantities/quantity";
-import { aftercareQuestion, appliedOf, FEED, IRON, labelOf, says } from "../../support/aftercare-builders";
+import { aftercareQuestion, appliedOf, FEED, hoursAfterEnd, IRON, labelOf, says } from "../../support/aftercare-builders";
 import { valueOf } from "../../support/domain-answers";
 
 const PRINT: TicketToPrint = {
@@ -85,4 +85,14 @@ test("an answered hold of law carries its answer, another hold does not, and wha
   const fine = note({ rule: "calibration-current", source: "house", what: "Calibrated.", about: [] });
   const lines = findingsOnPaper([law, office, fine], [{ rule: "a-law", words: "Answered by Rowan Ash." }]);
   expect(lines.map(({ level, words }) => `${level}: ${words}`)).toEqual(["answered: Not here. Answered by Rowan Ash.", "hold: Not so."]);
+});
+
+test("what is done afterward says by which product's words, and names no product twice", () => {
+  const mowing = (source: string) => labelOf("Evenfeed 18", says("mowing-after", { untilLaterOf: [hoursAfterEnd(24)] }, { basis: "label", source }));
+  const because = (source: string) => {
+    const timeline = valueOf(aftercareTimeline(aftercareQuestion([appliedOf(mowing(source))])));
+    return ticketOnPaper({ ...PRINT, aftercare: [{ lawnNames: ["Front"], timeline }] }).aftercare.map((line) => line.because);
+  };
+  expect(because("label, directions for use")).toEqual(["Evenfeed 18: label, directions for use"]);
+  expect(because("label of Evenfeed 18, Established lawns")).toEqual(["label of Evenfeed 18, Established lawns"]);
 });
