@@ -10,7 +10,7 @@ import { type TicketTreatment } from "#domain/mixing/ticket-question";
 export const NEAR_ENOUGH_PERCENT = rational(2n);
 
 /** From where on it wants care. A house rule. */
-const CARE_ABOVE_PERCENT = rational(10n);
+export const CARE_ABOVE_PERCENT = rational(10n);
 
 /**
  * Says what the rate of a product really becomes where marks bring it more than 2 % off the plan, up or down, and with care

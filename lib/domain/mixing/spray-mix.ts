@@ -1,14 +1,17 @@
-import { type Finding, hold, takeCare } from "#domain/foundation/finding";
+import { distanceFrom, isMoreThanPercent } from "#domain/equipment/repeats";
+import { type Finding, hold, note, takeCare } from "#domain/foundation/finding";
 import { groupedBy } from "#domain/foundation/grouping";
 import { invariant } from "#domain/foundation/invariant";
-import { type ExactQuantity, type Measure, multiplyExact, settle } from "#domain/quantities/exact-quantity";
-import { formatQuantity } from "#domain/quantities/format-quantity";
+import { canonicalAmountOf, type ExactQuantity, type Measure, multiplyExact, settle } from "#domain/quantities/exact-quantity";
+import { formatQuantitiesApart, formatQuantity } from "#domain/quantities/format-quantity";
+import { formatRatesApart } from "#domain/quantities/format-rate";
 import { allocate, fromAmount, type Quantity, smallest, sum } from "#domain/quantities/quantity";
 import { concentrationInSpray, type Rate, rateFrom, times } from "#domain/quantities/rate";
 import { rational } from "#domain/quantities/rational";
 import { amountOfMarks, marksWithin, nearestMarks } from "#domain/quantities/rounding";
 import { FORMULATIONS, type LabelFacts, type ProductRate, type UseRate } from "#domain/label/label-facts";
 import { highestOf, measureOut, smallerOf } from "#domain/mixing/granular-mix";
+import { CARE_ABOVE_PERCENT, NEAR_ENOUGH_PERCENT } from "#domain/mixing/rounded-rate";
 import { mixingSteps } from "#domain/mixing/mixing-steps";
 import { plannedStrength, strengthOf } from "#domain/mixing/stated-rate";
 import { type TicketSettings, type TicketSprayer, type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
@@ -146,16 +149,22 @@ function loadMarks(marks: bigint, mostMarks: bigint, how: TicketSettings["tankLo
   return Array.from({ length: Number(count) }, (_unused, index) => (BigInt(index) < more ? least + 1n : least));
 }
 
-/** The marks that the spray takes and that a tank holds; half a canonical unit is allowed for, because sizes are stored whole. */
-function marksOfVisit(gear: TicketSprayer, area: Quantity<"area">, tankMark: Measure<"volume">): { readonly wanted: bigint; readonly perTank: bigint } {
-  return { wanted: nearestMarks(times(gear.carrier.rate, area), tankMark), perTank: marksWithin(gear.capacity, tankMark) };
+/**
+ * The marks that so much spray is mixed to: the nearest, and the next one up where that would leave the ground more than
+ * 2 % short of what the sprayer puts out.
+ */
+function marksFor(taken: ExactQuantity<"volume">, tankMark: Measure<"volume">): bigint {
+  const marks = nearestMarks(taken, tankMark);
+  const off = distanceFrom(taken.exactAmount, canonicalAmountOf(multiplyExact(tankMark, rational(marks))));
+  return off.numerator < 0n && isMoreThanPercent(off, NEAR_ENOUGH_PERCENT) ? marks + 1n : marks;
 }
 
 /**
- * Works a spray out for one visit: finished volume from the carrier rate and the treated area, to the nearest mark of
- * the tank's gauge; loads by the tank's size; each product of each load rounded by itself to its tool's mark, never above
+ * Works a spray out for one visit: finished volume from the carrier rate and the treated area, to a mark of the
+ * tank's gauge (see marksFor); loads by the tank's size; each product of each load rounded by itself to its tool's mark, never above
  * the label's highest rate on the ground that the load covers, nor above the concentration which that rate makes in the
- * load (by half a canonical unit at most); what is planned by strength is measured for the load's own volume. The loads add up to the visit; the lawns add up to its products and to what
+ * load (by half a canonical unit at most); what is planned by strength is measured for the load's own volume,
+ * and never above the most over area that its label states beside the strength. The loads add up to the visit; the lawns add up to its products and to what
  * their ground takes of spray, which is what is drawn for them from a fill for several visits. There is no mix, but
  * a hold, where the sprayer puts out nothing, where its tank is smaller than one mark of the gauge, and where it would be
  * filled more often than any day takes. Products that don't fit into the water are a hold too; the mix then has no water.
@@ -170,10 +179,12 @@ export function mixSpray(
   const gear = ordered[0]?.gear;
   const area = sum("area", lawns.map(({ treatedArea }) => treatedArea));
   invariant(gear !== undefined && area.amount > 0n, "a spray has products and ground");
-  const { wanted, perTank } = marksOfVisit(gear, area, settings.tankMark);
-  const findings = unworkable(gear, wanted, perTank);
+  if (gear.carrier.rate.amount === 0n) return { mix: undefined, findings: [putsOutNothing(gear)] };
+  const marks = marksFor(times(gear.carrier.rate, area), settings.tankMark);
+  // Half a canonical unit is allowed for, because sizes are stored whole.
+  const perTank = marksWithin(gear.capacity, settings.tankMark);
+  const findings = unworkable(gear, marks, perTank);
   if (findings.length > 0) return { mix: undefined, findings };
-  const marks = wanted === 0n ? 1n : wanted;
   const volumeOfMarks = (count: bigint) => smallest(amountOfMarks(settings.tankMark, count), gear.capacity);
   const loads = loadMarks(marks, perTank, settings.tankLoads).map((share, index) =>
     tankLoad(ordered, { number: index + 1, finished: volumeOfMarks(share), ground: multiplyExact(area, rational(share, marks)), carrier: gear.carrier }),
@@ -190,26 +201,35 @@ export function mixSpray(
     lawns: sharedOut(lawns, sprayForGround(gear.carrier, lawns), products),
     steps: mixingSteps(ordered.map(({ label }) => label), loads.map(({ water }) => water), "load"),
   };
-  return { mix, findings: wanted === 0n ? [lessThanAMark(gear, ordered.some((treatment) => plannedStrength(treatment) !== undefined))] : [] };
+  return { mix, findings: moreThanTaken(gear, ordered.some((treatment) => plannedStrength(treatment) !== undefined), finished, area) };
 }
 
-function lessThanAMark({ name }: TicketSprayer, isByStrength: boolean): Finding {
-  return takeCare({
-    rule: "spray-less-than-a-mark",
+/** Says so where the marks of the gauge make more than 2 % more spray than the ground takes, and with care above 10 %. */
+function moreThanTaken({ name, carrier }: TicketSprayer, isByStrength: boolean, finished: Quantity<"volume">, area: Quantity<"area">): readonly Finding[] {
+  const taken = times(carrier.rate, area);
+  const off = distanceFrom(taken.exactAmount, rational(finished.amount));
+  if (off.numerator <= 0n || !isMoreThanPercent(off, NEAR_ENOUGH_PERCENT)) return [];
+  const [mixed, needed] = formatQuantitiesApart(finished, settle(taken, "nearest"), "us");
+  const [becomes, asMeasured] = formatRatesApart(rateFrom("carrier-volume-per-area", finished, area), carrier.rate, "us");
+  const outcome = isByStrength ? "It is mixed at its strength, and the rest is left." : `The product for this ground is in all of it: spread evenly, that is ${becomes} in place of ${asMeasured}.`;
+  const words = {
+    rule: "spray-more-than-taken",
     source: "house",
-    what: `This visit takes less spray than half a mark of the gauge of ${name}.`,
-    figure: isByStrength ? "One mark is mixed at its strength, and some of it is left." : "One mark is mixed with the product for this ground, which makes it thinner.",
+    what: `Mixed for this visit alone, the marks of the gauge of ${name} make more spray than its ground takes.`,
+    figure: `They make ${mixed} where ${needed} are taken. ${outcome}`,
     toDo: isByStrength ? "Take a smaller sprayer with finer marks, or use the rest where it is labeled." : "Spray all of it evenly on this ground, or take a smaller sprayer with finer marks.",
     about: [name],
-  });
+  } as const;
+  return [isMoreThanPercent(off, CARE_ABOVE_PERCENT) ? takeCare(words) : note(words)];
+}
+
+function putsOutNothing({ name }: TicketSprayer): Finding {
+  return hold("office", { rule: "sprayer-puts-out-nothing", source: "house", what: `${name} is entered as putting out no spray.`, toDo: "Calibrate it, or enter what it puts out.", about: [name] });
 }
 
 /** What keeps a spray from being worked out at all, whatever goes into it. */
 function unworkable(gear: TicketSprayer, marks: bigint, perTank: bigint): readonly Finding[] {
   const words = { source: "house", about: [gear.name] } as const;
-  if (gear.carrier.rate.amount === 0n) {
-    return [hold("office", { ...words, rule: "sprayer-puts-out-nothing", what: `${gear.name} is entered as putting out no spray.`, toDo: "Calibrate it, or enter what it puts out." })];
-  }
   if (perTank === 0n) {
     const figure = `Its tank holds ${formatQuantity(gear.capacity, "us")}, which is less than one mark of the gauge.`;
     return [hold("office", { ...words, rule: "tank-smaller-than-a-mark", what: `The tank of ${gear.name} is too small for the marks it is filled by.`, figure, toDo: "Enter the tank's size, or finer marks in the settings." })];
@@ -251,7 +271,7 @@ function tankLoad(treatments: readonly SprayTreatment[], { number, finished, gro
     const ceiling = highestOf(treatment);
     const isByStrength = plannedStrength(treatment) !== undefined;
     const strongest = inFinished(ceiling, carrier, finished);
-    const most = isByStrength ? strongest : smallerOf<"mass" | "volume">(rateTimes(ceiling, ground), strongest);
+    const most = isByStrength && treatment.use.besideRates?.mostOnArea === undefined ? strongest : smallerOf<"mass" | "volume">(rateTimes(ceiling, ground), strongest);
     const measured = measureOut<"mass" | "volume">(isByStrength ? inFinished(rate, carrier, finished) : rateTimes(rate, ground), most, fittingTool(treatment));
     return { line, amount: measured.amount, marks: measured.marks };
   });

@@ -38,7 +38,7 @@ export function finishedWorking(asked: SprayAsked): Working {
   const puts = perThousand(rate, unit);
   return {
     title: "Finished spray in all",
-    formula: "finished spray = treated area ÷ 1,000 sq ft × what the sprayer puts out, to the nearest mark of the gauge",
+    formula: "finished spray = treated area ÷ 1,000 sq ft × what the sprayer puts out, to the nearest mark of the gauge, and to the next where that is more than 2% too little",
     inputs: [
       ...mix.lawns.map((lawn) => ({ name: placeOf(lawn), figure: inUnit(lawn.treatedArea, "sq ft"), from: "treated area" })),
       { name: "Puts out", figure: `${puts} per 1,000 sq ft`, from: words },
@@ -47,7 +47,8 @@ export function finishedWorking(asked: SprayAsked): Working {
     steps: [
       ...(mix.lawns.length > 1 ? [sumLine(mix.lawns.map(({ treatedArea }) => treatedArea), area, "sq ft")] : []),
       areaTimesRate(area, rate, unit),
-      `${timesIn(wanted, settings.tankMark, unit)} marks, to the nearest ${figure(rational(nearest))}${nearest === 0n ? ", and one mark at least" : ""}`,
+      `${timesIn(wanted, settings.tankMark, unit)} marks, to the nearest ${figure(rational(nearest))}`,
+      ...(marks === nearest ? [] : [`${figure(rational(nearest))} + 1 = ${figure(rational(marks))} marks, because the nearest is more than 2% too little`]),
       manyTimes(marks, settings.tankMark, unit),
     ],
     result: formatQuantity(mix.finished, "us"),

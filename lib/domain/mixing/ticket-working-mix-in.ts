@@ -48,10 +48,14 @@ function strengthInLoad(asked: SprayAsked, load: TankLoad, treatment: SprayTreat
   const tool = fittingTool(treatment);
   const wanted = inFinished(rate, asked.mix.carrier, load.finished);
   const [finished, inGallon] = [inUnit(load.finished, "gal"), inUnit(inFinished(rate, asked.mix.carrier, of("gal", 1n)), unit)];
-  const strongest = (most: ProductRate) => inFinished(most, asked.mix.carrier, load.finished);
+  const onGround = treatment.use.besideRates?.mostOnArea === undefined ? [] : [groundOfLoad(asked, load)];
+  const ceilingsOf = (most: ProductRate, strength: string, ofGround: string): Rounded["byLabel"] => [
+    { words: strength, most: inFinished(most, asked.mix.carrier, load.finished) },
+    ...onGround.map((ground) => ({ words: ofGround, most: rateTimes(most, ground) })),
+  ];
   return {
     title: `${label.productName} for ${loadName(asked, load)}`,
-    formula: "amount = gallons of finished spray in the load × product in a gallon, to the tool’s nearest mark, never stronger than the label’s highest",
+    formula: "amount = gallons of finished spray in the load × product in a gallon, to the tool’s nearest mark, never stronger than the label’s highest nor above the most that it lets on the ground",
     inputs: [
       { name: "Finished spray", figure: finished, from: loadName(asked, load) },
       { name: "Strength", figure: `${inGallon} per gal`, from: `planned at ${rateText}` },
@@ -61,8 +65,8 @@ function strengthInLoad(asked: SprayAsked, load: TankLoad, treatment: SprayTreat
       `${finished} ÷ 1 gal × ${inGallon} = ${inUnit(wanted, unit)}`,
       ...roundingSteps({
         ...{ wanted, amount: inLoad.amount, marks: inLoad.marks, tool, unit },
-        byLabel: [{ words: "the strength that the label’s highest rate makes in this load", most: strongest(highestOf(treatment)) }],
-        byPlan: [{ words: `the strength that the plan makes in this load ${ROUNDED_UP_TOO_MUCH}`, most: strongest(rate) }],
+        byLabel: ceilingsOf(highestOf(treatment), "the strength that the label’s highest rate makes in this load", "the most that the label lets on this ground"),
+        byPlan: ceilingsOf(rate, `the strength that the plan makes in this load ${ROUNDED_UP_TOO_MUCH}`, `the planned rate on this ground ${ROUNDED_UP_TOO_MUCH}`),
       }),
     ],
     result: formatQuantity(inLoad.amount, "us"),

@@ -15,7 +15,7 @@ import { BARRIER, FEED, IRON, LAWN, PAST, QUESTION, ticketOf } from "../../suppo
 const authority = { basis: "label", source: "a label" } as const;
 
 /** Findings that ask for more of something, and may go when there is more; where marks fall is chance, more or less of it. */
-const OF_TOO_LITTLE = new Set(["rounded-off-plan", "label-rate-below-lowest", "rounded-below-lowest", "below-first-mark", "setting-of-another-rate", "spray-less-than-a-mark"]);
+const OF_TOO_LITTLE = new Set(["rounded-off-plan", "label-rate-below-lowest", "rounded-below-lowest", "below-first-mark", "setting-of-another-rate", "spray-more-than-taken"]);
 
 /** The gravest level at which each check says something. */
 function levels(findings: readonly Finding[]): ReadonlyMap<string, number> {

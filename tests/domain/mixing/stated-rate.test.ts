@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { type LabelUse, type SprayRates } from "#domain/label/label-facts";
 import { concentrationInSpray, percentByVolume, rateOf } from "#domain/quantities/rate";
+import { exactly } from "#domain/quantities/exact-quantity";
 import { of } from "#domain/quantities/quantity";
 import { plannedStrength, rateOnGround, statedOf, strengthOf, ticketRate } from "#domain/mixing/stated-rate";
 import { mixKeyOf } from "#domain/mixing/tank-fill";
@@ -113,9 +114,20 @@ describe("a mix ticket by the gallon", () => {
     expect(ticket.findings.find(({ rule }) => rule === "label-rate-above-highest")?.figure).toBe("The label's range is 1 fl oz per gal to 2 fl oz per gal; planned is 2.1 fl oz per gal.");
   });
 
+  test("rounded up to a mark of the gauge, it never passes the most over area that the label states", () => {
+    // 150 sq ft take 0.225 gal, and 0.3 gal are mixed; 2 fl oz a gallon would be 0.6 fl oz, and the label lets 3 fl oz per 1,000 sq ft, 0.45 fl oz here.
+    const lawns = [{ ...LAWN, area: of("sq ft", 150n) }];
+    const tool = { name: "dropper", mark: exactly("fl oz", "0.01") };
+    const total = (most?: string) => sprayOf({ lawns, treatments: [{ ...byGallon("2", most === undefined ? undefined : { mostOnArea: perThousand(most) }), tool }] })?.products[0]?.total;
+    expect(total()).toEqual(of("fl oz", "0.6"));
+    expect(total("3")).toEqual(of("fl oz", "0.45"));
+    const { findings } = ticketOf({ lawns, treatments: [{ ...byGallon("2", { mostOnArea: perThousand("3") }), tool }] });
+    expect(findings.find(({ rule }) => rule === "rounded-off-plan")?.figure).toBe("It becomes 1½ fl oz per gal, 25% less than the 2 fl oz per gal that are planned.");
+  });
+
   test("less than a mark of the gauge is mixed at its strength, and percent is read by volume", () => {
     const rules = ticketOf({ lawns: [{ ...LAWN, area: of("sq ft", 100n) }], treatments: [byGallon("1.5", undefined, 100)] }).findings;
-    expect(rules.find(({ rule }) => rule === "spray-less-than-a-mark")?.figure).toBe("One mark is mixed at its strength, and some of it is left.");
+    expect(rules.find(({ rule }) => rule === "spray-more-than-taken")?.figure).toContain("It is mixed at its strength, and the rest is left.");
     expect(percentByVolume("1.5625")).toEqual(perGallon("2"));
   });
 });

@@ -25,7 +25,7 @@ test("the finished spray, to a mark of the gauge", () => {
     steps: ["2,050 sq ft ÷ 1,000 sq ft × 1½ gal = 3.075 gal", "3.075 gal ÷ 0.1 gal = 30.75 marks, to the nearest 31", "31 × 0.1 gal = 3.1 gal"],
     result: "3.1 gal",
   });
-  expect(finishedWorking(askedOf(10n, 100n)).steps[1]).toContain("to the nearest 0, and one mark at least");
+  expect(finishedWorking(askedOf(10n, 100n)).steps.slice(1)).toEqual(["1.92 fl oz ÷ 12.8 fl oz = 0.15 marks, to the nearest 0", "0 + 1 = 1 marks, because the nearest is more than 2% too little", "1 × 12.8 fl oz = 12.8 fl oz"]);
 });
 
 describe("loads", () => {
