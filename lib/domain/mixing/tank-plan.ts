@@ -3,6 +3,7 @@ import { invariant } from "#domain/foundation/invariant";
 import { fromAmount, ratio } from "#domain/quantities/quantity";
 import { rational, toNumber } from "#domain/quantities/rational";
 import { amountOfMarks } from "#domain/quantities/rounding";
+import { roundedInFill } from "#domain/mixing/fill-rounding";
 import { mixesOfRoute } from "#domain/mixing/mixes-of-route";
 import { type BeforeRun, type SizedFill, type SizedRun, type SizingFrame, sizeRun, toolsOf } from "#domain/mixing/sized-run";
 import { mixFill, underAMark } from "#domain/mixing/tank-fill";
@@ -50,7 +51,7 @@ export function planTanks(question: TankPlanQuestion): TankPlan {
     mixes: mixes.map(({ mix }) => mix),
     aboard: aboardAt(stops, tanks, lettered),
     heaviest,
-    found: [...checkPayload(heaviest, truck).map((finding) => ({ visitId: null, finding })), ...mixes.flatMap(({ found }) => found), ...fills.flatMap(underMarks)],
+    found: [...checkPayload(heaviest, truck).map((finding) => ({ visitId: null, finding })), ...mixes.flatMap(({ found }) => found), ...lettered.flatMap((one, index) => saidOfFill(one, fills[index]))],
   };
 }
 
@@ -186,9 +187,13 @@ function fillOf(stops: readonly TreatedStop[], fill: SizedFill, { run }: SizedRu
   };
 }
 
-/** What a fill takes less of than its tool shows, said at the first stop that it serves. */
-function underMarks({ letter, products, visitIds }: FillOfRoute): TankPlan["found"] {
-  return underAMark(products, `fill ${letter}`).map((finding) => ({ visitId: visitIds[0] ?? null, finding }));
+/** What a fill takes less of than its tool shows, and what marks make of its products, said at the first stop that it serves. */
+function saidOfFill({ fill, run, letter }: LetteredFill, measured: FillOfRoute | undefined): TankPlan["found"] {
+  if (measured === undefined) return [];
+  const { finished, products, visitIds } = measured;
+  const name = `fill ${letter}`;
+  const isFirst = run.fills.find(({ mixed }) => mixed > 0n) === fill;
+  return [...underAMark(products, name), ...roundedInFill(run, { name, finished, products }, isFirst)].map((finding) => ({ visitId: visitIds[0] ?? null, finding }));
 }
 
 function aboardAt(stops: readonly TreatedStop[], tanks: readonly PlannedTank[], lettered: readonly LetteredFill[]): readonly AboardAtStop[] {

@@ -145,7 +145,8 @@ test("what the tank holds is another mix where it is stronger than the next stop
   expect(planFor("1.32")).toMatchObject({ fills: [], mixes: [{ name: "fill 7", already: of("gal", 1n) }], found: [] });
   const other = planFor("1");
   expect(other).toMatchObject({ fills: [{ finished: of("gal", "0.9") }], mixes: [{ already: of("gal", 0n), begin: { leftOfLast: of("gal", 1n) } }] });
-  expect(rules(other)).toEqual(["a take-care last-mix-left"]);
+  // 0.9 gal take 0.6 fl oz, and the cup gives ½: 0.83 fl oz on 1,000 sq ft.
+  expect(rules(other)).toEqual(["a take-care last-mix-left", "a take-care rounded-below-lowest"]);
 });
 
 test("a line holds the mix in the morning where the house leaves it there, where its fill is under way and where nobody measured it", () => {
