@@ -26,7 +26,7 @@ export type Deed =
   | { readonly deed: "membership-ended"; readonly details: { readonly role: string } }
   | { readonly deed: "license-added"; readonly details: { readonly kind: string; readonly state: string; readonly number: string; readonly expiresOn: string } }
   | { readonly deed: "license-withdrawn"; readonly details: { readonly number: string } }
-  | { readonly deed: "vehicle-added"; readonly details: { readonly number: number; readonly name: string; readonly payload: string } }
+  | { readonly deed: "vehicle-added"; readonly details: { readonly number: number; readonly name: string; readonly payload: string; readonly staysAboard: string } }
   | { readonly deed: "vehicle-changed"; readonly details: { readonly before: Readonly<Record<string, unknown>>; readonly after: Readonly<Record<string, unknown>> } }
   | { readonly deed: "vehicle-stood-down"; readonly details: { readonly number: number; readonly name: string } }
   | { readonly deed: "equipment-added"; readonly details: Readonly<Record<string, unknown>> }

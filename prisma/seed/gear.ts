@@ -48,10 +48,10 @@ const BAGS = {
 export async function makeGear(seed: GearSeed): Promise<GearOfDemonstration> {
   const { key, houseDaysAgo } = seed;
   const then = houseDaysAgo(DAYS_SINCE_THE_START);
-  const truck = async (number: string, name: string, payload: string) => must(await addVehicle(then, key, { number, name, payload })).vehicleId;
+  const truck = async (number: string, name: string, payload: string, staysAboard: string) => must(await addVehicle(then, key, { number, name, payload, staysAboard })).vehicleId;
   const gear = async (form: Parameters<typeof addEquipment>[2]) => must(await addEquipment(then, key, form)).equipmentId;
-  const first = await truck("1", "White flatbed", "2,400 lb");
-  const second = await truck("2", "Green van", "1,650 lb");
+  const first = await truck("1", "White flatbed", "3,150 lb", "750 lb");
+  const second = await truck("2", "Green van", "2,020 lb", "370 lb");
   const large = await gear({
     ...BARE, ...GUN, kind: "hose-and-gun", name: "100 gal tank with hose reel", vehicleId: first, swath: "8 ft", capacity: "100 gal",
     hoseLength: "300 ft", hoseDiameter: "1/2 in", pumpHolds: "0.4 gal",

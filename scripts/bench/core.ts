@@ -20,7 +20,7 @@ const VISITS = [10, 100, 1000] as const;
 const DAYS = [10, 100, 120, 1000] as const;
 const ROUTES = [10, 100, 1000] as const;
 const WARM_UP_VISITS = 300;
-const WITHOUT_PAYLOAD: LoadedTruck = { name: "Truck 1", payload: null, staysAboard: "counted-in-payload" };
+const WITHOUT_PAYLOAD: LoadedTruck = { name: "Truck 1", payload: null, staysAboard: of("lb", 0n) };
 const zoneIds = ["front", "back", "side"];
 
 const BARRIER_CARE = labelOf("Barrier Nine", {

@@ -13,7 +13,7 @@ let trucks = 0;
 /** The truck form, filled in; each number is used once. */
 export function vehicleForm() {
   trucks += 1;
-  return { number: String(trucks), name: "White flatbed", payload: "1,850 lb" };
+  return { number: String(trucks), name: "White flatbed", payload: "1,850 lb", staysAboard: "0 lb" };
 }
 
 export async function aVehicle(house: TestHouse, company: TestCompany): Promise<string> {

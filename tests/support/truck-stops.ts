@@ -34,7 +34,7 @@ export function stopOf(question: TicketQuestion, more: Partial<TreatedStop> & Pi
 export function tankQuestion(stops: readonly TreatedStop[], more: Partial<TankPlanQuestion> = {}, containers: readonly ContainerOnHand[] = []): TankPlanQuestion {
   return {
     stops,
-    truck: { name: "Truck 1", payload: of("lb", 5000n), staysAboard: "counted-in-payload" },
+    truck: { name: "Truck 1", payload: of("lb", 5000n), staysAboard: of("lb", 0n) },
     lastHeld: new Map([[SPRAYER.equipmentId, "clean"]]),
     cleanOuts: "unknown",
     dryWeights: weightsAlongRoute(stops, productsToLoad(stops, containers)),

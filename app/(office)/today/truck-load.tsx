@@ -98,7 +98,7 @@ function OneMix({ mix, truck }: { readonly mix: MixOfRoute; readonly truck: Truc
 }
 
 function Loading({ truck }: { readonly truck: TruckShown }) {
-  const { loading, payload, tankPlan: { heaviest } } = truck;
+  const { loading, truck: { payload, staysAboard }, tankPlan: { heaviest } } = truck;
   const where = heaviest.visitId === null ? "" : ` on the way to ${nameOfStop(truck)(heaviest.visitId)}`;
   return (
     <Disclosure name="Loading list">
@@ -129,7 +129,8 @@ function Loading({ truck }: { readonly truck: TruckShown }) {
       </ul>
       <p className={styles.small}>
         Products and what is in the tanks weigh at most {formatQuantity(loading.weightAboard, "us")}
-        {where}; {payload === null ? "what the truck may carry is not on file" : `it may carry ${formatQuantity(payload, "us")}`}. Gear and people are not counted.
+        {where}; {payload === null ? "what the truck may carry is not on file" : `it may carry ${formatQuantity(payload, "us")}`},{" "}
+        {staysAboard === "unknown" ? "with people and fixed gear, whose weight is not on file" : `with ${formatQuantity(staysAboard, "us")} of people and fixed gear`}.
       </p>
     </Disclosure>
   );

@@ -1,12 +1,12 @@
 import { addDays, type CalendarDate } from "#domain/foundation/calendar-date";
 import { causesOf, type FindingCause } from "#domain/foundation/finding-causes";
 import { accept } from "#domain/foundation/outcome";
-import { fromAmount } from "#domain/quantities/quantity";
 import { localTimeAt } from "#domain/weather/local-hours";
 import { comingHighsOf } from "#application/days/coming-highs";
 import { readDayFacts } from "#application/days/day-facts";
 import { type OpenVisits, openVisitsOn } from "#application/days/open-visits";
 import { readDaySchema } from "#application/days/read-day.schema";
+import { truckOf } from "#application/days/tank-findings";
 import { loadFactsOf } from "#application/days/tank-plan-of-day";
 import { shopPosition, stopsOfDays } from "#application/days/travel-of-day";
 import { type TicketsByVisit, type TruckRow, truckShown, type TruckShown } from "#application/days/truck-shown";
@@ -90,19 +90,19 @@ async function readTrucks(work: Work, date: CalendarDate) {
   const vehicles = await work.tx.vehicle.findMany({ where: { companyId }, orderBy: { number: "asc" } });
   const everyone = await work.tx.person.findMany({ where: { companyId }, orderBy: [{ name: "asc" }, { personId: "asc" }] });
   const nameOf = new Map(everyone.map(({ personId, name }) => [personId, name]));
-  const rows = vehicles.flatMap(({ vehicleId, number, name, payload }) =>
+  const rows = vehicles.flatMap((vehicle) =>
     days
-      .filter((day) => day.vehicleId === vehicleId)
+      .filter((day) => day.vehicleId === vehicle.vehicleId)
       .map((day): TruckRow => ({
         routeDayId: day.routeDayId,
         version: day.version,
         date,
         startsAtMinute: day.startsAtMinute,
         endsAtMinute: day.endsAtMinute,
-        vehicleId,
-        number,
-        name,
-        payload: payload === null ? null : fromAmount("mass", payload),
+        vehicleId: vehicle.vehicleId,
+        number: vehicle.number,
+        name: vehicle.name,
+        truck: truckOf(vehicle),
         operatorId: day.operatorId,
         operatorName: nameOf.get(day.operatorId) ?? "",
       })),

@@ -1,7 +1,8 @@
 import { eachFindingOnce, type Finding, gravestFirst } from "#domain/foundation/finding";
 import { type LoadedStop, type LoadingList } from "#domain/mixing/loading-list";
 import { type TankPlan } from "#domain/mixing/tank-plan-answer";
-import { fromAmount, type Quantity } from "#domain/quantities/quantity";
+import { type LoadedTruck } from "#domain/mixing/tank-plan-question";
+import { fromAmount } from "#domain/quantities/quantity";
 import { loadedStopOf, type LoadFacts, loadFactsOf, tankPlanOfDay } from "#application/days/tank-plan-of-day";
 import { type Work } from "#application/use-case";
 import { type TicketOutcome, ticketsOfVisits, type WorkedVisit } from "#application/visits/visit-ticket";
@@ -14,22 +15,19 @@ function loadedStopsOf(visits: readonly VisitInTank[]): readonly LoadedStop[] {
   return visits.flatMap(({ visit, outcome }) => (outcome.ok ? [loadedStopOf(visit, visit.state === "planned" ? outcome.value : null)] : []));
 }
 
-/** A truck as its tank plan names it. */
-export interface TruckWithTanks {
-  readonly name: string;
-  /** The most that may be loaded, less what stays on the truck; null: not on file. */
-  readonly payload: Quantity<"mass"> | null;
-}
-
-/** A truck out of its row, whose payload is in canonical units of mass. */
-export function truckOf({ number, payload }: { readonly number: number; readonly payload: bigint | null }): TruckWithTanks {
-  return { name: `Truck ${String(number)}`, payload: payload === null ? null : fromAmount("mass", payload) };
+/** A truck out of its row, whose weights are in canonical units of mass. */
+export function truckOf({ number, payload, staysAboard }: { readonly number: number; readonly payload: bigint | null; readonly staysAboard: bigint | null }): LoadedTruck {
+  return {
+    name: `Truck ${String(number)}`,
+    payload: payload === null ? null : fromAmount("mass", payload),
+    staysAboard: staysAboard === null ? "unknown" : fromAmount("mass", staysAboard),
+  };
 }
 
 /** Plans the tanks of a truck for its visits in their order, and hands the visits back with what the plan says at each of them. */
 export function withTanks<Visit extends VisitInTank>(
   visits: readonly Visit[],
-  truck: TruckWithTanks,
+  truck: LoadedTruck,
   load: LoadFacts,
 ): { readonly visits: readonly Visit[]; readonly plan: TankPlan; readonly loading: LoadingList } {
   const stops = loadedStopsOf(visits);

@@ -11,8 +11,7 @@ import { type ContainerOnHand, type LoadedProduct, productsToLoad, weightsAlongR
 import { treatmentsForRounding } from "#domain/mixing/rounding-room";
 import { planTanks } from "#domain/mixing/tank-plan";
 import { type TankPlan } from "#domain/mixing/tank-plan-answer";
-import { type LastHeld } from "#domain/mixing/tank-plan-question";
-import { type Quantity } from "#domain/quantities/quantity";
+import { type LastHeld, type LoadedTruck } from "#domain/mixing/tank-plan-question";
 
 /** What the books say besides the visits of a day: what products come in, and what the tanks held. */
 export interface LoadFacts {
@@ -72,19 +71,18 @@ export function wantsSign({ aftercare }: Pick<VisitTicket, "aftercare">): boolea
 }
 
 /**
- * The tank plan and the loading list of a truck's stops. The payload is entered less what stays on the truck, as its field
- * asks. There is enough aboard for the fills and for the tickets one by one.
+ * The tank plan and the loading list of a truck's stops. There is enough aboard for the fills and for the tickets one by one.
  */
 export function tankPlanOfDay(
   stops: readonly LoadedStop[],
-  truck: { readonly name: string; readonly payload: Quantity<"mass"> | null },
+  truck: LoadedTruck,
   { containers, lastHeld, cleanOuts, settings }: LoadFacts,
 ): { readonly plan: TankPlan; readonly loading: LoadingList } {
   const planWith = (products: readonly LoadedProduct[]) =>
     planTanks({
       stops,
       lastHeld,
-      truck: { ...truck, staysAboard: "counted-in-payload" },
+      truck,
       cleanOuts,
       dryWeights: weightsAlongRoute(stops, products),
       settings,

@@ -4,7 +4,7 @@ import { type FindingAt } from "#domain/foundation/finding-causes";
 import { type LoadingList } from "#domain/mixing/loading-list";
 import { type PutDown, putDownOf } from "#domain/mixing/put-down";
 import { type AboardAtStop, type TankPlan } from "#domain/mixing/tank-plan-answer";
-import { type Quantity } from "#domain/quantities/quantity";
+import { type LoadedTruck } from "#domain/mixing/tank-plan-question";
 import { findingsOfRun, findingsOfStop } from "#domain/routing/route-findings";
 import { type Position } from "#domain/routing/travel-time";
 import { type TimedStop, timeInOrder } from "#domain/routing/time-in-order";
@@ -48,8 +48,7 @@ export interface TruckShown {
   readonly name: string;
   readonly operatorId: string;
   readonly operatorName: string;
-  /** The most that may be loaded, less what stays on the truck; null: not on file. */
-  readonly payload: Quantity<"mass"> | null;
+  readonly truck: LoadedTruck;
   readonly startsAtMinute: number;
   readonly endsAtMinute: number;
   readonly stops: readonly StopShown[];
@@ -71,7 +70,7 @@ export interface TruckRow extends HoursOfDay {
   readonly vehicleId: string;
   readonly number: number;
   readonly name: string;
-  readonly payload: Quantity<"mass"> | null;
+  readonly truck: LoadedTruck;
   readonly operatorId: string;
   readonly operatorName: string;
 }
@@ -86,7 +85,7 @@ export function truckShown(row: TruckRow, stops: readonly StopOfDay[], shop: Pos
   const timed = outcome?.ok === true ? outcome.value : undefined;
   const alone = stops.flatMap((stop) => tickets.get(stop.visitId) ?? []);
   const truck = `Truck ${String(row.number)}`;
-  const { visits, plan, loading } = withTanks(alone, { name: truck, payload: row.payload }, load);
+  const { visits, plan, loading } = withTanks(alone, row.truck, load);
   const timesOf = new Map(timed?.stops.map((times) => [times.stopId, times]));
   const aboardOf = new Map(plan.aboard.map((aboard) => [aboard.visitId, aboard]));
   const shown = visits.map(({ visit, outcome: ticket }): StopShown =>

@@ -1,7 +1,7 @@
 import { accept } from "#domain/foundation/outcome";
 import { writeDeed } from "#application/audit-trail";
 import { addVehicleSchema } from "#application/equipment/add-vehicle.schema";
-import { amountOrNone } from "#application/equipment/typed-amount";
+import { amountOrNone, massOrNone } from "#application/equipment/typed-amount";
 import { badField } from "#application/refusal";
 import { useCase, type Work } from "#application/use-case";
 
@@ -20,17 +20,17 @@ export function nameOfTruck(number: number): string {
 }
 
 /** Adds a truck. It is a location of stock from then on. */
-export const addVehicle = useCase("equipment/add-vehicle", addVehicleSchema, async (work, { number, name, payload }) => {
+export const addVehicle = useCase("equipment/add-vehicle", addVehicleSchema, async (work, { number, name, payload, staysAboard }) => {
   const { companyId } = work.company;
   const taken = await refuseTakenNumber(work, number, null);
   if (taken !== undefined) return taken;
   const vehicleId = work.newId();
   await work.tx.vehicle.create({
-    data: { companyId, vehicleId, number, name, payload: amountOrNone("payload", payload, "mass"), createdAt: work.now },
+    data: { companyId, vehicleId, number, name, payload: amountOrNone("payload", payload, "mass"), staysAboard: massOrNone("staysAboard", staysAboard), createdAt: work.now },
   });
   await work.tx.stockLocation.create({
     data: { companyId, stockLocationId: work.newId(), kind: "truck", name: nameOfTruck(number), vehicleId, createdAt: work.now },
   });
-  await writeDeed(work, vehicleId, { deed: "vehicle-added", details: { number, name, payload } });
+  await writeDeed(work, vehicleId, { deed: "vehicle-added", details: { number, name, payload, staysAboard } });
   return accept({ vehicleId });
 });

@@ -2,12 +2,12 @@ import { accept } from "#domain/foundation/outcome";
 import { writeDeed } from "#application/audit-trail";
 import { nameOfTruck, refuseTakenNumber } from "#application/equipment/add-vehicle";
 import { changeVehicleSchema } from "#application/equipment/change-vehicle.schema";
-import { amountOrNone, keptOrTyped, shownOrNone } from "#application/equipment/typed-amount";
+import { amountOrNone, keptOrTyped, massOrNone, shownOrNone } from "#application/equipment/typed-amount";
 import { conflict, notFound } from "#application/refusal";
 import { useCase } from "#application/use-case";
 
-/** Changes a truck's number, name, or the most that may be loaded. The loser of a race is told, not overwritten. */
-export const changeVehicle = useCase("equipment/change-vehicle", changeVehicleSchema, async (work, { vehicleId, version, number, name, payload }) => {
+/** Changes a truck's number, name, the most that may be loaded, or what rides along every day. The loser of a race is told, not overwritten. */
+export const changeVehicle = useCase("equipment/change-vehicle", changeVehicleSchema, async (work, { vehicleId, version, number, name, payload, staysAboard }) => {
   const { companyId } = work.company;
   const before = await work.tx.vehicle.findUnique({ where: { companyId_vehicleId: { companyId, vehicleId } } });
   if (before === null) return notFound("truck");
@@ -20,6 +20,7 @@ export const changeVehicle = useCase("equipment/change-vehicle", changeVehicleSc
       number,
       name,
       payload: keptOrTyped("mass", before.payload, payload, () => amountOrNone("payload", payload, "mass")),
+      staysAboard: keptOrTyped("mass", before.staysAboard, staysAboard, () => massOrNone("staysAboard", staysAboard)),
       version: { increment: 1 },
     },
   });
@@ -28,8 +29,8 @@ export const changeVehicle = useCase("equipment/change-vehicle", changeVehicleSc
   await writeDeed(work, vehicleId, {
     deed: "vehicle-changed",
     details: {
-      before: { number: before.number, name: before.name, payload: shownOrNone("mass", before.payload) ?? "" },
-      after: { number, name, payload },
+      before: { number: before.number, name: before.name, payload: shownOrNone("mass", before.payload) ?? "", staysAboard: shownOrNone("mass", before.staysAboard) ?? "" },
+      after: { number, name, payload, staysAboard },
     },
   });
   return accept({ version: version + 1 });

@@ -19,6 +19,8 @@ export interface VehicleOnFile {
   readonly number: number;
   readonly name: string;
   readonly payload: Quantity<"mass"> | null;
+  /** What rides along every day besides products and spray; null: not on file. */
+  readonly staysAboard: Quantity<"mass"> | null;
   readonly isStoodDown: boolean;
 }
 
@@ -56,12 +58,13 @@ export type LatestOnFile = LatestCalibration<CalibrationFigures>;
 /** The trucks by number, those stood down too. */
 export async function vehiclesOnFile(work: Work): Promise<readonly VehicleOnFile[]> {
   const rows = await work.tx.vehicle.findMany({ where: { companyId: work.company.companyId }, orderBy: { number: "asc" } });
-  return rows.map(({ vehicleId, version, number, name, payload, stoodDownAt }) => ({
+  return rows.map(({ vehicleId, version, number, name, payload, staysAboard, stoodDownAt }) => ({
     vehicleId,
     version,
     number,
     name,
     payload: payload === null ? null : fromAmount("mass", payload),
+    staysAboard: staysAboard === null ? null : fromAmount("mass", staysAboard),
     isStoodDown: stoodDownAt !== null,
   }));
 }

@@ -19,6 +19,14 @@ export function amountOrNone(field: string, typed: string, dimension: Dimension)
   return typed === "" ? null : amountOf(field, typed, dimension);
 }
 
+/** The weight that was typed, zero included; null for none. */
+export function massOrNone(field: string, typed: string): bigint | null {
+  if (typed === "") return null;
+  const read = parseQuantity(typed, { field, dimensions: ["mass"] });
+  invariant(read.ok, `the schema has read ${field}`);
+  return read.value.quantity.amount;
+}
+
 /** The volume that was typed, zero included. */
 export function volumeOf(field: string, typed: string) {
   const read = parseQuantity(typed, { field, dimensions: ["volume"] });

@@ -47,6 +47,11 @@ export function optionalVolumeOrZero(what: string) {
   return typedField(what, LONGEST_LINE, true, (text) => parseQuantity(text, { field: what, dimensions: ["volume"] }));
 }
 
+/** A weight with its unit, zero included, or empty where nobody weighed it. */
+export function optionalMassOrZero(what: string) {
+  return typedField(what, LONGEST_LINE, true, (text) => parseQuantity(text, { field: what, dimensions: ["mass"] }));
+}
+
 /** One mark of a measuring tool: an amount of mass or volume above nothing. */
 export function typedMark(what: string) {
   return typedField(what, LONGEST_LINE, false, (text) => {

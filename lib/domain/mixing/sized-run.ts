@@ -8,7 +8,7 @@ import { isWeaker, productsIn } from "#domain/mixing/tank-fill";
 import { type Rinse, rinseOf } from "#domain/mixing/tank-rinse";
 import { type LastHeld, type TankPlanQuestion, type TreatedStop } from "#domain/mixing/tank-plan-question";
 import { type DrawOfStop, type RunOfMix } from "#domain/mixing/tank-runs";
-import { addWeight, sprayWithin, waterShareOf, waterWeight } from "#domain/mixing/truck-weight";
+import { addWeight, sprayWithin, waterShareOf, waterWeight, weightStaying } from "#domain/mixing/truck-weight";
 import { finestTools } from "#domain/mixing/measuring-tool";
 import { type TicketSprayer, type TicketTool } from "#domain/mixing/ticket-question";
 
@@ -229,11 +229,13 @@ function wholeTank({ capacity }: TicketSprayer, tankMark: TankPlanQuestion["sett
 }
 
 /** What a tank may hold on the way to each draw: its size, or less where the truck may carry no more. */
-function mostAtDraws({ weights, question: { truck: { payload } } }: SizingFrame, { products }: RunOfMix, draws: readonly OwnedDraw[], tank: bigint): readonly bigint[] {
+function mostAtDraws({ weights, question: { truck } }: SizingFrame, { products }: RunOfMix, draws: readonly OwnedDraw[], tank: bigint): readonly bigint[] {
+  const { payload } = truck;
   if (payload === null) return draws.map(() => tank);
+  const most = payload.amount - weightStaying(truck);
   const share = waterShareOf(products);
   return draws.map(({ stopIndex }) => {
-    const within = sprayWithin(payload.amount - (weights[stopIndex] ?? 0n), share);
+    const within = sprayWithin(most - (weights[stopIndex] ?? 0n), share);
     return within === undefined || within > tank ? tank : within;
   });
 }

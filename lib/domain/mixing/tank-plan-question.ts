@@ -50,10 +50,10 @@ export type LastHeld = HeldMix | "clean" | "unknown";
 /** A truck as far as loading asks. */
 export interface LoadedTruck {
   readonly name: string;
-  /** The most that may be loaded; null: not on file. */
+  /** The most that people and load may weigh; null: not on file. */
   readonly payload: Quantity<"mass"> | null;
-  /** What rides along every day besides products and spray, or that the payload was entered less that. */
-  readonly staysAboard: Quantity<"mass"> | "counted-in-payload";
+  /** What rides along every day besides products and spray: people, tank, pump, reel. */
+  readonly staysAboard: Quantity<"mass"> | "unknown";
 }
 
 /** What the house holds to when it fills; the line's end counts whatever pump and hose held before. */

@@ -36,8 +36,7 @@ export function planTanks(question: TankPlanQuestion): TankPlan {
   // Spray volume out of the tank is spray volume on the lawns: what pump and hose hold only decides which mix a lawn gets first.
   const { stops, truck, dryWeights } = question;
   invariant(dryWeights.length === stops.length, "the load is known at every stop");
-  const stays = truck.staysAboard === "counted-in-payload" ? 0n : truck.staysAboard.amount;
-  const frame: SizingFrame = { question, weights: dryWeights.map(({ amount }) => amount + stays) };
+  const frame: SizingFrame = { question, weights: dryWeights.map(({ amount }) => amount) };
   const runsOf = [...runsOfTanks(stops).values()];
   for (const runs of runsOf) addRests(frame, runs, 1n);
   const tanks = runsOf.map((runs) => planTank(frame, runs));

@@ -39,37 +39,60 @@ export function sprayWithin(room: bigint, waterShare: Rational): bigint | undefi
   return settle(fromExactAmount("volume", divideRational(water.exactAmount, waterShare)), "down").amount;
 }
 
-/** What a truck carries where it carries most. */
+/** What a truck carries of products and water where it carries most. */
 export interface HeaviestLoad {
   readonly weight: Quantity<"mass">;
   /** The stop on the way to which it is; null for a truck that carries nothing. */
   readonly visitId: string | null;
 }
 
-/** What the truck's own payload says to its heaviest load: unknown wants care, more than it may is a hold. */
-export function checkPayload({ weight }: HeaviestLoad, { name, payload }: LoadedTruck): readonly Finding[] {
+/** What rides along every day, in canonical units; nothing where nobody has entered it, which wants care. */
+export function weightStaying({ staysAboard }: LoadedTruck): bigint {
+  return staysAboard === "unknown" ? 0n : staysAboard.amount;
+}
+
+/**
+ * What the truck's own payload says to its heaviest load and to what rides along every day: unknown wants care, more than it
+ * may is a hold.
+ */
+export function checkPayload({ weight }: HeaviestLoad, truck: LoadedTruck): readonly Finding[] {
+  const { name, payload, staysAboard } = truck;
   const words = { source: "house", about: [name] } as const;
+  if (weight.amount === 0n) return [];
   if (payload === null) {
-    if (weight.amount === 0n) return [];
     return [
       takeCare({
         ...words,
         rule: "payload-not-on-file",
         what: `What ${name} may carry is not on file.`,
         figure: `Products and water weigh ${formatQuantity(weight, "us")}.`,
-        toDo: "Enter the payload from the door sticker, less what stays on the truck.",
+        toDo: "Enter the payload from the door sticker, and what rides along every day.",
       }),
     ];
   }
-  if (compare(weight, payload) <= 0) return [];
-  const [loaded, most] = formatQuantitiesApart(weight, payload, "us");
+  const open = staysAboard === "unknown" ? [staysUnweighed(truck, weight, payload)] : [];
+  const whole = fromAmount("mass", weight.amount + weightStaying(truck));
+  if (compare(whole, payload) <= 0) return open;
+  const [loaded, most] = formatQuantitiesApart(whole, payload, "us");
   return [
+    ...open,
     hold("office", {
       ...words,
       rule: "above-payload",
       what: `${name} would carry more than it may.`,
-      figure: `Products and water weigh ${loaded}; the payload is ${most}.`,
+      figure: `${staysAboard === "unknown" ? "Products and water" : "People, fixed gear, products and water"} weigh ${loaded}; the payload is ${most}.`,
       toDo: "Move stops to another truck, or fetch part of the bags later.",
     }),
   ];
+}
+
+function staysUnweighed({ name }: LoadedTruck, weight: Quantity<"mass">, payload: Quantity<"mass">): Finding {
+  return takeCare({
+    source: "house",
+    about: [name],
+    rule: "stays-aboard-not-on-file",
+    what: `What people and fixed gear on ${name} weigh is not on file.`,
+    figure: `Products and water weigh ${formatQuantity(weight, "us")}; the payload of ${formatQuantity(payload, "us")} is for all of it together.`,
+    toDo: "Enter with the truck what rides along every day.",
+  });
 }

@@ -163,7 +163,7 @@ function productsToLoad({ loading: { products, water, cleanWater, weightAboard }
   const more = [
     { what: "Water, all fills together", quantity: water },
     { what: "Clean water, to push mixes out", quantity: cleanWater },
-    { what: "Weighs at most, gear and people not counted", quantity: weightAboard },
+    { what: "Products and water weigh at most", quantity: weightAboard },
   ].flatMap(({ what, quantity }): readonly LoadingLine[] => (quantity.amount === 0n ? [] : [{ what, amount: formatQuantity(quantity, "us") }]));
   return { title: "Products and water", lines: [...lines, ...more] };
 }

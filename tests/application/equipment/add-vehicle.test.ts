@@ -27,9 +27,11 @@ test("writes the truck, its location of stock, and what was done", async () => {
   expect((await trailOf(house, company.companyId)).at(-1)).toMatchObject({ deed: "vehicle-added", subject_id: vehicleId, details: { payload: "1,850 lb" } });
 });
 
-test("a payload that nobody knows stays unknown", async () => {
-  const { vehicleId } = valueOf(await add({ ...vehicleForm(), payload: "" }));
-  expect(await house.ask("select payload from vehicle where vehicle_id = $1", [vehicleId])).toEqual([{ payload: null }]);
+test("weights that nobody knows stay unknown, and nothing rides along where nothing is entered as riding along", async () => {
+  const weights = async (form: ReturnType<typeof vehicleForm>) => house.ask("select payload, stays_aboard from vehicle where vehicle_id = $1", [valueOf(await add(form)).vehicleId]);
+  expect(await weights({ ...vehicleForm(), payload: "", staysAboard: "" })).toEqual([{ payload: null, stays_aboard: null }]);
+  expect(await weights({ ...vehicleForm(), staysAboard: "0 lb" })).toMatchObject([{ stays_aboard: "0" }]);
+  expect(await weights({ ...vehicleForm(), staysAboard: "620 lb" })).toMatchObject([{ stays_aboard: String(of("lb", 620n).amount) }]);
 });
 
 test("a number stands once, even after its truck is stood down", async () => {
@@ -47,7 +49,7 @@ test("a truck's own number is not taken by itself", async () => {
   expect(await refuseTakenNumber(work, 3, null)).toMatchObject({ ok: false });
 });
 
-test.each([["number", "0"], ["number", "1000"], ["number", "two"], ["payload", "1850"], ["payload", "100 gal"], ["payload", "0 lb"], ["name", ""]])(
+test.each([["number", "0"], ["number", "1000"], ["number", "two"], ["payload", "1850"], ["payload", "100 gal"], ["payload", "0 lb"], ["staysAboard", "620"], ["staysAboard", "3 gal"], ["name", ""]])(
   "is refused at %s for %j",
   async (field, text) => {
     expect(await add({ ...vehicleForm(), [field]: text })).toMatchObject({ refusal: { kind: "bad-input", fields: { [field]: A_SENTENCE } } });

@@ -20,7 +20,7 @@ const change = (form: Parameters<typeof changeVehicle>[2]) => changeVehicle(hous
 
 test("changes number, name and payload, and the name of its location of stock", async () => {
   const vehicleId = await aVehicle(house, company);
-  const form = { ...vehicleForm(), name: "Blue van", payload: "2,000 lb" };
+  const form = { ...vehicleForm(), name: "Blue van", payload: "2,000 lb", staysAboard: "540 lb" };
   expect(await change({ vehicleId, version: 1, ...form })).toEqual({ ok: true, value: { version: 2 } });
   expect(await house.ask("select number, name, payload, version from vehicle where vehicle_id = $1", [vehicleId])).toEqual([
     { number: Number(form.number), name: "Blue van", payload: String(of("lb", 2000n).amount), version: 2 },
@@ -28,7 +28,7 @@ test("changes number, name and payload, and the name of its location of stock", 
   expect(await house.ask("select name from stock_location where vehicle_id = $1", [vehicleId])).toEqual([{ name: `Truck ${form.number}` }]);
   expect((await trailOf(house, company.companyId)).at(-1)).toMatchObject({
     deed: "vehicle-changed",
-    details: { before: { name: "White flatbed", payload: "1,850 lb" }, after: { name: "Blue van", payload: "2,000 lb" } },
+    details: { before: { name: "White flatbed", payload: "1,850 lb", staysAboard: "0 lb" }, after: { name: "Blue van", payload: "2,000 lb", staysAboard: "540 lb" } },
   });
 });
 

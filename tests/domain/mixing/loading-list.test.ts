@@ -6,7 +6,7 @@ import { compare, of, type Quantity } from "#domain/quantities/quantity";
 import { FEED, IRON } from "../../support/ticket";
 import { tankQuestion, truckStop } from "../../support/truck-stops";
 
-const truckOf = (payload: Quantity<"mass"> | null) => ({ name: "Truck 1", payload, staysAboard: "counted-in-payload" as const });
+const truckOf = (payload: Quantity<"mass"> | null) => ({ name: "Truck 1", payload, staysAboard: of("lb", 0n) });
 const TRUCK = truckOf(of("lb", 1850n));
 const BAGS: ContainerOnHand = { productId: FEED.productId, container: "bag", size: of("lb", 50n), lotNumber: "L-1" };
 const list = (stops: readonly LoadedStop[], truck: ReturnType<typeof truckOf> = TRUCK, containers = [BAGS]) =>
@@ -67,7 +67,7 @@ test("more than the payload is a hold with both figures, as much is none, and no
   const stops = [truckStop("a", [FEED], 12_000n)];
   expect(list(stops, truckOf(of("lb", 50n))).findings).toEqual([]);
   expect(list(stops, truckOf(of("lb", 49n))).findings).toMatchObject([
-    { level: "hold", rule: "above-payload", figure: "Products and water weigh 50 lb; the payload is 49 lb.", about: ["Truck 1"] },
+    { level: "hold", rule: "above-payload", figure: "People, fixed gear, products and water weigh 50 lb; the payload is 49 lb.", about: ["Truck 1"] },
   ]);
   expect(list(stops, truckOf(null)).findings).toMatchObject([{ level: "take-care", rule: "payload-not-on-file" }]);
 });

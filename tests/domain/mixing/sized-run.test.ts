@@ -72,7 +72,7 @@ test("a run's real mix is as strong as its strongest fill, and as what the tank 
   expect(strengthOf(sized({ holdUp: of("gal", "0.3") }, {}, asItIs))).toBeCloseTo(30.5 / 30.3, 12);
   const held = { name: "fill 7", finished: of("gal", 10n), left: of("gal", 1n), isUnderWay: false, isOfThatDay: false, filledOnto: "clean" as const, products: [{ productId: "iron", productName: "Rustwater Iron", label: IRON_LABEL, amount: of("fl oz", "10.4") }] };
   expect(strengthOf(sized({}, { last: held }))).toBeCloseTo(1.04, 12);
-  const full = sized({ holdUp: of("gal", "0.3") }, {}, { ...asItIs, truck: { name: "Truck 1", payload: of("lb", 1n), staysAboard: "counted-in-payload" } });
+  const full = sized({ holdUp: of("gal", "0.3") }, {}, { ...asItIs, truck: { name: "Truck 1", payload: of("lb", 1n), staysAboard: of("lb", 0n) } });
   expect([full.fills, strengthOf(full)]).toEqual([[], 1]);
 });
 

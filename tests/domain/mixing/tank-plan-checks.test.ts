@@ -18,7 +18,7 @@ function found(question: TankPlanQuestion) {
   return checkMix(question, sized, mix, { last: null, before: undefined });
 }
 const loaded = (pounds: bigint, stops = [truckStop("12 Elm St", [IRON], 20_000n), truckStop("14 Elm St", [IRON], 20_000n)]) =>
-  tankQuestion(stops, { truck: { name: "Truck 1", payload: of("lb", pounds), staysAboard: "counted-in-payload" } });
+  tankQuestion(stops, { truck: { name: "Truck 1", payload: of("lb", pounds), staysAboard: of("lb", 0n) } });
 
 test("a truck that can carry full tanks has nothing said about it", () => {
   expect(found(loaded(5000n))).toEqual([]);

@@ -40,7 +40,7 @@ const questionArbitrary = fc
     return tankQuestion(
       stops.map(({ what, area, water }, index) => truckStop(`v${String(index)}`, TREATMENTS[what] ?? [], area, { water })),
       {
-        truck: { name: "Truck 1", payload: of("lb", payload), staysAboard: "counted-in-payload" },
+        truck: { name: "Truck 1", payload: of("lb", payload), staysAboard: of("lb", 0n) },
         settings: { ...settings, tankLoads: loads, lineAtTheEnd: line },
         lastHeld: new Map([[SPRAYER.equipmentId, "clean"], ["backpack", "clean"]]),
       },
@@ -73,7 +73,7 @@ test("what was over in one fill and begins a stop by itself, where a loaded truc
   const at = (name: string, what: number, area: bigint) => truckStop(name, TREATMENTS[what] ?? [], area, { water: "yes" });
   const stops = [at("v0", 0, 500n), at("v1", 2, 500n), at("v2", 0, 16_367n), at("v3", 3, 71_350n), at("v4", 2, 4_367n)];
   const question = tankQuestion(stops, {
-    truck: { name: "Truck 1", payload: of("lb", 300n), staysAboard: "counted-in-payload" },
+    truck: { name: "Truck 1", payload: of("lb", 300n), staysAboard: of("lb", 0n) },
     settings: { ...tankQuestion([]).settings, tankLoads: "same-size-every-time", lineAtTheEnd: "left-as-it-is" },
     lastHeld: new Map([[SPRAYER.equipmentId, "clean"], ["backpack", "clean"]]),
   });

@@ -108,7 +108,7 @@ test("no rest is sent where a season has no room for it, though the label's high
 test("what is left in one tank rides along without taking the room that another's fills were given", () => {
   const backpack = { ...IRON, gear: { ...SPRAYER, equipmentId: "backpack", name: "Backpack", capacity: of("gal", 4n), holdUp: of("gal", "0.1") } };
   const stops = [truckStop("a", [IRON], 500n, { water: "yes" }), truckStop("b", [backpack], 82_667n, { water: "yes" }), truckStop("c", [FEED, IRON], 18_050n, { water: "yes" }), truckStop("d", [IRON], 38_051n, { water: "yes" })];
-  const truck = { name: "Truck 1", payload: of("lb", 300n), staysAboard: "counted-in-payload" as const };
+  const truck = { name: "Truck 1", payload: of("lb", 300n), staysAboard: of("lb", 0n) };
   const plan = planOf(stops, { ...stays, truck, lastHeld: new Map([[SPRAYER.equipmentId, "clean"], ["backpack", "clean"]]), settings: { ...settings, tankLoads: "same-size-every-time", lineAtTheEnd: "left-as-it-is" } });
   expect(rules(plan)).not.toContain("truck hold above-payload");
   expect(plan.mixes.find(({ gear }) => gear.name === "Backpack")?.end.left.amount).toBeGreaterThan(0n);
@@ -233,7 +233,7 @@ test("a last mix that its cup made stronger than the next label's highest rate d
 
 test("the truck is never loaded past its payload: the fill is split, and where there is no room for any it holds", () => {
   const stops = [truckStop("a", [IRON], 20_000n), truckStop("b", [IRON], 20_000n)];
-  const truck = (pounds: bigint) => ({ truck: { name: "Truck 1", payload: of("lb", pounds), staysAboard: "counted-in-payload" as const } });
+  const truck = (pounds: bigint) => ({ truck: { name: "Truck 1", payload: of("lb", pounds), staysAboard: of("lb", 0n) } });
   const split = planOf(stops, truck(400n));
   expect(briefly(split)).toEqual([["A", "a", of("gal", 30n)], ["B", "b", of("gal", 30n)]]);
   expect(rules(split)).toEqual(["truck take-care payload-splits-the-fill"]);

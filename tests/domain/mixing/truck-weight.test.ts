@@ -6,7 +6,7 @@ import { of, type Quantity } from "#domain/quantities/quantity";
 import { rateOf } from "#domain/quantities/rate";
 import { rational } from "#domain/quantities/rational";
 
-const truck = (payload: Quantity<"mass"> | null) => ({ name: "Truck 1", payload, staysAboard: "counted-in-payload" as const });
+const truck = (payload: Quantity<"mass"> | null, staysAboard: Quantity<"mass"> | "unknown" = of("lb", 0n)) => ({ name: "Truck 1", payload, staysAboard });
 const made = (productName: string, concentration: SprayRate): ProductOfFill => ({ productId: productName, productName, formulation: "soluble liquid", concentration, strongest: concentration });
 const iron = (perGallon: string) => made("Iron", rateOf("product-volume-per-spray-volume", perGallon, "fl oz per gal"));
 
@@ -41,7 +41,16 @@ test("a weight rides from a stop on until before another, and comes off again fr
 test("more than the payload is a hold with both figures, as much is none, and no payload on file wants care", () => {
   const heaviest = { weight: of("lb", 50n), visitId: "a" };
   expect(checkPayload(heaviest, truck(of("lb", 50n)))).toEqual([]);
-  expect(checkPayload(heaviest, truck(of("lb", 49n)))).toMatchObject([{ level: "hold", rule: "above-payload", figure: "Products and water weigh 50 lb; the payload is 49 lb." }]);
+  expect(checkPayload(heaviest, truck(of("lb", 49n)))).toMatchObject([{ level: "hold", rule: "above-payload", figure: "People, fixed gear, products and water weigh 50 lb; the payload is 49 lb." }]);
   expect(checkPayload(heaviest, truck(null))).toMatchObject([{ level: "take-care", rule: "payload-not-on-file" }]);
   expect(checkPayload({ weight: of("lb", 0n), visitId: null }, truck(null))).toEqual([]);
+});
+
+test("what rides along every day comes off the payload, and wants care where nobody has weighed it", () => {
+  const heaviest = { weight: of("lb", 50n), visitId: "a" };
+  expect(checkPayload(heaviest, truck(of("lb", 650n), of("lb", 600n)))).toEqual([]);
+  expect(checkPayload(heaviest, truck(of("lb", 650n), of("lb", 601n)))).toMatchObject([{ level: "hold", rule: "above-payload", figure: "People, fixed gear, products and water weigh 651 lb; the payload is 650 lb." }]);
+  expect(checkPayload(heaviest, truck(of("lb", 650n), "unknown"))).toMatchObject([{ level: "take-care", rule: "stays-aboard-not-on-file", figure: "Products and water weigh 50 lb; the payload of 650 lb is for all of it together." }]);
+  expect(checkPayload(heaviest, truck(of("lb", 49n), "unknown"))).toMatchObject([{ rule: "stays-aboard-not-on-file" }, { rule: "above-payload", figure: "Products and water weigh 50 lb; the payload is 49 lb." }]);
+  expect(checkPayload({ weight: of("lb", 0n), visitId: null }, truck(of("lb", 10n), of("lb", 20n)))).toEqual([]);
 });

@@ -12,7 +12,8 @@ export async function fitOut(page: Page, operator: string): Promise<void> {
   await openGear(page);
   await page.getByRole("link", { name: "Add a truck" }).first().click();
   await fill(page, { Number: "3", Name: "Brown pickup" });
-  await page.getByLabel("May carry").fill("1,800 lb");
+  await page.getByLabel("May carry").fill("2,300 lb");
+  await page.getByLabel("Rides along every day").fill("500 lb");
   await page.getByRole("button", { name: "Add the truck" }).click();
   await expect(page.getByRole("heading", { name: TRUCK })).toBeVisible();
 

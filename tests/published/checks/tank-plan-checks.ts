@@ -40,7 +40,7 @@ function planOf({ acres, rate: value, unit, gallonsPerAcre, tankGallons, hose }:
   const gear: TicketSprayer = { ...SPRAYER, capacity: of("gal", tankGallons), holdUp, carrier: { ...SPRAYER.carrier, rate: rateOf("carrier-volume-per-area", gallonsPerAcre, "gal per acre") } };
   const treatment = { ...IRON, rate, gear, tool: "none" as const, use: { ...IRON.use, rates: { basis: rate.basis, low: rate, high: rate } as const } };
   const stops = acres.map((count, index) => truckStop(String(index), [treatment], count * SQUARE_FEET_AN_ACRE, { water: "yes" }));
-  return planTanks(tankQuestion(stops, { truck: { name: "Truck 1", payload: null, staysAboard: "counted-in-payload" } }));
+  return planTanks(tankQuestion(stops, { truck: { name: "Truck 1", payload: null, staysAboard: of("lb", 0n) } }));
 }
 
 const productGallons = (route: Route, fills: readonly number[] = []) => {

@@ -81,7 +81,7 @@ interface TruckSectionProps {
 }
 
 function TruckSection({ truck, gear, role }: TruckSectionProps) {
-  const load = truck.payload === null ? "Nobody has entered how much it may carry." : `Carries up to ${formatQuantity(truck.payload, "us")}.`;
+  const load = truck.payload === null ? "Nobody has entered how much it may carry." : `May carry ${formatQuantity(truck.payload, "us")}, ${truck.staysAboard === null ? "of it nobody has entered what people and fixed gear weigh" : `of it ${formatQuantity(truck.staysAboard, "us")} of people and fixed gear`}.`;
   const change = may(role, "equipment/change-vehicle") && (
     <Link href={`/crew/gear/trucks/${truck.vehicleId}`} prefetch={false}>
       Change truck {truck.number}

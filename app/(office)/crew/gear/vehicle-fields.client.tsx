@@ -12,10 +12,18 @@ export function VehicleFields() {
       <TextField
         label="May carry"
         optional
-        hint="With its unit, such as 1,850 lb: people, water and product on it weigh no more. The door sticker says it."
+        hint="With its unit, such as 1,850 lb: the door sticker’s figure for people and load together."
         autoComplete="off"
         width="medium"
         {...useField("payload")}
+      />
+      <TextField
+        label="Rides along every day"
+        optional
+        hint="With its unit, such as 620 lb: people, the empty tank, pump, reel and tools. It comes off what the truck may carry of products and water."
+        autoComplete="off"
+        width="medium"
+        {...useField("staysAboard")}
       />
     </>
   );

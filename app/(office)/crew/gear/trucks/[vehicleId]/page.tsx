@@ -39,7 +39,7 @@ export default async function TruckPage({ params }: Props) {
             <ChangeVehicleForm
               vehicleId={vehicleId}
               version={String(truck.version)}
-              values={{ number: String(truck.number), name: truck.name, payload: shownOrNone("mass", truck.payload?.amount ?? null) ?? "" }}
+              values={{ number: String(truck.number), name: truck.name, payload: shownOrNone("mass", truck.payload?.amount ?? null) ?? "", staysAboard: shownOrNone("mass", truck.staysAboard?.amount ?? null) ?? "" }}
             />
           </Sheet>
           <Section id="stand-down" name="No longer used">
