@@ -28,7 +28,7 @@ test("changes number, name and payload, and the name of its location of stock", 
   expect(await house.ask("select name from stock_location where vehicle_id = $1", [vehicleId])).toEqual([{ name: `Truck ${form.number}` }]);
   expect((await trailOf(house, company.companyId)).at(-1)).toMatchObject({
     deed: "vehicle-changed",
-    details: { before: { name: "White flatbed", payload: "1,850 lb", staysAboard: "0 lb" }, after: { name: "Blue van", payload: "2,000 lb", staysAboard: "540 lb" } },
+    details: { before: { name: "White flatbed", payload: "1,850 lb", staysAboard: "0 oz wt" }, after: { name: "Blue van", payload: "2,000 lb", staysAboard: "540 lb" } },
   });
 });
 
