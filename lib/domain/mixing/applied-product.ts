@@ -14,6 +14,11 @@ export interface AppliedProduct {
   readonly wateredInAtEpochMilliseconds: number | "not-yet" | "unknown";
 }
 
+/** Whether a product is down, or goes down, by other work than this visit: this visit can leave nothing of it out. */
+export function isOfOtherWork({ appliedIn }: Pick<AppliedProduct, "appliedIn">): boolean {
+  return appliedIn === "earlier-visit";
+}
+
 /** A constraint with the product that adds it. */
 export interface AppliedConstraint<Kind extends AftercareKind> {
   readonly applied: AppliedProduct;
