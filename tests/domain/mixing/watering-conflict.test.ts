@@ -5,10 +5,11 @@ import { keptDryForRain, stayingDry, wateringNeeds } from "#domain/mixing/wateri
 import { hoursLeaveNoTime, minutesKeepNoDepth, noCommonTime, tightestPair, timeTooShort } from "#domain/mixing/watering-conflict";
 import { appliedOf, byHouse, byLaw, CHICAGO, daily, END, FEED, hoursAfterEnd, HOUR, IRON, labelOf, onLabel, says, START } from "../../support/aftercare-builders";
 
+const needsOf = (products: readonly AppliedProduct[]) => wateringNeeds(products, { fromEpochMilliseconds: START, untilEpochMilliseconds: END }, CHICAGO);
 const pairOf = (products: readonly AppliedProduct[]) =>
   tightestPair(
     stayingDry(products, { timeZone: CHICAGO, estimates: DEFAULT_AFTERCARE_ESTIMATES }),
-    wateringNeeds(products, { fromEpochMilliseconds: START, untilEpochMilliseconds: END }, CHICAGO),
+    needsOf(products),
   );
 const quick = (hours: number, authority = onLabel) =>
   labelOf("Grubclear", says("watering-in", { by: hoursAfterEnd(hours), depth: "not-stated", rain: "counts" }, authority));
@@ -60,12 +61,12 @@ test("a visit that takes longer than a product can wait is not laid to another o
   const early = labelOf("Weedaway", says("watering-not-before", { untilLaterOf: [hoursAfterEnd(1)] }));
   expect(noCommonTime(pairOf([appliedOf(early), appliedOf(quick(2))]), CHICAGO)).toMatchObject({
     about: ["Grubclear"],
-    what: "Grubclear can't be watered in: its time is over before the visit ends.",
+    what: "Grubclear can't be watered in: its time is over before the work ends.",
   });
 });
 
 test("labels that leave less than the stations need are for the office", () => {
-  expect(timeTooShort(pairOf([appliedOf(IRON), appliedOf(FEED)]), { timeZone: CHICAGO, elapsedMinutes: 800 })).toMatchObject({
+  expect(timeTooShort(pairOf([appliedOf(IRON), appliedOf(FEED)]), needsOf([appliedOf(FEED)]), { timeZone: CHICAGO, elapsedMinutes: 800 })).toMatchObject({
     answerableBy: "office",
     figure: expect.stringContaining("The stations need 800 min.") as string,
     about: ["Ferrox Foliar", "Evenfeed 18"],
