@@ -161,7 +161,7 @@ describe("water at once", () => {
     expect(rulesOf([appliedOf(grub)], { hours: { localRules: byLaw(daily(4, 9)), controller: "none" } })).toEqual(["hold watering-hours-leave-no-time"]);
     const visit = { fromEpochMilliseconds: START, untilEpochMilliseconds: END + HOUR };
     expect(timelineOf([appliedOf(grub)], { visit }).findings).toMatchObject([
-      { rule: "no-common-watering-time", what: "Grubclear can't be watered in: its time is over before the visit ends.", toDo: "Put it down last, or split the visit." },
+      { rule: "no-common-watering-time", what: "Grubclear can't be watered in: its time is over before the work ends.", toDo: "Put it down last, or split the visit." },
     ]);
   });
   test("of an earlier visit is overdue", () => expect(rulesOf([earlierOf(grub, START - 2 * HOUR)])).toEqual(["take-care watering-in-overdue"]));

@@ -7,7 +7,8 @@ import { aftercareOfLawns } from "#domain/mixing/aftercare-of-lawns";
 import { type DrawnHistory, type DrawnVisit, historiesDrawn, questionOf, signedHistoriesDrawn } from "../../support/aftercare-arbitraries";
 import { appliedOf, labelOf } from "../../support/aftercare-builders";
 import { day, valueOf } from "../../support/domain-answers";
-import { asOfVisit, atItsLongest } from "../../support/history-by-the-minute";
+import { asOfVisit, atItsLongest, isOfBefore } from "../../support/history-by-the-minute";
+import { type LetGo, letGo } from "../../support/let-go-by-the-minute";
 import { firstDifference, ROWS } from "../../support/rows-by-the-minute";
 import { dateAfter, dateAt } from "../../support/wall-clock";
 import { walk } from "../../support/watering-by-the-minute";
@@ -22,8 +23,13 @@ function timelineOf({ visit, earlier, waterings, isSeedPlanned }: DrawnHistory):
 }
 
 /** The same as the second way reads it. */
-function readByTheMinute({ visit, earlier, ...more }: DrawnHistory, read = asOfVisit): DrawnVisit {
-  return { ...visit, products: [...visit.products, ...earlier.map((one) => read(one, { ...more, ground: visit.ground }))] };
+function readByTheMinute(history: DrawnHistory, read = asOfVisit): DrawnVisit {
+  return readAndLetGo(history, read).visit;
+}
+
+function readAndLetGo({ visit, earlier, ...more }: DrawnHistory, read = asOfVisit): LetGo {
+  const before = earlier.filter((one) => isOfBefore(one, visit.ground));
+  return letGo({ ...visit, products: [...visit.products, ...before.map((one) => read(one, { ...more, ground: visit.ground }))] });
 }
 
 test.each(ROWS)("%s: forbidden at each minute at which a product of this visit or an earlier one forbids it, and at none at which no label does", (row) => {
@@ -48,10 +54,12 @@ test("what is still to be watered in is watered in just those stretches that the
   const seen: string[] = [];
   fc.assert(
     fc.property(historiesDrawn, (history) => {
-      const { products, stations, ground } = readByTheMinute(history);
+      const { visit, rules } = readAndLetGo(history);
+      const { products, stations, ground } = visit;
       const walked = walk(products, stations, ground);
       const watering = timelineOf(history)?.watering;
-      const kind = walked.kind === "undecided" || walked.kind === "none-needed" ? walked.kind : walked.kind === "walked" ? "walked" : "no-window";
+      const isLetGo = rules.length > 0 && walked.kind === "none-needed";
+      const kind = isLetGo ? "no-window" : walked.kind === "undecided" || walked.kind === "none-needed" ? walked.kind : walked.kind === "walked" ? "walked" : "no-window";
       seen.push(kind);
       if (walked.kind !== "walked") {
         expect(watering).toEqual({ kind });
