@@ -6,7 +6,7 @@ import { type DrawnVisit, questionOf } from "./aftercare-arbitraries";
 import { valueOf } from "./domain-answers";
 import { statedBy, waterWanted } from "./label-by-the-minute";
 import { DAY, MINUTE } from "./wall-clock";
-import { allDownAt, walk, type Walked } from "./watering-by-the-minute";
+import { allDownAt, isUndecided, walk, type Walked } from "./watering-by-the-minute";
 
 /** A visit whose other work asks only for what can still be kept, with the rules that said what can't. */
 export interface LetGo {
@@ -74,10 +74,20 @@ function letGoFor(rule: string, visit: DrawnVisit): readonly AppliedProduct[] {
   return products.map((product) => (waters.includes(product) ? withoutWater(product) : waters.length === 0 && product === due ? withoutDate(product) : product));
 }
 
+/** The visit with what the product itself says its other work can't have any more let go: the walk is long, and is tested of that alone. */
+export function letGoAsJudged(visit: DrawnVisit): LetGo {
+  const { findings, lostToOthers } = valueOf(judgeWatering(questionOf(visit)));
+  const products = visit.products.map((product) =>
+    lostToOthers.filter(({ applied }) => applied === product).reduce((left, { of }) => (of === "date" ? withoutDate(left) : withoutWater(left)), product),
+  );
+  const rules = lostToOthers.length === 0 ? [] : findings.filter(({ level, rule }) => level === "take-care" && rule !== "watering-in-overdue").map(({ rule }) => rule);
+  return { visit: { ...visit, products }, rules };
+}
+
 /** The visit with what its other work can't have any more let go. */
 export function letGo(visit: DrawnVisit): LetGo {
-  const { products, stations, ground } = visit;
-  if (walk(products, stations, ground).kind === "undecided") return { visit, rules: [] };
+  const { products, ground } = visit;
+  if (!products.some(isOther) || isUndecided(products, ground)) return { visit, rules: [] };
   const rules: string[] = [];
   let others: DrawnVisit = { ...visit, products: products.filter(isOther) };
   for (let rule = whyNone(others); rule !== undefined; rule = whyNone(others)) {

@@ -90,7 +90,8 @@ function commonDepth(depths: readonly { readonly least: number; readonly most: n
   return { least: Math.max(...depths.map(({ least }) => least)), most: Math.min(...depths.map(({ most }) => most)) };
 }
 
-function isUndecided(products: readonly AppliedProduct[], ground: Ground): boolean {
+/** Whether a fact is missing that the time of the water hangs on. */
+export function isUndecided(products: readonly AppliedProduct[], ground: Ground): boolean {
   const isWanted = products.some((product) => waterWanted(product, ground) !== undefined);
   return products.some((product) => {
     const { label, wateredInAtEpochMilliseconds: at } = product;

@@ -24,6 +24,7 @@ import { mowedTooShortlyBefore, mowingDaysInTheWay } from "#domain/mixing/mowing
 import { type SpoilingRain, spoilingRain } from "#domain/mixing/rain-aftercare";
 import { seedingFindings, seedingMayNots } from "#domain/mixing/seeding-aftercare";
 import { signMayNots, signsToPutUp } from "#domain/mixing/sign-aftercare";
+import { type LostWater } from "#domain/mixing/water-of-other-work";
 import { type StaysDry, wateredInAtLatest } from "#domain/mixing/watering-bounds";
 import { wateringSteps } from "#domain/mixing/watering-steps";
 import { judgeWatering, type WateringAnswer } from "#domain/mixing/watering-window";
@@ -94,8 +95,8 @@ type EndContextOf = (applied: AppliedProduct) => EndContext;
  * A product's last watering hours take a search: it is made when a constraint first waits for water, and once. What can't
  * be watered in by its own date has no last hours.
  */
-function endContextsOf({ visit, hours, timeZone, estimates }: AftercareQuestion, lost: readonly AppliedProduct[]): EndContextOf {
-  const found = new Map<AppliedProduct, number | null>(lost.map((applied) => [applied, null]));
+function endContextsOf({ visit, hours, timeZone, estimates }: AftercareQuestion, lost: readonly LostWater[]): EndContextOf {
+  const found = new Map<AppliedProduct, number | null>(lost.map(({ applied }) => [applied, null]));
   const wateredInAt = (applied: AppliedProduct) => {
     const known = found.get(applied);
     if (known !== undefined) return known;

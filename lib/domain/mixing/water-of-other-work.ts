@@ -13,12 +13,17 @@ export interface Unplaced {
   readonly waters: readonly AppliedProduct[];
 }
 
+/** A product of other work that can't be watered in by its own date any more, or not with the water of the others. */
+export interface LostWater {
+  readonly applied: AppliedProduct;
+  readonly of: "date" | "water";
+}
+
 /** What of the needs still binds this visit, and what is said of the rest. */
 export interface SettledNeeds {
   readonly needs: readonly WateringNeed[];
   readonly findings: readonly Finding[];
-  /** What can't be watered in by its own date any more, or not with the water of the others. */
-  readonly lost: readonly AppliedProduct[];
+  readonly lost: readonly LostWater[];
 }
 
 /**
@@ -33,7 +38,7 @@ export function settleOtherWork(
   place: (needs: readonly WateringNeed[]) => Outcome<{ readonly kind: "found" } | Unplaced>,
 ): Outcome<SettledNeeds> {
   const findings: Finding[] = [];
-  const lost: AppliedProduct[] = [];
+  const lost: LostWater[] = [];
   let others = wanted.filter(({ applied }) => isOfOtherWork(applied));
   while (others.length > 0) {
     const placed = place(others);
@@ -41,7 +46,7 @@ export function settleOtherWork(
     if (placed.value.kind === "found") break;
     const { finding, dateOf, waters } = placed.value;
     findings.push(finding);
-    lost.push(...waters, ...(dateOf === undefined ? [] : [dateOf]));
+    lost.push(...waters.map((applied) => ({ applied, of: "water" }) as const), ...(dateOf === undefined ? [] : [{ applied: dateOf, of: "date" } as const]));
     others = others
       .filter(({ applied }) => !waters.includes(applied))
       .map((need) => (need.applied === dateOf ? { ...need, dueAtEpochMilliseconds: null, isOverdue: true } : need));

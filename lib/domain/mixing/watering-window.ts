@@ -9,7 +9,7 @@ import { type AppliedProduct, appliedName, constraintsOf, isOfOtherWork } from "
 import { depthFrom, depthWords, exactText, irrigationRun, type IrrigationStation, type StationRun, type TimedRun } from "#domain/mixing/irrigation-run";
 import { type SpoilingRain, spoilingRain } from "#domain/mixing/rain-aftercare";
 import { fitsInto, inParts, interleaved, type StationSchedule, type StationStart, type WateringPart } from "#domain/mixing/station-schedule";
-import { settleOtherWork, type Unplaced } from "#domain/mixing/water-of-other-work";
+import { type LostWater, settleOtherWork, type Unplaced } from "#domain/mixing/water-of-other-work";
 import { keptDryForRain, searchSpan, type StaysDry, stayingDry, untilAllIsDown, type WateringNeed, wateringNeeds } from "#domain/mixing/watering-bounds";
 import { hoursLeaveNoTime, minutesKeepNoDepth, noCommonTime, tightestPair, timeTooShort } from "#domain/mixing/watering-conflict";
 import { commonDepth } from "#domain/mixing/watering-depth";
@@ -74,8 +74,8 @@ export interface JudgedWatering {
   readonly findings: readonly Finding[];
   /** What water is kept off for: first what the labels say of water, then what rain would spoil. */
   readonly dry: readonly StaysDry[];
-  /** What other work put down and can't be watered in by its own date any more, whatever this visit does. */
-  readonly lostToOthers: readonly AppliedProduct[];
+  /** What other work put down and can't be watered in as its label asks any more, whatever this visit does. */
+  readonly lostToOthers: readonly LostWater[];
 }
 
 /**
@@ -90,7 +90,7 @@ export function judgeWatering(question: WateringQuestion): Outcome<JudgedWaterin
   const wanted = wateringNeeds(products, visit, timeZone);
   const labelDry = stayingDry(products, question);
   const notes = overdueFindings(wanted, timeZone);
-  const judged = (answer: WateringAnswer, findings: readonly Finding[], dry = dryUnder("not-known", question), lostToOthers: readonly AppliedProduct[] = []) =>
+  const judged = (answer: WateringAnswer, findings: readonly Finding[], dry = dryUnder("not-known", question), lostToOthers: readonly LostWater[] = []) =>
     accept({ answer, findings: [...notes, ...findings], dry, lostToOthers });
   const missing = missingFindings(question, wanted, labelDry);
   if (missing.length > 0) return judged({ kind: "undecided" }, missing);
