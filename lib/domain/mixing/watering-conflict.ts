@@ -225,6 +225,6 @@ export function hoursLeaveNoTime(
 function outsideTheHours(pair: TightestPair, hours: WateringHours, needs: readonly WateringNeed[], timeZone: string): string {
   const names = namedOnce((pair.due === undefined ? needs : [pair.due]).map(({ applied }) => applied), timeZone);
   const isLaw = authoritiesOfHours(hours).some(({ basis }) => basis === "law");
-  const late = pair.due === undefined ? "in several goes, or with sprinklers that take less time." : LATE;
+  const late = pair.due === undefined ? "over several goes, or with sprinklers that take less time." : LATE;
   return isLaw ? `Have ${names} watered in ${late}` : `Ask the customer to have ${names} watered in by hand before this visit. Where that can't be, have it watered in ${late}`;
 }

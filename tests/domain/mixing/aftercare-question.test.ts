@@ -19,6 +19,10 @@ test("what just touches a bound is fine", () => {
   expect(fieldOf({ secondLook: { daysAfter: 0, programName: "Spring" }, estimates: { untilDry: estimate(0), untilDustSettled: "unknown", untilDryAfterWatering: "unknown" } })).toBeUndefined();
 });
 
+test("other work may have the visit's hours or cross them", () => {
+  expect([END, START + 1, END + HOUR - 1].map((endedAt) => fieldOf({ products: [earlierOf(IRON, endedAt)] }))).toEqual([undefined, undefined, undefined]);
+});
+
 describe("refused by name", () => {
   test.each([
     ["no time zone", { timeZone: "Central" }, "timeZone"],
