@@ -24,7 +24,7 @@ import { mowedTooShortlyBefore, mowingDaysInTheWay } from "#domain/mixing/mowing
 import { type SpoilingRain, spoilingRain } from "#domain/mixing/rain-aftercare";
 import { seedingFindings, seedingMayNots } from "#domain/mixing/seeding-aftercare";
 import { signMayNots, signsToPutUp } from "#domain/mixing/sign-aftercare";
-import { type LostWater } from "#domain/mixing/water-of-other-work";
+import { type LostWater } from "#domain/mixing/watering-of-other-work";
 import { type StaysDry, wateredInAtLatest } from "#domain/mixing/watering-bounds";
 import { wateringSteps } from "#domain/mixing/watering-steps";
 import { judgeWatering, type WateringAnswer } from "#domain/mixing/watering-window";

@@ -5,7 +5,7 @@ import { type ApplicationTimes } from "#domain/mixing/aftercare-instants";
 import { dateWords } from "#domain/mixing/local-words";
 import { type Authority, type LimitBasis } from "#domain/weather/spray-limits";
 
-/** A product on the lawn: of this visit, or of an earlier one whose constraints may still run. */
+/** A product on the lawn: of this visit, or of other work, earlier or crossing it, whose constraints may still run. */
 export interface AppliedProduct {
   readonly label: LabelAftercare;
   readonly application: ApplicationTimes;

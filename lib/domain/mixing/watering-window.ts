@@ -9,7 +9,7 @@ import { type AppliedProduct, appliedName, constraintsOf, isOfOtherWork } from "
 import { depthFrom, depthWords, exactText, irrigationRun, type IrrigationStation, type StationRun, type TimedRun } from "#domain/mixing/irrigation-run";
 import { type SpoilingRain, spoilingRain } from "#domain/mixing/rain-aftercare";
 import { fitsInto, inParts, interleaved, type StationSchedule, type StationStart, type WateringPart } from "#domain/mixing/station-schedule";
-import { type LostWater, settleOtherWork, type Unplaced } from "#domain/mixing/water-of-other-work";
+import { type LostWater, settleOtherWork, type Unplaced } from "#domain/mixing/watering-of-other-work";
 import { keptDryForRain, searchSpan, type StaysDry, stayingDry, untilAllIsDown, type WateringNeed, wateringNeeds } from "#domain/mixing/watering-bounds";
 import { hoursLeaveNoTime, minutesKeepNoDepth, noCommonTime, tightestPair, timeTooShort } from "#domain/mixing/watering-conflict";
 import { commonDepth } from "#domain/mixing/watering-depth";

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { type DueReach } from "#domain/label/aftercare-constraint";
 import { DEFAULT_AFTERCARE_ESTIMATES } from "#domain/mixing/aftercare-instants";
 import { keptDryForRain, searchSpan, stayingDry, untilAllIsDown, wateredInAtLatest, wateringNeeds } from "#domain/mixing/watering-bounds";
 import { of } from "#domain/quantities/quantity";
@@ -24,11 +25,13 @@ test("whose estimate a time rests on is kept with it, and nobody's where a label
   const fromSign = { anchor: "posting", durationMinutes: 60 } as const;
   const notPosted = "common practice: until a sign stands, what counts from it counts from the work";
   expect([dry([untilState("dry")]), dry([untilState("dry"), hoursAfterEnd(12)]), dry([fromSign])]).toEqual([[[untilDry === "unknown" ? "" : untilDry.source]], [[]], [[notPosted]]]);
-  const due = (by: Parameters<typeof says<"watering-in">>[1]["by"], postedAtEpochMilliseconds: number | "not-posted" = "not-posted") => {
+  const atOnce: DueReach = { anchor: "at-once" };
+  const dayFromSign: DueReach = { anchor: "days", from: "posting", days: 1 };
+  const due = (by: DueReach | "not-stated", postedAtEpochMilliseconds: number | "not-posted" = "not-posted") => {
     const applied = appliedOf(labelOf("Grub", says("watering-in", { by, depth: "not-stated", rain: "counts" })));
     return sourcesOf(wateringNeeds([{ ...applied, application: { ...applied.application, postedAtEpochMilliseconds } }], visit, CHICAGO));
   };
-  expect([due({ anchor: "at-once" }), due(hoursAfterEnd(4)), due("not-stated"), due(fromSign), due({ anchor: "days", from: "posting", days: 1 }), due(fromSign, START)]).toEqual([
+  expect([due(atOnce), due(hoursAfterEnd(4)), due("not-stated"), due(fromSign), due(dayFromSign), due(fromSign, START)]).toEqual([
     [["common practice: at once is within an hour after the application"]], [[]], [[]], [[notPosted]], [[notPosted]], [[]],
   ]);
   const spoiled = labelOf("Iron", says("rain-that-spoils", { within: fromSign, from: "any" }));

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { type DueReach } from "#domain/label/aftercare-constraint";
 import { DEFAULT_AFTERCARE_ESTIMATES } from "#domain/mixing/aftercare-instants";
 import { type AppliedProduct } from "#domain/mixing/applied-product";
 import { keptDryForRain, stayingDry, wateringNeeds } from "#domain/mixing/watering-bounds";
@@ -57,9 +58,12 @@ describe("labels that leave no time", () => {
   });
 });
 
+const AT_ONCE: DueReach = { anchor: "at-once" };
+const FROM_SIGN: DueReach = { anchor: "posting", durationMinutes: 120 };
+
 describe("times that are estimates", () => {
   const dryOnly = labelOf("DryOnly", says("watering-not-before", { untilLaterOf: [untilState("dry")] }));
-  const atOnce = labelOf("Grubclear", says("watering-in", { by: { anchor: "at-once" }, depth: "not-stated", rain: "counts" }));
+  const atOnce = labelOf("Grubclear", says("watering-in", { by: AT_ONCE, depth: "not-stated", rain: "counts" }));
   test("are said to be, and are for the office to answer", () => {
     expect(noCommonTime(pairOf([appliedOf(dryOnly), appliedOf(atOnce)]), CHICAGO)).toMatchObject({
       answerableBy: "office",
@@ -76,7 +80,7 @@ describe("times that are estimates", () => {
     expect(noCommonTime(pairOf([stated(7), appliedOf(atOnce)]), CHICAGO)).toMatchObject({ answerableBy: "office", source: "common-practice" });
   });
   test("a sign that does not stand yet makes a due time one", () => {
-    const fromSign = labelOf("Grubclear", says("watering-in", { by: { anchor: "posting", durationMinutes: 120 }, depth: "not-stated", rain: "counts" }));
+    const fromSign = labelOf("Grubclear", says("watering-in", { by: FROM_SIGN, depth: "not-stated", rain: "counts" }));
     expect(noCommonTime(pairOf([appliedOf(IRON), appliedOf(fromSign)]), CHICAGO)).toMatchObject({ answerableBy: "office", figure: expect.stringContaining("Grubclear: watered in by about Friday, May 1, 2026, 5 pm, an estimate.") as string });
   });
 });

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { takeCare } from "#domain/foundation/finding";
 import { accept, missingFact } from "#domain/foundation/outcome";
 import { type AppliedProduct } from "#domain/mixing/applied-product";
-import { settleOtherWork, type Unplaced } from "#domain/mixing/water-of-other-work";
+import { settleOtherWork, type Unplaced } from "#domain/mixing/watering-of-other-work";
 import { type WateringNeed, wateringNeeds } from "#domain/mixing/watering-bounds";
 import { appliedOf, CHICAGO, earlierOf, END, FEED, HOUR, labelOf, START } from "../../support/aftercare-builders";
 import { refusalOf, valueOf } from "../../support/domain-answers";
