@@ -105,8 +105,8 @@ export function isUndecided(products: readonly AppliedProduct[], ground: Ground)
   });
 }
 
-/** Whether some minute from the end of the visit on is dry enough for the first and in time for the second product. */
-export function haveCommonMinute(dry: AppliedProduct, due: AppliedProduct, water: number | undefined, ground: Ground, from = ground.visitUntil): boolean {
+/** Whether some minute from an instant on is dry enough for the first and in time for the second product. */
+export function haveCommonMinute(dry: AppliedProduct, due: AppliedProduct, water: number | undefined, ground: Ground, from: number): boolean {
   const isOff = waterKeptOff(dry, water, ground);
   const late = waterWanted(due, ground)?.late;
   if (late === undefined) throw new Error(`${due.label.productName} wants no water`);

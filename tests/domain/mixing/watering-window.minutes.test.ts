@@ -8,7 +8,7 @@ import { valueOf } from "../../support/domain-answers";
 import { letGo } from "../../support/let-go-by-the-minute";
 import { statedBy, waterWanted } from "../../support/label-by-the-minute";
 import { MINUTE } from "../../support/wall-clock";
-import { haveCommonMinute, type Minutes, walk, type Walked, waterPutDown } from "../../support/watering-by-the-minute";
+import { allDownAt, haveCommonMinute, type Minutes, walk, type Walked, waterPutDown } from "../../support/watering-by-the-minute";
 
 type Places = Extract<Walked, { readonly kind: "walked" }>;
 
@@ -16,7 +16,7 @@ const lengthOf = ({ from, until }: Minutes) => (until - from) / MINUTE;
 const rulesOf = ({ findings }: JudgedWatering) => findings.filter(({ level }) => level === "hold").map(({ rule }) => rule);
 const caresOf = ({ findings }: JudgedWatering) => findings.filter(({ level, rule }) => level === "take-care" && rule !== "watering-in-overdue").map(({ rule }) => rule);
 
-/** The hold names two products of which one still wants no water when the other's time is over; or one whose own time is over by then, or before the visit ends. */
+/** The hold names two products of which one still wants no water when the other's time is over; or one whose own time is over by then, or before all is down. */
 function expectNamesExcludeEachOther({ ground, products, stations }: DrawnVisit, about: readonly string[]): void {
   const named = products.filter(({ label }) => about.includes(label.productName));
   expect(named).toHaveLength(about.length);
@@ -25,7 +25,7 @@ function expectNamesExcludeEachOther({ ground, products, stations }: DrawnVisit,
   const pairs = dated.flatMap((due) => named.filter((dry) => about.length === 1 || dry !== due).map((dry) => ({ dry, due })));
   const earliest = Math.min(...named.map(({ application }) => application.startsAtEpochMilliseconds));
   const isAtOdds = pairs.some(({ dry, due }) => !haveCommonMinute(dry, due, water, ground, earliest));
-  const isOverBefore = about.length === 1 && dated.some((due) => !haveCommonMinute(due, due, undefined, ground));
+  const isOverBefore = about.length === 1 && dated.some((due) => !haveCommonMinute(due, due, undefined, ground, allDownAt(products, ground)));
   expect(isAtOdds || isOverBefore).toBe(true);
 }
 
