@@ -94,17 +94,18 @@ const labelFacts = fc
   )
   .map((all): Facts => Object.assign({}, ...all) as Facts);
 
-/** Work within the visit, or of an earlier one that ended before it began. */
+/** Work within the visit, or other work that ended before it began, or that began before it ended and crosses it. */
 function productOf(index: number, visit: { readonly from: number; readonly until: number }) {
   const length = (visit.until - visit.from) / MINUTE;
   const isEarlier = fc.oneof({ weight: 3, arbitrary: fc.constant(false) }, { weight: 1, arbitrary: fc.constant(true) });
   const posted = fc.constantFrom<"not-posted" | number>("not-posted", "not-posted", -30, 20);
-  return fc.record({ facts: labelFacts, isEarlier, beforeMinutes: fc.integer({ min: 0, max: 3 * DAY_MINUTES }), one: fc.integer({ min: 0, max: length }), other: fc.integer({ min: 0, max: length }), posted, watered: fc.integer({ min: 0, max: 5 }) }).map(
+  return fc.record({ facts: labelFacts, isEarlier, beforeMinutes: fc.oneof({ weight: 3, arbitrary: fc.integer({ min: 0, max: 3 * DAY_MINUTES }) }, { weight: 1, arbitrary: fc.integer({ min: -2 * length, max: 0 }) }), one: fc.integer({ min: 0, max: length }), other: fc.integer({ min: 0, max: length }), posted, watered: fc.integer({ min: 0, max: 5 }) }).map(
     ({ facts, isEarlier: isBefore, beforeMinutes, one, other, posted: postedAfter, watered }): AppliedProduct => {
       const label = labelOf(`Product ${index}`, facts);
       const begin = isBefore ? visit.from - beforeMinutes * MINUTE - length * MINUTE : visit.from;
-      const start = begin + Math.min(one, other) * MINUTE;
-      const end = begin + Math.max(one, other) * MINUTE;
+      // What would begin after the visit's end begins with it.
+      const start = Math.min(begin + Math.min(one, other) * MINUTE, Math.max(visit.from, visit.until - MINUTE));
+      const end = Math.max(begin + Math.max(one, other) * MINUTE, start);
       const application = { startsAtEpochMilliseconds: start, endsAtEpochMilliseconds: end, postedAtEpochMilliseconds: postedAfter === "not-posted" ? postedAfter : start + postedAfter * MINUTE };
       if (!isBefore) return appliedOf(label, { application });
       const wateredIn = watered === 0 ? end + 30 * MINUTE : "not-yet";
@@ -163,7 +164,7 @@ export const visitsInParts: fc.Arbitrary<DrawnVisit> = fc
     return { ground: { ...ground, localRules, controller: "none" as const }, products: [...products.slice(0, 1), appliedOf(feed, { application })], stations: slow };
   });
 
-/** What was put down on a lawn before a visit, lately or weeks ago, and the water that somebody wrote down. */
+/** What was put down on a lawn before a visit, across it or after it, lately or weeks ago, and the water that somebody wrote down. */
 export interface DrawnHistory {
   readonly visit: DrawnVisit;
   readonly earlier: readonly EarlierProduct[];
@@ -184,7 +185,8 @@ export const historiesDrawn: fc.Arbitrary<DrawnHistory> = visitsDrawn.chain((vis
   // Whole days with some hours more are when most of what is asked for ends.
   const wholeDays = fc.record({ days: fc.integer({ min: 0, max: 4 }), more: fc.integer({ min: 0, max: 720 }) }).map(({ days: count, more }) => count * DAY_MINUTES + more);
   const endedBefore = fc.oneof(wholeDays, wholeDays, fc.integer({ min: 0, max: 9 * DAY_MINUTES }), fc.integer({ min: 12 * DAY_MINUTES, max: 40 * DAY_MINUTES }));
-  const earlier = fc.array(fc.record({ facts: labelFacts, before: endedBefore, lasting: fc.integer({ min: 0, max: 180 }), posted: fc.constantFrom("not-posted" as const, -30, 20, 200) }), { minLength: 1, maxLength: 3 });
+  const crossing = fc.integer({ min: -240, max: 0 });
+  const earlier = fc.array(fc.record({ facts: labelFacts, before: fc.oneof({ weight: 4, arbitrary: endedBefore }, { weight: 1, arbitrary: crossing }), lasting: fc.integer({ min: 0, max: 180 }), posted: fc.constantFrom("not-posted" as const, -30, 20, 200) }), { minLength: 1, maxLength: 3 });
   return fc.record({ earlier, waterings: waterings(visitUntil), isSeedPlanned: fc.boolean() }).map(({ earlier: all, ...more }) => ({
     visit: { ...visit, products: visit.products.filter(({ appliedIn }) => appliedIn === "this-visit") },
     ...more,

@@ -37,6 +37,11 @@ interface History {
   readonly ground: Ground;
 }
 
+/** Whether other work is of before a visit: some minute of it, or its first instant where it has none, was over as the visit ended. */
+export function isOfBefore({ application }: EarlierProduct, { visitFrom, visitUntil }: Ground): boolean {
+  return application.startsAtEpochMilliseconds <= visitFrom || application.startsAtEpochMilliseconds + MINUTE <= visitUntil;
+}
+
 /** The product with everything that its label says, however long ago. */
 export function atItsLongest(earlier: EarlierProduct, { waterings, ground }: History): AppliedProduct {
   return { ...earlier, appliedIn: "earlier-visit", wateredInAtEpochMilliseconds: wateredIn(earlier, waterings, ground) };
@@ -61,7 +66,10 @@ export function asOfVisit(earlier: EarlierProduct, { waterings, isSeedPlanned, g
     const kind = name as AftercareKind;
     if (fact === "none") return [kind, fact];
     if (fact === "unknown") return [kind, sinceDays < UNREAD_DAYS[kind] && (kind !== "seeding-after" || isSeedPlanned) ? fact : "none"];
-    if ("untilLaterOf" in fact) return [kind, { ...fact, untilLaterOf: fact.untilLaterOf.filter(isWaitedFor) }];
+    if ("untilLaterOf" in fact) {
+      const untilLaterOf = fact.untilLaterOf.filter(isWaitedFor);
+      return [kind, untilLaterOf.length === 0 ? "none" : { ...fact, untilLaterOf }];
+    }
     if ("intervals" in fact) return [kind, { ...fact, intervals: fact.intervals.filter(({ until }) => until.anchor !== "mowings" || sinceDays < (isSeedPlanned ? 365 : until.count * DAYS_PER_MOWING)) }];
     if (kind === "watering-in" && (watered !== "not-yet" || sinceDays >= WATERED_AFTER_DAYS)) return [kind, "none"];
     if (kind === "posting-sign" && "mayComeDown" in fact && fact.mayComeDown.trigger === "state" && sinceDays >= estimateDays("untilDry")) return [kind, { ...fact, mayComeDown: { trigger: "elapsed", anchor: "application-end", durationMinutes: 0, orReentryIfLater: fact.mayComeDown.orReentryIfLater } }];

@@ -140,7 +140,8 @@ function notWateredIn(product: AppliedProduct, ground: Ground): { readonly overA
   const water = waterWanted(product, ground);
   if (water?.hasDate !== true) return { overAt: undefined };
   let overAt: number | undefined;
-  for (let minute = ground.visitUntil; !water.late(minute + MINUTE); minute += MINUTE) {
+  const from = Math.max(ground.visitUntil, product.application.endsAtEpochMilliseconds);
+  for (let minute = from; !water.late(minute + MINUTE); minute += MINUTE) {
     if (hoursPermit(ground, minute)) overAt = minute + MINUTE;
   }
   return { overAt };

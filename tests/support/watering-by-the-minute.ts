@@ -90,7 +90,8 @@ function commonDepth(depths: readonly { readonly least: number; readonly most: n
   return { least: Math.max(...depths.map(({ least }) => least)), most: Math.min(...depths.map(({ most }) => most)) };
 }
 
-function isUndecided(products: readonly AppliedProduct[], ground: Ground): boolean {
+/** Whether a fact is missing that the time of the water hangs on. */
+export function isUndecided(products: readonly AppliedProduct[], ground: Ground): boolean {
   const isWanted = products.some((product) => waterWanted(product, ground) !== undefined);
   return products.some((product) => {
     const { label, wateredInAtEpochMilliseconds: at } = product;
@@ -104,8 +105,8 @@ function isUndecided(products: readonly AppliedProduct[], ground: Ground): boole
   });
 }
 
-/** Whether some minute from the end of the visit on is dry enough for the first and in time for the second product. */
-export function haveCommonMinute(dry: AppliedProduct, due: AppliedProduct, water: number | undefined, ground: Ground, from = ground.visitUntil): boolean {
+/** Whether some minute from an instant on is dry enough for the first and in time for the second product. */
+export function haveCommonMinute(dry: AppliedProduct, due: AppliedProduct, water: number | undefined, ground: Ground, from: number): boolean {
   const isOff = waterKeptOff(dry, water, ground);
   const late = waterWanted(due, ground)?.late;
   if (late === undefined) throw new Error(`${due.label.productName} wants no water`);
@@ -113,7 +114,12 @@ export function haveCommonMinute(dry: AppliedProduct, due: AppliedProduct, water
   return false;
 }
 
-/** Walks from the end of the visit until the first date of a label, or four weeks. */
+/** The first minute at which the visit is over and all that counts at it is down. */
+export function allDownAt(products: readonly AppliedProduct[], { visitUntil }: Ground): number {
+  return Math.max(visitUntil, ...products.map(({ application }) => application.endsAtEpochMilliseconds));
+}
+
+/** Walks from the minute at which all is down until the first date of a label, or four weeks. */
 export function walk(products: readonly AppliedProduct[], stations: readonly IrrigationStation[], ground: Ground): Walked {
   const wanted = products.flatMap((product) => waterWanted(product, ground) ?? []);
   if (isUndecided(products, ground)) return { kind: "undecided" };
@@ -128,10 +134,11 @@ export function walk(products: readonly AppliedProduct[], stations: readonly Irr
   const water = waterPutDown(products, stations, ground);
   const off = products.map((product) => waterKeptOff(product, water, ground));
   const isOff = (instant: number) => off.some((holds) => holds(instant));
-  const isOver = searchIsOver(wanted, firstMinuteFree(isOff, ground.visitUntil) ?? Infinity, ground);
+  const from = allDownAt(products, ground);
+  const isOver = searchIsOver(wanted, firstMinuteFree(isOff, from) ?? Infinity, from, ground);
   const dry: Minutes[] = [];
   const stretches: Minutes[] = [];
-  for (let minute = ground.visitUntil; !isOver(minute); minute += MINUTE) {
+  for (let minute = from; !isOver(minute); minute += MINUTE) {
     if (isOff(minute)) continue;
     addMinute(dry, minute);
     if (hoursPermit(ground, minute)) addMinute(stretches, minute);
@@ -141,10 +148,10 @@ export function walk(products: readonly AppliedProduct[], stations: readonly Irr
   return { kind: "walked", stretches, longestWithoutHours, elapsedMinutes, stationMinutes: timed.map((one) => minutesInTurn([one])) };
 }
 
-function searchIsOver(wanted: readonly { readonly late: (instant: number) => boolean; readonly hasDate: boolean }[], dryFrom: number, { zone, visitUntil }: Ground): (minute: number) => boolean {
+function searchIsOver(wanted: readonly { readonly late: (instant: number) => boolean; readonly hasDate: boolean }[], dryFrom: number, from: number, { zone }: Ground): (minute: number) => boolean {
   const dated = wanted.filter(({ hasDate }) => hasDate);
   if (dated.length > 0) return (minute) => dated.some(({ late }) => late(minute + MINUTE));
-  const lastDate = dateAfter(dateAt(zone, dryFrom - visitUntil > 7 * DAY ? dryFrom : visitUntil), 28);
+  const lastDate = dateAfter(dateAt(zone, dryFrom - from > 7 * DAY ? dryFrom : from), 28);
   return (minute) => dateAt(zone, minute) > lastDate;
 }
 

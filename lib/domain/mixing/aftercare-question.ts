@@ -3,6 +3,7 @@ import { badInput, missingFact } from "#domain/foundation/outcome";
 import { refuseImpossibleAftercare } from "#domain/label/aftercare-range";
 import { type AftercareEstimates } from "#domain/mixing/aftercare-instants";
 import { type AppliedProduct } from "#domain/mixing/applied-product";
+import { beganBefore } from "#domain/mixing/earlier-products";
 import { type MowingHabit } from "#domain/mixing/mowing-aftercare";
 import { type ZoneSeeding } from "#domain/mixing/seeding-aftercare";
 import { refuseImpossibleHours } from "#domain/mixing/watering-hours";
@@ -30,7 +31,7 @@ export interface AftercareQuestion extends WateringQuestion {
 
 /**
  * Refuses a question that can't be meant: no known time zone or no version of its data, work that ends before it begins
- * or lies outside its visit, an earlier visit that comes later, no place on earth, impossible hours, estimates,
+ * or lies outside its visit, an earlier visit that begins after this one, no place on earth, impossible hours, estimates,
  * weekdays, times of mowing, second looks or label facts. Each at its own field; undefined when it is fine.
  */
 export function refuseImpossibleQuestion(question: AftercareQuestion): Refused | undefined {
@@ -86,8 +87,8 @@ function refuseProductTimes(applied: AppliedProduct, visit: AftercareQuestion["v
   const refuseWatering = (sentence: string) =>
     badInput(`${label.productName} wateredIn`, String(wateredIn), "after it was put down, before this visit ends", sentence);
   if (appliedIn === "earlier-visit") {
-    if (end > visit.fromEpochMilliseconds) {
-      return refuseTime(`The earlier application of ${label.productName} ends after this visit starts.`);
+    if (!beganBefore(application, visit)) {
+      return refuseTime(`The earlier application of ${label.productName} starts after this visit ends.`);
     }
     const isOutside = typeof wateredIn === "number" && (wateredIn < start || wateredIn > visit.untilEpochMilliseconds);
     return isOutside ? refuseWatering(`${label.productName} can't have been watered in then.`) : undefined;

@@ -17,12 +17,14 @@ import {
 } from "#domain/mixing/aftercare-step";
 import { type AppliedProduct, appliedName, constraintsOf } from "#domain/mixing/applied-product";
 import { crewWhilePeopleStayOff } from "#domain/mixing/crew-entry";
+import { ONLY_AT_APPLICATION } from "#domain/mixing/earlier-products";
 import { type LawnAtApplication, lawnAtApplication } from "#domain/mixing/lawn-at-application";
 import { dateWords } from "#domain/mixing/local-words";
 import { mowedTooShortlyBefore, mowingDaysInTheWay } from "#domain/mixing/mowing-aftercare";
 import { type SpoilingRain, spoilingRain } from "#domain/mixing/rain-aftercare";
 import { seedingFindings, seedingMayNots } from "#domain/mixing/seeding-aftercare";
 import { signMayNots, signsToPutUp } from "#domain/mixing/sign-aftercare";
+import { type LostWater } from "#domain/mixing/watering-of-other-work";
 import { type StaysDry, wateredInAtLatest } from "#domain/mixing/watering-bounds";
 import { wateringSteps } from "#domain/mixing/watering-steps";
 import { judgeWatering, type WateringAnswer } from "#domain/mixing/watering-window";
@@ -58,7 +60,7 @@ export function aftercareTimeline(question: AftercareQuestion): Outcome<Aftercar
   if (!watering.ok) return watering;
   const { products, visit, timeZone, zoneDataVersion, mowing, seedings } = question;
   const { answer, dry } = watering.value;
-  const endContext = endContextsOf(question);
+  const endContext = endContextsOf(question, watering.value.lostToOthers);
   const signs = signMayNots(products, { ...question, endContext });
   const unread = unreadMayNots(products, timeZone);
   const mayNots = [...stateMayNots(question, endContext, dry), ...seedingMayNots(products, timeZone), ...signs.mayNots, ...unread];
@@ -89,9 +91,12 @@ export function aftercareTimeline(question: AftercareQuestion): Outcome<Aftercar
 
 type EndContextOf = (applied: AppliedProduct) => EndContext;
 
-/** A product's last watering hours take a search: it is made when a constraint first waits for water, and once. */
-function endContextsOf({ visit, hours, timeZone, estimates }: AftercareQuestion): EndContextOf {
-  const found = new Map<AppliedProduct, number | null>();
+/**
+ * A product's last watering hours take a search: it is made when a constraint first waits for water, and once. What can't
+ * be watered in by its own date has no last hours.
+ */
+function endContextsOf({ visit, hours, timeZone, estimates }: AftercareQuestion, lost: readonly LostWater[]): EndContextOf {
+  const found = new Map<AppliedProduct, number | null>(lost.map(({ applied }) => [applied, null]));
   const wateredInAt = (applied: AppliedProduct) => {
     const known = found.get(applied);
     if (known !== undefined) return known;
@@ -158,14 +163,6 @@ function stateMayNots(question: AftercareQuestion, endContext: EndContextOf, sta
   }));
   return [...offLawn, ...dry];
 }
-
-/** What only matters while a product goes down; of an earlier visit it is no longer asked. */
-const ONLY_AT_APPLICATION: readonly AftercareKind[] = [
-  "leaf-at-application",
-  "soil-at-application",
-  "mowing-before",
-  "seeding-before",
-];
 
 /** The unread facts of a product that still matter. */
 function missingFacts({ label, appliedIn, wateredInAtEpochMilliseconds: at }: AppliedProduct): readonly AftercareKind[] {

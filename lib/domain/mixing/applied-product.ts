@@ -5,13 +5,18 @@ import { type ApplicationTimes } from "#domain/mixing/aftercare-instants";
 import { dateWords } from "#domain/mixing/local-words";
 import { type Authority, type LimitBasis } from "#domain/weather/spray-limits";
 
-/** A product on the lawn: of this visit, or of an earlier one whose constraints may still run. */
+/** A product on the lawn: of this visit, or of other work, earlier or crossing it, whose constraints may still run. */
 export interface AppliedProduct {
   readonly label: LabelAftercare;
   readonly application: ApplicationTimes;
   readonly appliedIn: "this-visit" | "earlier-visit";
   /** When it was watered in. Only an earlier visit's product can have been, or nobody knows. */
   readonly wateredInAtEpochMilliseconds: number | "not-yet" | "unknown";
+}
+
+/** Whether a product is down, or goes down, by other work than this visit: this visit can leave nothing of it out. */
+export function isOfOtherWork({ appliedIn }: Pick<AppliedProduct, "appliedIn">): boolean {
+  return appliedIn === "earlier-visit";
 }
 
 /** A constraint with the product that adds it. */

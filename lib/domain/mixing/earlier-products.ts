@@ -4,6 +4,7 @@ import { type AftercareEstimates, type ApplicationTimes, type TimeEstimate } fro
 import { type AppliedProduct } from "#domain/mixing/applied-product";
 import { type LawnWatering } from "#domain/properties/lawn-watering";
 import { compareExact } from "#domain/quantities/exact-quantity";
+import { type Span } from "#domain/weather/local-hours";
 
 const ONE_MINUTE_MILLISECONDS = 60_000;
 const ONE_DAY_MILLISECONDS = 86_400_000;
@@ -43,6 +44,9 @@ const UNREAD_MATTERS_DAYS: Readonly<Record<AftercareKind, number>> = {
   "posting-sign": 7,
 };
 
+/** What only matters while a product goes down; of other work it is not asked. */
+export const ONLY_AT_APPLICATION: readonly AftercareKind[] = ["leaf-at-application", "soil-at-application", "mowing-before", "seeding-before"];
+
 /** A product that was put down on a lawn before, or stands in an earlier plan. Where no label is on file nobody has read any of its facts. */
 export interface EarlierProduct {
   readonly label: LabelAftercare;
@@ -53,7 +57,7 @@ export interface EarlierProduct {
 export interface AskedOfEarlier {
   /** What is asked for is what may still matter at this instant, the start of a visit. */
   readonly atEpochMilliseconds: number;
-  /** Statements about water that are later than this are not of what came before: the end of the visit. */
+  /** The end of the visit. Work that begins later is not of before, nor are statements about water. */
   readonly untilEpochMilliseconds: number;
   readonly waterings: readonly LawnWatering[];
   /** Whether seed is planned on the lawn: only then can what nobody has read about seed matter, and mowings be asked for all season. */
@@ -64,18 +68,21 @@ export interface AskedOfEarlier {
 /**
  * An earlier product with what may still run at a visit, everything else of its label left out; undefined where nothing
  * may. Ends are taken for as late as they can be, so that nothing is left out that the timeline would still count, and
- * a product of last season costs a visit nothing. What was put down later than the visit's start is not of before.
+ * a product of last season costs a visit nothing. Other work counts from the moment it began: two records of one stop may
+ * have the same hours or cross, and each lawn then has what both put down. What began after the visit is not of before.
  */
 export function earlierAtVisit({ label, application }: EarlierProduct, asked: AskedOfEarlier): AppliedProduct | undefined {
   const { atEpochMilliseconds, isSeedPlanned } = asked;
+  if (!beganBefore(application, { fromEpochMilliseconds: atEpochMilliseconds, untilEpochMilliseconds: asked.untilEpochMilliseconds })) return undefined;
   const { endsAtEpochMilliseconds: end, postedAtEpochMilliseconds: posted } = application;
   const sinceEndDays = (atEpochMilliseconds - end) / ONE_DAY_MILLISECONDS;
   // What counts from a sign that was put up after the work ends as much later; what the house takes to be over does not.
   const sinceDays = (atEpochMilliseconds - (posted === "not-posted" ? end : Math.max(end, posted))) / ONE_DAY_MILLISECONDS;
-  if (atEpochMilliseconds < end || sinceDays >= longestDays(label)) return undefined;
+  if (sinceDays >= longestDays(label)) return undefined;
   const wateredIn = wateredInAt(label, application, asked);
   const longest = { ...asked, wateredInAfterDays: wateredIn === "not-yet" ? wateredIn : (wateredIn - end) / ONE_DAY_MILLISECONDS };
   const matters = (kind: AftercareKind) => {
+    if (ONLY_AT_APPLICATION.includes(kind)) return false;
     if (kind === "watering-in" && wateredIn !== "not-yet") return false;
     if (label.facts[kind] === "unknown") return (kind !== "seeding-after" || isSeedPlanned) && sinceEndDays < UNREAD_MATTERS_DAYS[kind];
     if (kind === "watering-in") return sinceEndDays < SURELY_WATERED_IN_AFTER_DAYS || dueDays(label) > sinceDays;
@@ -85,6 +92,11 @@ export function earlierAtVisit({ label, application }: EarlierProduct, asked: As
   const kinds = AFTERCARE_KINDS.filter((kind) => label.facts[kind] !== "none" && (matters(kind) || mattersToSign(kind)));
   if (kinds.length === 0) return undefined;
   return { label: withOnly(label, kinds), application, appliedIn: "earlier-visit", wateredInAtEpochMilliseconds: wateredIn };
+}
+
+/** Whether other work counts at a visit: whatever began before the visit ended, though it may not be over as the visit begins. */
+export function beganBefore({ startsAtEpochMilliseconds: start }: Pick<ApplicationTimes, "startsAtEpochMilliseconds">, visit: Span): boolean {
+  return start < visit.untilEpochMilliseconds || start <= visit.fromEpochMilliseconds;
 }
 
 /** Whether a sign stays at least until people may come back: it can stand for hours after that, until the sunset of that day. */

@@ -5,7 +5,7 @@ import { type Reach, type SeedingMethod, type StatedConstraint } from "#domain/l
 import { mowedTimes, type MowingCount, SURELY_MOWED_AFTER_DAYS } from "#domain/label/mowing-count";
 import { type AftercareEnd, endOnState, latestEnd, notBefore, reachesBackTo } from "#domain/mixing/aftercare-instants";
 import { type MayNot, reasonFor } from "#domain/mixing/aftercare-step";
-import { type AppliedProduct, appliedName, constraintsOf, weakestAuthority } from "#domain/mixing/applied-product";
+import { type AppliedProduct, appliedName, constraintsOf, isOfOtherWork, weakestAuthority } from "#domain/mixing/applied-product";
 import { dayIn } from "#domain/mixing/clock-periods";
 import { dateWords, localWords } from "#domain/mixing/local-words";
 import { SOWING_METHODS, type SownSeed } from "#domain/properties/lawn-seeding";
@@ -53,7 +53,8 @@ export function seedingMayNots(products: readonly AppliedProduct[], timeZone: st
  * Seed that would come too soon after a product, by the interval for its own method, and products that come too soon
  * after seed. A method for which the label states nothing is a hold that says so, and where nobody knows the method, the
  * longest interval counts and a method that is missing wants care. Where a label counts mowings, only the
- * crew or the customer can say whether there were enough, so that wants care unless there can't have been.
+ * crew or the customer can say whether there were enough, so that wants care unless there can't have been. What is down by
+ * other work can't be left out: seed that comes too soon after it wants care to be planned anew, and holds nothing.
  */
 export function seedingFindings(
   products: readonly AppliedProduct[],
@@ -63,7 +64,7 @@ export function seedingFindings(
   const after = constraintsOf(products, "seeding-after").flatMap(({ applied, constraint }) =>
     seedings.flatMap((seeding) => seedAfterProduct(applied, constraint, seeding, timeZone)),
   );
-  const planned = products.filter(({ appliedIn }) => appliedIn === "this-visit");
+  const planned = products.filter((applied) => !isOfOtherWork(applied));
   const before = constraintsOf(planned, "seeding-before").flatMap(({ applied, constraint }) =>
     seedings.flatMap((seeding) => productAfterSeed(applied, constraint, seeding, timeZone)),
   );
@@ -88,13 +89,12 @@ function seedAfterProduct(
   const planned = `Seeding${ofLawns(seeding)}${method === "unknown" ? "" : ` (${method})`} is planned for ${dateWords(date)}`;
   const missing = methodsWithoutInterval(constraint, method);
   if (missing.length > 0 && method !== "unknown") {
+    const what = `${planned}, and the label of ${name} states no interval for that method.`;
+    const said = { ...words, rule: "seeding-interval-missing", what };
     return [
-      hold(answerableBy, {
-        ...words,
-        rule: "seeding-interval-missing",
-        what: `${planned}, and the label of ${name} states no interval for that method.`,
-        toDo: "Read the label again, or take the product or the seeding out of the plan.",
-      }),
+      isOfOtherWork(applied)
+        ? takeCare({ ...said, toDo: "Read the label again, or sow by another method, or take the seeding out of the plan." })
+        : hold(answerableBy, { ...said, toDo: "Read the label again, or take the product or the seeding out of the plan." }),
     ];
   }
   const unstated = missing.map((one) =>
@@ -105,16 +105,14 @@ function seedAfterProduct(
       toDo: `Put the seed down by another method than ${one}, or read the label again.`,
     }),
   );
-  const tooSoon = (figure: string) =>
-    hold(answerableBy, {
-      ...words,
-      rule: "seeding-too-soon-after",
-      what: `${planned}, too soon after ${name}.`,
-      figure,
-      toDo: "Seed later, or leave the product out.",
-    });
   const until = untilMowedOrOver(applied, constraint, seeding, timeZone);
-  if (until.tooSoon !== undefined) return [tooSoon(until.tooSoon), ...unstated];
+  if (until.tooSoon !== undefined) {
+    const said = { ...words, rule: "seeding-too-soon-after", what: `${planned}, too soon after ${name}.`, figure: `Not before ${until.tooSoon}.` };
+    const tooSoon = isOfOtherWork(applied)
+      ? takeCare({ ...said, toDo: `${name} is down already: plan the seeding anew, for ${until.laterWords}.` })
+      : hold(answerableBy, { ...said, toDo: "Seed later, or leave the product out." });
+    return [tooSoon, ...unstated];
+  }
   const waiting = until.mowings.map((mowings) =>
     takeCare({
       ...words,
@@ -138,7 +136,7 @@ function untilMowedOrOver(
   constraint: StatedConstraint<"seeding-after">,
   { date, method }: ZoneSeeding,
   timeZone: string,
-): { readonly tooSoon?: string; readonly mowings: readonly MowingCount[] } {
+): { readonly tooSoon?: undefined; readonly mowings: readonly MowingCount[] } | { readonly tooSoon: string; readonly laterWords: string } {
   const { application } = applied;
   const untils = constraint.intervals
     .filter((interval) => method === "unknown" || interval.method === method || interval.method === "any")
@@ -146,12 +144,15 @@ function untilMowedOrOver(
   const ends = untils.flatMap((until) => (until.anchor === "mowings" ? [] : [notBefore(until, application, timeZone)]));
   const at = ends.length === 0 ? null : latestEnd(ends).atEpochMilliseconds;
   if (at !== null && at > dayIn(date, timeZone).fromEpochMilliseconds) {
-    return { tooSoon: `Not before ${localWords(at, timeZone, "end")}.`, mowings: [] };
+    const words = localWords(at, timeZone, "end");
+    return { tooSoon: words, laterWords: `${words}, or later` };
   }
   const mowings = untils.flatMap((until) => (until.anchor === "mowings" ? [until] : []));
   const appliedOn = calendarDateIn(timeZone, application.endsAtEpochMilliseconds);
   const tooMany = mowings.find((count) => !mayBeMowedBetween(appliedOn, date, count));
-  return tooMany === undefined ? { mowings } : { tooSoon: `Not before it has been ${mowedTimes(tooMany)}.`, mowings };
+  if (tooMany === undefined) return { mowings };
+  const words = `it has been ${mowedTimes(tooMany)}`;
+  return { tooSoon: words, laterWords: `when ${words}` };
 }
 
 /** A lawn is mowed at most once a day: between two dates there can have been no more mowings than days. */

@@ -1,15 +1,16 @@
-import { type Finding, hold } from "#domain/foundation/finding";
+import { type Finding, hold, takeCare } from "#domain/foundation/finding";
 import { compareExact } from "#domain/quantities/exact-quantity";
 import { type UnitSystem } from "#domain/quantities/format-quantity";
 import { type WateringDepth } from "#domain/label/aftercare-constraint";
-import { type AppliedConstraint, appliedName, weakestAuthority } from "#domain/mixing/applied-product";
+import { type AppliedConstraint, appliedName, isOfOtherWork, weakestAuthority } from "#domain/mixing/applied-product";
 import { depthWords } from "#domain/mixing/irrigation-run";
+import { waterInFirst } from "#domain/mixing/watering-conflict";
 
 /** The water that serves all products at once, if their labels state any and allow one. */
 export type CommonDepth =
   | { readonly kind: "depth"; readonly depth: WateringDepth }
   | { readonly kind: "not-stated" }
-  | { readonly kind: "no-common-depth"; readonly finding: Finding };
+  | { readonly kind: "no-common-depth"; readonly finding: Finding; readonly thirstiest: Need };
 
 type Need = AppliedConstraint<"watering-in">;
 
@@ -19,7 +20,8 @@ function depthOf({ constraint }: Need): WateringDepth | undefined {
 
 /**
  * The largest of the least depths, capped by the smallest of the most. Where one product's least is above another's
- * most there is none, and the hold names both.
+ * most there is none, and the hold names both; where neither is of this visit nothing can be left out any more, and what
+ * is to be done now wants care.
  */
 export function commonDepth(
   needs: readonly Need[],
@@ -46,14 +48,18 @@ export function commonDepth(
   const { source, answerableBy, citation } = weakestAuthority([thirstiest.need.constraint, tightest.need.constraint]);
   const thirsty = appliedName(thirstiest.need.applied, words.timeZone);
   const capping = appliedName(tightest.need.applied, words.timeZone);
-  const finding = hold(answerableBy, {
+  const atMost = depthWords(tightest.most, words.unitSystem);
+  const said = {
     rule: "no-common-watering-depth",
     source,
     what: `${thirsty} wants more water than ${capping} allows.`,
-    figure: `${thirsty}: at least ${depthWords(thirstiest.least, words.unitSystem)}; ${capping}: at most ${depthWords(tightest.most, words.unitSystem)}.`,
-    toDo: "Split the visit: put them down on different days.",
+    figure: `${thirsty}: at least ${depthWords(thirstiest.least, words.unitSystem)}; ${capping}: at most ${atMost}.`,
     citation,
     about: [...new Set([thirstiest.need.applied.label.productName, tightest.need.applied.label.productName])],
-  });
-  return { kind: "no-common-depth", finding };
+  } as const;
+  const both = [thirstiest.need.applied, tightest.need.applied];
+  const finding = both.every(isOfOtherWork)
+    ? takeCare({ ...said, toDo: `Have the lawn watered with at most ${atMost} first and write it down in a look at the lawn. Then have ${thirsty} watered in.` })
+    : hold(answerableBy, { ...said, toDo: waterInFirst(both, [], words.timeZone) ?? "Split the visit: put them down on different days." });
+  return { kind: "no-common-depth", finding, thirstiest: thirstiest.need };
 }

@@ -5,11 +5,12 @@ import { type UnitSystem } from "#domain/quantities/format-quantity";
 import { type WateringDepth } from "#domain/label/aftercare-constraint";
 import { type AftercareEstimates } from "#domain/mixing/aftercare-instants";
 import { type AftercareReason, inReasonOrder, reasonFor } from "#domain/mixing/aftercare-step";
-import { type AppliedProduct, appliedName, constraintsOf } from "#domain/mixing/applied-product";
+import { type AppliedProduct, appliedName, constraintsOf, isOfOtherWork } from "#domain/mixing/applied-product";
 import { depthFrom, depthWords, exactText, irrigationRun, type IrrigationStation, type StationRun, type TimedRun } from "#domain/mixing/irrigation-run";
 import { type SpoilingRain, spoilingRain } from "#domain/mixing/rain-aftercare";
 import { fitsInto, inParts, interleaved, type StationSchedule, type StationStart, type WateringPart } from "#domain/mixing/station-schedule";
-import { keptDryForRain, searchSpan, type StaysDry, stayingDry, type WateringNeed, wateringNeeds } from "#domain/mixing/watering-bounds";
+import { type LostWater, settleOtherWork, type Unplaced } from "#domain/mixing/watering-of-other-work";
+import { keptDryForRain, searchSpan, type StaysDry, stayingDry, untilAllIsDown, type WateringNeed, wateringNeeds } from "#domain/mixing/watering-bounds";
 import { hoursLeaveNoTime, minutesKeepNoDepth, noCommonTime, tightestPair, timeTooShort } from "#domain/mixing/watering-conflict";
 import { commonDepth } from "#domain/mixing/watering-depth";
 import { authoritiesOfHours, unknownHours, type WateringHours, withinWateringHours } from "#domain/mixing/watering-hours";
@@ -73,37 +74,60 @@ export interface JudgedWatering {
   readonly findings: readonly Finding[];
   /** What water is kept off for: first what the labels say of water, then what rain would spoil. */
   readonly dry: readonly StaysDry[];
+  /** What other work put down and can't be watered in as its label asks any more, whatever this visit does. */
+  readonly lostToOthers: readonly LostWater[];
 }
 
 /**
  * When and how much to water so that every product's label is kept: after all that must stay dry, or that as much rain
  * would spoil, before the first due time, within the property's watering hours, long enough for the stations one at a
  * time; whole stations on different days where no stretch is long enough for all. Missing facts leave it undecided;
- * where nothing serves all, a hold names what is at odds. Refuses stations as irrigationRun refuses them.
+ * where nothing serves all, a hold names what is at odds. What was put down by other work and is at odds by itself already
+ * wants care, and waits for water as what is late does, so that it holds up nothing of this visit. Refuses stations as irrigationRun refuses them.
  */
 export function judgeWatering(question: WateringQuestion): Outcome<JudgedWatering> {
   const { products, visit, timeZone } = question;
-  const needs = wateringNeeds(products, visit, timeZone);
+  const wanted = wateringNeeds(products, visit, timeZone);
   const labelDry = stayingDry(products, question);
-  const notes = overdueFindings(needs, timeZone);
-  const dryUnder = (water: Measure<"length"> | "not-known") => [...labelDry, ...keptDryForRain(products, water, timeZone)];
-  const judged = (answer: WateringAnswer, findings: readonly Finding[], dry = dryUnder("not-known")) =>
-    accept({ answer, findings: [...notes, ...findings], dry });
-  const missing = missingFindings(question, needs, labelDry);
+  const notes = overdueFindings(wanted, timeZone);
+  const judged = (answer: WateringAnswer, findings: readonly Finding[], dry = dryUnder("not-known", question), lostToOthers: readonly LostWater[] = []) =>
+    accept({ answer, findings: [...notes, ...findings], dry, lostToOthers });
+  const missing = missingFindings(question, wanted, labelDry);
   if (missing.length > 0) return judged({ kind: "undecided" }, missing);
-  if (products.some((applied) => isUnread(applied, needs))) return judged({ kind: "undecided" }, []);
-  if (needs.length === 0) return judged({ kind: "none-needed" }, []);
+  if (products.some((applied) => isUnread(applied, wanted))) return judged({ kind: "undecided" }, []);
+  if (wanted.length === 0) return judged({ kind: "none-needed" }, []);
+  const others = { ...question, products: products.filter((applied) => isOfOtherWork(applied)) };
+  const settled = settleOtherWork(wanted, (needs) => place(others, needs));
+  if (!settled.ok) return settled;
+  const { needs, findings, lost } = settled.value;
+  if (needs.length === 0) return judged({ kind: "no-window" }, findings, undefined, lost);
+  const placed = place(question, needs);
+  if (!placed.ok) return placed;
+  const { dry } = placed.value;
+  if (placed.value.kind === "none") return judged({ kind: "no-window" }, [...findings, placed.value.finding], dry, lost);
+  return judged(windowAnswer(placed.value), findings, dry, lost);
+}
+
+function dryUnder(water: Measure<"length"> | "not-known", { products, ...context }: WateringQuestion): readonly StaysDry[] {
+  return [...stayingDry(products, context), ...keptDryForRain(products, water, context.timeZone)];
+}
+
+/** Where some products' water can run, or what is at odds and whose water it was about. */
+function place(question: WateringQuestion, needs: readonly WateringNeed[]): Outcome<FoundPlaces | (Unplaced & { readonly dry: readonly StaysDry[] })> {
   const depth = commonDepth(needs, question);
-  if (depth.kind === "no-common-depth") return judged({ kind: "no-window" }, [depth.finding]);
+  if (depth.kind === "no-common-depth") return accept({ kind: "none", finding: depth.finding, waters: [depth.thirstiest.applied], dry: dryUnder("not-known", question) });
   const stated = depth.kind === "depth" ? depth.depth : undefined;
   const runs = stated === undefined ? accept([]) : stationRuns(question, stated);
   if (!runs.ok) return runs;
-  const dry = dryUnder(stated === undefined ? "not-known" : mostPutDown(stated, runs.value));
-  const unreachable = minutesKeepNoDepth(runs.value, needs);
-  if (unreachable.length > 0) return judged({ kind: "no-window" }, unreachable, dry);
+  const dry = dryUnder(stated === undefined ? "not-known" : mostPutDown(stated, runs.value), question);
+  const [unreachable] = minutesKeepNoDepth(runs.value, needs);
+  if (unreachable !== undefined) {
+    const waters = needs.flatMap(({ applied, constraint }) => (constraint.depth === "not-stated" ? [] : [applied]));
+    return accept({ kind: "none", finding: unreachable, waters, dry });
+  }
   const places = findPlaces(question, { needs, dry, runs: runs.value });
-  if (places.kind === "none") return judged({ kind: "no-window" }, [places.finding], dry);
-  return judged(windowAnswer({ question, needs, dry, places, depth: stated, runs: runs.value }), [], dry);
+  if (places.kind === "none") return accept({ ...places, dry });
+  return accept({ kind: "found", question, needs, dry, places, depth: stated, runs: runs.value });
 }
 
 /** What the thirstiest station puts down in its whole minutes, and the least depth itself where none has minutes. */
@@ -202,12 +226,13 @@ interface Places {
   readonly dueAtEpochMilliseconds: number | null;
 }
 
-function findPlaces(question: WateringQuestion, { needs, dry, runs }: PlaceBounds): Places | { readonly kind: "none"; readonly finding: Finding } {
-  const { visit, timeZone, hours } = question;
+function findPlaces({ products, visit, timeZone, hours }: WateringQuestion, { needs, dry, runs }: PlaceBounds): Places | Unplaced {
   const pair = tightestPair(dry, needs);
   const dueAtEpochMilliseconds = pair.due?.byEpochMilliseconds ?? null;
-  const span = searchSpan(visit, { dryUntil: pair.dry?.untilEpochMilliseconds ?? null, dueAt: dueAtEpochMilliseconds }, timeZone);
-  if (span.fromEpochMilliseconds >= span.untilEpochMilliseconds) return { kind: "none", finding: noCommonTime(pair, timeZone) };
+  const none = (finding: Finding): Unplaced =>
+    pair.due === undefined ? { kind: "none", finding, waters: needs.map(({ applied }) => applied) } : { kind: "none", finding, waters: [], dateOf: pair.due.applied };
+  const span = searchSpan(untilAllIsDown(visit, products), { dryUntil: pair.dry?.untilEpochMilliseconds ?? null, dueAt: dueAtEpochMilliseconds }, timeZone);
+  if (span.fromEpochMilliseconds >= span.untilEpochMilliseconds) return none(noCommonTime(pair, timeZone));
   const timed = timedRuns(runs);
   const schedule = timed === null ? null : interleaved(timed);
   const elapsedMinutes = schedule?.elapsedMinutes ?? null;
@@ -218,13 +243,15 @@ function findPlaces(question: WateringQuestion, { needs, dry, runs }: PlaceBound
   const parts = timed === null ? undefined : inParts(timed, stretches);
   if (parts !== undefined) return { ...places, parts };
   const isTooShort = elapsedMinutes !== null && !fitsInto(elapsedMinutes, span);
-  const finding = isTooShort
-    ? timeTooShort(pair, { timeZone, elapsedMinutes })
-    : hoursLeaveNoTime(pair, hours, needs, { timeZone, elapsedMinutes });
-  return { kind: "none", finding };
+  return none(
+    isTooShort
+      ? timeTooShort(pair, needs, { timeZone, elapsedMinutes })
+      : hoursLeaveNoTime(pair, hours, needs, { timeZone, elapsedMinutes }),
+  );
 }
 
 interface FoundPlaces {
+  readonly kind: "found";
   readonly question: WateringQuestion;
   readonly needs: readonly WateringNeed[];
   readonly dry: readonly StaysDry[];

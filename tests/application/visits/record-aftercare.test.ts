@@ -55,6 +55,24 @@ test("what was put down before still counts, and what came later does not", asyn
   expect([...new Set(only?.timeline.steps.filter(({ row }) => row === "people-and-pets").flatMap(({ reasons }) => reasons.map(({ productName }) => productName.replace(/ \d+/u, ""))))]).toEqual(["Greenmere (put down Sunday, Apr 12, 2026)", "Greenmere"]);
 });
 
+test("two records of one stop that cross, or have the same hours, each say what the other put down, and none counts itself", async () => {
+  const ground = await aGround(house, company);
+  const visited = async (change: Parameters<typeof aRecord>[3]) => {
+    const visitId = await aVisitWith(house, company, { ...ground, routeDayId: day.routeDayId }, preventer(day, ground));
+    await aRecord(house, company.owner, { ...ground, visitId }, { mixes: { "1": { measuredBy: "weight", amount: "16 lb" } }, ...change });
+    return { ...ground, visitId };
+  };
+  const peopleAfter = async (visit: Visited) => {
+    const [only] = await careOf(visit);
+    return [...new Set(only?.timeline.steps.filter(({ row }) => row === "people-and-pets").flatMap(({ reasons }) => reasons.map(({ productName }) => productName.replace(/ \d+/u, ""))))];
+  };
+  const alone = await visited({});
+  expect(await peopleAfter(alone)).toEqual(["Greenmere"]);
+  const same = await visited({});
+  const both = ["Greenmere", "Greenmere (put down Tuesday, Apr 14, 2026)"];
+  expect([(await peopleAfter(alone)).toSorted(), (await peopleAfter(same)).toSorted()]).toEqual([both, both]);
+});
+
 test("a visit without a record has none", async () => {
   expect(await careOf(await aFedVisit(house, company, day))).toEqual([]);
 });

@@ -154,6 +154,31 @@ test("what was put down on a lawn before keeps what it asks for, and lawns witho
   expect(groups[0]?.timeline.steps[0]?.reasons.map(({ productName }) => productName)).toEqual(["Ferrox Foliar (put down Monday, Apr 13, 2026)"]);
 });
 
+const during = (from: string, until: string) => ({ application: { startsAtEpochMilliseconds: at(from), endsAtEpochMilliseconds: at(until), postedAtEpochMilliseconds: "not-posted" } as const });
+const keepOff = labelOf("Keepoff", { ...says("people-and-pets", { untilLaterOf: [hoursAfterEnd(24)] }), ...says("watering-not-before", { untilLaterOf: [hoursAfterEnd(24)] }) });
+const inTwelveHours = says("watering-in", { by: hoursAfterEnd(12), depth: { least: of("in", "0.25"), most: "none" }, rain: "counts" });
+
+test("a planned visit counts other work that overlaps its hours, by a minute or by all of them", () => {
+  const holdsAfter = (from: string, until: string) => {
+    const [only] = valueOf(plannedCare(visitAt(), [lawn("Front", { putDown: [before(keepOff, during(from, until))] })], [treated(FEED, ["Front"], inTwelveHours)], MORNING));
+    return [rowOf(only?.timeline.steps ?? [], "people-and-pets").length, ...(only?.timeline.findings ?? []).map(({ level, rule }) => `${level} ${rule}`).toSorted()];
+  };
+  const both = [1, "hold crew-while-people-stay-off", "hold no-common-watering-time"];
+  expect(holdsAfter("2026-04-14T07:50-04:00", "2026-04-14T08:00-04:00")).toEqual(both);
+  expect(holdsAfter("2026-04-14T08:00-04:00", "2026-04-14T08:01-04:00")).toEqual(both);
+  expect(holdsAfter("2026-04-14T08:00-04:00", "2026-04-14T08:30-04:00")).toEqual(both);
+  expect(holdsAfter("2026-04-14T08:29-04:00", "2026-04-14T09:30-04:00")).toEqual(both);
+  expect(holdsAfter("2026-04-14T08:30-04:00", "2026-04-14T09:30-04:00")).toEqual([0]);
+});
+
+test("what was put down before and is at odds by itself holds up no ticket that has no part in it", () => {
+  const wet = before(labelOf("Evenfeed 18", watersIn), during("2026-04-13T14:30-04:00", "2026-04-13T15:00-04:00"));
+  const dry = before(stillDry, { line: 2, ...during("2026-04-13T14:30-04:00", "2026-04-13T15:00-04:00") });
+  const [only] = valueOf(plannedCare(visitAt(), [lawn("Front", { putDown: [wet, dry] })], [treated(FEED, ["Front"])], MORNING));
+  expect(only?.timeline.findings.map(({ level, rule }) => `${level} ${rule}`)).toEqual(["take-care no-common-watering-time"]);
+  expect(only?.timeline.watering).toMatchObject({ kind: "window", isOverdue: true });
+});
+
 test("a visit's own record is not before it", () => {
   const [only] = valueOf(plannedCare(visitAt({}, { visitId: "before" }), [lawn("Front", { putDown: [before(stillDry)] })], [treated(FEED, ["Front"])], MORNING));
   expect(rowOf(only?.timeline.steps ?? [], "watering")).toEqual([]);

@@ -19,6 +19,10 @@ test("what just touches a bound is fine", () => {
   expect(fieldOf({ secondLook: { daysAfter: 0, programName: "Spring" }, estimates: { untilDry: estimate(0), untilDustSettled: "unknown", untilDryAfterWatering: "unknown" } })).toBeUndefined();
 });
 
+test("other work may have the visit's hours or cross them", () => {
+  expect([END, START + 1, END + HOUR - 1].map((endedAt) => fieldOf({ products: [earlierOf(IRON, endedAt)] }))).toEqual([undefined, undefined, undefined]);
+});
+
 describe("refused by name", () => {
   test.each([
     ["no time zone", { timeZone: "Central" }, "timeZone"],
@@ -27,7 +31,7 @@ describe("refused by name", () => {
     ["a visit at no time", { visit: { fromEpochMilliseconds: Number.NaN, untilEpochMilliseconds: END } }, "visit"],
     ["work that ends before it starts", { products: [appliedOf(IRON, { application: timed(END, START) })] }, "Ferrox Foliar application"],
     ["work outside the visit", { products: [appliedOf(IRON, { application: timed(START - 1, END) })] }, "Ferrox Foliar application"],
-    ["an earlier visit that ends later", { products: [earlierOf(IRON, START + 1)] }, "Ferrox Foliar application"],
+    ["other work that begins as this visit ends", { products: [earlierOf(IRON, END + HOUR)] }, "Ferrox Foliar application"],
     ["watered in before it was put down", { products: [appliedOf(FEED, { wateredInAtEpochMilliseconds: START - HOUR })] }, "Evenfeed 18 wateredIn"],
     ["watered in before an earlier visit", { products: [earlierOf(FEED, START, { wateredInAtEpochMilliseconds: START - 2 * HOUR })] }, "Evenfeed 18 wateredIn"],
     ["watered in after this visit", { products: [earlierOf(FEED, START, { wateredInAtEpochMilliseconds: END + 1 })] }, "Evenfeed 18 wateredIn"],

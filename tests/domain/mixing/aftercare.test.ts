@@ -161,7 +161,7 @@ describe("water at once", () => {
     expect(rulesOf([appliedOf(grub)], { hours: { localRules: byLaw(daily(4, 9)), controller: "none" } })).toEqual(["hold watering-hours-leave-no-time"]);
     const visit = { fromEpochMilliseconds: START, untilEpochMilliseconds: END + HOUR };
     expect(timelineOf([appliedOf(grub)], { visit }).findings).toMatchObject([
-      { rule: "no-common-watering-time", what: "Grubclear can't be watered in: its time is over before the visit ends.", toDo: "Put it down last, or split the visit." },
+      { rule: "no-common-watering-time", what: "Grubclear can't be watered in: its time is over before the work ends.", toDo: "Put it down last, or split the visit." },
     ]);
   });
   test("of an earlier visit is overdue", () => expect(rulesOf([earlierOf(grub, START - 2 * HOUR)])).toEqual(["take-care watering-in-overdue"]));
@@ -172,6 +172,14 @@ describe("the zone's history", () => {
     const visit = timelineOf([earlierOf(IRON, START - HOUR), appliedOf(FEED)]);
     expect(rowOf(visit.steps, "watering")[0]).toEqual(["may-not", "2026-05-01T18:00", "2026-05-02T07:00"]);
     expect(visit.steps.find(({ row }) => row === "watering")?.reasons[0]?.productName).toBe("Ferrox Foliar (put down Friday, May 1, 2026)");
+  });
+  test("what can't be watered in by its date any more keeps people off until it has been, at no time that could be given", () => {
+    const weedoff = labelOf("Weedoff 3", says("watering-not-before", { untilLaterOf: [hoursAfterEnd(30)] }));
+    const before = START - 20 * HOUR;
+    const visit = timelineOf([appliedOf(labelOf("Plain")), earlierOf(weedoff, before), earlierOf(FEED, before)]);
+    expect(visit.findings.filter(({ level }) => level === "hold")).toEqual([]);
+    expect(rowOf(visit.steps, "people-and-pets")).toEqual([["may-not", "2026-04-30T23:00", null]]);
+    expect(visit.steps.find(({ row, kind }) => row === "watering" && kind === "must")?.startsAtWords).toBe("Saturday, May 2, 2026, 1 am");
   });
   test("what is over is left out", () => {
     expect(timelineOf([earlierOf(IRON, START - 13 * HOUR)])).toMatchObject({ steps: [], spoilingRain: [], findings: [], watering: { kind: "none-needed" } });

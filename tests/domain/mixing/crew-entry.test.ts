@@ -54,4 +54,12 @@ test("a stated time holds beside a state of the lawn, as long as it runs", () =>
   expect(found(earlierOf(both, START - HOUR))).toMatchObject([{ level: "take-care" }]);
 });
 
+test("what goes down by other work while the crew is there keeps it off as well, and is not said to have been there before", () => {
+  const crossing = { application: { startsAtEpochMilliseconds: START + 1, endsAtEpochMilliseconds: START + HOUR, postedAtEpochMilliseconds: "not-posted" } } as const;
+  expect(found(earlierOf(WEEDAWAY, START, crossing))).toMatchObject([
+    { level: "hold", what: "Weedaway (put down Friday, May 1, 2026) keeps people off the lawn, and goes down while the crew is there.", toDo: "Come after Saturday, May 2, 2026, 4 pm." },
+  ]);
+  expect(found(earlierOf(IRON, START, crossing))).toMatchObject([{ level: "take-care", what: "Ferrox Foliar (put down Friday, May 1, 2026) may keep people off the lawn, and goes down while the crew is there." }]);
+});
+
 test("what the visit itself puts down keeps nobody of its own crew off", () => expect(found(appliedOf(WEEDAWAY))).toEqual([]));

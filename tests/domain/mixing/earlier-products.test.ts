@@ -1,10 +1,10 @@
 import { expect, test } from "vitest";
 import { type AftercareKind, type DueReach, type LabelAftercare } from "#domain/label/aftercare-constraint";
 import { DEFAULT_AFTERCARE_ESTIMATES } from "#domain/mixing/aftercare-instants";
-import { type AskedOfEarlier, earlierAtVisit, SURELY_WATERED_IN_AFTER_DAYS, wateredInAt } from "#domain/mixing/earlier-products";
+import { type AskedOfEarlier, beganBefore, earlierAtVisit, SURELY_WATERED_IN_AFTER_DAYS, wateredInAt } from "#domain/mixing/earlier-products";
 import { type LawnWatering } from "#domain/properties/lawn-watering";
 import { of } from "#domain/quantities/quantity";
-import { END, earlierOf, FEED, HOUR, hoursAfterEnd, IRON, labelOf, says, untilState } from "../../support/aftercare-builders";
+import { END, earlierOf, FEED, HOUR, hoursAfterEnd, IRON, labelOf, says, START, untilState } from "../../support/aftercare-builders";
 
 const DAY = 24 * HOUR;
 
@@ -34,9 +34,27 @@ test("what is over is left out of a label, and a product of which nothing runs a
   expect(kindsLeft(IRON, 12 * HOUR)).toEqual([]);
 });
 
-test("what was put down after the visit begins is not of before it", () => {
-  expect(kindsLeft(IRON, -1)).toEqual([]);
-  expect(kindsLeft(IRON, 0)).not.toEqual([]);
+test("what began before the visit ended counts, though its hours are the same or cross; what began as it ended does not", () => {
+  const visit = { fromEpochMilliseconds: START, untilEpochMilliseconds: END };
+  const over = (startsAtEpochMilliseconds: number, endsAtEpochMilliseconds: number) => {
+    const application = { startsAtEpochMilliseconds, endsAtEpochMilliseconds, postedAtEpochMilliseconds: "not-posted" } as const;
+    const product = earlierAtVisit({ label: IRON, application }, { ...asked(0), atEpochMilliseconds: START, untilEpochMilliseconds: END });
+    expect(product !== undefined).toBe(beganBefore(application, visit));
+    return product?.appliedIn;
+  };
+  expect([over(START - HOUR, START), over(START - HOUR, START + 1), over(START, END), over(END - 1, END + HOUR)]).toEqual(Array.from({ length: 4 }, () => "earlier-visit"));
+  expect([over(END, END), over(END, END + HOUR)]).toEqual([undefined, undefined]);
+});
+
+test("a visit and other work that both took no time, at one moment, count each other", () => {
+  const moment = { fromEpochMilliseconds: START, untilEpochMilliseconds: START };
+  expect([START - 1, START, START + 1].map((startsAtEpochMilliseconds) => beganBefore({ startsAtEpochMilliseconds }, moment))).toEqual([true, true, false]);
+});
+
+test("of work that crosses the visit everything is asked that its label says, but not how the lawn had to be as it went down", () => {
+  const label = labelOf("Whole", { ...IRON.facts, "soil-at-application": "unknown", "mowing-before": "unknown", "seeding-before": "unknown", ...says("mowing-after", { untilLaterOf: [hoursAfterEnd(0)] }) });
+  expect(kindsLeft(label, -HOUR / 2)).toEqual(["people-and-pets", "watering-not-before", "rain-that-spoils", "mowing-after"]);
+  expect(kindsLeft(label, 0)).toEqual(["people-and-pets", "watering-not-before", "rain-that-spoils"]);
 });
 
 test("each reach lasts as long as its words can be read, and an hour's change of clocks does not end it early", () => {

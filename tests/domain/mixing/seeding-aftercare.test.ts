@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { type LabelAftercare } from "#domain/label/aftercare-constraint";
 import { seedingFindings, seedingMayNots, type ZoneSeeding } from "#domain/mixing/seeding-aftercare";
 import { day } from "../../support/domain-answers";
 import { appliedOf, at, CHICAGO, earlierOf, labelOf, says } from "../../support/aftercare-builders";
@@ -28,6 +29,25 @@ describe("seed after a product, by its own method", () => {
     ["planned for a day before the visit", seeding("2026-01-10", "planned"), []],
   ])("%s", (_name, one, expected) => expect(rules([one])).toEqual(expected));
 
+  test("of other work wants care and a new plan, and holds nothing up: it can't be left out any more", () => {
+    const waits = (until: { readonly anchor: "calendar-day"; readonly days: number } | { readonly anchor: "mowings"; readonly count: number }, method: "any" | "slit" = "any") => labelOf("Preem", says("seeding-after", { intervals: [{ method, until }] }));
+    const found = (label: LabelAftercare, date: string) => seedingFindings([earlierOf(label, at("2026-04-01T10:00-05:00"))], [{ date: day(date), method: "broadcast", standing: "planned" }], CHICAGO);
+    expect(found(waits({ anchor: "calendar-day", days: 120 }), "2026-06-01")).toMatchObject([
+      {
+        level: "take-care",
+        rule: "seeding-too-soon-after",
+        what: "Seeding (broadcast) is planned for Monday, Jun 1, 2026, too soon after Preem (put down Wednesday, Apr 1, 2026).",
+        figure: "Not before Thursday, Jul 30, 2026, 12 am.",
+        toDo: "Preem (put down Wednesday, Apr 1, 2026) is down already: plan the seeding anew, for Thursday, Jul 30, 2026, 12 am, or later.",
+      },
+    ]);
+    expect(found(waits({ anchor: "mowings", count: 3 }), "2026-04-03")).toMatchObject([
+      { level: "take-care", figure: "Not before it has been mowed 3 times.", toDo: "Preem (put down Wednesday, Apr 1, 2026) is down already: plan the seeding anew, for when it has been mowed 3 times." },
+    ]);
+    expect(found(waits({ anchor: "calendar-day", days: 1 }, "slit"), "2026-06-01")).toMatchObject([
+      { level: "take-care", rule: "seeding-interval-missing", toDo: "Read the label again, or sow by another method, or take the seeding out of the plan." },
+    ]);
+  });
   test("of an earlier visit, over the zone's history", () => {
     expect(rules([seeding("2026-05-20", "planned")], [earlierOf(barrier, at("2026-04-10T12:00-05:00"))])).toEqual(["seeding-too-soon-after"]);
     expect(rules([seeding("2026-05-22", "planned")], [earlierOf(barrier, at("2026-04-10T12:00-05:00"))])).toEqual([]);

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
+import { type DueReach } from "#domain/label/aftercare-constraint";
 import { DEFAULT_AFTERCARE_ESTIMATES } from "#domain/mixing/aftercare-instants";
-import { keptDryForRain, searchSpan, stayingDry, wateredInAtLatest, wateringNeeds } from "#domain/mixing/watering-bounds";
+import { keptDryForRain, searchSpan, stayingDry, untilAllIsDown, wateredInAtLatest, wateringNeeds } from "#domain/mixing/watering-bounds";
 import { of } from "#domain/quantities/quantity";
 import { appliedOf, at, byLaw, CHICAGO, daily, earlierOf, END, FEED, HOUR, hoursAfterEnd, IRON, labelOf, says, START, untilState } from "../../support/aftercare-builders";
 
@@ -14,6 +15,32 @@ test("what must stay dry, and until when", () => {
     ["Ferrox Foliar", END + 12 * HOUR, false],
     ["Weedaway", END + 2 * HOUR, true],
   ]);
+});
+
+test("whose estimate a time rests on is kept with it, and nobody's where a label states it", () => {
+  const { untilDry } = DEFAULT_AFTERCARE_ESTIMATES;
+  const sourcesOf = (all: readonly { readonly estimatedBy: readonly { readonly source: string }[] }[]) => all.map(({ estimatedBy }) => estimatedBy.map(({ source }) => source));
+  const dry = (untilLaterOf: Parameters<typeof says<"watering-not-before">>[1]["untilLaterOf"]) =>
+    sourcesOf(stayingDry([appliedOf(labelOf("Weedaway", says("watering-not-before", { untilLaterOf })))], { timeZone: CHICAGO, estimates: DEFAULT_AFTERCARE_ESTIMATES }));
+  const fromSign = { anchor: "posting", durationMinutes: 60 } as const;
+  const notPosted = "common practice: until a sign stands, what counts from it counts from the work";
+  expect([dry([untilState("dry")]), dry([untilState("dry"), hoursAfterEnd(12)]), dry([fromSign])]).toEqual([[[untilDry === "unknown" ? "" : untilDry.source]], [[]], [[notPosted]]]);
+  const atOnce: DueReach = { anchor: "at-once" };
+  const dayFromSign: DueReach = { anchor: "days", from: "posting", days: 1 };
+  const due = (by: DueReach | "not-stated", postedAtEpochMilliseconds: number | "not-posted" = "not-posted") => {
+    const applied = appliedOf(labelOf("Grub", says("watering-in", { by, depth: "not-stated", rain: "counts" })));
+    return sourcesOf(wateringNeeds([{ ...applied, application: { ...applied.application, postedAtEpochMilliseconds } }], visit, CHICAGO));
+  };
+  expect([due(atOnce), due(hoursAfterEnd(4)), due("not-stated"), due(fromSign), due(dayFromSign), due(fromSign, START)]).toEqual([
+    [["common practice: at once is within an hour after the application"]], [[]], [[]], [[notPosted]], [[notPosted]], [[]],
+  ]);
+  const spoiled = labelOf("Iron", says("rain-that-spoils", { within: fromSign, from: "any" }));
+  expect(sourcesOf(keptDryForRain([appliedOf(spoiled), appliedOf(IRON)], "not-known", CHICAGO))).toEqual([[], [notPosted]]);
+});
+
+test("a visit lasts until all that counts at it is down", () => {
+  expect(untilAllIsDown(visit, [appliedOf(IRON), earlierOf(FEED, END + HOUR)])).toEqual({ fromEpochMilliseconds: START, untilEpochMilliseconds: END + HOUR });
+  expect(untilAllIsDown(visit, [earlierOf(FEED, START)])).toEqual(visit);
 });
 
 describe("what must be watered in", () => {

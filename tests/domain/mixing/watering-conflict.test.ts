@@ -1,14 +1,16 @@
 import { describe, expect, test } from "vitest";
+import { type DueReach } from "#domain/label/aftercare-constraint";
 import { DEFAULT_AFTERCARE_ESTIMATES } from "#domain/mixing/aftercare-instants";
 import { type AppliedProduct } from "#domain/mixing/applied-product";
 import { keptDryForRain, stayingDry, wateringNeeds } from "#domain/mixing/watering-bounds";
-import { hoursLeaveNoTime, minutesKeepNoDepth, noCommonTime, tightestPair, timeTooShort } from "#domain/mixing/watering-conflict";
-import { appliedOf, byHouse, byLaw, CHICAGO, daily, END, FEED, hoursAfterEnd, HOUR, IRON, labelOf, onLabel, says, START } from "../../support/aftercare-builders";
+import { hoursLeaveNoTime, minutesKeepNoDepth, noCommonTime, tightestPair, timeTooShort, waterInFirst } from "#domain/mixing/watering-conflict";
+import { appliedOf, byHouse, byLaw, CHICAGO, daily, earlierOf, END, FEED, hoursAfterEnd, HOUR, IRON, labelOf, onLabel, says, START, untilState } from "../../support/aftercare-builders";
 
+const needsOf = (products: readonly AppliedProduct[]) => wateringNeeds(products, { fromEpochMilliseconds: START, untilEpochMilliseconds: END }, CHICAGO);
 const pairOf = (products: readonly AppliedProduct[]) =>
   tightestPair(
     stayingDry(products, { timeZone: CHICAGO, estimates: DEFAULT_AFTERCARE_ESTIMATES }),
-    wateringNeeds(products, { fromEpochMilliseconds: START, untilEpochMilliseconds: END }, CHICAGO),
+    needsOf(products),
   );
 const quick = (hours: number, authority = onLabel) =>
   labelOf("Grubclear", says("watering-in", { by: hoursAfterEnd(hours), depth: "not-stated", rain: "counts" }, authority));
@@ -56,16 +58,97 @@ describe("labels that leave no time", () => {
   });
 });
 
+const AT_ONCE: DueReach = { anchor: "at-once" };
+const FROM_SIGN: DueReach = { anchor: "posting", durationMinutes: 120 };
+
+describe("times that are estimates", () => {
+  const dryOnly = labelOf("DryOnly", says("watering-not-before", { untilLaterOf: [untilState("dry")] }));
+  const atOnce = labelOf("Grubclear", says("watering-in", { by: AT_ONCE, depth: "not-stated", rain: "counts" }));
+  test("are said to be, and are for the office to answer", () => {
+    expect(noCommonTime(pairOf([appliedOf(dryOnly), appliedOf(atOnce)]), CHICAGO)).toMatchObject({
+      answerableBy: "office",
+      source: "common-practice",
+      figure: "DryOnly: no water until about Friday, May 1, 2026, 6 pm, an estimate; Grubclear: watered in at once, by about Friday, May 1, 2026, 5 pm, an estimate.",
+      citation: "label, directions for use; common practice: a spray on turf dries in about 2 h; common practice: at once is within an hour after the application",
+    });
+    expect(noCommonTime(pairOf([appliedOf(dryOnly), appliedOf(quick(1))]), CHICAGO)).toMatchObject({ answerableBy: "office", source: "common-practice" });
+  });
+  test("at once is no estimate against another day, by no reading, but is against hours of the same", () => {
+    const stated = (hours: number) => appliedOf(labelOf("Ferrox Foliar", says("watering-not-before", { untilLaterOf: [hoursAfterEnd(hours)] })));
+    expect(noCommonTime(pairOf([stated(12), appliedOf(atOnce)]), CHICAGO)).toMatchObject({ answerableBy: "nobody", source: "label" });
+    expect(noCommonTime(pairOf([stated(8), appliedOf(atOnce)]), CHICAGO)).toMatchObject({ answerableBy: "nobody", source: "label" });
+    expect(noCommonTime(pairOf([stated(7), appliedOf(atOnce)]), CHICAGO)).toMatchObject({ answerableBy: "office", source: "common-practice" });
+  });
+  test("a sign that does not stand yet makes a due time one", () => {
+    const fromSign = labelOf("Grubclear", says("watering-in", { by: FROM_SIGN, depth: "not-stated", rain: "counts" }));
+    expect(noCommonTime(pairOf([appliedOf(IRON), appliedOf(fromSign)]), CHICAGO)).toMatchObject({ answerableBy: "office", figure: expect.stringContaining("Grubclear: watered in by about Friday, May 1, 2026, 5 pm, an estimate.") as string });
+  });
+});
+
+describe("with what is down by other work", () => {
+  const feed = earlierOf(FEED, START - 20 * HOUR);
+  const feedName = "Evenfeed 18 (put down Thursday, Apr 30, 2026)";
+  const weedoff = earlierOf(labelOf("Weedoff 3", says("watering-not-before", { untilLaterOf: [hoursAfterEnd(30)] })), START - 20 * HOUR);
+  const weedName = "Weedoff 3 (put down Thursday, Apr 30, 2026)";
+  const hours = { localRules: "none", controller: byHouse(daily(5, 8)) } as const;
+  const context = { timeZone: CHICAGO, elapsedMinutes: 800 };
+  test("a product of this visit that must stay dry comes after it was watered in", () => {
+    expect(noCommonTime(pairOf([appliedOf(IRON), feed]), CHICAGO)).toMatchObject({ level: "hold", answerableBy: "nobody", toDo: `Have ${feedName} watered in before this visit and write it down in a look at the lawn, or put Ferrox Foliar down after it has been.` });
+  });
+  test("a product of this visit that can't wait comes when water may run", () => {
+    expect(noCommonTime(pairOf([weedoff, appliedOf(quick(2))]), CHICAGO)).toMatchObject({ level: "hold", toDo: "Put Grubclear down after Saturday, May 2, 2026, 1 am." });
+  });
+  test("alone it holds nothing up: the water waits and is late", () => {
+    expect(noCommonTime(pairOf([weedoff, feed]), CHICAGO)).toEqual({
+      level: "take-care",
+      rule: "no-common-watering-time",
+      source: "label",
+      what: `${weedName} must stay dry longer than ${feedName} can wait for water.`,
+      figure: `${weedName}: no water until Saturday, May 2, 2026, 1 am; ${feedName}: watered in by Friday, May 1, 2026, 7 pm.`,
+      toDo: `Keep water off until Saturday, May 2, 2026, 1 am. Then have ${feedName} watered in as soon as the other products and the watering hours allow. It will be late.`,
+      citation: "label, directions for use",
+      about: ["Weedoff 3", "Evenfeed 18"],
+    });
+    const slow = earlierOf(quick(2), END - HOUR);
+    expect(noCommonTime(pairOf([slow]), CHICAGO)).toMatchObject({ level: "take-care", toDo: "Have Grubclear (put down Friday, May 1, 2026) watered in as soon as the other products and the watering hours allow. It will be late." });
+  });
+  test("hours that leave it no time are for the customer: a controller may be left for once, a town's rules may not", () => {
+    const late = "as soon as the other products and the watering hours allow. It will be late.";
+    expect(hoursLeaveNoTime(pairOf([feed]), hours, needsOf([feed]), context)).toMatchObject({ level: "take-care", toDo: `Ask the customer to have ${feedName} watered in by hand before this visit. Where that can't be, have it watered in ${late}` });
+    expect(hoursLeaveNoTime(pairOf([feed]), { ...hours, localRules: byLaw(daily(5, 8)) }, needsOf([feed]), context)).toMatchObject({ level: "take-care", toDo: `Have ${feedName} watered in ${late}` });
+    const undated = earlierOf(labelOf("Slow", says("watering-in", { by: "not-stated", depth: "not-stated", rain: "counts" })), START - HOUR);
+    expect(hoursLeaveNoTime(pairOf([undated]), { localRules: byLaw(daily(5, 8)), controller: "none" }, needsOf([undated]), context)).toMatchObject({ level: "take-care", toDo: "Have Slow (put down Friday, May 1, 2026) watered in over several goes, or with sprinklers that take less time." });
+  });
+  test("hours in which this visit's product is in its way hold, and it is watered in first", () => {
+    const first = `Have ${feedName} watered in before this visit and write it down in a look at the lawn, or put Ferrox Foliar down after it has been.`;
+    expect(hoursLeaveNoTime(pairOf([appliedOf(IRON), feed]), hours, needsOf([feed]), context)).toMatchObject({ level: "hold", answerableBy: "office", toDo: first });
+    expect(hoursLeaveNoTime(pairOf([weedoff, appliedOf(FEED)]), hours, needsOf([appliedOf(FEED)]), context)).toMatchObject({ level: "hold", toDo: "Put the product down on a day before a watering day, set the controller anew, or split the visit." });
+  });
+  test("stations that need longer, or miss the depth, hold only with a product of this visit", () => {
+    const together = "un stations at the same time where there is water enough.";
+    expect(timeTooShort(pairOf([feed]), needsOf([feed]), context)).toMatchObject({ level: "take-care", toDo: expect.stringMatching(`^Ask the customer to r${together} Where there is not, have it watered in as soon`) as string });
+    expect(timeTooShort(pairOf([feed]), needsOf([feed, appliedOf(quick(40))]), context)).toMatchObject({ level: "hold", toDo: `R${together} Where there is not: Have ${feedName} watered in before this visit and write it down in a look at the lawn, or put Grubclear down after it has been.` });
+    const off = [{ kind: "no-minutes", stationName: "Front", sentence: "" } as const];
+    expect(minutesKeepNoDepth(off, needsOf([feed])).map(({ level }) => level)).toEqual(["take-care"]);
+    expect(minutesKeepNoDepth(off, needsOf([feed, appliedOf(FEED)])).map(({ level }) => level)).toEqual(["hold"]);
+  });
+});
+
+test("what wants water and is down is watered in first; where all is of this visit nothing is", () => {
+  expect(waterInFirst([appliedOf(FEED)], [earlierOf(IRON, START)], CHICAGO)).toBeUndefined();
+  expect(waterInFirst([earlierOf(FEED, START)], [], CHICAGO)).toBe("Have Evenfeed 18 (put down Friday, May 1, 2026) watered in before this visit and write it down in a look at the lawn, or put this visit's products down after it has been.");
+});
+
 test("a visit that takes longer than a product can wait is not laid to another one", () => {
   const early = labelOf("Weedaway", says("watering-not-before", { untilLaterOf: [hoursAfterEnd(1)] }));
   expect(noCommonTime(pairOf([appliedOf(early), appliedOf(quick(2))]), CHICAGO)).toMatchObject({
     about: ["Grubclear"],
-    what: "Grubclear can't be watered in: its time is over before the visit ends.",
+    what: "Grubclear can't be watered in: its time is over before the work ends.",
   });
 });
 
 test("labels that leave less than the stations need are for the office", () => {
-  expect(timeTooShort(pairOf([appliedOf(IRON), appliedOf(FEED)]), { timeZone: CHICAGO, elapsedMinutes: 800 })).toMatchObject({
+  expect(timeTooShort(pairOf([appliedOf(IRON), appliedOf(FEED)]), needsOf([appliedOf(FEED)]), { timeZone: CHICAGO, elapsedMinutes: 800 })).toMatchObject({
     answerableBy: "office",
     figure: expect.stringContaining("The stations need 800 min.") as string,
     about: ["Ferrox Foliar", "Evenfeed 18"],

@@ -1,6 +1,6 @@
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { type WateringDepth } from "#domain/label/aftercare-constraint";
-import { appliedOf, CHICAGO, labelOf, onLabel, says } from "../../support/aftercare-builders";
+import { appliedOf, CHICAGO, earlierOf, HOUR, labelOf, onLabel, says, START } from "../../support/aftercare-builders";
 import { constraintsOf } from "#domain/mixing/applied-product";
 import { commonDepth } from "#domain/mixing/watering-depth";
 import { of } from "#domain/quantities/quantity";
@@ -38,6 +38,26 @@ test("a grub insecticide and a capped feed have none, and the hold names both", 
     },
   });
   expect(common(wants("A", inches("0.5")), wants("B", inches("0.1", "0.25")))).toMatchObject({ finding: { answerableBy: "nobody" } });
+});
+describe("with what is down already", () => {
+  const down = (productName: string, depth: WateringDepth) => earlierOf(wants(productName, depth).label, START - HOUR);
+  const day = "(put down Friday, May 1, 2026)";
+  test("it is watered in first, or this visit's product comes after it", () => {
+    expect(common(down("Grubclear", inches("0.5")), wants("Evenfeed 18", inches("0.125", "0.25")))).toMatchObject({
+      finding: { level: "hold", answerableBy: "nobody", toDo: `Have Grubclear ${day} watered in before this visit and write it down in a look at the lawn, or put Evenfeed 18 down after it has been.` },
+    });
+  });
+  test("alone it holds nothing up: the least that all take comes first", () => {
+    expect(common(down("Grubclear", inches("0.5")), down("Evenfeed 18", inches("0.125", "0.25")))).toMatchObject({
+      kind: "no-common-depth",
+      thirstiest: { applied: { label: { productName: "Grubclear" } } },
+      finding: {
+        level: "take-care",
+        what: `Grubclear ${day} wants more water than Evenfeed 18 ${day} allows.`,
+        toDo: `Have the lawn watered with at most ¼ in first and write it down in a look at the lawn. Then have Grubclear ${day} watered in.`,
+      },
+    });
+  });
 });
 test("the same depths in millimeters meet exactly", () => {
   const metric: WateringDepth = { least: of("mm", "6.35"), most: of("mm", "6.35") };
