@@ -75,17 +75,17 @@ export function earlierAtVisit({ label, application }: EarlierProduct, asked: As
   const { atEpochMilliseconds, isSeedPlanned } = asked;
   if (!beganBefore(application, { fromEpochMilliseconds: atEpochMilliseconds, untilEpochMilliseconds: asked.untilEpochMilliseconds })) return undefined;
   const { endsAtEpochMilliseconds: end, postedAtEpochMilliseconds: posted } = application;
-  const sinceEndDays = (atEpochMilliseconds - end) / ONE_DAY_MILLISECONDS;
+  const sinceDays = (atEpochMilliseconds - end) / ONE_DAY_MILLISECONDS;
   // What counts from a sign that was put up after the work ends as much later; what the house takes to be over does not.
-  const sinceDays = (atEpochMilliseconds - (posted === "not-posted" ? end : Math.max(end, posted))) / ONE_DAY_MILLISECONDS;
-  if (sinceDays >= longestDays(label)) return undefined;
+  const postedLaterDays = posted === "not-posted" ? 0 : Math.max(0, posted - end) / ONE_DAY_MILLISECONDS;
+  if (sinceDays >= longestDays(label) + postedLaterDays) return undefined;
   const wateredIn = wateredInAt(label, application, asked);
-  const longest = { ...asked, wateredInAfterDays: wateredIn === "not-yet" ? wateredIn : (wateredIn - end) / ONE_DAY_MILLISECONDS };
+  const longest = { ...asked, postedLaterDays, wateredInAfterDays: wateredIn === "not-yet" ? wateredIn : (wateredIn - end) / ONE_DAY_MILLISECONDS };
   const matters = (kind: AftercareKind) => {
     if (ONLY_AT_APPLICATION.includes(kind)) return false;
     if (kind === "watering-in" && wateredIn !== "not-yet") return false;
-    if (label.facts[kind] === "unknown") return (kind !== "seeding-after" || isSeedPlanned) && sinceEndDays < UNREAD_MATTERS_DAYS[kind];
-    if (kind === "watering-in") return sinceEndDays < SURELY_WATERED_IN_AFTER_DAYS || dueDays(label) > sinceDays;
+    if (label.facts[kind] === "unknown") return (kind !== "seeding-after" || isSeedPlanned) && sinceDays < UNREAD_MATTERS_DAYS[kind];
+    if (kind === "watering-in") return sinceDays < SURELY_WATERED_IN_AFTER_DAYS || dueDays(label) + postedLaterDays > sinceDays;
     return latestDays(label, kind, longest) > sinceDays;
   };
   const mattersToSign = (kind: AftercareKind) => kind === "people-and-pets" && label.facts[kind] !== "unknown" && standsForPeople(label) && matters("posting-sign");
@@ -110,7 +110,7 @@ const LONGEST_DAYS = new WeakMap<LabelAftercare, number>();
 function longestDays(label: LabelAftercare): number {
   const known = LONGEST_DAYS.get(label);
   if (known !== undefined) return known;
-  const widest = { estimates: { untilDry: "unknown", untilDustSettled: "unknown", untilDryAfterWatering: "unknown" }, isSeedPlanned: true, wateredInAfterDays: "not-yet" } as const;
+  const widest = { estimates: { untilDry: "unknown", untilDustSettled: "unknown", untilDryAfterWatering: "unknown" }, isSeedPlanned: true, wateredInAfterDays: "not-yet", postedLaterDays: 0 } as const;
   const longest = Math.max(...AFTERCARE_KINDS.map((kind) => (label.facts[kind] === "unknown" ? UNREAD_MATTERS_DAYS[kind] : latestDays(label, kind, widest))));
   LONGEST_DAYS.set(label, longest);
   return longest;
@@ -148,11 +148,13 @@ export function wateredInAt(label: LabelAftercare, { endsAtEpochMilliseconds }: 
 
 interface LongestContext extends Pick<AskedOfEarlier, "estimates" | "isSeedPlanned"> {
   readonly wateredInAfterDays: number | "not-yet";
+  readonly postedLaterDays: number;
 }
 
 /** As many days after the end of an application as a stated fact can last at most. */
 function latestDays(label: LabelAftercare, kind: AftercareKind, context: LongestContext): number {
-  const untilDays = (until: Until) => (until.anchor === "state" ? stateDays(label, until.state, context) : reachDays(until));
+  const { postedLaterDays } = context;
+  const untilDays = (until: Until) => (until.anchor === "state" ? stateDays(label, until.state, context) : reachDays(until) + postedLaterDays);
   const most = (days: readonly number[]) => Math.max(0, ...days);
   switch (kind) {
     case "people-and-pets":
@@ -162,15 +164,15 @@ function latestDays(label: LabelAftercare, kind: AftercareKind, context: Longest
     case "watering-in":
       return wateringInDays(label);
     case "rain-that-spoils":
-      return most(statedConstraint(label, kind).map(({ within }) => reachDays(within)));
+      return most(statedConstraint(label, kind).map(({ within }) => reachDays(within) + postedLaterDays));
     case "seeding-after":
       return most(
         statedConstraint(label, kind).flatMap(({ intervals }) =>
-          intervals.map(({ until }) => (until.anchor !== "mowings" ? reachDays(until) : context.isSeedPlanned ? SURELY_MOWED_AFTER_DAYS : until.count * MOWED_EVERY_DAYS)),
+          intervals.map(({ until }) => (until.anchor !== "mowings" ? reachDays(until) + postedLaterDays : context.isSeedPlanned ? SURELY_MOWED_AFTER_DAYS : until.count * MOWED_EVERY_DAYS)),
         ),
       );
     case "posting-sign":
-      return signDays(label, untilDays);
+      return signDays(label, untilDays, postedLaterDays);
     case "leaf-at-application":
     case "soil-at-application":
     case "mowing-before":
@@ -202,24 +204,22 @@ function estimateDays(estimate: TimeEstimate): number {
   return estimate === "unknown" ? LONGEST_STATE_DAYS : (estimate.durationMinutes * ONE_MINUTE_MILLISECONDS) / ONE_DAY_MILLISECONDS;
 }
 
-function signDays(label: LabelAftercare, untilDays: (until: Until) => number): number {
+function signDays(label: LabelAftercare, untilDays: (until: Until) => number, postedLaterDays: number): number {
   const [sign] = statedConstraint(label, "posting-sign");
   const down = sign?.mayComeDown;
   if (down === undefined || down.trigger === "no-time-required") return 0;
   const reentry = down.orReentryIfLater ? statedConstraint(label, "people-and-pets").flatMap(({ untilLaterOf }) => untilLaterOf.map(untilDays)) : [];
   const unread = down.orReentryIfLater && label.facts["people-and-pets"] === "unknown" ? UNREAD_MATTERS_DAYS["people-and-pets"] : 0;
   // At sunset of the day on which people may come back: as much as a day later.
-  return Math.max(downDays(down, untilDays), unread, ...reentry.map((days) => days + 1));
+  return Math.max(down.trigger === "state" ? untilDays({ anchor: "state", state: down.state }) : downDays(down) + postedLaterDays, unread, ...reentry.map((days) => days + 1));
 }
 
-type TimedDown = Exclude<ReturnType<typeof statedConstraint<"posting-sign">>[number]["mayComeDown"], { readonly trigger: "no-time-required" }>;
+type TimedDown = Exclude<ReturnType<typeof statedConstraint<"posting-sign">>[number]["mayComeDown"], { readonly trigger: "no-time-required" | "state" }>;
 
-function downDays(down: TimedDown, untilDays: (until: Until) => number): number {
+function downDays(down: TimedDown): number {
   switch (down.trigger) {
     case "elapsed":
       return reachDays({ anchor: down.anchor, durationMinutes: down.durationMinutes });
-    case "state":
-      return untilDays({ anchor: "state", state: down.state });
     case "days-after-completion":
       return reachDays({ anchor: "days", from: "application-end", days: down.daysAfter });
     case "day-following":

@@ -101,6 +101,10 @@ test("what the house takes to be over counts from the end of the work, whenever 
   const by: DueReach = { anchor: "posting", durationMinutes: 30 * 24 * 60 };
   const due = labelOf("Feed", says("watering-in", { by, depth: "not-stated", rain: "counts" }));
   expect([30 * 24 + 1, 30 * 24 + 2].map((hours) => earlierAtVisit({ label: due, application }, asked(hours * HOUR)) !== undefined)).toEqual([true, false]);
+  const unguessed = { estimates: { ...DEFAULT_AFTERCARE_ESTIMATES, untilDry: "unknown" as const } };
+  const wet = labelOf("Wet", { ...says("watering-not-before", { untilLaterOf: [untilState("dry")] }), ...says("seeding-after", { intervals: [{ method: "any", until: { anchor: "mowings", count: 1 } }] }) });
+  const left = (hours: number) => Object.entries(earlierAtVisit({ label: wet, application }, asked(hours * HOUR, unguessed))?.label.facts ?? {}).filter(([, fact]) => fact !== "none").map(([kind]) => kind);
+  expect([7 * 24 - 1, 7 * 24, 14 * 24 - 1, 14 * 24].map(left)).toEqual([["watering-not-before", "seeding-after"], ["seeding-after"], ["seeding-after"], []]);
 });
 
 test("while a sign stands for people, so does until when they were kept off", () => {
