@@ -10,7 +10,7 @@ import {
   multiplyExact,
 } from "#domain/quantities/exact-quantity";
 import { formatFigure, sensibleDecimals } from "#domain/quantities/format-number";
-import { formatQuantity } from "#domain/quantities/format-quantity";
+import { formatQuantity, untilApart } from "#domain/quantities/format-quantity";
 import { compareRational, divideRational, fromNumber, type Rational, rational, toNumber } from "#domain/quantities/rational";
 import { type RangeCheck, refuseOutOfRange } from "#domain/turf/physical-range";
 
@@ -73,7 +73,9 @@ function refuseSpeedOfCourse(course: Measure<"length">, perMinute: Measure<"leng
   const speed = divideRational(measureInUnit(perMinute, "ft"), FEET_PER_MINUTE_AT_ONE_MPH);
   const isTooSlow = compareRational(speed, fromNumber(SPEED_MPH.lowest, SPEED_DECIMALS)) < 0;
   if (!isTooSlow && compareRational(speed, fromNumber(SPEED_MPH.highest, SPEED_DECIMALS)) <= 0) return undefined;
-  const mph = formatFigure(speed, { decimals: Math.max(sensibleDecimals(speed), 2), quarters: false });
+  const limit = fromNumber(isTooSlow ? SPEED_MPH.lowest : SPEED_MPH.highest, SPEED_DECIMALS);
+  const words = (value: Rational, moreDecimals: number) => formatFigure(value, { decimals: Math.max(sensibleDecimals(value), 2) + moreDecimals, quarters: false });
+  const [mph] = untilApart((moreDecimals) => [words(speed, moreDecimals), words(limit, moreDecimals)], false);
   const length = formatQuantity(course, "us");
   const range = `${SPEED_MPH.lowest} to ${SPEED_MPH.highest} mph`;
   const sentence = `${length} in that time are ${mph} mph; nobody goes so ${isTooSlow ? "slowly" : "fast"}. From ${range} can be meant: look at the length of the course and at its time.`;

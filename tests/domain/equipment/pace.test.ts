@@ -50,6 +50,7 @@ describe("refused are", () => {
   });
   test.each([
     ["2640", [60], "2,640 ft in that time are 30 mph; nobody goes so fast. From 0.2 to 20 mph can be meant: look at the length of the course and at its time."],
+    ["1760.01", [60], "1,760 ft in that time are 20.0001 mph; nobody goes so fast. From 0.2 to 20 mph can be meant: look at the length of the course and at its time."],
     ["17.6", [61], "17.6 ft in that time are 0.197 mph; nobody goes so slowly. From 0.2 to 20 mph can be meant: look at the length of the course and at its time."],
     ["176", [5, 6], "176 ft in that time are 21.82 mph; nobody goes so fast. From 0.2 to 20 mph can be meant: look at the length of the course and at its time."],
   ])("a course of %s ft in %j s, by the speed that it comes to", (feet, seconds, sentence) => {
