@@ -33,7 +33,7 @@ export const calibrateSprayer = useCase("equipment/calibrate-sprayer", calibrate
   if (!liquid.ok) return badField(liquid.refusal.field, liquid.refusal.sentence);
   const measuredField = inputs.method === "small-area" ? "used" : "caught";
   const result = calibrate(test.value, liquid.value, USUAL_SPREAD_LIMIT);
-  if (!result.ok) return badField(measuredField, result.refusal.sentence);
+  if (!result.ok) return badField(result.refusal.field === "course" ? "course" : measuredField, result.refusal.sentence);
   const rate = rateOnFile(measuredField, result.value.carrierRate);
   if (!rate.ok) return badField(rate.refusal.field, rate.refusal.sentence);
   const calibrationId = work.newId();

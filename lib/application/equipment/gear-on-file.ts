@@ -125,7 +125,7 @@ export async function calibrationsOnFile(work: Work, gear: readonly EquipmentOnF
 
 function sprayerSetup({ tip, pressurePsi }: { readonly tip: string | null; readonly pressurePsi: number | null }): CalibrationOnFile["setup"] {
   invariant(tip !== null && pressurePsi !== null, "a sprayer is calibrated with a tip at a pressure");
-  return { kind: "sprayer", tip: { id: tip, name: tip }, pressurePsi };
+  return { kind: "sprayer", tip, pressurePsi };
 }
 
 /** Each operator's latest calibration of one piece of gear with its standing today, by the company's settings. */

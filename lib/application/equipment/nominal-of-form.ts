@@ -3,6 +3,7 @@ import { isSprayer } from "#domain/equipment/equipment-kind";
 import { NO_NOMINAL_SPRAYER, nominalSprayer, type TypedNominalSprayer } from "#domain/equipment/nominal-sprayer";
 import { invariant } from "#domain/foundation/invariant";
 import { accept, type Outcome } from "#domain/foundation/outcome";
+import { isSameName } from "#domain/foundation/same-name";
 import { fromAmount } from "#domain/quantities/quantity";
 import { type EquipmentForm } from "#application/equipment/add-equipment.schema";
 import { badField, type UseCaseRefusal } from "#application/refusal";
@@ -43,8 +44,7 @@ async function bagSettingsOfForm(work: Work, bagSettings: string): Promise<Outco
   const read = readBagSettings("bagSettings", bagSettings);
   invariant(read.ok, "the schema has read the settings by the bags");
   const products = await work.tx.product.findMany({ where: { companyId: work.company.companyId, form: "granular" } });
-  const names = new Set(products.map(({ name }) => name.toLowerCase()));
-  const foreign = read.value.find(({ product }) => !names.has(product.toLowerCase()));
+  const foreign = read.value.find(({ product }) => !products.some(({ name }) => isSameName(name, product)));
   if (foreign !== undefined) return badField("bagSettings", `No granular product on file is called ${foreign.product}. Write it as it stands in the Shed.`);
   return accept({ bagSettings });
 }

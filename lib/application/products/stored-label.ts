@@ -1,9 +1,9 @@
 import { z } from "zod";
 import { type CompanyTransaction } from "#adapters/postgres/company-work";
-import { invariant } from "#domain/foundation/invariant";
 import { type LabelFacts } from "#domain/label/label-facts";
 import { GENERAL_FIELD_NAMES, type LabelText, USE_FIELD_NAMES } from "#domain/label/label-fields";
-import { readLabelText } from "#domain/label/label-text";
+import { readLabelOnFile } from "#domain/label/label-on-file";
+import { type LabelComplaints } from "#domain/label/label-text";
 
 function textsOf<Name extends string>(names: readonly Name[]) {
   // A field that came later than the entry has been read by nobody.
@@ -29,6 +29,8 @@ export interface EntryOfLabel {
   readonly number: number;
   readonly text: LabelText;
   readonly facts: LabelFacts;
+  /** What of it was taken once and is refused today; it counts as read by nobody. */
+  readonly complaints: LabelComplaints;
   readonly enteredBy: string;
   readonly enteredAt: Date;
   readonly confirmation: { readonly by: string; readonly at: Date } | undefined;
@@ -61,13 +63,13 @@ interface EntryRow {
 
 function entryOf(row: EntryRow): EntryOfLabel {
   const text = labelTextOf(row.facts);
-  const facts = readLabelText(text);
-  invariant(facts.ok, `label entry ${row.label_entry_id} is one that can be read`);
+  const { facts, complaints } = readLabelOnFile(text);
   return {
     labelEntryId: row.label_entry_id,
     number: row.number,
     text,
-    facts: facts.value,
+    facts,
+    complaints,
     enteredBy: row.entered_by,
     enteredAt: row.entered_at,
     confirmation: row.confirmed_by === null || row.confirmed_at === null ? undefined : { by: row.confirmed_by, at: row.confirmed_at },

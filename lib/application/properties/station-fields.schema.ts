@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { idField, optionalDate, requiredLine } from "#application/field.schema";
 import { readStationTest } from "#domain/equipment/station-test";
+import { bareNumber } from "#domain/quantities/number-with-unit";
 
 const LARGEST_NUMBER = 99;
 const MOST_RUN_MINUTES = 1440;
@@ -13,6 +14,15 @@ const wholeNumber = (what: string, most: number) =>
     .transform(Number)
     .pipe(z.number().int().min(1, `Give ${what}, 1 or more.`).max(most, `At most ${most.toLocaleString("en-US")}.`));
 
+/** "12" and "12 min" are the same run. */
+const longestRunField = z
+  .string("Give the longest run.")
+  .transform((text) => {
+    const bare = bareNumber("longestRun", text, "min");
+    return bare.ok ? bare.value : text;
+  })
+  .pipe(wholeNumber("the longest run in minutes", MOST_RUN_MINUTES));
+
 /** Which lawns a station waters: a tick for each, by the lawn's id. */
 const watersField = z.record(idField, z.union([z.literal("yes"), z.literal(""), z.literal(false)])).default({});
 
@@ -23,10 +33,10 @@ export const stationFields = {
   name: requiredLine("a name for the station, such as Front spray heads", 80),
   waters: watersField,
   depths: z.string("Give the depths.").trim().max(600, "At most 600 characters."),
-  minutes: z.string("Give the minutes.").trim().max(10, "At most 10 characters."),
-  wind: z.string("Give the wind.").trim().max(10, "At most 10 characters."),
+  minutes: z.string("Give the minutes.").trim().max(20, "At most 20 characters."),
+  wind: z.string("Give the wind.").trim().max(20, "At most 20 characters."),
   testedOn: optionalDate("the day of the test"),
-  longestRun: z.union([z.literal("").transform(() => null), wholeNumber("the longest run in minutes", MOST_RUN_MINUTES)], "Give whole minutes, or leave it empty."),
+  longestRun: z.union([z.literal("").transform(() => null), longestRunField], "Give whole minutes, or leave it empty."),
 };
 
 interface TestFields {

@@ -123,14 +123,14 @@ function densityOf({ inputs }: CalibrationFigures): { readonly density?: Density
 function setupOf(nominal: Outcome<NominalSprayer>): EquipmentSetup {
   invariant(nominal.ok, "a sprayer without a calibration has nominal figures here");
   const { tip, pressurePsi } = nominal.value;
-  return { kind: "sprayer", tip: { id: tip, name: tip }, pressurePsi };
+  return { kind: "sprayer", tip, pressurePsi };
 }
 
 /** The lines were read when they were written, so they read now. */
 function tipOf({ nominal: { tipDroplets } }: EquipmentOnFile, setup: EquipmentSetup, { samePressureWithinPsi }: HouseSettings): TipDroplets {
   invariant(setup.kind === "sprayer", "a sprayer is set up as one");
   const charted = readTipDroplets("tipDroplets", tipDroplets);
-  return dropletsAt(charted.ok ? charted.value : [], setup.tip.name, setup.pressurePsi, samePressureWithinPsi);
+  return dropletsAt(charted.ok ? charted.value : [], setup.tip, setup.pressurePsi, samePressureWithinPsi);
 }
 
 function nominalPace(nominal: Outcome<NominalSprayer>, { swath }: EquipmentOnFile): LawnPace {

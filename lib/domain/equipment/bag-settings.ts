@@ -1,5 +1,6 @@
-import { isSameName, readTypedTable } from "#domain/equipment/typed-test";
+import { readTypedTable } from "#domain/equipment/typed-test";
 import { accept, badInput, type Outcome } from "#domain/foundation/outcome";
+import { isSameName } from "#domain/foundation/same-name";
 import { parseRate } from "#domain/quantities/parse-rate";
 import { type Rate } from "#domain/quantities/rate";
 

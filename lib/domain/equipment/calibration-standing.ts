@@ -2,16 +2,17 @@ import { addDays, type CalendarDate, daysBetween, formatShortDate } from "#domai
 import { daysWords } from "#domain/foundation/days-words";
 import { type Finding, hold, note, takeCare } from "#domain/foundation/finding";
 import { invariant } from "#domain/foundation/invariant";
+import { isSameName } from "#domain/foundation/same-name";
 
-/** A person, a machine, a tip or a product: what it is told apart by, and what it is called. */
+/** A person, a machine or a product: what it is told apart by, and what it is called. */
 export interface Named {
   readonly id: string;
   readonly name: string;
 }
 
-/** How the equipment was set up. The rate belongs to all of it. */
+/** How the equipment was set up. The rate belongs to all of it. A tip is told apart by its name, as {@link isSameName} has it. */
 export type EquipmentSetup =
-  | { readonly kind: "sprayer"; readonly tip: Named; readonly pressurePsi: number }
+  | { readonly kind: "sprayer"; readonly tip: string; readonly pressurePsi: number }
   | { readonly kind: "spreader"; readonly product: Named };
 
 /** A calibration as a dated fact: whose pace, which machine, which setup, and what it gave. */
@@ -129,7 +130,7 @@ function isSameSetup(left: EquipmentSetup, right: EquipmentSetup, { samePressure
   if (left.kind === "spreader") return right.kind === "spreader" && left.product.id === right.product.id;
   return (
     right.kind === "sprayer" &&
-    left.tip.id === right.tip.id &&
+    isSameName(left.tip, right.tip) &&
     Math.abs(left.pressurePsi - right.pressurePsi) <= samePressureWithinPsi
   );
 }
@@ -140,7 +141,7 @@ function lastGoodDayOf({ doneOn }: CalibrationFact<unknown>, { validForDays }: C
 
 /** "Gun tip at 60 psi" for a sprayer, the product's name for a spreader. */
 export function setupInWords(setup: EquipmentSetup): string {
-  return setup.kind === "spreader" ? setup.product.name : `${setup.tip.name} at ${setup.pressurePsi} psi`;
+  return setup.kind === "spreader" ? setup.product.name : `${setup.tip} at ${setup.pressurePsi} psi`;
 }
 
 function findingFor(

@@ -3,7 +3,7 @@ import { listWords } from "#domain/foundation/list-words";
 import { measurePace, milesPerHourOf, type Pace } from "#domain/equipment/pace";
 import { averageOf, percentInWords, type Uncertainty } from "#domain/equipment/repeats";
 import { densityAfterWater, type SprayerCalibration, type SprayerTest } from "#domain/equipment/sprayer-calibration";
-import { type TypedSpreaderPace, withoutMinutes, withoutMph } from "#domain/equipment/typed-test";
+import { type TypedSpreaderPace } from "#domain/equipment/typed-test";
 import { type SpreaderRate } from "#domain/equipment/spreader-calibration";
 import { densityIn } from "#domain/quantities/density";
 import { invariant } from "#domain/foundation/invariant";
@@ -11,6 +11,7 @@ import { type ExactQuantity, type Measure, multiplyExact } from "#domain/quantit
 import { formatFigure } from "#domain/quantities/format-number";
 import { formatQuantity, formatQuantityIn } from "#domain/quantities/format-quantity";
 import { formatRate } from "#domain/quantities/format-rate";
+import { withoutUnit } from "#domain/quantities/number-with-unit";
 import { times } from "#domain/quantities/rate";
 import { fromNumber, type Rational } from "#domain/quantities/rational";
 import { type Dimension } from "#domain/quantities/units";
@@ -172,8 +173,8 @@ function timedCourse({ course, seconds }: Extract<Pace, { kind: "timed-course" }
 
 function paceWords({ swath = "", speedMph = "", minutesPerThousand = "" }: TypedSpreaderPace): readonly string[] {
   const width = swath === "" ? [] : [`The swath is ${swath}.`];
-  if (minutesPerThousand !== "") return [...width, `1,000 sq ft take ${withoutMinutes(minutesPerThousand)} min.`];
-  return speedMph === "" ? width : [...width, `The speed is ${withoutMph(speedMph)} mph.`];
+  if (minutesPerThousand !== "") return [...width, `1,000 sq ft take ${withoutUnit(minutesPerThousand, "min")} min.`];
+  return speedMph === "" ? width : [...width, `The speed is ${withoutUnit(speedMph, "mph")} mph.`];
 }
 
 /**

@@ -4,11 +4,12 @@ import { USUAL_SPREAD_LIMIT } from "#domain/equipment/nozzle-wear";
 import { type Pace } from "#domain/equipment/pace";
 import { rateOnFile } from "#domain/equipment/rate-on-file";
 import { calibrateSprayer, type SprayerTest } from "#domain/equipment/sprayer-calibration";
-import { readAmount, readMinutes, readPressure, readSpeed, SECONDS_PER_MINUTE, withoutMinutes, withoutMph } from "#domain/equipment/typed-test";
+import { readAmount, readMinutes, readPressure, readSpeed, SECONDS_PER_MINUTE } from "#domain/equipment/typed-test";
 import { type Finding, hold } from "#domain/foundation/finding";
 import { listWords } from "#domain/foundation/list-words";
 import { accept, badInput, missingFact, type Outcome } from "#domain/foundation/outcome";
 import { exactly } from "#domain/quantities/exact-quantity";
+import { withoutUnit } from "#domain/quantities/number-with-unit";
 import { type Quantity } from "#domain/quantities/quantity";
 import { type Rate } from "#domain/quantities/rate";
 
@@ -97,8 +98,8 @@ export function nominalSprayer(written: Written): Outcome<NominalSprayer> {
 }
 
 function paceInWords({ speedMph, minutesPerThousand }: TypedNominalSprayer): string {
-  if (minutesPerThousand === "") return `${withoutMph(speedMph)} mph`;
-  return `${withoutMinutes(minutesPerThousand)} min for 1,000 sq ft`;
+  if (minutesPerThousand === "") return `${withoutUnit(speedMph, "mph")} mph`;
+  return `${withoutUnit(minutesPerThousand, "min")} min for 1,000 sq ft`;
 }
 
 function rateField(typed: TypedNominalSprayer): string {
@@ -141,7 +142,7 @@ function ratedFlowOf({ tipSize, tipFlow, tipFlowPsi }: TypedNominalSprayer): Out
   if (!flowPerMinute.ok) return flowPerMinute;
   const atPressurePsi = readPressure("tipFlowPsi", tipFlowPsi);
   if (!atPressurePsi.ok) return atPressurePsi;
-  return accept({ flowPerMinute: flowPerMinute.value, atPressurePsi: atPressurePsi.value, statedBy: `its maker (${tipFlow} a minute at ${tipFlowPsi} psi)` });
+  return accept({ flowPerMinute: flowPerMinute.value, atPressurePsi: atPressurePsi.value, statedBy: `its maker (${tipFlow} a minute at ${withoutUnit(tipFlowPsi, "psi")} psi)` });
 }
 
 const THOUSAND_SQUARE_FEET = exactly("sq ft", 1000n);

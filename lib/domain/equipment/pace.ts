@@ -9,7 +9,9 @@ import {
   measureInUnit,
   multiplyExact,
 } from "#domain/quantities/exact-quantity";
-import { divideRational, fromNumber, type Rational, rational, toNumber } from "#domain/quantities/rational";
+import { formatFigure, sensibleDecimals } from "#domain/quantities/format-number";
+import { formatQuantity, untilApart } from "#domain/quantities/format-quantity";
+import { compareRational, divideRational, fromNumber, type Rational, rational, toNumber } from "#domain/quantities/rational";
 import { type RangeCheck, refuseOutOfRange } from "#domain/turf/physical-range";
 
 /** How fast somebody goes: read from a speedometer, or timed over a measured course, better several times. */
@@ -47,8 +49,8 @@ export function minutesFromSeconds(seconds: number): Rational {
 
 /**
  * The distance in a minute. The times of a course are averaged, and their spread is kept. Refused: `milesPerHour`
- * outside 0.2 to 20, a `course` without length, `seconds` outside 1 s to 2 h or none at all. One mile an hour is 88 ft
- * a minute.
+ * outside 0.2 to 20, a `course` without length or gone over at such a speed, `seconds` outside 1 s to 2 h or none at
+ * all. One mile an hour is 88 ft a minute.
  */
 export function measurePace(pace: Pace): Outcome<MeasuredPace> {
   if (pace.kind === "speed") return measureSpeed(pace.milesPerHour);
@@ -61,8 +63,23 @@ export function measurePace(pace: Pace): Outcome<MeasuredPace> {
   const refused = refuseOutOfRange(pace.seconds.map((seconds) => secondsRange("seconds", "The time of the course", seconds)));
   if (refused !== undefined) return refused;
   const minutes = pace.seconds.map(minutesFromSeconds);
-  const perMinute = divideRational(canonicalAmountOf(pace.course), averageOf(minutes));
-  return accept({ distancePerMinute: fromExactAmount("length", perMinute), uncertainty: uncertaintyOf(minutes) });
+  const perMinute = fromExactAmount("length", divideRational(canonicalAmountOf(pace.course), averageOf(minutes)));
+  const impossible = refuseSpeedOfCourse(pace.course, perMinute);
+  return impossible ?? accept({ distancePerMinute: perMinute, uncertainty: uncertaintyOf(minutes) });
+}
+
+/** Refuses at `course` a length and times that come to a speed nobody goes: a figure too many, or the time of a part of it. */
+function refuseSpeedOfCourse(course: Measure<"length">, perMinute: Measure<"length">) {
+  const speed = divideRational(measureInUnit(perMinute, "ft"), FEET_PER_MINUTE_AT_ONE_MPH);
+  const isTooSlow = compareRational(speed, fromNumber(SPEED_MPH.lowest, SPEED_DECIMALS)) < 0;
+  if (!isTooSlow && compareRational(speed, fromNumber(SPEED_MPH.highest, SPEED_DECIMALS)) <= 0) return undefined;
+  const limit = fromNumber(isTooSlow ? SPEED_MPH.lowest : SPEED_MPH.highest, SPEED_DECIMALS);
+  const words = (value: Rational, moreDecimals: number) => formatFigure(value, { decimals: Math.max(sensibleDecimals(value), 2) + moreDecimals, quarters: false });
+  const [mph] = untilApart((moreDecimals) => [words(speed, moreDecimals), words(limit, moreDecimals)], false);
+  const length = formatQuantity(course, "us");
+  const range = `${SPEED_MPH.lowest} to ${SPEED_MPH.highest} mph`;
+  const sentence = `${length} in that time are ${mph} mph; nobody goes so ${isTooSlow ? "slowly" : "fast"}. From ${range} can be meant: look at the length of the course and at its time.`;
+  return badInput("course", `${length}, ${mph} mph`, range, sentence);
 }
 
 function measureSpeed(milesPerHour: number): Outcome<MeasuredPace> {

@@ -4,6 +4,7 @@ import { averageMeasure } from "#domain/equipment/repeats";
 import { measureStation, type StationRate } from "#domain/equipment/catch-can-test";
 import { canonicalAmountOf, type ExactQuantity, fromExactAmount } from "#domain/quantities/exact-quantity";
 import { lengthParts } from "#domain/quantities/list-of-lengths";
+import { bareNumber } from "#domain/quantities/number-with-unit";
 import { parseLength } from "#domain/quantities/parse-length";
 import { type Quantity, zero } from "#domain/quantities/quantity";
 import { multiplyRational, type Rational, rational, roundQuotient, toNumber } from "#domain/quantities/rational";
@@ -31,7 +32,7 @@ export interface TypedStationTest {
  * Reads a catch-can test: the depth in each can, between commas ("5, 6, 5, 6 mm", in the unit of the last; in inches where
  * no unit stands; an empty can is 0), whole minutes that the station ran, and the wind in whole mph. Refused, each at its
  * own field, is what lengthParts refuses, and what measureStation does: under four cans, cans that nobody can have caught,
- * a run outside 1 to 240 min, no possible wind.
+ * a run outside 1 to 240 min, no possible wind; and another unit than minutes or mph.
  */
 export function readStationTest({ depths, minutes, wind }: TypedStationTest): Outcome<StationTest> {
   const parts = lengthParts(depths, { field: "depths", unitWhenNone: "in" });
@@ -43,13 +44,15 @@ export function readStationTest({ depths, minutes, wind }: TypedStationTest): Ou
     cans.push(read.value);
   }
   if (cans.length === 0) return badInput("depths", "nothing", "four cans or more", "Give the depth in each can, of four cans or more.");
-  const ran = minutes.trim();
-  if (!/^\d{1,4}$/u.test(ran)) {
-    return badInput("minutes", ran === "" ? "nothing" : ran, "whole minutes from 1 to 240", "Give how many whole minutes the station ran.");
+  const ran = bareNumber("minutes", minutes, "min");
+  if (!ran.ok) return ran;
+  if (!/^\d{1,4}$/u.test(ran.value)) {
+    return badInput("minutes", ran.value === "" ? "nothing" : ran.value, "whole minutes from 1 to 240", "Give how many whole minutes the station ran.");
   }
-  const blew = wind.trim();
-  if (!/^\d{0,3}$/u.test(blew)) return badInput("wind", blew, "whole mph", "Give the wind as a whole number of mph, or leave it empty.");
-  const typed = { cans, minutes: Number(ran), windMph: blew === "" ? ("not-taken" as const) : Number(blew) };
+  const blew = bareNumber("wind", wind, "mph");
+  if (!blew.ok) return blew;
+  if (!/^\d{0,3}$/u.test(blew.value)) return badInput("wind", blew.value, "whole mph", "Give the wind as a whole number of mph, or leave it empty.");
+  const typed = { cans, minutes: Number(ran.value), windMph: blew.value === "" ? ("not-taken" as const) : Number(blew.value) };
   const measured = stationRate("the station", typed);
   if (!measured.ok) return { ok: false, refusal: { ...measured.refusal, field: FIELD_OF[measured.refusal.field] ?? "depths" } };
   const { numerator, denominator } = canonicalAmountOf(averageMeasure("length", cans));

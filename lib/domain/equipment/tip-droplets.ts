@@ -1,6 +1,7 @@
-import { isSameName, readPressure, readTypedTable } from "#domain/equipment/typed-test";
+import { readPressure, readTypedTable } from "#domain/equipment/typed-test";
 import { type Finding, hold } from "#domain/foundation/finding";
 import { accept, badInput, type Outcome } from "#domain/foundation/outcome";
+import { isSameName } from "#domain/foundation/same-name";
 import { compareDroplets, type DropletClass, type DropletLimits, dropletsInWords, limitsInWords, readDropletClass } from "#domain/label/droplet-class";
 import { notReadOnLabel } from "#domain/label/not-read";
 import { type OnFile } from "#domain/weather/spray-limits";

@@ -5,7 +5,7 @@ import { type CollectedRun } from "#domain/equipment/spreader-calibration";
 import { type TimedCatch } from "#domain/equipment/sprayer-flow";
 import { accept, badInput, missingFact, type Outcome } from "#domain/foundation/outcome";
 import { parseLength } from "#domain/quantities/parse-length";
-import { parseNumber } from "#domain/quantities/parse-number";
+import { readNumberWithUnit } from "#domain/quantities/number-with-unit";
 import { parseQuantity } from "#domain/quantities/parse-quantity";
 import { isZero, type Quantity } from "#domain/quantities/quantity";
 import { toNumber } from "#domain/quantities/rational";
@@ -56,11 +56,6 @@ const MOST_LINES = 40;
 /** The lines of a text that hold something. */
 export function typedLines(text: string): readonly string[] {
   return text.split(/\r?\n/u).map((line) => line.trim()).filter((line) => line !== "");
-}
-
-/** True for two names that are one as people type it, whatever their case and the space around them. */
-export function isSameName(left: string, right: string): boolean {
-  return left.trim().toLowerCase() === right.trim().toLowerCase();
 }
 
 /** One line of a table of three columns as it was typed. */
@@ -127,9 +122,9 @@ export function readAmount<D extends Dimension>(field: string, text: string, dim
 const LEAST_SECONDS = 1;
 const MOST_SECONDS = 7200;
 
-/** Reads a time by the watch in seconds, 1 s to 2 h. Refused at `field`: another time, and what parseNumber refuses. */
+/** Reads a time by the watch in seconds, 1 s to 2 h. Refused at `field`: another time, and what readNumberWithUnit refuses. */
 export function readSeconds(field: string, text: string): Outcome<number> {
-  const read = parseNumber(field, text.replace(/\s*(s|sec|seconds?)$/iu, ""));
+  const read = readNumberWithUnit(field, text, "s");
   if (!read.ok) return read;
   const seconds = toNumber(read.value);
   if (seconds < LEAST_SECONDS || seconds > MOST_SECONDS) {
@@ -142,28 +137,18 @@ export function readSeconds(field: string, text: string): Outcome<number> {
 const LEAST_PSI = 1;
 const MOST_PSI = 1000;
 
-/** Reads a pressure in psi, 1 to 1,000. Refused at `field`: another pressure, and what parseNumber refuses. */
+/** Reads a pressure in psi, 1 to 1,000. Refused at `field`: another pressure, and what readNumberWithUnit refuses. */
 export function readPressure(field: string, text: string): Outcome<number> {
-  const read = parseNumber(field, text.replace(/\s*psi$/iu, ""));
+  const read = readNumberWithUnit(field, text, "psi");
   if (!read.ok) return read;
   const pressurePsi = toNumber(read.value);
   if (pressurePsi >= LEAST_PSI && pressurePsi <= MOST_PSI) return accept(pressurePsi);
   return badInput(field, text, "1 to 1,000 psi", `${text} is no pressure of a sprayer: from 1 to 1,000 psi.`);
 }
 
-/** A speed as it was typed, without the unit that it may have. */
-export function withoutMph(text: string): string {
-  return text.replace(/\s*mph$/iu, "");
-}
-
-/** Minutes as they were typed, without the unit that they may have. */
-export function withoutMinutes(text: string): string {
-  return text.replace(/\s*(min|minutes?)$/iu, "");
-}
-
-/** Reads a speed in mph, 0.2 to 20. Refused at `field`: another speed, and what parseNumber refuses. */
+/** Reads a speed in mph, 0.2 to 20. Refused at `field`: another speed, and what readNumberWithUnit refuses. */
 export function readSpeed(field: string, text: string): Outcome<number> {
-  const read = parseNumber(field, withoutMph(text));
+  const read = readNumberWithUnit(field, text, "mph");
   if (!read.ok) return read;
   const pace = measurePace({ kind: "speed", milesPerHour: toNumber(read.value) });
   if (pace.ok) return accept(toNumber(read.value));
@@ -173,9 +158,9 @@ export function readSpeed(field: string, text: string): Outcome<number> {
 /** The seconds of a minute, by definition. */
 export const SECONDS_PER_MINUTE = 60;
 
-/** Reads minutes by the watch, 1 second to 2 hours. Refused at `field`: another time, and what parseNumber refuses. */
+/** Reads minutes by the watch, 1 second to 2 hours. Refused at `field`: another time, and what readNumberWithUnit refuses. */
 export function readMinutes(field: string, text: string): Outcome<number> {
-  const read = parseNumber(field, withoutMinutes(text));
+  const read = readNumberWithUnit(field, text, "min");
   if (!read.ok) return read;
   const minutes = toNumber(read.value);
   if (minutes * SECONDS_PER_MINUTE >= LEAST_SECONDS && minutes * SECONDS_PER_MINUTE <= MOST_SECONDS) return accept(minutes);

@@ -20,7 +20,7 @@ function endsOf(value: string): ReadAnswer<readonly [string, string]> {
   const divider = RATE_DIVIDER.exec(high)?.index ?? high.length;
   const [amount, per] = [high.slice(0, divider), high.slice(divider)];
   if (/[a-z]/iu.test(low)) return accept([low + per, high]);
-  const unit = /^[\d./ ,]+(.*)$/u.exec(amount)?.[1] ?? "";
+  const unit = /^[\d./ ,-]+(.*)$/u.exec(amount)?.[1] ?? "";
   if (SECOND_NUMBER.test(unit)) return refuse(`The ${low} of "${value}" may have either unit of ${amount}. Write both with their units, as in 2 lb to 2 lb 8 oz per 1,000 sq ft.`);
   return accept([`${low} ${unit}${per}`, high]);
 }

@@ -4,7 +4,7 @@ import { reduce } from "#domain/quantities/rational";
 import { type AwaitedState, type Reach, type ReachAnchor, type ReachBack, type Until } from "#domain/label/aftercare-constraint";
 import { type ReadAnswer } from "#domain/label/label-answer";
 
-const LENGTH = /^(?:for |within |after |at least )?([\d./ ]+?) ?(minutes?|min|hours?|hrs?|h|days?|weeks?|months?|years?)(?: (?:after|from|of|following) (?:the )?(.+))?$/iu;
+const LENGTH = /^(?:for |within |after |at least )?([\d./ -]+?) ?(minutes?|min|hours?|hrs?|h|days?|weeks?|months?|years?)(?: (?:after|from|of|following) (?:the )?(.+))?$/iu;
 
 /** What a time is said to count from. "After application" says neither its start nor its end. */
 const FROM: readonly (readonly [RegExp, CountedFrom])[] = [

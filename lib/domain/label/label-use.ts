@@ -43,16 +43,19 @@ export function readMostApplications(value: string): ReadAnswer<MostApplications
 
 /**
  * Reads one limit a line: "Prodiamine; 1.5 lb per acre; calendar year". Refused: a line without its three parts, an
- * amount that is no rate over area, a period that is not known.
+ * amount that is no rate over area, a period that is not known, and more parts, which would be dropped in silence.
  */
 export function readSeasonLimits(value: string): ReadAnswer<{ readonly limits: readonly SeasonLimit[] }> {
   const limits: SeasonLimit[] = [];
   for (const line of value.split("\n")) {
-    const [activeIngredient = "", amount = "", period = ""] = line.split(";").map((part) => part.trim());
+    const [activeIngredient = "", amount = "", period = "", ...more] = line.split(";").map((part) => part.trim());
     const words = period.replace(/^(?:per|in|in a|a) /iu, "").toLowerCase();
     const periodOf = SEASON_PERIODS.get(words);
     if (activeIngredient === "" || periodOf === undefined) {
       return refuse(`"${line}" needs a name, how much and the period: Prodiamine; 1.5 lb per acre; calendar year, 12 months or season.`);
+    }
+    if (more.some((part) => part !== "")) {
+      return refuse(`"${line}" has more than a name, how much and the period. A limit of another kind is a line of its own; what goes down at once is the highest rate of the use.`);
     }
     const most = parseRate(amount, { field: "limit", bases: ["active-ingredient-mass-per-area"] });
     if (!most.ok) return refuse(most.refusal.sentence);

@@ -5,7 +5,7 @@ import { type ConstraintOf, type DueReach, type WateringDepth } from "#domain/la
 import { type ReadAnswer } from "#domain/label/label-answer";
 import { readReach } from "#domain/label/label-time";
 
-const DEPTH = /(?:(at least|up to|at most) )?(\d[\d./ ]*?|\.\d+)(?: ?(?:in|inch|inches|mm|cm))?(?: to (\d[\d./ ]*?|\.\d+))? ?(inches|inch|in|mm|cm)\b/iu;
+const DEPTH = /(?:(at least|up to|at most) )?(\d[\d./ -]*?|\.\d+)(?: ?(?:in|inch|inches|mm|cm))?(?: to (\d[\d./ -]*?|\.\d+))? ?(inches|inch|in|mm|cm)\b/iu;
 const FROM = String.raw`(?:(?:start|end|completion)(?: of (?:the )?(?:application|treatment))?|posting|application|treatment|applying)`;
 const AFTER_IT = String.raw`(?: (?:after|following) (?:the )?(?:application|treatment|applying))?`;
 const DAY_AFTER = String.raw`(?:day following|following day|next day)`;
@@ -41,7 +41,7 @@ function readWithin(time: string): ReadAnswer<DueReach> {
 
 /** The ways in which a label says by when; the same day and the day following are days of the calendar, due by their end. */
 const DUE: readonly (readonly [RegExp, (time: string) => ReadAnswer<DueReach>])[] = [
-  [new RegExp(String.raw`\bwithin ([\d./ ]+ ?[a-z]+(?: (?:after|from|of|following) (?:the )?${FROM})?)`, "iu"), readWithin],
+  [new RegExp(String.raw`\bwithin ([\d./ -]+ ?[a-z]+(?: (?:after|from|of|following) (?:the )?${FROM})?)`, "iu"), readWithin],
   [new RegExp(String.raw`\b(?:immediately|at once|right away)${AFTER_IT}`, "iu"), () => accept({ anchor: "at-once" })],
   [/\b(?:on )?the same day\b(?: as the application)?/iu, () => accept({ anchor: "calendar-day", days: 0 })],
   [new RegExp(String.raw`\bby the end of the ${DAY_AFTER}\b`, "iu"), () => accept({ anchor: "calendar-day", days: 1 })],

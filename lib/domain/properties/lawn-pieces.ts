@@ -2,6 +2,7 @@ import { capitalized } from "#domain/foundation/capitalized";
 import { accept, badInput, type InputRefusal, type Outcome } from "#domain/foundation/outcome";
 import { inOneUnit, lengthParts, type LengthsField } from "#domain/quantities/list-of-lengths";
 import { parseLength } from "#domain/quantities/parse-length";
+import { plainCharacters } from "#domain/quantities/parse-number";
 import { decimal, toNumber } from "#domain/quantities/rational";
 import { inUnit, isZero, type Quantity } from "#domain/quantities/quantity";
 import { negate, signed, type SignedQuantity } from "#domain/quantities/signed-quantity";
@@ -117,10 +118,31 @@ function cornerParts(pairs: readonly (readonly [string, string])[]): Outcome<rea
   return inOneUnit(eachPair, CORNERS);
 }
 
+/** Where one distance may end and the next begin. */
+const BETWEEN_DISTANCES = / (?=-?[\d.])/gu;
+/** "9 250" is two distances to who writes corners, and 9,250 to who parts thousands: never one of a corner's. */
+const PARTED_THOUSANDS = /\d \d{3}(?![\d/])/u;
+
+function isDistance(plain: string): boolean {
+  return !PARTED_THOUSANDS.test(plain) && readSigned("corners", plain).ok;
+}
+
+/**
+ * The distances of one corner, which a comma parts; without one, the only space at which both sides are distances does.
+ * "40 1/2" and "40 ft 6 in" are one distance each, and nobody can tell whether that was meant.
+ */
+function distancesOf(pair: string): readonly string[] {
+  if (pair.includes(",")) return pair.split(/,\s/u.test(pair) ? /,\s+|,$/u : /,/u).map((part) => part.trim()).filter((part) => part !== "");
+  const plain = plainCharacters(pair);
+  if (isDistance(plain)) return [plain];
+  const ways = [...plain.matchAll(BETWEEN_DISTANCES)].map(({ index }) => [plain.slice(0, index), plain.slice(index + 1)]).filter((sides) => sides.every(isDistance));
+  return ways.length === 1 ? (ways[0] ?? []) : [plain];
+}
+
 function readCorners(text: string | undefined): Outcome<readonly Corner[]> {
   const pairs: (readonly [string, string])[] = [];
   for (const pair of (text ?? "").split(/[;\n]/u).map((part) => part.trim()).filter((part) => part !== "")) {
-    const [east, north, ...more] = pair.split(/,|\s+(?=-?\d)/u).map((part) => part.trim()).filter((part) => part !== "");
+    const [east, north, ...more] = distancesOf(pair);
     if (east === undefined || north === undefined || more.length > 0) {
       return badInput("corners", pair, "two distances a line, such as 40, 25", `"${pair}" is no corner: write how far east and how far north, with a comma between.`);
     }

@@ -8,7 +8,7 @@ const INCH_MARK = /["\u201C\u201D\u2033]|''|\u2019\u2019|\u2032\u2032/gu;
 const FOOT_MARK = /['\u2018\u2019\u2032]/gu;
 
 /** "12'6" without a mark after it: what follows feet in that notation is inches. */
-const FEET_THEN_BARE_NUMBER = /ft [\d ./]*\d$/u;
+const FEET_THEN_BARE_NUMBER = /ft [\d ./-]*\d$/u;
 
 function spellMarks(plain: string): string {
   const spelled = plain.replace(INCH_MARK, " in ").replace(FOOT_MARK, " ft ").replace(/\s+/gu, " ").trim();

@@ -1,5 +1,5 @@
 import { accept, badInput, type Outcome } from "#domain/foundation/outcome";
-import { decimal, type Rational } from "#domain/quantities/rational";
+import { compareRational, decimal, type Rational, reduce, toDecimalString } from "#domain/quantities/rational";
 
 const ALLOWED = "a number such as 2.5, 2 1/2, ½ or 1,250";
 /** Nobody types a number this long: it was pasted by mistake. */
@@ -68,6 +68,8 @@ export function plainCharacters(text: string): string {
     .replace(/[\u2010-\u2013\u2212]/gu, "-")
     .replace(/\s+/gu, " ")
     .replace(/ ?\/ ?/gu, "/")
+    // The dash of "2-½" has no space before it, unlike that of a list.
+    .replace(/(?<=\d)- (?=\d+\/\d)/gu, "-")
     .trim();
 }
 
@@ -81,7 +83,7 @@ function withoutSeparators(digits: string): bigint {
   return BigInt(digits.replace(/[, ]/gu, ""));
 }
 
-/** The number in plain characters, or undefined. A fraction over zero, or a mixed number such as 2 3/2, is none. */
+/** The number in plain characters, or undefined. A fraction of one and more ("11/2", "2 3/2") or over zero is none. */
 function readNumber(plain: string): Rational | undefined {
   const asDecimal = DECIMAL.exec(plain);
   if (asDecimal !== null && /\d/u.test(plain)) {
@@ -91,9 +93,8 @@ function readNumber(plain: string): Rational | undefined {
   }
   const asFraction = FRACTION.exec(plain);
   if (asFraction !== null) {
-    const [, top = "", bottom = ""] = asFraction;
-    if (BigInt(bottom) === 0n) return undefined;
-    return { numerator: BigInt(top), denominator: BigInt(bottom) };
+    const [numerator, denominator] = [BigInt(asFraction[1] ?? ""), BigInt(asFraction[2] ?? "")];
+    return numerator < denominator ? { numerator, denominator } : undefined;
   }
   const asMixed = MIXED.exec(plain);
   if (asMixed === null) return undefined;
@@ -108,10 +109,42 @@ function lastCommaAsPoint(plain: string): string {
   return `${plain.slice(0, cut).replace(/[. ]/gu, "")}.${plain.slice(cut + 1)}`;
 }
 
+/** The digits after the point that a fraction is written with before it is written as a mixed number instead. */
+const DECIMALS_OF_FRACTION = 4;
+
+/** "5.5", or "3 2/3" where the point has no end in sight. Whole numbers have neither. */
+function spelledOut(value: Rational): string {
+  const { numerator, denominator } = reduce(value);
+  const digits = toDecimalString(value, DECIMALS_OF_FRACTION, "down");
+  if (compareRational(decimal(digits), value) === 0) return digits.replace(/\.?0+$/u, "");
+  return `${String(numerator / denominator)} ${String(numerator % denominator)}/${String(denominator)}`;
+}
+
+/** Where the space may have been lost: "11/2" was 1 1/2, and "121/2" was 12 1/2. What is left is a fraction below one. */
+function withLostSpace(top: string, bottom: string): string | undefined {
+  for (let length = top.length - 1; length > 0; length -= 1) {
+    const [whole, rest] = [top.slice(0, length), top.slice(length)];
+    if (/^[1-9]/u.test(whole) && /^[1-9]/u.test(rest) && BigInt(rest) < BigInt(bottom)) return `${whole} ${rest}/${bottom}`;
+  }
+  return undefined;
+}
+
 /**
- * Reads a number as people type it: "2 1/2", "2-1/2", "0.8", ".8", "1,250", "12 000", "½", "2½". The answer is exact
+ * What to write instead of a fraction of one and more, or undefined where it is none. Nobody can tell an improper
+ * fraction from a mixed number whose space was lost on a phone or in the text of a label: it is asked which was meant.
+ */
+function insteadOfImproper(plain: string): string | undefined {
+  const [, top = "", bottom = ""] = FRACTION.exec(plain) ?? [];
+  if (bottom === "" || BigInt(bottom) === 0n) return undefined;
+  const value = spelledOut({ numerator: BigInt(top), denominator: BigInt(bottom) });
+  const mixed = withLostSpace(top, bottom);
+  return mixed === undefined ? `Write ${value} if that is meant.` : `Write ${mixed}, or ${value}.`;
+}
+
+/**
+ * Reads a number as people type it: "2 1/2", "2-1/2", "2-½", "0.8", ".8", "1,250", "12 000", "½", "2½". The answer is exact
  * and never below zero. Refused at `field`, with a sentence: nothing, over 60 characters, signs, exponents, a comma in
- * the place of a point, a fraction over zero, figures that are raised, lowered or in a ring but for a fraction's.
+ * the place of a point, a fraction of one and more ("11/2" may be 1 1/2) or over zero, figures that are raised, lowered or in a ring but for a fraction's.
  */
 export function parseNumber(field: string, text: string): Outcome<Rational> {
   const found = text.trim();
@@ -128,6 +161,8 @@ export function parseNumber(field: string, text: string): Outcome<Rational> {
   if (ODD_FIGURE.test(plain)) {
     return badInput(field, found, ALLOWED, `A figure in "${found}" is raised, lowered or in a ring. Write it as 2.5, 2 1/2 or 1,250.`);
   }
+  const instead = insteadOfImproper(plain);
+  if (instead !== undefined) return badInput(field, found, ALLOWED, `"${found}" is a fraction of one or more. ${instead}`);
   if (COMMA_AS_POINT.test(plain)) {
     const meant = lastCommaAsPoint(plain);
     return badInput(

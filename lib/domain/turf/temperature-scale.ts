@@ -34,6 +34,6 @@ export function convertTemperatureDifference(
 }
 
 /** The sign that follows a temperature on this scale. */
-export function temperatureSign(scale: TemperatureScale): string {
+export function temperatureSign(scale: TemperatureScale): "°C" | "°F" {
   return scale === "celsius" ? "°C" : "°F";
 }

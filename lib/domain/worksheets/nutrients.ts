@@ -6,6 +6,7 @@ import { areaTimesRate, figure, inUnit, perThousand } from "#domain/mixing/ticke
 import { type Density, massRateOf, volumeOf } from "#domain/quantities/density";
 import { type ExactQuantity, settle } from "#domain/quantities/exact-quantity";
 import { writeQuantity } from "#domain/quantities/format-quantity";
+import { withoutUnit } from "#domain/quantities/number-with-unit";
 import { compareRates, coverage, type Rate, rateOf, times } from "#domain/quantities/rate";
 import { divideRational, rational } from "#domain/quantities/rational";
 import { wholeBagsFor } from "#domain/quantities/rounding";
@@ -77,7 +78,7 @@ function gradeInputs(grade: Grade, typed: Typed<"grade" | "slow">): readonly Wor
   const parts = partsOfGrade(grade).map(({ name, percent }) => `${name} ${figure(percent)}%`).join(", ");
   return [
     { name: "Grade (N-P2O5-K2O, percent by weight)", figure: `${typed.grade.trim()}: ${parts}`, from: "the label" },
-    ...(typed.slow.trim() === "" ? [] : [{ name: "Slow-release nitrogen, percent of the product", figure: `${typed.slow.trim().replace(/\s*%$/u, "")}%`, from: "the label" }]),
+    ...(typed.slow.trim() === "" ? [] : [{ name: "Slow-release nitrogen, percent of the product", figure: `${withoutUnit(typed.slow, "%")}%`, from: "the label" }]),
   ];
 }
 

@@ -3,12 +3,14 @@ import { readDensity, type WeighedMaterial } from "#domain/label/label-general";
 import { type Density } from "#domain/quantities/density";
 import { type ExactQuantity, isNothing } from "#domain/quantities/exact-quantity";
 import { formatFigure } from "#domain/quantities/format-number";
+import { bareNumber, type NumberUnit } from "#domain/quantities/number-with-unit";
 import { parseLength } from "#domain/quantities/parse-length";
 import { parseNumber } from "#domain/quantities/parse-number";
 import { parseQuantity } from "#domain/quantities/parse-quantity";
 import { parseRate } from "#domain/quantities/parse-rate";
 import { type Rate, type RateBasis, type RateUnit } from "#domain/quantities/rate";
 import { compareRational, decimal, negateRational, type Rational, toNumber } from "#domain/quantities/rational";
+import { askPartOrPercent } from "#domain/quantities/share";
 import { type Dimension, type UnitOf } from "#domain/quantities/units";
 import { type Refusals } from "#domain/worksheets/worksheet";
 
@@ -104,8 +106,8 @@ export function readRateField<B extends RateBasis>(
 export interface NumberRange {
   readonly lowest: string;
   readonly highest: string;
-  /** As it is written: "%", "s", "mph"; none for a bare number. */
-  readonly unit: string;
+  /** As it is written: "%", "min", "mph"; none for a bare number. */
+  readonly unit: NumberUnit | "";
   readonly isWhole?: boolean;
 }
 
@@ -116,16 +118,21 @@ function rangeWords({ lowest, highest, unit, isWhole }: NumberRange): string {
 
 /**
  * Reads a number within a range; below zero where the range reaches there. Its unit may be written after it. Refused at
- * the field: nothing typed, no number, one outside the range, a part of one where it must be whole.
+ * the field: nothing typed, no number, another unit, one outside the range, a part of one where it must be whole, and a
+ * percentage under one without its sign, which may be a part of the whole.
  */
 export function readNumberField(ask: FieldAsk, text: string, range: NumberRange): Outcome<Rational> {
   const empty = refuseEmpty(ask, text);
   if (empty !== undefined) return empty;
   const typed = text.trim();
-  const bare = range.unit !== "" && typed.endsWith(range.unit) ? typed.slice(0, -range.unit.length).trim() : typed;
-  const isBelowZero = range.lowest.startsWith("-") && /^[-\u2010-\u2013\u2212]/u.test(bare);
-  const read = parseNumber(ask.field, isBelowZero ? bare.slice(1) : bare);
+  const isBelowZero = range.lowest.startsWith("-") && /^[-\u2010-\u2013\u2212]/u.test(typed);
+  const above = isBelowZero ? typed.slice(1) : typed;
+  const bare = range.unit === "" ? accept(above) : bareNumber(ask.field, above, range.unit);
+  if (!bare.ok) return bare;
+  const read = parseNumber(ask.field, bare.value);
   if (!read.ok) return badInput(ask.field, typed, rangeWords(range), `${read.refusal.sentence} Here it takes ${rangeWords(range)}.`);
+  const question = range.unit === "%" ? askPartOrPercent(typed, read.value) : undefined;
+  if (question !== undefined) return badInput(ask.field, typed, rangeWords(range), question);
   const value = isBelowZero ? negateRational(read.value) : read.value;
   const isInside = compareRational(value, decimal(range.lowest)) >= 0 && compareRational(value, decimal(range.highest)) <= 0;
   const fits = isInside && (range.isWhole !== true || value.numerator % value.denominator === 0n);

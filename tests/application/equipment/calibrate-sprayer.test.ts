@@ -1,9 +1,10 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { addEquipment } from "#application/equipment/add-equipment";
 import { calibrateSprayer } from "#application/equipment/calibrate-sprayer";
 import { readCalibration } from "#application/equipment/read-calibration";
 import { of } from "#domain/quantities/quantity";
 import { aCompany, type TestCompany, trailOf, valueOf } from "../../support/crew";
-import { aSpreader, aSprayer, sprayerCalibrationForm } from "../../support/gear";
+import { aSpreader, aSprayer, sprayerCalibrationForm, sprayerForm } from "../../support/gear";
 import { openHouse, type TestHouse } from "../../support/house";
 import { A_SENTENCE, saying } from "../../support/said";
 
@@ -53,7 +54,7 @@ test("water that stood for a heavier spray is kept as typed, and the rate is the
   expect(row?.inputs).toMatchObject({ liquid: "water-for-heavier", sprayDensity: "specific gravity 1.44" });
   expect(Number(row?.rate_amount)).toBeCloseTo(Number(of("gal", 2n).amount) / 1.2, 0);
   const read = valueOf(await readCalibration(house, company.owner.key, { calibrationId }));
-  expect(read.working.steps.at(-1)).toMatch(/of the spray\.$/u);
+  expect(read.working?.steps.at(-1)).toMatch(/of the spray\.$/u);
 });
 
 test("a calibration is never changed, not even by the owner of the tables", async () => {
@@ -66,6 +67,7 @@ test("each refusal stands at the field that it is about, and writes nothing", as
   const before = await house.books();
   const cases: readonly (readonly [string, object])[] = [
     ["caught", { caught: "1" }],
+    ["caught", { caught: "11/2 gal" }],
     ["caught", { caught: "4000 gal" }],
     ["caughtSeconds", { caughtSeconds: "0" }],
     ["sprayDensity", { liquid: "heavier-itself", sprayDensity: "" }],
@@ -81,6 +83,14 @@ test("each refusal stands at the field that it is about, and writes nothing", as
     expect(await calibrate(change), field).toMatchObject({ ok: false, refusal: { kind: "bad-input", fields: { [field]: A_SENTENCE } } });
   }
   expect(await house.books()).toEqual(before);
+});
+
+test("a course and its time that come to no speed are refused at the course", async () => {
+  const backpack = valueOf(await addEquipment(house, company.owner.key, { ...sprayerForm(), kind: "backpack-sprayer" })).equipmentId;
+  const { operatorId, madeOn, tip, pressurePsi } = form();
+  const timed = { method: "timed-course", equipmentId: backpack, operatorId, madeOn, tip, pressurePsi, caught: "51 fl oz", caughtSeconds: "60", tipSize: "", swath: "4 ft", courseSeconds: "60 secs" } as const;
+  expect(await calibrateSprayer(house, company.owner.key, { ...timed, course: "2,640 ft" })).toMatchObject({ ok: false, refusal: { kind: "bad-input", fields: { course: saying("30 mph") } } });
+  expect(await calibrateSprayer(house, company.owner.key, { ...timed, course: "264 ft" })).toMatchObject({ ok: true });
 });
 
 test("a spreader is no sprayer", async () => {

@@ -51,7 +51,7 @@ test("the swath and the pace are kept as typed, and told on its page", async () 
   const [row] = await house.ask<{ inputs: object }>("select inputs from calibration where calibration_id = $1", [calibrationId]);
   expect(row?.inputs).toEqual({ area: "1,000 sq ft", collected: "2.9 lb\n3.1 lb", swath: "10 ft", speedMph: "3" });
   const read = valueOf(await readCalibration(house, company.owner.key, { calibrationId }));
-  expect(read.working.measured).toEqual(["Over 1,000 sq ft it gave 2.9 lb and 3.1 lb.", "The swath is 10 ft.", "The speed is 3 mph."]);
+  expect(read.working?.measured).toEqual(["Over 1,000 sq ft it gave 2.9 lb and 3.1 lb.", "The swath is 10 ft.", "The speed is 3 mph."]);
 });
 
 test("a speed needs a swath: the one typed, or the one on file", async () => {

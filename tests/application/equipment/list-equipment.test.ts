@@ -43,7 +43,7 @@ test("trucks by number, gear by name, each operator's latest calibration with it
     [company.owner.name, "good"], ["Lou", "run-out"],
   ]);
   expect(latest?.[0]).toMatchObject({
-    calibration: { doneOn: "2025-04-14", setup: { kind: "sprayer", tip: { name: "Gold 4 gpm" }, pressurePsi: 40 }, figures: { rate: rateOf("carrier-volume-per-area", "2", "gal per 1,000 sq ft") } },
+    calibration: { doneOn: "2025-04-14", setup: { kind: "sprayer", tip: "Gold 4 gpm", pressurePsi: 40 }, figures: { rate: rateOf("carrier-volume-per-area", "2", "gal per 1,000 sq ft") } },
     standing: { daysLeft: 0, lastGoodDay: "2026-04-14" },
   });
 });

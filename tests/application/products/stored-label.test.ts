@@ -32,3 +32,18 @@ test("the labels of several products at once: latest, confirmed, and none", asyn
   expect(numbers).toEqual([[undefined, undefined], [1, undefined], [1, 1], [2, 1]]);
   expect(labels.get(confirmed)?.confirmed?.facts.uses[0]?.useName).toBe("Crabgrass, spring");
 });
+
+test("an entry from before a stricter reading counts as read by nobody where it is refused today", async () => {
+  const productId = await aFeed(house, company);
+  const { labelEntryId } = await aLabelEntry(house, company, productId);
+  const facts = JSON.stringify(aFeedText({}, { seasonLimits: "2,4-D; 2 lb per acre; season; 1 lb at once" }));
+  await house.ask(
+    `insert into label_entry (company_id, label_entry_id, product_id, number, facts, person_id, entered_at)
+     select company_id, $2, product_id, 2, $3::jsonb, person_id, entered_at from label_entry where label_entry_id = $1`,
+    [labelEntryId, house.newId(), facts],
+  );
+  const labels = await asGuest(house.client, company.companyId, (tx) => labelsOfProducts(tx, company.companyId, [productId]));
+  const latest = labels.get(productId)?.latest;
+  expect(latest).toMatchObject({ number: 2, text: { uses: [{ seasonLimits: "2,4-D; 2 lb per acre; season; 1 lb at once" }] }, facts: { uses: [{ seasonLimits: "unknown" }] } });
+  expect(Object.keys(latest?.complaints ?? {})).toEqual(["uses.0.seasonLimits"]);
+});

@@ -24,6 +24,12 @@ test("stores what each can caught, their average and the wind, links the lawns t
   expect((await trailOf(house, company.companyId)).at(-1)).toMatchObject({ deed: "station-added", details: { test: "0.72 in per hour" } });
 });
 
+test("minutes and wind may have their unit behind them", async () => {
+  const { propertyId } = await aClient(house, company);
+  const { stationId } = valueOf(await addStation(house, company.owner.key, { propertyId, ...stationForm(), minutes: "20 min", wind: "3 MPH", longestRun: "12 mins" }));
+  expect(await house.ask("select test_minutes, test_wind_mph, longest_run_minutes from station where station_id = $1", [stationId])).toEqual([{ test_minutes: 20, test_wind_mph: 3, longest_run_minutes: 12 }]);
+});
+
 test("without a test there is no rate", async () => {
   const { propertyId } = await aClient(house, company);
   const { stationId } = valueOf(await addStation(house, company.owner.key, { propertyId, ...stationForm(), ...NO_STATION_TEST }));
@@ -39,7 +45,7 @@ test("part of a test, a number twice, and a lawn of another property are refused
   const before = await house.books();
   const station = { propertyId, ...stationForm() };
   for (const [change, field] of [
-    [{ testedOn: "" }, "testedOn"], [{ depths: "" }, "depths"], [{ minutes: "" }, "minutes"], [{ minutes: "241" }, "minutes"], [{ wind: "135" }, "wind"],
+    [{ testedOn: "" }, "testedOn"], [{ depths: "" }, "depths"], [{ minutes: "" }, "minutes"], [{ minutes: "241" }, "minutes"], [{ wind: "135" }, "wind"], [{ wind: "5 km/h" }, "wind"], [{ minutes: "1 h" }, "minutes"], [{ longestRun: "1 h" }, "longestRun"],
     [{ depths: "0.2, 0.24, 0.28" }, "depths"], [{ depths: "9 ft, 9 ft, 9 ft, 9 ft", minutes: "1" }, "depths"], [{ depths: "", minutes: "", testedOn: "" }, "depths"],
     [{ depths: "0.0001, 0.0001, 0.0001, 0.0001", minutes: "240" }, "depths"], [{ number: "2" }, "number"], [{ number: "0" }, "number"],
     [{ longestRun: "soon" }, "longestRun"], [{ waters: { [other.zoneId]: "yes" } }, "waters"],

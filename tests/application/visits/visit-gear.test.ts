@@ -31,7 +31,7 @@ const SPRAYED: CalibrationOnFile = {
   doneOn: day("2026-04-01"),
   equipment: { id: "gun", name: "Gun" },
   operator: { id: "rowan", name: "Rowan Ash" },
-  setup: { kind: "sprayer", tip: { id: "gold", name: "Gold" }, pressurePsi: 40 },
+  setup: { kind: "sprayer", tip: "Gold", pressurePsi: 40 },
   figures: {
     calibrationId: "c1", rate: rateOf("carrier-volume-per-area", "2", "gal per 1,000 sq ft"), setting: null, method: "timed-area",
     inputs: { method: "timed-area", caught: "64 fl oz", caughtSeconds: "15", area: "1000 sq ft", areaSeconds: "60\n60" },
@@ -121,6 +121,14 @@ test("the tip is the one of the calibration or of the nominal figures, with the 
   const sprayer = { ...SPRAYER, nominal: { ...SPRAYER.nominal, tipDroplets } };
   expect(ironWith(factsOf([sprayer], [SPRAYED]))?.gear).toMatchObject({ tip: { tip: "Gold", pressurePsi: 40, dropletClass: "VC" } });
   expect(ironWith(factsOf([sprayer]))?.gear).toMatchObject({ tip: { tip: "Blue, 1.5 gal", pressurePsi: 40, dropletClass: "unknown" } });
+});
+
+test("another operator's later calibration with the tip in other letters takes nobody's own pace away", () => {
+  const others: CalibrationOnFile = {
+    ...SPRAYED, doneOn: day("2026-04-02"), operator: { id: "wren", name: "Wren Holt" }, setup: { kind: "sprayer", tip: "gold ", pressurePsi: 40 },
+    figures: { ...SPRAYED.figures, calibrationId: "c9", rate: rateOf("carrier-volume-per-area", "1.5", "gal per 1,000 sq ft") },
+  };
+  expect(ironWith(factsOf([SPRAYER], [SPRAYED, others]))?.gear).toMatchObject({ carrier: { rate: SPRAYED.figures.rate, words: "calibrated by Rowan Ash on Apr 1, 2026" } });
 });
 
 test("a spreader has the setting of its calibration with this very product, or none", () => {

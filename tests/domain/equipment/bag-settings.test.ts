@@ -16,6 +16,7 @@ test("reads a product, a setting and a rate from each line; nothing from none", 
 
 test("finds a product's line by its name, whatever the case, and none where there is none", () => {
   expect(bagSettingFor(valueOf(read(TWO)), "STARTER")?.setting).toBe("5 1/2");
+  expect(bagSettingFor(valueOf(read(TWO)), "meadow  24-0-6")?.setting).toBe("M");
   expect(bagSettingFor(valueOf(read(TWO)), "Meadow")).toBeUndefined();
 });
 

@@ -15,7 +15,7 @@ import { saying } from "../../support/said";
 
 const named = (name: string) => ({ id: name.toLowerCase().replaceAll(" ", "-"), name });
 const [skid, dana, noor] = [named("Skid sprayer 2"), named("Dana Demo"), named("Noor Sample")];
-const blueTip: EquipmentSetup = { kind: "sprayer", tip: named("Blue tip"), pressurePsi: 40 };
+const blueTip: EquipmentSetup = { kind: "sprayer", tip: "Blue tip", pressurePsi: 40 };
 const settings: CalibrationSettings = { validForDays: 30, samePressureWithinPsi: 2 };
 const nominal: NominalFigures<string> = { figures: "nominal", statedBy: "ISO 10625, size 03" };
 const use: PlannedUse = { on: day("2026-04-20"), equipment: skid, operator: dana, setup: blueTip };
@@ -62,8 +62,8 @@ describe("a calibration", () => {
   });
 
   test.each<[string, EquipmentSetup]>([
-    ["tip", { kind: "sprayer", tip: named("Red tip"), pressurePsi: 40 }],
-    ["pressure", { kind: "sprayer", tip: named("Blue tip"), pressurePsi: 42.1 }],
+    ["tip", { kind: "sprayer", tip: "Red tip", pressurePsi: 40 }],
+    ["pressure", { kind: "sprayer", tip: "Blue tip", pressurePsi: 42.1 }],
     ["kind", { kind: "spreader", product: named("Demofeed") }],
   ])("of another %s gives way to the nominal figures", (_, setup) => {
     expect(stand([done("2026-04-19", { setup })])).toMatchObject({
@@ -73,8 +73,14 @@ describe("a calibration", () => {
     });
   });
 
+  test.each(["BLUE TIP", "blue tip", " Blue  tip ", "Bluetip"])("with the tip written %j is of the same one, so that nobody mixes at another's pace", (tip) => {
+    const own = done("2026-04-01", { setup: { ...blueTip, tip } });
+    const others = done("2026-04-02", { operator: noor });
+    expect(stand([own, others])).toMatchObject({ kind: "current", figures: { figures: "of 2026-04-01" } });
+  });
+
   test("at a pressure within the gauge's mark is the same", () => {
-    const near: EquipmentSetup = { kind: "sprayer", tip: named("Blue tip"), pressurePsi: 42 };
+    const near: EquipmentSetup = { kind: "sprayer", tip: "Blue tip", pressurePsi: 42 };
     expect(stand([done("2026-04-19", { setup: near })]).kind).toBe("current");
   });
 

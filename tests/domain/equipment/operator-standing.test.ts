@@ -9,8 +9,8 @@ const settings = { validForDays: 365, samePressureWithinPsi: 2 };
 const sprayer = { id: "e1", name: "Tank 1" };
 const ray = { id: "p1", name: "Ray" };
 const lou = { id: "p2", name: "Lou" };
-const gold = { kind: "sprayer", tip: { id: "gold", name: "Gold" }, pressurePsi: 40 } as const;
-const blue = { kind: "sprayer", tip: { id: "blue", name: "Blue" }, pressurePsi: 40 } as const;
+const gold = { kind: "sprayer", tip: "Gold", pressurePsi: 40 } as const;
+const blue = { kind: "sprayer", tip: "Blue", pressurePsi: 40 } as const;
 const feed = { kind: "spreader", product: { id: "f", name: "Feed" } } as const;
 const lime = { kind: "spreader", product: { id: "l", name: "Lime" } } as const;
 
@@ -42,6 +42,11 @@ test("a tip that somebody changed since makes the others' calibrations those of 
     kind: "setup-changed",
     finding: { level: "take-care", figure: saying("Blue at 40 psi") },
   });
+});
+
+test("a tip written in other letters and spaces is nobody's change", () => {
+  const latest = latestByOperator([made(lou, 60, { ...gold, tip: "Gun tip 04" }), made(ray, 5, { ...gold, tip: "gun  Tip 04" })], today, settings);
+  expect(latest.map(({ standing }) => standing.kind)).toEqual(["good", "good"]);
 });
 
 test("a pressure read to the same mark is the same setup", () => {

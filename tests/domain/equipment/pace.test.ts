@@ -48,6 +48,18 @@ describe("refused are", () => {
   test("a course without length", () => {
     expect(refusalOf(measurePace({ kind: "timed-course", course: zero("length"), seconds: [40] })).field).toBe("course");
   });
+  test.each([
+    ["2640", [60], "2,640 ft in that time are 30 mph; nobody goes so fast. From 0.2 to 20 mph can be meant: look at the length of the course and at its time."],
+    ["1760.01", [60], "1,760 ft in that time are 20.0001 mph; nobody goes so fast. From 0.2 to 20 mph can be meant: look at the length of the course and at its time."],
+    ["17.6", [61], "17.6 ft in that time are 0.197 mph; nobody goes so slowly. From 0.2 to 20 mph can be meant: look at the length of the course and at its time."],
+    ["176", [5, 6], "176 ft in that time are 21.82 mph; nobody goes so fast. From 0.2 to 20 mph can be meant: look at the length of the course and at its time."],
+  ])("a course of %s ft in %j s, by the speed that it comes to", (feet, seconds, sentence) => {
+    expect(refusalOf(measurePace({ kind: "timed-course", course: of("ft", feet), seconds }))).toMatchObject({ kind: "bad-input", field: "course", sentence });
+  });
+  test("no course at the ends of what can be meant", () => {
+    expect(milesPerHourOf(valueOf(measurePace({ kind: "timed-course", course: of("ft", 1760n), seconds: [60] })).distancePerMinute)).toBe(20);
+    expect(milesPerHourOf(valueOf(measurePace({ kind: "timed-course", course: of("ft", "17.6"), seconds: [60] })).distancePerMinute)).toBe(0.2);
+  });
   test("a course that was not timed, or in no time", () => {
     expect(refusalOf(timed())).toMatchObject({ kind: "missing-fact", field: "seconds" });
     expect(refusalOf(timed(40, 0.5)).field).toBe("seconds");

@@ -25,6 +25,14 @@ test("a unit after the last can is that of all, and one beside cans without is a
   expect(refusalOf(readStationTest(typed("2 mm, 3, 2, 3", "60")))).toMatchObject({ field: "depths", sentence: expect.stringMatching(/a unit after each/u) as string });
 });
 
+test("minutes and wind may have their unit behind them, and another one is refused by the one wanted", () => {
+  for (const [minutes, wind] of [["20 min", "3 mph"], ["20 Mins.", "3 MPH"], ["20m", "3mph"]] as const) {
+    expect(valueOf(readStationTest(typed("0.2, 0.24, 0.28, 0.24", minutes, wind)))).toMatchObject({ minutes: 20, windMph: 3 });
+  }
+  expect(refusalOf(readStationTest(typed("0.2, 0.24, 0.28, 0.24", "1 h", "3")))).toMatchObject({ field: "minutes", sentence: '"1 h" is in h; here it takes minutes.' });
+  expect(refusalOf(readStationTest(typed("0.2, 0.24, 0.28, 0.24", "20", "5 km/h")))).toMatchObject({ field: "wind", sentence: '"5 km/h" is in km/h; here it takes mph.' });
+});
+
 test("cans without a space behind their commas are parted too", () => {
   expect(valueOf(readStationTest(typed("0.2,0.24,0.28,0.24", "20"))).cans).toHaveLength(4);
 });

@@ -22,6 +22,7 @@ describe("what was looked up in a chart", () => {
 
   test.each([
     ["flat fan, RED", 40, "M"],
+    ["Flat  fan,red", 40, "M"],
     ["Flat fan, red", 42, "F"],
     ["Flat fan, red", 30, "unknown"],
     ["Flat fan, blue", 40, "unknown"],

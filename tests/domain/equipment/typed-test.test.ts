@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { isSameName, readAmount, readLines, readPressure, readSeconds, readSprayerTest, readSpreaderTest, readTypedTable, typedLines, type TypedSprayerTest, withoutMinutes, withoutMph } from "#domain/equipment/typed-test";
+import { readAmount, readLines, readMinutes, readPressure, readSeconds, readSpeed, readSprayerTest, readSpreaderTest, readTypedTable, typedLines, type TypedSprayerTest } from "#domain/equipment/typed-test";
 import { accept, badInput } from "#domain/foundation/outcome";
 import { of } from "#domain/quantities/quantity";
 import { saying } from "../../support/said";
@@ -24,11 +24,6 @@ test("a table has three columns and at most 100 rows; its reader says which row 
   expect(read("a;b;c\n".repeat(101))).toMatchObject({ ok: false, refusal: { found: "101", allowed: "up to 100 lines" } });
 });
 
-test("a name is the same whatever its case and the space around it", () => {
-  expect(isSameName(" Meadow 24-0-6", "meadow 24-0-6 ")).toBe(true);
-  expect(isSameName("Meadow 24-0-6", "Meadow 24-0-8")).toBe(false);
-});
-
 test("an amount is of its dimension and more than nothing", () => {
   expect(readAmount("area", "1,000 sq ft", "area")).toEqual(accept(of("sq ft", 1000n)));
   expect(readAmount("swath", "6 ft 6 in", "length")).toEqual(accept(of("ft", "6.5")));
@@ -49,9 +44,12 @@ test("a pressure lies from 1 to 1,000 psi", () => {
   for (const text of ["0", "1001", "low"]) expect(readPressure("pressure", text)).toMatchObject({ ok: false });
 });
 
-test("a speed and minutes are said without the unit that was typed with them", () => {
-  expect(["3 mph", "3MPH", "3"].map(withoutMph)).toEqual(["3", "3", "3"]);
-  expect(["12 min", "12 minutes", "1 minute", "12"].map(withoutMinutes)).toEqual(["12", "12", "1", "12"]);
+test("units as phones write them are read, and others of the same thing are refused by naming the one wanted", () => {
+  expect([readSeconds("times", "45 secs"), readSeconds("times", "45 Sec."), readMinutes("minutes", "3 mins"), readSpeed("speed", "3 MPH"), readPressure("pressure", "40 PSI")]).toEqual([accept(45), accept(45), accept(3), accept(3), accept(40)]);
+  expect(readPressure("pressure", "3 bar")).toMatchObject({ refusal: { field: "pressure", sentence: '"3 bar" is in bar; here it takes psi.' } });
+  expect(readSeconds("times", "1 min")).toMatchObject({ refusal: { sentence: '"1 min" is in min; here it takes seconds.' } });
+  expect(readMinutes("minutes", "90 s")).toMatchObject({ refusal: { sentence: '"90 s" is in s; here it takes minutes.' } });
+  expect(readSpeed("speed", "5 km/h")).toMatchObject({ refusal: { sentence: '"5 km/h" is in km/h; here it takes mph.' } });
 });
 
 describe("a sprayer's test", () => {

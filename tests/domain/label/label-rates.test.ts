@@ -13,6 +13,9 @@ describe("a range of rates", () => {
     ["2 lb per 1,000 sq ft to 3 lb per 1,000 sq ft", "2", "3"],
     ["2 1/2 to 4 lb/1,000 sq ft", "2.5", "4"],
     ["1/2 to 3 lb/M", "0.5", "3"],
+    ["1 to 1-1/2 lb per 1,000 sq ft", "1", "1.5"],
+    ["1-\u00BD to 2-\u00BD lb per 1,000 sq ft", "1.5", "2.5"],
+    ["1-1/2 lb to 2-1/2 lb per 1,000 sq ft", "1.5", "2.5"],
     ["3 lb per 1,000 sq ft", "3", "3"],
     ["32 oz wt to 3 lb per 1,000 sq ft", "2", "3"],
     ["2 lb to 3 lb 8 oz per 1,000 sq ft", "2", "3.5"],
@@ -49,6 +52,14 @@ describe("a range of rates", () => {
   });
 
   test.each(["3 to 2 lb per 1,000 sq ft", "0 lb per 1,000 sq ft", "2 lb to 3 fl oz per 1,000 sq ft", "2 to 3 lb", "2 to 3", "lots"])("%s is refused", (value) => {
+    expect(readRange(value, BASES).ok).toBe(false);
+  });
+
+  test.each(["11/2 lb per 1,000 sq ft", "1 to 11/2 lb per 1,000 sq ft", "11/2 to 12 lb per 1,000 sq ft", "1 lb to 11\u20442 lb per 1,000 sq ft"])("a mixed number that has lost its space is asked about: %s", (value) => {
+    expect(readRange(value, BASES)).toMatchObject({ refusal: expect.stringMatching(/Write 1 1\/2, or 5\.5\./u) as unknown });
+  });
+
+  test.each(["1 to 2-3 lb per 1,000 sq ft", "1 to 2 - 3 lb per 1,000 sq ft"])("a third end is refused: %s", (value) => {
     expect(readRange(value, BASES).ok).toBe(false);
   });
 

@@ -5,6 +5,8 @@ import { accept } from "#domain/foundation/outcome";
 test.each([
   ["12 hours", { unit: "minutes", count: 720, from: "not-said" }],
   ["1 1/2 hours", { unit: "minutes", count: 90, from: "not-said" }],
+  ["1-1/2 hours", { unit: "minutes", count: 90, from: "not-said" }],
+  ["1-1/2 hours after start", { unit: "minutes", count: 90, from: "start" }],
   ["90 min", { unit: "minutes", count: 90, from: "not-said" }],
   ["24 hrs after start", { unit: "minutes", count: 1440, from: "start" }],
   ["2 hours from posting", { unit: "minutes", count: 120, from: "posting" }],
@@ -26,6 +28,11 @@ test.each([
 
 test.each(["soon", "12", "1.5 days", "half an hour", "2 days after lunch", "2 hours after application and again", "2 months after start", "0.7 min", "three months"])("%s is refused with a way to write it", (value) => {
   expect(readTime(value)).toMatchObject({ ok: false, refusal: expect.stringMatching(/\.$/) as unknown });
+});
+
+test.each(["11/2 hours", "within 11/2 hours", "12-24 hours"])("%s is no time, whose number is asked back", (value) => {
+  expect(readTime(value)).toMatchObject({ ok: false, refusal: expect.stringMatching(/^"1[12-]/u) as unknown });
+  expect(readTime("11/2 hours")).toMatchObject({ refusal: expect.stringMatching(/Write 1 1\/2, or 5\.5\./u) as unknown });
 });
 
 test("hours count from the end of the application unless it says otherwise, days by both readings, months and the day following by the calendar", () => {

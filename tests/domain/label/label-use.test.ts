@@ -12,6 +12,13 @@ test("season limits, one a line, each with its period", () => {
   for (const value of ["Prodiamine; 1.5 lb per acre", "Prodiamine; 1.5 lb; calendar year", "1.5 lb per acre; calendar year"]) expect(readSeasonLimits(value).ok, value).toBe(false);
 });
 
+test("a season limit with a fourth part is refused, and not read without it", () => {
+  for (const line of ["2,4-D; 2 lb per acre; season; no more than 1 lb per acre at once", "2,4-D; 2 lb per acre; season; ; 1 lb at once"]) {
+    expect(readSeasonLimits(line)).toMatchObject({ ok: false, refusal: expect.stringMatching(/has more than a name, how much and the period/u) as unknown });
+  }
+  expect(readSeasonLimits("2,4-D; 2 lb per acre; season;").ok).toBe(true);
+});
+
 test("a season without dates is a period of its own", () => {
   expect(readSeasonLimits("Prodiamine; 1.5 lb per acre; per season\nDithiopyr; 0.5 lb per acre; growing season")).toMatchObject({ value: { limits: [{ period: "season" }, { period: "season" }] } });
 });

@@ -29,6 +29,8 @@ describe("watering in", () => {
   const cases: readonly (readonly [string, unknown, unknown, string])[] = [
     ["0.25 in within 2 days", twoDays, { least: inches("0.25"), most: "none" }, "not-stated"],
     ["1/4 inch within 24 hours", { anchor: "application-end", durationMinutes: 1440 }, { least: inches("0.25"), most: "none" }, "not-stated"],
+    ["1-1/2 in", "not-stated", { least: inches("1.5"), most: "none" }, "not-stated"],
+    ["1 to 1-1/2 in", "not-stated", { least: inches("1"), most: inches("1.5") }, "not-stated"],
     ["at least 0.5 in", "not-stated", { least: inches("0.5"), most: "none" }, "not-stated"],
     ["0.25 to 0.5 in within 2 days, rain counts", twoDays, { least: inches("0.25"), most: inches("0.5") }, "counts"],
     ["water in with 0.5 inches of water within 2 days; rain does not count", twoDays, { least: inches("0.5"), most: "none" }, "does-not-count"],

@@ -57,6 +57,30 @@ describe("a unit after the last length is that of all", () => {
   });
 });
 
+describe("the corners of a rectangle", () => {
+  const area = (corners: string) => valueOf(readLawnPiece({ ...PLACE, shape: "corners", corners })).measurement.area;
+
+  test.each([
+    "0, 0; 40 1/2, 0; 40 1/2, 20; 0, 20",
+    "0, 0; 40\u00BD, 0; 40-\u00BD, 20; 0, 20",
+    "0, 0; 40 ft 6 in, 0; 40 ft 6 in, 20 ft; 0, 20 ft",
+    "0, 0; 40' 6\", 0; 40'6, 20; 0, 20",
+    "0 0\n40 1/2 0\n40 1/2 20\n0 20",
+    "0 0\n40.5 0\n40 ft 6 in 20 ft\n0 20 ft",
+    "0 0; -40.5 0; -40 1/2 -20; 0 -20",
+    "0,0;40.5,0;40.5,20;0,20",
+  ])("hold mixed numbers, feet and inches: %j", (corners) => expect(area(corners)).toEqual(of("sq ft", 810n)));
+
+  test("of large grounds may be written with a comma or without", () => {
+    for (const corners of ["0, 0; 1,250, 0; 1,250, 250; 0, 250", "0 0; 1250 0; 1250 250; 0 250"]) expect(area(corners)).toEqual(of("sq ft", 312_500n));
+    expect(area("0 0; 9 0; 9 250; 0 250")).toEqual(of("sq ft", 2250n));
+  });
+
+  test.each(["40 1/2", "40 ft 6 in", "40' 6\"", "40", "1 2 3", "40 - 25", "1,250,300", "1 200 300", "40, 25, 30"])("%j alone is no corner, and a comma is asked for", (corner) => {
+    expect(refusalOf(readLawnPiece({ ...PLACE, shape: "corners", corners: `0, 0; ${corner}; 40, 20` }))).toMatchObject({ field: "corners", found: corner, sentence: expect.stringMatching(/with a comma between/u) as string });
+  });
+});
+
 test("a circle and an average radius are drawn within one percent of their area", () => {
   const circle: TypedPiece = { ...PLACE, shape: "circle", radius: "10" };
   expect(formatQuantityIn(valueOf(readLawnPiece(circle)).measurement.area, "sq ft", 1)).toBe("314.2 sq ft");

@@ -13,7 +13,7 @@ describe("what people type", () => {
     ["13.50", 27n, 2n],
     ["007", 7n, 1n],
     ["1/4", 1n, 4n],
-    ["5/4", 5n, 4n],
+    ["15/16", 15n, 16n],
     ["2 1/2", 5n, 2n],
     ["2-1/2", 5n, 2n],
     ["2  1 / 2", 5n, 2n],
@@ -27,6 +27,9 @@ describe("what people type", () => {
     ["\u00BD", 1n, 2n],
     ["2\u00BD", 5n, 2n],
     ["2 \u00BD", 5n, 2n],
+    ["2-\u00BD", 5n, 2n],
+    ["2\u2013\u00BD", 5n, 2n],
+    ["2-\u00B9\u2044\u2082", 5n, 2n],
     ["1\u2153", 4n, 3n],
     ["\u215E", 7n, 8n],
     ["1\u20442", 1n, 2n],
@@ -59,6 +62,16 @@ describe("what is refused, and what is said", () => {
     ["2,5", "2,5", '"2,5" has a comma where a point belongs. Write 2.5 if that is meant.'],
     ["0,800", "0,800", '"0,800" has a comma where a point belongs. Write 0.800 if that is meant.'],
     ["1.250,5", "1.250,5", '"1.250,5" has a comma where a point belongs. Write 1250.5 if that is meant.'],
+    ["11/2", "11/2", '"11/2" is a fraction of one or more. Write 1 1/2, or 5.5.'],
+    ["11\u20442", "11\u20442", '"11\u20442" is a fraction of one or more. Write 1 1/2, or 5.5.'],
+    ["121/2", "121/2", '"121/2" is a fraction of one or more. Write 12 1/2, or 60.5.'],
+    ["12/3", "12/3", '"12/3" is a fraction of one or more. Write 1 2/3, or 4.'],
+    ["11/3", "11/3", '"11/3" is a fraction of one or more. Write 1 1/3, or 3 2/3.'],
+    ["113/16", "113/16", '"113/16" is a fraction of one or more. Write 11 3/16, or 7.0625.'],
+    ["101/2", "101/2", '"101/2" is a fraction of one or more. Write 10 1/2, or 50.5.'],
+    ["5/4", "5/4", '"5/4" is a fraction of one or more. Write 1.25 if that is meant.'],
+    ["2/2", "2/2", '"2/2" is a fraction of one or more. Write 1 if that is meant.'],
+    ["20/2", "20/2", '"20/2" is a fraction of one or more. Write 10 if that is meant.'],
     ["1e3", "1e3", '"1e3" is not a number that can be read. Write it as 2.5, 2 1/2 or 1,250.'],
   ];
   test.each(table)("%j", (text, found, sentence) => {
@@ -92,6 +105,8 @@ describe("what is refused, and what is said", () => {
     "/",
     "1/",
     "2-3",
+    "2 - 1/2",
+    "2 -\u00BD",
     "$5",
     "ten",
     "0x10",
@@ -113,6 +128,19 @@ describe("what is refused, and what is said", () => {
       }),
     );
   });
+});
+
+test("a fraction below one is read, and one of one and more is asked back with what it comes to", () => {
+  fc.assert(
+    fc.property(fc.bigInt(0n, 999n), fc.bigInt(1n, 999n), (top, bottom) => {
+      const outcome = parseNumber("amount", `${String(top)}/${String(bottom)}`);
+      expect(outcome.ok).toBe(top < bottom);
+      // The last number that is proposed is the fraction itself.
+      const proposed = outcome.ok ? outcome : parseNumber("amount", /([\d.]+(?: \d+\/\d+)?)(?: if that is meant)?\.$/u.exec(outcome.refusal.sentence)?.[1] ?? "");
+      if (!proposed.ok) throw new Error(proposed.refusal.sentence);
+      expect(compareRational(proposed.value, rational(top, bottom))).toBe(0);
+    }),
+  );
 });
 
 test("a number written with a point reads back exactly", () => {

@@ -22,6 +22,12 @@ describe("product for a nutrient", () => {
     expect(worked(outcome).findings).toEqual([]);
   });
 
+  test("slow nitrogen is said with one sign, whatever was typed behind it", () => {
+    for (const slow of ["7", "7%", "7 percent"]) {
+      expect(worked(productForNutrientWorksheet({ ...forNutrient, slow })).working.inputs).toContainEqual({ name: "Slow-release nitrogen, percent of the product", figure: "7%", from: "the label" });
+    }
+  });
+
   test("one whole bag has nothing left over", () => {
     expect(stepsOf(productForNutrientWorksheet({ ...forNutrient, grade: "10-0-0", bag: "60" }))).toContain("Bags: 60 lb ÷ 60 lb = 1, so 1 whole bag.");
   });

@@ -55,6 +55,24 @@ test("numbers lie within their range, whole where they must be, below zero where
   expect(readModelNumber(ask, "-61", { lowest: "-60", highest: "135", unit: "°F" })).toMatchObject({ refusal: { allowed: "from -60 to 135 °F" } });
 });
 
+test("units are taken in any letter case, and another one is refused by the one wanted", () => {
+  const ask = { field: "minutes", what: "how long the station ran", such: "15" } as const;
+  const minutes = { lowest: "1", highest: "240", unit: "min" } as const;
+  expect(["15 Min", "15 mins", "15MIN.", "15"].map((text) => readModelNumber(ask, text, minutes))).toEqual([accept(15), accept(15), accept(15), accept(15)]);
+  expect(readModelNumber(ask, "3 MPH", { lowest: "0", highest: "60", unit: "mph" })).toEqual(accept(3));
+  expect(readModelNumber(ask, "-4 F", { lowest: "-60", highest: "135", unit: "\u00B0F" })).toEqual(accept(-4));
+  expect(readNumberField(ask, "90 sec", minutes)).toMatchObject({ refusal: { field: "minutes", sentence: '"90 sec" is in sec; here it takes minutes.' } });
+  expect(readNumberField(ask, "15 lb", minutes)).toMatchObject({ refusal: { sentence: '"lb" in "15 lb" is no unit for this; here it takes minutes.' } });
+});
+
+test("a percentage under one without its sign may be a part, and is asked about", () => {
+  const ask = { field: "purity", what: "the purity on the seed tag", such: "96" } as const;
+  for (const text of [".48", "0.48", "12/25"]) expect(readNumberField(ask, text, PERCENT)).toMatchObject({ refusal: { field: "purity", found: text, sentence: `"${text}" may be 0.48% or 48%. Write the one that is meant, with its sign.` } });
+  expect(readNumberField(ask, "0.48 %", PERCENT)).toMatchObject({ ok: true });
+  expect(readNumberField(ask, "0", PERCENT)).toMatchObject({ ok: true });
+  expect(readNumberField(ask, "0.48", { ...PERCENT, unit: "h" })).toMatchObject({ ok: true });
+});
+
 test("a choice is one of those offered", () => {
   expect(readChoice("use", "bare", ["bare", "turf"])).toEqual(accept("bare"));
   expect(readChoice("use", "", ["bare", "turf"])).toMatchObject({ refusal: { found: "nothing", allowed: "bare, turf" } });

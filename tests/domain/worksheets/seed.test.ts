@@ -24,6 +24,11 @@ test("overseeding takes half, and a price becomes one of pure live seed", () => 
   expect(stepsOf(outcome).at(-1)).toBe("A pound of pure live seed costs: $2.5 ÷ 72% = $3.4722, or $3.47.");
 });
 
+test("a purity or germination that may be a part of one is asked about", () => {
+  expect(refusedFields(seedWorksheet({ ...typed, purity: ".48", germination: "4/5" }))).toEqual(["purity", "germination"]);
+  expect(answersOf(seedWorksheet({ ...typed, purity: "48 percent", germination: "80%" }))).toEqual(answersOf(seedWorksheet(typed)));
+});
+
 test("refused by field", () => {
   expect(refusedFields(seedWorksheet({ rate: "", use: "", area: "1 lb", purity: "101", germination: "most", price: "0" }))).toEqual(["rate", "use", "area", "purity", "germination", "price"]);
   expect(refusedFields(seedWorksheet({ ...typed, germination: "0" }))).toEqual(["germination"]);

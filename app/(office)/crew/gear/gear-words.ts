@@ -18,7 +18,7 @@ export function standingWords(standing: OperatorStanding): string {
 
 /** What a calibration was made with: tip and pressure, or product and setting. */
 export function setupWords({ setup, figures }: CalibrationOnFile): string {
-  if (setup.kind === "sprayer") return `${setup.tip.name}, ${String(setup.pressurePsi)} psi`;
+  if (setup.kind === "sprayer") return `${setup.tip}, ${String(setup.pressurePsi)} psi`;
   return `${setup.product.name}, setting ${figures.setting ?? "unknown"}`;
 }
 

@@ -10,6 +10,7 @@ import {
   USE_FIELDS,
   type UseField,
 } from "#domain/label/label-fields";
+import { useNamed } from "#domain/label/label-facts";
 import { sentencesOfLabel, sentencesOfUse } from "#domain/label/label-sentences";
 import { Code } from "#ui/code";
 import { Columns } from "#ui/columns";
@@ -35,18 +36,25 @@ interface Part {
 /** Facts that are said in our own words and not in the label's. */
 const OURS: ReadonlySet<GeneralField | UseField> = new Set(["formulation", "restrictedUse", "useName", "section", "serviceType", "stainsHardSurfaces"]);
 
+/** What was taken when it was entered and is refused today counts for nothing until it is entered anew. */
+function refusedToday(complaint: string | undefined): string | undefined {
+  return complaint === undefined ? undefined : `This counts as not read: ${complaint}`;
+}
+
 /** A label entry in parts: the product, then each use under its own name. */
-function partsOf({ text, facts }: EntryOfLabel): readonly Part[] {
+function partsOf({ text, facts, complaints }: EntryOfLabel): readonly Part[] {
   const general = sentencesOfLabel(facts);
   return [
     {
       name: "The product",
-      lines: GENERAL_FIELD_NAMES.map((name) => ({ name, field: GENERAL_FIELDS[name], typed: text.general[name], understood: general[name] })),
+      lines: GENERAL_FIELD_NAMES.map((name) => ({ name, field: GENERAL_FIELDS[name], typed: text.general[name], understood: refusedToday(complaints[`general.${name}`]) ?? general[name] })),
     },
     ...text.uses.map((use, index) => {
-      const read = facts.uses[index];
+      const name = answerOf(use.useName);
+      const read = name.kind === "printed" ? useNamed(facts, name.value) : undefined;
       const sentences = read === undefined ? {} : sentencesOfUse(read);
-      return { name: use.useName, lines: USE_FIELD_NAMES.map((name) => ({ name, field: USE_FIELDS[name], typed: use[name], understood: sentences[name] })) };
+      const understood = (name: UseField) => refusedToday(complaints[`uses.${String(index)}.${name}`]) ?? sentences[name];
+      return { name: use.useName, lines: USE_FIELD_NAMES.map((name) => ({ name, field: USE_FIELDS[name], typed: use[name], understood: understood(name) })) };
     }),
   ];
 }

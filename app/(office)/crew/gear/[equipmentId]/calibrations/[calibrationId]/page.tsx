@@ -51,11 +51,13 @@ export default async function CalibrationPage({ params }: Props) {
           </Stack>
         </Section>
       )}
-      <Section id="working" name="How it was figured">
-        <Sheet>
-          <Working working={working} />
-        </Sheet>
-      </Section>
+      {working !== null && (
+        <Section id="working" name="How it was figured">
+          <Sheet>
+            <Working working={working} />
+          </Sheet>
+        </Section>
+      )}
     </>
   );
 }
