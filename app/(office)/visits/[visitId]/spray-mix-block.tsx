@@ -45,7 +45,12 @@ export function SprayMixBlock({ mix, treatments, settings, workings }: SprayMixB
             <li key={step}>{step}</li>
           ))}
         </ol>
-        {workings !== undefined && <HowWorkedOut of="the order and half of the water" workings={[workings.order, workings.half]} />}
+        {workings !== undefined && (
+          <div>
+            <HowWorkedOut of="the order" workings={[workings.order]} />
+            <HowWorkedOut of="half of the water" workings={[workings.half]} />
+          </div>
+        )}
       </Stack>
       <KeyValueList
         pairs={[
