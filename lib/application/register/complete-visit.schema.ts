@@ -16,13 +16,21 @@ export const WIND_FROM = ["N", "NE", "E", "SE", "S", "SW", "W", "NW"] as const;
 
 const idOrNone = z.union([idField, z.literal("")]).optional().transform((id) => (id === "" || id === undefined ? null : id));
 
-/** What really happened with one mix: how it was measured and how much, and the fill or the lot it came from. */
-const mixField = z.object({
-  measuredBy: z.union([z.enum(MEASURED_BY), z.literal("")], "Say how the amount was come by.").nullish(),
-  /** "8.2 gal", "7 bags", "5.25 lb"; empty where it was as planned. */
-  amount: z.string().trim().max(40, "At most 40 characters.").default(""),
-  fillId: idOrNone,
-});
+/**
+ * What really happened with one mix: how it was measured and how much, and the fill or the lot it came from. An amount
+ * beside "as planned, not measured" is refused, since nobody can tell which of the two is meant.
+ */
+const mixField = z
+  .object({
+    measuredBy: z.union([z.enum(MEASURED_BY), z.literal("")], "Say how the amount was come by.").nullish(),
+    /** "8.2 gal", "7 bags", "5.25 lb"; empty where it was as planned. */
+    amount: z.string().trim().max(40, "At most 40 characters.").default(""),
+    fillId: idOrNone,
+  })
+  .refine(({ measuredBy, amount }) => measuredBy !== "as-planned-not-measured" || amount === "", {
+    path: ["amount"],
+    message: "Empty this, because it says as planned and not measured, or say how this amount was measured.",
+  });
 
 /** An object by line as the server reads a form, or a list with gaps as the browser's form holds numbered fields. */
 function byLine(mixes: unknown): unknown {

@@ -1,7 +1,8 @@
 import { type Rational, toDecimalString } from "#domain/quantities/rational";
 import { formatQuantityIn } from "#domain/quantities/format-quantity";
-import { formatRate, percentRangeWords } from "#domain/quantities/format-rate";
-import { type Rate, type RateBasis } from "#domain/quantities/rate";
+import { formatRate } from "#domain/quantities/format-rate";
+import { formatRateRange, percentRangeWords } from "#domain/quantities/format-rate-range";
+import { compareRates, type Rate } from "#domain/quantities/rate";
 import { shareWords } from "#domain/quantities/share";
 import { type Concentration } from "#domain/quantities/active-ingredient";
 import { densityIn } from "#domain/quantities/density";
@@ -106,9 +107,11 @@ function untilInWords(untils: readonly Until[]): string {
   return words.length > 1 ? `${words.join(" and ")}, whichever is later` : words.join("");
 }
 
-function rangeInWords<Basis extends RateBasis>(low: Rate<Basis>, high: Rate<Basis>): string {
-  const [from, to] = [formatRate(low, "us"), formatRate(high, "us")];
-  return from === to ? `Exactly ${from}.` : `From ${from} to ${to}.`;
+/** A range with its ends rounded inward where they can't be written whole, and as labels write it beside it. */
+function rangeInWords<Basis extends UseRate["basis"] | "carrier-volume-per-area">(low: Rate<Basis>, high: Rate<Basis>): string {
+  const { from, to, isExact, otherwise } = formatRateRange(low, high, "us");
+  if (compareRates(low, high) === 0) return isExact ? `Exactly ${to}.` : otherwise === undefined ? `About ${to}.` : `Exactly ${otherwise}, about ${to}.`;
+  return `From ${from} to ${to}.${otherwise === undefined ? "" : ` That is ${otherwise}.`}`;
 }
 
 /** The rates with the strength in percent by volume where that is one, and what the label says beside them. */

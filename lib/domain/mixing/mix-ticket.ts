@@ -11,6 +11,7 @@ import { checkLicense, checkLicenseCategory, checkSetting, checkStock } from "#d
 import { addNutrients, NO_NUTRIENTS, nutrientsInProduct, type NutrientMasses } from "#domain/mixing/delivered";
 import { type GranularMix, mixGranular } from "#domain/mixing/granular-mix";
 import { checkHeat } from "#domain/mixing/heat-checks";
+import { checkIngredients } from "#domain/mixing/ingredient-checks";
 import { checkKeptApart } from "#domain/mixing/kept-apart-checks";
 import { checkLabel } from "#domain/mixing/label-checks";
 import { checkLawns } from "#domain/mixing/lawn-checks";
@@ -106,6 +107,7 @@ function allFindings(question: TicketQuestion, pack: RulePack | undefined, worke
     ...treatments.flatMap((treatment) => checkSetting(treatment, settings)),
     ...stockFindings(treatments, worked.mixes),
     ...unstatedNutrients(question, worked.mixes, law),
+    ...treatments.flatMap((treatment) => checkIngredients(treatment, treatments)),
   ];
 }
 

@@ -17,9 +17,14 @@ export function mixingSteps(products: readonly Pick<LabelFacts, "productName" | 
   ];
 }
 
+/** The water that goes in before the first product. */
+export function halfOf({ amount }: Quantity<"volume">): Quantity<"volume"> {
+  return fromAmount("volume", amount / 2n);
+}
+
 /** "this load's water (19 fl oz)"; loads of several sizes each with their own figure. */
 function halfWords(waters: readonly Quantity<"volume">[], of: "load" | "fill"): string {
-  const halves = waters.map(({ amount }, index) => ({ load: String(index + 1), half: formatQuantity(fromAmount("volume", amount / 2n), "us") }));
+  const halves = waters.map((water, index) => ({ load: String(index + 1), half: formatQuantity(halfOf(water), "us") }));
   const [first, ...others] = groupedBy(halves, ({ half }) => half);
   if (first === undefined) return `the ${of}'s water`;
   if (others.length === 0) return waters.length === 1 ? `this ${of}'s water (${first[0]})` : `each ${of}'s water (${first[0]})`;

@@ -3,7 +3,7 @@ import { formatRate, formatRatesApart } from "#domain/quantities/format-rate";
 import { addRates, compareRates } from "#domain/quantities/rate";
 import { compareRational, decimal, multiplyRational, rational, toDecimalString } from "#domain/quantities/rational";
 import { US_STATES } from "#domain/company/us-state";
-import { annualNitrogenRangesIn } from "#domain/turf/annual-nitrogen";
+import { ABOUT_PERCENT, type AnnualNitrogenRange, annualNitrogenRangesIn, isOneFigure, rangeHeldAgainst, sourceOfRange } from "#domain/turf/annual-nitrogen";
 import { slowShareOfNitrogen } from "#domain/turf/nutrients";
 import { type RulePack } from "#domain/rules/rule-pack";
 import { aboveAtOnce, capOf, isAboveCap, type NutrientCap, type NutrientWords, overYear, type YearOfNutrient } from "#domain/mixing/nutrient-caps";
@@ -91,23 +91,25 @@ function notStatedWords(notStated: NitrogenRate): string {
   return notStated.amount === 0n ? "" : ` Of ${formatRate(notStated, "us")} no label states the release; it counts as quick.`;
 }
 
-/** Above the highest of what is published for the lawn's main grass in the state: advice, and no law. */
+/** Above the highest of what is published for the lawn's main grass in the state, or above what is about a single figure: advice, and no law. */
 function aboveRange({ lawn: { name, grasses }, year }: FedLawn, { state }: TicketQuestion): readonly Finding[] {
   const [grass] = grasses;
   const ranges = grass === undefined ? [] : annualNitrogenRangesIn(state, grass);
   const [first, ...others] = ranges;
   if (first === undefined) return [];
-  const highest = others.reduce((most, range) => (compareRates(range.highest, most.highest) > 0 ? range : most), first);
-  if (compareRates(year, highest.highest) <= 0) return [];
+  const most = (range: AnnualNitrogenRange) => rangeHeldAgainst(range).highest;
+  const highest = others.reduce((found, range) => (compareRates(most(range), most(found)) > 0 ? range : found), first);
+  if (compareRates(year, most(highest)) <= 0) return [];
   const [above, limit] = formatRatesApart(year, highest.highest, "us");
+  const published = isOneFigure(highest) ? `published is about ${limit}, and up to ${String(ABOUT_PERCENT)} % more counts as that` : `the most published is ${limit}`;
   return [
     takeCare({
       rule: "nitrogen-above-published-range",
       source: "handbook",
       what: `${name} gets more nitrogen in the year than is published for ${highest.grass} in ${US_STATES[state].name}.`,
-      figure: `It has ${above} after this visit; the most published is ${limit}.`,
+      figure: `It has ${above} after this visit; ${published}.`,
       toDo: "Make sure that it is meant; feed less, or leave one feed out.",
-      citation: highest.source.name,
+      citation: sourceOfRange(highest),
       about: [name],
     }),
   ];

@@ -3,7 +3,7 @@ import { type Finding, hold } from "#domain/foundation/finding";
 import { activeIngredientRate, type Concentration } from "#domain/quantities/active-ingredient";
 import { formatRatesApart } from "#domain/quantities/format-rate";
 import { addRates, compareRates, type Rate, rateFromAmounts } from "#domain/quantities/rate";
-import { countsToward } from "#domain/label/ingredient-name";
+import { countsToward, type NamedIngredient } from "#domain/label/ingredient-name";
 import { citationOfUse, knownDensity, type SeasonLimit } from "#domain/label/label-facts";
 import { type CountedPeriod, inPeriodOf, periodsAround, periodsMeantBy, periodWords, withinAYearOf } from "#domain/mixing/limit-period";
 import { hasIngredients, type PastIngredient, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
@@ -143,6 +143,21 @@ function passes(treatment: TicketTreatment, { limit: { activeIngredient, most },
   const figure = `With this visit ${lawn.name} gets ${above} in the ${periodWords(period)}; the label's most is ${limited}.`;
   const what = `Too much ${activeIngredient} in the season.`;
   return [...open, hold("nobody", { ...words(treatment, lawn), rule: "season-limit-passed", what, figure, toDo: "Lower the rate or take a product without it." })];
+}
+
+/**
+ * Whether a limit over time of any product on the same lawns already says that this ingredient of a treatment can't be
+ * counted: one that counts it by its own name, or by an acid that can't be counted either.
+ */
+export function isSaidByLimit({ zoneIds }: TicketTreatment, active: NamedIngredient, isAcidCountable: boolean, treatments: readonly TicketTreatment[]): boolean {
+  return treatments.some((limiting) => {
+    const { seasonLimits } = limiting.use;
+    if (seasonLimits === "none" || seasonLimits === "unknown" || !limiting.zoneIds.some((zoneId) => zoneIds.includes(zoneId))) return false;
+    return seasonLimits.limits.some(({ activeIngredient }) => {
+      const counts = countsToward(activeIngredient, active);
+      return (counts === "as-itself" || (counts === "by-acid" && !isAcidCountable)) && !isEnteredOtherwise(limiting, activeIngredient);
+    });
+  });
 }
 
 /**

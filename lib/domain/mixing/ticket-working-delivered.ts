@@ -1,6 +1,7 @@
 import { type Working, type WorkingInput } from "#domain/foundation/working";
 import { type Density, massOf } from "#domain/quantities/density";
-import { type ExactQuantity, type Measure } from "#domain/quantities/exact-quantity";
+import { type ExactQuantity, type Measure, measureInUnit } from "#domain/quantities/exact-quantity";
+import { sensibleDecimals } from "#domain/quantities/format-number";
 import { formatQuantityIn } from "#domain/quantities/format-quantity";
 import { of } from "#domain/quantities/quantity";
 import { type Rational } from "#domain/quantities/rational";
@@ -29,7 +30,7 @@ const NUTRIENT_WORDS: Readonly<Record<ShownNutrient, string>> = {
 export interface NutrientWorking {
   readonly zoneId: string;
   readonly nutrient: ShownNutrient;
-  /** "0.8 lb", "none", "not stated". */
+  /** "0.808 lb", "none", "not stated". */
   readonly words: string;
   /** What the words say, exactly; nothing where no label names any. */
   readonly perThousandSqFt: ExactQuantity<"mass"> | "not-stated";
@@ -44,9 +45,10 @@ export function isFed({ nutrients }: DeliveredLawn): boolean {
   });
 }
 
-function wordsOf(perThousand: ExactQuantity<"mass"> | "not-stated"): string {
+/** What a lawn gets of a nutrient, on screen and on paper: "0.808 lb", "0.00859 lb"; three figures however little it is, as iron is. */
+export function nutrientWords(perThousand: ExactQuantity<"mass"> | "not-stated"): string {
   if (perThousand === "not-stated") return "not stated";
-  return perThousand.exactAmount.numerator === 0n ? "none" : formatQuantityIn(perThousand, "lb", 2);
+  return perThousand.exactAmount.numerator === 0n ? "none" : formatQuantityIn(perThousand, "lb", sensibleDecimals(measureInUnit(perThousand, "lb")));
 }
 
 interface Brought {
@@ -57,7 +59,8 @@ interface Brought {
 }
 
 /**
- * Every nutrient of every lawn that gets any, each product's over the ground that it goes on, from what the ticket says goes down and what it says is delivered.
+ * Every nutrient of every lawn that gets any, each product's over the ground that it goes on (of spot work its spots, as the
+ * law's most in an application counts it), from what the ticket says goes down and what it says is delivered.
  * Ground that only products without the nutrient cover takes nothing off it.
  */
 export function deliveredWorkings(question: TicketQuestion, ticket: MixTicket): readonly NutrientWorking[] {
@@ -82,10 +85,10 @@ function nutrientWorking({ lawn, nutrient, brought, uncounted, mixes }: Asked): 
   // What one label does not state has no sum, so that there is nothing to follow in the others.
   const counted = !isStated ? [] : brought.filter(({ nutrients }) => nutrients[nutrient] !== "not-stated");
   const unstated = brought.filter(({ nutrients }) => nutrients[nutrient] === "not-stated");
-  const grounds = groundsOf(counted.flatMap((one) => massesOf(one, nutrient)), mixes, lawn.zoneId, "whole-lawn");
+  const grounds = groundsOf(counted.flatMap((one) => massesOf(one, nutrient)), mixes, lawn.zoneId);
   const { lines, total } = groundLines(grounds, THOUSAND_SQ_FT);
   const perThousandSqFt = isStated ? total : "not-stated";
-  const words = wordsOf(perThousandSqFt);
+  const words = nutrientWords(perThousandSqFt);
   const working: Working = {
     title: `${NUTRIENT_WORDS[nutrient]} on ${lawn.name}`,
     formula: FORMULAS[nutrient],

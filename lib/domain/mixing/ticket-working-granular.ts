@@ -11,6 +11,7 @@ import { type MixTicket } from "#domain/mixing/mix-ticket";
 import { isSpread, type SpreaderSetting, type TicketQuestion, type TicketSpreader, type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { placeOf, treatedAreaWorking } from "#domain/mixing/ticket-working-area";
 import { ROUNDED_UP_TOO_MUCH, roundingSteps } from "#domain/mixing/ticket-working-rounding";
+import { timeWorking } from "#domain/mixing/ticket-working-time";
 import { areaTimesRate, inUnit, labelWords, perThousand, sumLines, THOUSAND_SQ_FT, timesIn, unitOf } from "#domain/mixing/ticket-working-words";
 
 /** What a bag of the product holds, as the stock has it. */
@@ -36,6 +37,8 @@ export interface GranularWorkings {
   readonly bags: Working | undefined;
   readonly hopper: Working | undefined;
   readonly setting: Working | undefined;
+  /** None for spot work. */
+  readonly time: Working | undefined;
 }
 
 type SpreadByWeight = TicketTreatment & { readonly gear: TicketSpreader; readonly rate: Extract<TicketTreatment["rate"], { basis: "product-mass-per-area" }> };
@@ -69,6 +72,7 @@ export function granularWorkings(mix: GranularMix, question: TicketQuestion, tic
     bags: bag === undefined || bag.size.amount === 0n ? undefined : bagsWorking(mix, bag),
     hopper: treatment.gear.capacity.amount === 0n ? undefined : hopperWorking(mix, treatment.gear),
     setting: settingWorking(mix, treatment),
+    time: timeWorking({ lawns: mix.lawns, gear: treatment.gear, passes: passesOf(mix), settings: question.settings }),
   };
 }
 
@@ -108,8 +112,9 @@ function amountWorking(mix: GranularMix, lawn: GranularLawn, treatment: SpreadBy
 
 const PASSES_SOURCE = "half the rate in each of two crosswise passes: UMass Extension, “Rotary Spreader Calibration Procedures”";
 
-function passesOf({ passes }: GranularMix): bigint {
-  return passes === "two-at-half-rate-crosswise" ? 2n : 1n;
+/** In how many passes a product is spread. */
+export function passesOf({ passes }: GranularMix): 1 | 2 {
+  return passes === "two-at-half-rate-crosswise" ? 2 : 1;
 }
 
 function perPassWorking(mix: GranularMix, lawn: GranularLawn): Working {
@@ -124,7 +129,7 @@ function perPassWorking(mix: GranularMix, lawn: GranularLawn): Working {
     ],
     steps: [`${inUnit(lawn.amount, unit)} ÷ ${String(passes)} = ${inUnit(lawn.perPass, unit)}`],
     result: formatQuantity(lawn.perPass, "us"),
-    source: passes === 2n ? PASSES_SOURCE : "one pass with overlapping edges: common practice",
+    source: passes === 2 ? PASSES_SOURCE : "one pass with overlapping edges: common practice",
   };
 }
 
@@ -201,10 +206,10 @@ function settingWorking(mix: GranularMix, { rate, rateText }: SpreadByWeight): W
   const { setting } = mix;
   if (setting === "not-calibrated") return undefined;
   const passes = passesOf(mix);
-  const perPass = scaleRate(rate, rational(1n, passes));
+  const perPass = scaleRate(rate, rational(1n, BigInt(passes)));
   const found = times(setting.rate, THOUSAND_SQ_FT);
   const unit = unitOf(found);
-  const together = multiplyExact(found, rational(passes));
+  const together = multiplyExact(found, rational(BigInt(passes)));
   return {
     title: `Setting of ${mix.gearName} for ${mix.productName}`,
     formula: `a pass should put down rate ÷ passes; ${SETTING_WORDS[setting.basis ?? "calibration"]}`,
@@ -218,6 +223,6 @@ function settingWorking(mix: GranularMix, { rate, rateText }: SpreadByWeight): W
       `${inUnit(found, unit)} × ${String(passes)} = ${inUnit(together, unit)} per 1,000 sq ft is what the passes at this setting put down`,
     ],
     result: `Setting ${setting.setting}, puts down ${formatRate(setting.rate, "us")} in a pass`,
-    source: `${mix.gearName}, ${setting.words}; ${passes === 2n ? PASSES_SOURCE : "one pass: common practice"}`,
+    source: `${mix.gearName}, ${setting.words}; ${passes === 2 ? PASSES_SOURCE : "one pass: common practice"}`,
   };
 }

@@ -30,16 +30,15 @@ export interface Ground {
 
 /**
  * The areas on which something goes, each with what goes there: of the products that bring it and of no others, since ground
- * that another product covers takes nothing off theirs. Spot work counts on its spots, as labels limit it, or over the lawn
- * that they are a share of, as the year's ledger counts it.
+ * that another product covers takes nothing off theirs. Spot work counts on its spots, as labels and laws limit it; over the lawn
+ * that they are a share of it is counted in the year's ledger alone.
  */
-export function groundsOf(brought: readonly BroughtByLine[], mixes: MixTicket["mixes"], zoneId: string, spots: "spots-alone" | "whole-lawn"): readonly Ground[] {
+export function groundsOf(brought: readonly BroughtByLine[], mixes: MixTicket["mixes"], zoneId: string): readonly Ground[] {
   const placed = brought.flatMap((one) => {
     const lawn = lawnOf(one.line, mixes, zoneId);
     if (lawn === undefined) return [];
     const { spot, treatedArea } = lawn;
-    const isOnSpots = spot !== undefined && spots === "spots-alone";
-    return [{ ...one, area: isOnSpots ? treatedArea : (spot?.treatable ?? treatedArea), share: isOnSpots ? spot.shareBasisPoints : null }];
+    return [{ ...one, area: treatedArea, share: spot?.shareBasisPoints ?? null }];
   });
   const groups = groupedBy(placed.filter(({ area }) => area.amount > 0n), ({ area, share }) => `${String(area.amount)} ${String(share)}`);
   return [...groups.values()].flatMap((own): readonly Ground[] => {

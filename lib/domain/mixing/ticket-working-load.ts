@@ -1,4 +1,4 @@
-import { nearestMarks } from "#domain/quantities/rounding";
+import { marksWithin, nearestMarks } from "#domain/quantities/rounding";
 import { invariant } from "#domain/foundation/invariant";
 import { type Working } from "#domain/foundation/working";
 import { type ExactQuantity, type Measure, multiplyExact } from "#domain/quantities/exact-quantity";
@@ -6,6 +6,7 @@ import { formatQuantity } from "#domain/quantities/format-quantity";
 import { type Quantity } from "#domain/quantities/quantity";
 import { times } from "#domain/quantities/rate";
 import { rational } from "#domain/quantities/rational";
+import { halfOf } from "#domain/mixing/mixing-steps";
 import { type SprayMix, type SprayTreatment, type TankLoad } from "#domain/mixing/spray-mix";
 import { type TicketQuestion } from "#domain/mixing/ticket-question";
 import { placeOf } from "#domain/mixing/ticket-working-area";
@@ -62,14 +63,15 @@ function capacityOf({ treatments: [first] }: SprayAsked): Quantity<"volume"> {
 }
 
 /**
- * How much one load is: the visit's marks shared among as few loads as the tank's size allows. Throws for a spray
- * without a treatment.
+ * How much one load is: the visit's marks shared among as few loads as the whole marks of a tank allow, since no load is
+ * filled between two marks. Throws for a spray without a treatment.
  */
 export function loadWorking(asked: SprayAsked, load: TankLoad): Working {
   const { mix, settings } = asked;
   const unit = unitOf(load.finished);
   const capacity = capacityOf(asked);
   const count = mix.loads.length;
+  const [all, perTank] = [marksOf(mix.finished, asked), marksWithin(capacity, settings.tankMark)];
   return {
     title: count === 1 ? "The load" : `Load ${String(load.number)} of ${String(count)}`,
     formula: settings.tankLoads === "same-size-every-time" ? "as few loads as the tank takes, as equal as the marks of the gauge go" : "full tanks, and what is left in a last one",
@@ -79,8 +81,9 @@ export function loadWorking(asked: SprayAsked, load: TankLoad): Working {
       { name: "One mark of the gauge", figure: inUnit(settings.tankMark, unit) },
     ],
     steps: [
-      `${timesIn(mix.finished, capacity, unit)} tanks, so ${count === 1 ? "one load" : `${String(count)} loads`}`,
+      `${timesIn(capacity, settings.tankMark, unit)} marks, so a full tank is ${figure(rational(perTank))}`,
       `${timesIn(mix.finished, settings.tankMark, unit)} marks`,
+      `${figure(rational(all))} ÷ ${figure(rational(perTank))} = ${figure(rational(all, perTank))} tanks, so ${count === 1 ? "one load" : `${String(count)} loads`}`,
       ...shareSteps(asked, load),
       manyTimes(marksOf(load.finished, asked), settings.tankMark, unit),
     ],
@@ -99,12 +102,26 @@ function shareSteps(asked: SprayAsked, load: TankLoad): readonly string[] {
   if (settings.tankLoads === "same-size-every-time") {
     return [`${figure(rational(all))} ÷ ${String(count)} = ${figure(rational(all, BigInt(count)))} marks on the average; load ${String(load.number)} gets ${figure(rational(own))}`];
   }
-  const perTank = `${timesIn(capacityOf(asked), settings.tankMark, unitOf(load.finished))} marks fill the tank, to the whole mark ${figure(rational(full))}`;
-  if (load.number < count) return [perTank];
-  return [perTank, `${figure(rational(all))} − ${String(count - 1)} × ${figure(rational(full))} = ${figure(rational(own))} marks are left for the last`];
+  return load.number < count ? [] : [`${figure(rational(all))} − ${String(count - 1)} × ${figure(rational(full))} = ${figure(rational(own))} marks are left for the last`];
 }
 
 /** The part of the visit's ground that a load covers: as many parts as it has marks of the gauge. */
 export function groundOfLoad(asked: SprayAsked, load: TankLoad): ExactQuantity<"area"> {
   return multiplyExact(asked.area, rational(marksOf(load.finished, asked), marksOf(asked.mix.finished, asked)));
+}
+
+/** What of each load's water goes in first: half of it, as the order in the tank says. */
+export function halfWorking({ mix }: SprayAsked): Working {
+  const loads = mix.loads.map(({ number, water }) => {
+    const half = halfOf(water);
+    return { name: mix.loads.length === 1 ? "Water" : `Water of load ${String(number)}`, water, half, unit: unitOf(half) };
+  });
+  return {
+    title: "Half of the water",
+    formula: "what goes in first = water of the load ÷ 2, about",
+    inputs: loads.map(({ name, water, unit }) => ({ name, figure: inUnit(water, unit), from: "finished spray less what the liquid products take up" })),
+    steps: loads.map(({ name, water, half, unit }) => `${name}: ${inUnit(water, unit)} ÷ 2 = ${inUnit(half, unit)}`),
+    result: mix.steps[0] ?? "",
+    source: "common practice",
+  };
 }

@@ -13,9 +13,10 @@ import { plannedStrength } from "#domain/mixing/stated-rate";
 import { amountIn } from "#domain/mixing/tank-fill";
 import { isSprayed, type TicketQuestion } from "#domain/mixing/ticket-question";
 import { placeOf, treatedAreaWorking } from "#domain/mixing/ticket-working-area";
-import { finishedWorking, loadWorking, type SprayAsked } from "#domain/mixing/ticket-working-load";
+import { finishedWorking, halfWorking, loadWorking, type SprayAsked } from "#domain/mixing/ticket-working-load";
 import { productInLoadWorking, type ProductWorking, waterWorking } from "#domain/mixing/ticket-working-mix-in";
 import { mixingOrderWorking } from "#domain/mixing/ticket-working-order";
+import { timeWorking } from "#domain/mixing/ticket-working-time";
 import { inUnit, perGallon, perThousand, sumLines, THOUSAND_SQ_FT, unitOf } from "#domain/mixing/ticket-working-words";
 
 /** The workings of every amount of one spray. */
@@ -23,6 +24,10 @@ export interface SprayWorkings {
   readonly carrier: Working;
   readonly finished: Working;
   readonly order: Working;
+  /** The water that goes in before the first product. */
+  readonly half: Working;
+  /** None for spot work. */
+  readonly time: Working | undefined;
   readonly loads: readonly { readonly number: number; readonly finished: Working; readonly water: Working; readonly products: readonly ProductWorking[] }[];
   readonly products: readonly { readonly line: number; readonly concentration: Working; readonly total: Working; readonly rate: Working }[];
   readonly lawns: readonly { readonly zoneId: string; readonly treated: Working; readonly finished: Working; readonly products: readonly ProductWorking[] }[];
@@ -34,7 +39,8 @@ export interface SprayWorkings {
  */
 export function sprayWorkings(mix: SprayMix, question: TicketQuestion, ticket: MixTicket): SprayWorkings | undefined {
   const treatments = mix.products.flatMap(({ line }) => question.treatments.filter((one): one is SprayTreatment => one.line === line && isSprayed(one)));
-  if (treatments.length === 0 || treatments.length !== mix.products.length) return undefined;
+  const [first] = treatments;
+  if (first === undefined || treatments.length !== mix.products.length) return undefined;
   const area = sum("area", mix.lawns.map(({ treatedArea }) => treatedArea));
   const asked: SprayAsked = { mix, treatments, settings: question.settings, area };
   const namedOf = (line: number) => mix.products.find((product) => product.line === line)?.productName ?? "";
@@ -42,6 +48,8 @@ export function sprayWorkings(mix: SprayMix, question: TicketQuestion, ticket: M
     carrier: carrierWorking(mix),
     finished: finishedWorking(asked),
     order: mixingOrderWorking(treatments),
+    half: halfWorking(asked),
+    time: timeWorking({ lawns: mix.lawns, gear: first.gear, passes: 1, settings: question.settings }),
     loads: mix.loads.map((load) => ({
       number: load.number,
       finished: loadWorking(asked, load),

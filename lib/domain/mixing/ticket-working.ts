@@ -34,20 +34,22 @@ function stated(workings: readonly (Working | undefined)[]): readonly Working[] 
 
 function granularInOrder(workings: ReturnType<typeof granularWorkings>): readonly Working[] {
   if (workings === undefined) return [];
-  const { lawns, setting, total, bags, hopper } = workings;
-  return stated([...lawns.flatMap(({ treated, amount, perPass, rate }) => [treated, amount, perPass, rate]), setting, total, bags, hopper]);
+  const { lawns, setting, total, bags, hopper, time } = workings;
+  return stated([...lawns.flatMap(({ treated, amount, perPass, rate }) => [treated, amount, perPass, rate]), setting, total, bags, hopper, time]);
 }
 
 function sprayInOrder(workings: ReturnType<typeof sprayWorkings>): readonly Working[] {
   if (workings === undefined) return [];
-  const { carrier, finished, order, loads, products, lawns } = workings;
-  return [
+  const { carrier, finished, order, half, time, loads, products, lawns } = workings;
+  return stated([
     ...lawns.map(({ treated }) => treated),
     carrier,
     finished,
     ...loads.flatMap((load) => [load.finished, ...load.products.map(({ working }) => working), load.water]),
     order,
+    half,
+    time,
     ...products.flatMap(({ concentration, total, rate }) => [concentration, total, rate]),
     ...lawns.flatMap((lawn) => [lawn.finished, ...lawn.products.map(({ working }) => working)]),
-  ];
+  ]);
 }

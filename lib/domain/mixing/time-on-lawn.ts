@@ -63,13 +63,18 @@ export function paceOfSpreader({ swath = "", speedMph = "", minutesPerThousand =
 }
 
 /** What a turn at the end of a lane takes. Common practice, until a crew has timed it. */
-const SECONDS_PER_TURN = 5;
+export const SECONDS_PER_TURN = 5;
 
 /** The minutes of work on a lawn without parking, filling and walking round. An estimate, and in whose figures. */
 export interface TimeOnLawn {
   readonly minutes: number;
   readonly turns: number;
   readonly basis: "calibration" | "nominal" | "house";
+}
+
+/** How many lanes of a swath a lawn takes, as if it were a square with such a side, both in feet; one that is not full is walked whole. */
+export function lanesAcross(sideFeet: number, swathFeet: number): number {
+  return Math.ceil(sideFeet / swathFeet - 1e-9);
 }
 
 /**
@@ -89,7 +94,7 @@ export function timeOnLawns(areas: readonly Quantity<"area">[], pace: LawnPace, 
     case "swath-and-speed": {
       const swathFeet = toNumber(measureInUnit(pace.swath, "ft"));
       const feetPerMinute = toNumber(measureInUnit(pace.distancePerMinute, "ft"));
-      const lanesOf = (feet: number) => Math.ceil(Math.sqrt(feet) / swathFeet - 1e-9);
+      const lanesOf = (feet: number) => lanesAcross(Math.sqrt(feet), swathFeet);
       const turns = passes * squareFeet.reduce((sum, feet) => sum + lanesOf(feet) - 1, 0);
       const straight = passes * squareFeet.reduce((sum, feet) => sum + (lanesOf(feet) * Math.sqrt(feet)) / feetPerMinute, 0);
       return { minutes: straight + (turns * SECONDS_PER_TURN) / SECONDS_PER_MINUTE, turns, basis: pace.basis ?? "calibration" };

@@ -2,7 +2,7 @@ import { type AnsweredHold, answerInDocument, type GivenAnswer } from "#domain/f
 import { type Finding } from "#domain/foundation/finding";
 import { withoutFullStop } from "#domain/foundation/full-stop";
 import { isNothing } from "#domain/quantities/exact-quantity";
-import { formatQuantity, formatQuantityIn } from "#domain/quantities/format-quantity";
+import { formatQuantity } from "#domain/quantities/format-quantity";
 import { formatRate } from "#domain/quantities/format-rate";
 import { onSpotsWords } from "#domain/quantities/share";
 import { type LabelFacts } from "#domain/label/label-facts";
@@ -138,12 +138,12 @@ const NUTRIENTS: Readonly<Partial<Record<ShownNutrient, string>>> = { nitrogen: 
 /** What each lawn gets for 1,000 sq ft of the ground on which it goes, as the screen works it out; what is none is left out. */
 function nutrientsOf(ticket: MixTicket, question: TicketQuestion): readonly NutrientLine[] {
   const cap = packOf(question.state)?.facts["nitrogen-per-application"];
-  return deliveredWorkings(question, ticket).flatMap(({ zoneId, nutrient, perThousandSqFt }): readonly NutrientLine[] => {
+  return deliveredWorkings(question, ticket).flatMap(({ zoneId, nutrient, perThousandSqFt, words }): readonly NutrientLine[] => {
     const name = NUTRIENTS[nutrient];
     const lawn = ticket.delivered.find((one) => one.zoneId === zoneId)?.name;
     if (name === undefined || lawn === undefined || perThousandSqFt === "not-stated" || isNothing(perThousandSqFt)) return [];
     const limit = nutrient !== "nitrogen" ? "–" : cap?.onFile === true ? `${cap.value.poundsPer1000SqFt} lb an application, ${cap.citation}` : "none on file";
-    return [{ lawn, nutrient: name, delivered: `${formatQuantityIn(perThousandSqFt, "lb", nutrient === "iron" ? 3 : 2)} per 1,000 sq ft`, limit }];
+    return [{ lawn, nutrient: name, delivered: `${words} per 1,000 sq ft`, limit }];
   });
 }
 

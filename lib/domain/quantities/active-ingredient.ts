@@ -35,6 +35,11 @@ export function massInVolume(value: ExactValue, unit: DensityUnit): Concentratio
   return { kind: "mass-in-volume", massInVolume: densityOf(value, unit) };
 }
 
+/** Whether only a density leads from a product that is measured this way to its ingredient: one is by weight and the other by volume. */
+export function takesDensity(productDimension: "mass" | "volume", { kind }: Concentration): boolean {
+  return productDimension === "volume" ? kind === "part-of-weight" : kind === "mass-in-volume";
+}
+
 function densityMissing(): Outcome<never> {
   return missingFact(
     "density",

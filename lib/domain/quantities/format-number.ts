@@ -9,6 +9,8 @@ export interface FigureStyle {
   readonly decimals: number;
   /** Whether quarters are written as ¼ ½ ¾, as for measuring cups and scales in US units. */
   readonly quarters: boolean;
+  /** Which way what can't be written whole goes; to the nearest where it is not said. */
+  readonly rounding?: "up" | "down";
 }
 
 function withThousands(digits: string): string {
@@ -25,9 +27,9 @@ function withQuarter(value: Rational): string | undefined {
   return whole === 0n ? character : withThousands(whole.toString()) + character;
 }
 
-/** Writes a number from zero up: "13½", "1,250", "3.57". A tie is taken up. No trailing zeros. */
+/** Writes a number from zero up: "13½", "1,250", "3.57". To the nearest, a tie up, or one way only. No trailing zeros. */
 export function formatFigure(value: Rational, style: FigureStyle): string {
-  const digits = toDecimalString(value, style.decimals, "nearest");
+  const digits = toDecimalString(value, style.decimals, style.rounding ?? "nearest");
   if (style.quarters) {
     const rounded = { numerator: BigInt(digits.replace(".", "")), denominator: 10n ** BigInt(style.decimals) };
     const asQuarter = withQuarter(value) ?? withQuarter(rounded);

@@ -24,17 +24,19 @@ const SPOKEN: { readonly [B in RateBasis]: Readonly<Record<UnitSystem, readonly 
 };
 
 /**
- * "3.57 lb per 1,000 sq ft", "1½ gal per 1,000 sq ft", in a given unit, with at most so many digits after the point.
+ * "3.57 lb per 1,000 sq ft", "1½ gal per 1,000 sq ft", in a given unit, with at most so many digits after the point, to
+ * the nearest or one way only.
  */
 export function formatRateIn<B extends RateBasis>(
   rate: Rate<B>,
   unit: NoInfer<RateUnit<B>>,
   decimals?: number,
+  rounding?: "up" | "down",
 ): string {
   const value = rateIn(rate, unit);
   const places = decimals ?? sensibleDecimals(value);
   const [amountUnit = ""] = unit.split(" per ");
-  const figure = formatFigure(value, { decimals: places, quarters: isUsCustomary(amountUnit) });
+  const figure = formatFigure(value, { decimals: places, quarters: isUsCustomary(amountUnit), ...(rounding === undefined ? {} : { rounding }) });
   const written = unit.replace("m2", "m²").replace("m3", "m³");
   if (figure !== "0" || value.numerator === 0n) return `${figure} ${written}`;
   const least = formatFigure(
@@ -49,11 +51,17 @@ export function formatRate<B extends RateBasis>(rate: Rate<B>, system: UnitSyste
   return formatFiner(rate, system, 0);
 }
 
-/** As {@link formatRate}, with so many more digits after the point. */
-function formatFiner<B extends RateBasis>(rate: Rate<B>, system: UnitSystem, moreDecimals: number): string {
+/** The unit in which a rate of this size is said when nobody chose one. */
+export function spokenUnitOf<B extends RateBasis>(rate: Rate<B>, system: UnitSystem): RateUnit<B> {
   const spoken: readonly RateUnit<B>[] = SPOKEN[rate.basis][system];
   const unit = spoken.find((candidate) => compareRational(rateIn(rate, candidate), ONE) >= 0) ?? spoken.at(-1);
   invariant(unit !== undefined, "each basis has a unit in which it is said");
+  return unit;
+}
+
+/** As {@link formatRate}, with so many more digits after the point. */
+function formatFiner<B extends RateBasis>(rate: Rate<B>, system: UnitSystem, moreDecimals: number): string {
+  const unit = spokenUnitOf(rate, system);
   return formatRateIn(rate, unit, sensibleDecimals(rateIn(rate, unit)) + moreDecimals);
 }
 
@@ -66,13 +74,7 @@ export function formatRatesApart<B extends RateBasis>(one: Rate<B>, other: Rate<
   return untilApart(written, compareRates(one, other) === 0);
 }
 
-/** "0.5% v/v to 1% v/v", with at most three digits after the point; one strength where both are the same. */
-export function percentRangeWords(low: Rate<"product-volume-per-spray-volume">, high: Rate<"product-volume-per-spray-volume">): string {
-  const [from, to] = [formatPercentByVolume(low, 3), formatPercentByVolume(high, 3)];
-  return from === to ? from : `${from} to ${to}`;
-}
-
-/** "0.5% v/v": a spray's product as percent by volume, with at most so many digits after the point. */
-export function formatPercentByVolume(rate: Rate<"product-volume-per-spray-volume">, decimals: number): string {
-  return `${formatFigure(percentByVolumeOf(rate), { decimals, quarters: false })}% v/v`;
+/** "0.5% v/v": a spray's product as percent by volume, with at most so many digits after the point, to the nearest or one way only. */
+export function formatPercentByVolume(rate: Rate<"product-volume-per-spray-volume">, decimals: number, rounding?: "up" | "down"): string {
+  return `${formatFigure(percentByVolumeOf(rate), { decimals, quarters: false, ...(rounding === undefined ? {} : { rounding }) })}% v/v`;
 }

@@ -8,8 +8,8 @@ import { NOT_ON_FILE, type RuleName, type RulePack } from "#domain/rules/rule-pa
 import { type NutrientRates } from "#domain/mixing/ticket-question";
 import { capOf } from "#domain/mixing/nutrient-caps";
 import { addNitrogen, nitrogenByRelease, type NitrogenByRelease, NO_NITROGEN, wholeNitrogen } from "#domain/mixing/year-nitrogen";
-import { besideYearlyRange } from "#domain/scheduling/season-nitrogen";
-import { type AnnualNitrogenRange, annualNitrogenRangesIn, annualNitrogenRangesOf } from "#domain/turf/annual-nitrogen";
+import { besideRangeWords, besideYearlyRange, endsOfRange, poundsApart } from "#domain/scheduling/season-nitrogen";
+import { type AnnualNitrogenRange, annualNitrogenRangesIn, annualNitrogenRangesOf, rangeFigures, sourceOfRange } from "#domain/turf/annual-nitrogen";
 import { type Grass } from "#domain/turf/grass";
 
 type NutrientRate = Rate<"nutrient-mass-per-area">;
@@ -131,26 +131,25 @@ export function poundsPerThousand(rate: NutrientRate): number {
   return toNumber(rateIn(rate, "lb per 1,000 sq ft"));
 }
 
-const bounds = ({ lowest, highest }: AnnualNitrogenRange) => {
-  const [low, high] = [String(poundsPerThousand(lowest)), String(poundsPerThousand(highest))];
-  return low === high ? low : `${low} to ${high}`;
-};
-
 function wordsOfRanges(grass: Grass | undefined, state: UsState, ranges: readonly AnnualNitrogenRange[]): string {
   if (grass === undefined) return "The grass is not on file, so no published range can stand beside it.";
-  if (ranges.length > 0) return `Published for ${grass}: ${ranges.map((range) => `${bounds(range)} lb in ${range.region} (${range.source.name})`).join("; ")}.`;
+  if (ranges.length > 0) return `Published for ${grass}: ${ranges.map((range) => `${rangeFigures(range)} lb in ${range.region} (${sourceOfRange(range)})`).join("; ")}.`;
   const elsewhere = annualNitrogenRangesOf(grass);
   if (elsewhere.length === 0) return `No yearly nitrogen range of ${grass} is on file.`;
-  return `No yearly nitrogen range of ${grass} in ${US_STATES[state].name} is on file; published elsewhere: ${elsewhere.map((range) => `${bounds(range)} lb in ${range.region}`).join(", ")}.`;
+  return `No yearly nitrogen range of ${grass} in ${US_STATES[state].name} is on file; published elsewhere: ${elsewhere.map((range) => `${rangeFigures(range)} lb in ${range.region}`).join(", ")}.`;
 }
 
 /**
  * What follows from one nutrient's year, as a sentence: "0.80 of at most 4.00 lb N per 1,000 sq ft; 1.60 after this
- * visit; 3.20 with what is planned." A law's most stands in it, else how the whole lies beside the one published range.
+ * visit; 3.20 with what is planned." A law's most stands in it, else how the whole lies beside the one published range. No
+ * figure reads like a most or an end of the range that it is not.
  */
 export function conclusionOfYear({ nutrient, sums, limit, ranges }: NutrientYearOfLawn, missing: readonly string[]): string {
   const { sign, decimals } = LEDGER_NUTRIENT_WORDS[nutrient];
-  const figure = (rate: NutrientRate) => poundsPerThousand(rate).toFixed(decimals);
+  const [range, ...others] = ranges;
+  const beside = range === undefined || others.length > 0 ? undefined : range;
+  const limits = [...(limit.kind === "law" ? [limit.most] : []), ...(beside === undefined ? [] : endsOfRange(beside))];
+  const figure = (rate: NutrientRate) => poundsApart(rate, limits, decimals);
   const [had, visit, ahead] = LEDGER_STANDINGS.map((standing) => wholeNitrogen(sums[standing])) as [NutrientRate, NutrientRate, NutrientRate];
   const after = addRates(had, visit);
   const whole = addRates(after, ahead);
@@ -160,16 +159,6 @@ export function conclusionOfYear({ nutrient, sums, limit, ranges }: NutrientYear
     ...(visit.amount === 0n ? [] : [`${figure(after)} after this visit`]),
     ...(ahead.amount === 0n ? [] : [`${figure(whole)} with what is planned`]),
   ];
-  return `${steps.join("; ")}${besideWords(whole, missing, ranges)}.`;
-}
-
-const BESIDE = { below: "less than", within: "within", above: "more than" } as const;
-
-/** How the year lies beside the published range; where several regions of a state have one, none of them is meant. */
-function besideWords(whole: NutrientRate, missing: readonly string[], ranges: readonly AnnualNitrogenRange[]): string {
-  const [range, ...others] = ranges;
-  if (range === undefined || others.length > 0) return "";
-  const beside = besideYearlyRange({ known: whole, slow: NO_NUTRIENT_RATE, isReleaseMissing: false, missing }, range);
-  const published = `the ${bounds(range)} published for ${range.grass} in ${range.region}`;
-  return beside === "not-known" ? `, beside ${published}` : `, ${BESIDE[beside]} ${published}`;
+  // Where several regions of a state have a range, none of them is meant.
+  return `${steps.join("; ")}${beside === undefined ? "" : `, ${besideRangeWords(besideYearlyRange({ known: whole, missing }, beside), beside)}`}.`;
 }

@@ -1,7 +1,8 @@
 import { accept, badInput, missingFact, type Outcome } from "#domain/foundation/outcome";
 import { isOverArea, type LabelFacts, type LabelRates, type UseRate } from "#domain/label/label-facts";
 import { compareToLabel } from "#domain/label/label-rates";
-import { formatRate, formatRatesApart, percentRangeWords } from "#domain/quantities/format-rate";
+import { formatRatesApart } from "#domain/quantities/format-rate";
+import { formatRateRange, joinRange, percentRangeWords } from "#domain/quantities/format-rate-range";
 import { parseRate } from "#domain/quantities/parse-rate";
 import { type Rate, scaleRate } from "#domain/quantities/rate";
 import { partOfShare, WHOLE_LAWN } from "#domain/quantities/share";
@@ -18,20 +19,14 @@ export interface PlannedRate {
 }
 
 /**
- * "2 to 3 lb per 1,000 sq ft" with both units written out where they differ; one rate where both ends are the same. A strength
- * by volume is said in percent too.
+ * "2 to 3 lb per 1,000 sq ft" with both units written out where they differ; one rate where both ends are the same. Ends that
+ * can't be written whole are rounded inward, and the range stands beside them as labels write it: "0.368 to 0.734 fl oz per
+ * 1,000 sq ft (1 to 2 pt per acre)". A strength by volume is said in percent too.
  */
 export function labelRangeWords(rates: LabelRates): string {
-  if (rates.basis !== "product-volume-per-spray-volume") return rangeWords(rates);
-  return `${rangeWords(rates)}, ${percentRangeWords(rates.low, rates.high)}`;
-}
-
-function rangeWords({ low, high }: LabelRates): string {
-  const [from, to] = [formatRate(low, "us"), formatRate(high, "us")];
-  if (from === to) return to;
-  const [fromFigure = "", ...fromUnit] = from.split(" ");
-  const [, ...toUnit] = to.split(" ");
-  return fromUnit.join(" ") === toUnit.join(" ") ? `${fromFigure} to ${to}` : `${from} to ${to}`;
+  const { from, to, otherwise } = formatRateRange<UseRate["basis"]>(rates.low, rates.high, "us");
+  const range = `${joinRange(from, to)}${otherwise === undefined ? "" : ` (${otherwise})`}`;
+  return rates.basis === "product-volume-per-spray-volume" ? `${range}, ${percentRangeWords(rates.low, rates.high)}` : range;
 }
 
 /** Where a rate lies in a label's range, exactly. Weight can't be held against volume, nor an area against finished spray. */

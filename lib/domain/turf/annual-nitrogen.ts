@@ -1,5 +1,6 @@
 import { type UsState } from "#domain/company/us-state";
-import { rateOf, type Rate } from "#domain/quantities/rate";
+import { compareRates, type Rate, rateIn, rateOf, scaleRate } from "#domain/quantities/rate";
+import { rational, toNumber } from "#domain/quantities/rational";
 
 /** The lawn grasses of the published nitrogen tables. */
 export type NitrogenTableGrass =
@@ -123,6 +124,36 @@ export const annualNitrogenRanges: readonly AnnualNitrogenRange[] = ROWS.map(
     remark,
   }),
 );
+
+type Ends = Pick<AnnualNitrogenRange, "lowest" | "highest">;
+
+/**
+ * How far a year may lie from a single published figure, in percent of it, and still be about that much: such a figure is
+ * advice for a year's feeding and no bound, and what is weighed out on marks never meets it exactly. Common practice.
+ */
+export const ABOUT_PERCENT = 10n;
+
+/** Whether a source names one figure and no range. */
+export function isOneFigure({ lowest, highest }: Ends): boolean {
+  return compareRates(lowest, highest) === 0;
+}
+
+/** The range as a year is held against it: that of the source, and around a single figure what is about that much. */
+export function rangeHeldAgainst(range: Ends): Ends {
+  if (!isOneFigure(range)) return range;
+  return { lowest: scaleRate(range.lowest, rational(100n - ABOUT_PERCENT, 100n)), highest: scaleRate(range.highest, rational(100n + ABOUT_PERCENT, 100n)) };
+}
+
+/** "2 to 4", "about 2" where the source names one figure; in lb of nitrogen per 1,000 sq ft and year. */
+export function rangeFigures({ lowest, highest }: Ends): string {
+  const [low, high] = [lowest, highest].map((rate) => String(toNumber(rateIn(rate, "lb per 1,000 sq ft"))));
+  return isOneFigure({ lowest, highest }) ? `about ${String(high)}` : `${String(low)} to ${String(high)}`;
+}
+
+/** Whose range it is, with what the source adds to it: "Penn State (Landschoot), Feast or Famine Fertility: about 2, said of fescues". */
+export function sourceOfRange({ source, remark }: Pick<AnnualNitrogenRange, "source" | "remark">): string {
+  return remark === "" ? source.name : `${source.name}: ${remark}`;
+}
 
 /** The published ranges of one grass, which may be none. */
 export function annualNitrogenRangesOf(grass: string): readonly AnnualNitrogenRange[] {

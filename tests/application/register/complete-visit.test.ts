@@ -274,6 +274,8 @@ describe("is refused", () => {
     });
     expect(await fields({ mixes: {} })).toEqual({ "mixes.1.measuredBy": "Say how much was put down, or that it was as planned and not measured." });
     const planned = { measuredBy: "as-planned-not-measured" } as const;
+    const neither = "Empty this, because it says as planned and not measured, or say how this amount was measured.";
+    expect(await fields({ mixes: { "1": { ...planned, amount: "9 lb" }, "2": { ...planned, amount: " " } } })).toEqual({ "mixes.1.amount": neither });
     expect(await fields({ mixes: { "1": planned, "2": { ...planned, fillId: house.newId() } } })).toEqual({ "mixes.2.fillId": "This fill is not on file. Choose another." });
   });
 

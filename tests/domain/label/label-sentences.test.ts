@@ -24,6 +24,9 @@ describe("each fact is said as it was understood", () => {
   test.each([
     ["rates", "1 fl oz per 1,000 sq ft", "Exactly 1 fl oz per 1,000 sq ft."],
     ["rates", "2 to 3 lb per 1,000 sq ft; spots no more than 10 % of the lawn", "From 2 lb per 1,000 sq ft to 3 lb per 1,000 sq ft. Only on spots, at most 10% of a lawn."],
+    ["rates", "25 to 50 lb per acre", "From 9.19 oz wt per 1,000 sq ft to 1.14 lb per 1,000 sq ft. That is 25 to 50 lb per acre."],
+    ["rates", "125 lb per acre", "Exactly 125 lb per acre, about 2.86 lb per 1,000 sq ft."],
+    ["carrier", "20 to 40 gal per acre", "From 0.46 gal per 1,000 sq ft to 0.918 gal per 1,000 sq ft. That is 20 to 40 gal per acre."],
     ["carrier", "1 to 2 gal per 1,000 sq ft", "From 1 gal per 1,000 sq ft to 2 gal per 1,000 sq ft."],
     ["leastDaysBetween", "4 weeks", "At least 28 days from one application to the next."],
     ["mostApplications", "2 per calendar year", "At most 2 applications in a calendar year."],

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { mixingSteps } from "#domain/mixing/mixing-steps";
+import { halfOf, mixingSteps } from "#domain/mixing/mixing-steps";
 import { of } from "#domain/quantities/quantity";
 import { IRON, IRON_LABEL, LAWN, SPRAYER, sprayOf } from "../../support/ticket";
 
@@ -27,4 +27,9 @@ test("a small load in a large tank is never told to take more water than it hold
   // 6 gal in a tank of 100.
   const mix = sprayOf({ lawns: [{ ...LAWN, area: of("sq ft", 4000n) }], treatments: [{ ...IRON, gear: SPRAYER }] });
   expect(mix?.steps[0]).toBe("Put in about half of this load's water (2.98 gal) and start the agitation.");
+});
+
+test("half is half, down to the canonical unit", () => {
+  expect(halfOf(of("gal", 3n))).toEqual(of("qt", 6n));
+  expect(halfOf({ dimension: "volume", amount: 5n })).toEqual({ dimension: "volume", amount: 2n });
 });

@@ -85,6 +85,16 @@ describe("the calendar year", () => {
     expect(findings(undefined, { lawns: [{ ...LAWN, history: [ten, ten] }], treatments: [FEED] })).toMatchObject([{ citation: "University of Illinois, 1995" }]);
   });
 
+  // Penn State (Landschoot): about 2 lb a year, said of fescues.
+  test("a single published figure is about so much: near it nothing is said, and farther off the sentence says how far", () => {
+    const year = (before: string) => findings(undefined, { state: "PA", lawns: [{ ...LAWN, history: [fed("2026-03-01", before)] }], treatments: [FEED] }).filter(({ rule }) => rule === "nitrogen-above-published-range");
+    // 32% of 2.5 lb with this visit is 0.8 lb; of 3.76 lb before it 1.2032, of 4.5 lb 1.44.
+    expect(year("3.76")).toEqual([]);
+    expect(year("4.5")).toMatchObject([
+      { figure: "It has 2.24 lb per 1,000 sq ft after this visit; published is about 2 lb per 1,000 sq ft, and up to 10 % more counts as that.", citation: "Penn State (Landschoot), Feast or Famine Fertility: about 2, said of fescues" },
+    ]);
+  });
+
   test("where a state has several regions, the highest of them counts", () => {
     // UF/IFAS EP221: tall fescue has none, bermudagrass 3 to 5 in the north and 5 to 7 in the south.
     const feeds = (count: string) => findings(undefined, { state: "FL", lawns: [{ ...LAWN, grasses: ["bermudagrass"], history: [fed("2026-03-01", count)] }], treatments: [FEED] });

@@ -1,4 +1,4 @@
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { massInVolume, percentByWeight } from "#domain/quantities/active-ingredient";
 import { densityOf } from "#domain/quantities/density";
 import { of } from "#domain/quantities/quantity";
@@ -19,7 +19,7 @@ const withActive = (label: LabelFacts, concentration: ReturnType<typeof percentB
 test("what is spread: its percent of the weight, per acre of what is treated", () => {
   // By hand: 6 lb × 0.37% = 0.0222 lb on 2,000 sq ft is 0.4835 lb on an acre.
   expect(workingsOf([BARRIER])).toMatchObject([
-    { zoneId: "front", lawnName: "Front", ingredient: "velodiamine", words: "0.484 lb per acre", working: { steps: ["6 lb × 0.37% = 0.0222 lb", "0.0222 lb ÷ 2,000 sq ft × 43,560 sq ft = 0.48352 lb"], result: "0.484 lb per acre" } },
+    { zoneId: "front", lawnName: "Front", ingredient: "velodiamine", counted: "all", words: "0.484 lb per acre", working: { steps: ["6 lb × 0.37% = 0.0222 lb", "0.0222 lb ÷ 2,000 sq ft × 43,560 sq ft = 0.48352 lb"], result: "0.484 lb per acre" } },
   ]);
 });
 
@@ -36,9 +36,48 @@ test("a liquid by weight takes its density, a weight by volume too", () => {
   expect(workingsOf([{ ...FEED, label: dense }])[0]?.working.steps[0]).toBe("5 lb ÷ 10 lb × 4 lb = 2 lb");
 });
 
-test("without the density that it takes nothing is said, nor without an ingredient", () => {
-  expect(workingsOf([{ ...IRON, label: { ...withActive(IRON.label, percentByWeight("10")), density: "unknown" } }])).toEqual([]);
-  expect(workingsOf([FEED])).toEqual([]);
+describe("what can't be counted", () => {
+  const byWeight = { ...withActive(IRON.label, percentByWeight("20")), density: "unknown" } as const;
+
+  test("without the density that it takes an ingredient is named as not countable", () => {
+    expect(workingsOf([{ ...IRON, label: byWeight }])).toMatchObject([
+      {
+        ingredient: "Velodiamine",
+        counted: "nothing",
+        words: "not countable: density of Rustwater Iron",
+        working: {
+          inputs: [{ figure: "3 fl oz" }, { figure: "20% of its weight" }],
+          steps: ["Rustwater Iron is measured by volume, and its label states what is in it by weight; its density is not on file. It is not counted."],
+          result: "not countable: density of Rustwater Iron",
+        },
+      },
+    ]);
+    const dense = withActive(FEED.label, massInVolume("4", "lb per gal"));
+    expect(workingsOf([{ ...FEED, label: dense }])[0]?.working.steps).toEqual(["Harrowgate 32 is measured by weight, and its label states what is in it by volume; its density is not on file. It is not counted."]);
+  });
+
+  test("it takes nothing off what another product brings: that is at least so much", () => {
+    const [both, ...others] = workingsOf([BARRIER, { ...IRON, label: byWeight }]);
+    expect(others).toEqual([]);
+    expect(both).toMatchObject({ counted: "in-part", words: "at least 0.484 lb per acre", working: { result: "at least 0.484 lb per acre", source: "the label of Barrier Nine; the label of Rustwater Iron" } });
+    expect(both?.working.steps).toEqual([
+      "Rustwater Iron is measured by volume, and its label states what is in it by weight; its density is not on file. It is not counted.",
+      "6 lb × 0.37% = 0.0222 lb",
+      "0.0222 lb ÷ 2,000 sq ft × 43,560 sq ft = 0.48352 lb",
+    ]);
+  });
+
+  test("a product whose ingredients nobody has read may have it too", () => {
+    const unread = { ...FEED, label: { ...FEED.label, activeIngredients: "unknown" } } as const;
+    expect(workingsOf([BARRIER, unread])).toMatchObject([{ counted: "in-part", words: "at least 0.484 lb per acre", working: { steps: ["Nobody has read which active ingredients Harrowgate 32 has. It is not counted.", "6 lb × 0.37% = 0.0222 lb", expect.anything()] } }]);
+    expect(workingsOf([unread])).toEqual([]);
+  });
+
+  test("nothing is said of a lawn where nothing of it goes down, nor without an ingredient", () => {
+    const drowned = { ...LAWN, waterBeside: "yes" as const, waterEdges: [{ name: "the pond", length: of("ft", 500n), width: of("ft", 4n) }] };
+    expect(workingsOf([{ ...IRON, label: byWeight }], [drowned])).toEqual([]);
+    expect(workingsOf([FEED])).toEqual([]);
+  });
 });
 
 test("spot work counts on its spots, and adds up with what goes all over", () => {

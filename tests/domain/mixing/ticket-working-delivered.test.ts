@@ -1,6 +1,8 @@
 import { describe, expect, test } from "vitest";
+import { exactly } from "#domain/quantities/exact-quantity";
 import { of } from "#domain/quantities/quantity";
-import { amountInputs, deliveredWorkings, isFed, percentWords, type ShownNutrient, weightLine } from "#domain/mixing/ticket-working-delivered";
+import { rateOf } from "#domain/quantities/rate";
+import { amountInputs, deliveredWorkings, isFed, nutrientWords, percentWords, type ShownNutrient, weightLine } from "#domain/mixing/ticket-working-delivered";
 import { decimal } from "#domain/quantities/rational";
 import { gradeOf } from "#domain/turf/nutrients";
 import { faultsOf } from "../../support/read-working";
@@ -16,7 +18,7 @@ function workingsOf(treatments: (typeof QUESTION)["treatments"] = [FEED, IRON], 
 test("nitrogen of what is spread and of what is poured, over the treated area", () => {
   // By hand: 5 lb × 32% = 1.6 lb; 3 fl oz of 11 lb a gallon are 0.2578 lb, 6% of it 0.01547 lb; on 2,000 sq ft.
   expect(workingsOf()("nitrogen")).toMatchObject({
-    words: "0.81 lb",
+    words: "0.808 lb",
     working: {
       steps: [
         "5 lb × 32% = 1.6 lb",
@@ -25,7 +27,7 @@ test("nitrogen of what is spread and of what is poured, over the treated area", 
         "1.6 lb + 0.015469 lb = 1.6155 lb",
         "1.6155 lb ÷ 2,000 sq ft × 1,000 sq ft = 0.80773 lb",
       ],
-      result: "0.81 lb per 1,000 sq ft",
+      result: "0.808 lb per 1,000 sq ft",
     },
   });
 });
@@ -61,8 +63,28 @@ test("a product without it on more ground takes nothing off, and one that brings
   expect(nitrogen([clear(FEED, 15n), clear(BARRIER, 3n)])).toMatchObject({ words: "1.37 lb", working: { steps: expect.arrayContaining(["0.8 lb + 0.57101 lb = 1.371 lb"]) as object } });
 });
 
+test("rates of iron that differ read differently", () => {
+  // By hand: 1 fl oz of 11 lb a gallon is 0.0859 lb, and 10% of it iron; with 1½ fl oz it is half as much more.
+  const iron = (ounces: string) => workingsOf([{ ...IRON, rate: rateOf("product-volume-per-area", ounces, "fl oz per 1,000 sq ft") }])("iron")?.words;
+  expect([iron("1"), iron("1.5"), iron("2")]).toEqual(["0.00859 lb", "0.0129 lb", "0.0172 lb"]);
+});
+
+test("spot work counts at its rate on the spots, as the law's most in an application does", () => {
+  // By hand: ½ lb on a tenth of 2,000 sq ft, by the scale's marks; 19% of it is nitrogen.
+  const spots = { ...BARRIER, spot: { shareBasisPoints: 1000 } } as const;
+  expect(workingsOf([spots])("nitrogen")).toMatchObject({
+    words: "0.475 lb",
+    working: {
+      inputs: expect.arrayContaining([{ name: "Treated area", figure: "200 sq ft", from: "of Front, spot work on 10% of it" }]) as object,
+      steps: ["½ lb × 19% = 0.095 lb", "0.095 lb ÷ 200 sq ft × 1,000 sq ft = 0.475 lb"],
+    },
+  });
+  // Where a spot lies within what goes all over, it gets both.
+  expect(workingsOf([spots, FEED])("nitrogen")).toMatchObject({ words: "1.28 lb", working: { steps: expect.arrayContaining(["0.475 lb + 0.8 lb = 1.275 lb"]) as object } });
+});
+
 test("iron counts where it is stated, and none is none", () => {
-  expect(workingsOf()("iron")?.words).toBe("0.01 lb");
+  expect(workingsOf()("iron")?.words).toBe("0.0129 lb");
   expect(workingsOf()("phosphate")).toMatchObject({ words: "none", working: { result: "none" } });
   expect(workingsOf([FEED])("iron")?.words).toBe("not stated");
 });
@@ -74,6 +96,7 @@ test("what can't be weighed is not counted, and says so", () => {
 
 test("the parts of which the lines are made", () => {
   expect(percentWords(decimal("0.37"))).toBe("0.37%");
+  expect([exactly("lb", "0"), exactly("lb", "0.0004567"), "not-stated" as const].map(nutrientWords)).toEqual(["none", "0.000457 lb", "not stated"]);
   expect(weightLine(of("lb", 1n), "unknown")).toEqual({ mass: of("lb", 1n), lines: [] });
   expect(weightLine(of("gal", 1n), "unknown")).toBeUndefined();
   expect(amountInputs(IRON_LABEL, of("fl oz", 3n), true).map(({ figure }) => figure)).toEqual(["3 fl oz", "11 lb"]);

@@ -33,6 +33,7 @@ function shownOfGranular(mix: GranularMix, workings: NonNullable<ReturnType<type
     }),
     [us(mix.total), workings.total],
     [mix.hopperFills === 1n ? "Filled once" : `Filled ${String(mix.hopperFills)} times at least`, workings.hopper],
+    ...(workings.time === undefined ? [] : [["About ", workings.time] as const]),
     ...(mix.setting === "not-calibrated" ? [] : [[`${mix.setting.setting}, puts down ${formatRate(mix.setting.rate, "us")} in a pass`, workings.setting] as const]),
   ];
 }
@@ -56,6 +57,8 @@ function shownOfSpray(mix: SprayMix, workings: NonNullable<ReturnType<typeof spr
       return [[us(lawn.treatedArea), own?.treated], [us(lawn.finished), own?.finished], ...lawn.products.map(({ line, amount }) => [us(amount), own?.products.find((one) => one.line === line)?.working] as const)];
     }),
     [mix.products.map(({ productName }) => productName).join(", then "), workings.order],
+    [mix.steps[0] ?? "no step", workings.half],
+    ...(workings.time === undefined ? [] : [["About ", workings.time] as const]),
   ];
 }
 

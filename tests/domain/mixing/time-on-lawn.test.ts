@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { type SprayerTest } from "#domain/equipment/sprayer-calibration";
 import { compareExact, exactly } from "#domain/quantities/exact-quantity";
 import { of } from "#domain/quantities/quantity";
-import { asNominal, type LawnPace, NO_PACE, paceOfSpreader, paceOfTest, timeInWords, timeOnLawns } from "#domain/mixing/time-on-lawn";
+import { asNominal, lanesAcross, type LawnPace, NO_PACE, paceOfSpreader, paceOfTest, timeInWords, timeOnLawns } from "#domain/mixing/time-on-lawn";
 
 const LANES: LawnPace = { kind: "swath-and-speed", swath: of("ft", 10n), distancePerMinute: exactly("ft", "200") };
 const TIMED: LawnPace = { kind: "timed-ground", groundPerMinute: exactly("sq ft", "500") };
@@ -21,6 +21,7 @@ describe("minutes on lawns", () => {
     expect(timeOnLawns([of("sq ft", 10_201n)], LANES, 1, 4).turns).toBe(10);
     expect(timeOnLawns([of("sq ft", 2_500n), of("sq ft", 2_500n)], LANES, 1, 4)).toMatchObject({ turns: 8 });
     expect(timeOnLawns([of("sq ft", 50n)], LANES, 1, 4).turns).toBe(0);
+    expect([100, 101, 7].map((side) => lanesAcross(side, 10))).toEqual([10, 11, 1]);
   });
 
   test("timed ground has its turns in it, and without a pace the company's figure stands in", () => {

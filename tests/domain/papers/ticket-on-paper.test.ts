@@ -4,6 +4,7 @@ import { answersOnPaper, findingsOnPaper, ticketOnPaper, type TicketToPrint } fr
 import { lawnsWithoutEveryAmount } from "#domain/papers/mix-ticket-paper";
 import { frameOf } from "../../support/sample-papers";
 import { type TicketTreatment } from "#domain/mixing/ticket-question";
+import { deliveredWorkings } from "#domain/mixing/ticket-working-delivered";
 import { FEED as TICKET_FEED, IRON as TICKET_IRON, LAWN, QUESTION, ticketOf } from "../../support/ticket";
 import { aftercareTimeline } from "#domain/mixing/aftercare";
 import { type LabelAftercare } from "#domain/label/aftercare-constraint";
@@ -39,7 +40,22 @@ test("what is not on file says so", () => {
 
 test("nitrogen per 1,000 sq ft is that of the feed and the iron together", () => {
   // 5 lb of 32 % on 2,000 sq ft, and 3 fl oz of 11 lb per gal at 6 %: 0.8 + 0.0077 lb per 1,000 sq ft.
-  expect(ticketOnPaper(PRINT).nutrients[0]).toMatchObject({ lawn: "Front", nutrient: "Nitrogen", delivered: "0.81 lb per 1,000 sq ft", limit: "none on file" });
+  expect(ticketOnPaper(PRINT).nutrients[0]).toMatchObject({ lawn: "Front", nutrient: "Nitrogen", delivered: "0.808 lb per 1,000 sq ft", limit: "none on file" });
+});
+
+test("a nutrient reads as on the screen, and that of spot work is what its spots get", () => {
+  const nutrientsOf = (treatments: readonly TicketTreatment[]) => {
+    const question = { ...QUESTION, treatments };
+    const ticket = ticketOf(question);
+    const words = deliveredWorkings(question, ticket).map((each) => `${each.words} per 1,000 sq ft`);
+    const printed = ticketOnPaper({ ...PRINT, question, ticket }).nutrients.map(({ delivered }) => delivered);
+    for (const delivered of printed) expect(words).toContain(delivered);
+    return printed;
+  };
+  // Iron: 10% of 3 fl oz at 11 lb per gal on 2,000 sq ft.
+  expect(nutrientsOf([TICKET_FEED, TICKET_IRON])).toEqual(["0.808 lb per 1,000 sq ft", "0.0129 lb per 1,000 sq ft"]);
+  // ½ lb by the scale's marks on a tenth of 2,000 sq ft, 32% of it nitrogen.
+  expect(nutrientsOf([{ ...TICKET_FEED, spot: { shareBasisPoints: 1000 } }])).toEqual(["0.8 lb per 1,000 sq ft"]);
 });
 
 test("nutrients are said over the ground that gets them, whatever another product leaves clear", () => {

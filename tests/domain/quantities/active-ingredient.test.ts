@@ -8,6 +8,7 @@ import {
   percentByWeight,
   productMassRateFor,
   productVolumeRateFor,
+  takesDensity,
 } from "#domain/quantities/active-ingredient";
 import { densityOf } from "#domain/quantities/density";
 import { compareExact, exactly } from "#domain/quantities/exact-quantity";
@@ -87,4 +88,12 @@ test("product for active ingredient and back is the same rate", () => {
       expect(activeIngredientRate(product.value, concentration)).toEqual({ ok: true, value: active });
     }),
   );
+});
+
+test("a density is taken exactly where the way is refused without one", () => {
+  for (const [dimension, product] of [["mass", of("lb", 2n)], ["volume", of("qt", 1n)]] as const) {
+    for (const concentration of [byWeight, byVolume]) {
+      expect(takesDensity(dimension, concentration)).toBe(!activeIngredientIn(product, concentration).ok);
+    }
+  }
 });

@@ -26,6 +26,12 @@ describe("figures", () => {
   });
 });
 
+test("what can't be written whole goes one way where that is asked for", () => {
+  const style = { decimals: 2, quarters: true } as const;
+  expect([formatFigure(decimal("0.7346"), { ...style, rounding: "up" }), formatFigure(decimal("0.7346"), { ...style, rounding: "down" })]).toEqual(["0.74", "0.73"]);
+  expect(formatFigure(decimal("0.75"), { ...style, rounding: "up" })).toBe("\u00BE");
+});
+
 test.each([
   ["0", 6],
   ["0.0009", 6],

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { formatPercentByVolume, formatRate, formatRateIn, formatRatesApart, percentRangeWords } from "#domain/quantities/format-rate";
+import { formatPercentByVolume, formatRate, formatRateIn, formatRatesApart, spokenUnitOf } from "#domain/quantities/format-rate";
 import { parseRate } from "#domain/quantities/parse-rate";
 import { compareRates, percentByVolume, rateIn, rateOf } from "#domain/quantities/rate";
 import { rational, subtractRational } from "#domain/quantities/rational";
@@ -88,7 +88,12 @@ describe("two rates side by side", () => {
   });
 });
 
-test("a range of strengths is said in percent; one strength once", () => {
-  expect(percentRangeWords(percentByVolume("0.5"), percentByVolume("1"))).toBe("0.5% v/v to 1% v/v");
-  expect(percentRangeWords(percentByVolume("0.25"), percentByVolume("0.25"))).toBe("0.25% v/v");
+test("one way only, where it is asked for", () => {
+  const rate = rateOf("product-volume-per-area", 2n, "pt per acre");
+  expect([undefined, "up", "down"].map((rounding) => formatRateIn(rate, "fl oz per 1,000 sq ft", 3, rounding as "up" | "down" | undefined))).toEqual(["0.735 fl oz per 1,000 sq ft", "0.735 fl oz per 1,000 sq ft", "0.734 fl oz per 1,000 sq ft"]);
+  expect(formatPercentByVolume(percentByVolume(rational(1n, 3n)), 2, "up")).toBe("0.34% v/v");
+});
+
+test("the unit in which a rate is said goes by its size", () => {
+  expect([1n, 200n].map((ounces) => spokenUnitOf(rateOf("product-volume-per-area", ounces, "fl oz per 1,000 sq ft"), "us"))).toEqual(["fl oz per 1,000 sq ft", "gal per 1,000 sq ft"]);
 });

@@ -91,8 +91,9 @@ describe("what the year stands beside", () => {
     expect(ledgerOf([]).rangeWords).toBe("Published for tall fescue: 2 to 4 lb in Illinois (University of Illinois, 1995).");
     expect(ledgerOf([], { state: "FL", grasses: ["bermudagrass"] }).rangeWords).toContain("3 to 5 lb in north Florida (UF/IFAS EP221, table 2); 4 to 6 lb in central Florida");
     expect(ledgerOf([], { state: "IN" }).rangeWords).toBe(
-      "No yearly nitrogen range of tall fescue in Indiana is on file; published elsewhere: 2.5 to 3 lb in central North Carolina, 2 to 3.5 lb in Virginia, 2 to 4 lb in Illinois, 2 lb in Pennsylvania.",
+      "No yearly nitrogen range of tall fescue in Indiana is on file; published elsewhere: 2.5 to 3 lb in central North Carolina, 2 to 3.5 lb in Virginia, 2 to 4 lb in Illinois, about 2 lb in Pennsylvania.",
     );
+    expect(ledgerOf([], { state: "PA" }).rangeWords).toBe("Published for tall fescue: about 2 lb in Pennsylvania (Penn State (Landschoot), Feast or Famine Fertility: about 2, said of fescues).");
     expect(ledgerOf([], { grasses: ["buffalograss"] }).rangeWords).toBe("No yearly nitrogen range of buffalograss is on file.");
     expect(ledgerOf([], { grasses: [] }).rangeWords).toContain("The grass is not on file");
   });
@@ -125,6 +126,23 @@ describe("the sentence", () => {
     ["12.6", "more than"],
   ])("%s lb of a 32 %% feed is %s the published range", (value, words) => {
     expect(sentence([entry("2026-03-01", value)])).toMatch(new RegExp(`put down, ${words} the 2 to 4 published for tall fescue in Illinois\\.$`, "u"));
+  });
+
+  test("a single published figure is about so much, and what lies near it is neither more nor less", () => {
+    const urea = { ...FEED_LABEL, analysis: { grade: gradeOf("46", "0", "0"), release: { kind: "not-stated" } } } as const;
+    const times = (value: string, count: number, more: Partial<LedgerQuestion>) => sentence(Array.from({ length: count }, (_unused, index) => entry(`2026-0${String(index + 3)}-01`, value, "put-down", urea)), more);
+    // 3 × 1.45 lb × 46% = 2.001 lb; 2 × 2.17 lb × 46% = 1.9964 lb; 4 × 2.174 lb × 46% = 4.00016 lb.
+    expect(times("1.45", 3, { state: "PA" })).toBe("2.00 lb N per 1,000 sq ft put down, about 2, as published for tall fescue in Pennsylvania.");
+    expect(times("2.17", 2, { state: "PA", grasses: ["fine fescue"] })).toBe("2.00 lb N per 1,000 sq ft put down, about 2, as published for fine fescue in Pennsylvania.");
+    expect(times("2.174", 4, { state: "NC", grasses: ["bermudagrass"] })).toBe("4.00 lb N per 1,000 sq ft put down, about 4, as published for bermudagrass in central North Carolina.");
+    expect(times("2.4", 2, { state: "PA" })).toBe("2.21 lb N per 1,000 sq ft put down, more than about 2, as published for tall fescue in Pennsylvania.");
+    expect(times("1.95", 2, { state: "PA" })).toBe("1.79 lb N per 1,000 sq ft put down, less than about 2, as published for tall fescue in Pennsylvania.");
+  });
+
+  test("no figure reads like an end of the range or a law's most that it is not", () => {
+    // 12.505 lb of 32% are 4.0016 lb; 9.38 lb are 3.0016 lb.
+    expect(sentence([entry("2026-03-01", "12.505")])).toBe("4.002 lb N per 1,000 sq ft put down, more than the 2 to 4 published for tall fescue in Illinois.");
+    expect(sentence([entry("2026-03-01", "9.38")], { state: "FL", pack: MARION_COUNTY_FLORIDA, grasses: ["St. Augustinegrass"] })).toBe("3.002 of at most 3.00 lb N per 1,000 sq ft.");
   });
 
   test("with something missing it is a lowest figure and no verdict", () => {

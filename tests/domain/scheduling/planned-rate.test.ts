@@ -44,6 +44,14 @@ test("a range is said once where both ends are the same, and with both units whe
   expect(labelRangeWords({ ...FEED, low: pounds("0.5") })).toBe("8 oz wt per 1,000 sq ft to 3 lb per 1,000 sq ft");
 });
 
+test("a label per acre is shown rounded inward with its own words beside it, and what is shown may be typed", () => {
+  const pints = (value: string) => rateOf("product-volume-per-area", value, "pt per acre");
+  const perAcre: LabelRates = { basis: "product-volume-per-area", low: pints("1"), high: pints("2") };
+  expect(labelRangeWords(perAcre)).toBe("0.368 to 0.734 fl oz per 1,000 sq ft (1 to 2 pt per acre)");
+  for (const shown of ["0.368 fl oz/1,000 sq ft", "0.734 fl oz/1,000 sq ft", "1 pt/acre", "2 pt/acre"]) expect(readPlannedRate("rate", shown, perAcre), shown).toMatchObject({ ok: true, value: { standing: "within" } });
+  expect(readPlannedRate("rate", "0.735 fl oz/1,000 sq ft", perAcre).ok).toBe(false);
+});
+
 const feed = (given: Partial<NitrogenFacts> = {}): NitrogenFacts => ({
   productName: "Greenmere",
   analysis: { grade: gradeOf("32", "0", "10"), release: { kind: "not-stated" } },

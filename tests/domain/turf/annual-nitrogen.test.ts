@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { compareRates } from "#domain/quantities/rate";
-import { annualNitrogenRanges, annualNitrogenRangesIn, annualNitrogenRangesOf } from "#domain/turf/annual-nitrogen";
+import { compareRates, rateOf } from "#domain/quantities/rate";
+import { ABOUT_PERCENT, annualNitrogenRanges, annualNitrogenRangesIn, annualNitrogenRangesOf, isOneFigure, rangeFigures, rangeHeldAgainst, sourceOfRange } from "#domain/turf/annual-nitrogen";
 
 test("every range goes from low to high and names its source", () => {
   for (const range of annualNitrogenRanges) {
@@ -29,4 +29,17 @@ test("the ranges of a grass in a state are those of its own regions, each range 
   expect(annualNitrogenRangesIn("IL", "buffalograss")).toEqual([]);
   const inStates = (["FL", "NC", "VA", "GA", "IL", "PA"] as const).flatMap((state) => annualNitrogenRanges.flatMap(({ grass }) => annualNitrogenRangesIn(state, grass)));
   expect(new Set(inStates).size).toBe(annualNitrogenRanges.length);
+});
+
+test("a single figure is about so much, and says what its source adds; a range is what it is", () => {
+  const pounds = (value: string) => rateOf("nutrient-mass-per-area", value, "lb per 1,000 sq ft");
+  const [one] = annualNitrogenRangesIn("PA", "tall fescue");
+  const [range] = annualNitrogenRangesIn("IL", "tall fescue");
+  if (one === undefined || range === undefined) throw new Error("The table has both.");
+  expect([one, range].map(isOneFigure)).toEqual([true, false]);
+  expect([one, range].map(rangeFigures)).toEqual(["about 2", "2 to 4"]);
+  expect(ABOUT_PERCENT).toBe(10n);
+  expect(rangeHeldAgainst(one)).toEqual({ lowest: pounds("1.8"), highest: pounds("2.2") });
+  expect(rangeHeldAgainst(range)).toMatchObject({ lowest: pounds("2"), highest: pounds("4") });
+  expect([one, range].map(sourceOfRange)).toEqual(["Penn State (Landschoot), Feast or Famine Fertility: about 2, said of fescues", "University of Illinois, 1995"]);
 });

@@ -1,9 +1,9 @@
 import { type ProgramOnFile } from "#application/programs/read-program";
 import { rateIn } from "#domain/quantities/rate";
 import { toNumber } from "#domain/quantities/rational";
-import { besideYearlyRange, type NitrogenSum } from "#domain/scheduling/season-nitrogen";
+import { besideRangeWords, besideYearlyRange, endsOfRange, type NitrogenSum } from "#domain/scheduling/season-nitrogen";
 import { dayWords } from "#domain/scheduling/window-words";
-import { type AnnualNitrogenRange, annualNitrogenRanges } from "#domain/turf/annual-nitrogen";
+import { type AnnualNitrogenRange, annualNitrogenRanges, rangeFigures, sourceOfRange } from "#domain/turf/annual-nitrogen";
 import { Button } from "#ui/button";
 import { NutrientBar } from "#ui/drawings/nutrient-bar";
 import { SelectField } from "#ui/select-field";
@@ -27,20 +27,13 @@ export function rangeNamed(key: string | undefined): AnnualNitrogenRange | undef
   return annualNitrogenRanges.find((range) => keyOf(range) === key);
 }
 
-function rangeWords({ lowest, highest }: AnnualNitrogenRange): string {
-  const [low, high] = [String(pounds(lowest)), String(pounds(highest))];
-  return low === high ? `about ${low}` : `${low} to ${high}`;
-}
-
-const BESIDE = { below: "less than", within: "within", above: "more than" } as const;
-
 function conclusionOf(nitrogen: NitrogenSum, range: AnnualNitrogenRange | undefined): string {
-  const sum = nitrogenWords(nitrogen);
+  const sum = nitrogenWords(nitrogen, range === undefined ? [] : endsOfRange(range));
   const brings = sum === "none" || sum === "not known" ? `The season's nitrogen is ${sum}` : `The season brings ${sum} ${UNIT}`;
   if (range === undefined) return `${brings}.`;
   const beside = besideYearlyRange(nitrogen, range);
-  const published = `the ${rangeWords(range)} published for ${range.grass} in ${range.region}`;
-  return beside === "not-known" ? `${brings} beside ${published}; whether that is enough can't be said.` : `${brings}, ${BESIDE[beside]} ${published}.`;
+  const words = besideRangeWords(beside, range);
+  return beside === "not-known" ? `${brings} ${words}; whether that is enough can't be said.` : `${brings}, ${words}.`;
 }
 
 interface Props {
@@ -78,7 +71,7 @@ export function NitrogenOfSeason({ program, range }: Props) {
             chooseWords="Choose a grass and a region"
             width="medium"
             defaultValue={range === undefined ? "" : keyOf(range)}
-            choices={annualNitrogenRanges.map((each) => ({ value: keyOf(each), word: `${keyOf(each)}: ${rangeWords(each)}` }))}
+            choices={annualNitrogenRanges.map((each) => ({ value: keyOf(each), word: `${keyOf(each)}: ${rangeFigures(each)}` }))}
           />
           <div>
             <Button type="submit">Set it beside</Button>
@@ -87,8 +80,7 @@ export function NitrogenOfSeason({ program, range }: Props) {
       </form>
       {range !== undefined && (
         <Text size="small" tone="second">
-          {range.source.name}
-          {range.remark === "" ? "." : `: ${range.remark}.`} Tables disagree; none is averaged with another.
+          {sourceOfRange(range)}. Tables disagree; none is averaged with another.
         </Text>
       )}
     </Stack>

@@ -2,10 +2,8 @@ import { type RoundOnFile, type TreatmentOfRound } from "#application/programs/r
 import { onSpotsWords } from "#domain/quantities/share";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { daysWords } from "#domain/foundation/days-words";
-import { rateIn } from "#domain/quantities/rate";
-import { toDecimalString } from "#domain/quantities/rational";
 import { labelRangeWords } from "#domain/scheduling/planned-rate";
-import { type NitrogenSum } from "#domain/scheduling/season-nitrogen";
+import { type NitrogenSum, poundsApart } from "#domain/scheduling/season-nitrogen";
 import { windowWords } from "#domain/scheduling/window-words";
 import { Finding } from "#ui/finding";
 import { Stack } from "#ui/stack";
@@ -14,8 +12,8 @@ import { Text } from "#ui/text";
 import { VisitCounts } from "../visit-counts";
 
 /** "0.80", "at least 0.80" where something is missing, "none". */
-export function nitrogenWords({ known, missing }: NitrogenSum): string {
-  const figure = toDecimalString(rateIn(known, "lb per 1,000 sq ft"), 2, "nearest");
+export function nitrogenWords({ known, missing }: NitrogenSum, beside: readonly NitrogenSum["known"][] = []): string {
+  const figure = poundsApart(known, beside, 2);
   if (missing.length > 0) return known.amount === 0n ? "not known" : `at least ${figure}`;
   return known.amount === 0n ? "none" : figure;
 }

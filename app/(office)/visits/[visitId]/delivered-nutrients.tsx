@@ -24,7 +24,7 @@ const HEADS: readonly (readonly [ShownNutrient, string])[] = [
 /** What the visit brings each lawn of nutrients, in pounds per 1,000 sq ft treated, with the way to each figure. */
 export function DeliveredNutrients({ question, ticket }: DeliveredProps) {
   const fed = ticket.delivered.filter(isFed);
-  if (fed.length === 0) return <p>No nutrients go down.</p>;
+  if (fed.length === 0) return <p>{isAnyUncounted(ticket) ? "No nutrients that can be counted go down." : "No nutrients go down."}</p>;
   const workings = deliveredWorkings(question, ticket);
   return (
     <Stack gap={2}>
@@ -48,7 +48,11 @@ export function DeliveredNutrients({ question, ticket }: DeliveredProps) {
   );
 }
 
-/** What the visit brings each lawn of active ingredients, per acre treated; nothing where no label names any. */
+function isAnyUncounted({ findings }: MixTicket): boolean {
+  return findings.some(({ rule }) => rule === "nutrients-not-countable" || rule === "analysis-not-read");
+}
+
+/** What the visit brings each lawn of active ingredients, per acre treated, with those that can't be counted; nothing where no label names any. */
 export function DeliveredActives({ question, ticket }: DeliveredProps) {
   const actives = activeWorkings(question, ticket);
   if (actives.length === 0) return null;
@@ -64,8 +68,8 @@ export function DeliveredActives({ question, ticket }: DeliveredProps) {
         rows={actives.map(({ zoneId, lawnName, ingredient, words }) => ({ id: `${zoneId} ${ingredient}`, cells: { lawn: lawnName, ingredient, amount: words } }))}
       />
       <div>
-        {actives.map(({ zoneId, lawnName, ingredient, words, working }) => (
-          <HowWorkedOut key={`${zoneId} ${ingredient}`} of={`${words} of ${ingredient} on ${lawnName}`} workings={[working]} />
+        {actives.map(({ zoneId, lawnName, ingredient, counted, words, working }) => (
+          <HowWorkedOut key={`${zoneId} ${ingredient}`} of={`${counted === "nothing" ? "" : `${words} of `}${ingredient} on ${lawnName}`} workings={[working]} />
         ))}
       </div>
     </Stack>

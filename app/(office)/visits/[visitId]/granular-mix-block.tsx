@@ -3,7 +3,8 @@ import { onSpotsWords } from "#domain/quantities/share";
 import { type Working } from "#domain/foundation/working";
 import { type GranularMix } from "#domain/mixing/granular-mix";
 import { type TicketSettings, type TicketTreatment } from "#domain/mixing/ticket-question";
-import { type GranularWorkings, hopperWords } from "#domain/mixing/ticket-working-granular";
+import { type GranularWorkings, hopperWords, passesOf } from "#domain/mixing/ticket-working-granular";
+import { timeWords } from "#domain/mixing/ticket-working-time";
 import { formatQuantity } from "#domain/quantities/format-quantity";
 import { formatRate } from "#domain/quantities/format-rate";
 import { Amount } from "#ui/amount";
@@ -13,7 +14,7 @@ import { Stack } from "#ui/stack";
 import { Table } from "#ui/table";
 import { Text } from "#ui/text";
 import { HowWorkedOut } from "#ui/working";
-import { amountProps, becameWords, timeWords, us } from "./mix-words";
+import { amountProps, becameWords, us } from "./mix-words";
 
 interface GranularMixBlockProps {
   readonly mix: GranularMix;
@@ -51,7 +52,7 @@ export function GranularMixBlock({ mix, treatment, settings, workings }: Granula
           { key: "Setting", value: <SettingWords mix={mix} /> },
           { key: "Passes", value: twoPasses ? "Two, crosswise, half of it in each" : "One, edges overlapping" },
           { key: "In all", value: bags === undefined ? us(total) : `${us(total)}: ${bags}` },
-          ...(treatment === undefined ? [] : [{ key: "Time on the lawn", value: timeWords(lawns, treatment.gear, twoPasses ? 2 : 1, settings) }]),
+          ...(treatment === undefined ? [] : [{ key: "Time on the lawn", value: timeWords({ lawns, gear: treatment.gear, passes: passesOf(mix), settings }) }]),
           { key: "Hopper", value: hopperWords(hopperFills) },
         ]}
       />
@@ -85,7 +86,7 @@ export function GranularMixBlock({ mix, treatment, settings, workings }: Granula
 /** For each lawn the whole way from its area to what the rate becomes, and for the spread what it takes in all. */
 function HowLawnsComeAbout({ mix, workings }: Pick<GranularMixBlockProps, "mix" | "workings">) {
   if (workings === undefined) return null;
-  const { lawns, setting, total, bags, hopper } = workings;
+  const { lawns, setting, total, bags, hopper, time } = workings;
   return (
     <div>
       {mix.lawns.map((lawn, index) => (
@@ -93,6 +94,7 @@ function HowLawnsComeAbout({ mix, workings }: Pick<GranularMixBlockProps, "mix" 
       ))}
       <HowWorkedOut of={`${us(mix.total)} in all`} workings={eachOf([total, bags, hopper])} />
       <HowWorkedOut of={`the setting of ${mix.gearName}`} workings={eachOf([setting])} />
+      <HowWorkedOut of="the time on the lawn" workings={eachOf([time])} />
     </div>
   );
 }

@@ -1,6 +1,3 @@
-import { type TicketSettings, type TicketTreatment } from "#domain/mixing/ticket-question";
-import { type TreatedLawn } from "#domain/mixing/treated-area";
-import { timeInWords, timeOnLawns } from "#domain/mixing/time-on-lawn";
 import { formatQuantity, writeQuantity } from "#domain/quantities/format-quantity";
 import { formatRate } from "#domain/quantities/format-rate";
 import { type Quantity } from "#domain/quantities/quantity";
@@ -34,11 +31,4 @@ export function concentrationWords(rate: Rate<"product-volume-per-spray-volume">
 /** A quantity in the units of the trade. */
 export function us(quantity: Quantity<"mass"> | Quantity<"volume"> | Quantity<"area">): string {
   return formatQuantity(quantity, "us");
-}
-
-/** How long the work itself takes on the lawns of a mix. Looking for spots takes as long as it takes. */
-export function timeWords(lawns: readonly Pick<TreatedLawn, "treatedArea" | "spot">[], { pace }: TicketTreatment["gear"], passes: 1 | 2, { minutesPerThousandSquareFeet }: TicketSettings): string {
-  if (lawns.some(({ spot }) => spot !== undefined)) return "Not worked out: the whole lawn is walked for its spots";
-  const areas = lawns.map(({ treatedArea }) => treatedArea);
-  return timeInWords(timeOnLawns(areas, pace, passes, minutesPerThousandSquareFeet));
 }

@@ -2,6 +2,7 @@ import { listWords } from "#domain/foundation/list-words";
 import { type SprayMix, type TankLoad } from "#domain/mixing/spray-mix";
 import { type TicketSettings, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { type SprayWorkings } from "#domain/mixing/ticket-working-spray";
+import { timeWords } from "#domain/mixing/ticket-working-time";
 import { treatedWords } from "#domain/mixing/treated-area";
 import { onSpotsWords } from "#domain/quantities/share";
 import { formatRate } from "#domain/quantities/format-rate";
@@ -12,7 +13,7 @@ import { Stack } from "#ui/stack";
 import { Table } from "#ui/table";
 import { Text } from "#ui/text";
 import { HowWorkedOut } from "#ui/working";
-import { amountProps, concentrationWords, timeWords, us } from "./mix-words";
+import { amountProps, concentrationWords, us } from "./mix-words";
 
 interface SprayMixBlockProps {
   readonly mix: SprayMix;
@@ -44,13 +45,18 @@ export function SprayMixBlock({ mix, treatments, settings, workings }: SprayMixB
             <li key={step}>{step}</li>
           ))}
         </ol>
-        {workings !== undefined && <HowWorkedOut of="the order" workings={[workings.order]} />}
+        {workings !== undefined && (
+          <div>
+            <HowWorkedOut of="the order" workings={[workings.order]} />
+            <HowWorkedOut of="half of the water" workings={[workings.half]} />
+          </div>
+        )}
       </Stack>
       <KeyValueList
         pairs={[
           { key: "With", value: mix.gearName },
           { key: "Puts out", value: `${formatRate(carrier.rate, "us")}; ${carrier.words}` },
-          ...planned.slice(0, 1).map(({ gear }) => ({ key: "Time on the lawn", value: timeWords(lawns, gear, 1, settings) })),
+          ...planned.slice(0, 1).map(({ gear }) => ({ key: "Time on the lawn", value: timeWords({ lawns, gear, passes: 1, settings }) })),
           { key: "Finished spray in all", value: us(mix.finished) },
           ...products.map(({ line, productName, concentration, total }) => ({ key: productName, value: `${concentrationWords(concentration)}; ${us(total)} in all${becomesWords(line, workings)}` })),
         ]}
@@ -90,6 +96,7 @@ function HowSprayComesAbout({ mix, workings }: { readonly mix: SprayMix; readonl
   return (
     <div>
       <HowWorkedOut of={`${us(mix.finished)} in all`} workings={[...workings.lawns.map(({ treated }) => treated), workings.carrier, workings.finished]} />
+      {workings.time !== undefined && <HowWorkedOut of="the time on the lawn" workings={[workings.time]} />}
       {mix.products.map(({ line, productName, total }) => (
         <HowWorkedOut
           key={line}
