@@ -28,12 +28,14 @@ export interface LineApplied {
   readonly label: LabelAftercare;
   readonly application: ApplicationTimes;
   readonly zoneIds: readonly string[];
+  /** False where a record says that no sign was put up: what nobody put up is not to be left up. */
+  readonly hasSign: boolean;
 }
 
 /** What a planned visit puts down in its span. */
 export function appliedByPlan(treatments: readonly TicketTreatment[], span: Span): readonly LineApplied[] {
   const application = { startsAtEpochMilliseconds: span.fromEpochMilliseconds, endsAtEpochMilliseconds: span.untilEpochMilliseconds, postedAtEpochMilliseconds: "not-posted" } as const;
-  return treatments.map(({ line, zoneIds, use: { aftercare } }) => ({ line, zoneIds, label: aftercare, application }));
+  return treatments.map(({ line, zoneIds, use: { aftercare } }) => ({ line, zoneIds, label: aftercare, application, hasSign: true }));
 }
 
 /** The products of a visit as its aftercare counts them, with the signs that the state's law wants for them. */
@@ -51,7 +53,7 @@ export function aftercareOfVisit(visit: VisitRow, lawns: readonly LawnFacts[], a
   const cared = lawns.map(({ lawn, putDown, looks, stations }): LawnToCareFor => ({
     name: lawn.name,
     own: own.filter(({ zoneIds }) => zoneIds.includes(lawn.zoneId)),
-    earlier: putDown.filter(({ visitId }) => visitId !== visit.visitId).flatMap((one) => withSign(one, visit).map((product, index) => ({ ...product, key: `${one.visitId} ${String(one.line)} ${String(index)}` }))),
+    earlier: putDown.filter(({ visitId }) => visitId !== visit.visitId).flatMap((one) => withSign({ ...one, hasSign: one.signIsUp }, visit).map((product, index) => ({ ...product, key: `${one.visitId} ${String(one.line)} ${String(index)}` }))),
     waterings: looks.flatMap(({ watering }) => watering ?? []),
     stations,
     seedings: sownSeed(lawn.seedings),
@@ -73,10 +75,25 @@ function ofThisVisit(label: LabelAftercare, application: ApplicationTimes): Appl
   return { label, application, appliedIn: "this-visit", wateredInAtEpochMilliseconds: "not-yet" };
 }
 
-/** A product that was or will be put down, and beside it the state's sign for it: the stricter of label and law counts. */
-function withSign({ label, application }: EarlierProduct, { property: { state } }: VisitRow): readonly EarlierProduct[] {
+/**
+ * A product that was or will be put down, and beside it the state's sign for it: the stricter of label and law counts. Where no
+ * sign was put up neither of them says how long it stays, whatever was due: the record says what was not done.
+ */
+function withSign({ label, application, hasSign }: EarlierProduct & Pick<LineApplied, "hasSign">, { property: { state } }: VisitRow): readonly EarlierProduct[] {
+  if (!hasSign) return [{ label: withoutSign(label), application }];
   const sign = signByLaw(label, state);
   return sign === undefined ? [{ label, application }] : [{ label, application }, { label: sign, application }];
+}
+
+/** Labels of which nothing is asked about a sign, each kept as one object for the same reason as {@link SIGNS_BY_LAW}. */
+const WITHOUT_SIGN = new WeakMap<LabelAftercare, LabelAftercare>();
+
+function withoutSign(label: LabelAftercare): LabelAftercare {
+  const known = WITHOUT_SIGN.get(label);
+  if (known !== undefined) return known;
+  const signless: LabelAftercare = { ...label, facts: { ...label.facts, "posting-sign": "none" } };
+  WITHOUT_SIGN.set(label, signless);
+  return signless;
 }
 
 /** What the states' laws say of signs for labels, each kept as one object: what is worked out of a label is kept by it, for every record of two years. */

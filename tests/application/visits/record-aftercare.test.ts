@@ -55,6 +55,16 @@ test("what was put down before still counts, and what came later does not", asyn
   expect([...new Set(only?.timeline.steps.filter(({ row }) => row === "people-and-pets").flatMap(({ reasons }) => reasons.map(({ productName }) => productName.replace(/ \d+/u, ""))))]).toEqual(["Greenmere (put down Sunday, Apr 12, 2026)", "Greenmere"]);
 });
 
+test("a sign is to be left up where the record says that one was put up, and only there", async () => {
+  const signs = async (signIsUp: "yes" | "no") => {
+    const fed = await aFedVisit(house, company, day);
+    await aRecord(house, company.owner, fed, { signIsUp });
+    return (await careOf(fed)).flatMap(({ timeline }) => timeline.steps.filter(({ row }) => row === "sign").map(({ words }) => words));
+  };
+  expect(await signs("yes")).toContain("Leave the sign up.");
+  expect(await signs("no")).toEqual([]);
+});
+
 test("a visit without a record has none", async () => {
   expect(await careOf(await aFedVisit(house, company, day))).toEqual([]);
 });

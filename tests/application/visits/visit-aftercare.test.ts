@@ -140,7 +140,7 @@ test("a planned visit says when the sign has to be up, in the words of each rule
 /** What was put down at another visit, a day and an hour before the morning's. */
 function before(label: LabelAftercare, more: Partial<PutDownOnZone> = {}): PutDownOnZone {
   const application = { startsAtEpochMilliseconds: at("2026-04-13T06:30-04:00"), endsAtEpochMilliseconds: at("2026-04-13T07:00-04:00"), postedAtEpochMilliseconds: "not-posted" } as const;
-  return { visitId: "before", productId: "iron", line: 1, label, application, ...more };
+  return { visitId: "before", productId: "iron", line: 1, label, application, signIsUp: true, ...more };
 }
 
 const stillDry = labelOf("Ferrox Foliar", says("watering-not-before", { untilLaterOf: [hoursAfterEnd(48)] }));
@@ -178,6 +178,17 @@ test("the sign of the day before stands as long as the law wants", () => {
   const [only] = valueOf(plannedCare(visitAt({ state: "IN" }), [lawn("Front", { putDown: [before(labelOf("Ferrox Foliar"), { application: { startsAtEpochMilliseconds: at("2026-04-14T06:30-04:00"), endsAtEpochMilliseconds: at("2026-04-14T07:00-04:00"), postedAtEpochMilliseconds: "not-posted" } })] })], [treated(FEED, ["Front"])], MORNING));
   const sign = only?.timeline.steps.find(({ row, kind }) => row === "sign" && kind === "may-not");
   expect(sign?.reasons.map(({ productName, basis }) => `${basis} ${productName}`)).toEqual(["law Ferrox Foliar (put down Tuesday, Apr 14, 2026)", "law Harrowgate 32"]);
+});
+
+test("a sign of the day before that was never put up is not to be left up", () => {
+  const wantsSign = labelOf("Ferrox Foliar", { ...says("posting-sign", { upBy: "at-start", mayComeDown: { trigger: "day-following", daysFollowing: 3, orReentryIfLater: false } }), ...says("people-and-pets", { untilLaterOf: [hoursAfterEnd(48)] }) });
+  const reasonsOf = (signIsUp: boolean) => {
+    const [only] = valueOf(plannedCare(visitAt({ state: "IN" }), [lawn("Front", { putDown: [before(wantsSign, { signIsUp })] })], [treated(FEED, ["Front"])], MORNING));
+    const steps = only?.timeline.steps.filter(({ kind }) => kind === "may-not") ?? [];
+    return steps.map(({ row, reasons }) => [row, ...reasons.map(({ productName, basis }) => `${basis} ${productName}`)]);
+  };
+  expect(reasonsOf(true)).toEqual([["people-and-pets", "label Ferrox Foliar (put down Monday, Apr 13, 2026)"], ["sign", "label Ferrox Foliar (put down Monday, Apr 13, 2026)", "law Harrowgate 32"]]);
+  expect(reasonsOf(false)).toEqual([["people-and-pets", "label Ferrox Foliar (put down Monday, Apr 13, 2026)"], ["sign", "law Harrowgate 32"]]);
 });
 
 test("a second look is asked for as many days later as the visit says", () => {
