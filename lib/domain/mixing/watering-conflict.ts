@@ -143,7 +143,7 @@ export function hoursLeaveNoTime(
     source,
     what: "The hours in which this property may be watered leave no time, or too little, for watering in.",
     figure: [pairFigure(pair, timeZone), hoursWords(hours), runs].filter((words) => words !== "").join(" "),
-    toDo: "Put the product down on a day before a watering day, set the controller anew, or split the visit.",
+    toDo: `Put the product down on a day before a watering day, ${hours.controller === "none" ? "" : "set the controller anew within the town's rule, "}or split the visit.`,
     citation,
     about: [...new Set(about)],
   });

@@ -12,7 +12,7 @@ import { fitsInto, inParts, interleaved, type StationSchedule, type StationStart
 import { keptDryForRain, searchSpan, type StaysDry, stayingDry, type WateringNeed, wateringNeeds } from "#domain/mixing/watering-bounds";
 import { hoursLeaveNoTime, minutesKeepNoDepth, noCommonTime, tightestPair, timeTooShort } from "#domain/mixing/watering-conflict";
 import { commonDepth } from "#domain/mixing/watering-depth";
-import { authoritiesOfHours, unknownHours, type WateringHours, withinWateringHours } from "#domain/mixing/watering-hours";
+import { authoritiesOfHours, hoursInTheWay, unknownHours, type WateringHours, withinWateringHours } from "#domain/mixing/watering-hours";
 import { type Span } from "#domain/weather/local-hours";
 
 /** What the watering of a visit hangs on. */
@@ -218,9 +218,13 @@ function findPlaces(question: WateringQuestion, { needs, dry, runs }: PlaceBound
   const parts = timed === null ? undefined : inParts(timed, stretches);
   if (parts !== undefined) return { ...places, parts };
   const isTooShort = elapsedMinutes !== null && !fitsInto(elapsedMinutes, span);
+  const leaveTime = (some: WateringHours) => {
+    const found = withinWateringHours(span, some, timeZone);
+    return found.some((stretch) => fitsInto(elapsedMinutes ?? 0, stretch)) || (timed !== null && inParts(timed, found) !== undefined);
+  };
   const finding = isTooShort
     ? timeTooShort(pair, { timeZone, elapsedMinutes })
-    : hoursLeaveNoTime(pair, hours, needs, { timeZone, elapsedMinutes });
+    : hoursLeaveNoTime(pair, hoursInTheWay(hours, leaveTime), needs, { timeZone, elapsedMinutes });
   return { kind: "none", finding };
 }
 

@@ -1,10 +1,12 @@
 import { evennessWords } from "#domain/equipment/station-test";
 import { clockWordsInFull } from "#domain/foundation/clock-words";
+import { listWords } from "#domain/foundation/list-words";
 import { type PropertyOnFile } from "#application/properties/read-property";
 import { squareFeetWords } from "#domain/properties/area-words";
 import { formatShortDate } from "#domain/foundation/calendar-date";
 import { oddOrEven } from "#domain/properties/watering-dates";
-import { WEEKDAY_NAMES } from "#domain/properties/weekday";
+import { type WateringDaysOnFile, type WateringFact, type WateringHoursOnFile, WHOLE_DAY } from "#domain/properties/watering-fact";
+import { WEEKDAY_NAMES, WEEKDAYS } from "#domain/properties/weekday";
 import { LinkButton } from "#ui/button";
 import { KeyValueList } from "#ui/key-value-list";
 import { Row } from "#ui/row";
@@ -100,7 +102,12 @@ export function StationsOfGround({ property, mayChange, zoneId }: Props & { read
       {stations.flatMap(({ stationId, evenness }) =>
         (evenness?.findings ?? []).map((finding) => <VisitFinding key={`${stationId} ${finding.rule}`} finding={finding} />),
       )}
-      <KeyValueList pairs={[{ key: "Water may run", value: wateringWords(property) }]} />
+      <KeyValueList
+        pairs={[
+          { key: "Town’s watering rule", value: factWords(property.townRule, property.street, "The town has none") },
+          { key: "Controller", value: factWords(property.controller, property.street, "There is none: water is turned on by hand") },
+        ]}
+      />
       {mayChange && (
         <Row>
           <LinkButton href={`/properties/${propertyId}/add-station`}>Add a station</LinkButton>
@@ -111,16 +118,21 @@ export function StationsOfGround({ property, mayChange, zoneId }: Props & { read
 }
 
 /** The days on file: of the week, or the dates, with those that the house number comes to. */
-function wateringDaysWords({ street, wateringWeekdays, wateringDates }: PropertyOnFile): string {
-  if (wateringDates === null) return wateringWeekdays.map((weekday) => WEEKDAY_NAMES[weekday]).join(", ");
-  const dates = `${oddOrEven(wateringDates, street) ?? "unknown"} dates`;
-  return wateringDates === "house-number" ? `${dates}, by the house number` : dates;
+function daysWords(days: WateringDaysOnFile, street: string): string {
+  if ("weekdays" in days) return days.weekdays.length === WEEKDAYS.length ? "Every day" : listWords(days.weekdays.map((weekday) => WEEKDAY_NAMES[weekday]));
+  const which = oddOrEven(days.dates, street);
+  if (which === undefined) return "By the house number, which the street does not have";
+  return `${which === "odd" ? "Odd" : "Even"} dates${days.dates === "house-number" ? ", by the house number" : ""}`;
 }
 
-function wateringWords(property: PropertyOnFile): string {
-  const { wateringHours } = property;
-  const hours = wateringHours === null ? undefined : `${clockWordsInFull(wateringHours.fromMinute)} to ${clockWordsInFull(wateringHours.untilMinute)}`;
-  const days = wateringDaysWords(property);
-  if (hours === undefined && days === "") return "Hours and days are not on file";
-  return [hours ?? "hours not on file", days === "" ? "days not on file" : days].join("; ");
+function hoursWords({ fromMinute, untilMinute }: WateringHoursOnFile): string {
+  const isWholeDay = fromMinute === WHOLE_DAY.fromMinute && untilMinute === WHOLE_DAY.untilMinute;
+  return isWholeDay ? "every hour" : `${clockWordsInFull(fromMinute)} to ${clockWordsInFull(untilMinute)}`;
+}
+
+function factWords(fact: WateringFact, street: string, none: string): string {
+  if (fact === "none") return none;
+  if (fact === "unknown") return "Not on file";
+  const { days, hours } = fact;
+  return [days === null ? "Days not on file" : daysWords(days, street), hours === null ? "hours not on file" : hoursWords(hours)].join("; ");
 }
