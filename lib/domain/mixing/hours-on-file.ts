@@ -67,7 +67,7 @@ interface FactWords {
 }
 
 const TOWN_WORDS: FactWords = {
-  rule: "town-watering-rule",
+  rule: "watering-hours-of-town",
   source: "law",
   name: "The town's watering rule",
   unknown: { what: "The town's watering rule is not on file.", toDo: "Look it up and enter it, or that there is none." },
@@ -75,7 +75,7 @@ const TOWN_WORDS: FactWords = {
 };
 
 const CONTROLLER_WORDS: FactWords = {
-  rule: "controller-hours",
+  rule: "watering-hours-of-controller",
   source: "house",
   name: "The controller",
   unknown: { what: "The controller's days and hours are not on file.", toDo: "Ask for them and enter them, or that there is no controller." },
@@ -92,7 +92,7 @@ function missingOf(fact: WateringFact, street: string, words: FactWords): readon
 
 /** What is missing of a fact of which only days or only hours are on file. */
 function halvesMissing({ days, hours }: WateringOnFile, street: string, { rule, name, findOut }: FactWords) {
-  const everyDay = { rule: `${rule}-days-not-on-file`, figure: "Every day is taken as allowed." };
+  const everyDay = { rule: `${rule}-without-days`, figure: "Every day is taken as allowed." };
   const daysMissing =
     days === null
       ? [{ ...everyDay, what: `${name} has its hours on file and not its days.`, toDo: `${findOut} the days and enter them, all seven where it is every day.` }]
@@ -102,5 +102,5 @@ function halvesMissing({ days, hours }: WateringOnFile, street: string, { rule, 
   if (hours !== null) return daysMissing;
   const what = `${name} has its days on file and not its hours.`;
   const toDo = `${findOut} the hours and enter them, midnight to midnight where it is every hour.`;
-  return [...daysMissing, { rule: `${rule}-hours-not-on-file`, figure: "Every hour of those days is taken as allowed.", what, toDo }];
+  return [...daysMissing, { rule: `${rule}-without-hours`, figure: "Every hour of those days is taken as allowed.", what, toDo }];
 }

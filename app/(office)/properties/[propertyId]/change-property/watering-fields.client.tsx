@@ -7,7 +7,7 @@ import { FieldGroup } from "#ui/field";
 import { Section } from "#ui/section";
 import { Stack } from "#ui/stack";
 import { TextField } from "#ui/text-field";
-import { useChoice, useField } from "../../../action-form.client";
+import { useChoice, useField } from "../../../../action-form.client";
 import { TickRow } from "../tick-row.client";
 
 const BY_DAYS: readonly RowChoice[] = [
