@@ -12,6 +12,7 @@ import { readCustomerList } from "#application/properties/read-customer-list";
 import { readProperty } from "#application/properties/read-property";
 import { sayNoWater } from "#application/properties/say-no-water";
 import { type House } from "#application/use-case";
+import { NO_FIXED_DAY } from "#domain/properties/mowing-day";
 import { cellsOf } from "#domain/properties/customer-columns";
 import { formatQuantityIn } from "#domain/quantities/format-quantity";
 import { customerListText, MEASURED_ROWS, POND_ROW } from "./customer-list";
@@ -88,7 +89,7 @@ async function settleProperty({ key, houseDaysAgo }: GroundMaking, propertyId: s
       narrowestGate: isPond ? "48 in" : narrowestGate === null ? "" : formatQuantityIn(narrowestGate, "in", 2),
       dogNote: isPond ? "Juno: shut the gate behind you" : (property.dogNote ?? ""),
       tankWater: WATER_AT[index % WATER_AT.length] ?? "",
-      mowingDay: property.mowingDay === null ? "" : String(property.mowingDay),
+      mowingDay: index === 4 ? NO_FIXED_DAY : property.mowingDay === null ? "" : String(property.mowingDay),
       mowedBy: index % 4 === 0 ? "customer" : index % 4 === 1 ? "another-crew" : "us",
       lotArea: lotArea === null ? "" : formatQuantityIn(lotArea, "sq ft", 2),
       ...wateringAt(index, isPond),

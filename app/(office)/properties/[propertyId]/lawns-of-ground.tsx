@@ -1,12 +1,8 @@
 import { evennessWords } from "#domain/equipment/station-test";
-import { clockWordsInFull } from "#domain/foundation/clock-words";
-import { listWords } from "#domain/foundation/list-words";
 import { type PropertyOnFile } from "#application/properties/read-property";
 import { squareFeetWords } from "#domain/properties/area-words";
 import { formatShortDate } from "#domain/foundation/calendar-date";
-import { oddOrEven } from "#domain/properties/watering-dates";
-import { type WateringDaysOnFile, type WateringFact, type WateringHoursOnFile, WHOLE_DAY } from "#domain/properties/watering-fact";
-import { WEEKDAY_NAMES, WEEKDAYS } from "#domain/properties/weekday";
+import { wateringFactWords } from "#domain/properties/watering-fact";
 import { LinkButton } from "#ui/button";
 import { KeyValueList } from "#ui/key-value-list";
 import { Row } from "#ui/row";
@@ -104,8 +100,8 @@ export function StationsOfGround({ property, mayChange, zoneId }: Props & { read
       )}
       <KeyValueList
         pairs={[
-          { key: "Town’s watering rule", value: factWords(property.townRule, property.street, "The town has none") },
-          { key: "Controller", value: factWords(property.controller, property.street, "There is none: water is turned on by hand") },
+          { key: "Town’s watering rule", value: wateringFactWords(property.townRule, property.street, "The town has none") },
+          { key: "Controller", value: wateringFactWords(property.controller, property.street, "There is none: water is turned on by hand") },
         ]}
       />
       {mayChange && (
@@ -115,24 +111,4 @@ export function StationsOfGround({ property, mayChange, zoneId }: Props & { read
       )}
     </Stack>
   );
-}
-
-/** The days on file: of the week, or the dates, with those that the house number comes to. */
-function daysWords(days: WateringDaysOnFile, street: string): string {
-  if ("weekdays" in days) return days.weekdays.length === WEEKDAYS.length ? "Every day" : listWords(days.weekdays.map((weekday) => WEEKDAY_NAMES[weekday]));
-  const which = oddOrEven(days.dates, street);
-  if (which === undefined) return "By the house number, which the street does not have";
-  return `${which === "odd" ? "Odd" : "Even"} dates${days.dates === "house-number" ? ", by the house number" : ""}`;
-}
-
-function hoursWords({ fromMinute, untilMinute }: WateringHoursOnFile): string {
-  const isWholeDay = fromMinute === WHOLE_DAY.fromMinute && untilMinute === WHOLE_DAY.untilMinute;
-  return isWholeDay ? "every hour" : `${clockWordsInFull(fromMinute)} to ${clockWordsInFull(untilMinute)}`;
-}
-
-function factWords(fact: WateringFact, street: string, none: string): string {
-  if (fact === "none") return none;
-  if (fact === "unknown") return "Not on file";
-  const { days, hours } = fact;
-  return [days === null ? "Days not on file" : daysWords(days, street), hours === null ? "hours not on file" : hoursWords(hours)].join("; ");
 }
