@@ -42,7 +42,7 @@ function factOf(typed: TypedFact, context: z.RefinementCtx): WateringFact {
   if (by !== null && weekdays.length > 0) context.addIssue({ code: "custom", path: ["by"], message: "Days of the week are ticked too. Untick them, or choose days of the week." });
   const days = by !== null ? { dates: by } : weekdays.length === 0 ? null : { weekdays };
   if (!isNone) return days === null && hours === null ? "unknown" : { days, hours };
-  if (days !== null || hours !== null) context.addIssue({ code: "custom", path: ["isNone"], message: "Days or hours are given too. Leave them empty, or untick this." });
+  if (days !== null || hours !== null) context.addIssue({ code: "custom", path: ["by"], message: "Days or hours are given, and it is ticked that there are none. Leave them empty, or untick it." });
   return "none";
 }
 

@@ -66,8 +66,8 @@ test("hours may end at midnight, and midnight twice is the whole day", async () 
 
 test("what contradicts itself is refused at its field", async () => {
   expect(await watered({ townRule: { ...NOT_ON_FILE, by: "even", on: { "1": "yes" } } })).toEqual(["townRule.by"]);
-  expect(await watered({ townRule: { ...NOT_ON_FILE, isNone: "yes", by: "odd" } })).toEqual(["townRule.isNone"]);
-  expect(await watered({ controller: { ...NOT_ON_FILE, isNone: "yes", from: "4:00", until: "9:00" } })).toEqual(["controller.isNone"]);
+  expect(await watered({ townRule: { ...NOT_ON_FILE, isNone: "yes", by: "odd" } })).toEqual(["townRule.by"]);
+  expect(await watered({ controller: { ...NOT_ON_FILE, isNone: "yes", from: "4:00", until: "9:00" } })).toEqual(["controller.by"]);
   expect(await watered({ controller: { ...NOT_ON_FILE, from: "4:00" } })).toEqual(["controller.until"]);
   expect(await watered({ controller: { ...NOT_ON_FILE, from: "4:00", until: "4:00" } })).toEqual(["controller.until"]);
   expect(await watered({ controller: { ...NOT_ON_FILE, by: "house-number" as "odd" } })).toEqual(["controller.by"]);

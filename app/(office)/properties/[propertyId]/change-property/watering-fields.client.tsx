@@ -37,7 +37,7 @@ function FactFields({ name, none, noneHint, from, until, by, days, choices }: Fa
       </TickRow>
       <Columns>
         <TextField label={from} optional type="time" hint="Empty: the hours are not on file." width="medium" {...useField(`${name}.from`)} />
-        <TextField label={until} optional type="time" hint="Earlier than the first time: past midnight. Midnight twice: the whole day." width="medium" {...useField(`${name}.until`)} />
+        <TextField label={until} optional type="time" hint="Earlier: past midnight. Midnight twice: all day." width="medium" {...useField(`${name}.until`)} />
       </Columns>
       <RadioRows label={by} {...useChoice(`${name}.by`)} choices={choices} />
       <FieldGroup id={`${name}-days`} label={days} optional hint="None ticked: the days are not on file. Where it is every day, tick all seven.">
@@ -57,7 +57,7 @@ function FactFields({ name, none, noneHint, from, until, by, days, choices }: Fa
 export function WateringFields() {
   return (
     <>
-      <Section id="town-rule" name="The town's watering rule">
+      <Section id="town-rule" name="The town’s watering rule">
         <FactFields
           name="townRule"
           none="The town has no watering rule"
@@ -73,7 +73,7 @@ export function WateringFields() {
         <FactFields
           name="controller"
           none="There is no controller"
-          noneHint="Water is turned on by hand. Unticked and with nothing below, the controller's hours are not on file."
+          noneHint="Water is turned on by hand. Unticked and with nothing below, the controller’s hours are not on file."
           from="The controller runs from"
           until="The controller runs until"
           by="The controller goes by"
