@@ -34,6 +34,10 @@ test("a line with nothing but who and where is enough, and nothing is filled in"
   });
 });
 
+test("a customer who mows on no fixed day is taken for one", () => {
+  expect(readCustomerRow({ ...WHOLE, mowingDay: "varies" })).toMatchObject({ ok: true, value: { mowingDay: "no-fixed-day" } });
+});
+
 test("a lot goes on file as a lot, the lawn stays unmeasured, and the grass goes into the notes", () => {
   expect(readCustomerRow({ ...WHOLE, lawnSize: "1/4 acre" }, "lot")).toMatchObject({
     ok: true,
