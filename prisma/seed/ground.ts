@@ -12,6 +12,7 @@ import { readCustomerList } from "#application/properties/read-customer-list";
 import { readProperty } from "#application/properties/read-property";
 import { sayNoWater } from "#application/properties/say-no-water";
 import { type House } from "#application/use-case";
+import { NO_FIXED_DAY } from "#domain/properties/mowing-day";
 import { cellsOf } from "#domain/properties/customer-columns";
 import { formatQuantityIn } from "#domain/quantities/format-quantity";
 import { customerListText, MEASURED_ROWS, POND_ROW } from "./customer-list";
@@ -56,14 +57,29 @@ function positionNear(latitude: number, longitude: number, index: number): strin
 /** What the crew has said of water for the tank: at most properties nobody has. */
 const WATER_AT = ["", "yes", "", "no", ""] as const;
 
+type Watering = Pick<Parameters<typeof changeProperty>[2], "townRule" | "controller">;
+
+const NOT_ON_FILE = { from: "", until: "", by: "weekdays", on: {} } as const;
+const MORNINGS = { from: "04:00", until: "09:00" } as const;
+
+/**
+ * What was said of watering: at the pond the town has no rule and the controller runs three mornings; the town of the third
+ * property lets its people water by their house numbers and there is no controller; of the fourth only the rule's days were
+ * told. Of most nobody has asked.
+ */
+function wateringAt(index: number, isPond: boolean): Watering {
+  if (isPond) return { townRule: { ...NOT_ON_FILE, isNone: "yes" }, controller: { ...MORNINGS, by: "weekdays", on: { "1": "yes", "3": "yes", "5": "yes" } } };
+  if (index === 2) return { townRule: { ...MORNINGS, by: "house-number", on: {} }, controller: { ...NOT_ON_FILE, isNone: "yes" } };
+  if (index === 3) return { townRule: { ...NOT_ON_FILE, on: { "2": "yes", "6": "yes" } }, controller: NOT_ON_FILE };
+  return { townRule: NOT_ON_FILE, controller: NOT_ON_FILE };
+}
+
 /** Gives a property a position of its own, and what was said of access and mowing since the list was brought. */
 async function settleProperty({ key, houseDaysAgo }: GroundMaking, propertyId: string, index: number): Promise<void> {
   const then = houseDaysAgo(MEASURED_DAYS_AGO);
   const { property } = must(await readProperty(then, key, { propertyId }));
   const { version, street, city, state, zip, position, narrowestGate, lotArea } = property;
   const isPond = street === "7 Heron Court";
-  // The town of the third property lets its people water by their house numbers.
-  const goesByNumber = index === 2;
   must(
     await changeProperty(then, key, {
       ...{ propertyId, version, street, city, state: state as "IN" | "IL", zip },
@@ -73,13 +89,10 @@ async function settleProperty({ key, houseDaysAgo }: GroundMaking, propertyId: s
       narrowestGate: isPond ? "48 in" : narrowestGate === null ? "" : formatQuantityIn(narrowestGate, "in", 2),
       dogNote: isPond ? "Juno: shut the gate behind you" : (property.dogNote ?? ""),
       tankWater: WATER_AT[index % WATER_AT.length] ?? "",
-      mowingWeekday: property.mowingWeekday === null ? "" : String(property.mowingWeekday),
+      mowingDay: index === 4 ? NO_FIXED_DAY : property.mowingDay === null ? "" : String(property.mowingDay),
       mowedBy: index % 4 === 0 ? "customer" : index % 4 === 1 ? "another-crew" : "us",
       lotArea: lotArea === null ? "" : formatQuantityIn(lotArea, "sq ft", 2),
-      wateringFrom: isPond || goesByNumber ? "04:00" : "",
-      wateringUntil: isPond || goesByNumber ? "09:00" : "",
-      wateringBy: goesByNumber ? "house-number" : "weekdays",
-      wateringOn: isPond ? { "1": "yes", "3": "yes", "5": "yes" } : {},
+      ...wateringAt(index, isPond),
       note: property.note ?? "",
     }),
   );

@@ -30,8 +30,9 @@ export async function aClient(house: TestHouse, company: TestCompany) {
 export function propertyForm(propertyId: string) {
   return {
     propertyId, version: 1, street: nextStreet(), city: "Millbrook", state: "IL", zip: "60401", position: "",
-    accessNote: "Side gate", gateCode: "4471", narrowestGate: "36", dogNote: "Biscuit, friendly", tankWater: "yes", mowingWeekday: "2", mowedBy: "customer",
-    lotArea: "1/4 acre", wateringFrom: "04:00", wateringUntil: "09:30", wateringOn: { "1": "yes", "3": "yes" }, note: "Two lines\nof a note",
+    accessNote: "Side gate", gateCode: "4471", narrowestGate: "36", dogNote: "Biscuit, friendly", tankWater: "yes", mowingDay: "2", mowedBy: "customer",
+    lotArea: "1/4 acre", note: "Two lines\nof a note",
+    townRule: { from: "04:00", until: "09:30", by: "weekdays", on: { "1": "yes", "3": "yes" } }, controller: { isNone: "yes", from: "", until: "", by: "weekdays", on: {} },
   } as const;
 }
 

@@ -4,7 +4,8 @@ import { listProperties, type PropertyInList } from "#application/properties/lis
 import { may } from "#application/permission";
 import { squareFeetWords } from "#domain/properties/area-words";
 import { CLIENT_STANDING_WORDS } from "#domain/properties/client-standing";
-import { isWeekday, WEEKDAY_NAMES } from "#domain/properties/weekday";
+import { NO_FIXED_DAY } from "#domain/properties/mowing-day";
+import { WEEKDAY_NAMES, WEEKDAYS } from "#domain/properties/weekday";
 import { formatQuantityIn } from "#domain/quantities/format-quantity";
 import { sum } from "#domain/quantities/quantity";
 import { LinkButton } from "#ui/button";
@@ -72,7 +73,7 @@ export default async function PropertiesPage() {
             customer: property.standing === "current" ? property.clientName : `${property.clientName}, ${CLIENT_STANDING_WORDS[property.standing].toLowerCase()}`,
             town: `${property.city}, ${property.state} ${property.zip}`,
             lawn: { text: lawnWords(property), sortBy: property.lawnArea === null ? 0 : Number(property.lawnArea.amount) },
-            mowing: dayCell(property.mowingWeekday),
+            mowing: dayCell(property.mowingDay),
             phone: property.phone ?? "",
           },
         }))}
@@ -82,6 +83,7 @@ export default async function PropertiesPage() {
   );
 }
 
-function dayCell(weekday: number | null) {
-  return weekday !== null && isWeekday(weekday) ? { text: WEEKDAY_NAMES[weekday], sortBy: weekday } : "";
+function dayCell(day: PropertyInList["mowingDay"]) {
+  if (day === null) return "";
+  return day === NO_FIXED_DAY ? { text: "No fixed day", sortBy: WEEKDAYS.length + 1 } : { text: WEEKDAY_NAMES[day], sortBy: day };
 }

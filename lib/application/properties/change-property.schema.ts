@@ -1,18 +1,21 @@
 import { z } from "zod";
-import { optionalClockTime } from "#application/clock-time.schema";
 import { idField, optionalLine, versionField } from "#application/field.schema";
-import { optionalArea, optionalLength, tickField } from "#application/properties/measure-fields.schema";
+import { optionalArea, optionalLength } from "#application/properties/measure-fields.schema";
 import { addressFields } from "#application/properties/property-fields.schema";
+import { controllerFields, townRuleFields } from "#application/properties/watering-fields.schema";
 import { MOWERS } from "#domain/properties/client-standing";
-import { oddOrEven, WATERING_DATES } from "#domain/properties/watering-dates";
+import { NO_FIXED_DAY } from "#domain/properties/mowing-day";
 import { TANK_WATER_ANSWERS } from "#domain/properties/tank-water";
-import { isWeekday, WEEKDAYS } from "#domain/properties/weekday";
+import { oddOrEven } from "#domain/properties/watering-dates";
+import { type WateringFact } from "#domain/properties/watering-fact";
+import { isWeekday } from "#domain/properties/weekday";
 
-const optionalWeekday = z.string("Choose a day.").transform((text, context) => {
+const optionalMowingDay = z.string("Choose a day.").transform((text, context) => {
   if (text === "") return null;
+  if (text === NO_FIXED_DAY) return NO_FIXED_DAY;
   const day = Number(text);
   if (isWeekday(day)) return day;
-  context.addIssue({ code: "custom", message: "Choose a day of the week." });
+  context.addIssue({ code: "custom", message: "Choose a day of the week, or that none is fixed." });
   return z.NEVER;
 });
 
@@ -33,15 +36,6 @@ const optionalPosition = z.string("Give the position, or leave it empty.").trans
   return z.NEVER;
 });
 
-/** Ticks by the number of the weekday: an object as the server reads a form, or a list as the browser's form holds numbered fields. */
-const wateringDays = z.preprocess(
-  (ticks) => (Array.isArray(ticks) ? Object.fromEntries(Object.entries(ticks)) : ticks),
-  z.object(Object.fromEntries(WEEKDAYS.map((weekday) => [weekday, tickField])) as Record<string, typeof tickField>).default({}),
-);
-
-/** What the days of watering go by: days of the week (those that are ticked), or dates of the month. */
-const wateringDaysBy = z.union([z.literal("weekdays").transform(() => null), z.enum(WATERING_DATES)], "Choose what the days of watering go by.");
-
 export const changePropertySchema = z
   .object({
     propertyId: idField,
@@ -53,28 +47,18 @@ export const changePropertySchema = z
     narrowestGate: optionalLength("the narrowest gate", "in"),
     dogNote: optionalLine(200),
     tankWater: z.union([z.literal("").transform(() => null), z.enum(TANK_WATER_ANSWERS)], "Say whether a tank can be filled there."),
-    mowingWeekday: optionalWeekday,
+    mowingDay: optionalMowingDay,
     mowedBy: z.union([z.literal("").transform(() => null), z.enum(MOWERS)], "Choose who mows."),
     lotArea: optionalArea("the size of the lot"),
-    wateringFrom: optionalClockTime("05:30"),
-    wateringUntil: optionalClockTime("05:30"),
-    wateringBy: wateringDaysBy.default(null),
-    wateringOn: wateringDays,
+    townRule: townRuleFields,
+    controller: controllerFields,
     note: longNote,
   })
-  .refine((form) => (form.wateringFrom === null) === (form.wateringUntil === null), {
-    path: ["wateringUntil"],
-    message: "Give both times, or neither.",
-  })
-  .refine((form) => form.wateringFrom === null || form.wateringFrom !== form.wateringUntil, {
-    path: ["wateringUntil"],
-    message: "The two times are the same: leave both empty where water may always run.",
-  })
-  .refine((form) => form.wateringBy === null || WEEKDAYS.every((weekday) => form.wateringOn[String(weekday)] !== true), {
-    path: ["wateringBy"],
-    message: "Days of the week are ticked too. Untick them, or choose days of the week.",
-  })
-  .refine((form) => form.wateringBy === null || oddOrEven(form.wateringBy, form.street) !== undefined, {
-    path: ["wateringBy"],
+  .refine(({ townRule, street }) => !goesByHouseNumber(townRule) || oddOrEven("house-number", street) !== undefined, {
+    path: ["townRule", "by"],
     message: "The street begins with no house number. Choose odd or even dates.",
   });
+
+function goesByHouseNumber(fact: WateringFact): boolean {
+  return typeof fact === "object" && fact.days !== null && "dates" in fact.days && fact.days.dates === "house-number";
+}

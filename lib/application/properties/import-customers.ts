@@ -2,6 +2,7 @@ import { lockCompany } from "#adapters/postgres/company-work";
 import { type Prisma } from "#adapters/postgres/generated/client";
 import { accept, refuse } from "#domain/foundation/outcome";
 import { customerKey, type CustomerRow } from "#domain/properties/customer-row";
+import { mowingColumnsOf } from "#domain/properties/mowing-day";
 import { writeDeed } from "#application/audit-trail";
 import { positionColumns } from "#application/properties/add-property";
 import { judgeRows } from "#application/properties/check-customer-list";
@@ -42,7 +43,7 @@ function addRow(work: Work, into: NewRows, clientIds: Map<string, string>, row: 
   into.properties.push({
     ...{ companyId, propertyId, clientId, street, city, state, zip, ...positionColumns(zip) },
     ...{ accessNote: gate.words, gateCode: gate.code, narrowestGate: gate.width?.amount ?? null, dogNote: row.dogNote },
-    ...{ mowingWeekday: row.mowingWeekday, lotArea: row.lotArea?.amount ?? null, note: row.note, createdAt: work.now },
+    ...{ ...mowingColumnsOf(row.mowingDay), lotArea: row.lotArea?.amount ?? null, note: row.note, createdAt: work.now },
   });
   if (row.lawn === null) return;
   const { area, grasses } = row.lawn;

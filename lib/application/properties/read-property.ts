@@ -4,17 +4,18 @@ import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { groupedBy } from "#domain/foundation/grouping";
 import { accept } from "#domain/foundation/outcome";
 import { type ClientStanding, type Mower } from "#domain/properties/client-standing";
+import { type MowingDay, mowingDayOf } from "#domain/properties/mowing-day";
 import { type TypedPiece } from "#domain/properties/lawn-pieces";
 import { type PhosphorusFinding } from "#domain/properties/soil-test";
 import { type TankWater, tankWaterOf } from "#domain/properties/tank-water";
-import { type WateringDates, wateringDatesOf } from "#domain/properties/watering-dates";
-import { isWeekday, type Weekday, weekdaysOf } from "#domain/properties/weekday";
+import { type WateringOfProperty } from "#domain/properties/watering-fact";
 import { fromAmount, type Quantity } from "#domain/quantities/quantity";
 import { type WaterBeside } from "#domain/rules/kept-clear";
 import { isGrass, type Grass } from "#domain/turf/grass";
 import { idField } from "#application/field.schema";
 import { type LookOnFile, looksOfZones } from "#application/properties/lawn-looks";
 import { type SeedingOnFile, seedingsOfZones } from "#application/properties/seedings-on-file";
+import { wateringOf } from "#application/properties/watering-on-file";
 import { notFound } from "#application/refusal";
 import { calendarDayOf, calendarDayOrNone } from "#application/stored-day";
 import { useCase, type Work } from "#application/use-case";
@@ -76,7 +77,7 @@ export interface StationOnFile {
 }
 
 /** A property with everything that is on file of its ground and its customer. */
-export interface PropertyOnFile {
+export interface PropertyOnFile extends WateringOfProperty {
   readonly propertyId: string;
   readonly version: number;
   readonly street: string;
@@ -90,14 +91,10 @@ export interface PropertyOnFile {
   readonly dogNote: string | null;
   /** Whether a tank can be filled there. */
   readonly tankWater: TankWater;
-  readonly mowingWeekday: Weekday | null;
+  /** Null where nobody has said. */
+  readonly mowingDay: MowingDay | null;
   readonly mowedBy: Mower | null;
   readonly lotArea: Area | null;
-  readonly wateringHours: { readonly fromMinute: number; readonly untilMinute: number } | null;
-  /** Empty where no day is on file. */
-  readonly wateringWeekdays: readonly Weekday[];
-  /** What the days go by instead of days of the week, or null. */
-  readonly wateringDates: WateringDates | null;
   readonly note: string | null;
   readonly client: {
     readonly clientId: string;
@@ -197,16 +194,11 @@ export const readProperty = useCase("properties/read-property", z.object({ prope
         ? null
         : { latitude: row.latitude, longitude: row.longitude, origin: row.positionOrigin === "entered" ? "entered" : "zip-centroid" },
     narrowestGate: lengthOrNone(row.narrowestGate),
-    mowingWeekday: row.mowingWeekday !== null && isWeekday(row.mowingWeekday) ? row.mowingWeekday : null,
+    mowingDay: mowingDayOf(row),
     mowedBy: row.mowedBy as Mower | null,
     tankWater: tankWaterOf(row.tankWater),
     lotArea: row.lotArea === null ? null : fromAmount("area", row.lotArea),
-    wateringHours:
-      row.wateringFromMinute === null || row.wateringUntilMinute === null
-        ? null
-        : { fromMinute: row.wateringFromMinute, untilMinute: row.wateringUntilMinute },
-    wateringWeekdays: weekdaysOf(row.wateringWeekdays ?? ""),
-    wateringDates: wateringDatesOf(row.wateringDates),
+    ...wateringOf(row),
     client: {
       clientId: client.clientId, version: client.version, name: client.name, phone: client.phone, email: client.email,
       standing: client.standing as ClientStanding, otherProperties: others,

@@ -75,6 +75,8 @@ export interface PutDownOnZone extends EarlierProduct {
   readonly productId: string;
   /** The line of the visit's plan. */
   readonly line: number;
+  /** Whether a sign was put up for it, as the record says. */
+  readonly signIsUp: boolean;
 }
 
 /** The uses of labels under which some visits put their products down, by visit, line and product. */
@@ -110,7 +112,7 @@ export function putDownOnZones(records: readonly RecordOnFile[], labels: LabelsR
     for (const { line, productId, productName, lawns } of record.treatments) {
       const facts = labelInUse(labels.get(productId))?.facts;
       const label = (facts === undefined ? undefined : useNamed(facts, uses.get(keyOfUse(visitId, line, productId)) ?? ""))?.aftercare ?? unreadOf(productName);
-      for (const { zoneId } of lawns) putDown.set(zoneId, [...(putDown.get(zoneId) ?? []), { visitId, productId, line, label, application }]);
+      for (const { zoneId } of lawns) putDown.set(zoneId, [...(putDown.get(zoneId) ?? []), { visitId, productId, line, label, application, signIsUp: record.signIsUp }]);
     }
   }
   return putDown;

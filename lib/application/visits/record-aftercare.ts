@@ -16,7 +16,8 @@ export function spanOfRecord({ startedAt, endedAt }: Pick<RecordContent, "starte
 
 /**
  * The aftercare of a visit as its record has it: the products that really went down on the lawns that really got them, at
- * the real times, by their labels as they are on file, after what was put down before. What was left out has none.
+ * the real times, by their labels as they are on file, after what was put down before. What was left out has none, and a sign
+ * that was never put up is not to be left up.
  */
 export async function aftercareOfRecord(work: Work, visit: VisitRow, done: Span): Promise<Outcome<readonly AftercareOfLawns[]>> {
   const { lawnsByProperty } = await lawnsWithPast(work, [visit.property.propertyId]);
@@ -30,6 +31,6 @@ function appliedByRecord({ visitId }: VisitRow, lawns: readonly LawnFacts[]): re
   const own = lawns.flatMap(({ lawn: { zoneId }, putDown }) => putDown.filter((one) => one.visitId === visitId).map((one) => ({ ...one, zoneId })));
   return [...groupedBy(own, ({ line }) => line).values()].flatMap((parts) => {
     const [first] = parts;
-    return first === undefined ? [] : [{ line: first.line, label: first.label, application: first.application, zoneIds: parts.map(({ zoneId }) => zoneId) }];
+    return first === undefined ? [] : [{ line: first.line, label: first.label, application: first.application, hasSign: first.signIsUp, zoneIds: parts.map(({ zoneId }) => zoneId) }];
   });
 }

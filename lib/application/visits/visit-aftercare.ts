@@ -1,6 +1,6 @@
 import { type UsState } from "#domain/company/us-state";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
-import { type Finding, takeCare } from "#domain/foundation/finding";
+import { type Finding } from "#domain/foundation/finding";
 import { type Outcome } from "#domain/foundation/outcome";
 import { type LabelAftercare, type StatedConstraint } from "#domain/label/aftercare-constraint";
 import { NOTHING_STATED } from "#domain/label/label-aftercare";
@@ -8,10 +8,12 @@ import { type ApplicationTimes, DEFAULT_AFTERCARE_ESTIMATES } from "#domain/mixi
 import { type AftercareOfLawns, aftercareOfLawns, type LawnToCareFor } from "#domain/mixing/aftercare-of-lawns";
 import { type AppliedProduct } from "#domain/mixing/applied-product";
 import { type EarlierProduct } from "#domain/mixing/earlier-products";
+import { hoursMissing, hoursOnFile } from "#domain/mixing/hours-on-file";
+import { type MowingHabit } from "#domain/mixing/mowing-aftercare";
 import { type TicketTreatment } from "#domain/mixing/ticket-question";
 import { packOf } from "#domain/rules/packs-on-file";
+import { type MowingDay, NO_FIXED_DAY } from "#domain/properties/mowing-day";
 import { sownSeed } from "#domain/properties/lawn-seeding";
-import { type WateringHours, wateringPeriods } from "#domain/mixing/watering-hours";
 import { type Span } from "#domain/weather/local-hours";
 import { type LawnFacts } from "#application/visits/ticket-facts";
 import { type VisitRow } from "#application/visits/visit-rows";
@@ -28,12 +30,14 @@ export interface LineApplied {
   readonly label: LabelAftercare;
   readonly application: ApplicationTimes;
   readonly zoneIds: readonly string[];
+  /** False where a record says that no sign was put up: what nobody put up is not to be left up. */
+  readonly hasSign: boolean;
 }
 
 /** What a planned visit puts down in its span. */
 export function appliedByPlan(treatments: readonly TicketTreatment[], span: Span): readonly LineApplied[] {
   const application = { startsAtEpochMilliseconds: span.fromEpochMilliseconds, endsAtEpochMilliseconds: span.untilEpochMilliseconds, postedAtEpochMilliseconds: "not-posted" } as const;
-  return treatments.map(({ line, zoneIds, use: { aftercare } }) => ({ line, zoneIds, label: aftercare, application }));
+  return treatments.map(({ line, zoneIds, use: { aftercare } }) => ({ line, zoneIds, label: aftercare, application, hasSign: true }));
 }
 
 /** The products of a visit as its aftercare counts them, with the signs that the state's law wants for them. */
@@ -51,7 +55,7 @@ export function aftercareOfVisit(visit: VisitRow, lawns: readonly LawnFacts[], a
   const cared = lawns.map(({ lawn, putDown, looks, stations }): LawnToCareFor => ({
     name: lawn.name,
     own: own.filter(({ zoneIds }) => zoneIds.includes(lawn.zoneId)),
-    earlier: putDown.filter(({ visitId }) => visitId !== visit.visitId).flatMap((one) => withSign(one, visit).map((product, index) => ({ ...product, key: `${one.visitId} ${String(one.line)} ${String(index)}` }))),
+    earlier: putDown.filter(({ visitId }) => visitId !== visit.visitId).flatMap((one) => withSign({ ...one, hasSign: one.signIsUp }, visit).map((product, index) => ({ ...product, key: `${one.visitId} ${String(one.line)} ${String(index)}` }))),
     waterings: looks.flatMap(({ watering }) => watering ?? []),
     stations,
     seedings: sownSeed(lawn.seedings),
@@ -61,9 +65,9 @@ export function aftercareOfVisit(visit: VisitRow, lawns: readonly LawnFacts[], a
     timeZone: setting.timeZone,
     zoneDataVersion: setting.zoneDataVersion,
     estimates: DEFAULT_AFTERCARE_ESTIMATES,
-    hours: hoursOf(visit),
+    hours: hoursOnFile(property),
     unitSystem: "us",
-    mowing: { weekday: property.mowingWeekday === null ? "unknown" : property.mowingWeekday % 7, lastMowedAtEpochMilliseconds: "unknown" },
+    mowing: { weekday: mowingWeekdayOf(property.mowingDay), lastMowedAtEpochMilliseconds: "unknown" },
     place: property.position === null ? "unknown" : { latitudeDegrees: property.position.latitude, longitudeDegrees: property.position.longitude },
     secondLook: visit.secondLookAfterDays === null ? "none" : { daysAfter: visit.secondLookAfterDays, programName: visit.name },
   });
@@ -73,10 +77,25 @@ function ofThisVisit(label: LabelAftercare, application: ApplicationTimes): Appl
   return { label, application, appliedIn: "this-visit", wateredInAtEpochMilliseconds: "not-yet" };
 }
 
-/** A product that was or will be put down, and beside it the state's sign for it: the stricter of label and law counts. */
-function withSign({ label, application }: EarlierProduct, { property: { state } }: VisitRow): readonly EarlierProduct[] {
+/**
+ * A product that was or will be put down, and beside it the state's sign for it: the stricter of label and law counts. Where no
+ * sign was put up neither of them says how long it stays, whatever was due: the record says what was not done.
+ */
+function withSign({ label, application, hasSign }: EarlierProduct & Pick<LineApplied, "hasSign">, { property: { state } }: VisitRow): readonly EarlierProduct[] {
+  if (!hasSign) return [{ label: withoutSign(label), application }];
   const sign = signByLaw(label, state);
   return sign === undefined ? [{ label, application }] : [{ label, application }, { label: sign, application }];
+}
+
+/** Labels of which nothing is asked about a sign, each kept as one object for the same reason as {@link SIGNS_BY_LAW}. */
+const WITHOUT_SIGN = new WeakMap<LabelAftercare, LabelAftercare>();
+
+function withoutSign(label: LabelAftercare): LabelAftercare {
+  const known = WITHOUT_SIGN.get(label);
+  if (known !== undefined) return known;
+  const signless: LabelAftercare = { ...label, facts: { ...label.facts, "posting-sign": "none" } };
+  WITHOUT_SIGN.set(label, signless);
+  return signless;
 }
 
 /** What the states' laws say of signs for labels, each kept as one object: what is worked out of a label is kept by it, for every record of two years. */
@@ -108,37 +127,16 @@ function lawOfSigns(state: UsState): StatedConstraint<"posting-sign"> | undefine
   };
 }
 
-const ALL_WEEK = [0, 1, 2, 3, 4, 5, 6];
-
-function hasNoHours({ wateringHours, wateringWeekdays, wateringDates }: VisitRow["property"]): boolean {
-  return wateringHours === null && wateringWeekdays === null && wateringDates === null;
-}
-
-/** The hours on file of a property. None on file leaves every hour, and {@link hoursNotOnFile} says so. */
-function hoursOf({ property }: VisitRow): WateringHours {
-  if (hasNoHours(property)) return { localRules: "none", controller: "none" };
-  const { wateringHours, wateringWeekdays, wateringDates } = property;
-  const weekdays = wateringWeekdays === null ? ALL_WEEK : [...wateringWeekdays].map((digit) => Number(digit) % 7);
-  const days = wateringDates === null ? { weekdays } : { datesOfMonth: wateringDates };
-  const { fromMinute, untilMinute } = wateringHours ?? { fromMinute: 0, untilMinute: 1440 };
-  const periods = wateringPeriods(days, { fromMinuteOfDay: fromMinute, untilMinuteOfDay: untilMinute });
-  return { localRules: "none", controller: { periods, basis: "house", source: "watering hours on file for the property" } };
-}
-
-/** Says where nobody knows when a property may be watered and something wants water. */
+/** Says what nobody knows of when a property may be watered, where something wants water. */
 export function hoursNotOnFile({ property }: VisitRow, aftercare: readonly AftercareOfLawns[]): readonly Finding[] {
   const wantsWater = aftercare.some(({ timeline }) => timeline.watering.kind === "window");
-  if (!wantsWater || !hasNoHours(property)) return [];
-  return [
-    takeCare({
-      rule: "watering-hours-not-on-file",
-      source: "house",
-      what: "When this property may be watered is not on file.",
-      figure: "Every hour is taken as allowed.",
-      toDo: "Ask for the town's rules and the controller's days, and enter them.",
-      about: [property.street],
-    }),
-  ];
+  return wantsWater ? hoursMissing(property) : [];
+}
+
+/** The day of the week as aftercare counts them, from Sunday; no fixed day and nobody's answer are not the same. */
+function mowingWeekdayOf(day: MowingDay | null): MowingHabit["weekday"] {
+  if (day === null) return "unknown";
+  return day === NO_FIXED_DAY ? "none" : day % 7;
 }
 
 /** The span of a visit's work on its day. */

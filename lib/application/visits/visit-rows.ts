@@ -1,4 +1,5 @@
 import { comingHighsOf, type HighColumns } from "#application/days/coming-highs";
+import { wateringOf } from "#application/properties/watering-on-file";
 import { calendarDayOf } from "#application/stored-day";
 import { type Work } from "#application/use-case";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
@@ -10,7 +11,8 @@ import { type UseRate } from "#domain/label/label-facts";
 import { USE_RATE_BASES } from "#domain/label/label-rates";
 import { type SpotWork } from "#domain/mixing/ticket-question";
 import { rateFromAmounts } from "#domain/quantities/rate";
-import { oddOrEven, wateringDatesOf } from "#domain/properties/watering-dates";
+import { type MowingDay, mowingDayOf } from "#domain/properties/mowing-day";
+import { type WateringOfProperty } from "#domain/properties/watering-fact";
 
 // Visits with their tasks, properties and places on routes, as rows: a few queries for any number of visits.
 
@@ -70,7 +72,7 @@ export interface VisitRow {
   readonly treatments: readonly PlannedTreatment[];
   readonly looks: readonly PlannedLook[];
   readonly stop: StopOfVisit | null;
-  readonly property: {
+  readonly property: WateringOfProperty & {
     readonly propertyId: string;
     readonly street: string;
     readonly city: string;
@@ -81,11 +83,8 @@ export interface VisitRow {
     readonly dogNote: string | null;
     /** Whether a tank can be filled there. */
     readonly tankWater: TankWater;
-    readonly mowingWeekday: number | null;
-    readonly wateringHours: { readonly fromMinute: number; readonly untilMinute: number } | null;
-    readonly wateringWeekdays: string | null;
-    /** On which dates of the month instead, the house number read where the rule goes by it. */
-    readonly wateringDates: "odd" | "even" | null;
+    /** Null where nobody has said. */
+    readonly mowingDay: MowingDay | null;
   };
   readonly client: { readonly clientId: string; readonly name: string; readonly phone: string | null };
 }
@@ -143,10 +142,8 @@ export async function visitRows(work: Work, visitIds: readonly string[]): Promis
               accessNote: property.accessNote,
               dogNote: property.dogNote,
               tankWater: tankWaterOf(property.tankWater),
-              mowingWeekday: property.mowingWeekday,
-              wateringHours: wateringHoursOf(property),
-              wateringWeekdays: property.wateringWeekdays,
-              wateringDates: oddOrEvenOf(property),
+              mowingDay: mowingDayOf(property),
+              ...wateringOf(property),
             },
             client: { clientId: client.clientId, name: client.name, phone: client.phone },
           },
@@ -159,15 +156,6 @@ export async function visitRows(work: Work, visitIds: readonly string[]): Promis
 
 function windowOf({ windowFromMinute, windowUntilMinute }: { windowFromMinute: number | null; windowUntilMinute: number | null }): VisitRow["window"] {
   return windowFromMinute === null || windowUntilMinute === null ? null : { fromMinute: windowFromMinute, untilMinute: windowUntilMinute };
-}
-
-function oddOrEvenOf({ wateringDates, street }: { readonly wateringDates: string | null; readonly street: string }): VisitRow["property"]["wateringDates"] {
-  const dates = wateringDatesOf(wateringDates);
-  return dates === null ? null : (oddOrEven(dates, street) ?? null);
-}
-
-function wateringHoursOf(property: { wateringFromMinute: number | null; wateringUntilMinute: number | null }): VisitRow["window"] {
-  return windowOf({ windowFromMinute: property.wateringFromMinute, windowUntilMinute: property.wateringUntilMinute });
 }
 
 interface TaskColumns {

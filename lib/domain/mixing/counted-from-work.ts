@@ -1,4 +1,4 @@
-import { AT_ONCE_MINUTES, type DueReach, type Reach, type StatedConstraint, statedConstraint, type Until } from "#domain/label/aftercare-constraint";
+import { type AftercareKind, AT_ONCE_MINUTES, type DueReach, type Reach, type StatedConstraint, statedConstraint, type Until } from "#domain/label/aftercare-constraint";
 import { reachInWords } from "#domain/label/label-sentences";
 import { type MowingCount } from "#domain/label/mowing-count";
 import { type ApplicationTimes, dueBy, notBefore } from "#domain/mixing/aftercare-instants";
@@ -18,6 +18,34 @@ export function countedFromWork({ endsAtEpochMilliseconds: end, reasons }: Pick<
     own.filter(({ label }) => label.productName === reason.productName).flatMap((applied) => countsOf(applied, reason, timeZone).filter(({ endsAt }) => endsAt === end)),
   );
   return found[0]?.words ?? null;
+}
+
+/** Labels' times before which a lawn is not watered. */
+const NOT_BEFORE_KINDS: readonly AftercareKind[] = ["watering-not-before", "rain-that-spoils"];
+
+/**
+ * What the beginning of a step waits for that is counted from the work: the latest of the times before which its lawn is not
+ * watered, "12 hours after the work ends", and when that is as planned. Null where nothing of the kind waits beyond the work.
+ * Where other hours make the step begin later still it says what that beginning must not come before, if the work is late.
+ * @param products those of the visit; whatever else they are asked is left out
+ */
+export function beginningCountedFromWork(
+  { startsAtEpochMilliseconds: start, reasons }: Pick<AftercareStep, "startsAtEpochMilliseconds" | "reasons">,
+  products: readonly AppliedProduct[],
+  timeZone: string,
+): { readonly words: string; readonly atEpochMilliseconds: number } | null {
+  const own = products.filter(({ appliedIn }) => appliedIn === "this-visit");
+  const found = reasons
+    .filter(({ kind }) => NOT_BEFORE_KINDS.includes(kind))
+    .flatMap((reason) => own.filter(({ label }) => label.productName === reason.productName).flatMap((applied) => countsAfterWork(applied, reason, timeZone)))
+    .filter(({ atEpochMilliseconds: at }) => at <= start);
+  return found.toSorted((one, other) => other.atEpochMilliseconds - one.atEpochMilliseconds)[0] ?? null;
+}
+
+function countsAfterWork(applied: AppliedProduct, reason: AftercareReason, timeZone: string) {
+  return countsOf(applied, reason, timeZone).flatMap(({ words, endsAt }) =>
+    endsAt === null || endsAt <= applied.application.endsAtEpochMilliseconds ? [] : [{ words, atEpochMilliseconds: endsAt }],
+  );
 }
 
 /** One time of a label that counts from the work. */

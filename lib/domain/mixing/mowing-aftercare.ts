@@ -8,7 +8,7 @@ import { dateWords, localWords, weekdayWords } from "#domain/mixing/local-words"
 import { overlap } from "#domain/mixing/span-set";
 import { localTimeAt, type Span } from "#domain/weather/local-hours";
 
-/** When the customer mows: the day of the week (0 for Sunday), and when it was last done. */
+/** When the customer mows: the day of the week (0 for Sunday) or none that is fixed, and when it was last done. */
 export interface MowingHabit {
   readonly weekday: number | "none" | "unknown";
   readonly lastMowedAtEpochMilliseconds: number | "unknown";
@@ -19,7 +19,7 @@ const MOST_NAMED_DAYS = 4;
 
 /**
  * The mowing days that fall where mowing is forbidden after the visit. A day on which it is over is named with its time.
- * A mowing day that nobody knows wants care where anything is forbidden.
+ * A mowing day that nobody knows wants care where anything is forbidden; where none is fixed the customer is told when not to mow.
  */
 export function mowingDaysInTheWay(
   steps: readonly AftercareStep[],
@@ -85,14 +85,14 @@ function unknownMowingDay(steps: readonly AftercareStep[]): Finding {
     source: "house",
     what: "The customer's mowing day is not on file, so it can't be held against the time without mowing.",
     figure: `No mowing before ${steps.map(({ endsAtWords }) => endsAtWords).join("; ")}.`,
-    toDo: "Ask the customer and put it on file, or put on file that there is none.",
+    toDo: "Ask the customer and put it on file, or put on file that no day is fixed.",
     about: aboutOf(steps),
   });
 }
 
 /**
  * Whether the lawn was mowed too shortly before a product of this visit. When nobody knows the last mowing, a mowing day
- * within that time, or one that nobody knows, wants care: only the crew at the gate can see how long the grass is, and
+ * within that time, or one that nobody knows or that is not fixed, wants care: only the crew at the gate can see how long the grass is, and
  * the plan can't be decided before.
  */
 export function mowedTooShortlyBefore(
@@ -115,18 +115,21 @@ export function mowedTooShortlyBefore(
       return [hold(answerableBy, { rule: "mowed-too-shortly-before", source, what, toDo: "Move the visit.", ...words })];
     }
     if (!mayHaveMowed(habit.weekday, span, timeZone)) return [];
-    const what =
-      habit.weekday === "unknown"
-        ? `Neither the last mowing nor the customer's mowing day is on file, and ${name} must not follow it too soon.`
-        : `The customer mows on ${weekdayWords(Number(habit.weekday))}, which may be too shortly before ${name}.`;
+    const what = lastMowingWords(habit.weekday, name);
     return [
       takeCare({ rule: "last-mowing-missing", source: "house", what, toDo: "Ask at the gate when it was last mowed, and leave the lawn if it is too short.", ...words }),
     ];
   });
 }
 
+function lastMowingWords(weekday: MowingHabit["weekday"], name: string): string {
+  if (weekday === "unknown") return `Neither the last mowing nor the customer's mowing day is on file, and ${name} must not follow it too soon.`;
+  if (weekday === "none") return `The customer mows on no fixed day, and when last is not on file; ${name} must not follow it too soon.`;
+  return `The customer mows on ${weekdayWords(weekday)}, which may be too shortly before ${name}.`;
+}
+
 function mayHaveMowed(weekday: MowingHabit["weekday"], span: Span, timeZone: string): boolean {
   if (weekday === "unknown") return true;
-  if (weekday === "none" || span.fromEpochMilliseconds >= span.untilEpochMilliseconds) return false;
-  return datesIn(span, timeZone).some((date) => weekdayOf(date) === weekday && overlap(dayIn(date, timeZone), span));
+  if (span.fromEpochMilliseconds >= span.untilEpochMilliseconds) return false;
+  return weekday === "none" || datesIn(span, timeZone).some((date) => weekdayOf(date) === weekday && overlap(dayIn(date, timeZone), span));
 }

@@ -217,7 +217,7 @@ export function hoursLeaveNoTime(
     about: [...new Set(about)],
   } as const;
   if (!takesPart(pair, needs)) return takeCare({ ...words, toDo: outsideTheHours(pair, hours, needs, timeZone) });
-  const byHours = "Put the product down on a day before a watering day, set the controller anew, or split the visit.";
+  const byHours = `Put the product down on a day before a watering day, ${hours.controller === "none" ? "" : "set the controller anew within the town's rule, "}or split the visit.`;
   return hold(answerableBy, { ...words, toDo: firstOfAll(pair, needs, timeZone) ?? byHours });
 }
 

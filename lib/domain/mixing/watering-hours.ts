@@ -85,6 +85,16 @@ export function authoritiesOfHours(hours: WateringHours): readonly Authority[] {
   return [...stated(hours.localRules), ...stated(hours.controller)].map(({ basis, source }) => ({ basis, source }));
 }
 
+/**
+ * Of hours that leave no time those that leave none by themselves: first the local rules, since no controller that is set
+ * anew helps where they leave none, then the controller alone. Both where it takes both.
+ */
+export function hoursInTheWay({ localRules, controller }: WateringHours, leaveTime: (hours: WateringHours) => boolean): WateringHours {
+  const byRules = { localRules, controller: "none" } as const;
+  const byController = { localRules: "none", controller } as const;
+  return [byRules, byController].find((hours) => !leaveTime(hours)) ?? { localRules, controller };
+}
+
 /** A hold for each kind of hours that nobody has put on file. */
 export function unknownHours(hours: WateringHours): readonly Finding[] {
   const missing = [

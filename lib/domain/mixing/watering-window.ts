@@ -13,7 +13,7 @@ import { type LostWater, settleOtherWork, type Unplaced } from "#domain/mixing/w
 import { keptDryForRain, searchSpan, type StaysDry, stayingDry, untilAllIsDown, type WateringNeed, wateringNeeds } from "#domain/mixing/watering-bounds";
 import { hoursLeaveNoTime, minutesKeepNoDepth, noCommonTime, tightestPair, timeTooShort } from "#domain/mixing/watering-conflict";
 import { commonDepth } from "#domain/mixing/watering-depth";
-import { authoritiesOfHours, unknownHours, type WateringHours, withinWateringHours } from "#domain/mixing/watering-hours";
+import { authoritiesOfHours, hoursInTheWay, unknownHours, type WateringHours, withinWateringHours } from "#domain/mixing/watering-hours";
 import { type Span } from "#domain/weather/local-hours";
 
 /** What the watering of a visit hangs on. */
@@ -243,10 +243,14 @@ function findPlaces({ products, visit, timeZone, hours }: WateringQuestion, { ne
   const parts = timed === null ? undefined : inParts(timed, stretches);
   if (parts !== undefined) return { ...places, parts };
   const isTooShort = elapsedMinutes !== null && !fitsInto(elapsedMinutes, span);
+  const leaveTime = (some: WateringHours) => {
+    const found = withinWateringHours(span, some, timeZone);
+    return found.some((stretch) => fitsInto(elapsedMinutes ?? 0, stretch)) || (timed !== null && inParts(timed, found) !== undefined);
+  };
   return none(
     isTooShort
       ? timeTooShort(pair, needs, { timeZone, elapsedMinutes })
-      : hoursLeaveNoTime(pair, hours, needs, { timeZone, elapsedMinutes }),
+      : hoursLeaveNoTime(pair, hoursInTheWay(hours, leaveTime), needs, { timeZone, elapsedMinutes }),
   );
 }
 

@@ -3,7 +3,7 @@ import { listWords } from "#domain/foundation/list-words";
 import { type AftercareOfLawns } from "#domain/mixing/aftercare-of-lawns";
 import { AFTERCARE_ROWS, type AftercareReason, type AftercareStep } from "#domain/mixing/aftercare-step";
 import { type AppliedProduct } from "#domain/mixing/applied-product";
-import { countedFromWork } from "#domain/mixing/counted-from-work";
+import { beginningCountedFromWork, countedFromWork } from "#domain/mixing/counted-from-work";
 import { localWords } from "#domain/mixing/local-words";
 import { type Span } from "#domain/weather/local-hours";
 import { dayOnPaper, spanOnPaper } from "#domain/papers/paper-time";
@@ -112,9 +112,21 @@ function whenPlanned(step: AftercareStep, { planned, products, timeZone }: Plann
     const until = counted === null || end === null ? `${step.endsAtWords}${notBeforeAsPlanned(step, products, timeZone)}` : `${counted}, about ${localWords(end, timeZone, "end")} as planned${step.isEstimate ? ", an estimate" : ""}`;
     return start > planned.untilEpochMilliseconds ? `From ${step.startsAtWords} until ${until}` : `Until ${until}`;
   }
-  const from = start === planned.untilEpochMilliseconds ? `From the end of the work, about ${localWords(start, timeZone, "end")} as planned` : `From ${step.startsAtWords}`;
+  const from = beginningPlanned(step, { planned, products, timeZone });
   if (end === null) return `${from}, ${step.endsAtWords}`;
   return counted === null ? `${from}, by ${step.endsAtWords}` : `${from}, within ${counted}, by about ${localWords(end, timeZone, "due")} as planned`;
+}
+
+/**
+ * From when on something is to be done. A beginning that the work sets moves with it, and one that the watering hours set must
+ * not come before it either when the work is late.
+ */
+function beginningPlanned(step: AftercareStep, { planned, products, timeZone }: PlannedWork): string {
+  const { startsAtEpochMilliseconds: start, startsAtWords } = step;
+  if (start === planned.untilEpochMilliseconds) return `From the end of the work, about ${localWords(start, timeZone, "end")} as planned`;
+  const counted = beginningCountedFromWork(step, products, timeZone);
+  if (counted === null) return `From ${startsAtWords}`;
+  return counted.atEpochMilliseconds === start ? `From ${counted.words}, about ${localWords(start, timeZone, "end")} as planned` : `From ${startsAtWords}, and not before ${counted.words}`;
 }
 
 /** What the stated time beside a state of the lawn is counted from, where that is the work: " (72 hours after the work ends, as planned)". */

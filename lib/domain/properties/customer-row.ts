@@ -5,7 +5,7 @@ import { type CustomerCells, type CustomerColumn } from "#domain/properties/cust
 import { type ListedGate, readGate } from "#domain/properties/gate-words";
 import { type ListedGrasses, readGrasses } from "#domain/properties/grass-words";
 import { type ListedSize, readLawnSize, type SizeMeaning } from "#domain/properties/lawn-size";
-import { readWeekday, type Weekday } from "#domain/properties/weekday";
+import { type MowingDay, readMowingDay } from "#domain/properties/mowing-day";
 
 /** A customer with one property, as a line of a list says it. */
 export interface CustomerRow {
@@ -19,7 +19,7 @@ export interface CustomerRow {
   /** The turf, where the list gave it as such. A lawn has an area and its grasses, or is not measured. */
   readonly lawn: { readonly area: Quantity<"area">; readonly grasses: ListedGrasses } | null;
   readonly lotArea: Quantity<"area"> | null;
-  readonly mowingWeekday: Weekday | null;
+  readonly mowingDay: MowingDay | null;
   readonly gate: ListedGate;
   readonly dogNote: string | null;
   readonly note: string | null;
@@ -156,11 +156,11 @@ export function readCustomerRow(cells: CustomerCells, sizeMeaning?: SizeMeaning)
   const zip = readZip(reader);
   const size = reader.take("lawnSize", readLawnSize(cells.lawnSize, sizeMeaning));
   const lawn = readLawn(reader, size);
-  const mowingWeekday = reader.take("mowingDay", readWeekday("mowingDay", cells.mowingDay));
+  const mowingDay = reader.take("mowingDay", readMowingDay("mowingDay", cells.mowingDay));
   const gate = reader.take("gate", readGate(cells.gate)) ?? { code: null, width: null, words: null };
   if (reader.complaints.length > 0 || state === undefined) return refuse(reader.complaints);
   return accept({
-    name, phone, email, street, city, state, zip, lawn, mowingWeekday, gate,
+    name, phone, email, street, city, state, zip, lawn, mowingDay, gate,
     lotArea: size?.kind === "lot" ? size.area : null,
     dogNote: readDog(cells.dog),
     note: noteOf(cells, size),

@@ -22,7 +22,7 @@ test("writes access, mowing and watering, moves to the new ZIP code, and the tra
   const { property } = valueOf(await readProperty(house, company.owner.key, { propertyId }));
   expect(property).toMatchObject({
     version: 2, state: "IL", zip: "60401", accessNote: "Side gate", gateCode: "4471", narrowestGate: of("in", 36n), dogNote: "Biscuit, friendly", tankWater: "yes",
-    mowingWeekday: 2, mowedBy: "customer", lotArea: of("acre", "0.25"), wateringHours: { fromMinute: 240, untilMinute: 570 }, wateringWeekdays: [1, 3],
+    mowingDay: 2, mowedBy: "customer", lotArea: of("acre", "0.25"), townRule: { days: { weekdays: [1, 3] }, hours: { fromMinute: 240, untilMinute: 570 } }, controller: "none",
     note: "Two lines\nof a note",
   });
   expect(Math.round(property.position?.latitude ?? 0)).toBe(41);
@@ -31,39 +31,73 @@ test("writes access, mowing and watering, moves to the new ZIP code, and the tra
   expect(JSON.stringify(last?.details)).not.toContain("4471");
 });
 
+const NOT_ON_FILE = { isNone: "", from: "", until: "", by: "weekdays", on: {} } as const;
+type Watering = Partial<Pick<Parameters<typeof changeProperty>[2], "townRule" | "controller">>;
+
+/** What is kept of the two facts, and what is refused of them, when a form with them is sent. */
+async function watered(change: Watering & { readonly street?: string }) {
+  const { propertyId } = await aClient(house, company);
+  const answer = await changeProperty(house, company.owner.key, { ...propertyForm(propertyId), townRule: NOT_ON_FILE, controller: NOT_ON_FILE, ...change });
+  if (!answer.ok) return answer.refusal.kind === "bad-input" ? Object.keys(answer.refusal.fields) : answer.refusal.kind;
+  const { townRule, controller } = valueOf(await readProperty(house, company.owner.key, { propertyId })).property;
+  return { townRule, controller };
+}
+
 test("watering days may come as a list, as the browser's form holds numbered fields", async () => {
-  const { propertyId } = await aClient(house, company);
-  const wateringOn = [undefined, "yes", "", false, "yes"];
-  valueOf(await changeProperty(house, company.owner.key, { ...propertyForm(propertyId), wateringOn: wateringOn }));
-  const { property } = valueOf(await readProperty(house, company.owner.key, { propertyId }));
-  expect(property.wateringWeekdays).toEqual([1, 4]);
+  const on = [undefined, "yes", "", false, "yes"];
+  expect(await watered({ controller: { ...NOT_ON_FILE, on } })).toEqual({ townRule: "unknown", controller: { days: { weekdays: [1, 4] }, hours: null } });
 });
 
-test("days go by odd or even dates or by the house number instead of days of the week, and back", async () => {
+test("the town's rule and the controller are kept apart: on file, known not to be there, or not on file", async () => {
+  expect(await watered({})).toEqual({ townRule: "unknown", controller: "unknown" });
+  expect(await watered({ townRule: { ...NOT_ON_FILE, isNone: "yes" } })).toEqual({ townRule: "none", controller: "unknown" });
+  expect(await watered({ townRule: { ...NOT_ON_FILE, by: "house-number" }, controller: { ...NOT_ON_FILE, from: "4:00", until: "9:00", by: "even" }, street: "41 Sorrel Rise" })).toEqual({
+    townRule: { days: { dates: "house-number" }, hours: null },
+    controller: { days: { dates: "even" }, hours: { fromMinute: 240, untilMinute: 540 } },
+  });
+  expect((await trailOf(house, company.companyId)).at(-1)).toMatchObject({ details: { after: { townRuleDates: "house-number", controllerDates: "even" } } });
+});
+
+test("hours may end at midnight, and midnight twice is the whole day", async () => {
+  const hours = async (from: string, until: string) => watered({ townRule: { ...NOT_ON_FILE, from, until } });
+  expect(await hours("22:00", "00:00")).toMatchObject({ townRule: { hours: { fromMinute: 1320, untilMinute: 1440 } } });
+  expect(await hours("00:00", "00:00")).toMatchObject({ townRule: { hours: { fromMinute: 0, untilMinute: 1440 } } });
+});
+
+test("what contradicts itself is refused at its field", async () => {
+  expect(await watered({ townRule: { ...NOT_ON_FILE, by: "even", on: { "1": "yes" } } })).toEqual(["townRule.by"]);
+  expect(await watered({ townRule: { ...NOT_ON_FILE, isNone: "yes", by: "odd" } })).toEqual(["townRule.by"]);
+  expect(await watered({ controller: { ...NOT_ON_FILE, isNone: "yes", from: "4:00", until: "9:00" } })).toEqual(["controller.by"]);
+  expect(await watered({ controller: { ...NOT_ON_FILE, from: "4:00" } })).toEqual(["controller.until"]);
+  expect(await watered({ controller: { ...NOT_ON_FILE, from: "4:00", until: "4:00" } })).toEqual(["controller.until"]);
+  expect(await watered({ controller: { ...NOT_ON_FILE, by: "house-number" as "odd" } })).toEqual(["controller.by"]);
+  expect(await watered({ townRule: { ...NOT_ON_FILE, by: "house-number" }, street: "Old Mill Road" })).toEqual(["townRule.by"]);
+});
+
+test("the table takes dates or days of the week, and days and hours only of what is on file", async () => {
   const { propertyId } = await aClient(house, company);
-  const form = { ...propertyForm(propertyId), street: "41 Sorrel Hill" };
-  const kept = async () => {
-    const { property } = valueOf(await readProperty(house, company.owner.key, { propertyId }));
-    return [property.wateringDates, property.wateringWeekdays];
+  valueOf(await changeProperty(house, company.owner.key, { ...propertyForm(propertyId), townRule: { ...NOT_ON_FILE, by: "even" }, controller: NOT_ON_FILE }));
+  const set = (columns: string) => house.ask(`update property set ${columns} where property_id = $1`, [propertyId]);
+  await expect(set("town_rule_weekdays = '1'")).rejects.toThrow("property_town_rule_goes_by_weekdays_or_dates");
+  await expect(set("town_rule_dates = 'some'")).rejects.toThrow("property_town_rule_dates_are_known");
+  await expect(set("town_rule = null")).rejects.toThrow("property_town_rule_says_something");
+  await expect(set("town_rule_dates = null")).rejects.toThrow("property_town_rule_says_something");
+  await expect(set("controller = 'none', controller_weekdays = '1'")).rejects.toThrow("property_controller_says_something");
+  await expect(set("controller = 'on-file', controller_weekdays = '8'")).rejects.toThrow("property_controller_weekdays_are_some");
+  await expect(set("controller = 'on-file', controller_dates = 'house-number'")).rejects.toThrow("property_controller_dates_are_known");
+  await expect(set("controller = 'on-file', controller_dates = 'odd', controller_weekdays = '1'")).rejects.toThrow("property_controller_goes_by_weekdays_or_dates");
+  await expect(set("controller = 'on-file', controller_from_minute = 5")).rejects.toThrow("property_controller_hours_are_whole");
+  await expect(set("controller = 'on-file', controller_from_minute = 5, controller_until_minute = 5")).rejects.toThrow("property_controller_hours_lie_in_a_day");
+  await expect(set("mows_on_no_fixed_day = true, mowing_weekday = 2")).rejects.toThrow("property_mows_on_a_day_or_on_no_fixed_one");
+});
+
+test("a customer without a fixed mowing day is put on file as such, which is not the same as nobody's answer", async () => {
+  const { propertyId } = await aClient(house, company);
+  const kept = async (version: number, mowingDay: string) => {
+    valueOf(await changeProperty(house, company.owner.key, { ...propertyForm(propertyId), street: "12 Thistle Rise", version, mowingDay }));
+    return valueOf(await readProperty(house, company.owner.key, { propertyId })).property.mowingDay;
   };
-  const choose = (version: number, wateringBy: "weekdays" | "odd" | "even" | "house-number", wateringOn = {}) => changeProperty(house, company.owner.key, { ...form, version, wateringBy, wateringOn });
-  valueOf(await choose(1, "odd"));
-  expect(await kept()).toEqual(["odd", []]);
-  expect((await trailOf(house, company.companyId)).at(-1)).toMatchObject({ details: { after: { wateringDates: "odd" } } });
-  valueOf(await choose(2, "house-number"));
-  expect(await kept()).toEqual(["house-number", []]);
-  expect(await choose(3, "even", { "1": "yes" })).toMatchObject({ refusal: { fields: { wateringBy: A_SENTENCE } } });
-  valueOf(await choose(3, "weekdays", { "2": "yes" }));
-  expect(await kept()).toEqual([null, [2]]);
-});
-
-test("a street without a house number has no dates of its own, and the table takes dates or days of the week", async () => {
-  const { propertyId } = await aClient(house, company);
-  const form = { ...propertyForm(propertyId), wateringOn: {} };
-  expect(await changeProperty(house, company.owner.key, { ...form, street: "Old Mill Road", wateringBy: "house-number" })).toMatchObject({ refusal: { fields: { wateringBy: A_SENTENCE } } });
-  valueOf(await changeProperty(house, company.owner.key, { ...form, street: "Old Mill Road", wateringBy: "even" }));
-  await expect(house.ask("update property set watering_weekdays = '1' where property_id = $1", [propertyId])).rejects.toThrow("property_waters_by_weekdays_or_dates");
-  await expect(house.ask("update property set watering_dates = 'some' where property_id = $1", [propertyId])).rejects.toThrow("property_watering_dates_are_known");
+  expect([await kept(1, "no-fixed-day"), await kept(2, ""), await kept(3, "5")]).toEqual(["no-fixed-day", null, 5]);
 });
 
 test("a position that is given is kept as entered, and one that is taken back leaves the middle of the ZIP code", async () => {
@@ -77,12 +111,6 @@ test("a position that is given is kept as entered, and one that is taken back le
   expect(await positionAfter(2, "")).toMatchObject({ origin: "zip-centroid" });
 });
 
-test("watering that runs to midnight ends with the day", async () => {
-  const { propertyId } = await aClient(house, company);
-  valueOf(await changeProperty(house, company.owner.key, { ...propertyForm(propertyId), wateringFrom: "22:00", wateringUntil: "00:00" }));
-  expect(valueOf(await readProperty(house, company.owner.key, { propertyId })).property.wateringHours).toEqual({ fromMinute: 1320, untilMinute: 1440 });
-});
-
 test("whoever filled the form from an older version is told, and an address of another property is refused", async () => {
   const { propertyId } = await aClient(house, company);
   const other = await aClient(house, company);
@@ -94,8 +122,8 @@ test("whoever filled the form from an older version is told, and an address of a
 });
 
 test.each([
-  ["narrowestGate", { narrowestGate: "0" }], ["lotArea", { lotArea: "some" }], ["mowingWeekday", { mowingWeekday: "8" }], ["wateringUntil", { wateringUntil: "" }],
-  ["wateringUntil", { wateringUntil: "04:00" }], ["position", { position: "41.4" }], ["position", { position: "95, 10" }], ["wateringFrom", { wateringFrom: "25:00" }], ["dogNote", { dogNote: "x".repeat(201) }], ["tankWater", { tankWater: "perhaps" as "yes" }],
+  ["narrowestGate", { narrowestGate: "0" }], ["lotArea", { lotArea: "some" }], ["mowingDay", { mowingDay: "8" }],
+  ["position", { position: "41.4" }], ["position", { position: "95, 10" }], ["townRule.from", { townRule: { ...NOT_ON_FILE, from: "25:00", until: "9:00" } }], ["dogNote", { dogNote: "x".repeat(201) }], ["tankWater", { tankWater: "perhaps" as "yes" }],
 ] as const)("%s is refused at its field", async (field, change) => {
   const { propertyId } = await aClient(house, company);
   expect(await changeProperty(house, company.owner.key, { ...propertyForm(propertyId), ...change })).toMatchObject({ refusal: { kind: "bad-input", fields: { [field]: A_SENTENCE } } });

@@ -30,7 +30,7 @@ test("reads a property with its customer, lawns, water, soil tests and stations"
   valueOf(await addStation(house, company.owner.key, { propertyId, ...stationForm(), waters: { [zoneId]: "yes" } }));
   const { property } = valueOf(await readProperty(house, company.owner.key, { propertyId }));
   expect(property).toMatchObject({
-    propertyId, gateCode: null, wateringHours: null, wateringWeekdays: [], wateringDates: null,
+    propertyId, gateCode: null, townRule: "unknown", controller: "unknown", mowingDay: null,
     client: { name: "Avery Thorn", standing: "current", otherProperties: [] },
     lawns: [{ zoneId, letter: "A", area: of("sq ft", 2400n), areaOrigin: "measured", measuredOn: "2026-04-14", seedings: [], waterBeside: "yes", waterEdges: [{ name: "Pond", length: of("ft", 60n), width: null }] }],
     stations: [

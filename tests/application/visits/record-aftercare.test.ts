@@ -73,6 +73,16 @@ test("two records of one stop that cross, or have the same hours, each say what 
   expect([(await peopleAfter(alone)).toSorted(), (await peopleAfter(same)).toSorted()]).toEqual([both, both]);
 });
 
+test("a sign is to be left up where the record says that one was put up, and only there", async () => {
+  const signs = async (signIsUp: "yes" | "no") => {
+    const fed = await aFedVisit(house, company, day);
+    await aRecord(house, company.owner, fed, { signIsUp });
+    return (await careOf(fed)).flatMap(({ timeline }) => timeline.steps.filter(({ row }) => row === "sign").map(({ words }) => words));
+  };
+  expect(await signs("yes")).toContain("Leave the sign up.");
+  expect(await signs("no")).toEqual([]);
+});
+
 test("a visit without a record has none", async () => {
   expect(await careOf(await aFedVisit(house, company, day))).toEqual([]);
 });

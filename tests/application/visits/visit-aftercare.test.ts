@@ -21,8 +21,8 @@ function visitAt(property: Partial<VisitRow["property"]> = {}, more: Partial<Vis
     visitId: "visit", version: 1, name: "Spring feed", roundId: null, opensOn: TUESDAY, closesOn: TUESDAY, state: "planned", window: null, serviceMinutes: 30,
     secondLookAfterDays: null, looksAgainAtId: null, treatments: [], looks: [], stop: null, client: { clientId: "client", name: "Avery Thorn", phone: null },
     property: {
-      propertyId: "property", street: "4 Sorrel Lane", city: "Millbrook", state: "OH", zip: "46304", position: null, accessNote: null, dogNote: null, tankWater: "unknown", mowingWeekday: null,
-      wateringHours: null, wateringWeekdays: null, wateringDates: null, ...property,
+      propertyId: "property", street: "4 Sorrel Lane", city: "Millbrook", state: "OH", zip: "46304", position: null, accessNote: null, dogNote: null, tankWater: "unknown", mowingDay: null,
+      townRule: "unknown", controller: "unknown", ...property,
     },
     ...more,
   };
@@ -36,6 +36,7 @@ const treated = (treatment: TicketTreatment, zoneIds: readonly string[], facts: 
 const plannedCare = (visit: VisitRow, lawns: readonly LawnFacts[], treatments: readonly TicketTreatment[], setting: Parameters<typeof aftercareOfVisit>[3]) =>
   aftercareOfVisit(visit, lawns, appliedByPlan(treatments, setting.span), setting);
 
+const TEN_TO_MIDNIGHT = { fromMinute: 22 * 60, untilMinute: 24 * 60 };
 const watersIn = says("watering-in", { by: hoursAfterEnd(24), depth: { least: of("in", "0.25"), most: "none" }, rain: "counts" });
 const settingFrom = (from: string, until: string) => ({ timeZone: ZONE, zoneDataVersion: "2026a", span: { fromEpochMilliseconds: at(from), untilEpochMilliseconds: at(until) } });
 const MORNING = settingFrom("2026-04-14T08:00-04:00", "2026-04-14T08:30-04:00");
@@ -80,33 +81,55 @@ test("what one product asks for binds the lawns that get it and no other", () =>
 });
 
 test("after an evening visit the watering falls past midnight, in hours that began on the day on file", () => {
-  const visit = visitAt({ wateringHours: { fromMinute: 22 * 60, untilMinute: 5 * 60 }, wateringWeekdays: "2" });
+  const visit = visitAt({ townRule: { days: { weekdays: [2] }, hours: { fromMinute: 22 * 60, untilMinute: 5 * 60 } } });
   const sixHoursDry = says("watering-not-before", { untilLaterOf: [hoursAfterEnd(6)] });
   expect(windowsOf(visit, { ...watersIn, ...sixHoursDry })).toEqual([["2026-04-15T07:00", "2026-04-15T09:00"]]);
 });
 
 test("hours that run to midnight end there", () => {
-  const visit = visitAt({ wateringHours: { fromMinute: 22 * 60, untilMinute: 24 * 60 }, wateringWeekdays: "2" });
+  const visit = visitAt({ controller: { days: { weekdays: [2] }, hours: TEN_TO_MIDNIGHT } });
   expect(windowsOf(visit, watersIn)).toEqual([["2026-04-15T02:00", "2026-04-15T04:00"]]);
 });
 
 test("days without hours are whole days, hours without days are of every day, and Sunday is the seventh", () => {
-  expect(windowsOf(visitAt({ wateringWeekdays: "3" }), watersIn)).toEqual([["2026-04-15T04:00", "2026-04-16T01:00"]]);
-  expect(windowsOf(visitAt({ wateringHours: { fromMinute: 300, untilMinute: 360 } }), watersIn)).toEqual([["2026-04-15T09:00", "2026-04-15T10:00"]]);
+  expect(windowsOf(visitAt({ townRule: { days: { weekdays: [3] }, hours: null } }), watersIn)).toEqual([["2026-04-15T04:00", "2026-04-16T01:00"]]);
+  expect(windowsOf(visitAt({ townRule: { days: null, hours: { fromMinute: 300, untilMinute: 360 } } }), watersIn)).toEqual([["2026-04-15T09:00", "2026-04-15T10:00"]]);
   const saturday = settingFrom("2026-04-18T20:30-04:00", "2026-04-18T21:00-04:00");
   // April 14 and 15: the window of 24 h after Tuesday's visit has a part of each.
-  expect(windowsOf(visitAt({ wateringDates: "odd" }), watersIn)).toEqual([["2026-04-15T04:00", "2026-04-16T01:00"]]);
-  expect(windowsOf(visitAt({ wateringDates: "even", wateringHours: { fromMinute: 22 * 60, untilMinute: 24 * 60 } }), watersIn)).toEqual([["2026-04-15T02:00", "2026-04-15T04:00"]]);
-  expect(windowsOf(visitAt({ wateringWeekdays: "7" }), watersIn, saturday)).toEqual([["2026-04-19T04:00", "2026-04-20T01:00"]]);
+  expect(windowsOf(visitAt({ townRule: { days: { dates: "odd" }, hours: null } }), watersIn)).toEqual([["2026-04-15T04:00", "2026-04-16T01:00"]]);
+  expect(windowsOf(visitAt({ townRule: { days: { dates: "house-number" }, hours: TEN_TO_MIDNIGHT } }), watersIn)).toEqual([["2026-04-15T02:00", "2026-04-15T04:00"]]);
+  expect(windowsOf(visitAt({ townRule: { days: { weekdays: [7] }, hours: null } }), watersIn, saturday)).toEqual([["2026-04-19T04:00", "2026-04-20T01:00"]]);
 });
 
-test("hours that nobody knows are said where something wants water, and only there", () => {
+test("water runs where the town's rule and the controller meet", () => {
+  const visit = visitAt({ townRule: { days: { dates: "odd" }, hours: { fromMinute: 240, untilMinute: 540 } }, controller: { days: { weekdays: [3] }, hours: { fromMinute: 300, untilMinute: 660 } } });
+  expect(windowsOf(visit, watersIn)).toEqual([["2026-04-15T09:00", "2026-04-15T13:00"]]);
+});
+
+test("a rule that leaves no time is a license holder's to answer, and nobody is told to set the controller anew against it", () => {
+  const twelveHours = says("watering-in", { by: hoursAfterEnd(12), depth: { least: of("in", "0.25"), most: "none" }, rain: "counts" });
+  const oddEvenings = { days: { dates: "odd" }, hours: { fromMinute: 18 * 60, untilMinute: 24 * 60 } } as const;
+  const [only] = valueOf(plannedCare(visitAt({ townRule: oddEvenings, controller: { days: null, hours: TEN_TO_MIDNIGHT } }), [lawn("Front")], [treated(FEED, ["Front"], twelveHours)], MORNING));
+  const found = only?.timeline.findings.find(({ rule }) => rule === "watering-hours-leave-no-time");
+  expect(found).toMatchObject({ source: "law", answerableBy: "license-holder", figure: expect.stringContaining("Local rules: odd dates 6 pm to midnight.") as string });
+  expect(found?.toDo).not.toContain("controller");
+});
+
+test("what nobody knows of the hours is said where something wants water, and only there", () => {
   const aftercareFor = (visit: VisitRow, facts: Partial<LabelAftercare["facts"]>) => valueOf(plannedCare(visit, [lawn("Front")], [treated(FEED, ["Front"], facts)], MORNING));
   const said = (visit: VisitRow, facts: Partial<LabelAftercare["facts"]>) => hoursNotOnFile(visit, aftercareFor(visit, facts)).map(({ level, rule, about }) => [level, rule, ...about]);
   expect(said(visitAt(), watersIn)).toEqual([["take-care", "watering-hours-not-on-file", "4 Sorrel Lane"]]);
-  expect(said(visitAt({ wateringWeekdays: "3" }), watersIn)).toEqual([]);
-  expect(said(visitAt({ wateringDates: "odd" }), watersIn)).toEqual([]);
+  expect(said(visitAt({ townRule: "none", controller: { days: { weekdays: [3] }, hours: null } }), watersIn)).toEqual([["take-care", "watering-hours-of-controller-without-hours", "4 Sorrel Lane"]]);
+  expect(said(visitAt({ townRule: "none", controller: "none" }), watersIn)).toEqual([]);
   expect(said(visitAt(), {})).toEqual([]);
+});
+
+test("where no mowing day is fixed nobody is asked for one, and where none is on file somebody is", () => {
+  const mowLater = says("mowing-after", { untilLaterOf: [hoursAfterEnd(24)] });
+  const rules = (mowingDay: VisitRow["property"]["mowingDay"]) =>
+    valueOf(plannedCare(visitAt({ mowingDay }), [lawn("Front")], [treated(FEED, ["Front"], mowLater)], MORNING)).flatMap(({ timeline }) => timeline.findings.map(({ rule }) => rule));
+  // The visit is on a Tuesday.
+  expect([null, "no-fixed-day", 3, 7].map((day) => rules(day as VisitRow["property"]["mowingDay"]))).toEqual([["mowing-day-missing"], [], ["mowing-day-in-the-way"], []]);
 });
 
 test("a sign stands as long as the later of label and law wants, and a state without a law on file adds none", () => {
@@ -140,7 +163,7 @@ test("a planned visit says when the sign has to be up, in the words of each rule
 /** What was put down at another visit, a day and an hour before the morning's. */
 function before(label: LabelAftercare, more: Partial<PutDownOnZone> = {}): PutDownOnZone {
   const application = { startsAtEpochMilliseconds: at("2026-04-13T06:30-04:00"), endsAtEpochMilliseconds: at("2026-04-13T07:00-04:00"), postedAtEpochMilliseconds: "not-posted" } as const;
-  return { visitId: "before", productId: "iron", line: 1, label, application, ...more };
+  return { visitId: "before", productId: "iron", line: 1, label, application, signIsUp: true, ...more };
 }
 
 const stillDry = labelOf("Ferrox Foliar", says("watering-not-before", { untilLaterOf: [hoursAfterEnd(48)] }));
@@ -203,6 +226,17 @@ test("the sign of the day before stands as long as the law wants", () => {
   const [only] = valueOf(plannedCare(visitAt({ state: "IN" }), [lawn("Front", { putDown: [before(labelOf("Ferrox Foliar"), { application: { startsAtEpochMilliseconds: at("2026-04-14T06:30-04:00"), endsAtEpochMilliseconds: at("2026-04-14T07:00-04:00"), postedAtEpochMilliseconds: "not-posted" } })] })], [treated(FEED, ["Front"])], MORNING));
   const sign = only?.timeline.steps.find(({ row, kind }) => row === "sign" && kind === "may-not");
   expect(sign?.reasons.map(({ productName, basis }) => `${basis} ${productName}`)).toEqual(["law Ferrox Foliar (put down Tuesday, Apr 14, 2026)", "law Harrowgate 32"]);
+});
+
+test("a sign of the day before that was never put up is not to be left up", () => {
+  const wantsSign = labelOf("Ferrox Foliar", { ...says("posting-sign", { upBy: "at-start", mayComeDown: { trigger: "day-following", daysFollowing: 3, orReentryIfLater: false } }), ...says("people-and-pets", { untilLaterOf: [hoursAfterEnd(48)] }) });
+  const reasonsOf = (signIsUp: boolean) => {
+    const [only] = valueOf(plannedCare(visitAt({ state: "IN" }), [lawn("Front", { putDown: [before(wantsSign, { signIsUp })] })], [treated(FEED, ["Front"])], MORNING));
+    const steps = only?.timeline.steps.filter(({ kind }) => kind === "may-not") ?? [];
+    return steps.map(({ row, reasons }) => [row, ...reasons.map(({ productName, basis }) => `${basis} ${productName}`)]);
+  };
+  expect(reasonsOf(true)).toEqual([["people-and-pets", "label Ferrox Foliar (put down Monday, Apr 13, 2026)"], ["sign", "label Ferrox Foliar (put down Monday, Apr 13, 2026)", "law Harrowgate 32"]]);
+  expect(reasonsOf(false)).toEqual([["people-and-pets", "label Ferrox Foliar (put down Monday, Apr 13, 2026)"], ["sign", "law Harrowgate 32"]]);
 });
 
 test("a second look is asked for as many days later as the visit says", () => {

@@ -18,7 +18,7 @@ test("a visit has its treatments with exact rates and their lawns, its place on 
   expect(row).toMatchObject({
     visitId, name: "Spring feed", roundId: null, opensOn: CREW_DAY, closesOn: "2026-04-24", state: "planned", window: null, secondLookAfterDays: 3, looks: [],
     stop: { routeDayId: day.routeDayId, date: CREW_DAY, vehicleId: day.vehicleId, operatorId: company.owner.personId, arrivesAtMinute: 450, startsAtMinute: 420, forecastHighF: 68, forecastFollowingHighsF: [75, 74, 72] },
-    property: { propertyId, state: "IN", position: null, wateringHours: null, wateringWeekdays: null, wateringDates: null },
+    property: { propertyId, state: "IN", position: null, mowingDay: null, townRule: "unknown", controller: "unknown" },
     client: { name: "Avery Thorn", phone: "219-555-0121" },
   });
   expect(row?.treatments).toMatchObject([
@@ -43,7 +43,7 @@ test("what the property and the customer's window say is handed on, each whole o
     {
       window: { fromMinute: 540, untilMinute: 720 },
       property: {
-        state: "IL", accessNote: "Side gate", dogNote: "Biscuit, friendly", tankWater: "yes", mowingWeekday: 2, wateringHours: { fromMinute: 240, untilMinute: 570 }, wateringWeekdays: "13",
+        state: "IL", accessNote: "Side gate", dogNote: "Biscuit, friendly", tankWater: "yes", mowingDay: 2, townRule: { days: { weekdays: [1, 3] }, hours: { fromMinute: 240, untilMinute: 570 } }, controller: "none",
         position: { latitude: 41.5, longitude: -87.5 },
       },
     },

@@ -1,10 +1,10 @@
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { type DueReach, type LabelAftercare } from "#domain/label/aftercare-constraint";
 import { aftercareTimeline } from "#domain/mixing/aftercare";
 import { type AftercareStep } from "#domain/mixing/aftercare-step";
 import { type AppliedProduct } from "#domain/mixing/applied-product";
-import { countedFromWork } from "#domain/mixing/counted-from-work";
-import { aftercareQuestion, appliedOf, CHICAGO, earlierOf, hoursAfterEnd, labelOf, says, START, untilState } from "../../support/aftercare-builders";
+import { beginningCountedFromWork, countedFromWork } from "#domain/mixing/counted-from-work";
+import { aftercareQuestion, appliedOf, CHICAGO, earlierOf, END, HOUR, hoursAfterEnd, labelOf, says, START, untilState } from "../../support/aftercare-builders";
 import { valueOf } from "../../support/domain-answers";
 
 /** What the ends of a row's steps are counted from. */
@@ -58,4 +58,34 @@ test("rain that would spoil keeps water off for as long, and signs stand from th
   expect(counted("sign", sign({ trigger: "elapsed", anchor: "posting", durationMinutes: 1440, orReentryIfLater: false }))).toEqual(["24 hours after the sign is up"]);
   expect(counted("sign", sign({ trigger: "days-after-completion", daysAfter: 1, orReentryIfLater: false }))).toEqual(["1 full day (24 hours) after the work ends"]);
   expect(counted("sign", sign({ trigger: "day-following", daysFollowing: 1, orReentryIfLater: false }))).toEqual([null]);
+});
+
+describe("what a beginning is counted from", () => {
+  const FEED_IN_A_DAY = says("watering-in", { by: hoursAfterEnd(24), depth: "not-stated", rain: "not-stated" });
+  /** The beginning of the watering: its words, and how many hours after the work it is as planned. */
+  function begins(...products: readonly AppliedProduct[]) {
+    const watered = [...products, appliedOf(labelOf("Harrowgate 32", FEED_IN_A_DAY))];
+    const { steps } = valueOf(aftercareTimeline(aftercareQuestion(watered)));
+    const found = steps.filter(({ row, kind }) => row === "watering" && kind === "must").map((step) => beginningCountedFromWork(step, watered, CHICAGO));
+    return found.map((one) => (one === null ? null : [one.words, (one.atEpochMilliseconds - END) / HOUR]));
+  }
+  const dry = (untilLaterOf: Parameters<typeof says<"watering-not-before">>[1]["untilLaterOf"]) => of(says("watering-not-before", { untilLaterOf }));
+  test("the latest time of a label before which the lawn is not watered", () => {
+    expect(begins(dry([hoursAfterEnd(12)]))).toEqual([["12 hours after the work ends", 12]]);
+    const short = appliedOf(labelOf("Ferrox Foliar", says("watering-not-before", { untilLaterOf: [hoursAfterEnd(6)] })));
+    expect(begins(short, dry([hoursAfterEnd(12)]))).toEqual([["12 hours after the work ends", 12]]);
+  });
+  test("rain that would spoil, where water is as much", () => {
+    expect(begins(of(says("rain-that-spoils", { within: hoursAfterEnd(6), from: "any" })))).toEqual([["6 hours after the work ends", 6]]);
+  });
+  test("a stated time beside a later state of the lawn", () => {
+    expect(begins(dry([hoursAfterEnd(1), untilState("dry")]))).toEqual([["1 hour after the work ends", 1]]);
+  });
+  test("nothing where the calendar or a state alone sets it, where it is over with the work, or where an earlier visit sets it", () => {
+    expect(begins(dry([{ anchor: "calendar-day", days: 1 }]))).toEqual([null]);
+    expect(begins(dry([untilState("dry")]))).toEqual([null]);
+    expect(begins(dry([{ anchor: "application-start", durationMinutes: 60 }]))).toEqual([null]);
+    expect(begins(earlierOf(labelOf("Slowdry", says("watering-not-before", { untilLaterOf: [hoursAfterEnd(12)] })), START - HOUR))).toEqual([null]);
+    expect(begins()).toEqual([null]);
+  });
 });

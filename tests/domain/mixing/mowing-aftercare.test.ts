@@ -88,7 +88,7 @@ describe("mowing before the visit", () => {
     ["nobody knows, and the mowing day is not in it", habit(MONDAY), []],
     ["nobody knows, and the mowing day is in it", habit(4), ["last-mowing-missing "]],
     ["nobody knows anything", habit("unknown"), ["last-mowing-missing "]],
-    ["nobody knows, and there is no mowing day", habit("none"), []],
+    ["nobody knows, and no day is fixed", habit("none"), ["last-mowing-missing "]],
   ])("%s", (_name, one, expected) => expect(rules(one)).toEqual(expected));
   test("days of a label reach back to the midnight that begins the first of them", () => {
     const inDays = labelOf("Weedaway", says("mowing-before", { within: { anchor: "days", from: "application-start", days: 2 } }));
@@ -117,11 +117,13 @@ describe("mowing before the visit", () => {
       },
     ]);
     expect(found(habit("unknown"))).toMatchObject([{ what: "Neither the last mowing nor the customer's mowing day is on file, and Weedaway must not follow it too soon.", figure, citation: onLabel.source, about: ["Weedaway"] }]);
+    expect(found(habit("none"))).toMatchObject([{ what: "The customer mows on no fixed day, and when last is not on file; Weedaway must not follow it too soon." }]);
     expect(found(habit(4))).toMatchObject([{ what: "The customer mows on Thursday, which may be too shortly before Weedaway." }]);
   });
   test("no time before the work has no mowing day in it", () => {
     const atOnce = labelOf("Weedaway", says("mowing-before", { within: { anchor: "application-start", durationMinutes: 0 } }));
     expect(rules(habit(FRIDAY), [appliedOf(atOnce)])).toEqual([]);
+    expect(rules(habit("none"), [appliedOf(atOnce)])).toEqual([]);
   });
   test("is not asked of an earlier visit", () => expect(rules(habit("unknown"), [earlierOf(weedaway, START)])).toEqual([]));
 });

@@ -198,6 +198,13 @@ describe("hours that leave no time", () => {
     expect(hoursLeaveNoTime(pair, law, needs, context)).toMatchObject({ answerableBy: "license-holder", source: "law", about: ["Ferrox Foliar", "Evenfeed 18"] });
     expect(hoursLeaveNoTime(pair, { ...law, controller: byHouse(daily(1, 2)) }, needs, context)).toMatchObject({ answerableBy: "office", source: "house" });
   });
+  test("nobody is told to set a controller anew against a rule, nor beyond what the rule allows", () => {
+    const law = { localRules: byLaw(daily(20, 22)), controller: "none" } as const;
+    expect(hoursLeaveNoTime(pair, law, needs, context).toDo).toBe("Put the product down on a day before a watering day, or split the visit.");
+    expect(hoursLeaveNoTime(pair, { localRules: "none", controller: byHouse(daily(1, 2)) }, needs, context).toDo).toBe(
+      "Put the product down on a day before a watering day, set the controller anew within the town's rule, or split the visit.",
+    );
+  });
   test("says how long the stations need, where that is known", () => {
     const hours = { localRules: byLaw(daily(20, 22)), controller: "none" } as const;
     expect(hoursLeaveNoTime(pair, hours, needs, context).figure).toContain("The stations need 54 min one at a time.");

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { authoritiesOfHours, hoursWords, periodWords, refuseImpossibleHours, unknownHours, wateringPeriods, withinWateringHours } from "#domain/mixing/watering-hours";
+import { authoritiesOfHours, hoursInTheWay, hoursWords, periodWords, refuseImpossibleHours, unknownHours, wateringPeriods, withinWateringHours } from "#domain/mixing/watering-hours";
 import { at, byHouse, byLaw, CHICAGO, daily } from "../../support/aftercare-builders";
 
 const span = { fromEpochMilliseconds: at("2026-05-02T00:00-05:00"), untilEpochMilliseconds: at("2026-05-04T00:00-05:00") };
@@ -55,6 +55,18 @@ describe("days and hours as periods and in words", () => {
 test("odd dates on the controller's days leave the odd ones of those", () => {
   const hours = { localRules: byLaw(wateringPeriods({ datesOfMonth: "odd" }, { fromMinuteOfDay: 240, untilMinuteOfDay: 540 })), controller: byHouse(daily(5, 24, [0, 6])) };
   expect(within(hours)).toEqual([[at("2026-05-03T05:00-05:00"), at("2026-05-03T09:00-05:00")]]);
+});
+
+describe("the hours that are in the way", () => {
+  const [rules, set] = [byLaw(daily(5, 9)), byHouse(daily(4, 8))];
+  const both = { localRules: rules, controller: set };
+  const inTheWay = (leavesTime: (isRules: boolean, isController: boolean) => boolean) => hoursInTheWay(both, ({ localRules, controller }) => leavesTime(localRules !== "none", controller !== "none"));
+  test("the rules alone where they leave none by themselves, whatever the controller is set to", () => {
+    expect(inTheWay(() => false)).toEqual({ localRules: rules, controller: "none" });
+    expect(inTheWay((isRules) => !isRules)).toEqual({ localRules: rules, controller: "none" });
+  });
+  test("the controller where only that leaves none", () => expect(inTheWay((_isRules, isController) => !isController)).toEqual({ localRules: "none", controller: set }));
+  test("both where it takes both", () => expect(inTheWay((isRules, isController) => !isRules || !isController)).toEqual(both));
 });
 
 test("authorities are those of the hours on file", () => {

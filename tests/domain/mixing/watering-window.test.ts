@@ -94,6 +94,26 @@ describe("to the very minute", () => {
   });
 });
 
+describe("where hours leave no time, those answer for it that leave none by themselves", () => {
+  const [evening, morningHours] = [daily(20, 22), daily(5, 9)];
+  const inDaylight = [appliedOf(IRON), appliedOf(FEED)];
+  test.each([
+    ["the rule alone, though a controller is on file", byLaw(evening), byHouse(morningHours), "law license-holder Local rules: every day 8 pm to 10 pm."],
+    ["the rule, where neither leaves any", byLaw(evening), byHouse(evening), "law license-holder Local rules: every day 8 pm to 10 pm."],
+    ["the controller alone, which may be set anew", byLaw(morningHours), byHouse(evening), "house office The controller: every day 8 pm to 10 pm."],
+    ["both together", byLaw(daily(5, 7)), byHouse(daily(7, 9)), "house office Local rules: every day 5 am to 7 am. The controller: every day 7 am to 9 am."],
+  ] as const)("%s", (_name, localRules, controller, expected) => {
+    const [only] = judge(inDaylight, { stations: [], hours: { localRules, controller } }).findings;
+    expect(only?.rule).toBe("watering-hours-leave-no-time");
+    expect(`${String(only?.source)} ${only?.level === "hold" ? only.answerableBy : ""} ${String(only?.figure).replace(/^.*due\. |^.*pm\. /u, "")}`).toBe(expected);
+  });
+  test("and days of the rule that are too short for the stations even one by one", () => {
+    const stations = [{ ...FRONT, depthPerHour: of("in", "0.1") }];
+    const [only] = judge(inDaylight, { stations, hours: { localRules: byLaw(daily(5, 6)), controller: byHouse(daily(4, 12)) } }).findings;
+    expect(only).toMatchObject({ source: "law", answerableBy: "license-holder", toDo: "Put the product down on a day before a watering day, or split the visit." });
+  });
+});
+
 describe("a product that rain would spoil", () => {
   const spoiled = (from: "any" | ReturnType<typeof of<"in">>, hours = 12) => appliedOf(labelOf("Ferrox Foliar", says("rain-that-spoils", { within: hoursAfterEnd(hours), from })));
   const feed = appliedOf(FEED);

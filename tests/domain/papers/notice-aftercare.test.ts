@@ -5,7 +5,7 @@ import { type AftercareOfLawns } from "#domain/mixing/aftercare-of-lawns";
 import { type AppliedProduct } from "#domain/mixing/applied-product";
 import { aftercareAsDone, plannedAftercare } from "#domain/papers/notice-aftercare";
 import { of } from "#domain/quantities/quantity";
-import { aftercareQuestion, appliedOf, CHICAGO, earlierOf, END, FEED, hoursAfterEnd, IRON, labelOf, says, START, untilState } from "../../support/aftercare-builders";
+import { aftercareQuestion, appliedOf, byLaw, CHICAGO, daily, earlierOf, END, FEED, hoursAfterEnd, IRON, labelOf, says, START, untilState } from "../../support/aftercare-builders";
 import { valueOf } from "../../support/domain-answers";
 
 const WORK = { fromEpochMilliseconds: START, untilEpochMilliseconds: END };
@@ -51,7 +51,9 @@ test("water has a beginning and a date, both as planned where they hang on the w
   expect(planned(appliedOf(FEED)).flatMap(water)).toEqual([
     "From the end of the work, about Friday, May 1, 2026, 4 pm as planned, within 24 hours after the work ends, by about Saturday, May 2, 2026, 4 pm as planned",
   ]);
-  expect(planned(appliedOf(FEED), appliedOf(IRON)).flatMap(water)).toEqual(["From Saturday, May 2, 2026, 4 am, within 24 hours after the work ends, by about Saturday, May 2, 2026, 4 pm as planned"]);
+  expect(planned(appliedOf(FEED), appliedOf(IRON)).flatMap(water)).toEqual([
+    "From 12 hours after the work ends, about Saturday, May 2, 2026, 4 am as planned, within 24 hours after the work ends, by about Saturday, May 2, 2026, 4 pm as planned",
+  ]);
   expect(done(appliedOf(FEED), appliedOf(IRON)).flatMap(water)).toEqual(["From Saturday, May 2, 2026, 4 am, by Saturday, May 2, 2026, 4 pm"]);
   const undated = asks(says("watering-in", { by: "not-stated", depth: { least: of("in", "0.25"), most: "none" }, rain: "counts" }));
   expect(planned(undated).flatMap(water)).toEqual(["From the end of the work, about Friday, May 1, 2026, 4 pm as planned, when it suits; no date on the label"]);
@@ -59,6 +61,18 @@ test("water has a beginning and a date, both as planned where they hang on the w
   const by: DueReach = { anchor: "calendar-day", days: 1 };
   const onADate = asks(says("watering-in", { by, depth: { least: of("in", "0.25"), most: "none" }, rain: "counts" }));
   expect(planned(onADate).flatMap(water)).toEqual(["From the end of the work, about Friday, May 1, 2026, 4 pm as planned, by the end of Saturday, May 2, 2026"]);
+});
+
+test("water that watering hours begin later than the work sets says what it must not come before", () => {
+  const inHours = (products: readonly AppliedProduct[], fromHour: number) => {
+    const hours = { localRules: byLaw(daily(fromHour, 8)), controller: "none" } as const;
+    const timeline = valueOf(aftercareTimeline(aftercareQuestion(products, { stations: [], hours })));
+    const steps = plannedAftercare([{ lawnNames: ["Front"], timeline }], WORK, products, CHICAGO).groups[0]?.steps ?? [];
+    return steps.flatMap(({ when, what }) => (what.startsWith("Water in") ? [when.split(/, within|, by/u)[0]] : []));
+  };
+  expect(inHours([appliedOf(FEED), appliedOf(IRON)], 5)).toEqual(["From Saturday, May 2, 2026, 5 am, and not before 12 hours after the work ends"]);
+  expect(inHours([appliedOf(FEED), appliedOf(IRON)], 4)).toEqual(["From 12 hours after the work ends, about Saturday, May 2, 2026, 4 am as planned"]);
+  expect(inHours([appliedOf(FEED)], 5)).toEqual(["From Saturday, May 2, 2026, 5 am"]);
 });
 
 test("each step says who asks for it, in the label's words; a law by its own name", () => {

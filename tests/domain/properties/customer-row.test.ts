@@ -21,7 +21,7 @@ test("a whole line is read into facts", () => {
     value: {
       name: "Avery Thorn", phone: "219-555-0121", email: "avery@thorn.example", street: "4 Sorrel Lane", city: "Millbrook", state: "IN", zip: "46304",
       lawn: { area: of("sq ft", 8500n), grasses: { grasses: ["Kentucky bluegrass", "perennial ryegrass"], assumed: false } },
-      lotArea: null, mowingWeekday: 2, gate: { code: "4471", width: of("in", 36n), words: null }, dogNote: "Dog on the property", note: "Rings first",
+      lotArea: null, mowingDay: 2, gate: { code: "4471", width: of("in", 36n), words: null }, dogNote: "Dog on the property", note: "Rings first",
     },
   });
 });
@@ -30,8 +30,12 @@ test("a line with nothing but who and where is enough, and nothing is filled in"
   const { customer, street, city, state, zip } = WHOLE;
   expect(readCustomerRow({ ...EMPTY, customer, street, city, state, zip })).toMatchObject({
     ok: true,
-    value: { phone: null, email: null, lawn: null, lotArea: null, mowingWeekday: null, dogNote: null, note: null },
+    value: { phone: null, email: null, lawn: null, lotArea: null, mowingDay: null, dogNote: null, note: null },
   });
+});
+
+test("a customer who mows on no fixed day is taken for one", () => {
+  expect(readCustomerRow({ ...WHOLE, mowingDay: "varies" })).toMatchObject({ ok: true, value: { mowingDay: "no-fixed-day" } });
 });
 
 test("a lot goes on file as a lot, the lawn stays unmeasured, and the grass goes into the notes", () => {

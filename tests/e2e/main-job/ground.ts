@@ -16,7 +16,7 @@ export async function measureGround(page: Page): Promise<void> {
   await measureFront(page);
   await measureBack(page);
   await page.getByRole("link", { name: "Change", exact: true }).first().click();
-  await fill(page, { "Water may run from": "04:00", Until: "09:00" });
+  await fill(page, { "Water may run from": "04:00", "Water may run until": "09:00" });
   await page.getByRole("button", { name: "Save" }).click();
   await expect(page.getByRole("heading", { name: POND_STREET })).toBeVisible();
   for (const station of STATIONS) await addStation(page, station);

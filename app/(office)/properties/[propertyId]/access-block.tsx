@@ -1,7 +1,7 @@
 import { type PropertyOnFile } from "#application/properties/read-property";
 import { MOWER_WORDS } from "#domain/properties/client-standing";
+import { mowingDayWords } from "#domain/properties/mowing-day";
 import { TANK_WATER_WORDS } from "#domain/properties/tank-water";
-import { WEEKDAY_NAMES } from "#domain/properties/weekday";
 import { formatQuantityIn } from "#domain/quantities/format-quantity";
 import { LinkButton } from "#ui/button";
 import { Code } from "#ui/code";
@@ -14,11 +14,11 @@ import { Sheet } from "#ui/sheet";
 const NOT_ON_FILE = "Not on file";
 
 /** Who mows and when, in one line. */
-function mowingWords({ mowingWeekday, mowedBy }: PropertyOnFile): string {
-  const day = mowingWeekday === null ? undefined : WEEKDAY_NAMES[mowingWeekday];
+function mowingWords({ mowingDay, mowedBy }: PropertyOnFile): string {
   const who = mowedBy === null ? undefined : MOWER_WORDS[mowedBy];
-  if (day === undefined) return who === undefined ? NOT_ON_FILE : `${who}; day not on file`;
-  return who === undefined ? `${day}; by whom is not on file` : `${who}, on ${day}`;
+  if (mowingDay === null) return who === undefined ? NOT_ON_FILE : `${who}; day not on file`;
+  const day = mowingDayWords(mowingDay);
+  return who === undefined ? `${day.charAt(0).toUpperCase()}${day.slice(1)}; by whom is not on file` : `${who}, ${day}`;
 }
 
 /** What one needs to know before one gets out of the truck: dog, gate, how to get in, whom to call. */

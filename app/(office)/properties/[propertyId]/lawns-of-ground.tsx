@@ -1,10 +1,8 @@
 import { evennessWords } from "#domain/equipment/station-test";
-import { clockWordsInFull } from "#domain/foundation/clock-words";
 import { type PropertyOnFile } from "#application/properties/read-property";
 import { squareFeetWords } from "#domain/properties/area-words";
 import { formatShortDate } from "#domain/foundation/calendar-date";
-import { oddOrEven } from "#domain/properties/watering-dates";
-import { WEEKDAY_NAMES } from "#domain/properties/weekday";
+import { wateringFactWords } from "#domain/properties/watering-fact";
 import { LinkButton } from "#ui/button";
 import { KeyValueList } from "#ui/key-value-list";
 import { Row } from "#ui/row";
@@ -100,7 +98,12 @@ export function StationsOfGround({ property, mayChange, zoneId }: Props & { read
       {stations.flatMap(({ stationId, evenness }) =>
         (evenness?.findings ?? []).map((finding) => <VisitFinding key={`${stationId} ${finding.rule}`} finding={finding} />),
       )}
-      <KeyValueList pairs={[{ key: "Water may run", value: wateringWords(property) }]} />
+      <KeyValueList
+        pairs={[
+          { key: "Town’s watering rule", value: wateringFactWords(property.townRule, property.street, "The town has none") },
+          { key: "Controller", value: wateringFactWords(property.controller, property.street, "There is none: water is turned on by hand") },
+        ]}
+      />
       {mayChange && (
         <Row>
           <LinkButton href={`/properties/${propertyId}/add-station`}>Add a station</LinkButton>
@@ -108,19 +111,4 @@ export function StationsOfGround({ property, mayChange, zoneId }: Props & { read
       )}
     </Stack>
   );
-}
-
-/** The days on file: of the week, or the dates, with those that the house number comes to. */
-function wateringDaysWords({ street, wateringWeekdays, wateringDates }: PropertyOnFile): string {
-  if (wateringDates === null) return wateringWeekdays.map((weekday) => WEEKDAY_NAMES[weekday]).join(", ");
-  const dates = `${oddOrEven(wateringDates, street) ?? "unknown"} dates`;
-  return wateringDates === "house-number" ? `${dates}, by the house number` : dates;
-}
-
-function wateringWords(property: PropertyOnFile): string {
-  const { wateringHours } = property;
-  const hours = wateringHours === null ? undefined : `${clockWordsInFull(wateringHours.fromMinute)} to ${clockWordsInFull(wateringHours.untilMinute)}`;
-  const days = wateringDaysWords(property);
-  if (hours === undefined && days === "") return "Hours and days are not on file";
-  return [hours ?? "hours not on file", days === "" ? "days not on file" : days].join("; ");
 }

@@ -1,6 +1,6 @@
 import { squareFeetWords } from "#domain/properties/area-words";
 import { type CustomerRow } from "#domain/properties/customer-row";
-import { WEEKDAY_NAMES } from "#domain/properties/weekday";
+import { mowingDayWords } from "#domain/properties/mowing-day";
 import { formatQuantityIn } from "#domain/quantities/format-quantity";
 
 /** What was understood of a row's lawn: its size and grass, or that it stays unmeasured. */
@@ -13,9 +13,9 @@ export function lawnWords({ lawn, lotArea }: CustomerRow): string {
 }
 
 /** What was understood of a row's mowing day, gate and dog. */
-export function accessWords({ mowingWeekday, gate, dogNote }: CustomerRow): string {
+export function accessWords({ mowingDay, gate, dogNote }: CustomerRow): string {
   return [
-    mowingWeekday === null ? "" : `mowed on ${WEEKDAY_NAMES[mowingWeekday]}`,
+    mowingDay === null ? "" : `mowed ${mowingDayWords(mowingDay)}`,
     gate.width === null ? "" : `gate ${formatQuantityIn(gate.width, "in", 1)}`,
     gate.code === null ? "" : `code ${gate.code}`,
     gate.words ?? "",

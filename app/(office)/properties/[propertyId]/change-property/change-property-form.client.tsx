@@ -2,18 +2,17 @@
 
 import { changePropertySchema } from "#application/properties/change-property.schema";
 import { MOWER_WORDS, MOWERS } from "#domain/properties/client-standing";
+import { NO_FIXED_DAY } from "#domain/properties/mowing-day";
 import { TANK_WATER_ANSWERS, TANK_WATER_WORDS } from "#domain/properties/tank-water";
 import { WEEKDAY_NAMES, WEEKDAYS } from "#domain/properties/weekday";
-import { RadioRows } from "#ui/choice-rows";
 import { Columns } from "#ui/columns";
-import { FieldGroup } from "#ui/field";
 import { SelectField } from "#ui/select-field";
 import { TextAreaField } from "#ui/text-area-field";
 import { TextField } from "#ui/text-field";
-import { ActionForm, useChoice, useField } from "../../../../action-form.client";
+import { ActionForm, useField } from "../../../../action-form.client";
 import { AddressFields } from "../../address-fields.client";
-import { TickRow } from "../tick-row.client";
 import { changePropertyAction } from "./action";
+import { WateringFields } from "./watering-fields.client";
 
 function AccessFields() {
   return (
@@ -42,8 +41,8 @@ function MowingFields() {
         label="Mowing day"
         optional
         chooseWords="Not on file"
-        choices={WEEKDAYS.map((weekday) => ({ value: String(weekday), word: WEEKDAY_NAMES[weekday] }))}
-        {...useField("mowingWeekday")}
+        choices={[...WEEKDAYS.map((weekday) => ({ value: String(weekday), word: WEEKDAY_NAMES[weekday] })), { value: NO_FIXED_DAY, word: "No fixed day" }]}
+        {...useField("mowingDay")}
       />
       <SelectField
         label="Who mows"
@@ -53,37 +52,6 @@ function MowingFields() {
         {...useField("mowedBy")}
       />
     </Columns>
-  );
-}
-
-function WateringFields() {
-  return (
-    <>
-      <Columns>
-        <TextField label="Water may run from" optional type="time" width="medium" {...useField("wateringFrom")} />
-        <TextField label="Until" optional type="time" hint="Earlier than the first time: it runs past midnight." width="medium" {...useField("wateringUntil")} />
-      </Columns>
-      <RadioRows
-        label="The days go by"
-        hint="As the town's rules have it, or as the controller is set."
-        {...useChoice("wateringBy")}
-        choices={[
-          { value: "weekdays", word: "Days of the week", hint: "Those that are ticked below." },
-          { value: "odd", word: "Odd dates", hint: "The 1st, 3rd, 5th and so on." },
-          { value: "even", word: "Even dates", hint: "The 2nd, 4th, 6th and so on." },
-          { value: "house-number", word: "The house number", hint: "An odd number waters on odd dates, an even one on even dates." },
-        ]}
-      />
-      <FieldGroup id="watering-days" label="Days on which water may run" optional hint="None ticked: the days are not on file.">
-        <Columns>
-          {WEEKDAYS.map((weekday) => (
-            <TickRow key={weekday} name={`wateringOn.${String(weekday)}`}>
-              {WEEKDAY_NAMES[weekday]}
-            </TickRow>
-          ))}
-        </Columns>
-      </FieldGroup>
-    </>
   );
 }
 
@@ -115,9 +83,9 @@ export function ChangePropertyForm({ propertyId, version, values }: Props) {
     <ActionForm action={changePropertyAction} schema={changePropertySchema} fixed={{ propertyId, version }} values={values} submit="Save" whilePending="Saving">
       <AccessFields />
       <MowingFields />
-      <WateringFields />
       <AddressFields />
       <OtherFields />
+      <WateringFields />
     </ActionForm>
   );
 }

@@ -1,6 +1,7 @@
 import { type Metadata } from "next";
 import Link from "next/link";
 import { type PropertyOnFile } from "#application/properties/read-property";
+import { type WateringFact } from "#domain/properties/watering-fact";
 import { formatQuantityIn } from "#domain/quantities/format-quantity";
 import { PageHead } from "#ui/page-head";
 import { Sheet } from "#ui/sheet";
@@ -16,9 +17,21 @@ function clockValue(minuteOfDay: number | undefined): string {
   return `${String(Math.floor(minuteOfDay / 60) % 24).padStart(2, "0")}:${String(minuteOfDay % 60).padStart(2, "0")}`;
 }
 
+/** The town's rule or the controller, as the form's fields hold it. */
+function factValues(name: string, fact: WateringFact): Record<string, string> {
+  if (fact === "none" || fact === "unknown") return { [`${name}.by`]: "weekdays", ...(fact === "none" ? { [`${name}.isNone`]: "yes" } : {}) };
+  const { days, hours } = fact;
+  return {
+    [`${name}.from`]: clockValue(hours?.fromMinute),
+    [`${name}.until`]: clockValue(hours?.untilMinute),
+    [`${name}.by`]: days !== null && "dates" in days ? days.dates : "weekdays",
+    ...Object.fromEntries((days !== null && "weekdays" in days ? days.weekdays : []).map((weekday) => [`${name}.on.${String(weekday)}`, "yes"])),
+  };
+}
+
 /** What is on file, as the form's fields hold it. */
 function valuesOf(property: PropertyOnFile): Record<string, string> {
-  const { street, city, state, zip, wateringHours, position } = property;
+  const { street, city, state, zip, position } = property;
   return {
     ...{ street, city, state, zip },
     position: position?.origin === "entered" ? `${String(position.latitude)}, ${String(position.longitude)}` : "",
@@ -27,13 +40,11 @@ function valuesOf(property: PropertyOnFile): Record<string, string> {
     narrowestGate: property.narrowestGate === null ? "" : formatQuantityIn(property.narrowestGate, "in", 2),
     dogNote: property.dogNote ?? "",
     tankWater: property.tankWater === "unknown" ? "" : property.tankWater,
-    mowingWeekday: property.mowingWeekday === null ? "" : String(property.mowingWeekday),
+    mowingDay: property.mowingDay === null ? "" : String(property.mowingDay),
     mowedBy: property.mowedBy ?? "",
     lotArea: property.lotArea === null ? "" : formatQuantityIn(property.lotArea, "sq ft", 2),
-    wateringFrom: clockValue(wateringHours?.fromMinute),
-    wateringUntil: clockValue(wateringHours?.untilMinute),
-    wateringBy: property.wateringDates ?? "weekdays",
-    ...Object.fromEntries(property.wateringWeekdays.map((weekday) => [`wateringOn.${String(weekday)}`, "yes"])),
+    ...factValues("townRule", property.townRule),
+    ...factValues("controller", property.controller),
     note: property.note ?? "",
   };
 }

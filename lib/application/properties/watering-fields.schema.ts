@@ -1,0 +1,59 @@
+import { z } from "zod";
+import { optionalClockTime } from "#application/clock-time.schema";
+import { tickField } from "#application/properties/measure-fields.schema";
+import { type WateringDates, WATERING_DATES } from "#domain/properties/watering-dates";
+import { type WateringFact, type WateringHoursOnFile, WHOLE_DAY } from "#domain/properties/watering-fact";
+import { WEEKDAYS } from "#domain/properties/weekday";
+
+/** Ticks by the number of the weekday: an object as the server reads a form, or a list as the browser's form holds numbered fields. */
+const ticksOfDays = z.preprocess(
+  (ticks) => (Array.isArray(ticks) ? Object.fromEntries(Object.entries(ticks)) : ticks),
+  z.object(Object.fromEntries(WEEKDAYS.map((weekday) => [weekday, tickField])) as Record<string, typeof tickField>).default({}),
+);
+
+/** What the days go by: days of the week (those that are ticked), or dates of the month. */
+function daysBy<const Dates extends readonly WateringDates[]>(dates: Dates) {
+  return z.union([z.literal("weekdays").transform(() => null), z.enum(dates)], "Choose what the days go by.");
+}
+
+interface TypedFact {
+  readonly isNone: boolean;
+  readonly from: number | null;
+  readonly until: number | null;
+  readonly by: WateringDates | null;
+  readonly on: Readonly<Record<string, boolean | undefined>>;
+}
+
+function hoursOf({ from, until }: TypedFact, context: z.RefinementCtx): WateringHoursOnFile | null {
+  if (from === null && until === null) return null;
+  if (from === 0 && until === 0) return WHOLE_DAY;
+  // Midnight as the end is the end of the day; a time field sends it as the start of one.
+  if (from !== null && until !== null && from !== until) return { fromMinute: from, untilMinute: until === 0 ? WHOLE_DAY.untilMinute : until };
+  const message = from === until ? "The two times are the same. Give midnight twice where it is every hour of the day." : "Give both times, or neither.";
+  context.addIssue({ code: "custom", path: ["until"], message });
+  return z.NEVER;
+}
+
+/** What was typed, as a fact: nothing at all is not on file. Refused are days of both kinds, and days or hours of what is said not to be there. */
+function factOf(typed: TypedFact, context: z.RefinementCtx): WateringFact {
+  const { isNone, by, on } = typed;
+  const weekdays = WEEKDAYS.filter((weekday) => on[String(weekday)] === true);
+  const hours = hoursOf(typed, context);
+  if (by !== null && weekdays.length > 0) context.addIssue({ code: "custom", path: ["by"], message: "Days of the week are ticked too. Untick them, or choose days of the week." });
+  const days = by !== null ? { dates: by } : weekdays.length === 0 ? null : { weekdays };
+  if (!isNone) return days === null && hours === null ? "unknown" : { days, hours };
+  if (days !== null || hours !== null) context.addIssue({ code: "custom", path: ["by"], message: "Days or hours are given, and it is ticked that there are none. Leave them empty, or untick it." });
+  return "none";
+}
+
+function factFields<const Dates extends readonly WateringDates[]>(dates: Dates, what: string) {
+  return z
+    .object({ isNone: tickField, from: optionalClockTime("05:30"), until: optionalClockTime("05:30"), by: daysBy(dates), on: ticksOfDays }, what)
+    .transform((typed, context) => factOf(typed, context));
+}
+
+/** When the town lets water run. */
+export const townRuleFields = factFields(WATERING_DATES, "Give the town's watering rule.");
+
+/** When the controller is set to run. It may be set to odd or to even dates and knows no house number. */
+export const controllerFields = factFields(["odd", "even"], "Give the controller's days and hours.");

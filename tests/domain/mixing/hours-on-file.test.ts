@@ -1,0 +1,63 @@
+import { describe, expect, test } from "vitest";
+import { hoursMissing, hoursOnFile, type WateringAtProperty } from "#domain/mixing/hours-on-file";
+import { hoursWords } from "#domain/mixing/watering-hours";
+import { WHOLE_DAY } from "#domain/properties/watering-fact";
+
+const EVENING = { fromMinute: 18 * 60, untilMinute: 24 * 60 };
+const TUESDAY = { weekdays: [2] } as const;
+const SUNDAY = { weekdays: [7] } as const;
+
+const at = (change: Partial<WateringAtProperty>): WateringAtProperty => ({ townRule: "none", controller: "none", street: "4 Sorrel Lane", ...change });
+
+describe("the hours in which a property may be watered", () => {
+  test("the town's rule is law, and the controller is the house's", () => {
+    const { localRules, controller } = hoursOnFile(at({ townRule: { days: { dates: "odd" }, hours: EVENING }, controller: { days: TUESDAY, hours: EVENING } }));
+    expect(localRules).toEqual({ basis: "law", source: "the town's watering rule, as it is on file for the property", periods: [{ datesOfMonth: "odd", fromMinuteOfDay: 1080, untilMinuteOfDay: 1440 }] });
+    expect(controller).toEqual({ basis: "house", source: "the controller's days and hours, as they are on file for the property", periods: [{ weekday: 2, fromMinuteOfDay: 1080, untilMinuteOfDay: 1440 }] });
+  });
+  test.each([
+    ["neither is there", {}, ""],
+    ["nobody has said anything", { townRule: "unknown", controller: "unknown" }, ""],
+    ["days without hours are whole days", { townRule: { days: SUNDAY, hours: null } }, "Local rules: Sunday midnight to midnight."],
+    ["hours without days are those of every day", { controller: { days: null, hours: EVENING } }, "The controller: every day 6 pm to midnight."],
+    ["the house number is read from the street", { townRule: { days: { dates: "house-number" }, hours: WHOLE_DAY } }, "Local rules: even dates midnight to midnight."],
+    ["a house number that there is not leaves every day", { townRule: { days: { dates: "house-number" }, hours: EVENING }, street: "Old Mill Road" }, "Local rules: every day 6 pm to midnight."],
+  ] as const)("%s", (_name, change, words) => expect(hoursWords(hoursOnFile(at(change)))).toBe(words));
+});
+
+describe("what is not on file is said, and what is taken in its place", () => {
+  const said = (change: Partial<WateringAtProperty>) => hoursMissing(at(change)).map(({ level, source, rule }) => `${level} ${source} ${rule}`);
+  const WHOLE = { days: TUESDAY, hours: EVENING };
+  test.each([
+    ["nothing where both are known not to be there", {}, []],
+    ["nothing where both are whole", { townRule: WHOLE, controller: WHOLE }, []],
+    ["both in one", { townRule: "unknown", controller: "unknown" }, ["take-care law watering-hours-not-on-file"]],
+    ["the town's rule alone", { townRule: "unknown", controller: WHOLE }, ["take-care law watering-hours-of-town-not-on-file"]],
+    ["the controller alone", { controller: "unknown" }, ["take-care house watering-hours-of-controller-not-on-file"]],
+    ["the days of one", { townRule: { days: null, hours: EVENING } }, ["take-care law watering-hours-of-town-without-days"]],
+    ["the hours of the other", { controller: { days: TUESDAY, hours: null } }, ["take-care house watering-hours-of-controller-without-hours"]],
+    ["a half of each", { townRule: { days: TUESDAY, hours: null }, controller: { days: null, hours: EVENING } }, ["take-care law watering-hours-of-town-without-hours", "take-care house watering-hours-of-controller-without-days"]],
+    ["a half of one and the whole of the other", { townRule: { days: TUESDAY, hours: null }, controller: "unknown" }, ["take-care law watering-hours-of-town-without-hours", "take-care house watering-hours-of-controller-not-on-file"]],
+  ] as const)("%s", (_name, change, expected) => expect(said(change)).toEqual(expected));
+  test("in words, with the property", () => {
+    expect(hoursMissing(at({ townRule: { days: null, hours: EVENING }, controller: "unknown" }))).toEqual([
+      {
+        level: "take-care", rule: "watering-hours-of-town-without-days", source: "law", about: ["4 Sorrel Lane"],
+        what: "The town's watering rule has its hours on file and not its days.", figure: "Every day is taken as allowed.", toDo: "Look up the days and enter them, all seven where it is every day.",
+      },
+      {
+        level: "take-care", rule: "watering-hours-of-controller-not-on-file", source: "house", about: ["4 Sorrel Lane"],
+        what: "The controller's days and hours are not on file.", figure: "Every hour that the town leaves is taken as allowed.", toDo: "Ask for them and enter them, or that there is no controller.",
+      },
+    ]);
+    expect(hoursMissing(at({ townRule: "unknown" }))[0]?.figure).toBe("Every hour of the controller is taken as allowed.");
+    expect(hoursMissing(at({ controller: { days: TUESDAY, hours: null } }))[0]).toMatchObject({
+      what: "The controller has its days on file and not its hours.", figure: "Every hour of those days is taken as allowed.", toDo: "Ask for the hours and enter them, midnight to midnight where it is every hour.",
+    });
+  });
+  test("a rule that goes by a house number that there is not says so", () => {
+    const numberless = { days: { dates: "house-number" }, hours: EVENING } as const;
+    expect(hoursMissing(at({ townRule: numberless, street: "Old Mill Road" }))).toMatchObject([{ rule: "watering-hours-of-town-without-days", what: "The town's watering rule goes by the house number, and the street begins with none." }]);
+    expect(hoursMissing(at({ townRule: numberless }))).toEqual([]);
+  });
+});
