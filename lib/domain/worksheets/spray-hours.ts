@@ -148,6 +148,7 @@ function judge(hours: readonly HourByClock[], limits: Limits, sun: SunTimes): re
       weatherAt: (startsAt) => byStart.get(startsAt),
       timeZone: "UTC",
       rainFromInches: site.settings.rainFromInches,
+      rainChanceFromPercent: site.settings.rainChanceFromPercent,
     };
     const ofProduct = judgeProductHour(productOf(limits), inWeather);
     // The wind, and the rain of the hour itself, are said once: by the product's own limit where it has one.
