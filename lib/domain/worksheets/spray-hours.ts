@@ -73,9 +73,13 @@ function readAfter({ hottestAfter, hoursAfter }: Typed<SprayHoursField>): Outcom
 
 const STANDING_WORDS: Readonly<Record<HourStanding, string>> = { open: "open", "take-care": "take care", closed: "closed", undecided: "can't be decided" };
 
-/** "closed. The wind is 11 mph...": the figure of Delta T stands in a column of its own. */
+/**
+ * "closed. The wind is 11 mph...": the figure of Delta T stands in a column of its own. What can't be decided of an hour
+ * that is closed anyhow is left out, and of one that can't be decided the first is enough.
+ */
 function standingWords({ standing, reasons }: JudgedHourByClock): string {
-  const sentences = reasons.map(({ sentence }) => sentence.replace(/^Delta T is [\d.]+ °C, /u, "Delta T "));
+  const undecided = reasons.filter(({ isUndecided }) => isUndecided).slice(0, standing === "undecided" ? 1 : 0);
+  const sentences = [...undecided, ...reasons.filter(({ isUndecided }) => !isUndecided)].map(({ sentence }) => sentence.replace(/^Delta T is [\d.]+ °C, /u, "Delta T ").replace(", and this spray depends on it.", ""));
   return [STANDING_WORDS[standing], ...sentences].map(withoutFullStop).join(". ");
 }
 
@@ -137,7 +141,7 @@ function answersOf(judged: readonly JudgedHourByClock[], count: Count): readonly
   const { all, undecided, notClosed } = count;
   return [
     { figure: String(notClosed), unit: `of ${all} h`, of: whenWords(judged, count) },
-    ...(undecided === 0 ? [] : [{ figure: String(undecided), unit: `of ${all} h`, of: `${undecidedWords(judged)} Write the hours after them too; those after midnight are the next day's.` }]),
+    ...(undecided === 0 ? [] : [{ figure: String(undecided), unit: `of ${all} h`, of: `${undecidedWords(judged)} Write the hours after them too.` }]),
   ];
 }
 
@@ -204,12 +208,12 @@ function closesWords(judged: readonly JudgedHourByClock[], rules: readonly HourR
   const count = (isUndecided: boolean) =>
     judged.filter(({ reasons }) => reasons.some((reason) => reason.verdict === "closed" && reason.isUndecided === isUndecided && rules.includes(reason.rule))).length;
   const undecided = count(true);
-  return `closes ${hoursWords(count(false))}${undecided === 0 ? "" : `, and can't be decided in ${hoursWords(undecided)} for want of the hours after ${undecided === 1 ? "it" : "them"}`}.`;
+  return `closes ${hoursWords(count(false))}${undecided === 0 ? "" : ` and leaves ${undecided} undecided for want of later ones`}.`;
 }
 
 function stepsOf(judged: readonly JudgedHourByClock[], { coolestF, hottestF, hottestAfter, windMph, rainfastHours }: EnteredLimits, sun: EnteredSun): readonly string[] {
   const { all, closed, undecided, notClosed } = countOf(judged);
-  const closedWords = `${hoursWords(closed)} of ${all} ${closed === 1 ? "is" : "are"} closed for one reason or more`;
+  const closedWords = `${closed} of ${all} ${closed === 1 ? "is" : "are"} closed for one reason or more`;
   return [
     ...(coolestF === undefined && hottestF === undefined
       ? ["Temperature: no limit was entered."]

@@ -13,24 +13,30 @@ test("hours are open or closed, with every reason", () => {
   expect(spans[7]?.reasons).toEqual(["The temperature is 86 °F; the highest temperature for this spray is 85 °F.", "The wind is 11 mph; the highest wind for this spray is 10 mph."]);
   expect(spans[8]?.reasons.at(-1)).toBe("Rain of 0.02 in is expected at 4 pm; this spray needs 1 h without rain.");
   expect(spans[12]?.reasons).toEqual(["The rain at 8 pm is not known, and this spray depends on it."]);
-  expect(answers.map(({ of }) => of)).toEqual(["Not closed: 7 am to 2 pm; 5 pm to 7 pm.", "Can't be decided: 7 pm to 8 pm. Write the hours after them too; those after midnight are the next day's."]);
-  expect(tables[0]?.rows.at(-1)?.at(-1)).toBe("can't be decided. The rain at 8 pm is not known, and this spray depends on it");
+  expect(answers.map(({ of }) => of)).toEqual(["Not closed: 7 am to 2 pm; 5 pm to 7 pm.", "Can't be decided: 7 pm to 8 pm. Write the hours after them too."]);
+  expect(tables[0]?.rows.at(-1)?.at(-1)).toBe("can't be decided. The rain at 8 pm is not known");
   expect(working.result).toBe("9 of 13 hours are not closed. Not closed: 7 am to 2 pm; 5 pm to 7 pm. Can't be decided: 7 pm to 8 pm.");
+});
+
+test("what can't be decided is left out of an hour that is closed anyhow, and said once of one that can't be", () => {
+  const hours = "9 am, 70, 60, 11, 0\n10 am, 70, 60, 5, 0";
+  const { tables } = worked(sprayHoursWorksheet({ ...calm, hours, rainfast: "2", hottestAfter: "85", hoursAfter: "2" }));
+  expect(tables[0]?.rows.map((row) => row.at(-1))).toEqual(["closed. The wind is 11 mph; the highest wind for this spray is 10 mph", "can't be decided. The temperature at 11 am is not known"]);
 });
 
 test("steps count what each limit closes", () => {
   expect(stepsOf(sprayHoursWorksheet(typed)).slice(0, 2)).toEqual(["Temperature against no lowest and 85 °F: closes 2 hours.", "Wind above 10 mph: closes 1 hour."]);
   expect(stepsOf(sprayHoursWorksheet({ ...calm, hottest: "" }))[0]).toBe("Temperature: no limit was entered.");
   expect(stepsOf(sprayHoursWorksheet(typed)).slice(2, 5)).toEqual([
-    "Rain in the hour, or in the 1 h after it: closes 2 hours, and can't be decided in 1 hour for want of the hours after it.",
+    "Rain in the hour, or in the 1 h after it: closes 2 hours and leaves 1 undecided for want of later ones.",
     "Near sunrise and sunset with wind under 3 mph: take care, an inversion may lie over the lawn.",
-    "Hours that are not closed, where 3 hours of 13 are closed for one reason or more and 1 can't be decided: 13 − 3 − 1 = 9.",
+    "Hours that are not closed, where 3 of 13 are closed for one reason or more and 1 can't be decided: 13 − 3 − 1 = 9.",
   ]);
 });
 
 test("Delta T is worked out in one scale, and the source of its wet bulb stands below", () => {
   const { working, tables } = worked(sprayHoursWorksheet({ ...calm, hours: "9 am, 70, 60, 5, 0\nnoon, 86, 40, 5, 0" }));
-  expect(working.steps).toContain("Hours that are not closed, where 1 hour of 2 is closed for one reason or more: 2 − 1 = 1.");
+  expect(working.steps).toContain("Hours that are not closed, where 1 of 2 is closed for one reason or more: 2 − 1 = 1.");
   expect(working.steps.at(-1)).toBe("Delta T: 30 − 20.1392 = 9.8608 °C.");
   expect(tables[0]?.rows[1]?.slice(5, 7)).toEqual(["20.1", "9.9"]);
   expect(working.source).toContain("Eq. 11, 15 and 16");
@@ -65,17 +71,17 @@ describe("dry hours that reach past midnight", () => {
   test("a dry day alone leaves 24 dry hours undecided, and not closed", () => {
     const outcome = sprayHoursWorksheet({ ...calm, hours: hoursFrom(0, 24), rainfast: "24" });
     expect(answersOf(outcome)).toEqual(["0 of 24 h", "24 of 24 h"]);
-    expect(worked(outcome).answers.map(({ of }) => of)).toEqual(["No hour is known to be open.", "Can't be decided: midnight to midnight. Write the hours after them too; those after midnight are the next day's."]);
+    expect(worked(outcome).answers.map(({ of }) => of)).toEqual(["No hour is known to be open.", "Can't be decided: midnight to midnight. Write the hours after them too."]);
     expect(new Set(worked(outcome).spans.map(({ standing }) => standing))).toEqual(new Set(["undecided"]));
     expect(worked(outcome).working.result).toBe("0 of 24 hours are not closed. No hour is known to be open. Can't be decided: midnight to midnight.");
-    expect(stepsOf(outcome)).toContain("Rain in the hour, or in the 24 h after it: closes 0 hours, and can't be decided in 24 hours for want of the hours after them.");
+    expect(stepsOf(outcome)).toContain("Rain in the hour, or in the 24 h after it: closes 0 hours and leaves 24 undecided for want of later ones.");
   });
 
   test("with the next day's hours they are open", () => {
     const outcome = sprayHoursWorksheet({ ...calm, hours: hoursFrom(0, 48), rainfast: "24" });
     expect(worked(outcome).answers.map(({ figure, of }) => `${figure} ${of}`)).toEqual([
       "24 Not closed: midnight to midnight.",
-      "24 Can't be decided: midnight the next day to midnight. Write the hours after them too; those after midnight are the next day's.",
+      "24 Can't be decided: midnight the next day to midnight. Write the hours after them too.",
     ]);
   });
 
@@ -103,7 +109,7 @@ describe("a limit on the hours afterwards (not if more than 85 °F is forecast w
     expect(spans.slice(0, 11).map(({ standing }) => standing)).toEqual([...Array.from({ length: 10 }, () => "closed"), "open"]);
     expect(spans[0]?.reasons).toEqual(["The temperature is 86 °F at 3 pm; this spray must not see more than 85 °F within 24 h."]);
     expect(working.inputs).toContainEqual({ name: "Hottest afterwards", figure: "85 °F within 24 h", from: "the label" });
-    expect(working.steps[1]).toBe("Temperature against 85 °F in the hour and the 24 h after it: closes 10 hours, and can't be decided in 24 hours for want of the hours after them.");
+    expect(working.steps[1]).toBe("Temperature against 85 °F in the hour and the 24 h after it: closes 10 hours and leaves 24 undecided for want of later ones.");
   });
 
   test("85 °F itself passes, and the next day's heat counts", () => {
