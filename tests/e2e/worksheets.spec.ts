@@ -13,7 +13,7 @@ const WORKSHEETS = {
   irrigation: ["The rate is known", "From catch cans"],
   "spray-hours": [],
   "degree-days": [],
-  seed: [],
+  seed: ["By a rate of pure live seed", "By a rate from the bag"],
   lime: ["Mehlich buffer, by the table", "Another method, by the lab"],
   potash: [],
   topdressing: ["Material for a depth", "Depth of a load"],

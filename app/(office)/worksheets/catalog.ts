@@ -8,7 +8,7 @@ export const WORKSHEETS = {
   irrigation: { name: "Irrigation minutes", question: "How many minutes put down a depth of water, and in how many cycles?" },
   "spray-hours": { name: "Spray hours", question: "Which hours of a day are open for a spray, and what closes the others?" },
   "degree-days": { name: "Degree days", question: "How many degree days do daily highs and lows add up to, and when is a number of them reached?" },
-  seed: { name: "Seed", question: "How much seed from the bag brings a rate of pure live seed?" },
+  seed: { name: "Seed", question: "How much seed from the bag does a lawn take, by a rate of pure live seed or of seed from the bag?" },
   lime: { name: "Lime", question: "How much lime does a soil test ask for, and in how many applications?" },
   potash: { name: "Potash", question: "How much product brings the potash that a soil test asks for, and in how many applications?" },
   topdressing: { name: "Topdressing", question: "How many cubic yards cover a lawn to a depth, and how deep does a load lie?" },

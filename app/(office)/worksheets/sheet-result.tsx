@@ -57,15 +57,18 @@ function Answer({ answer: { figure, unit, of } }: { readonly answer: WorksheetAn
   );
 }
 
-/** Every how many rows one is printed, so that a season of days stays on the one page. */
-function rowsToOneOnPaper(rows: number): { readonly step: 1 | 3 | 7 | 14; readonly words: string } {
+/** A cell of so many letters is a sentence, for which a row on paper needs a second line and the sheet more words below. */
+const SENTENCE_LETTERS = 40;
+
+/** Every how many rows one is printed, so that a season of days, or two days of hours with their reasons, stays on the one page. */
+function rowsToOneOnPaper(rows: number, hasSentences: boolean): { readonly step: 1 | 3 | 7 | 14; readonly words: string } {
   if (rows <= 30) return { step: 1, words: "" };
-  if (rows <= 90) return { step: 3, words: "every third row and the last" };
+  if (rows <= 90 && !hasSentences) return { step: 3, words: "every third row and the last" };
   return rows <= 210 ? { step: 7, words: "every seventh row and the last" } : { step: 14, words: "every fourteenth row and the last" };
 }
 
 function SheetTable({ table: { caption, columns, rows } }: { readonly table: WorksheetTable }) {
-  const { step, words } = rowsToOneOnPaper(rows.length);
+  const { step, words } = rowsToOneOnPaper(rows.length, rows.some((cells) => cells.some((cell) => cell.length >= SENTENCE_LETTERS)));
   const [first, ...rest] = columns.map(({ head, align }, index): TableColumn => ({ id: String(index), head, align }));
   if (first === undefined) return null;
   return (

@@ -49,6 +49,7 @@ function judgeReading(productName: string, use: LabelUse, read: WeatherRead, { s
     weatherAt: (epochMilliseconds) => (epochMilliseconds === startsAtEpochMilliseconds ? weather : undefined),
     timeZone,
     rainFromInches: DEFAULT_SPRAY_WEATHER_SETTINGS.rainFromInches,
+    rainChanceFromPercent: DEFAULT_SPRAY_WEATHER_SETTINGS.rainChanceFromPercent,
   });
   return reasons.flatMap((reason) => passed(productName, use, reason));
 }

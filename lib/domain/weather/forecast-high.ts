@@ -1,8 +1,8 @@
 import { type CalendarDate, addDays, formatShortDate } from "#domain/foundation/calendar-date";
 import { type Outcome, accept } from "#domain/foundation/outcome";
 import { type RangeCheck, refuseOutOfRange } from "#domain/turf/physical-range";
-import { type Authority, type TemperatureAheadLimit, type WeatherLimits, type WeatherMix, stated } from "#domain/weather/spray-limits";
-import { passesTemperature } from "#domain/weather/product-hour";
+import { type Authority, type TemperatureAheadLimit, type TemperatureLimit, type WeatherLimits, type WeatherMix, stated } from "#domain/weather/spray-limits";
+import { mustNotSee, passesTemperature } from "#domain/weather/product-hour";
 import { type HourReason, closedBy, shown, shownApart, undecidedBy, unreadLimit } from "#domain/weather/spray-reasons";
 
 /** A high of a day that somebody entered, or did not. */
@@ -30,7 +30,8 @@ const ONE_DAY_HOURS = 24;
 
 /**
  * Holds a mix for a day when a product's highest temperature is at or under the forecast high: somewhere in the day the
- * limit may be met, and nothing says when. A highest temperature that nobody has read holds too. A limit on the hours
+ * limit may be met, and nothing says when; a high that only reaches a limit which may be reached
+ * says so. A highest temperature that nobody has read holds too. A limit on the hours
  * that follow is held against the days after as well: the work may end as late as midnight, so 24 h reach through the
  * next day. A lowest temperature that not even the high reaches holds. A day in its reach whose high is not known
  * holds, undecided, and is named. With hourly values for the day the hours decide instead (judgeSprayDay). Refuses what
@@ -70,8 +71,7 @@ function reasonsOf({ productName, lowestTemperature, highestTemperature, highest
     .filter(({ limitF }) => limitF <= highs.forecastHighF)
     .map((limit) => {
       const [high, allowed] = shownApart(highs.forecastHighF, limit.limitF);
-      const sentence = `The forecast high is ${high} °F; the highest temperature for ${productName} is ${allowed} °F.`;
-      return closedBy("temperature-high", limit, sentence, productName);
+      return closedBy("temperature-high", limit, `The forecast high is ${high} °F${againstLimit(productName, limit, highs.forecastHighF, allowed)}`, productName);
     });
   const ahead = stated(highestTemperatureAhead)
     .filter(({ limitF }) => limitF > highs.forecastHighF)
@@ -86,6 +86,17 @@ function reasonsOf({ productName, lowestTemperature, highestTemperature, highest
   return [...unread, ...passed, ...ahead, ...cold];
 }
 
+/**
+ * A high that only equals a limit which may be reached passes nothing, and still holds: nothing says that no hour gets
+ * warmer. The sentence says that.
+ */
+function againstLimit(productName: string, { limitF, reaching }: TemperatureLimit, highF: number, allowed: string): string {
+  if (highF !== limitF) return `; the highest temperature for ${productName} is ${allowed} °F.`;
+  return reaching === "forbidden" ? `; ${productName} must stay below ${allowed} °F.` : `, the highest temperature for ${productName}; ${MAY_BE_WARMER}`;
+}
+
+const MAY_BE_WARMER = "the day may turn out warmer than forecast.";
+
 /** How many days after its own a limit on the hours afterwards reaches into: the work may end at midnight. */
 export function daysAheadOf({ withinHours }: Pick<TemperatureAheadLimit, "withinHours">): number {
   return Math.ceil(withinHours / ONE_DAY_HOURS);
@@ -94,13 +105,15 @@ export function daysAheadOf({ withinHours }: Pick<TemperatureAheadLimit, "within
 /** What the days after say of a limit that the day itself leaves open. */
 function reasonsAhead(productName: string, limit: TemperatureAheadLimit & Authority, highs: ForecastHighs): readonly HourReason[] {
   const reached = Array.from({ length: daysAheadOf(limit) }, (_, index) => highs.followingHighsF[index] ?? "not-entered");
-  const rule = `${productName} must not see more than ${shown(limit.limitF)} °F within ${shown(limit.withinHours)} h.`;
   const hot = reached.findIndex((highF) => highF !== "not-entered" && limit.limitF <= highF);
   const hotF = reached[hot];
   if (typeof hotF === "number") {
-    return [closedBy("temperature-ahead", limit, `The forecast high of ${dateAfter(highs, hot)} is ${shown(hotF)} °F; ${rule}`, productName)];
+    const [high, allowed] = shownApart(hotF, limit.limitF);
+    const isJustReached = hotF === limit.limitF && limit.reaching === "allowed";
+    const rule = isJustReached ? `, the most that ${productName} may see within ${shown(limit.withinHours)} h; ${MAY_BE_WARMER}` : `; ${mustNotSee(productName, limit, allowed)}`;
+    return [closedBy("temperature-ahead", limit, `The forecast high of ${dateAfter(highs, hot)} is ${high} °F${rule}`, productName)];
   }
   const missing = reached.indexOf("not-entered");
   if (missing === -1) return [];
-  return [undecidedBy("temperature-ahead", limit, `The forecast high of ${dateAfter(highs, missing)} is not known; ${rule}`, productName)];
+  return [undecidedBy("temperature-ahead", limit, `The forecast high of ${dateAfter(highs, missing)} is not known; ${mustNotSee(productName, limit, shown(limit.limitF))}`, productName)];
 }

@@ -1,6 +1,6 @@
 import { ONE_HOUR_MILLISECONDS } from "#domain/turf/hourly-series";
 import { type LocalHour, localTimeAt } from "#domain/weather/local-hours";
-import { type OnFile, type Stated, type TemperatureLimit, type WeatherLimits } from "#domain/weather/spray-limits";
+import { type OnFile, type Stated, type TemperatureAheadLimit, type TemperatureLimit, type WeatherLimits } from "#domain/weather/spray-limits";
 import {
   type HourReason,
   type HourRule,
@@ -15,8 +15,8 @@ import {
 } from "#domain/weather/spray-reasons";
 
 /**
- * An hour to be judged, with its weather, a way to the weather of the hours after it, and from how much rain (inches in
- * an hour) an hour is rainy.
+ * An hour to be judged, with its weather, a way to the weather of the hours after it, from how much rain (inches in an
+ * hour) an hour is rainy, and from which chance of rain (percent) a dry one is for care.
  */
 export interface HourInWeather {
   readonly slot: LocalHour;
@@ -25,6 +25,7 @@ export interface HourInWeather {
   readonly weatherAt: (startsAtEpochMilliseconds: number) => WeatherHour | undefined;
   readonly timeZone: string;
   readonly rainFromInches: number;
+  readonly rainChanceFromPercent: number;
 }
 
 /** Every reason that one product's own limits give in one hour; none when the product may go out. */
@@ -82,13 +83,18 @@ function temperatureAhead(product: WeatherLimits, hour: HourInWeather): HourReas
   );
   if (hot?.weather?.temperatureF !== undefined) {
     const [found, allowed] = shownApart(hot.weather.temperatureF, limit.limitF);
-    const sentence = `The temperature is ${found} °F ${when(hot.startsAt, hour)}; ${productName} must not see ${limit.reaching === "forbidden" ? `${allowed} °F or more` : `more than ${allowed} °F`} within ${shown(limit.withinHours)} h.`;
+    const sentence = `The temperature is ${found} °F ${when(hot.startsAt, hour)}; ${mustNotSee(productName, limit, allowed)}`;
     return [closedBy("temperature-ahead", limit, sentence, productName)];
   }
   const unknown = ahead.find(({ weather }) => weather?.temperatureF === undefined);
   return unknown === undefined
     ? []
     : [notForecast("temperature-ahead", limit, "temperature", unknown.startsAt, hour, productName)];
+}
+
+/** "Alpha must not see 85 °F or more within 24 h.", where the limit itself is forbidden too; the limit as it is written. */
+export function mustNotSee(productName: string, { reaching, withinHours }: TemperatureAheadLimit, allowed: string): string {
+  return `${productName} must not see ${reaching === "forbidden" ? `${allowed} °F or more` : `more than ${allowed} °F`} within ${shown(withinHours)} h.`;
 }
 
 /**
@@ -120,7 +126,10 @@ function gusts(productName: string, limit: Stated<WeatherLimits["highestWind"]>,
   return [careFor("gusts", limit, sentence, productName)];
 }
 
-/** Rain from the start of the hour until the rainfast time after its end: the work may take the whole hour. */
+/**
+ * Rain from the start of the hour until the rainfast time after its end: the work may take the whole hour. Where all of
+ * it is forecast dry, a chance of rain that reaches the company's setting is for care.
+ */
 function rainfast({ rainfast: limit, productName }: WeatherLimits, hour: HourInWeather): HourReason[] {
   if (limit === "none") return [];
   if (limit === "unknown") return [unreadLimit("rain", productName, "rainfast time")];
@@ -133,7 +142,14 @@ function rainfast({ rainfast: limit, productName }: WeatherLimits, hour: HourInW
     return [closedBy("rain", limit, sentence, productName)];
   }
   const unknown = ahead.find(({ weather }) => weather?.rainInches === undefined);
-  return unknown === undefined ? [] : [notForecast("rain", limit, "rain", unknown.startsAt, hour, productName)];
+  return unknown === undefined ? chanceOfRain(productName, limit, ahead, hour) : [notForecast("rain", limit, "rain", unknown.startsAt, hour, productName)];
+}
+
+function chanceOfRain(productName: string, limit: Stated<WeatherLimits["rainfast"]>, ahead: readonly HourAhead[], hour: HourInWeather): HourReason[] {
+  const likely = ahead.find(({ weather }) => weather?.rainChancePercent !== undefined && weather.rainChancePercent >= hour.rainChanceFromPercent);
+  if (likely?.weather?.rainChancePercent === undefined) return [];
+  const sentence = `The chance of rain is ${shown(likely.weather.rainChancePercent)} % ${when(likely.startsAt, hour)}; ${productName} needs ${shown(limit.minutes / 60)} h without rain.`;
+  return [careFor("rain-chance", limit, sentence, productName)];
 }
 
 function heavyRain({ heavyRain: limit, productName }: WeatherLimits, hour: HourInWeather): HourReason[] {
@@ -164,13 +180,14 @@ function soil({ soil: limit, productName }: WeatherLimits, { weather }: HourInWe
   ];
 }
 
-interface HourAhead {
+/** An hour after another, with its weather as far as there is any on file. */
+export interface HourAhead {
   readonly startsAt: number;
   readonly weather: WeatherHour | undefined;
 }
 
-/** The hours that a span touches which begins with this hour and ends so long after its end. */
-function hoursUntil({ slot, weatherAt }: HourInWeather, afterEndMilliseconds: number): readonly HourAhead[] {
+/** The hours that a span touches which begins with this hour and ends so long after its end; this hour is the first. */
+export function hoursUntil({ slot, weatherAt }: HourInWeather, afterEndMilliseconds: number): readonly HourAhead[] {
   const milliseconds = slot.endsAtEpochMilliseconds + afterEndMilliseconds - slot.startsAtEpochMilliseconds;
   return Array.from({ length: Math.ceil(milliseconds / ONE_HOUR_MILLISECONDS) }, (_, index) => {
     const startsAt = slot.startsAtEpochMilliseconds + index * ONE_HOUR_MILLISECONDS;
@@ -195,7 +212,7 @@ function notForecast(
 }
 
 /** "at 14:00", with the date when it is another day. */
-function when(epochMilliseconds: number, { slot, timeZone }: HourInWeather): string {
+export function when(epochMilliseconds: number, { slot, timeZone }: HourInWeather): string {
   const there = localTimeAt(epochMilliseconds, timeZone);
   const here = localTimeAt(slot.startsAtEpochMilliseconds, timeZone);
   return there.date === here.date ? `at ${there.localTime}` : `at ${there.localTime} on ${there.date}`;

@@ -103,6 +103,7 @@ function judgeHour(
     weatherAt: (startsAt) => byStart.get(startsAt),
     timeZone: question.timeZone,
     rainFromInches: question.settings.rainFromInches,
+    rainChanceFromPercent: question.settings.rainChanceFromPercent,
   };
   const products = mix.products.map((product) => limitsAskedOf(product, mix.method));
   const reasons = [

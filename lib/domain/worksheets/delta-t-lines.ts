@@ -1,17 +1,11 @@
-import { namedClockWords } from "#domain/foundation/clock-words";
 import { celsiusFromFahrenheit, fahrenheitFromCelsius } from "#domain/turf/temperature-scale";
 import { airPressureKilopascals } from "#domain/turf/vapor-pressure";
 import { type WeatherHour } from "#domain/weather/spray-reasons";
 import { deltaT } from "#domain/weather/wet-bulb";
+import { type HourByClock, hourWords } from "#domain/worksheets/typed-hours";
 
 /** At sea level: a few hundred feet move Delta T by less than a tenth of a degree. */
 const SEA_LEVEL_METERS = 0;
-
-/** An hour of a day, which begins so many minutes after midnight, with its weather. */
-export interface HourByClock {
-  readonly minute: number;
-  readonly weather: WeatherHour;
-}
 
 interface WetBulb {
   readonly dryC: number;
@@ -50,7 +44,7 @@ export function deltaTLines(hours: readonly HourByClock[]): readonly string[] {
   const { minute, weather, dryC, wetC, deltaTC } = largest;
   const inFahrenheit = weather.temperatureF ?? 0;
   return [
-    `Largest Delta T, at ${namedClockWords(minute)}, with ${degrees(inFahrenheit)} °F and a humidity of ${String(weather.relativeHumidityPercent)}%.`,
+    `Largest Delta T, at ${hourWords(minute)}, with ${degrees(inFahrenheit)} °F and a humidity of ${String(weather.relativeHumidityPercent)}%.`,
     `In °C: ${degrees(inFahrenheit)} − 32 = ${degrees(inFahrenheit - 32)}; ${degrees(inFahrenheit - 32)} ÷ 1.8 = ${degrees(dryC)} °C.`,
     `Wet bulb by trial in the formula: ${degrees(wetC)} °C, which is ${fahrenheitFromCelsius(wetC).toFixed(1)} °F.`,
     `Delta T: ${degrees(dryC)} − ${degrees(wetC)} = ${degrees(deltaTC)} °C.`,

@@ -4,14 +4,13 @@ import { multiplyExact } from "#domain/quantities/exact-quantity";
 import { writeQuantity } from "#domain/quantities/format-quantity";
 import { rateIn, scaleRate, times } from "#domain/quantities/rate";
 import { type Rational } from "#domain/quantities/rational";
-import { bulkRateFor, bulkSeedFor, overseedingRate, pricePerPureLiveSeed, pureLivePart, seedingRates } from "#domain/turf/seed";
+import { bulkRateFor, bulkSeedFor, overseedingRate, pricePerPureLiveSeed, pureLivePart } from "#domain/turf/seed";
 import { acreLines, amountBothWays, amountWords, areaInput, numberWords, rateBothWays, stepPercent, stepRate, withTyped } from "#domain/worksheets/figure-words";
 import { ounceLines } from "#domain/worksheets/nutrient-lines";
 import { ifTyped, type NumberRange, readAmountField, readChoice, readNumberField, readRateField, readTogether, refuseOne } from "#domain/worksheets/read-fields";
-import { type Typed, type WorksheetAnswer, type WorksheetExample, type WorksheetOutcome, type WorksheetTable } from "#domain/worksheets/worksheet";
+import { HALF_RATE_SOURCE, publishedRates, SEED_USES } from "#domain/worksheets/seed-rates";
+import { type Typed, type WorksheetAnswer, type WorksheetExample, type WorksheetOutcome } from "#domain/worksheets/worksheet";
 
-const SEED_USES = ["bare ground", "overseeding"] as const;
-type SeedUse = (typeof SEED_USES)[number];
 /** The fields of the worksheet. */
 export type SeedField = "rate" | "use" | "area" | "purity" | "germination" | "price";
 
@@ -77,23 +76,14 @@ export function seedWorksheet(typed: Typed<SeedField>): WorksheetOutcome {
         ...(price === undefined || priced === undefined ? [] : [`A pound of pure live seed costs: $${figure(price)} ÷ ${partWords} = $${figure(priced)}, or ${money(priced)}.`]),
       ],
       result: `${amountBothWays(bulk)} of seed from the bag, at ${rateBothWays(bulkRate)}.`,
-      source: use === "overseeding" ? `${LOUISIANA}; half rate: University of Nebraska-Lincoln` : LOUISIANA,
+      source: use === "overseeding" ? `${LOUISIANA}; ${HALF_RATE_SOURCE}` : LOUISIANA,
     },
     findings: [],
-    tables: [publishedRates(use)],
+    tables: [publishedRates("pure live seed", use)],
   });
 }
 
 function money(dollars: Rational): string {
   const cents = (dollars.numerator * 200n + dollars.denominator) / (dollars.denominator * 2n);
   return `$${String(cents / 100n)}.${String(cents % 100n).padStart(2, "0")}`;
-}
-
-/** What is published for the use, beside what was typed. */
-function publishedRates(use: SeedUse): WorksheetTable {
-  return {
-    caption: `Published rates, ${use}`,
-    columns: [{ head: "Grass", align: "word" }, { head: "lb per 1,000 sq ft", align: "figure" }, { head: "Counts", align: "word" }, { head: "By", align: "word" }],
-    rows: seedingRates.filter((one) => one.use === use).map(({ grass, lowest, highest, counts, source }) => [grass, `${numberWords(rateIn(lowest, "lb per 1,000 sq ft"))} to ${numberWords(rateIn(highest, "lb per 1,000 sq ft"))}`, counts === "pure live seed" ? "pure live seed" : "from the bag", source.name.split(",")[0] ?? source.name]),
-  };
 }

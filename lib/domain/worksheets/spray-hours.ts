@@ -1,27 +1,22 @@
-import { typedLines } from "#domain/equipment/typed-test";
-import { namedClockWords } from "#domain/foundation/clock-words";
 import { withoutFullStop } from "#domain/foundation/full-stop";
 import { accept, badInput, missingFact, type Outcome } from "#domain/foundation/outcome";
-import { ONE_HOUR_MILLISECONDS } from "#domain/turf/hourly-series";
 import { INVERSION_SOURCE } from "#domain/weather/inversion";
-import { type HourInWeather, judgeProductHour } from "#domain/weather/product-hour";
-import { DEFAULT_SPRAY_WEATHER_SETTINGS, type SprayWeatherSettings, type WeatherLimits } from "#domain/weather/spray-limits";
-import { type HourReason, type HourVerdict, worstVerdict } from "#domain/weather/spray-reasons";
-import { judgeSprayHour, type SpraySite } from "#domain/weather/spraying-hour";
-import { type SunTimes } from "#domain/weather/sun-times";
+import { type HourRule } from "#domain/weather/spray-reasons";
 import { readClockMinute } from "#domain/worksheets/clock-time";
-import { deltaTLines, type HourByClock, wetBulbAndDeltaT } from "#domain/worksheets/delta-t-lines";
-import { type FieldAsk, ifTyped, type NumberRange, readModelNumber, readTogether, refuseOne } from "#domain/worksheets/read-fields";
-import { type Typed, type WorkedWorksheet, type WorksheetExample, type WorksheetOutcome, type WorksheetTable } from "#domain/worksheets/worksheet";
+import { deltaTLines, wetBulbAndDeltaT } from "#domain/worksheets/delta-t-lines";
+import { type EnteredLimits, type EnteredSun, type HourStanding, type JudgedHourByClock, judgeHours } from "#domain/worksheets/judged-hours";
+import { type FieldAsk, ifTyped, type NumberRange, readModelNumber, readTogether } from "#domain/worksheets/read-fields";
+import { hourWords, readHours, stretchWords } from "#domain/worksheets/typed-hours";
+import { type Typed, type WorkedWorksheet, type WorksheetAnswer, type WorksheetExample, type WorksheetOutcome, type WorksheetTable } from "#domain/worksheets/worksheet";
 
 /** The fields of the worksheet. */
-export type SprayHoursField = "hours" | "coolest" | "hottest" | "wind" | "rainfast" | "sunrise" | "sunset";
+export type SprayHoursField = "hours" | "coolest" | "hottest" | "hottestAfter" | "hoursAfter" | "wind" | "rainfast" | "sunrise" | "sunset";
 
-/** One hour as it was judged, in minutes after midnight, for the drawing of the day. */
+/** One hour as it was judged, in minutes after the first day's midnight, for the drawing of the day. */
 export interface SprayHourSpan {
   readonly fromMinute: number;
   readonly toMinute: number;
-  readonly verdict: HourVerdict;
+  readonly standing: HourStanding;
   readonly reasons: readonly string[];
 }
 
@@ -30,7 +25,7 @@ export interface WorkedSprayHours extends WorkedWorksheet {
   readonly spans: readonly SprayHourSpan[];
 }
 
-const IOWA = "Iowa State Extension, https://hortnews.extension.iastate.edu/faq/what-proper-way-apply-broadleaf-herbicides-lawn";
+const FLORIDA = "UF/IFAS Extension, August 26, 2021, https://nwdistrict.ifas.ufl.edu/hort/2021/08/26/timing-is-everything-when-controlling-lawn-weeds/";
 const DELTA_T = "Delta T: Australian Bureau of Meteorology, quoted by sprayers101.com/delta-t";
 const WET_BULB = "wet bulb: FAO Irrigation and Drainage Paper 56, Eq. 11, 15 and 16, at sea level";
 
@@ -39,135 +34,53 @@ export const SPRAY_HOURS_EXAMPLE: WorksheetExample<SprayHoursField> = {
     hours: ["7 am, 62, 88, 2, 0", "8 am, 66, 80, 3, 0", "9 am, 70, 70, 4, 0", "10 am, 74, 62, 5, 0", "11 am, 78, 55, 6, 0", "noon, 81, 50, 8, 0", "1 pm, 84, 45, 9, 0", "2 pm, 86, 40, 11, 0", "3 pm, 87, 38, 10, 0", "4 pm, 84, 48, 9, 0.02", "5 pm, 79, 60, 6, 0", "6 pm, 77, 64, 4, 0", "7 pm, 75, 68, 3, 0"].join("\n"),
     coolest: "",
     hottest: "85",
+    hottestAfter: "",
+    hoursAfter: "",
     wind: "10",
     rainfast: "1",
     sunrise: "6:20 am",
     sunset: "8:10 pm",
   },
-  from: `made-up weather; 85 °F as ${IOWA} has it`,
+  from: `made-up weather and dry time; not above 85 °F on St. Augustinegrass and a wind of 10 mph or less are usual wording of labels, ${FLORIDA}`,
 };
 
 const TEMPERATURE: NumberRange = { lowest: "-40", highest: "130", unit: "°F" };
-const HUMIDITY: NumberRange = { lowest: "1", highest: "100", unit: "%" };
 const WIND: NumberRange = { lowest: "0", highest: "100", unit: "mph" };
-const RAIN: NumberRange = { lowest: "0", highest: "10", unit: "in" };
-const PARTS = ["hour", "temperature", "humidity", "wind", "rain"] as const;
+const HOURS_DRY: NumberRange = { lowest: "0", highest: "72", unit: "h" };
+const HOURS_AFTER: NumberRange = { lowest: "1", highest: "72", unit: "h" };
+const NOON_MINUTES = 720;
 
-function ask(what: string, such: string): FieldAsk {
-  return { field: "hours", what, such };
-}
-
-function readHour(line: string): Outcome<HourByClock> {
-  const parts = line.split(/[,;\t]/u).map((part) => part.trim());
-  const [hourText = "", temperature = "", humidity = "", wind = "", rain = ""] = parts;
-  if (parts.length !== PARTS.length || parts.includes("")) {
-    return badInput("hours", line, PARTS.join(", "), `"${line}" has not these five with commas between: ${PARTS.join(", ")}. Write it as 7 am, 62, 88, 2, 0.`);
-  }
-  const minute = readClockMinute("hours", hourText.replace(/^noon$/iu, "12 pm").replace(/^midnight$/iu, "12 am"));
-  if (!minute.ok) return minute;
-  if (minute.value % 60 !== 0) return badInput("hours", line, "hours that begin on the hour", `"${line}" does not begin on the hour. Write it as 7 am, 62, 88, 2, 0.`);
-  const read = readTogether({
-    temperatureF: readModelNumber(ask("the temperature", "62"), temperature, TEMPERATURE),
-    relativeHumidityPercent: readModelNumber(ask("the humidity", "88"), humidity, HUMIDITY),
-    windMph: readModelNumber(ask("the wind", "2"), wind, WIND),
-    rainInches: readModelNumber(ask("the rain", "0"), rain, RAIN),
-  });
-  if (!read.ok) {
-    const [{ allowed, sentence }] = read.refusal;
-    return badInput("hours", line, allowed, `In "${line}": ${sentence}`);
-  }
-  return accept({ minute: minute.value, weather: { startsAtEpochMilliseconds: (minute.value / 60) * ONE_HOUR_MILLISECONDS, ...read.value } });
-}
-
-/** The hours in the order of the day, each once. */
-function readHours(text: string): Outcome<readonly HourByClock[]> {
-  const lines = typedLines(text);
-  if (lines.length === 0) return missingFact("hours", "one hour to a line", "Give the hours, one to a line, such as 7 am, 62, 88, 2, 0.");
-  const hours: HourByClock[] = [];
-  for (const line of lines) {
-    const hour = readHour(line);
-    if (!hour.ok) return hour;
-    if (hours.some(({ minute }) => minute === hour.value.minute)) return badInput("hours", line, "each hour once", `${namedClockWords(hour.value.minute)} stands there twice.`);
-    hours.push(hour.value);
-  }
-  return accept(hours.toSorted((left, right) => left.minute - right.minute));
-}
-
+/** The sun rises before noon and sets after it: "7:45" for a sunset was meant for the evening. */
 function readSun(field: "sunrise" | "sunset", text: string): Outcome<number | undefined> {
-  return ifTyped(text, (typed) => readClockMinute(field, typed));
-}
-
-const LABEL = { basis: "label", source: "as entered, from the label" } as const;
-
-interface Limits {
-  readonly coolest: number | undefined;
-  readonly hottest: number | undefined;
-  readonly wind: number;
-  readonly rainfastHours: number;
-}
-
-function productOf({ coolest, hottest, wind, rainfastHours }: Limits): WeatherLimits {
-  const temperature = (limitF: number | undefined) => (limitF === undefined ? ("none" as const) : { limitF, reaching: "allowed" as const, ...LABEL });
-  return {
-    productName: "this spray",
-    lowestTemperature: temperature(coolest),
-    highestTemperature: temperature(hottest),
-    highestTemperatureAhead: "none",
-    lowestWind: "none",
-    highestWind: { limitMph: wind, ...LABEL },
-    rainfast: rainfastHours === 0 ? "none" : { minutes: rainfastHours * 60, ...LABEL },
-    heavyRain: "none",
-    soil: "none",
-  };
-}
-
-function siteOf(wind: number): SpraySite {
-  const settings: SprayWeatherSettings = { ...DEFAULT_SPRAY_WEATHER_SETTINGS, highestWind: { limitMph: wind, ...LABEL } };
-  return { place: { latitudeDegrees: 0, longitudeDegrees: 0, elevationMeters: 0 }, sensitivePlaces: [], settings };
-}
-
-/** Without sunrise and sunset no hour is near the night, and a step says that inversions were not looked at. */
-function sunOf(sunrise: number | undefined, sunset: number | undefined): SunTimes {
-  if (sunrise === undefined || sunset === undefined) return { kind: "always-up" };
-  return { kind: "rises-and-sets", sunriseEpochMilliseconds: sunrise * 60_000, sunsetEpochMilliseconds: sunset * 60_000 };
-}
-
-interface JudgedHourByClock extends HourByClock {
-  readonly verdict: HourVerdict;
-  readonly reasons: readonly HourReason[];
-}
-
-function judge(hours: readonly HourByClock[], limits: Limits, sun: SunTimes): readonly JudgedHourByClock[] {
-  const byStart = new Map(hours.map(({ weather }) => [weather.startsAtEpochMilliseconds, weather]));
-  const site = siteOf(limits.wind);
-  return hours.map((hour) => {
-    const start = hour.weather.startsAtEpochMilliseconds;
-    const inWeather: HourInWeather = {
-      slot: { startsAtEpochMilliseconds: start, endsAtEpochMilliseconds: start + ONE_HOUR_MILLISECONDS, localTime: namedClockWords(hour.minute), utcOffsetMinutes: 0 },
-      weather: hour.weather,
-      weatherAt: (startsAt) => byStart.get(startsAt),
-      timeZone: "UTC",
-      rainFromInches: site.settings.rainFromInches,
-    };
-    const ofProduct = judgeProductHour(productOf(limits), inWeather);
-    // The wind, and the rain of the hour itself, are said once: by the product's own limit where it has one.
-    const ofSpraying = judgeSprayHour(site, inWeather, sun).filter(({ rule }) => rule !== "wind-high" && !ofProduct.some((own) => own.rule === rule));
-    const reasons = [...ofProduct, ...ofSpraying].map((reason) => ({ ...reason, sentence: inClockWords(reason.sentence) }));
-    return { ...hour, verdict: worstVerdict(reasons), reasons };
+  return ifTyped(text, (typed) => {
+    const minute = readClockMinute(field, typed);
+    if (!minute.ok || minute.value < NOON_MINUTES === (field === "sunrise")) return minute;
+    if (field === "sunrise") return badInput(field, typed, "a time before noon", `"${typed.trim()}" is after noon. Write the sunrise as 6:20 am.`);
+    return badInput(field, typed, "a time after noon", `"${typed.trim()}" is before noon. Write the sunset as 8:10 pm, with the pm.`);
   });
 }
 
-/** The weather's sentences have the time of a record; a worksheet has no date and reads "4 pm". */
-function inClockWords(sentence: string): string {
-  return sentence.replace(/\bat (\d{2}):00(?: on (\S+))?/gu, (_all, hour: string, date?: string) => `at ${namedClockWords(Number(hour) * 60)}${date === undefined ? "" : " the next day"}`);
+/** A limit on the hours afterwards takes both its figures. */
+function readAfter({ hottestAfter, hoursAfter }: Typed<SprayHoursField>): Outcome<EnteredLimits["hottestAfter"]> {
+  if (hottestAfter.trim() === "" && hoursAfter.trim() === "") return accept(undefined);
+  if (hottestAfter.trim() === "") return missingFact("hottestAfter", "85", "Give the temperature that these hours must not pass, such as 85, or leave both empty.");
+  if (hoursAfter.trim() === "") return missingFact("hoursAfter", "24", "Give the hours that this temperature counts for, such as 24, or leave both empty.");
+  const limit = readModelNumber({ field: "hottestAfter", what: "the highest temperature afterwards", such: "85" }, hottestAfter, TEMPERATURE);
+  if (!limit.ok) return limit;
+  const within = readModelNumber({ field: "hoursAfter", what: "the hours that it counts for", such: "24" }, hoursAfter, HOURS_AFTER);
+  return within.ok ? accept({ limitF: limit.value, withinHours: within.value }) : within;
 }
 
-const VERDICT_WORDS: Readonly<Record<HourVerdict, string>> = { open: "open", "take-care": "take care", closed: "closed" };
+const STANDING_WORDS: Readonly<Record<HourStanding, string>> = { open: "open", "take-care": "take care", closed: "closed", undecided: "can't be decided" };
 
-/** "closed. The wind is 11 mph...": the figure of Delta T stands in a column of its own. */
-function standingWords({ verdict, reasons }: JudgedHourByClock): string {
-  const sentences = reasons.map(({ sentence }) => sentence.replace(/^Delta T is [\d.]+ °C, /u, "Delta T "));
-  return [VERDICT_WORDS[verdict], ...sentences].map(withoutFullStop).join(". ");
+/**
+ * "closed. The wind is 11 mph...": the figure of Delta T stands in a column of its own. What can't be decided of an hour
+ * that is closed anyhow is left out, and of one that can't be decided the first is enough.
+ */
+function standingWords({ standing, reasons }: JudgedHourByClock): string {
+  const undecided = reasons.filter(({ isUndecided }) => isUndecided).slice(0, standing === "undecided" ? 1 : 0);
+  const sentences = [...undecided, ...reasons.filter(({ isUndecided }) => !isUndecided)].map(({ sentence }) => sentence.replace(/^Delta T is [\d.]+ °C, /u, "Delta T ").replace(", and this spray depends on it.", ""));
+  return [STANDING_WORDS[standing], ...sentences].map(withoutFullStop).join(". ");
 }
 
 function tableOf(judged: readonly JudgedHourByClock[]): WorksheetTable {
@@ -185,86 +98,142 @@ function tableOf(judged: readonly JudgedHourByClock[]): WorksheetTable {
     ],
     rows: judged.map((hour) => {
       const { temperatureF, relativeHumidityPercent, windMph, rainInches } = hour.weather;
-      return [namedClockWords(hour.minute).replace(" ", "\u00a0"), ...[temperatureF, relativeHumidityPercent, windMph, rainInches].map(String), ...wetBulbAndDeltaT(hour.weather), standingWords(hour)];
+      return [hourWords(hour.minute).replace(" ", "\u00a0"), ...[temperatureF, relativeHumidityPercent, windMph, rainInches].map(String), ...wetBulbAndDeltaT(hour.weather), standingWords(hour)];
     }),
   };
 }
 
-function stretches(judged: readonly JudgedHourByClock[]): readonly string[] {
+/** The stretches of hours that stand so, one after the other: "7 am to 2 pm; 5 pm to 7 pm". */
+function stretches(judged: readonly JudgedHourByClock[], standings: readonly HourStanding[]): string {
   const joined: { from: number; to: number }[] = [];
-  for (const { minute, verdict } of judged) {
+  for (const { minute, standing } of judged) {
     const last = joined.at(-1);
-    if (verdict === "closed") continue;
+    if (!standings.includes(standing)) continue;
     if (last?.to === minute) last.to = minute + 60;
     else joined.push({ from: minute, to: minute + 60 });
   }
-  return joined.map(({ from, to }) => `${namedClockWords(from)} to ${namedClockWords(to)}`);
+  return joined.map(({ from, to }) => stretchWords(from, to)).join("; ");
+}
+
+interface Count {
+  readonly all: number;
+  readonly closed: number;
+  readonly undecided: number;
+  readonly notClosed: number;
+}
+
+function countOf(judged: readonly JudgedHourByClock[]): Count {
+  const standing = (wanted: HourStanding) => judged.filter((hour) => hour.standing === wanted).length;
+  const [closed, undecided] = [standing("closed"), standing("undecided")];
+  return { all: judged.length, closed, undecided, notClosed: judged.length - closed - undecided };
+}
+
+function whenWords(judged: readonly JudgedHourByClock[], { notClosed, undecided }: Count): string {
+  if (notClosed > 0) return `Not closed: ${stretches(judged, ["open", "take-care"])}.`;
+  return undecided > 0 ? "No hour is known to be open." : "No hour is open.";
+}
+
+function undecidedWords(judged: readonly JudgedHourByClock[]): string {
+  return `Can't be decided: ${stretches(judged, ["undecided"])}.`;
+}
+
+function answersOf(judged: readonly JudgedHourByClock[], count: Count): readonly WorksheetAnswer[] {
+  const { all, undecided, notClosed } = count;
+  return [
+    { figure: String(notClosed), unit: `of ${all} h`, of: whenWords(judged, count) },
+    ...(undecided === 0 ? [] : [{ figure: String(undecided), unit: `of ${all} h`, of: `${undecidedWords(judged)} Write the hours after them too.` }]),
+  ];
 }
 
 /**
  * Which hours are open for a spray and why others are not, from weather typed hour by hour (each line: hour, °F,
- * humidity in percent, wind in mph, rain in inches) and the limits of the label. Wet bulb and Delta T are notes and
- * close no hour. Refused by field: what is missing or can't be read, an hour that stands twice, a `sunset` that is not
- * after sunrise.
+ * humidity in percent, wind in mph, rain in inches) and the limits of the label. Hours run on past midnight. One that
+ * nothing closes but what is not known of the hours after it can't be decided, and is neither open nor closed. Wet bulb
+ * and Delta T are notes and close no hour. Refused by field: what is missing or can't be read, hours out of their order,
+ * one of the two figures of a limit on the hours afterwards without the other, a `sunrise` after noon, a `sunset` before.
  */
 export function sprayHoursWorksheet(typed: Typed<SprayHoursField>): WorksheetOutcome<WorkedSprayHours> {
   const windAsk: FieldAsk = { field: "wind", what: "the most wind", such: "10" };
   const rainAsk: FieldAsk = { field: "rainfast", what: "the hours that must stay dry after it, 0 for none", such: "4" };
   const read = readTogether({
     hours: readHours(typed.hours),
-    coolest: ifTyped(typed.coolest, (text) => readModelNumber({ field: "coolest", what: "the lowest temperature", such: "50" }, text, TEMPERATURE)),
-    hottest: ifTyped(typed.hottest, (text) => readModelNumber({ field: "hottest", what: "the highest temperature", such: "85" }, text, TEMPERATURE)),
-    wind: readModelNumber(windAsk, typed.wind, WIND),
-    rainfast: readModelNumber(rainAsk, typed.rainfast, { lowest: "0", highest: "72", unit: "h" }),
-    sunrise: readSun("sunrise", typed.sunrise),
-    sunset: readSun("sunset", typed.sunset),
+    coolestF: ifTyped(typed.coolest, (text) => readModelNumber({ field: "coolest", what: "the lowest temperature", such: "50" }, text, TEMPERATURE)),
+    hottestF: ifTyped(typed.hottest, (text) => readModelNumber({ field: "hottest", what: "the highest temperature", such: "85" }, text, TEMPERATURE)),
+    hottestAfter: readAfter(typed),
+    windMph: readModelNumber(windAsk, typed.wind, WIND),
+    rainfastHours: readModelNumber(rainAsk, typed.rainfast, HOURS_DRY),
+    sunriseMinute: readSun("sunrise", typed.sunrise),
+    sunsetMinute: readSun("sunset", typed.sunset),
   });
   if (!read.ok) return read;
-  const { hours, coolest, hottest, wind, rainfast, sunrise, sunset } = read.value;
-  if (sunrise !== undefined && sunset !== undefined && sunset <= sunrise) {
-    return refuseOne(badInput("sunset", typed.sunset, "later than sunrise", "The sun sets after it rises. Write 8:10 pm, not 8:10.").refusal);
-  }
-  const limits: Limits = { coolest, hottest, wind, rainfastHours: rainfast };
-  const judged = judge(hours, limits, sunOf(sunrise, sunset));
-  const open = judged.filter(({ verdict }) => verdict !== "closed").length;
-  const spells = stretches(judged);
-  const when = spells.length === 0 ? "No hour is open." : `Not closed: ${spells.join("; ")}.`;
+  const { hours, sunriseMinute, sunsetMinute, ...limits } = read.value;
+  const sun = { sunriseMinute, sunsetMinute };
+  const judged = judgeHours(hours, limits, sun);
+  const count = countOf(judged);
   return accept({
-    answers: [{ figure: String(open), unit: `of ${judged.length} h`, of: when }],
+    answers: answersOf(judged, count),
     working: {
       title: "Hours for a spray",
-      formula: "An hour is closed when one of its figures passes a limit, and when rain falls in it or within the rainfast time after it. Delta T = temperature − wet bulb, both in °C, with °C = (°F − 32) ÷ 1.8; it is a note and closes no hour. The wet bulb is the W for which RH ÷ 100 × e(T) = e(W) − 0.000662 × 101.3 × (T − W), with e(T) = 0.6108 × exp(17.27 × T ÷ (T + 237.3)).",
+      formula:
+        "An hour is closed when one of its figures passes a limit, when a limit on the hours afterwards is passed in them, and when rain falls in it or within the rainfast time after it. It can't be decided when only hours that are not entered could close it. Delta T = temperature − wet bulb, both in °C, with °C = (°F − 32) ÷ 1.8; it is a note and closes no hour. The wet bulb is the W for which RH ÷ 100 × e(T) = e(W) − 0.000662 × 101.3 × (T − W), with e(T) = 0.6108 × exp(17.27 × T ÷ (T + 237.3)).",
       inputs: limitInputs(typed, limits),
-      steps: stepsOf(judged, limits, sunrise !== undefined && sunset !== undefined),
-      result: `${open} of ${judged.length} hours are not closed. ${when}`,
+      steps: stepsOf(judged, limits, sun),
+      result: [`${count.notClosed} of ${count.all} hours are not closed.`, whenWords(judged, count), ...(count.undecided === 0 ? [] : [undecidedWords(judged)])].join(" "),
       source: `${DELTA_T}; ${WET_BULB}; inversions: ${INVERSION_SOURCE}`,
     },
     findings: [],
     tables: [tableOf(judged)],
-    spans: judged.map(({ minute, verdict, reasons }) => ({ fromMinute: minute, toMinute: minute + 60, verdict, reasons: reasons.filter((reason) => reason.verdict !== "note").map(({ sentence }) => sentence) })),
+    spans: judged.map(({ minute, standing, reasons }) => ({ fromMinute: minute, toMinute: minute + 60, standing, reasons: reasons.filter((reason) => reason.verdict !== "note").map(({ sentence }) => sentence) })),
   });
 }
 
-function limitInputs(typed: Typed<SprayHoursField>, { coolest, hottest, wind, rainfastHours }: Limits) {
+function limitInputs(typed: Typed<SprayHoursField>, { coolestF, hottestF, hottestAfter, windMph, rainfastHours }: EnteredLimits) {
   const limitWords = (limit: number | undefined) => (limit === undefined ? "none entered" : `${limit} °F`);
+  const sunWords = [typed.sunrise, typed.sunset].map((text) => (text.trim() === "" ? "not entered" : text.trim()));
   return [
-    { name: "Coolest and hottest", figure: `${limitWords(coolest)}; ${limitWords(hottest)}`, from: "the label" },
-    { name: "Most wind", figure: `${wind} mph`, from: "the label or the company, the stricter" },
+    { name: "Coolest and hottest", figure: `${limitWords(coolestF)}; ${limitWords(hottestF)}`, from: "the label" },
+    ...(hottestAfter === undefined ? [] : [{ name: "Hottest afterwards", figure: `${hottestAfter.limitF} °F within ${hottestAfter.withinHours} h`, from: "the label" }]),
+    { name: "Most wind", figure: `${windMph} mph`, from: "the label or the company, the stricter" },
     { name: "Dry hours after", figure: `${rainfastHours} h`, from: "the label" },
-    { name: "Sunrise and sunset", figure: typed.sunrise.trim() === "" || typed.sunset.trim() === "" ? "not entered" : `${typed.sunrise.trim()}; ${typed.sunset.trim()}` },
+    { name: "Sunrise and sunset", figure: sunWords.every((words) => words === "not entered") ? "not entered" : sunWords.join("; ") },
   ];
 }
 
-function stepsOf(judged: readonly JudgedHourByClock[], { coolest, hottest, wind, rainfastHours }: Limits, hasSun: boolean): readonly string[] {
-  const count = (rules: readonly string[]) => judged.filter(({ reasons }) => reasons.some(({ verdict, rule }) => verdict === "closed" && rules.includes(rule))).length;
-  const closed = judged.filter(({ verdict }) => verdict === "closed").length;
-  const hours = (number: number) => `${number} ${number === 1 ? "hour" : "hours"}`;
+function hoursWords(number: number): string {
+  return `${number} ${number === 1 ? "hour" : "hours"}`;
+}
+
+/** How many hours a rule closes, and how many it leaves undecided. */
+function closesWords(judged: readonly JudgedHourByClock[], rules: readonly HourRule[]): string {
+  const count = (isUndecided: boolean) =>
+    judged.filter(({ reasons }) => reasons.some((reason) => reason.verdict === "closed" && reason.isUndecided === isUndecided && rules.includes(reason.rule))).length;
+  const undecided = count(true);
+  return `closes ${hoursWords(count(false))}${undecided === 0 ? "" : ` and leaves ${undecided} undecided for want of later ones`}.`;
+}
+
+function stepsOf(judged: readonly JudgedHourByClock[], { coolestF, hottestF, hottestAfter, windMph, rainfastHours }: EnteredLimits, sun: EnteredSun): readonly string[] {
+  const { all, closed, undecided, notClosed } = countOf(judged);
+  const closedWords = `${closed} of ${all} ${closed === 1 ? "is" : "are"} closed for one reason or more`;
   return [
-    ...(coolest === undefined && hottest === undefined ? ["Temperature: no limit was entered."] : [`Temperature against ${coolest === undefined ? "no lowest" : `${coolest} °F`} and ${hottest === undefined ? "no highest" : `${hottest} °F`}: closes ${hours(count(["temperature-low", "temperature-high"]))}.`]),
-    `Wind above ${wind} mph: closes ${hours(count(["wind-high"]))}.`,
-    `Rain in the hour${rainfastHours === 0 ? "" : `, or in the ${rainfastHours} h after it`}: closes ${hours(count(["rain"]))}, hours without an entry after them included.`,
-    hasSun ? "Near sunrise and sunset with wind under 3 mph: take care, an inversion may lie over the lawn." : "Inversions were not looked at: sunrise and sunset are not entered.",
-    `Hours that are not closed, where ${hours(closed)} of ${judged.length} ${closed === 1 ? "is" : "are"} closed for one reason or more: ${judged.length} − ${closed} = ${judged.length - closed}.`,
+    ...(coolestF === undefined && hottestF === undefined
+      ? ["Temperature: no limit was entered."]
+      : [`Temperature against ${coolestF === undefined ? "no lowest" : `${coolestF} °F`} and ${hottestF === undefined ? "no highest" : `${hottestF} °F`}: ${closesWords(judged, ["temperature-low", "temperature-high"])}`]),
+    ...(hottestAfter === undefined ? [] : [`Temperature against ${hottestAfter.limitF} °F in the hour and the ${hottestAfter.withinHours} h after it: ${closesWords(judged, ["temperature-ahead"])}`]),
+    `Wind above ${windMph} mph: ${closesWords(judged, ["wind-high"])}`,
+    `Rain in the hour${rainfastHours === 0 ? "" : `, or in the ${rainfastHours} h after it`}: ${closesWords(judged, ["rain"])}`,
+    sunWords(sun),
+    undecided === 0
+      ? `Hours that are not closed, where ${closedWords}: ${all} − ${closed} = ${notClosed}.`
+      : `Hours that are not closed, where ${closedWords} and ${undecided} can't be decided: ${all} − ${closed} − ${undecided} = ${notClosed}.`,
     ...deltaTLines(judged),
   ];
+}
+
+/** Which ends of the night were looked at for inversions. */
+function sunWords({ sunriseMinute, sunsetMinute }: EnteredSun): string {
+  const take = "with wind under 3 mph: take care, an inversion may lie over the lawn.";
+  if (sunriseMinute === undefined && sunsetMinute === undefined) return "Inversions were not looked at: sunrise and sunset are not entered.";
+  if (sunsetMinute === undefined) return `Near sunrise ${take} The evening was not looked at: sunset is not entered.`;
+  if (sunriseMinute === undefined) return `Near sunset ${take} The morning was not looked at: sunrise is not entered.`;
+  return `Near sunrise and sunset ${take}`;
 }

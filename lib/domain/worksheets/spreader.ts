@@ -1,6 +1,6 @@
 import { spreadSentence } from "#domain/equipment/calibration-working";
 import { effectiveSwath, type PanLine } from "#domain/equipment/pan-line";
-import { type DrivingPattern, judgeVariation, overlappedCatches, searchSwaths, type SwathSearch, USUAL_VARIATION_LIMIT, variationAtSwath } from "#domain/equipment/spread-pattern";
+import { type DrivingPattern, judgeVariation, overlappedCatches, searchSwaths, type SwathSearch, USUAL_VARIATION_LIMIT, variationAtSwath, type WidthVariation } from "#domain/equipment/spread-pattern";
 import { rateFromCollected, ratePerPass, type SpreaderPasses, type SpreaderRate } from "#domain/equipment/spreader-calibration";
 import { judgeRate, SPREADER_TOLERANCE } from "#domain/equipment/target-rate";
 import { readSpreaderTest, typedLines } from "#domain/equipment/typed-test";
@@ -124,7 +124,7 @@ function atPanField(refusal: InputRefusal) {
 
 /**
  * A line of pans: the effective swath, how even the lawn comes out at it (or at the swath that was typed), and which
- * swaths are even enough. The middle pan stands under the spreader. Refused by field: what is missing or can't be read,
+ * swaths are even enough. Passes go by the effective swath only where that is one of them. The middle pan stands under the spreader. Refused by field: what is missing or can't be read,
  * an even number of pans, and what effectiveSwath and overlappedCatches refuse.
  */
 export function panLineWorksheet(typed: Typed<PanLineField>): WorksheetOutcome {
@@ -147,7 +147,7 @@ export function panLineWorksheet(typed: Typed<PanLineField>): WorksheetOutcome {
   const variationWords = percentWords(variation.value.variationPercent);
   return accept({
     answers: [
-      { ...writeQuantity(effective.value.swath, "us"), of: "effective swath: make the passes this far apart" },
+      { ...writeQuantity(effective.value.swath, "us"), of: `effective swath: ${passesWords(variationAtSwath(line, effective.value.swath, pattern), search.value)}` },
       { figure: variationWords, unit: "CV", of: `at a swath of ${amountWords(swath)}; 15% or less is even enough` },
     ],
     working: {
@@ -178,9 +178,21 @@ function percentWords(percent: number): string {
   return `${numberWords(fromNumber(Math.round(percent * 10) / 10, 1))}%`;
 }
 
-function acceptedWords({ accepted }: SwathSearch): string {
-  if (accepted.length === 0) return "No swath is even enough.";
+/** Whether the passes go by the effective swath: only where the lawn comes out even at it. */
+function passesWords(atEffective: Outcome<WidthVariation>, search: SwathSearch): string {
+  const isEven = atEffective.ok && atEffective.value.variationPercent <= USUAL_VARIATION_LIMIT.percent;
+  if (isEven) return "make the passes this far apart";
+  const uneven = atEffective.ok ? `not even enough, with a CV of ${percentWords(atEffective.value.variationPercent)}` : "too narrow for pans this far apart to show how even it comes out";
+  const ranges = acceptedRanges(search);
+  return ranges.length === 0 ? `${uneven}. No swath is: set the spreader anew before it goes on a lawn` : `${uneven}. Make the passes ${ranges.join(" or ")} apart`;
+}
+
+function acceptedWords(search: SwathSearch): string {
+  const ranges = acceptedRanges(search);
+  return ranges.length === 0 ? "No swath is even enough." : `Even enough: ${ranges.join("; ")}.`;
+}
+
+function acceptedRanges({ accepted }: SwathSearch): readonly string[] {
   const range = (from: ExactQuantity<"length">, to: ExactQuantity<"length">) => (amountWords(from) === amountWords(to) ? amountWords(from) : `${amountWords(from)} to ${amountWords(to)}`);
-  const words = accepted.map(({ from, to }) => range(from as ExactQuantity<"length">, to as ExactQuantity<"length">));
-  return `Even enough: ${words.join("; ")}.`;
+  return accepted.map(({ from, to }) => range(from as ExactQuantity<"length">, to as ExactQuantity<"length">));
 }

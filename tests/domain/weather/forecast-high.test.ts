@@ -26,15 +26,24 @@ describe("a limit on the hours that follow (not if above 85 °F is forecast with
     });
   });
   test("a hot next day holds, a cool one doesn't, and a day beyond the reach is not asked", () => {
-    expect(judge(80, ahead(24), [85])?.reasons).toMatchObject([
+    expect(judge(80, ahead(24), [86])?.reasons).toMatchObject([
       {
         rule: "temperature-ahead",
         isUndecided: false,
-        sentence: "The forecast high of Jul 11, 2026 is 85 °F; Alpha must not see more than 85 °F within 24 h.",
+        sentence: "The forecast high of Jul 11, 2026 is 86 °F; Alpha must not see more than 85 °F within 24 h.",
       },
     ]);
+    expect(judge(80, ahead(24), [85.004])?.reasons[0]?.sentence).toContain("is 85.004 °F; Alpha must not see more than 85 °F");
     expect(judge(80, ahead(24), [84])?.verdict).toBe("no-hold-by-temperature");
     expect(judge(80, ahead(24), [84, 95])?.verdict).toBe("no-hold-by-temperature");
+  });
+  test("a next day that only reaches the limit holds, and says that it may turn out warmer, or that reaching it is forbidden", () => {
+    const under = mixOf({ highestTemperatureAhead: { limitF: 85, reaching: "forbidden", withinHours: 24, ...label } });
+    expect([judge(80, ahead(24), [85]), judge(80, under, [85]), judge(80, under, ["not-entered"])].map((found) => found?.reasons[0]?.sentence)).toEqual([
+      "The forecast high of Jul 11, 2026 is 85 °F, the most that Alpha may see within 24 h; the day may turn out warmer than forecast.",
+      "The forecast high of Jul 11, 2026 is 85 °F; Alpha must not see 85 °F or more within 24 h.",
+      "The forecast high of Jul 11, 2026 is not known; Alpha must not see 85 °F or more within 24 h.",
+    ]);
   });
   test("the reach counts from midnight, whole days upwards", () => {
     expect([0, 1, 24, 25, 48, 49].map((withinHours) => judge(80, ahead(withinHours), [80, 80])?.verdict)).toEqual(["no-hold-by-temperature", "no-hold-by-temperature", "no-hold-by-temperature", "no-hold-by-temperature", "no-hold-by-temperature", "hold"]);
@@ -44,7 +53,7 @@ describe("a limit on the hours that follow (not if above 85 °F is forecast with
   });
   test("a day between that is not entered holds, undecided, unless another in reach is too hot", () => {
     expect(judge(80, ahead(72), [80, "not-entered", 80])?.reasons).toMatchObject([{ isUndecided: true, sentence: "The forecast high of Jul 12, 2026 is not known; Alpha must not see more than 85 °F within 72 h." }]);
-    expect(judge(80, ahead(72), ["not-entered", 80, 85])?.reasons).toMatchObject([{ isUndecided: false, sentence: "The forecast high of Jul 13, 2026 is 85 °F; Alpha must not see more than 85 °F within 72 h." }]);
+    expect(judge(80, ahead(72), ["not-entered", 80, 86])?.reasons).toMatchObject([{ isUndecided: false, sentence: "The forecast high of Jul 13, 2026 is 86 °F; Alpha must not see more than 85 °F within 72 h." }]);
     expect([0, 1, 24, 25, 72].map((withinHours) => daysAheadOf({ withinHours }))).toEqual([0, 1, 1, 2, 3]);
   });
   test("a day that is too hot itself asks for no other", () => expect(judge(90, ahead(24))?.reasons).toMatchObject([{ rule: "temperature-high", isUndecided: false }]));
@@ -77,6 +86,14 @@ describe("a day with a forecast high only", () => {
         isUndecided: false,
         sentence: "The forecast high is 93 °F; the highest temperature for Alpha is 90 °F.",
       },
+    ]);
+  });
+  test("a high that only reaches the limit says so, by what the label says of reaching it", () => {
+    const under = mixOf({ highestTemperature: { limitF: 90, reaching: "forbidden", ...label } });
+    expect([judge(90), judge(90, under), judge(85, ahead(24))].map((found) => found?.reasons[0]?.sentence)).toEqual([
+      "The forecast high is 90 °F, the highest temperature for Alpha; the day may turn out warmer than forecast.",
+      "The forecast high is 90 °F; Alpha must stay below 90 °F.",
+      "The forecast high is 85 °F, the highest temperature for Alpha; the day may turn out warmer than forecast.",
     ]);
   });
   test("a limit on the hours that follow holds by the day itself, and granular products have limits as well", () => {

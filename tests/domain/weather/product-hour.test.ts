@@ -24,7 +24,7 @@ function judge(
     hours.find(({ startsAtEpochMilliseconds }) => startsAtEpochMilliseconds === start);
   return judgeProductHour(
     { ...FREE_OF_LIMITS, ...limits },
-    { slot, weather, weatherAt, timeZone: NEW_YORK, rainFromInches: 0.01 },
+    { slot, weather, weatherAt, timeZone: NEW_YORK, rainFromInches: 0.01, rainChanceFromPercent: 50 },
   );
 }
 const verdict = (...parameters: Parameters<typeof judge>) => worstVerdict(judge(...parameters));
@@ -183,6 +183,18 @@ describe("rain", () => {
     expect(judge({ rainfast }, (index) => ({ rainInches: index === 11 ? 0.2 : undefined }))[0]).toMatchObject({
       isUndecided: false,
     });
+  });
+  test("a chance of rain in the rainfast time is for care where all of it is forecast dry, and rain or an unknown hour goes before it", () => {
+    const rainfast = { minutes: 240, ...label };
+    const likelyAt = (hour: number, rainChancePercent = 50) => (index: number) => (index === hour ? { rainChancePercent } : {});
+    expect([9, 10, 14, 15].map((hour) => verdict({ rainfast }, likelyAt(hour)))).toEqual(["open", "take-care", "take-care", "open"]);
+    expect(verdict({ rainfast }, likelyAt(13, 49.9))).toBe("open");
+    expect(judge({ rainfast }, likelyAt(13, 95))).toMatchObject([
+      { rule: "rain-chance", verdict: "take-care", basis: "label", productName: "Alpha", isUndecided: false, sentence: "The chance of rain is 95 % at 13:00; Alpha needs 4 h without rain." },
+    ]);
+    expect(judge({ rainfast }, (index) => ({ ...likelyAt(11, 95)(index), ...rainAt(13)(index) })).map(({ rule }) => rule)).toEqual(["rain"]);
+    expect(judge({ rainfast }, (index) => ({ ...likelyAt(11, 95)(index), ...(index === 13 ? { rainInches: undefined } : {}) })).map(({ rule }) => rule)).toEqual(["rain"]);
+    expect(judge({}, likelyAt(11, 95))).toEqual([]);
   });
   test("heavy rain after is a sum (2 in within 24 h; University of Missouri)", () => {
     const heavyRain = { inches: 2, withinHours: 24, ...label };

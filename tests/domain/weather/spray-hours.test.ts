@@ -74,7 +74,24 @@ describe("sprays and granular work", () => {
     const question = questionOf(date, { hours, mixes: [mixOf(), mixOf({}, "granular")] });
     expect(new Set(verdicts(question, 0))).toEqual(new Set(["closed"]));
     expect(new Set(verdicts(question, 1))).toEqual(new Set(["closed"]));
-    expect(valueOf(judgeSprayDay(question))[1]?.hours[0]?.reasons.map(({ rule }) => rule)).toEqual(["soil", "rain"]);
+    expect(valueOf(judgeSprayDay(question))[1]?.hours[0]?.reasons.map(({ rule }) => rule)).toEqual(["soil", "rain", "heavy-rain"]);
+  });
+  test("the day before heavy rain is for care, for sprays and granular work that no label limits", () => {
+    const hours = fairHours(date, NEW_YORK, (index) => (index === 13 ? { rainInches: 2, rainChancePercent: 100 } : {}));
+    const question = questionOf(date, { hours, mixes: [mixOf(), mixOf({}, "granular")] });
+    const expected = Array.from({ length: 24 }, (_, index) => (index < 13 ? "take-care" : index === 13 ? "closed" : "open"));
+    expect(verdicts(question, 0)).toEqual(expected);
+    expect(verdicts(question, 1)).toEqual(expected);
+  });
+  test("a chance of rain in the rainfast time is for care from the hour that it reaches on, for granules with a rainfast time too", () => {
+    const hours = fairHours(date, NEW_YORK, (index) => (index === 13 ? { rainChancePercent: 95 } : {}));
+    const rainfast = { minutes: 240, ...label };
+    const question = questionOf(date, { hours, mixes: [mixOf({ rainfast }), mixOf({ rainfast }, "granular")] });
+    const expected = Array.from({ length: 24 }, (_, index) => (index >= 9 && index <= 13 ? "take-care" : "open"));
+    expect(verdicts(question, 0)).toEqual(expected);
+    expect(verdicts(question, 1)).toEqual(expected);
+    const settings = { ...question.settings, rainChanceFromPercent: 96 };
+    expect(new Set(verdicts({ ...question, settings }, 0))).toEqual(new Set(["open"]));
   });
   test("a day without rain on file opens nothing", () => {
     const hours = fairHours(date, NEW_YORK, () => ({ rainInches: undefined, rainChancePercent: undefined }));

@@ -21,7 +21,7 @@ function judge(change: Partial<WeatherHour>, sensitivePlaces: readonly Sensitive
   const site = { place, sensitivePlaces, settings: DEFAULT_SPRAY_WEATHER_SETTINGS };
   return judgeSprayHour(
     site,
-    { slot, weather, weatherAt: () => weather, timeZone: NEW_YORK, rainFromInches: 0.01 },
+    { slot, weather, weatherAt: () => weather, timeZone: NEW_YORK, rainFromInches: 0.01, rainChanceFromPercent: 50 },
     sun,
   );
 }

@@ -39,6 +39,23 @@ test("a line of pans gives swath, evenness and the swaths that are even enough",
   expect(worked(outcome).working.result).toBe("Swath 12 ft (3.66 m); CV 0% at 12 ft. Even enough: 4 ft to 13 ft.");
 });
 
+const ofEffective = (change: Partial<typeof PAN_LINE_EXAMPLE.typed>) => worked(panLineWorksheet({ ...PAN_LINE_EXAMPLE.typed, ...change })).answers[0]?.of;
+
+test("the passes go by the effective swath only where the lawn comes out even at it", () => {
+  expect(ofEffective({})).toBe("effective swath: make the passes this far apart");
+  // By the swath that was typed the effective one does not become another.
+  expect(ofEffective({ swath: "16 ft" })).toBe("effective swath: make the passes this far apart");
+  const uneven = { catches: "0, 2, 6, 9, 6, 4, 6, 9, 6, 2, 0" };
+  expect(answersOf(panLineWorksheet({ ...PAN_LINE_EXAMPLE.typed, ...uneven }))).toEqual(["16 ft", "30.5% CV"]);
+  expect(ofEffective(uneven)).toBe("effective swath: not even enough, with a CV of 30.5%. Make the passes 4 ft to 7 ft apart");
+  expect(ofEffective({ ...uneven, swath: "6 ft" })).toBe("effective swath: not even enough, with a CV of 30.5%. Make the passes 4 ft to 7 ft apart");
+});
+
+test("where no swath is even enough the spreader is set anew, and a swath too narrow to judge says so", () => {
+  expect(ofEffective({ catches: "0, 0, 30, 0, 5, 9, 5, 0, 30, 0, 0" })).toBe("effective swath: not even enough, with a CV of 38.9%. No swath is: set the spreader anew before it goes on a lawn");
+  expect(ofEffective({ catches: "0, 0, 0, 2, 1, 9, 1, 2, 0, 0, 0", swath: "6 ft" })).toBe("effective swath: too narrow for pans this far apart to show how even it comes out. No swath is: set the spreader anew before it goes on a lawn");
+});
+
 test("a swath too wide comes out striped", () => {
   const outcome = panLineWorksheet({ ...PAN_LINE_EXAMPLE.typed, swath: "16 ft", pattern: "back-and-forth" });
   expect(answersOf(outcome)[1]).toBe("29.8% CV");

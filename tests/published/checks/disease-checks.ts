@@ -131,15 +131,27 @@ const kentucky = (before: Partial<typeof hour>, last: Partial<typeof hour>, rain
     ...(index === 30 ? { rainOrIrrigationMillimeters: rainMillimeters } : {}),
     startsAtEpochMilliseconds: index * 3_600_000,
   }));
+/** Sixty hours of which the last ten are humid, each changed by its place; the tenth humid hour is the last. */
+const kentuckyAt = (change: (place: number) => Partial<typeof hour>) => kentucky({}, {}, 3).map((one, place) => ({ ...one, ...change(place) }));
+const onceAt = (at: number, change: Partial<typeof hour>) => kentuckyAt((place) => (place === at ? change : {}));
+/** All the rain in one hour, so many hours before the tenth humid one. */
+const rainBefore = (hoursBefore: number) => kentuckyAt((place) => ({ rainOrIrrigationMillimeters: place === 59 - hoursBefore ? 3 : 0 }));
 const kentuckyBrownPatch = ([
   ["all met", kentucky({}, {}, 3), true],
   ["95 % is not above 95 %", kentucky({}, { relativeHumidityPercent: 95 }, 3), false],
   ["2.9 mm of rain", kentucky({}, {}, 2.9), false],
   ["soil 21 °C on average", kentucky({ soilTemperatureC: 21 }, { soilTemperatureC: 21 }, 3), false],
   ["air 20 °C on average", kentucky({ airTemperatureC: 20 }, { airTemperatureC: 20 }, 3), false],
+  ["soil that falls to 18 °C is not above 18", onceAt(45, { soilTemperatureC: 18 }), false],
+  ["soil that falls to 18.1 °C", onceAt(45, { soilTemperatureC: 18.1 }), true],
+  ["air that falls to 15 °C is not above 15", onceAt(45, { airTemperatureC: 15 }), false],
+  ["air that falls to 15.1 °C", onceAt(45, { airTemperatureC: 15.1 }), true],
+  ["nine humid hours", onceAt(50, { relativeHumidityPercent: 80 }), false],
+  ["rain 36 hours before the tenth humid hour", rainBefore(36), true],
+  ["rain 37 hours before it", rainBefore(37), false],
 ] as const).map(([name, hours, isFavorable]): PublishedStatement => ({
   row: "disease.11",
-  says: `brown patch, Kentucky model 2: ${name}`,
+  says: `brown patch, Kentucky model 2 (10 h above 95 %; soil above 21 °C on average and 18 °C at least, air above 20 and 15 °C; 3 mm in 36 h): ${name}`,
   source: KENTUCKY,
   status: "seen",
   holds: () => expect(valueOf(judgeBrownPatchKentucky(hours)).isFavorable).toBe(isFavorable),

@@ -3,7 +3,7 @@ import { dailyReferenceEvapotranspiration, hargreavesMillimeters } from "#domain
 import { hourlyReferenceEvapotranspiration } from "#domain/turf/hourly-evapotranspiration";
 import { penmanMonteithDailyMillimeters, windAtTwoMeters } from "#domain/turf/penman-monteith";
 import {
-  clearSkyRadiation, clearSkyRadiationWithHumidity, daylightHours, evaporationMillimeters, extraterrestrialRadiation,
+  TEMPERATURE_RADIATION_COEFFICIENTS, clearSkyRadiation, clearSkyRadiationWithHumidity, daylightHours, evaporationMillimeters, extraterrestrialRadiation,
   inverseRelativeDistance, monthlySoilHeatFlux, netLongwaveRadiation, netShortwaveRadiation, radians, radiationFromSunshine,
   radiationFromTemperatures, solarDeclinationRadians, sunsetHourAngleRadians,
 } from "#domain/turf/solar-radiation";
@@ -50,7 +50,8 @@ const steps: readonly PublishedCheck[] = [
   row("water.12", "Ex. 13, G of April, 14.1 before and 18.8 °C after", 0.33, at(2), () => monthlySoilHeatFlux(14.1, 18.8)),
   row("water.12", "Ex. 13, G in mm", 0.13, at(2), () => evaporationMillimeters(monthlySoilHeatFlux(14.1, 18.8))),
   row("water.13", "Ex. 14, 3.2 m/s at 10 m", 2.4, at(1), () => windAtTwoMeters(3.2, 10)),
-  row("water.14", "Ex. 15, Rs from temperatures", 22.3, at(1), () => radiationFromTemperatures(14.8, 26.6, 40.6, 0.16)),
+  row("water.14", "Eq. 50, coefficient of a place inland", 0.16, 0, () => TEMPERATURE_RADIATION_COEFFICIENTS.interior),
+  row("water.14", "Ex. 15, Rs from temperatures", 22.3, at(1), () => radiationFromTemperatures(14.8, 26.6, 40.6, TEMPERATURE_RADIATION_COEFFICIENTS.interior)),
   // The annex's tables differ from its own equations 7 and 11 by up to 0.15 %.
   ...([[10, 1.228], [20, 2.338], [30, 4.243], [40, 7.384]] as const).map(([temperatureC, expected]) =>
     row("water.23", `Table 2.3, e at ${temperatureC} °C`, expected, 0.0015 * expected, () => saturationVaporPressureKilopascals(temperatureC))),
@@ -71,7 +72,7 @@ const CSLSEVAP = "FAO-56 Ex. 18 in WDNR-Water-Use/CSLSevap";
 const lyon = { date: day("2026-07-15"), latitudeDegrees: 45.72, minimumTemperatureC: 14.8, maximumTemperatureC: 26.6 };
 const lyonPenmanMonteith = () => valueOf(dailyReferenceEvapotranspiration({
   ...lyon, elevationMeters: 200, actualVaporPressureKilopascals: vaporPressureFromDewPointKilopascals(14.8), clearSkyFrom: "elevation",
-  solarRadiation: radiationFromTemperatures(14.8, 26.6, extraterrestrialRadiation(45.72, 196), 0.16), windMetersPerSecond: 2, windHeightMeters: 2,
+  solarRadiation: radiationFromTemperatures(14.8, 26.6, extraterrestrialRadiation(45.72, 196), TEMPERATURE_RADIATION_COEFFICIENTS.interior), windMetersPerSecond: 2, windHeightMeters: 2,
 }, "fao-56"));
 const ndiaye = (utcHour: number, temperatureC: number, humidityPercent: number, windMetersPerSecond: number, solarRadiation: number) => () =>
   valueOf(hourlyReferenceEvapotranspiration({
@@ -117,7 +118,7 @@ const worked: readonly PublishedCheck[] = [
   row("water.18", "Ex. 20, Ra at Lyon in July", 40.55, 0.01, () => extraterrestrialRadiation(45.72, 196)),
   row(["water.1", "water.18"], "Ex. 20, Hargreaves", 5.033, 0.002, () => hargreavesMillimeters(lyon, 40.55)),
   row("water.19", "Ex. 20, ea from the lowest temperature", 1.68, at(2), () => lyonPenmanMonteith().actualVaporPressureKilopascals),
-  row("water.19", "Ex. 20, Rs from temperatures", 22.3, at(1), () => radiationFromTemperatures(14.8, 26.6, 40.55, 0.16)),
+  row("water.19", "Ex. 20, Rs from temperatures", 22.3, at(1), () => radiationFromTemperatures(14.8, 26.6, 40.55, TEMPERATURE_RADIATION_COEFFICIENTS.interior)),
   row("water.19", "Ex. 20, Penman-Monteith with estimated data", 4.56, at(2), () => lyonPenmanMonteith().evapotranspirationMillimeters, FAO, "memory"),
   row("water.20", "Hargreaves, 28/38/35 °C, Ra 38.93715 MJ", 6.1, 0.05, () => hargreavesMillimeters({ minimumTemperatureC: 28, maximumTemperatureC: 38, meanTemperatureC: 35 }, 38.93715), "Mehta, Arghyam/Cornell 2006"),
 ];

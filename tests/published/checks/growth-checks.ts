@@ -1,5 +1,6 @@
 // Growth potential as printed, and each value of its curves by another way.
 import { expect } from "vitest";
+import { addDays } from "#domain/foundation/calendar-date";
 import {
   GROWTH_CURVES, type GrowthSeason, MONTHLY_NITROGEN_MAXIMUM_GRAMS_PER_SQUARE_METER, describeGrowth, growthCurveAt, growthPotential,
   monthlyNitrogenGramsPerSquareMeter, nitrogenShareOfStandard, overseedingInflection, overseedingWindow,
@@ -64,6 +65,12 @@ const statements: readonly PublishedStatement[] = [
 const fall = [30, 28, 26, 24, 23, 22, 20, 19, 18, 17].map((meanTemperatureC, place) => ({ date: day(`2026-10-${String(place + 1).padStart(2, "0")}`), meanTemperatureC }));
 const fallPeriod = { from: day("2026-10-01"), through: day("2026-10-10") };
 
+/** The window of days from October 1, 2026 on with these mean temperatures. */
+function windowOf(...meansC: number[]) {
+  const series = meansC.map((meanTemperatureC, place) => ({ date: addDays(day("2026-10-01"), place), meanTemperatureC }));
+  return valueOf(overseedingWindow(series, { from: day("2026-10-01"), through: addDays(day("2026-10-01"), meansC.length - 1) }));
+}
+
 const overseeding: readonly PublishedStatement[] = [
   {
     row: "growth.6",
@@ -71,6 +78,23 @@ const overseeding: readonly PublishedStatement[] = [
     source: "PACE Turf, https://www.paceturf.org/gallery/detail/optimum-overseeding-dates-based-on-temperature",
     status: "seen",
     holds: () => expect(valueOf(overseedingWindow(fall, fallPeriod))).toEqual({ startsOn: "2026-10-04", endsOn: "2026-10-10" }),
+  },
+  {
+    row: "growth.6",
+    says: "the mean that ends overseeding is of five days: one of four would be under 20 °C a day before, one of six not yet",
+    source: "PACE Turf, https://www.paceturf.org/gallery/detail/optimum-overseeding-dates-based-on-temperature",
+    status: "seen",
+    holds: () => {
+      // Means of four days: 19.75 on October 6. Of five: 21 and 19 on October 6 and 7. Of six: 20.17 on October 7.
+      expect(windowOf(30, 26, 24, 20, 18, 17, 16)).toEqual({ startsOn: "2026-10-03", endsOn: "2026-10-07" });
+    },
+  },
+  {
+    row: "growth.6",
+    says: "a 5-day mean of 20 °C is not under 20 °C",
+    source: "PACE Turf, https://www.paceturf.org/gallery/detail/optimum-overseeding-dates-based-on-temperature",
+    status: "seen",
+    holds: () => expect(windowOf(30, 26, 24, 20, 19, 19, 18)).toEqual({ startsOn: "2026-10-03" }),
   },
   {
     row: "growth.13",

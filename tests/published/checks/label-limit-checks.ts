@@ -95,6 +95,7 @@ const postEmergence = {
 } satisfies Partial<WeatherLimits>;
 const hoursOf = (limits: Partial<WeatherLimits>, ...temperatures: number[]) => temperatures.map((temperatureF) => atNoon(limits, () => ({ temperatureF })));
 
+const NEBRASKA = "Nebraska Ext. MG 15 Sep 2023 (chadronradio.com)";
 const ofHeat: readonly PublishedStatement[] = [
   {
     row: "weather-limits.2",
@@ -141,11 +142,81 @@ const ofHeat: readonly PublishedStatement[] = [
   {
     row: "spray-window.9",
     says: "wind of 3 to 10 mph: below, its direction can't be relied on; above, nothing is sprayed",
-    source: "Nebraska Ext. MG 15 Sep 2023 (chadronradio.com)",
+    source: NEBRASKA,
     status: "seen",
     holds: () => {
       expect([VARIABLE_BELOW_WIND_MPH, DEFAULT_SPRAY_WEATHER_SETTINGS.highestWind.limitMph]).toEqual([3, 10]);
       expect([10, 10.1].map((windMph) => atNoon({}, () => ({ windMph, gustMph: windMph })))).toEqual(["open", "closed"]);
+    },
+  },
+  {
+    row: "spray-window.9",
+    says: "80 to 90 °F, entered as a label's limits: open from 80 to 90",
+    source: NEBRASKA,
+    status: "seen",
+    holds: () => {
+      const limits = {
+        lowestTemperature: { ...readAs(readTemperature("at least 80 °F", "lowest")), ...label },
+        highestTemperature: { ...readAs(readTemperature("up to 90 °F", "highest")), ...label },
+      };
+      expect(hoursOf(limits, 79.9, 80, 90, 90.1)).toEqual(["closed", "open", "open", "closed"]);
+    },
+  },
+  {
+    row: "spray-window.8",
+    says: "wind of 3 to 8 mph, entered as a label's limits: open from 3 to 8",
+    source: "National Pesticide Stewardship",
+    status: "seen",
+    holds: () => {
+      const limits = { lowestWind: { ...readAs(readWind("at least 3 mph", "lowest")), ...label }, highestWind: { ...readAs(readWind("8 mph", "highest")), ...label } };
+      expect([2.9, 3, 8, 8.1].map((windMph) => atNoon(limits, () => ({ windMph, gustMph: windMph })))).toEqual(["closed", "open", "open", "closed"]);
+    },
+  },
+];
+
+const FLORIDA = "UF/IFAS NW District, August 26, 2021, https://nwdistrict.ifas.ufl.edu/hort/2021/08/26/timing-is-everything-when-controlling-lawn-weeds/";
+/** The usual words of a lawn label, figure by figure; its wind is the company's own start, held with the spray's weather. */
+const ofUsualLabel: readonly PublishedStatement[] = [
+  {
+    row: "weather-limits.4",
+    says: "not above 90 °F, and on St. Augustinegrass not above 85 °F",
+    source: FLORIDA,
+    status: "seen",
+    holds: () => {
+      const notAbove = (degrees: string) => ({ highestTemperature: { ...readAs(readTemperature(`not above ${degrees} °F`, "highest")), ...label } });
+      expect([hoursOf(notAbove("90"), 90, 90.1), hoursOf(notAbove("85"), 85, 85.1)]).toEqual([["open", "closed"], ["open", "closed"]]);
+    },
+  },
+  {
+    row: "weather-limits.4",
+    says: "a wind of 10 mph or less",
+    source: FLORIDA,
+    status: "seen",
+    holds: () => {
+      const highestWind = { ...readAs(readWind("10 mph or less", "highest")), ...label };
+      expect([10, 10.1].map((windMph) => atNoon({ highestWind }, () => ({ windMph, gustMph: windMph })))).toEqual(["open", "closed"]);
+    },
+  },
+  {
+    row: "weather-limits.4",
+    says: "no rain forecast for 24 h",
+    source: FLORIDA,
+    status: "seen",
+    holds: () => {
+      const rainfast = { ...readAs(readRainfast("24 hours")), ...label };
+      expect([24, 25].map((after) => atNoon({ rainfast }, (index) => (index === NOON + after ? { rainInches: 0.1 } : {})))).toEqual(["closed", "open"]);
+    },
+  },
+  {
+    row: "weather-limits.4",
+    says: "no watering for 12 h",
+    source: FLORIDA,
+    status: "seen",
+    holds: () => {
+      const dry = says("watering-not-before", { untilLaterOf: readAs(readUntils("12 hours")) });
+      // The work of the builder ends on May 1, 2026 at 4 pm in Chicago.
+      const { steps } = valueOf(aftercareTimeline(aftercareQuestion([appliedOf(labelOf("Weedaway", dry))])));
+      expect(rowOf(steps, "watering")).toEqual([["may-not", "2026-05-01T20:00", "2026-05-02T09:00"]]);
     },
   },
 ];
@@ -207,4 +278,4 @@ const ofDepths = (
   },
 }));
 
-export const LABEL_LIMIT_CHECKS: readonly PublishedStatement[] = [...ofBroadleaf, ...ofHeat, ...ofFeed, ofRain, ...ofDepths];
+export const LABEL_LIMIT_CHECKS: readonly PublishedStatement[] = [...ofBroadleaf, ...ofHeat, ...ofUsualLabel, ...ofFeed, ofRain, ...ofDepths];

@@ -1,4 +1,4 @@
-import { ADVICE, LABEL, NOTFOUND, PROGRAM, STATEMENT, TESTED, type ReferenceRow } from "../reference-row";
+import { ADVICE, LABEL, NOPACK, NOTFOUND, PROGRAM, STATEMENT, TESTED, type ReferenceRow } from "../reference-row";
 
 export const ROWS_OF_NUTRIENT: readonly ReferenceRow[] = [
   { id: "fertilizer.1", words: "product per 1,000 sq ft = rate of nitrogen over its percent; total by area", source: "extension convention", status: "unmarked" },
@@ -30,13 +30,18 @@ export const ROWS_OF_NUTRIENT: readonly ReferenceRow[] = [
   { id: "fertilizer.27", words: "Kentucky bluegrass, nitrogen a year", source: "UF/IFAS EP221 table 2; NC State; Virginia DCR; Penn State; Univ. of Illinois 1995; UGA agent", status: "seen" },
   { id: "fertilizer.28", words: "perennial ryegrass, nitrogen a year", source: "UF/IFAS EP221 table 2; NC State; Virginia DCR; Penn State; Univ. of Illinois 1995; UGA agent", status: "seen" },
   { id: "fertilizer.29", words: "fine fescue, nitrogen a year", source: "UF/IFAS EP221 table 2; NC State; Virginia DCR; Penn State; Univ. of Illinois 1995; UGA agent", status: "seen" },
-  { id: "fertilizer.30", words: "Maryland: most nitrogen in one application and slow share; its rule for enhanced products is in no pack", source: "statute text at https://lexace.ai/us/statute/maryland/AG-6-224", status: "seen" },
-  { id: "fertilizer.31", words: "Florida: 0.7 lb soluble nitrogen at a time, 2 lb with 65 % slow", source: "Trenholm, UF/IFAS EP353, https://edis.ifas.ufl.edu/publication/ep353", status: "seen" },
-  { id: "fertilizer.32", words: "Florida: 0.25 lb P2O5 an application, 0.50 a year", source: "IFAS doc via https://www.yumpu.com/en/document/view/33389138/", status: "seen" },
+  { id: "fertilizer.30", words: "Maryland: what a most of nitrogen in one application, of soluble nitrogen and a least slow share do on a mix ticket", source: "statute text at https://lexace.ai/us/statute/maryland/AG-6-224", status: "seen" },
+  { id: "fertilizer.31", words: "Florida: what a most of soluble and of all nitrogen at a time do", source: "Trenholm, UF/IFAS EP353, https://edis.ifas.ufl.edu/publication/ep353", status: "seen" },
+  { id: "fertilizer.32", words: "Florida: what a most of P2O5 in an application and in a year do", source: "IFAS doc via https://www.yumpu.com/en/document/view/33389138/", status: "seen" },
   { id: "fertilizer.33", words: "New Jersey: 0.9 lb N at a time, 0.45 a pass where split in two", source: "Rutgers, http://snyderfarm.rutgers.edu/fertspreader2.html", status: "seen" },
   { id: "fertilizer.34", words: "Purdue: never more than 1 lb N per 1,000 sq ft at once", source: "https://turf.purdue.edu/fertilizer-recommendations/", status: "seen" },
-  { id: "fertilizer.35", words: "Suffolk County: half a pound of soluble nitrogen, watered in with a quarter inch at most", source: "Cornell Coop. Ext. Suffolk, https://paperzz.com/doc/8583758/", status: "seen" },
-  { id: "fertilizer.36", words: "Maryland: no fertilizer from November 15 to March 1; 10 and 15 ft from water", source: "https://marylandlandscaping.net/2014/02/fertilization/ (summary of the law)", status: "seen-2nd" },
+  { id: "fertilizer.35", words: "Suffolk County: what a most of soluble nitrogen does; watered in with a quarter inch at most", source: "Cornell Coop. Ext. Suffolk, https://paperzz.com/doc/8583758/", status: "seen" },
+  { id: "fertilizer.36", words: "Maryland: what closed dates and distances from water with and without a deflector do", source: "https://marylandlandscaping.net/2014/02/fertilization/ (summary of the law)", status: "seen-2nd" },
+  { id: "fertilizer.37", words: "Maryland: 0.9 lb N in one application, 0.7 lb of it soluble, 20 % slow; enhanced products", source: "statute text at https://lexace.ai/us/statute/maryland/AG-6-224", status: "seen", omission: NOPACK },
+  { id: "fertilizer.38", words: "Florida: 0.7 lb soluble nitrogen at a time, 2 lb with 65 % slow", source: "Trenholm, UF/IFAS EP353, https://edis.ifas.ufl.edu/publication/ep353", status: "seen", omission: NOPACK },
+  { id: "fertilizer.39", words: "Florida: 0.25 lb P2O5 an application, 0.50 a year", source: "IFAS doc via https://www.yumpu.com/en/document/view/33389138/", status: "seen", omission: NOPACK },
+  { id: "fertilizer.40", words: "Suffolk County: half a pound of soluble nitrogen", source: "Cornell Coop. Ext. Suffolk, https://paperzz.com/doc/8583758/", status: "seen", omission: NOPACK },
+  { id: "fertilizer.41", words: "Maryland: no fertilizer from November 15 to March 1; 10 and 15 ft from water", source: "https://marylandlandscaping.net/2014/02/fertilization/ (summary of the law)", status: "seen-2nd", omission: NOPACK },
   { id: "nitrogen-by-month.1", words: "cool-season lawns: 1/2 to 1 lb in February, 1 in September, 1 in November, 2.5 to 3 a year", source: "NC State, Nitrogen Fertilizer Guide for Lawns, http://www.neuse.ncsu.edu/LawnCare.htm", status: "seen" },
   { id: "nitrogen-by-month.2", words: "bermudagrass: 1 lb in each of May to August, 4 a year", source: "NC State, Nitrogen Fertilizer Guide for Lawns", status: "seen" },
   { id: "nitrogen-by-month.3", words: "St. Augustinegrass: 1/2, 1/2, 1, 1/2 from May to August, 2.5 a year", source: "NC State, Nitrogen Fertilizer Guide for Lawns", status: "seen" },

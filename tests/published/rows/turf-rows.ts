@@ -1,4 +1,4 @@
-import { FORMULA, NOINPUTS, NOTREAD, STATEMENT, type ReferenceRow } from "../reference-row";
+import { FORMULA, NOINPUTS, NOTREAD, NOWINDOW, STATEMENT, type ReferenceRow } from "../reference-row";
 
 export const ROWS_OF_TURF: readonly ReferenceRow[] = [
   { id: "degree-days.1", words: "method 1, simple average", source: "the printed formula", status: "unmarked" },
@@ -21,10 +21,11 @@ export const ROWS_OF_TURF: readonly ReferenceRow[] = [
   { id: "degree-days.18", words: "crabgrass: 80 % germinates at soil 60 to 70 °F", source: "Michigan State Univ., https://michiganagconnection.com/news/timing-crabgrass-preemergence-applications-in-spring", status: "seen" },
   { id: "degree-days.19", words: "crabgrass emerges from 70 to 140 of base 50 °F; soil 55 to 58 °F at 4 in", source: "Virginia Tech, January 2007, via http://kentcoopextension.blogspot.com/2008/03/", status: "seen-2nd" },
   { id: "degree-days.20", words: "crabgrass germinates at 200 of base 50 °F; soil 57 to 64 °F at 1 in", source: "Purdue, https://turf.purdue.edu/when-will-crabgrass-germinate/", status: "seen" },
-  { id: "degree-days.21", words: "crabgrass after Fidanza: base 53.6 °F; soil at first and at most emergence", source: "http://kentcoopextension.blogspot.com/2009/02/", status: "seen-2nd" },
+  { id: "degree-days.21", words: "crabgrass after Fidanza: base of 12 °C, which is 53.6 °F", source: "http://kentcoopextension.blogspot.com/2009/02/", status: "seen-2nd" },
   { id: "degree-days.22", words: "rule of thumb: three nights of soil above 50 °F", source: "Kent Co. Ext. (Delaware) 2009", status: "seen" },
   { id: "degree-days.23", words: "seedheads of annual bluegrass: from 220 of base 32 °F, from February 15", source: "Frank, MSU 2019, https://www.migcsa.org/controlling-annual-bluegrass-seedheads-crabgrass-preemergence-application-timing/", status: "seen" },
   { id: "degree-days.24", words: "soil at 4 in: crabgrass 53 to 58 °F, goosegrass 60 to 65 °F", source: "UGA (Murphy), http://caes2.caes.uga.edu/commodities/turfgrass/georgiaturf/LandscapeAlert/Six%20Easy%20Steps%20Preemergence%20(1-13).html", status: "seen" },
+  { id: "degree-days.25", words: "crabgrass after Fidanza: first seen at a soil of 54 °F at least and 60 to 64 °F on average, most at 60 to 70 and 73 to 75 °F", source: "http://kentcoopextension.blogspot.com/2009/02/", status: "seen-2nd", omission: NOWINDOW },
   { id: "growth.1", words: "growth potential as a bell curve; 20/5.5 and 31/7 °C", source: "Woods, Asian Turfgrass Center 2014 (after Gelernter & Stowell, GCM 2005)", status: "seen" },
   { id: "growth.2", words: "the same in °F: 68/10 and 88/12", source: "optima seen, spreads from memory", status: "memory", omission: NOTREAD },
   { id: "growth.3", words: "warm-season growth stays at 1 from 88 °F (31 °C) up", source: "https://www.paceturf.org/gallery/detail/modified-warm-season-gp-model", status: "seen" },
