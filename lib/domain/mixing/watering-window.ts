@@ -6,13 +6,14 @@ import { type WateringDepth } from "#domain/label/aftercare-constraint";
 import { type AftercareEstimates } from "#domain/mixing/aftercare-instants";
 import { type AftercareReason, inReasonOrder, reasonFor } from "#domain/mixing/aftercare-step";
 import { type AppliedProduct, appliedName, constraintsOf } from "#domain/mixing/applied-product";
-import { depthFrom, depthWords, exactText, irrigationRun, type IrrigationStation, type StationRun, type TimedRun } from "#domain/mixing/irrigation-run";
+import { depthFrom, depthWords, exactText, irrigationRun, type IrrigationStation, type StationRun } from "#domain/mixing/irrigation-run";
 import { type SpoilingRain, spoilingRain } from "#domain/mixing/rain-aftercare";
-import { fitsInto, inParts, interleaved, type StationSchedule, type StationStart, type WateringPart } from "#domain/mixing/station-schedule";
-import { keptDryForRain, searchSpan, type StaysDry, stayingDry, type WateringNeed, wateringNeeds } from "#domain/mixing/watering-bounds";
-import { hoursLeaveNoTime, minutesKeepNoDepth, noCommonTime, tightestPair, timeTooShort } from "#domain/mixing/watering-conflict";
+import { type StationStart, type WateringPart } from "#domain/mixing/station-schedule";
+import { keptDryForRain, rainKeepsOffUntil, type StaysDry, stayingDry, type WateringNeed, wateringNeeds } from "#domain/mixing/watering-bounds";
+import { minutesKeepNoDepth } from "#domain/mixing/watering-conflict";
 import { commonDepth } from "#domain/mixing/watering-depth";
-import { authoritiesOfHours, unknownHours, type WateringHours, withinWateringHours } from "#domain/mixing/watering-hours";
+import { authoritiesOfHours, unknownHours, type WateringHours } from "#domain/mixing/watering-hours";
+import { placeWaterings, type PlacedWatering, type WateringPlaces } from "#domain/mixing/watering-places";
 import { type Span } from "#domain/weather/local-hours";
 
 /** What the watering of a visit hangs on. */
@@ -42,15 +43,22 @@ export type WateringAnswer =
       readonly windows: readonly Span[];
       /** The stretches of several days, with whole stations in each, where none is long enough for all; else none. */
       readonly parts?: readonly WateringPart[];
-      /** The runs of all stations at one go, one station at a time; none where a station has no minutes, or where it takes several parts. */
+      /**
+       * The runs of all stations that have minutes in the first of the windows, one station at a time, counted from its first
+       * whole minute; none where it takes several parts.
+       */
       readonly starts?: readonly StationStart[];
+      /** Whether stations of other lawns run in the same stretch: then the runs leave room for those. */
+      readonly isWithOthers?: boolean;
+      /** Stations that water other lawns of the visit too, whose steps name them as well. */
+      readonly alsoWaters?: readonly { readonly stationName: string; readonly lawnNames: readonly string[] }[];
       /** The first date that a label sets; null where none does, or only one that has passed. */
       readonly dueAtEpochMilliseconds?: number | null;
       /** Whether a label's date has passed. */
       readonly isOverdue?: boolean;
       /** Whether any hours are on file that limit when water may run. */
       readonly hasHours?: boolean;
-      /** True where the start waits for a lawn that is only thought to be dry by then. */
+      /** True where the start waits for a lawn that is only thought to be dry by then, and for nothing that is stated. */
       readonly isEstimate: boolean;
       readonly leastDepth: string | null;
       readonly mostDepth: string | null;
@@ -59,6 +67,8 @@ export type WateringAnswer =
       readonly elapsedMinutes: number | null;
       /** Whether rain of that depth does it too, for all products; it may still spoil one of them while the water waits. */
       readonly rain: "counts" | "does-not-count" | "not-stated" | "may-spoil";
+      /** From when on rain does it: from the end of the work, or from when it spoils no product any more. */
+      readonly rainFrom?: { readonly epochMilliseconds: number; readonly isEndOfWork: boolean };
       /** The depths that water must stay under so as not to spoil a product, where no label says how much is put down. */
       readonly stayUnder?: readonly string[];
       readonly reasons: readonly AftercareReason[];
@@ -73,6 +83,15 @@ export interface JudgedWatering {
   readonly findings: readonly Finding[];
   /** What water is kept off for: first what the labels say of water, then what rain would spoil. */
   readonly dry: readonly StaysDry[];
+  /** The most water that any station puts down at one watering, where it is known how much is wanted. */
+  readonly water: WaterPutDown;
+}
+
+type WaterPutDown = Measure<"length"> | "not-known";
+
+/** Lawns that are watered alike, by their names. */
+export interface LawnsToWater extends WateringQuestion {
+  readonly lawnNames: readonly string[];
 }
 
 /**
@@ -82,28 +101,75 @@ export interface JudgedWatering {
  * where nothing serves all, a hold names what is at odds. Refuses stations as irrigationRun refuses them.
  */
 export function judgeWatering(question: WateringQuestion): Outcome<JudgedWatering> {
+  const judged = judgeWaterings([{ ...question, lawnNames: [] }]);
+  if (!judged.ok) return judged;
+  const [only] = judged.value;
+  if (only === undefined) throw new Error("One watering was asked for and none was judged.");
+  return accept(only);
+}
+
+/**
+ * The same for several lawns of one property, in their order. One station of the property runs at a time, whichever lawn
+ * it waters; where that leaves too little time, a hold names the lawns and stands with the first of them. No station may
+ * be asked for twice.
+ */
+export function judgeWaterings(questions: readonly LawnsToWater[]): Outcome<readonly JudgedWatering[]> {
+  const asked: (JudgedWatering | WantedWater)[] = [];
+  for (const question of questions) {
+    const one = wantedWater(question);
+    if (!one.ok) return one;
+    asked.push(one.value);
+  }
+  const wanted = asked.flatMap((one) => ("runs" in one ? [one] : []));
+  const [first] = wanted;
+  if (first === undefined) return accept(asked.flatMap((one) => ("runs" in one ? [] : [one])));
+  const places = placeWaterings(wanted.map((one) => ({ ...one, lawnNames: one.question.lawnNames })), first.question);
+  const placedOf = new Map(wanted.map((one, index) => [one, places[index]]));
+  return accept(asked.map((one) => ("runs" in one ? placedAnswer(one, placedOf.get(one)) : one)));
+}
+
+/** Water that is wanted, before its time is looked for. */
+interface WantedWater {
+  readonly question: LawnsToWater;
+  readonly notes: readonly Finding[];
+  readonly needs: readonly WateringNeed[];
+  readonly dry: readonly StaysDry[];
+  readonly water: WaterPutDown;
+  readonly depth: WateringDepth | undefined;
+  readonly runs: readonly StationRun[];
+}
+
+/** What must stay dry, where one watering puts down so much: by what the labels say of water and of rain. */
+export function keptDry(products: readonly AppliedProduct[], water: WaterPutDown, context: Pick<WateringQuestion, "timeZone" | "estimates">): readonly StaysDry[] {
+  return [...stayingDry(products, context), ...keptDryForRain(products, water, context.timeZone)];
+}
+
+function wantedWater(question: LawnsToWater): Outcome<JudgedWatering | WantedWater> {
   const { products, visit, timeZone } = question;
   const needs = wateringNeeds(products, visit, timeZone);
-  const labelDry = stayingDry(products, question);
   const notes = overdueFindings(needs, timeZone);
-  const dryUnder = (water: Measure<"length"> | "not-known") => [...labelDry, ...keptDryForRain(products, water, timeZone)];
-  const judged = (answer: WateringAnswer, findings: readonly Finding[], dry = dryUnder("not-known")) =>
-    accept({ answer, findings: [...notes, ...findings], dry });
-  const missing = missingFindings(question, needs, labelDry);
+  const judged = (answer: WateringAnswer, findings: readonly Finding[], water: WaterPutDown = "not-known") =>
+    accept({ answer, findings: [...notes, ...findings], dry: keptDry(products, water, question), water });
+  const missing = missingFindings(question, needs, stayingDry(products, question));
   if (missing.length > 0) return judged({ kind: "undecided" }, missing);
   if (products.some((applied) => isUnread(applied, needs))) return judged({ kind: "undecided" }, []);
   if (needs.length === 0) return judged({ kind: "none-needed" }, []);
-  const depth = commonDepth(needs, question);
-  if (depth.kind === "no-common-depth") return judged({ kind: "no-window" }, [depth.finding]);
-  const stated = depth.kind === "depth" ? depth.depth : undefined;
-  const runs = stated === undefined ? accept([]) : stationRuns(question, stated);
+  const common = commonDepth(needs, question);
+  if (common.kind === "no-common-depth") return judged({ kind: "no-window" }, [common.finding]);
+  const depth = common.kind === "depth" ? common.depth : undefined;
+  const runs = depth === undefined ? accept([]) : stationRuns(question, depth);
   if (!runs.ok) return runs;
-  const dry = dryUnder(stated === undefined ? "not-known" : mostPutDown(stated, runs.value));
+  const water = depth === undefined ? "not-known" : mostPutDown(depth, runs.value);
   const unreachable = minutesKeepNoDepth(runs.value, needs);
-  if (unreachable.length > 0) return judged({ kind: "no-window" }, unreachable, dry);
-  const places = findPlaces(question, { needs, dry, runs: runs.value });
-  if (places.kind === "none") return judged({ kind: "no-window" }, [places.finding], dry);
-  return judged(windowAnswer({ question, needs, dry, places, depth: stated, runs: runs.value }), [], dry);
+  if (unreachable.length > 0) return judged({ kind: "no-window" }, unreachable, water);
+  return accept({ question, notes, needs, dry: keptDry(products, water, question), water, depth, runs: runs.value });
+}
+
+function placedAnswer(wanted: WantedWater, places: PlacedWatering | undefined): JudgedWatering {
+  const { notes, dry, water } = wanted;
+  if (places === undefined) throw new Error("A time was looked for, and neither found nor missed.");
+  if (places.kind === "none") return { answer: { kind: "no-window" }, findings: [...notes, ...places.findings], dry, water };
+  return { answer: windowAnswer(wanted, places), findings: notes, dry, water };
 }
 
 /** What the thirstiest station puts down in its whole minutes, and the least depth itself where none has minutes. */
@@ -182,78 +248,32 @@ function stationRuns({ stations, unitSystem }: WateringQuestion, depth: Watering
   return accept(runs);
 }
 
-/** The minutes of all stations, or null where one has none or no depth is stated. */
-function timedRuns(runs: readonly StationRun[]): readonly TimedRun[] | null {
-  const timed = runs.flatMap((run) => (run.kind === "run" ? [run] : []));
-  return timed.length === 0 || timed.length < runs.length ? null : timed;
-}
-
-interface PlaceBounds {
-  readonly needs: readonly WateringNeed[];
-  readonly dry: readonly StaysDry[];
-  readonly runs: readonly StationRun[];
-}
-
-interface Places {
-  readonly kind: "places";
-  readonly windows: readonly Span[];
-  readonly parts: readonly WateringPart[];
-  readonly schedule: StationSchedule | null;
-  readonly dueAtEpochMilliseconds: number | null;
-}
-
-function findPlaces(question: WateringQuestion, { needs, dry, runs }: PlaceBounds): Places | { readonly kind: "none"; readonly finding: Finding } {
-  const { visit, timeZone, hours } = question;
-  const pair = tightestPair(dry, needs);
-  const dueAtEpochMilliseconds = pair.due?.byEpochMilliseconds ?? null;
-  const span = searchSpan(visit, { dryUntil: pair.dry?.untilEpochMilliseconds ?? null, dueAt: dueAtEpochMilliseconds }, timeZone);
-  if (span.fromEpochMilliseconds >= span.untilEpochMilliseconds) return { kind: "none", finding: noCommonTime(pair, timeZone) };
-  const timed = timedRuns(runs);
-  const schedule = timed === null ? null : interleaved(timed);
-  const elapsedMinutes = schedule?.elapsedMinutes ?? null;
-  const stretches = withinWateringHours(span, hours, timeZone);
-  const windows = stretches.filter((stretch) => fitsInto(elapsedMinutes ?? 0, stretch));
-  const places = { kind: "places", windows, schedule, dueAtEpochMilliseconds } as const;
-  if (windows.length > 0) return { ...places, parts: [] };
-  const parts = timed === null ? undefined : inParts(timed, stretches);
-  if (parts !== undefined) return { ...places, parts };
-  const isTooShort = elapsedMinutes !== null && !fitsInto(elapsedMinutes, span);
-  const finding = isTooShort
-    ? timeTooShort(pair, { timeZone, elapsedMinutes })
-    : hoursLeaveNoTime(pair, hours, needs, { timeZone, elapsedMinutes });
-  return { kind: "none", finding };
-}
-
-interface FoundPlaces {
-  readonly question: WateringQuestion;
-  readonly needs: readonly WateringNeed[];
-  readonly dry: readonly StaysDry[];
-  readonly places: Places;
-  readonly depth: WateringDepth | undefined;
-  readonly runs: readonly StationRun[];
-}
-
-function windowAnswer({ question, needs, dry, places, depth, runs }: FoundPlaces): WateringAnswer {
+function windowAnswer({ question, needs, dry, depth, runs }: WantedWater, places: WateringPlaces): WateringAnswer {
   const { timeZone, unitSystem, products, visit, hours } = question;
-  const { windows, parts, schedule, dueAtEpochMilliseconds } = places;
+  const { windows, parts, starts, isWithOthers, dueAtEpochMilliseconds, elapsedMinutes } = places;
   const decisive = dry.filter(({ end }) => (end.atEpochMilliseconds ?? 0) > visit.untilEpochMilliseconds);
   const startsAt = [...windows, ...parts][0]?.fromEpochMilliseconds ?? visit.untilEpochMilliseconds;
   const spoiling = spoilingRain(products, { epochMilliseconds: startsAt, timeZone, unitSystem });
+  const lastDry = decisive.filter(({ end }) => end.atEpochMilliseconds === startsAt);
+  const rainKeptOff = rainKeepsOffUntil(products, timeZone);
+  const isEndOfWork = rainKeptOff === null || rainKeptOff <= visit.untilEpochMilliseconds;
   return {
     kind: "window",
     windows,
     parts,
-    starts: parts.length > 0 ? [] : (schedule?.starts ?? []),
+    starts,
+    isWithOthers,
     dueAtEpochMilliseconds,
     isOverdue: needs.some(({ isOverdue }) => isOverdue),
     hasHours: authoritiesOfHours(hours).length > 0,
-    isEstimate: decisive.some(({ end }) => end.isEstimate),
+    isEstimate: lastDry.length > 0 && lastDry.every(({ end }) => end.isEstimate),
     leastDepth: depth === undefined ? null : exactText(canonicalAmountOf(depth.least)),
     mostDepth: depth === undefined || depth.most === "none" ? null : exactText(canonicalAmountOf(depth.most)),
     depthWords: depth === undefined ? null : depthWords(depth.least, unitSystem),
     stations: runs,
-    elapsedMinutes: schedule?.elapsedMinutes ?? null,
+    elapsedMinutes,
     rain: rainOf(needs, spoiling),
+    rainFrom: { epochMilliseconds: isEndOfWork ? visit.untilEpochMilliseconds : rainKeptOff, isEndOfWork },
     stayUnder: depth === undefined ? spoiling.map(({ words }) => words) : [],
     reasons: inReasonOrder(
       [...needs, ...decisive].map(({ applied, constraint }) => reasonFor(appliedName(applied, timeZone), constraint)),
