@@ -23,7 +23,7 @@ describe("where no label sets a date", () => {
   });
   test("within the hours that are on file", () => {
     expect(stepsOf([undated], { hours: mornings(5, 9) })).toMatchObject([
-      { startsAtWords: "Saturday, May 2, 2026, 5 am", endsAtEpochMilliseconds: null, endsAtWords: "when it suits, within the watering hours; no date on the label", words: "Water in with ¼ in. Front: 20 min. ¼ in of rain in that time does it too." },
+      { startsAtWords: "Saturday, May 2, 2026, 5 am", endsAtEpochMilliseconds: null, endsAtWords: "when it suits, within the watering hours; no date on the label", words: "Water in with ¼ in. Front: 20 min. ¼ in of rain from the work on does it too." },
     ]);
   });
   test("one that has passed is not denied", () => {
@@ -36,7 +36,7 @@ describe("where no label sets a date", () => {
         endsAtEpochMilliseconds: null,
         words:
           "Water in with ¼ in, each station once, in 2 parts. They may run so: Saturday, May 2, 2026: A at 4 am for 60 min; B at 5 am for 60 min. " +
-          "Sunday, May 3, 2026: C at 4 am for 60 min. ¼ in of rain in that time does it too.",
+          "Sunday, May 3, 2026: C at 4 am for 60 min. ¼ in of rain from the work on does it too.",
       },
     ]);
   });
@@ -48,7 +48,7 @@ describe("where a label sets one", () => {
   });
   test("the first hours end the step, and later ones are told", () => {
     expect(stepsOf([within(72)], { hours: mornings(5, 9) })).toMatchObject([
-      { endsAtWords: "Saturday, May 2, 2026, 9 am", words: "Water in with ¼ in. Front: 20 min. ¼ in of rain in that time does it too. Later watering hours do as well, until Monday, May 4, 2026, 9 am." },
+      { endsAtWords: "Saturday, May 2, 2026, 9 am", words: "Water in with ¼ in. Front: 20 min. ¼ in of rain from the work until Monday, May 4, 2026, 4 pm does it too. Later watering hours do as well, until Monday, May 4, 2026, 9 am." },
     ]);
   });
   test("several parts are a step each, with the station and its time", () => {
@@ -57,7 +57,7 @@ describe("where a label sets one", () => {
       ["Saturday, May 2, 2026, 4 am", "Saturday, May 2, 2026, 9 am"],
       ["Sunday, May 3, 2026, 4 am", "Sunday, May 3, 2026, 9 am"],
     ]);
-    expect(steps[1]?.words).toBe("Water in with ¼ in, each station once, in 2 parts. Part 2: F at 4 am for 60 min. ¼ in of rain in that time does it too.");
+    expect(steps[1]?.words).toBe("Water in with ¼ in, each station once, in 2 parts. Part 2: F at 4 am for 60 min. ¼ in of rain from the work until Monday, May 4, 2026, 4 pm does it too.");
   });
 });
 
