@@ -13,7 +13,7 @@ import { keptDryForRain, rainKeepsOffUntil, type StaysDry, stayingDry, type Wate
 import { minutesKeepNoDepth } from "#domain/mixing/watering-conflict";
 import { commonDepth } from "#domain/mixing/watering-depth";
 import { authoritiesOfHours, unknownHours, type WateringHours } from "#domain/mixing/watering-hours";
-import { placeWaterings, type PlacedWatering, type WateringPlaces } from "#domain/mixing/watering-places";
+import { placeWaterings, type PlacedWatering, type WateringPlaces, type WateringToPlace } from "#domain/mixing/watering-places";
 import { type Span } from "#domain/weather/local-hours";
 
 /** What the watering of a visit hangs on. */
@@ -67,7 +67,7 @@ export type WateringAnswer =
       readonly elapsedMinutes: number | null;
       /** Whether rain of that depth does it too, for all products; it may still spoil one of them while the water waits. */
       readonly rain: "counts" | "does-not-count" | "not-stated" | "may-spoil";
-      /** From when on rain does it: from the end of the work, or from when it spoils no product any more. */
+      /** From when on rain that counts does it: from the end of the work, or from when it spoils no product any more. */
       readonly rainFrom?: { readonly epochMilliseconds: number; readonly isEndOfWork: boolean };
       /** The depths that water must stay under so as not to spoil a product, where no label says how much is put down. */
       readonly stayUnder?: readonly string[];
@@ -123,20 +123,17 @@ export function judgeWaterings(questions: readonly LawnsToWater[]): Outcome<read
   const wanted = asked.flatMap((one) => ("runs" in one ? [one] : []));
   const [first] = wanted;
   if (first === undefined) return accept(asked.flatMap((one) => ("runs" in one ? [] : [one])));
-  const places = placeWaterings(wanted.map((one) => ({ ...one, lawnNames: one.question.lawnNames })), first.question);
+  const places = placeWaterings(wanted, first.question);
   const placedOf = new Map(wanted.map((one, index) => [one, places[index]]));
   return accept(asked.map((one) => ("runs" in one ? placedAnswer(one, placedOf.get(one)) : one)));
 }
 
 /** Water that is wanted, before its time is looked for. */
-interface WantedWater {
+interface WantedWater extends WateringToPlace {
   readonly question: LawnsToWater;
   readonly notes: readonly Finding[];
-  readonly needs: readonly WateringNeed[];
-  readonly dry: readonly StaysDry[];
   readonly water: WaterPutDown;
   readonly depth: WateringDepth | undefined;
-  readonly runs: readonly StationRun[];
 }
 
 /** What must stay dry, where one watering puts down so much: by what the labels say of water and of rain. */
@@ -148,9 +145,11 @@ function wantedWater(question: LawnsToWater): Outcome<JudgedWatering | WantedWat
   const { products, visit, timeZone } = question;
   const needs = wateringNeeds(products, visit, timeZone);
   const notes = overdueFindings(needs, timeZone);
+  const labelDry = stayingDry(products, question);
+  const dryUnder = (water: WaterPutDown) => [...labelDry, ...keptDryForRain(products, water, timeZone)];
   const judged = (answer: WateringAnswer, findings: readonly Finding[], water: WaterPutDown = "not-known") =>
-    accept({ answer, findings: [...notes, ...findings], dry: keptDry(products, water, question), water });
-  const missing = missingFindings(question, needs, stayingDry(products, question));
+    accept({ answer, findings: [...notes, ...findings], dry: dryUnder(water), water });
+  const missing = missingFindings(question, needs, labelDry);
   if (missing.length > 0) return judged({ kind: "undecided" }, missing);
   if (products.some((applied) => isUnread(applied, needs))) return judged({ kind: "undecided" }, []);
   if (needs.length === 0) return judged({ kind: "none-needed" }, []);
@@ -162,7 +161,7 @@ function wantedWater(question: LawnsToWater): Outcome<JudgedWatering | WantedWat
   const water = depth === undefined ? "not-known" : mostPutDown(depth, runs.value);
   const unreachable = minutesKeepNoDepth(runs.value, needs);
   if (unreachable.length > 0) return judged({ kind: "no-window" }, unreachable, water);
-  return accept({ question, notes, needs, dry: keptDry(products, water, question), water, depth, runs: runs.value });
+  return accept({ question, lawnNames: question.lawnNames, notes, needs, dry: dryUnder(water), water, depth, runs: runs.value });
 }
 
 function placedAnswer(wanted: WantedWater, places: PlacedWatering | undefined): JudgedWatering {
@@ -255,8 +254,7 @@ function windowAnswer({ question, needs, dry, depth, runs }: WantedWater, places
   const startsAt = [...windows, ...parts][0]?.fromEpochMilliseconds ?? visit.untilEpochMilliseconds;
   const spoiling = spoilingRain(products, { epochMilliseconds: startsAt, timeZone, unitSystem });
   const lastDry = decisive.filter(({ end }) => end.atEpochMilliseconds === startsAt);
-  const rainKeptOff = rainKeepsOffUntil(products, timeZone);
-  const isEndOfWork = rainKeptOff === null || rainKeptOff <= visit.untilEpochMilliseconds;
+  const rain = rainOf(needs, spoiling);
   return {
     kind: "window",
     windows,
@@ -272,13 +270,19 @@ function windowAnswer({ question, needs, dry, depth, runs }: WantedWater, places
     depthWords: depth === undefined ? null : depthWords(depth.least, unitSystem),
     stations: runs,
     elapsedMinutes,
-    rain: rainOf(needs, spoiling),
-    rainFrom: { epochMilliseconds: isEndOfWork ? visit.untilEpochMilliseconds : rainKeptOff, isEndOfWork },
+    rain,
+    ...(rain === "counts" ? { rainFrom: rainFromOf(products, visit, timeZone) } : {}),
     stayUnder: depth === undefined ? spoiling.map(({ words }) => words) : [],
     reasons: inReasonOrder(
       [...needs, ...decisive].map(({ applied, constraint }) => reasonFor(appliedName(applied, timeZone), constraint)),
     ),
   };
+}
+
+function rainFromOf(products: readonly AppliedProduct[], { untilEpochMilliseconds: workEnds }: Span, timeZone: string): NonNullable<WateringWindow["rainFrom"]> {
+  const keptOff = rainKeepsOffUntil(products, timeZone);
+  const isEndOfWork = keptOff === null || keptOff <= workEnds;
+  return { epochMilliseconds: isEndOfWork ? workEnds : keptOff, isEndOfWork };
 }
 
 /** What the labels say of rain. Where it would do for all and could still spoil one, nobody is told to wait for it. */
