@@ -41,7 +41,7 @@ export type AftercareSetting = Omit<AftercareQuestion, "products" | "stations" |
 /**
  * The aftercare of each group of lawns that get the same products after the same earlier ones, as far as those may
  * still run. Lawns that get nothing have none; what they got before keeps off the stations that they share with others.
- * No two stations of the property run at one time, and what is found of several groups together stands with one of them.
+ * No two stations of the property run at one time, and what is found of several groups stands with the first of them.
  * Refused as aftercareTimeline refuses; the first refusal is handed on.
  */
 export function aftercareOfLawns(lawns: readonly LawnToCareFor[], setting: AftercareSetting): Outcome<readonly AftercareOfLawns[]> {
@@ -59,13 +59,22 @@ export function aftercareOfLawns(lawns: readonly LawnToCareFor[], setting: After
   const watered = groups.map((group) => ({ lawns: group.map(({ lawn }) => lawn), products: group[0]?.products ?? [] }));
   const waterings = wateringOfLawns(watered, besides, setting);
   if (!waterings.ok) return waterings;
-  return accept(
-    questions.flatMap((question, index) => {
-      const watering = waterings.value[index];
-      const lawnNames = (groups[index] ?? []).map(({ lawn: { name } }) => name);
-      return watering === undefined ? [] : [{ lawnNames, timeline: timelineOf(question, watering) }];
-    }),
-  );
+  const answers = questions.flatMap((question, index): readonly AftercareOfLawns[] => {
+    const watering = waterings.value[index];
+    const lawnNames = (groups[index] ?? []).map(({ lawn: { name } }) => name);
+    return watering === undefined ? [] : [{ lawnNames, timeline: timelineOf(question, watering) }];
+  });
+  return accept(answers.length < 2 ? answers : withFindingsOnce(answers));
+}
+
+/** What is found of several groups in the same words stands with the first of them. */
+function withFindingsOnce(groups: readonly AftercareOfLawns[]): readonly AftercareOfLawns[] {
+  const said = new Set<string>();
+  return groups.map(({ lawnNames, timeline }) => {
+    const findings = timeline.findings.filter((finding) => !said.has(JSON.stringify(finding)));
+    for (const finding of findings) said.add(JSON.stringify(finding));
+    return { lawnNames, timeline: { ...timeline, findings } };
+  });
 }
 
 const KEEPS_WATER_OFF: readonly AftercareKind[] = ["watering-not-before", "rain-that-spoils"];
