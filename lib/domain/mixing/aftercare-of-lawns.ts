@@ -79,9 +79,10 @@ function withFindingsOnce(groups: readonly AftercareOfLawns[]): readonly Afterca
 
 const KEEPS_WATER_OFF: readonly AftercareKind[] = ["watering-not-before", "rain-that-spoils"];
 
-/** Lawns that get nothing in this visit, with what of earlier products may still keep water off them. */
+/** Lawns that get nothing in this visit and share a station with one that does, with what of earlier products may still keep water off them. */
 function lawnsBeside(lawns: readonly LawnToCareFor[], setting: AftercareSetting): readonly WateredGroup[] {
-  const beside = lawns.filter(({ own, stations, earlier }) => own.length === 0 && stations.length > 0 && earlier.length > 0);
+  const names = new Set(lawns.flatMap(({ own, stations }) => (own.length === 0 ? [] : stations.map(({ stationName }) => stationName))));
+  const beside = lawns.filter(({ own, stations, earlier }) => own.length === 0 && earlier.length > 0 && stations.some(({ stationName }) => names.has(stationName)));
   return beside.flatMap((lawn) => {
     const products = withEarlier(lawn, setting).products.flatMap((product) => {
       const { label } = product;
