@@ -188,7 +188,8 @@ export const propertiesDrawn: fc.Arbitrary<DrawnProperty> = fc
     const [other] = products;
     const application = { startsAtEpochMilliseconds: ground.visitFrom, endsAtEpochMilliseconds: ground.visitUntil, postedAtEpochMilliseconds: "not-posted" } as const;
     const feeds = lawns.map(({ waitsDays, least }, index) => {
-      const wants = says("watering-in", { by: waitsDays === 0 ? "not-stated" : { anchor: "calendar-day", days: waitsDays }, depth: { least: of("in", least), most: "none" }, rain: "counts" });
+      const by: DueReach = { anchor: "calendar-day", days: waitsDays };
+      const wants = says("watering-in", { by: waitsDays === 0 ? "not-stated" : by, depth: { least: of("in", least), most: "none" }, rain: "counts" });
       return appliedOf(labelOf(`Feed ${index}`, wants), { application });
     });
     const localRules = typeof ground.localRules === "string" ? ground.localRules : ground.localRules.map((said) => ({ ...said, untilMinute }));
