@@ -8,7 +8,7 @@ const PARTS = {
   quantities: { mutate: ["lib/domain/quantities/**/*.ts"], tests: ["tests/domain/quantities/**/*.test.ts"] },
   ticket: { mutate: [`${MIXING}/{mix-ticket,spray-mix,granular-mix,treated-area,rounding-room,delivered}.ts`], tests: TESTS_OF_MIXING },
   aftercare: {
-    mutate: [`${MIXING}/{aftercare*,*-aftercare,watering-*,irrigation-run,station-schedule,span-set,clock-periods,applied-product,earlier-products,counted-from-work,crew-entry}.ts`],
+    mutate: [`${MIXING}/{aftercare*,*-aftercare,watering-*,irrigation-run,station-schedule,span-set,clock-periods,applied-product,earlier-products,counted-from-work,crew-entry,unread-facts}.ts`],
     tests: TESTS_OF_MIXING,
   },
 };

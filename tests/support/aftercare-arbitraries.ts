@@ -164,6 +164,47 @@ export const visitsInParts: fc.Arbitrary<DrawnVisit> = fc
     return { ground: { ...ground, localRules, controller: "none" as const }, products: [...products.slice(0, 1), appliedOf(feed, { application })], stations: slow };
   });
 
+/** A lawn of a property with what it got and the stations that reach it. */
+export interface DrawnLawn {
+  readonly name: string;
+  readonly products: readonly AppliedProduct[];
+  readonly stations: readonly IrrigationStation[];
+}
+
+/** A property with two or three lawns of which some share stations, and hours that are often just long enough for them. */
+export interface DrawnProperty {
+  readonly ground: Ground;
+  readonly lawns: readonly DrawnLawn[];
+}
+
+export const propertiesDrawn: fc.Arbitrary<DrawnProperty> = fc
+  .record({
+    visit: visitsInParts,
+    lawns: fc.array(fc.record({ waitsDays: fc.integer({ min: 0, max: 6 }), least: inches, gets: fc.integer({ min: 0, max: 7 }) }), { minLength: 2, maxLength: 3 }),
+    reaches: fc.array(fc.uniqueArray(fc.integer({ min: 0, max: 2 }), { minLength: 1, maxLength: 2 }), { minLength: 4, maxLength: 4 }),
+    untested: fc.integer({ min: 0, max: 15 }),
+    untilMinute: fc.integer({ min: 320, max: 640 }),
+  })
+  .map(({ visit: { ground, products, stations }, lawns, reaches, untested, untilMinute }) => {
+    const [other] = products;
+    const application = { startsAtEpochMilliseconds: ground.visitFrom, endsAtEpochMilliseconds: ground.visitUntil, postedAtEpochMilliseconds: "not-posted" } as const;
+    const feeds = lawns.map(({ waitsDays, least }, index) => {
+      const by: DueReach = { anchor: "calendar-day", days: waitsDays };
+      const wants = says("watering-in", { by: waitsDays === 0 ? "not-stated" : by, depth: { least: of("in", least), most: "none" }, rain: "counts" });
+      return appliedOf(labelOf(`Feed ${index}`, wants), { application });
+    });
+    const localRules = typeof ground.localRules === "string" ? ground.localRules : ground.localRules.map((said) => ({ ...said, untilMinute }));
+    return {
+      ground: { ...ground, localRules },
+      lawns: lawns.map(({ gets }, index) => ({
+        name: `Lawn ${index}`,
+        // Mostly its own feed; now and then that of its neighbor too, or only what the first of the visit's products is.
+        products: [...(gets > 0 ? feeds.slice(index, gets === 1 ? index + 2 : index + 1) : []), ...(other !== undefined && (gets === 0 || gets > 5) ? [other] : [])],
+        stations: stations.flatMap((station, at) => (reaches[at]?.includes(index) === true ? [{ ...station, ...(at === untested ? { depthPerHour: "not-tested" as const } : {}) }] : [])),
+      })),
+    };
+  });
+
 /** What was put down on a lawn before a visit, across it or after it, lately or weeks ago, and the water that somebody wrote down. */
 export interface DrawnHistory {
   readonly visit: DrawnVisit;

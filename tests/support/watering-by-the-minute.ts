@@ -17,10 +17,10 @@ export interface Minutes {
   readonly until: number;
 }
 
-/** The answer of the walk: the stretches and how long all stations take, or why there is none. */
+/** The answer of the walk: the stretches, how long the stations take that have minutes, and how long all do where all have; or why there is none. */
 export type Walked =
   | { readonly kind: "undecided" | "none-needed" | "no-common-depth" | "minutes-miss-depth" | "no-common-time" }
-  | { readonly kind: "walked"; readonly stretches: readonly Minutes[]; readonly longestWithoutHours: number; readonly elapsedMinutes: number | undefined; readonly stationMinutes: readonly number[] };
+  | { readonly kind: "walked"; readonly stretches: readonly Minutes[]; readonly longestWithoutHours: number; readonly knownMinutes: number; readonly elapsedMinutes: number | undefined; readonly stationMinutes: readonly number[] };
 
 /** The minutes of one station, rests counted; undefined where it has none, "no-minutes" where no whole minutes serve. */
 function runsOf({ depthPerHour, cycle }: IrrigationStation, least: number, most: number): { readonly runs: number[]; readonly soak: number } | "not-tested" | "no-minutes" {
@@ -130,7 +130,8 @@ export function walk(products: readonly AppliedProduct[], stations: readonly Irr
   const runs = depths.length === 0 || stations.length === 0 ? ["not-tested" as const] : stations.map((station) => runsOf(station, least, most));
   if (runs.includes("no-minutes")) return { kind: "minutes-miss-depth" };
   const timed = runs.flatMap((run) => (typeof run === "string" ? [] : [run]));
-  const elapsedMinutes = timed.length < runs.length ? undefined : minutesInTurn(timed);
+  const knownMinutes = minutesInTurn(timed);
+  const elapsedMinutes = timed.length < runs.length ? undefined : knownMinutes;
   const water = waterPutDown(products, stations, ground);
   const off = products.map((product) => waterKeptOff(product, water, ground));
   const isOff = (instant: number) => off.some((holds) => holds(instant));
@@ -145,7 +146,7 @@ export function walk(products: readonly AppliedProduct[], stations: readonly Irr
   }
   if (dry.length === 0) return { kind: "no-common-time" };
   const longestWithoutHours = Math.max(...dry.map(({ from, until }) => (until - from) / MINUTE));
-  return { kind: "walked", stretches, longestWithoutHours, elapsedMinutes, stationMinutes: timed.map((one) => minutesInTurn([one])) };
+  return { kind: "walked", stretches, longestWithoutHours, knownMinutes, elapsedMinutes, stationMinutes: timed.map((one) => minutesInTurn([one])) };
 }
 
 function searchIsOver(wanted: readonly { readonly late: (instant: number) => boolean; readonly hasDate: boolean }[], dryFrom: number, from: number, { zone }: Ground): (minute: number) => boolean {

@@ -1,9 +1,8 @@
 import { addDays, type CalendarDate, calendarDateIn } from "#domain/foundation/calendar-date";
 import { daysWords } from "#domain/foundation/days-words";
-import { type Finding, gravestFirst, hold } from "#domain/foundation/finding";
+import { type Finding, gravestFirst } from "#domain/foundation/finding";
 import { accept, type Outcome } from "#domain/foundation/outcome";
-import { aftercareFactNames, type AftercareKind, unreadFacts } from "#domain/label/aftercare-constraint";
-import { READ_THE_LABEL } from "#domain/label/not-read";
+import { type AftercareKind } from "#domain/label/aftercare-constraint";
 import { type EndContext, endOf, endOnState } from "#domain/mixing/aftercare-instants";
 import { type AftercareQuestion, refuseImpossibleQuestion } from "#domain/mixing/aftercare-question";
 import {
@@ -17,17 +16,17 @@ import {
 } from "#domain/mixing/aftercare-step";
 import { type AppliedProduct, appliedName, constraintsOf } from "#domain/mixing/applied-product";
 import { crewWhilePeopleStayOff } from "#domain/mixing/crew-entry";
-import { ONLY_AT_APPLICATION } from "#domain/mixing/earlier-products";
 import { type LawnAtApplication, lawnAtApplication } from "#domain/mixing/lawn-at-application";
 import { dateWords } from "#domain/mixing/local-words";
 import { mowedTooShortlyBefore, mowingDaysInTheWay } from "#domain/mixing/mowing-aftercare";
 import { type SpoilingRain, spoilingRain } from "#domain/mixing/rain-aftercare";
 import { seedingFindings, seedingMayNots } from "#domain/mixing/seeding-aftercare";
 import { signMayNots, signsToPutUp } from "#domain/mixing/sign-aftercare";
+import { unreadFindings } from "#domain/mixing/unread-facts";
 import { type LostWater } from "#domain/mixing/watering-of-other-work";
 import { type StaysDry, wateredInAtLatest } from "#domain/mixing/watering-bounds";
 import { wateringSteps } from "#domain/mixing/watering-steps";
-import { judgeWatering, type WateringAnswer } from "#domain/mixing/watering-window";
+import { type JudgedWatering, judgeWatering, type WateringAnswer } from "#domain/mixing/watering-window";
 
 /**
  * What to do and not to do on one zone after a visit, as it is kept with a mix ticket: text, numbers, lists and null
@@ -57,17 +56,21 @@ export function aftercareTimeline(question: AftercareQuestion): Outcome<Aftercar
   const refusal = refuseImpossibleQuestion(question);
   if (refusal !== undefined) return refusal;
   const watering = judgeWatering(question);
-  if (!watering.ok) return watering;
+  return watering.ok ? accept(timelineOf(question, watering.value)) : watering;
+}
+
+/** The timeline of lawns whose watering was judged, alone or with other lawns of the property. The question must be one that can be meant. */
+export function timelineOf(question: AftercareQuestion, watering: JudgedWatering): AftercareTimeline {
   const { products, visit, timeZone, zoneDataVersion, mowing, seedings } = question;
-  const { answer, dry } = watering.value;
-  const endContext = endContextsOf(question, watering.value.lostToOthers);
+  const { answer, dry, lostToOthers } = watering;
+  const endContext = endContextsOf(question, lostToOthers);
   const signs = signMayNots(products, { ...question, endContext });
   const unread = unreadMayNots(products, timeZone);
   const mayNots = [...stateMayNots(question, endContext, dry), ...seedingMayNots(products, timeZone), ...signs.mayNots, ...unread];
   const from = { epochMilliseconds: visit.fromEpochMilliseconds, timeZone };
   const forbidden = AFTERCARE_ROWS.flatMap((row) => joinMayNots(row, mayNots, from));
   const lawn = lawnAtApplication(products, timeZone);
-  return accept({
+  return {
     timeZone,
     zoneDataVersion,
     visitEndsAtEpochMilliseconds: visit.untilEpochMilliseconds,
@@ -79,14 +82,14 @@ export function aftercareTimeline(question: AftercareQuestion): Outcome<Aftercar
     findings: gravestFirst([
       ...unreadFindings(products, timeZone),
       ...crewWhilePeopleStayOff(products, visit, timeZone, endContext),
-      ...watering.value.findings,
+      ...watering.findings,
       ...lawn.findings,
       ...mowingDaysInTheWay(forbidden, mowing, visit, timeZone),
       ...mowedTooShortlyBefore(products, mowing, timeZone),
       ...seedingFindings(products, seedings, timeZone),
       ...signs.findings,
     ]),
-  });
+  };
 }
 
 type EndContextOf = (applied: AppliedProduct) => EndContext;
@@ -162,33 +165,6 @@ function stateMayNots(question: AftercareQuestion, endContext: EndContextOf, sta
     reason: reasonFor(appliedName(applied, timeZone), constraint),
   }));
   return [...offLawn, ...dry];
-}
-
-/** The unread facts of a product that still matter. */
-function missingFacts({ label, appliedIn, wateredInAtEpochMilliseconds: at }: AppliedProduct): readonly AftercareKind[] {
-  const isPast = (kind: AftercareKind) =>
-    appliedIn === "earlier-visit" && (ONLY_AT_APPLICATION.includes(kind) || (kind === "watering-in" && typeof at === "number"));
-  return unreadFacts(label).filter((kind) => !isPast(kind));
-}
-
-function unreadFindings(products: readonly AppliedProduct[], timeZone: string): readonly Finding[] {
-  const unread = products.map((applied) => ({
-    name: appliedName(applied, timeZone),
-    productName: applied.label.productName,
-    facts: missingFacts(applied).map((kind) => aftercareFactNames[kind]),
-  }));
-  return unread
-    .filter(({ facts }) => facts.length > 0)
-    .toSorted((one, other) => (one.name < other.name ? -1 : 1))
-    .map(({ name, productName, facts }) =>
-      hold("nobody", {
-        rule: "aftercare-fact-missing",
-        source: "label",
-        what: `For ${name} it has not been entered from its label ${facts.join("; ")}.`,
-        toDo: READ_THE_LABEL,
-        about: [productName],
-      }),
-    );
 }
 
 function secondLookOf({ secondLook, visit, timeZone }: AftercareQuestion): AftercareTimeline["secondLook"] {

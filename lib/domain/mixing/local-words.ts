@@ -37,10 +37,13 @@ export function localWords(epochMilliseconds: number, timeZone: string, use: Ins
 
 /** Clocks go back by an hour, or by half an hour in a few places. */
 const STEPS_BACK_MINUTES = [60, 30] as const;
+const LONGEST_STEP_MINUTES = 60;
 
-function whichOfTwo(epochMilliseconds: number, timeZone: string): string {
+/** Which of two it is where clocks go back and show an instant's time twice: " (before clocks go back)"; nothing at any other time. */
+export function whichOfTwo(epochMilliseconds: number, timeZone: string): string {
   const offsetAt = (stepMinutes: number) => utcOffsetMinutesAt(epochMilliseconds + stepMinutes * ONE_MINUTE_MILLISECONDS, timeZone);
   const here = offsetAt(0);
+  if (offsetAt(LONGEST_STEP_MINUTES) === here && offsetAt(-LONGEST_STEP_MINUTES) === here) return "";
   // A clock shows the same again where its offset has changed by as much as the time that went by.
   const showsTheSame = (stepMinutes: number) => offsetAt(stepMinutes) - here === -stepMinutes;
   if (STEPS_BACK_MINUTES.some((step) => showsTheSame(step))) return " (before clocks go back)";

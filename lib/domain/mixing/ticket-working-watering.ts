@@ -21,10 +21,13 @@ export function wateringWorkings({ watering }: AftercareTimeline): readonly Work
   return [...minutes, ...orderWorking(watering)];
 }
 
-/** Mix tickets that were issued before stations took turns have no order. */
-function orderWorking({ stations, starts = [], elapsedMinutes }: WateringWindow): readonly Working[] {
-  if (stations.length < 2 || starts.length <= stations.length || elapsedMinutes === null) return [];
+/**
+ * Mix tickets that were issued before stations took turns have no order. Where stations of other lawns run in between, the
+ * lawns' own runs do not tell why each stands where it does, and there is none either.
+ */
+function orderWorking({ stations, starts = [], isWithOthers }: WateringWindow): readonly Working[] {
   const runs = stations.filter((station) => station.kind === "run");
+  if (isWithOthers === true || runs.length < 2 || starts.length <= runs.length) return [];
   let until = 0;
   const steps = starts.flatMap(({ stationName, startsAfterMinutes: from, runMinutes }) => {
     const waits = from > until ? [`None is rested before ${String(from)} min.`] : [];
@@ -44,7 +47,7 @@ function orderWorking({ stations, starts = [], elapsedMinutes }: WateringWindow)
         })),
       ],
       steps,
-      result: `${String(elapsedMinutes)} min from the first drop to the last, one station at a time.`,
+      result: `${String(until)} min from the first drop to the last, one station at a time.`,
       source: "common practice; another order may end somewhat sooner",
     },
   ];

@@ -92,6 +92,12 @@ export function keptDryForRain(
     });
 }
 
+/** Until when rain would spoil a product, whatever amount of it; null where it spoils none. */
+export function rainKeepsOffUntil(products: readonly AppliedProduct[], timeZone: string): number | null {
+  const ends = constraintsOf(products, "rain-that-spoils").flatMap(({ applied, constraint: { within } }) => notBefore(within, applied.application, timeZone).atEpochMilliseconds ?? []);
+  return ends.length === 0 ? null : Math.max(...ends);
+}
+
 /** What still has to be watered in, as of the end of the visit. */
 export function wateringNeeds(
   products: readonly AppliedProduct[],

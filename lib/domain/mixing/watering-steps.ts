@@ -4,7 +4,7 @@ import { groupedBy } from "#domain/foundation/grouping";
 import { listWords } from "#domain/foundation/list-words";
 import { type AftercareStep } from "#domain/mixing/aftercare-step";
 import { weekdayOf } from "#domain/mixing/clock-periods";
-import { dateWords, localWords, weekdayWords } from "#domain/mixing/local-words";
+import { dateWords, localWords, weekdayWords, whichOfTwo } from "#domain/mixing/local-words";
 import { firstWholeMinute, type StationStart, type WateringPart } from "#domain/mixing/station-schedule";
 import { type WateringAnswer, type WateringWindow } from "#domain/mixing/watering-window";
 import { minuteOfDayAt, type Span } from "#domain/weather/local-hours";
@@ -21,18 +21,20 @@ export function wateringSteps(answer: WateringAnswer, timeZone: string): readonl
   const { windows, parts = [] } = answer;
   const [first] = windows;
   if (first !== undefined) {
-    const words = `${atOneGoWords(answer, first, timeZone)}${rainWords(answer)}${laterWords(answer, timeZone)}`;
+    const words = `${atOneGoWords(answer, first, timeZone)}${rainWords(answer, first, timeZone)}${laterWords(answer, timeZone)}`;
     return [stepOf(answer, first, words, timeZone)];
   }
   const lead = `Water in with ${answer.depthWords ?? "what the label says"}, each station once, in ${parts.length} parts.`;
+  const order = answer.isWithOthers === true ? " One station at a time on the whole property." : "";
   if (hasDate(answer)) {
     return parts.map((part, index) => {
-      const words = `${lead} Part ${index + 1}: ${startsWords(part.starts, part, timeZone)}.${rainWords(answer)}`;
+      const asides = asideWords(answer, part, index === parts.length - 1);
+      const words = `${lead} Part ${index + 1}: ${startsWords(part.starts, part, timeZone)}.${order}${asides}${rainWords(answer, part, timeZone)}`;
       return stepOf(answer, part, words, timeZone);
     });
   }
-  const all = parts.map((part) => partWords(part, timeZone)).join(" ");
-  return parts.slice(0, 1).map((part) => stepOf(answer, part, `${lead} They may run so: ${all}${rainWords(answer)}`, timeZone));
+  const all = parts.map((part, index) => `${partWords(part, timeZone)}${asideWords(answer, part, index === parts.length - 1)}`).join(" ");
+  return parts.slice(0, 1).map((part) => stepOf(answer, part, `${lead} They may run so: ${all}${order}${rainWords(answer, part, timeZone)}`, timeZone));
 }
 
 function hasDate({ dueAtEpochMilliseconds }: WateringWindow): boolean {
@@ -63,12 +65,34 @@ function noDateWords({ isOverdue, hasHours }: WateringWindow): string {
     : `when it suits${within}; no date on the label`;
 }
 
-function atOneGoWords({ depthWords, stations, starts = [] }: WateringWindow, span: Span, timeZone: string): string {
+function atOneGoWords(answer: WateringWindow, span: Span, timeZone: string): string {
+  const { depthWords, stations, starts = [], isWithOthers } = answer;
   if (depthWords === null) return "Water in as the label says; it states no depth.";
-  // Stations without rests take as long one after another in any order, which needs no times.
-  const isInterleaved = stations.length > 1 && starts.length > stations.length;
-  const order = isInterleaved ? [`One at a time, begun at ${clockAt(span, 0, timeZone)}: ${startsWords(starts, span, timeZone)}.`] : [];
-  return [`Water in with ${depthWords}.`, ...stations.map(({ sentence }) => sentence), ...order].join(" ");
+  const order = starts.length === 0 ? [] : orderWords(starts, span, { isWithOthers: isWithOthers === true, timeZone });
+  const shared = alsoWatersWords(answer, stations.map(({ stationName }) => stationName));
+  return [`Water in with ${depthWords}.`, ...stations.map(({ sentence }) => sentence), ...shared, ...order].join(" ");
+}
+
+/** In which order stations run, where that needs times: stations without rests take as long one after another in any order. */
+function orderWords(starts: readonly StationStart[], span: Span, { isWithOthers, timeZone }: { readonly isWithOthers: boolean; readonly timeZone: string }): readonly string[] {
+  if (isWithOthers) return [`One station at a time on the whole property, for example ${startsWords(starts, span, timeZone)}.`];
+  const stationCount = new Set(starts.map(({ stationName }) => stationName)).size;
+  if (stationCount < 2 || starts.length === stationCount) return [];
+  return [`One at a time, begun at ${clockAt(span, 0, timeZone)}: ${startsWords(starts, span, timeZone)}.`];
+}
+
+/** What is said of some stations because their water reaches other lawns of the visit too. */
+function alsoWatersWords({ alsoWaters = [] }: WateringWindow, stationNames: readonly string[]): readonly string[] {
+  return alsoWaters
+    .filter(({ stationName }) => stationNames.includes(stationName))
+    .map(({ stationName, lawnNames }) => `${stationName} waters ${listWords(lawnNames)} as well; run it once for ${lawnNames.length === 1 ? "both" : "all"}.`);
+}
+
+/** Beside the times of a part: which of its stations reach other lawns, and with the last part the stations that have no minutes. */
+function asideWords(answer: WateringWindow, { starts }: WateringPart, isLast: boolean): string {
+  const untimed = isLast ? answer.stations.filter(({ kind }) => kind !== "run") : [];
+  const names = [...starts, ...untimed].map(({ stationName }) => stationName);
+  return [...untimed.map(({ sentence }) => sentence), ...alsoWatersWords(answer, names)].map((words) => ` ${words}`).join("");
 }
 
 /** The time of the clock so long after the first whole minute of a stretch, with its day where that is another one. */
@@ -77,7 +101,7 @@ function clockAt(span: Span, afterMinutes: number, timeZone: string): string {
   const instant = first + afterMinutes * ONE_MINUTE_MILLISECONDS;
   const date = calendarDateIn(timeZone, instant);
   const day = date === calendarDateIn(timeZone, first) ? "" : `${weekdayWords(weekdayOf(date))} `;
-  return `${day}${clockWords(minuteOfDayAt(instant, timeZone))}`;
+  return `${day}${clockWords(minuteOfDayAt(instant, timeZone))}${whichOfTwo(instant, timeZone)}`;
 }
 
 /** Each station with its times, as a controller is set: "Back at 5 am and 5:40 am for 10 min each; Front at 5:10 am for 20 min". */
@@ -99,14 +123,23 @@ function partWords(part: WateringPart, timeZone: string): string {
   return `${dateWords(calendarDateIn(timeZone, firstWholeMinute(part)))}: ${startsWords(part.starts, part, timeZone)}.`;
 }
 
-function rainWords({ depthWords, rain, stayUnder = [] }: WateringWindow): string {
+function rainWords(answer: WateringWindow, span: Span, timeZone: string): string {
+  const { depthWords, rain, stayUnder = [] } = answer;
   const said: Readonly<Record<WateringWindow["rain"], string>> = {
-    counts: ` ${depthWords ?? ""} of rain in that time does it too.`,
+    counts: ` ${depthWords ?? ""} of rain ${rainTimeWords(answer, span, timeZone)} does it too.`,
     "does-not-count": " Rain does not replace it.",
     "may-spoil": " Do not wait for rain instead.",
     "not-stated": "",
   };
   return `${depthWords === null ? "" : said[rain]}${stayUnder.map((words) => ` ${words} As much water does too.`).join("")}`;
+}
+
+/** In which time rain does it, which may begin before the hours in which water may run and end after them. */
+function rainTimeWords({ rainFrom, dueAtEpochMilliseconds: due = null }: WateringWindow, span: Span, timeZone: string): string {
+  const isSameTime = rainFrom?.epochMilliseconds === span.fromEpochMilliseconds && (due === null || due === span.untilEpochMilliseconds);
+  if (rainFrom === undefined || isSameTime) return "in that time";
+  const from = rainFrom.isEndOfWork ? "from the work" : `from ${localWords(rainFrom.epochMilliseconds, timeZone, "end")}`;
+  return due === null ? `${from} on` : `${from} until ${localWords(due, timeZone, "due")}`;
 }
 
 /** Until when it may still be done where the first stretch was missed. */

@@ -6,14 +6,15 @@ import { type WateringDepth } from "#domain/label/aftercare-constraint";
 import { type AftercareEstimates } from "#domain/mixing/aftercare-instants";
 import { type AftercareReason, inReasonOrder, reasonFor } from "#domain/mixing/aftercare-step";
 import { type AppliedProduct, appliedName, constraintsOf, isOfOtherWork } from "#domain/mixing/applied-product";
-import { depthFrom, depthWords, exactText, irrigationRun, type IrrigationStation, type StationRun, type TimedRun } from "#domain/mixing/irrigation-run";
+import { depthFrom, depthWords, exactText, irrigationRun, type IrrigationStation, type StationRun } from "#domain/mixing/irrigation-run";
 import { type SpoilingRain, spoilingRain } from "#domain/mixing/rain-aftercare";
-import { fitsInto, inParts, interleaved, type StationSchedule, type StationStart, type WateringPart } from "#domain/mixing/station-schedule";
+import { type StationStart, type WateringPart } from "#domain/mixing/station-schedule";
 import { type LostWater, settleOtherWork, type Unplaced } from "#domain/mixing/watering-of-other-work";
-import { keptDryForRain, searchSpan, type StaysDry, stayingDry, untilAllIsDown, type WateringNeed, wateringNeeds } from "#domain/mixing/watering-bounds";
-import { hoursLeaveNoTime, minutesKeepNoDepth, noCommonTime, tightestPair, timeTooShort } from "#domain/mixing/watering-conflict";
+import { keptDryForRain, rainKeepsOffUntil, type StaysDry, stayingDry, type WateringNeed, wateringNeeds } from "#domain/mixing/watering-bounds";
+import { minutesKeepNoDepth } from "#domain/mixing/watering-conflict";
 import { commonDepth } from "#domain/mixing/watering-depth";
-import { authoritiesOfHours, hoursInTheWay, unknownHours, type WateringHours, withinWateringHours } from "#domain/mixing/watering-hours";
+import { authoritiesOfHours, unknownHours, type WateringHours } from "#domain/mixing/watering-hours";
+import { placeAlone, placeWaterings, type PlacedWatering, type WateringPlaces, type WateringToPlace } from "#domain/mixing/watering-places";
 import { type Span } from "#domain/weather/local-hours";
 
 /** What the watering of a visit hangs on. */
@@ -43,15 +44,22 @@ export type WateringAnswer =
       readonly windows: readonly Span[];
       /** The stretches of several days, with whole stations in each, where none is long enough for all; else none. */
       readonly parts?: readonly WateringPart[];
-      /** The runs of all stations at one go, one station at a time; none where a station has no minutes, or where it takes several parts. */
+      /**
+       * The runs of all stations that have minutes in the first of the windows, one station at a time, counted from its first
+       * whole minute; none where it takes several parts.
+       */
       readonly starts?: readonly StationStart[];
+      /** Whether stations of other lawns run in the same stretch: then the runs leave room for those. */
+      readonly isWithOthers?: boolean;
+      /** Stations that water other lawns of the visit too, whose steps name them as well. */
+      readonly alsoWaters?: readonly { readonly stationName: string; readonly lawnNames: readonly string[] }[];
       /** The first date that a label sets; null where none does, or only one that has passed. */
       readonly dueAtEpochMilliseconds?: number | null;
       /** Whether a label's date has passed. */
       readonly isOverdue?: boolean;
       /** Whether any hours are on file that limit when water may run. */
       readonly hasHours?: boolean;
-      /** True where the start waits for a lawn that is only thought to be dry by then. */
+      /** True where the start waits for a lawn that is only thought to be dry by then, and for nothing that is stated. */
       readonly isEstimate: boolean;
       readonly leastDepth: string | null;
       readonly mostDepth: string | null;
@@ -60,6 +68,8 @@ export type WateringAnswer =
       readonly elapsedMinutes: number | null;
       /** Whether rain of that depth does it too, for all products; it may still spoil one of them while the water waits. */
       readonly rain: "counts" | "does-not-count" | "not-stated" | "may-spoil";
+      /** From when on rain that counts does it: from the end of the work, or from when it spoils no product any more. */
+      readonly rainFrom?: { readonly epochMilliseconds: number; readonly isEndOfWork: boolean };
       /** The depths that water must stay under so as not to spoil a product, where no label says how much is put down. */
       readonly stayUnder?: readonly string[];
       readonly reasons: readonly AftercareReason[];
@@ -76,6 +86,15 @@ export interface JudgedWatering {
   readonly dry: readonly StaysDry[];
   /** What other work put down and can't be watered in as its label asks any more, whatever this visit does. */
   readonly lostToOthers: readonly LostWater[];
+  /** The most water that any station puts down at one watering, where it is known how much is wanted. */
+  readonly water: WaterPutDown;
+}
+
+type WaterPutDown = Measure<"length"> | "not-known";
+
+/** Lawns that are watered alike, by their names. */
+export interface LawnsToWater extends WateringQuestion {
+  readonly lawnNames: readonly string[];
 }
 
 /**
@@ -86,48 +105,105 @@ export interface JudgedWatering {
  * wants care, and waits for water as what is late does, so that it holds up nothing of this visit. Refuses stations as irrigationRun refuses them.
  */
 export function judgeWatering(question: WateringQuestion): Outcome<JudgedWatering> {
+  const judged = judgeWaterings([{ ...question, lawnNames: [] }]);
+  if (!judged.ok) return judged;
+  const [only] = judged.value;
+  if (only === undefined) throw new Error("One watering was asked for and none was judged.");
+  return accept(only);
+}
+
+/**
+ * The same for several lawns of one property, in their order. One station of the property runs at a time, whichever lawn
+ * it waters; where that leaves too little time, a hold names the lawns and stands with the first of them. No station may
+ * be asked for twice.
+ */
+export function judgeWaterings(questions: readonly LawnsToWater[]): Outcome<readonly JudgedWatering[]> {
+  const asked: (JudgedWatering | WantedWater)[] = [];
+  for (const question of questions) {
+    const one = wantedWater(question);
+    if (!one.ok) return one;
+    asked.push(one.value);
+  }
+  const wanted = asked.flatMap((one) => ("runs" in one ? [one] : []));
+  const [first] = wanted;
+  if (first === undefined) return accept(asked.flatMap((one) => ("runs" in one ? [] : [one])));
+  const places = placeWaterings(wanted, first.question);
+  const placedOf = new Map(wanted.map((one, index) => [one, places[index]]));
+  return accept(asked.map((one) => ("runs" in one ? placedAnswer(one, placedOf.get(one)) : one)));
+}
+
+/** Water that is wanted, before its time is looked for. */
+interface WaterToPlace extends WateringToPlace {
+  readonly kind: "to-place";
+  readonly question: LawnsToWater;
+  readonly water: WaterPutDown;
+  readonly depth: WateringDepth | undefined;
+}
+
+/** The same with what was found and let go on the way. */
+interface WantedWater extends WaterToPlace {
+  readonly notes: readonly Finding[];
+  readonly lostToOthers: readonly LostWater[];
+}
+
+/** What must stay dry, where one watering puts down so much: by what the labels say of water and of rain. */
+export function keptDry(products: readonly AppliedProduct[], water: WaterPutDown, context: Pick<WateringQuestion, "timeZone" | "estimates">): readonly StaysDry[] {
+  return [...stayingDry(products, context), ...keptDryForRain(products, water, context.timeZone)];
+}
+
+function wantedWater(question: LawnsToWater): Outcome<JudgedWatering | WantedWater> {
   const { products, visit, timeZone } = question;
   const wanted = wateringNeeds(products, visit, timeZone);
-  const labelDry = stayingDry(products, question);
   const notes = overdueFindings(wanted, timeZone);
-  const judged = (answer: WateringAnswer, findings: readonly Finding[], dry = dryUnder("not-known", question), lostToOthers: readonly LostWater[] = []) =>
-    accept({ answer, findings: [...notes, ...findings], dry, lostToOthers });
+  const labelDry = stayingDry(products, question);
+  const judged = (answer: WateringAnswer, findings: readonly Finding[], water: WaterPutDown = "not-known", lostToOthers: readonly LostWater[] = []) =>
+    accept({ answer, findings: [...notes, ...findings], dry: keptDry(products, water, question), water, lostToOthers });
   const missing = missingFindings(question, wanted, labelDry);
   if (missing.length > 0) return judged({ kind: "undecided" }, missing);
   if (products.some((applied) => isUnread(applied, wanted))) return judged({ kind: "undecided" }, []);
   if (wanted.length === 0) return judged({ kind: "none-needed" }, []);
   const others = { ...question, products: products.filter((applied) => isOfOtherWork(applied)) };
-  const settled = settleOtherWork(wanted, (needs) => place(others, needs));
+  const settled = settleOtherWork(wanted, (needs) => placeOf(others, needs));
   if (!settled.ok) return settled;
   const { needs, findings, lost } = settled.value;
   if (needs.length === 0) return judged({ kind: "no-window" }, findings, undefined, lost);
-  const placed = place(question, needs);
-  if (!placed.ok) return placed;
-  const { dry } = placed.value;
-  if (placed.value.kind === "none") return judged({ kind: "no-window" }, [...findings, placed.value.finding], dry, lost);
-  return judged(windowAnswer(placed.value), findings, dry, lost);
+  const asked = waterFor(question, needs);
+  if (!asked.ok) return asked;
+  if (asked.value.kind === "none") return judged({ kind: "no-window" }, [...findings, asked.value.finding], asked.value.water, lost);
+  return accept({ ...asked.value, notes: [...notes, ...findings], lostToOthers: lost });
 }
 
-function dryUnder(water: Measure<"length"> | "not-known", { products, ...context }: WateringQuestion): readonly StaysDry[] {
-  return [...stayingDry(products, context), ...keptDryForRain(products, water, context.timeZone)];
-}
-
-/** Where some products' water can run, or what is at odds and whose water it was about. */
-function place(question: WateringQuestion, needs: readonly WateringNeed[]): Outcome<FoundPlaces | (Unplaced & { readonly dry: readonly StaysDry[] })> {
-  const depth = commonDepth(needs, question);
-  if (depth.kind === "no-common-depth") return accept({ kind: "none", finding: depth.finding, waters: [depth.thirstiest.applied], dry: dryUnder("not-known", question) });
-  const stated = depth.kind === "depth" ? depth.depth : undefined;
-  const runs = stated === undefined ? accept([]) : stationRuns(question, stated);
+/** How much some products' water is, over which stations; or what is at odds about it and whose water that is. */
+function waterFor(question: LawnsToWater, needs: readonly WateringNeed[]): Outcome<WaterToPlace | (Unplaced & { readonly water: WaterPutDown })> {
+  const { products, lawnNames } = question;
+  const common = commonDepth(needs, question);
+  if (common.kind === "no-common-depth") return accept({ kind: "none", finding: common.finding, waters: [common.thirstiest.applied], water: "not-known" });
+  const depth = common.kind === "depth" ? common.depth : undefined;
+  const runs = depth === undefined ? accept([]) : stationRuns(question, depth);
   if (!runs.ok) return runs;
-  const dry = dryUnder(stated === undefined ? "not-known" : mostPutDown(stated, runs.value), question);
+  const water = depth === undefined ? "not-known" : mostPutDown(depth, runs.value);
   const [unreachable] = minutesKeepNoDepth(runs.value, needs);
   if (unreachable !== undefined) {
     const waters = needs.flatMap(({ applied, constraint }) => (constraint.depth === "not-stated" ? [] : [applied]));
-    return accept({ kind: "none", finding: unreachable, waters, dry });
+    return accept({ kind: "none", finding: unreachable, waters, water });
   }
-  const places = findPlaces(question, { needs, dry, runs: runs.value });
-  if (places.kind === "none") return accept({ ...places, dry });
-  return accept({ kind: "found", question, needs, dry, places, depth: stated, runs: runs.value });
+  return accept({ kind: "to-place", question, lawnNames, products, needs, dry: keptDry(products, water, question), water, depth, runs: runs.value });
+}
+
+/** Whether there is a time for some products' water, whatever else runs on the property. */
+function placeOf(question: LawnsToWater, needs: readonly WateringNeed[]): Outcome<{ readonly kind: "found" } | Unplaced> {
+  const asked = waterFor(question, needs);
+  if (!asked.ok) return asked;
+  if (asked.value.kind === "none") return accept(asked.value);
+  const alone = placeAlone(asked.value, 0, question);
+  return accept("kind" in alone ? alone : { kind: "found" });
+}
+
+function placedAnswer(wanted: WantedWater, places: PlacedWatering | undefined): JudgedWatering {
+  const { notes, dry, water, lostToOthers } = wanted;
+  if (places === undefined) throw new Error("A time was looked for, and neither found nor missed.");
+  if (places.kind === "none") return { answer: { kind: "no-window" }, findings: [...notes, ...places.findings], dry, water, lostToOthers };
+  return { answer: windowAnswer(wanted, places), findings: notes, dry, water, lostToOthers };
 }
 
 /** What the thirstiest station puts down in its whole minutes, and the least depth itself where none has minutes. */
@@ -206,90 +282,42 @@ function stationRuns({ stations, unitSystem }: WateringQuestion, depth: Watering
   return accept(runs);
 }
 
-/** The minutes of all stations, or null where one has none or no depth is stated. */
-function timedRuns(runs: readonly StationRun[]): readonly TimedRun[] | null {
-  const timed = runs.flatMap((run) => (run.kind === "run" ? [run] : []));
-  return timed.length === 0 || timed.length < runs.length ? null : timed;
-}
-
-interface PlaceBounds {
-  readonly needs: readonly WateringNeed[];
-  readonly dry: readonly StaysDry[];
-  readonly runs: readonly StationRun[];
-}
-
-interface Places {
-  readonly kind: "places";
-  readonly windows: readonly Span[];
-  readonly parts: readonly WateringPart[];
-  readonly schedule: StationSchedule | null;
-  readonly dueAtEpochMilliseconds: number | null;
-}
-
-function findPlaces({ products, visit, timeZone, hours }: WateringQuestion, { needs, dry, runs }: PlaceBounds): Places | Unplaced {
-  const pair = tightestPair(dry, needs);
-  const dueAtEpochMilliseconds = pair.due?.byEpochMilliseconds ?? null;
-  const none = (finding: Finding): Unplaced =>
-    pair.due === undefined ? { kind: "none", finding, waters: needs.map(({ applied }) => applied) } : { kind: "none", finding, waters: [], dateOf: pair.due.applied };
-  const span = searchSpan(untilAllIsDown(visit, products), { dryUntil: pair.dry?.untilEpochMilliseconds ?? null, dueAt: dueAtEpochMilliseconds }, timeZone);
-  if (span.fromEpochMilliseconds >= span.untilEpochMilliseconds) return none(noCommonTime(pair, timeZone));
-  const timed = timedRuns(runs);
-  const schedule = timed === null ? null : interleaved(timed);
-  const elapsedMinutes = schedule?.elapsedMinutes ?? null;
-  const stretches = withinWateringHours(span, hours, timeZone);
-  const windows = stretches.filter((stretch) => fitsInto(elapsedMinutes ?? 0, stretch));
-  const places = { kind: "places", windows, schedule, dueAtEpochMilliseconds } as const;
-  if (windows.length > 0) return { ...places, parts: [] };
-  const parts = timed === null ? undefined : inParts(timed, stretches);
-  if (parts !== undefined) return { ...places, parts };
-  const isTooShort = elapsedMinutes !== null && !fitsInto(elapsedMinutes, span);
-  const leaveTime = (some: WateringHours) => {
-    const found = withinWateringHours(span, some, timeZone);
-    return found.some((stretch) => fitsInto(elapsedMinutes ?? 0, stretch)) || (timed !== null && inParts(timed, found) !== undefined);
-  };
-  return none(
-    isTooShort
-      ? timeTooShort(pair, needs, { timeZone, elapsedMinutes })
-      : hoursLeaveNoTime(pair, hoursInTheWay(hours, leaveTime), needs, { timeZone, elapsedMinutes }),
-  );
-}
-
-interface FoundPlaces {
-  readonly kind: "found";
-  readonly question: WateringQuestion;
-  readonly needs: readonly WateringNeed[];
-  readonly dry: readonly StaysDry[];
-  readonly places: Places;
-  readonly depth: WateringDepth | undefined;
-  readonly runs: readonly StationRun[];
-}
-
-function windowAnswer({ question, needs, dry, places, depth, runs }: FoundPlaces): WateringAnswer {
+function windowAnswer({ question, needs, dry, depth, runs }: WantedWater, places: WateringPlaces): WateringAnswer {
   const { timeZone, unitSystem, products, visit, hours } = question;
-  const { windows, parts, schedule, dueAtEpochMilliseconds } = places;
+  const { windows, parts, starts, isWithOthers, dueAtEpochMilliseconds, elapsedMinutes } = places;
   const decisive = dry.filter(({ end }) => (end.atEpochMilliseconds ?? 0) > visit.untilEpochMilliseconds);
   const startsAt = [...windows, ...parts][0]?.fromEpochMilliseconds ?? visit.untilEpochMilliseconds;
   const spoiling = spoilingRain(products, { epochMilliseconds: startsAt, timeZone, unitSystem });
+  const lastDry = decisive.filter(({ end }) => end.atEpochMilliseconds === startsAt);
+  const rain = rainOf(needs, spoiling);
   return {
     kind: "window",
     windows,
     parts,
-    starts: parts.length > 0 ? [] : (schedule?.starts ?? []),
+    starts,
+    isWithOthers,
     dueAtEpochMilliseconds,
     isOverdue: needs.some(({ isOverdue }) => isOverdue),
     hasHours: authoritiesOfHours(hours).length > 0,
-    isEstimate: decisive.some(({ end }) => end.isEstimate),
+    isEstimate: lastDry.length > 0 && lastDry.every(({ end }) => end.isEstimate),
     leastDepth: depth === undefined ? null : exactText(canonicalAmountOf(depth.least)),
     mostDepth: depth === undefined || depth.most === "none" ? null : exactText(canonicalAmountOf(depth.most)),
     depthWords: depth === undefined ? null : depthWords(depth.least, unitSystem),
     stations: runs,
-    elapsedMinutes: schedule?.elapsedMinutes ?? null,
-    rain: rainOf(needs, spoiling),
+    elapsedMinutes,
+    rain,
+    ...(rain === "counts" ? { rainFrom: rainFromOf(products, visit, timeZone) } : {}),
     stayUnder: depth === undefined ? spoiling.map(({ words }) => words) : [],
     reasons: inReasonOrder(
       [...needs, ...decisive].map(({ applied, constraint }) => reasonFor(appliedName(applied, timeZone), constraint)),
     ),
   };
+}
+
+function rainFromOf(products: readonly AppliedProduct[], { untilEpochMilliseconds: workEnds }: Span, timeZone: string): NonNullable<WateringWindow["rainFrom"]> {
+  const keptOff = rainKeepsOffUntil(products, timeZone);
+  const isEndOfWork = keptOff === null || keptOff <= workEnds;
+  return { epochMilliseconds: isEndOfWork ? workEnds : keptOff, isEndOfWork };
 }
 
 /** What the labels say of rain. Where it would do for all and could still spoil one, nobody is told to wait for it. */

@@ -1,7 +1,8 @@
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { type LabelAftercare } from "#domain/label/aftercare-constraint";
-import { type AftercareSetting, aftercareOfLawns, type LawnToCareFor } from "#domain/mixing/aftercare-of-lawns";
-import { aftercareQuestion, appliedOf, earlierOf, END, FEED, FRONT, HOUR, hoursAfterEnd, IRON, labelOf, rowOf, says, START } from "../../support/aftercare-builders";
+import { type AftercareOfLawns, type AftercareSetting, aftercareOfLawns, type LawnToCareFor } from "#domain/mixing/aftercare-of-lawns";
+import { of } from "#domain/quantities/quantity";
+import { aftercareQuestion, appliedOf, byHouse, daily, earlierOf, END, FEED, FRONT, HOUR, hoursAfterEnd, IRON, labelOf, rowOf, says, START } from "../../support/aftercare-builders";
 import { day, refusalOf, valueOf } from "../../support/domain-answers";
 
 const SETTING: AftercareSetting = aftercareQuestion([]);
@@ -78,6 +79,48 @@ test("seed is told once for the lawns that have it alike, by their names where t
   expect(said(seeded("Front"), seeded("Side"), lawn("Back", { own }))).toEqual(["Seeding of Front and Side (slit) is planned for Wednesday, May 20, 2026, too soon after Pre."]);
   expect(said(seeded("Front"), lawn("Back", { own: [{ key: "2", products: [appliedOf(FEED)] }] }))).toEqual(["Seeding of Front (slit) is planned for Wednesday, May 20, 2026, too soon after Pre."]);
   expect(said(seeded("Front"), lawn("Yard", { own: [] }))).toEqual(["Seeding (slit) is planned for Wednesday, May 20, 2026, too soon after Pre."]);
+});
+
+describe("one supply and one controller", () => {
+  const station = (stationName: string) => ({ ...FRONT, stationName, depthPerHour: of("in", "0.5") });
+  const feed = (name: string, inches: string, hours = 24) => [{ key: name, products: [appliedOf(labelOf(name, says("watering-in", { by: hoursAfterEnd(hours), depth: { least: of("in", inches), most: "none" }, rain: "counts" })))] }];
+  const findingsOf = (groups: readonly AftercareOfLawns[]) => groups.map(({ timeline }) => timeline.findings.map(({ rule, about }) => [rule, ...about].join(", ")));
+  const wateringWords = (groups: readonly AftercareOfLawns[]) => groups.map(({ timeline }) => timeline.steps.flatMap(({ row, kind, words }) => (row === "watering" && kind === "must" ? [words] : [])).join(" "));
+  const early = (until: number): AftercareSetting => ({ ...SETTING, hours: { localRules: "none", controller: byHouse(daily(5, until)) } });
+
+  test("two lawns that one station waters are held where one must stay dry longer than the other can wait", () => {
+    const groups = groupsOf(lawn("Front", { stations: [station("1 Front")] }), lawn("Strip", { own: feed("Grubclear", "0.5", 4), stations: [station("1 Front")] }));
+    expect(findingsOf(groups)).toEqual([["no-common-watering-time, Ferrox Foliar, Grubclear"], []]);
+    expect(wateringWords(groups)).toEqual(["", ""]);
+  });
+  test("lawns whose stations do not fit into the hours together are held, and where they do each is told its turn", () => {
+    const lawns = [lawn("Front", { own: feed("Evenfeed", "0.25"), stations: [station("1 Front"), station("2 Side")] }), lawn("Back", { own: feed("Preem", "0.5"), stations: [station("3 Back")] })];
+    expect(findingsOf(valueOf(aftercareOfLawns(lawns, early(6))))).toEqual([["watering-hours-leave-no-time, Evenfeed, Preem"], []]);
+    expect(wateringWords(valueOf(aftercareOfLawns(lawns, early(7))))).toEqual([
+      expect.stringContaining("One station at a time on the whole property, for example 1 Front at 6 am for 30 min; 2 Side at 6:30 am for 30 min."),
+      expect.stringContaining("One station at a time on the whole property, for example 3 Back at 5 am for 60 min."),
+    ]);
+  });
+  test("a lawn without a station is named beside the stations of the others", () => {
+    const own = feed("Evenfeed", "0.25");
+    const [words] = wateringWords(groupsOf(lawn("Front", { own, stations: [station("1 Front")] }), lawn("Back", { own })));
+    expect(words).toContain("1 Front: 30 min. Sprinkler or hose on Back: ¼ in. Its rate has not been tested.");
+  });
+  test("a lawn that gets nothing keeps the station off that it shares", () => {
+    const stations = [station("1 Front")];
+    const wateredFrom = (shared: readonly ReturnType<typeof station>[]) => {
+      const [only, ...others] = groupsOf(lawn("Front", { own: feed("Evenfeed", "0.25"), stations }), lawn("Yard", { own: [], earlier: [before(LONG_DRY, START - 40 * HOUR)], stations: shared }));
+      expect(others).toEqual([]);
+      return only?.timeline.watering;
+    };
+    expect(wateredFrom(stations)).toMatchObject({ windows: [{ fromEpochMilliseconds: START + 8 * HOUR }] });
+    expect(wateredFrom([station("2 Side")])).toMatchObject({ windows: [{ fromEpochMilliseconds: END }] });
+  });
+  test("what is found of several lawns in the same words is said once", () => {
+    const earlier = [before(FEED, START - 30 * HOUR)];
+    const groups = groupsOf(lawn("Front", { earlier }), lawn("Back", { earlier, own: feed("Evenfeed", "0.25") }));
+    expect(findingsOf(groups).flat().filter((found) => found.startsWith("watering-in-overdue"))).toHaveLength(1);
+  });
 });
 
 test("the first refusal is handed on", () => {

@@ -90,13 +90,15 @@ describe("whatever the products, hours and nights", () => {
     );
   });
 
-  test("rain is said to do where the water runs only if no product is spoiled by rain then", () => {
+  test("rain is said to do only from when no product is spoiled by it any more", () => {
     fc.assert(
       fc.property(visits, (visit) => {
         const told = timeline(visit, visit.products);
         const [step] = told.steps.filter(({ row, kind }) => row === "watering" && kind === "must");
-        if (step?.words.includes("of rain in that time does it too") !== true) return;
-        for (const product of visit.products) expect(rainSpoils(product, CHICAGO)(step.startsAtEpochMilliseconds)).toBe(false);
+        if (told.watering.kind !== "window" || step === undefined || !/ of rain .* does it too\./u.test(step.words)) return;
+        const { epochMilliseconds: from = NaN } = told.watering.rainFrom ?? {};
+        expect(from).toBeLessThanOrEqual(step.startsAtEpochMilliseconds);
+        for (const product of visit.products) expect(rainSpoils(product, CHICAGO)(from)).toBe(false);
       }),
       { numRuns: 150 },
     );

@@ -41,7 +41,7 @@ describe("foliar iron overnight, a granular feed to be watered in the next morni
       ["must", "2026-05-02T10:00", "2026-05-02T13:00"],
     ]);
     expect(visit.steps.find(({ row, kind }) => row === "watering" && kind === "must")).toMatchObject({
-      words: "Water in with ¼ in. Front: 20 min. Back: 10, then 10, then 10 min, with 30 min of rest between. One at a time, begun at 5 am: Back at 5 am, 5:40 am and 6:20 am for 10 min each; Front at 5:10 am for 20 min. ¼ in of rain in that time does it too.",
+      words: "Water in with ¼ in. Front: 20 min. Back: 10, then 10, then 10 min, with 30 min of rest between. One at a time, begun at 5 am: Back at 5 am, 5:40 am and 6:20 am for 10 min each; Front at 5:10 am for 20 min. ¼ in of rain from Saturday, May 2, 2026, 4 am until Saturday, May 2, 2026, 4 pm does it too.",
       startsAtWords: "Saturday, May 2, 2026, 5 am",
       endsAtWords: "Saturday, May 2, 2026, 8 am",
     });

@@ -61,7 +61,7 @@ test("what is still to be watered in is watered in just those stretches that the
         expect(watering).toEqual({ kind });
         return;
       }
-      const needed = Math.max(1, walked.elapsedMinutes ?? 1) * 60_000;
+      const needed = Math.max(1, walked.knownMinutes) * 60_000;
       const longEnough = walked.stretches.filter(({ from, until }) => until - from >= needed);
       const windows = watering?.kind === "window" ? watering.windows : [];
       expect(windows.map(({ fromEpochMilliseconds: from, untilEpochMilliseconds: until }) => ({ from, until }))).toEqual(longEnough);

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { type TimedRun } from "#domain/mixing/irrigation-run";
-import { firstWholeMinute, fitsInto, inParts, interleaved, type StationStart } from "#domain/mixing/station-schedule";
+import { firstWholeMinute, fitsInto, inParts, interleaved, inTurn, type LawnsLoad, placedTogether, type StationStart } from "#domain/mixing/station-schedule";
 
 function runOf(stationName: string, runsMinutes: readonly number[], soakMinutes = 0): TimedRun {
   const totalMinutes = runsMinutes.reduce((total, minutes) => total + minutes, 0);
@@ -110,5 +110,49 @@ describe("whole stations on several days", () => {
         }
       }),
     );
+  });
+});
+
+describe("stations that have a time of their own in a stretch", () => {
+  const turn = (name: string, minutes: number, earliestMinute: number, latestMinute: number) => ({ run: runOf(name, [minutes]), earliestMinute, latestMinute });
+  test("the one with the least time to spare begins, and none before its earliest minute", () => {
+    const schedule = inTurn([turn("A", 60, 0, 300), turn("B", 20, 0, 40), turn("C", 30, 100, 300)]);
+    expect([clock(schedule?.starts ?? []), schedule?.elapsedMinutes]).toEqual([["B 0+20", "A 20+60", "C 100+30"], 130]);
+  });
+  test("one that is done at its latest minute is in time, and a minute later it is not", () => {
+    expect(inTurn([turn("A", 20, 0, 20), turn("B", 20, 0, 40)])?.elapsedMinutes).toBe(40);
+    expect(inTurn([turn("A", 20, 0, 20), turn("B", 20, 0, 39)])).toBeUndefined();
+  });
+});
+
+describe("the stations of several lawns", () => {
+  const load = (runs: readonly TimedRun[], fromMinute: number, minutes: number): LawnsLoad => ({ runs, span: stretch(fromMinute, minutes) });
+  const told = (loads: readonly LawnsLoad[], stretches: readonly ReturnType<typeof stretch>[]) =>
+    placedTogether(loads, stretches)?.map(({ windows, parts, starts, isWithOthers }) => [
+      windows.map(({ fromEpochMilliseconds: from, untilEpochMilliseconds: until }) => `${from / MINUTE} to ${until / MINUTE}`).join(", "),
+      [...clock(starts), ...parts.flatMap((part) => clock(part.starts).map((one) => `${part.fromEpochMilliseconds / MINUTE}: ${one}`))].join(", "),
+      isWithOthers,
+    ]);
+  test("share a stretch that is long enough for all, and later ones that would be", () => {
+    const two = [load([runOf("A", [30]), runOf("B", [30])], 0, 6000), load([runOf("C", [60])], 0, 6000)];
+    expect(told(two, [stretch(0, 120), stretch(1440, 100), stretch(2880, 120)])).toEqual([
+      ["0 to 120, 2880 to 3000", "A 60+30, B 90+30", true],
+      ["0 to 120, 2880 to 3000", "C 0+60", true],
+    ]);
+  });
+  test("take a stretch each where none is, those that are due first before the others", () => {
+    const two = [load([runOf("A", [60])], 0, 6000), load([runOf("B", [60])], 0, 1000)];
+    expect(told(two, [stretch(0, 60), stretch(1440, 60)])).toEqual([["1440 to 1500", "A 0+60", false], ["0 to 60", "B 0+60", false]]);
+  });
+  test("keep to their own time in a stretch that they share, told from its first minute", () => {
+    const two = [load([runOf("A", [60])], 90, 6000), load([runOf("B", [30])], 0, 100)];
+    expect(told(two, [stretch(0, 240)])).toEqual([["90 to 240", "A 0+60", true], ["0 to 100", "B 0+30", true]]);
+  });
+  test("are cut into whole stations only where the lawns find no stretch each", () => {
+    const two = [load([runOf("A", [40]), runOf("B", [40])], 0, 6000), load([runOf("C", [20])], 0, 6000)];
+    expect(told(two, [stretch(0, 60), stretch(1440, 60)])).toEqual([["", "0: A 0+40, 1440: B 0+40", true], ["0 to 60", "C 40+20", true]]);
+  });
+  test("that do not fit are not placed", () => {
+    expect(told([load([runOf("A", [40])], 0, 6000), load([runOf("B", [40])], 0, 1000)], [stretch(0, 60)])).toBeUndefined();
   });
 });

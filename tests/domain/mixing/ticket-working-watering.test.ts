@@ -64,6 +64,16 @@ test("stations in each other's rests have their order told, run by run", () => {
   expect(workings.flatMap(faultsOf)).toEqual([]);
 });
 
+test("one without a test changes nothing in the order of the others; where stations of other lawns run in between there is none", () => {
+  const back = { stationName: "Back", depthPerHour: of("in", "0.5"), cycle: { longestRunMinutes: 10, soakMinutes: 30 } } as const;
+  const workings = workingsOf([FRONT, { ...FRONT, stationName: "New", depthPerHour: "not-tested" }, back]);
+  expect(workings[2]).toMatchObject({ title: "The order of the stations", result: "90 min from the first drop to the last, one station at a time." });
+  const timeline = valueOf(aftercareTimeline(aftercareQuestion([appliedOf(FEED)], { stations: [FRONT, back] })));
+  if (timeline.watering.kind !== "window") throw new Error("this watering has a window");
+  const beside = { ...timeline, watering: { ...timeline.watering, isWithOthers: true } };
+  expect(wateringWorkings(beside).map(({ title }) => title)).toEqual(["Minutes of station Front", "Minutes of station Back"]);
+});
+
 test("stations without rests need no order told", () => {
   expect(workingsOf([FRONT, { ...FRONT, stationName: "Back" }]).map(({ title }) => title)).toEqual(["Minutes of station Front", "Minutes of station Back"]);
 });

@@ -122,7 +122,7 @@ describe("with what is down by other work", () => {
   test("hours in which this visit's product is in its way hold, and it is watered in first", () => {
     const first = `Have ${feedName} watered in before this visit and write it down in a look at the lawn, or put Ferrox Foliar down after it has been.`;
     expect(hoursLeaveNoTime(pairOf([appliedOf(IRON), feed]), hours, needsOf([feed]), context)).toMatchObject({ level: "hold", answerableBy: "office", toDo: first });
-    expect(hoursLeaveNoTime(pairOf([weedoff, appliedOf(FEED)]), hours, needsOf([appliedOf(FEED)]), context)).toMatchObject({ level: "hold", toDo: "Put the product down on a day before a watering day, set the controller anew, or split the visit." });
+    expect(hoursLeaveNoTime(pairOf([weedoff, appliedOf(FEED)]), hours, needsOf([appliedOf(FEED)]), context)).toMatchObject({ level: "hold", toDo: "Put the product down on a day before a watering day, set the controller anew within the town's rule, or split the visit." });
   });
   test("stations that need longer, or miss the depth, hold only with a product of this visit", () => {
     const together = "un stations at the same time where there is water enough.";

@@ -23,7 +23,7 @@ describe("where no label sets a date", () => {
   });
   test("within the hours that are on file", () => {
     expect(stepsOf([undated], { hours: mornings(5, 9) })).toMatchObject([
-      { startsAtWords: "Saturday, May 2, 2026, 5 am", endsAtEpochMilliseconds: null, endsAtWords: "when it suits, within the watering hours; no date on the label", words: "Water in with ¼ in. Front: 20 min. ¼ in of rain in that time does it too." },
+      { startsAtWords: "Saturday, May 2, 2026, 5 am", endsAtEpochMilliseconds: null, endsAtWords: "when it suits, within the watering hours; no date on the label", words: "Water in with ¼ in. Front: 20 min. ¼ in of rain from the work on does it too." },
     ]);
   });
   test("one that has passed is not denied", () => {
@@ -36,7 +36,7 @@ describe("where no label sets a date", () => {
         endsAtEpochMilliseconds: null,
         words:
           "Water in with ¼ in, each station once, in 2 parts. They may run so: Saturday, May 2, 2026: A at 4 am for 60 min; B at 5 am for 60 min. " +
-          "Sunday, May 3, 2026: C at 4 am for 60 min. ¼ in of rain in that time does it too.",
+          "Sunday, May 3, 2026: C at 4 am for 60 min. ¼ in of rain from the work on does it too.",
       },
     ]);
   });
@@ -48,7 +48,7 @@ describe("where a label sets one", () => {
   });
   test("the first hours end the step, and later ones are told", () => {
     expect(stepsOf([within(72)], { hours: mornings(5, 9) })).toMatchObject([
-      { endsAtWords: "Saturday, May 2, 2026, 9 am", words: "Water in with ¼ in. Front: 20 min. ¼ in of rain in that time does it too. Later watering hours do as well, until Monday, May 4, 2026, 9 am." },
+      { endsAtWords: "Saturday, May 2, 2026, 9 am", words: "Water in with ¼ in. Front: 20 min. ¼ in of rain from the work until Monday, May 4, 2026, 4 pm does it too. Later watering hours do as well, until Monday, May 4, 2026, 9 am." },
     ]);
   });
   test("several parts are a step each, with the station and its time", () => {
@@ -57,7 +57,7 @@ describe("where a label sets one", () => {
       ["Saturday, May 2, 2026, 4 am", "Saturday, May 2, 2026, 9 am"],
       ["Sunday, May 3, 2026, 4 am", "Sunday, May 3, 2026, 9 am"],
     ]);
-    expect(steps[1]?.words).toBe("Water in with ¼ in, each station once, in 2 parts. Part 2: F at 4 am for 60 min. ¼ in of rain in that time does it too.");
+    expect(steps[1]?.words).toBe("Water in with ¼ in, each station once, in 2 parts. Part 2: F at 4 am for 60 min. ¼ in of rain from the work until Monday, May 4, 2026, 4 pm does it too.");
   });
 });
 
@@ -82,7 +82,49 @@ test("runs of two lengths and runs of the next day are told apart", () => {
   );
 });
 
+test("in the night in which clocks go back, times that come twice say which of the two they are", () => {
+  const end = at("2026-10-31T18:00-05:00");
+  const application = { startsAtEpochMilliseconds: end - HOUR, endsAtEpochMilliseconds: end, postedAtEpochMilliseconds: "not-posted" } as const;
+  const hours = { localRules: byLaw(daily(1, 4)), controller: "none" } as const;
+  const stations = [FRONT, { stationName: "Back", depthPerHour: of("in", "0.5"), cycle: { longestRunMinutes: 10, soakMinutes: 30 } }];
+  const [step] = stepsOf([appliedOf(FEED, { application })], { visit: { fromEpochMilliseconds: end - HOUR, untilEpochMilliseconds: end }, hours, stations });
+  expect(step?.words).toContain("Back at 1 am (before clocks go back), 1:40 am (before clocks go back) and 1:20 am (after clocks go back) for 10 min each");
+});
+
+describe("beside other lawns", () => {
+  const window = () => {
+    const { answer } = valueOf(judgeWatering(aftercareQuestion([within(24)], { stations: hourLong("A", "B") })));
+    if (answer.kind !== "window") throw new Error("No window");
+    return answer;
+  };
+  test("times leave room for their stations", () => {
+    const starts = [{ stationName: "A", startsAfterMinutes: 60, runMinutes: 60 }, { stationName: "B", startsAfterMinutes: 120, runMinutes: 60 }];
+    expect(wateringSteps({ ...window(), isWithOthers: true, starts }, CHICAGO)[0]?.words).toContain(
+      "A: 60 min. B: 60 min. One station at a time on the whole property, for example A at 5 pm for 60 min; B at 6 pm for 60 min.",
+    );
+  });
+  test("a station that waters them too is said to run once", () => {
+    const words = (lawnNames: readonly string[]) => wateringSteps({ ...window(), alsoWaters: [{ stationName: "B", lawnNames }] }, CHICAGO)[0]?.words;
+    expect(words(["Strip"])).toContain("B: 60 min. B waters Strip as well; run it once for both. ¼ in");
+    expect(words(["Strip", "Side"])).toContain("B waters Strip and Side as well; run it once for all.");
+  });
+  test("so it is in the part in which it runs, and a station without a test stands with the last part", () => {
+    const untested = { stationName: "New", depthPerHour: "not-tested", cycle: "none" } as const;
+    const { answer } = valueOf(judgeWatering(aftercareQuestion([within(72)], { hours: mornings(4, 6), stations: [...hourLong("A", "B", "C"), untested] })));
+    if (answer.kind !== "window") throw new Error("No window");
+    const [first, last] = wateringSteps({ ...answer, isWithOthers: true, alsoWaters: [{ stationName: "A", lawnNames: ["Strip"] }, { stationName: "New", lawnNames: ["Side"] }] }, CHICAGO).map(({ words }) => words);
+    expect(first).toContain("Part 1: A at 4 am for 60 min; B at 5 am for 60 min. One station at a time on the whole property. A waters Strip as well; run it once for both. ¼ in of rain");
+    expect(last).toMatch(/Part 2: C at 4 am for 60 min\. One station at a time on the whole property\. New: ¼ in\. Its rate has not been tested\..* New waters Side as well; run it once for both\. ¼ in of rain/u);
+  });
+});
+
 describe("rain", () => {
+  test("counts from the work until the label's date where hours are shorter, and only while it spoils none", () => {
+    const words = (products: readonly AppliedProduct[]) => stepsOf(products, { hours: mornings(5, 8) })[0]?.words;
+    expect(words([within(24)])).toContain("¼ in of rain from the work until Saturday, May 2, 2026, 4 pm does it too.");
+    expect(words([within(24), appliedOf(IRON)])).toContain("¼ in of rain from Saturday, May 2, 2026, 4 am until Saturday, May 2, 2026, 4 pm does it too.");
+    expect(words([undated, appliedOf(IRON)])).toContain("¼ in of rain from Saturday, May 2, 2026, 4 am on does it too.");
+  });
   const spoiled = (from: string) => appliedOf(labelOf("Ferrox", says("rain-that-spoils", { within: hoursAfterEnd(12), from: of("in", from) })));
   test("that may spoil another product is not to be waited for", () => {
     expect(stepsOf([spoiled("0.5"), within(24)])[0]?.words).toBe("Water in with ¼ in. Front: 20 min. Do not wait for rain instead.");

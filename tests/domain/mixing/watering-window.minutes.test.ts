@@ -40,7 +40,7 @@ function expectDepthsExcludeEachOther({ products }: DrawnVisit, about: readonly 
   expect(depths.some(({ least }) => depths.some(({ most }) => most !== "none" && amountOf(most) < amountOf(least)))).toBe(true);
 }
 
-/** Parts hold each station once, every minute of it within a stretch of the walk. */
+/** Parts hold each station that was tested once, every minute of it within a stretch of the walk. */
 function expectParts({ stretches }: Places, { parts = [] }: WateringWindow, stations: DrawnVisit["stations"]): void {
   for (const { fromEpochMilliseconds, untilEpochMilliseconds, starts } of parts) {
     const stretch = { from: fromEpochMilliseconds, until: untilEpochMilliseconds };
@@ -48,13 +48,13 @@ function expectParts({ stretches }: Places, { parts = [] }: WateringWindow, stat
     for (const { startsAfterMinutes, runMinutes } of starts) expect(startsAfterMinutes + runMinutes).toBeLessThanOrEqual(lengthOf(stretch));
   }
   const names = parts.flatMap(({ starts }) => [...new Set(starts.map(({ stationName }) => stationName))]);
-  expect(names.toSorted()).toEqual(stations.map(({ stationName }) => stationName));
+  expect(names.toSorted()).toEqual(stations.flatMap(({ stationName, depthPerHour }) => (depthPerHour === "not-tested" ? [] : [stationName])));
 }
 
 /** What is said of the stretches that the walk found, or did not find long enough. */
 function expectPlaces(places: Places, judged: JudgedWatering, stations: DrawnVisit["stations"]): string {
   const { answer } = judged;
-  const needed = Math.max(places.elapsedMinutes ?? 1, 1);
+  const needed = Math.max(places.knownMinutes, 1);
   const longEnough = places.stretches.filter((stretch) => lengthOf(stretch) >= needed);
   if (longEnough.length > 0) {
     expect(rulesOf(judged)).toEqual([]);
@@ -69,10 +69,10 @@ function expectPlaces(places: Places, judged: JudgedWatering, stations: DrawnVis
   }
   const isTooShort = places.longestWithoutHours < needed;
   expect(rulesOf(judged)).toEqual([isTooShort ? "watering-time-too-short" : "watering-hours-leave-no-time"]);
-  // Where each station has a stretch to itself, the parts must have been found.
+  // Where each station that was tested has a stretch to itself, the parts must have been found.
   const longest = Math.max(...places.stationMinutes);
   const roomy = places.stretches.filter((stretch) => lengthOf(stretch) >= longest);
-  expect(places.elapsedMinutes === undefined || roomy.length < stations.length).toBe(true);
+  expect(places.stationMinutes.length === 0 || roomy.length < places.stationMinutes.length).toBe(true);
   return isTooShort ? "too short" : "no hours";
 }
 

@@ -304,9 +304,41 @@ describe("what is said of the window", () => {
     expect(judge([drying, appliedOf(FEED)]).answer).toMatchObject({ isEstimate: true });
     expect(judge(both).answer).toMatchObject({ isEstimate: false });
   });
+  test("one that waits for a stated time or for the hours beyond that is none", () => {
+    const drying = appliedOf(labelOf("Alpha", says("watering-not-before", { untilLaterOf: [untilState("dry")] })));
+    const stays = (hours: number) => appliedOf(labelOf("Stays", says("watering-not-before", { untilLaterOf: [hoursAfterEnd(hours)] })));
+    const feed = appliedOf(FEED);
+    expect([1, 2, 3].map((hours) => judge([drying, stays(hours), feed]).answer)).toMatchObject([{ isEstimate: true }, { isEstimate: false }, { isEstimate: false }]);
+    const from = (hour: number) => judge([drying, feed], { hours: { localRules: byLaw(daily(hour, 24)), controller: "none" } }).answer;
+    expect([17, 18, 19].map(from)).toMatchObject([{ isEstimate: true }, { isEstimate: true }, { isEstimate: false }]);
+  });
+  test("rain that counts does so from the work on, or from when it spoils none any more", () => {
+    const from = (products: readonly AppliedProduct[]) => judge(products).answer;
+    expect(from([appliedOf(FEED)])).toMatchObject({ rainFrom: { epochMilliseconds: END, isEndOfWork: true } });
+    expect(from(both)).toMatchObject({ rainFrom: { epochMilliseconds: END + 12 * HOUR, isEndOfWork: false } });
+    expect(from([stating("not-stated")])).not.toHaveProperty("rainFrom");
+  });
   test("one station without a test gives no total, and its depth only", () => {
     const { answer } = judge(both, { stations: [FRONT, { stationName: "Back", depthPerHour: "not-tested", cycle: "none" }] });
     expect(answer).toMatchObject({ elapsedMinutes: null, stations: [{ kind: "run", totalMinutes: 20 }, { kind: "test-first", stationName: "Back" }] });
+  });
+  const untested = { stationName: "4 New", depthPerHour: "not-tested", cycle: "none" } as const;
+  const three = ["1", "2", "3"].map((stationName) => ({ ...FRONT, stationName, depthPerHour: of("in", "0.25") }));
+  test("one station without a test leaves the others what they need: too little is a hold", () => {
+    const hours = { localRules: "none", controller: byHouse(daily(5, 6)) } as const;
+    const { answer, findings } = judge([appliedOf(FEED)], { hours, stations: [...three, untested] });
+    expect(answer).toEqual({ kind: "no-window" });
+    expect(findings).toMatchObject([{ rule: "watering-hours-leave-no-time", figure: expect.stringContaining("The stations need 180 min one at a time. The time for 4 New is not known and comes on top.") as string }]);
+  });
+  test("and where they take several days it does not make them one", () => {
+    const hours = { localRules: "none", controller: byHouse(daily(5, 7)) } as const;
+    const within = appliedOf(labelOf("Evenfeed 18", says("watering-in", { by: hoursAfterEnd(48), depth: { least: of("in", "0.25"), most: "none" }, rain: "counts" })));
+    const { answer } = judge([within], { hours, stations: [...three, untested] });
+    expect(answer).toMatchObject({ windows: [], elapsedMinutes: null, parts: [{ starts: [{ stationName: "1" }, { stationName: "2" }] }, { starts: [{ stationName: "3" }] }] });
+  });
+  test("stations without a test alone need no time that is known", () => {
+    const hours = { localRules: byLaw([{ weekday: 6, fromMinuteOfDay: 300, untilMinuteOfDay: 301 }]), controller: "none" } as const;
+    expect(windowsOf(both, { hours, stations: [untested] })).toEqual([morning("05:00", "05:01")]);
   });
   test("no stations at all: any sprinkler, tested first", () => {
     expect(judge(both, { stations: [] }).answer).toMatchObject({ stations: [{ kind: "test-first", stationName: "Sprinkler or hose" }] });
