@@ -69,8 +69,10 @@ export interface SizedRun {
   readonly pushOut: bigint;
   /** Where the truck has no room even for a mark, by its place in the route. */
   readonly noRoomAt: number | null;
-  /** How many fills it would take if the truck could carry full tanks. */
+  /** How many fills it would take if the truck could carry full tanks; none where the tank holds less than a mark. */
   readonly fillsByTankAlone: number;
+  /** Whether the tank is filled first on the road, because the truck has no room for it when it leaves. */
+  readonly waitsForRoom: boolean;
 }
 
 /** What every run of a plan is sized by. `weights` is what the truck carries on the way to each stop; what is planned is added to it. */
@@ -116,7 +118,7 @@ export function sizeRun(frame: SizingFrame, run: RunOfMix, before: BeforeRun): S
   const sizes = sizeFills(draws, { mark: tankMark, most: mostAtDraws(frame, run, draws, tank), already: begin.already }, tankLoads);
   const byTank = frame.question.truck.payload === null ? sizes : sizeFills(draws, { mark: tankMark, most: draws.map(() => tank), already: begin.already }, "full-tanks-then-a-short-one");
   const inLine = gear.holdUp === "unknown" ? "unknown" : pushOut > 0n ? 0n : held;
-  const fills = sizes.kind === "sized" ? sizes.fills.map((fill, index) => sizedFill(fill, sizes.fills[index - 1], draws, before.isFirst && index === 0)) : [];
+  const fills = sizes.kind === "sized" ? sizes.fills.map((fill, index) => sizedFill(fill, sizes.fills[index - 1], draws, before.isFirst)) : [];
   return {
     ...begin,
     ...rinsing,
@@ -128,6 +130,7 @@ export function sizeRun(frame: SizingFrame, run: RunOfMix, before: BeforeRun): S
     left: sizes.kind === "sized" ? sizes.left : 0n,
     noRoomAt: sizes.kind === "sized" ? null : (draws[sizes.draw]?.stopIndex ?? 0),
     fillsByTankAlone: byTank.kind === "sized" ? byTank.fills.length : 0,
+    waitsForRoom: before.isFirst && fills[0]?.isBeforeLeaving === false,
   };
 }
 
@@ -238,7 +241,7 @@ function mostAtDraws({ weights, question: { truck: { payload } } }: SizingFrame,
   });
 }
 
-function sizedFill({ mixed, parts }: FillSize, before: FillSize | undefined, draws: readonly OwnedDraw[], isBeforeLeaving: boolean): SizedFill {
+function sizedFill({ madeAt, mixed, parts }: FillSize, before: FillSize | undefined, draws: readonly OwnedDraw[], isFirst: boolean): SizedFill {
   const served = parts.flatMap(({ draw, volume }) => {
     const { of, stopIndex } = draws[draw] ?? { of: "none", stopIndex: 0 };
     return of === "line" || of === "none" ? [] : [{ stopIndex, visitId: of.visitId, volume }];
@@ -250,6 +253,6 @@ function sizedFill({ mixed, parts }: FillSize, before: FillSize | undefined, dra
     parts: served,
     beginsAt: served[0]?.stopIndex ?? draws[parts[0]?.draw ?? 0]?.stopIndex ?? 0,
     isMidway: before !== undefined && before.parts.at(-1)?.draw === parts[0]?.draw,
-    isBeforeLeaving,
+    isBeforeLeaving: isFirst && before === undefined && madeAt === 0,
   };
 }
