@@ -1,5 +1,6 @@
 import { type Finding, note, hold, takeCare } from "#domain/foundation/finding";
 import { listWords } from "#domain/foundation/list-words";
+import { settle } from "#domain/quantities/exact-quantity";
 import { formatQuantity } from "#domain/quantities/format-quantity";
 import { formatRate, formatRatesApart } from "#domain/quantities/format-rate";
 import { fromAmount } from "#domain/quantities/quantity";
@@ -153,12 +154,13 @@ function leftOfLast({ begin: { leftOfLast: left, lastName }, gear }: MixOfRoute)
 
 /** A truck that can't carry a full tank: what it may carry, and the fills it costs; or that it can't carry any, so that no stop of the mix gets it. */
 function keptDown(question: TankPlanQuestion, sized: SizedRun): Found {
-  const { stops, truck } = question;
+  const { stops, truck, settings } = question;
   const { run: { gear }, fills, fillsByTankAlone, noRoomAt } = sized;
   const { name, payload } = truck;
+  if (noRoomAt !== null && (payload === null || fillsByTankAlone === 0)) return atEachStop(question, sized, () => underTheFirstMark(gear, settings.tankMark));
   if (payload === null) return [];
   if (noRoomAt !== null) return atEachStop(question, sized, () => noRoom(name, payload, gear, stops[noRoomAt]));
-  if (fills.length <= fillsByTankAlone) return [];
+  if (fills.length <= fillsByTankAlone) return waitsForRoom(question, sized, payload);
   const largest = fills.reduce((most, { mixed }) => (mixed > most ? mixed : most), 0n);
   const finding = takeCare({
     rule: "payload-splits-the-fill",
@@ -169,6 +171,34 @@ function keptDown(question: TankPlanQuestion, sized: SizedRun): Found {
     about: [name, gear.name],
   });
   return [{ visitId: null, finding }];
+}
+
+/** A tank that is not filled before leaving, although nothing is in the way but what else the truck carries then. */
+function waitsForRoom({ stops, truck: { name } }: TankPlanQuestion, sized: SizedRun, payload: NonNullable<TankPlanQuestion["truck"]["payload"]>): Found {
+  const { run: { gear }, fills: [first], waitsForRoom: waits } = sized;
+  const stop = first === undefined ? undefined : stops[first.beginsAt];
+  if (!waits || stop === undefined) return [];
+  const finding = takeCare({
+    rule: "payload-delays-the-fill",
+    source: "house",
+    what: `${name} can't carry what ${gear.name} needs for ${stop.name} when it leaves.`,
+    figure: `The payload of ${formatQuantity(payload, "us")} has no room for it on the way to the stops before.`,
+    toDo: "Fill as planned here, or fetch part of the bags later.",
+    about: [name, gear.name, stop.name],
+  });
+  return [{ visitId: stop.visitId, finding }];
+}
+
+/** The hold for a tank that holds less than one mark of its gauge: no fill of it can be measured. */
+function underTheFirstMark(gear: TicketSprayer, tankMark: TankPlanQuestion["settings"]["tankMark"]): Finding {
+  return hold("office", {
+    rule: "no-room-for-spray",
+    source: "house",
+    what: `${gear.name} can't be filled to a mark of its gauge.`,
+    figure: `Its tank holds ${formatQuantity(gear.capacity, "us")}, and the first mark is at ${formatQuantity(settle(tankMark, "nearest"), "us")}.`,
+    toDo: "Set a finer mark for filling tanks, or take another sprayer.",
+    about: [gear.name],
+  });
 }
 
 function noRoom(truck: string, payload: NonNullable<TankPlanQuestion["truck"]["payload"]>, gear: TicketSprayer, stop: TreatedStop | undefined): Finding {

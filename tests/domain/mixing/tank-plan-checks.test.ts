@@ -3,10 +3,11 @@ import { planTanks } from "#domain/mixing/tank-plan";
 import { checkMix } from "#domain/mixing/tank-plan-checks";
 import { sizeRun } from "#domain/mixing/sized-run";
 import { runsOfTanks } from "#domain/mixing/tank-runs";
-import { type TankPlanQuestion } from "#domain/mixing/tank-plan-question";
+import { type TankPlanQuestion, type TreatedStop } from "#domain/mixing/tank-plan-question";
+import { exactly } from "#domain/quantities/exact-quantity";
 import { of } from "#domain/quantities/quantity";
 import { type HeldMix } from "#domain/mixing/tank-plan-question";
-import { IRON, IRON_LABEL, SPRAYER } from "../../support/ticket";
+import { FEED, IRON, IRON_LABEL, SPRAYER } from "../../support/ticket";
 import { tankQuestion, truckStop } from "../../support/truck-stops";
 
 /** What is said of the first mix of a route. */
@@ -35,6 +36,33 @@ test("a truck without room for a mark holds at every stop of the mix that it can
     { visitId: "12 Elm St", finding: { level: "hold", answerableBy: "office", rule: "no-room-for-spray", figure: "On the way to 12 Elm St it already carries all that its payload of 20 lb allows." } },
     { visitId: "14 Elm St", finding: { level: "hold", answerableBy: "office", rule: "no-room-for-spray" } },
   ]);
+});
+
+test("a fill that has no room before leaving, but has on the way to its stop, says that it waits", () => {
+  const stops = [truckStop("feed", [FEED], 2000n), truckStop("12 Elm St", [IRON], 40_000n)];
+  const dryWeights = [of("lb", 400n), of("lb", 10n)];
+  const plan = planTanks({ ...loaded(540n, stops), dryWeights });
+  expect(plan.fills).toMatchObject([{ finished: of("gal", 60n), place: { at: "shop", visitId: "12 Elm St", isMidway: false } }]);
+  expect(plan.found.filter(({ finding }) => finding.source === "house")).toMatchObject([
+    { visitId: "12 Elm St", finding: { level: "take-care", rule: "payload-delays-the-fill", figure: "The payload of 540 lb has no room for it on the way to the stops before." } },
+  ]);
+  expect(plan.aboard.map(({ tanks }) => tanks.map(({ arrives }) => arrives))).toEqual([[of("gal", 0n)], [of("gal", 60n)]]);
+});
+
+test("a stop without spray before the first one takes no room away from a plan that works", () => {
+  const big = truckStop("12 Elm St", [IRON], 40_000n);
+  const rules = (stops: readonly TreatedStop[]) => planTanks({ ...loaded(500n, [...stops]), dryWeights: stops.map(() => of("lb", 10n)) }).found.map(({ finding }) => finding.rule);
+  expect(rules([big])).toEqual(["payload-splits-the-fill"]);
+  expect(rules([truckStop("feed", [FEED], 2000n), big])).toEqual(["payload-splits-the-fill"]);
+});
+
+test("a tank that holds less than the first mark of its gauge is held, whether the payload is on file or not", () => {
+  const small = { ...IRON, gear: { ...SPRAYER, capacity: of("gal", 4n), holdUp: of("gal", 0n) } };
+  const settings = { ...tankQuestion([]).settings, tankMark: exactly("gal", "5") };
+  const said = [of("lb", 5000n), null].map((payload) => found(tankQuestion([truckStop("12 Elm St", [small])], { settings, truck: { name: "Truck 1", payload, staysAboard: "counted-in-payload" } })));
+  for (const one of said) {
+    expect(one).toMatchObject([{ visitId: "12 Elm St", finding: { level: "hold", answerableBy: "office", rule: "no-room-for-spray", figure: "Its tank holds 4 gal, and the first mark is at 5 gal." } }]);
+  }
 });
 
 test("a fill on the road asks for water only where nobody knows about it", () => {
