@@ -4,8 +4,10 @@ import { listWords } from "#domain/foundation/list-words";
 import { type LabelFacts, type SprayRate } from "#domain/label/label-facts";
 import { compareToLabel } from "#domain/label/label-rates";
 import { canonicalAmountOf } from "#domain/quantities/exact-quantity";
+import { WHOLE_LAWN } from "#domain/quantities/share";
 import { compareRational, rational, subtractRational } from "#domain/quantities/rational";
 import { amountIn, type FillStop } from "#domain/mixing/tank-fill";
+import { isKeptApartInTank } from "#domain/mixing/kept-apart-checks";
 import { rateOnGround } from "#domain/mixing/stated-rate";
 import { type FilledMix, type HeldMix, type TreatedStop } from "#domain/mixing/tank-plan-question";
 import { type RunOfMix } from "#domain/mixing/tank-runs";
@@ -51,7 +53,7 @@ export interface NextMix {
 /** Why a product that was in the tank must not reach a lawn. */
 export interface Unwanted {
   readonly productName: string;
-  readonly why: "not-labeled-for-its-turf" | "label-not-known" | "pesticide-not-planned";
+  readonly why: "not-labeled-for-its-turf" | "label-not-known" | "pesticide-not-planned" | "kept-apart-in-a-tank";
 }
 
 /** What lies between two mixes in one tank. */
@@ -65,15 +67,17 @@ export interface ChangeOfMix {
 
 /**
  * What a tank needs between its last mix and the next one. A product that the lawns of the next mix get anyway at that
- * stop, out of this mix or another, asks for nothing. Any other is rinsed out; it is cleaned out where its label is not known, where its label does not name the grasses of the
- * next lawns, and where it is a registered pesticide that nobody planned there. Common practice; that a label's site is
- * binding is FIFRA 12(a)(2)(G) (from memory).
+ * stop, in that mix or all over, asks for nothing: nobody knows whether spots of another mix are where this one goes. Any
+ * other is rinsed out; it is cleaned out where its label is not known, where its label does not name the grasses of the
+ * next lawns, and where it is a registered pesticide that nobody planned there. What a label keeps out of a tank with
+ * something that comes next is cleaned out wherever it is planned. Common practice; that a label's site is binding is
+ * FIFRA 12(a)(2)(G) (from memory).
  */
 export function changeOfMix(last: MixInTank, next: NextMix): ChangeOfMix {
-  const others = last.products.filter(({ productId }) => !isPlannedThere(productId, next));
+  const others = last.products.filter((product) => isOut(product, next));
   const grasses = grassesUnder(next);
   const unwanted = others.flatMap(({ productName, label }) => {
-    const why = whyUnwanted(label, grasses);
+    const why = isApart(label, next) ? "kept-apart-in-a-tank" : whyUnwanted(label, grasses);
     return why === undefined ? [] : [{ productName, why }];
   });
   const cleaning = unwanted.length > 0 ? "clean-out" : others.length > 0 ? "rinse" : "none";
@@ -98,10 +102,24 @@ function zonesOf(treatments: readonly TicketTreatment[]): ReadonlySet<string> {
   return new Set(treatments.flatMap(({ zoneIds }) => zoneIds));
 }
 
-/** Whether the stop's plan has a product on every lawn that the next mix goes on. */
+/** Whether a product of the last mix has to be out of the tank: it is not in the next one, and not planned there or kept apart from that. */
+function isOut({ productId, label }: MixInTank["products"][number], next: NextMix): boolean {
+  if (next.treatments.some((treatment) => treatment.productId === productId)) return false;
+  return !isPlannedThere(productId, next) || isApart(label, next);
+}
+
+function isApart(label: LabelFacts | "unknown", { treatments }: NextMix): boolean {
+  return label !== "unknown" && isKeptApartInTank(label, treatments);
+}
+
+/** Whether the stop's plan has a product all over every lawn that the next mix goes on. */
 function isPlannedThere(productId: string, { stop, treatments }: NextMix): boolean {
-  const planned = zonesOf(stop.treatments.filter((treatment) => treatment.productId === productId));
+  const planned = zonesOf(stop.treatments.filter((treatment) => treatment.productId === productId && isAllOver(treatment)));
   return planned.size > 0 && [...zonesOf(treatments)].every((zoneId) => planned.has(zoneId));
+}
+
+function isAllOver({ spot }: TicketTreatment): boolean {
+  return spot === undefined || spot.shareBasisPoints === WHOLE_LAWN;
 }
 
 /** The grasses of the lawns that the next mix goes on at its first stop. */
@@ -155,6 +173,7 @@ export const WHY_UNWANTED: Readonly<Record<Unwanted["why"], string>> = {
   "not-labeled-for-its-turf": "is not labeled for the grass there",
   "label-not-known": "may not be labeled for the grass there: its label, or the grass, is not on file",
   "pesticide-not-planned": "is a pesticide that is not planned there",
+  "kept-apart-in-a-tank": "may not share a tank with what comes next",
 };
 
 function whyWords({ name }: MixInTank, unwanted: readonly Unwanted[]): string {
@@ -180,7 +199,7 @@ export function cleanOutComesFirst(last: MixInTank, { stop, gear }: Pick<NextMix
     source: "label",
     what: `${gear.name} is cleaned out before it is filled for ${stop.name}.`,
     figure: whyWords(last, unwanted),
-    toDo: "Clean out tank, pump and hose on the way to this stop and record it.",
+    toDo: "Clean out tank, pump and hose before that fill and record it.",
     about: [gear.name, stop.name],
   });
 }

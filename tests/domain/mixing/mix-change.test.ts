@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { type LabelFacts } from "#domain/label/label-facts";
 import { changeOfMix, changeOfRun, cleanOutComesFirst, cleanOutNotOnFile, filledUncleaned, heldNotKnown, isSameMix, type MixInTank, notCleanedOut, OF_CLEAN_OUTS, OF_CLEAN_OUTS_OF_DAY } from "#domain/mixing/mix-change";
+import { type TicketTreatment } from "#domain/mixing/ticket-question";
 import { planTanks } from "#domain/mixing/tank-plan";
 import { of } from "#domain/quantities/quantity";
 import { rateOf } from "#domain/quantities/rate";
@@ -17,6 +18,11 @@ const mixOf = (productId: string, label: LabelFacts | "unknown", concentration =
 const KELP = { ...IRON_LABEL, productName: "Kelp Tonic" };
 const DOCK = { ...KELP, productName: "Dockaway", epaRegistrationNumber: { number: "DEMO-0000-4" } };
 const forGrasses = (label: LabelFacts, grasses: LabelFacts["uses"][number]["grasses"]): LabelFacts => ({ ...label, uses: label.uses.map((use) => ({ ...use, grasses })) });
+
+const keptFrom = (label: LabelFacts, from: string, apart: "tank" | { readonly days: number } = "tank"): LabelFacts => ({
+  ...label,
+  uses: label.uses.map((use) => ({ ...use, keptApart: { from: [{ from, apart }], basis: "label", source: "label" } })),
+});
 
 test("the same product asks for nothing and may run on up to its label's highest rate", () => {
   expect(changeOfMix(mixOf("iron", IRON_LABEL), next)).toEqual({ cleaning: "none", unwanted: [], mayRunOn: true });
@@ -51,6 +57,35 @@ describe("a stop with two mixes out of one gun", () => {
 
   test("a pesticide that is planned on all lawns of the next mix asks for nothing, and does not go on them a second time", () => {
     expect(changeOfMix(mixOf("dock", DOCK), { stop, treatments: [IRON], gear: SPRAYER })).toEqual({ cleaning: "none", unwanted: [], mayRunOn: false });
+  });
+
+  test("one that is planned on spots only is cleaned out before anything else, be that on as many spots, and asks for nothing in its own mix", () => {
+    const spots = { ...dock, spot: { shareBasisPoints: 500 } };
+    const spotted = (...own: readonly TicketTreatment[]) => stopOf({ ...question, treatments: [spots, IRON, ...own] }, { visitId: "v", name: "12 Elm St" });
+    const unwanted = [{ productName: "Dockaway", why: "pesticide-not-planned" }];
+    expect(changeOfMix(mixOf("dock", DOCK), { stop: spotted(), treatments: [IRON], gear: SPRAYER })).toMatchObject({ cleaning: "clean-out", unwanted });
+    const onSpots = { ...IRON, line: 5, spot: { shareBasisPoints: 500 } };
+    expect(changeOfMix(mixOf("dock", DOCK), { stop: spotted(onSpots), treatments: [onSpots], gear: SPRAYER })).toMatchObject({ cleaning: "clean-out", unwanted });
+    expect(changeOfMix(mixOf("dock", DOCK), { stop: spotted(), treatments: [spots], gear: SPRAYER })).toMatchObject({ cleaning: "none", unwanted: [] });
+    const all = { ...spots, spot: { shareBasisPoints: 10_000 } };
+    expect(changeOfMix(mixOf("dock", DOCK), { stop: { ...stop, treatments: [all, IRON] }, treatments: [IRON], gear: SPRAYER })).toMatchObject({ cleaning: "none", unwanted: [] });
+    const feed = mixOf("dock", { ...KELP, productName: "Dockaway" });
+    expect(changeOfMix(feed, { stop: spotted(), treatments: [IRON], gear: SPRAYER })).toMatchObject({ cleaning: "rinse", unwanted: [] });
+  });
+
+  test.each([
+    ["its own label says so", keptFrom(DOCK, "iron"), IRON],
+    ["the other label says so", DOCK, { ...IRON, use: { ...IRON.use, keptApart: { from: [{ from: "Dockaway", apart: "tank" as const }], basis: "label" as const, source: "label" } } }],
+    ["what is in the other is not on file", keptFrom({ ...DOCK, activeIngredients: [] }, "triclopyr"), { ...IRON, label: { ...IRON_LABEL, activeIngredients: "unknown" as const } }],
+  ])("one that is planned all over, but kept out of a tank with the next one, is cleaned out: %s", (_why, label, iron) => {
+    const kept = { ...dock, label };
+    const apart = { ...stop, treatments: [kept, iron] };
+    expect(changeOfMix(mixOf("dock", label), { stop: apart, treatments: [iron], gear: SPRAYER })).toMatchObject({ cleaning: "clean-out", unwanted: [{ productName: "Dockaway", why: "kept-apart-in-a-tank" }] });
+  });
+
+  test("days apart on the ground are no matter of the tank", () => {
+    const label = keptFrom(DOCK, "iron", { days: 14 });
+    expect(changeOfMix(mixOf("dock", label), { stop, treatments: [IRON], gear: SPRAYER })).toMatchObject({ cleaning: "none", unwanted: [] });
   });
 
   test("one that is planned on a part of them only is cleaned out", () => {
