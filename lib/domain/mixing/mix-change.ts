@@ -10,7 +10,6 @@ import { amountIn, type FillStop } from "#domain/mixing/tank-fill";
 import { isKeptApartInTank } from "#domain/mixing/kept-apart-checks";
 import { rateOnGround } from "#domain/mixing/stated-rate";
 import { type FilledMix, type HeldMix, type TreatedStop } from "#domain/mixing/tank-plan-question";
-import { type RunOfMix } from "#domain/mixing/tank-runs";
 import { type TicketSprayer, type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { type Grass } from "#domain/turf/grass";
 
@@ -82,20 +81,6 @@ export function changeOfMix(last: MixInTank, next: NextMix): ChangeOfMix {
   });
   const cleaning = unwanted.length > 0 ? "clean-out" : others.length > 0 ? "rinse" : "none";
   return { cleaning, unwanted, mayRunOn: last.products.every((product) => isWithinLabel(product, next)) };
-}
-
-/**
- * The same for all the stops that the next mix serves: a trace of the last mix rides in the tank to each of them. Only the
- * first of them gets what pump and hose hold. Stops that are not on the route are left out.
- */
-export function changeOfRun(last: MixInTank, { draws, gear }: Pick<RunOfMix, "draws" | "gear">, stops: readonly TreatedStop[]): ChangeOfMix {
-  const changes = draws.flatMap(({ stopIndex, treatments }) => {
-    const stop = stops[stopIndex];
-    return stop === undefined ? [] : [changeOfMix(last, { stop, treatments, gear })];
-  });
-  const cleaning = (["clean-out", "rinse"] as const).find((most) => changes.some((one) => one.cleaning === most)) ?? "none";
-  const unwanted = new Map(changes.flatMap((one) => one.unwanted).map((one) => [`${one.why} ${one.productName}`, one]));
-  return { cleaning, unwanted: [...unwanted.values()], mayRunOn: changes[0]?.mayRunOn === true };
 }
 
 function zonesOf(treatments: readonly TicketTreatment[]): ReadonlySet<string> {
@@ -176,29 +161,38 @@ export const WHY_UNWANTED: Readonly<Record<Unwanted["why"], string>> = {
   "kept-apart-in-a-tank": "may not share a tank with what comes next",
 };
 
-function whyWords({ name }: MixInTank, unwanted: readonly Unwanted[]): string {
-  return `${capitalized(name)}: ${listWords(unwanted.map(({ productName, why }) => `${productName} ${WHY_UNWANTED[why]}`))}.`;
+/** What a mix left in a tank, and why it must not reach a lawn. */
+interface LeftInTank {
+  readonly mix: Pick<MixInTank, "name">;
+  readonly unwanted: readonly Unwanted[];
 }
 
-/** The hold for a last mix that has to be out of the tank before the next lawn, with no clean-out on file. */
-export function notCleanedOut(last: MixInTank, { stop, gear }: Pick<NextMix, "stop" | "gear">, unwanted: readonly Unwanted[]): Finding {
+function whyWords(left: readonly LeftInTank[]): string {
+  return left.map(({ mix: { name }, unwanted }) => `${capitalized(name)}: ${listWords(unwanted.map(({ productName, why }) => `${productName} ${WHY_UNWANTED[why]}`))}.`).join(" ");
+}
+
+/** The hold for what was in a tank and has to be out of it before the next lawn, with no clean-out on file. */
+export function notCleanedOut(left: readonly LeftInTank[], { stop, gear }: Pick<NextMix, "stop" | "gear">): Finding {
   return hold("office", {
     rule: "clean-out",
     source: "label",
-    what: `The last mix in the tank of ${gear.name} is not cleaned out for the turf at ${stop.name}.`,
-    figure: whyWords(last, unwanted),
+    what: `What was in the tank of ${gear.name} is not cleaned out for the turf at ${stop.name}.`,
+    figure: whyWords(left),
     toDo: "Clean out tank, pump and hose before the tank is filled and record it, or take another sprayer for it.",
     about: [gear.name, stop.name],
   });
 }
 
-/** What is said of a clean-out between two mixes of one day: it is a step of the plan, which nobody can have done the evening before. */
-export function cleanOutComesFirst(last: MixInTank, { stop, gear }: Pick<NextMix, "stop" | "gear">, unwanted: readonly Unwanted[]): Finding {
+/**
+ * What is said of a clean-out between two mixes of one day: it is a step of the plan, which nobody can have done the evening
+ * before. Where nothing unwanted is known to be left, it is for what nobody knows of.
+ */
+export function cleanOutComesFirst(left: readonly LeftInTank[], { stop, gear }: Pick<NextMix, "stop" | "gear">): Finding {
   return takeCare({
     rule: "clean-out-comes-first",
     source: "label",
     what: `${gear.name} is cleaned out before it is filled for ${stop.name}.`,
-    figure: whyWords(last, unwanted),
+    figure: left.length === 0 ? "All that was in the tank since its last clean-out is not on file." : whyWords(left),
     toDo: "Clean out tank, pump and hose before that fill and record it.",
     about: [gear.name, stop.name],
   });
@@ -222,19 +216,19 @@ export const OF_CLEAN_OUTS: ReadonlySet<string> = new Set(["clean-out", "clean-o
 export const OF_CLEAN_OUTS_OF_DAY: ReadonlySet<string> = new Set([...OF_CLEAN_OUTS, "clean-out-comes-first"]);
 
 /** The hold for a tank that was filled for a stop with no clean-out on file before, although what it held had to go. */
-export function filledUncleaned(onto: MixInTank, filled: MixInTank, { stop, gear }: Pick<NextMix, "stop" | "gear">, unwanted: readonly Unwanted[]): Finding {
+export function filledUncleaned(left: readonly LeftInTank[], filled: Pick<MixInTank, "name">, { stop, gear }: Pick<NextMix, "stop" | "gear">): Finding {
   return hold("office", {
     rule: "clean-out",
     source: "label",
     what: `${gear.name} was filled for the turf at ${stop.name} with no clean-out on file before ${filled.name}.`,
-    figure: whyWords(onto, unwanted),
+    figure: whyWords(left),
     toDo: "Record the clean-out with its time where one was done. Else empty the tank, clean it out and record that.",
     about: [gear.name, stop.name],
   });
 }
 
 /** The hold for a tank of which the books don't know what it held before a mix; null: before the first fill. */
-export function heldNotKnown({ gear }: Pick<NextMix, "gear">, filled: MixInTank | null): Finding {
+export function heldNotKnown({ gear }: Pick<NextMix, "gear">, filled: Pick<MixInTank, "name"> | null): Finding {
   return hold("office", {
     rule: "clean-out",
     source: "house",

@@ -38,11 +38,12 @@ interface Sites {
  */
 export function mixesOfRoute(question: TankPlanQuestion, { runs, leftOfLast, rinsateAtEnds }: RunsOfTank, lettersOf: ReadonlyMap<SizedRun, readonly string[]>): readonly MixWithFindings[] {
   const sitesOf = sitesByMix(runs);
-  let lastName: string | null = null;
+  const names = new Map<MixInTank, string>();
+  const named = (one: MixInTank): MixInTank => ({ ...one, name: names.get(one) ?? one.name });
   return runs.map((sized, index) => {
     const name = nameOf(sized, lettersOf.get(sized) ?? []);
     const heldName = typeof sized.last === "string" ? null : sized.last.name;
-    const last = typeof sized.last === "string" ? null : { ...sized.last, name: index === 0 ? sized.last.name : (lastName ?? "") };
+    const last = typeof sized.last === "string" ? null : named(sized.last);
     const begin = beginOf(sized, last, index === 0 ? leftOfLast : 0n);
     const mix: MixOfRoute = {
       name: name === "" ? (heldName ?? "nothing") : name,
@@ -52,8 +53,8 @@ export function mixesOfRoute(question: TankPlanQuestion, { runs, leftOfLast, rin
       begin,
       end: { ...endOf(question, sized, runs[index + 1], sitesOf.get(sized.run.key)), rinsateAboard: fromAmount("volume", rinsateAtEnds[index] ?? 0n) },
     };
-    lastName = mix.name;
-    return { mix, found: checkMix(question, sized, mix, { last, before: runs[index - 1] }) };
+    names.set(sized.real, mix.name);
+    return { mix, found: checkMix(question, sized, mix, { last, below: sized.below.map((one) => (one === "unknown" ? one : named(one))), before: runs[index - 1] }) };
   });
 }
 

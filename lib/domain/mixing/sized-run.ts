@@ -3,7 +3,8 @@ import { rational } from "#domain/quantities/rational";
 import { amountOfMarks, marksWithin } from "#domain/quantities/rounding";
 import { fromAmount, smallest } from "#domain/quantities/quantity";
 import { type FillSize, sizeFills, type TankDraw } from "#domain/mixing/fill-sizes";
-import { type ChangeOfMix, changeOfRun, isSameMix, mixInTank, type MixInTank } from "#domain/mixing/mix-change";
+import { type ChangeOfMix, isSameMix, mixInTank, type MixInTank } from "#domain/mixing/mix-change";
+import { changeOfRun, onTopOf, type TankContents } from "#domain/mixing/tank-contents";
 import { isWeaker, productsIn } from "#domain/mixing/tank-fill";
 import { type Rinse, rinseOf } from "#domain/mixing/tank-rinse";
 import { type LastHeld, type TankPlanQuestion, type TreatedStop } from "#domain/mixing/tank-plan-question";
@@ -45,8 +46,8 @@ export interface SizedRun {
   readonly last: MixInTank | "clean" | "unknown";
   /** Whether that is this very mix, of which the rest is used first. */
   readonly isSameAsLast: boolean;
-  /** Of such a mix: what the tank held when it was filled with it. */
-  readonly filledOnto: MixInTank | "clean" | "unknown";
+  /** What was in the tank before that since its last clean-out. */
+  readonly below: TankContents;
   readonly change: ChangeOfMix | null;
   /** Whether the mix before is one of the same day, so that a clean-out between the two is a step of the day's own plan. */
   readonly followsMixOfThatDay: boolean;
@@ -84,6 +85,8 @@ export interface SizingFrame {
 /** What one sprayer held before a run. */
 export interface BeforeRun {
   readonly last: LastHeld | MixInTank;
+  /** Of a mix of the same day: what was in the tank before it since its last clean-out. */
+  readonly below: TankContents;
   /** Whether pump and hose hold the last mix; not where water pushed it out. */
   readonly lineHoldsLast: boolean;
   readonly isFirst: boolean;
@@ -158,23 +161,29 @@ export function strongestOf(mixes: readonly MixInTank[]): ReadonlyMap<string, Sp
   return strongest;
 }
 
-type BeginOfSizedRun = Pick<SizedRun, "last" | "isSameAsLast" | "filledOnto" | "change" | "followsMixOfThatDay" | "isCleanOutOnFile" | "line" | "already">;
+type BeginOfSizedRun = Pick<SizedRun, "last" | "isSameAsLast" | "below" | "change" | "followsMixOfThatDay" | "isCleanOutOnFile" | "line" | "already">;
 
-function beginOf({ stops, cleanOuts }: TankPlanQuestion, run: RunOfMix, { last, lineHoldsLast, isFirst }: BeforeRun): BeginOfSizedRun {
+function beginOf({ stops, cleanOuts }: TankPlanQuestion, run: RunOfMix, { last, below: belowOfDay, lineHoldsLast, isFirst }: BeforeRun): BeginOfSizedRun {
   const { gear, products, draws } = run;
   const first = draws[0];
-  const none = { isSameAsLast: false, filledOnto: "clean" as const, change: null, followsMixOfThatDay: !isFirst, isCleanOutOnFile: false, already: 0n };
+  const none = { isSameAsLast: false, below: [], change: null, followsMixOfThatDay: !isFirst, isCleanOutOnFile: false, already: 0n };
   const isCleanOutOnFile = cleanOuts !== "unknown" && first !== undefined && cleanOuts.get(gear.equipmentId)?.has(first.visitId) === true;
   if (last === "clean" || first === undefined) return { ...none, last: "clean", line: "water" };
   if (last === "unknown") return { ...none, last, isCleanOutOnFile, line: isCleanOutOnFile ? "water" : "not-known" };
+  const below = "left" in last ? last.filledOnto.map((one) => (one === "unknown" ? one : mixInTank(one))) : belowOfDay;
   if ("left" in last && isSameMix(last, products, toolsOf(run))) {
-    const filledOnto = typeof last.filledOnto === "string" ? last.filledOnto : mixInTank(last.filledOnto);
-    return { ...none, last: mixInTank(last), isSameAsLast: true, filledOnto, line: lineHoldsLast ? "holds-this-mix" : "water", already: last.left === "unknown" ? 0n : last.left.amount };
+    return { ...none, last: mixInTank(last), isSameAsLast: true, below, line: lineHoldsLast ? "holds-this-mix" : "water", already: last.left === "unknown" ? 0n : last.left.amount };
   }
   const mix = "left" in last ? mixInTank(last) : last;
-  const change = changeOfRun(mix, run, stops);
+  const change = changeOfRun([mix, ...below], run, stops);
   const line = isCleanOutOnFile || !lineHoldsLast ? "water" : runsOn(change, gear, first) ? "runs-on" : "flushed";
-  return { ...none, last: mix, change, followsMixOfThatDay: !isFirst || ("left" in last && last.isOfThatDay), isCleanOutOnFile, line };
+  return { ...none, last: mix, below, change, followsMixOfThatDay: !isFirst || ("left" in last && last.isOfThatDay), isCleanOutOnFile, line };
+}
+
+/** All that is in the tank after a run since its last clean-out, recorded or planned, the run's own mix first. A rinse thins what was there and leaves it. */
+export function contentsAfter({ real, last, below, isSameAsLast, isCleanOutOnFile, cleaning }: Pick<SizedRun, "real" | "last" | "below" | "isSameAsLast" | "isCleanOutOnFile" | "cleaning">): TankContents {
+  if (isSameAsLast) return onTopOf(real, below);
+  return typeof last === "string" || isCleanOutOnFile || cleaning === "clean-out" ? [real] : onTopOf(real, [last, ...below]);
 }
 
 /** The last mix may go on the next lawn, and the lawn takes all of it: what is left in the hose for the one after is not looked into. */

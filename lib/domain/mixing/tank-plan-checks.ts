@@ -1,30 +1,34 @@
 import { type Finding, note, hold, takeCare } from "#domain/foundation/finding";
+import { groupedBy } from "#domain/foundation/grouping";
 import { listWords } from "#domain/foundation/list-words";
 import { settle } from "#domain/quantities/exact-quantity";
 import { formatQuantity } from "#domain/quantities/format-quantity";
 import { formatRate, formatRatesApart } from "#domain/quantities/format-rate";
 import { fromAmount } from "#domain/quantities/quantity";
-import { changeOfMix, cleanOutComesFirst, filledUncleaned, heldNotKnown, type MixInTank, notCleanedOut, type Unwanted } from "#domain/mixing/mix-change";
+import { cleanOutComesFirst, filledUncleaned, heldNotKnown, type MixInTank, notCleanedOut, type Unwanted } from "#domain/mixing/mix-change";
 import { type SizedRun } from "#domain/mixing/sized-run";
+import { type Residue, residuesFor, type TankContents } from "#domain/mixing/tank-contents";
 import { type MixOfRoute, type TankPlan } from "#domain/mixing/tank-plan-answer";
 import { type TankPlanQuestion, type TreatedStop } from "#domain/mixing/tank-plan-question";
+import { type DrawOfStop } from "#domain/mixing/tank-runs";
 import { type TicketSprayer } from "#domain/mixing/ticket-question";
 
 type Found = TankPlan["found"];
 
-/** What was in the tank before a mix: the mix itself, and the run of the same day that it belongs to. */
+/** What was in the tank before a mix: the mix itself, what was below it since the last clean-out, and the run of the same day that it belongs to. */
 export interface BeforeMix {
   readonly last: MixInTank | null;
+  readonly below: TankContents;
   readonly before: SizedRun | undefined;
 }
 
 /** What is to be said of one mix of a route: its tank not clean, what the hose still holds, other rates, weight, places to fill. */
-export function checkMix(question: TankPlanQuestion, sized: SizedRun, mix: MixOfRoute, { last, before }: BeforeMix): Found {
+export function checkMix(question: TankPlanQuestion, sized: SizedRun, mix: MixOfRoute, { last, below, before }: BeforeMix): Found {
   const stop = question.stops[sized.run.draws[0]?.stopIndex ?? 0];
   if (stop === undefined) return [];
   const at = (findings: readonly Finding[]) => findings.map((finding) => ({ visitId: stop.visitId, finding }));
   return [
-    ...uncleaned(question, sized, stop, last),
+    ...uncleaned(question, sized, stop, last === null ? [] : [last, ...below]),
     ...at(carriedOver(mix, stop)),
     ...at(otherRates(sized, before, mix, stop)),
     ...at(leftOfLast(mix)),
@@ -37,38 +41,52 @@ export function checkMix(question: TankPlanQuestion, sized: SizedRun, mix: MixOf
  * A tank that is not clean for a mix. A clean-out between two mixes of the day is what the plan does and wants care at the
  * mix's first stop; one that should have been done before is a hold at every stop that would get what is still in the tank.
  */
-function uncleaned(question: TankPlanQuestion, sized: SizedRun, first: TreatedStop, last: MixInTank | null): Found {
-  const { run, change, filledOnto } = sized;
-  if (sized.isSameAsLast) return filledUnclean(question, sized, filledOnto, last);
+function uncleaned(question: TankPlanQuestion, sized: SizedRun, first: TreatedStop, contents: TankContents): Found {
+  const { run, change } = sized;
+  const { gear } = run;
+  const [last, ...below] = contents;
+  const oldest = contents.findLast((one) => one !== "unknown") ?? null;
+  const notKnown = (held: TankContents) => (held.includes("unknown") ? heldNotKnown(run, oldest) : undefined);
+  if (sized.isSameAsLast && last !== undefined && last !== "unknown") {
+    // The tank holds this very mix already: what it held when it was filled counts until a clean-out before that is on file.
+    return atEachStop(question, sized, (stop, treatments) => {
+      const left = residuesFor(below, { stop, treatments, gear });
+      return left.length === 0 ? notKnown(below) : filledUncleaned(left, last, { stop, gear });
+    });
+  }
   if (sized.isCleanOutOnFile) return [];
   if (sized.last === "unknown") return atEachStop(question, sized, () => heldNotKnown(run, null));
-  if (change?.cleaning !== "clean-out" || last === null) return [];
-  if (sized.followsMixOfThatDay) return [{ visitId: first.visitId, finding: cleanOutComesFirst(last, { stop: first, gear: run.gear }, change.unwanted) }];
-  return atEachUnwanted(question, sized, last, (stop, unwanted) => notCleanedOut(last, { stop, gear: run.gear }, unwanted));
-}
-
-/** The tank holds this very mix already: what it held when it was filled counts until a clean-out before that is on file. */
-function filledUnclean(question: TankPlanQuestion, sized: SizedRun, onto: SizedRun["filledOnto"], filled: MixInTank | null): Found {
-  const { run } = sized;
-  if (onto === "clean" || filled === null) return [];
-  if (onto === "unknown") return atEachStop(question, sized, () => heldNotKnown(run, filled));
-  return atEachUnwanted(question, sized, onto, (stop, unwanted) => filledUncleaned(onto, filled, { stop, gear: run.gear }, unwanted));
-}
-
-function atEachStop({ stops }: TankPlanQuestion, { run }: SizedRun, findingAt: (stop: TreatedStop) => Finding | undefined): Found {
-  return run.draws.flatMap(({ stopIndex }) => {
-    const stop = stops[stopIndex];
-    const finding = stop === undefined ? undefined : findingAt(stop);
-    return stop === undefined || finding === undefined ? [] : [{ visitId: stop.visitId, finding }];
+  if (change?.cleaning !== "clean-out") return [];
+  const leftAt = (stop: TreatedStop, treatments: DrawOfStop["treatments"]) => residuesFor(contents, { stop, treatments, gear });
+  if (sized.followsMixOfThatDay) return [{ visitId: first.visitId, finding: cleanOutComesFirst(leftAnywhere(question, sized, leftAt), { stop: first, gear }) }];
+  return atEachStop(question, sized, (stop, treatments) => {
+    const left = leftAt(stop, treatments);
+    return left.length === 0 ? notKnown(contents) : notCleanedOut(left, { stop, gear });
   });
 }
 
-function atEachUnwanted(question: TankPlanQuestion, sized: SizedRun, held: MixInTank, findingFor: (stop: TreatedStop, unwanted: readonly Unwanted[]) => Finding): Found {
-  const { draws, gear } = sized.run;
-  return atEachStop(question, sized, (stop) => {
-    const treatments = draws.filter(({ visitId }) => visitId === stop.visitId).flatMap((draw) => draw.treatments);
-    const { unwanted } = changeOfMix(held, { stop, treatments, gear });
-    return unwanted.length === 0 ? undefined : findingFor(stop, unwanted);
+/** What must not reach one stop or another of a mix, each product once. */
+function leftAnywhere({ stops }: TankPlanQuestion, { run: { draws } }: SizedRun, leftAt: (stop: TreatedStop, treatments: DrawOfStop["treatments"]) => readonly Residue[]): readonly Residue[] {
+  const all = draws.flatMap(({ stopIndex, treatments }) => {
+    const stop = stops[stopIndex];
+    return stop === undefined ? [] : leftAt(stop, treatments);
+  });
+  const ofMix = new Map<string, Map<string, Unwanted>>();
+  const mixes = new Map<string, Residue["mix"]>();
+  for (const { mix, unwanted } of all) {
+    mixes.set(mix.name, mix);
+    const own = ofMix.get(mix.name) ?? new Map<string, Unwanted>();
+    ofMix.set(mix.name, own);
+    for (const one of unwanted) if (!own.has(one.productName)) own.set(one.productName, one);
+  }
+  return [...mixes].map(([name, mix]) => ({ mix, unwanted: [...(ofMix.get(name)?.values() ?? [])] }));
+}
+
+function atEachStop({ stops }: TankPlanQuestion, { run }: SizedRun, findingAt: (stop: TreatedStop, treatments: DrawOfStop["treatments"]) => Finding | undefined): Found {
+  return [...groupedBy(run.draws, ({ stopIndex }) => stopIndex)].flatMap(([stopIndex, own]) => {
+    const stop = stops[stopIndex];
+    const finding = stop === undefined ? undefined : findingAt(stop, own.flatMap(({ treatments }) => treatments));
+    return stop === undefined || finding === undefined ? [] : [{ visitId: stop.visitId, finding }];
   });
 }
 

@@ -4,7 +4,7 @@ import { fromAmount, ratio } from "#domain/quantities/quantity";
 import { rational, toNumber } from "#domain/quantities/rational";
 import { amountOfMarks } from "#domain/quantities/rounding";
 import { mixesOfRoute } from "#domain/mixing/mixes-of-route";
-import { type BeforeRun, type SizedFill, type SizedRun, type SizingFrame, sizeRun, toolsOf } from "#domain/mixing/sized-run";
+import { type BeforeRun, contentsAfter, type SizedFill, type SizedRun, type SizingFrame, sizeRun, toolsOf } from "#domain/mixing/sized-run";
 import { mixFill, underAMark } from "#domain/mixing/tank-fill";
 import { levelsAlong, type TankAction, type TankLevel } from "#domain/mixing/tank-levels";
 import { type AboardAtStop, type FillOfRoute, type FillPlace, type TankPlan } from "#domain/mixing/tank-plan-answer";
@@ -59,11 +59,11 @@ function planTank(frame: SizingFrame, runs: readonly RunOfMix[]): PlannedTank {
   const gear = gearOf(runs);
   const inMorning = lastHeld.get(gear.equipmentId) ?? "unknown";
   const sized: SizedRun[] = [];
-  let before: BeforeRun = { last: inMorning, lineHoldsLast: holdsLastInMorning(frame.question, gear, inMorning), isFirst: true };
+  let before: BeforeRun = { last: inMorning, below: [], lineHoldsLast: holdsLastInMorning(frame.question, gear, inMorning), isFirst: true };
   for (const run of runs) {
     const next = sizeRun(frame, run, before);
     sized.push(next);
-    before = { last: next.real, lineHoldsLast: next.inLine !== 0n, isFirst: false };
+    before = { last: next.real, below: contentsAfter(next).slice(1), lineHoldsLast: next.inLine !== 0n, isFirst: false };
   }
   const [first] = sized;
   addRests(frame, runs, -1n);

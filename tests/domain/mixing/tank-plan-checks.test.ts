@@ -1,9 +1,10 @@
 import { expect, test } from "vitest";
+import { type LoadedStop } from "#domain/mixing/loading-list";
 import { planTanks } from "#domain/mixing/tank-plan";
 import { checkMix } from "#domain/mixing/tank-plan-checks";
 import { sizeRun } from "#domain/mixing/sized-run";
 import { runsOfTanks } from "#domain/mixing/tank-runs";
-import { type TankPlanQuestion, type TreatedStop } from "#domain/mixing/tank-plan-question";
+import { type TankPlanQuestion } from "#domain/mixing/tank-plan-question";
 import { exactly } from "#domain/quantities/exact-quantity";
 import { of } from "#domain/quantities/quantity";
 import { type HeldMix } from "#domain/mixing/tank-plan-question";
@@ -15,8 +16,8 @@ function found(question: TankPlanQuestion) {
   const [run] = runsOfTanks(question.stops).get("sprayer") ?? [];
   const [mix] = planTanks(question).mixes;
   if (run === undefined || mix === undefined) throw new Error("Iron is sprayed.");
-  const sized = sizeRun({ question, weights: question.dryWeights.map(({ amount }) => amount) }, run, { last: "clean", lineHoldsLast: true, isFirst: true });
-  return checkMix(question, sized, mix, { last: null, before: undefined });
+  const sized = sizeRun({ question, weights: question.dryWeights.map(({ amount }) => amount) }, run, { last: "clean", below: [], lineHoldsLast: true, isFirst: true });
+  return checkMix(question, sized, mix, { last: null, below: [], before: undefined });
 }
 const loaded = (pounds: bigint, stops = [truckStop("12 Elm St", [IRON], 20_000n), truckStop("14 Elm St", [IRON], 20_000n)]) =>
   tankQuestion(stops, { truck: { name: "Truck 1", payload: of("lb", pounds), staysAboard: "counted-in-payload" } });
@@ -51,7 +52,7 @@ test("a fill that has no room before leaving, but has on the way to its stop, sa
 
 test("a stop without spray before the first one takes no room away from a plan that works", () => {
   const big = truckStop("12 Elm St", [IRON], 40_000n);
-  const rules = (stops: readonly TreatedStop[]) => planTanks({ ...loaded(500n, [...stops]), dryWeights: stops.map(() => of("lb", 10n)) }).found.map(({ finding }) => finding.rule);
+  const rules = (stops: readonly LoadedStop[]) => planTanks({ ...loaded(500n, [...stops]), dryWeights: stops.map(() => of("lb", 10n)) }).found.map(({ finding }) => finding.rule);
   expect(rules([big])).toEqual(["payload-splits-the-fill"]);
   expect(rules([truckStop("feed", [FEED], 2000n), big])).toEqual(["payload-splits-the-fill"]);
 });
@@ -76,7 +77,7 @@ const DOCK_LABEL = { ...IRON_LABEL, productName: "Dockaway", epaRegistrationNumb
 const DOCK = { ...IRON, productId: "dock", label: DOCK_LABEL };
 const mixOf = (name: string, { productId, label }: Pick<typeof IRON, "productId" | "label">) => ({ name, finished: of("gal", 40n), products: [{ productId, productName: label.productName, label, amount: of("fl oz", 40n) }] });
 const heldOf = (treatment: Pick<typeof IRON, "productId" | "label">, more: Partial<HeldMix> = {}): HeldMix => ({
-  ...mixOf("fill 8", treatment), left: of("gal", 0n), isUnderWay: false, isOfThatDay: false, filledOnto: "clean", ...more,
+  ...mixOf("fill 8", treatment), left: of("gal", 0n), isUnderWay: false, isOfThatDay: false, filledOnto: [], ...more,
 });
 /** What of cleaning out a route with so much in the tank in the morning says. */
 const cleaning = (held: HeldMix | "unknown", stops = [truckStop("a", [IRON]), truckStop("b", [IRON])]) =>
@@ -97,7 +98,7 @@ test("a clean-out between two mixes of the day is what the plan does and holds n
 
 test("a tank that was filled onto what had to go holds until a clean-out before it is on file", () => {
   expect(cleaning(heldOf(IRON))).toEqual([]);
-  expect(cleaning(heldOf(IRON, { filledOnto: mixOf("fill 7", DOCK) }))).toEqual(["a hold clean-out", "b hold clean-out"]);
-  expect(cleaning(heldOf(IRON, { filledOnto: mixOf("fill 7", IRON) }))).toEqual([]);
-  expect(cleaning(heldOf(IRON, { filledOnto: "unknown" }))).toEqual(["a hold clean-out", "b hold clean-out"]);
+  expect(cleaning(heldOf(IRON, { filledOnto: [mixOf("fill 7", DOCK)] }))).toEqual(["a hold clean-out", "b hold clean-out"]);
+  expect(cleaning(heldOf(IRON, { filledOnto: [mixOf("fill 7", IRON)] }))).toEqual([]);
+  expect(cleaning(heldOf(IRON, { filledOnto: ["unknown"] }))).toEqual(["a hold clean-out", "b hold clean-out"]);
 });

@@ -13,7 +13,7 @@ const nameOf = (visitId: string) => `stop ${visitId}`;
 const planOf = (stops: readonly TreatedStop[], more: Partial<TankPlanQuestion> = {}) => planTanks(tankQuestion(stops, more));
 const said = (stops: readonly TreatedStop[], more: Partial<TankPlanQuestion> = {}) => planOf(stops, more).mixes.map((mix) => mixSentences(mix, nameOf));
 const held = (productId: string, label: typeof IRON_LABEL): LastHeld => ({
-  name: "fill 7", finished: of("gal", 40n), left: of("gal", 2n), isUnderWay: false, isOfThatDay: false, filledOnto: "clean", products: [{ productId, productName: label.productName, label, amount: of("fl oz", 40n) }],
+  name: "fill 7", finished: of("gal", 40n), left: of("gal", 2n), isUnderWay: false, isOfThatDay: false, filledOnto: [], products: [{ productId, productName: label.productName, label, amount: of("fl oz", 40n) }],
 });
 const underWay = (last: LastHeld): LastHeld => (typeof last === "string" ? last : { ...last, isUnderWay: true });
 const after = (last: LastHeld, more: Partial<TankPlanQuestion> = {}) => said([truckStop("a", [IRON])], { lastHeld: new Map([[SPRAYER.equipmentId, last]]), ...more })[0];

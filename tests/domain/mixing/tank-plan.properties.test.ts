@@ -183,7 +183,7 @@ const heldBy = (morning: typeof inMorning extends fc.Arbitrary<infer T> ? T : ne
   if (typeof morning === "string") return morning;
   const left = morning.left === "unknown" ? "unknown" : of("gal", morning.left < capacity ? morning.left : capacity);
   const iron = { productId: IRON.productId, productName: "Rustwater Iron", label: IRON.label, amount: of("fl oz", String(Number(morning.perGallon) * 100)) };
-  return { name: "fill 7", finished: of("gal", 100n), products: [iron], left, isUnderWay: morning.isUnderWay, isOfThatDay: false, filledOnto: "clean" };
+  return { name: "fill 7", finished: of("gal", 100n), products: [iron], left, isUnderWay: morning.isUnderWay, isOfThatDay: false, filledOnto: [] };
 };
 
 const GALLON = Number(of("gal", 1n).amount);

@@ -21,7 +21,7 @@ const held = (more: Partial<HeldMix> = {}): HeldMix => ({
   left: of("gal", 10n),
   isUnderWay: false,
   isOfThatDay: false,
-  filledOnto: "clean",
+  filledOnto: [],
   products: [{ productId: "iron", productName: "Rustwater Iron", label: IRON_LABEL, amount: of("fl oz", 40n) }],
   ...more,
 });
