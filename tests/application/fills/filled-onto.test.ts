@@ -3,16 +3,15 @@ import { filledMixOf, filledOntoOf } from "#application/fills/filled-onto";
 import { fillsInBooks } from "#application/fills/fills-in-books";
 import { of } from "#domain/quantities/quantity";
 import { aCompany } from "../../support/crew";
-import { aCleanOut, aFill, inWorkOf } from "../../support/crew-day";
+import { aCleanOut, aFill, aJug, inWorkOf } from "../../support/crew-day";
 import { company, day, eachOnACrewDay, house } from "../../support/on-a-crew-day";
+import { aLiquid } from "../../support/shed";
 
 eachOnACrewDay("not-known");
 
-const fill = (filledAt: string) => aFill(house, company, day, [], { filledAt });
+const fill = (filledAt: string, products?: Record<string, string>) => aFill(house, company, day, [], { filledAt, ...(products === undefined ? {} : { products }) });
 const cleanOut = (cleanedAt: string) => aCleanOut(house, company, day, { cleanedAt });
 const ontoOf = async (...fillIds: readonly string[]) => [...(await inWorkOf(house, company, (work) => filledOntoOf(work, fillIds))).values()].map(({ onto }) => onto);
-
-const others = { [IRON]: "20 fl oz" };
 
 test("a tank's first fill went onto nobody knows what, and so did all that followed it", async () => {
   const [first, second] = [await fill("7:00"), await fill("7:30")];
@@ -29,10 +28,12 @@ test("a clean-out between two fills, or in the minute of the later one, makes it
 });
 
 test("all fills since the last clean-out count, of each product the latest that had it, the latest first", async () => {
-  await stockOf(DOCK);
-  await fill("6:40", { [dockId()]: "10 fl oz" });
+  const dockId = await aLiquid(house, company);
+  await aJug(house, company, day, dockId);
+  const ofDock = (filledAt: string) => fill(filledAt, { [dockId]: "10 fl oz" });
+  await ofDock("6:40");
   await cleanOut("6:50");
-  const [dock, iron, again, last] = [await fill("7:00", { [dockId()]: "10 fl oz" }), await fill("7:10"), await fill("7:20"), await fill("7:30")];
+  const [dock, iron, again, last] = [await ofDock("7:00"), await fill("7:10"), await fill("7:20"), await fill("7:30")];
   const names = async (fillId: string) => (await ontoOf(fillId)).map((onto) => onto.map((one) => (one === "unknown" ? one : one.name)));
   expect(await names(last.fillId)).toEqual([[`fill ${String(again.number)}`, `fill ${String(dock.number)}`]]);
   expect(await names(iron.fillId)).toEqual([[`fill ${String(dock.number)}`]]);
