@@ -3,6 +3,7 @@ import { listWords } from "#domain/foundation/list-words";
 import { areaUnderLastMix } from "#domain/equipment/tank-hold-up";
 import { settle } from "#domain/quantities/exact-quantity";
 import { fromAmount } from "#domain/quantities/quantity";
+import { amountOfMarks } from "#domain/quantities/rounding";
 import { type MixInTank } from "#domain/mixing/mix-change";
 import { hasWater, type SizedRun, strongestOf } from "#domain/mixing/sized-run";
 import { amountIn } from "#domain/mixing/tank-fill";
@@ -112,7 +113,7 @@ function carryOverOf({ run }: SizedRun, last: MixInTank): CarryOver | null {
   };
 }
 
-function endOf({ stops }: TankPlanQuestion, { run, pushOut, left, inLine }: SizedRun, next: SizedRun | undefined, sites: Sites | undefined): Omit<EndOfMix, "rinsateAboard"> {
+function endOf({ stops, settings }: TankPlanQuestion, { run, pushOut, left, inLine }: SizedRun, next: SizedRun | undefined, sites: Sites | undefined): Omit<EndOfMix, "rinsateAboard"> {
   // What the next lawn gets first is no rest that has to go anywhere.
   const inLineToPlace = inLine === "unknown" || next?.line === "runs-on" ? 0n : inLine;
   if (sites !== undefined) {
@@ -125,6 +126,7 @@ function endOf({ stops }: TankPlanQuestion, { run, pushOut, left, inLine }: Size
     pushOut: fromAmount("volume", pushOut),
     waterAlong: fromAmount("volume", hasWater(stops[run.draws.at(-1)?.stopIndex ?? 0]) ? 0n : pushOut),
     left: fromAmount("volume", left),
+    isLetOutFirst: pushOut > 0n && left >= amountOfMarks(settings.tankMark, 1n).amount,
     inLine: inLine === "unknown" ? "unknown" : fromAmount("volume", inLine),
     way,
     sitesWithoutWater: way.sites.map(({ visitId }) => visitId).filter((visitId) => !hasWater(stops.find((stop) => stop.visitId === visitId))),

@@ -35,6 +35,8 @@ export interface SizedFill {
   readonly beginsAt: number;
   readonly isMidway: boolean;
   readonly isBeforeLeaving: boolean;
+  /** Whether the truck goes back to the shop for it even where there is water, because the tank still holds another mix that has to go there. */
+  readonly emptiesAtShop: boolean;
 }
 
 /** A run of one mix with its fills, before they have letters. */
@@ -90,6 +92,8 @@ export interface BeforeRun {
   /** Whether pump and hose hold the last mix; not where water pushed it out. */
   readonly lineHoldsLast: boolean;
   readonly isFirst: boolean;
+  /** Whether so much is left of it that it can't be let out at a stop: a mark of the gauge or more. */
+  readonly leavesRest: boolean;
 }
 
 /** The tool by which a product of the run is measured: the finest of those that its visits take for it. */
@@ -107,21 +111,17 @@ export function mixOf({ products, draws }: RunOfMix, name: string): MixInTank {
 export function sizeRun(frame: SizingFrame, run: RunOfMix, before: BeforeRun): SizedRun {
   const { gear } = run;
   const begin = beginOf(frame.question, run, before);
-  const pushes = frame.question.settings.lineAtTheEnd === "pushed-out-with-water";
-  const startsAnew = begin.line !== "holds-this-mix" && begin.line !== "runs-on";
-  const held = gear.holdUp === "unknown" ? 0n : gear.holdUp.amount;
-  const toLine = startsAnew && !pushes ? held : 0n;
-  const pushOut = pushes ? held : 0n;
+  const { toLine, pushOut } = lineOf(frame.question, run, begin);
   carryPushWater(frame, run, before.isFirst, pushOut);
-  const rinsing = rinsingOf(frame.question, run, begin, before.isFirst);
+  const rinsing = rinsingOf(frame.question, run, begin, before);
   addWeight(frame.weights, waterWeight(rinsing.rinsate, rational(1n)), run.draws[0]?.stopIndex ?? 0, frame.weights.length);
   const { tankLoads, tankMark } = frame.question.settings;
   const tank = wholeTank(gear, tankMark);
   const draws = drawsOf(frame, run, before.isFirst, toLine, tank);
   const sizes = sizeFills(draws, { mark: tankMark, most: mostAtDraws(frame, run, draws, tank), already: begin.already }, tankLoads);
   const byTank = frame.question.truck.payload === null ? sizes : sizeFills(draws, { mark: tankMark, most: draws.map(() => tank), already: begin.already }, "full-tanks-then-a-short-one");
-  const inLine = gear.holdUp === "unknown" ? "unknown" : pushOut > 0n ? 0n : held;
-  const fills = sizes.kind === "sized" ? sizes.fills.map((fill, index) => sizedFill(fill, sizes.fills[index - 1], draws, before.isFirst)) : [];
+  const held = gear.holdUp === "unknown" ? 0n : gear.holdUp.amount;
+  const fills = sizes.kind === "sized" ? sizedFills(sizes.fills, draws, before) : [];
   return {
     ...begin,
     ...rinsing,
@@ -129,12 +129,24 @@ export function sizeRun(frame: SizingFrame, run: RunOfMix, before: BeforeRun): S
     real: realMix(run, fills, begin),
     fills,
     pushOut,
-    inLine,
+    inLine: gear.holdUp === "unknown" ? "unknown" : pushOut > 0n ? 0n : held,
     left: sizes.kind === "sized" ? sizes.left : 0n,
     noRoomAt: sizes.kind === "sized" ? null : (draws[sizes.draw]?.stopIndex ?? 0),
     fillsByTankAlone: byTank.kind === "sized" ? byTank.fills.length : 0,
     waitsForRoom: before.isFirst && fills[0]?.isBeforeLeaving === false,
   };
+}
+
+/**
+ * What fills pump and hose and stays there, and the clean water that pushes the mix out of them instead. Water can't push
+ * while a mark or more of the mix is still in the tank: then the line keeps it.
+ */
+function lineOf({ settings }: TankPlanQuestion, { gear, draws }: RunOfMix, { line, already }: BeginOfSizedRun): { readonly toLine: bigint; readonly pushOut: bigint } {
+  const held = gear.holdUp === "unknown" ? 0n : gear.holdUp.amount;
+  const toLine = line !== "holds-this-mix" && line !== "runs-on" ? held : 0n;
+  const needed = draws.reduce((total, { finished }) => total + finished.amount, toLine);
+  const isPushed = settings.lineAtTheEnd === "pushed-out-with-water" && already - needed < amountOfMarks(settings.tankMark, 1n).amount;
+  return isPushed ? { toLine: 0n, pushOut: held } : { toLine, pushOut: 0n };
 }
 
 /**
@@ -193,12 +205,13 @@ function runsOn({ mayRunOn }: ChangeOfMix, { holdUp }: TicketSprayer, { finished
 
 /**
  * The rinse before a run and what is aboard after it. A tank is rinsed where it is filled next: at the shop, or at a stop with
- * water, so that no water for it rides along; at a stop what comes out has to ride on.
+ * water, so that no water for it rides along; at a stop what comes out has to ride on. What is left of a mix by a mark of the
+ * gauge or more is taken to the shop, where the tank is rinsed then.
  */
-function rinsingOf({ stops, settings }: TankPlanQuestion, { gear, draws }: RunOfMix, { last, change, line, isCleanOutOnFile }: BeginOfSizedRun, isFirst: boolean): Pick<SizedRun, "cleaning" | "rinse" | "rinsedAt" | "rinsate"> {
+function rinsingOf({ stops, settings }: TankPlanQuestion, { gear, draws }: RunOfMix, { last, change, line, isCleanOutOnFile }: BeginOfSizedRun, { isFirst, leavesRest }: BeforeRun): Pick<SizedRun, "cleaning" | "rinse" | "rinsedAt" | "rinsate"> {
   const cleaning = last === "unknown" ? "clean-out" : (change?.cleaning ?? "none");
   const rinse = cleaning === "none" || isCleanOutOnFile ? null : rinseOf(gear, cleaning, settings.tankMark);
-  if (isFirst || !hasWater(stops[draws[0]?.stopIndex ?? 0])) return { cleaning, rinse, rinsedAt: "shop", rinsate: 0n };
+  if (isFirst || leavesRest || !hasWater(stops[draws[0]?.stopIndex ?? 0])) return { cleaning, rinse, rinsedAt: "shop", rinsate: 0n };
   const flushed = line === "flushed" && gear.holdUp !== "unknown" ? gear.holdUp.amount : 0n;
   return { cleaning, rinse, rinsedAt: "first-stop", rinsate: flushed + (rinse?.water.amount ?? 0n) };
 }
@@ -212,20 +225,21 @@ function carryPushWater({ question: { stops }, weights }: SizingFrame, { draws }
 
 interface OwnedDraw extends TankDraw {
   readonly stopIndex: number;
-  readonly of: DrawOfStop | "line" | "none";
+  readonly of: DrawOfStop | "none";
+  /** What of it fills pump and hose before anything reaches the lawn. */
+  readonly toLine: bigint;
 }
 
 /** The draws of a run with nothing drawn at the stops between them, because the tank rides past those too. */
-function drawsOf({ question: { stops } }: SizingFrame, { draws }: RunOfMix, isFirst: boolean, toLine: bigint, tank: bigint): readonly OwnedDraw[] {
+function drawsOf({ question: { stops } }: SizingFrame, { draws }: RunOfMix, isFirst: boolean, lineVolume: bigint, tank: bigint): readonly OwnedDraw[] {
   const owned: OwnedDraw[] = [];
-  const first = draws[0]?.stopIndex ?? 0;
-  let reached = isFirst ? 0 : first;
-  if (toLine > 0n) owned.push({ stopIndex: reached, of: "line", volume: toLine, mayBeInterrupted: false });
-  for (const draw of draws) {
-    for (; reached < draw.stopIndex; reached += 1) owned.push({ stopIndex: reached, of: "none", volume: 0n, mayBeInterrupted: false });
+  let reached = isFirst ? 0 : (draws[0]?.stopIndex ?? 0);
+  for (const [index, draw] of draws.entries()) {
+    for (; reached < draw.stopIndex; reached += 1) owned.push({ stopIndex: reached, of: "none", toLine: 0n, volume: 0n, mayBeInterrupted: false });
     reached = draw.stopIndex + 1;
-    const volume = draw.finished.amount;
-    owned.push({ stopIndex: draw.stopIndex, of: draw, volume, mayBeInterrupted: hasWater(stops[draw.stopIndex]) || volume > tank });
+    const toLine = index === 0 ? lineVolume : 0n;
+    const volume = draw.finished.amount + toLine;
+    owned.push({ stopIndex: draw.stopIndex, of: draw, toLine, volume, mayBeInterrupted: hasWater(stops[draw.stopIndex]) || volume > tank });
   }
   return owned;
 }
@@ -250,18 +264,28 @@ function mostAtDraws({ weights, question: { truck: { payload } } }: SizingFrame,
   });
 }
 
-function sizedFill({ madeAt, mixed, parts }: FillSize, before: FillSize | undefined, draws: readonly OwnedDraw[], isFirst: boolean): SizedFill {
-  const served = parts.flatMap(({ draw, volume }) => {
-    const { of, stopIndex } = draws[draw] ?? { of: "none", stopIndex: 0 };
-    return of === "line" || of === "none" ? [] : [{ stopIndex, visitId: of.visitId, volume }];
+/** The fills as the route has them. What fills the line is the first of the first draw, and of more than one fill where one is not enough. */
+function sizedFills(fills: readonly FillSize[], draws: readonly OwnedDraw[], { isFirst, leavesRest }: BeforeRun): readonly SizedFill[] {
+  let toFill = draws.reduce((total, { toLine }) => total + toLine, 0n);
+  return fills.map(({ madeAt, mixed, parts }, index) => {
+    let toLine = 0n;
+    const served = parts.flatMap(({ draw, volume }) => {
+      const { of, stopIndex } = draws[draw] ?? { of: "none", stopIndex: 0 };
+      if (of === "none") return [];
+      const first = toFill < volume ? toFill : volume;
+      toFill -= first;
+      toLine += first;
+      return first === volume ? [] : [{ stopIndex, visitId: of.visitId, volume: volume - first }];
+    });
+    const isBeforeLeaving = isFirst && index === 0 && madeAt === 0;
+    return {
+      mixed,
+      toLine,
+      parts: served,
+      beginsAt: served[0]?.stopIndex ?? draws[parts[0]?.draw ?? 0]?.stopIndex ?? 0,
+      isMidway: index > 0 && fills[index - 1]?.parts.at(-1)?.draw === parts[0]?.draw,
+      isBeforeLeaving,
+      emptiesAtShop: leavesRest && index === 0,
+    };
   });
-  const toLine = parts.reduce((total, { draw, volume }) => (draws[draw]?.of === "line" ? total + volume : total), 0n);
-  return {
-    mixed,
-    toLine,
-    parts: served,
-    beginsAt: served[0]?.stopIndex ?? draws[parts[0]?.draw ?? 0]?.stopIndex ?? 0,
-    isMidway: before !== undefined && before.parts.at(-1)?.draw === parts[0]?.draw,
-    isBeforeLeaving: isFirst && before === undefined && madeAt === 0,
-  };
 }

@@ -59,6 +59,8 @@ export interface EndOfMix {
   /** What of it rides along, because there is no water at that stop. */
   readonly waterAlong: Quantity<"volume">;
   readonly left: Quantity<"volume">;
+  /** Whether a mark of the gauge or more of it has to be let out before water can push: then it rides in a container. */
+  readonly isLetOutFirst: boolean;
   readonly inLine: Quantity<"volume"> | "unknown";
   readonly way: RinsateWay;
   /** Of its sites those with no water known of, by their visits: who rinses there takes the water along, which the plan does not load. */

@@ -231,9 +231,9 @@ function noRoom(truck: string, payload: NonNullable<TankPlanQuestion["truck"]["p
 }
 
 function placesNotKnown({ stops }: TankPlanQuestion, { fills, run: { gear } }: SizedRun): Found {
-  return fills.flatMap(({ mixed, isBeforeLeaving, beginsAt }) => {
+  return fills.flatMap(({ mixed, isBeforeLeaving, beginsAt, emptiesAtShop }) => {
     const stop = stops[beginsAt];
-    if (mixed === 0n || isBeforeLeaving || stop?.water !== "unknown") return [];
+    if (mixed === 0n || isBeforeLeaving || emptiesAtShop || stop?.water !== "unknown") return [];
     const finding = takeCare({
       rule: "water-at-stop-not-known",
       source: "house",

@@ -60,11 +60,12 @@ function rinsateWords({ rinse, rinsedAt }: BeginOfMix, firstStop: string): strin
 }
 
 function afterSentences({ end }: MixOfRoute, nameOf: StopName): readonly string[] {
-  const { pushOut, left, inLine, way, sitesWithoutWater, visitId, rinsateAboard } = end;
+  const { pushOut, left, isLetOutFirst, inLine, way, sitesWithoutWater, visitId, rinsateAboard } = end;
   const nothing = rinsateAboard.amount > 0n ? "No mix" : "Nothing";
   const sentences: string[] = [];
   if (pushOut.amount > 0n) {
-    sentences.push(`When the tank is empty, put ${gallons(pushOut)} of clean water in and spray on at ${nameOf(visitId)} until the water comes.`);
+    const empty = isLetOutFirst ? `Let the ${gallons(left)} that are left in the tank out into a container, then` : "When the tank is empty,";
+    sentences.push(`${empty} put ${gallons(pushOut)} of clean water in and spray on at ${nameOf(visitId)} until the water comes.`);
   }
   const rest = [
     ...(left.amount > 0n ? [`${gallons(left)} in the tank`] : []),

@@ -6,7 +6,7 @@ import { of } from "#domain/quantities/quantity";
 import { CUP, IRON, IRON_LABEL, SPRAYER } from "../../support/ticket";
 import { tankQuestion, truckStop } from "../../support/truck-stops";
 
-const CLEAN: BeforeRun = { last: "clean", below: [], lineHoldsLast: true, isFirst: true };
+const CLEAN: BeforeRun = { last: "clean", below: [], lineHoldsLast: true, isFirst: true, leavesRest: false };
 const GALLON = of("gal", 1n).amount;
 const { settings } = tankQuestion([]);
 const asItIs = { settings: { ...settings, lineAtTheEnd: "left-as-it-is" } } as const;
