@@ -93,6 +93,7 @@ function beginOf(sized: SizedRun, last: MixInTank | null, leftOfLast: bigint | "
     rinse,
     rinsedAt,
     lineVolume: holdUp,
+    waterBehind: fromAmount("volume", sized.waterBehind),
     carryOver: line === "runs-on" && last !== null ? carryOverOf(sized, last) : null,
     leftOfLast: leftOfLast === "unknown" && !isCleanOutOnFile ? "unknown" : fromAmount("volume", leftOfLast === "unknown" || isCleanOutOnFile ? 0n : leftOfLast),
   };

@@ -70,6 +70,8 @@ export interface SizedRun {
   readonly inLine: bigint | "unknown";
   /** Clean water that pushes the mix out of the line at the last stop. */
   readonly pushOut: bigint;
+  /** What of that water has to follow at the first stop already, because the mix is less than pump and hose hold. */
+  readonly waterBehind: bigint;
   /** Where the truck has no room even for a mark, by its place in the route. */
   readonly noRoomAt: number | null;
   /** How many fills it would take if the truck could carry full tanks; none where the tank holds less than a mark. */
@@ -129,6 +131,7 @@ export function sizeRun(frame: SizingFrame, run: RunOfMix, before: BeforeRun): S
     real: realMix(run, fills, begin),
     fills,
     pushOut,
+    waterBehind: waterBehind(begin, fills, pushOut),
     inLine: gear.holdUp === "unknown" ? "unknown" : pushOut > 0n ? 0n : held,
     left: sizes.kind === "sized" ? sizes.left : 0n,
     noRoomAt: sizes.kind === "sized" ? null : (draws[sizes.draw]?.stopIndex ?? 0),
@@ -201,6 +204,13 @@ export function contentsAfter({ real, last, below, isSameAsLast, isCleanOutOnFil
 /** The last mix may go on the next lawn, and the lawn takes all of it: what is left in the hose for the one after is not looked into. */
 function runsOn({ mayRunOn }: ChangeOfMix, { holdUp }: TicketSprayer, { finished }: DrawOfStop): boolean {
   return mayRunOn && holdUp !== "unknown" && holdUp.amount <= finished.amount;
+}
+
+/** What pump and hose hold more than there is of a mix that has to come through them; nothing where they hold it already or no fill was sized. */
+function waterBehind({ line, already }: BeginOfSizedRun, fills: readonly SizedFill[], pushOut: bigint): bigint {
+  if (line === "holds-this-mix" || line === "runs-on" || fills.length === 0) return 0n;
+  const short = fills.reduce((rest, { mixed }) => rest - mixed, pushOut - already);
+  return short > 0n ? short : 0n;
 }
 
 /**
@@ -277,14 +287,13 @@ function sizedFills(fills: readonly FillSize[], draws: readonly OwnedDraw[], { i
       toLine += first;
       return first === volume ? [] : [{ stopIndex, visitId: of.visitId, volume: volume - first }];
     });
-    const isBeforeLeaving = isFirst && index === 0 && madeAt === 0;
     return {
       mixed,
       toLine,
       parts: served,
       beginsAt: served[0]?.stopIndex ?? draws[parts[0]?.draw ?? 0]?.stopIndex ?? 0,
       isMidway: index > 0 && fills[index - 1]?.parts.at(-1)?.draw === parts[0]?.draw,
-      isBeforeLeaving,
+      isBeforeLeaving: isFirst && index === 0 && madeAt === 0,
       emptiesAtShop: leavesRest && index === 0,
     };
   });

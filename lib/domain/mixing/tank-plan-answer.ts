@@ -46,6 +46,8 @@ export interface BeginOfMix {
   readonly line: LineAtBegin;
   /** What is run out of pump and hose, or goes on the lawn first. */
   readonly lineVolume: Quantity<"volume"> | "unknown";
+  /** Clean water that has to follow the mix before it reaches the tip, because there is less of it than pump and hose hold: a part of what pushes it out. */
+  readonly waterBehind: Quantity<"volume">;
   readonly carryOver: CarryOver | null;
   /** Of another mix that is in the tank in the morning: it has to go before the tank is filled. Unknown of any mix that is not recorded to its end. */
   readonly leftOfLast: Quantity<"volume"> | "unknown";

@@ -1,8 +1,9 @@
 import { type Finding, note, hold, takeCare } from "#domain/foundation/finding";
+import { capitalized } from "#domain/foundation/capitalized";
 import { groupedBy } from "#domain/foundation/grouping";
 import { listWords } from "#domain/foundation/list-words";
 import { settle } from "#domain/quantities/exact-quantity";
-import { formatQuantity } from "#domain/quantities/format-quantity";
+import { formatQuantitiesApart, formatQuantity } from "#domain/quantities/format-quantity";
 import { formatRate, formatRatesApart } from "#domain/quantities/format-rate";
 import { fromAmount } from "#domain/quantities/quantity";
 import { cleanOutComesFirst, filledUncleaned, heldNotKnown, type MixInTank, notCleanedOut, type Unwanted } from "#domain/mixing/mix-change";
@@ -32,6 +33,7 @@ export function checkMix(question: TankPlanQuestion, sized: SizedRun, mix: MixOf
     ...at(carriedOver(mix, stop)),
     ...at(otherRates(sized, before, mix, stop)),
     ...at(leftOfLast(mix)),
+    ...at(lessThanTheLine(sized, mix, stop)),
     ...keptDown(question, sized),
     ...placesNotKnown(question, sized),
   ];
@@ -166,6 +168,22 @@ function leftOfLast({ begin: { leftOfLast: left, lastName }, gear }: MixOfRoute)
       figure: `${formatQuantity(left, "us")} of ${lastName ?? "the last mix"} are left, which is another mix than the next one.`,
       toDo: "Spray it where its label allows it, or pump it into the rinsate tank, and record which.",
       about: [gear.name],
+    }),
+  ];
+}
+
+/** A mix of which there is less than pump and hose hold: it comes thinned, first and last. */
+function lessThanTheLine({ waterBehind, run: { gear } }: SizedRun, { name }: MixOfRoute, stop: TreatedStop): readonly Finding[] {
+  if (waterBehind === 0n || gear.holdUp === "unknown") return [];
+  const [held, mixed] = formatQuantitiesApart(gear.holdUp, fromAmount("volume", gear.holdUp.amount - waterBehind), "us");
+  return [
+    takeCare({
+      rule: "less-than-the-line-holds",
+      source: "common-practice",
+      what: `${capitalized(name)} for ${stop.name} is less than pump and hose of ${gear.name} hold.`,
+      figure: `There are ${mixed} of it, and they hold ${held}: water stands before and behind all of it, and thins it.`,
+      toDo: "Spray it out of a sprayer that holds less, or plan the same rates for more stops.",
+      about: [gear.name, stop.name],
     }),
   ];
 }

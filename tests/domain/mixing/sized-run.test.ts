@@ -35,6 +35,12 @@ test("the mix is pushed out whatever the line held before it", () => {
   expect(sized({}, { last: held, lineHoldsLast: false })).toMatchObject({ isSameAsLast: true, line: "water", pushOut: 3n * GALLON, already: 10n * GALLON });
 });
 
+test("what fills the line is of the first stop's own fill, and of the next one too where one is not enough", () => {
+  const fillsOf = (run: ReturnType<typeof sized>) => run.fills.map(({ mixed: all, toLine, parts, isBeforeLeaving }) => [all, toLine, parts.map(({ volume }) => volume), isBeforeLeaving].map((one) => (typeof one === "bigint" ? Number(one) / Number(GALLON) : Array.isArray(one) ? one.map((part) => Number(part) / Number(GALLON)) : one)));
+  expect(fillsOf(sized({ capacity: of("gal", 32n) }, {}, { ...asItIs, settings: { ...asItIs.settings, tankLoads: "full-tanks-then-a-short-one" } }))).toEqual([[32, 3, [29], true], [1, 0, [1], false]]);
+  expect(fillsOf(sized({ capacity: of("gal", 2n) }, {}, { ...asItIs, settings: { ...asItIs.settings, tankLoads: "full-tanks-then-a-short-one" } })).slice(0, 2)).toEqual([[2, 2, [], true], [2, 1, [1], false]]);
+});
+
 test("a line that nobody measured stays unknown and adds nothing", () => {
   const unknown = sized({ holdUp: "unknown" }, {}, asItIs);
   expect(unknown).toMatchObject({ inLine: "unknown", pushOut: 0n });

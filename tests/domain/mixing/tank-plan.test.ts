@@ -176,10 +176,11 @@ test("what the tank holds is another mix where it is stronger than the next stop
   // 2 gal with 1.75 fl oz: half a mark from 1 fl oz per 1,000 sq ft, 1.3125 on the ground.
   const strong = held({ finished: of("gal", 2n), left: of("gal", 1n), products: [{ productId: "iron", productName: "Rustwater Iron", label: IRON_LABEL, amount: of("fl oz", "1.75") }] });
   const planFor = (high: string) => planOf([truckStop("a", [upTo(weaker, high)], 600n)], holding(strong));
-  expect(planFor("1.32")).toMatchObject({ fills: [], mixes: [{ name: "fill 7", already: of("gal", 1n) }], found: [] });
+  expect(planFor("1.32")).toMatchObject({ fills: [], mixes: [{ name: "fill 7", already: of("gal", 1n) }] });
+  expect(rules(planFor("1.32"))).toEqual(["a take-care less-than-the-line-holds"]);
   const other = planFor("1");
   expect(other).toMatchObject({ fills: [{ finished: of("gal", "0.9") }], mixes: [{ already: of("gal", 0n), begin: { leftOfLast: of("gal", 1n) } }] });
-  expect(rules(other)).toEqual(["a take-care last-mix-left"]);
+  expect(rules(other)).toEqual(["a take-care last-mix-left", "a take-care less-than-the-line-holds"]);
 });
 
 test("a line holds the mix in the morning where the house leaves it there, where its fill is under way and where nobody measured it", () => {
