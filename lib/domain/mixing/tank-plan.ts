@@ -42,7 +42,7 @@ export function planTanks(question: TankPlanQuestion): TankPlan {
   const runsOf = [...runsOfTanks(stops).values()];
   for (const runs of runsOf) {
     addRests(frame, runs, 1n);
-    addHeld(frame, runs, 1n);
+    addRidingAlong(frame, runs, 1n);
   }
   const tanks = runsOf.map((runs) => planTank(frame, runs));
   const lettered = letters(tanks);
@@ -65,7 +65,7 @@ function planTank(frame: SizingFrame, runs: readonly RunOfMix[]): PlannedTank {
   const inMorning = lastHeld.get(gear.equipmentId) ?? "unknown";
   const sized: SizedRun[] = [];
   let before: BeforeRun = { last: inMorning, below: [], lineHoldsLast: holdsLastInMorning(frame.question, gear, inMorning), isFirst: true, leavesRest: false };
-  addHeld(frame, runs, -1n);
+  addRidingAlong(frame, runs, -1n);
   for (const run of runs) {
     const next = sizeRun(frame, run, before);
     sized.push(next);
@@ -139,6 +139,15 @@ function addRests({ question: { stops, settings }, weights }: SizingFrame, runs:
     const until = runs[index + 1]?.draws[0]?.stopIndex ?? stops.length;
     addWeight(weights, rest, (draws.at(-1)?.stopIndex ?? 0) + 1, until);
   }
+}
+
+/** Keeps room for what rides in a tank while others are planned, until it is planned itself: of a fill less than a mark past stops that take nothing, and what it held in the morning. */
+function addRidingAlong(frame: SizingFrame, runs: readonly RunOfMix[], times: 1n | -1n): void {
+  const rest = times * waterWeight(amountOfMarks(frame.question.settings.tankMark, 1n).amount, rational(1n));
+  for (const { draws } of runs) {
+    for (const [index, { stopIndex }] of draws.slice(1).entries()) addWeight(frame.weights, rest, (draws[index]?.stopIndex ?? 0) + 1, stopIndex);
+  }
+  addHeld(frame, runs, times);
 }
 
 /** Keeps room for what a tank holds of its first mix in the morning, as far as the books know it, until it is drawn; or gives it back. */
