@@ -4,7 +4,7 @@ import { isCleanSince } from "#domain/mixing/clean-out";
 import { leftBy } from "#domain/mixing/tank-books";
 import { type LastHeld } from "#domain/mixing/tank-plan-question";
 import { fromAmount } from "#domain/quantities/quantity";
-import { filledMixOf } from "#application/fills/filled-onto";
+import { filledBeforeOf, filledMixOf, fillsBelow } from "#application/fills/filled-onto";
 import { type FillOfTank, fillsInBooks } from "#application/fills/fills-in-books";
 import { labelsOfProducts, type LabelsRead } from "#application/products/stored-label";
 import { type Work } from "#application/use-case";
@@ -16,10 +16,6 @@ interface FillRead {
   readonly is_of_day: boolean;
   /** The tank's latest reading found a rest of it. */
   readonly is_rest: boolean;
-  /** What was filled into the same tank before. */
-  readonly onto_id: string | null;
-  /** A clean-out stands between that and this. */
-  readonly is_after_clean_out: boolean;
 }
 
 interface OpenVisit {
@@ -37,7 +33,7 @@ export interface DayOfTanks {
 
 /**
  * What each sprayer's tank held last by the books: the latest fill on record, what went in, and what is left of it with the
- * rests of the same mix that were measured below it. Where the tank's stock has been posted away nothing is left. A sprayer
+ * rests of the same mix that were measured below it, and all that was in the tank before since its last clean-out. Where the tank's stock has been posted away nothing is left. A sprayer
  * that was cleaned out since its latest fill is clean. One without a fill and without a clean-out on record is not among
  * them: nobody knows what it held. While visits that a fill was made for are neither recorded nor among those of the day,
  * what is left of it is not known, unless the tank was measured on their day or later: then it is what was found.
@@ -50,7 +46,8 @@ export async function tanksHeld(work: Work, day: DayOfTanks, known: LabelsRead =
   const { companyId } = work.company;
   const read = await fillsRead(work, day.visitIds);
   const readOf = new Map(read.map((one) => [one.fill_id, one]));
-  const fillIds = [...new Set(read.flatMap(({ fill_id: fillId, onto_id: ontoId }) => [fillId, ...(ontoId === null ? [] : [ontoId])]))];
+  const below = await fillsBelow(work, read.filter((one) => one.is_last || one.is_of_day).map((one) => one.fill_id));
+  const fillIds = [...new Set([...read.map((one) => one.fill_id), ...[...below.values()].flatMap((one) => one.fillIds)])];
   const rows = await work.tx.fill.findMany({ where: { companyId, fillId: { in: fillIds } } });
   const fillOf = await fillsInBooks(work, rows);
   const ofTanks = [...fillOf.values()].filter(({ fillId }) => readOf.get(fillId)?.is_last === true || readOf.get(fillId)?.is_of_day === true);
@@ -66,10 +63,8 @@ export async function tanksHeld(work: Work, day: DayOfTanks, known: LabelsRead =
     if (latest === undefined) return [];
     const needed = firstNeeded(work, day, own, openIds);
     const fill = needed.first === undefined || !needed.all.includes(latest) || isSameMix(needed.first, latest) ? latest : needed.first;
-    const { is_after_clean_out: isAfterCleanOut = false, onto_id: ontoId = null } = readOf.get(fill.fillId) ?? {};
-    const onto = ontoId === null ? undefined : fillOf.get(ontoId);
-    const below = [...fillOf.values()].filter(({ fillId, row }) => fillId !== fill.fillId && row.equipmentId === equipmentId && readOf.get(fillId)?.is_rest === true);
-    const alike = [fill, ...below.filter((one) => isSameMix(one, fill))];
+    const rests = [...fillOf.values()].filter(({ fillId, row }) => fillId !== fill.fillId && row.equipmentId === equipmentId && readOf.get(fillId)?.is_rest === true);
+    const alike = [fill, ...rests.filter((one) => isSameMix(one, fill))];
     const left = alike.reduce((total, one) => total + leftBy(one, Infinity).amount, 0n);
     return [
       [
@@ -79,7 +74,7 @@ export async function tanksHeld(work: Work, day: DayOfTanks, known: LabelsRead =
           left: isOpen(work, fill, open, new Set(day.visitIds)) ? "unknown" : fromAmount("volume", left),
           isUnderWay: fill.draws.length > 0 && fill.row.plannedVisitIds.some((visitId) => openIds.has(visitId)),
           isOfThatDay: isOfThatDay(work, day, fill, openIds),
-          filledOnto: isAfterCleanOut ? "clean" : onto === undefined ? "unknown" : filledMixOf(onto, labels),
+          filledOnto: filledBeforeOf(below.get(fill.fillId), fillOf, labels),
         },
       ],
     ];
@@ -93,14 +88,12 @@ async function fillsRead(work: Work, visitIdsOfDay: readonly string[]): Promise<
   return work.tx.$queryRaw<FillRead[]>`
     WITH own AS (
         SELECT f.fill_id, f.company_id, f.equipment_id, f.filled_at, f.planned_visit_ids && ${[...visitIdsOfDay]}::uuid[] AS is_of_day,
-          lag(f.fill_id) OVER in_order AS onto_id, lag(f.filled_at) OVER in_order AS onto_at, lead(f.fill_id) OVER in_order IS NULL AS is_last
+          lead(f.fill_id) OVER in_order IS NULL AS is_last
         FROM fill f WHERE f.company_id = ${companyId}::uuid
         WINDOW in_order AS (PARTITION BY f.equipment_id ORDER BY f.filled_at, f.number)),
       reading AS (SELECT DISTINCT ON (equipment_id) tank_reading_id FROM tank_reading WHERE company_id = ${companyId}::uuid ORDER BY equipment_id, read_at DESC),
       rest AS (SELECT r.fill_id FROM fill_rest r JOIN reading USING (tank_reading_id) WHERE r.company_id = ${companyId}::uuid AND r.remaining > 0)
-    SELECT o.fill_id, o.is_last, o.is_of_day, o.onto_id, o.fill_id IN (SELECT fill_id FROM rest) AND NOT o.is_last AS is_rest,
-      EXISTS (SELECT FROM clean_out c WHERE c.company_id = o.company_id AND c.equipment_id = o.equipment_id
-        AND c.cleaned_at <= o.filled_at AND (o.onto_at IS NULL OR c.cleaned_at > o.onto_at)) AS is_after_clean_out
+    SELECT o.fill_id, o.is_last, o.is_of_day, o.fill_id IN (SELECT fill_id FROM rest) AND NOT o.is_last AS is_rest
     FROM own o WHERE o.is_last OR o.is_of_day OR o.fill_id IN (SELECT fill_id FROM rest)
     ORDER BY o.equipment_id, o.filled_at, o.fill_id`;
 }

@@ -1,5 +1,6 @@
 import { type Finding } from "#domain/foundation/finding";
-import { changeOfMix, filledUncleaned, heldNotKnown, mixInTank } from "#domain/mixing/mix-change";
+import { filledUncleaned, heldNotKnown, mixInTank } from "#domain/mixing/mix-change";
+import { residuesFor } from "#domain/mixing/tank-contents";
 import { isSprayed } from "#domain/mixing/ticket-question";
 import { type FilledOnto, filledOntoOf } from "#application/fills/filled-onto";
 import { ticketInHand } from "#application/visits/issued-ticket";
@@ -11,7 +12,7 @@ type Planned = Pick<VisitTicket, "visit" | "question">;
 
 /**
  * What is to be said of the tanks that a visit's spray came out of, by the fills that were really drawn from: what a tank
- * held before such a fill, must not reach these lawns, and was not cleaned out by what is on file.
+ * held before such a fill since its last clean-out, must not reach these lawns, and was not cleaned out by what is on file.
  */
 export async function tanksOfRecord(work: Work, { issued, outcome }: Pick<VisitOnFile, "issued" | "outcome">, fillIds: readonly string[]): Promise<readonly Finding[]> {
   const planned = ticketInHand(issued, outcome);
@@ -22,9 +23,9 @@ export async function tanksOfRecord(work: Work, { issued, outcome }: Pick<VisitO
 function uncleaned({ visit, question: { lawns, treatments } }: Planned, { equipmentId, filled, onto }: FilledOnto): readonly Finding[] {
   const own = treatments.filter(isSprayed).filter(({ productId }) => filled.products.some((product) => product.productId === productId));
   const gear = own.find((treatment) => treatment.gear.equipmentId === equipmentId)?.gear ?? own[0]?.gear;
-  if (gear === undefined || onto === "clean") return [];
-  if (onto === "unknown") return [heldNotKnown({ gear }, mixInTank(filled))];
+  if (gear === undefined) return [];
   const stop = { name: visit.property.street, lawns, treatments };
-  const { unwanted } = changeOfMix(mixInTank(onto), { stop, treatments: own, gear });
-  return unwanted.length === 0 ? [] : [filledUncleaned(mixInTank(onto), mixInTank(filled), { stop, gear }, unwanted)];
+  const left = residuesFor(onto.map((one) => (one === "unknown" ? one : mixInTank(one))), { stop, treatments: own, gear });
+  if (left.length > 0) return [filledUncleaned(left, filled, { stop, gear })];
+  return onto.includes("unknown") ? [heldNotKnown({ gear }, onto.findLast((one) => one !== "unknown") ?? filled)] : [];
 }

@@ -22,6 +22,8 @@ export interface TankLimits {
 
 /** One fill: what is mixed, and what of each draw it serves. */
 export interface FillSize {
+  /** The draw before which it is made, or in which. It rides past any that takes nothing between that and its first part. */
+  readonly madeAt: number;
   /** Nothing where what was in the tank before the run is enough. */
   readonly mixed: bigint;
   readonly parts: readonly { readonly draw: number; readonly volume: bigint }[];
@@ -37,7 +39,9 @@ export type FillSizes =
  * How much to mix for draws that follow one another: the fewest fills, and after them the least left over, which is
  * less than one mark of the gauge. Of plans with that many fills "same size every time" takes the one whose largest is
  * the smallest, "full tanks, then a short one" the one whose fills reach the farthest. A draw is interrupted only where
- * it may be, or where even a tank for it alone is too small. Throws unless every draw has its limit.
+ * it may be, or where even a tank for it alone is too small. What was in the tank before is used first, even where it is
+ * more than the tank may hold there: a limit keeps down what is mixed, and can't take anything out. Throws unless every draw
+ * has its limit.
  */
 export function sizeFills(draws: readonly TankDraw[], limits: TankLimits, how: TankLoads): FillSizes {
   invariant(draws.length === limits.most.length, "every draw has its limit");
@@ -103,42 +107,81 @@ function reachOf(run: Run, mostUpTo: bigint): bigint {
   if (mostUpTo <= already) return mostUpTo;
   const marks = roundToWhole(divideRational(rational(2n * (mostUpTo - already) + 1n, 2n), run.mark), "down");
   const reached = already + amountOfMarks(mark, marks).amount;
-  return reached > mostUpTo ? mostUpTo : reached;
+  return least(reached, mostUpTo);
+}
+
+/** What one fill serves: from where it is made up to where it reaches. */
+interface Reach {
+  readonly parts: FillSize["parts"];
+  readonly to: bigint;
+  /** The draw that the next fill begins with: the same one where this fill ends in the middle of it. */
+  readonly draw: number;
 }
 
 /** Fills that reach as far as they may; none mixes more than `cap` where there is one. A cap forces no draw apart. */
 function cut(run: Run, cap: bigint | undefined): FillSizes {
-  const { draws, before, limits } = run;
   const fills: FillSize[] = [];
-  const end = before.at(-1) ?? 0n;
-  let [from, draw, mixed] = [0n, 0, limits.already];
+  const end = run.before.at(-1) ?? 0n;
+  let [from, draw, mixed] = [0n, 0, run.limits.already];
   while (from < end) {
-    const parts: FillSize["parts"][number][] = [];
-    const first = draw;
-    let [to, most] = [from, limits.most[first] ?? 0n];
-    const mostUpTo = () => (cap !== undefined && mixed + cap < from + most ? mixed + cap : from + most);
-    for (; draw < draws.length; draw += 1) {
-      const upTo = before[draw + 1] ?? end;
-      most = least(most, limits.most[draw] ?? 0n);
-      if (aboardUpTo(run, upTo) > mostUpTo()) break;
-      if (upTo > to) parts.push({ draw, volume: upTo - to });
-      to = upTo;
-    }
-    if (draw < draws.length) {
-      const isTooMuchAlone = draw === first && aboardUpTo(run, before[draw + 1] ?? end) > from + most;
-      const reached = draws[draw]?.mayBeInterrupted === true || isTooMuchAlone ? reachOf(run, mostUpTo()) : to;
-      if (reached > to) parts.push({ draw, volume: reached - to });
-      to = reached > to ? reached : to;
-    }
-    if (to === from) return { kind: "no-room", draw };
-    const aboard = aboardUpTo(run, to);
+    // A fill on the road is made for what it serves first; the very first one rides from the beginning, if it can.
+    const served = firstServed(run, from, draw);
+    const madeAt = fills.length > 0 || isBetterMadeAt(run, draw, served) ? served : draw;
+    const reach = reachFrom(run, { from, draw: madeAt, mixed, cap });
+    if (reach.to === from) return { kind: "no-room", draw: reach.draw };
+    const aboard = aboardUpTo(run, reach.to);
     const last = fills.at(-1);
     // Where the rest of the fill before is enough for this much, it is that fill which serves it.
-    if (last !== undefined && aboard === mixed) fills[fills.length - 1] = { ...last, parts: [...last.parts, ...parts] };
-    else fills.push({ mixed: aboard - mixed, parts });
-    [from, mixed] = [to, aboard];
+    if (last !== undefined && aboard === mixed) fills[fills.length - 1] = { ...last, parts: [...last.parts, ...reach.parts] };
+    else fills.push({ madeAt, mixed: aboard - mixed, parts: reach.parts });
+    [from, draw, mixed] = [reach.to, reach.draw, aboard];
   }
   return { kind: "sized", fills, left: mixed - end };
+}
+
+/** The first draw that takes something past a point of the run. */
+function firstServed({ before }: Run, from: bigint, draw: number): number {
+  let served = draw;
+  while (before[served + 1] === from) served += 1;
+  return served;
+}
+
+/**
+ * Whether the first fill waits for the first draw that takes something: on the way past those before it the tank may hold
+ * too little for that draw, and at the draw itself enough for all of it; or nothing at all may be in it before.
+ */
+function isBetterMadeAt(run: Run, draw: number, served: number): boolean {
+  const { most } = run.limits;
+  const along = most.slice(draw, served + 1).reduce(least, most[served] ?? 0n);
+  const needed = aboardUpTo(run, run.before[served + 1] ?? 0n);
+  if (needed <= larger(along, run.limits.already)) return false;
+  return needed <= (most[served] ?? 0n) || reachOf(run, along) <= 0n;
+}
+
+/** How far a fill reaches that is made at one point of the run. What is aboard there is used whatever the truck may carry: it needs no room. */
+function reachFrom(run: Run, { from, draw: madeAt, mixed, cap }: { readonly from: bigint; readonly draw: number; readonly mixed: bigint; readonly cap: bigint | undefined }): Reach {
+  const { draws, before, limits } = run;
+  const parts: FillSize["parts"][number][] = [];
+  let [draw, to, most] = [madeAt, from, limits.most[madeAt] ?? 0n];
+  const mostUpTo = () => larger(mixed, cap === undefined ? from + most : least(mixed + cap, from + most));
+  for (; draw < draws.length; draw += 1) {
+    const upTo = before[draw + 1] ?? to;
+    most = least(most, limits.most[draw] ?? 0n);
+    if (aboardUpTo(run, upTo) > mostUpTo()) break;
+    if (upTo > to) parts.push({ draw, volume: upTo - to });
+    to = upTo;
+  }
+  const broken = draws[draw];
+  if (broken === undefined) return { parts, to, draw };
+  const upTo = before[draw + 1] ?? to;
+  const isTooMuchAlone = to === from && aboardUpTo(run, upTo) > larger(mixed, from + most);
+  if (!broken.mayBeInterrupted && !isTooMuchAlone) return { parts, to, draw };
+  const reached = least(larger(mixed, reachOf(run, mostUpTo())), upTo);
+  return reached > to ? { parts: [...parts, { draw, volume: reached - to }], to: reached, draw } : { parts, to, draw };
+}
+
+function larger(left: bigint, right: bigint): bigint {
+  return left > right ? left : right;
 }
 
 function least(left: bigint, right: bigint): bigint {

@@ -124,6 +124,21 @@ function inOneTank(treatment: TicketTreatment, other: TicketTreatment): readonly
   ];
 }
 
+/**
+ * Whether what a tank held last, by its label, can't be said to share a tank with the sprays that follow: any use of its label
+ * or one of theirs keeps the two apart, or may mean the other. What nobody has read is asked about where it is planned.
+ */
+export function isKeptApartInTank(held: LabelFacts, next: readonly TicketTreatment[]): boolean {
+  const names = namesOf(held);
+  const words = ({ keptApart }: Pick<LabelFacts["uses"][number], "keptApart">) =>
+    keptApart === "none" || keptApart === "unknown" ? [] : keptApart.from.filter(({ apart }) => apart === "tank").map(({ from }) => from);
+  const ofHeld = [...new Set(held.uses.flatMap(words))];
+  return next.some(({ label, use }) => {
+    const theirs = namesOf(label);
+    return ofHeld.some((from) => isMeant(from, theirs) !== "no") || words(use).some((from) => isMeant(from, names) !== "no");
+  });
+}
+
 /** Another product on the same ground, so many days away. */
 interface Near {
   readonly name: string;

@@ -4,11 +4,12 @@ import { listWords } from "#domain/foundation/list-words";
 import { type LabelFacts, type SprayRate } from "#domain/label/label-facts";
 import { compareToLabel } from "#domain/label/label-rates";
 import { canonicalAmountOf } from "#domain/quantities/exact-quantity";
+import { WHOLE_LAWN } from "#domain/quantities/share";
 import { compareRational, rational, subtractRational } from "#domain/quantities/rational";
 import { amountIn, type FillStop } from "#domain/mixing/tank-fill";
+import { isKeptApartInTank } from "#domain/mixing/kept-apart-checks";
 import { rateOnGround } from "#domain/mixing/stated-rate";
 import { type FilledMix, type HeldMix, type TreatedStop } from "#domain/mixing/tank-plan-question";
-import { type RunOfMix } from "#domain/mixing/tank-runs";
 import { type TicketSprayer, type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { type Grass } from "#domain/turf/grass";
 
@@ -51,7 +52,7 @@ export interface NextMix {
 /** Why a product that was in the tank must not reach a lawn. */
 export interface Unwanted {
   readonly productName: string;
-  readonly why: "not-labeled-for-its-turf" | "label-not-known" | "pesticide-not-planned";
+  readonly why: "not-labeled-for-its-turf" | "label-not-known" | "pesticide-not-planned" | "kept-apart-in-a-tank";
 }
 
 /** What lies between two mixes in one tank. */
@@ -65,43 +66,45 @@ export interface ChangeOfMix {
 
 /**
  * What a tank needs between its last mix and the next one. A product that the lawns of the next mix get anyway at that
- * stop, out of this mix or another, asks for nothing. Any other is rinsed out; it is cleaned out where its label is not known, where its label does not name the grasses of the
- * next lawns, and where it is a registered pesticide that nobody planned there. Common practice; that a label's site is
- * binding is FIFRA 12(a)(2)(G) (from memory).
+ * stop, in that mix or all over, asks for nothing: nobody knows whether spots of another mix are where this one goes. Any
+ * other is rinsed out; it is cleaned out where its label is not known, where its label does not name the grasses of the
+ * next lawns, and where it is a registered pesticide that nobody planned there. What a label keeps out of a tank with
+ * something that comes next is cleaned out wherever it is planned. Common practice; that a label's site is binding is
+ * FIFRA 12(a)(2)(G) (from memory).
  */
 export function changeOfMix(last: MixInTank, next: NextMix): ChangeOfMix {
-  const others = last.products.filter(({ productId }) => !isPlannedThere(productId, next));
+  const others = last.products.filter((product) => isOut(product, next));
   const grasses = grassesUnder(next);
   const unwanted = others.flatMap(({ productName, label }) => {
-    const why = whyUnwanted(label, grasses);
+    const why = isApart(label, next) ? "kept-apart-in-a-tank" : whyUnwanted(label, grasses);
     return why === undefined ? [] : [{ productName, why }];
   });
   const cleaning = unwanted.length > 0 ? "clean-out" : others.length > 0 ? "rinse" : "none";
   return { cleaning, unwanted, mayRunOn: last.products.every((product) => isWithinLabel(product, next)) };
 }
 
-/**
- * The same for all the stops that the next mix serves: a trace of the last mix rides in the tank to each of them. Only the
- * first of them gets what pump and hose hold. Stops that are not on the route are left out.
- */
-export function changeOfRun(last: MixInTank, { draws, gear }: Pick<RunOfMix, "draws" | "gear">, stops: readonly TreatedStop[]): ChangeOfMix {
-  const changes = draws.flatMap(({ stopIndex, treatments }) => {
-    const stop = stops[stopIndex];
-    return stop === undefined ? [] : [changeOfMix(last, { stop, treatments, gear })];
-  });
-  const cleaning = (["clean-out", "rinse"] as const).find((most) => changes.some((one) => one.cleaning === most)) ?? "none";
-  const unwanted = new Map(changes.flatMap((one) => one.unwanted).map((one) => [`${one.why} ${one.productName}`, one]));
-  return { cleaning, unwanted: [...unwanted.values()], mayRunOn: changes[0]?.mayRunOn === true };
-}
-
 function zonesOf(treatments: readonly TicketTreatment[]): ReadonlySet<string> {
   return new Set(treatments.flatMap(({ zoneIds }) => zoneIds));
 }
 
-/** Whether the stop's plan has a product on every lawn that the next mix goes on. */
+/** Whether a product of the last mix has to be out of the tank: it is not in the next one, and not planned there or kept apart from that. */
+function isOut({ productId, label }: MixInTank["products"][number], next: NextMix): boolean {
+  if (next.treatments.some((treatment) => treatment.productId === productId)) return false;
+  return !isPlannedThere(productId, next) || isApart(label, next);
+}
+
+function isApart(label: LabelFacts | "unknown", { treatments }: NextMix): boolean {
+  return label !== "unknown" && isKeptApartInTank(label, treatments);
+}
+
+/** Whether the stop's plan has a product all over every lawn that the next mix goes on. */
 function isPlannedThere(productId: string, { stop, treatments }: NextMix): boolean {
-  const planned = zonesOf(stop.treatments.filter((treatment) => treatment.productId === productId));
+  const planned = zonesOf(stop.treatments.filter((treatment) => treatment.productId === productId && isAllOver(treatment)));
   return planned.size > 0 && [...zonesOf(treatments)].every((zoneId) => planned.has(zoneId));
+}
+
+function isAllOver({ spot }: TicketTreatment): boolean {
+  return spot === undefined || spot.shareBasisPoints === WHOLE_LAWN;
 }
 
 /** The grasses of the lawns that the next mix goes on at its first stop. */
@@ -155,32 +158,42 @@ export const WHY_UNWANTED: Readonly<Record<Unwanted["why"], string>> = {
   "not-labeled-for-its-turf": "is not labeled for the grass there",
   "label-not-known": "may not be labeled for the grass there: its label, or the grass, is not on file",
   "pesticide-not-planned": "is a pesticide that is not planned there",
+  "kept-apart-in-a-tank": "may not share a tank with what comes next",
 };
 
-function whyWords({ name }: MixInTank, unwanted: readonly Unwanted[]): string {
-  return `${capitalized(name)}: ${listWords(unwanted.map(({ productName, why }) => `${productName} ${WHY_UNWANTED[why]}`))}.`;
+/** What a mix left in a tank, and why it must not reach a lawn. */
+interface LeftInTank {
+  readonly mix: Pick<MixInTank, "name">;
+  readonly unwanted: readonly Unwanted[];
 }
 
-/** The hold for a last mix that has to be out of the tank before the next lawn, with no clean-out on file. */
-export function notCleanedOut(last: MixInTank, { stop, gear }: Pick<NextMix, "stop" | "gear">, unwanted: readonly Unwanted[]): Finding {
+function whyWords(left: readonly LeftInTank[]): string {
+  return left.map(({ mix: { name }, unwanted }) => `${capitalized(name)}: ${listWords(unwanted.map(({ productName, why }) => `${productName} ${WHY_UNWANTED[why]}`))}.`).join(" ");
+}
+
+/** The hold for what was in a tank and has to be out of it before the next lawn, with no clean-out on file. */
+export function notCleanedOut(left: readonly LeftInTank[], { stop, gear }: Pick<NextMix, "stop" | "gear">): Finding {
   return hold("office", {
     rule: "clean-out",
     source: "label",
-    what: `The last mix in the tank of ${gear.name} is not cleaned out for the turf at ${stop.name}.`,
-    figure: whyWords(last, unwanted),
+    what: `What was in the tank of ${gear.name} is not cleaned out for the turf at ${stop.name}.`,
+    figure: whyWords(left),
     toDo: "Clean out tank, pump and hose before the tank is filled and record it, or take another sprayer for it.",
     about: [gear.name, stop.name],
   });
 }
 
-/** What is said of a clean-out between two mixes of one day: it is a step of the plan, which nobody can have done the evening before. */
-export function cleanOutComesFirst(last: MixInTank, { stop, gear }: Pick<NextMix, "stop" | "gear">, unwanted: readonly Unwanted[]): Finding {
+/**
+ * What is said of a clean-out between two mixes of one day: it is a step of the plan, which nobody can have done the evening
+ * before. Where nothing unwanted is known to be left, it is for what nobody knows of.
+ */
+export function cleanOutComesFirst(left: readonly LeftInTank[], { stop, gear }: Pick<NextMix, "stop" | "gear">): Finding {
   return takeCare({
     rule: "clean-out-comes-first",
     source: "label",
     what: `${gear.name} is cleaned out before it is filled for ${stop.name}.`,
-    figure: whyWords(last, unwanted),
-    toDo: "Clean out tank, pump and hose on the way to this stop and record it.",
+    figure: left.length === 0 ? "All that was in the tank since its last clean-out is not on file." : whyWords(left),
+    toDo: "Clean out tank, pump and hose before that fill and record it.",
     about: [gear.name, stop.name],
   });
 }
@@ -203,19 +216,19 @@ export const OF_CLEAN_OUTS: ReadonlySet<string> = new Set(["clean-out", "clean-o
 export const OF_CLEAN_OUTS_OF_DAY: ReadonlySet<string> = new Set([...OF_CLEAN_OUTS, "clean-out-comes-first"]);
 
 /** The hold for a tank that was filled for a stop with no clean-out on file before, although what it held had to go. */
-export function filledUncleaned(onto: MixInTank, filled: MixInTank, { stop, gear }: Pick<NextMix, "stop" | "gear">, unwanted: readonly Unwanted[]): Finding {
+export function filledUncleaned(left: readonly LeftInTank[], filled: Pick<MixInTank, "name">, { stop, gear }: Pick<NextMix, "stop" | "gear">): Finding {
   return hold("office", {
     rule: "clean-out",
     source: "label",
     what: `${gear.name} was filled for the turf at ${stop.name} with no clean-out on file before ${filled.name}.`,
-    figure: whyWords(onto, unwanted),
+    figure: whyWords(left),
     toDo: "Record the clean-out with its time where one was done. Else empty the tank, clean it out and record that.",
     about: [gear.name, stop.name],
   });
 }
 
 /** The hold for a tank of which the books don't know what it held before a mix; null: before the first fill. */
-export function heldNotKnown({ gear }: Pick<NextMix, "gear">, filled: MixInTank | null): Finding {
+export function heldNotKnown({ gear }: Pick<NextMix, "gear">, filled: Pick<MixInTank, "name"> | null): Finding {
   return hold("office", {
     rule: "clean-out",
     source: "house",

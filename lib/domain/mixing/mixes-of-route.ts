@@ -3,6 +3,7 @@ import { listWords } from "#domain/foundation/list-words";
 import { areaUnderLastMix } from "#domain/equipment/tank-hold-up";
 import { settle } from "#domain/quantities/exact-quantity";
 import { fromAmount } from "#domain/quantities/quantity";
+import { amountOfMarks } from "#domain/quantities/rounding";
 import { type MixInTank } from "#domain/mixing/mix-change";
 import { hasWater, type SizedRun, strongestOf } from "#domain/mixing/sized-run";
 import { amountIn } from "#domain/mixing/tank-fill";
@@ -38,11 +39,12 @@ interface Sites {
  */
 export function mixesOfRoute(question: TankPlanQuestion, { runs, leftOfLast, rinsateAtEnds }: RunsOfTank, lettersOf: ReadonlyMap<SizedRun, readonly string[]>): readonly MixWithFindings[] {
   const sitesOf = sitesByMix(runs);
-  let lastName: string | null = null;
+  const names = new Map<MixInTank, string>();
+  const named = (one: MixInTank): MixInTank => ({ ...one, name: names.get(one) ?? one.name });
   return runs.map((sized, index) => {
     const name = nameOf(sized, lettersOf.get(sized) ?? []);
     const heldName = typeof sized.last === "string" ? null : sized.last.name;
-    const last = typeof sized.last === "string" ? null : { ...sized.last, name: index === 0 ? sized.last.name : (lastName ?? "") };
+    const last = typeof sized.last === "string" ? null : named(sized.last);
     const begin = beginOf(sized, last, index === 0 ? leftOfLast : 0n);
     const mix: MixOfRoute = {
       name: name === "" ? (heldName ?? "nothing") : name,
@@ -52,8 +54,8 @@ export function mixesOfRoute(question: TankPlanQuestion, { runs, leftOfLast, rin
       begin,
       end: { ...endOf(question, sized, runs[index + 1], sitesOf.get(sized.run.key)), rinsateAboard: fromAmount("volume", rinsateAtEnds[index] ?? 0n) },
     };
-    lastName = mix.name;
-    return { mix, found: checkMix(question, sized, mix, { last, before: runs[index - 1] }) };
+    names.set(sized.real, mix.name);
+    return { mix, found: checkMix(question, sized, mix, { last, below: sized.below.map((one) => (one === "unknown" ? one : named(one))), before: runs[index - 1] }) };
   });
 }
 
@@ -91,6 +93,7 @@ function beginOf(sized: SizedRun, last: MixInTank | null, leftOfLast: bigint | "
     rinse,
     rinsedAt,
     lineVolume: holdUp,
+    waterBehind: fromAmount("volume", sized.waterBehind),
     carryOver: line === "runs-on" && last !== null ? carryOverOf(sized, last) : null,
     leftOfLast: leftOfLast === "unknown" && !isCleanOutOnFile ? "unknown" : fromAmount("volume", leftOfLast === "unknown" || isCleanOutOnFile ? 0n : leftOfLast),
   };
@@ -111,7 +114,7 @@ function carryOverOf({ run }: SizedRun, last: MixInTank): CarryOver | null {
   };
 }
 
-function endOf({ stops }: TankPlanQuestion, { run, pushOut, left, inLine }: SizedRun, next: SizedRun | undefined, sites: Sites | undefined): Omit<EndOfMix, "rinsateAboard"> {
+function endOf({ stops, settings }: TankPlanQuestion, { run, pushOut, left, inLine }: SizedRun, next: SizedRun | undefined, sites: Sites | undefined): Omit<EndOfMix, "rinsateAboard"> {
   // What the next lawn gets first is no rest that has to go anywhere.
   const inLineToPlace = inLine === "unknown" || next?.line === "runs-on" ? 0n : inLine;
   if (sites !== undefined) {
@@ -124,6 +127,7 @@ function endOf({ stops }: TankPlanQuestion, { run, pushOut, left, inLine }: Size
     pushOut: fromAmount("volume", pushOut),
     waterAlong: fromAmount("volume", hasWater(stops[run.draws.at(-1)?.stopIndex ?? 0]) ? 0n : pushOut),
     left: fromAmount("volume", left),
+    isLetOutFirst: pushOut > 0n && left >= amountOfMarks(settings.tankMark, 1n).amount,
     inLine: inLine === "unknown" ? "unknown" : fromAmount("volume", inLine),
     way,
     sitesWithoutWater: way.sites.map(({ visitId }) => visitId).filter((visitId) => !hasWater(stops.find((stop) => stop.visitId === visitId))),

@@ -3,7 +3,8 @@ import { rational } from "#domain/quantities/rational";
 import { amountOfMarks, marksWithin } from "#domain/quantities/rounding";
 import { fromAmount, smallest } from "#domain/quantities/quantity";
 import { type FillSize, sizeFills, type TankDraw } from "#domain/mixing/fill-sizes";
-import { type ChangeOfMix, changeOfRun, isSameMix, mixInTank, type MixInTank } from "#domain/mixing/mix-change";
+import { type ChangeOfMix, isSameMix, mixInTank, type MixInTank } from "#domain/mixing/mix-change";
+import { changeOfRun, onTopOf, type TankContents } from "#domain/mixing/tank-contents";
 import { isWeaker, productsIn } from "#domain/mixing/tank-fill";
 import { type Rinse, rinseOf } from "#domain/mixing/tank-rinse";
 import { type LastHeld, type TankPlanQuestion, type TreatedStop } from "#domain/mixing/tank-plan-question";
@@ -34,6 +35,8 @@ export interface SizedFill {
   readonly beginsAt: number;
   readonly isMidway: boolean;
   readonly isBeforeLeaving: boolean;
+  /** Whether the truck goes back to the shop for it even where there is water, because the tank still holds another mix that has to go there. */
+  readonly emptiesAtShop: boolean;
 }
 
 /** A run of one mix with its fills, before they have letters. */
@@ -45,8 +48,8 @@ export interface SizedRun {
   readonly last: MixInTank | "clean" | "unknown";
   /** Whether that is this very mix, of which the rest is used first. */
   readonly isSameAsLast: boolean;
-  /** Of such a mix: what the tank held when it was filled with it. */
-  readonly filledOnto: MixInTank | "clean" | "unknown";
+  /** What was in the tank before that since its last clean-out. */
+  readonly below: TankContents;
   readonly change: ChangeOfMix | null;
   /** Whether the mix before is one of the same day, so that a clean-out between the two is a step of the day's own plan. */
   readonly followsMixOfThatDay: boolean;
@@ -67,10 +70,14 @@ export interface SizedRun {
   readonly inLine: bigint | "unknown";
   /** Clean water that pushes the mix out of the line at the last stop. */
   readonly pushOut: bigint;
+  /** What of that water has to follow at the first stop already, because the mix is less than pump and hose hold. */
+  readonly waterBehind: bigint;
   /** Where the truck has no room even for a mark, by its place in the route. */
   readonly noRoomAt: number | null;
-  /** How many fills it would take if the truck could carry full tanks. */
+  /** How many fills it would take if the truck could carry full tanks; none where the tank holds less than a mark. */
   readonly fillsByTankAlone: number;
+  /** Whether the tank is filled first on the road, because the truck has no room for it when it leaves. */
+  readonly waitsForRoom: boolean;
 }
 
 /** What every run of a plan is sized by. `weights` is what the truck carries on the way to each stop; what is planned is added to it. */
@@ -82,9 +89,13 @@ export interface SizingFrame {
 /** What one sprayer held before a run. */
 export interface BeforeRun {
   readonly last: LastHeld | MixInTank;
+  /** Of a mix of the same day: what was in the tank before it since its last clean-out. */
+  readonly below: TankContents;
   /** Whether pump and hose hold the last mix; not where water pushed it out. */
   readonly lineHoldsLast: boolean;
   readonly isFirst: boolean;
+  /** Whether so much is left of it that it can't be let out at a stop: a mark of the gauge or more. */
+  readonly leavesRest: boolean;
 }
 
 /** The tool by which a product of the run is measured: the finest of those that its visits take for it. */
@@ -102,21 +113,17 @@ export function mixOf({ products, draws }: RunOfMix, name: string): MixInTank {
 export function sizeRun(frame: SizingFrame, run: RunOfMix, before: BeforeRun): SizedRun {
   const { gear } = run;
   const begin = beginOf(frame.question, run, before);
-  const pushes = frame.question.settings.lineAtTheEnd === "pushed-out-with-water";
-  const startsAnew = begin.line !== "holds-this-mix" && begin.line !== "runs-on";
-  const held = gear.holdUp === "unknown" ? 0n : gear.holdUp.amount;
-  const toLine = startsAnew && !pushes ? held : 0n;
-  const pushOut = pushes ? held : 0n;
+  const { toLine, pushOut } = lineOf(frame.question, run, begin);
   carryPushWater(frame, run, before.isFirst, pushOut);
-  const rinsing = rinsingOf(frame.question, run, begin, before.isFirst);
+  const rinsing = rinsingOf(frame.question, run, begin, before);
   addWeight(frame.weights, waterWeight(rinsing.rinsate, rational(1n)), run.draws[0]?.stopIndex ?? 0, frame.weights.length);
   const { tankLoads, tankMark } = frame.question.settings;
   const tank = wholeTank(gear, tankMark);
   const draws = drawsOf(frame, run, before.isFirst, toLine, tank);
   const sizes = sizeFills(draws, { mark: tankMark, most: mostAtDraws(frame, run, draws, tank), already: begin.already }, tankLoads);
   const byTank = frame.question.truck.payload === null ? sizes : sizeFills(draws, { mark: tankMark, most: draws.map(() => tank), already: begin.already }, "full-tanks-then-a-short-one");
-  const inLine = gear.holdUp === "unknown" ? "unknown" : pushOut > 0n ? 0n : held;
-  const fills = sizes.kind === "sized" ? sizes.fills.map((fill, index) => sizedFill(fill, sizes.fills[index - 1], draws, before.isFirst && index === 0)) : [];
+  const held = gear.holdUp === "unknown" ? 0n : gear.holdUp.amount;
+  const fills = sizes.kind === "sized" ? sizedFills(sizes.fills, draws, before) : [];
   return {
     ...begin,
     ...rinsing,
@@ -124,11 +131,25 @@ export function sizeRun(frame: SizingFrame, run: RunOfMix, before: BeforeRun): S
     real: realMix(run, fills, begin),
     fills,
     pushOut,
-    inLine,
+    waterBehind: waterBehind(begin, fills, pushOut),
+    inLine: gear.holdUp === "unknown" ? "unknown" : pushOut > 0n ? 0n : held,
     left: sizes.kind === "sized" ? sizes.left : 0n,
     noRoomAt: sizes.kind === "sized" ? null : (draws[sizes.draw]?.stopIndex ?? 0),
     fillsByTankAlone: byTank.kind === "sized" ? byTank.fills.length : 0,
+    waitsForRoom: before.isFirst && fills[0]?.isBeforeLeaving === false,
   };
+}
+
+/**
+ * What fills pump and hose and stays there, and the clean water that pushes the mix out of them instead. Water can't push
+ * while a mark or more of the mix is still in the tank: then the line keeps it.
+ */
+function lineOf({ settings }: TankPlanQuestion, { gear, draws }: RunOfMix, { line, already }: BeginOfSizedRun): { readonly toLine: bigint; readonly pushOut: bigint } {
+  const held = gear.holdUp === "unknown" ? 0n : gear.holdUp.amount;
+  const toLine = line !== "holds-this-mix" && line !== "runs-on" ? held : 0n;
+  const needed = draws.reduce((total, { finished }) => total + finished.amount, toLine);
+  const isPushed = settings.lineAtTheEnd === "pushed-out-with-water" && already - needed < amountOfMarks(settings.tankMark, 1n).amount;
+  return isPushed ? { toLine: 0n, pushOut: held } : { toLine, pushOut: 0n };
 }
 
 /**
@@ -155,23 +176,29 @@ export function strongestOf(mixes: readonly MixInTank[]): ReadonlyMap<string, Sp
   return strongest;
 }
 
-type BeginOfSizedRun = Pick<SizedRun, "last" | "isSameAsLast" | "filledOnto" | "change" | "followsMixOfThatDay" | "isCleanOutOnFile" | "line" | "already">;
+type BeginOfSizedRun = Pick<SizedRun, "last" | "isSameAsLast" | "below" | "change" | "followsMixOfThatDay" | "isCleanOutOnFile" | "line" | "already">;
 
-function beginOf({ stops, cleanOuts }: TankPlanQuestion, run: RunOfMix, { last, lineHoldsLast, isFirst }: BeforeRun): BeginOfSizedRun {
+function beginOf({ stops, cleanOuts }: TankPlanQuestion, run: RunOfMix, { last, below: belowOfDay, lineHoldsLast, isFirst }: BeforeRun): BeginOfSizedRun {
   const { gear, products, draws } = run;
   const first = draws[0];
-  const none = { isSameAsLast: false, filledOnto: "clean" as const, change: null, followsMixOfThatDay: !isFirst, isCleanOutOnFile: false, already: 0n };
+  const none = { isSameAsLast: false, below: [], change: null, followsMixOfThatDay: !isFirst, isCleanOutOnFile: false, already: 0n };
   const isCleanOutOnFile = cleanOuts !== "unknown" && first !== undefined && cleanOuts.get(gear.equipmentId)?.has(first.visitId) === true;
   if (last === "clean" || first === undefined) return { ...none, last: "clean", line: "water" };
   if (last === "unknown") return { ...none, last, isCleanOutOnFile, line: isCleanOutOnFile ? "water" : "not-known" };
+  const below = "left" in last ? last.filledOnto.map((one) => (one === "unknown" ? one : mixInTank(one))) : belowOfDay;
   if ("left" in last && isSameMix(last, products, toolsOf(run))) {
-    const filledOnto = typeof last.filledOnto === "string" ? last.filledOnto : mixInTank(last.filledOnto);
-    return { ...none, last: mixInTank(last), isSameAsLast: true, filledOnto, line: lineHoldsLast ? "holds-this-mix" : "water", already: last.left === "unknown" ? 0n : last.left.amount };
+    return { ...none, last: mixInTank(last), isSameAsLast: true, below, line: lineHoldsLast ? "holds-this-mix" : "water", already: last.left === "unknown" ? 0n : last.left.amount };
   }
   const mix = "left" in last ? mixInTank(last) : last;
-  const change = changeOfRun(mix, run, stops);
+  const change = changeOfRun([mix, ...below], run, stops);
   const line = isCleanOutOnFile || !lineHoldsLast ? "water" : runsOn(change, gear, first) ? "runs-on" : "flushed";
-  return { ...none, last: mix, change, followsMixOfThatDay: !isFirst || ("left" in last && last.isOfThatDay), isCleanOutOnFile, line };
+  return { ...none, last: mix, below, change, followsMixOfThatDay: !isFirst || ("left" in last && last.isOfThatDay), isCleanOutOnFile, line };
+}
+
+/** All that is in the tank after a run since its last clean-out, recorded or planned, the run's own mix first. A rinse thins what was there and leaves it. */
+export function contentsAfter({ real, last, below, isSameAsLast, isCleanOutOnFile, cleaning }: Pick<SizedRun, "real" | "last" | "below" | "isSameAsLast" | "isCleanOutOnFile" | "cleaning">): TankContents {
+  if (isSameAsLast) return onTopOf(real, below);
+  return typeof last === "string" || isCleanOutOnFile || cleaning === "clean-out" ? [real] : onTopOf(real, [last, ...below]);
 }
 
 /** The last mix may go on the next lawn, and the lawn takes all of it: what is left in the hose for the one after is not looked into. */
@@ -179,14 +206,22 @@ function runsOn({ mayRunOn }: ChangeOfMix, { holdUp }: TicketSprayer, { finished
   return mayRunOn && holdUp !== "unknown" && holdUp.amount <= finished.amount;
 }
 
+/** What pump and hose hold more than there is of a mix that has to come through them; nothing where they hold it already or no fill was sized. */
+function waterBehind({ line, already }: BeginOfSizedRun, fills: readonly SizedFill[], pushOut: bigint): bigint {
+  if (line === "holds-this-mix" || line === "runs-on" || fills.length === 0) return 0n;
+  const short = fills.reduce((rest, { mixed }) => rest - mixed, pushOut - already);
+  return short > 0n ? short : 0n;
+}
+
 /**
  * The rinse before a run and what is aboard after it. A tank is rinsed where it is filled next: at the shop, or at a stop with
- * water, so that no water for it rides along; at a stop what comes out has to ride on.
+ * water, so that no water for it rides along; at a stop what comes out has to ride on. What is left of a mix by a mark of the
+ * gauge or more is taken to the shop, where the tank is rinsed then.
  */
-function rinsingOf({ stops, settings }: TankPlanQuestion, { gear, draws }: RunOfMix, { last, change, line, isCleanOutOnFile }: BeginOfSizedRun, isFirst: boolean): Pick<SizedRun, "cleaning" | "rinse" | "rinsedAt" | "rinsate"> {
+function rinsingOf({ stops, settings }: TankPlanQuestion, { gear, draws }: RunOfMix, { last, change, line, isCleanOutOnFile }: BeginOfSizedRun, { isFirst, leavesRest }: BeforeRun): Pick<SizedRun, "cleaning" | "rinse" | "rinsedAt" | "rinsate"> {
   const cleaning = last === "unknown" ? "clean-out" : (change?.cleaning ?? "none");
   const rinse = cleaning === "none" || isCleanOutOnFile ? null : rinseOf(gear, cleaning, settings.tankMark);
-  if (isFirst || !hasWater(stops[draws[0]?.stopIndex ?? 0])) return { cleaning, rinse, rinsedAt: "shop", rinsate: 0n };
+  if (isFirst || leavesRest || !hasWater(stops[draws[0]?.stopIndex ?? 0])) return { cleaning, rinse, rinsedAt: "shop", rinsate: 0n };
   const flushed = line === "flushed" && gear.holdUp !== "unknown" ? gear.holdUp.amount : 0n;
   return { cleaning, rinse, rinsedAt: "first-stop", rinsate: flushed + (rinse?.water.amount ?? 0n) };
 }
@@ -200,20 +235,21 @@ function carryPushWater({ question: { stops }, weights }: SizingFrame, { draws }
 
 interface OwnedDraw extends TankDraw {
   readonly stopIndex: number;
-  readonly of: DrawOfStop | "line" | "none";
+  readonly of: DrawOfStop | "none";
+  /** What of it fills pump and hose before anything reaches the lawn. */
+  readonly toLine: bigint;
 }
 
 /** The draws of a run with nothing drawn at the stops between them, because the tank rides past those too. */
-function drawsOf({ question: { stops } }: SizingFrame, { draws }: RunOfMix, isFirst: boolean, toLine: bigint, tank: bigint): readonly OwnedDraw[] {
+function drawsOf({ question: { stops } }: SizingFrame, { draws }: RunOfMix, isFirst: boolean, lineVolume: bigint, tank: bigint): readonly OwnedDraw[] {
   const owned: OwnedDraw[] = [];
-  const first = draws[0]?.stopIndex ?? 0;
-  let reached = isFirst ? 0 : first;
-  if (toLine > 0n) owned.push({ stopIndex: reached, of: "line", volume: toLine, mayBeInterrupted: false });
-  for (const draw of draws) {
-    for (; reached < draw.stopIndex; reached += 1) owned.push({ stopIndex: reached, of: "none", volume: 0n, mayBeInterrupted: false });
+  let reached = isFirst ? 0 : (draws[0]?.stopIndex ?? 0);
+  for (const [index, draw] of draws.entries()) {
+    for (; reached < draw.stopIndex; reached += 1) owned.push({ stopIndex: reached, of: "none", toLine: 0n, volume: 0n, mayBeInterrupted: false });
     reached = draw.stopIndex + 1;
-    const volume = draw.finished.amount;
-    owned.push({ stopIndex: draw.stopIndex, of: draw, volume, mayBeInterrupted: hasWater(stops[draw.stopIndex]) || volume > tank });
+    const toLine = index === 0 ? lineVolume : 0n;
+    const volume = draw.finished.amount + toLine;
+    owned.push({ stopIndex: draw.stopIndex, of: draw, toLine, volume, mayBeInterrupted: hasWater(stops[draw.stopIndex]) || volume > tank });
   }
   return owned;
 }
@@ -240,18 +276,27 @@ function mostAtDraws({ weights, question: { truck } }: SizingFrame, { products }
   });
 }
 
-function sizedFill({ mixed, parts }: FillSize, before: FillSize | undefined, draws: readonly OwnedDraw[], isBeforeLeaving: boolean): SizedFill {
-  const served = parts.flatMap(({ draw, volume }) => {
-    const { of, stopIndex } = draws[draw] ?? { of: "none", stopIndex: 0 };
-    return of === "line" || of === "none" ? [] : [{ stopIndex, visitId: of.visitId, volume }];
+/** The fills as the route has them. What fills the line is the first of the first draw, and of more than one fill where one is not enough. */
+function sizedFills(fills: readonly FillSize[], draws: readonly OwnedDraw[], { isFirst, leavesRest }: BeforeRun): readonly SizedFill[] {
+  let toFill = draws.reduce((total, { toLine }) => total + toLine, 0n);
+  return fills.map(({ madeAt, mixed, parts }, index) => {
+    let toLine = 0n;
+    const served = parts.flatMap(({ draw, volume }) => {
+      const { of, stopIndex } = draws[draw] ?? { of: "none", stopIndex: 0 };
+      if (of === "none") return [];
+      const first = toFill < volume ? toFill : volume;
+      toFill -= first;
+      toLine += first;
+      return first === volume ? [] : [{ stopIndex, visitId: of.visitId, volume: volume - first }];
+    });
+    return {
+      mixed,
+      toLine,
+      parts: served,
+      beginsAt: served[0]?.stopIndex ?? draws[parts[0]?.draw ?? 0]?.stopIndex ?? 0,
+      isMidway: index > 0 && fills[index - 1]?.parts.at(-1)?.draw === parts[0]?.draw,
+      isBeforeLeaving: isFirst && index === 0 && madeAt === 0,
+      emptiesAtShop: leavesRest && index === 0,
+    };
   });
-  const toLine = parts.reduce((total, { draw, volume }) => (draws[draw]?.of === "line" ? total + volume : total), 0n);
-  return {
-    mixed,
-    toLine,
-    parts: served,
-    beginsAt: served[0]?.stopIndex ?? draws[parts[0]?.draw ?? 0]?.stopIndex ?? 0,
-    isMidway: before !== undefined && before.parts.at(-1)?.draw === parts[0]?.draw,
-    isBeforeLeaving,
-  };
 }

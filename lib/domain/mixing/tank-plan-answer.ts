@@ -46,6 +46,8 @@ export interface BeginOfMix {
   readonly line: LineAtBegin;
   /** What is run out of pump and hose, or goes on the lawn first. */
   readonly lineVolume: Quantity<"volume"> | "unknown";
+  /** Clean water that has to follow the mix before it reaches the tip, because there is less of it than pump and hose hold: a part of what pushes it out. */
+  readonly waterBehind: Quantity<"volume">;
   readonly carryOver: CarryOver | null;
   /** Of another mix that is in the tank in the morning: it has to go before the tank is filled. Unknown of any mix that is not recorded to its end. */
   readonly leftOfLast: Quantity<"volume"> | "unknown";
@@ -59,6 +61,8 @@ export interface EndOfMix {
   /** What of it rides along, because there is no water at that stop. */
   readonly waterAlong: Quantity<"volume">;
   readonly left: Quantity<"volume">;
+  /** Whether a mark of the gauge or more of it has to be let out before water can push: then it rides in a container. */
+  readonly isLetOutFirst: boolean;
   readonly inLine: Quantity<"volume"> | "unknown";
   readonly way: RinsateWay;
   /** Of its sites those with no water known of, by their visits: who rinses there takes the water along, which the plan does not load. */

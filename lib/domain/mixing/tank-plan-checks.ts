@@ -1,32 +1,39 @@
 import { type Finding, note, hold, takeCare } from "#domain/foundation/finding";
+import { capitalized } from "#domain/foundation/capitalized";
+import { groupedBy } from "#domain/foundation/grouping";
 import { listWords } from "#domain/foundation/list-words";
-import { formatQuantity } from "#domain/quantities/format-quantity";
+import { settle } from "#domain/quantities/exact-quantity";
+import { formatQuantitiesApart, formatQuantity } from "#domain/quantities/format-quantity";
 import { formatRate, formatRatesApart } from "#domain/quantities/format-rate";
 import { fromAmount } from "#domain/quantities/quantity";
-import { changeOfMix, cleanOutComesFirst, filledUncleaned, heldNotKnown, type MixInTank, notCleanedOut, type Unwanted } from "#domain/mixing/mix-change";
+import { cleanOutComesFirst, filledUncleaned, heldNotKnown, type MixInTank, notCleanedOut, type Unwanted } from "#domain/mixing/mix-change";
 import { type SizedRun } from "#domain/mixing/sized-run";
+import { type Residue, residuesFor, type TankContents } from "#domain/mixing/tank-contents";
 import { type MixOfRoute, type TankPlan } from "#domain/mixing/tank-plan-answer";
 import { type TankPlanQuestion, type TreatedStop } from "#domain/mixing/tank-plan-question";
+import { type DrawOfStop } from "#domain/mixing/tank-runs";
 import { type TicketSprayer } from "#domain/mixing/ticket-question";
 
 type Found = TankPlan["found"];
 
-/** What was in the tank before a mix: the mix itself, and the run of the same day that it belongs to. */
+/** What was in the tank before a mix: the mix itself, what was below it since the last clean-out, and the run of the same day that it belongs to. */
 export interface BeforeMix {
   readonly last: MixInTank | null;
+  readonly below: TankContents;
   readonly before: SizedRun | undefined;
 }
 
 /** What is to be said of one mix of a route: its tank not clean, what the hose still holds, other rates, weight, places to fill. */
-export function checkMix(question: TankPlanQuestion, sized: SizedRun, mix: MixOfRoute, { last, before }: BeforeMix): Found {
+export function checkMix(question: TankPlanQuestion, sized: SizedRun, mix: MixOfRoute, { last, below, before }: BeforeMix): Found {
   const stop = question.stops[sized.run.draws[0]?.stopIndex ?? 0];
   if (stop === undefined) return [];
   const at = (findings: readonly Finding[]) => findings.map((finding) => ({ visitId: stop.visitId, finding }));
   return [
-    ...uncleaned(question, sized, stop, last),
+    ...uncleaned(question, sized, stop, last === null ? [] : [last, ...below]),
     ...at(carriedOver(mix, stop)),
     ...at(otherRates(sized, before, mix, stop)),
     ...at(leftOfLast(mix)),
+    ...at(lessThanTheLine(sized, mix, stop)),
     ...keptDown(question, sized),
     ...placesNotKnown(question, sized),
   ];
@@ -36,38 +43,52 @@ export function checkMix(question: TankPlanQuestion, sized: SizedRun, mix: MixOf
  * A tank that is not clean for a mix. A clean-out between two mixes of the day is what the plan does and wants care at the
  * mix's first stop; one that should have been done before is a hold at every stop that would get what is still in the tank.
  */
-function uncleaned(question: TankPlanQuestion, sized: SizedRun, first: TreatedStop, last: MixInTank | null): Found {
-  const { run, change, filledOnto } = sized;
-  if (sized.isSameAsLast) return filledUnclean(question, sized, filledOnto, last);
+function uncleaned(question: TankPlanQuestion, sized: SizedRun, first: TreatedStop, contents: TankContents): Found {
+  const { run, change } = sized;
+  const { gear } = run;
+  const [last, ...below] = contents;
+  const oldest = contents.findLast((one) => one !== "unknown") ?? null;
+  const notKnown = (held: TankContents) => (held.includes("unknown") ? heldNotKnown(run, oldest) : undefined);
+  if (sized.isSameAsLast && last !== undefined && last !== "unknown") {
+    // The tank holds this very mix already: what it held when it was filled counts until a clean-out before that is on file.
+    return atEachStop(question, sized, (stop, treatments) => {
+      const left = residuesFor(below, { stop, treatments, gear });
+      return left.length === 0 ? notKnown(below) : filledUncleaned(left, last, { stop, gear });
+    });
+  }
   if (sized.isCleanOutOnFile) return [];
   if (sized.last === "unknown") return atEachStop(question, sized, () => heldNotKnown(run, null));
-  if (change?.cleaning !== "clean-out" || last === null) return [];
-  if (sized.followsMixOfThatDay) return [{ visitId: first.visitId, finding: cleanOutComesFirst(last, { stop: first, gear: run.gear }, change.unwanted) }];
-  return atEachUnwanted(question, sized, last, (stop, unwanted) => notCleanedOut(last, { stop, gear: run.gear }, unwanted));
-}
-
-/** The tank holds this very mix already: what it held when it was filled counts until a clean-out before that is on file. */
-function filledUnclean(question: TankPlanQuestion, sized: SizedRun, onto: SizedRun["filledOnto"], filled: MixInTank | null): Found {
-  const { run } = sized;
-  if (onto === "clean" || filled === null) return [];
-  if (onto === "unknown") return atEachStop(question, sized, () => heldNotKnown(run, filled));
-  return atEachUnwanted(question, sized, onto, (stop, unwanted) => filledUncleaned(onto, filled, { stop, gear: run.gear }, unwanted));
-}
-
-function atEachStop({ stops }: TankPlanQuestion, { run }: SizedRun, findingAt: (stop: TreatedStop) => Finding | undefined): Found {
-  return run.draws.flatMap(({ stopIndex }) => {
-    const stop = stops[stopIndex];
-    const finding = stop === undefined ? undefined : findingAt(stop);
-    return stop === undefined || finding === undefined ? [] : [{ visitId: stop.visitId, finding }];
+  if (change?.cleaning !== "clean-out") return [];
+  const leftAt = (stop: TreatedStop, treatments: DrawOfStop["treatments"]) => residuesFor(contents, { stop, treatments, gear });
+  if (sized.followsMixOfThatDay) return [{ visitId: first.visitId, finding: cleanOutComesFirst(leftAnywhere(question, sized, leftAt), { stop: first, gear }) }];
+  return atEachStop(question, sized, (stop, treatments) => {
+    const left = leftAt(stop, treatments);
+    return left.length === 0 ? notKnown(contents) : notCleanedOut(left, { stop, gear });
   });
 }
 
-function atEachUnwanted(question: TankPlanQuestion, sized: SizedRun, held: MixInTank, findingFor: (stop: TreatedStop, unwanted: readonly Unwanted[]) => Finding): Found {
-  const { draws, gear } = sized.run;
-  return atEachStop(question, sized, (stop) => {
-    const treatments = draws.filter(({ visitId }) => visitId === stop.visitId).flatMap((draw) => draw.treatments);
-    const { unwanted } = changeOfMix(held, { stop, treatments, gear });
-    return unwanted.length === 0 ? undefined : findingFor(stop, unwanted);
+/** What must not reach one stop or another of a mix, each product once. */
+function leftAnywhere({ stops }: TankPlanQuestion, { run: { draws } }: SizedRun, leftAt: (stop: TreatedStop, treatments: DrawOfStop["treatments"]) => readonly Residue[]): readonly Residue[] {
+  const all = draws.flatMap(({ stopIndex, treatments }) => {
+    const stop = stops[stopIndex];
+    return stop === undefined ? [] : leftAt(stop, treatments);
+  });
+  const ofMix = new Map<string, Map<string, Unwanted>>();
+  const mixes = new Map<string, Residue["mix"]>();
+  for (const { mix, unwanted } of all) {
+    mixes.set(mix.name, mix);
+    const own = ofMix.get(mix.name) ?? new Map<string, Unwanted>();
+    ofMix.set(mix.name, own);
+    for (const one of unwanted) if (!own.has(one.productName)) own.set(one.productName, one);
+  }
+  return [...mixes].map(([name, mix]) => ({ mix, unwanted: [...(ofMix.get(name)?.values() ?? [])] }));
+}
+
+function atEachStop({ stops }: TankPlanQuestion, { run }: SizedRun, findingAt: (stop: TreatedStop, treatments: DrawOfStop["treatments"]) => Finding | undefined): Found {
+  return [...groupedBy(run.draws, ({ stopIndex }) => stopIndex)].flatMap(([stopIndex, own]) => {
+    const stop = stops[stopIndex];
+    const finding = stop === undefined ? undefined : findingAt(stop, own.flatMap(({ treatments }) => treatments));
+    return stop === undefined || finding === undefined ? [] : [{ visitId: stop.visitId, finding }];
   });
 }
 
@@ -151,14 +172,31 @@ function leftOfLast({ begin: { leftOfLast: left, lastName }, gear }: MixOfRoute)
   ];
 }
 
+/** A mix of which there is less than pump and hose hold: it comes thinned, first and last. */
+function lessThanTheLine({ waterBehind, run: { gear } }: SizedRun, { name }: MixOfRoute, stop: TreatedStop): readonly Finding[] {
+  if (waterBehind === 0n || gear.holdUp === "unknown") return [];
+  const [held, mixed] = formatQuantitiesApart(gear.holdUp, fromAmount("volume", gear.holdUp.amount - waterBehind), "us");
+  return [
+    takeCare({
+      rule: "less-than-the-line-holds",
+      source: "common-practice",
+      what: `${capitalized(name)} for ${stop.name} is less than pump and hose of ${gear.name} hold.`,
+      figure: `There are ${mixed} of it, and they hold ${held}: water stands before and behind all of it, and thins it.`,
+      toDo: "Spray it out of a sprayer that holds less, or plan the same rates for more stops.",
+      about: [gear.name, stop.name],
+    }),
+  ];
+}
+
 /** A truck that can't carry a full tank: what it may carry, and the fills it costs; or that it can't carry any, so that no stop of the mix gets it. */
 function keptDown(question: TankPlanQuestion, sized: SizedRun): Found {
-  const { stops, truck } = question;
+  const { stops, truck, settings } = question;
   const { run: { gear }, fills, fillsByTankAlone, noRoomAt } = sized;
   const { name, payload } = truck;
+  if (noRoomAt !== null && (payload === null || fillsByTankAlone === 0)) return atEachStop(question, sized, () => underTheFirstMark(gear, settings.tankMark));
   if (payload === null) return [];
   if (noRoomAt !== null) return atEachStop(question, sized, () => noRoom(name, payload, gear, stops[noRoomAt]));
-  if (fills.length <= fillsByTankAlone) return [];
+  if (fills.length <= fillsByTankAlone) return waitsForRoom(question, sized, payload);
   const largest = fills.reduce((most, { mixed }) => (mixed > most ? mixed : most), 0n);
   const finding = takeCare({
     rule: "payload-splits-the-fill",
@@ -169,6 +207,34 @@ function keptDown(question: TankPlanQuestion, sized: SizedRun): Found {
     about: [name, gear.name],
   });
   return [{ visitId: null, finding }];
+}
+
+/** A tank that is not filled before leaving, although nothing is in the way but what else the truck carries then. */
+function waitsForRoom({ stops, truck: { name } }: TankPlanQuestion, sized: SizedRun, payload: NonNullable<TankPlanQuestion["truck"]["payload"]>): Found {
+  const { run: { gear }, fills: [first], waitsForRoom: waits } = sized;
+  const stop = first === undefined ? undefined : stops[first.beginsAt];
+  if (!waits || stop === undefined) return [];
+  const finding = takeCare({
+    rule: "payload-delays-the-fill",
+    source: "house",
+    what: `${name} can't carry what ${gear.name} needs for ${stop.name} when it leaves.`,
+    figure: `The payload of ${formatQuantity(payload, "us")} has no room for it on the way to the stops before.`,
+    toDo: "Fill as planned here, or fetch part of the bags later.",
+    about: [name, gear.name, stop.name],
+  });
+  return [{ visitId: stop.visitId, finding }];
+}
+
+/** The hold for a tank that holds less than one mark of its gauge: no fill of it can be measured. */
+function underTheFirstMark(gear: TicketSprayer, tankMark: TankPlanQuestion["settings"]["tankMark"]): Finding {
+  return hold("office", {
+    rule: "no-room-for-spray",
+    source: "house",
+    what: `${gear.name} can't be filled to a mark of its gauge.`,
+    figure: `Its tank holds ${formatQuantity(gear.capacity, "us")}, and the first mark is at ${formatQuantity(settle(tankMark, "nearest"), "us")}.`,
+    toDo: "Set a finer mark for filling tanks, or take another sprayer.",
+    about: [gear.name],
+  });
 }
 
 function noRoom(truck: string, payload: NonNullable<TankPlanQuestion["truck"]["payload"]>, gear: TicketSprayer, stop: TreatedStop | undefined): Finding {
@@ -183,9 +249,9 @@ function noRoom(truck: string, payload: NonNullable<TankPlanQuestion["truck"]["p
 }
 
 function placesNotKnown({ stops }: TankPlanQuestion, { fills, run: { gear } }: SizedRun): Found {
-  return fills.flatMap(({ mixed, isBeforeLeaving, beginsAt }) => {
+  return fills.flatMap(({ mixed, isBeforeLeaving, beginsAt, emptiesAtShop }) => {
     const stop = stops[beginsAt];
-    if (mixed === 0n || isBeforeLeaving || stop?.water !== "unknown") return [];
+    if (mixed === 0n || isBeforeLeaving || emptiesAtShop || stop?.water !== "unknown") return [];
     const finding = takeCare({
       rule: "water-at-stop-not-known",
       source: "house",

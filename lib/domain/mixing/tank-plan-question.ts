@@ -32,6 +32,12 @@ export interface FilledMix {
   }[];
 }
 
+/**
+ * The fills that a tank was filled on top of since its last clean-out, the latest first, of each product the latest that had
+ * it; none where a clean-out came just before. Unknown stands last where neither fill nor clean-out is on file before them.
+ */
+export type FilledBefore = readonly (FilledMix | "unknown")[];
+
 /** A mix that a tank was filled with before the fills that are planned. */
 export interface HeldMix extends FilledMix {
   /** What is still in the tank by the books; unknown while visits that it was filled for are not recorded. */
@@ -40,8 +46,8 @@ export interface HeldMix extends FilledMix {
   readonly isUnderWay: boolean;
   /** Whether it was filled for visits of the day that is planned: then a change of mix after it lies between two of its stops. */
   readonly isOfThatDay: boolean;
-  /** What the tank held when it was filled; clean where a clean-out lies between. */
-  readonly filledOnto: FilledMix | "clean" | "unknown";
+  /** What was in the tank since its last clean-out when it was filled. */
+  readonly filledOnto: FilledBefore;
 }
 
 /** What a tank held last: a mix, nothing since a clean-out, or nobody knows. */

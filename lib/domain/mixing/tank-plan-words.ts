@@ -1,6 +1,6 @@
 import { listWords } from "#domain/foundation/list-words";
 import { formatQuantity } from "#domain/quantities/format-quantity";
-import { type Quantity } from "#domain/quantities/quantity";
+import { fromAmount, type Quantity } from "#domain/quantities/quantity";
 import { type BeginOfMix, type FillOfRoute, type MixOfRoute } from "#domain/mixing/tank-plan-answer";
 
 /** How a stop is called in a sentence, by its visit. */
@@ -29,7 +29,7 @@ function gallons(volume: Quantity<"volume">): string {
 }
 
 function beforeSentences({ already, begin, visitIds: [first = ""] }: MixOfRoute, nameOf: StopName): readonly string[] {
-  const { rinse, cleaning, line, lineVolume, lastName, carryOver, leftOfLast, isCleanOutOnFile } = begin;
+  const { rinse, cleaning, line, lineVolume, waterBehind, lastName, carryOver, leftOfLast, isCleanOutOnFile } = begin;
   const last = lastName ?? "the last mix";
   const sentences: string[] = [];
   if (already.amount > 0n) sentences.push(`${gallons(already)} of ${last} are in the tank by the books and are used first.`);
@@ -48,7 +48,10 @@ function beforeSentences({ already, begin, visitIds: [first = ""] }: MixOfRoute,
     );
   }
   // After a rinse the line holds its water.
-  if ((line === "water" || rinse !== null) && line !== "runs-on" && lineVolume !== "unknown" && lineVolume.amount > 0n) sentences.push(`Run out ${gallons(lineVolume)} of water until the mix comes.`);
+  if ((line === "water" || rinse !== null) && line !== "runs-on" && lineVolume !== "unknown" && lineVolume.amount > 0n) {
+    const behind = waterBehind.amount > 0n ? `Put ${gallons(waterBehind)} of clean water into the tank after the mix, which is less than pump and hose hold. ` : "";
+    sentences.push(`${behind}Run out ${gallons(lineVolume)} of water until the mix comes.`);
+  }
   if (carryOver !== null) sentences.push(`${gallons(carryOver.mix)} of ${last} come out of the hose first, at ${nameOf(carryOver.visitId)}.`);
   return sentences;
 }
@@ -59,12 +62,14 @@ function rinsateWords({ rinse, rinsedAt }: BeginOfMix, firstStop: string): strin
   return `${toShop}. Where the labels of all that is in it allow that, it may go onto a site that they name, within their rates; never onto a hard surface or down a drain.`;
 }
 
-function afterSentences({ end }: MixOfRoute, nameOf: StopName): readonly string[] {
-  const { pushOut, left, inLine, way, sitesWithoutWater, visitId, rinsateAboard } = end;
+function afterSentences({ begin: { waterBehind }, end }: MixOfRoute, nameOf: StopName): readonly string[] {
+  const { pushOut, left, isLetOutFirst, inLine, way, sitesWithoutWater, visitId, rinsateAboard } = end;
   const nothing = rinsateAboard.amount > 0n ? "No mix" : "Nothing";
   const sentences: string[] = [];
   if (pushOut.amount > 0n) {
-    sentences.push(`When the tank is empty, put ${gallons(pushOut)} of clean water in and spray on at ${nameOf(visitId)} until the water comes.`);
+    const empty = isLetOutFirst ? `Let the ${gallons(left)} that are left in the tank out into a container, then` : "When the tank is empty,";
+    const more = waterBehind.amount > 0n ? `the other ${gallons(fromAmount("volume", pushOut.amount - waterBehind.amount))}` : gallons(pushOut);
+    sentences.push(`${empty} put ${more} of clean water in and spray on at ${nameOf(visitId)} until the water comes.`);
   }
   const rest = [
     ...(left.amount > 0n ? [`${gallons(left)} in the tank`] : []),

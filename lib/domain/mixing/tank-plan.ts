@@ -4,8 +4,9 @@ import { fromAmount, ratio } from "#domain/quantities/quantity";
 import { rational, toNumber } from "#domain/quantities/rational";
 import { amountOfMarks } from "#domain/quantities/rounding";
 import { roundedInFill } from "#domain/mixing/fill-rounding";
+import { isSameMix } from "#domain/mixing/mix-change";
 import { mixesOfRoute } from "#domain/mixing/mixes-of-route";
-import { type BeforeRun, type SizedFill, type SizedRun, type SizingFrame, sizeRun, toolsOf } from "#domain/mixing/sized-run";
+import { type BeforeRun, contentsAfter, type SizedFill, type SizedRun, type SizingFrame, sizeRun, toolsOf } from "#domain/mixing/sized-run";
 import { mixFill, underAMark } from "#domain/mixing/tank-fill";
 import { levelsAlong, type TankAction, type TankLevel } from "#domain/mixing/tank-levels";
 import { type AboardAtStop, type FillOfRoute, type FillPlace, type TankPlan } from "#domain/mixing/tank-plan-answer";
@@ -27,7 +28,8 @@ export interface PlannedTank {
 
 /**
  * The tank plan of a truck's route: which fill serves which stops and how much of it is mixed (see sizeFills), where
- * each tank is filled (first at the shop, later where there is water, else back at the shop), what is in it at every
+ * each tank is filled (first at the shop, later where there is water, else back at the shop; there too where a mark or more of
+ * another mix is still in it), what is in it at every
  * stop, what lies between two mixes, and what the truck weighs. A run's mix is what the ground of its stops takes, plus
  * what stays in the line where nothing pushes it out; only the fill is rounded to the gauge. Of several tanks the one
  * used first gets the room on the truck. Throws unless the load is known at every stop.
@@ -38,7 +40,10 @@ export function planTanks(question: TankPlanQuestion): TankPlan {
   invariant(dryWeights.length === stops.length, "the load is known at every stop");
   const frame: SizingFrame = { question, weights: dryWeights.map(({ amount }) => amount) };
   const runsOf = [...runsOfTanks(stops).values()];
-  for (const runs of runsOf) addRests(frame, runs, 1n);
+  for (const runs of runsOf) {
+    addRests(frame, runs, 1n);
+    addRidingAlong(frame, runs, 1n);
+  }
   const tanks = runsOf.map((runs) => planTank(frame, runs));
   const lettered = letters(tanks);
   const heaviest = heaviestOf(frame);
@@ -59,11 +64,12 @@ function planTank(frame: SizingFrame, runs: readonly RunOfMix[]): PlannedTank {
   const gear = gearOf(runs);
   const inMorning = lastHeld.get(gear.equipmentId) ?? "unknown";
   const sized: SizedRun[] = [];
-  let before: BeforeRun = { last: inMorning, lineHoldsLast: holdsLastInMorning(frame.question, gear, inMorning), isFirst: true };
+  let before: BeforeRun = { last: inMorning, below: [], lineHoldsLast: holdsLastInMorning(frame.question, gear, inMorning), isFirst: true, leavesRest: false };
+  addRidingAlong(frame, runs, -1n);
   for (const run of runs) {
     const next = sizeRun(frame, run, before);
     sized.push(next);
-    before = { last: next.real, lineHoldsLast: next.inLine !== 0n, isFirst: false };
+    before = { last: next.real, below: contentsAfter(next).slice(1), lineHoldsLast: next.inLine !== 0n, isFirst: false, leavesRest: leavesRest(frame.question, next) };
   }
   const [first] = sized;
   addRests(frame, runs, -1n);
@@ -97,14 +103,20 @@ function gearOf([first]: readonly RunOfMix[]): TicketSprayer {
 /** What happens to a tank in a run, in order; what the run before left is taken out on the way to it. */
 function actionsOf(stops: readonly TreatedStop[], { fills, run }: SizedRun, before: SizedRun | undefined): readonly TankAction[] {
   const begin = run.draws[0]?.stopIndex ?? 0;
-  const emptied: readonly TankAction[] = before === undefined ? [] : [{ stopIndex: begin, when: "at-the-stop", change: -before.left }];
+  const timeOf = (fill: SizedFill): Pick<TankAction, "stopIndex" | "when"> => {
+    const { at } = placeOf(stops, fill);
+    const stopIndex = at === "shop-before-leaving" ? 0 : fill.beginsAt;
+    return { stopIndex, when: at === "stop" || fill.isMidway || before?.run.draws.at(-1)?.stopIndex === stopIndex ? "at-the-stop" : "on-the-way" };
+  };
+  const [first] = fills;
+  const emptied: readonly TankAction[] = before === undefined ? [] : [{ ...(first === undefined ? { stopIndex: begin, when: "at-the-stop" } : timeOf(first)), change: -before.left }];
   return [
     ...emptied,
     ...fills.flatMap((fill): readonly TankAction[] => {
-      const { at } = placeOf(stops, fill);
-      const stopIndex = at === "shop-before-leaving" ? 0 : fill.beginsAt;
-      const when = at === "stop" || fill.isMidway || before?.run.draws.at(-1)?.stopIndex === stopIndex ? "at-the-stop" : "on-the-way";
-      return [{ stopIndex, when, change: fill.mixed - fill.toLine }, ...fill.parts.map(({ stopIndex: place, volume }): TankAction => ({ stopIndex: place, when: "at-the-stop", change: -volume }))];
+      const { stopIndex, when } = timeOf(fill);
+      // The line takes the fill's mix where that is made, and what was in the tank before where it is sprayed first.
+      const toLine = fill.toLine < fill.mixed ? fill.toLine : fill.mixed;
+      return [{ stopIndex, when, change: fill.mixed - toLine }, { stopIndex: fill.beginsAt, when: "at-the-stop", change: toLine - fill.toLine }, ...fill.parts.map(({ stopIndex: place, volume }): TankAction => ({ stopIndex: place, when: "at-the-stop", change: -volume }))];
     }),
   ];
 }
@@ -129,9 +141,45 @@ function addRests({ question: { stops, settings }, weights }: SizingFrame, runs:
   }
 }
 
+/** Keeps room for what rides in a tank while others are planned, until it is planned itself: of a fill less than a mark past stops that take nothing, and what it held in the morning. */
+function addRidingAlong(frame: SizingFrame, runs: readonly RunOfMix[], times: 1n | -1n): void {
+  const rest = times * waterWeight(amountOfMarks(frame.question.settings.tankMark, 1n).amount, rational(1n));
+  for (const { draws } of runs) {
+    for (const [index, { stopIndex }] of draws.slice(1).entries()) addWeight(frame.weights, rest, (draws[index]?.stopIndex ?? 0) + 1, stopIndex);
+  }
+  addHeld(frame, runs, times);
+}
+
+/** Keeps room for what a tank holds of its first mix in the morning, as far as the books know it, until it is drawn; or gives it back. */
+function addHeld({ question: { lastHeld, stops }, weights }: SizingFrame, runs: readonly RunOfMix[], times: 1n | -1n): void {
+  const [first, next] = runs;
+  if (first === undefined) return;
+  const held = lastHeld.get(first.gear.equipmentId);
+  if (held === undefined || typeof held === "string" || held.left === "unknown" || !isSameMix(held, first.products, toolsOf(first))) return;
+  let [left, from] = [held.left.amount, 0];
+  for (const { stopIndex, finished } of first.draws) {
+    addWeight(weights, times * waterWeight(left, waterShareOf(first.products)), from, stopIndex + 1);
+    from = stopIndex + 1;
+    left = left > finished.amount ? left - finished.amount : 0n;
+  }
+  addWeight(weights, times * waterWeight(left, waterShareOf(first.products)), from, next?.draws[0]?.stopIndex ?? stops.length);
+}
+
+/** Whether so much of a mix is left that it can't be let out on the road. */
+function leavesRest({ settings }: TankPlanQuestion, { left }: SizedRun): boolean {
+  return left >= amountOfMarks(settings.tankMark, 1n).amount;
+}
+
+/** What of a run is left rides on the way to where the next one is filled, and weighs as its own mix does. */
 function addSpray(weights: bigint[], runs: readonly SizedRun[], levels: readonly TankLevel[]): void {
   const shares = waterShares(levels.length, runs);
-  for (const [index, { highest }] of levels.entries()) weights[index] = (weights[index] ?? 0n) + waterWeight(highest, shares[index] ?? rational(1n));
+  const restTo = new Map(runs.slice(1).map((run, index) => [run.run.draws[0]?.stopIndex, runs[index]] as const));
+  for (const [index, { highest }] of levels.entries()) {
+    const before = restTo.get(index);
+    const rest = before === undefined ? 0n : waterWeight(before.left, waterShareOf(before.run.products));
+    const own = waterWeight(highest, shares[index] ?? rational(1n));
+    weights[index] = (weights[index] ?? 0n) + (rest > own ? rest : own);
+  }
 }
 
 function heaviestOf({ question: { stops }, weights }: SizingFrame): HeaviestLoad {
@@ -165,11 +213,11 @@ function letterOf(index: number): string {
   return index < LETTERS ? last : `${letterOf(Math.floor(index / LETTERS) - 1)}${last}`;
 }
 
-function placeOf(stops: readonly TreatedStop[], { isBeforeLeaving, beginsAt, isMidway }: SizedFill): FillPlace {
+function placeOf(stops: readonly TreatedStop[], { isBeforeLeaving, beginsAt, isMidway, emptiesAtShop }: SizedFill): FillPlace {
   if (isBeforeLeaving) return { at: "shop-before-leaving" };
   const stop = stops[beginsAt];
   const visitId = stop?.visitId ?? "";
-  return stop?.water === "yes" ? { at: "stop", visitId, isMidway } : { at: "shop", visitId, isMidway };
+  return stop?.water === "yes" && !emptiesAtShop ? { at: "stop", visitId, isMidway } : { at: "shop", visitId, isMidway };
 }
 
 function fillOf(stops: readonly TreatedStop[], fill: SizedFill, { run }: SizedRun, letter: string): FillOfRoute {

@@ -29,6 +29,13 @@ test("a fill into a tank of which nobody knows what it held is said on the recor
   expect(await saidOf(visit, fillId)).toEqual([`hold: What the tank of 100 gal tank held before fill ${String(number)} is not on file.`]);
 });
 
+test("what nobody knows of stays in question under the fills that followed", async () => {
+  const visit = await aFedVisit(house, company, day);
+  const { number } = await fillFor(visit, "7:00");
+  const { fillId } = await fillFor(visit, "7:30");
+  expect(await saidOf(visit, fillId)).toEqual([`hold: What the tank of 100 gal tank held before fill ${String(number)} is not on file.`]);
+});
+
 test("a clean-out before the fill says nothing, whatever was done with the tank since", async () => {
   const visit = await aFedVisit(house, company, day);
   await cleanOut("7:10");
@@ -44,12 +51,13 @@ test("what the tank held before counts by what is planned for these lawns: the s
   expect(await saidOf(visit, fillId)).toEqual([]);
 });
 
-test("a product that is not planned there and whose label nobody has read has to be out first", async () => {
+test("a product that is not planned there and whose label nobody has read has to be out first, whatever was filled on top of it", async () => {
   const visit = await aFedVisit(house, company, day);
   const otherId = await aLiquid(house, company);
   await aJug(house, company, day, otherId);
   await cleanOut("6:50");
   const other = await aFill(house, company, day, [], { filledAt: "7:00", products: { [otherId]: "30 fl oz" } });
+  await aFill(house, company, day, [], { filledAt: "7:20", products: { [day.ironId]: "20 fl oz" } });
   const { fillId, number } = await fillFor(visit, "7:30");
   const found = await inWorkOf(house, company, async (work) => {
     const own = await visitOnFile(work, visit.visitId);

@@ -15,7 +15,7 @@ const marksOf = (sizes: FillSizes) => (sizes.kind === "sized" ? sizes.fills.map(
 test("all in one fill where the tank holds it, and nothing is left", () => {
   expect(size([whole(30), whole(60)], 100, "equal")).toEqual({
     kind: "sized",
-    fills: [{ mixed: 90n * MARK, parts: [{ draw: 0, volume: 30n * MARK }, { draw: 1, volume: 60n * MARK }] }],
+    fills: [{ madeAt: 0, mixed: 90n * MARK, parts: [{ draw: 0, volume: 30n * MARK }, { draw: 1, volume: 60n * MARK }] }],
     left: 0n,
   });
 });
@@ -68,6 +68,40 @@ test("a tank that may hold less than a mark has no room", () => {
 test("a fill that rides past a place where less may be aboard is kept down for it", () => {
   const sizes = sizeFills([whole(30), whole(30)], { ...MORE, most: [100n * MARK, 40n * MARK] }, "full-tanks-then-a-short-one");
   expect(marksOf(sizes)).toEqual([30, 30]);
+});
+
+test("what is in the tank is drawn from even where the truck should not carry it, and the draw is as large as it is", () => {
+  const full = (draws: readonly TankDraw[], most: number, already: number) => sizeFills(draws, { ...MORE, already: BigInt(already) * MARK, most: draws.map(() => BigInt(most) * MARK) }, "full-tanks-then-a-short-one");
+  expect(full([whole(15)], 70, 80)).toEqual({ kind: "sized", fills: [{ madeAt: 0, mixed: 0n, parts: [{ draw: 0, volume: 15n * MARK }] }], left: 65n * MARK });
+  expect(full([whole(15), whole(15)], 10, 80)).toMatchObject({ fills: [{ mixed: 0n, parts: [{ draw: 0 }, { draw: 1 }] }], left: 50n * MARK });
+  // 90 are too much for 70: the 65 that are in the tank go first.
+  expect(full([whole(15), whole(90)], 70, 80)).toMatchObject({
+    fills: [{ mixed: 0n, parts: [{ draw: 0, volume: 15n * MARK }] }, { mixed: 5n * MARK, parts: [{ draw: 1, volume: 70n * MARK }] }, { mixed: 20n * MARK, parts: [{ draw: 1, volume: 20n * MARK }] }],
+    left: 0n,
+  });
+  // No room for anything more until it is used up.
+  expect(full([whole(15), atWater(90)], 40, 80)).toMatchObject({ fills: [{ mixed: 0n }, { mixed: 25n * MARK, parts: [{ draw: 1, volume: 25n * MARK }] }], left: 0n });
+});
+
+test("a first fill waits for its first stop where it has no room before it; else it rides from the beginning", () => {
+  const nothing = whole(0);
+  const past = (mostBefore: number, mostThere: number, needed = 60) => sizeFills([nothing, whole(needed)], { ...MORE, most: [BigInt(mostBefore) * MARK, BigInt(mostThere) * MARK] }, "full-tanks-then-a-short-one");
+  expect(past(56, 70)).toMatchObject({ fills: [{ madeAt: 1, mixed: 60n * MARK }] });
+  expect(past(60, 70)).toMatchObject({ fills: [{ madeAt: 0, mixed: 60n * MARK }] });
+  // A second fill is needed either way: the first one is made at the shop.
+  expect(past(56, 56)).toMatchObject({ fills: [{ madeAt: 0, mixed: 56n * MARK }, { madeAt: 1, mixed: 4n * MARK }] });
+  expect(past(0, 50)).toMatchObject({ fills: [{ madeAt: 1, mixed: 50n * MARK }, { madeAt: 1, mixed: 10n * MARK }] });
+  expect(past(0, 0)).toEqual({ kind: "no-room", draw: 1 });
+});
+
+test("what is over in one fill serves a small stop by itself where no more may be brought to it", () => {
+  const draws = [3n, 1n].map((halves) => ({ volume: (halves * MARK) / 2n, mayBeInterrupted: true }));
+  expect(sizeFills(draws, { ...MORE, most: [2n * MARK, MARK / 4n] }, "full-tanks-then-a-short-one")).toMatchObject({ fills: [{ mixed: 2n * MARK, parts: [{ draw: 0 }, { draw: 1, volume: MARK / 2n }] }], left: 0n });
+});
+
+test("a later fill asks for no room on the way past stops that are behind it", () => {
+  const sizes = sizeFills([whole(60), whole(0), whole(60)], { ...MORE, most: [60n * MARK, 30n * MARK, 60n * MARK] }, "full-tanks-then-a-short-one");
+  expect(sizes).toMatchObject({ fills: [{ madeAt: 0, mixed: 60n * MARK }, { madeAt: 2, mixed: 60n * MARK }] });
 });
 
 interface TriedStop {
@@ -141,27 +175,53 @@ test("no way of filling has fewer fills, leaves less, or has a smaller largest f
   );
 });
 
-test("the stops add up to the fills and what is left, and no tank holds more than it may", () => {
-  const draw = fc.record({ volume: fc.bigInt(1n, 400_000n), mayBeInterrupted: fc.boolean() });
+/** Walks along the draws with the fills, by what is in the tank alone. A tank that holds more than it may is not filled. */
+function walk(draws: readonly TankDraw[], most: readonly bigint[], already: bigint, sizes: Extract<FillSizes, { kind: "sized" }>): void {
+  const taken = draws.map(() => 0n);
+  let level = already;
+  for (const { madeAt, mixed, parts } of sizes.fills) {
+    const last = parts.at(-1)?.draw ?? 0;
+    level += mixed;
+    // On the way to each draw the tank holds what was filled less what the draws before took.
+    let aboard = level;
+    for (let draw = madeAt; draw <= last; draw += 1) {
+      // What is over from the mark of a fill can't be left behind.
+      if (mixed > 0n && aboard >= MARK) expect(aboard <= (most[draw] ?? 0n)).toBe(true);
+      const own = parts.filter((part) => part.draw === draw).reduce((sum, { volume }) => sum + volume, 0n);
+      aboard -= own;
+      taken[draw] = (taken[draw] ?? 0n) + own;
+    }
+    level = aboard;
+    expect(level >= 0n).toBe(true);
+    expect(parts.every(({ volume }) => volume > 0n)).toBe(true);
+  }
+  expect(taken).toEqual(draws.map(({ volume }) => volume));
+  expect(level).toBe(sizes.left);
+}
+
+const drawn = fc.record({ volume: fc.oneof(fc.constant(0n), fc.bigInt(1n, 400_000n)), mayBeInterrupted: fc.boolean(), mostMarks: fc.bigInt(0n, 60n) });
+
+test("the stops add up to the fills and what is left, and no fill brings aboard more than there is room for, whatever the tank held and wherever room is short", () => {
   fc.assert(
-    fc.property(fc.array(draw, { minLength: 1, maxLength: 40 }), fc.bigInt(2n, 60n), fc.bigInt(0n, 100_000n), fc.boolean(), (draws, tankMarks, before, isEqual) => {
-      const most = tankMarks * MARK;
-      const already = before < most ? before : most;
-      const sizes = size(draws, Number(tankMarks), isEqual ? "equal" : "full", already);
-      if (sizes.kind !== "sized") throw new Error("There is room.");
-      const taken = draws.map(() => 0n);
-      let level = already;
-      for (const { mixed, parts } of sizes.fills) {
-        level += mixed;
-        expect(level <= most).toBe(true);
-        for (const { draw: index, volume } of parts) {
-          taken[index] = (taken[index] ?? 0n) + volume;
-          level -= volume;
-        }
-        expect(level >= 0n).toBe(true);
-      }
-      expect(taken).toEqual(draws.map(({ volume }) => volume));
-      expect(level).toBe(sizes.left);
+    fc.property(fc.array(drawn, { minLength: 1, maxLength: 30 }), fc.bigInt(0n, 300_000n), fc.boolean(), fc.boolean(), (tried, already, isEqual, isEven) => {
+      const most = tried.map(({ mostMarks }) => (isEven ? (tried[0]?.mostMarks ?? 0n) : mostMarks) * MARK);
+      const sizes = sizeFills(tried, { ...MORE, already, most }, isEqual ? "same-size-every-time" : "full-tanks-then-a-short-one");
+      if (sizes.kind === "sized") walk(tried, most, already, sizes);
+      // Only where less than a mark may be aboard is there no room.
+      else expect((most[sizes.draw] ?? 0n) < MARK || tried.some((_one, index) => (most[index] ?? 0n) < MARK)).toBe(true);
+    }),
+    { numRuns: 1000 },
+  );
+});
+
+test("a stop that takes nothing changes neither what is mixed nor what is left, where there is room for a whole tank", () => {
+  fc.assert(
+    fc.property(fc.array(drawn, { minLength: 1, maxLength: 12 }), fc.bigInt(2n, 60n), fc.bigInt(0n, 100_000n), (tried, tankMarks, already) => {
+      const some = tried.filter(({ volume }) => volume > 0n);
+      const full = (draws: readonly TankDraw[]) => size(draws, Number(tankMarks), "full", already);
+      const [all, without] = [full(tried), full(some)];
+      if (all.kind !== "sized" || without.kind !== "sized") throw new Error("There is room.");
+      expect([all.left, marksOf(all)]).toEqual([without.left, marksOf(without)]);
     }),
   );
 });

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { type LabelFacts } from "#domain/label/label-facts";
-import { changeOfMix, changeOfRun, cleanOutComesFirst, cleanOutNotOnFile, filledUncleaned, heldNotKnown, isSameMix, type MixInTank, notCleanedOut, OF_CLEAN_OUTS, OF_CLEAN_OUTS_OF_DAY } from "#domain/mixing/mix-change";
+import { changeOfMix, cleanOutComesFirst, cleanOutNotOnFile, filledUncleaned, heldNotKnown, isSameMix, type MixInTank, notCleanedOut, OF_CLEAN_OUTS, OF_CLEAN_OUTS_OF_DAY } from "#domain/mixing/mix-change";
+import { type TicketTreatment } from "#domain/mixing/ticket-question";
 import { planTanks } from "#domain/mixing/tank-plan";
 import { of } from "#domain/quantities/quantity";
 import { rateOf } from "#domain/quantities/rate";
@@ -14,9 +15,15 @@ const mixOf = (productId: string, label: LabelFacts | "unknown", concentration =
   name: "fill 7",
   products: [{ productId, productName: label === "unknown" ? "Something" : label.productName, label, concentration }],
 });
+const leftOf = (mix: MixInTank) => [{ mix, unwanted: changeOfMix(mix, next).unwanted }];
 const KELP = { ...IRON_LABEL, productName: "Kelp Tonic" };
 const DOCK = { ...KELP, productName: "Dockaway", epaRegistrationNumber: { number: "DEMO-0000-4" } };
 const forGrasses = (label: LabelFacts, grasses: LabelFacts["uses"][number]["grasses"]): LabelFacts => ({ ...label, uses: label.uses.map((use) => ({ ...use, grasses })) });
+
+const keptFrom = (label: LabelFacts, from: string, apart: "tank" | { readonly days: number } = "tank"): LabelFacts => ({
+  ...label,
+  uses: label.uses.map((use) => ({ ...use, keptApart: { from: [{ from, apart }], basis: "label", source: "label" } })),
+});
 
 test("the same product asks for nothing and may run on up to its label's highest rate", () => {
   expect(changeOfMix(mixOf("iron", IRON_LABEL), next)).toEqual({ cleaning: "none", unwanted: [], mayRunOn: true });
@@ -53,6 +60,35 @@ describe("a stop with two mixes out of one gun", () => {
     expect(changeOfMix(mixOf("dock", DOCK), { stop, treatments: [IRON], gear: SPRAYER })).toEqual({ cleaning: "none", unwanted: [], mayRunOn: false });
   });
 
+  test("one that is planned on spots only is cleaned out before anything else, be that on as many spots, and asks for nothing in its own mix", () => {
+    const spots = { ...dock, spot: { shareBasisPoints: 500 } };
+    const spotted = (...own: readonly TicketTreatment[]) => stopOf({ ...question, treatments: [spots, IRON, ...own] }, { visitId: "v", name: "12 Elm St" });
+    const unwanted = [{ productName: "Dockaway", why: "pesticide-not-planned" }];
+    expect(changeOfMix(mixOf("dock", DOCK), { stop: spotted(), treatments: [IRON], gear: SPRAYER })).toMatchObject({ cleaning: "clean-out", unwanted });
+    const onSpots = { ...IRON, line: 5, spot: { shareBasisPoints: 500 } };
+    expect(changeOfMix(mixOf("dock", DOCK), { stop: spotted(onSpots), treatments: [onSpots], gear: SPRAYER })).toMatchObject({ cleaning: "clean-out", unwanted });
+    expect(changeOfMix(mixOf("dock", DOCK), { stop: spotted(), treatments: [spots], gear: SPRAYER })).toMatchObject({ cleaning: "none", unwanted: [] });
+    const all = { ...spots, spot: { shareBasisPoints: 10_000 } };
+    expect(changeOfMix(mixOf("dock", DOCK), { stop: { ...stop, treatments: [all, IRON] }, treatments: [IRON], gear: SPRAYER })).toMatchObject({ cleaning: "none", unwanted: [] });
+    const feed = mixOf("dock", { ...KELP, productName: "Dockaway" });
+    expect(changeOfMix(feed, { stop: spotted(), treatments: [IRON], gear: SPRAYER })).toMatchObject({ cleaning: "rinse", unwanted: [] });
+  });
+
+  test.each([
+    ["its own label says so", keptFrom(DOCK, "iron"), IRON],
+    ["the other label says so", DOCK, { ...IRON, use: { ...IRON.use, keptApart: { from: [{ from: "Dockaway", apart: "tank" as const }], basis: "label" as const, source: "label" } } }],
+    ["what is in the other is not on file", keptFrom({ ...DOCK, activeIngredients: [] }, "triclopyr"), { ...IRON, label: { ...IRON_LABEL, activeIngredients: "unknown" as const } }],
+  ])("one that is planned all over, but kept out of a tank with the next one, is cleaned out: %s", (_why, label, iron) => {
+    const kept = { ...dock, label };
+    const apart = { ...stop, treatments: [kept, iron] };
+    expect(changeOfMix(mixOf("dock", label), { stop: apart, treatments: [iron], gear: SPRAYER })).toMatchObject({ cleaning: "clean-out", unwanted: [{ productName: "Dockaway", why: "kept-apart-in-a-tank" }] });
+  });
+
+  test("days apart on the ground are no matter of the tank", () => {
+    const label = keptFrom(DOCK, "iron", { days: 14 });
+    expect(changeOfMix(mixOf("dock", label), { stop, treatments: [IRON], gear: SPRAYER })).toMatchObject({ cleaning: "none", unwanted: [] });
+  });
+
   test("one that is planned on a part of them only is cleaned out", () => {
     expect(changeOfMix(mixOf("iron", DOCK), { stop, treatments: [dock], gear: SPRAYER })).toMatchObject({ cleaning: "clean-out", unwanted: [{ why: "pesticide-not-planned" }] });
   });
@@ -69,7 +105,7 @@ test("a lawn whose grass is not on file can't be told to be labeled", () => {
 
 test("what a tank held is the same mix within a mark of the cup, and within nothing without a cup, but never one that is stronger than the next stops may get", () => {
   const held = (fluidOunces: string) => ({
-    name: "fill 7", finished: of("gal", 40n), left: of("gal", 2n), isUnderWay: false, isOfThatDay: false, filledOnto: "clean" as const, products: [{ productId: "iron", productName: "Rustwater Iron", label: IRON_LABEL, amount: of("fl oz", fluidOunces) }],
+    name: "fill 7", finished: of("gal", 40n), left: of("gal", 2n), isUnderWay: false, isOfThatDay: false, filledOnto: [], products: [{ productId: "iron", productName: "Rustwater Iron", label: IRON_LABEL, amount: of("fl oz", fluidOunces) }],
   });
   const isSame = (fluidOunces: string, hasCup = true) => isSameMix(held(fluidOunces), PLANNED, () => (hasCup ? CUP : undefined));
   expect([isSame("40"), isSame("39.6"), isSame("40.4"), isSame("39.5"), isSame("40.5")]).toEqual([true, true, true, false, false]);
@@ -82,21 +118,21 @@ test("what a tank held is the same mix within a mark of the cup, and within noth
 
 test("the hold says what was in the tank, why it must not reach the lawn, and that the office changes the plan", () => {
   const last = mixOf("other", DOCK);
-  expect(notCleanedOut(last, next, changeOfMix(last, next).unwanted)).toMatchObject({
+  expect(notCleanedOut(leftOf(last), next)).toMatchObject({
     level: "hold",
     answerableBy: "office",
     rule: "clean-out",
-    what: "The last mix in the tank of Sprayer is not cleaned out for the turf at 12 Elm St.",
+    what: "What was in the tank of Sprayer is not cleaned out for the turf at 12 Elm St.",
     figure: "Fill 7: Dockaway is a pesticide that is not planned there.",
   });
   expect(heldNotKnown(next, null)).toMatchObject({ level: "hold", rule: "clean-out", what: "What the tank of Sprayer held last is not on file." });
   expect(heldNotKnown(next, last)).toMatchObject({ level: "hold", rule: "clean-out", what: "What the tank of Sprayer held before fill 7 is not on file." });
-  expect(filledUncleaned(last, mixOf("kelp", KELP), next, changeOfMix(last, next).unwanted)).toMatchObject({ level: "hold", answerableBy: "office", rule: "clean-out", figure: "Fill 7: Dockaway is a pesticide that is not planned there." });
+  expect(filledUncleaned(leftOf(last), mixOf("kelp", KELP), next)).toMatchObject({ level: "hold", answerableBy: "office", rule: "clean-out", figure: "Fill 7: Dockaway is a pesticide that is not planned there." });
 });
 
 test("between two mixes of one day a clean-out is a step that comes first, and wants care", () => {
   const last = mixOf("other", DOCK);
-  expect(cleanOutComesFirst(last, next, changeOfMix(last, next).unwanted)).toMatchObject({
+  expect(cleanOutComesFirst(leftOf(last), next)).toMatchObject({
     level: "take-care",
     rule: "clean-out-comes-first",
     what: "Sprayer is cleaned out before it is filled for 12 Elm St.",
@@ -104,22 +140,14 @@ test("between two mixes of one day a clean-out is a step that comes first, and w
   });
 });
 
-test("a record says of a clean-out that was to come first that none is on file, and leaves any other finding", () => {
-  const last = mixOf("other", DOCK);
-  const { unwanted } = changeOfMix(last, next);
-  const said = cleanOutNotOnFile(cleanOutComesFirst(last, next, unwanted));
-  expect(said).toMatchObject({ level: "take-care", rule: "clean-out-not-on-file", what: "No clean-out of Sprayer is on file before the work at 12 Elm St.", figure: "Fill 7: Dockaway is a pesticide that is not planned there." });
-  expect(cleanOutNotOnFile(notCleanedOut(last, next, unwanted))).toEqual(notCleanedOut(last, next, unwanted));
-  expect([OF_CLEAN_OUTS.has(said.rule), OF_CLEAN_OUTS.has("clean-out-comes-first"), OF_CLEAN_OUTS_OF_DAY.has("clean-out-comes-first"), OF_CLEAN_OUTS_OF_DAY.has(said.rule)]).toEqual([true, false, true, true]);
+test("a clean-out for what nobody knows of says so", () => {
+  expect(cleanOutComesFirst([], next)).toMatchObject({ figure: "All that was in the tank since its last clean-out is not on file." });
 });
 
-test("a run is cleaned out for the one of its stops that needs it most; pump and hose run on at its first stop alone", () => {
-  const run = (...stops: readonly ReturnType<typeof truckStop>[]) => ({ gear: SPRAYER, draws: stops.map(({ visitId, treatments }, stopIndex) => ({ stopIndex, visitId, finished: of("gal", 3n), ground: of("sq ft", 2000n), treatments })) });
-  const iron = truckStop("a", [IRON]);
-  const other = { ...truckStop("b", [IRON]), lawns: [{ ...LAWN, grasses: ["bermudagrass" as const] }] };
-  const last = mixOf("kelp", KELP);
-  expect(changeOfRun(last, run(iron), [iron])).toEqual({ cleaning: "rinse", unwanted: [], mayRunOn: false });
-  expect(changeOfRun(last, run(iron, other), [iron, other])).toEqual({ cleaning: "clean-out", unwanted: [{ productName: "Kelp Tonic", why: "not-labeled-for-its-turf" }], mayRunOn: false });
-  expect(changeOfRun(mixOf("iron", IRON_LABEL), run(iron, iron), [iron, iron])).toEqual({ cleaning: "none", unwanted: [], mayRunOn: true });
-  expect(changeOfRun(last, run(iron), [])).toEqual({ cleaning: "none", unwanted: [], mayRunOn: false });
+test("a record says of a clean-out that was to come first that none is on file, and leaves any other finding", () => {
+  const last = mixOf("other", DOCK);
+  const said = cleanOutNotOnFile(cleanOutComesFirst(leftOf(last), next));
+  expect(said).toMatchObject({ level: "take-care", rule: "clean-out-not-on-file", what: "No clean-out of Sprayer is on file before the work at 12 Elm St.", figure: "Fill 7: Dockaway is a pesticide that is not planned there." });
+  expect(cleanOutNotOnFile(notCleanedOut(leftOf(last), next))).toEqual(notCleanedOut(leftOf(last), next));
+  expect([OF_CLEAN_OUTS.has(said.rule), OF_CLEAN_OUTS.has("clean-out-comes-first"), OF_CLEAN_OUTS_OF_DAY.has("clean-out-comes-first"), OF_CLEAN_OUTS_OF_DAY.has(said.rule)]).toEqual([true, false, true, true]);
 });

@@ -6,7 +6,7 @@ import { of } from "#domain/quantities/quantity";
 import { CUP, IRON, IRON_LABEL, SPRAYER } from "../../support/ticket";
 import { tankQuestion, truckStop } from "../../support/truck-stops";
 
-const CLEAN: BeforeRun = { last: "clean", lineHoldsLast: true, isFirst: true };
+const CLEAN: BeforeRun = { last: "clean", below: [], lineHoldsLast: true, isFirst: true, leavesRest: false };
 const GALLON = of("gal", 1n).amount;
 const { settings } = tankQuestion([]);
 const asItIs = { settings: { ...settings, lineAtTheEnd: "left-as-it-is" } } as const;
@@ -30,9 +30,15 @@ test("with water behind the mix all of it reaches the lawns, without it the line
 test("the mix is pushed out whatever the line held before it", () => {
   const last = mixOf(sized().run, "fill 7");
   expect(sized({}, { last })).toMatchObject({ line: "runs-on", pushOut: 3n * GALLON, inLine: 0n });
-  const held = { name: "fill 7", finished: of("gal", 40n), left: of("gal", 10n), isUnderWay: true, isOfThatDay: false, filledOnto: "clean" as const, products: [{ productId: "iron", productName: "Rustwater Iron", label: IRON_LABEL, amount: of("fl oz", 40n) }] };
+  const held = { name: "fill 7", finished: of("gal", 40n), left: of("gal", 10n), isUnderWay: true, isOfThatDay: false, filledOnto: [], products: [{ productId: "iron", productName: "Rustwater Iron", label: IRON_LABEL, amount: of("fl oz", 40n) }] };
   expect(sized({}, { last: held })).toMatchObject({ isSameAsLast: true, line: "holds-this-mix", pushOut: 3n * GALLON, inLine: 0n, already: 10n * GALLON });
   expect(sized({}, { last: held, lineHoldsLast: false })).toMatchObject({ isSameAsLast: true, line: "water", pushOut: 3n * GALLON, already: 10n * GALLON });
+});
+
+test("what fills the line is of the first stop's own fill, and of the next one too where one is not enough", () => {
+  const fillsOf = (run: ReturnType<typeof sized>) => run.fills.map(({ mixed: all, toLine, parts, isBeforeLeaving }) => [all, toLine, parts.map(({ volume }) => volume), isBeforeLeaving].map((one) => (typeof one === "bigint" ? Number(one) / Number(GALLON) : Array.isArray(one) ? one.map((part) => Number(part) / Number(GALLON)) : one)));
+  expect(fillsOf(sized({ capacity: of("gal", 32n) }, {}, { ...asItIs, settings: { ...asItIs.settings, tankLoads: "full-tanks-then-a-short-one" } }))).toEqual([[32, 3, [29], true], [1, 0, [1], false]]);
+  expect(fillsOf(sized({ capacity: of("gal", 2n) }, {}, { ...asItIs, settings: { ...asItIs.settings, tankLoads: "full-tanks-then-a-short-one" } })).slice(0, 2)).toEqual([[2, 2, [], true], [2, 1, [1], false]]);
 });
 
 test("a line that nobody measured stays unknown and adds nothing", () => {
@@ -70,7 +76,7 @@ test("a run's real mix is as strong as its strongest fill, and as what the tank 
   // 30.5 gal with 30.5 fl oz; 30.3 gal with 30.5.
   expect(strengthOf(sized({ holdUp: of("gal", "0.5") }, {}, asItIs))).toBe(1);
   expect(strengthOf(sized({ holdUp: of("gal", "0.3") }, {}, asItIs))).toBeCloseTo(30.5 / 30.3, 12);
-  const held = { name: "fill 7", finished: of("gal", 10n), left: of("gal", 1n), isUnderWay: false, isOfThatDay: false, filledOnto: "clean" as const, products: [{ productId: "iron", productName: "Rustwater Iron", label: IRON_LABEL, amount: of("fl oz", "10.4") }] };
+  const held = { name: "fill 7", finished: of("gal", 10n), left: of("gal", 1n), isUnderWay: false, isOfThatDay: false, filledOnto: [], products: [{ productId: "iron", productName: "Rustwater Iron", label: IRON_LABEL, amount: of("fl oz", "10.4") }] };
   expect(strengthOf(sized({}, { last: held }))).toBeCloseTo(1.04, 12);
   const full = sized({ holdUp: of("gal", "0.3") }, {}, { ...asItIs, truck: { name: "Truck 1", payload: of("lb", 1n), staysAboard: of("lb", 0n) } });
   expect([full.fills, strengthOf(full)]).toEqual([[], 1]);

@@ -13,7 +13,7 @@ const nameOf = (visitId: string) => `stop ${visitId}`;
 const planOf = (stops: readonly TreatedStop[], more: Partial<TankPlanQuestion> = {}) => planTanks(tankQuestion(stops, more));
 const said = (stops: readonly TreatedStop[], more: Partial<TankPlanQuestion> = {}) => planOf(stops, more).mixes.map((mix) => mixSentences(mix, nameOf));
 const held = (productId: string, label: typeof IRON_LABEL): LastHeld => ({
-  name: "fill 7", finished: of("gal", 40n), left: of("gal", 2n), isUnderWay: false, isOfThatDay: false, filledOnto: "clean", products: [{ productId, productName: label.productName, label, amount: of("fl oz", 40n) }],
+  name: "fill 7", finished: of("gal", 40n), left: of("gal", 2n), isUnderWay: false, isOfThatDay: false, filledOnto: [], products: [{ productId, productName: label.productName, label, amount: of("fl oz", 40n) }],
 });
 const underWay = (last: LastHeld): LastHeld => (typeof last === "string" ? last : { ...last, isUnderWay: true });
 const after = (last: LastHeld, more: Partial<TankPlanQuestion> = {}) => said([truckStop("a", [IRON])], { lastHeld: new Map([[SPRAYER.equipmentId, last]]), ...more })[0];
@@ -38,6 +38,32 @@ test("where a fill is made", () => {
 test("a mix behind which water goes leaves nothing", () => {
   expect(said([truckStop("a", [IRON])])).toEqual([
     ["Run out 3 gal of water until the mix comes.", "When the tank is empty, put 3 gal of clean water in and spray on at stop a until the water comes.", "Nothing is left in tank and lines."],
+  ]);
+});
+
+test("a mix that is less than pump and hose hold is followed by a part of the water that pushes it, and is for care", () => {
+  const stops = [truckStop("a", [IRON], 1000n)];
+  expect(said(stops)).toEqual([
+    [
+      "Put 1½ gal of clean water into the tank after the mix, which is less than pump and hose hold. Run out 3 gal of water until the mix comes.",
+      "When the tank is empty, put the other 1½ gal of clean water in and spray on at stop a until the water comes.",
+      "Nothing is left in tank and lines.",
+    ],
+  ]);
+  const rules = (question: Partial<TankPlanQuestion> = {}) => planOf(stops, question).found.filter(({ finding }) => finding.rule === "less-than-the-line-holds");
+  expect(rules()).toMatchObject([{ visitId: "a", finding: { level: "take-care", what: "Fill A for a is less than pump and hose of Sprayer hold.", figure: "There are 1½ gal of it, and they hold 3 gal: water stands before and behind all of it, and thins it." } }]);
+  // Where the line is filled with it, or holds it already, there is enough.
+  expect(rules(asItIs)).toEqual([]);
+  expect(rules({ lastHeld: new Map([[SPRAYER.equipmentId, underWay(held("iron", IRON_LABEL))]]) })).toEqual([]);
+});
+
+test("a rest that the line would take up is let out before water pushes", () => {
+  const last = held("iron", IRON_LABEL);
+  const more = typeof last === "string" ? last : { ...last, left: of("gal", 5n) };
+  expect(after(more)?.slice(1, 4)).toEqual([
+    "Run out 3 gal of water until the mix comes.",
+    "Let the 2 gal that are left in the tank out into a container, then put 3 gal of clean water in and spray on at stop a until the water comes.",
+    "Left in tank and lines: 2 gal in the tank.",
   ]);
 });
 

@@ -4,7 +4,7 @@ import { sprayForGround, type SprayMix } from "#domain/mixing/spray-mix";
 import { addUpFill } from "#domain/mixing/tank-day";
 import { drawFromFill, fillStopOf, planFill } from "#domain/mixing/tank-fill";
 import { planTanks } from "#domain/mixing/tank-plan";
-import { type TankPlanQuestion, type TreatedStop } from "#domain/mixing/tank-plan-question";
+import { type LastHeld, type TankPlanQuestion, type TreatedStop } from "#domain/mixing/tank-plan-question";
 import { exactly } from "#domain/quantities/exact-quantity";
 import { of, type Quantity, sum } from "#domain/quantities/quantity";
 import { rateOf } from "#domain/quantities/rate";
@@ -69,7 +69,7 @@ test("what each stop sprays is what its ground takes, and with line and rest it 
   );
 });
 
-test("what was over in one fill and begins a stop by itself, where a loaded truck may not carry more to it, is of that fill", () => {
+test("a tank that rests while others are sprayed is filled for its next stop by what the truck may carry there, not by what it carried on the way", () => {
   const at = (name: string, what: number, area: bigint) => truckStop(name, TREATMENTS[what] ?? [], area, { water: "yes" });
   const stops = [at("v0", 0, 500n), at("v1", 2, 500n), at("v2", 0, 16_367n), at("v3", 3, 71_350n), at("v4", 2, 4_367n)];
   const question = tankQuestion(stops, {
@@ -79,7 +79,7 @@ test("what was over in one fill and begins a stop by itself, where a loaded truc
   });
   const plan = planTanks(question);
   expectAllSprayed(question, plan);
-  expect(plan.fills.find(({ visitIds }) => visitIds.includes("v1"))?.visitIds).toEqual(["v1", "v4"]);
+  expect(plan.fills.filter(({ gear }) => gear === backpack).map(({ visitIds }) => visitIds)).toEqual([["v1"], ["v4"], ["v4"]]);
 });
 
 function sprayOfStop({ mixes }: TreatedStop): SprayMix {
@@ -173,6 +173,62 @@ test("no tank holds more than it can, and the truck carries no more than it may"
     }),
   );
 });
+
+/** What a tank may hold in the morning: nothing, nobody knows what, or so much of a fill with so much iron in each gallon. */
+const inMorning = fc.oneof(
+  fc.constantFrom("clean" as const, "unknown" as const),
+  fc.record({ left: fc.oneof(fc.constant("unknown" as const), fc.bigInt(0n, 100n)), perGallon: fc.constantFrom("1", "0.6666", "0.5"), isUnderWay: fc.boolean() }),
+);
+const heldBy = (morning: typeof inMorning extends fc.Arbitrary<infer T> ? T : never, capacity: bigint): LastHeld => {
+  if (typeof morning === "string") return morning;
+  const left = morning.left === "unknown" ? "unknown" : of("gal", morning.left < capacity ? morning.left : capacity);
+  const iron = { productId: IRON.productId, productName: "Rustwater Iron", label: IRON.label, amount: of("fl oz", String(Number(morning.perGallon) * 100)) };
+  return { name: "fill 7", finished: of("gal", 100n), products: [iron], left, isUnderWay: morning.isUnderWay, isOfThatDay: false, filledOnto: [] };
+};
+
+const GALLON = Number(of("gal", 1n).amount);
+const POUND = Number(of("lb", 1n).amount);
+/** A pound of water is 0.1198 gal; all mixes here are more than 0.98 water. */
+const POUNDS_A_GALLON = 8.3;
+
+test("with whatever the tanks hold in the morning and however little the truck may carry, tanks and lawns add up and the heaviest load is told", () => {
+  const payload = fc.oneof(fc.constant(null), fc.bigInt(20n, 2500n));
+  fc.assert(
+    fc.property(questionArbitrary, inMorning, inMorning, payload, (clean, truckTank, backTank, pounds) => {
+      const question: TankPlanQuestion = {
+        ...clean,
+        truck: { name: "Truck 1", payload: pounds === null ? null : of("lb", pounds), staysAboard: of("lb", 0n) },
+        lastHeld: new Map([[SPRAYER.equipmentId, heldBy(truckTank, 100n)], ["backpack", heldBy(backTank, 4n)]]),
+      };
+      const plan = planTanks(question);
+      for (const [index, { visitId, tanks }] of plan.aboard.entries()) {
+        expect(visitId).toBe(question.stops[index]?.visitId);
+        const water = tanks.reduce((sum, { arrives }) => sum + Number(arrives.amount) / GALLON, 0);
+        expect(Number(plan.heaviest.weight.amount) / POUND).toBeGreaterThanOrEqual(Number(question.dryWeights[index]?.amount ?? 0n) / POUND + water * POUNDS_A_GALLON * 0.98 - 0.01);
+      }
+      const isSaid = plan.found.some(({ finding }) => finding.rule === "above-payload");
+      expect(isSaid).toBe(pounds !== null && Number(plan.heaviest.weight.amount) > Number(pounds) * POUND);
+      if (isRefused(plan)) return;
+      for (const gear of [SPRAYER, backpack]) {
+        const sprays = question.stops.flatMap(({ mixes }) => mixes.flatMap((mix) => (mix.kind === "spray" && mix.gearName === gear.name ? [sprayForGround(mix.carrier, mix.lawns)] : [])));
+        const fills = plan.fills.filter((fill) => fill.gear.equipmentId === gear.equipmentId);
+        const mixes = plan.mixes.filter((mix) => mix.gear.equipmentId === gear.equipmentId);
+        const came = total(mixes.map(({ already }) => already)) + total(fills.map(({ finished }) => finished));
+        // A line that held something else, and that no water pushes out at the end, keeps of the mix what it holds.
+        const stays = mixes.map(({ begin, end }) => (begin.line === "holds-this-mix" || begin.line === "runs-on" || end.inLine === "unknown" ? 0n : end.inLine.amount));
+        expect(came).toBe(total(sprays) + stays.reduce((sum, one) => sum + one, 0n) + total(mixes.map(({ end }) => end.left)));
+        for (const { end } of mixes) expect(total([...end.way.sites.map(({ mix }) => mix), end.way.toShop])).toBe(end.left.amount + (end.inLine === "unknown" ? 0n : end.inLine.amount) - carriedOn(mixes, end));
+      }
+    }),
+    { numRuns: 200 },
+  );
+});
+
+/** What the next mix's first lawn gets out of the line needs no other place. */
+function carriedOn(mixes: ReturnType<typeof planTanks>["mixes"], end: ReturnType<typeof planTanks>["mixes"][number]["end"]): bigint {
+  const next = mixes[mixes.findIndex((mix) => mix.end === end) + 1];
+  return next?.begin.line === "runs-on" && end.inLine !== "unknown" ? end.inLine.amount : 0n;
+}
 
 test("forward and back again: a fill that is sprayed as planned gives each visit the product of its gallons", () => {
   fc.assert(

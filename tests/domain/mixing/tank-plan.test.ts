@@ -12,6 +12,7 @@ import { tankQuestion, truckStop, upTo } from "../../support/truck-stops";
 // The sprayer of these tests puts out 1.5 gal per 1,000 sq ft: 20,000 sq ft are 30 gal with 30 fl oz of iron. Its pump and
 // hose hold 3 gal.
 const weaker = { ...IRON, rate: rateOf("product-volume-per-area", "1", "fl oz per 1,000 sq ft") };
+const KELP = { ...IRON, productId: "kelp", label: { ...IRON_LABEL, productName: "Kelp Tonic" } };
 const planOf = (stops: readonly TreatedStop[], more: Partial<TankPlanQuestion> = {}) => planTanks(tankQuestion(stops, more));
 const briefly = ({ fills }: TankPlan) => fills.map(({ letter, visitIds, finished }) => [letter, visitIds.join(" "), finished]);
 const rules = ({ found }: TankPlan) => found.map(({ visitId, finding }) => `${visitId ?? "truck"} ${finding.level} ${finding.rule}`);
@@ -21,7 +22,7 @@ const held = (more: Partial<HeldMix> = {}): HeldMix => ({
   left: of("gal", 10n),
   isUnderWay: false,
   isOfThatDay: false,
-  filledOnto: "clean",
+  filledOnto: [],
   products: [{ productId: "iron", productName: "Rustwater Iron", label: IRON_LABEL, amount: of("fl oz", 40n) }],
   ...more,
 });
@@ -135,24 +136,58 @@ test("what the tank holds of this very mix is used first", () => {
   const plan = planOf([truckStop("a", [IRON], 20_000n)], holding(held()));
   expect(briefly(plan)).toEqual([["A", "a", of("gal", 20n)]]);
   expect(plan.mixes[0]).toMatchObject({ already: of("gal", 10n), begin: { line: "water", cleaning: "none" }, end: { pushOut: of("gal", 3n), inLine: of("gal", 0n) } });
-  expect(planOf([truckStop("a", [IRON])], holding(held()))).toMatchObject({ fills: [], mixes: [{ name: "fill 7", end: { left: of("gal", 7n) } }], aboard: [{ share: 0.1 }] });
+  expect(planOf([truckStop("a", [IRON])], holding(held()))).toMatchObject({ fills: [], mixes: [{ name: "fill 7", end: { left: of("gal", 4n), inLine: of("gal", 3n) } }], aboard: [{ share: 0.1 }] });
+});
+
+test("water pushes no mix out of the line while a mark or more of it is in the tank; where the line would take it up it is let out first", () => {
+  const endWith = (left: string) => planOf([truckStop("a", [IRON])], holding(held({ left: of("gal", left) }))).mixes[0]?.end;
+  expect(endWith("3.09")).toMatchObject({ left: of("gal", "0.09"), pushOut: of("gal", 3n), isLetOutFirst: false, inLine: of("gal", 0n) });
+  expect(endWith("6.09")).toMatchObject({ left: of("gal", "3.09"), pushOut: of("gal", 3n), isLetOutFirst: true, inLine: of("gal", 0n) });
+  expect(endWith("6.1")).toMatchObject({ left: of("gal", "0.1"), pushOut: of("gal", 0n), isLetOutFirst: false, inLine: of("gal", 3n) });
+});
+
+test("a tank with a mark or more of another mix in it is emptied, rinsed and filled at the shop, water at the stop or not, and the rest weighs on the way there", () => {
+  const stops = [truckStop("a", [IRON], 10_000n), truckStop("past", [FEED]), truckStop("b", [{ ...KELP, line: 8 }], 40_000n, { water: "yes" })];
+  const dry = { dryWeights: stops.map(() => of("lb", 100n)) };
+  const plan = planOf(stops, { ...holding(held({ finished: of("gal", 90n), left: of("gal", 80n), products: [{ productId: "iron", productName: "Rustwater Iron", label: IRON_LABEL, amount: of("fl oz", 90n) }] })), ...dry });
+  expect(plan.fills).toMatchObject([{ letter: "A", place: { at: "shop", visitId: "b", isMidway: false }, finished: of("gal", 60n) }]);
+  const [first, second] = plan.mixes;
+  expect(first?.end).toMatchObject({ left: of("gal", 62n), inLine: of("gal", 3n), pushOut: of("gal", 0n) });
+  expect(second).toMatchObject({ begin: { cleaning: "rinse", rinsedAt: "shop", line: "flushed" }, end: { rinsateAboard: of("gal", 0n) } });
+  const gallons = plan.aboard.map(({ tanks }) => tanks.map(({ arrives, leaves }) => [arrives, leaves]));
+  expect(gallons).toEqual([[[of("gal", 80n), of("gal", 62n)]], [[of("gal", 62n), of("gal", 62n)]], [[of("gal", 60n), of("gal", 0n)]]]);
+  // Less than a mark is let out at the stop, where the tank is filled.
+  const small = planOf(stops, { ...holding(held({ left: of("gal", "15.05") })), ...dry });
+  expect(small.fills).toMatchObject([{ place: { at: "stop", visitId: "b" } }]);
+});
+
+test("what is left rides to where the tank is filled next and weighs as its own mix, and what a tank holds in the morning is left room for by the tanks before", () => {
+  const small = truckStop("b", [KELP], 2000n, { water: "yes" });
+  const rest = planOf([truckStop("a", [IRON], 2000n), small], { ...holding(held({ left: of("gal", 90n), finished: of("gal", 90n), products: [{ productId: "iron", productName: "Rustwater Iron", label: IRON_LABEL, amount: of("fl oz", 90n) }] })), dryWeights: [of("lb", 0n), of("lb", 900n)] });
+  // 84 gal with 1 fl oz in each are 83.3 gal of water.
+  expect(rest.heaviest.visitId).toBe("b");
+  expect(Number(rest.heaviest.weight.amount) / Number(of("lb", 1n).amount)).toBeCloseTo(900 + ((84 * 127) / 128) * 8.3454, 0);
+  const backpack = { ...IRON, gear: { ...SPRAYER, equipmentId: "other", name: "Other", holdUp: of("gal", 0n) } };
+  const two = planOf([truckStop("x", [backpack], 40_000n), truckStop("a", [IRON], 10_000n)], { ...holding(held({ left: of("gal", 40n) })), truck: { name: "Truck 1", payload: of("lb", 700n), staysAboard: of("lb", 0n) }, dryWeights: [of("lb", 10n), of("lb", 10n)] });
+  expect(rules(two)).not.toContain("truck hold above-payload");
 });
 
 test("what the tank holds is another mix where it is stronger than the next stop's label allows", () => {
   // 2 gal with 1.75 fl oz: half a mark from 1 fl oz per 1,000 sq ft, 1.3125 on the ground.
   const strong = held({ finished: of("gal", 2n), left: of("gal", 1n), products: [{ productId: "iron", productName: "Rustwater Iron", label: IRON_LABEL, amount: of("fl oz", "1.75") }] });
   const planFor = (high: string) => planOf([truckStop("a", [upTo(weaker, high)], 600n)], holding(strong));
-  expect(planFor("1.32")).toMatchObject({ fills: [], mixes: [{ name: "fill 7", already: of("gal", 1n) }], found: [] });
+  expect(planFor("1.32")).toMatchObject({ fills: [], mixes: [{ name: "fill 7", already: of("gal", 1n) }] });
+  expect(rules(planFor("1.32"))).toEqual(["a take-care less-than-the-line-holds"]);
   const other = planFor("1");
   expect(other).toMatchObject({ fills: [{ finished: of("gal", "0.9") }], mixes: [{ already: of("gal", 0n), begin: { leftOfLast: of("gal", 1n) } }] });
   // 0.9 gal take 0.6 fl oz, and the cup gives ½: 0.83 fl oz on 1,000 sq ft.
-  expect(rules(other)).toEqual(["a take-care last-mix-left", "a take-care rounded-below-lowest"]);
+  expect(rules(other)).toEqual(["a take-care last-mix-left", "a take-care less-than-the-line-holds", "a take-care rounded-below-lowest"]);
 });
 
 test("a line holds the mix in the morning where the house leaves it there, where its fill is under way and where nobody measured it", () => {
   const lineOf = (mix: HeldMix, more: Partial<TankPlanQuestion> = {}, gear: Partial<typeof SPRAYER> = {}) => planOf([truckStop("a", [{ ...IRON, gear: { ...SPRAYER, ...gear } }])], { ...holding(mix), ...more }).mixes[0];
   expect(lineOf(held(), stays)).toMatchObject({ begin: { line: "holds-this-mix" }, end: { pushOut: of("gal", 0n), inLine: of("gal", 3n) } });
-  expect(lineOf(held({ isUnderWay: true }))).toMatchObject({ begin: { line: "holds-this-mix" }, end: { pushOut: of("gal", 3n), inLine: of("gal", 0n) } });
+  expect(lineOf(held({ isUnderWay: true, left: of("gal", 3n) }))).toMatchObject({ begin: { line: "holds-this-mix" }, end: { pushOut: of("gal", 3n), inLine: of("gal", 0n) } });
   expect(lineOf(held(), {}, { holdUp: "unknown" })).toMatchObject({ begin: { line: "holds-this-mix" }, end: { pushOut: of("gal", 0n), inLine: "unknown" } });
 });
 

@@ -62,7 +62,7 @@ function sprayedFrom(fills: ReturnType<typeof planTanks>["fills"], { tank: befor
 
 function heldOf(fluidOunces: string): LastHeld {
   return {
-    name: "fill 7", finished: of("gal", 2n), left: of("gal", 1n), isUnderWay: false, isOfThatDay: false, filledOnto: "clean",
+    name: "fill 7", finished: of("gal", 2n), left: of("gal", 1n), isUnderWay: false, isOfThatDay: false, filledOnto: [],
     products: [{ productId: IRON.productId, productName: "Rustwater Iron", label: IRON.label, amount: of("fl oz", fluidOunces) }],
   };
 }
