@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { LAWN_OUTCOMES, MEASURED_BY } from "#domain/register/record-content";
 import { requiredClockTime } from "#application/clock-time.schema";
+import { numberedRows } from "#application/programs/treatment-fields.schema";
 import { idField, optionalDate, optionalLine, requiredDate } from "#application/field.schema";
 
 /** A whole number of a gauge or a thermometer, or empty where it was not read. */
@@ -16,12 +17,31 @@ export const WIND_FROM = ["N", "NE", "E", "SE", "S", "SW", "W", "NW"] as const;
 
 const idOrNone = z.union([idField, z.literal("")]).optional().transform((id) => (id === "" || id === undefined ? null : id));
 
-/** What really happened with one mix: how it was measured and how much, and the fill or the lot it came from. */
+const typedAmount = z.string().trim().max(40, "At most 40 characters.").default("");
+
+/** Further fills that a mix came out of, each with its own amount; rows that were left empty are left out. */
+const furtherFills = numberedRows(z.object({ amount: typedAmount, fillId: idOrNone }), "Choose the fills.")
+  .default([])
+  .transform((rows, context) =>
+    rows.flatMap(([row, { amount, fillId }]) => {
+      if (fillId !== null) return [{ row, amount, fillId }];
+      if (amount !== "") context.addIssue({ code: "custom", path: [row, "fillId"], message: "Choose the fill that these gallons came out of." });
+      return [];
+    }),
+  );
+
+/** What really happened with one mix: how it was measured and how much, and the fills or the lot it came from. */
 const mixField = z.object({
   measuredBy: z.union([z.enum(MEASURED_BY), z.literal("")], "Say how the amount was come by.").nullish(),
   /** "8.2 gal", "7 bags", "5.25 lb"; empty where it was as planned. */
-  amount: z.string().trim().max(40, "At most 40 characters.").default(""),
+  amount: typedAmount,
   fillId: idOrNone,
+  alsoFrom: furtherFills,
+}).superRefine(({ fillId, alsoFrom }, context) => {
+  const [first] = alsoFrom;
+  if (fillId === null && first !== undefined) context.addIssue({ code: "custom", path: ["fillId"], message: "Choose the first fill too, or take the others off: what was mixed for this visit alone has none." });
+  const again = alsoFrom.find((one, index) => one.fillId === fillId || alsoFrom.slice(0, index).some((other) => other.fillId === one.fillId));
+  if (again !== undefined) context.addIssue({ code: "custom", path: ["alsoFrom", again.row, "fillId"], message: "This fill is named twice. Put its gallons together." });
 });
 
 /** An object by line as the server reads a form, or a list with gaps as the browser's form holds numbered fields. */
@@ -33,9 +53,9 @@ const mixFields = z
   .preprocess(byLine, z.record(z.string().regex(/^\d{1,3}$/), mixField).default({}))
   .transform((mixes) =>
     Object.fromEntries(
-      Object.entries(mixes).flatMap(([line, { measuredBy, amount, fillId }]) =>
+      Object.entries(mixes).flatMap(([line, { measuredBy, ...said }]) =>
         // Of a mix of which nothing is said: whether something must be said of it, its lawns decide.
-        measuredBy === "" || measuredBy === null || measuredBy === undefined ? [] : [[line, { measuredBy, amount, fillId }] as const],
+        measuredBy === "" || measuredBy === null || measuredBy === undefined ? [] : [[line, { measuredBy, ...said }] as const],
       ),
     ),
   );
