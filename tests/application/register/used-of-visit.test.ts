@@ -12,7 +12,7 @@ import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day"
 
 allOnACrewDay();
 
-const said = (measuredBy: MixEntered["measuredBy"], amount = "", fillId: string | null = null) => ({ measuredBy, amount, fillId });
+const said = (measuredBy: MixEntered["measuredBy"], amount = "", fillId: string | null = null) => ({ measuredBy, amount, fillId, alsoFrom: [] });
 const AS_PLANNED = said("as-planned-not-measured");
 const pounds = (value: string) => of("lb", value).amount;
 
@@ -80,7 +80,7 @@ describe("fills", () => {
   test("two tanks of one visit out of one fill are one draw, and each product names the fill", async () => {
     const visit = await twoLines(iron());
     const fillId = await filled(visit.visitId);
-    const gallons = (amount: string) => ({ measuredBy: "meter", amount, fillId }) as const;
+    const gallons = (amount: string) => said("meter", amount, fillId);
     const mixes = { "1": gallons("5 gal"), "2": gallons("8 gal") };
     const { draws, findings } = valueOf(await used(visit.visitId, mixes, visit.lawns));
     expect(draws.map(({ fill, sprayed, isMeasured }) => [fill.fillId, sprayed, isMeasured])).toEqual([[fillId, of("gal", 13n), true]]);
