@@ -19,6 +19,9 @@ const idOrNone = z.union([idField, z.literal("")]).optional().transform((id) => 
 
 const typedAmount = z.string().trim().max(40, "At most 40 characters.").default("");
 
+/** A mix comes out of at most so many fills besides the first. */
+export const MOST_FURTHER_FILLS = 9;
+
 /** Further fills that a mix came out of, each with its own amount; rows that were left empty are left out. */
 const furtherFills = numberedRows(z.object({ amount: typedAmount, fillId: idOrNone }), "Choose the fills.")
   .default([])

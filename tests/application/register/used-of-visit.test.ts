@@ -101,6 +101,16 @@ describe("fills", () => {
     expect(await drawsOf(said("meter", "0 gal", fillId), said("meter", "0 gal", fillId))).toEqual([]);
   });
 
+  test("each with its own gallons and its own strength are a draw each; a fill that is not on file is refused at its row", async () => {
+    const visit = await twoLines(iron());
+    const [strong, weak] = [await filled(visit.visitId), (await aFill(house, company, day, [visit.visitId], { filledAt: "7:40", finished: "12 gal", products: { [day.ironId]: "6 fl oz" } })).fillId];
+    const both = (fillId: string) => ({ ...said("meter", "4 gal", strong), alsoFrom: [{ row: "0", amount: "2 gal", fillId }] });
+    const { draws, used: all } = valueOf(await used(visit.visitId, { "1": both(weak), "2": said("meter", "1 gal", weak) }, visit.lawns));
+    expect(draws.map(({ fill, sprayed, isMeasured }) => [fill.fillId, sprayed, isMeasured])).toEqual([[strong, of("gal", 4n), true], [weak, of("gal", 3n), true]]);
+    expect(all.map(({ total }) => total)).toEqual([of("fl oz", "4"), of("fl oz", "0.5")]);
+    expect(await fieldsOf(visit.visitId, { "1": both(house.newId()), "2": AS_PLANNED }, visit.lawns)).toEqual({ "mixes.1.alsoFrom.0.fillId": "This fill is not on file. Choose another." });
+  });
+
   test("that nobody has, and another company's, are refused", async () => {
     const { visitId, frontId } = await aFedVisit(house, company, day);
     const other = await aCompany(house, "Other Turf");
