@@ -132,10 +132,10 @@ function FurtherFills({ base, mix: { fills, furtherRows } }: { readonly base: st
 
 function FurtherFill({ base, ordinal, fills }: { readonly base: string; readonly ordinal: string; readonly fills: readonly Choice[] }) {
   return (
-    <Columns split="two">
+    <Stack gap={4}>
       <SelectField label={`${ordinal.charAt(0).toUpperCase()}${ordinal.slice(1)} fill`} chooseWords={`No ${ordinal} fill`} optional choices={fills} {...useField(`${base}.fillId`)} />
       <TextField label={`Gallons of the ${ordinal} fill`} optional autoComplete="off" width="medium" {...useField(`${base}.amount`)} />
-    </Columns>
+    </Stack>
   );
 }
 
