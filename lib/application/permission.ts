@@ -110,6 +110,7 @@ export const PERMISSIONS = {
   "fills/list-fills": OFFICE.concat("applicator", "technician"),
   "fills/preview-clean-out": OFFICE.concat("applicator", "technician"),
   "fills/preview-tank-reading": OFFICE.concat("applicator", "technician"),
+  "fills/read-fill-of-day": OFFICE.concat("applicator", "technician"),
   "fills/read-planned-fill": OFFICE.concat("applicator", "technician"),
   "fills/record-clean-out": OFFICE.concat("applicator", "technician"),
   "fills/record-fill": OFFICE.concat("applicator", "technician"),

@@ -102,6 +102,7 @@ const EXPECTED: Readonly<Record<keyof typeof PERMISSIONS, string>> = {
   "fills/list-fills": "owner office applicator technician",
   "fills/preview-clean-out": "owner office applicator technician",
   "fills/preview-tank-reading": "owner office applicator technician",
+  "fills/read-fill-of-day": "owner office applicator technician",
   "fills/read-planned-fill": "owner office applicator technician",
   "fills/record-clean-out": "owner office applicator technician",
   "fills/record-fill": "owner office applicator technician",

@@ -22,6 +22,7 @@ import { readPacket } from "#application/documents/read-packet";
 import { readPaperToPrint } from "#application/documents/read-paper-to-print";
 import { addLicense } from "#application/people/add-license";
 import { listFills } from "#application/fills/list-fills";
+import { readFillOfDay } from "#application/fills/read-fill-of-day";
 import { readPlannedFill } from "#application/fills/read-planned-fill";
 import { previewCleanOut } from "#application/fills/preview-clean-out";
 import { previewTankReading } from "#application/fills/preview-tank-reading";
@@ -133,6 +134,7 @@ export const ATTEMPTS_OF_WORK = {
   "days/set-shop-position": () => attempt(setShopPosition, { zip: "", ...SHOP }),
   "days/take-off-day": async (house, company) => attempt(takeOffDay, { visitId: (await aDayOf(house, company, [{}])).visitIds[0] ?? "" }),
   "fills/list-fills": () => attempt(listFills, {}),
+  "fills/read-fill-of-day": async (house, company) => attempt(readFillOfDay, { routeDayId: await aRouteDay(house, company), letter: "A", visitIds: [] }),
   "fills/read-planned-fill": async (house, company) =>
     attempt(readPlannedFill, { visitIds: [(await aFedVisit(house, company, await crewDayOf(house, company))).visitId] }),
   "fills/preview-clean-out": async (house, company) => attempt(previewCleanOut, cleanOutForm(house, await crewDayOf(house, company), company.owner.personId)),

@@ -1,6 +1,6 @@
 import { listWords } from "#domain/foundation/list-words";
 import { formatLongDate } from "#domain/foundation/calendar-date";
-import { MEASURED_BY_WORDS, type RecordContent, type RecordedTreatment } from "#domain/register/record-content";
+import { fillsOf, MEASURED_BY_WORDS, type RecordContent, type RecordedTreatment } from "#domain/register/record-content";
 import { localTimeAt } from "#domain/weather/local-hours";
 import { type ReadBackWords } from "../../form-state";
 import { clockOf } from "../visits/[visitId]/visit-words";
@@ -8,8 +8,8 @@ import { clockOf } from "../visits/[visitId]/visit-words";
 const fact = (words: string): ReadBackWords => ({ fact: words });
 const missing = (words: string): ReadBackWords => ({ fact: words, missing: true });
 
-function treatmentParts({ total, productName, measuredBy, fill }: RecordedTreatment): readonly ReadBackWords[] {
-  const from = fill === null ? [] : [", ", fact(`${fill.sprayed.words} of fill ${String(fill.number)}`)];
+function treatmentParts({ total, productName, measuredBy, ...out }: RecordedTreatment): readonly ReadBackWords[] {
+  const from = fillsOf(out).flatMap(({ number, sprayed: { words } }, index) => [index === 0 ? ", " : " and ", fact(`${words} of fill ${String(number)}`)]);
   const how = measuredBy === "as-planned-not-measured" ? missing(MEASURED_BY_WORDS[measuredBy]) : fact(MEASURED_BY_WORDS[measuredBy]);
   return [fact(`${total.words} of ${productName}`), " (", how, ...from, ")"];
 }

@@ -73,7 +73,7 @@ function OneFill({ fill, truck }: { readonly fill: FillOfRoute; readonly truck: 
         ))}
       </ol>
       <p>
-        <Link href={`/fills/record-fill?visits=${fill.visitIds.join(",")}`} prefetch={false}>
+        <Link href={`/fills/record-fill?day=${truck.routeDayId}&fill=${fill.letter}&visits=${fill.visitIds.join(",")}`} prefetch={false}>
           Record fill {fill.letter}
         </Link>
       </p>

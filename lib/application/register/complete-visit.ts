@@ -9,7 +9,7 @@ import { type RecordContent } from "#domain/register/record-content";
 import { writeDeed } from "#application/audit-trail";
 import { appendRecord } from "#application/register/append-entry";
 import { type CompletedForm, completeVisitSchema, reachedLawns } from "#application/register/complete-visit.schema";
-import { type ReallyUsed } from "#application/register/really-used";
+import { type ReallyUsed } from "#application/register/drawn-from-fills";
 import { recordOfVisit } from "#application/register/record-of-visit";
 import { type RecordPlan, recordPlan } from "#application/register/record-plan";
 import { tanksOfRecord } from "#application/register/tanks-of-record";
@@ -23,7 +23,7 @@ import { type VisitRow } from "#application/visits/visit-rows";
 import { useCase, type Work } from "#application/use-case";
 
 /**
- * Writes the record of a visit from what really happened, takes the stock down by lot, draws from the fill, ends the
+ * Writes the record of a visit from what really happened, takes the stock down by lot, draws from the fills, ends the
  * visit and plans its second look: everything or nothing, once. Findings go onto the record and none keeps it from being
  * written; only who, what and when are asked for. Pressed twice, or by two people at once, the first record is answered
  * or the second is told of it.

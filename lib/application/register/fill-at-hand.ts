@@ -1,6 +1,6 @@
 import { type SourceOfDraw, sourceOfDraw } from "#domain/mixing/tank-books";
 import { type FillOfTank, fillsInBooks } from "#application/fills/fills-in-books";
-import { type FillAtHand, type SourceAtHand } from "#application/register/really-used";
+import { type FillAtHand, type SourceAtHand } from "#application/register/drawn-from-fills";
 import { type LocationWork, singularLocation } from "#application/stock/stock-locations";
 
 /**

@@ -1,4 +1,4 @@
-import { type Finding, note, takeCare } from "#domain/foundation/finding";
+import { type Finding, takeCare } from "#domain/foundation/finding";
 import { type Outcome } from "#domain/foundation/outcome";
 import { settle, sumExact } from "#domain/quantities/exact-quantity";
 import { parseNumber } from "#domain/quantities/parse-number";
@@ -9,12 +9,11 @@ import { multiplyRational, rational, roundToWhole } from "#domain/quantities/rat
 import { isOverArea } from "#domain/label/label-facts";
 import { type GranularMix } from "#domain/mixing/granular-mix";
 import { type ProductAmount, sprayForGround, type SprayMix } from "#domain/mixing/spray-mix";
-import { drawFromFill, type FillOnRecord } from "#domain/mixing/tank-fill";
-import { productNotPlanned } from "#domain/register/product-not-planned";
+import { inTurn } from "#domain/mixing/fills-in-turn";
 import { type LotAtPlace, takeDown } from "#domain/register/put-down";
 import { type MeasuredBy } from "#domain/register/record-content";
-import { type Grass } from "#domain/turf/grass";
-import { type ProductPutDown, type RecordTreatment } from "#application/register/record-plan";
+import { type DrawOfFill, type FillAtHand, fromFills, type ProductsInFills, type UsedOfMix } from "#application/register/drawn-from-fills";
+import { type RecordTreatment } from "#application/register/record-plan";
 import { badField, type UseCaseRefusal } from "#application/refusal";
 
 /** What a form said of one mix. */
@@ -22,77 +21,33 @@ export interface MixEntered {
   readonly measuredBy: MeasuredBy;
   readonly amount: string;
   readonly fillId: string | null;
-}
-
-/** Where in the ledger a fill's spray comes from: out of the tank, or out of what was missing when the tank was measured later. */
-export interface SourceAtHand {
-  readonly stockLocationId: string;
-  /** So much at most; null: all that is asked. */
-  readonly upTo: Quantity<"volume"> | null;
-}
-
-/** A fill as it stands for a visit, with the product and number of each of its lots. */
-export interface FillAtHand extends FillOnRecord {
-  readonly fillId: string;
-  readonly number: number;
-  readonly mixingPlace: string;
-  /** One after the other; the last one has no limit. */
-  readonly sources: readonly SourceAtHand[];
-  /** Where the tank was measured or cleaned out after the visit: the rest in which what it took is missing already; else null. */
-  readonly fillRestId: string | null;
-  readonly productOfLot: ReadonlyMap<string, string>;
-  readonly numberOfLot: ReadonlyMap<string, string>;
-}
-
-/** Finished spray out of a fill. */
-export interface DrawOfFill {
-  readonly fill: FillAtHand;
-  readonly sprayed: Quantity<"volume">;
-}
-
-/** What was really used of one product, and where it came from. */
-export interface ReallyUsed {
-  readonly line: number;
-  readonly measuredBy: MeasuredBy;
-  readonly total: ProductAmount;
-  readonly lots: readonly { readonly lotId: string; readonly from: string; readonly amount: bigint }[];
-  readonly draw: DrawOfFill | null;
-}
-
-export interface UsedOfMix {
-  readonly used: readonly ReallyUsed[];
-  /** Once for a mix, however many products it has. */
-  readonly draw: DrawOfFill | null;
-  readonly findings: readonly Finding[];
+  /** The other fills that it came out of, each with its own amount, by the row of the form. */
+  readonly alsoFrom: readonly { readonly row: string; readonly amount: string; readonly fillId: string }[];
 }
 
 type UsedOutcome = Outcome<UsedOfMix, UseCaseRefusal>;
 type LotWithContainer = LotAtPlace & { readonly containerSize: bigint };
 
 /** Where what was used may have come from. */
-export interface AtHand {
-  readonly fill: FillAtHand | undefined;
-  readonly treatmentOf: (line: number) => ProductPutDown;
-  /** The lines of what the fill holds beyond what was planned to come out of it. */
-  readonly beside: readonly number[];
-  readonly grassesOf: (zoneIds: readonly string[]) => readonly Grass[];
+export interface AtHand extends ProductsInFills {
+  /** Those that were named, in their order; none where it was mixed for the visit alone. */
+  readonly fills: readonly FillAtHand[];
   /** The lots of a product, place by place. */
   readonly lotsOf: (productId: string) => readonly (readonly LotWithContainer[])[];
 }
 
 /**
- * What one mix really used, from a fill or from bags and jugs. As planned means as planned for the lawns that were
- * reached: a lawn that was left out got nothing of it. Out of a fill for several visits that is what their ground takes;
- * mixed for the visit alone it is their share of the visit's own loads, which went to a mark of the gauge.
+ * What one mix really used, from fills or from bags and jugs. As planned means as planned for the lawns that were
+ * reached: a lawn that was left out got nothing of it. Out of fills for several visits that is what their ground takes, out
+ * of one after the other; mixed for the visit alone it is their share of the visit's own loads, which went to a mark of the
+ * gauge.
  */
 export function reallyUsed(mix: GranularMix | SprayMix, entered: MixEntered, reached: ReadonlySet<string>, at: AtHand): UsedOutcome {
   if (mix.kind === "spray") {
-    const key = `mixes.${String(mix.products[0]?.line)}.amount`;
-    const planned = at.fill === undefined ? shareOfLoads(mix, reached) : sprayForGround(mix.carrier, mix.lawns.filter(({ zoneId }) => reached.has(zoneId)));
-    const sprayed = volumeOf(entered, planned, key);
-    if (!sprayed.ok) return sprayed;
     const lines = mix.products.map(({ line }) => line);
-    return { ok: true, value: at.fill === undefined ? fromJugs(mix, sprayed.value, entered, at) : fromFill(lines, sprayed.value, at.fill, entered, at) };
+    if (at.fills.length > 0) return outOfFills(lines, sprayForGround(mix.carrier, mix.lawns.filter(({ zoneId }) => reached.has(zoneId))), entered, at);
+    const sprayed = volumeOf(entered, shareOfLoads(mix, reached), `mixes.${String(lines[0])}.amount`);
+    return sprayed.ok ? { ok: true, value: fromJugs(mix, sprayed.value, entered, at) } : sprayed;
   }
   const planned = sum("mass", mix.lawns.filter(({ zoneId }) => reached.has(zoneId)).map(({ amount }) => amount));
   const total = massOf(entered, planned, at.lotsOf(at.treatmentOf(mix.line).productId), `mixes.${String(mix.line)}.amount`);
@@ -108,14 +63,27 @@ function shareOfLoads({ lawns, finished }: SprayMix, reached: ReadonlySet<string
 export function usedAsTyped(treatment: RecordTreatment, entered: MixEntered, reached: ReadonlySet<string>, at: AtHand): UsedOutcome {
   const { line, productId, productName, countedBy } = treatment;
   const key = `mixes.${String(line)}.amount`;
-  if (at.fill !== undefined) {
-    const sprayed = volumeOf(entered, undefined, key);
-    return sprayed.ok ? { ok: true, value: fromFill([line], sprayed.value, at.fill, entered, at) } : sprayed;
-  }
+  if (at.fills.length > 0) return outOfFills([line], undefined, entered, at);
   const total = typedAmount(treatment, entered, reached, at.lotsOf(productId), key);
   if (!total.ok) return total;
-  const { used, draw, findings } = fromLots(line, total.value, entered, at);
-  return { ok: true, value: { used, draw, findings: [notWorkedOut(productName, countedBy), ...findings] } };
+  const { used, draws, findings } = fromLots(line, total.value, entered, at);
+  return { ok: true, value: { used, draws, findings: [notWorkedOut(productName, countedBy), ...findings] } };
+}
+
+/** Each fill with its own gallons, or with what it has in its turn where it was as planned. */
+function outOfFills(lines: readonly number[], planned: Quantity<"volume"> | undefined, { measuredBy, amount, alsoFrom }: MixEntered, at: AtHand): UsedOutcome {
+  const base = `mixes.${String(lines[0])}`;
+  const rows = [{ amount, key: `${base}.amount` }, ...alsoFrom.map((one) => ({ amount: one.amount, key: `${base}.alsoFrom.${one.row}.amount` }))];
+  const parts = planned === undefined ? [] : inTurn(planned, at.fills.map(({ finished, drawn }) => finished.amount - drawn.amount));
+  const draws: DrawOfFill[] = [];
+  for (const [index, fill] of at.fills.entries()) {
+    const { key, ...row } = rows[index] ?? { amount, key: `${base}.amount` };
+    if (at.fills.length > 1 && measuredBy === "meter" && row.amount === "") return badField(key, `Say how many gallons came out of fill ${String(fill.number)}.`);
+    const sprayed = volumeOf({ measuredBy, ...row }, parts[index], key);
+    if (!sprayed.ok) return sprayed;
+    draws.push({ fill, sprayed: sprayed.value });
+  }
+  return { ok: true, value: fromFills(lines, draws, measuredBy, at) };
 }
 
 function notWorkedOut(productName: string, countedBy: "mass" | "volume"): Finding {
@@ -129,7 +97,7 @@ function notWorkedOut(productName: string, countedBy: "mass" | "volume"): Findin
   });
 }
 
-function volumeOf({ measuredBy, amount }: MixEntered, planned: Quantity<"volume"> | undefined, key: string): Outcome<Quantity<"volume">, UseCaseRefusal> {
+function volumeOf({ measuredBy, amount }: Pick<MixEntered, "measuredBy" | "amount">, planned: Quantity<"volume"> | undefined, key: string): Outcome<Quantity<"volume">, UseCaseRefusal> {
   if (measuredBy === "as-planned-not-measured") return planned === undefined ? badField(key, "No mix was planned here. Say how many gallons were sprayed.") : { ok: true, value: planned };
   if (measuredBy === "bags" || measuredBy === "weight") return badField(key, "A spray is measured in gallons, or it is as planned.");
   const read = parseQuantity(amount, { field: key, dimensions: ["volume"], unitWhenNone: "gal" });
@@ -181,85 +149,7 @@ function fromLots(line: number, total: ProductAmount, { measuredBy }: MixEntered
   const { productId, productName, countedBy } = treatmentOf(line);
   const { taken, findings } = takeDown(productName, total, total.dimension === countedBy ? lotsOf(productId) : []);
   const lots = taken.map(({ lotId, stockLocationId, amount }) => ({ lotId, from: stockLocationId, amount }));
-  return { used: [{ line, measuredBy, total, lots, draw: null }], draw: null, findings };
-}
-
-/** Gallons times what the fill holds: of what was planned, and of everything else that was in it, which went down too. */
-function fromFill(lines: readonly number[], sprayed: Quantity<"volume">, fill: FillAtHand, { measuredBy }: MixEntered, { treatmentOf, beside, grassesOf }: AtHand): UsedOfMix {
-  const drawn = drawFromFill(fill, sprayed, `fill ${String(fill.number)}`);
-  const taken = takenFrom(fill, sprayed);
-  const draw = { fill, sprayed };
-  const usedOf = (line: number): ReallyUsed => {
-    const { productId, countedBy } = treatmentOf(line);
-    const lots = taken.filter(({ lotId, amount }) => amount > 0n && fill.productOfLot.get(lotId) === productId);
-    const amount = lots.reduce((total, lot) => total + lot.amount, 0n);
-    return {
-      ...{ line, measuredBy, draw },
-      total: { dimension: countedBy, amount },
-      lots: lots.map(({ lotId, from, amount: part }) => ({ lotId, from, amount: part })),
-    };
-  };
-  const unplanned = beside.map(usedOf).filter(({ total }) => total.amount > 0n);
-  const missing = lines.map(treatmentOf).filter(({ productId }) => !fill.lots.some(({ lotId }) => fill.productOfLot.get(lotId) === productId));
-  const names = missing.map(({ productName }) => productName);
-  const notPlannedHere = ({ productName, label, lawns }: ProductPutDown, amount: ProductAmount) =>
-    productNotPlanned({ productName, label, amount, fillNumber: fill.number, grasses: grassesOf(lawns.map(({ zoneId }) => zoneId)) });
-  const findings = [
-    ...drawn.findings,
-    ...(fill.fillRestId === null ? [] : [settledSince(fill)]),
-    ...(names.length > 0 ? [otherMix(fill, names)] : []),
-    ...unplanned.map(({ line, total }) => notPlannedHere(treatmentOf(line), total)),
-  ];
-  return { used: [...lines.map(usedOf), ...unplanned], draw, findings };
-}
-
-/** How much of a draw comes from each source, one after the other. */
-function partsOfDraw(sources: FillAtHand["sources"], sprayed: Quantity<"volume">): readonly (SourceAtHand & { readonly part: bigint })[] {
-  let rest = sprayed.amount;
-  return sources.map((source) => {
-    const part = source.upTo === null || source.upTo.amount > rest ? rest : source.upTo.amount;
-    rest -= part;
-    return { ...source, part };
-  });
-}
-
-/** What a draw takes of each lot, source after source. */
-function takenFrom(fill: FillAtHand, sprayed: Quantity<"volume">): readonly { readonly lotId: string; readonly from: string; readonly amount: bigint }[] {
-  let drawn = fill.drawn.amount;
-  return partsOfDraw(fill.sources, sprayed).flatMap(({ stockLocationId, part }) => {
-    const { lots } = drawFromFill({ ...fill, drawn: { dimension: "volume", amount: drawn } }, fromAmount("volume", part), "");
-    drawn += part;
-    return lots.map(({ lotId, amount }) => ({ lotId, from: stockLocationId, amount }));
-  });
-}
-
-/** The fill as it stands for the next draw of the same visit. */
-export function lessDrawn({ fill, sprayed }: DrawOfFill): FillAtHand {
-  const sources = partsOfDraw(fill.sources, sprayed).map(
-    ({ stockLocationId, upTo, part }): SourceAtHand => ({ stockLocationId, upTo: upTo === null ? null : fromAmount("volume", upTo.amount - part) }),
-  );
-  return { ...fill, sources, drawn: { dimension: "volume", amount: fill.drawn.amount + sprayed.amount } };
-}
-
-function settledSince({ number }: FillAtHand): Finding {
-  return note({
-    rule: "fill-settled-since",
-    source: "stock",
-    what: `The tank of fill ${String(number)} was measured or cleaned out after this visit.`,
-    figure: "What was sprayed here was missing from it then, so it is taken from there and no more out of the tank.",
-    about: [],
-  });
-}
-
-function otherMix({ number }: FillAtHand, missing: readonly string[]): Finding {
-  return takeCare({
-    rule: "fill-of-another-mix",
-    source: "stock",
-    what: `Fill ${String(number)} is not the mix that was planned here.`,
-    figure: `It holds none of ${missing.join(" and ")}.`,
-    toDo: "Tell the license holder, and look at the label of what really went down.",
-    about: missing,
-  });
+  return { used: [{ line, measuredBy, total, lots, draws: [] }], draws: [], findings };
 }
 
 /** Mixed at the site for this lawn alone: each product in the planned proportion of what was sprayed. */
@@ -268,5 +158,5 @@ function fromJugs(mix: SprayMix, sprayed: Quantity<"volume">, entered: MixEntere
     const amount = roundToWhole(multiplyRational(rational(total.amount), rational(sprayed.amount, mix.finished.amount)), "nearest");
     return fromLots(line, { dimension: total.dimension, amount }, entered, at);
   });
-  return { used: parts.flatMap(({ used }) => used), draw: null, findings: parts.flatMap(({ findings }) => findings) };
+  return { used: parts.flatMap(({ used }) => used), draws: [], findings: parts.flatMap(({ findings }) => findings) };
 }

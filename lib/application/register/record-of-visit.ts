@@ -7,10 +7,10 @@ import { type Quantity } from "#domain/quantities/quantity";
 import { RULES_VERSION } from "#domain/rules/packs-on-file";
 import { sharePutDown, usesPutDown } from "#domain/register/put-down";
 import { checkWeatherRead } from "#domain/register/weather-read";
-import { type RecordContent, type RecordedAmount, type RecordedLicense, type RecordedTreatment, type RecordedWeather } from "#domain/register/record-content";
+import { type RecordContent, type RecordedAmount, type RecordedFill, type RecordedLicense, type RecordedTreatment, type RecordedWeather } from "#domain/register/record-content";
 import { type CompletedForm, reachedLawns } from "#application/register/complete-visit.schema";
+import { type DrawOfFill, type ReallyUsed } from "#application/register/drawn-from-fills";
 import { findingsOfRecord } from "#application/register/findings-of-record";
-import { type ReallyUsed } from "#application/register/really-used";
 import { NOT_ON_FILE, type ProductPutDown, type RecordPlan, treatmentOnLine } from "#application/register/record-plan";
 import { type UsedOfVisit } from "#application/register/used-of-visit";
 import { type LicenseOnFile, licensesOnFile } from "#application/visits/ticket-facts";
@@ -95,10 +95,11 @@ function licenseOf(licenses: readonly LicenseOnFile[], personId: string, state: 
 function treatmentOf(used: ReallyUsed, form: CompletedForm, facts: RecordFacts, timeZone: string): { readonly treatment: RecordedTreatment; readonly findings: readonly Finding[] } {
   const { plan, used: { lotNumbers, unplanned } } = facts;
   const treatment = treatmentOnLine<ProductPutDown>([...plan.treatments, ...unplanned], used.line);
-  const { line, draw, measuredBy, total, lots } = used;
+  const { line, draws, measuredBy, total, lots } = used;
   const isReached = reachedLawns(form);
   const reached = treatment.lawns.filter(({ zoneId }) => isReached.has(zoneId));
-  const shared = sharePutDown(treatment.label, total, reached, draw?.sprayed);
+  const shared = sharePutDown(treatment.label, total, reached, draws);
+  const [fill = null, ...furtherFills] = draws.map(recordedFill);
   return {
     // Where nothing of it went down, no weather was wrong for it.
     findings: [...shared.findings, ...(shared.lawns.length === 0 ? [] : checkWeatherRead(treatment.label, form, { ...facts, timeZone }))],
@@ -113,7 +114,8 @@ function treatmentOf(used: ReallyUsed, form: CompletedForm, facts: RecordFacts, 
       measuredBy,
       total: recorded(total),
       lots: sumOfLots([lots]).map(({ lotId, amount }) => ({ lotId, number: lotNumbers.get(lotId) ?? "", amount: recorded({ dimension: total.dimension, amount }) })),
-      fill: draw === null ? null : { fillId: draw.fill.fillId, number: draw.fill.number, sprayed: recorded(draw.sprayed), mixingPlace: draw.fill.mixingPlace },
+      fill,
+      ...(furtherFills.length === 0 ? {} : { furtherFills }),
       equipmentName: treatment.equipmentName,
       notCountable: shared.notCountable,
       lawns: shared.lawns.map(({ zoneId, lawnName, treatedArea, amount, activeIngredients }) => ({
@@ -125,6 +127,10 @@ function treatmentOf(used: ReallyUsed, form: CompletedForm, facts: RecordFacts, 
       })),
     },
   };
+}
+
+function recordedFill({ fill: { fillId, number, mixingPlace }, sprayed }: DrawOfFill): RecordedFill {
+  return { fillId, number, sprayed: recorded(sprayed), mixingPlace };
 }
 
 type FromLabel = Pick<RecordedTreatment, "epaRegistrationNumber" | "formulation" | "activeIngredients" | "isRestrictedUse" | "serviceType" | "targets" | "precautions">;

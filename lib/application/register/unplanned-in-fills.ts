@@ -3,22 +3,22 @@ import { type TreatedLawn } from "#domain/mixing/treated-area";
 import { type LabelPutDown } from "#domain/register/put-down";
 import { NOT_PLANNED } from "#domain/register/record-content";
 import { labelInUse, labelsOfProducts } from "#application/products/stored-label";
-import { type FillAtHand } from "#application/register/really-used";
+import { type FillAtHand } from "#application/register/drawn-from-fills";
 import { type ProductPutDown, type RecordPlan } from "#application/register/record-plan";
 import { type Work } from "#application/use-case";
 
-/** One mix of a visit as a form has it come out of a fill. */
+/** One mix of a visit as a form has it come out of fills. */
 export interface DrawAsked {
   /** The key by which the form names the mix. */
   readonly key: string;
   /** Its products as they were planned. */
   readonly planned: readonly ProductPutDown[];
   readonly lawns: readonly TreatedLawn[];
-  readonly fill: FillAtHand;
+  readonly fills: readonly FillAtHand[];
 }
 
 /**
- * The products that a fill holds beyond what was planned to come out of it, for each mix that came out of one, with a line
+ * The products that fills hold beyond what was planned to come out of them, for each mix that came out of any, with a line
  * of their own after those of the plan. What came out of a tank went onto the lawns, planned or not: their label's facts go
  * with them where they are on file, and the use where the label has only one.
  */
@@ -45,8 +45,8 @@ export async function unplannedInFills(work: Work, { treatments }: RecordPlan, d
   );
 }
 
-function productsBeside({ planned, fill }: DrawAsked): readonly string[] {
-  const held = fill.lots.flatMap(({ lotId }) => fill.productOfLot.get(lotId) ?? []);
+function productsBeside({ planned, fills }: DrawAsked): readonly string[] {
+  const held = fills.flatMap(({ lots, productOfLot }) => lots.flatMap(({ lotId }) => productOfLot.get(lotId) ?? []));
   return [...new Set(held)].filter((productId) => !planned.some((one) => one.productId === productId));
 }
 

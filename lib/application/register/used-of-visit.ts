@@ -1,8 +1,10 @@
 import { type Finding } from "#domain/foundation/finding";
 import { accept, type Outcome } from "#domain/foundation/outcome";
+import { fromAmount } from "#domain/quantities/quantity";
 import { isGrass } from "#domain/turf/grass";
+import { type DrawOfFill, type FillAtHand, lessDrawn, type ReallyUsed, type UsedOfMix } from "#application/register/drawn-from-fills";
 import { fillsAtHand } from "#application/register/fill-at-hand";
-import { type AtHand, type DrawOfFill, type FillAtHand, lessDrawn, type MixEntered, type ReallyUsed, reallyUsed, usedAsTyped, type UsedOfMix } from "#application/register/really-used";
+import { type AtHand, type MixEntered, reallyUsed, usedAsTyped } from "#application/register/really-used";
 import { linesOf, type Mix, type ProductPutDown, type RecordPlan, type RecordTreatment, treatmentOnLine } from "#application/register/record-plan";
 import { type DrawAsked, unplannedInFills } from "#application/register/unplanned-in-fills";
 import { badField, type UseCaseRefusal } from "#application/refusal";
@@ -51,18 +53,20 @@ export async function usedOfVisit(
   const places = [...(truck === undefined ? [] : [truck]), await singularLocation(work, "shop")];
   let lots = await lotsAt(work, places, [...new Set(plan.treatments.map(({ productId }) => productId))]);
   const asked = askedOf(plan).filter(({ lawns }) => lawns.some(({ zoneId }) => reached.has(zoneId)));
-  const fills = new Map(await fillsAtHand(work, [...new Set(asked.flatMap(({ key }) => entered[key]?.fillId ?? []))], endedAt));
+  const named = asked.flatMap(({ key }) => fillsNamed(key, entered[key]).map(({ fillId }) => fillId));
+  const fills = new Map(await fillsAtHand(work, [...new Set(named)], endedAt));
+  const fillsOf = (key: string) => fillsNamed(key, entered[key]).flatMap(({ fillId }) => fills.get(fillId) ?? []);
   const lotNumbers = new Map([...lots.map(({ lotId, number }) => [lotId, number] as const), ...[...fills.values()].flatMap(({ numberOfLot }) => [...numberOfLot])]);
-  const besideOf = await unplannedInFills(work, plan, drawsAsked(plan, asked, (key) => fills.get(entered[key]?.fillId ?? "")));
+  const besideOf = await unplannedInFills(work, plan, drawsAsked(plan, asked, fillsOf));
   const unplanned = [...besideOf.values()].flat();
   const answers: UsedOfMix[] = [];
   for (const one of asked) {
     const said = entered[one.key];
     if (said === undefined) return badField(`mixes.${one.key}.measuredBy`, "Say how much was put down, or that it was as planned and not measured.");
-    const fill = said.fillId === null ? undefined : fills.get(said.fillId);
-    if (said.fillId !== null && fill === undefined) return badField(`mixes.${one.key}.fillId`, "This fill is not on file. Choose another.");
+    const unknown = fillsNamed(one.key, said).find(({ fillId }) => !fills.has(fillId));
+    if (unknown !== undefined) return badField(unknown.field, "This fill is not on file. Choose another.");
     const at: AtHand = {
-      fill,
+      fills: fillsOf(one.key),
       treatmentOf: (line) => unplanned.find((other) => other.line === line) ?? treatmentOnLine(plan.treatments, line),
       beside: (besideOf.get(one.key) ?? []).map(({ line }) => line),
       grassesOf: (zoneIds) => plan.lawns.filter(({ zoneId }) => zoneIds.includes(zoneId)).flatMap(({ grasses }) => grasses.filter(isGrass)),
@@ -72,19 +76,26 @@ export async function usedOfVisit(
     if (!answer.ok) return answer;
     answers.push(answer.value);
     lots = lessTaken(lots, answer.value);
-    if (answer.value.draw !== null) fills.set(answer.value.draw.fill.fillId, lessDrawn(answer.value.draw));
+    for (const draw of answer.value.draws) fills.set(draw.fill.fillId, lessDrawn(draw));
   }
   const findings = answers.flatMap((answer) => answer.findings);
   const used = answers.flatMap((answer) => answer.used);
   return accept({ used, draws: drawsByFill(answers), findings, unplanned: unplanned.filter(({ line }) => used.some((one) => one.line === line)), lotNumbers });
 }
 
-function drawsAsked(plan: RecordPlan, asked: readonly Asked[], fillOf: (key: string) => FillAtHand | undefined): readonly DrawAsked[] {
+/** The fills that a form names for a mix, in their order, each with its field. */
+function fillsNamed(key: string, said: MixEntered | undefined): readonly { readonly fillId: string; readonly field: string }[] {
+  if (said === undefined || said.fillId === null) return [];
+  const further = said.alsoFrom.map(({ row, fillId }) => ({ fillId, field: `mixes.${key}.alsoFrom.${row}.fillId` }));
+  return [{ fillId: said.fillId, field: `mixes.${key}.fillId` }, ...further];
+}
+
+function drawsAsked(plan: RecordPlan, asked: readonly Asked[], fillsOf: (key: string) => readonly FillAtHand[]): readonly DrawAsked[] {
   return asked.flatMap((one) => {
-    const fill = fillOf(one.key);
-    if (fill === undefined) return [];
+    const fills = fillsOf(one.key);
+    if (fills.length === 0) return [];
     const planned = "mix" in one ? linesOf(one.mix).map((line) => treatmentOnLine(plan.treatments, line)) : [one.treatment];
-    return [{ key: one.key, planned, lawns: one.lawns, fill }];
+    return [{ key: one.key, planned, lawns: one.lawns, fills }];
   });
 }
 
@@ -102,12 +113,12 @@ function lessTaken(lots: readonly LotOfProductAt[], { used }: UsedOfMix): readon
 
 function drawsByFill(answers: readonly UsedOfMix[]): UsedOfVisit["draws"] {
   const draws = new Map<string, UsedOfVisit["draws"][number]>();
-  for (const { draw, used } of answers) {
-    if (draw === null || draw.sprayed.amount === 0n) continue;
-    const before = draws.get(draw.fill.fillId);
-    const isMeasured = used.every(({ measuredBy }) => measuredBy === "meter") && before?.isMeasured !== false;
-    const amount = draw.sprayed.amount + (before?.sprayed.amount ?? 0n);
-    draws.set(draw.fill.fillId, { fill: draw.fill, sprayed: { dimension: "volume", amount }, isMeasured });
+  for (const { draws: own, used } of answers) {
+    for (const { fill, sprayed } of own.filter((draw) => draw.sprayed.amount > 0n)) {
+      const before = draws.get(fill.fillId);
+      const isMeasured = used.every(({ measuredBy }) => measuredBy === "meter") && before?.isMeasured !== false;
+      draws.set(fill.fillId, { fill, sprayed: fromAmount("volume", sprayed.amount + (before?.sprayed.amount ?? 0n)), isMeasured });
+    }
   }
   return [...draws.values()];
 }

@@ -218,7 +218,7 @@ function moreThanFilled(fillName: string, excess: Quantity<"volume">): Finding {
     source: "stock",
     what: `More was sprayed than ${fillName} held.`,
     figure: `${formatQuantity(excess, "us")} are not accounted for.`,
-    toDo: "Check the meter and the fill, and amend the record that is wrong.",
+    toDo: "Name the other fill too, where it came out of two. Else check the meter and the fill, and amend the record that is wrong.",
     about: [fillName],
   });
 }

@@ -4,7 +4,7 @@ import { type Finding, hold } from "#domain/foundation/finding";
 import { formatQuantity } from "#domain/quantities/format-quantity";
 import { fromAmount } from "#domain/quantities/quantity";
 import { onSpotsWords } from "#domain/quantities/share";
-import { LAWN_OUTCOME_WORDS, type MeasuredBy, NOT_PLANNED, type RecordContent, type RecordedAmount, type RecordedLicense, type RecordedTreatment } from "#domain/register/record-content";
+import { fillsOf, LAWN_OUTCOME_WORDS, type MeasuredBy, NOT_PLANNED, type RecordContent, type RecordedAmount, type RecordedLicense, type RecordedTreatment } from "#domain/register/record-content";
 import { type AmountOnRecord, type ApplicationRecordPaper, type RecordAmendment, type RecordProduct } from "#domain/papers/application-record-paper";
 import { companyOnPaper, numberOnPaper, rulesOnPaper } from "#domain/papers/company-on-paper";
 import { NOT_RECORDED, NOT_TAKEN, type PaperValue, said, TO_WRITE } from "#domain/papers/paper";
@@ -147,7 +147,7 @@ function isSpread({ formulation }: RecordedTreatment): boolean {
 
 function workElements({ treatments }: RecordContent) {
   const sprayed = treatments.filter((treatment) => !isSpread(treatment));
-  const fills = sprayed.flatMap(({ fill }) => fill ?? []);
+  const fills = sprayed.flatMap(fillsOf);
   const fromTank = sprayed.length === 0 ? notApplying(treatments.length === 0 ? "nothing was put down" : "spread dry") : NOT_RECORDED;
   return {
     method: saidOr(treatments.map((treatment) => (isSpread(treatment) ? "spread dry" : "sprayed")), notApplying("nothing was put down")),
@@ -191,7 +191,8 @@ function amountOf(total: RecordedAmount, measuredBy: MeasuredBy): AmountOnRecord
 }
 
 function productOf(treatment: RecordedTreatment): RecordProduct {
-  const { productName, total, measuredBy, formulation, activeIngredients, epaRegistrationNumber, isRestrictedUse, plannedRate, spotShareBasisPoints, lots, fill } = treatment;
+  const { productName, total, measuredBy, formulation, activeIngredients, epaRegistrationNumber, isRestrictedUse, plannedRate, spotShareBasisPoints, lots } = treatment;
+  const fills = fillsOf(treatment);
   return {
     brand: productName,
     amount: amountOf(total, measuredBy),
@@ -203,7 +204,7 @@ function productOf(treatment: RecordedTreatment): RecordProduct {
       rate: said(plannedRate === NOT_PLANNED ? NOT_PLANNED : `${plannedRate}${onSpotsWords(spotShareBasisPoints)}, as planned`),
       fertilizerAnalysis: NOT_RECORDED,
       lot: saidOr(lots.map(({ number, amount }) => `${number} (${amount.words})`), NOT_RECORDED),
-      fill: fill === null ? notApplying(isSpread(treatment) ? "spread dry" : "none on file") : said(`Fill ${String(fill.number)}, ${fill.sprayed.words} of it`),
+      fill: saidOr(fills.length === 0 ? [] : [fills.map(({ number, sprayed: { words } }) => `Fill ${String(number)}, ${words} of it`).join("; ")], notApplying(isSpread(treatment) ? "spread dry" : "none on file")),
     },
   };
 }

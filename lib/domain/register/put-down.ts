@@ -90,17 +90,23 @@ export interface SharedPutDown {
   readonly findings: readonly Finding[];
 }
 
+/** So much of a product that came out with so much finished spray, all of one strength. */
+export interface SprayedOfProduct {
+  readonly product: ProductAmount;
+  readonly sprayed: Quantity<"volume">;
+}
+
 /**
  * Shares what was really used out over the lawns that got it, by their treated areas; the lawns add up to it exactly. A
  * real rate above the label's highest is said as what it is: nothing keeps it from being recorded. Without a label no
- * rate is held against it, and a strength only where the finished spray is known that it came out with. An active ingredient that can't be counted is named as that, so that no total takes it for none.
+ * rate is held against it, and a strength only where the finished spray is known that it came out with, fill by fill. An active ingredient that can't be counted is named as that, so that no total takes it for none.
  */
-export function sharePutDown(treatment: LabelPutDown, used: ProductAmount, lawns: readonly TreatedLawn[], sprayed?: Quantity<"volume">): SharedPutDown {
+export function sharePutDown(treatment: LabelPutDown, used: ProductAmount, lawns: readonly TreatedLawn[], draws: readonly SprayedOfProduct[] = []): SharedPutDown {
   const notCountable = notCountableIn(treatment, used);
   const treated = lawns.filter(({ treatedArea }) => treatedArea.amount > 0n);
   if (treated.length === 0 || used.amount === 0n) return { lawns: [], notCountable, findings: [] };
   const parts = allocate<"mass" | "volume">(used, treated.map(({ treatedArea }) => treatedArea.amount));
-  const findings: Finding[] = treatment === "not-on-file" || sprayed === undefined ? [] : [...tooStrong(treatment, used, sprayed)];
+  const findings: Finding[] = treatment === "not-on-file" ? [] : draws.flatMap((draw) => tooStrong(treatment, draw));
   const shared = treated.map((lawn, index): LawnPutDown => {
     const amount = fromAmount(used.dimension, parts[index]?.amount ?? 0n) as ProductAmount;
     const rate = rateOver(amount, lawn.treatedArea);
@@ -160,7 +166,7 @@ function aboveLabel(treatment: OnFile, lawn: TreatedLawn, amount: ProductAmount)
 }
 
 /** The strength of what was sprayed against the strongest that any of the uses allows; a use over area allows any. */
-function tooStrong(treatment: OnFile, used: ProductAmount, sprayed: Quantity<"volume">): readonly Finding[] {
+function tooStrong(treatment: OnFile, { product: used, sprayed }: SprayedOfProduct): readonly Finding[] {
   const uses = usesPutDown(treatment);
   if (sprayed.amount === 0n || uses.some(({ rates }) => areOverArea(rates))) return [];
   const strength = strengthOf(used, sprayed);

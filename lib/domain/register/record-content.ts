@@ -39,6 +39,14 @@ export interface RecordedLawnAmount {
   readonly activeIngredients: readonly { readonly name: string; readonly amount: string; readonly per: string }[];
 }
 
+/** So much finished spray out of one fill. */
+export interface RecordedFill {
+  readonly fillId: string;
+  readonly number: number;
+  readonly sprayed: RecordedAmount;
+  readonly mixingPlace: string;
+}
+
 /** One product that was put down. */
 export interface RecordedTreatment {
   readonly line: number;
@@ -57,8 +65,10 @@ export interface RecordedTreatment {
   readonly measuredBy: MeasuredBy;
   readonly total: RecordedAmount;
   readonly lots: readonly { readonly lotId: string; readonly number: string; readonly amount: RecordedAmount }[];
-  /** Null for what did not come from a fill. */
-  readonly fill: { readonly fillId: string; readonly number: number; readonly sprayed: RecordedAmount; readonly mixingPlace: string } | null;
+  /** Null for what did not come from a fill; of several the first. */
+  readonly fill: RecordedFill | null;
+  /** The other fills that it came out of, in their order; there only where there were several. */
+  readonly furtherFills?: readonly RecordedFill[];
   readonly equipmentName: string;
   readonly lawns: readonly RecordedLawnAmount[];
   /**
@@ -68,6 +78,11 @@ export interface RecordedTreatment {
   readonly notCountable?: readonly string[] | "not-read";
   /** What the customer was told to mind, in the label's own words. */
   readonly precautions: readonly string[];
+}
+
+/** All the fills that a product came out of, in their order; none for what did not come from a fill. */
+export function fillsOf({ fill, furtherFills = [] }: Pick<RecordedTreatment, "fill" | "furtherFills">): readonly RecordedFill[] {
+  return fill === null ? [] : [fill, ...furtherFills];
 }
 
 /** The weather at the site, with the instrument it was read from; nobody else's reading stands for it. */

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { type AtHand, type FillAtHand, lessDrawn, type MixEntered, reallyUsed, usedAsTyped } from "#application/register/really-used";
+import { type FillAtHand } from "#application/register/drawn-from-fills";
+import { type AtHand, type MixEntered, reallyUsed, usedAsTyped } from "#application/register/really-used";
 import { type Mix, type RecordTreatment } from "#application/register/record-plan";
 import { type TicketTreatment } from "#domain/mixing/ticket-question";
 import { of } from "#domain/quantities/quantity";
@@ -36,7 +37,7 @@ const FILL: FillAtHand = {
 
 function atHand(change: Partial<AtHand> = {}): AtHand {
   return {
-    fill: undefined,
+    fills: [],
     treatmentOf: (line) => (line === 1 ? feed : iron),
     beside: [],
     grassesOf: () => ["Kentucky bluegrass"],
@@ -45,7 +46,7 @@ function atHand(change: Partial<AtHand> = {}): AtHand {
   };
 }
 
-const entered = (measuredBy: MixEntered["measuredBy"], amount = ""): MixEntered => ({ measuredBy, amount, fillId: null });
+const entered = (measuredBy: MixEntered["measuredBy"], amount = ""): MixEntered => ({ measuredBy, amount, fillId: null, alsoFrom: [] });
 const AS_PLANNED = entered("as-planned-not-measured");
 const EVERYWHERE = new Set(ZONES);
 
@@ -65,8 +66,8 @@ describe("what was spread", () => {
 
   test("weight and bags are taken from the lots as they were measured", () => {
     expect(usedOf(reallyUsed(spread, entered("weight", "6.25"), EVERYWHERE, atHand()))).toEqual({
-      used: [{ line: 1, measuredBy: "weight", total: of("lb", "6.25"), lots: [{ lotId: "feed-lot", from: "truck", amount: pounds("6.25") }], draw: null }],
-      draw: null,
+      used: [{ line: 1, measuredBy: "weight", total: of("lb", "6.25"), lots: [{ lotId: "feed-lot", from: "truck", amount: pounds("6.25") }], draws: [] }],
+      draws: [],
       findings: [],
     });
     expect(totalsOf(reallyUsed(spread, entered("bags", "\u00BC bag"), EVERYWHERE, atHand()))).toEqual([of("lb", "12.5")]);
@@ -95,24 +96,25 @@ describe("what was sprayed", () => {
   });
 
   test("from a fill: its part of each lot leaves the tank, in one draw", () => {
-    const { used, draw, findings } = usedOf(reallyUsed(spray, entered("meter", "10 gal"), EVERYWHERE, atHand({ fill: FILL })));
-    expect(draw).toEqual({ fill: FILL, sprayed: of("gal", 10n) });
-    expect(used).toEqual([{ line: 2, measuredBy: "meter", draw, total: of("fl oz", "7.5"), lots: [{ lotId: "iron-lot", from: "tank", amount: ounces("7.5") }] }]);
+    const { used, draws, findings } = usedOf(reallyUsed(spray, entered("meter", "10 gal"), EVERYWHERE, atHand({ fills: [FILL] })));
+    const draw = { fill: FILL, sprayed: of("gal", 10n) };
+    expect(draws).toEqual([draw]);
+    expect(used).toEqual([{ line: 2, measuredBy: "meter", draws: [{ ...draw, product: of("fl oz", "7.5") }], total: of("fl oz", "7.5"), lots: [{ lotId: "iron-lot", from: "tank", amount: ounces("7.5") }] }]);
     expect(findings).toEqual([]);
   });
 
   test("as planned is what the ground takes out of a fill, and the share of its own loads where the visit was mixed alone", () => {
     // 1,700 sq ft at 1.5 gal are 2.55 gal; a load alone is 2.6 with 2.5 fl oz.
     const small = there(sprayOf({ lawns: [{ ...LAWN, area: of("sq ft", 1500n) }, { ...BACK, area: of("sq ft", 200n) }], treatments: QUESTION.treatments }));
-    const sprayed = (fill: FillAtHand | undefined, reached: ReadonlySet<string>) => usedOf(reallyUsed(small, AS_PLANNED, reached, atHand({ fill })));
-    expect(sprayed(FILL, EVERYWHERE).draw?.sprayed).toEqual(of("gal", "2.55"));
-    expect(sprayed(FILL, new Set(["front"])).draw?.sprayed).toEqual(of("gal", "2.25"));
-    expect(sprayed(undefined, EVERYWHERE).used.map(({ total }) => total)).toEqual(small.products.map(({ total }) => total));
-    expect(sprayed(undefined, new Set(["back"])).used.map(({ total }) => total.amount)).toEqual(small.products.map(({ total }) => (total.amount * 2n + 8n) / 17n));
+    const sprayed = (fills: readonly FillAtHand[], reached: ReadonlySet<string>) => usedOf(reallyUsed(small, AS_PLANNED, reached, atHand({ fills })));
+    expect(sprayed([FILL], EVERYWHERE).draws.map((draw) => draw.sprayed)).toEqual([of("gal", "2.55")]);
+    expect(sprayed([FILL], new Set(["front"])).draws.map((draw) => draw.sprayed)).toEqual([of("gal", "2.25")]);
+    expect(sprayed([], EVERYWHERE).used.map(({ total }) => total)).toEqual(small.products.map(({ total }) => total));
+    expect(sprayed([], new Set(["back"])).used.map(({ total }) => total.amount)).toEqual(small.products.map(({ total }) => (total.amount * 2n + 8n) / 17n));
   });
 
   test("from a fill of something else: what was planned is none of it", () => {
-    const { used, findings } = usedOf(reallyUsed(spray, entered("meter", "10"), EVERYWHERE, atHand({ fill: { ...FILL, productOfLot: new Map([["iron-lot", "another"]]) } })));
+    const { used, findings } = usedOf(reallyUsed(spray, entered("meter", "10"), EVERYWHERE, atHand({ fills: [{ ...FILL, productOfLot: new Map([["iron-lot", "another"]]) }] })));
     expect(findings.map(({ rule, figure }) => [rule, figure])).toEqual([["fill-of-another-mix", "It holds none of Rustwater Iron."]]);
     expect(used.map(({ line, total }) => [line, total.amount])).toEqual([[2, 0n]]);
   });
@@ -121,11 +123,40 @@ describe("what was sprayed", () => {
     const dye = { ...iron, line: 3, productId: "dye", productName: "Marker Dye", label: "not-on-file" } as const;
     const twoLots = [...FILL.lots, { lotId: "dye-lot", amount: ounces("8") }];
     const fill: FillAtHand = { ...FILL, lots: twoLots, productOfLot: new Map([["iron-lot", "iron"], ["dye-lot", "dye"]]) };
-    const at = atHand({ fill, beside: [3], treatmentOf: (line) => (line === 3 ? dye : iron) });
+    const at = atHand({ fills: [fill], beside: [3], treatmentOf: (line) => (line === 3 ? dye : iron) });
     const { used, findings } = usedOf(reallyUsed(spray, entered("meter", "10"), EVERYWHERE, at));
     expect(used.map(({ line, total, lots }) => [line, total, lots.map(({ from }) => from)])).toEqual([[2, of("fl oz", "7.5"), ["tank"]], [3, of("fl oz", "2"), ["tank"]]]);
     expect(findings.map(({ level, rule, about }) => [level, rule, about])).toEqual([["hold", "product-not-planned", ["Marker Dye"]]]);
     expect(usedOf(reallyUsed(spray, entered("meter", "0"), EVERYWHERE, at))).toMatchObject({ used: [{ line: 2 }], findings: [] });
+  });
+});
+
+describe("what was sprayed out of two fills", () => {
+  // 30 fl oz in 40 gal, of which 36 are gone; 24 fl oz in 40 gal.
+  const first: FillAtHand = { ...FILL, drawn: of("gal", 36n) };
+  const second: FillAtHand = { ...FILL, fillId: "second", number: 8, lots: [{ lotId: "iron-lot", amount: ounces("24") }] };
+  const both = (measuredBy: MixEntered["measuredBy"], amount: string, more: string): MixEntered => ({ measuredBy, amount, fillId: "fill", alsoFrom: [{ row: "0", amount: more, fillId: "second" }] });
+  const at = atHand({ fills: [first, second] });
+  const drawsOf = (answer: ReturnType<typeof reallyUsed>) => usedOf(answer).draws.map(({ fill, sprayed }) => [fill.number, sprayed]);
+
+  test("by the meter each has its own gallons", () => {
+    const answer = reallyUsed(spray, both("meter", "3 gal", "1.5"), EVERYWHERE, at);
+    expect(drawsOf(answer)).toEqual([[7, of("gal", 3n)], [8, of("gal", "1.5")]]);
+    expect(totalsOf(answer)).toEqual([of("fl oz", "3.15")]);
+    expect(fieldsOf(reallyUsed(spray, both("meter", "3 gal", ""), EVERYWHERE, at))).toEqual({ "mixes.2.alsoFrom.0.amount": "Say how many gallons came out of fill 8." });
+    expect(fieldsOf(reallyUsed(spray, both("meter", "", "3 gal"), EVERYWHERE, at))).toEqual({ "mixes.2.amount": "Say how many gallons came out of fill 7." });
+    expect(fieldsOf(reallyUsed(spray, both("meter", "3 gal", "3 lb"), EVERYWHERE, at))).toHaveProperty(["mixes.2.alsoFrom.0.amount"]);
+  });
+
+  test("as planned the first one is emptied before the next, for the lawns that were reached", () => {
+    // 3,000 sq ft take 4.5 gal, of which the first fill has 4; the front lawn alone takes 3.
+    expect(drawsOf(reallyUsed(spray, both("as-planned-not-measured", "", ""), EVERYWHERE, at))).toEqual([[7, of("gal", 4n)], [8, of("gal", "0.5")]]);
+    expect(drawsOf(reallyUsed(spray, both("as-planned-not-measured", "", ""), new Set(["front"]), at))).toEqual([[7, of("gal", 3n)]]);
+  });
+
+  test("without a mix ticket the gallons of both must be said", () => {
+    expect(fieldsOf(usedAsTyped(iron, both("as-planned-not-measured", "", ""), EVERYWHERE, at))).toEqual({ "mixes.2.amount": "No mix was planned here. Say how many gallons were sprayed." });
+    expect(totalsOf(usedAsTyped(iron, both("meter", "4", "10"), EVERYWHERE, at))).toEqual([of("fl oz", "9")]);
   });
 });
 
@@ -145,8 +176,8 @@ describe("without a mix ticket", () => {
   });
 
   test("out of a fill the gallons must be said", () => {
-    expect(fieldsOf(usedAsTyped(iron, AS_PLANNED, EVERYWHERE, atHand({ fill: FILL })))).toEqual({ "mixes.2.amount": "No mix was planned here. Say how many gallons were sprayed." });
-    expect(totalsOf(usedAsTyped(iron, entered("meter", "20"), EVERYWHERE, atHand({ fill: FILL })))).toEqual([of("fl oz", "15")]);
+    expect(fieldsOf(usedAsTyped(iron, AS_PLANNED, EVERYWHERE, atHand({ fills: [FILL] })))).toEqual({ "mixes.2.amount": "No mix was planned here. Say how many gallons were sprayed." });
+    expect(totalsOf(usedAsTyped(iron, entered("meter", "20"), EVERYWHERE, atHand({ fills: [FILL] })))).toEqual([of("fl oz", "15")]);
   });
 });
 
@@ -161,15 +192,10 @@ describe("a tank that was measured after the visit", () => {
 
   test("gives nothing more: it comes out of what was missing, and beyond that out of the next source", () => {
     // 30 fl oz in 40 gal: 4 gal are 3 fl oz, and 2 gal more are 1.5.
-    const answer = usedOf(reallyUsed(spray, entered("meter", "6 gal"), EVERYWHERE, atHand({ fill: settled })));
+    const answer = usedOf(reallyUsed(spray, entered("meter", "6 gal"), EVERYWHERE, atHand({ fills: [settled] })));
     expect(answer.used).toMatchObject([{ total: of("fl oz", "4.5"), lots: [{ lotId: "iron-lot", from: "loss", amount: ounces("3") }, { lotId: "iron-lot", from: "count-difference", amount: ounces("1.5") }] }]);
     expect(answer.findings).toMatchObject([{ level: "note", rule: "fill-settled-since" }]);
-    const within = usedOf(reallyUsed(spray, entered("meter", "3 gal"), EVERYWHERE, atHand({ fill: settled })));
+    const within = usedOf(reallyUsed(spray, entered("meter", "3 gal"), EVERYWHERE, atHand({ fills: [settled] })));
     expect(within.used[0]?.lots).toEqual([{ lotId: "iron-lot", from: "loss", amount: ounces("2.25") }]);
-  });
-
-  test("has so much less for the next draw of the same visit", () => {
-    expect(lessDrawn({ fill: settled, sprayed: of("gal", 3n) })).toMatchObject({ drawn: of("gal", 13n), sources: [{ upTo: of("gal", 1n) }, { upTo: null }] });
-    expect(lessDrawn({ fill: settled, sprayed: of("gal", 6n) })).toMatchObject({ drawn: of("gal", 16n), sources: [{ upTo: of("gal", 0n) }, { upTo: null }] });
   });
 });

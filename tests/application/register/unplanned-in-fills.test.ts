@@ -38,7 +38,7 @@ async function besideIron(...more: readonly string[]) {
     const spray = plan.mixes.find(({ kind }) => kind === "spray");
     if (spray === undefined) throw new Error("the visit has a spray");
     const planned = plan.treatments.filter(({ line }) => linesOf(spray).includes(line));
-    return (await unplannedInFills(work, plan, [{ key: "2", planned, lawns: spray.lawns, fill }])).get("2");
+    return (await unplannedInFills(work, plan, [{ key: "2", planned, lawns: spray.lawns, fills: [fill] }])).get("2");
   });
 }
 

@@ -12,7 +12,7 @@ import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day"
 
 allOnACrewDay();
 
-const said = (measuredBy: MixEntered["measuredBy"], amount = "", fillId: string | null = null) => ({ measuredBy, amount, fillId });
+const said = (measuredBy: MixEntered["measuredBy"], amount = "", fillId: string | null = null) => ({ measuredBy, amount, fillId, alsoFrom: [] });
 const AS_PLANNED = said("as-planned-not-measured");
 const pounds = (value: string) => of("lb", value).amount;
 
@@ -80,7 +80,7 @@ describe("fills", () => {
   test("two tanks of one visit out of one fill are one draw, and each product names the fill", async () => {
     const visit = await twoLines(iron());
     const fillId = await filled(visit.visitId);
-    const gallons = (amount: string) => ({ measuredBy: "meter", amount, fillId }) as const;
+    const gallons = (amount: string) => said("meter", amount, fillId);
     const mixes = { "1": gallons("5 gal"), "2": gallons("8 gal") };
     const { draws, findings } = valueOf(await used(visit.visitId, mixes, visit.lawns));
     expect(draws.map(({ fill, sprayed, isMeasured }) => [fill.fillId, sprayed, isMeasured])).toEqual([[fillId, of("gal", 13n), true]]);
@@ -99,6 +99,16 @@ describe("fills", () => {
     expect((await drawsOf(said("meter", "3 gal", fillId), planned)).map(({ isMeasured }) => isMeasured)).toEqual([false]);
     expect((await drawsOf(planned, said("meter", "3 gal", fillId))).map(({ isMeasured }) => isMeasured)).toEqual([false]);
     expect(await drawsOf(said("meter", "0 gal", fillId), said("meter", "0 gal", fillId))).toEqual([]);
+  });
+
+  test("each with its own gallons and its own strength are a draw each; a fill that is not on file is refused at its row", async () => {
+    const visit = await twoLines(iron());
+    const [strong, weak] = [await filled(visit.visitId), (await aFill(house, company, day, [visit.visitId], { filledAt: "7:40", finished: "12 gal", products: { [day.ironId]: "6 fl oz" } })).fillId];
+    const both = (fillId: string) => ({ ...said("meter", "4 gal", strong), alsoFrom: [{ row: "0", amount: "2 gal", fillId }] });
+    const { draws, used: all } = valueOf(await used(visit.visitId, { "1": both(weak), "2": said("meter", "1 gal", weak) }, visit.lawns));
+    expect(draws.map(({ fill, sprayed, isMeasured }) => [fill.fillId, sprayed, isMeasured])).toEqual([[strong, of("gal", 4n), true], [weak, of("gal", 3n), true]]);
+    expect(all.map(({ total }) => total)).toEqual([of("fl oz", "4"), of("fl oz", "0.5")]);
+    expect(await fieldsOf(visit.visitId, { "1": both(house.newId()), "2": AS_PLANNED }, visit.lawns)).toEqual({ "mixes.1.alsoFrom.0.fillId": "This fill is not on file. Choose another." });
   });
 
   test("that nobody has, and another company's, are refused", async () => {

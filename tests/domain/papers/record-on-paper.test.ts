@@ -21,6 +21,17 @@ test("an amount that nobody measured says so, and a measured one how", () => {
   expect(paperOf({ treatments: [{ ...FEED_TREATMENT, measuredBy: "as-planned-not-measured" }] }).products[0]?.amount).toEqual({ kind: "as-planned", text: "5 lb" });
 });
 
+test("a spray out of two fills names both, each with what came out of it and where it was mixed", () => {
+  const fill = (number: number, gallons: string, mixingPlace: string) => ({ fillId: String(number), number, sprayed: { dimension: "volume", amount: "1", words: `${gallons} gal` }, mixingPlace }) as const;
+  const iron = { ...FEED_TREATMENT, formulation: "soluble liquid", fill: fill(3, "100", "Shop yard") } as const;
+  const said = (treatment: typeof FEED_TREATMENT) => {
+    const { products, elements } = paperOf({ treatments: [treatment] });
+    return [products[0]?.elements.fill, elements.totalMix, elements.mixingPlace].map((value) => (value?.kind === "said" ? value.text : value?.kind));
+  };
+  expect(said(iron)).toEqual(["Fill 3, 100 gal of it", "100 gal of fill 3", "Shop yard"]);
+  expect(said({ ...iron, furtherFills: [fill(4, "50", "12 Alder Court")] })).toEqual(["Fill 3, 100 gal of it; Fill 4, 50 gal of it", "100 gal of fill 3, 50 gal of fill 4", "Shop yard, 12 Alder Court"]);
+});
+
 test("ground is counted once whatever went on it, and weather that was not taken says so", () => {
   const { elements } = paperOf({ treatments: [FEED_TREATMENT, { ...FEED_TREATMENT, line: 2 }] });
   expect(elements.area).toEqual({ kind: "said", text: "2,000 sq ft" });

@@ -59,12 +59,15 @@ test("a real rate just above the label's highest does not read like it", () => {
 test("a strength is held against the spray that it came out with, and ground only against a most over it", () => {
   const perGallon = (value: string) => rateOf("product-volume-per-spray-volume", value, "fl oz per gal");
   const rates = { basis: "product-volume-per-spray-volume", low: perGallon("1"), high: perGallon("2") } as const;
-  const found = (sprayed: Parameters<typeof sharePutDown>[3], besideRates: LabelUse["besideRates"] = {}) =>
-    sharePutDown({ label: IRON.label, use: { ...IRON.use, rates, besideRates } }, of("fl oz", "3"), [lawn("front", "100")], sprayed).findings.map(({ what, figure }) => [what, figure]);
-  expect([found(undefined), found(of("gal", "1.5"))]).toEqual([[], []]);
-  expect(found(of("gal", 1n))).toEqual([["Rustwater Iron was sprayed stronger than its label allows.", "It came to 3 fl oz per gal; the label's highest is 2 fl oz per gal."]]);
+  const found = (draws: Parameters<typeof sharePutDown>[3], besideRates: LabelUse["besideRates"] = {}) =>
+    sharePutDown({ label: IRON.label, use: { ...IRON.use, rates, besideRates } }, of("fl oz", "3"), [lawn("front", "100")], draws).findings.map(({ what, figure }) => [what, figure]);
+  const drawn = (product: string, sprayed: string) => ({ product: of("fl oz", product), sprayed: of("gal", sprayed) });
+  expect([found(undefined), found([drawn("3", "1.5")])]).toEqual([[], []]);
+  expect(found([drawn("3", "1")])).toEqual([["Rustwater Iron was sprayed stronger than its label allows.", "It came to 3 fl oz per gal; the label's highest is 2 fl oz per gal."]]);
+  // Two fills of 2 gal together are weak enough; the one of them is not.
+  expect(found([drawn("2.5", "1"), drawn("0.5", "1")])).toEqual([["Rustwater Iron was sprayed stronger than its label allows.", "It came to 2\u00BD fl oz per gal; the label's highest is 2 fl oz per gal."]]);
   const mostOnArea = rateOf("product-volume-per-area", "20", "fl oz per 1,000 sq ft");
-  expect(found(of("gal", 2n), { mostOnArea })).toEqual([["More Rustwater Iron went on front than its label allows.", "It came to 30 fl oz per 1,000 sq ft; the label's highest is 20 fl oz per 1,000 sq ft."]]);
+  expect(found([drawn("3", "2")], { mostOnArea })).toEqual([["More Rustwater Iron went on front than its label allows.", "It came to 30 fl oz per 1,000 sq ft; the label's highest is 20 fl oz per 1,000 sq ft."]]);
 });
 
 test("of a use that nobody knows, nothing is above the label that one of its uses allows", () => {

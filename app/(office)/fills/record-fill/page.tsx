@@ -2,6 +2,7 @@ import { type Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
 import { listEquipment } from "#application/equipment/list-equipment";
+import { readFillOfDay } from "#application/fills/read-fill-of-day";
 import { type FillToMake, readPlannedFill, type VisitWithoutFill } from "#application/fills/read-planned-fill";
 import { house } from "#application/house";
 import { listStock, type StockOfProduct } from "#application/stock/list-stock";
@@ -34,6 +35,29 @@ function visitsAsked(value: string | readonly string[] | undefined): readonly st
   return typeof value === "string" ? [...new Set(value.split(/[\s,]+/u).filter((part) => ID.test(part)))] : [];
 }
 
+type Asked = Awaited<Props["searchParams"]>;
+
+interface FillsAsked {
+  readonly fills: readonly FillToMake[];
+  readonly without: readonly VisitWithoutFill[];
+}
+
+/** The fill that a truck's day has under a letter, or what some visits take; "gone": the day's plan has no such fill any more. */
+async function fillsAsked(asked: Asked): Promise<FillsAsked | { readonly gone: string; readonly date: string }> {
+  const { day: routeDayId, fill: letter } = asked;
+  const visitIds = [...visitsAsked(asked["visits"])];
+  if (typeof routeDayId === "string" && typeof letter === "string") {
+    const ofDay = await asMember(readFillOfDay, { routeDayId, letter, visitIds });
+    if (!ofDay.ok) notFound();
+    const { fill, date } = ofDay.value;
+    return fill === null ? { gone: letter, date } : { fills: [fill], without: [] };
+  }
+  const planned = await asMember(readPlannedFill, { visitIds });
+  if (!planned.ok) notFound();
+  const { fills, without } = planned.value;
+  return { fills: fills.filter((one) => asked["mix"] === undefined || asked["mix"] === mixKey(one)), without };
+}
+
 /** The products of a mix in one word of an address: a visit may have two mixes. */
 function mixKey({ plan }: FillToMake): string {
   return plan.products.map(({ productId }) => productId).toSorted().join(",");
@@ -42,14 +66,12 @@ function mixKey({ plan }: FillToMake): string {
 /** What really went into a tank, for some visits or for none. */
 export default async function RecordFillPage({ searchParams }: Props) {
   const { company } = await pageFor("fills/record-fill");
-  const asked = await searchParams;
-  const visitIds = visitsAsked(asked["visits"]);
-  const planned = await asMember(readPlannedFill, { visitIds: [...visitIds] });
+  const planned = await fillsAsked(await searchParams);
+  if ("gone" in planned) return <FillIsGone letter={planned.gone} date={planned.date} />;
   const gear = await asMember(listEquipment, {});
   const stock = await asMember(listStock, {});
-  if (!planned.ok || !gear.ok || !stock.ok) notFound();
-  const { without } = planned.value;
-  const fills = planned.value.fills.filter((one) => asked["mix"] === undefined || asked["mix"] === mixKey(one));
+  if (!gear.ok || !stock.ok) notFound();
+  const { fills, without } = planned;
   const [fill, ...others] = fills;
   const tanks = gear.value.equipment.filter((piece) => isSprayer(piece.kind) && !piece.isStoodDown);
   const today = calendarDateIn(company.timeZone, house().now().getTime());
@@ -88,6 +110,23 @@ export default async function RecordFillPage({ searchParams }: Props) {
           <EmptyState sentence="No product is on hand that could go in." actions={<LinkButton href="/shed/receive-delivery">Receive a delivery</LinkButton>} />
         )}
       </Stack>
+    </>
+  );
+}
+
+/** Another plan than that of the fill is not shown for it. */
+function FillIsGone({ letter, date }: { readonly letter: string; readonly date: string }) {
+  return (
+    <>
+      <PageHead above={<Link href="/fills">Fills</Link>} title="Record a fill" />
+      <EmptyState
+        sentence={`The day's tank plan has changed: fill ${letter} is not in it as it was. A fill that was recorded since has moved the letters of the others up.`}
+        actions={
+          <>
+            <LinkButton href={`/today?date=${date}`}>Look at the day</LinkButton> <LinkButton href="/fills/record-fill">Record a fill that is in no plan</LinkButton>
+          </>
+        }
+      />
     </>
   );
 }

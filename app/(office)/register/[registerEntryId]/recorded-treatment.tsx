@@ -1,5 +1,5 @@
 import { onSpotsWords } from "#domain/quantities/share";
-import { MEASURED_BY_WORDS, type RecordedTreatment } from "#domain/register/record-content";
+import { fillsOf, MEASURED_BY_WORDS, type RecordedTreatment } from "#domain/register/record-content";
 import { Code } from "#ui/code";
 import { KeyValueList } from "#ui/key-value-list";
 import { Quote } from "#ui/quote";
@@ -43,12 +43,13 @@ function ingredientWords({ activeIngredients, notCountable = [] }: RecordedTreat
 }
 
 function pairsOf(treatment: RecordedTreatment) {
-  const { total, measuredBy, lots, fill, epaRegistrationNumber, targets, equipmentName, plannedRate, spotShareBasisPoints, formulation } = treatment;
+  const { total, measuredBy, lots, epaRegistrationNumber, targets, equipmentName, plannedRate, spotShareBasisPoints, formulation } = treatment;
+  const fills = fillsOf(treatment);
   return [
     { key: "Amount", value: <><strong>{total.words}</strong>, {MEASURED_BY_WORDS[measuredBy]}</> },
     { key: "Planned rate", value: `${plannedRate}${onSpotsWords(spotShareBasisPoints)}` },
     { key: "Lots", value: lots.length === 0 ? "none on file" : lots.map(({ number, amount }) => `${number}: ${amount.words}`).join(", ") },
-    ...(fill === null ? [] : [{ key: "Fill", value: `${fill.sprayed.words} of fill ${String(fill.number)}, mixed at ${fill.mixingPlace}` }]),
+    ...(fills.length === 0 ? [] : [{ key: fills.length === 1 ? "Fill" : "Fills", value: fills.map(({ number, sprayed: { words }, mixingPlace }) => `${words} of fill ${String(number)}, mixed at ${mixingPlace}`).join("; ") }]),
     { key: "Registration number", value: epaRegistrationNumber === null ? "none on file" : <Code>{epaRegistrationNumber}</Code> },
     { key: "Formulation", value: formulation },
     { key: "Active ingredients", value: ingredientWords(treatment) },

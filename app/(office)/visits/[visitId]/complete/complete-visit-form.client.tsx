@@ -3,6 +3,7 @@
 import { completeVisitSchema, WIND_FROM } from "#application/register/complete-visit.schema";
 import { RadioRows } from "#ui/choice-rows";
 import { Columns } from "#ui/columns";
+import { Disclosure } from "#ui/disclosure";
 import { Section } from "#ui/section";
 import { type Choice, SelectField } from "#ui/select-field";
 import { Stack } from "#ui/stack";
@@ -20,6 +21,8 @@ export interface MixAsked {
   readonly planned: string;
   /** The fills of the truck's tanks with what is left in each. */
   readonly fills: readonly Choice[];
+  /** So many fills may be named besides the first. */
+  readonly furtherRows: number;
 }
 
 interface Asked {
@@ -99,6 +102,7 @@ function Mix({ mix }: { readonly mix: MixAsked }) {
           {...useField(`${base}.amount`)}
         />
         {mix.kind === "spray" && <Fill base={base} fills={mix.fills} />}
+        {mix.furtherRows > 0 && <FurtherFills base={base} mix={mix} />}
       </Stack>
     </Section>
   );
@@ -107,6 +111,32 @@ function Mix({ mix }: { readonly mix: MixAsked }) {
 function Fill({ base, fills }: { readonly base: string; readonly fills: readonly Choice[] }) {
   const hint = fills.length === 0 ? "No fill of this truck has anything left on record." : undefined;
   return <SelectField label="Drawn from" hint={hint} chooseWords="No fill: mixed for this visit alone" choices={fills} {...useField(`${base}.fillId`)} />;
+}
+
+const ORDINALS = ["second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth"] as const;
+
+/** A visit that took more than one fill: each of the others with its own gallons. Open where the visit has several. */
+function FurtherFills({ base, mix: { fills, furtherRows } }: { readonly base: string; readonly mix: MixAsked }) {
+  const { defaultValue = "" } = useField(`${base}.alsoFrom.0.fillId`);
+  return (
+    <Disclosure name="It came out of another fill as well" open={defaultValue !== ""}>
+      <Stack gap={4}>
+        <p>By the meter, give each fill its own gallons; the ones above are those of the first. As planned, one fill after the other counts as emptied.</p>
+        {ORDINALS.slice(0, furtherRows).map((ordinal, row) => (
+          <FurtherFill key={ordinal} base={`${base}.alsoFrom.${String(row)}`} ordinal={ordinal} fills={fills} />
+        ))}
+      </Stack>
+    </Disclosure>
+  );
+}
+
+function FurtherFill({ base, ordinal, fills }: { readonly base: string; readonly ordinal: string; readonly fills: readonly Choice[] }) {
+  return (
+    <Stack gap={4}>
+      <SelectField label={`${ordinal.charAt(0).toUpperCase()}${ordinal.slice(1)} fill`} chooseWords={`No ${ordinal} fill`} optional choices={fills} {...useField(`${base}.fillId`)} />
+      <TextField label={`Gallons of the ${ordinal} fill`} optional autoComplete="off" width="medium" {...useField(`${base}.amount`)} />
+    </Stack>
+  );
 }
 
 function Ends() {

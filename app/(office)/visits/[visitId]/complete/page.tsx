@@ -15,6 +15,7 @@ import { us } from "../mix-words";
 import { RECORD_CLEAN_OUT } from "../../hold-acts";
 import { VisitFinding } from "../../visit-finding";
 import { type VisitPageProps } from "../visit-of-page";
+import { MOST_FURTHER_FILLS } from "#application/register/complete-visit.schema";
 import { CompleteVisitForm, type MixAsked } from "./complete-visit-form.client";
 
 export const metadata = { title: "Complete the visit" };
@@ -60,6 +61,7 @@ export default async function CompleteVisitPage({ params }: VisitPageProps) {
             applicatorId: visit.stop?.operatorId ?? "",
             // Named beforehand, or the form would take numbered mixes for a list.
             ...Object.fromEntries(mixes.map(({ key }) => [`mixes.${key}.amount`, ""])),
+            ...Object.fromEntries(planned.flatMap(fillsNamed)),
           }}
           lawns={lawns.map(({ zoneId, name }) => ({ zoneId, name }))}
           mixes={mixes}
@@ -70,20 +72,31 @@ export default async function CompleteVisitPage({ params }: VisitPageProps) {
   );
 }
 
+/** So many rows for further fills where no more than one was made for the visit. */
+const MOST_ROWS_OPEN = 2;
+
 /** The day it was planned for, where that day has come. */
 function dayOfVisit(planned: string | undefined, today: string): string {
   return planned === undefined || planned > today ? today : planned;
 }
 
-function mixAsked({ key, kind, productNames, planned, mixedAlone, equipmentId }: MixToRecord, tanks: readonly TankOnFile[], visitId: string): MixAsked {
+/** The fills that were recorded for the visit, each in its row of the form. Gallons are filled in for nobody: planned is not measured. */
+function fillsNamed({ key, fillIds }: MixToRecord): readonly (readonly [string, string])[] {
+  return fillIds.slice(0, 1 + MOST_FURTHER_FILLS).map((fillId, index) => [index === 0 ? `mixes.${key}.fillId` : `mixes.${key}.alsoFrom.${String(index - 1)}.fillId`, fillId]);
+}
+
+function mixAsked({ key, kind, productNames, planned, mixedAlone, equipmentId, fillIds }: MixToRecord, tanks: readonly TankOnFile[], visitId: string): MixAsked {
   const tank = tanks.find((one) => one.equipmentId === equipmentId);
   const fills = kind === "granular" ? [] : (tank === undefined ? tanks.flatMap((one) => one.fills) : tank.fills).filter((fill) => isAtHand(fill, visitId));
+  const named = Math.min(fillIds.length, 1 + MOST_FURTHER_FILLS);
   return {
     key,
     kind,
     name: listWords(productNames),
     planned: planned === null ? "no mix could be worked out" : plannedWords(us(planned), mixedAlone === null ? null : us(mixedAlone)),
     fills: fills.map((fill) => ({ value: fill.fillId, word: fillWords(fill) })),
+    // One row more than the fills that were made for the visit, and none that no other fill could be named in.
+    furtherRows: Math.min(Math.max(named, MOST_ROWS_OPEN), fills.length - 1, MOST_FURTHER_FILLS),
   };
 }
 
