@@ -16,7 +16,7 @@ function saidOf(rate: string, squareFeet: readonly bigint[], held?: { readonly g
   const last = held === undefined
     ? ("clean" as const)
     : {
-        ...{ name: "fill 7", finished: of("gal", held.gallons), left: of("gal", held.gallons), isUnderWay: false, isOfThatDay: false, filledOnto: "clean" as const },
+        ...{ name: "fill 7", finished: of("gal", held.gallons), left: of("gal", held.gallons), isUnderWay: false, isOfThatDay: false, filledOnto: [] },
         products: [{ productId: IRON.productId, productName: IRON_LABEL.productName, label: IRON_LABEL, amount: of("fl oz", held.fluidOunces) }],
       };
   const { found } = planTanks(tankQuestion(stops, { lastHeld: new Map([[SPRAYER.equipmentId, last]]) }));
