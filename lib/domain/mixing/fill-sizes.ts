@@ -69,6 +69,8 @@ interface Run {
   readonly draws: readonly TankDraw[];
   readonly limits: TankLimits;
   readonly mark: Rational;
+  /** How many of the draws take anything. */
+  readonly taking: number;
   /** Taken before each draw, and all at the end. */
   readonly before: readonly bigint[];
 }
@@ -76,7 +78,7 @@ interface Run {
 function runOf(draws: readonly TankDraw[], limits: TankLimits): Run {
   const before = [0n];
   for (const { volume } of draws) before.push((before.at(-1) ?? 0n) + volume);
-  return { draws, limits, before, mark: canonicalAmountOf(limits.mark) };
+  return { draws, limits, before, taking: draws.filter(({ volume }) => volume > 0n).length, mark: canonicalAmountOf(limits.mark) };
 }
 
 function marksUp({ mark }: Run, volume: bigint): bigint {
@@ -86,7 +88,7 @@ function marksUp({ mark }: Run, volume: bigint): bigint {
 /** What has been aboard up to a point of the run, when all that it takes until there is. */
 function aboardUpTo(run: Run, taken: bigint): bigint {
   const { already } = run.limits;
-  return taken <= already ? already : already + mixedFor(taken - already, run.draws.length, run.limits.mark);
+  return taken <= already ? already : already + mixedFor(taken - already, run.taking, run.limits.mark);
 }
 
 /**
