@@ -823,8 +823,10 @@ create table vehicle (
   created_at timestamp(3) with time zone not null,
   stood_down_at timestamp(3) with time zone,
   version integer not null default 1,
+  stays_aboard bigint,
   constraint vehicle_pkey PRIMARY KEY (company_id, vehicle_id),
   constraint vehicle_measures_are_positive CHECK (((number > 0) AND (payload > 0))),
+  constraint vehicle_stays_aboard_is_not_below_zero CHECK ((stays_aboard >= 0)),
   constraint vehicle_company_id_fkey FOREIGN KEY (company_id) REFERENCES company(company_id) ON UPDATE CASCADE ON DELETE RESTRICT
 );
 
