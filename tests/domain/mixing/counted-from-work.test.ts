@@ -60,6 +60,35 @@ test("rain that would spoil keeps water off for as long, and signs stand from th
   expect(counted("sign", sign({ trigger: "day-following", daysFollowing: 1, orReentryIfLater: false }))).toEqual([null]);
 });
 
+describe("an end is counted by the very statement that it comes from", () => {
+  const FOUR = says("people-and-pets", { untilLaterOf: [hoursAfterEnd(4)] });
+  const reason = { productName: "Evenfeed 18", kind: "people-and-pets", labelWords: "words on people-and-pets", basis: "label", source: "label, directions for use" } as const;
+  const by = (more: Partial<typeof reason> | { readonly labelWords: string } | { readonly source: string }, products: readonly AppliedProduct[], end: number | null = END + 4 * HOUR) =>
+    countedFromWork({ endsAtEpochMilliseconds: end, reasons: [{ ...reason, ...more }] }, products, CHICAGO);
+  test("in its words, from its source", () => {
+    expect(by({}, [of(FOUR)])).toBe("4 hours after the work ends");
+    expect(by({ labelWords: "other words" }, [of(FOUR)])).toBeNull();
+    expect(by({ source: "a law" }, [of(FOUR)])).toBeNull();
+  });
+  test("of its product, put down in this visit", () => {
+    const calendar = off([{ anchor: "calendar-day", days: 1 }]);
+    expect(by({}, [calendar, appliedOf(labelOf("Ferrox Foliar", FOUR))])).toBeNull();
+    // The same product of other work that ended an hour later, which waits four hours from then.
+    const crossing = appliedOf(labelOf("Evenfeed 18", FOUR), { appliedIn: "earlier-visit", application: { startsAtEpochMilliseconds: START, endsAtEpochMilliseconds: END + HOUR, postedAtEpochMilliseconds: "not-posted" } });
+    expect(by({}, [of(FOUR), crossing], END + 5 * HOUR)).toBeNull();
+  });
+  test("and none where none can be given", () => {
+    const fromPosting = off([{ anchor: "posting", durationMinutes: 60 }]);
+    const notPosted = { ...fromPosting, application: { ...fromPosting.application, postedAtEpochMilliseconds: "not-posted" as const } };
+    expect(by({}, [notPosted], null)).toBeNull();
+  });
+  test("days from the end of the work are that also where they are due", () => {
+    const due = (from: "application-start" | "application-end") => of(says("watering-in", { by: { anchor: "days", from, days: 1 }, depth: "not-stated", rain: "not-stated" }));
+    expect(counted("watering", due("application-end"))).toEqual(["1 full day (24 hours) after the work ends"]);
+    expect(counted("watering", due("application-start"))).toEqual(["1 full day (24 hours) after the work starts"]);
+  });
+});
+
 describe("what a beginning is counted from", () => {
   const FEED_IN_A_DAY = says("watering-in", { by: hoursAfterEnd(24), depth: "not-stated", rain: "not-stated" });
   /** The beginning of the watering: its words, and how many hours after the work it is as planned. */
