@@ -52,14 +52,14 @@ function whyNone(visit: DrawnVisit): string | undefined {
   const walked = walk(visit.products, visit.stations, visit.ground);
   if (walked.kind === "undecided" || walked.kind === "none-needed") return undefined;
   if (walked.kind !== "walked") return { "no-common-depth": "no-common-watering-depth", "minutes-miss-depth": "station-minutes-miss-depth", "no-common-time": "no-common-watering-time" }[walked.kind];
-  const needed = Math.max(1, walked.elapsedMinutes ?? 1);
+  const needed = Math.max(1, walked.knownMinutes);
   if (walked.stretches.some(({ from, until }) => until - from >= needed * MINUTE) || isFoundInParts(visit, walked)) return undefined;
   return walked.longestWithoutHours < needed ? "watering-time-too-short" : "watering-hours-leave-no-time";
 }
 
 /** How whole stations are spread over days is the product's own choice; that it keeps to stretches of the walk is tested of it. */
-function isFoundInParts(visit: DrawnVisit, { elapsedMinutes }: Walk): boolean {
-  if (elapsedMinutes === undefined) return false;
+function isFoundInParts(visit: DrawnVisit, { knownMinutes }: Walk): boolean {
+  if (knownMinutes === 0) return false;
   const { answer, lostToOthers } = valueOf(judgeWatering(questionOf(visit)));
   return lostToOthers.length === 0 && answer.kind === "window";
 }
