@@ -1,8 +1,9 @@
 import { invariant } from "#domain/foundation/invariant";
 import { type TankLoads } from "#domain/company/house-settings";
 import { canonicalAmountOf, type Measure } from "#domain/quantities/exact-quantity";
+import { type Quantity, smallest } from "#domain/quantities/quantity";
 import { divideRational, type Rational, rational, roundToWhole } from "#domain/quantities/rational";
-import { amountOfMarks } from "#domain/quantities/rounding";
+import { amountOfMarks, marksWithin } from "#domain/quantities/rounding";
 
 /** What is taken from a tank at one place, in canonical units of volume. Draws of one run follow one another with one mix. */
 export interface TankDraw {
@@ -101,6 +102,11 @@ export function mixedFor(taken: bigint, draws: number, mark: Measure<"volume">):
   const marks = over.numerator <= 0n ? 0n : roundToWhole(divideRational(over, canonicalAmountOf(mark)), "up");
   const mixed = amountOfMarks(mark, marks).amount;
   return mixed < taken ? taken : mixed;
+}
+
+/** A tank up to the last mark of its gauge, in canonical units; half a unit is allowed for, because sizes are stored whole. */
+export function toLastMark(capacity: Quantity<"volume">, mark: Measure<"volume">): bigint {
+  return smallest(amountOfMarks(mark, marksWithin(capacity, mark)), capacity).amount;
 }
 
 /** The farthest point of the run that a fill reaches on a whole mark, where so much may have been aboard up to it. */

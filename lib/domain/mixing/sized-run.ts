@@ -1,8 +1,8 @@
 import { type SprayRate } from "#domain/label/label-facts";
 import { rational } from "#domain/quantities/rational";
-import { amountOfMarks, marksWithin } from "#domain/quantities/rounding";
-import { fromAmount, smallest } from "#domain/quantities/quantity";
-import { type FillSize, sizeFills, type TankDraw } from "#domain/mixing/fill-sizes";
+import { amountOfMarks } from "#domain/quantities/rounding";
+import { fromAmount } from "#domain/quantities/quantity";
+import { type FillSize, sizeFills, type TankDraw, toLastMark } from "#domain/mixing/fill-sizes";
 import { type ChangeOfMix, isSameMix, mixInTank, type MixInTank } from "#domain/mixing/mix-change";
 import { changeOfRun, onTopOf, type TankContents } from "#domain/mixing/tank-contents";
 import { isWeaker, productsIn } from "#domain/mixing/tank-fill";
@@ -118,7 +118,7 @@ export function sizeRun(frame: SizingFrame, run: RunOfMix, before: BeforeRun): S
   const rinsing = rinsingOf(frame.question, run, begin, before);
   addWeight(frame.weights, waterWeight(rinsing.rinsate, rational(1n)), run.draws[0]?.stopIndex ?? 0, frame.weights.length);
   const { tankLoads, tankMark } = frame.question.settings;
-  const tank = wholeTank(gear, tankMark);
+  const tank = toLastMark(gear.capacity, tankMark);
   const draws = drawsOf(frame, run, before.isFirst, toLine, tank);
   const sizes = sizeFills(draws, { mark: tankMark, most: mostAtDraws(frame, run, draws, tank), already: begin.already }, tankLoads);
   const byTank = frame.question.truck.payload === null ? sizes : sizeFills(draws, { mark: tankMark, most: draws.map(() => tank), already: begin.already }, "full-tanks-then-a-short-one");
@@ -257,11 +257,6 @@ function drawsOf({ question: { stops } }: SizingFrame, { draws }: RunOfMix, isFi
 /** Whether a tank can be filled at a stop; not where nobody knows. */
 export function hasWater(stop: TreatedStop | undefined): boolean {
   return stop?.water === "yes";
-}
-
-/** The tank up to the last mark of its gauge; half a canonical unit is allowed for, because sizes are stored whole. */
-function wholeTank({ capacity }: TicketSprayer, tankMark: TankPlanQuestion["settings"]["tankMark"]): bigint {
-  return smallest(amountOfMarks(tankMark, marksWithin(capacity, tankMark)), capacity).amount;
 }
 
 /** What a tank may hold on the way to each draw: its size, or less where the truck may carry no more. */

@@ -1,18 +1,16 @@
-import { distanceFrom, isMoreThanPercent } from "#domain/equipment/repeats";
-import { type Finding, hold, note, takeCare } from "#domain/foundation/finding";
+import { type Finding, hold } from "#domain/foundation/finding";
 import { groupedBy } from "#domain/foundation/grouping";
 import { invariant } from "#domain/foundation/invariant";
-import { canonicalAmountOf, type ExactQuantity, type Measure, multiplyExact, settle } from "#domain/quantities/exact-quantity";
-import { formatQuantitiesApart, formatQuantity } from "#domain/quantities/format-quantity";
-import { formatRatesApart } from "#domain/quantities/format-rate";
+import { type ExactQuantity, type Measure, multiplyExact, settle } from "#domain/quantities/exact-quantity";
+import { formatQuantity } from "#domain/quantities/format-quantity";
 import { allocate, fromAmount, type Quantity, smallest, sum } from "#domain/quantities/quantity";
 import { concentrationInSpray, type Rate, rateFrom, times } from "#domain/quantities/rate";
 import { rational } from "#domain/quantities/rational";
-import { amountOfMarks, marksWithin, nearestMarks } from "#domain/quantities/rounding";
+import { amountOfMarks, marksWithin } from "#domain/quantities/rounding";
 import { FORMULATIONS, type LabelFacts, type ProductRate, type UseRate } from "#domain/label/label-facts";
 import { highestOf, measureOut, smallerOf } from "#domain/mixing/granular-mix";
-import { CARE_ABOVE_PERCENT, NEAR_ENOUGH_PERCENT } from "#domain/mixing/rounded-rate";
 import { mixingSteps } from "#domain/mixing/mixing-steps";
+import { marksFor, moreThanTaken } from "#domain/mixing/spray-volume";
 import { plannedStrength, strengthOf } from "#domain/mixing/stated-rate";
 import { type TicketSettings, type TicketSprayer, type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { type TreatedLawn } from "#domain/mixing/treated-area";
@@ -150,18 +148,8 @@ function loadMarks(marks: bigint, mostMarks: bigint, how: TicketSettings["tankLo
 }
 
 /**
- * The marks that so much spray is mixed to: the nearest, and the next one up where that would leave the ground more than
- * 2 % short of what the sprayer puts out.
- */
-function marksFor(taken: ExactQuantity<"volume">, tankMark: Measure<"volume">): bigint {
-  const marks = nearestMarks(taken, tankMark);
-  const off = distanceFrom(taken.exactAmount, canonicalAmountOf(multiplyExact(tankMark, rational(marks))));
-  return off.numerator < 0n && isMoreThanPercent(off, NEAR_ENOUGH_PERCENT) ? marks + 1n : marks;
-}
-
-/**
  * Works a spray out for one visit: finished volume from the carrier rate and the treated area, to a mark of the
- * tank's gauge (see marksFor); loads by the tank's size; each product of each load rounded by itself to its tool's mark, never above
+ * tank's gauge (see spray-volume.ts); loads by the tank's size; each product of each load rounded by itself to its tool's mark, never above
  * the label's highest rate on the ground that the load covers, nor above the concentration which that rate makes in the
  * load (by half a canonical unit at most); what is planned by strength is measured for the load's own volume,
  * and never above the most over area that its label states beside the strength. The loads add up to the visit; the lawns add up to its products and to what
@@ -202,25 +190,6 @@ export function mixSpray(
     steps: mixingSteps(ordered.map(({ label }) => label), loads.map(({ water }) => water), "load"),
   };
   return { mix, findings: moreThanTaken(gear, ordered.some((treatment) => plannedStrength(treatment) !== undefined), finished, area) };
-}
-
-/** Says so where the marks of the gauge make more than 2 % more spray than the ground takes, and with care above 10 %. */
-function moreThanTaken({ name, carrier }: TicketSprayer, isByStrength: boolean, finished: Quantity<"volume">, area: Quantity<"area">): readonly Finding[] {
-  const taken = times(carrier.rate, area);
-  const off = distanceFrom(taken.exactAmount, rational(finished.amount));
-  if (off.numerator <= 0n || !isMoreThanPercent(off, NEAR_ENOUGH_PERCENT)) return [];
-  const [mixed, needed] = formatQuantitiesApart(finished, settle(taken, "nearest"), "us");
-  const [becomes, asMeasured] = formatRatesApart(rateFrom("carrier-volume-per-area", finished, area), carrier.rate, "us");
-  const outcome = isByStrength ? "It is mixed at its strength, and the rest is left." : `The product for this ground is in all of it: spread evenly, that is ${becomes} in place of ${asMeasured}.`;
-  const words = {
-    rule: "spray-more-than-taken",
-    source: "house",
-    what: `Mixed for this visit alone, the marks of the gauge of ${name} make more spray than its ground takes.`,
-    figure: `They make ${mixed} where ${needed} are taken. ${outcome}`,
-    toDo: isByStrength ? "Take a smaller sprayer with finer marks, or use the rest where it is labeled." : "Spray all of it evenly on this ground, or take a smaller sprayer with finer marks.",
-    about: [name],
-  } as const;
-  return [isMoreThanPercent(off, CARE_ABOVE_PERCENT) ? takeCare(words) : note(words)];
 }
 
 function putsOutNothing({ name }: TicketSprayer): Finding {

@@ -1,11 +1,11 @@
-import { type Finding, hold, takeCare } from "#domain/foundation/finding";
+import { type Finding } from "#domain/foundation/finding";
 import { accept, type Outcome } from "#domain/foundation/outcome";
 import { canonicalAmountOf, compareExact, type Measure } from "#domain/quantities/exact-quantity";
 import { type UnitSystem } from "#domain/quantities/format-quantity";
 import { type WateringDepth } from "#domain/label/aftercare-constraint";
 import { type AftercareEstimates } from "#domain/mixing/aftercare-instants";
 import { type AftercareReason, inReasonOrder, reasonFor } from "#domain/mixing/aftercare-step";
-import { type AppliedProduct, appliedName, constraintsOf, isOfOtherWork } from "#domain/mixing/applied-product";
+import { type AppliedProduct, appliedName, isOfOtherWork } from "#domain/mixing/applied-product";
 import { depthFrom, depthWords, exactText, irrigationRun, type IrrigationStation, type StationRun } from "#domain/mixing/irrigation-run";
 import { type SpoilingRain, spoilingRain } from "#domain/mixing/rain-aftercare";
 import { type StationStart, type WateringPart } from "#domain/mixing/station-schedule";
@@ -13,7 +13,8 @@ import { type LostWater, settleOtherWork, type Unplaced } from "#domain/mixing/w
 import { keptDryForRain, rainKeepsOffUntil, type StaysDry, stayingDry, type WateringNeed, wateringNeeds } from "#domain/mixing/watering-bounds";
 import { minutesKeepNoDepth } from "#domain/mixing/watering-conflict";
 import { commonDepth } from "#domain/mixing/watering-depth";
-import { authoritiesOfHours, unknownHours, type WateringHours } from "#domain/mixing/watering-hours";
+import { isUnread, missingFindings, overdueFindings } from "#domain/mixing/watering-facts";
+import { authoritiesOfHours, type WateringHours } from "#domain/mixing/watering-hours";
 import { placeAlone, placeWaterings, type PlacedWatering, type WateringPlaces, type WateringToPlace } from "#domain/mixing/watering-places";
 import { type Span } from "#domain/weather/local-hours";
 
@@ -210,64 +211,6 @@ function placedAnswer(wanted: WantedWater, places: PlacedWatering | undefined): 
 function mostPutDown({ least }: WateringDepth, runs: readonly StationRun[]): Measure<"length"> {
   const reached = runs.flatMap((run) => (run.kind === "run" ? [depthFrom(run.depthReached)] : []));
   return reached.reduce<Measure<"length">>((most, one) => (compareExact(one, most) > 0 ? one : most), least);
-}
-
-/**
- * A watering fact that nobody read leaves the time undecided, and so does rain that spoils where anything wants water;
- * the hold for it is that of all unread facts.
- */
-function isUnread({ label, wateredInAtEpochMilliseconds: at }: AppliedProduct, needs: readonly WateringNeed[]): boolean {
-  const isWateringInUnread = label.facts["watering-in"] === "unknown" && typeof at !== "number";
-  const isRainUnread = label.facts["rain-that-spoils"] === "unknown" && needs.length > 0;
-  return label.facts["watering-not-before"] === "unknown" || isWateringInUnread || isRainUnread;
-}
-
-function overdueFindings(needs: readonly WateringNeed[], timeZone: string): readonly Finding[] {
-  return needs
-    .filter(({ isOverdue }) => isOverdue)
-    .map(({ applied, constraint }) =>
-      takeCare({
-        rule: "watering-in-overdue",
-        source: constraint.basis,
-        what: `${appliedName(applied, timeZone)} was to be watered in before this visit, and nobody has said that it was.`,
-        toDo: "Ask the customer, and have it watered in as soon as the other products allow.",
-        citation: constraint.source,
-        about: [applied.label.productName],
-      }),
-    );
-}
-
-function missingFindings(
-  { products, hours, timeZone }: WateringQuestion,
-  needs: readonly WateringNeed[],
-  dry: readonly StaysDry[],
-): readonly Finding[] {
-  const unsaid = constraintsOf(
-    products.filter(({ wateredInAtEpochMilliseconds: at }) => at === "unknown"),
-    "watering-in",
-  ).map(({ applied }) =>
-    hold("office", {
-      rule: "watered-in-not-known",
-      source: "house",
-      what: `It is not on file whether ${appliedName(applied, timeZone)} has been watered in.`,
-      toDo: "Ask the customer and put it on file.",
-      about: [applied.label.productName],
-    }),
-  );
-  if (needs.length === 0) return unsaid;
-  const unguessed = dry
-    .filter(({ end }) => end.atEpochMilliseconds === null)
-    .map(({ applied, constraint }) =>
-      hold("office", {
-        rule: "drying-estimate-missing",
-        source: "house",
-        what: `${appliedName(applied, timeZone)} must not be watered until dry, and no estimate of that is on file.`,
-        toDo: "Put an estimate of the drying time on file.",
-        citation: constraint.source,
-        about: [applied.label.productName],
-      }),
-    );
-  return [...unsaid, ...unguessed, ...unknownHours(hours)];
 }
 
 const NO_STATION: IrrigationStation = { stationName: "Sprinkler or hose", depthPerHour: "not-tested", cycle: "none" };

@@ -202,31 +202,6 @@ describe("dates", () => {
   });
 });
 
-describe("undecided", () => {
-  test.each([
-    ["unread: dry time", [appliedOf(FEED), appliedOf(labelOf("Alpha", { "watering-not-before": "unknown" }))], {}, []],
-    ["unread: watering in", [appliedOf(FEED), appliedOf(labelOf("Alpha", { "watering-in": "unknown" }))], {}, []],
-    ["unread: rain that spoils, where anything wants water", [appliedOf(FEED), appliedOf(labelOf("Alpha", { "rain-that-spoils": "unknown" }))], {}, []],
-    ["hours", both, { hours: { localRules: "unknown", controller: "none" } }, ["hold watering-hours-missing"]],
-    ["whether an earlier feed was watered in", [earlierOf(FEED, START - HOUR, { wateredInAtEpochMilliseconds: "unknown" })], {}, ["hold watered-in-not-known"]],
-    [
-      "when it is dry",
-      [appliedOf(FEED), appliedOf(labelOf("Alpha", says("watering-not-before", { untilLaterOf: [untilState("dry")] })))],
-      { estimates: { untilDry: "unknown", untilDustSettled: "unknown", untilDryAfterWatering: "unknown" } },
-      ["hold drying-estimate-missing"],
-    ],
-  ] as const)("%s", (_name, products, change, rules) => {
-    expect(windowsOf(products, change)).toBe("undecided");
-    expect(rulesOf(products, change)).toEqual(rules);
-  });
-  test("rain that nobody has read up on does not matter where nothing is watered in", () => {
-    expect(windowsOf([appliedOf(labelOf("Alpha", { "rain-that-spoils": "unknown" }))])).toBe("none-needed");
-  });
-  test("hours that nobody knows do not matter where nothing is watered in", () => {
-    expect(windowsOf([appliedOf(IRON)], { hours: { localRules: "unknown", controller: "unknown" } })).toBe("none-needed");
-  });
-});
-
 describe("the zone's history", () => {
   test("an earlier iron that still runs moves the window", () => {
     expect(windowsOf([earlierOf(IRON, START - HOUR), appliedOf(FEED)])).toEqual([[START + 11 * HOUR, END + 24 * HOUR]]);
@@ -241,53 +216,6 @@ describe("the zone's history", () => {
   });
   test("what was watered in asks for nothing", () => {
     expect(windowsOf([earlierOf(FEED, START - 6 * HOUR, { wateredInAtEpochMilliseconds: START - HOUR })])).toBe("none-needed");
-  });
-});
-
-describe("what other work has at odds by itself", () => {
-  const plain = appliedOf(labelOf("Plain"));
-  const weedoff = earlierOf(labelOf("Weedoff 3", says("watering-not-before", { untilLaterOf: [hoursAfterEnd(30)] })), START - 20 * HOUR);
-  const feed = earlierOf(FEED, START - 20 * HOUR);
-  const dryUntil = START + 10 * HOUR;
-  test("holds up nothing of a visit that has no part in it: what is late waits for the first water that may run", () => {
-    const { answer, findings, lostToOthers } = judge([plain, weedoff, feed]);
-    expect(findings.map(({ level, rule }) => `${level} ${rule}`)).toEqual(["take-care no-common-watering-time"]);
-    expect(answer).toMatchObject({ kind: "window", isOverdue: true, dueAtEpochMilliseconds: null, windows: [{ fromEpochMilliseconds: dryUntil }] });
-    expect(lostToOthers).toEqual([{ applied: feed, of: "date" }]);
-  });
-  test("leaves this visit's own date as it is", () => {
-    expect(windowsOf([appliedOf(FEED), weedoff, feed])).toEqual([[dryUntil, END + 24 * HOUR]]);
-    const quick = appliedOf(labelOf("Grubclear", says("watering-in", { by: hoursAfterEnd(2), depth: "not-stated", rain: "counts" })));
-    expect(rulesOf([quick, weedoff, feed])).toEqual(["take-care no-common-watering-time", "hold no-common-watering-time"]);
-    expect(judge([quick, weedoff, feed]).findings.at(-1)).toMatchObject({ about: ["Weedoff 3", "Grubclear"] });
-  });
-  test("hours that leave it no time", () => {
-    const hours = { localRules: "none", controller: byHouse(daily(5, 8)) } as const;
-    expect(rulesOf([plain, feed], { hours })).toEqual(["take-care watering-hours-leave-no-time"]);
-    expect(windowsOf([plain, feed], { hours })).toHaveLength(28);
-    expect(rulesOf([appliedOf(IRON), feed], { hours })).toEqual(["take-care watering-hours-leave-no-time"]);
-    // In hours in which it could still have been watered in, it is this visit's product that is in the way.
-    expect(rulesOf([appliedOf(IRON), feed], { hours: { localRules: "none", controller: byHouse(daily(17, 19)) } })).toEqual(["hold no-common-watering-time"]);
-  });
-  test("hours that never do: no water is planned for it, and this visit's is not held up", () => {
-    const hours = { localRules: byLaw(daily(5, 6)), controller: "none" } as const;
-    const stations = [{ ...FRONT, depthPerHour: of("in", "0.1") }];
-    const { answer, lostToOthers, findings } = judge([plain, feed], { hours, stations });
-    expect(answer).toEqual({ kind: "no-window" });
-    expect(findings.map(({ level, rule }) => `${level} ${rule}`)).toEqual(["take-care watering-hours-leave-no-time", "take-care watering-hours-leave-no-time"]);
-    expect(lostToOthers.map(({ of: what }) => what)).toEqual(["date", "water"]);
-    const undepth = appliedOf(labelOf("Light", says("watering-in", { by: hoursAfterEnd(24), depth: "not-stated", rain: "counts" })));
-    expect(windowsOf([undepth, feed], { hours, stations })).toEqual([morning("05:00", "06:00")]);
-  });
-  test("depths that do not meet: the thirstier waits, and this visit's goes with the other", () => {
-    const capped = earlierOf(labelOf("Capped", says("watering-in", { by: hoursAfterEnd(48), depth: { least: of("in", "0.05"), most: of("in", "0.1") }, rain: "counts" })), START - HOUR);
-    expect(rulesOf([plain, capped, feed])).toEqual(["take-care no-common-watering-depth"]);
-    expect(judge([plain, capped, feed]).answer).toMatchObject({ kind: "window", depthWords: "0.05 in" });
-    expect(rulesOf([appliedOf(FEED), capped])).toEqual(["hold no-common-watering-depth"]);
-  });
-  test("nothing is watered in before work that crosses the visit is over", () => {
-    const crossing = earlierOf(labelOf("Cross"), END + HOUR / 2, { application: { startsAtEpochMilliseconds: START, endsAtEpochMilliseconds: END + HOUR / 2, postedAtEpochMilliseconds: "not-posted" } });
-    expect(windowsOf([appliedOf(FEED), crossing])).toEqual([[END + HOUR / 2, END + 24 * HOUR]]);
   });
 });
 
