@@ -48,6 +48,7 @@ const TAKEN: ReadonlySet<string> = new Set([
   "days/set-shop-position zip nothing",
   "fills/preview-tank-reading missingWent nothing",
   "fills/preview-tank-reading missingWent null",
+  "fills/read-fill-of-day visitIds an empty list",
   "fills/read-planned-fill visitIds an empty list",
   "fills/record-fill visitIds an empty list",
   "fills/record-tank-reading missingWent nothing",
