@@ -52,11 +52,11 @@ function isPossible(days: ClockDays): boolean {
   return "weekday" in days ? isWhole(days.weekday, 0, 6) : ["odd", "even"].includes(days.datesOfMonth);
 }
 
-/** Whether a date is one of the days. */
-function isOnDays(date: CalendarDate, days: ClockDays): boolean {
-  if ("weekday" in days) return days.weekday === weekdayOf(date);
+/** Those of some periods that are on a date. */
+function periodsOn(date: CalendarDate, periods: readonly ClockPeriod[]): readonly ClockPeriod[] {
+  const weekday = weekdayOf(date);
   const isOdd = Number(date.slice(-2)) % 2 === 1;
-  return isOdd === (days.datesOfMonth === "odd");
+  return periods.filter((days) => ("weekday" in days ? days.weekday === weekday : isOdd === (days.datesOfMonth === "odd")));
 }
 
 function isWhole(value: number, lowest: number, highest: number): boolean {
@@ -65,8 +65,7 @@ function isWhole(value: number, lowest: number, highest: number): boolean {
 
 /** The day of the week of a date, 0 for Sunday to 6. */
 export function weekdayOf(date: CalendarDate): number {
-  // January 4, 1970 was a Sunday.
-  return (((daysBetween("1970-01-04" as CalendarDate, date) % 7) + 7) % 7);
+  return new Date(startOfDateInUniversalTime(date)).getUTCDay();
 }
 
 /** The local day of a date. Throws where the time zone is not a known one. */
@@ -89,7 +88,7 @@ export function datesIn(span: Span, timeZone: string): readonly CalendarDate[] {
  */
 export function clockSpans(periods: readonly ClockPeriod[], within: Span, timeZone: string): readonly Span[] {
   const spans = datesIn(within, timeZone).flatMap((date) => {
-    const ofDay = periods.filter((period) => isOnDays(date, period));
+    const ofDay = periodsOn(date, periods);
     return ofDay.length === 0 ? [] : offsetStretches(date, timeZone).flatMap((stretch) => onClock(date, ofDay, stretch));
   });
   return intersectSpans(joinSpans(spans), [within]);
