@@ -83,7 +83,10 @@ describe("an end is counted by the very statement that it comes from", () => {
     expect(by({}, [notPosted], null)).toBeNull();
   });
   test("days from the end of the work are that also where they are due", () => {
-    const due = (from: "application-start" | "application-end") => of(says("watering-in", { by: { anchor: "days", from, days: 1 }, depth: "not-stated", rain: "not-stated" }));
+    const due = (from: "application-start" | "application-end") => {
+      const by: DueReach = { anchor: "days", from, days: 1 };
+      return of(says("watering-in", { by, depth: "not-stated", rain: "not-stated" }));
+    };
     expect(counted("watering", due("application-end"))).toEqual(["1 full day (24 hours) after the work ends"]);
     expect(counted("watering", due("application-start"))).toEqual(["1 full day (24 hours) after the work starts"]);
   });
