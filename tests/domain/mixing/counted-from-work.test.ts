@@ -120,4 +120,19 @@ describe("what a beginning is counted from", () => {
     expect(begins(earlierOf(labelOf("Slowdry", says("watering-not-before", { untilLaterOf: [hoursAfterEnd(12)] })), START - HOUR))).toEqual([null]);
     expect(begins()).toEqual([null]);
   });
+  test("told of reasons in any order, and of none that ends after it, is of something else, or of other work", () => {
+    const reasonOf = (productName: string, kind: "watering-not-before" | "watering-in" = "watering-not-before") => ({ productName, kind, labelWords: `words on ${kind}`, basis: "label", source: "label, directions for use" }) as const;
+    const wait = (productName: string, hours: number, more: Partial<AppliedProduct> = {}) => appliedOf(labelOf(productName, says("watering-not-before", { untilLaterOf: [hoursAfterEnd(hours)] })), more);
+    const told = (hours: number, products: readonly AppliedProduct[], ...reasons: readonly ReturnType<typeof reasonOf>[]) => beginningCountedFromWork({ startsAtEpochMilliseconds: END + hours * HOUR, reasons }, products, CHICAGO)?.words ?? null;
+    const [short, long] = [wait("Short", 6), wait("Long", 12)];
+    for (const reasons of [[reasonOf("Short"), reasonOf("Long")], [reasonOf("Long"), reasonOf("Short")]]) {
+      expect(told(12, [short, long], ...reasons)).toBe("12 hours after the work ends");
+      expect(told(8, [short, long], ...reasons)).toBe("6 hours after the work ends");
+      expect(told(5, [short, long], ...reasons)).toBeNull();
+    }
+    expect(told(12, [appliedOf(labelOf("Calendar", says("watering-not-before", { untilLaterOf: [{ anchor: "calendar-day", days: 0 }] }))), short], reasonOf("Calendar"))).toBeNull();
+    expect(told(30, [appliedOf(labelOf("Harrowgate 32", FEED_IN_A_DAY))], reasonOf("Harrowgate 32", "watering-in"))).toBeNull();
+    expect(told(12, [wait("Short", 6, { appliedIn: "earlier-visit" })], reasonOf("Short"))).toBeNull();
+    expect(told(12, [wait("None", 0)], reasonOf("None"))).toBeNull();
+  });
 });
