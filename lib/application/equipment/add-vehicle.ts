@@ -1,7 +1,7 @@
 import { accept } from "#domain/foundation/outcome";
 import { writeDeed } from "#application/audit-trail";
 import { addVehicleSchema } from "#application/equipment/add-vehicle.schema";
-import { amountOrNone, massOrNone } from "#application/equipment/typed-amount";
+import { amountOrNone, quantityOf } from "#application/equipment/typed-amount";
 import { badField } from "#application/refusal";
 import { useCase, type Work } from "#application/use-case";
 
@@ -26,7 +26,7 @@ export const addVehicle = useCase("equipment/add-vehicle", addVehicleSchema, asy
   if (taken !== undefined) return taken;
   const vehicleId = work.newId();
   await work.tx.vehicle.create({
-    data: { companyId, vehicleId, number, name, payload: amountOrNone("payload", payload, "mass"), staysAboard: massOrNone("staysAboard", staysAboard), createdAt: work.now },
+    data: { companyId, vehicleId, number, name, payload: amountOrNone("payload", payload, "mass"), staysAboard: staysAboard === "" ? null : quantityOf("staysAboard", staysAboard, "mass").amount, createdAt: work.now },
   });
   await work.tx.stockLocation.create({
     data: { companyId, stockLocationId: work.newId(), kind: "truck", name: nameOfTruck(number), vehicleId, createdAt: work.now },

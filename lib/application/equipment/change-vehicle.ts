@@ -2,7 +2,7 @@ import { accept } from "#domain/foundation/outcome";
 import { writeDeed } from "#application/audit-trail";
 import { nameOfTruck, refuseTakenNumber } from "#application/equipment/add-vehicle";
 import { changeVehicleSchema } from "#application/equipment/change-vehicle.schema";
-import { amountOrNone, keptOrTyped, massOrNone, shownOrNone } from "#application/equipment/typed-amount";
+import { amountOrNone, keptOrTyped, quantityOf, shownOrNone } from "#application/equipment/typed-amount";
 import { conflict, notFound } from "#application/refusal";
 import { useCase } from "#application/use-case";
 
@@ -20,7 +20,7 @@ export const changeVehicle = useCase("equipment/change-vehicle", changeVehicleSc
       number,
       name,
       payload: keptOrTyped("mass", before.payload, payload, () => amountOrNone("payload", payload, "mass")),
-      staysAboard: keptOrTyped("mass", before.staysAboard, staysAboard, () => massOrNone("staysAboard", staysAboard)),
+      staysAboard: keptOrTyped("mass", before.staysAboard, staysAboard, () => (staysAboard === "" ? null : quantityOf("staysAboard", staysAboard, "mass").amount)),
       version: { increment: 1 },
     },
   });

@@ -2,7 +2,7 @@ import { z } from "zod";
 import { nozzleSizes } from "#domain/equipment/nozzle";
 import { SPRAYER_KINDS, SPREADER_KINDS } from "#domain/equipment/equipment-kind";
 import { idField, lineAsTyped, requiredLine } from "#application/field.schema";
-import { optionalAmount, optionalBagSettings, optionalMinutes, optionalPressure, optionalSpeed, optionalTipDroplets, optionalVolumeOrZero, typedAmount } from "#application/equipment/typed-field.schema";
+import { optionalAmount, optionalAmountOrZero, optionalBagSettings, optionalMinutes, optionalPressure, optionalSpeed, optionalTipDroplets, typedAmount } from "#application/equipment/typed-field.schema";
 
 const fieldsOfBoth = {
   name: requiredLine("what the crew calls it", 80),
@@ -30,10 +30,10 @@ export const sprayerFields = {
   kind: z.enum(SPRAYER_KINDS, "Choose the kind of sprayer."),
   ...fieldsOfBoth,
   capacity: typedAmount("what the tank holds, such as 100 gal", "volume"),
-  holdUp: optionalVolumeOrZero("what pump and hose hold, such as 3.5 gal"),
+  holdUp: optionalAmountOrZero("what pump and hose hold, such as 3.5 gal", "volume"),
   hoseLength: optionalAmount("the length of the hose, such as 300 ft", "length"),
   hoseDiameter: optionalAmount("the inner diameter of the hose, such as 1/2 in", "length"),
-  pumpHolds: optionalVolumeOrZero("what the pump holds, such as 0.4 gal"),
+  pumpHolds: optionalAmountOrZero("what the pump holds, such as 0.4 gal", "volume"),
   ...nominalSprayerFields,
   tipDroplets: optionalTipDroplets("the droplet classes of its tips, one to a line"),
 };

@@ -3,7 +3,7 @@ import { accept, type Outcome } from "#domain/foundation/outcome";
 import { settle } from "#domain/quantities/exact-quantity";
 import { fromAmount, zero } from "#domain/quantities/quantity";
 import { type EquipmentForm } from "#application/equipment/add-equipment.schema";
-import { amountOf, volumeOf } from "#application/equipment/typed-amount";
+import { amountOf, quantityOf } from "#application/equipment/typed-amount";
 import { badField, type UseCaseRefusal } from "#application/refusal";
 
 type SprayerForm = Extract<EquipmentForm, { holdUp: string }>;
@@ -16,7 +16,7 @@ type SprayerForm = Extract<EquipmentForm, { holdUp: string }>;
 export function holdUpOfForm(form: SprayerForm): Outcome<bigint | null, UseCaseRefusal> {
   const { holdUp, hoseLength, hoseDiameter, pumpHolds } = form;
   const isComputed = hoseLength !== "" || hoseDiameter !== "" || pumpHolds !== "";
-  if (!isComputed) return accept(holdUp === "" ? null : volumeOf("holdUp", holdUp).amount);
+  if (!isComputed) return accept(holdUp === "" ? null : quantityOf("holdUp", holdUp, "volume").amount);
   if (holdUp !== "") return badField("holdUp", "Give it here, or by the hose and the pump below, not both ways.");
   if (hoseLength === "") return badField("hoseLength", "Give the length of the hose too.");
   if (hoseDiameter === "") return badField("hoseDiameter", "Give the inner diameter of the hose too; it is printed on it.");
@@ -27,6 +27,6 @@ export function holdUpOfForm(form: SprayerForm): Outcome<bigint | null, UseCaseR
     innerDiameter: fromAmount("length", amountOf("hoseDiameter", hoseDiameter, "length")),
   };
   // What the tank keeps under its outlet is no part of what reaches the next lawn.
-  const held = holdUpOf({ hoses: [hose], pump: volumeOf("pumpHolds", pumpHolds), tankRemainder: zero("volume") });
+  const held = holdUpOf({ hoses: [hose], pump: quantityOf("pumpHolds", pumpHolds, "volume"), tankRemainder: zero("volume") });
   return held.ok ? accept(settle(held.value.inLine, "nearest").amount) : badField("hoseLength", held.refusal.sentence);
 }

@@ -2,7 +2,7 @@ import { readAmount } from "#domain/equipment/typed-test";
 import { invariant } from "#domain/foundation/invariant";
 import { formatQuantity } from "#domain/quantities/format-quantity";
 import { parseQuantity } from "#domain/quantities/parse-quantity";
-import { fromAmount } from "#domain/quantities/quantity";
+import { fromAmount, type Quantity } from "#domain/quantities/quantity";
 import { type Dimension } from "#domain/quantities/units";
 
 // What a schema has let through, as whole canonical units. It throws on what no schema lets through.
@@ -19,19 +19,11 @@ export function amountOrNone(field: string, typed: string, dimension: Dimension)
   return typed === "" ? null : amountOf(field, typed, dimension);
 }
 
-/** The weight that was typed, zero included; null for none. */
-export function massOrNone(field: string, typed: string): bigint | null {
-  if (typed === "") return null;
-  const read = parseQuantity(typed, { field, dimensions: ["mass"] });
+/** The quantity that was typed, zero included. */
+export function quantityOf<D extends Dimension>(field: string, typed: string, dimension: D): Quantity<D> {
+  const read = parseQuantity(typed, { field, dimensions: [dimension] });
   invariant(read.ok, `the schema has read ${field}`);
-  return read.value.quantity.amount;
-}
-
-/** The volume that was typed, zero included. */
-export function volumeOf(field: string, typed: string) {
-  const read = parseQuantity(typed, { field, dimensions: ["volume"] });
-  invariant(read.ok, `the schema has read ${field}`);
-  return read.value.quantity;
+  return fromAmount(dimension, read.value.quantity.amount);
 }
 
 /** A stored amount in the units that suit its size: "100 gal", "3.06 gal", "1,850 lb". */

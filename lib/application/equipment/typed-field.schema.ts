@@ -42,14 +42,9 @@ export function optionalAmount(what: string, dimension: Dimension) {
   return typedField(what, LONGEST_LINE, true, (text) => readAmount(what, text, dimension));
 }
 
-/** A volume with its unit, zero included, or empty where nobody measured it. */
-export function optionalVolumeOrZero(what: string) {
-  return typedField(what, LONGEST_LINE, true, (text) => parseQuantity(text, { field: what, dimensions: ["volume"] }));
-}
-
-/** A weight with its unit, zero included, or empty where nobody weighed it. */
-export function optionalMassOrZero(what: string) {
-  return typedField(what, LONGEST_LINE, true, (text) => parseQuantity(text, { field: what, dimensions: ["mass"] }));
+/** An amount with its unit, zero included, or empty where nobody measured it. */
+export function optionalAmountOrZero(what: string, dimension: Dimension) {
+  return typedField(what, LONGEST_LINE, true, (text) => parseQuantity(text, { field: what, dimensions: [dimension] }));
 }
 
 /** One mark of a measuring tool: an amount of mass or volume above nothing. */

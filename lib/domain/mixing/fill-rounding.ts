@@ -27,7 +27,8 @@ interface Rest {
  * runs together with the first fill. Says nothing where a product is measured without a tool.
  */
 export function roundedInFill({ run, last, isSameAsLast, already }: SizedRun, fill: MeasuredFill, isFirst: boolean): readonly Finding[] {
-  const treatments = run.draws.flatMap((draw) => draw.treatments);
+  // Stops of one run share their products, at one strength.
+  const treatments = run.draws[0]?.treatments ?? [];
   const rests = isFirst && isSameAsLast && typeof last !== "string" ? last.products : [];
   return fill.products.flatMap(({ productId, amount, marks }) => {
     const treatment = treatments.find((one) => one.productId === productId);

@@ -1,4 +1,5 @@
 import { type TimedRun } from "#domain/mixing/irrigation-run";
+import { intersectSpans } from "#domain/mixing/span-set";
 import { type Span } from "#domain/weather/local-hours";
 
 const ONE_MINUTE_MILLISECONDS = 60_000;
@@ -103,9 +104,7 @@ interface Load {
 
 /** What of a stretch lies in the time that is left; undefined where nothing does. */
 function shareOf(stretch: Span, { span }: Load): Span | undefined {
-  const fromEpochMilliseconds = Math.max(stretch.fromEpochMilliseconds, span.fromEpochMilliseconds);
-  const untilEpochMilliseconds = Math.min(stretch.untilEpochMilliseconds, span.untilEpochMilliseconds);
-  return fromEpochMilliseconds < untilEpochMilliseconds ? { fromEpochMilliseconds, untilEpochMilliseconds } : undefined;
+  return intersectSpans([stretch], [span])[0];
 }
 
 /** All loads in one stretch, from its first whole minute on; undefined where they do not fit. */

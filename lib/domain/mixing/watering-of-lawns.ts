@@ -121,13 +121,13 @@ function askedTogether({ own, watered, besides }: Circle): Pick<LawnsToWater, "p
   const stations = eachStationOnce(watered.flatMap((member) => member.stations));
   const [only, ...others] = [...own, ...besides];
   if (only !== undefined && others.length === 0) return { products: only.group.products, stations, lawnNames };
-  const products = new Map([...own, ...besides].flatMap(({ group }) => group.products.map((product) => [JSON.stringify(product, asText), product])));
+  const products = new Map([...own, ...besides].flatMap(({ group }) => group.products.map((product) => [textOf(product), product])));
   return { products: [...products.values()], stations, lawnNames };
 }
 
-/** Depths are kept as whole numbers that text has no form for. */
-function asText(_key: string, value: unknown): unknown {
-  return typeof value === "bigint" ? `${value}n` : value;
+/** What tells products apart that several lawns got. Depths are kept as whole numbers that text has no form for. */
+function textOf(product: AppliedProduct): string {
+  return JSON.stringify(product, (_key, value: unknown) => (typeof value === "bigint" ? `${value}n` : value));
 }
 
 /** What was judged of the groups of a circle together, as each of them is told it. */
@@ -143,7 +143,6 @@ function sharesOf({ own, watered, besides }: Circle, together: JudgedWatering, s
 
 /** What of a group's own products was let go: the circle asked about each product once, under whichever group got it. */
 function lostOf({ group: { products } }: Member, { lostToOthers }: JudgedWatering): JudgedWatering["lostToOthers"] {
-  const textOf = (product: AppliedProduct) => JSON.stringify(product, asText);
   return lostToOthers.flatMap(({ applied, of }) => products.filter((own) => textOf(own) === textOf(applied)).map((own) => ({ applied: own, of })));
 }
 

@@ -158,7 +158,7 @@ function wantedWater(question: LawnsToWater): Outcome<JudgedWatering | WantedWat
   const notes = overdueFindings(wanted, timeZone);
   const labelDry = stayingDry(products, question);
   const judged = (answer: WateringAnswer, findings: readonly Finding[], water: WaterPutDown = "not-known", lostToOthers: readonly LostWater[] = []) =>
-    accept({ answer, findings: [...notes, ...findings], dry: keptDry(products, water, question), water, lostToOthers });
+    accept({ answer, findings: [...notes, ...findings], dry: [...labelDry, ...keptDryForRain(products, water, timeZone)], water, lostToOthers });
   const missing = missingFindings(question, wanted, labelDry);
   if (missing.length > 0) return judged({ kind: "undecided" }, missing);
   if (products.some((applied) => isUnread(applied, wanted))) return judged({ kind: "undecided" }, []);
@@ -168,14 +168,14 @@ function wantedWater(question: LawnsToWater): Outcome<JudgedWatering | WantedWat
   if (!settled.ok) return settled;
   const { needs, findings, lost } = settled.value;
   if (needs.length === 0) return judged({ kind: "no-window" }, findings, undefined, lost);
-  const asked = waterFor(question, needs);
+  const asked = waterFor(question, needs, labelDry);
   if (!asked.ok) return asked;
   if (asked.value.kind === "none") return judged({ kind: "no-window" }, [...findings, asked.value.finding], asked.value.water, lost);
   return accept({ ...asked.value, notes: [...notes, ...findings], lostToOthers: lost });
 }
 
 /** How much some products' water is, over which stations; or what is at odds about it and whose water that is. */
-function waterFor(question: LawnsToWater, needs: readonly WateringNeed[]): Outcome<WaterToPlace | (Unplaced & { readonly water: WaterPutDown })> {
+function waterFor(question: LawnsToWater, needs: readonly WateringNeed[], labelDry: readonly StaysDry[]): Outcome<WaterToPlace | (Unplaced & { readonly water: WaterPutDown })> {
   const { products, lawnNames } = question;
   const common = commonDepth(needs, question);
   if (common.kind === "no-common-depth") return accept({ kind: "none", finding: common.finding, waters: [common.thirstiest.applied], water: "not-known" });
@@ -188,12 +188,12 @@ function waterFor(question: LawnsToWater, needs: readonly WateringNeed[]): Outco
     const waters = needs.flatMap(({ applied, constraint }) => (constraint.depth === "not-stated" ? [] : [applied]));
     return accept({ kind: "none", finding: unreachable, waters, water });
   }
-  return accept({ kind: "to-place", question, lawnNames, products, needs, dry: keptDry(products, water, question), water, depth, runs: runs.value });
+  return accept({ kind: "to-place", question, lawnNames, products, needs, dry: [...labelDry, ...keptDryForRain(products, water, question.timeZone)], water, depth, runs: runs.value });
 }
 
 /** Whether there is a time for some products' water, whatever else runs on the property. */
 function placeOf(question: LawnsToWater, needs: readonly WateringNeed[]): Outcome<{ readonly kind: "found" } | Unplaced> {
-  const asked = waterFor(question, needs);
+  const asked = waterFor(question, needs, stayingDry(question.products, question));
   if (!asked.ok) return asked;
   if (asked.value.kind === "none") return accept(asked.value);
   const alone = placeAlone(asked.value, 0, question);

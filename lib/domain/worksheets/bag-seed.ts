@@ -1,13 +1,11 @@
 import { accept } from "#domain/foundation/outcome";
-import { areaTimesRate, inUnit, perThousand } from "#domain/mixing/ticket-working-words";
-import { multiplyExact } from "#domain/quantities/exact-quantity";
-import { writeQuantity } from "#domain/quantities/format-quantity";
-import { rateIn, scaleRate, times } from "#domain/quantities/rate";
+import { areaTimesRate } from "#domain/mixing/ticket-working-words";
+import { times } from "#domain/quantities/rate";
 import { overseedingRate } from "#domain/turf/seed";
-import { acreLines, amountBothWays, amountWords, areaInput, numberWords, rateBothWays, stepRate, withTyped } from "#domain/worksheets/figure-words";
+import { acreLines, amountBothWays, areaInput, rateBothWays, stepRate, withTyped } from "#domain/worksheets/figure-words";
 import { ounceLines } from "#domain/worksheets/nutrient-lines";
 import { readAmountField, readChoice, readRateField, readTogether } from "#domain/worksheets/read-fields";
-import { HALF_RATE_SOURCE, publishedRates, SEED_USES } from "#domain/worksheets/seed-rates";
+import { HALF_RATE_SOURCE, halvingLines, inTwoDirections, publishedRates, SEED_USES, seedAnswers } from "#domain/worksheets/seed-rates";
 import { type Typed, type WorksheetExample, type WorksheetOutcome } from "#domain/worksheets/worksheet";
 
 /** The fields of the worksheet. */
@@ -19,8 +17,6 @@ export const BAG_SEED_EXAMPLE: WorksheetExample<BagSeedField> = {
   typed: { rate: "8 lb per 1,000 sq ft", use: "overseeding", area: "6,000 sq ft" },
   from: `${NEBRASKA} (tall fescue at 6 to 8 lb, seed into standing turf at half). The area is made up`,
 };
-
-const HALF = { numerator: 1n, denominator: 2n };
 
 /**
  * The seed from the bag for a rate that counts seed as it comes from the bag: rate times area, and half of it for
@@ -39,10 +35,7 @@ export function bagSeedWorksheet(typed: Typed<BagSeedField>): WorksheetOutcome {
   const bagRate = isHalved ? overseedingRate(rate) : rate;
   const seed = times(bagRate, area);
   return accept({
-    answers: [
-      { ...writeQuantity(seed, "us"), of: `seed from the bag on ${amountWords(area)}` },
-      { figure: numberWords(rateIn(bagRate, "lb per 1,000 sq ft")), unit: "lb per 1,000 sq ft", of: "to set the spreader to" },
-    ],
+    answers: seedAnswers(seed, area, bagRate),
     working: {
       title: "Seed from the bag",
       formula: `Seed from the bag = its rate × area.${isHalved ? " Overseeding takes half the rate for bare ground." : ""}`,
@@ -52,11 +45,11 @@ export function bagSeedWorksheet(typed: Typed<BagSeedField>): WorksheetOutcome {
         { name: "Area", figure: areaInput(area, typed.area) },
       ],
       steps: [
-        ...(isHalved ? [`Overseeding: ${perThousand(rate, "lb")} ÷ 2 = ${stepRate(bagRate, "lb")}.`] : []),
+        ...halvingLines(use, rate, bagRate),
         ...acreLines(area, typed.area),
         `Seed from the bag: ${areaTimesRate(area, bagRate, "lb")}.`,
         ...ounceLines("Seed from the bag", seed),
-        `In two directions, half each: ${inUnit(seed, "lb")} ÷ 2 = ${inUnit(multiplyExact(seed, HALF), "lb")}; at half the rate: ${perThousand(bagRate, "lb")} ÷ 2 = ${stepRate(scaleRate(bagRate, HALF), "lb")}.`,
+        inTwoDirections(seed, bagRate),
       ],
       result: `${amountBothWays(seed)} of seed from the bag, at ${rateBothWays(bagRate)}.`,
       source: isHalved ? `the rate's own; ${HALF_RATE_SOURCE}` : "the rate's own",

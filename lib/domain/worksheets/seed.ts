@@ -1,15 +1,13 @@
 import { accept } from "#domain/foundation/outcome";
 import { areaTimesRate, figure, inUnit, perThousand } from "#domain/mixing/ticket-working-words";
-import { multiplyExact } from "#domain/quantities/exact-quantity";
-import { writeQuantity } from "#domain/quantities/format-quantity";
-import { rateIn, scaleRate, times } from "#domain/quantities/rate";
+import { times } from "#domain/quantities/rate";
 import { type Rational } from "#domain/quantities/rational";
 import { bulkRateFor, bulkSeedFor, overseedingRate, pricePerPureLiveSeed, pureLivePart } from "#domain/turf/seed";
-import { acreLines, amountBothWays, amountWords, areaInput, numberWords, rateBothWays, stepPercent, stepRate, withTyped } from "#domain/worksheets/figure-words";
+import { acreLines, amountBothWays, areaInput, rateBothWays, stepPercent, stepRate, withTyped } from "#domain/worksheets/figure-words";
 import { ounceLines } from "#domain/worksheets/nutrient-lines";
 import { ifTyped, type NumberRange, readAmountField, readChoice, readNumberField, readRateField, readTogether, refuseOne } from "#domain/worksheets/read-fields";
-import { HALF_RATE_SOURCE, publishedRates, SEED_USES } from "#domain/worksheets/seed-rates";
-import { type Typed, type WorksheetAnswer, type WorksheetExample, type WorksheetOutcome } from "#domain/worksheets/worksheet";
+import { HALF_RATE_SOURCE, halvingLines, inTwoDirections, publishedRates, SEED_USES, seedAnswers } from "#domain/worksheets/seed-rates";
+import { type Typed, type WorksheetExample, type WorksheetOutcome } from "#domain/worksheets/worksheet";
 
 /** The fields of the worksheet. */
 export type SeedField = "rate" | "use" | "area" | "purity" | "germination" | "price";
@@ -21,7 +19,6 @@ export const SEED_EXAMPLE: WorksheetExample<SeedField> = {
   from: `${LOUISIANA}, which rounds to 0.38 first and prints 52.6 lb`,
 };
 
-const HALF = { numerator: 1n, denominator: 2n };
 const PERCENT: NumberRange = { lowest: "0", highest: "100", unit: "%" };
 
 /**
@@ -47,12 +44,8 @@ export function seedWorksheet(typed: Typed<SeedField>): WorksheetOutcome {
   const bulkRate = bulkRateFor(pureRate, part.value);
   const partWords = stepPercent(part.value);
   const priced = price === undefined ? undefined : pricePerPureLiveSeed(price, part.value);
-  const answers: WorksheetAnswer[] = [
-    { ...writeQuantity(bulk, "us"), of: `seed from the bag on ${amountWords(area)}` },
-    { figure: numberWords(rateIn(bulkRate, "lb per 1,000 sq ft")), unit: "lb per 1,000 sq ft", of: "to set the spreader to" },
-  ];
   return accept({
-    answers,
+    answers: seedAnswers(bulk, area, bulkRate),
     working: {
       title: "Seed from the bag for pure live seed",
       formula: `Pure live part = purity × germination. Seed from the bag = pure live seed ÷ pure live part.${use === "overseeding" ? " Overseeding takes half the rate for bare ground." : ""}`,
@@ -65,14 +58,14 @@ export function seedWorksheet(typed: Typed<SeedField>): WorksheetOutcome {
         ...(price === undefined ? [] : [{ name: "Price of a pound from the bag", figure: `$${figure(price)}` }]),
       ],
       steps: [
-        ...(use === "overseeding" ? [`Overseeding: ${perThousand(rate, "lb")} ÷ 2 = ${stepRate(pureRate, "lb")}.`] : []),
+        ...halvingLines(use, rate, pureRate),
         `Pure live part: ${figure(purity)}% × ${figure(germination)}% = ${partWords}.`,
         ...acreLines(area, typed.area),
         `Pure live seed: ${areaTimesRate(area, pureRate, "lb")}.`,
         `Seed from the bag: ${inUnit(pure, "lb")} ÷ ${partWords} = ${inUnit(bulk, "lb")}.`,
         ...ounceLines("Seed from the bag", bulk),
         `Its rate: ${perThousand(pureRate, "lb")} ÷ ${partWords} = ${stepRate(bulkRate, "lb")}.`,
-        `In two directions, half each: ${inUnit(bulk, "lb")} ÷ 2 = ${inUnit(multiplyExact(bulk, HALF), "lb")}; at half the rate: ${perThousand(bulkRate, "lb")} ÷ 2 = ${stepRate(scaleRate(bulkRate, HALF), "lb")}.`,
+        inTwoDirections(bulk, bulkRate),
         ...(price === undefined || priced === undefined ? [] : [`A pound of pure live seed costs: $${figure(price)} ÷ ${partWords} = $${figure(priced)}, or ${money(priced)}.`]),
       ],
       result: `${amountBothWays(bulk)} of seed from the bag, at ${rateBothWays(bulkRate)}.`,

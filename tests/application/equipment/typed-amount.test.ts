@@ -1,18 +1,18 @@
 import { expect, test } from "vitest";
-import { amountOf, amountOrNone, keptOrTyped, shown, shownOrNone, volumeOf } from "#application/equipment/typed-amount";
+import { amountOf, amountOrNone, keptOrTyped, quantityOf, shown, shownOrNone } from "#application/equipment/typed-amount";
 import { of, zero } from "#domain/quantities/quantity";
 
 test("what a schema has let through becomes whole canonical units", () => {
   expect(amountOf("capacity", "100 gal", "volume")).toBe(of("gal", 100n).amount);
   expect(amountOrNone("swath", "6 ft 6 in", "length")).toBe(of("ft", "6.5").amount);
   expect(amountOrNone("swath", "", "length")).toBeNull();
-  expect(volumeOf("pumpHolds", "0 gal")).toEqual(zero("volume"));
+  expect(quantityOf("pumpHolds", "0 gal", "volume")).toEqual(zero("volume"));
 });
 
 test("what no schema lets through is a defect", () => {
   expect(() => amountOf("capacity", "much", "volume")).toThrow("the schema has read capacity");
   expect(() => amountOf("capacity", "0 gal", "volume")).toThrow("the schema has read capacity");
-  expect(() => volumeOf("pumpHolds", "3 lb")).toThrow("the schema has read pumpHolds");
+  expect(() => quantityOf("pumpHolds", "3 lb", "volume")).toThrow("the schema has read pumpHolds");
 });
 
 test("an amount is shown in the unit that suits its size, an unknown one not at all", () => {

@@ -1,21 +1,9 @@
 import { describe, expect, test } from "vitest";
-import { type AftercareQuestion } from "#domain/mixing/aftercare-question";
-import { type AppliedProduct } from "#domain/mixing/applied-product";
-import { judgeWatering } from "#domain/mixing/watering-window";
 import { of } from "#domain/quantities/quantity";
-import { valueOf } from "../../support/domain-answers";
 import {
-  aftercareQuestion, appliedOf, at, byHouse, byLaw, daily, earlierOf, END, FEED, FRONT, HOUR, hoursAfterEnd, IRON, labelOf, says, START,
+  appliedOf, byHouse, byLaw, daily, earlierOf, END, FEED, FRONT, HOUR, hoursAfterEnd, IRON, labelOf, says, START,
 } from "../../support/aftercare-builders";
-
-const judge = (products: readonly AppliedProduct[], change: Partial<AftercareQuestion> = {}) => valueOf(judgeWatering(aftercareQuestion(products, change)));
-const windowsOf = (products: readonly AppliedProduct[], change: Partial<AftercareQuestion> = {}) => {
-  const { answer } = judge(products, change);
-  return answer.kind === "window" ? answer.windows.map((one) => [one.fromEpochMilliseconds, one.untilEpochMilliseconds]) : answer.kind;
-};
-const rulesOf = (products: readonly AppliedProduct[], change: Partial<AftercareQuestion> = {}) =>
-  judge(products, change).findings.map((finding) => `${finding.level} ${finding.rule}`);
-const morning = (from: string, until: string) => [at(`2026-05-02T${from}-05:00`), at(`2026-05-02T${until}-05:00`)];
+import { judge, morning, rulesOf, windowsOf } from "../../support/judged-watering";
 
 describe("what other work has at odds by itself", () => {
   const plain = appliedOf(labelOf("Plain"));

@@ -1,34 +1,24 @@
 import { describe, expect, test } from "vitest";
-import { type AftercareQuestion } from "#domain/mixing/aftercare-question";
 import { type AppliedProduct } from "#domain/mixing/applied-product";
 import { judgeWatering } from "#domain/mixing/watering-window";
 import { of } from "#domain/quantities/quantity";
-import { refusalOf, valueOf } from "../../support/domain-answers";
+import { refusalOf } from "../../support/domain-answers";
 import {
   aftercareQuestion, appliedOf, at, byHouse, byLaw, daily, earlierOf, END, FEED, FRONT, HOUR, hoursAfterEnd, IRON, labelOf, says, START, untilState,
 } from "../../support/aftercare-builders";
-
-const judge = (products: readonly AppliedProduct[], change: Partial<AftercareQuestion> = {}) => valueOf(judgeWatering(aftercareQuestion(products, change)));
-const windowsOf = (products: readonly AppliedProduct[], change: Partial<AftercareQuestion> = {}) => {
-  const { answer } = judge(products, change);
-  return answer.kind === "window" ? answer.windows.map((one) => [one.fromEpochMilliseconds, one.untilEpochMilliseconds]) : answer.kind;
-};
-const rulesOf = (products: readonly AppliedProduct[], change: Partial<AftercareQuestion> = {}) =>
-  judge(products, change).findings.map((finding) => `${finding.level} ${finding.rule}`);
-const morning = (from: string, until: string) => [at(`2026-05-02T${from}-05:00`), at(`2026-05-02T${until}-05:00`)];
-const both = [appliedOf(IRON), appliedOf(FEED)];
+import { IRON_AND_FEED, judge, morning, rulesOf, windowsOf } from "../../support/judged-watering";
 
 describe("iron overnight and feed the next morning", () => {
-  test("meet between the end of the dry time and the feed's date", () => expect(windowsOf(both)).toEqual([[END + 12 * HOUR, END + 24 * HOUR]]));
+  test("meet between the end of the dry time and the feed's date", () => expect(windowsOf(IRON_AND_FEED)).toEqual([[END + 12 * HOUR, END + 24 * HOUR]]));
   test("within permitted hours and the controller's", () => {
     const hours = { localRules: byLaw([...daily(5, 9), ...daily(19, 22)]), controller: byHouse(daily(0, 8)) };
-    expect(windowsOf(both, { hours })).toEqual([morning("05:00", "08:00")]);
+    expect(windowsOf(IRON_AND_FEED, { hours })).toEqual([morning("05:00", "08:00")]);
   });
   test("a stretch too short for the stations one after another is none", () => {
     const hours = { localRules: byLaw([...daily(5, 6), ...daily(10, 14)]), controller: "none" } as const;
     const stations = [FRONT, { ...FRONT, stationName: "Back", depthPerHour: of("in", "0.3") }];
-    expect(windowsOf(both, { hours, stations })).toEqual([morning("10:00", "14:00")]);
-    expect(judge(both, { hours, stations }).answer).toMatchObject({ elapsedMinutes: 70, depthWords: "¼ in", rain: "counts" });
+    expect(windowsOf(IRON_AND_FEED, { hours, stations })).toEqual([morning("10:00", "14:00")]);
+    expect(judge(IRON_AND_FEED, { hours, stations }).answer).toMatchObject({ elapsedMinutes: 70, depthWords: "¼ in", rain: "counts" });
   });
 });
 
@@ -43,12 +33,12 @@ describe("no window", () => {
     ["the controller waters on Tuesdays", { localRules: "none", controller: byHouse(daily(0, 24, [2])) }],
     ["too short for 20 min", { localRules: byLaw([{ weekday: 6, fromMinuteOfDay: 300, untilMinuteOfDay: 319 }]), controller: "none" }],
   ] as const)("the hours leave no time: %s", (_name, hours) => {
-    expect(windowsOf(both, { hours })).toBe("no-window");
-    expect(rulesOf(both, { hours })).toEqual(["hold watering-hours-leave-no-time"]);
+    expect(windowsOf(IRON_AND_FEED, { hours })).toBe("no-window");
+    expect(rulesOf(IRON_AND_FEED, { hours })).toEqual(["hold watering-hours-leave-no-time"]);
   });
   test("the labels leave less than the stations need", () => {
     const stations = [{ ...FRONT, depthPerHour: of("in", "0.02") }];
-    expect(rulesOf(both, { stations })).toEqual(["hold watering-time-too-short"]);
+    expect(rulesOf(IRON_AND_FEED, { stations })).toEqual(["hold watering-time-too-short"]);
   });
   test("the visit is longer than a product can wait", () => {
     const application = { startsAtEpochMilliseconds: START, endsAtEpochMilliseconds: START + HOUR / 4, postedAtEpochMilliseconds: "not-posted" } as const;
@@ -67,7 +57,7 @@ describe("to the very minute", () => {
   const within = (minutes: number) => appliedOf(labelOf("Quick", says("watering-in", { by: afterEnd(minutes), depth: { least: of("in", "0.25"), most: "none" }, rain: "counts" })));
   const law = (...hours: readonly (readonly [number, number])[]) => ({ periods: hours.map(([fromMinuteOfDay, untilMinuteOfDay]) => ({ weekday: 6, fromMinuteOfDay, untilMinuteOfDay })), basis: "law", source: "town watering rule" }) as const;
   test("hours of just the run's length are enough", () => {
-    expect(windowsOf(both, { hours: { localRules: law([300, 320]), controller: "none" } })).toEqual([morning("05:00", "05:20")]);
+    expect(windowsOf(IRON_AND_FEED, { hours: { localRules: law([300, 320]), controller: "none" } })).toEqual([morning("05:00", "05:20")]);
   });
   test("a due time just after the run is kept, and one a minute sooner is too short", () => {
     expect(windowsOf([within(20)])).toEqual([[END, END + HOUR / 3]]);
@@ -85,12 +75,12 @@ describe("to the very minute", () => {
   });
   test("hours that touch are one stretch, and over midnight too", () => {
     const stations = [{ ...FRONT, depthPerHour: of("in", "0.25") }];
-    expect(windowsOf(both, { stations, hours: { localRules: law([300, 330], [330, 360]), controller: "none" } })).toEqual([morning("05:00", "06:00")]);
+    expect(windowsOf(IRON_AND_FEED, { stations, hours: { localRules: law([300, 330], [330, 360]), controller: "none" } })).toEqual([morning("05:00", "06:00")]);
     const night = byLaw([...daily(23.5, 24), ...daily(0, 0.5)]);
     expect(windowsOf([within(600)], { stations, hours: { localRules: night, controller: "none" } })).toEqual([[at("2026-05-01T23:30-05:00"), at("2026-05-02T00:30-05:00")]]);
   });
   test("hours of the town and of the controller that only touch leave none", () => {
-    expect(rulesOf(both, { hours: { localRules: law([300, 420]), controller: law([420, 540]) } })).toEqual(["hold watering-hours-leave-no-time"]);
+    expect(rulesOf(IRON_AND_FEED, { hours: { localRules: law([300, 420]), controller: law([420, 540]) } })).toEqual(["hold watering-hours-leave-no-time"]);
   });
 });
 
@@ -154,7 +144,7 @@ describe("stations", () => {
   const within = (hours: number) => appliedOf(labelOf("Evenfeed 18", says("watering-in", { by: hoursAfterEnd(hours), depth: { least: of("in", "0.25"), most: "none" }, rain: "counts" })));
   const early = (from: number, until: number) => ({ localRules: byLaw(daily(from, until)), controller: "none" }) as const;
   test("two of 30 min with rests in the hours from 5 to 9", () => {
-    const { answer } = judge(both, { hours: early(5, 9), stations: [cycled("A"), cycled("B")] });
+    const { answer } = judge(IRON_AND_FEED, { hours: early(5, 9), stations: [cycled("A"), cycled("B")] });
     expect(answer).toMatchObject({ kind: "window", windows: [{ fromEpochMilliseconds: at("2026-05-02T05:00-05:00") }], elapsedMinutes: 156, parts: [] });
     expect(answer.kind === "window" && answer.starts?.length).toBe(10);
   });
@@ -230,7 +220,7 @@ describe("what is said of the window", () => {
   test("a start that waits for a lawn to dry is an estimate", () => {
     const drying = appliedOf(labelOf("Alpha", says("watering-not-before", { untilLaterOf: [untilState("dry")] })));
     expect(judge([drying, appliedOf(FEED)]).answer).toMatchObject({ isEstimate: true });
-    expect(judge(both).answer).toMatchObject({ isEstimate: false });
+    expect(judge(IRON_AND_FEED).answer).toMatchObject({ isEstimate: false });
   });
   test("one that waits for a stated time or for the hours beyond that is none", () => {
     const drying = appliedOf(labelOf("Alpha", says("watering-not-before", { untilLaterOf: [untilState("dry")] })));
@@ -243,11 +233,11 @@ describe("what is said of the window", () => {
   test("rain that counts does so from the work on, or from when it spoils none any more", () => {
     const from = (products: readonly AppliedProduct[]) => judge(products).answer;
     expect(from([appliedOf(FEED)])).toMatchObject({ rainFrom: { epochMilliseconds: END, isEndOfWork: true } });
-    expect(from(both)).toMatchObject({ rainFrom: { epochMilliseconds: END + 12 * HOUR, isEndOfWork: false } });
+    expect(from(IRON_AND_FEED)).toMatchObject({ rainFrom: { epochMilliseconds: END + 12 * HOUR, isEndOfWork: false } });
     expect(from([stating("not-stated")])).not.toHaveProperty("rainFrom");
   });
   test("one station without a test gives no total, and its depth only", () => {
-    const { answer } = judge(both, { stations: [FRONT, { stationName: "Back", depthPerHour: "not-tested", cycle: "none" }] });
+    const { answer } = judge(IRON_AND_FEED, { stations: [FRONT, { stationName: "Back", depthPerHour: "not-tested", cycle: "none" }] });
     expect(answer).toMatchObject({ elapsedMinutes: null, stations: [{ kind: "run", totalMinutes: 20 }, { kind: "test-first", stationName: "Back" }] });
   });
   const untested = { stationName: "4 New", depthPerHour: "not-tested", cycle: "none" } as const;
@@ -266,13 +256,13 @@ describe("what is said of the window", () => {
   });
   test("stations without a test alone need no time that is known", () => {
     const hours = { localRules: byLaw([{ weekday: 6, fromMinuteOfDay: 300, untilMinuteOfDay: 301 }]), controller: "none" } as const;
-    expect(windowsOf(both, { hours, stations: [untested] })).toEqual([morning("05:00", "05:01")]);
+    expect(windowsOf(IRON_AND_FEED, { hours, stations: [untested] })).toEqual([morning("05:00", "05:01")]);
   });
   test("no stations at all: any sprinkler, tested first", () => {
-    expect(judge(both, { stations: [] }).answer).toMatchObject({ stations: [{ kind: "test-first", stationName: "Sprinkler or hose" }] });
+    expect(judge(IRON_AND_FEED, { stations: [] }).answer).toMatchObject({ stations: [{ kind: "test-first", stationName: "Sprinkler or hose" }] });
   });
   test("an impossible station is refused", () => {
     const stations = [{ ...FRONT, depthPerHour: of("in", "0") }];
-    expect(refusalOf(judgeWatering(aftercareQuestion(both, { stations }))).field).toBe("Front depthPerHour");
+    expect(refusalOf(judgeWatering(aftercareQuestion(IRON_AND_FEED, { stations }))).field).toBe("Front depthPerHour");
   });
 });
