@@ -125,8 +125,8 @@ function inOneTank(treatment: TicketTreatment, other: TicketTreatment): readonly
 }
 
 /**
- * Whether what a tank held last, by its label, can't be said to share a tank with the sprays that follow: any use of its label
- * or one of theirs keeps the two apart, or may mean the other. What nobody has read is asked about where it is planned.
+ * Whether the label of what a tank held last, in one of its uses, or that of a spray that follows keeps the two out of one
+ * tank, or may mean the other. What nobody has read is asked about where it is planned.
  */
 export function isKeptApartInTank(held: LabelFacts, next: readonly TicketTreatment[]): boolean {
   const names = namesOf(held);
