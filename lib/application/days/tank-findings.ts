@@ -4,6 +4,7 @@ import { type TankPlan } from "#domain/mixing/tank-plan-answer";
 import { type LoadedTruck } from "#domain/mixing/tank-plan-question";
 import { fromAmount } from "#domain/quantities/quantity";
 import { loadedStopOf, type LoadFacts, loadFactsOf, tankPlanOfDay } from "#application/days/tank-plan-of-day";
+import { nameOfTruck } from "#application/equipment/add-vehicle";
 import { type Work } from "#application/use-case";
 import { type TicketOutcome, ticketsOfVisits, type WorkedVisit } from "#application/visits/visit-ticket";
 
@@ -18,7 +19,7 @@ function loadedStopsOf(visits: readonly VisitInTank[]): readonly LoadedStop[] {
 /** A truck out of its row, whose weights are in canonical units of mass. */
 export function truckOf({ number, payload, staysAboard }: { readonly number: number; readonly payload: bigint | null; readonly staysAboard: bigint | null }): LoadedTruck {
   return {
-    name: `Truck ${String(number)}`,
+    name: nameOfTruck(number),
     payload: payload === null ? null : fromAmount("mass", payload),
     staysAboard: staysAboard === null ? "unknown" : fromAmount("mass", staysAboard),
   };

@@ -84,14 +84,13 @@ export function truckShown(row: TruckRow, stops: readonly StopOfDay[], shop: Pos
   const outcome = asked.kind === "missing" ? undefined : timeInOrder(asked.question, asked.travel);
   const timed = outcome?.ok === true ? outcome.value : undefined;
   const alone = stops.flatMap((stop) => tickets.get(stop.visitId) ?? []);
-  const truck = `Truck ${String(row.number)}`;
   const { visits, plan, loading } = withTanks(alone, row.truck, load);
   const timesOf = new Map(timed?.stops.map((times) => [times.stopId, times]));
   const aboardOf = new Map(plan.aboard.map((aboard) => [aboard.visitId, aboard]));
   const shown = visits.map(({ visit, outcome: ticket }): StopShown =>
     stopShown(visit, ticket, timesOf.get(visit.visitId), facts, aboardOf.get(visit.visitId) ?? null),
   );
-  const ofRun = timed === undefined ? [] : findingsOfRun({ truck, returnSeconds: timed.returnSeconds, dayEndSeconds: row.endsAtMinute * 60 });
+  const ofRun = timed === undefined ? [] : findingsOfRun({ truck: row.truck.name, returnSeconds: timed.returnSeconds, dayEndSeconds: row.endsAtMinute * 60 });
   const ofTruck = [...ofRun, ...loading.findings];
   return {
     ...row,
