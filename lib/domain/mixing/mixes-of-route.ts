@@ -27,7 +27,7 @@ interface MixWithFindings {
 
 /** The stops that each mix still has room at, and how far they are used up. */
 interface Sites {
-  readonly stops: SiteForRinsate[];
+  readonly stops: readonly SiteForRinsate[];
   /** Past the last stop of the latest run: rinsate is not taken back along the route. */
   readonly cursor: { at: number };
   passed: number;
@@ -60,16 +60,13 @@ export function mixesOfRoute(question: TankPlanQuestion, { runs, leftOfLast, rin
 }
 
 function sitesByMix(runs: readonly SizedRun[]): ReadonlyMap<string, Sites> {
-  const sitesOf = new Map<string, Sites>();
-  const fillsOf = groupedBy(runs, ({ run }) => run.key);
-  for (const sized of runs) {
-    const { run } = sized;
-    const own = sitesOf.get(run.key) ?? { stops: [], cursor: { at: 0 }, passed: 0 };
-    sitesOf.set(run.key, own);
-    const strengths = strongestOf((fillsOf.get(run.key) ?? [sized]).map(({ real }) => real));
-    for (const [index, draw] of run.draws.entries()) own.stops.push({ visitId: draw.visitId, room: roomAtStop(draw, strengths, index === 0 ? runOnFirst(sized) : null) });
-  }
-  return sitesOf;
+  return new Map([...groupedBy(runs, ({ run }) => run.key)].map(([key, fills]) => [key, { stops: sitesOfMix(fills), cursor: { at: 0 }, passed: 0 }]));
+}
+
+/** All stops of one mix's runs, each with the room that it has for the strongest filling of that mix. */
+function sitesOfMix(fills: readonly SizedRun[]): readonly SiteForRinsate[] {
+  const strengths = strongestOf(fills.map(({ real }) => real));
+  return fills.flatMap((sized) => sized.run.draws.map((draw, index) => ({ visitId: draw.visitId, room: roomAtStop(draw, strengths, index === 0 ? runOnFirst(sized) : null) })));
 }
 
 /** What the first stop of a run gets out of pump and hose before the run's own mix. */
