@@ -5,9 +5,11 @@ import { type StationRun, type TimedRun } from "#domain/mixing/irrigation-run";
 import { localWords } from "#domain/mixing/local-words";
 import { fitsInto, inParts, interleaved, type LawnsLoad, type LawnsPlaces, placedTogether } from "#domain/mixing/station-schedule";
 import { searchSpan, type StaysDry, untilAllIsDown, type WateringNeed } from "#domain/mixing/watering-bounds";
-import { hoursLeaveNoTime, noCommonTime, type TightestPair, tightestPair, timeTooShort } from "#domain/mixing/watering-conflict";
+import { hoursLeaveNoTime, noCommonTime, timeTooShort } from "#domain/mixing/watering-conflict";
 import { hoursInTheWay, type WateringHours, withinWateringHours } from "#domain/mixing/watering-hours";
 import { type Unplaced } from "#domain/mixing/watering-of-other-work";
+import { type TightestPair, tightestPair } from "#domain/mixing/watering-pair";
+import { type UnitSystem } from "#domain/quantities/format-quantity";
 import { type Span } from "#domain/weather/local-hours";
 
 /** Lawns that are watered alike, with what their time hangs on. */
@@ -24,6 +26,7 @@ export interface PlacesSetting {
   readonly visit: Span;
   readonly timeZone: string;
   readonly hours: WateringHours;
+  readonly unitSystem: UnitSystem;
 }
 
 /** When lawns are watered, or that they can't be. Of several lawns that together leave too little time one has the finding. */
@@ -64,14 +67,14 @@ function timedRuns(runs: readonly StationRun[]): readonly TimedRun[] {
 }
 
 /** The time of lawns by themselves, whatever else runs on the property; or why there is none, and whose water it is about. */
-export function placeAlone(watering: WateringToPlace, index: number, { visit, timeZone, hours }: PlacesSetting): Alone | Unplaced {
+export function placeAlone(watering: WateringToPlace, index: number, { visit, timeZone, hours, unitSystem }: PlacesSetting): Alone | Unplaced {
   const { products, dry, needs, runs } = watering;
   const pair = tightestPair(dry, needs);
   const dueAtEpochMilliseconds = pair.due?.byEpochMilliseconds ?? null;
   const none = (finding: Finding): Unplaced =>
-    pair.due === undefined ? { kind: "none", finding, waters: needs.map(({ applied }) => applied) } : { kind: "none", finding, waters: [], dateOf: pair.due.applied };
+    pair.due === undefined ? { kind: "none", of: "time", finding, waters: needs.map(({ applied }) => applied) } : { kind: "none", of: "time", finding, waters: [], dateOf: pair.due.applied };
   const span = searchSpan(untilAllIsDown(visit, products), { dryUntil: pair.dry?.untilEpochMilliseconds ?? null, dueAt: dueAtEpochMilliseconds }, timeZone);
-  if (span.fromEpochMilliseconds >= span.untilEpochMilliseconds) return none(noCommonTime(pair, timeZone));
+  if (span.fromEpochMilliseconds >= span.untilEpochMilliseconds) return none(noCommonTime(pair, needs, { timeZone, unitSystem }));
   const timed = timedRuns(runs);
   const { starts, elapsedMinutes } = interleaved(timed);
   const stretches = withinWateringHours(span, hours, timeZone);
@@ -90,7 +93,7 @@ export function placeAlone(watering: WateringToPlace, index: number, { visit, ti
   const finding =
     minutes !== null && !fitsInto(minutes, span)
       ? timeTooShort(pair, needs, { timeZone, elapsedMinutes: minutes })
-      : hoursLeaveNoTime(pair, hoursInTheWay(hours, leaveTime), needs, { timeZone, elapsedMinutes: minutes });
+      : hoursLeaveNoTime(pair, { inTheWay: hoursInTheWay(hours, leaveTime), onFile: hours }, needs, { timeZone, elapsedMinutes: minutes });
   return none(withFigure(finding, timed.length === 0 ? "" : untestedWords([watering])));
 }
 
@@ -144,8 +147,9 @@ function lawnsLeaveNoTime(held: readonly Alone[], { hours, timeZone }: PlacesSet
   const needs = waterings.flatMap((watering) => watering.needs);
   const pair = { dry: undefined, due: tightestPair([], needs).due };
   const context = { timeZone, elapsedMinutes: interleaved(held.flatMap(({ load: { runs } }) => runs)).elapsedMinutes };
-  const isTooShort = placedTogether(held.map(({ load }) => load), [hullOf(held)]) === undefined;
-  const finding = isTooShort ? timeTooShort(pair, needs, context) : hoursLeaveNoTime(pair, hours, needs, context);
+  const leaveTime = (some: WateringHours) => placedTogether(held.map(({ load }) => load), withinWateringHours(hullOf(held), some, timeZone)) !== undefined;
+  const isTooShort = !leaveTime({ localRules: "none", controller: "none" });
+  const finding = isTooShort ? timeTooShort(pair, needs, context) : hoursLeaveNoTime(pair, { inTheWay: hoursInTheWay(hours, leaveTime), onFile: hours }, needs, context);
   const lawns = listWords(waterings.flatMap(({ lawnNames }) => lawnNames));
   const leaves = isTooShort ? "The labels leave" : "The hours in which this property may be watered leave";
   return {
