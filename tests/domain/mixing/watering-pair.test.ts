@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { type DueReach } from "#domain/label/aftercare-constraint";
 import { DEFAULT_AFTERCARE_ESTIMATES } from "#domain/mixing/aftercare-instants";
 import { type AppliedProduct } from "#domain/mixing/applied-product";
 import { keptDryForRain, stayingDry, wateringNeeds } from "#domain/mixing/watering-bounds";
@@ -7,6 +8,7 @@ import { appliedOf, CHICAGO, earlierOf, END, FEED, hoursAfterEnd, HOUR, IRON, la
 
 const needsOf = (products: readonly AppliedProduct[]) => wateringNeeds(products, { fromEpochMilliseconds: START, untilEpochMilliseconds: END }, CHICAGO);
 const pairOf = (products: readonly AppliedProduct[]) => tightestPair(stayingDry(products, { timeZone: CHICAGO, estimates: DEFAULT_AFTERCARE_ESTIMATES }), needsOf(products));
+const AT_ONCE: DueReach = { anchor: "at-once" };
 const quick = labelOf("Grubclear", says("watering-in", { by: hoursAfterEnd(2), depth: "not-stated", rain: "counts" }));
 
 describe("the longest dry time and the first due time", () => {
@@ -39,7 +41,7 @@ describe("a pair in words", () => {
     expect(namedOnce([appliedOf(FEED), appliedOf(FEED), appliedOf(IRON)], CHICAGO)).toBe("Evenfeed 18 and Ferrox Foliar");
   });
   test("at once is an estimate, and counts as one on the same day only", () => {
-    const atOnce = labelOf("Grubclear", says("watering-in", { by: { anchor: "at-once" }, depth: "not-stated", rain: "counts" }));
+    const atOnce = labelOf("Grubclear", says("watering-in", { by: AT_ONCE, depth: "not-stated", rain: "counts" }));
     const { due } = pairOf([appliedOf(atOnce)]);
     expect(due === undefined ? "" : byWords(due, CHICAGO)).toBe("at once, by about Friday, May 1, 2026, 5 pm, an estimate");
     const basesWith = (hours: number) => authoritiesOf(pairOf([appliedOf(atOnce), appliedOf(labelOf("Dry", says("watering-not-before", { untilLaterOf: [hoursAfterEnd(hours)] })))]), CHICAGO).map(({ basis }) => basis);
