@@ -92,6 +92,18 @@ describe("several lawns", () => {
     expect(findingsOf(all).map((findings) => findings.map(({ rule }) => rule))).toEqual([["no-common-watering-time"], []]);
     expect(startsOf(all[1])).toEqual(["A 05-02T10:00", "B 05-02T10:30"]);
   });
+  test("of which one must stay dry for a product of this visit: it holds where what is down would have had its time without it", () => {
+    const down = (name: string) => ({ ...feed(name, 24), appliedIn: "earlier-visit" as const });
+    const iron = appliedOf(labelOf("Ferrox", says("watering-not-before", { untilLaterOf: [hoursAfterEnd(12)] })));
+    const dryFeed = { ...down("Preem"), label: labelOf("Preem", { ...down("Preem").label.facts, ...says("watering-not-before", { untilLaterOf: [hoursAfterEnd(12)] }) }) };
+    const hours = { localRules: "none", controller: byHouse([...daily(5, 6), ...daily(17, 18)]) } as const;
+    const later = lawn("Back", [dryFeed], station("C", "0.25"));
+    expect(placed(hours, lawn("Front", [down("Evenfeed")], station("A", "0.25")), later).map(startsOf)).toEqual([["A 05-01T22:00"], ["C 05-02T10:00"]]);
+    const [first] = findingsOf(placed(hours, lawn("Front", [down("Evenfeed"), iron], station("A", "0.25")), later));
+    expect(first).toMatchObject([{ level: "hold", about: ["Ferrox", "Evenfeed", "Preem"], toDo: expect.stringMatching(/^Have Evenfeed .* and Preem .* watered in before this visit .*, or put Ferrox down after it has been\.$/u) as string }]);
+    // With so little time that they are in each other's way anyhow this visit has no part in it.
+    expect(findingsOf(placed(mornings(5, 6), lawn("Front", [down("Evenfeed"), iron], station("A", "0.25")), later))[0]).toMatchObject([{ level: "take-care" }]);
+  });
   test("without minutes stand in nobody's way", () => {
     const byHand = lawn("Strip", [feed("Evenfeed", 24)], untested);
     expect(placed(mornings(5, 6), front, byHand)).toMatchObject([{ isWithOthers: false }, { isWithOthers: false, windows: [{}], starts: [] }]);
