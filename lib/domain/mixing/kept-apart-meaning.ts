@@ -91,11 +91,11 @@ function isMadeOf(nutrient: GuaranteedNutrient | undefined, product: MeantProduc
   return mayBe === "yes" ? { missing: `what the nutrients of ${productName} are made of is not on file`, toDo: `Read on the label of ${productName} what its nutrients are made of.` } : mayBe;
 }
 
+/** A fertilizer has an analysis; what it was put down for tells where nobody has read that. */
 function isFertilizer(product: MeantProduct): Meant {
-  if (product.serviceTypes.includes("fertilizer")) return "yes";
   const grade = gradeOf(product);
   if (grade === "none") return "no";
-  return "missing" in grade ? grade : "yes";
+  return "missing" in grade && !product.serviceTypes.includes("fertilizer") ? grade : "yes";
 }
 
 function isPesticide({ productName, activeIngredients, classFacts }: MeantProduct): Meant {
