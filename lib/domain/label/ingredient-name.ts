@@ -4,9 +4,8 @@ import { type Substance, SUBSTANCES } from "#domain/label/substance-names";
 
 /** Names of ingredients are compared without regard to capitals, because labels differ in them; a chemical name is its common name's. */
 export function isSameIngredient(left: string, right: string): boolean {
-  if (plain(left) === plain(right)) return true;
-  const substance = substanceNamed(left);
-  return substance !== undefined && substance === substanceNamed(right);
+  const [one, other] = [read(left), read(right)];
+  return one.plain === other.plain || (one.named !== undefined && one.named === other.named);
 }
 
 /**
@@ -36,7 +35,8 @@ export type GroupedIngredient = NamedIngredient & Pick<ActiveIngredient, "modeOf
 
 /** Whether an ingredient is, or is a form of, what a name says, under any name that either of them has. */
 export function isIngredientNamed(wanted: string, { name, acid }: NamedIngredient): boolean {
-  const names = [plain(wanted), ...namesOf(substanceNamed(wanted))];
+  const { plain: own, named } = read(wanted);
+  const names = [own, ...namesOf(named)];
   return isAnyNamedIn(names, name) || (acid !== undefined && isAnyNamedIn(names, acid.name));
 }
 
@@ -58,9 +58,9 @@ export function countsToward(limited: string, { name, acid }: NamedIngredient): 
  * @param beside the ingredients of the label that has the name; what they say of its group counts where the name is not known here
  */
 export function mayBeUnderAnotherName(wanted: string, { name, acid, modeOfAction }: GroupedIngredient, beside: readonly GroupedIngredient[] | "unknown"): boolean {
-  const isUntold = isOfGroup4(modeOfAction) === "yes" && OF_A_FORM.test(name) && [name, ...(acid === undefined ? [] : [acid.name])].every((one) => substanceIn(one) === undefined);
+  const isUntold = isOfGroup4(modeOfAction) === "yes" && OF_A_FORM.test(name) && [name, ...(acid === undefined ? [] : [acid.name])].every((one) => read(one).within === undefined);
   if (!isUntold) return false;
-  const known = substanceIn(wanted);
+  const known = read(wanted).within;
   if (known !== undefined) return known.isOfGroup4;
   return beside === "unknown" || beside.some((own) => countsToward(wanted, own) !== "not" && isOfGroup4(own.modeOfAction) !== "no");
 }
@@ -74,20 +74,15 @@ function isOfGroup4(modeOfAction: ActiveIngredient["modeOfAction"]): "yes" | "no
 }
 
 function areForms(one: string, other: string): boolean {
-  const [names, others] = [one, other].map((name) => [stemOf(name), ...namesOf(substanceIn(name))]) as [string[], string[]];
-  return isAnyNamedIn(names, other) || isAnyNamedIn(others, one);
+  const namesFor = ({ stem, within }: ReadName) => [stem, ...namesOf(within)];
+  return isAnyNamedIn(namesFor(read(one)), other) || isAnyNamedIn(namesFor(read(other)), one);
 }
 
 /** Whether one of some plain names stands in a name, under any name that this has. */
 function isAnyNamedIn(wanted: readonly string[], name: string): boolean {
-  const names = [plain(name), ...namesOf(substanceIn(name))];
+  const { plain: own, within } = read(name);
+  const names = [own, ...namesOf(within)];
   return wanted.some((one) => names.some((each) => standsIn(one, each)));
-}
-
-/** "2,4-D" of "2,4-D, dimethylamine salt", "Prodiamine" of "Prodiamine (a dinitroaniline)": the comma within a name has no space after it. */
-function stemOf(name: string): string {
-  const whole = plain(name);
-  return whole.split(/, | \(/u)[0] ?? whole;
 }
 
 const IN_A_WORD = /[\p{L}\p{N}]/u;
@@ -115,18 +110,35 @@ const BY_WHOLE_NAME: ReadonlyMap<string, Substance> = new Map([
   ...CHEMICAL.map(({ whole, substance }) => [whole, substance] as const),
 ]);
 
-/** What a name is the whole name of. */
-function substanceNamed(name: string): Substance | undefined {
-  return BY_WHOLE_NAME.get(squeezed(name));
+/** A name as it is compared. */
+interface ReadName {
+  readonly plain: string;
+  /** "2,4-D" of "2,4-D, dimethylamine salt", "Prodiamine" of "Prodiamine (a dinitroaniline)": the comma within a name has no space after it. */
+  readonly stem: string;
+  /** What it is the whole name of. */
+  readonly named: Substance | undefined;
+  /** What it, or a part of it, says. The longest part counts, because names of one substance may stand in those of another. */
+  readonly within: Substance | undefined;
 }
 
-/** What a name, or a part of it, says. The longest counts, because names of one substance may stand in those of another. */
-function substanceIn(name: string): Substance | undefined {
-  const whole = substanceNamed(name);
-  if (whole !== undefined) return whole;
+/** Names are few, are met again with each record of a lawn, and never come to mean anything else. */
+const READ = new Map<string, ReadName>();
+const MOST_READ = 5000;
+
+function read(name: string): ReadName {
+  const before = READ.get(name);
+  if (before !== undefined) return before;
   const [text, chemical] = [plain(name), squeezed(name)];
+  const named = BY_WHOLE_NAME.get(chemical);
+  const now = { plain: text, stem: text.split(/, | \(/u)[0] ?? text, named, within: named ?? longestIn(text, chemical) };
+  if (READ.size >= MOST_READ) READ.clear();
+  READ.set(name, now);
+  return now;
+}
+
+function longestIn(text: string, chemical: string): Substance | undefined {
   const found = [
-    ...COMMON.filter((one) => standsIn(one.name, text)).map(({ substance, name: { length } }) => ({ substance, length })),
+    ...COMMON.filter(({ name }) => standsIn(name, text)).map(({ substance, name: { length } }) => ({ substance, length })),
     ...CHEMICAL.filter(({ root }) => chemical.includes(root)).map(({ substance, root: { length } }) => ({ substance, length })),
   ];
   return found.toSorted((one, other) => other.length - one.length)[0]?.substance;

@@ -1,4 +1,6 @@
 import { expect, test } from "vitest";
+import { confirmLabel } from "#application/products/confirm-label";
+import { enterLabel } from "#application/products/enter-label";
 import { labelsOfProducts } from "#application/products/stored-label";
 import { historyOfZones, productsOfRecords, putDownOnZones, recordsOfProperties, usesOfRecords } from "#application/register/zone-history";
 import { readVisit } from "#application/visits/read-visit";
@@ -7,7 +9,7 @@ import { aCompany, type TestCompany, valueOf } from "../../support/crew";
 import { aGround, aRecord, aVisitWith, type Ground, inWorkOf, preventer } from "../../support/crew-day";
 import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 import { A_PREVENTER_TEXT } from "../../support/label-texts";
-import { aConfirmedLabel, aFeed } from "../../support/shed";
+import { aFeed, labelForm } from "../../support/shed";
 
 allOnACrewDay();
 
@@ -118,7 +120,8 @@ test("what its label says of the product, and the use under which it was put dow
   const [spring] = A_PREVENTER_TEXT.uses;
   if (spring === undefined) throw new Error("The preventer has a use.");
   const fall = { ...spring, useName: "Grubs, fall", serviceType: "insect control", keptApart: "Lime; 14 days" } as const;
-  await aConfirmedLabel(house, company, day.preventerId, { ...A_PREVENTER_TEXT, uses: [spring, fall] });
+  const { labelEntryId } = valueOf(await enterLabel(house, company.owner.key, { ...labelForm(day.preventerId, { ...A_PREVENTER_TEXT, uses: [fall] }), basedOnNumber: 1, useIndex: 1 }));
+  valueOf(await confirmLabel(house, company.owner.key, { labelEntryId }));
   const pastOf = async () => (await historyOf(ground.propertyId)).get(ground.frontId)?.[0];
   expect(await pastOf()).toMatchObject({
     label: { form: "granular", formulation: "dry granule", epaRegistrationNumber: { number: "DEMO-0000-19" }, serviceTypes: ["grassy weed control", "insect control"] },
