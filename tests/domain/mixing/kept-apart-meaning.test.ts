@@ -3,7 +3,7 @@ import { percentByWeight } from "#domain/quantities/active-ingredient";
 import { isMeant, type MeantProduct } from "#domain/mixing/kept-apart-meaning";
 import { FEED_LABEL, IRON_LABEL } from "../../support/ticket";
 
-const active = (name: string, group: string | "none" | "unknown" = "unknown") => ({ name, concentration: percentByWeight("40"), modeOfAction: group === "none" || group === "unknown" ? group : { group } });
+const active = (name: string, group?: string) => ({ name, concentration: percentByWeight("40"), modeOfAction: group === undefined ? ("unknown" as const) : { group } });
 const FACTS = { form: "liquid", formulation: "soluble liquid", epaRegistrationNumber: "none", analysis: "none" } as const;
 const BARE: MeantProduct = { productName: "Otherwise 5", activeIngredients: [], serviceTypes: ["other"], classFacts: FACTS };
 const UNLABELED: MeantProduct = { ...BARE, activeIngredients: "unknown", classFacts: "unknown" };
