@@ -70,6 +70,9 @@ export interface SprayRest {
   readonly products: readonly SprayedAmount[];
 }
 
+/** What pages and papers call it in the list of lawns. */
+export const LEFT_IN_TANK = "Left in the tank";
+
 /** A tank of one or more products on the same lawns. */
 export interface SprayMix {
   readonly kind: "spray";
