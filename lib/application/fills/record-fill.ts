@@ -10,6 +10,7 @@ import { takeDown } from "#domain/register/put-down";
 import { type AmountOfLot, fillPosting } from "#domain/stock/posting";
 import { writeDeed } from "#application/audit-trail";
 import { houseSettingsOf } from "#application/companies/house-settings";
+import { nameOfTruck } from "#application/equipment/add-vehicle";
 import { type FillForm, recordFillSchema } from "#application/fills/record-fill.schema";
 import { sprayerAt } from "#application/fills/sprayer-at";
 import { spraysOfVisits } from "#application/fills/sprays-of-visits";
@@ -18,7 +19,7 @@ import { labelsOfProducts } from "#application/products/stored-label";
 import { badField, conflict, notFound, type UseCaseRefusal } from "#application/refusal";
 import { lotsAt } from "#application/stock/lots-at";
 import { postStock } from "#application/stock/post-stock";
-import { locationOfPlace, locationOfTank } from "#application/stock/stock-locations";
+import { locationOfPlace, locationOfTank, type StockPlace } from "#application/stock/stock-locations";
 import { fromStoredJson, toStoredJson } from "#application/stored-json";
 import { useCase, type Work } from "#application/use-case";
 
@@ -33,6 +34,8 @@ export interface FillToRecord {
   readonly finished: Quantity<"volume">;
   readonly products: readonly ProductFilled[];
   readonly mixingPlace: string;
+  /** Where the products came from: "Truck 3". */
+  readonly fromName: string;
   /** The lots that the product comes from, and where they are. */
   readonly lots: readonly (AmountOfLot & { readonly from: string })[];
   readonly findings: readonly Finding[];
@@ -67,7 +70,7 @@ export async function fillToRecord(work: Work, form: FillForm): Promise<Outcome<
     ...fillStrengthFindings(finished.value, products.value, mixes),
     ...taken.value.findings,
   ]);
-  return accept({ equipmentName: sprayer.name, filledAt, gauge, inTheBooks, finished: finished.value, products: products.value, mixingPlace, lots: taken.value.lots, findings });
+  return accept({ equipmentName: sprayer.name, filledAt, gauge, inTheBooks, finished: finished.value, products: products.value, mixingPlace, ...taken.value, findings });
 }
 
 /** What went in, product by product, with the labels that count. */
@@ -93,7 +96,7 @@ interface WentIn {
 }
 
 /** The lots that it came from; what the books do not have is taken all the same and asks for a count. */
-async function takenFrom(work: Work, form: FillForm, products: readonly ProductFilled[]): Promise<Outcome<Pick<FillToRecord, "lots" | "findings">, UseCaseRefusal>> {
+async function takenFrom(work: Work, form: FillForm, products: readonly ProductFilled[]): Promise<Outcome<Pick<FillToRecord, "fromName" | "lots" | "findings">, UseCaseRefusal>> {
   const from = await locationOfPlace(work, form.from);
   if (from === undefined) return badField("from", "There is no such location here. Choose another.");
   const lots = await lotsAt(work, [from], products.map(({ productId }) => productId));
@@ -101,9 +104,21 @@ async function takenFrom(work: Work, form: FillForm, products: readonly ProductF
   if (missing !== undefined) return badField(`products.${missing.productId}`, "No lot of it is on file there. Receive it or move it first.");
   const downs = products.map(({ productId, productName, amount }) => ({ amount, down: takeDown(productName, amount, [lots.filter((lot) => lot.productId === productId)]) }));
   return accept({
+    fromName: await nameOfPlace(work, form.from),
     lots: downs.flatMap(({ amount: { dimension }, down }) => down.taken.map(({ lotId, stockLocationId, amount }) => ({ lotId, from: stockLocationId, quantity: fromAmount(dimension, amount) }))),
     findings: downs.flatMap(({ down }) => down.findings),
   });
+}
+
+async function nameOfPlace({ tx, company: { companyId } }: Work, place: StockPlace): Promise<string> {
+  switch (place.kind) {
+    case "shop":
+      return "the shop";
+    case "vehicle":
+      return nameOfTruck((await tx.vehicle.findUniqueOrThrow({ where: { companyId_vehicleId: { companyId, vehicleId: place.vehicleId } } })).number);
+    case "equipment":
+      return (await tx.equipment.findUniqueOrThrow({ where: { companyId_equipmentId: { companyId, equipmentId: place.equipmentId } } })).name;
+  }
 }
 
 /**

@@ -8,7 +8,7 @@ import { rateOnGround, statedOf, strengthOf } from "#domain/mixing/stated-rate";
 import { isWeaker } from "#domain/mixing/tank-fill";
 import { formatRate, formatRatesApart } from "#domain/quantities/format-rate";
 import { type Quantity } from "#domain/quantities/quantity";
-import { compareRates, type Rate } from "#domain/quantities/rate";
+import { compareRates } from "#domain/quantities/rate";
 import { rational } from "#domain/quantities/rational";
 
 /** So much of a product that went into a fill. */
@@ -84,7 +84,7 @@ function offPlan({ productName }: ProductFilled, strength: SprayRate, planned: r
       rule: "fill-strength-not-as-planned",
       source: "house",
       what: `${productName} is ${isLess ? "weaker" : "stronger"} in this fill than planned.`,
-      figure: `It came to ${came}; planned are ${asPlanned}.`,
+      figure: `It came to ${came}; the plan is ${asPlanned}.`,
       toDo: `Look at its amount and unit and at both readings of the tank. Where they are right, the lawns get ${isLess ? "less" : "more"} of it than their mix tickets say.`,
       about: [productName],
     }),
@@ -118,7 +118,7 @@ function aboveAnyUse({ productName, label }: ProductFilled, strength: SprayRate)
 
 /** Two of one measure; what is by another is not above. */
 function isAbove(rate: UseRate, limit: UseRate): boolean {
-  return rate.basis === limit.basis && compareRates<UseRate["basis"]>(rate, limit as Rate<UseRate["basis"]>) > 0;
+  return rate.basis === limit.basis && compareRates<UseRate["basis"]>(rate, limit) > 0;
 }
 
 function tooStrong(productName: string, how: string, came: UseRate, limit: UseRate, citation: string): Finding {

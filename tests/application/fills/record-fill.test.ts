@@ -3,7 +3,7 @@ import { listFills } from "#application/fills/list-fills";
 import { recordFill } from "#application/fills/record-fill";
 import { of } from "#domain/quantities/quantity";
 import { trailOf, valueOf } from "../../support/crew";
-import { aCleanOut, aFedVisit, aFill, fillForm, tankReadingForm } from "../../support/crew-day";
+import { aCleanOut, aFedVisit, aFill, aRecord, fillForm, tankReadingForm } from "../../support/crew-day";
 import { recordTankReading } from "#application/fills/record-tank-reading";
 import { unbalanced } from "../../support/ledger";
 import { company, day, eachOnACrewDay, house } from "../../support/on-a-crew-day";
@@ -36,12 +36,16 @@ test("more than the books have goes in all the same and asks for a count by the 
 
 describe("the gauge", () => {
   test("before and after make the fill: on top of a rest only what went in counts, and its product is as strong as it was mixed", async () => {
+    const visit = await aFedVisit(house, company, day);
     await aFill(house, company, day);
-    expect(await rulesOf({ filledAt: "7:40", gaugeBefore: "40 gal", gaugeAfter: "90 gal", products: { [day.ironId]: "50 fl oz" } })).toEqual(["note fill-strength-not-checked"]);
+    const { fillId, findings } = valueOf(await record({ filledAt: "7:40", gaugeBefore: "40 gal", gaugeAfter: "90 gal", products: { [day.ironId]: "50 fl oz" } }));
+    expect(findings.map(({ rule }) => rule)).toEqual(["fill-strength-not-checked"]);
     expect(await onFile()).toMatchObject([
       { number: 2, finished: of("gal", 50n), gauge: { before: of("gal", 40n), after: of("gal", 90n), inTheBooks: of("gal", 40n) } },
       { number: 1, finished: of("gal", 40n), gauge: { before: of("gal", 0n), after: of("gal", 40n), inTheBooks: of("gal", 0n) } },
     ]);
+    await aRecord(house, company.owner, visit, { mixes: { "1": { measuredBy: "as-planned-not-measured" }, "2": { measuredBy: "meter", amount: "45 gal", fillId } } });
+    expect((await onFile())[0]?.draws).toMatchObject([{ volume: of("gal", 45n), products: [{ amount: of("fl oz", 45n) }] }]);
   });
 
   test("that stood otherwise than the books is said and keeps nothing from being recorded", async () => {
@@ -77,7 +81,7 @@ describe("what was recorded is held against what is on file", () => {
     const { findings } = valueOf(await record({ products: { [day.ironId]: "300 fl oz" } }, [visitId]));
     expect(findings).toMatchObject([
       { level: "hold", rule: "fill-above-label", source: "label", figure: "Sprayed at 2 gal per 1,000 sq ft it comes to 15 fl oz per 1,000 sq ft; the label's highest is 2 fl oz per 1,000 sq ft." },
-      { level: "take-care", rule: "fill-strength-not-as-planned", figure: "It came to 7½ fl oz per gal; planned are ¾ fl oz per gal." },
+      { level: "take-care", rule: "fill-strength-not-as-planned", figure: "It came to 7½ fl oz per gal; the plan is ¾ fl oz per gal." },
     ]);
     expect((await onFile())[0]?.whenRecorded).toEqual(findings);
   });

@@ -30,20 +30,20 @@ function byStrength(strength: string, mostOnArea?: string): SprayTreatment {
 describe("beside the plan", () => {
   test("up to a tenth off either way is nothing to say, more is care with both strengths", () => {
     expect([...findings(ounces("50")), ...findings(ounces("55")), ...findings(ounces("45"))]).toEqual([]);
-    expect(findings(ounces("55.1"))).toMatchObject([{ level: "take-care", rule: "fill-strength-not-as-planned", source: "house", what: "Rustwater Iron is stronger in this fill than planned.", figure: "It came to 1.1 fl oz per gal; planned are 1 fl oz per gal." }]);
-    expect(findings(ounces("25"))).toMatchObject([{ what: "Rustwater Iron is weaker in this fill than planned.", figure: "It came to ½ fl oz per gal; planned are 1 fl oz per gal." }]);
+    expect(findings(ounces("55.1"))).toMatchObject([{ level: "take-care", rule: "fill-strength-not-as-planned", source: "house", what: "Rustwater Iron is stronger in this fill than planned.", figure: "It came to 1.1 fl oz per gal; the plan is 1 fl oz per gal." }]);
+    expect(findings(ounces("25"))).toMatchObject([{ what: "Rustwater Iron is weaker in this fill than planned.", figure: "It came to ½ fl oz per gal; the plan is 1 fl oz per gal." }]);
   });
 
   test("what went in ten times too strong is said beside the plan and the label", () => {
     expect(findings(ounces("500"))).toMatchObject([
-      { rule: "fill-strength-not-as-planned", figure: "It came to 10 fl oz per gal; planned are 1 fl oz per gal." },
+      { rule: "fill-strength-not-as-planned", figure: "It came to 10 fl oz per gal; the plan is 1 fl oz per gal." },
       { level: "hold", rule: "fill-above-label", source: "label", figure: "Sprayed at 1½ gal per 1,000 sq ft it comes to 15 fl oz per 1,000 sq ft; the label's highest is 2 fl oz per 1,000 sq ft.", citation: "label of Rustwater Iron, Lawns" },
     ]);
   });
 
   test("of several planned strengths the nearest is meant", () => {
     expect(findings(ounces("60"), [planned("1"), planned("1.3")])).toEqual([]);
-    expect(findings(ounces("80"), [planned("1.3"), planned("1")])).toMatchObject([{ figure: "It came to 1.6 fl oz per gal; planned are 1.3 fl oz per gal." }, { rule: "fill-above-label" }]);
+    expect(findings(ounces("80"), [planned("1.3"), planned("1")])).toMatchObject([{ figure: "It came to 1.6 fl oz per gal; the plan is 1.3 fl oz per gal." }, { rule: "fill-above-label" }]);
   });
 
   test("of a visit's two mixes that one counts whose products went in", () => {
