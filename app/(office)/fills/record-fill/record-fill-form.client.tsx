@@ -33,10 +33,10 @@ function Tank({ tanks }: { readonly tanks: readonly Choice[] }) {
 
 function Gauge({ beforeHint, afterHint }: Pick<Choices, "beforeHint" | "afterHint">) {
   return (
-    <Columns split="two">
+    <>
       <TextField label="Gauge before filling" hint={beforeHint} autoComplete="off" width="short" {...useField("gaugeBefore")} />
       <TextField label="Gauge after filling" hint={afterHint} autoComplete="off" width="short" {...useField("gaugeAfter")} />
-    </Columns>
+    </>
   );
 }
 
