@@ -1,9 +1,10 @@
 import { describe, expect, test } from "vitest";
 import { hoursMissing, hoursOnFile, type WateringAtProperty } from "#domain/mixing/hours-on-file";
 import { hoursWords } from "#domain/mixing/watering-hours";
-import { WHOLE_DAY } from "#domain/properties/watering-fact";
+import { PAST_MIDNIGHT, WHOLE_DAY } from "#domain/properties/watering-fact";
 
 const EVENING = { fromMinute: 18 * 60, untilMinute: 24 * 60 };
+const NIGHT = { fromMinute: 18 * 60, untilMinute: 10 * 60 };
 const TUESDAY = { weekdays: [2] } as const;
 const SUNDAY = { weekdays: [7] } as const;
 
@@ -22,6 +23,12 @@ describe("the hours in which a property may be watered", () => {
     ["hours without days are those of every day", { controller: { days: null, hours: EVENING } }, "The controller: every day 6 pm to midnight."],
     ["the house number is read from the street", { townRule: { days: { dates: "house-number" }, hours: WHOLE_DAY } }, "Local rules: even dates midnight to midnight."],
     ["a house number that there is not leaves every day", { townRule: { days: { dates: "house-number" }, hours: EVENING }, street: "Old Mill Road" }, "Local rules: every day 6 pm to midnight."],
+    ["the town's hours past midnight on the same day", { townRule: { days: SUNDAY, hours: { ...NIGHT, pastMidnight: "same-day" } } }, "Local rules: Sunday midnight to 10 am and 6 pm to midnight."],
+    ["the town's hours past midnight into the next morning", { townRule: { days: { dates: "odd" }, hours: { ...NIGHT, pastMidnight: "next-morning" } } }, "Local rules: odd dates 6 pm to 10 am of the next day."],
+    ["the town's hours past midnight, of which nobody has said either", { townRule: { days: SUNDAY, hours: NIGHT } }, "Local rules: Sunday 6 pm to midnight."],
+    ["of which nobody has said either, on every day", { townRule: { days: null, hours: NIGHT } }, "Local rules: every day midnight to 10 am and 6 pm to midnight."],
+    ["a controller runs on into the next morning", { controller: { days: SUNDAY, hours: NIGHT } }, "The controller: Sunday 6 pm to 10 am of the next day."],
+    ["a controller by dates runs on as well", { controller: { days: { dates: "odd" }, hours: NIGHT } }, "The controller: odd dates 6 pm to 10 am of the next day."],
   ] as const)("%s", (_name, change, words) => expect(hoursWords(hoursOnFile(at(change)))).toBe(words));
 });
 
@@ -59,5 +66,19 @@ describe("what is not on file is said, and what is taken in its place", () => {
     const numberless = { days: { dates: "house-number" }, hours: EVENING } as const;
     expect(hoursMissing(at({ townRule: numberless, street: "Old Mill Road" }))).toMatchObject([{ rule: "watering-hours-of-town-without-days", what: "The town's watering rule goes by the house number, and the street begins with none." }]);
     expect(hoursMissing(at({ townRule: numberless }))).toEqual([]);
+  });
+
+  test("hours past midnight of the town's rule say so where nobody has said which morning they are of, and it makes a difference", () => {
+    expect(hoursMissing(at({ townRule: { days: { weekdays: [1, 4] }, hours: NIGHT } }))).toEqual([
+      {
+        level: "take-care", rule: "watering-hours-of-town-past-midnight", source: "law", about: ["4 Sorrel Lane"],
+        what: "The town's watering rule has 6 pm to 10 am on file, and not whether those are the early and late hours of the same day or run into the next morning.",
+        figure: "Only hours that are allowed either way are taken as allowed.", toDo: "Look up which it is and choose it for the property.",
+      },
+    ]);
+    expect(said({ townRule: { days: { dates: "odd" }, hours: NIGHT }, controller: "unknown" })).toEqual(["take-care law watering-hours-of-town-past-midnight", "take-care house watering-hours-of-controller-not-on-file"]);
+    expect(said({ townRule: { days: { weekdays: [1, 2, 3, 4, 5, 6, 7] }, hours: NIGHT }, controller: { days: TUESDAY, hours: NIGHT } })).toEqual([]);
+    expect(said({ townRule: { days: null, hours: NIGHT } })).toEqual(["take-care law watering-hours-of-town-without-days"]);
+    for (const pastMidnight of PAST_MIDNIGHT) expect(said({ townRule: { days: TUESDAY, hours: { ...NIGHT, pastMidnight } } })).toEqual([]);
   });
 });
