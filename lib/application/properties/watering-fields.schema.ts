@@ -53,7 +53,7 @@ function fieldsBy<const Dates extends readonly WateringDates[]>(dates: Dates) {
   return { isNone: tickField, from: timeField, until: timeField, by: daysBy(dates), on: ticksOfDays };
 }
 
-const PAST_MIDNIGHT_MESSAGE = "These hours pass midnight. Choose whether they are the early and late hours of the same day or run into the next morning.";
+const PAST_MIDNIGHT_MESSAGE = "The town's hours pass midnight. Choose whether they are the early and late hours of the same day or run into the next morning.";
 
 /** What the town means by hours past midnight; radio keys of which none is pressed come as nothing. */
 const pastMidnightField = z.union([z.enum(PAST_MIDNIGHT), z.literal("").transform(() => null)], PAST_MIDNIGHT_MESSAGE).nullish();
