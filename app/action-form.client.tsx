@@ -2,7 +2,7 @@
 
 import { zodResolver } from "@hookform/resolvers/zod";
 import { createContext, type ReactNode, startTransition, type SubmitEvent, useActionState, useContext, useEffect, useState } from "react";
-import { type FieldErrors, type FieldValues, type UseFormReturn, get, useForm } from "react-hook-form";
+import { type FieldErrors, type FieldValues, type UseFormReturn, get, useForm, useWatch } from "react-hook-form";
 import { type z } from "zod";
 import { Button } from "#ui/button";
 import { ErrorSummary } from "#ui/error-summary.client";
@@ -141,6 +141,13 @@ export function useField(name: string) {
 export function useChoice(name: string) {
   const { name: fieldName, error, defaultValue, ...registered } = useField(name);
   return { name: fieldName, error, registered, ...(defaultValue === undefined ? {} : { defaultValue }) };
+}
+
+/** What a text field holds while it is typed, for a question that is asked only then. Without scripts the server's answer asks it. */
+export function useTyped(name: string): string {
+  const { form } = useFormInHand();
+  const typed: unknown = useWatch({ control: form.control, name });
+  return typeof typed === "string" ? typed : "";
 }
 
 export interface PressFormProps {

@@ -61,15 +61,16 @@ type Watering = Pick<Parameters<typeof changeProperty>[2], "townRule" | "control
 
 const NOT_ON_FILE = { from: "", until: "", by: "weekdays", on: {} } as const;
 const MORNINGS = { from: "04:00", until: "09:00" } as const;
+const NOT_BY_DAY = { from: "19:00", until: "10:00", pastMidnight: "same-day" } as const;
 
 /**
  * What was said of watering: at the pond the town has no rule and the controller runs three mornings; the town of the third
- * property lets its people water by their house numbers and there is no controller; of the fourth only the rule's days were
- * told. Of most nobody has asked.
+ * property lets its people water by their house numbers, early and late on those dates, and there is no controller; of the
+ * fourth only the rule's days were told. Of most nobody has asked.
  */
 function wateringAt(index: number, isPond: boolean): Watering {
   if (isPond) return { townRule: { ...NOT_ON_FILE, isNone: "yes" }, controller: { ...MORNINGS, by: "weekdays", on: { "1": "yes", "3": "yes", "5": "yes" } } };
-  if (index === 2) return { townRule: { ...MORNINGS, by: "house-number", on: {} }, controller: { ...NOT_ON_FILE, isNone: "yes" } };
+  if (index === 2) return { townRule: { ...NOT_BY_DAY, by: "house-number", on: {} }, controller: { ...NOT_ON_FILE, isNone: "yes" } };
   if (index === 3) return { townRule: { ...NOT_ON_FILE, on: { "2": "yes", "6": "yes" } }, controller: NOT_ON_FILE };
   return { townRule: NOT_ON_FILE, controller: NOT_ON_FILE };
 }

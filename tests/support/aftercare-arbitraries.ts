@@ -9,6 +9,7 @@ import { type EarlierProduct } from "#domain/mixing/earlier-products";
 import { type IrrigationStation } from "#domain/mixing/irrigation-run";
 import { wateringPeriods } from "#domain/mixing/watering-hours";
 import { type LawnWatering } from "#domain/properties/lawn-watering";
+import { PAST_MIDNIGHT } from "#domain/properties/watering-fact";
 import { of } from "#domain/quantities/quantity";
 import { aftercareQuestion, appliedOf, byHouse, byLaw, hoursAfterEnd, labelOf, says, untilState } from "./aftercare-builders";
 import { type Ground, type SaidHours } from "./label-by-the-minute";
@@ -117,7 +118,7 @@ function productOf(index: number, visit: { readonly from: number; readonly until
 const clockMinute = fc.constantFrom(0, 60, 90, 119, 120, 150, 180, 300, 540, 600, 1140, 1320, 1380, 1439);
 const weekdays = fc.uniqueArray(fc.integer({ min: 0, max: 6 }), { minLength: 1, maxLength: 7 });
 const saidHours: fc.Arbitrary<readonly SaidHours[]> = fc.array(
-  fc.record({ days: fc.oneof(fc.record({ weekdays }), fc.constant({ weekdays: [0, 1, 2, 3, 4, 5, 6] }), fc.record({ datesOfMonth: fc.constantFrom("odd" as const, "even" as const) })), fromMinute: clockMinute, untilMinute: clockMinute }),
+  fc.record({ days: fc.oneof(fc.record({ weekdays }), fc.constant({ weekdays: [0, 1, 2, 3, 4, 5, 6] }), fc.record({ datesOfMonth: fc.constantFrom("odd" as const, "even" as const) })), fromMinute: clockMinute, untilMinute: clockMinute, pastMidnight: fc.constantFrom(...PAST_MIDNIGHT) }),
   { minLength: 1, maxLength: 2 },
 );
 const hoursOnFile = (unread: number) => fc.oneof({ weight: 4, arbitrary: fc.constant("none" as const) }, { weight: 5, arbitrary: saidHours }, { weight: unread, arbitrary: fc.constant("unknown" as const) });
@@ -155,7 +156,7 @@ export const visitsInParts: fc.Arbitrary<DrawnVisit> = fc
   .record({ visit: visitsDrawn, untilMinute: fc.integer({ min: 320, max: 400 }), waitsDays: fc.integer({ min: 3, max: 6 }), rates: fc.array(fc.constantFrom("0.25", "0.4", "0.75"), { minLength: 2, maxLength: 4 }), datesOfMonth: fc.constantFrom("odd" as const, "even" as const, "any" as const) })
   .map(({ visit: { ground, products, stations }, untilMinute, waitsDays, rates, datesOfMonth }) => {
     const on = datesOfMonth === "any" ? { weekdays: [0, 1, 2, 3, 4, 5, 6] } : { datesOfMonth };
-    const localRules = [{ days: on, fromMinute: 270, untilMinute }];
+    const localRules = [{ days: on, fromMinute: 270, untilMinute, pastMidnight: "same-day" as const }];
     const by: DueReach = { anchor: "calendar-day", days: waitsDays };
     const feed = labelOf("Feed", says("watering-in", { by, depth: { least: of("in", "0.25"), most: "none" }, rain: "counts" }));
     const application = { startsAtEpochMilliseconds: ground.visitFrom, endsAtEpochMilliseconds: ground.visitUntil, postedAtEpochMilliseconds: "not-posted" } as const;
@@ -269,7 +270,7 @@ export const signedHistoriesDrawn: fc.Arbitrary<DrawnHistory> = fc
   });
 
 const onFile = (said: Ground["localRules"], as: typeof byLaw | typeof byHouse) =>
-  typeof said === "string" ? said : as(said.flatMap(({ days: on, fromMinute, untilMinute }) => wateringPeriods(on, { fromMinuteOfDay: fromMinute, untilMinuteOfDay: untilMinute })));
+  typeof said === "string" ? said : as(said.flatMap(({ days: on, fromMinute, untilMinute, pastMidnight }) => wateringPeriods(on, { fromMinuteOfDay: fromMinute, untilMinuteOfDay: untilMinute }, pastMidnight)));
 
 /** The same visit as the product is asked about it. */
 export function questionOf({ ground, products, stations }: DrawnVisit, change: Partial<AftercareQuestion> = {}): AftercareQuestion {

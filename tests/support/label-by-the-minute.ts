@@ -5,6 +5,7 @@ import { type AftercareKind, type DueReach, type LabelAftercare, type Reach, typ
 import { type AftercareEstimates, type ApplicationTimes, type TimeEstimate } from "#domain/mixing/aftercare-instants";
 import { type AppliedProduct } from "#domain/mixing/applied-product";
 import { type WateringDays } from "#domain/mixing/watering-hours";
+import { type PastMidnight } from "#domain/properties/watering-fact";
 import { dateAfter, dateAt, dateMonthsAfter, DAY, instantsShowing, MINUTE, type Shown, shownAt, sunElevationDegrees, weekdayOn } from "./wall-clock";
 
 /** Whether a statement holds at an instant. */
@@ -17,6 +18,8 @@ export interface SaidHours {
   readonly days: WateringDays;
   readonly fromMinute: number;
   readonly untilMinute: number;
+  /** What hours that end before they begin mean. */
+  readonly pastMidnight: PastMidnight;
 }
 
 /** Everything besides the products that what they say is read by. */
@@ -104,17 +107,12 @@ export function tooLate(by: DueReach, work: ApplicationTimes, zone: string): Hol
   }
 }
 
-function permits({ days, fromMinute, untilMinute }: SaidHours, { date, minute }: Shown): boolean {
+function permits({ days, fromMinute, untilMinute, pastMidnight }: SaidHours, { date, minute }: Shown): boolean {
   const isLate = minute >= fromMinute;
   const isEarly = minute < untilMinute;
-  const isOverMidnight = fromMinute >= untilMinute;
-  if ("datesOfMonth" in days) {
-    const isDate = (Number(date.slice(8)) % 2 === 1) === (days.datesOfMonth === "odd");
-    return isDate && (isOverMidnight ? isLate || isEarly : isLate && isEarly);
-  }
-  const isDay = (one: string) => days.weekdays.includes(weekdayOn(one));
-  if (!isOverMidnight) return isDay(date) && isLate && isEarly;
-  return (isDay(date) && isLate) || (isDay(dateAfter(date, -1)) && isEarly);
+  const isOn = (one: string) => ("datesOfMonth" in days ? (Number(one.slice(8)) % 2 === 1) === (days.datesOfMonth === "odd") : days.weekdays.includes(weekdayOn(one)));
+  if (fromMinute < untilMinute) return isOn(date) && isLate && isEarly;
+  return (isOn(date) && isLate) || (isOn(pastMidnight === "same-day" ? date : dateAfter(date, -1)) && isEarly);
 }
 
 /** Whether the town and the controller let water run at an instant; what nobody knows forbids nothing here. */

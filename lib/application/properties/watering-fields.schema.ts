@@ -2,7 +2,7 @@ import { z } from "zod";
 import { optionalClockTime } from "#application/clock-time.schema";
 import { tickField } from "#application/properties/measure-fields.schema";
 import { type WateringDates, WATERING_DATES } from "#domain/properties/watering-dates";
-import { type WateringFact, type WateringHoursOnFile, WHOLE_DAY } from "#domain/properties/watering-fact";
+import { passesMidnight, PAST_MIDNIGHT, type TownRule, type WateringFact, type WateringHoursOnFile, WHOLE_DAY } from "#domain/properties/watering-fact";
 import { WEEKDAYS } from "#domain/properties/weekday";
 
 /** Ticks by the number of the weekday: an object as the server reads a form, or a list as the browser's form holds numbered fields. */
@@ -46,14 +46,35 @@ function factOf(typed: TypedFact, context: z.RefinementCtx): WateringFact {
   return "none";
 }
 
-function factFields<const Dates extends readonly WateringDates[]>(dates: Dates, what: string) {
-  return z
-    .object({ isNone: tickField, from: optionalClockTime("05:30"), until: optionalClockTime("05:30"), by: daysBy(dates), on: ticksOfDays }, what)
-    .transform((typed, context) => factOf(typed, context));
+/** A time of a fact; nothing is null. */
+const timeField = optionalClockTime("05:30");
+
+function fieldsBy<const Dates extends readonly WateringDates[]>(dates: Dates) {
+  return { isNone: tickField, from: timeField, until: timeField, by: daysBy(dates), on: ticksOfDays };
 }
 
-/** When the town lets water run. */
-export const townRuleFields = factFields(WATERING_DATES, "Give the town's watering rule.");
+const PAST_MIDNIGHT_MESSAGE = "The town's hours pass midnight. Choose whether they are the early and late hours of the same day or run into the next morning.";
 
-/** When the controller is set to run. It may be set to odd or to even dates and knows no house number. */
-export const controllerFields = factFields(["odd", "even"], "Give the controller's days and hours.");
+/** What the town means by hours past midnight; radio keys of which none is pressed come as nothing. */
+const pastMidnightField = z.union([z.enum(PAST_MIDNIGHT), z.literal("").transform(() => null)], PAST_MIDNIGHT_MESSAGE).nullish();
+
+/** When the town lets water run. What hours past midnight mean is refused where nobody has said, and is nothing where they don't pass it. */
+export const townRuleFields = z
+  .object({ ...fieldsBy(WATERING_DATES), pastMidnight: pastMidnightField }, "Give the town's watering rule.")
+  .transform((typed, context): TownRule => {
+    const fact = factOf(typed, context);
+    if (typeof fact === "string" || fact.hours === null || !passesMidnight(fact.hours)) return fact;
+    if (typeof typed.pastMidnight === "string") return { ...fact, hours: { ...fact.hours, pastMidnight: typed.pastMidnight } };
+    context.addIssue({ code: "custom", path: ["pastMidnight"], message: PAST_MIDNIGHT_MESSAGE });
+    return z.NEVER;
+  });
+
+/** When the controller is set to run. It may be set to odd or to even dates, knows no house number and runs on past midnight. */
+export const controllerFields = z.object(fieldsBy(["odd", "even"]), "Give the controller's days and hours.").transform((typed, context) => factOf(typed, context));
+
+/** Two times as they are typed where they pass midnight, of which a town's rule has to say what they mean; undefined where they don't. */
+export function typedPastMidnight(from: string, until: string): WateringHoursOnFile | undefined {
+  const [fromMinute, untilMinute] = [timeField.safeParse(from).data ?? null, timeField.safeParse(until).data ?? null];
+  if (fromMinute === null || untilMinute === null || untilMinute === 0) return undefined;
+  return passesMidnight({ fromMinute, untilMinute }) ? { fromMinute, untilMinute } : undefined;
+}

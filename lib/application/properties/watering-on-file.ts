@@ -1,4 +1,4 @@
-import { type WateringFact, type WateringOfProperty } from "#domain/properties/watering-fact";
+import { PAST_MIDNIGHT, type PastMidnight, type TownRule, type WateringFact, type WateringOfProperty } from "#domain/properties/watering-fact";
 import { wateringDatesOf } from "#domain/properties/watering-dates";
 import { weekdayDigits, weekdaysOf } from "#domain/properties/weekday";
 
@@ -11,6 +11,7 @@ export interface WateringColumns {
   readonly townRuleUntilMinute: number | null;
   readonly townRuleWeekdays: string | null;
   readonly townRuleDates: string | null;
+  readonly townRulePastMidnight: string | null;
   readonly controller: string | null;
   readonly controllerFromMinute: number | null;
   readonly controllerUntilMinute: number | null;
@@ -35,10 +36,20 @@ function factOf({ standing, fromMinute, untilMinute, weekdays, dates }: FactColu
   };
 }
 
+function isPastMidnight(text: string | null): text is PastMidnight {
+  return (PAST_MIDNIGHT as readonly (string | null)[]).includes(text);
+}
+
+function townRuleOf(row: WateringColumns): TownRule {
+  const fact = factOf({ standing: row.townRule, fromMinute: row.townRuleFromMinute, untilMinute: row.townRuleUntilMinute, weekdays: row.townRuleWeekdays, dates: row.townRuleDates });
+  if (typeof fact === "string" || fact.hours === null || !isPastMidnight(row.townRulePastMidnight)) return fact;
+  return { ...fact, hours: { ...fact.hours, pastMidnight: row.townRulePastMidnight } };
+}
+
 /** Both facts as they are on file. */
 export function wateringOf(row: WateringColumns): WateringOfProperty {
   return {
-    townRule: factOf({ standing: row.townRule, fromMinute: row.townRuleFromMinute, untilMinute: row.townRuleUntilMinute, weekdays: row.townRuleWeekdays, dates: row.townRuleDates }),
+    townRule: townRuleOf(row),
     controller: factOf({ standing: row.controller, fromMinute: row.controllerFromMinute, untilMinute: row.controllerUntilMinute, weekdays: row.controllerWeekdays, dates: row.controllerDates }),
   };
 }
@@ -60,6 +71,7 @@ export function wateringColumns({ townRule, controller }: WateringOfProperty): W
   const [town, own] = [columnsOf(townRule), columnsOf(controller)];
   return {
     ...{ townRule: town.standing, townRuleFromMinute: town.fromMinute, townRuleUntilMinute: town.untilMinute, townRuleWeekdays: town.weekdays, townRuleDates: town.dates },
+    townRulePastMidnight: (typeof townRule === "object" ? townRule.hours?.pastMidnight : undefined) ?? null,
     ...{ controller: own.standing, controllerFromMinute: own.fromMinute, controllerUntilMinute: own.untilMinute, controllerWeekdays: own.weekdays, controllerDates: own.dates },
   };
 }

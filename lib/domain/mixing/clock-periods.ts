@@ -14,37 +14,34 @@ const MINUTES_A_DAY = 1_440;
  */
 export type ClockDays = { readonly weekday: number } | { readonly datesOfMonth: "odd" | "even" };
 
-/**
- * Hours of the clock on such days: from a minute of the day until before another. Hours over midnight are two periods.
- */
+/** Hours of the clock that begin on such days, from a minute of the day until before another. */
 export type ClockPeriod = ClockDays & ClockHours;
 
-/** Hours of a day in minutes after midnight: from one until before another. */
+/** Hours in minutes after the midnight that begins their day: from one until before another. */
 export interface ClockHours {
   readonly fromMinuteOfDay: number;
-  /** At most 1,440, the midnight that ends the day. */
+  /** 1,440 is the midnight that ends the day. More runs on into the next day, whichever that is: 1,740 until its 5 am. */
   readonly untilMinuteOfDay: number;
 }
 
 /**
- * Refuses a period that is on no day of the week, on neither odd nor even dates, or ends before it begins. At `field`;
- * undefined when all are fine.
+ * Refuses a period that is on no day of the week, on neither odd nor even dates, begins on no minute of its day, ends before
+ * it begins or runs for more than a day. At `field`; undefined when all are fine.
  */
 export function refuseImpossiblePeriods(field: string, periods: readonly ClockPeriod[]): Refused | undefined {
   const wrong = periods.find(
     (period) =>
       !isPossible(period) ||
-      !isWhole(period.fromMinuteOfDay, 0, MINUTES_A_DAY) ||
-      !isWhole(period.untilMinuteOfDay, 0, MINUTES_A_DAY) ||
-      period.fromMinuteOfDay >= period.untilMinuteOfDay,
+      !isWhole(period.fromMinuteOfDay, 0, MINUTES_A_DAY - 1) ||
+      !isWhole(period.untilMinuteOfDay, period.fromMinuteOfDay + 1, period.fromMinuteOfDay + MINUTES_A_DAY),
   );
   if (wrong === undefined) return undefined;
   const days = "weekday" in wrong ? `day ${wrong.weekday}` : `${wrong.datesOfMonth} dates`;
   return badInput(
     field,
     `${days}, minute ${wrong.fromMinuteOfDay} to ${wrong.untilMinuteOfDay}`,
-    "a day from 0 to 6 or odd or even dates, and whole minutes of the day that end after they begin",
-    "Hours for watering must be on a day of the week or on odd or even dates and end after they begin; hours over midnight are two.",
+    "a day from 0 to 6 or odd or even dates, and whole minutes that end after they begin, within a day",
+    "Hours for watering must be on a day of the week or on odd or even dates and end after they begin, within a day.",
   );
 }
 
@@ -52,7 +49,13 @@ function isPossible(days: ClockDays): boolean {
   return "weekday" in days ? isWhole(days.weekday, 0, 6) : ["odd", "even"].includes(days.datesOfMonth);
 }
 
-/** Those of some periods that are on a date. */
+/** The hours that a clock shows on a date: those of its own periods, and what runs on from the day before. */
+function hoursOn(date: CalendarDate, periods: readonly ClockPeriod[]): readonly ClockHours[] {
+  const runOn = periodsOn(addDays(date, -1), periods).filter(({ untilMinuteOfDay }) => untilMinuteOfDay > MINUTES_A_DAY);
+  return [...runOn.map(({ untilMinuteOfDay }) => ({ fromMinuteOfDay: 0, untilMinuteOfDay: untilMinuteOfDay - MINUTES_A_DAY })), ...periodsOn(date, periods)];
+}
+
+/** Those of some periods that begin on a date. */
 function periodsOn(date: CalendarDate, periods: readonly ClockPeriod[]): readonly ClockPeriod[] {
   const weekday = weekdayOf(date);
   const isOdd = Number(date.slice(-2)) % 2 === 1;
@@ -88,7 +91,7 @@ export function datesIn(span: Span, timeZone: string): readonly CalendarDate[] {
  */
 export function clockSpans(periods: readonly ClockPeriod[], within: Span, timeZone: string): readonly Span[] {
   const spans = datesIn(within, timeZone).flatMap((date) => {
-    const ofDay = periodsOn(date, periods);
+    const ofDay = hoursOn(date, periods);
     return ofDay.length === 0 ? [] : offsetStretches(date, timeZone).flatMap((stretch) => onClock(date, ofDay, stretch));
   });
   return intersectSpans(joinSpans(spans), [within]);
@@ -98,6 +101,7 @@ interface OffsetStretch extends Span {
   readonly utcOffsetMinutes: number;
 }
 
+/** A stretch ends with its day at the latest, and with it what runs on: the next day has that on its own clock. */
 function onClock(date: CalendarDate, periods: readonly ClockHours[], stretch: OffsetStretch): readonly Span[] {
   const midnight = startOfDateInUniversalTime(date) - stretch.utcOffsetMinutes * ONE_MINUTE_MILLISECONDS;
   const shown = periods.map(({ fromMinuteOfDay, untilMinuteOfDay }) => ({

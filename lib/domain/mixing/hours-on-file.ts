@@ -1,7 +1,8 @@
+import { namedClockWords } from "#domain/foundation/clock-words";
 import { type Finding, takeCare } from "#domain/foundation/finding";
 import { type WateringDays, type WateringHours, type WateringPeriods, wateringPeriods } from "#domain/mixing/watering-hours";
 import { oddOrEven } from "#domain/properties/watering-dates";
-import { type WateringDaysOnFile, type WateringFact, type WateringOfProperty, type WateringOnFile, WHOLE_DAY } from "#domain/properties/watering-fact";
+import { passesMidnight, type PastMidnight, type TownRule, type WateringDaysOnFile, type WateringFact, type WateringOfProperty, type WateringOnFile, WHOLE_DAY } from "#domain/properties/watering-fact";
 import { type Authority, type OnFile } from "#domain/weather/spray-limits";
 
 /** A property with when water may run there, as it is on file; its street has the house number that a rule may go by. */
@@ -19,13 +20,20 @@ const CONTROLLER: Authority = { basis: "house", source: "the controller's days a
  * What is not on file leaves every hour or every day; {@link hoursMissing} says what that is.
  */
 export function hoursOnFile({ townRule, controller, street }: WateringAtProperty): WateringHours {
-  return { localRules: limited(townRule, street, TOWN_RULE), controller: limited(controller, street, CONTROLLER) };
+  return {
+    localRules: limited(townRule, street, pastMidnightOf(townRule), TOWN_RULE),
+    controller: limited(controller, street, "next-morning", CONTROLLER),
+  };
 }
 
-function limited(fact: WateringFact, street: string, authority: Authority): OnFile<WateringPeriods> {
+function limited(fact: WateringFact, street: string, pastMidnight: PastMidnight | "not-said", authority: Authority): OnFile<WateringPeriods> {
   if (fact === "none" || fact === "unknown") return "none";
   const { fromMinute, untilMinute } = fact.hours ?? WHOLE_DAY;
-  return { periods: wateringPeriods(daysOf(fact.days, street) ?? EVERY_DAY, { fromMinuteOfDay: fromMinute, untilMinuteOfDay: untilMinute }), ...authority };
+  return { periods: wateringPeriods(daysOf(fact.days, street) ?? EVERY_DAY, { fromMinuteOfDay: fromMinute, untilMinuteOfDay: untilMinute }, pastMidnight), ...authority };
+}
+
+function pastMidnightOf(townRule: TownRule): PastMidnight | "not-said" {
+  return (typeof townRule === "object" ? townRule.hours?.pastMidnight : undefined) ?? "not-said";
 }
 
 /** Undefined where no days are on file, or where they go by a house number that the street does not have. */
@@ -38,7 +46,8 @@ function daysOf(days: WateringDaysOnFile | null, street: string): WateringDays |
 
 /**
  * Says what of the two facts is not on file, and what is taken in its place: each that nobody has said anything of, both in
- * one where that is both, and the missing half of each that is on file by halves.
+ * one where that is both, the missing half of each that is on file by halves, and of which morning the town's hours past
+ * midnight are.
  */
 export function hoursMissing({ townRule, controller, street }: WateringAtProperty): readonly Finding[] {
   if (townRule === "unknown" && controller === "unknown") {
@@ -53,7 +62,7 @@ export function hoursMissing({ townRule, controller, street }: WateringAtPropert
       }),
     ];
   }
-  return [...missingOf(townRule, street, TOWN_WORDS), ...missingOf(controller, street, CONTROLLER_WORDS)];
+  return [...missingOf(townRule, street, TOWN_WORDS), ...morningMissing(townRule, street), ...missingOf(controller, street, CONTROLLER_WORDS)];
 }
 
 interface FactWords {
@@ -103,4 +112,23 @@ function halvesMissing({ days, hours }: WateringOnFile, street: string, { rule, 
   const what = `${name} has its days on file and not its hours.`;
   const toDo = `${findOut} the hours and enter them, midnight to midnight where it is every hour.`;
   return [...daysMissing, { rule: `${rule}-without-hours`, figure: "Every hour of those days is taken as allowed.", what, toDo }];
+}
+
+/** Says that it is not on file which morning the town's hours past midnight are of, where its days are not all of the week. */
+function morningMissing(townRule: TownRule, street: string): readonly Finding[] {
+  if (typeof townRule !== "object" || townRule.hours === null || !passesMidnight(townRule.hours) || pastMidnightOf(townRule) !== "not-said") return [];
+  const days = daysOf(townRule.days, street);
+  if (days === undefined || ("weekdays" in days && days.weekdays.length === WEEK_DAYS)) return [];
+  const { fromMinute, untilMinute } = townRule.hours;
+  const hours = `${namedClockWords(fromMinute)} to ${namedClockWords(untilMinute)}`;
+  return [
+    takeCare({
+      rule: "watering-hours-of-town-past-midnight",
+      source: "law",
+      what: `The town's watering rule has ${hours} on file, and not whether those are the early and late hours of the same day or run into the next morning.`,
+      figure: "Only hours that are allowed either way are taken as allowed.",
+      toDo: "Look up which it is and choose it for the property.",
+      about: [street],
+    }),
+  ];
 }

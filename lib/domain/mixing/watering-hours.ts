@@ -6,6 +6,7 @@ import { type Refused } from "#domain/turf/physical-range";
 import { type ClockHours, type ClockPeriod, clockSpans, refuseImpossiblePeriods } from "#domain/mixing/clock-periods";
 import { weekdayWords } from "#domain/mixing/local-words";
 import { intersectSpans } from "#domain/mixing/span-set";
+import { type PastMidnight } from "#domain/properties/watering-fact";
 import { type Authority, type OnFile, stated } from "#domain/weather/spray-limits";
 import { type Span } from "#domain/weather/local-hours";
 
@@ -23,30 +24,46 @@ export interface WateringHours {
 /** The days on which a property may be watered: days of the week (0 is Sunday), or the odd or the even dates of a month. */
 export type WateringDays = { readonly weekdays: readonly number[] } | { readonly datesOfMonth: "odd" | "even" };
 
-const MIDNIGHT_MINUTES = 1_440;
-
-/**
- * Days with one pair of hours as periods. Hours that end before they begin run over midnight: on a day of the week into
- * the next day, as a controller runs on. A rule about dates lets water run on its own dates only (common practice), so
- * that such hours are the early and the late ones of each such date and never reach into the next.
- */
-export function wateringPeriods(days: WateringDays, { fromMinuteOfDay, untilMinuteOfDay }: ClockHours): readonly ClockPeriod[] {
-  const isOverMidnight = fromMinuteOfDay >= untilMinuteOfDay;
-  const late = { fromMinuteOfDay, untilMinuteOfDay: isOverMidnight ? MIDNIGHT_MINUTES : untilMinuteOfDay };
-  const early = isOverMidnight && untilMinuteOfDay > 0 ? [{ fromMinuteOfDay: 0, untilMinuteOfDay }] : [];
-  if ("datesOfMonth" in days) return [...early, late].map((hours) => ({ datesOfMonth: days.datesOfMonth, ...hours }));
-  return days.weekdays.flatMap((weekday) => [
-    { weekday, ...late },
-    ...early.map((hours) => ({ weekday: (weekday + 1) % WEEK_DAYS, ...hours })),
-  ]);
-}
-
+const DAY_MINUTES = 1_440;
 const WEEK_DAYS = 7;
 
-/** Periods in words, those of the same hours together: "every day 5 am to 9 am", "odd dates 6 pm to midnight". */
+/**
+ * Days with one pair of hours as periods. What hours mean that end before they begin is said by `pastMidnight`: as a
+ * controller runs they go on into the next day, and as many towns publish theirs they are the early and the late hours of
+ * each of the days. Where nobody has said which, only what both allow is in: the late hours, and the early ones of a day
+ * after another such day. The odd 1st after an odd 31st is left out of that.
+ */
+export function wateringPeriods(days: WateringDays, { fromMinuteOfDay, untilMinuteOfDay }: ClockHours, pastMidnight: PastMidnight | "not-said"): readonly ClockPeriod[] {
+  if (fromMinuteOfDay < untilMinuteOfDay) return onDays(days, { fromMinuteOfDay, untilMinuteOfDay });
+  const isUntilMidnight = untilMinuteOfDay === 0;
+  if (isUntilMidnight || pastMidnight === "next-morning") return onDays(days, { fromMinuteOfDay, untilMinuteOfDay: untilMinuteOfDay + DAY_MINUTES });
+  const early = { fromMinuteOfDay: 0, untilMinuteOfDay };
+  const late = { fromMinuteOfDay, untilMinuteOfDay: DAY_MINUTES };
+  return [...onDays(pastMidnight === "same-day" ? days : afterAnother(days), early), ...onDays(days, late)];
+}
+
+function onDays(days: WateringDays, hours: ClockHours): readonly ClockPeriod[] {
+  return "datesOfMonth" in days ? [{ datesOfMonth: days.datesOfMonth, ...hours }] : days.weekdays.map((weekday) => ({ weekday, ...hours }));
+}
+
+/** Those of some days that come after another of them, week for week. */
+function afterAnother(days: WateringDays): WateringDays {
+  if ("datesOfMonth" in days) return { weekdays: [] };
+  return { weekdays: days.weekdays.filter((weekday) => days.weekdays.includes((weekday + WEEK_DAYS - 1) % WEEK_DAYS)) };
+}
+
+/**
+ * Periods in words, those of the same days together: "every day 5 am to 9 am", "Monday and Thursday midnight to 10 am and
+ * 6 pm to midnight", "odd dates 10 pm to 5 am of the next day".
+ */
 export function periodWords(periods: readonly ClockPeriod[]): string {
-  const groups = groupedBy(periods, ({ fromMinuteOfDay, untilMinuteOfDay }) => `${namedClockWords(fromMinuteOfDay)} to ${namedClockWords(untilMinuteOfDay)}`);
-  return [...groups].map(([hours, own]) => `${dayWords(own)} ${hours}`).join("; ");
+  const ofHours = groupedBy(periods, ({ fromMinuteOfDay, untilMinuteOfDay }) => `${namedClockWords(fromMinuteOfDay)} to ${untilWords(untilMinuteOfDay)}`);
+  const ofDays = groupedBy([...ofHours], ([, own]) => dayWords(own));
+  return [...ofDays].map(([days, groups]) => `${days} ${listWords(groups.map(([hours]) => hours))}`).join("; ");
+}
+
+function untilWords(untilMinuteOfDay: number): string {
+  return untilMinuteOfDay > DAY_MINUTES ? `${namedClockWords(untilMinuteOfDay)} of the next day` : namedClockWords(untilMinuteOfDay);
 }
 
 function dayWords(periods: readonly ClockPeriod[]): string {
@@ -64,7 +81,7 @@ export function hoursWords({ localRules, controller }: WateringHours): string {
   ].join(" ");
 }
 
-/** Refuses hours that are on no day or end before they begin. At `localRules` or `controller`. */
+/** Refuses hours that are on no day, end before they begin or run for more than a day. At `localRules` or `controller`. */
 export function refuseImpossibleHours(hours: WateringHours): Refused | undefined {
   return (
     refuseImpossiblePeriods("localRules", stated(hours.localRules).flatMap(({ periods }) => periods)) ??

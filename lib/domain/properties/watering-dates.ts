@@ -4,10 +4,10 @@ export type WateringDates = (typeof WATERING_DATES)[number];
 
 /**
  * The dates that a house number has: an odd number the odd ones, an even number the even ones (common practice of towns that
- * go by it). Undefined for a street that begins with no number.
+ * go by it). Undefined for a street that begins with no number, or with one that is its own name's: "5th Avenue".
  */
 export function datesOfHouseNumber(street: string): "odd" | "even" | undefined {
-  const number = /^\s*(\d+)/u.exec(street)?.[1];
+  const number = /^\s*(\d+)(?!\d|(?:st|nd|rd|th)\b)/iu.exec(street)?.[1];
   if (number === undefined) return undefined;
   return Number(number.at(-1)) % 2 === 0 ? "even" : "odd";
 }

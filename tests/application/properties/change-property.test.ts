@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { changeProperty } from "#application/properties/change-property";
+import { typedPastMidnight } from "#application/properties/watering-fields.schema";
 import { readProperty } from "#application/properties/read-property";
 import { aCompany, type TestCompany, trailOf, valueOf } from "../../support/crew";
 import { aClient, propertyForm } from "../../support/ground";
@@ -14,7 +15,6 @@ beforeAll(async () => {
   company = await aCompany(house);
 });
 afterAll(() => house.close());
-
 
 test("writes access, mowing and watering, moves to the new ZIP code, and the trail never says the gate code", async () => {
   const { propertyId } = await aClient(house, company);
@@ -64,6 +64,26 @@ test("hours may end at midnight, and midnight twice is the whole day", async () 
   expect(await hours("00:00", "00:00")).toMatchObject({ townRule: { hours: { fromMinute: 0, untilMinute: 1440 } } });
 });
 
+test("the town's hours past midnight are asked what they mean, at a field of their own; a controller's are not", async () => {
+  const night = { ...NOT_ON_FILE, from: "18:00", until: "10:00", on: { "1": "yes", "4": "yes" } };
+  const town = (pastMidnight?: "" | "same-day" | "next-morning", change = {}) => watered({ townRule: { ...night, ...(pastMidnight === undefined ? {} : { pastMidnight }), ...change } });
+  expect(await town()).toEqual(["townRule.pastMidnight"]);
+  expect(await town("")).toEqual(["townRule.pastMidnight"]);
+  expect(await town("next-day" as "next-morning")).toEqual(["townRule.pastMidnight"]);
+  const onFile = (pastMidnight: string) => ({ townRule: { days: { weekdays: [1, 4] }, hours: { fromMinute: 1080, untilMinute: 600, pastMidnight } }, controller: "unknown" });
+  expect(await town("same-day")).toEqual(onFile("same-day"));
+  expect(await town("next-morning")).toEqual(onFile("next-morning"));
+  expect((await trailOf(house, company.companyId)).at(-1)).toMatchObject({ details: { before: { townRulePastMidnight: null }, after: { townRulePastMidnight: "next-morning" } } });
+  expect(await town("same-day", { until: "23:00" })).toMatchObject({ townRule: { hours: { fromMinute: 1080, untilMinute: 1380 } } });
+  expect(await town(undefined, { until: "00:00" })).toMatchObject({ townRule: { hours: { fromMinute: 1080, untilMinute: 1440 } } });
+  expect(await watered({ controller: night })).toEqual({ townRule: "unknown", controller: { days: { weekdays: [1, 4] }, hours: { fromMinute: 1080, untilMinute: 600 } } });
+});
+
+test("two times as they are typed pass midnight where the second is earlier and is not midnight itself", () => {
+  expect(typedPastMidnight("18:00", "10:00")).toEqual({ fromMinute: 1080, untilMinute: 600 });
+  for (const [from, until] of [["04:00", "09:00"], ["18:00", "00:00"], ["00:00", "00:00"], ["18:00", "18:00"], ["18:00", ""], ["", "10:00"], ["6 pm", "10:00"]] as const) expect(typedPastMidnight(from, until)).toBeUndefined();
+});
+
 test("what contradicts itself is refused at its field", async () => {
   expect(await watered({ townRule: { ...NOT_ON_FILE, by: "even", on: { "1": "yes" } } })).toEqual(["townRule.by"]);
   expect(await watered({ townRule: { ...NOT_ON_FILE, isNone: "yes", by: "odd" } })).toEqual(["townRule.by"]);
@@ -80,6 +100,9 @@ test("the table takes dates or days of the week, and days and hours only of what
   const set = (columns: string) => house.ask(`update property set ${columns} where property_id = $1`, [propertyId]);
   await expect(set("town_rule_weekdays = '1'")).rejects.toThrow("property_town_rule_goes_by_weekdays_or_dates");
   await expect(set("town_rule_dates = 'some'")).rejects.toThrow("property_town_rule_dates_are_known");
+  await expect(set("town_rule_past_midnight = 'same-day'")).rejects.toThrow("property_town_rule_past_midnight_is_of_hours_that_pass_it");
+  await expect(set("town_rule_past_midnight = 'same-day', town_rule_from_minute = 240, town_rule_until_minute = 540")).rejects.toThrow("property_town_rule_past_midnight_is_of_hours_that_pass_it");
+  await expect(set("town_rule_past_midnight = 'some', town_rule_from_minute = 1080, town_rule_until_minute = 540")).rejects.toThrow("property_town_rule_past_midnight_is_known");
   await expect(set("town_rule = null")).rejects.toThrow("property_town_rule_says_something");
   await expect(set("town_rule_dates = null")).rejects.toThrow("property_town_rule_says_something");
   await expect(set("controller = 'none', controller_weekdays = '1'")).rejects.toThrow("property_controller_says_something");

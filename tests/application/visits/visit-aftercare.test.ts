@@ -7,6 +7,7 @@ import { type VisitRow } from "#application/visits/visit-rows";
 import { type LabelAftercare } from "#domain/label/aftercare-constraint";
 import { type TicketTreatment } from "#domain/mixing/ticket-question";
 import { type LawnSeeding } from "#domain/properties/lawn-seeding";
+import { type PastMidnight } from "#domain/properties/watering-fact";
 import { of } from "#domain/quantities/quantity";
 import { instantOfMinute } from "#domain/weather/local-hours";
 import { at, FRONT, hoursAfterEnd, labelOf, rowOf, says, untilState } from "../../support/aftercare-builders";
@@ -81,9 +82,18 @@ test("what one product asks for binds the lawns that get it and no other", () =>
 });
 
 test("after an evening visit the watering falls past midnight, in hours that began on the day on file", () => {
-  const visit = visitAt({ townRule: { days: { weekdays: [2] }, hours: { fromMinute: 22 * 60, untilMinute: 5 * 60 } } });
+  const visit = visitAt({ townRule: { days: { weekdays: [2] }, hours: { fromMinute: 22 * 60, untilMinute: 5 * 60, pastMidnight: "next-morning" } } });
   const sixHoursDry = says("watering-not-before", { untilLaterOf: [hoursAfterEnd(6)] });
   expect(windowsOf(visit, { ...watersIn, ...sixHoursDry })).toEqual([["2026-04-15T07:00", "2026-04-15T09:00"]]);
+});
+
+test("a town's hours past midnight that are of the same day let no water run the morning after one, and hours of which nobody has said it neither", () => {
+  // Mondays and Thursdays from 6 pm to 10 am; the work ends on a Tuesday at 8:30 am and wants water within 72 h.
+  const inThreeDays = says("watering-in", { by: hoursAfterEnd(72), depth: { least: of("in", "0.25"), most: "none" }, rain: "counts" });
+  const windows = (pastMidnight: { readonly pastMidnight?: PastMidnight }) => windowsOf(visitAt({ townRule: { days: { weekdays: [1, 4] }, hours: { fromMinute: 18 * 60, untilMinute: 10 * 60, ...pastMidnight } } }), inThreeDays, MORNING);
+  expect(windows({ pastMidnight: "same-day" })[0]).toEqual(["2026-04-16T04:00", "2026-04-16T14:00"]);
+  expect(windows({ pastMidnight: "next-morning" })[0]).toEqual(["2026-04-14T12:30", "2026-04-14T14:00"]);
+  expect(windows({})).toEqual([["2026-04-16T22:00", "2026-04-17T04:00"]]);
 });
 
 test("hours that run to midnight end there", () => {

@@ -55,7 +55,7 @@ const hours = fc.constantFrom<AftercareQuestion["hours"]>(
   { localRules: "none", controller: "none" },
   { localRules: byLaw([...daily(1, 9), ...daily(19, 24)]), controller: byHouse(daily(0, 7)) },
   { localRules: byLaw(daily(0, 10, [0, 2, 4])), controller: "none" },
-  { localRules: byLaw(wateringPeriods({ datesOfMonth: "odd" }, { fromMinuteOfDay: 1140, untilMinuteOfDay: 600 })), controller: byHouse(daily(1, 9)) },
+  { localRules: byLaw(wateringPeriods({ datesOfMonth: "odd" }, { fromMinuteOfDay: 1140, untilMinuteOfDay: 600 }, "same-day")), controller: byHouse(daily(1, 9)) },
 );
 const visits = fc.constantFrom(...ends).chain((end) => fc.record({ end: fc.constant(end), products: products(end), hours }));
 

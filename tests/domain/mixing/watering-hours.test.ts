@@ -1,5 +1,9 @@
+import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { authoritiesOfHours, hoursInTheWay, hoursWords, periodWords, refuseImpossibleHours, unknownHours, wateringPeriods, withinWateringHours } from "#domain/mixing/watering-hours";
+import { clockSpans } from "#domain/mixing/clock-periods";
+import { intersectSpans } from "#domain/mixing/span-set";
+import { authoritiesOfHours, hoursInTheWay, hoursWords, periodWords, refuseImpossibleHours, unknownHours, type WateringDays, wateringPeriods, withinWateringHours } from "#domain/mixing/watering-hours";
+import { PAST_MIDNIGHT, type PastMidnight } from "#domain/properties/watering-fact";
 import { at, byHouse, byLaw, CHICAGO, daily } from "../../support/aftercare-builders";
 
 const span = { fromEpochMilliseconds: at("2026-05-02T00:00-05:00"), untilEpochMilliseconds: at("2026-05-04T00:00-05:00") };
@@ -30,21 +34,47 @@ describe("days and hours as periods and in words", () => {
   const hours = (fromHour: number, untilHour: number) => ({ fromMinuteOfDay: fromHour * 60, untilMinuteOfDay: untilHour * 60 });
   test.each([
     ["days of the week", { weekdays: [1, 3] }, hours(4, 9), [{ weekday: 1, ...hours(4, 9) }, { weekday: 3, ...hours(4, 9) }]],
-    ["over midnight into the next day of the week", { weekdays: [6] }, hours(22, 5), [{ weekday: 6, ...hours(22, 24) }, { weekday: 0, ...hours(0, 5) }]],
     ["odd dates", { datesOfMonth: "odd" }, hours(4, 9), [{ datesOfMonth: "odd", ...hours(4, 9) }]],
-    ["over midnight on even dates only", { datesOfMonth: "even" }, hours(22, 5), [{ datesOfMonth: "even", ...hours(0, 5) }, { datesOfMonth: "even", ...hours(22, 24) }]],
-    ["round the clock from five in the morning", { weekdays: [6] }, hours(5, 5), [{ weekday: 6, ...hours(5, 24) }, { weekday: 0, ...hours(0, 5) }]],
     ["the whole of a date", { datesOfMonth: "odd" }, hours(0, 0), [{ datesOfMonth: "odd", ...hours(0, 24) }]],
     ["until midnight", { datesOfMonth: "even" }, hours(22, 0), [{ datesOfMonth: "even", ...hours(22, 24) }]],
-  ] as const)("%s", (_name, days, from, expected) => expect(wateringPeriods(days, from)).toEqual(expected));
+  ] as const)("%s, whatever hours past midnight mean", (_name, days, from, expected) => {
+    for (const pastMidnight of [...PAST_MIDNIGHT, "not-said"] as const) expect(wateringPeriods(days, from, pastMidnight)).toEqual(expected);
+  });
+  test.each([
+    ["into the day after a day of the week", { weekdays: [6] }, hours(22, 5), "next-morning", [{ weekday: 6, ...hours(22, 29) }]],
+    ["into the day after a date", { datesOfMonth: "even" }, hours(22, 5), "next-morning", [{ datesOfMonth: "even", ...hours(22, 29) }]],
+    ["on the same day of the week", { weekdays: [3, 6] }, hours(19, 10), "same-day", [...daily(0, 10, [3, 6]), ...daily(19, 24, [3, 6])]],
+    ["on the same date", { datesOfMonth: "odd" }, hours(22, 5), "same-day", [{ datesOfMonth: "odd", ...hours(0, 5) }, { datesOfMonth: "odd", ...hours(22, 24) }]],
+    ["in the late hours alone where nobody has said", { weekdays: [1, 4] }, hours(18, 10), "not-said", daily(18, 24, [1, 4])],
+    ["and the early ones after such a day, over the week's end too", { weekdays: [6, 0, 3] }, hours(18, 10), "not-said", [...daily(0, 10, [0]), ...daily(18, 24, [6, 0, 3])]],
+    ["in the late hours of dates alone", { datesOfMonth: "odd" }, hours(18, 10), "not-said", [{ datesOfMonth: "odd", ...hours(18, 24) }]],
+    ["round the clock from five in the morning", { weekdays: [6] }, hours(5, 5), "next-morning", [{ weekday: 6, ...hours(5, 29) }]],
+  ] as const)("past midnight %s", (_name, days, from, pastMidnight, expected) => expect(wateringPeriods(days, from, pastMidnight)).toEqual(expected));
+  test("where nobody has said, whatever is in is in by both readings, and on days of the week nothing that both allow is out", () => {
+    const spansOf = (days: WateringDays, [from, until]: readonly [number, number], pastMidnight: PastMidnight | "not-said") =>
+      clockSpans(wateringPeriods(days, { fromMinuteOfDay: from, untilMinuteOfDay: until }, pastMidnight), span, CHICAGO);
+    const days = fc.oneof(fc.record({ weekdays: fc.uniqueArray(fc.integer({ min: 0, max: 6 }), { minLength: 1 }) }), fc.record({ datesOfMonth: fc.constantFrom("odd" as const, "even" as const) }));
+    const minute = fc.integer({ min: 0, max: 1439 });
+    fc.assert(
+      fc.property(days, fc.tuple(minute, minute), (on, pair) => {
+        const both = intersectSpans(spansOf(on, pair, "same-day"), spansOf(on, pair, "next-morning"));
+        const taken = spansOf(on, pair, "not-said");
+        expect("weekdays" in on ? taken : intersectSpans(taken, both)).toEqual("weekdays" in on ? both : taken);
+      }),
+    );
+  });
   test("what comes out is possible", () => {
-    expect(refuseImpossibleHours({ localRules: byLaw(wateringPeriods({ datesOfMonth: "odd" }, hours(22, 5))), controller: "none" })).toBeUndefined();
+    for (const pastMidnight of [...PAST_MIDNIGHT, "not-said"] as const) expect(refuseImpossibleHours({ localRules: byLaw(wateringPeriods({ datesOfMonth: "odd" }, hours(22, 5), pastMidnight)), controller: "none" })).toBeUndefined();
   });
   test.each([
     [daily(5, 9), "every day 5 am to 9 am"],
     [[...daily(5, 9, [3, 1]), ...daily(19, 24, [1])], "Monday and Wednesday 5 am to 9 am; Monday 7 pm to midnight"],
-    [wateringPeriods({ datesOfMonth: "odd" }, hours(4, 9)), "odd dates 4 am to 9 am"],
-    [[...wateringPeriods({ datesOfMonth: "odd" }, hours(4, 9)), ...wateringPeriods({ datesOfMonth: "even" }, hours(4, 9))], "every day 4 am to 9 am"],
+    [wateringPeriods({ datesOfMonth: "odd" }, hours(4, 9), "same-day"), "odd dates 4 am to 9 am"],
+    [(["odd", "even"] as const).flatMap((datesOfMonth) => wateringPeriods({ datesOfMonth }, hours(4, 9), "same-day")), "every day 4 am to 9 am"],
+    [wateringPeriods({ weekdays: [1, 4] }, hours(18, 10), "same-day"), "Monday and Thursday midnight to 10 am and 6 pm to midnight"],
+    [wateringPeriods({ weekdays: [1, 4] }, hours(18, 10), "next-morning"), "Monday and Thursday 6 pm to 10 am of the next day"],
+    [wateringPeriods({ weekdays: [1, 4] }, hours(18, 10), "not-said"), "Monday and Thursday 6 pm to midnight"],
+    [wateringPeriods({ datesOfMonth: "odd" }, hours(22, 5), "next-morning"), "odd dates 10 pm to 5 am of the next day"],
   ])("in words", (periods, words) => expect(periodWords(periods)).toBe(words));
   test("of both kinds that are on file", () => {
     expect(hoursWords({ localRules: byLaw(daily(5, 9)), controller: byHouse(daily(4, 8, [6])) })).toBe("Local rules: every day 5 am to 9 am. The controller: Saturday 4 am to 8 am.");
@@ -53,7 +83,7 @@ describe("days and hours as periods and in words", () => {
 });
 
 test("odd dates on the controller's days leave the odd ones of those", () => {
-  const hours = { localRules: byLaw(wateringPeriods({ datesOfMonth: "odd" }, { fromMinuteOfDay: 240, untilMinuteOfDay: 540 })), controller: byHouse(daily(5, 24, [0, 6])) };
+  const hours = { localRules: byLaw(wateringPeriods({ datesOfMonth: "odd" }, { fromMinuteOfDay: 240, untilMinuteOfDay: 540 }, "same-day")), controller: byHouse(daily(5, 24, [0, 6])) };
   expect(within(hours)).toEqual([[at("2026-05-03T05:00-05:00"), at("2026-05-03T09:00-05:00")]]);
 });
 
@@ -75,6 +105,6 @@ test("authorities are those of the hours on file", () => {
 
 test("impossible hours are refused by name", () => {
   expect(refuseImpossibleHours({ localRules: "none", controller: byHouse(daily(9, 5)) })?.refusal.field).toBe("controller");
-  expect(refuseImpossibleHours({ localRules: byLaw(daily(5, 25)), controller: "none" })?.refusal.field).toBe("localRules");
+  expect(refuseImpossibleHours({ localRules: byLaw(daily(5, 30)), controller: "none" })?.refusal.field).toBe("localRules");
   expect(refuseImpossibleHours({ localRules: byLaw(daily(5, 9)), controller: "unknown" })).toBeUndefined();
 });

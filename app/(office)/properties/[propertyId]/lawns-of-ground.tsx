@@ -2,7 +2,7 @@ import { evennessWords } from "#domain/equipment/station-test";
 import { type PropertyOnFile } from "#application/properties/read-property";
 import { squareFeetWords } from "#domain/properties/area-words";
 import { formatShortDate } from "#domain/foundation/calendar-date";
-import { wateringFactWords } from "#domain/properties/watering-fact";
+import { controllerWords, townRuleWords } from "#domain/properties/watering-fact";
 import { LinkButton } from "#ui/button";
 import { KeyValueList } from "#ui/key-value-list";
 import { Row } from "#ui/row";
@@ -100,8 +100,8 @@ export function StationsOfGround({ property, mayChange, zoneId }: Props & { read
       )}
       <KeyValueList
         pairs={[
-          { key: "Town’s watering rule", value: wateringFactWords(property.townRule, property.street, "The town has none") },
-          { key: "Controller", value: wateringFactWords(property.controller, property.street, "There is none: water is turned on by hand") },
+          { key: "Town’s watering rule", value: townRuleWords(property.townRule, property.street) },
+          { key: "Controller", value: controllerWords(property.controller, property.street) },
         ]}
       />
       {mayChange && (

@@ -44,6 +44,7 @@ function valuesOf(property: PropertyOnFile): Record<string, string> {
     mowedBy: property.mowedBy ?? "",
     lotArea: property.lotArea === null ? "" : formatQuantityIn(property.lotArea, "sq ft", 2),
     ...factValues("townRule", property.townRule),
+    "townRule.pastMidnight": (typeof property.townRule === "object" ? property.townRule.hours?.pastMidnight : undefined) ?? "",
     ...factValues("controller", property.controller),
     note: property.note ?? "",
   };
