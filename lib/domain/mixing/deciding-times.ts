@@ -1,0 +1,60 @@
+import { calendarDateIn } from "#domain/foundation/calendar-date";
+import { dayIn } from "#domain/mixing/clock-periods";
+import { type StatedTime } from "#domain/mixing/counted-from-work";
+import { type Span } from "#domain/weather/local-hours";
+
+/** Work that is planned for some hours of a day, and may be done at any others of it. */
+export interface PlannedWork {
+  readonly planned: Span;
+  readonly timeZone: string;
+}
+
+/**
+ * Of times that must all be over those that may be the last of them at whatever hour of its day the work is done. The one that
+ * is the last as planned comes first; of two at one time the one that moves with the work.
+ */
+export function mayBeLast(times: readonly StatedTime[], work: PlannedWork): readonly StatedTime[] {
+  return deciding(times, work, 1);
+}
+
+/** Of times of which the first counts those that may be it at whatever hour of its day the work is done, in the same way. */
+export function mayBeFirst(times: readonly StatedTime[], work: PlannedWork): readonly StatedTime[] {
+  return deciding(times, work, -1);
+}
+
+/** 1 where the latest of several times decides, -1 where the earliest does. */
+type Decides = 1 | -1;
+
+function deciding(times: readonly StatedTime[], work: PlannedWork, decides: Decides): readonly StatedTime[] {
+  const inOrder = times.toSorted((one, other) => decides * (other.atEpochMilliseconds - one.atEpochMilliseconds) || Number(one.counted === null) - Number(other.counted === null));
+  const fixed = inOrder.find(({ counted }) => counted === null);
+  const moving = movingOnes(inOrder, work.planned, decides);
+  const [first] = moving;
+  if (fixed === undefined || first === undefined) return fixed === undefined ? moving : [fixed];
+  const { soonerMilliseconds, laterMilliseconds } = mayMoveBy(work);
+  // Work that is done later puts off what is counted from it, which makes it the last; done sooner it makes it the first.
+  const [towards, away] = decides === 1 ? [laterMilliseconds, soonerMilliseconds] : [soonerMilliseconds, laterMilliseconds];
+  const isBeyond = (one: number, other: number) => decides * (one - other) > 0;
+  const kept = new Set([
+    ...moving.filter(({ atEpochMilliseconds: at }) => isBeyond(at + decides * towards, fixed.atEpochMilliseconds)),
+    ...(isBeyond(fixed.atEpochMilliseconds, first.atEpochMilliseconds - decides * away) ? [fixed] : []),
+  ]);
+  return inOrder.filter((time) => kept.has(time));
+}
+
+/** By how much the work may be done sooner and later on the day that it is planned for. */
+function mayMoveBy({ planned: { fromEpochMilliseconds: from, untilEpochMilliseconds: until }, timeZone }: PlannedWork) {
+  const day = dayIn(calendarDateIn(timeZone, from), timeZone);
+  return { soonerMilliseconds: from - day.fromEpochMilliseconds, laterMilliseconds: Math.max(0, day.untilEpochMilliseconds - until) };
+}
+
+/** Of what moves with the work the time that decides for each end of it that is counted from. */
+function movingOnes(inOrder: readonly StatedTime[], { fromEpochMilliseconds: starts, untilEpochMilliseconds: ends }: Span, decides: Decides): readonly StatedTime[] {
+  const firstFrom = (anchor: string) => inOrder.find(({ counted }) => counted?.from === anchor);
+  const [fromStart, fromEnd, fromPosting] = ["application-start", "application-end", "posting"].map(firstFrom);
+  const all = [fromStart, fromEnd, fromPosting].flatMap((time) => time ?? []);
+  const isCovered = fromStart !== undefined && fromEnd !== undefined && fromEnd.atEpochMilliseconds - ends >= fromStart.atEpochMilliseconds - starts;
+  // As long after the end of the work is never before as long after its start, however long the work takes.
+  const dropped = isCovered ? (decides === 1 ? fromStart : fromEnd) : undefined;
+  return inOrder.filter((time) => all.includes(time) && time !== dropped);
+}
