@@ -29,23 +29,21 @@ function deciding(times: readonly StatedTime[], work: PlannedWork, decides: Deci
   const inOrder = times.toSorted((one, other) => decides * (other.atEpochMilliseconds - one.atEpochMilliseconds) || Number(one.counted === null) - Number(other.counted === null));
   const fixed = inOrder.find(({ counted }) => counted === null);
   const moving = movingOnes(inOrder, work.planned, decides);
-  const [first] = moving;
-  if (fixed === undefined || first === undefined) return fixed === undefined ? moving : [fixed];
-  const { soonerMilliseconds, laterMilliseconds } = mayMoveBy(work);
-  // Work that is done later puts off what is counted from it, which makes it the last; done sooner it makes it the first.
-  const [towards, away] = decides === 1 ? [laterMilliseconds, soonerMilliseconds] : [soonerMilliseconds, laterMilliseconds];
+  if (fixed === undefined) return moving;
+  const ranges = moving.map((time) => ({ time, range: rangeOf(time, work) }));
   const isBeyond = (one: number, other: number) => decides * (one - other) > 0;
-  const kept = new Set([
-    ...moving.filter(({ atEpochMilliseconds: at }) => isBeyond(at + decides * towards, fixed.atEpochMilliseconds)),
-    ...(isBeyond(fixed.atEpochMilliseconds, first.atEpochMilliseconds - decides * away) ? [fixed] : []),
-  ]);
-  return inOrder.filter((time) => kept.has(time));
+  // The latest that a time may come is what may make it the last of all, and the earliest what leaves that to another.
+  const kept = ranges.filter(({ range: { earliest, latest } }) => isBeyond(decides === 1 ? latest : earliest, fixed.atEpochMilliseconds)).map(({ time }) => time);
+  const mayFixedDecide = ranges.every(({ range: { earliest, latest } }) => isBeyond(fixed.atEpochMilliseconds, decides === 1 ? earliest : latest));
+  return inOrder.filter((time) => kept.includes(time) || (time === fixed && mayFixedDecide));
 }
 
-/** By how much the work may be done sooner and later on the day that it is planned for. */
-function mayMoveBy({ planned: { fromEpochMilliseconds: from, untilEpochMilliseconds: until }, timeZone }: PlannedWork) {
-  const day = dayIn(calendarDateIn(timeZone, from), timeZone);
-  return { soonerMilliseconds: from - day.fromEpochMilliseconds, laterMilliseconds: Math.max(0, day.untilEpochMilliseconds - until) };
+/** Between which instants a time may come, whenever the work starts and ends on the day that it is planned for. */
+function rangeOf({ atEpochMilliseconds: at, counted }: StatedTime, { planned, timeZone }: PlannedWork) {
+  const { fromEpochMilliseconds: starts, untilEpochMilliseconds: ends } = planned;
+  const day = dayIn(calendarDateIn(timeZone, starts), timeZone);
+  const [first, last] = { "application-start": [starts, starts], "application-end": [ends, ends], posting: [starts, ends] }[counted?.from ?? "application-end"] as [number, number];
+  return { earliest: at - Math.max(0, last - day.fromEpochMilliseconds), latest: at + Math.max(0, day.untilEpochMilliseconds - first) };
 }
 
 /** Of what moves with the work the time that decides for each end of it that is counted from. */

@@ -4,7 +4,7 @@ import { type AftercareStep, inReasonOrder, reasonFor } from "#domain/mixing/aft
 import { type AppliedProduct, appliedName } from "#domain/mixing/applied-product";
 import { depthWords } from "#domain/mixing/irrigation-run";
 import { localWords } from "#domain/mixing/local-words";
-import { untilAllIsDown, type WateringNeed, wateringNeeds } from "#domain/mixing/watering-bounds";
+import { type StaysDry, untilAllIsDown, type WateringNeed, wateringNeeds } from "#domain/mixing/watering-bounds";
 import { commonDepth } from "#domain/mixing/watering-depth";
 import { authoritiesOfHours } from "#domain/mixing/watering-hours";
 import { type JudgedWatering } from "#domain/mixing/watering-window";
@@ -17,20 +17,16 @@ import { type JudgedWatering } from "#domain/mixing/watering-window";
 export function wateringWithoutTime(question: AftercareQuestion, { answer, dry }: Pick<JudgedWatering, "answer" | "dry">): readonly AftercareStep[] {
   if (answer.kind === "window" || answer.kind === "none-needed") return [];
   const { products, visit, timeZone } = question;
-  const dryOnes = products.filter(({ wateredInAtEpochMilliseconds: at }) => typeof at !== "number");
-  const unread = dryOnes.filter(({ label }) => label.facts["watering-in"] === "unknown");
-  const needs = wateringNeeds(dryOnes, visit, timeZone);
-  const unsaid = wateringNeeds(dryOnes.flatMap((applied) => (applied.wateredInAtEpochMilliseconds === "unknown" ? [{ ...applied, wateredInAtEpochMilliseconds: "not-yet" } as const] : [])), visit, timeZone);
-  if (needs.length + unread.length + unsaid.length === 0) return [];
+  const { needs, unsaid, unread } = wantedBy(question);
+  if (needs.length + unsaid.length + unread.length === 0) return [];
   const downAt = untilAllIsDown(visit, products).untilEpochMilliseconds;
-  const dryAt = Math.max(downAt, ...dry.flatMap(({ end }) => end.atEpochMilliseconds ?? []));
-  const isEstimate = dry.some(({ end }) => end.isEstimate && end.atEpochMilliseconds === dryAt);
-  const starts = localWords(dryAt, timeZone, "end");
+  const { epochMilliseconds, isEstimate, words } = startOf(downAt, question, dry);
+  const stillDry = dry.filter(({ end }) => (end.atEpochMilliseconds ?? 0) > downAt);
   return [
     {
       row: "watering",
       kind: "must",
-      startsAtEpochMilliseconds: dryAt,
+      startsAtEpochMilliseconds: epochMilliseconds,
       endsAtEpochMilliseconds: null,
       isEstimate,
       words: [
@@ -38,14 +34,35 @@ export function wateringWithoutTime(question: AftercareQuestion, { answer, dry }
         ...unsaid.map(({ applied }) => `It is not on file whether ${appliedName(applied, timeZone)} has been watered in; if it has not, it still wants water.`),
         ...(unread.length === 0 ? [] : [`Whether ${namesOf(unread, timeZone)} must be watered in has not been entered from the label. Ask before you water.`]),
       ].join(" "),
-      startsAtWords: isEstimate ? `about ${starts}, an estimate` : starts,
+      startsAtWords: words,
       endsAtWords: byWords([...needs, ...unsaid], question),
       reasons: inReasonOrder([
-        ...[...needs, ...unsaid, ...dry.filter(({ end }) => (end.atEpochMilliseconds ?? 0) > downAt)].map(({ applied, constraint }) => reasonFor(appliedName(applied, timeZone), constraint)),
+        ...[...needs, ...unsaid, ...stillDry].map(({ applied, constraint }) => reasonFor(appliedName(applied, timeZone), constraint)),
         ...unread.map((applied) => ({ productName: appliedName(applied, timeZone), kind: "watering-in", labelWords: "", basis: "label", source: "label, not read" }) as const),
       ]),
     },
   ];
+}
+
+/** What wants water, what still does if nobody has given it any, and of what nobody has read whether it does. */
+function wantedBy({ products, visit, timeZone }: AftercareQuestion) {
+  const unsaid = products.flatMap((applied) => (applied.wateredInAtEpochMilliseconds === "unknown" ? [{ ...applied, wateredInAtEpochMilliseconds: "not-yet" } as const] : []));
+  return {
+    needs: wateringNeeds(products, visit, timeZone),
+    unsaid: wateringNeeds(unsaid, visit, timeZone),
+    unread: products.filter(({ label, wateredInAtEpochMilliseconds: at }) => label.facts["watering-in"] === "unknown" && typeof at !== "number"),
+  };
+}
+
+/** From when on water is not forbidden any more, where that can be said. */
+function startOf(downAt: number, { products, timeZone }: AftercareQuestion, dry: readonly StaysDry[]) {
+  const isOpen = dry.some(({ end }) => end.atEpochMilliseconds === null) || products.some(({ label }) => label.facts["watering-not-before"] === "unknown");
+  if (isOpen) return { epochMilliseconds: downAt, isEstimate: true, words: "when water is not forbidden any more" };
+  const epochMilliseconds = Math.max(downAt, ...dry.flatMap(({ end }) => end.atEpochMilliseconds ?? []));
+  const last = dry.filter(({ end }) => end.atEpochMilliseconds === epochMilliseconds);
+  const isEstimate = last.length > 0 && last.every(({ end }) => end.isEstimate);
+  const words = localWords(epochMilliseconds, timeZone, "end");
+  return { epochMilliseconds, isEstimate, words: isEstimate ? `about ${words}, an estimate` : words };
 }
 
 function namesOf(products: readonly AppliedProduct[], timeZone: string): string {

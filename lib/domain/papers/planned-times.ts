@@ -31,7 +31,7 @@ export function stepsBeforehand({ steps, watering }: Pick<AftercareTimeline, "st
 
 function waterBeforehand(water: WateringWindow, visit: PlannedVisit): readonly AftercareStep[] {
   return wateringSteps(water, visit.timeZone, {
-    mayMove: ({ fromEpochMilliseconds }) => water.isEstimate || beginnings(fromEpochMilliseconds, water, visit).some(({ counted }) => counted !== null),
+    mayMove: ({ fromEpochMilliseconds }) => water.isEstimate || beginnings({ startsAtEpochMilliseconds: fromEpochMilliseconds, isEstimate: false }, water, visit).some(({ counted }) => counted !== null),
     besideEnd: (end) => besideEnd(end, endings(end, water, visit), visit),
     dueWords: () => firstOfWords(endings(null, water, visit), visit),
   });
@@ -48,10 +48,15 @@ function ownTimes(reasons: readonly AftercareReason[], { products, timeZone }: P
   return statedTimes(reasons, products, timeZone);
 }
 
-/** All that a watering may have to wait for, the last as planned first. A beginning that nothing counted sets is that of hours, and stands. */
-function beginnings(start: number, { reasons, ofOtherWork }: Water, visit: PlannedVisit): readonly StatedTime[] {
+type Beginning = Pick<AftercareStep, "startsAtEpochMilliseconds" | "isEstimate">;
+
+/**
+ * All that a watering may have to wait for, the last as planned first. A beginning that nothing counted sets is that of hours,
+ * and stands; one that is estimated waits for a state of the lawn after the work, whose end says nothing beside it.
+ */
+function beginnings({ startsAtEpochMilliseconds: start, isEstimate }: Beginning, { reasons, ofOtherWork }: Water, visit: PlannedVisit): readonly StatedTime[] {
   const workEnds: StatedTime = { atEpochMilliseconds: visit.planned.untilEpochMilliseconds, counted: { words: "the end of the work", from: "application-end" } };
-  const waits = [workEnds, ...ownTimes(keepOffReasons(reasons), visit)];
+  const waits = [...(isEstimate ? [] : [workEnds]), ...ownTimes(keepOffReasons(reasons), visit)];
   const hours = waits.some(({ atEpochMilliseconds: at, counted }) => counted !== null && at === start) ? [] : fixedAt(start);
   return mayBeLast([...waits, ...fixedAt(ofOtherWork?.dryUntilEpochMilliseconds), ...hours], visit);
 }
@@ -93,8 +98,9 @@ function mustWhen(step: AftercareStep, water: WateringWindow | undefined, visit:
 }
 
 /** From when on something is to be done. Hours of a property hold for a beginning too that comes sooner than planned. */
-function beginningWhen({ startsAtEpochMilliseconds: start, startsAtWords }: AftercareStep, water: Water, visit: PlannedVisit): string {
-  const times = beginnings(start, water, visit);
+function beginningWhen(step: AftercareStep, water: Water, visit: PlannedVisit): string {
+  const { startsAtEpochMilliseconds: start, startsAtWords } = step;
+  const times = beginnings(step, water, visit);
   const lead = leadOf(times, start);
   const rest = notBefore(times.filter((time) => time !== lead), visit.timeZone);
   if (lead === undefined || lead.counted === null) return `From ${startsAtWords}${rest}`;
