@@ -14,7 +14,7 @@ function told(products: readonly AppliedProduct[], change: Partial<AftercareQues
 }
 const onThursdays = { localRules: byLaw(daily(0, 10, [4])), controller: "none" } as const;
 const wants = (name: string, facts: Parameters<typeof labelOf>[1]) => appliedOf(labelOf(name, facts));
-const depth = (least: string, most: "none" | string = "none") => ({ least: of("in", least), most: most === "none" ? most : of("in", most) });
+const depth = (least: string, most?: string) => ({ least: of("in", least), most: most === undefined ? ("none" as const) : of("in", most) });
 
 test("hours that come after the label's date: the water is told without hours, with the date", () => {
   expect(told([appliedOf(FEED)], { hours: onThursdays })).toEqual([
