@@ -97,6 +97,16 @@ export function letGoAsJudged(visit: DrawnVisit): LetGo {
   return { visit: { ...visit, products }, rules };
 }
 
+/**
+ * The visit as the rows are read of it: where the product itself says that no time was found for water, nobody can say when
+ * what waits for it has been watered in, as if no label set a date.
+ */
+export function rowsAsJudged(visit: DrawnVisit): DrawnVisit {
+  const { answer } = valueOf(judgeWatering(questionOf(visit)));
+  const { products } = letGoAsJudged(visit).visit;
+  return { ...visit, products: answer.kind === "window" ? products : products.map(withoutDate) };
+}
+
 /** The visit with what its other work can't have any more let go. */
 export function letGo(visit: DrawnVisit): LetGo {
   const { products, ground } = visit;

@@ -26,6 +26,8 @@ export interface AftercareStep {
   readonly isEstimate: boolean;
   /** Where a state of the lawn is waited for beside a stated time: that time, before which it does not end. */
   readonly notBeforeEpochMilliseconds?: number;
+  /** Where what moves with the work is joined with what does not, as other work: the latest stated time of the latter. */
+  readonly fixedEndEpochMilliseconds?: number;
   /** What to do or leave: "Keep people and pets off the lawn until dry." */
   readonly words: string;
   readonly startsAtWords: string;
@@ -39,6 +41,8 @@ export interface MayNot {
   readonly row: AftercareRowName;
   readonly startsAtEpochMilliseconds: number;
   readonly end: AftercareEnd;
+  /** Whether its end moves with the hour of this visit's work, or with its day: that of other work does not, nor a sunset. */
+  readonly movesWithWork: boolean;
   readonly reason: AftercareReason;
 }
 
@@ -85,21 +89,21 @@ export function endWords({ atEpochMilliseconds: at, isEstimate, waitsFor, notBef
 interface Joined {
   readonly startsAtEpochMilliseconds: number;
   readonly end: AftercareEnd;
-  readonly reasons: readonly AftercareReason[];
+  readonly members: readonly MayNot[];
 }
 
 function joinOverlapping(mayNots: readonly MayNot[]): readonly Joined[] {
   const joined: Joined[] = [];
   const inOrder = mayNots.toSorted((one, other) => one.startsAtEpochMilliseconds - other.startsAtEpochMilliseconds);
-  for (const { startsAtEpochMilliseconds, end, reason } of inOrder) {
+  for (const mayNot of inOrder) {
+    const { startsAtEpochMilliseconds, end } = mayNot;
     const last = joined.at(-1);
     const lastEnd = last?.end.atEpochMilliseconds;
     const touches = lastEnd === null || (lastEnd !== undefined && startsAtEpochMilliseconds <= lastEnd);
-    if (last === undefined || !touches) joined.push({ startsAtEpochMilliseconds, end, reasons: [reason] });
+    if (last === undefined || !touches) joined.push({ startsAtEpochMilliseconds, end, members: [mayNot] });
     else {
-      const { startsAtEpochMilliseconds: from } = last;
-      const reasons = [...last.reasons, reason];
-      joined[joined.length - 1] = { startsAtEpochMilliseconds: from, end: latestEnd([last.end, end]), reasons };
+      const { startsAtEpochMilliseconds: from, members } = last;
+      joined[joined.length - 1] = { startsAtEpochMilliseconds: from, end: latestEnd([last.end, end]), members: [...members, mayNot] };
     }
   }
   return joined;
@@ -119,7 +123,7 @@ export function joinMayNots(
     const at = end.atEpochMilliseconds;
     return own === row && (at === null || (at > startsAtEpochMilliseconds && at > from.epochMilliseconds));
   });
-  return joinOverlapping(running).map(({ startsAtEpochMilliseconds, end: joined, reasons }) => {
+  return joinOverlapping(running).map(({ startsAtEpochMilliseconds, end: joined, members }) => {
     const end = runningFrom(joined, from.epochMilliseconds);
     const { waitsFor, notBeforeEpochMilliseconds } = end;
     return {
@@ -130,11 +134,18 @@ export function joinMayNots(
       isEstimate: end.isEstimate,
       words: mayNotWords(row, end),
       ...(notBeforeEpochMilliseconds === null || waitsFor.length === 0 ? {} : { notBeforeEpochMilliseconds }),
+      ...fixedEndOf(members, from.epochMilliseconds),
       startsAtWords: localWords(startsAtEpochMilliseconds, from.timeZone, "start"),
       endsAtWords: endWords(end, from.timeZone),
-      reasons: inReasonOrder(reasons),
+      reasons: inReasonOrder(members.map(({ reason }) => reason)),
     };
   });
+}
+
+/** One that is over by then is none. */
+function fixedEndOf(members: readonly MayNot[], epochMilliseconds: number): Pick<AftercareStep, "fixedEndEpochMilliseconds"> {
+  const fixed = members.flatMap(({ movesWithWork, end: { notBeforeEpochMilliseconds: stated } }) => (movesWithWork || stated === null || stated <= epochMilliseconds ? [] : [stated]));
+  return fixed.length === 0 || !members.some(({ movesWithWork }) => movesWithWork) ? {} : { fixedEndEpochMilliseconds: Math.max(...fixed) };
 }
 
 /** A stated time that is over by then says nothing beside the state of the lawn that is still waited for. */

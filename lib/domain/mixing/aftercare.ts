@@ -14,7 +14,7 @@ import {
   type MayNot,
   reasonFor,
 } from "#domain/mixing/aftercare-step";
-import { type AppliedProduct, appliedName, constraintsOf } from "#domain/mixing/applied-product";
+import { type AppliedProduct, appliedName, constraintsOf, isOfOtherWork } from "#domain/mixing/applied-product";
 import { crewWhilePeopleStayOff } from "#domain/mixing/crew-entry";
 import { type LawnAtApplication, lawnAtApplication } from "#domain/mixing/lawn-at-application";
 import { dateWords } from "#domain/mixing/local-words";
@@ -23,9 +23,9 @@ import { type SpoilingRain, spoilingRain } from "#domain/mixing/rain-aftercare";
 import { seedingFindings, seedingMayNots } from "#domain/mixing/seeding-aftercare";
 import { signMayNots, signsToPutUp } from "#domain/mixing/sign-aftercare";
 import { unreadFindings } from "#domain/mixing/unread-facts";
-import { type LostWater } from "#domain/mixing/watering-of-other-work";
 import { type StaysDry, wateredInAtLatest } from "#domain/mixing/watering-bounds";
 import { wateringSteps } from "#domain/mixing/watering-steps";
+import { wateringWithoutTime } from "#domain/mixing/watering-without-time";
 import { type JudgedWatering, judgeWatering, type WateringAnswer } from "#domain/mixing/watering-window";
 
 /**
@@ -62,8 +62,8 @@ export function aftercareTimeline(question: AftercareQuestion): Outcome<Aftercar
 /** The timeline of lawns whose watering was judged, alone or with other lawns of the property. The question must be one that can be meant. */
 export function timelineOf(question: AftercareQuestion, watering: JudgedWatering): AftercareTimeline {
   const { products, visit, timeZone, zoneDataVersion, mowing, seedings } = question;
-  const { answer, dry, lostToOthers } = watering;
-  const endContext = endContextsOf(question, lostToOthers);
+  const { answer, dry } = watering;
+  const endContext = endContextsOf(question, watering);
   const signs = signMayNots(products, { ...question, endContext });
   const unread = unreadMayNots(products, timeZone);
   const mayNots = [...stateMayNots(question, endContext, dry), ...seedingMayNots(products, timeZone), ...signs.mayNots, ...unread];
@@ -74,7 +74,7 @@ export function timelineOf(question: AftercareQuestion, watering: JudgedWatering
     timeZone,
     zoneDataVersion,
     visitEndsAtEpochMilliseconds: visit.untilEpochMilliseconds,
-    steps: inTimeOrder([...forbidden, ...wateringSteps(answer, timeZone), ...signsToPutUp(products, timeZone)]),
+    steps: inTimeOrder([...forbidden, ...wateringSteps(answer, timeZone), ...wateringWithoutTime(question, watering), ...signsToPutUp(products, timeZone)]),
     watering: answer,
     lawnAtApplication: lawn.wanted,
     spoilingRain: spoilingRain(products, { ...question, epochMilliseconds: visit.fromEpochMilliseconds }),
@@ -96,10 +96,11 @@ type EndContextOf = (applied: AppliedProduct) => EndContext;
 
 /**
  * A product's last watering hours take a search: it is made when a constraint first waits for water, and once. What can't
- * be watered in by its own date has no last hours.
+ * be watered in by its own date has no last hours, and where no time to water was found nothing that still wants water has.
  */
-function endContextsOf({ visit, hours, timeZone, estimates }: AftercareQuestion, lost: readonly LostWater[]): EndContextOf {
-  const found = new Map<AppliedProduct, number | null>(lost.map(({ applied }) => [applied, null]));
+function endContextsOf({ products, visit, hours, timeZone, estimates }: AftercareQuestion, { answer, lostToOthers }: JudgedWatering): EndContextOf {
+  const late = answer.kind === "window" ? lostToOthers.map(({ applied }) => applied) : products.filter(({ wateredInAtEpochMilliseconds: at }) => typeof at !== "number");
+  const found = new Map<AppliedProduct, number | null>(late.map((applied) => [applied, null]));
   const wateredInAt = (applied: AppliedProduct) => {
     const known = found.get(applied);
     if (known !== undefined) return known;
@@ -134,7 +135,7 @@ function unreadMayNots(products: readonly AppliedProduct[], timeZone: string): r
         const productName = appliedName(applied, timeZone);
         const reason = { productName, kind, labelWords: "", basis: "label", source: "label, not read" } as const;
         const end = endOnState("the label has been read");
-        return { row, startsAtEpochMilliseconds: applied.application.startsAtEpochMilliseconds, end, reason };
+        return { row, startsAtEpochMilliseconds: applied.application.startsAtEpochMilliseconds, end, movesWithWork: !isOfOtherWork(applied), reason };
       });
   });
 }
@@ -155,6 +156,7 @@ function stateMayNots(question: AftercareQuestion, endContext: EndContextOf, sta
       row,
       startsAtEpochMilliseconds: applied.application.startsAtEpochMilliseconds,
       end: endOf(constraint.untilLaterOf, applied.application, endContext(applied)),
+      movesWithWork: !isOfOtherWork(applied),
       reason: reasonFor(appliedName(applied, timeZone), constraint),
     })),
   );
@@ -162,6 +164,7 @@ function stateMayNots(question: AftercareQuestion, endContext: EndContextOf, sta
     row: "watering",
     startsAtEpochMilliseconds: applied.application.startsAtEpochMilliseconds,
     end,
+    movesWithWork: !isOfOtherWork(applied),
     reason: reasonFor(appliedName(applied, timeZone), constraint),
   }));
   return [...offLawn, ...dry];

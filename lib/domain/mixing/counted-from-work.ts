@@ -1,106 +1,105 @@
-import { type AftercareKind, AT_ONCE_MINUTES, type DueReach, type Reach, type StatedConstraint, statedConstraint, type Until } from "#domain/label/aftercare-constraint";
+import { type AftercareKind, AT_ONCE_MINUTES, type DueReach, type ReachAnchor, type StatedConstraint, statedConstraint, type Until } from "#domain/label/aftercare-constraint";
 import { reachInWords } from "#domain/label/label-sentences";
 import { type MowingCount } from "#domain/label/mowing-count";
 import { type ApplicationTimes, dueBy, notBefore } from "#domain/mixing/aftercare-instants";
-import { type AftercareReason, type AftercareStep } from "#domain/mixing/aftercare-step";
-import { type AppliedProduct } from "#domain/mixing/applied-product";
+import { type AftercareReason } from "#domain/mixing/aftercare-step";
+import { type AppliedProduct, isOfOtherWork } from "#domain/mixing/applied-product";
+import { signUpAt } from "#domain/mixing/sign-aftercare";
+
+/** A time that a label or a law states, as it comes out for the work as planned. */
+export interface StatedTime {
+  readonly atEpochMilliseconds: number;
+  /** What it is counted from where the hour of the work moves it: "4 hours after the work ends"; null where the calendar sets it. */
+  readonly counted: { readonly words: string; readonly from: ReachAnchor } | null;
+}
 
 /**
- * What the end of a step is counted from, where that is the work itself: "4 hours after the work ends". Null where the
- * calendar, a state of the lawn or an earlier visit sets it, and where none can be given: such an end does not move with
- * the hour of the work. Whoever prints a planned time beforehand says both.
+ * The times that the statements behind a step name, each by itself: the longest as planned need not be the longest if the work
+ * is done at another hour. Of this visit's products only; states of the lawn, and what waits for a sunset, are no such times.
  * @param products those of the visit; whatever else they are asked is left out
  */
-export function countedFromWork({ endsAtEpochMilliseconds: end, reasons }: Pick<AftercareStep, "endsAtEpochMilliseconds" | "reasons">, products: readonly AppliedProduct[], timeZone: string): string | null {
-  if (end === null) return null;
-  const own = products.filter(({ appliedIn }) => appliedIn === "this-visit");
-  const found = reasons.flatMap((reason) =>
-    own.filter(({ label }) => label.productName === reason.productName).flatMap((applied) => countsOf(applied, reason, timeZone).filter(({ endsAt }) => endsAt === end)),
-  );
-  return found[0]?.words ?? null;
+export function statedTimes(reasons: readonly AftercareReason[], products: readonly AppliedProduct[], timeZone: string): readonly StatedTime[] {
+  const own = products.filter((applied) => !isOfOtherWork(applied));
+  return reasons.flatMap((reason) => own.filter(({ label }) => label.productName === reason.productName).flatMap((applied) => timesBehind(reason, applied, timeZone)));
 }
 
 /** Labels' times before which a lawn is not watered. */
 const NOT_BEFORE_KINDS: readonly AftercareKind[] = ["watering-not-before", "rain-that-spoils"];
 
-/**
- * What the beginning of a step waits for that is counted from the work: the latest of the times before which its lawn is not
- * watered, "12 hours after the work ends", and when that is as planned. Null where nothing of the kind waits beyond the work.
- * Where other hours make the step begin later still it says what that beginning must not come before, if the work is late.
- * @param products those of the visit; whatever else they are asked is left out
- */
-export function beginningCountedFromWork(
-  { startsAtEpochMilliseconds: start, reasons }: Pick<AftercareStep, "startsAtEpochMilliseconds" | "reasons">,
-  products: readonly AppliedProduct[],
-  timeZone: string,
-): { readonly words: string; readonly atEpochMilliseconds: number } | null {
-  const own = products.filter(({ appliedIn }) => appliedIn === "this-visit");
-  const found = reasons
-    .filter(({ kind }) => NOT_BEFORE_KINDS.includes(kind))
-    .flatMap((reason) => own.filter(({ label }) => label.productName === reason.productName).flatMap((applied) => countsAfterWork(applied, reason, timeZone)))
-    .filter(({ atEpochMilliseconds: at }) => at <= start);
-  return found.toSorted((one, other) => other.atEpochMilliseconds - one.atEpochMilliseconds)[0] ?? null;
+/** Of the reasons of a watering those that keep it off. */
+export function keepOffReasons(reasons: readonly AftercareReason[]): readonly AftercareReason[] {
+  return reasons.filter(({ kind }) => NOT_BEFORE_KINDS.includes(kind));
 }
 
-function countsAfterWork(applied: AppliedProduct, reason: AftercareReason, timeZone: string) {
-  return countsOf(applied, reason, timeZone).flatMap(({ words, endsAt }) =>
-    endsAt === null || endsAt <= applied.application.endsAtEpochMilliseconds ? [] : [{ words, atEpochMilliseconds: endsAt }],
-  );
+/** Of the reasons of a watering those that ask for it. */
+export function dueReasons(reasons: readonly AftercareReason[]): readonly AftercareReason[] {
+  return reasons.filter(({ kind }) => kind === "watering-in");
 }
 
-/** One time of a label that counts from the work. */
-interface CountedTime {
-  readonly words: string;
-  readonly endsAt: number | null;
+function timesBehind({ kind, labelWords, source }: AftercareReason, applied: AppliedProduct, timeZone: string): readonly StatedTime[] {
+  const own = statedConstraint(applied.label, kind).filter((constraint) => constraint.labelWords === labelWords && constraint.source === source);
+  return own.flatMap((constraint) => timesOf(constraint, applied, timeZone));
 }
 
-function countsOf({ label, application }: AppliedProduct, { kind, labelWords, source }: AftercareReason, timeZone: string): readonly CountedTime[] {
-  const own = statedConstraint(label, kind).filter((constraint) => constraint.labelWords === labelWords && constraint.source === source);
-  return own.flatMap((constraint: StatedConstraint): readonly CountedTime[] => {
-    switch (constraint.kind) {
-      case "people-and-pets":
-      case "watering-not-before":
-      case "mowing-after":
-        return constraint.untilLaterOf.flatMap((until) => after(until, application, timeZone));
-      case "rain-that-spoils":
-        return after(constraint.within, application, timeZone);
-      case "seeding-after":
-        return constraint.intervals.flatMap(({ until }) => after(until, application, timeZone));
-      case "watering-in":
-        return constraint.by === "not-stated" ? [] : due(constraint.by, application, timeZone);
-      case "posting-sign":
-        return signDown(constraint.mayComeDown, application, timeZone);
-      case "leaf-at-application":
-      case "soil-at-application":
-      case "mowing-before":
-      case "seeding-before":
-        return [];
-    }
-  });
+function timesOf(constraint: StatedConstraint, applied: AppliedProduct, timeZone: string): readonly StatedTime[] {
+  const { application } = applied;
+  switch (constraint.kind) {
+    case "people-and-pets":
+    case "watering-not-before":
+    case "mowing-after":
+      return constraint.untilLaterOf.flatMap((until) => after(until, application, timeZone));
+    case "rain-that-spoils":
+      return after(constraint.within, application, timeZone);
+    case "seeding-after":
+      return constraint.intervals.flatMap(({ until }) => after(until, application, timeZone));
+    case "watering-in":
+      return constraint.by === "not-stated" ? [] : due(constraint.by, application, timeZone);
+    case "posting-sign":
+      return signDown(constraint, applied, timeZone);
+    case "leaf-at-application":
+    case "soil-at-application":
+    case "mowing-before":
+    case "seeding-before":
+      return [];
+  }
 }
 
-function movesWithWork(reach: Until | DueReach | MowingCount): reach is Exclude<Reach, { readonly anchor: "calendar-day" | "calendar-month" }> {
-  return reach.anchor === "application-start" || reach.anchor === "application-end" || reach.anchor === "posting" || reach.anchor === "days";
+function after(until: Until | MowingCount, application: ApplicationTimes, timeZone: string): readonly StatedTime[] {
+  if (until.anchor === "state" || until.anchor === "mowings") return [];
+  const { atEpochMilliseconds: at } = notBefore(until, application, timeZone);
+  if (at === null) return [];
+  if (until.anchor === "calendar-day" || until.anchor === "calendar-month") return [{ atEpochMilliseconds: at, counted: null }];
+  // Days that do not say from when are over by the later of both.
+  const from = until.anchor !== "days" ? until.anchor : until.from === "not-said" ? "application-end" : until.from;
+  return [{ atEpochMilliseconds: at, counted: { words: reachInWords(until, "work"), from } }];
 }
 
-function after(until: Until | MowingCount, application: ApplicationTimes, timeZone: string): readonly CountedTime[] {
-  if (!movesWithWork(until)) return [];
-  return [{ words: reachInWords(until, "work"), endsAt: notBefore(until, application, timeZone).atEpochMilliseconds }];
-}
-
-function due(by: DueReach, application: ApplicationTimes, timeZone: string): readonly CountedTime[] {
-  const endsAt = dueBy(by, application, timeZone);
-  if (by.anchor === "at-once") return [{ words: reachInWords({ anchor: "application-end", durationMinutes: AT_ONCE_MINUTES }, "work"), endsAt }];
-  if (!movesWithWork(by)) return [];
+function due(by: DueReach, application: ApplicationTimes, timeZone: string): readonly StatedTime[] {
+  const at = dueBy(by, application, timeZone);
+  if (by.anchor === "calendar-day") return [{ atEpochMilliseconds: at, counted: null }];
+  const reach = by.anchor === "at-once" ? ({ anchor: "application-end", durationMinutes: AT_ONCE_MINUTES } as const) : by;
   // Days that do not say from when are due by the earlier of both.
-  const said = by.anchor === "days" && by.from === "not-said" ? { ...by, from: "application-start" as const } : by;
-  return [{ words: reachInWords(said, "work"), endsAt }];
+  const said = reach.anchor === "days" && reach.from === "not-said" ? { ...reach, from: "application-start" as const } : reach;
+  const from = said.anchor === "days" ? said.from : said.anchor;
+  return [{ atEpochMilliseconds: at, counted: { words: reachInWords(said, "work"), from: from === "not-said" ? "application-start" : from } }];
 }
 
-function signDown(down: StatedConstraint<"posting-sign">["mayComeDown"], application: ApplicationTimes, timeZone: string): readonly CountedTime[] {
-  if (down.trigger === "days-after-completion") return after({ anchor: "days", from: "application-end", days: down.daysAfter }, application, timeZone);
-  if (down.trigger !== "elapsed") return [];
-  // A sign that does not stand yet is put up as the work begins, or right after it.
-  const posted = [application.startsAtEpochMilliseconds, application.endsAtEpochMilliseconds];
-  return posted.flatMap((postedAtEpochMilliseconds) => after({ anchor: down.anchor, durationMinutes: down.durationMinutes }, { ...application, postedAtEpochMilliseconds }, timeZone));
+function signDown(constraint: StatedConstraint<"posting-sign">, applied: AppliedProduct, timeZone: string): readonly StatedTime[] {
+  const { mayComeDown: down } = constraint;
+  if (down.trigger === "no-time-required") return [];
+  const posted = { ...applied.application, postedAtEpochMilliseconds: signUpAt({ applied, constraint }) };
+  const [people] = down.orReentryIfLater ? statedConstraint(applied.label, "people-and-pets") : [];
+  const reentry = people === undefined ? [] : timesOf(people, applied, timeZone);
+  switch (down.trigger) {
+    case "elapsed":
+      return [...after({ anchor: down.anchor, durationMinutes: down.durationMinutes }, posted, timeZone), ...reentry];
+    case "day-following":
+      return [...after({ anchor: "calendar-day", days: down.daysFollowing }, posted, timeZone), ...reentry];
+    case "days-after-completion":
+      return [...after({ anchor: "days", from: "application-end", days: down.daysAfter }, posted, timeZone), ...reentry];
+    case "state":
+      return reentry;
+    case "sunset-of-day-following":
+      return [];
+  }
 }

@@ -45,6 +45,7 @@ export function seedingMayNots(products: readonly AppliedProduct[], timeZone: st
     row: "seeding",
     startsAtEpochMilliseconds: applied.application.startsAtEpochMilliseconds,
     end: latestEnd(constraint.intervals.map(({ until }) => intervalEnd(until, applied, timeZone))),
+    movesWithWork: !isOfOtherWork(applied),
     reason: reasonFor(appliedName(applied, timeZone), constraint),
   }));
 }

@@ -4,7 +4,7 @@ import { groupedBy } from "#domain/foundation/grouping";
 import { type SignUpTrigger, type StatedConstraint, statedConstraint } from "#domain/label/aftercare-constraint";
 import { type AftercareEnd, type EndContext, endOf, endOnState, latestEnd, notBefore } from "#domain/mixing/aftercare-instants";
 import { type AftercareStep, inReasonOrder, type MayNot, reasonFor } from "#domain/mixing/aftercare-step";
-import { type AppliedConstraint, type AppliedProduct, appliedName, constraintsOf } from "#domain/mixing/applied-product";
+import { type AppliedConstraint, type AppliedProduct, appliedName, constraintsOf, isOfOtherWork } from "#domain/mixing/applied-product";
 import { dayIn } from "#domain/mixing/clock-periods";
 import { localWords } from "#domain/mixing/local-words";
 import { type Place, sunTimesOn } from "#domain/weather/sun-times";
@@ -38,7 +38,8 @@ function upByInstant({ applied, constraint }: Sign): number {
   return constraint.upBy === "immediately-following" ? endsAtEpochMilliseconds : startsAtEpochMilliseconds;
 }
 
-function upInstant(sign: Sign): number {
+/** When a sign went up, or will: from then on its time is counted. */
+export function signUpAt(sign: Sign): number {
   const posted = sign.applied.application.postedAtEpochMilliseconds;
   return posted === "not-posted" ? upByInstant(sign) : posted;
 }
@@ -84,8 +85,9 @@ export function signMayNots(
   });
   const mayNots = ends.map(({ sign, end }): MayNot => ({
     row: "sign",
-    startsAtEpochMilliseconds: upInstant(sign),
+    startsAtEpochMilliseconds: signUpAt(sign),
     end,
+    movesWithWork: !isOfOtherWork(sign.applied) && sign.constraint.mayComeDown.trigger !== "sunset-of-day-following",
     reason: reasonFor(appliedName(sign.applied, context.timeZone), sign.constraint),
   }));
   const placeless = ends.filter(
@@ -129,7 +131,7 @@ function plainEnd(sign: Sign, down: PlainDown, { timeZone, endContext }: SignCon
   if (down.trigger === "days-after-completion") {
     return notBefore({ anchor: "days", from: "application-end", days: down.daysAfter }, application, timeZone);
   }
-  const posted = { ...application, postedAtEpochMilliseconds: upInstant(sign) };
+  const posted = { ...application, postedAtEpochMilliseconds: signUpAt(sign) };
   return notBefore({ anchor: down.anchor, durationMinutes: down.durationMinutes }, posted, timeZone);
 }
 

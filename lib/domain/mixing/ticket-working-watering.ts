@@ -61,7 +61,8 @@ function stationWorking(run: Run, least: ExactQuantity<"length">, watering: Wate
     numerator: least.exactAmount.numerator * perHour.exactAmount.denominator * 60n,
     denominator: least.exactAmount.denominator * perHour.exactAmount.numerator,
   };
-  const products = [...new Set(watering.reasons.filter(({ kind }) => kind === "watering-in").map(({ productName }) => productName))];
+  // Mix tickets from before it was kept whose depth counts name all that ask for water.
+  const products = watering.leastDepthOf ?? [...new Set(watering.reasons.filter(({ kind }) => kind === "watering-in").map(({ productName }) => productName))];
   const pauses = runsMinutes.length - 1;
   return {
     title: `Minutes of station ${stationName}`,

@@ -158,18 +158,21 @@ function shareOfAnswer(answer: WateringAnswer, member: Member, watered: readonly
     return lawnNames.length === 0 ? [] : [{ stationName, lawnNames }];
   });
   const runsOthers = ![...starts, ...parts.flatMap((part) => part.starts)].every(isOwn);
-  const places = placesOfShare({ ...answer, starts: starts.filter(isOwn) }, parts.map((part) => ({ ...part, starts: part.starts.filter(isOwn) })));
+  const places = placesOfShare({ ...answer, starts: starts.filter(isOwn) }, parts.map((part) => ({ ...part, starts: part.starts.filter(isOwn) })), stations.some(({ kind }) => kind !== "run"));
   return { ...answer, ...places, stations, alsoWaters, isWithOthers: answer.isWithOthers === true || runsOthers, elapsedMinutes: runsOthers ? null : answer.elapsedMinutes };
 }
 
-/** Of several parts those in which own stations run; one is told as one go, and lawns whose stations have no minutes take any of them. */
-function placesOfShare({ windows, starts }: WateringWindow, all: NonNullable<WateringWindow["parts"]>): Pick<WateringWindow, "windows" | "parts" | "starts"> {
+/**
+ * Of several parts those in which own stations run. Stations that have no minutes stand with the last part of all, on whichever
+ * lawn they are, so that one that waters two lawns has one day. A single part is told as one go.
+ */
+function placesOfShare({ windows, starts }: WateringWindow, all: NonNullable<WateringWindow["parts"]>, hasUntimed: boolean): Pick<WateringWindow, "windows" | "parts" | "starts"> {
   if (all.length === 0) return { windows, parts: [], starts: starts ?? [] };
-  const parts = all.filter((part) => part.starts.length > 0);
+  const parts = all.filter((part, index) => part.starts.length > 0 || (hasUntimed && index === all.length - 1));
   const [only, ...others] = parts;
-  if (only !== undefined && others.length > 0) return { windows, parts, starts: [] };
-  const spans = (only === undefined ? all : [only]).map(({ fromEpochMilliseconds, untilEpochMilliseconds }) => ({ fromEpochMilliseconds, untilEpochMilliseconds }));
-  return { windows: spans, parts: [], starts: only?.starts ?? [] };
+  if (only === undefined || others.length > 0) return { windows, parts, starts: [] };
+  const { fromEpochMilliseconds, untilEpochMilliseconds } = only;
+  return { windows: [{ fromEpochMilliseconds, untilEpochMilliseconds }], parts: [], starts: only.starts };
 }
 
 /** A finding whose products lie on several lawns says which stations bring them together; the words of others stay as they are. */

@@ -11,17 +11,34 @@ import { minuteOfDayAt, type Span } from "#domain/weather/local-hours";
 
 const ONE_MINUTE_MILLISECONDS = 60_000;
 
+/** How times are told before the work is done: those that move with it are given by what they count from, not by the clock. */
+export interface ToldBeforehand {
+  /** Whether a stretch may have to begin at another time than planned. */
+  readonly mayMove: (stretch: Span) => boolean;
+  /** What an end must not pass wherever the work ends: ", and within 24 hours after the work ends"; empty where it can't. */
+  readonly besideEnd: (endEpochMilliseconds: number) => string;
+  /** The first date that a label sets. */
+  readonly dueWords: (dueAtEpochMilliseconds: number) => string;
+}
+
+interface Told {
+  readonly timeZone: string;
+  readonly beforehand?: ToldBeforehand | undefined;
+}
+
 /**
  * How the visit is watered in, as steps. Where a label sets a date: at one go it is the first stretch, and the words say
  * until when later ones do too; in several parts it is a step for each. Where none does there is one step without an end,
  * whose words say that, and which lists all parts where there are several.
+ * @param beforehand left out where the times are those of the work itself, as it is planned or as it was done
  */
-export function wateringSteps(answer: WateringAnswer, timeZone: string): readonly AftercareStep[] {
+export function wateringSteps(answer: WateringAnswer, timeZone: string, beforehand?: ToldBeforehand): readonly AftercareStep[] {
   if (answer.kind !== "window") return [];
+  const told = { timeZone, beforehand };
   const { windows, parts = [] } = answer;
   const [first] = windows;
   if (first !== undefined) {
-    const words = `${atOneGoWords(answer, first, timeZone)}${rainWords(answer, first, timeZone)}${laterWords(answer, timeZone)}`;
+    const words = `${atOneGoWords(answer, first, told)}${rainWords(answer, first, told)}${laterWords(answer, told)}`;
     return [stepOf(answer, first, words, timeZone)];
   }
   const lead = `Water in with ${answer.depthWords ?? "what the label says"}, each station once, in ${parts.length} parts.`;
@@ -29,12 +46,13 @@ export function wateringSteps(answer: WateringAnswer, timeZone: string): readonl
   if (hasDate(answer)) {
     return parts.map((part, index) => {
       const asides = asideWords(answer, part, index === parts.length - 1);
-      const words = `${lead} Part ${index + 1}: ${startsWords(part.starts, part, timeZone)}.${order}${asides}${rainWords(answer, part, timeZone)}`;
+      const runs = part.starts.length === 0 ? "" : ` ${startsWords(part.starts, part, told)}.${order}`;
+      const words = `${lead} Part ${index + 1}${fromBeginning(part.starts, part, told)}:${runs}${asides}${rainWords(answer, part, told)}`;
       return stepOf(answer, part, words, timeZone);
     });
   }
-  const all = parts.map((part, index) => `${partWords(part, timeZone)}${asideWords(answer, part, index === parts.length - 1)}`).join(" ");
-  return parts.slice(0, 1).map((part) => stepOf(answer, part, `${lead} They may run so: ${all}${order}${rainWords(answer, part, timeZone)}`, timeZone));
+  const all = parts.map((part, index) => `${partWords(part, told)}${asideWords(answer, part, index === parts.length - 1)}`).join(" ");
+  return parts.slice(0, 1).map((part) => stepOf(answer, part, `${lead} They may run so: ${all}${order}${rainWords(answer, part, told)}`, timeZone));
 }
 
 function hasDate({ dueAtEpochMilliseconds }: WateringWindow): boolean {
@@ -65,20 +83,26 @@ function noDateWords({ isOverdue, hasHours }: WateringWindow): string {
     : `when it suits${within}; no date on the label`;
 }
 
-function atOneGoWords(answer: WateringWindow, span: Span, timeZone: string): string {
+function atOneGoWords(answer: WateringWindow, span: Span, told: Told): string {
   const { depthWords, stations, starts = [], isWithOthers } = answer;
   if (depthWords === null) return "Water in as the label says; it states no depth.";
-  const order = starts.length === 0 ? [] : orderWords(starts, span, { isWithOthers: isWithOthers === true, timeZone });
+  const order = starts.length === 0 ? [] : orderWords(starts, span, isWithOthers === true, told);
   const shared = alsoWatersWords(answer, stations.map(({ stationName }) => stationName));
   return [`Water in with ${depthWords}.`, ...stations.map(({ sentence }) => sentence), ...shared, ...order].join(" ");
 }
 
 /** In which order stations run, where that needs times: stations without rests take as long one after another in any order. */
-function orderWords(starts: readonly StationStart[], span: Span, { isWithOthers, timeZone }: { readonly isWithOthers: boolean; readonly timeZone: string }): readonly string[] {
-  if (isWithOthers) return [`One station at a time on the whole property, for example ${startsWords(starts, span, timeZone)}.`];
+function orderWords(starts: readonly StationStart[], span: Span, isWithOthers: boolean, told: Told): readonly string[] {
+  const counted = fromBeginning(starts, span, told);
+  if (isWithOthers) return [`One station at a time on the whole property, for example${counted === "" ? "" : `${counted}:`} ${startsWords(starts, span, told)}.`];
   const stationCount = new Set(starts.map(({ stationName }) => stationName)).size;
   if (stationCount < 2 || starts.length === stationCount) return [];
-  return [`One at a time, begun at ${clockAt(span, 0, timeZone)}: ${startsWords(starts, span, timeZone)}.`];
+  return [`One at a time${counted === "" ? `, begun at ${clockAt(span, 0, told.timeZone)}` : counted}: ${startsWords(starts, span, told)}.`];
+}
+
+/** How the minutes of stations are meant where they stand in place of times of the clock. */
+function fromBeginning(starts: readonly StationStart[], span: Span, { beforehand }: Told): string {
+  return starts.length > 0 && beforehand?.mayMove(span) === true ? ", in minutes from the beginning" : "";
 }
 
 /** What is said of some stations because their water reaches other lawns of the visit too. */
@@ -104,29 +128,35 @@ function clockAt(span: Span, afterMinutes: number, timeZone: string): string {
   return `${day}${clockWords(minuteOfDayAt(instant, timeZone))}${whichOfTwo(instant, timeZone)}`;
 }
 
-/** Each station with its times, as a controller is set: "Back at 5 am and 5:40 am for 10 min each; Front at 5:10 am for 20 min". */
-function startsWords(starts: readonly StationStart[], span: Span, timeZone: string): string {
+/**
+ * Each station with its times, as a controller is set: "Back at 5 am and 5:40 am for 10 min each; Front at 5:10 am for 20 min".
+ * Beforehand, where the beginning may move, each in minutes from it: "Back at 0 and 40 min for 10 min each".
+ */
+function startsWords(starts: readonly StationStart[], span: Span, { timeZone, beforehand }: Told): string {
+  const isMoving = beforehand?.mayMove(span) === true;
+  const timesWords = (afterMinutes: readonly number[]) => (isMoving ? `${listWords(afterMinutes.map(String))} min` : listWords(afterMinutes.map((minutes) => clockAt(span, minutes, timeZone))));
   const byStation = groupedBy(starts, ({ stationName }) => stationName);
   return [...byStation]
     .map(([stationName, own]) => {
       const byMinutes = [...groupedBy(own, ({ runMinutes }) => runMinutes)];
-      const times = byMinutes.map(([runMinutes, same]) => {
-        const clocks = same.map(({ startsAfterMinutes }) => clockAt(span, startsAfterMinutes, timeZone));
-        return `at ${listWords(clocks)} for ${runMinutes} min${clocks.length > 1 ? " each" : ""}`;
+      const runs = byMinutes.map(([runMinutes, same]) => {
+        const times = timesWords(same.map(({ startsAfterMinutes }) => startsAfterMinutes));
+        return `at ${times} for ${runMinutes} min${same.length > 1 ? " each" : ""}`;
       });
-      return `${stationName} ${times.join(", ")}`;
+      return `${stationName} ${runs.join(", ")}`;
     })
     .join("; ");
 }
 
-function partWords(part: WateringPart, timeZone: string): string {
-  return `${dateWords(calendarDateIn(timeZone, firstWholeMinute(part)))}: ${startsWords(part.starts, part, timeZone)}.`;
+function partWords(part: WateringPart, told: Told): string {
+  const date = dateWords(calendarDateIn(told.timeZone, firstWholeMinute(part)));
+  return `${date}${fromBeginning(part.starts, part, told)}:${part.starts.length === 0 ? "" : ` ${startsWords(part.starts, part, told)}.`}`;
 }
 
-function rainWords(answer: WateringWindow, span: Span, timeZone: string): string {
+function rainWords(answer: WateringWindow, span: Span, told: Told): string {
   const { depthWords, rain, stayUnder = [] } = answer;
   const said: Readonly<Record<WateringWindow["rain"], string>> = {
-    counts: ` ${depthWords ?? ""} of rain ${rainTimeWords(answer, span, timeZone)} does it too.`,
+    counts: ` ${depthWords ?? ""} of rain ${rainTimeWords(answer, span, told)} does it too.`,
     "does-not-count": " Rain does not replace it.",
     "may-spoil": " Do not wait for rain instead.",
     "not-stated": "",
@@ -134,17 +164,21 @@ function rainWords(answer: WateringWindow, span: Span, timeZone: string): string
   return `${depthWords === null ? "" : said[rain]}${stayUnder.map((words) => ` ${words} As much water does too.`).join("")}`;
 }
 
-/** In which time rain does it, which may begin before the hours in which water may run and end after them. */
-function rainTimeWords({ rainFrom, dueAtEpochMilliseconds: due = null }: WateringWindow, span: Span, timeZone: string): string {
+/**
+ * In which time rain does it, which may begin before the hours in which water may run and end after them. Beforehand, where
+ * it counts only from a time after the work, it is told as the time for water is: that is never too early.
+ */
+function rainTimeWords({ rainFrom, dueAtEpochMilliseconds: due = null }: WateringWindow, span: Span, { timeZone, beforehand }: Told): string {
   const isSameTime = rainFrom?.epochMilliseconds === span.fromEpochMilliseconds && (due === null || due === span.untilEpochMilliseconds);
-  if (rainFrom === undefined || isSameTime) return "in that time";
+  if (rainFrom === undefined || isSameTime || (beforehand !== undefined && !rainFrom.isEndOfWork)) return "in that time";
   const from = rainFrom.isEndOfWork ? "from the work" : `from ${localWords(rainFrom.epochMilliseconds, timeZone, "end")}`;
-  return due === null ? `${from} on` : `${from} until ${localWords(due, timeZone, "due")}`;
+  if (due === null) return `${from} on`;
+  return `${from} until ${beforehand === undefined ? localWords(due, timeZone, "due") : beforehand.dueWords(due)}`;
 }
 
 /** Until when it may still be done where the first stretch was missed. */
-function laterWords(answer: WateringWindow, timeZone: string): string {
+function laterWords(answer: WateringWindow, { timeZone, beforehand }: Told): string {
   const last = answer.windows.at(-1);
   if (answer.windows.length < 2 || last === undefined || !hasDate(answer)) return "";
-  return ` Later watering hours do as well, until ${localWords(last.untilEpochMilliseconds, timeZone, "due")}.`;
+  return ` Later watering hours do as well, until ${localWords(last.untilEpochMilliseconds, timeZone, "due")}${beforehand?.besideEnd(last.untilEpochMilliseconds) ?? ""}.`;
 }

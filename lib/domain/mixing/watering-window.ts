@@ -56,6 +56,8 @@ export type WateringAnswer =
       readonly alsoWaters?: readonly { readonly stationName: string; readonly lawnNames: readonly string[] }[];
       /** The first date that a label sets; null where none does, or only one that has passed. */
       readonly dueAtEpochMilliseconds?: number | null;
+      /** What of these times other work sets, which this visit's hour does not move: the last dry time, and the first date. */
+      readonly ofOtherWork?: { readonly dryUntilEpochMilliseconds: number | null; readonly dueAtEpochMilliseconds: number | null };
       /** Whether a label's date has passed. */
       readonly isOverdue?: boolean;
       /** Whether any hours are on file that limit when water may run. */
@@ -63,6 +65,8 @@ export type WateringAnswer =
       /** True where the start waits for a lawn that is only thought to be dry by then, and for nothing that is stated. */
       readonly isEstimate: boolean;
       readonly leastDepth: string | null;
+      /** Whose label asks for that depth: others ask for less, or state none. */
+      readonly leastDepthOf?: readonly string[];
       readonly mostDepth: string | null;
       readonly depthWords: string | null;
       readonly stations: readonly StationRun[];
@@ -240,10 +244,12 @@ function windowAnswer({ question, needs, dry, depth, runs }: WantedWater, places
     starts,
     isWithOthers,
     dueAtEpochMilliseconds,
+    ofOtherWork: timesOfOtherWork(needs, decisive),
     isOverdue: needs.some(({ isOverdue }) => isOverdue),
     hasHours: authoritiesOfHours(hours).length > 0,
     isEstimate: lastDry.length > 0 && lastDry.every(({ end }) => end.isEstimate),
     leastDepth: depth === undefined ? null : exactText(canonicalAmountOf(depth.least)),
+    leastDepthOf: depth === undefined ? [] : leastDepthOf(needs, depth, timeZone),
     mostDepth: depth === undefined || depth.most === "none" ? null : exactText(canonicalAmountOf(depth.most)),
     depthWords: depth === undefined ? null : depthWords(depth.least, unitSystem),
     stations: runs,
@@ -255,6 +261,17 @@ function windowAnswer({ question, needs, dry, depth, runs }: WantedWater, places
       [...needs, ...decisive].map(({ applied, constraint }) => reasonFor(appliedName(applied, timeZone), constraint)),
     ),
   };
+}
+
+function timesOfOtherWork(needs: readonly WateringNeed[], dry: readonly StaysDry[]): NonNullable<WateringWindow["ofOtherWork"]> {
+  const dryEnds = dry.flatMap(({ applied, end }) => (isOfOtherWork(applied) ? (end.atEpochMilliseconds ?? []) : []));
+  const dues = needs.flatMap(({ applied, dueAtEpochMilliseconds: due }) => (isOfOtherWork(applied) ? (due ?? []) : []));
+  return { dryUntilEpochMilliseconds: dryEnds.length === 0 ? null : Math.max(...dryEnds), dueAtEpochMilliseconds: dues.length === 0 ? null : Math.min(...dues) };
+}
+
+function leastDepthOf(needs: readonly WateringNeed[], { least }: WateringDepth, timeZone: string): readonly string[] {
+  const deepest = needs.filter(({ constraint: { depth } }) => depth !== "not-stated" && compareExact(depth.least, least) === 0);
+  return [...new Set(deepest.map(({ applied }) => appliedName(applied, timeZone)))].toSorted();
 }
 
 function rainFromOf(products: readonly AppliedProduct[], { untilEpochMilliseconds: workEnds }: Span, timeZone: string): NonNullable<WateringWindow["rainFrom"]> {

@@ -3,10 +3,9 @@ import { listWords } from "#domain/foundation/list-words";
 import { type AftercareOfLawns } from "#domain/mixing/aftercare-of-lawns";
 import { AFTERCARE_ROWS, type AftercareReason, type AftercareStep } from "#domain/mixing/aftercare-step";
 import { type AppliedProduct } from "#domain/mixing/applied-product";
-import { beginningCountedFromWork, countedFromWork } from "#domain/mixing/counted-from-work";
-import { localWords } from "#domain/mixing/local-words";
 import { type Span } from "#domain/weather/local-hours";
 import { dayOnPaper, spanOnPaper } from "#domain/papers/paper-time";
+import { type PlannedStep, stepsBeforehand } from "#domain/papers/planned-times";
 
 /** Who asks for a step, a product's label or a law, and in which words. */
 export interface NoticeReason {
@@ -46,7 +45,7 @@ export function plannedAftercare(groups: readonly AftercareOfLawns[], planned: S
   const { fromEpochMilliseconds: from, untilEpochMilliseconds: until } = planned;
   return {
     countedFrom: `Times are as planned, for work on ${dayOnPaper(from, timeZone)}, ${spanOnPaper(from, until, timeZone)}. They move with the work.`,
-    groups: groups.map((group) => groupOf(group, planned, (step) => whenPlanned(step, { planned, products, timeZone }))),
+    groups: groups.map((group) => groupOf(group, planned, stepsBeforehand(group.timeline, { planned, products, timeZone }))),
     mindedByCrew: mindedByCrew(groups),
   };
 }
@@ -56,7 +55,7 @@ export function aftercareAsDone(groups: readonly AftercareOfLawns[], done: Span,
   const { fromEpochMilliseconds: from, untilEpochMilliseconds: until } = done;
   return {
     countedFrom: `Times count from the work as it was done on ${dayOnPaper(from, timeZone)}, ${spanOnPaper(from, until, timeZone)}.`,
-    groups: groups.map((group) => groupOf(group, done, (step) => whenDone(step, done))),
+    groups: groups.map((group) => groupOf(group, done, group.timeline.steps.map((step) => ({ step, when: whenDone(step, done) })))),
     mindedByCrew: mindedByCrew(groups),
   };
 }
@@ -71,13 +70,15 @@ function isForCustomer({ row, kind }: AftercareStep): boolean {
   return row !== "sign" || kind === "may-not";
 }
 
-function groupOf({ lawnNames, timeline }: AftercareOfLawns, { fromEpochMilliseconds: work }: Span, whenOf: (step: AftercareStep) => string): NoticeAftercare {
+function groupOf({ lawnNames }: AftercareOfLawns, { fromEpochMilliseconds: work }: Span, steps: readonly PlannedStep[]): NoticeAftercare {
   // What an earlier visit began is in force as much as what this one begins, and stands in its place among the rows.
   const startOf = ({ startsAtEpochMilliseconds }: AftercareStep) => Math.max(startsAtEpochMilliseconds, work);
-  const inOrder = timeline.steps.filter(isForCustomer).toSorted((one, other) => startOf(one) - startOf(other) || AFTERCARE_ROWS.indexOf(one.row) - AFTERCARE_ROWS.indexOf(other.row));
+  const inOrder = steps
+    .filter(({ step }) => isForCustomer(step))
+    .toSorted((one, other) => startOf(one.step) - startOf(other.step) || AFTERCARE_ROWS.indexOf(one.step.row) - AFTERCARE_ROWS.indexOf(other.step.row));
   return {
     lawns: listWords(lawnNames),
-    steps: inOrder.map((step) => ({ when: whenOf(step), what: step.words, why: reasonsOf(step.reasons) })),
+    steps: inOrder.map(({ step, when }) => ({ when, what: step.words, why: reasonsOf(step.reasons) })),
   };
 }
 
@@ -97,40 +98,4 @@ function whenDone(step: AftercareStep, { untilEpochMilliseconds: workEnds }: Spa
   const { kind, startsAtEpochMilliseconds: start, startsAtWords, endsAtEpochMilliseconds: end, endsAtWords } = step;
   if (kind === "must") return `From ${startsAtWords}, ${end === null ? endsAtWords : `by ${endsAtWords}`}`;
   return start > workEnds ? `From ${startsAtWords} until ${endsAtWords}` : `Until ${endsAtWords}`;
-}
-
-interface PlannedWork {
-  readonly planned: Span;
-  readonly products: readonly AppliedProduct[];
-  readonly timeZone: string;
-}
-
-function whenPlanned(step: AftercareStep, { planned, products, timeZone }: PlannedWork): string {
-  const { kind, startsAtEpochMilliseconds: start, endsAtEpochMilliseconds: end } = step;
-  const counted = countedFromWork(step, products, timeZone);
-  if (kind === "may-not") {
-    const until = counted === null || end === null ? `${step.endsAtWords}${notBeforeAsPlanned(step, products, timeZone)}` : `${counted}, about ${localWords(end, timeZone, "end")} as planned${step.isEstimate ? ", an estimate" : ""}`;
-    return start > planned.untilEpochMilliseconds ? `From ${step.startsAtWords} until ${until}` : `Until ${until}`;
-  }
-  const from = beginningPlanned(step, { planned, products, timeZone });
-  if (end === null) return `${from}, ${step.endsAtWords}`;
-  return counted === null ? `${from}, by ${step.endsAtWords}` : `${from}, within ${counted}, by about ${localWords(end, timeZone, "due")} as planned`;
-}
-
-/**
- * From when on something is to be done. A beginning that the work sets moves with it, and one that the watering hours set must
- * not come before it either when the work is late.
- */
-function beginningPlanned(step: AftercareStep, { planned, products, timeZone }: PlannedWork): string {
-  const { startsAtEpochMilliseconds: start, startsAtWords } = step;
-  if (start === planned.untilEpochMilliseconds) return `From the end of the work, about ${localWords(start, timeZone, "end")} as planned`;
-  const counted = beginningCountedFromWork(step, products, timeZone);
-  if (counted === null) return `From ${startsAtWords}`;
-  return counted.atEpochMilliseconds === start ? `From ${counted.words}, about ${localWords(start, timeZone, "end")} as planned` : `From ${startsAtWords}, and not before ${counted.words}`;
-}
-
-/** What the stated time beside a state of the lawn is counted from, where that is the work: " (72 hours after the work ends, as planned)". */
-function notBeforeAsPlanned({ notBeforeEpochMilliseconds: stated, reasons }: AftercareStep, products: readonly AppliedProduct[], timeZone: string): string {
-  const counted = countedFromWork({ endsAtEpochMilliseconds: stated ?? null, reasons }, products, timeZone);
-  return counted === null ? "" : ` (${counted}, as planned)`;
 }

@@ -8,6 +8,7 @@ const mayNot = (productName: string, fromHours: number, endHours: number | null,
   row: "mowing",
   startsAtEpochMilliseconds: START + fromHours * HOUR,
   end: { ...(endHours === null ? endOnState("dry") : endAt(START + endHours * HOUR)), ...change },
+  movesWithWork: true,
   reason: reasonOf(productName),
 });
 const from = { epochMilliseconds: START, timeZone: CHICAGO };
@@ -51,6 +52,19 @@ test("a stated time that is over as the visit begins is not said beside the stat
   expect(joinMayNots("mowing", [{ ...mayNot("A", -5, null), end }], from)).toMatchObject([{ words: "Do not mow until watered in.", endsAtWords: "watered in; no time can be given" }]);
   const later = { ...end, notBeforeEpochMilliseconds: START + 60_000 };
   expect(joinMayNots("mowing", [{ ...mayNot("A", -5, null), end: later }], from)).toMatchObject([{ endsAtWords: "watered in; no time can be given, and not before Friday, May 1, 2026, 3:01 pm" }]);
+});
+
+test("where what moves with the work is joined with what does not, the latest stated time of the latter is kept", () => {
+  const fixed = (endHours: number | null, change: Partial<MayNot["end"]> = {}): MayNot => ({ ...mayNot("Earlier", -5, endHours, change), movesWithWork: false });
+  const keptOf = (...mayNots: readonly MayNot[]) => joinMayNots("mowing", mayNots, from).map(({ fixedEndEpochMilliseconds: kept }) => (kept === undefined ? undefined : (kept - START) / HOUR));
+  expect(keptOf(mayNot("A", 0, 5), fixed(3), fixed(2))).toEqual([3]);
+  expect(keptOf(mayNot("A", 0, 3), fixed(5))).toEqual([5]);
+  expect(keptOf(mayNot("A", 0, 5), fixed(null, { notBeforeEpochMilliseconds: START + 2 * HOUR }))).toEqual([2]);
+  // Nothing is kept where all moves or nothing does, and of what waits for a state alone or is over.
+  expect(keptOf(mayNot("A", 0, 5), mayNot("B", 0, 3))).toEqual([undefined]);
+  expect(keptOf(fixed(5), fixed(3))).toEqual([undefined]);
+  expect(keptOf(mayNot("A", 0, 5), fixed(null))).toEqual([undefined]);
+  expect(keptOf(mayNot("A", 0, 5), fixed(null, { notBeforeEpochMilliseconds: START }))).toEqual([undefined]);
 });
 
 test("what is over, of no length or of another row is left out", () => {

@@ -103,14 +103,14 @@ describe("a product that any rain would spoil", () => {
 });
 
 describe("holds", () => {
-  test("no common time: the two are named, the dry row stays, nothing is to be watered", () => {
+  test("no common time: the two are named, the dry row stays, and water is told without hours", () => {
     const quick = labelOf("Grubclear", says("watering-in", { by: hoursAfterEnd(1), depth: "not-stated", rain: "counts" }));
     const visit = timelineOf([appliedOf(IRON), appliedOf(quick)]);
     expect(visit.findings).toMatchObject([{ level: "hold", answerableBy: "nobody", about: ["Ferrox Foliar", "Grubclear"] }]);
-    expect(rowOf(visit.steps, "watering")).toEqual([["may-not", "2026-05-01T20:00", "2026-05-02T09:00"]]);
+    expect(rowOf(visit.steps, "watering")).toEqual([["may-not", "2026-05-01T20:00", "2026-05-02T09:00"], ["must", "2026-05-02T09:00", null]]);
     expect(visit.watering).toEqual({ kind: "no-window" });
   });
-  test("an unread label says what is missing and keeps each of its rows closed", () => {
+  test("an unread label says what is missing and keeps each of its rows closed; water is told without hours", () => {
     const facts = labelOf("Alpha").facts;
     const unread = labelOf("Alpha", Object.fromEntries(Object.keys(facts).map((kind) => [kind, "unknown"])));
     const visit = timelineOf([appliedOf(unread), appliedOf(FEED)]);
@@ -118,7 +118,8 @@ describe("holds", () => {
     expect(visit.findings[0]).toMatchObject({ level: "hold", answerableBy: "nobody", rule: "aftercare-fact-missing", about: ["Alpha"] });
     expect(visit.findings[0]?.what).toContain("how long it must not be watered; whether and when it must be watered in");
     for (const row of ["people-and-pets", "watering", "mowing", "seeding", "sign"] as const) {
-      expect(rowOf(visit.steps, row), row).toEqual([["may-not", "2026-05-01T20:00", null]]);
+      const told = row === "watering" ? [["must", "2026-05-01T21:00", null]] : [];
+      expect(rowOf(visit.steps, row), row).toEqual([["may-not", "2026-05-01T20:00", null], ...told]);
     }
   });
   test("of an earlier visit what only mattered then is no longer asked", () => {

@@ -1,138 +1,100 @@
 import { describe, expect, test } from "vitest";
 import { type DueReach, type LabelAftercare } from "#domain/label/aftercare-constraint";
-import { aftercareTimeline } from "#domain/mixing/aftercare";
-import { type AftercareStep } from "#domain/mixing/aftercare-step";
+import { type AftercareReason } from "#domain/mixing/aftercare-step";
 import { type AppliedProduct } from "#domain/mixing/applied-product";
-import { beginningCountedFromWork, countedFromWork } from "#domain/mixing/counted-from-work";
-import { aftercareQuestion, appliedOf, CHICAGO, earlierOf, END, HOUR, hoursAfterEnd, labelOf, says, START, untilState } from "../../support/aftercare-builders";
-import { valueOf } from "../../support/domain-answers";
+import { dueReasons, keepOffReasons, statedTimes } from "#domain/mixing/counted-from-work";
+import { appliedOf, CHICAGO, END, HOUR, hoursAfterEnd, labelOf, says, START, untilState } from "../../support/aftercare-builders";
 
-/** What the ends of a row's steps are counted from. */
-function counted(row: AftercareStep["row"], ...products: readonly AppliedProduct[]) {
-  const { steps } = valueOf(aftercareTimeline(aftercareQuestion(products)));
-  return steps.filter((step) => step.row === row && !step.words.startsWith("Put the sign up")).map((step) => countedFromWork(step, products, CHICAGO));
-}
-
-const of = (facts: Partial<LabelAftercare["facts"]>) => appliedOf(labelOf("Evenfeed 18", facts));
+type Kind = AftercareReason["kind"];
+const reasonOf = (kind: Kind, more: Partial<AftercareReason> = {}): AftercareReason => ({ productName: "Evenfeed 18", kind, labelWords: `words on ${kind}`, basis: "label", source: "label, directions for use", ...more });
+const of = (facts: Partial<LabelAftercare["facts"]>, more: Partial<AppliedProduct> = {}) => appliedOf(labelOf("Evenfeed 18", facts), more);
 const off = (untilLaterOf: Parameters<typeof says<"people-and-pets">>[1]["untilLaterOf"]) => of(says("people-and-pets", { untilLaterOf }));
 
+/** The times behind one reason: what each counts from and its words, or that the calendar sets it, and how many hours after the work it is. */
+function times(kind: Kind, ...products: readonly AppliedProduct[]) {
+  return statedTimes([reasonOf(kind)], products, CHICAGO).map(({ counted, atEpochMilliseconds: at }) => [counted === null ? "calendar" : `${counted.from}: ${counted.words}`, (at - END) / HOUR]);
+}
+
 test("hours and days say how long after which end of the work", () => {
-  expect(counted("people-and-pets", off([hoursAfterEnd(4)]))).toEqual(["4 hours after the work ends"]);
-  expect(counted("people-and-pets", off([{ anchor: "application-start", durationMinutes: 90 }]))).toEqual(["90 minutes after the work starts"]);
-  expect(counted("mowing", of(says("mowing-after", { untilLaterOf: [{ anchor: "days", from: "not-said", days: 2 }] })))).toEqual(["2 full days (48 hours) after the work ends"]);
-  expect(counted("watering", of(says("watering-not-before", { untilLaterOf: [hoursAfterEnd(1)] })))).toEqual(["1 hour after the work ends"]);
+  expect(times("people-and-pets", off([hoursAfterEnd(4)]))).toEqual([["application-end: 4 hours after the work ends", 4]]);
+  expect(times("people-and-pets", off([{ anchor: "application-start", durationMinutes: 90 }]))).toEqual([["application-start: 90 minutes after the work starts", 0.5]]);
+  expect(times("mowing-after", of(says("mowing-after", { untilLaterOf: [{ anchor: "days", from: "not-said", days: 2 }] })))).toEqual([["application-end: 2 full days (48 hours) after the work ends", 48]]);
+  expect(times("mowing-after", of(says("mowing-after", { untilLaterOf: [{ anchor: "days", from: "application-start", days: 2 }] })))).toEqual([["application-start: 2 full days (48 hours) after the work starts", 47]]);
+  expect(times("watering-not-before", of(says("watering-not-before", { untilLaterOf: [hoursAfterEnd(1)] })))).toEqual([["application-end: 1 hour after the work ends", 1]]);
+  expect(times("rain-that-spoils", of(says("rain-that-spoils", { within: hoursAfterEnd(6), from: "any" })))).toEqual([["application-end: 6 hours after the work ends", 6]]);
 });
 
-test("a date of the calendar and a state of the lawn are not counted from the work's hour", () => {
-  expect(counted("people-and-pets", off([{ anchor: "calendar-day", days: 1 }]))).toEqual([null]);
-  expect(counted("people-and-pets", off([untilState("dry")]))).toEqual([null]);
-  expect(counted("people-and-pets", off([untilState("watered-in")]))).toEqual([null]);
-  expect(counted("seeding", of(says("seeding-after", { intervals: [{ method: "any", until: { anchor: "calendar-month", months: 4 } }] })))).toEqual([null]);
+test("a date of the calendar does not move with the hour of the work, and a state of the lawn is no time", () => {
+  expect(times("people-and-pets", off([{ anchor: "calendar-day", days: 1 }]))).toEqual([["calendar", 8]]);
+  expect(times("people-and-pets", off([untilState("dry")]))).toEqual([]);
+  const seeding = says("seeding-after", { intervals: [{ method: "any", until: { anchor: "calendar-month", months: 4 } }, { method: "broadcast", until: { anchor: "mowings", count: 2 } }] });
+  expect(times("seeding-after", of(seeding)).map(([words]) => words)).toEqual(["calendar"]);
 });
 
-test("of several that overlap the one that ends last is meant", () => {
-  const short = appliedOf(labelOf("Ferrox Foliar", says("people-and-pets", { untilLaterOf: [hoursAfterEnd(2)] })));
-  expect(counted("people-and-pets", short, off([hoursAfterEnd(6)]))).toEqual(["6 hours after the work ends"]);
-  expect(counted("people-and-pets", short, off([untilState("dust-settled"), { anchor: "calendar-day", days: 2 }]))).toEqual([null]);
-});
-
-test("what an earlier visit put down does not move with this one", () => {
-  const earlier = earlierOf(labelOf("Slowdry", says("people-and-pets", { untilLaterOf: [hoursAfterEnd(48)] })), START - 3_600_000);
-  expect(counted("people-and-pets", earlier, off([hoursAfterEnd(4)]))).toEqual([null]);
+test("every time of a statement is named, not only the longest", () => {
+  expect(times("people-and-pets", off([hoursAfterEnd(12), { anchor: "calendar-day", days: 1 }, untilState("dry")]))).toEqual([["application-end: 12 hours after the work ends", 12], ["calendar", 8]]);
 });
 
 test("what is due says within which time, and days that do not say from when count from the start", () => {
   const due = (by: DueReach) => of(says("watering-in", { by, depth: "not-stated", rain: "not-stated" }));
-  expect(counted("watering", due(hoursAfterEnd(24)))).toEqual(["24 hours after the work ends"]);
-  expect(counted("watering", due({ anchor: "days", from: "not-said", days: 2 }))).toEqual(["2 full days (48 hours) after the work starts"]);
-  expect(counted("watering", of(says("watering-in", { by: "not-stated", depth: "not-stated", rain: "not-stated" })))).toEqual([null]);
-  expect(counted("watering", due({ anchor: "calendar-day", days: 1 }))).toEqual([null]);
-  expect(counted("watering", due({ anchor: "at-once" }))).toEqual(["1 hour after the work ends"]);
+  expect(times("watering-in", due(hoursAfterEnd(24)))).toEqual([["application-end: 24 hours after the work ends", 24]]);
+  expect(times("watering-in", due({ anchor: "days", from: "not-said", days: 2 }))).toEqual([["application-start: 2 full days (48 hours) after the work starts", 47]]);
+  expect(times("watering-in", due({ anchor: "days", from: "application-end", days: 1 }))).toEqual([["application-end: 1 full day (24 hours) after the work ends", 24]]);
+  expect(times("watering-in", due({ anchor: "at-once" }))).toEqual([["application-end: 1 hour after the work ends", 1]]);
+  expect(times("watering-in", due({ anchor: "calendar-day", days: 1 }))).toEqual([["calendar", 32]]);
+  expect(times("watering-in", of(says("watering-in", { by: "not-stated", depth: "not-stated", rain: "not-stated" })))).toEqual([]);
 });
 
-test("rain that would spoil keeps water off for as long, and signs stand from the work or from their own posting", () => {
-  const rain = of({ ...says("rain-that-spoils", { within: hoursAfterEnd(6), from: "any" }), ...says("watering-in", { by: hoursAfterEnd(24), depth: "not-stated", rain: "not-stated" }) });
-  expect(counted("watering", rain)[0]).toBe("6 hours after the work ends");
-  const sign = (mayComeDown: Parameters<typeof says<"posting-sign">>[1]["mayComeDown"]) => of(says("posting-sign", { upBy: "at-start", mayComeDown }));
-  expect(counted("sign", sign({ trigger: "elapsed", anchor: "application-end", durationMinutes: 1440, orReentryIfLater: false }))).toEqual(["24 hours after the work ends"]);
-  expect(counted("sign", sign({ trigger: "elapsed", anchor: "posting", durationMinutes: 1440, orReentryIfLater: false }))).toEqual(["24 hours after the sign is up"]);
-  expect(counted("sign", sign({ trigger: "days-after-completion", daysAfter: 1, orReentryIfLater: false }))).toEqual(["1 full day (24 hours) after the work ends"]);
-  expect(counted("sign", sign({ trigger: "day-following", daysFollowing: 1, orReentryIfLater: false }))).toEqual([null]);
+describe("signs", () => {
+  type Down = Parameters<typeof says<"posting-sign">>[1]["mayComeDown"];
+  const sign = (mayComeDown: Down, upBy: "at-start" | "immediately-following" = "at-start", facts: Partial<LabelAftercare["facts"]> = {}, posted: number | "not-posted" = "not-posted") =>
+    times("posting-sign", of({ ...says("posting-sign", { upBy, mayComeDown }), ...facts }, { application: { startsAtEpochMilliseconds: START, endsAtEpochMilliseconds: END, postedAtEpochMilliseconds: posted } }));
+  const elapsed = (anchor: "application-end" | "posting", orReentryIfLater = false): Down => ({ trigger: "elapsed", anchor, durationMinutes: 1440, orReentryIfLater });
+  test("stand from the work, or from when they are up", () => {
+    expect(sign(elapsed("application-end"))).toEqual([["application-end: 24 hours after the work ends", 24]]);
+    expect(sign(elapsed("posting"))).toEqual([["posting: 24 hours after the sign is up", 23]]);
+    expect(sign(elapsed("posting"), "immediately-following")).toEqual([["posting: 24 hours after the sign is up", 24]]);
+    expect(sign(elapsed("posting"), "at-start", {}, END + HOUR)).toEqual([["posting: 24 hours after the sign is up", 25]]);
+    expect(sign({ trigger: "days-after-completion", daysAfter: 1, orReentryIfLater: false })).toEqual([["application-end: 1 full day (24 hours) after the work ends", 24]]);
+  });
+  test("until the day following, which is of the calendar, or until something that is no such time", () => {
+    expect(sign({ trigger: "day-following", daysFollowing: 1, orReentryIfLater: false })).toEqual([["calendar", 8]]);
+    expect(sign({ trigger: "sunset-of-day-following", daysFollowing: 1, orReentryIfLater: false })).toEqual([]);
+    expect(sign({ trigger: "state", state: "dry", orReentryIfLater: false })).toEqual([]);
+    expect(sign({ trigger: "no-time-required" })).toEqual([]);
+  });
+  test("until people may come back too, where that is later", () => {
+    const people = says("people-and-pets", { untilLaterOf: [hoursAfterEnd(48)] });
+    expect(sign(elapsed("application-end", true), "at-start", people).map(([words]) => words)).toEqual(["application-end: 24 hours after the work ends", "application-end: 48 hours after the work ends"]);
+    expect(sign({ trigger: "state", state: "dry", orReentryIfLater: true }, "at-start", people)).toEqual([["application-end: 48 hours after the work ends", 48]]);
+    expect(sign({ trigger: "state", state: "dry", orReentryIfLater: true })).toEqual([]);
+    expect(sign(elapsed("application-end"), "at-start", people)).toHaveLength(1);
+  });
 });
 
-describe("an end is counted by the very statement that it comes from", () => {
+describe("a time is that of the very statement that a reason gives", () => {
   const FOUR = says("people-and-pets", { untilLaterOf: [hoursAfterEnd(4)] });
-  const reason = { productName: "Evenfeed 18", kind: "people-and-pets", labelWords: "words on people-and-pets", basis: "label", source: "label, directions for use" } as const;
-  const by = (more: Partial<typeof reason> | { readonly labelWords: string } | { readonly source: string }, products: readonly AppliedProduct[], end: number | null = END + 4 * HOUR) =>
-    countedFromWork({ endsAtEpochMilliseconds: end, reasons: [{ ...reason, ...more }] }, products, CHICAGO);
-  test("in its words, from its source", () => {
-    expect(by({}, [of(FOUR)])).toBe("4 hours after the work ends");
-    expect(by({ labelWords: "other words" }, [of(FOUR)])).toBeNull();
-    expect(by({ source: "a law" }, [of(FOUR)])).toBeNull();
+  const by = (more: Partial<AftercareReason>, ...products: readonly AppliedProduct[]) => statedTimes([reasonOf("people-and-pets", more)], products, CHICAGO).length;
+  test("in its words, from its source, of its product", () => {
+    expect(by({}, of(FOUR))).toBe(1);
+    expect(by({ labelWords: "other words" }, of(FOUR))).toBe(0);
+    expect(by({ source: "a law" }, of(FOUR))).toBe(0);
+    expect(by({}, appliedOf(labelOf("Ferrox Foliar", FOUR)))).toBe(0);
   });
-  test("of its product, put down in this visit", () => {
-    const calendar = off([{ anchor: "calendar-day", days: 1 }]);
-    expect(by({}, [calendar, appliedOf(labelOf("Ferrox Foliar", FOUR))])).toBeNull();
-    // The same product of other work that ended an hour later, which waits four hours from then.
-    const crossing = appliedOf(labelOf("Evenfeed 18", FOUR), { appliedIn: "earlier-visit", application: { startsAtEpochMilliseconds: START, endsAtEpochMilliseconds: END + HOUR, postedAtEpochMilliseconds: "not-posted" } });
-    expect(by({}, [of(FOUR), crossing], END + 5 * HOUR)).toBeNull();
-  });
-  test("and none where none can be given", () => {
-    const fromPosting = off([{ anchor: "posting", durationMinutes: 60 }]);
-    const notPosted = { ...fromPosting, application: { ...fromPosting.application, postedAtEpochMilliseconds: "not-posted" as const } };
-    expect(by({}, [notPosted], null)).toBeNull();
-  });
-  test("days from the end of the work are that also where they are due", () => {
-    const due = (from: "application-start" | "application-end") => {
-      const by: DueReach = { anchor: "days", from, days: 1 };
-      return of(says("watering-in", { by, depth: "not-stated", rain: "not-stated" }));
-    };
-    expect(counted("watering", due("application-end"))).toEqual(["1 full day (24 hours) after the work ends"]);
-    expect(counted("watering", due("application-start"))).toEqual(["1 full day (24 hours) after the work starts"]);
+  test("put down in this visit: the same product of other work ended at another time", () => {
+    const crossing = of(FOUR, { appliedIn: "earlier-visit" });
+    expect(by({}, of(FOUR), crossing)).toBe(1);
+    expect(by({}, crossing)).toBe(0);
   });
 });
 
-describe("what a beginning is counted from", () => {
-  const FEED_IN_A_DAY = says("watering-in", { by: hoursAfterEnd(24), depth: "not-stated", rain: "not-stated" });
-  /** The beginning of the watering: its words, and how many hours after the work it is as planned. */
-  function begins(...products: readonly AppliedProduct[]) {
-    const watered = [...products, appliedOf(labelOf("Harrowgate 32", FEED_IN_A_DAY))];
-    const { steps } = valueOf(aftercareTimeline(aftercareQuestion(watered)));
-    const found = steps.filter(({ row, kind }) => row === "watering" && kind === "must").map((step) => beginningCountedFromWork(step, watered, CHICAGO));
-    return found.map((one) => (one === null ? null : [one.words, (one.atEpochMilliseconds - END) / HOUR]));
-  }
-  const dry = (untilLaterOf: Parameters<typeof says<"watering-not-before">>[1]["untilLaterOf"]) => of(says("watering-not-before", { untilLaterOf }));
-  test("the latest time of a label before which the lawn is not watered", () => {
-    expect(begins(dry([hoursAfterEnd(12)]))).toEqual([["12 hours after the work ends", 12]]);
-    const short = appliedOf(labelOf("Ferrox Foliar", says("watering-not-before", { untilLaterOf: [hoursAfterEnd(6)] })));
-    expect(begins(short, dry([hoursAfterEnd(12)]))).toEqual([["12 hours after the work ends", 12]]);
-  });
-  test("rain that would spoil, where water is as much", () => {
-    expect(begins(of(says("rain-that-spoils", { within: hoursAfterEnd(6), from: "any" })))).toEqual([["6 hours after the work ends", 6]]);
-  });
-  test("a stated time beside a later state of the lawn", () => {
-    expect(begins(dry([hoursAfterEnd(1), untilState("dry")]))).toEqual([["1 hour after the work ends", 1]]);
-  });
-  test("nothing where the calendar or a state alone sets it, where it is over with the work, or where an earlier visit sets it", () => {
-    expect(begins(dry([{ anchor: "calendar-day", days: 1 }]))).toEqual([null]);
-    expect(begins(dry([untilState("dry")]))).toEqual([null]);
-    expect(begins(dry([{ anchor: "application-start", durationMinutes: 60 }]))).toEqual([null]);
-    expect(begins(earlierOf(labelOf("Slowdry", says("watering-not-before", { untilLaterOf: [hoursAfterEnd(12)] })), START - HOUR))).toEqual([null]);
-    expect(begins()).toEqual([null]);
-  });
-  test("told of reasons in any order, and of none that ends after it, is of something else, or of other work", () => {
-    const reasonOf = (productName: string, kind: "watering-not-before" | "watering-in" = "watering-not-before") => ({ productName, kind, labelWords: `words on ${kind}`, basis: "label", source: "label, directions for use" }) as const;
-    const wait = (productName: string, hours: number, more: Partial<AppliedProduct> = {}) => appliedOf(labelOf(productName, says("watering-not-before", { untilLaterOf: [hoursAfterEnd(hours)] })), more);
-    const told = (hours: number, products: readonly AppliedProduct[], ...reasons: readonly ReturnType<typeof reasonOf>[]) => beginningCountedFromWork({ startsAtEpochMilliseconds: END + hours * HOUR, reasons }, products, CHICAGO)?.words ?? null;
-    const [short, long] = [wait("Short", 6), wait("Long", 12)];
-    for (const reasons of [[reasonOf("Short"), reasonOf("Long")], [reasonOf("Long"), reasonOf("Short")]]) {
-      expect(told(12, [short, long], ...reasons)).toBe("12 hours after the work ends");
-      expect(told(8, [short, long], ...reasons)).toBe("6 hours after the work ends");
-      expect(told(5, [short, long], ...reasons)).toBeNull();
-    }
-    expect(told(12, [appliedOf(labelOf("Calendar", says("watering-not-before", { untilLaterOf: [{ anchor: "calendar-day", days: 0 }] }))), short], reasonOf("Calendar"))).toBeNull();
-    expect(told(30, [appliedOf(labelOf("Harrowgate 32", FEED_IN_A_DAY))], reasonOf("Harrowgate 32", "watering-in"))).toBeNull();
-    expect(told(12, [wait("Short", 6, { appliedIn: "earlier-visit" })], reasonOf("Short"))).toBeNull();
-    expect(told(12, [wait("None", 0)], reasonOf("None"))).toBeNull();
-  });
+test("what was minded as the product went down is no time of aftercare", () => {
+  const all = of({ ...says("leaf-at-application", { state: "dry" }), ...says("soil-at-application", { state: "moist" }), ...says("mowing-before", { within: { anchor: "calendar-day", days: 1 } }), ...says("seeding-before", { within: { anchor: "calendar-day", days: 1 } }) });
+  for (const kind of ["leaf-at-application", "soil-at-application", "mowing-before", "seeding-before"] as const) expect(times(kind, all)).toEqual([]);
+});
+
+test("of a watering's reasons some keep it off, some ask for it", () => {
+  const reasons = (["rain-that-spoils", "watering-in", "watering-not-before", "people-and-pets"] as const).map((kind) => reasonOf(kind));
+  expect(keepOffReasons(reasons).map(({ kind }) => kind)).toEqual(["rain-that-spoils", "watering-not-before"]);
+  expect(dueReasons(reasons).map(({ kind }) => kind)).toEqual(["watering-in"]);
 });

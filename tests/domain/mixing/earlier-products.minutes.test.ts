@@ -4,11 +4,11 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { type AftercareTimeline } from "#domain/mixing/aftercare";
 import { aftercareOfLawns } from "#domain/mixing/aftercare-of-lawns";
-import { type DrawnHistory, historiesDrawn, questionOf, signedHistoriesDrawn } from "../../support/aftercare-arbitraries";
+import { type DrawnHistory, type DrawnVisit, historiesDrawn, questionOf, signedHistoriesDrawn } from "../../support/aftercare-arbitraries";
 import { appliedOf, labelOf } from "../../support/aftercare-builders";
 import { day, valueOf } from "../../support/domain-answers";
 import { asOfVisit, atItsLongest, isOfBefore } from "../../support/history-by-the-minute";
-import { type LetGo, letGoAsJudged } from "../../support/let-go-by-the-minute";
+import { letGoAsJudged, rowsAsJudged } from "../../support/let-go-by-the-minute";
 import { firstDifference, ROWS } from "../../support/rows-by-the-minute";
 import { dateAfter, dateAt } from "../../support/wall-clock";
 import { walk } from "../../support/watering-by-the-minute";
@@ -23,15 +23,15 @@ function timelineOf({ visit, earlier, waterings, isSeedPlanned }: DrawnHistory):
 }
 
 /** The same as the second way reads it. */
-function readByTheMinute({ visit, earlier, ...more }: DrawnHistory, read = asOfVisit): LetGo {
+function readByTheMinute({ visit, earlier, ...more }: DrawnHistory, read = asOfVisit): DrawnVisit {
   const before = earlier.filter((one) => isOfBefore(one, visit.ground));
-  return letGoAsJudged({ ...visit, products: [...visit.products, ...before.map((one) => read(one, { ...more, ground: visit.ground }))] });
+  return { ...visit, products: [...visit.products, ...before.map((one) => read(one, { ...more, ground: visit.ground }))] };
 }
 
 test.each(ROWS)("%s: forbidden at each minute at which a product of this visit or an earlier one forbids it, and at none at which no label does", (row) => {
   fc.assert(
     fc.property(historiesDrawn, (history) => {
-      expect(firstDifference(row, timelineOf(history)?.steps ?? [], readByTheMinute(history).visit, readByTheMinute(history, atItsLongest).visit)).toBeUndefined();
+      expect(firstDifference(row, timelineOf(history)?.steps ?? [], rowsAsJudged(readByTheMinute(history)), rowsAsJudged(readByTheMinute(history, atItsLongest)))).toBeUndefined();
     }),
     { numRuns: 80 },
   );
@@ -40,7 +40,7 @@ test.each(ROWS)("%s: forbidden at each minute at which a product of this visit o
 test("an earlier sign that stands until people may come back stands at just the minutes at which its words want it", () => {
   fc.assert(
     fc.property(signedHistoriesDrawn, (history) => {
-      expect(firstDifference("sign", timelineOf(history)?.steps ?? [], readByTheMinute(history).visit, readByTheMinute(history, atItsLongest).visit)).toBeUndefined();
+      expect(firstDifference("sign", timelineOf(history)?.steps ?? [], rowsAsJudged(readByTheMinute(history)), rowsAsJudged(readByTheMinute(history, atItsLongest)))).toBeUndefined();
     }),
     { numRuns: 250 },
   );
@@ -50,7 +50,7 @@ test("what is still to be watered in is watered in just those stretches that the
   const seen: string[] = [];
   fc.assert(
     fc.property(historiesDrawn, (history) => {
-      const { visit, rules } = readByTheMinute(history);
+      const { visit, rules } = letGoAsJudged(readByTheMinute(history));
       const { products, stations, ground } = visit;
       const walked = walk(products, stations, ground);
       const watering = timelineOf(history)?.watering;

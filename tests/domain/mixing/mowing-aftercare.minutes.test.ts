@@ -7,7 +7,7 @@ import { type DrawnVisit, questionOf, reachesBack, visitsDrawn } from "../../sup
 import { labelOf, says } from "../../support/aftercare-builders";
 import { valueOf } from "../../support/domain-answers";
 import { firstMinuteFree, keptOff, within } from "../../support/label-by-the-minute";
-import { letGoAsJudged } from "../../support/let-go-by-the-minute";
+import { rowsAsJudged } from "../../support/let-go-by-the-minute";
 import { dateAfter, dateAt, DAY, firstMinuteOf, MINUTE, weekdayOn, writtenDate } from "../../support/wall-clock";
 
 const weekdays = fc.integer({ min: 0, max: 6 });
@@ -30,7 +30,7 @@ test("the mowing days in the way are those with a forbidden minute, and one that
     fc.property(visitsDrawn, weekdays, (visit, weekday) => {
       const { findings } = valueOf(aftercareTimeline(questionOf(visit, { mowing: { weekday, lastMowedAtEpochMilliseconds: "unknown" } })));
       const found = findings.filter(({ rule }) => rule === "mowing-day-in-the-way");
-      const { dates, freeAt } = daysInTheWay(letGoAsJudged(visit).visit, weekday);
+      const { dates, freeAt } = daysInTheWay(rowsAsJudged(visit), weekday);
       seen.push(dates.length);
       expect(found).toHaveLength(Math.min(1, dates.length));
       const [finding] = found;

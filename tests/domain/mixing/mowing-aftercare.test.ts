@@ -12,7 +12,7 @@ describe("mowing days after the visit", () => {
   const steps = (hours: number | null): readonly AftercareStep[] => {
     const end = hours === null ? endOnState("watered in") : endAt(END + hours * HOUR);
     const reason = { productName: "Weedaway", kind: "mowing-after", labelWords: "words", ...onLabel } as const;
-    return joinMayNots("mowing", [{ row: "mowing", startsAtEpochMilliseconds: START, end, reason }], { epochMilliseconds: START, timeZone: CHICAGO });
+    return joinMayNots("mowing", [{ row: "mowing", startsAtEpochMilliseconds: START, end, movesWithWork: true, reason }], { epochMilliseconds: START, timeZone: CHICAGO });
   };
   const toDo = (weekday: MowingHabit["weekday"], hours: number | null) =>
     mowingDaysInTheWay(steps(hours), habit(weekday), visit, CHICAGO).map((finding) => finding.toDo);

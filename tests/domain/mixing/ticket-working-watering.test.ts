@@ -39,6 +39,18 @@ test("up to a whole minute, in runs that the soil can take", () => {
   expect(working && faultsOf(working)).toEqual([]);
 });
 
+test("the depth is that of the label that asks for it, not of every label that asks for water", () => {
+  const deep = labelOf("Preem 0-0-7", says("watering-in", { by: hoursAfterEnd(72), depth: { least: of("in", "0.5"), most: "none" }, rain: "counts" }));
+  const timeline = valueOf(aftercareTimeline(aftercareQuestion([appliedOf(FEED), appliedOf(deep)])));
+  const depthOf = (one: typeof timeline) => wateringWorkings(one)[0]?.inputs[0];
+  expect(depthOf(timeline)).toEqual({ name: "Depth", figure: "½ in", from: "the label of Preem 0-0-7" });
+  const alike = labelOf("Alike", says("watering-in", { by: hoursAfterEnd(72), depth: { least: of("in", "0.25"), most: "none" }, rain: "counts" }));
+  expect(depthOf(valueOf(aftercareTimeline(aftercareQuestion([appliedOf(FEED), appliedOf(alike)]))))?.from).toBe("the label of Alike and Evenfeed 18");
+  if (timeline.watering.kind !== "window") throw new Error("this watering has a window");
+  const { leastDepthOf: _of, ...earlier } = timeline.watering;
+  expect(depthOf({ ...timeline, watering: earlier })?.from).toBe("the label of Evenfeed 18 and Preem 0-0-7");
+});
+
 test("an earlier mix ticket, without what was added since and rounded down, is still told", () => {
   const capped = labelOf("Thirstless", says("watering-in", { by: hoursAfterEnd(24), depth: { least: of("in", "0.25"), most: of("in", "0.3") }, rain: "counts" }));
   const timeline = valueOf(aftercareTimeline(aftercareQuestion([appliedOf(capped)], { stations: [{ ...FRONT, depthPerHour: of("in", "0.7") }] })));

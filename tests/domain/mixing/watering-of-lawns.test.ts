@@ -69,7 +69,17 @@ describe("lawns that share a station", () => {
     );
     expect(front?.answer).toMatchObject({ windows: [], parts: [{ starts: [{ stationName: "A" }, { stationName: "B" }] }, { starts: [{ stationName: "C" }] }] });
     expect(strip?.answer).toMatchObject({ parts: [], windows: [{}], starts: [{ stationName: "A" }], isWithOthers: true });
-    expect(lone?.answer).toMatchObject({ stations: [{ stationName: "A" }, { stationName: "D", kind: "test-first" }], windows: [{}] });
+    expect(lone?.answer).toMatchObject({ stations: [{ stationName: "A" }, { stationName: "D", kind: "test-first" }], windows: [], parts: [{ starts: [{ stationName: "A" }] }, { starts: [] }] });
+  });
+  test("in several parts: a station without minutes that waters two lawns has one day on both, that of the last part", () => {
+    const untested = { ...station("U"), depthPerHour: "not-tested" } as const;
+    const [within, other] = [wants("Evenfeed", 96, "0.25"), wants("Preem", 96, "0.25")];
+    const [strip, front] = judged([group("Strip", [within], untested), group("Front", [other], station("A", "0.25"), untested, station("B", "0.25"))], [], mornings(5, 6));
+    if (strip?.answer.kind !== "window" || front?.answer.kind !== "window") throw new Error("Both lawns have a time.");
+    const last = front.answer.parts?.at(-1);
+    expect(front.answer.parts).toHaveLength(2);
+    expect(strip.answer).toMatchObject({ parts: [], starts: [] });
+    expect(strip.answer.windows).toEqual([{ fromEpochMilliseconds: last?.fromEpochMilliseconds, untilEpochMilliseconds: last?.untilEpochMilliseconds }]);
   });
   test("that nobody has read for water leaves all of them undecided", () => {
     expect(judged([group("Front", [labelOf("Unread", { "watering-not-before": "unknown" })], FRONT), group("Strip", [FEED], FRONT)]).map(({ answer }) => answer.kind)).toEqual(["undecided", "undecided"]);

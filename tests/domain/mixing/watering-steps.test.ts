@@ -137,6 +137,44 @@ describe("rain", () => {
   });
 });
 
+describe("before the work is done", () => {
+  const rests = (stationName: string) => ({ stationName, depthPerHour: of("in", "0.5"), cycle: { longestRunMinutes: 15, soakMinutes: 20 } });
+  const told = (products: readonly AppliedProduct[], isMoving: boolean, change: Partial<AftercareQuestion> = {}) =>
+    wateringSteps(valueOf(judgeWatering(aftercareQuestion(products, change))).answer, CHICAGO, { mayMove: () => isMoving, besideEnd: () => ", and within its time", dueWords: () => "its time" }).map(({ words }) => words);
+  test("stations that may have to begin another time are told in minutes from the beginning", () => {
+    const change = { stations: [rests("A"), rests("B")] };
+    expect(told([within(24)], true, change)[0]).toContain(" One at a time, in minutes from the beginning: A at 0 and 35 min for 15 min each; B at 15 and 50 min for 15 min each.");
+    expect(told([within(24)], false, change)[0]).toContain(" One at a time, begun at 4 pm: A at 4 pm and 4:35 pm for 15 min each;");
+  });
+  test("so they are beside other lawns, in each of several parts, and where no label sets a date", () => {
+    const { answer } = valueOf(judgeWatering(aftercareQuestion([within(24)], { stations: hourLong("A", "B") })));
+    const beside = answer.kind === "window" ? { ...answer, isWithOthers: true } : answer;
+    const moving = { mayMove: () => true, besideEnd: () => "", dueWords: () => "" };
+    expect(wateringSteps(beside, CHICAGO, moving)[0]?.words).toContain("One station at a time on the whole property, for example, in minutes from the beginning: A at 0 min for 60 min; B at 60 min for 60 min.");
+    const change = { hours: mornings(4, 6), stations: hourLong("A", "B", "C") };
+    expect(told([within(72)], true, change)[0]).toContain("in 2 parts. Part 1, in minutes from the beginning: A at 0 min for 60 min; B at 60 min for 60 min.");
+    expect(told([undated], true, change)[0]).toContain("Sunday, May 3, 2026, in minutes from the beginning: C at 0 min for 60 min.");
+  });
+  test("rain from the work on counts until the label's time, and rain that spoils at first in the time for water only", () => {
+    expect(told([within(24)], false, { hours: mornings(5, 8) })[0]).toContain("¼ in of rain from the work until its time does it too.");
+    expect(told([within(24), appliedOf(IRON)], false, { hours: mornings(5, 8) })[0]).toContain("¼ in of rain in that time does it too.");
+    expect(told([undated], false, { hours: mornings(5, 8) })[0]).toContain("¼ in of rain from the work on does it too.");
+    expect(told([undated, appliedOf(IRON)], false, { hours: mornings(5, 8) })[0]).toContain("¼ in of rain in that time does it too.");
+  });
+  test("later hours end no later than the label's time", () => {
+    expect(told([within(72)], false, { hours: mornings(5, 9) })[0]).toContain(" Later watering hours do as well, until Monday, May 4, 2026, 9 am, and within its time.");
+  });
+});
+
+test("a part in which only a station without minutes runs is told of that one alone", () => {
+  const untested = { stationName: "New", depthPerHour: "not-tested", cycle: "none" } as const;
+  const { answer } = valueOf(judgeWatering(aftercareQuestion([within(72)], { hours: mornings(4, 6), stations: [...hourLong("A", "B", "C"), untested] })));
+  if (answer.kind !== "window") throw new Error("No window");
+  const parts = (answer.parts ?? []).map((part, index) => (index === 0 ? part : { ...part, starts: [] }));
+  expect(wateringSteps({ ...answer, parts }, CHICAGO)[1]?.words).toMatch(/in 2 parts\. Part 2: New: ¼ in\. Its rate has not been tested\./u);
+  expect(wateringSteps({ ...answer, parts, dueAtEpochMilliseconds: null }, CHICAGO)[0]?.words).toMatch(/Sunday, May 3, 2026: New: ¼ in\. Its rate/u);
+});
+
 test.each([
   ["none needed", [appliedOf(IRON)]],
   ["no time", [appliedOf(IRON), within(2)]],

@@ -75,6 +75,21 @@ test("water that watering hours begin later than the work sets says what it must
   expect(inHours([appliedOf(FEED)], 5)).toEqual(["From Saturday, May 2, 2026, 5 am"]);
 });
 
+test("water for which no time was found is told, planned and as done, with the words of its label", () => {
+  const hours = { localRules: byLaw(daily(0, 10, [4])), controller: "none" } as const;
+  const timeline = valueOf(aftercareTimeline(aftercareQuestion([appliedOf(FEED)], { stations: [], hours })));
+  const group = { lawnNames: ["Front"], timeline };
+  const water = ({ steps }: { readonly steps: readonly { readonly when: string; readonly what: string; readonly why: readonly unknown[] }[] }) => steps.filter(({ what }) => what.startsWith("Water in"));
+  const what = "Water in with ¼ in. No time was found that keeps to the labels, the watering hours and what the stations need.";
+  const why = [{ asks: "Evenfeed 18", words: ["words on watering-in"] }];
+  expect(plannedAftercare([group], WORK, [appliedOf(FEED)], CHICAGO).groups.flatMap(water)).toEqual([
+    { when: "From the end of the work, about Friday, May 1, 2026, 4 pm as planned, as soon as the watering hours allow; the label wants it by Saturday, May 2, 2026, 4 pm, and within 24 hours after the work ends", what, why },
+  ]);
+  expect(aftercareAsDone([group], WORK, CHICAGO).groups.flatMap(water)).toEqual([
+    { when: "From Friday, May 1, 2026, 4 pm, as soon as the watering hours allow; the label wants it by Saturday, May 2, 2026, 4 pm", what, why },
+  ]);
+});
+
 test("each step says who asks for it, in the label's words; a law by its own name", () => {
   const law = { basis: "law", source: "Posting rule 7" } as const;
   const signed = asks(says("posting-sign", { upBy: "at-start", mayComeDown: { trigger: "day-following", daysFollowing: 1, orReentryIfLater: false }, labelWords: "the day following" }, law));

@@ -1,0 +1,97 @@
+import { listWords } from "#domain/foundation/list-words";
+import { type AftercareQuestion } from "#domain/mixing/aftercare-question";
+import { type AftercareStep, inReasonOrder, reasonFor } from "#domain/mixing/aftercare-step";
+import { type AppliedProduct, appliedName } from "#domain/mixing/applied-product";
+import { depthWords } from "#domain/mixing/irrigation-run";
+import { localWords } from "#domain/mixing/local-words";
+import { type StaysDry, untilAllIsDown, type WateringNeed, wateringNeeds } from "#domain/mixing/watering-bounds";
+import { commonDepth } from "#domain/mixing/watering-depth";
+import { authoritiesOfHours } from "#domain/mixing/watering-hours";
+import { type JudgedWatering } from "#domain/mixing/watering-window";
+
+/**
+ * What is told of water that is wanted and for which no time was found, or none can be: the work may be done all the same,
+ * and who is told nothing takes it that nothing is to be done. It has no hours; the words say by when a label wants it, and
+ * what is not on file. Nothing where there is a time, or where nothing wants water.
+ */
+export function wateringWithoutTime(question: AftercareQuestion, { answer, dry }: Pick<JudgedWatering, "answer" | "dry">): readonly AftercareStep[] {
+  if (answer.kind === "window" || answer.kind === "none-needed") return [];
+  const { products, visit, timeZone } = question;
+  const { needs, unsaid, unread } = wantedBy(question);
+  if (needs.length + unsaid.length + unread.length === 0) return [];
+  const downAt = untilAllIsDown(visit, products).untilEpochMilliseconds;
+  const { epochMilliseconds, isEstimate, words } = startOf(downAt, question, dry);
+  const stillDry = dry.filter(({ end }) => (end.atEpochMilliseconds ?? 0) > downAt);
+  return [
+    {
+      row: "watering",
+      kind: "must",
+      startsAtEpochMilliseconds: epochMilliseconds,
+      endsAtEpochMilliseconds: null,
+      isEstimate,
+      words: [
+        ...(needs.length === 0 ? [] : [wantedWords(needs, question), noTimeWords(answer.kind, question)]),
+        ...unsaid.map(({ applied }) => `It is not on file whether ${appliedName(applied, timeZone)} has been watered in; if it has not, it still wants water.`),
+        ...(unread.length === 0 ? [] : [`Whether ${namesOf(unread, timeZone)} must be watered in has not been entered from the label. Ask before you water.`]),
+      ].join(" "),
+      startsAtWords: words,
+      endsAtWords: byWords([...needs, ...unsaid], question),
+      reasons: inReasonOrder([
+        ...[...needs, ...unsaid, ...stillDry].map(({ applied, constraint }) => reasonFor(appliedName(applied, timeZone), constraint)),
+        ...unread.map((applied) => ({ productName: appliedName(applied, timeZone), kind: "watering-in", labelWords: "", basis: "label", source: "label, not read" }) as const),
+      ]),
+    },
+  ];
+}
+
+/** What wants water, what still does if nobody has given it any, and of what nobody has read whether it does. */
+function wantedBy({ products, visit, timeZone }: AftercareQuestion) {
+  const unsaid = products.flatMap((applied) => (applied.wateredInAtEpochMilliseconds === "unknown" ? [{ ...applied, wateredInAtEpochMilliseconds: "not-yet" } as const] : []));
+  return {
+    needs: wateringNeeds(products, visit, timeZone),
+    unsaid: wateringNeeds(unsaid, visit, timeZone),
+    unread: products.filter(({ label, wateredInAtEpochMilliseconds: at }) => label.facts["watering-in"] === "unknown" && typeof at !== "number"),
+  };
+}
+
+/** From when on water is not forbidden any more, where that can be said. */
+function startOf(downAt: number, { products, timeZone }: AftercareQuestion, dry: readonly StaysDry[]) {
+  const isOpen = dry.some(({ end }) => end.atEpochMilliseconds === null) || products.some(({ label }) => label.facts["watering-not-before"] === "unknown");
+  if (isOpen) return { epochMilliseconds: downAt, isEstimate: true, words: "when water is not forbidden any more" };
+  const epochMilliseconds = Math.max(downAt, ...dry.flatMap(({ end }) => end.atEpochMilliseconds ?? []));
+  const last = dry.filter(({ end }) => end.atEpochMilliseconds === epochMilliseconds);
+  const isEstimate = last.length > 0 && last.every(({ end }) => end.isEstimate);
+  const words = localWords(epochMilliseconds, timeZone, "end");
+  return { epochMilliseconds, isEstimate, words: isEstimate ? `about ${words}, an estimate` : words };
+}
+
+function namesOf(products: readonly AppliedProduct[], timeZone: string): string {
+  return listWords([...new Set(products.map((applied) => appliedName(applied, timeZone)))]);
+}
+
+function wantedWords(needs: readonly WateringNeed[], question: AftercareQuestion): string {
+  const common = commonDepth(needs, question);
+  switch (common.kind) {
+    case "depth":
+      return `Water in with ${depthWords(common.depth.least, question.unitSystem)}.`;
+    case "not-stated":
+      return "Water in as the label says; it states no depth.";
+    case "no-common-depth":
+      return "Water in; the labels do not agree on how much.";
+  }
+}
+
+function noTimeWords(kind: "no-window" | "undecided", { hours }: AftercareQuestion): string {
+  if (kind === "undecided") return "From when on is not known: not all that it hangs on is on file.";
+  const byHours = authoritiesOfHours(hours).length > 0 ? ["the watering hours"] : [];
+  return `No time was found that keeps to ${listWords(["the labels", ...byHours, "what the stations need"])}.`;
+}
+
+/** "as soon as the watering hours allow; the label wants it by Tuesday, Jul 7, 2026, 4 pm". */
+function byWords(needs: readonly WateringNeed[], { hours, timeZone }: AftercareQuestion): string {
+  const dues = needs.flatMap(({ dueAtEpochMilliseconds: due }) => due ?? []);
+  const lead = authoritiesOfHours(hours).length > 0 ? "as soon as the watering hours allow" : "as soon as it may be";
+  if (dues.length > 0) return `${lead}; the label wants it by ${localWords(Math.min(...dues), timeZone, "due")}`;
+  if (needs.some(({ isOverdue }) => isOverdue)) return `${lead}; the date on the label has passed`;
+  return needs.length === 0 ? "once the label has been read" : `${lead}; no date on the label`;
+}

@@ -1,0 +1,93 @@
+import { expect, test } from "vitest";
+import { aftercareTimeline } from "#domain/mixing/aftercare";
+import { type AftercareQuestion } from "#domain/mixing/aftercare-question";
+import { type AppliedProduct } from "#domain/mixing/applied-product";
+import { wateringWithoutTime } from "#domain/mixing/watering-without-time";
+import { judgeWatering } from "#domain/mixing/watering-window";
+import { of } from "#domain/quantities/quantity";
+import { aftercareQuestion, appliedOf, byLaw, daily, earlierOf, END, FEED, FRONT, HOUR, hoursAfterEnd, IRON, labelOf, says, START, untilState } from "../../support/aftercare-builders";
+import { valueOf } from "../../support/domain-answers";
+
+function told(products: readonly AppliedProduct[], change: Partial<AftercareQuestion> = {}) {
+  const question = aftercareQuestion(products, change);
+  return wateringWithoutTime(question, valueOf(judgeWatering(question)));
+}
+const onThursdays = { localRules: byLaw(daily(0, 10, [4])), controller: "none" } as const;
+const wants = (name: string, facts: Parameters<typeof labelOf>[1]) => appliedOf(labelOf(name, facts));
+const depth = (least: string, most?: string) => ({ least: of("in", least), most: most === undefined ? ("none" as const) : of("in", most) });
+
+test("hours that come after the label's date: the water is told without hours, with the date", () => {
+  expect(told([appliedOf(FEED)], { hours: onThursdays })).toEqual([
+    {
+      row: "watering",
+      kind: "must",
+      startsAtEpochMilliseconds: END,
+      endsAtEpochMilliseconds: null,
+      isEstimate: false,
+      words: "Water in with ¼ in. No time was found that keeps to the labels, the watering hours and what the stations need.",
+      startsAtWords: "Friday, May 1, 2026, 4 pm",
+      endsAtWords: "as soon as the watering hours allow; the label wants it by Saturday, May 2, 2026, 4 pm",
+      reasons: [{ productName: "Evenfeed 18", kind: "watering-in", labelWords: "words on watering-in", basis: "label", source: "label, directions for use" }],
+    },
+  ]);
+});
+
+test("none where a time was found, where nothing wants water, and of lawns that others alone keep from deciding", () => {
+  expect(told([appliedOf(FEED)])).toEqual([]);
+  expect(told([appliedOf(IRON)])).toEqual([]);
+  expect(wateringWithoutTime(aftercareQuestion([appliedOf(IRON)]), { answer: { kind: "undecided" }, dry: [] })).toEqual([]);
+});
+
+test("it begins after what must stay dry, whose words are told beside", () => {
+  const quick = wants("Quick", says("watering-in", { by: hoursAfterEnd(4), depth: depth("0.25"), rain: "counts" }));
+  const [step, ...others] = told([appliedOf(IRON), quick]);
+  expect(others).toEqual([]);
+  expect(step).toMatchObject({ startsAtEpochMilliseconds: END + 12 * HOUR, startsAtWords: "Saturday, May 2, 2026, 4 am", endsAtWords: "as soon as it may be; the label wants it by Friday, May 1, 2026, 8 pm" });
+  expect(step?.words).toBe("Water in with ¼ in. No time was found that keeps to the labels and what the stations need.");
+  expect(step?.reasons.map(({ productName, kind }) => `${productName} ${kind}`)).toEqual(["Ferrox Foliar rain-that-spoils", "Ferrox Foliar watering-not-before", "Quick watering-in"]);
+  const drying = wants("Alpha", says("watering-not-before", { untilLaterOf: [untilState("dry")] }));
+  expect(told([drying, appliedOf(FEED)], { hours: onThursdays })).toMatchObject([{ isEstimate: true, startsAtWords: "about Friday, May 1, 2026, 6 pm, an estimate" }]);
+});
+
+test("dates of several labels give the first, one that has passed says so, and none is not made up", () => {
+  const soon = wants("Soon", says("watering-in", { by: hoursAfterEnd(12), depth: depth("0.5"), rain: "counts" }));
+  expect(told([appliedOf(FEED), soon], { hours: onThursdays })).toMatchObject([{ words: expect.stringContaining("Water in with ½ in.") as string, endsAtWords: "as soon as the watering hours allow; the label wants it by Saturday, May 2, 2026, 4 am" }]);
+  const never = { localRules: byLaw([]), controller: "none" } as const;
+  const undated = wants("Slow", says("watering-in", { by: "not-stated", depth: "not-stated", rain: "counts" }));
+  expect(told([undated], { hours: never })).toMatchObject([{ words: expect.stringContaining("Water in as the label says; it states no depth.") as string, endsAtWords: "as soon as the watering hours allow; no date on the label" }]);
+  expect(told([earlierOf(FEED, START - 48 * HOUR)], { hours: never })).toMatchObject([{ endsAtWords: "as soon as the watering hours allow; the date on the label has passed" }]);
+});
+
+test("depths that do not agree are not given", () => {
+  const much = wants("Much", says("watering-in", { by: hoursAfterEnd(24), depth: depth("0.5"), rain: "counts" }));
+  const little = wants("Little", says("watering-in", { by: hoursAfterEnd(24), depth: depth("0.1", "0.25"), rain: "counts" }));
+  expect(told([much, little])[0]?.words).toContain("Water in; the labels do not agree on how much.");
+});
+
+test("what nobody has read or said is told, and where it is about when water may run the beginning is left open", () => {
+  const unread = wants("Unread", { "watering-in": "unknown" });
+  expect(told([unread])).toMatchObject([
+    { words: "Whether Unread must be watered in has not been entered from the label. Ask before you water.", startsAtWords: "Friday, May 1, 2026, 4 pm", endsAtWords: "once the label has been read", reasons: [{ productName: "Unread", kind: "watering-in", labelWords: "" }] },
+  ]);
+  expect(told([appliedOf(FEED), wants("Dry", { "watering-not-before": "unknown" })])).toMatchObject([
+    { words: "Water in with ¼ in. From when on is not known: not all that it hangs on is on file.", startsAtWords: "when water is not forbidden any more", startsAtEpochMilliseconds: END, isEstimate: true },
+  ]);
+  const unsaid = earlierOf(FEED, START - HOUR, { wateredInAtEpochMilliseconds: "unknown" });
+  expect(told([unsaid])).toMatchObject([
+    { words: "It is not on file whether Evenfeed 18 (put down Friday, May 1, 2026) has been watered in; if it has not, it still wants water.", endsAtWords: "as soon as it may be; the label wants it by Saturday, May 2, 2026, 2 pm" },
+  ]);
+  expect(told([earlierOf(labelOf("Unread", { "watering-in": "unknown" }), START - HOUR, { wateredInAtEpochMilliseconds: START - HOUR }), wants("Dry", { "watering-not-before": "unknown" })])).toEqual([]);
+});
+
+test("who waits for that water is given no time, nor are mowers", () => {
+  const inHalfAnHour = { localRules: byLaw(daily(5, 6)), controller: "none" } as const;
+  const slow = { ...FRONT, depthPerHour: of("in", "0.125") };
+  const { steps, watering } = valueOf(aftercareTimeline(aftercareQuestion([appliedOf(FEED)], { hours: inHalfAnHour, stations: [slow] })));
+  expect(watering).toEqual({ kind: "no-window" });
+  expect(steps.map(({ row, endsAtEpochMilliseconds, endsAtWords }) => [row, endsAtEpochMilliseconds, endsAtWords])).toEqual([
+    ["people-and-pets", null, "watered in and dry; no time can be given"],
+    ["mowing", null, "watered in; no time can be given"],
+    ["watering", null, "as soon as the watering hours allow; the label wants it by Saturday, May 2, 2026, 4 pm"],
+  ]);
+  expect(valueOf(aftercareTimeline(aftercareQuestion([appliedOf(FEED)], { hours: inHalfAnHour }))).steps[0]?.endsAtWords).toBe("about Saturday, May 2, 2026, 8 am, an estimate");
+});
