@@ -67,7 +67,7 @@ export function treatmentOnLine<Treatment extends Pick<ProductPutDown, "line">>(
 }
 
 /** How a day's tanks are to be filled and emptied, which is of no weight once a visit is done. */
-const OF_TANK_PLANS = ["flush-the-line", "last-mix-left", "other-rates-than-the-fill", "water-at-stop-not-known"];
+const OF_TANK_PLANS = ["flush-the-line", "last-mix-left", "two-mixes-in-the-tank", "other-rates-than-the-fill", "water-at-stop-not-known"];
 /** What a record says anew for itself, about who really did it, or what is of no weight once it is done. */
 const OF_THE_PLAN_ONLY: ReadonlySet<string> = new Set(["calibration-current", "forecast-not-entered", "coming-heat-not-judged", "on-no-day", "license-missing", "license-category-not-on-file", "look-at-the-weather", "technician-under-supervision", ...OF_TANK_PLANS, ...OF_FLOWERS]);
 

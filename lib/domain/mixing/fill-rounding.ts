@@ -34,7 +34,7 @@ export function roundedInFill({ run, last, isSameAsLast, already }: SizedRun, fi
     const treatment = treatments.find((one) => one.productId === productId);
     if (treatment === undefined || marks === null) return [];
     const rest = rests.find((one) => one.productId === productId);
-    const strength = strengthWith(amount, fill.finished, rest === undefined ? undefined : { volume: already, strength: rest.concentration });
+    const strength = strengthWith(amount, fill.finished, rest === undefined || rest.concentration === "unknown" ? undefined : { volume: already, strength: rest.concentration });
     return judged(treatment, strength, run.gear.carrier.rate, fill.name);
   });
 }

@@ -4,13 +4,14 @@ import { fromAmount, ratio } from "#domain/quantities/quantity";
 import { rational, toNumber } from "#domain/quantities/rational";
 import { amountOfMarks } from "#domain/quantities/rounding";
 import { roundedInFill } from "#domain/mixing/fill-rounding";
-import { isSameMix } from "#domain/mixing/mix-change";
 import { mixesOfRoute } from "#domain/mixing/mixes-of-route";
-import { type BeforeRun, contentsAfter, type SizedFill, type SizedRun, type SizingFrame, sizeRun, toolsOf } from "#domain/mixing/sized-run";
+import { type BeforeRun } from "#domain/mixing/begin-of-run";
+import { contentsAfter, type SizedFill, type SizedRun, type SizingFrame, sizeRun } from "#domain/mixing/sized-run";
 import { mixFill, underAMark } from "#domain/mixing/tank-fill";
 import { levelsAlong, type TankAction, type TankLevel } from "#domain/mixing/tank-levels";
 import { type AboardAtStop, type FillOfRoute, type FillPlace, type TankPlan } from "#domain/mixing/tank-plan-answer";
 import { type LastHeld, type TankPlanQuestion, type TreatedStop } from "#domain/mixing/tank-plan-question";
+import { isFor, morningOf, restsAtBegin, toolsOf } from "#domain/mixing/tank-rests";
 import { rinsateAlong } from "#domain/mixing/rinsate-aboard";
 import { type RunOfMix, runsOfTanks } from "#domain/mixing/tank-runs";
 import { addWeight, checkPayload, type HeaviestLoad, waterShareOf, waterWeight } from "#domain/mixing/truck-weight";
@@ -23,7 +24,6 @@ export interface PlannedTank {
   readonly levels: readonly TankLevel[];
   /** By run, the rinsate that is aboard when it ends. */
   readonly rinsateAtEnds: readonly bigint[];
-  readonly leftOfLast: bigint | "unknown";
 }
 
 /**
@@ -62,14 +62,15 @@ export function planTanks(question: TankPlanQuestion): TankPlan {
 function planTank(frame: SizingFrame, runs: readonly RunOfMix[]): PlannedTank {
   const { stops, lastHeld } = frame.question;
   const gear = gearOf(runs);
-  const inMorning = lastHeld.get(gear.equipmentId) ?? "unknown";
+  const { held: inMorning, later } = morningOf(lastHeld.get(gear.equipmentId) ?? "unknown", runs);
+  const madeFor = new Map(later.map((one) => [one, runs.find((run) => isFor(one, run))]));
   const sized: SizedRun[] = [];
-  let before: BeforeRun = { last: inMorning, below: [], lineHoldsLast: holdsLastInMorning(frame.question, gear, inMorning), isFirst: true, leavesRest: false };
+  let before: BeforeRun = { last: inMorning, below: [], made: [], lineHoldsLast: holdsLastInMorning(frame.question, gear, inMorning), isFirst: true, leavesRest: false };
   addRidingAlong(frame, runs, -1n);
   for (const run of runs) {
-    const next = sizeRun(frame, run, before);
+    const next = sizeRun(frame, run, { ...before, made: later.filter((one) => madeFor.get(one) === run) });
     sized.push(next);
-    before = { last: next.real, below: contentsAfter(next).slice(1), lineHoldsLast: next.inLine !== 0n, isFirst: false, leavesRest: leavesRest(frame.question, next) };
+    before = { last: next.real, below: contentsAfter(next).slice(1), made: [], lineHoldsLast: next.inLine !== 0n, isFirst: false, leavesRest: leavesRest(frame.question, next) };
   }
   const [first] = sized;
   addRests(frame, runs, -1n);
@@ -77,7 +78,7 @@ function planTank(frame: SizingFrame, runs: readonly RunOfMix[]): PlannedTank {
   for (const { volume, until } of rides) addWeight(frame.weights, -waterWeight(volume, rational(1n)), until, frame.weights.length);
   const levels = levelsAlong(stops.length, first?.already ?? 0n, sized.flatMap((run, index) => actionsOf(stops, run, sized[index - 1])));
   addSpray(frame.weights, sized, levels);
-  return { gear, runs: sized, levels, rinsateAtEnds: atEnds, leftOfLast: leftOf(inMorning, first?.isSameAsLast === true) };
+  return { gear, runs: sized, levels, rinsateAtEnds: atEnds };
 }
 
 /**
@@ -88,20 +89,13 @@ function holdsLastInMorning({ settings }: TankPlanQuestion, { holdUp }: TicketSp
   return settings.lineAtTheEnd === "left-as-it-is" || holdUp === "unknown" || (typeof held !== "string" && held.isUnderWay);
 }
 
-/** What has to go before the first fill: the rest of another mix, as far as the books know it. */
-function leftOf(held: LastHeld, isSame: boolean): bigint | "unknown" {
-  if (typeof held === "string") return 0n;
-  if (held.left === "unknown") return "unknown";
-  return isSame ? 0n : held.left.amount;
-}
-
 function gearOf([first]: readonly RunOfMix[]): TicketSprayer {
   invariant(first !== undefined, "a tank is there for a mix");
   return first.gear;
 }
 
-/** What happens to a tank in a run, in order; what the run before left is taken out on the way to it. */
-function actionsOf(stops: readonly TreatedStop[], { fills, run }: SizedRun, before: SizedRun | undefined): readonly TankAction[] {
+/** What happens to a tank in a run, in order; what the run before left is taken out on the way to it, and what the crew filled for it already goes in. */
+function actionsOf(stops: readonly TreatedStop[], { fills, run, already }: SizedRun, before: SizedRun | undefined): readonly TankAction[] {
   const begin = run.draws[0]?.stopIndex ?? 0;
   const timeOf = (fill: SizedFill): Pick<TankAction, "stopIndex" | "when"> => {
     const { at } = placeOf(stops, fill);
@@ -109,7 +103,7 @@ function actionsOf(stops: readonly TreatedStop[], { fills, run }: SizedRun, befo
     return { stopIndex, when: at === "stop" || fill.isMidway || before?.run.draws.at(-1)?.stopIndex === stopIndex ? "at-the-stop" : "on-the-way" };
   };
   const [first] = fills;
-  const emptied: readonly TankAction[] = before === undefined ? [] : [{ ...(first === undefined ? { stopIndex: begin, when: "at-the-stop" } : timeOf(first)), change: -before.left }];
+  const emptied: readonly TankAction[] = before === undefined ? [] : [{ ...(first === undefined ? { stopIndex: begin, when: "at-the-stop" } : timeOf(first)), change: already - before.left }];
   return [
     ...emptied,
     ...fills.flatMap((fill): readonly TankAction[] => {
@@ -154,9 +148,10 @@ function addRidingAlong(frame: SizingFrame, runs: readonly RunOfMix[], times: 1n
 function addHeld({ question: { lastHeld, stops }, weights }: SizingFrame, runs: readonly RunOfMix[], times: 1n | -1n): void {
   const [first, next] = runs;
   if (first === undefined) return;
-  const held = lastHeld.get(first.gear.equipmentId);
-  if (held === undefined || typeof held === "string" || held.left === "unknown" || !isSameMix(held, first.products, toolsOf(first))) return;
-  let [left, from] = [held.left.amount, 0];
+  const { held } = morningOf(lastHeld.get(first.gear.equipmentId) ?? "unknown", runs);
+  const already = typeof held === "string" ? "unknown" : restsAtBegin(held, [], first).already;
+  if (typeof already === "string") return;
+  let [left, from] = [already.amount, 0];
   for (const { stopIndex, finished } of first.draws) {
     addWeight(weights, times * waterWeight(left, waterShareOf(first.products)), from, stopIndex + 1);
     from = stopIndex + 1;
