@@ -31,6 +31,8 @@ export interface ProductPutDown {
   readonly rateText: string;
   readonly reason: string;
   readonly equipmentName: string;
+  /** There only where it is known. */
+  readonly equipmentId?: string;
   readonly label: LabelPutDown;
   /** Where it was to go, and on how much of each lawn. */
   readonly lawns: readonly TreatedLawn[];
@@ -111,7 +113,7 @@ function mixedTreatment(treatment: TicketTreatment, mixes: readonly Mix[]): read
   const mix = mixes.find((one) => linesOf(one).includes(line));
   if (mix === undefined) return [];
   // What was put down is held against the label as it is stated, not against what a calibration made of it.
-  return [{ line, productId, productName: label.productName, rate, rateText, ...(spot === undefined ? {} : { spot }), reason, equipmentName: gear.name, label: { label, use: { ...use, rates } }, lawns: mix.lawns }];
+  return [{ line, productId, productName: label.productName, rate, rateText, ...(spot === undefined ? {} : { spot }), reason, equipmentName: gear.name, equipmentId: gear.equipmentId, label: { label, use: { ...use, rates } }, lawns: mix.lawns }];
 }
 
 interface ZoneRow {
@@ -131,6 +133,7 @@ async function withoutMix(work: Work, planned: readonly PlannedTreatment[], zone
     return {
       ...{ line, productId, rate, rateText, reason },
       ...(spot === undefined ? {} : { spot }),
+      ...(equipmentId === null ? {} : { equipmentId }),
       equipmentName: equipment.find((one) => one.equipmentId === equipmentId)?.name ?? NOT_ON_FILE,
       label: label === undefined || use === undefined ? "not-on-file" : { label, use },
       lawns: zones.filter(({ zoneId }) => zoneIds.includes(zoneId)).map((zone) => wholeLawn(zone, spot)),
