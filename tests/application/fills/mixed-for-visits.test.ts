@@ -9,10 +9,11 @@ eachOnACrewDay();
 
 const LONG_AGO = new Date("2026-01-01T00:00:00Z");
 const mixed = (since: Date | null = LONG_AGO) => inWorkOf(house, company, (work) => mixedForVisits(work, since));
+/** Records as they were before the sprayer's id was kept in them, by what it was called then. */
 const withoutItsId = async (equipmentName: string) => {
   await house.ask("alter table register_entry disable trigger user");
-  await house.ask("update register_entry set content = (regexp_replace(content, '\\"equipmentId\\":\\"[^\\"]*\\",', '', 'g')::jsonb)::text where company_id = $1", [company.companyId]);
-  await house.ask("update register_entry set content = replace(replace(content, '\\": ', '\\":'), $2, $3) where company_id = $1", [company.companyId, '"equipmentName":"100 gal tank"', `"equipmentName":"${equipmentName}"`]);
+  await house.ask("update register_entry set content = replace(replace(content, $1, ''), $2, $3)", [`"equipmentId":"${day.sprayerId}",`, '"equipmentName":"100 gal tank"', `"equipmentName":"${equipmentName}"`]);
+  await house.ask("alter table register_entry enable trigger user");
 };
 
 test("a spray that a record has out of no fill counts with its sprayer, its street and when its visit ended", async () => {
