@@ -161,7 +161,7 @@ function leftOf({ timeZone, day, open, readOf }: Books, fill: FillOfTank, isFoll
   return leftNow(asFilled, { timeZone, day, open, isBesideReading: !isFollowed && readOf.get(fill.fillId)?.is_beside_reading === true });
 }
 
-/** The fills that were made on the day itself for open visits of it, that of the first of these visits first; of several for one visit the last. */
+/** The fills that were made on the day itself for open visits of it, that of the first of these visits first. */
 function firstNeeded(books: Books, fills: readonly FillOfTank[]): readonly FillOfTank[] {
   const { timeZone, day: { date, visitIds } } = books;
   const placeOf = new Map(visitIds.map((visitId, place) => [visitId, place]));
@@ -169,7 +169,7 @@ function firstNeeded(books: Books, fills: readonly FillOfTank[]): readonly FillO
     .filter(({ filledAt }) => calendarDateIn(timeZone, filledAt) === date)
     .map((fill) => ({ fill, place: Math.min(...openOfDay(books, fill).map((visitId) => placeOf.get(visitId) ?? Infinity)) }))
     .filter(({ place }) => place !== Infinity)
-    .toSorted((one, other) => one.place - other.place || inTurn(other.fill, one.fill))
+    .toSorted((one, other) => one.place - other.place || inTurn(one.fill, other.fill))
     .map(({ fill }) => fill);
 }
 

@@ -4,7 +4,7 @@ import { amountOfMarks } from "#domain/quantities/rounding";
 import { type ChangeOfMix, mixInTank, type MixInTank } from "#domain/mixing/mix-change";
 import { changeOfRun, type TankContents } from "#domain/mixing/tank-contents";
 import { type FilledBefore, type FilledLater, type HeldMix, type LastHeld, type RestInTank, type TankPlanQuestion } from "#domain/mixing/tank-plan-question";
-import { leftOfAll, type RestsAtBegin, restsAtBegin } from "#domain/mixing/tank-rests";
+import { type FilledAlong, filledAlong, leftOfAll, type RestsAtBegin, restsAtBegin } from "#domain/mixing/tank-rests";
 import { type DrawOfStop, type RunOfMix } from "#domain/mixing/tank-runs";
 import { type TicketSprayer } from "#domain/mixing/ticket-question";
 
@@ -57,6 +57,8 @@ export interface BeginOfRun {
   readonly onHand: MixOnHand | null;
   /** Of the run's own mix in the tank by the books; nothing where they don't know it. */
   readonly already: bigint;
+  /** What of that the crew filled in on the way. */
+  readonly filledAlong: readonly FilledAlong[];
   /** By what names the books have what is in the tank; null where they have nothing. */
   readonly restName: string | null;
   /** What has to be out of the tank first by the books: of another mix, or that they don't know of this one. */
@@ -77,7 +79,7 @@ export function beginOfRun(question: TankPlanQuestion, run: RunOfMix, before: Be
   const onHand: MixOnHand | null = top === null || latest === undefined ? null : { fills: [mixInTank(latest), ...earlier.map(mixInTank)], onto: contentsOf(top.filledOnto) };
   // A run whose fill is made already still follows the run before it in pump and hose.
   const onBooks = onHand !== null && held === null ? null : top;
-  return { ...betweenMixes(question, run, before, onBooks, onHand !== null && onBooks !== null), onHand, ...leftAtBegin(question, rests) };
+  return { ...betweenMixes(question, run, before, onBooks, onHand !== null && onBooks !== null), onHand, ...leftAtBegin(question, run, before.made, rests) };
 }
 
 /** @param onBooks the fill that the run follows by the books; null where it follows another run, a clean-out or nobody knows what */
@@ -122,15 +124,17 @@ function runsOn({ mayRunOn }: ChangeOfMix, { holdUp }: TicketSprayer, { finished
   return mayRunOn && holdUp !== "unknown" && holdUp.amount <= finished.amount;
 }
 
-type LeftAtBegin = Pick<BeginOfRun, "already" | "restName" | "leftOfLast" | "under">;
+type LeftAtBegin = Pick<BeginOfRun, "already" | "filledAlong" | "restName" | "leftOfLast" | "under">;
 
 /** Less than a mark of the gauge of another mix is let out on the way and written down nowhere. */
-function leftAtBegin({ settings }: TankPlanQuestion, { own, already, others }: RestsAtBegin): LeftAtBegin {
-  if (own.length === 0) return { already: 0n, restName: nameOf(others), leftOfLast: leftOfAll(others), under: [] };
+function leftAtBegin({ settings }: TankPlanQuestion, run: RunOfMix, made: readonly FilledLater[], { own, already, others }: RestsAtBegin): LeftAtBegin {
+  if (own.length === 0) return { already: 0n, filledAlong: [], restName: nameOf(others), leftOfLast: leftOfAll(others), under: [] };
   const mark = amountOfMarks(settings.tankMark, 1n).amount;
   const under = others.filter(({ left }) => left === "unknown" || left.amount >= mark);
-  const isKnown = typeof already !== "string";
-  return { already: isKnown ? already.amount : 0n, restName: nameOf(own), leftOfLast: isKnown ? fromAmount("volume", 0n) : already, under };
+  if (typeof already === "string") return { already: 0n, filledAlong: [], restName: nameOf(own), leftOfLast: already, under };
+  const ownMade = made.filter((one) => own.includes(one));
+  const inMorning = ownMade.reduce((rest, { left }) => rest - (left === "unknown" ? 0n : left.amount), already.amount);
+  return { already: already.amount, filledAlong: filledAlong(run, inMorning, ownMade), restName: nameOf(own), leftOfLast: fromAmount("volume", 0n), under };
 }
 
 function nameOf(rests: readonly RestInTank[]): string | null {

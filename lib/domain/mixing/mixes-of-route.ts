@@ -42,7 +42,7 @@ export function mixesOfRoute(question: TankPlanQuestion, { runs, rinsateAtEnds }
   const named = (one: MixInTank): MixInTank => ({ ...one, name: names.get(one) ?? one.name });
   return runs.map((sized, index) => {
     const name = nameOf(sized, lettersOf.get(sized) ?? []);
-    const heldName = typeof sized.last === "string" ? null : sized.last.name;
+    const heldName = sized.onHand !== null ? sized.restName : typeof sized.last === "string" ? null : sized.last.name;
     const last = typeof sized.last === "string" ? null : named(sized.last);
     const begin = beginOf(sized, last);
     const mix: MixOfRoute = {

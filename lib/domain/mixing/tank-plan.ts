@@ -76,7 +76,7 @@ function planTank(frame: SizingFrame, runs: readonly RunOfMix[]): PlannedTank {
   addRests(frame, runs, -1n);
   const { rides, atEnds } = rinsateAlong(sized.map(({ rinsate, fills }) => ({ rinsate, fillsAtShop: fills.filter((fill) => placeOf(stops, fill).at === "shop") })), stops.length);
   for (const { volume, until } of rides) addWeight(frame.weights, -waterWeight(volume, rational(1n)), until, frame.weights.length);
-  const levels = levelsAlong(stops.length, first?.already ?? 0n, sized.flatMap((run, index) => actionsOf(stops, run, sized[index - 1])));
+  const levels = levelsAlong(stops.length, first === undefined ? 0n : inMorningOf(first), sized.flatMap((run, index) => actionsOf(stops, run, sized[index - 1])));
   addSpray(frame.weights, sized, levels);
   return { gear, runs: sized, levels, rinsateAtEnds: atEnds };
 }
@@ -94,8 +94,13 @@ function gearOf([first]: readonly RunOfMix[]): TicketSprayer {
   return first.gear;
 }
 
-/** What happens to a tank in a run, in order; what the run before left is taken out on the way to it, and what the crew filled for it already goes in. */
-function actionsOf(stops: readonly TreatedStop[], { fills, run, already }: SizedRun, before: SizedRun | undefined): readonly TankAction[] {
+/** What of a tank's first mix is in it when the truck leaves. */
+function inMorningOf({ already, filledAlong }: SizedRun): bigint {
+  return filledAlong.reduce((rest, { volume }) => rest - volume, already);
+}
+
+/** What happens to a tank in a run, in order; what the run before left is taken out on the way to it. */
+function actionsOf(stops: readonly TreatedStop[], { fills, run, filledAlong }: SizedRun, before: SizedRun | undefined): readonly TankAction[] {
   const begin = run.draws[0]?.stopIndex ?? 0;
   const timeOf = (fill: SizedFill): Pick<TankAction, "stopIndex" | "when"> => {
     const { at } = placeOf(stops, fill);
@@ -103,9 +108,11 @@ function actionsOf(stops: readonly TreatedStop[], { fills, run, already }: Sized
     return { stopIndex, when: at === "stop" || fill.isMidway || before?.run.draws.at(-1)?.stopIndex === stopIndex ? "at-the-stop" : "on-the-way" };
   };
   const [first] = fills;
-  const emptied: readonly TankAction[] = before === undefined ? [] : [{ ...(first === undefined ? { stopIndex: begin, when: "at-the-stop" } : timeOf(first)), change: already - before.left }];
-  return [
+  const emptied: readonly TankAction[] = before === undefined ? [] : [{ ...(first === undefined ? { stopIndex: begin, when: "at-the-stop" } : timeOf(first)), change: -before.left }];
+  const made = filledAlong.map(({ stopIndex, volume }): TankAction => ({ stopIndex, when: stops[stopIndex]?.water === "yes" || before?.run.draws.at(-1)?.stopIndex === stopIndex ? "at-the-stop" : "on-the-way", change: volume }));
+  const actions = [
     ...emptied,
+    ...made,
     ...fills.flatMap((fill): readonly TankAction[] => {
       const { stopIndex, when } = timeOf(fill);
       // The line takes the fill's mix where that is made, and what was in the tank before where it is sprayed first.
@@ -113,6 +120,7 @@ function actionsOf(stops: readonly TreatedStop[], { fills, run, already }: Sized
       return [{ stopIndex, when, change: fill.mixed - toLine }, { stopIndex: fill.beginsAt, when: "at-the-stop", change: toLine - fill.toLine }, ...fill.parts.map(({ stopIndex: place, volume }): TankAction => ({ stopIndex: place, when: "at-the-stop", change: -volume }))];
     }),
   ];
+  return actions.toSorted((one, other) => one.stopIndex - other.stopIndex || Number(one.when === "at-the-stop") - Number(other.when === "at-the-stop"));
 }
 
 function waterShares(stops: number, runs: readonly SizedRun[]): readonly ReturnType<typeof rational>[] {

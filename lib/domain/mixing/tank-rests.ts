@@ -49,8 +49,8 @@ function layersOf(held: HeldMix): readonly RestInTank[] {
 
 /**
  * What is in a tank for a run: of its own mix all fills on top, whichever of them were measured, for they run together; what
- * is under another mix can't be had. More than one fill together that come to more than tank and line hold are an error of
- * the books.
+ * is under another mix can't be had. Fills that come to more than tank and line hold together are an error of the books; those
+ * that were made for the run since went in as the ones before were sprayed.
  * @param held what the tank holds before the day's first run; null for any other run
  * @param made the fills that the crew made for this run, in their order
  */
@@ -58,11 +58,36 @@ export function restsAtBegin(held: HeldMix | null, made: readonly FilledLater[],
   const layers = [...made.toReversed(), ...(held === null ? [] : layersOf(held))];
   const firstOther = layers.findIndex((one) => !isSameMix(one, run.products, toolsOf(run)));
   const own = firstOther < 0 ? layers : layers.slice(0, firstOther);
-  const already = leftOfAll(own);
-  const { capacity, holdUp } = run.gear;
+  return { own, already: isTooMuch(own.slice(made.length), run.gear) ? "more-than-it-holds" : leftOfAll(own), others: layers.slice(own.length) };
+}
+
+function isTooMuch(together: readonly RestInTank[], { capacity, holdUp }: RunOfMix["gear"]): boolean {
+  const left = leftOfAll(together);
   const most = capacity.amount + (holdUp === "unknown" ? 0n : holdUp.amount);
-  const isTooMuch = own.length > 1 && already !== "unknown" && already.amount > most;
-  return { own, already: isTooMuch ? "more-than-it-holds" : already, others: layers.slice(own.length) };
+  return together.length > 1 && left !== "unknown" && left.amount > most;
+}
+
+/** Where a fill that was made already goes into the tank, by the place of the stop in the route. */
+export interface FilledAlong {
+  readonly stopIndex: number;
+  readonly volume: bigint;
+}
+
+/**
+ * Where the crew filled in what they made for a run since: where what was in the tank does no more for the next stop, with
+ * what may go into pump and hose; where it does for all of them, at the first of the fill's own stops.
+ * @param made the run's own mix, in the order in which it was made
+ */
+export function filledAlong({ draws, gear: { holdUp } }: Pick<RunOfMix, "draws" | "gear">, inMorning: bigint, made: readonly FilledLater[]): readonly FilledAlong[] {
+  let aboard = inMorning;
+  return made.map(({ left, visitIds }) => {
+    let taken = holdUp === "unknown" ? 0n : holdUp.amount;
+    const short = draws.findIndex(({ finished }) => (taken += finished.amount) > aboard);
+    const at = short >= 0 ? short : draws.findIndex(({ visitId }) => visitIds.includes(visitId));
+    const volume = left === "unknown" ? 0n : left.amount;
+    aboard += volume;
+    return { stopIndex: draws[at]?.stopIndex ?? 0, volume };
+  });
 }
 
 /** What is left of several mixes together; unknown as soon as one of them is. */

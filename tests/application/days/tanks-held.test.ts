@@ -156,7 +156,7 @@ test("what a tank was filled onto is known until a clean-out lies between; a day
   expect(await held()).toMatchObject({ name: `fill ${String(second)}`, filledOnto: [] });
   const { number: third } = await fill([two.visitId], "7:50", "25 fl oz");
   const { number: fourth } = await fill([two.visitId], "7:55", "20 fl oz");
-  expect(await held(), "of one product the latest fill that had it").toMatchObject({ name: `fill ${String(fourth)}`, filledOnto: [{ name: `fill ${String(third)}` }] });
+  expect(await held(), "of one product the latest fill that had it").toMatchObject({ name: `fill ${String(second)}`, later: [{ name: `fill ${String(third)}` }, { name: `fill ${String(fourth)}`, visitIds: [two.visitId], filledOnto: [{ name: `fill ${String(third)}` }] }] });
   const ofNextDay = await inWorkOf(house, own, (work) => tanksHeld(work, { date: "2026-04-15" as CalendarDate, visitIds: [two.visitId] }));
   expect(ofNextDay.get(itsDay.sprayerId), "moved to another day before anything was sprayed of it").toMatchObject({ isOfThatDay: false });
 });

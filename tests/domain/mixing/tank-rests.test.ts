@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { type TankPlan } from "#domain/mixing/tank-plan-answer";
 import { type FilledLater, type HeldMix, type LastHeld, type RestInTank, type TreatedStop } from "#domain/mixing/tank-plan-question";
 import { planTanks } from "#domain/mixing/tank-plan";
-import { isFor, leftOfAll, morningOf, restsAtBegin } from "#domain/mixing/tank-rests";
+import { filledAlong, isFor, leftOfAll, morningOf, restsAtBegin } from "#domain/mixing/tank-rests";
 import { runsOfTanks } from "#domain/mixing/tank-runs";
 import { of } from "#domain/quantities/quantity";
 import { rateOf } from "#domain/quantities/rate";
@@ -77,6 +77,7 @@ test("a run takes the fills that the crew made for its visits that day already",
   const eight = later(rest("fill 8", "30", "30", 4 / 3), ["v2"], { filledOnto: [rest("fill 7", "30", "30")] });
   const plan = planOf(stops, held(rest("fill 7", "30", "30"), { later: [eight] }));
   expect(briefly(plan)).toEqual({ fills: [], already: [of("gal", 30n), of("gal", 30n)] });
+  expect(plan.mixes.map(({ name }) => name)).toEqual(["fill 7", "fill 8"]);
   expect(plan.mixes[1]).toMatchObject({ begin: { restName: "fill 8", cleaning: "none", rinse: null, leftOfLast: of("gal", 0n) } });
   expect(plan.aboard.map(({ tanks }) => tanks.map(({ arrives, leaves }) => [arrives, leaves]))).toEqual([[[of("gal", 30n), of("gal", 0n)]], [[of("gal", 0n), of("gal", 0n)]]]);
 });
@@ -85,6 +86,26 @@ test("a fill on top for a later stop of the same run counts with the first", () 
   const three = [...TWO, truckStop("v3", [IRON], 20_000n)];
   const plan = planOf(three, held(rest("fill 7", "70", "100"), { later: [later(rest("fill 8", "20", "20"), ["v3"])] }));
   expect(briefly(plan)).toEqual({ fills: [["A", of("gal", 30n)]], already: [of("gal", 90n)] });
+});
+
+test("fills that were made one after the other that day are together more than the tank holds, and right", () => {
+  const stops = [...TWO, truckStop("v3", [IRON], 20_000n, { water: "yes" })];
+  const plan = planOf(stops, held(rest("fill 7", "100", "100"), { later: [later(rest("fill 8", "20", "20"), ["v3"])] }));
+  expect(briefly(plan)).toEqual({ fills: [], already: [of("gal", 120n)] });
+  expect(plan.mixes[0]?.name).toBe("fill 8 and fill 7");
+  expect(plan.aboard.map(({ tanks: [tank] }) => [tank?.arrives, tank?.leaves])).toEqual([[of("gal", 100n), of("gal", 55n)], [of("gal", 55n), of("gal", 10n)], [of("gal", 10n), of("gal", 0n)]]);
+  expect(rules(plan)).toEqual([]);
+});
+
+test("a fill goes in where what was in the tank does no more, else at the first of its own stops", () => {
+  const run = runOf([...TWO, truckStop("v3", [IRON], 20_000n)]);
+  const [own, all] = [later(rest("fill 8", "20"), ["v3"]), later(rest("fill 8", "20"), ["v1", "v2", "v3"])];
+  const gallons = (amount: bigint) => of("gal", amount).amount;
+  const along = (inMorning: bigint, ...made: readonly FilledLater[]) => filledAlong(run, gallons(inMorning), made).map(({ stopIndex }) => stopIndex);
+  // 45, 45 and 30 gal, and 3 gal that pump and hose may take.
+  expect([along(200n, own), along(200n, all), along(93n, all), along(92n, all), along(92n, own)]).toEqual([[2], [0], [2], [1], [1]]);
+  expect([along(48n, all, all), along(73n, all, all)]).toEqual([[1, 1], [1, 2]]);
+  expect(filledAlong({ ...run, gear: { ...run.gear, holdUp: "unknown" } }, gallons(90n), [{ ...all, left: "unknown" }])).toEqual([{ stopIndex: 2, volume: 0n }]);
 });
 
 test("a fill that was made for stops of another mix by now has to go before theirs", () => {
