@@ -35,6 +35,7 @@ export function tankQuestion(stops: readonly TreatedStop[], more: Partial<TankPl
   return {
     stops,
     truck: { name: "Truck 1", payload: of("lb", 5000n), staysAboard: of("lb", 0n) },
+    tanksAboard: [],
     lastHeld: new Map([[SPRAYER.equipmentId, "clean"]]),
     cleanOuts: "unknown",
     dryWeights: weightsAlongRoute(stops, productsToLoad(stops, containers)),

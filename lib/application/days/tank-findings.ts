@@ -1,9 +1,8 @@
 import { eachFindingOnce, type Finding, gravestFirst } from "#domain/foundation/finding";
 import { type LoadedStop, type LoadingList } from "#domain/mixing/loading-list";
 import { type TankPlan } from "#domain/mixing/tank-plan-answer";
-import { type LoadedTruck } from "#domain/mixing/tank-plan-question";
 import { fromAmount } from "#domain/quantities/quantity";
-import { loadedStopOf, type LoadFacts, loadFactsOf, tankPlanOfDay } from "#application/days/tank-plan-of-day";
+import { loadedStopOf, type LoadFacts, loadFactsOf, tankPlanOfDay, type TruckOfDay } from "#application/days/tank-plan-of-day";
 import { nameOfTruck } from "#application/equipment/add-vehicle";
 import { type Work } from "#application/use-case";
 import { type TicketOutcome, ticketsOfVisits, type WorkedVisit } from "#application/visits/visit-ticket";
@@ -17,8 +16,9 @@ function loadedStopsOf(visits: readonly VisitInTank[]): readonly LoadedStop[] {
 }
 
 /** A truck out of its row, whose weights are in canonical units of mass. */
-export function truckOf({ number, payload, staysAboard }: { readonly number: number; readonly payload: bigint | null; readonly staysAboard: bigint | null }): LoadedTruck {
+export function truckOf({ vehicleId, number, payload, staysAboard }: { readonly vehicleId: string; readonly number: number; readonly payload: bigint | null; readonly staysAboard: bigint | null }): TruckOfDay {
   return {
+    vehicleId,
     name: nameOfTruck(number),
     payload: payload === null ? null : fromAmount("mass", payload),
     staysAboard: staysAboard === null ? "unknown" : fromAmount("mass", staysAboard),
@@ -28,7 +28,7 @@ export function truckOf({ number, payload, staysAboard }: { readonly number: num
 /** Plans the tanks of a truck for its visits in their order, and hands the visits back with what the plan says at each of them. */
 export function withTanks<Visit extends VisitInTank>(
   visits: readonly Visit[],
-  truck: LoadedTruck,
+  truck: TruckOfDay,
   load: LoadFacts,
 ): { readonly visits: readonly Visit[]; readonly plan: TankPlan; readonly loading: LoadingList } {
   const stops = loadedStopsOf(visits);

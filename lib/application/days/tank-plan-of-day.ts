@@ -4,14 +4,16 @@ import { type Work } from "#application/use-case";
 import { tanksHeld } from "#application/days/tanks-held";
 import { cleanOutsOfDay } from "#application/days/clean-outs-of-day";
 import { containersOnHand } from "#application/days/day-facts";
+import { SPRAYER_KINDS } from "#domain/equipment/equipment-kind";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
+import { groupedBy } from "#domain/foundation/grouping";
 import { DEFAULT_HOUSE_SETTINGS, type HouseSettings } from "#domain/company/house-settings";
 import { type LoadedStop, type LoadingList, loadingList } from "#domain/mixing/loading-list";
 import { type ContainerOnHand, type LoadedProduct, productsToLoad, weightsAlongRoute } from "#domain/mixing/products-to-load";
 import { treatmentsForRounding } from "#domain/mixing/rounding-room";
 import { planTanks } from "#domain/mixing/tank-plan";
 import { type TankPlan } from "#domain/mixing/tank-plan-answer";
-import { type LastHeld, type LoadedTruck } from "#domain/mixing/tank-plan-question";
+import { type LastHeld, type LoadedTruck, type TankAboard } from "#domain/mixing/tank-plan-question";
 
 /** What the books say besides the visits of a day: what products come in, and what the tanks held. */
 export interface LoadFacts {
@@ -19,7 +21,14 @@ export interface LoadFacts {
   readonly lastHeld: ReadonlyMap<string, LastHeld>;
   /** By sprayer, the visits before which a clean-out is on file. */
   readonly cleanOuts: ReadonlyMap<string, ReadonlySet<string>>;
+  /** By truck, those that ride on it and are not stood down. */
+  readonly sprayersOf: ReadonlyMap<string, readonly TankAboard[]>;
   readonly settings: HouseSettings;
+}
+
+/** A truck with its id, under which its sprayers are on file. */
+export interface TruckOfDay extends LoadedTruck {
+  readonly vehicleId: string;
 }
 
 /**
@@ -29,7 +38,7 @@ export interface LoadFacts {
 export async function loadFactsOf(work: Work, date: CalendarDate, worked: readonly Pick<WorkedVisit, "outcome" | "labels" | "settings">[]): Promise<LoadFacts> {
   const [first] = worked;
   // Without a visit nothing is filled, and no setting is asked for.
-  if (first === undefined) return { containers: [], lastHeld: new Map(), cleanOuts: new Map(), settings: DEFAULT_HOUSE_SETTINGS };
+  if (first === undefined) return { containers: [], lastHeld: new Map(), cleanOuts: new Map(), sprayersOf: new Map(), settings: DEFAULT_HOUSE_SETTINGS };
   const visitIds = await visitsOnRoutes(work, date);
   const treatments = worked.flatMap(({ outcome }) => (outcome.ok ? outcome.value.question.treatments : []));
   const countedBy = new Map(treatments.map(({ productId, onHand }) => [productId, onHand.dimension]));
@@ -37,8 +46,14 @@ export async function loadFactsOf(work: Work, date: CalendarDate, worked: readon
     containers: await containersOnHand(work, [...countedBy.keys()], countedBy),
     lastHeld: await tanksHeld(work, { date, visitIds }, first.labels),
     cleanOuts: await cleanOutsOfDay(work, visitIds),
+    sprayersOf: await sprayersOnTrucks(work),
     settings: first.settings,
   };
+}
+
+async function sprayersOnTrucks({ tx, company: { companyId } }: Work): Promise<LoadFacts["sprayersOf"]> {
+  const rows = await tx.equipment.findMany({ where: { companyId, stoodDownAt: null, vehicleId: { not: null }, kind: { in: [...SPRAYER_KINDS] } }, orderBy: [{ name: "asc" }, { equipmentId: "asc" }] });
+  return groupedBy(rows, ({ vehicleId }) => vehicleId ?? "");
 }
 
 /** The visits on all trucks of a day, truck by truck in the order of its route. */
@@ -75,14 +90,15 @@ export function wantsSign({ aftercare }: Pick<VisitTicket, "aftercare">): boolea
  */
 export function tankPlanOfDay(
   stops: readonly LoadedStop[],
-  truck: LoadedTruck,
-  { containers, lastHeld, cleanOuts, settings }: LoadFacts,
+  truck: TruckOfDay,
+  { containers, lastHeld, cleanOuts, sprayersOf, settings }: LoadFacts,
 ): { readonly plan: TankPlan; readonly loading: LoadingList } {
   const planWith = (products: readonly LoadedProduct[]) =>
     planTanks({
       stops,
       lastHeld,
       truck,
+      tanksAboard: sprayersOf.get(truck.vehicleId) ?? [],
       cleanOuts,
       dryWeights: weightsAlongRoute(stops, products),
       settings,

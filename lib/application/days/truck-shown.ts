@@ -4,13 +4,12 @@ import { type FindingAt } from "#domain/foundation/finding-causes";
 import { type LoadingList } from "#domain/mixing/loading-list";
 import { type PutDown, putDownOf } from "#domain/mixing/put-down";
 import { type AboardAtStop, type TankPlan } from "#domain/mixing/tank-plan-answer";
-import { type LoadedTruck } from "#domain/mixing/tank-plan-question";
 import { findingsOfRun, findingsOfStop } from "#domain/routing/route-findings";
 import { type Position } from "#domain/routing/travel-time";
 import { type TimedStop, timeInOrder } from "#domain/routing/time-in-order";
 import { type DayFacts } from "#application/days/day-facts";
 import { withTanks } from "#application/days/tank-findings";
-import { type LoadFacts } from "#application/days/tank-plan-of-day";
+import { type LoadFacts, type TruckOfDay } from "#application/days/tank-plan-of-day";
 import { type HoursOfDay, questionOfDay, type StopOfDay } from "#application/days/travel-of-day";
 import { type AnswerOnFile, isOfPresentPlan } from "#application/visits/issued-ticket";
 import { heldOf, type TicketOutcome } from "#application/visits/visit-ticket";
@@ -48,7 +47,7 @@ export interface TruckShown {
   readonly name: string;
   readonly operatorId: string;
   readonly operatorName: string;
-  readonly truck: LoadedTruck;
+  readonly truck: TruckOfDay;
   readonly startsAtMinute: number;
   readonly endsAtMinute: number;
   readonly stops: readonly StopShown[];
@@ -70,7 +69,7 @@ export interface TruckRow extends HoursOfDay {
   readonly vehicleId: string;
   readonly number: number;
   readonly name: string;
-  readonly truck: LoadedTruck;
+  readonly truck: TruckOfDay;
   readonly operatorId: string;
   readonly operatorName: string;
 }

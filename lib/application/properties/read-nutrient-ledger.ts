@@ -2,9 +2,8 @@ import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { accept, missingFact, type Outcome } from "#domain/foundation/outcome";
 import { type UsState } from "#domain/company/us-state";
 import { isOverArea } from "#domain/label/label-facts";
-import { NO_NUTRIENT_RATES, nutrientRatesOf, partOfNutrients } from "#domain/mixing/delivered";
-import { partOfShare } from "#domain/quantities/share";
-import { type NutrientRates, type PastApplication, type SpotWork } from "#domain/mixing/ticket-question";
+import { NO_NUTRIENT_RATES, nutrientRatesOf, overWholeLawn } from "#domain/mixing/delivered";
+import { type NutrientRates, type PastApplication } from "#domain/mixing/ticket-question";
 import { packOf } from "#domain/rules/packs-on-file";
 import { type LawnLedger, lawnLedger, type LedgerEntry } from "#domain/scheduling/nutrient-ledger";
 import { firstDayOpen } from "#domain/scheduling/visit-standing";
@@ -124,7 +123,7 @@ function dayOfVisit(visit: VisitRow, today: CalendarDate): CalendarDate {
 }
 
 function entryPutDown({ on, visitId, productId, productName, nutrients, spot }: PastApplication, index: number): LedgerEntry {
-  return { id: `${visitId} ${productId} ${String(index)}`, on, productName, standing: "put-down", brought: onWholeLawn(nutrients, spot) };
+  return { id: `${visitId} ${productId} ${String(index)}`, on, productName, standing: "put-down", brought: overWholeLawn(nutrients, spot) };
 }
 
 interface EntryOnLawn {
@@ -147,10 +146,5 @@ function broughtBy({ rate, spot }: PlannedTreatment, productName: string, label:
   if (facts === undefined) return missingFact("label", "the product's label", `Nobody has entered the label of ${productName}.`);
   if (facts.analysis === "none") return accept(NO_NUTRIENT_RATES);
   if (!isOverArea(rate)) return missingFact("rate", "a rate over area", `${productName} is planned by the gallon of spray: what it brings stands on its mix ticket, and in this ledger once it is recorded.`);
-  return onWholeLawn(nutrientRatesOf(facts, rate), spot);
-}
-
-/** What spots bring, over the whole lawn: the year's ledger is for the lawn. */
-function onWholeLawn(nutrients: Outcome<NutrientRates>, spot: SpotWork | undefined): Outcome<NutrientRates> {
-  return spot === undefined || !nutrients.ok ? nutrients : accept(partOfNutrients(nutrients.value, partOfShare(spot.shareBasisPoints)));
+  return overWholeLawn(nutrientRatesOf(facts, rate), spot);
 }

@@ -5,7 +5,7 @@ import { isSprayer } from "#domain/equipment/equipment-kind";
 import { type CalibrationFact, type CalibrationStanding, type EquipmentSetup, type NominalFigures, setupInWords, standingOf } from "#domain/equipment/calibration-standing";
 import { type NominalSprayer, nominalSprayer, withoutFigures } from "#domain/equipment/nominal-sprayer";
 import { dropletsAt, readTipDroplets, type TipDroplets } from "#domain/equipment/tip-droplets";
-import { type Finding } from "#domain/foundation/finding";
+import { type Finding, hold, takeCare } from "#domain/foundation/finding";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { daysBetween, formatShortDate } from "#domain/foundation/calendar-date";
 import { invariant } from "#domain/foundation/invariant";
@@ -34,7 +34,11 @@ export interface PlannedApplication {
 export interface GearOfTreatment {
   readonly gear: TicketSprayer | TicketSpreader;
   readonly calibrationFinding: Finding;
+  /** Why the gear can't be had on that day: it is stood down, or it is on another truck. */
+  readonly notAtHand: readonly Finding[];
 }
+
+type FiguredGear = Omit<GearOfTreatment, "notAtHand">;
 
 /** A sprayer of which nobody knows what it puts out: the hold that says so. */
 export interface GearWithoutFigures {
@@ -50,7 +54,16 @@ export interface GearWithoutFigures {
 export function gearFor(facts: TicketFacts, treatment: PlannedTreatment, label: LabelFacts, application: PlannedApplication): GearOfTreatment | GearWithoutFigures | undefined {
   const equipment = equipmentFor(facts, treatment, label, application.vehicleId);
   if (equipment === undefined) return undefined;
-  return isSprayer(equipment.kind) ? sprayerOf(facts, equipment, application) : spreaderOf(facts, equipment, treatment, label, application);
+  const found = isSprayer(equipment.kind) ? sprayerOf(facts, equipment, application) : spreaderOf(facts, equipment, treatment, label, application);
+  return found === undefined || found.gear === "without-figures" ? found : { ...found, notAtHand: notAtHand(equipment, application) };
+}
+
+/** Gear that the plan names is taken as it is named, wherever it is; gear that is chosen by the truck is at hand. */
+function notAtHand({ name, isStoodDown, vehicleId }: EquipmentOnFile, application: PlannedApplication): readonly Finding[] {
+  const words = { source: "house", about: [name] } as const;
+  if (isStoodDown) return [hold("office", { ...words, rule: "gear-stood-down", what: `${name} is stood down.`, toDo: "Name other gear in the plan." })];
+  if (vehicleId === null || application.vehicleId === null || vehicleId === application.vehicleId) return [];
+  return [takeCare({ ...words, rule: "gear-on-another-truck", what: `${name} is the gear of another truck.`, toDo: "Have it brought along, name other gear in the plan, or put the visit on that truck." })];
 }
 
 function equipmentFor({ gear }: TicketFacts, { equipmentId }: PlannedTreatment, { form }: LabelFacts, vehicleId: string | null): EquipmentOnFile | undefined {
@@ -83,7 +96,7 @@ function asFigures(rate: CalibrationFigures["rate"], setting: string | null): Ca
 }
 
 /** The setup of a sprayer is the one it was last calibrated with, whoever did it; before that, the one of its nominal figures. */
-function sprayerOf(facts: TicketFacts, equipment: EquipmentOnFile, application: PlannedApplication): GearOfTreatment | GearWithoutFigures | undefined {
+function sprayerOf(facts: TicketFacts, equipment: EquipmentOnFile, application: PlannedApplication): FiguredGear | GearWithoutFigures | undefined {
   const { equipmentId, name, kind, capacity, holdUp, swath, nominal: typed } = equipment;
   if (!isSprayer(kind) || capacity.dimension !== "volume") return undefined;
   const last = facts.calibrations.findLast((one) => one.equipment.id === equipmentId && one.doneOn <= application.on);
@@ -150,7 +163,7 @@ function spreaderOf(
   treatment: PlannedTreatment,
   label: LabelFacts,
   application: PlannedApplication,
-): GearOfTreatment | undefined {
+): FiguredGear | undefined {
   const { equipmentId, name, kind, capacity, hasDeflector } = equipment;
   if (isSprayer(kind) || capacity.dimension !== "mass") return undefined;
   const setup = { kind: "spreader", product: { id: treatment.productId, name: label.productName } } as const;

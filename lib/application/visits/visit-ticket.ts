@@ -8,12 +8,10 @@ import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { eachFindingOnce, type Finding, gravestFirst, hold } from "#domain/foundation/finding";
 import { type InputRefusal, type Outcome } from "#domain/foundation/outcome";
 import { useNamed } from "#domain/label/label-facts";
-import { groundsMeasured, toolFor } from "#domain/mixing/measuring-tool";
+import { withTools } from "#domain/mixing/measuring-tool";
 import { type MixTicket, makeMixTicket } from "#domain/mixing/mix-ticket";
 import { ticketRate } from "#domain/mixing/stated-rate";
-import { shareTreated } from "#domain/mixing/treated-area";
 import { type TicketApplicator, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
-import { type Quantity } from "#domain/quantities/quantity";
 import { RULES_VERSION } from "#domain/rules/packs-on-file";
 import { firstDayOpen } from "#domain/scheduling/visit-standing";
 import { instantOfMinute, type Span } from "#domain/weather/local-hours";
@@ -76,9 +74,9 @@ function ticketOf(work: Work, visit: VisitRow, facts: TicketFacts, today: Calend
   const lawns = lawnsOf(visit, facts);
   const findings: Finding[] = visit.stop === null ? [onNoDay(visit)] : [];
   const own = { ...facts, onHand: availableFor(facts, visit.visitId) };
-  const treatments = visit.treatments.flatMap((planned) => treatmentOf(own, planned, application, areasOf(lawns, planned), findings));
+  const treatments = visit.treatments.flatMap((planned) => treatmentOf(own, planned, application, findings));
   const license = licenseFor(facts.licenses, visit, application);
-  const question: TicketQuestion = {
+  const planned: TicketQuestion = {
     on: application.on,
     state: visit.property.state,
     // A visit that is done has its own record among what was put down, and is not held against itself.
@@ -89,6 +87,7 @@ function ticketOf(work: Work, visit: VisitRow, facts: TicketFacts, today: Calend
     forecastFollowingHighsF: visit.stop?.forecastFollowingHighsF.map((highF) => highF ?? "not-entered") ?? [],
     settings: facts.settings,
   };
+  const question = withTools(planned, facts.tools);
   const ticket = makeMixTicket(question);
   if (!ticket.ok) return { ok: false, refusal: { refusal: ticket.refusal, findings } };
   const span = spanOfVisit(application.on, visit, (on, minute) => instantOfMinute(on, minute, timeZone));
@@ -116,11 +115,8 @@ function ticketOf(work: Work, visit: VisitRow, facts: TicketFacts, today: Calend
   };
 }
 
-function areasOf(lawns: readonly LawnFacts[], { zoneIds, spot }: PlannedTreatment): readonly Quantity<"area">[] {
-  return lawns.flatMap(({ lawn }) => (zoneIds.includes(lawn.zoneId) ? [shareTreated(spot, lawn.area).treatedArea] : []));
-}
-
-function treatmentOf(facts: TicketFacts, planned: PlannedTreatment, application: PlannedApplication, areas: readonly Quantity<"area">[], findings: Finding[]): readonly TicketTreatment[] {
+/** What a visit puts down with a product; no tool yet, which hangs on the visit as a whole. */
+function treatmentOf(facts: TicketFacts, planned: PlannedTreatment, application: PlannedApplication, findings: Finding[]): readonly TicketTreatment[] {
   const { line, productId, rateText, reason, zoneIds, labelUse, spot } = planned;
   const name = facts.productOf.get(productId)?.name ?? "the product";
   const entry = facts.labels.get(productId);
@@ -139,6 +135,7 @@ function treatmentOf(facts: TicketFacts, planned: PlannedTreatment, application:
     findings.push(gear.finding);
     return [];
   }
+  findings.push(...gear.notAtHand);
   const stated = ticketRate(planned.rate, use, gear.gear);
   if (stated === undefined) {
     findings.push(forASprayer(name, gear.gear.name));
@@ -158,7 +155,7 @@ function treatmentOf(facts: TicketFacts, planned: PlannedTreatment, application:
       reason,
       zoneIds,
       gear: gear.gear,
-      tool: toolFor(facts.tools, stated, groundsMeasured(gear.gear, areas)),
+      tool: "none",
       // What is owed after a count is nothing on hand, not less than nothing.
       onHand: { dimension: facts.productOf.get(productId)?.countedBy ?? dimension, amount: onHand < 0n ? 0n : onHand } as TicketTreatment["onHand"],
       calibrationFinding: gear.calibrationFinding,

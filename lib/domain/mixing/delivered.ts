@@ -6,7 +6,8 @@ import { type Rate, scaleRate } from "#domain/quantities/rate";
 import { type Rational, rational } from "#domain/quantities/rational";
 import { NO_NUTRIENT_RATE, nutrientsDelivered, nutrientsIn, type PerNutrient } from "#domain/turf/nutrients";
 import { type LabelFacts, type ProductRate } from "#domain/label/label-facts";
-import { type NutrientRates } from "#domain/mixing/ticket-question";
+import { partOfShare } from "#domain/quantities/share";
+import { type NutrientRates, type SpotWork } from "#domain/mixing/ticket-question";
 
 /** The nutrients that a lawn gets, as masses. What a label does not state is "not-stated" in the sum too. */
 export type NutrientMasses = PerNutrient<ExactQuantity<"mass">>;
@@ -101,3 +102,8 @@ export const NO_NUTRIENTS: NutrientMasses = {
   potassium: NOTHING,
   iron: "not-stated",
 };
+
+/** What spots bring, counted over the whole lawn, as a year's published range and its ledger count. */
+export function overWholeLawn(nutrients: Outcome<NutrientRates>, spot: SpotWork | undefined): Outcome<NutrientRates> {
+  return spot === undefined || !nutrients.ok ? nutrients : accept(partOfNutrients(nutrients.value, partOfShare(spot.shareBasisPoints)));
+}

@@ -1,4 +1,5 @@
 import { capitalized } from "#domain/foundation/capitalized";
+import { distanceFrom, isMoreThanPercent } from "#domain/equipment/repeats";
 import { type Finding, hold, takeCare } from "#domain/foundation/finding";
 import { compareExact, type ExactQuantity, type Measure, multiplyExact, settle } from "#domain/quantities/exact-quantity";
 import { formatRatesApart } from "#domain/quantities/format-rate";
@@ -8,7 +9,7 @@ import { divideRational, rational, roundToWhole } from "#domain/quantities/ratio
 import { roundToGraduation } from "#domain/quantities/rounding";
 import { type AreaRates, citationOfUse, type ProductRate, type UseRate } from "#domain/label/label-facts";
 import { compareToLabel } from "#domain/label/label-rates";
-import { roundedOffPlan } from "#domain/mixing/rounded-rate";
+import { NEAR_ENOUGH_PERCENT, roundedOffPlan } from "#domain/mixing/rounded-rate";
 import { statedOf } from "#domain/mixing/stated-rate";
 import { type TicketSettings, type TicketSpreader, type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { type TreatedLawn } from "#domain/mixing/treated-area";
@@ -125,12 +126,13 @@ export function highestOf({ rate, use: { rates } }: Pick<TicketTreatment, "rate"
   return rate.basis === "product-mass-per-area" ? ceilingOf(rate, rates) : ceilingOf(rate, rates);
 }
 
-/** Says so where the marks of a tool bring a plan within the label's range below its lowest rate. */
+/** Says so where the marks of a tool bring a plan within the label's range below its lowest rate, by more than counts as near enough: no tool hits a rate of which a label gives but one. */
 export function roundedBelowLowest(treatment: TicketTreatment, became: UseRate, where: string): readonly Finding[] {
   const { label } = treatment;
   const { rate, rates } = statedOf(treatment);
   const planned = compareToLabel(rate, rates, "low");
   if (planned === undefined || planned < 0 || compareToLabel(became, rates, "low") !== -1) return [];
+  if (!isMoreThanPercent(distanceFrom(rational(rates.low.amount, rates.low.per), rational(became.amount, became.per)), NEAR_ENOUGH_PERCENT)) return [];
   const [below, lowest] = formatRatesApart<UseRate["basis"]>(became, rates.low, "us");
   return [
     takeCare({
@@ -138,7 +140,7 @@ export function roundedBelowLowest(treatment: TicketTreatment, became: UseRate, 
       source: "label",
       what: `Measured to a mark, ${label.productName} for ${where} comes below the label's lowest rate.`,
       figure: `It becomes ${below}; the label's lowest is ${lowest}.`,
-      toDo: "Measure it with a finer tool, or plan a little more.",
+      toDo: compareToLabel(rate, rates, "high") === 0 ? "Measure it with a finer tool." : "Measure it with a finer tool, or plan a little more.",
       citation: citationOfUse(label.productName, treatment.use.useName),
       about: [label.productName, where],
     }),

@@ -8,7 +8,9 @@ import { compareRational, divideRational, rational, roundToWhole } from "#domain
 import { highestOf, measureOut } from "#domain/mixing/granular-mix";
 import { NEAR_ENOUGH_PERCENT } from "#domain/mixing/rounded-rate";
 import { rateTimes } from "#domain/mixing/spray-mix";
-import { isSprayGear, type TicketSpreader, type TicketSprayer, type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
+import { treatmentsForRounding } from "#domain/mixing/rounding-room";
+import { shareTreated } from "#domain/mixing/treated-area";
+import { isSprayGear, type TicketQuestion, type TicketSpreader, type TicketSprayer, type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
 
 type Planned = Pick<TicketTreatment, "rate" | "use">;
 
@@ -33,6 +35,16 @@ export function toolFor(tools: readonly TicketTool[], planned: Planned, grounds:
   const dimension = planned.rate.basis === "product-mass-per-area" ? "mass" : "volume";
   const fitting = tools.filter(({ mark }) => mark.dimension === dimension).toSorted(coarsestFirst);
   return fitting.find((tool) => grounds.every((ground) => keepsThePlan(tool, planned, ground))) ?? finestOf(fitting) ?? "none";
+}
+
+/** The question with the tool that each product is measured with, where rounding may take no more than treatmentsForRounding says. */
+export function withTools(question: TicketQuestion, tools: readonly TicketTool[]): TicketQuestion {
+  const asRounded = treatmentsForRounding(question);
+  const toolOf = (treatment: TicketTreatment, planned: Planned) => {
+    const areas = question.lawns.filter(({ zoneId }) => treatment.zoneIds.includes(zoneId)).map(({ area }) => shareTreated(treatment.spot, area).treatedArea);
+    return toolFor(tools, planned, groundsMeasured(treatment.gear, areas));
+  };
+  return { ...question, treatments: question.treatments.map((treatment, index) => ({ ...treatment, tool: toolOf(treatment, asRounded[index] ?? treatment) })) };
 }
 
 /** The tool with the finest marks, the first of equals; undefined of none. */

@@ -8,7 +8,7 @@ import { slowShareOfNitrogen } from "#domain/turf/nutrients";
 import { type RulePack } from "#domain/rules/rule-pack";
 import { aboveAtOnce, capOf, isAboveCap, type NutrientCap, type NutrientWords, overYear, type YearOfNutrient } from "#domain/mixing/nutrient-caps";
 import { isSpread, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
-import { broughtByTreatments, countedAsQuick, nitrogenOfVisit, nitrogenOfYear, type NitrogenRate, wholeNitrogen } from "#domain/mixing/year-nitrogen";
+import { broughtByTreatments, countedAsQuick, nitrogenOfVisit, nitrogenOfYear, nitrogenOverLawn, type NitrogenRate, wholeNitrogen } from "#domain/mixing/year-nitrogen";
 
 /**
  * What is said of nitrogen: the law's most in one application (which is all that goes on a lawn in one visit) and of it
@@ -56,6 +56,8 @@ interface FedLawn extends YearOfNutrient {
   /** Of it what counts as quick, and of that what no label states the release of. */
   readonly quick: NitrogenRate;
   readonly notStated: NitrogenRate;
+  /** The year's, with what went on spots spread over the whole lawn. */
+  readonly overLawn: NitrogenRate;
 }
 
 function nitrogenOnLawns({ treatments, lawns, on }: TicketQuestion): readonly FedLawn[] {
@@ -66,7 +68,7 @@ function nitrogenOnLawns({ treatments, lawns, on }: TicketQuestion): readonly Fe
     if (visit.amount === 0n) return [];
     const had = nitrogenOfYear(lawn, on);
     const before = wholeNitrogen(had.nitrogen);
-    return [{ lawn, lawnName: lawn.name, visit, quick: countedAsQuick(nitrogen), notStated: nitrogen.notStated, year: addRates(before, visit), before, uncounted: had.missing }];
+    return [{ lawn, lawnName: lawn.name, visit, quick: countedAsQuick(nitrogen), notStated: nitrogen.notStated, year: addRates(before, visit), before, uncounted: had.missing, overLawn: wholeNitrogen(nitrogenOverLawn(lawn, treatments, on)) }];
   });
 }
 
@@ -91,8 +93,8 @@ function notStatedWords(notStated: NitrogenRate): string {
   return notStated.amount === 0n ? "" : ` Of ${formatRate(notStated, "us")} no label states the release; it counts as quick.`;
 }
 
-/** Above the highest of what is published for the lawn's main grass in the state, or above what is about a single figure: advice, and no law. */
-function aboveRange({ lawn: { name, grasses }, year }: FedLawn, { state }: TicketQuestion): readonly Finding[] {
+/** Above the highest of what is published for the lawn's main grass in the state, or above what is about a single figure: advice, and no law. Published is what a whole lawn gets. */
+function aboveRange({ lawn: { name, grasses }, overLawn: year }: FedLawn, { state }: TicketQuestion): readonly Finding[] {
   const [grass] = grasses;
   const ranges = grass === undefined ? [] : annualNitrogenRangesIn(state, grass);
   const [first, ...others] = ranges;

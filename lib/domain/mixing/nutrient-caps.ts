@@ -24,9 +24,14 @@ export function isAboveCap(rate: NutrientRate, cap: NutrientCap | undefined): ca
   return cap !== undefined && compareRates(rate, cap.most) > 0;
 }
 
-/** What a lawn's history brought in the calendar year of a day. A day is written as a calendar date is. */
-export function broughtInYear({ history }: TicketLawn, on: string): readonly BroughtNutrients[] {
-  return history.filter((past) => past.on.slice(0, 4) === on.slice(0, 4)).map(({ nutrients }) => nutrients);
+/** What was put on a lawn in the calendar year of a day. A day is written as a calendar date is. */
+export function historyOfYear({ history }: TicketLawn, on: string): TicketLawn["history"] {
+  return history.filter((past) => past.on.slice(0, 4) === on.slice(0, 4));
+}
+
+/** What a lawn's history brought in the calendar year of a day, on the ground that was treated. */
+export function broughtInYear(lawn: TicketLawn, on: string): readonly BroughtNutrients[] {
+  return historyOfYear(lawn, on).map(({ nutrients }) => nutrients);
 }
 
 /** Why something of what was brought can't be counted, once each. */

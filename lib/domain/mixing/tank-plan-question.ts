@@ -77,6 +77,12 @@ export interface LoadedTruck {
   readonly staysAboard: Quantity<"mass"> | "unknown";
 }
 
+/** A sprayer that rides on the truck, used on the route or not. */
+export interface TankAboard {
+  readonly equipmentId: string;
+  readonly name: string;
+}
+
 /** What the house holds to when it fills; the line's end counts whatever pump and hose held before. */
 export type TankPlanSettings = Pick<HouseSettings, "tankLoads" | "tankMark" | "lineAtTheEnd">;
 
@@ -85,6 +91,8 @@ export interface TankPlanQuestion {
   /** In the order of the route. */
   readonly stops: readonly TreatedStop[];
   readonly truck: LoadedTruck;
+  /** What is in those that no stop uses rides along all day. */
+  readonly tanksAboard: readonly TankAboard[];
   /** By equipment; a tank that is not named held nobody knows what. */
   readonly lastHeld: ReadonlyMap<string, LastHeld>;
   /** By equipment, the visits before which a clean-out is on file although the plan comes to them with another mix; unknown where none are kept. */

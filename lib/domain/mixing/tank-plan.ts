@@ -11,10 +11,10 @@ import { mixFill, underAMark } from "#domain/mixing/tank-fill";
 import { levelsAlong, type TankAction, type TankLevel } from "#domain/mixing/tank-levels";
 import { type AboardAtStop, type FillOfRoute, type FillPlace, type TankPlan } from "#domain/mixing/tank-plan-answer";
 import { type LastHeld, type TankPlanQuestion, type TreatedStop } from "#domain/mixing/tank-plan-question";
-import { isFor, morningOf, restsAtBegin, toolsOf } from "#domain/mixing/tank-rests";
+import { allIn, isFor, morningOf, restsAtBegin, toolsOf } from "#domain/mixing/tank-rests";
 import { rinsateAlong } from "#domain/mixing/rinsate-aboard";
 import { type RunOfMix, runsOfTanks } from "#domain/mixing/tank-runs";
-import { addWeight, checkPayload, type HeaviestLoad, waterShareOf, waterWeight } from "#domain/mixing/truck-weight";
+import { addWeight, checkPayload, type HeaviestLoad, unweighedRests, waterShareOf, waterWeight } from "#domain/mixing/truck-weight";
 import { type TicketSprayer } from "#domain/mixing/ticket-question";
 
 /** The runs of one sprayer with what is in its tank at every stop. */
@@ -39,7 +39,10 @@ export function planTanks(question: TankPlanQuestion): TankPlan {
   const { stops, truck, dryWeights } = question;
   invariant(dryWeights.length === stops.length, "the load is known at every stop");
   const frame: SizingFrame = { question, weights: dryWeights.map(({ amount }) => amount) };
-  const runsOf = [...runsOfTanks(stops).values()];
+  const runsByTank = runsOfTanks(stops);
+  const runsOf = [...runsByTank.values()];
+  const unused = question.tanksAboard.filter(({ equipmentId }) => !runsByTank.has(equipmentId));
+  for (const { equipmentId } of unused) addUnused(frame, equipmentId);
   for (const runs of runsOf) {
     addRests(frame, runs, 1n);
     addRidingAlong(frame, runs, 1n);
@@ -55,8 +58,16 @@ export function planTanks(question: TankPlanQuestion): TankPlan {
     mixes: mixes.map(({ mix }) => mix),
     aboard: aboardAt(stops, tanks, lettered),
     heaviest,
-    found: [...checkPayload(heaviest, truck).map((finding) => ({ visitId: null, finding })), ...mixes.flatMap(({ found }) => found), ...lettered.flatMap((one, index) => saidOfFill(one, fills[index]))],
+    found: [...[...checkPayload(heaviest, truck), ...unweighedRests(question, unused)].map((finding) => ({ visitId: null, finding })), ...mixes.flatMap(({ found }) => found), ...lettered.flatMap((one, index) => saidOfFill(one, fills[index]))],
   };
+}
+
+/** What a sprayer that no stop uses has in it weighs all day, as far as the books know it. Its mix is taken to weigh what water does (common practice). */
+function addUnused({ question: { lastHeld }, weights }: SizingFrame, equipmentId: string): void {
+  const held = lastHeld.get(equipmentId);
+  const left = held === undefined || typeof held === "string" ? "unknown" : allIn(held);
+  if (left === "unknown") return;
+  addWeight(weights, waterWeight(left.amount, rational(1n)), 0, weights.length);
 }
 
 function planTank(frame: SizingFrame, runs: readonly RunOfMix[]): PlannedTank {
@@ -237,13 +248,13 @@ function fillOf(stops: readonly TreatedStop[], fill: SizedFill, { run }: SizedRu
   };
 }
 
-/** What a fill takes less of than its tool shows, and what marks make of its products, said at the first stop that it serves. */
+/** What a fill takes less of than its tool shows, and what marks make of its products, said at the first stop that it concerns. */
 function saidOfFill({ fill, run, letter }: LetteredFill, measured: FillOfRoute | undefined): TankPlan["found"] {
   if (measured === undefined) return [];
   const { finished, products, visitIds } = measured;
   const name = `fill ${letter}`;
   const isFirst = run.fills.find(({ mixed }) => mixed > 0n) === fill;
-  return [...underAMark(products, name), ...roundedInFill(run, { name, finished, products }, isFirst)].map((finding) => ({ visitId: visitIds[0] ?? null, finding }));
+  return [...underAMark(products, name).map((finding) => ({ visitId: visitIds[0] ?? null, finding })), ...roundedInFill(run, { name, finished, products, visitIds }, isFirst)];
 }
 
 function aboardAt(stops: readonly TreatedStop[], tanks: readonly PlannedTank[], lettered: readonly LetteredFill[]): readonly AboardAtStop[] {

@@ -90,6 +90,11 @@ export function filledAlong({ draws, gear: { holdUp } }: Pick<RunOfMix, "draws" 
   });
 }
 
+/** All that is in a tank by the books, of whatever mixes, and what was filled in since. */
+export function allIn(held: HeldMix): Quantity<"volume"> | "unknown" {
+  return leftOfAll([...(held.later ?? []), ...layersOf(held)]);
+}
+
 /** What is left of several mixes together; unknown as soon as one of them is. */
 export function leftOfAll(rests: readonly RestInTank[]): Quantity<"volume"> | "unknown" {
   let total = 0n;

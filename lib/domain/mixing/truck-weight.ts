@@ -1,11 +1,13 @@
 import { type Finding, hold, takeCare } from "#domain/foundation/finding";
+import { listWords } from "#domain/foundation/list-words";
 import { massOf, volumeOf, WATER } from "#domain/quantities/density";
 import { fromExactAmount, settle } from "#domain/quantities/exact-quantity";
 import { formatQuantitiesApart, formatQuantity } from "#domain/quantities/format-quantity";
 import { compare, fromAmount, type Quantity } from "#domain/quantities/quantity";
 import { multiplyRational, type Rational, rational, subtractRational, divideRational } from "#domain/quantities/rational";
 import { type FillStop } from "#domain/mixing/tank-fill";
-import { type LoadedTruck } from "#domain/mixing/tank-plan-question";
+import { allIn } from "#domain/mixing/tank-rests";
+import { type LoadedTruck, type TankAboard, type TankPlanQuestion } from "#domain/mixing/tank-plan-question";
 
 /**
  * What part of a finished spray is water: all but its liquid products; none where they leave no room for it. Volumes
@@ -95,4 +97,23 @@ function staysUnweighed({ name }: LoadedTruck, weight: Quantity<"mass">, payload
     figure: `Products and water weigh ${formatQuantity(weight, "us")}; the payload of ${formatQuantity(payload, "us")} is for all of it together.`,
     toDo: "Enter with the truck what rides along every day.",
   });
+}
+
+/** Of which sprayers that no stop uses nobody knows how much of a mix is in them, where the truck's payload is on file and its load is held against it. */
+export function unweighedRests({ truck, lastHeld, stops }: Pick<TankPlanQuestion, "truck" | "lastHeld" | "stops">, unused: readonly TankAboard[]): readonly Finding[] {
+  const names = unused.flatMap(({ equipmentId, name }) => {
+    const held = lastHeld.get(equipmentId);
+    return held !== undefined && typeof held !== "string" && allIn(held) === "unknown" ? [name] : [];
+  });
+  if (names.length === 0 || stops.length === 0 || truck.payload === null) return [];
+  return [
+    takeCare({
+      rule: "rest-not-weighed",
+      source: "house",
+      what: `How much is left in ${listWords(names)} is not known, and it rides along on ${truck.name}.`,
+      figure: "It is not in what the truck is said to weigh.",
+      toDo: "Read the gauge and write the reading down.",
+      about: [truck.name, ...names],
+    }),
+  ];
 }

@@ -1,8 +1,8 @@
 import { NO_NUTRIENT_RATE } from "#domain/turf/nutrients";
 import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { addRates, type Rate } from "#domain/quantities/rate";
-import { broughtInYear, uncountedOf } from "#domain/mixing/nutrient-caps";
-import { nutrientRatesOf } from "#domain/mixing/delivered";
+import { broughtInYear, historyOfYear, uncountedOf } from "#domain/mixing/nutrient-caps";
+import { nutrientRatesOf, overWholeLawn } from "#domain/mixing/delivered";
 import { type NutrientRates, type TicketLawn, type TicketTreatment } from "#domain/mixing/ticket-question";
 
 /** Nitrogen on an area. */
@@ -72,4 +72,11 @@ export function nitrogenOfVisit({ zoneId }: TicketLawn, brought: readonly Brough
 /** What a lawn got in the calendar year of a day, by its history. */
 export function nitrogenOfYear(lawn: TicketLawn, on: CalendarDate): CountedNitrogen {
   return countNitrogen(broughtInYear(lawn, on));
+}
+
+/** What a lawn got in the calendar year of a day, with a visit of that day; what went on spots is counted over the whole lawn. */
+export function nitrogenOverLawn(lawn: TicketLawn, treatments: readonly TicketTreatment[], on: CalendarDate): NitrogenByRelease {
+  const before = historyOfYear(lawn, on).map(({ nutrients, spot }) => overWholeLawn(nutrients, spot));
+  const now = treatments.filter(({ zoneIds }) => zoneIds.includes(lawn.zoneId)).map(({ label, rate, spot }) => overWholeLawn(nutrientRatesOf(label, rate), spot));
+  return countNitrogen([...before, ...now]).nitrogen;
 }

@@ -14,11 +14,11 @@ import { openHouse } from "../../support/house";
 import { BARRIER, FEED, IRON, QUESTION, SPRAYER } from "../../support/ticket";
 import { truckStop } from "../../support/truck-stops";
 
-const CLEAN = { containers: [], lastHeld: new Map([[SPRAYER.equipmentId, "clean" as const]]), cleanOuts: new Map(), settings: DEFAULT_HOUSE_SETTINGS };
+const CLEAN = { containers: [], lastHeld: new Map([[SPRAYER.equipmentId, "clean" as const]]), cleanOuts: new Map(), sprayersOf: new Map(), settings: DEFAULT_HOUSE_SETTINGS };
 const stop = (visitId: string, area: bigint) => truckStop(visitId, [FEED, IRON], area, { water: "unknown" });
 
 test("loading list and tank plan are of the same stops and weigh the same", () => {
-  const { plan, loading } = tankPlanOfDay([stop("a", 20_000n), stop("b", 20_000n)], { name: "Truck 1", payload: of("lb", 1850n), staysAboard: of("lb", 0n) }, CLEAN);
+  const { plan, loading } = tankPlanOfDay([stop("a", 20_000n), stop("b", 20_000n)], { vehicleId: "t", name: "Truck 1", payload: of("lb", 1850n), staysAboard: of("lb", 0n) }, CLEAN);
   expect(plan.fills).toMatchObject([{ letter: "A", visitIds: ["a", "b"], finished: of("gal", 60n) }]);
   expect(loading.weightAboard).toEqual(plan.heaviest.weight);
   expect(loading.water).toEqual(plan.fills[0]?.water);
@@ -26,7 +26,7 @@ test("loading list and tank plan are of the same stops and weigh the same", () =
 });
 
 test("the house's own ways: the same size every time, water behind the mix, and no water known of at a stop", () => {
-  const { plan } = tankPlanOfDay([stop("a", 40_000n), stop("b", 20_000n), stop("c", 20_000n)], { name: "Truck 1", payload: null, staysAboard: of("lb", 0n) }, CLEAN);
+  const { plan } = tankPlanOfDay([stop("a", 40_000n), stop("b", 20_000n), stop("c", 20_000n)], { vehicleId: "t", name: "Truck 1", payload: null, staysAboard: of("lb", 0n) }, CLEAN);
   expect(plan.fills.map(({ finished, place }) => [finished, place.at])).toEqual([[of("gal", 60n), "shop-before-leaving"], [of("gal", 60n), "shop"]]);
   expect(plan.mixes[0]?.end.pushOut).toEqual(of("gal", 3n));
   expect(plan.found.map(({ visitId, finding }) => [visitId, finding.rule])).toEqual([[null, "payload-not-on-file"], ["b", "water-at-stop-not-known"]]);
@@ -34,7 +34,7 @@ test("the house's own ways: the same size every time, water behind the mix, and 
 
 test("another company's ways: full tanks, a coarser mark, and the mix left in the line", () => {
   const settings = { ...DEFAULT_HOUSE_SETTINGS, tankLoads: "full-tanks-then-a-short-one", tankMark: exactly("gal", "7"), lineAtTheEnd: "left-as-it-is" } as const;
-  const { plan } = tankPlanOfDay([stop("a", 40_000n), stop("b", 20_000n), stop("c", 20_000n)], { name: "Truck 1", payload: null, staysAboard: of("lb", 0n) }, { ...CLEAN, settings });
+  const { plan } = tankPlanOfDay([stop("a", 40_000n), stop("b", 20_000n), stop("c", 20_000n)], { vehicleId: "t", name: "Truck 1", payload: null, staysAboard: of("lb", 0n) }, { ...CLEAN, settings });
   // 60, 30 and 30 gal of ground and 3 gal in the line.
   expect(plan.fills.map(({ finished }) => finished)).toEqual([of("gal", 98n), of("gal", 28n)]);
   expect(plan.mixes[0]?.end.pushOut).toEqual(of("gal", 0n));
@@ -43,7 +43,7 @@ test("another company's ways: full tanks, a coarser mark, and the mix left in th
 test("there is enough aboard for the fills, and its weight is planned with", () => {
   const most = { ...IRON, rate: IRON.use.rates.high };
   const stops = Array.from({ length: 40 }, (_unused, index) => truckStop(`v${String(index)}`, [most], 367n));
-  const { plan, loading } = tankPlanOfDay(stops, { name: "Truck 1", payload: null, staysAboard: of("lb", 0n) }, CLEAN);
+  const { plan, loading } = tankPlanOfDay(stops, { vehicleId: "t", name: "Truck 1", payload: null, staysAboard: of("lb", 0n) }, CLEAN);
   expect(plan.fills.flatMap(({ products }) => products.map(({ amount }) => amount))).toEqual([of("fl oz", 29n)]);
   expect(loading.products).toMatchObject([{ needed: of("fl oz", 29n) }]);
   // 29 fl oz of 11 lb a gallon weigh 2.49 lb, 20 would weigh 1.72; 22.1 gal less 29 fl oz of water weigh 182.54 lb, 3 gal behind the mix 25.04.
@@ -66,10 +66,10 @@ test("a stop whose season has no room above the plan takes the planned rate for 
 });
 
 test("a tank of which nothing is on file holds until a clean-out before its first stop is", () => {
-  const { plan } = tankPlanOfDay([stop("a", 2000n)], { name: "Truck 1", payload: of("lb", 1850n), staysAboard: of("lb", 0n) }, { ...CLEAN, lastHeld: new Map() });
+  const { plan } = tankPlanOfDay([stop("a", 2000n)], { vehicleId: "t", name: "Truck 1", payload: of("lb", 1850n), staysAboard: of("lb", 0n) }, { ...CLEAN, lastHeld: new Map() });
   expect(plan.found).toMatchObject([{ visitId: "a", finding: { level: "hold", rule: "clean-out" } }]);
   const cleanOuts = new Map([[SPRAYER.equipmentId, new Set(["a"])]]);
-  expect(tankPlanOfDay([stop("a", 2000n)], { name: "Truck 1", payload: of("lb", 1850n), staysAboard: of("lb", 0n) }, { ...CLEAN, lastHeld: new Map(), cleanOuts }).plan.found).toEqual([]);
+  expect(tankPlanOfDay([stop("a", 2000n)], { vehicleId: "t", name: "Truck 1", payload: of("lb", 1850n), staysAboard: of("lb", 0n) }, { ...CLEAN, lastHeld: new Map(), cleanOuts }).plan.found).toEqual([]);
 });
 
 test("what a tank held is asked of all trucks of the day, whichever of its visits are worked out", async () => {

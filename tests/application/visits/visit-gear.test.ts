@@ -64,6 +64,14 @@ test("a liquid takes the truck's own sprayer and a granular product its spreader
   expect(feedWith(facts)?.gear.equipmentId).toBe("push");
 });
 
+test("gear that the plan names and that is stood down or on another truck is said; chosen by the truck it is at hand", () => {
+  const saidOf = (more: Partial<EquipmentOnFile>, application = APPLICATION) => ironWith(factsOf([{ ...SPRAYER, ...more }]), { equipmentId: "gun" }, application)?.notAtHand.map(({ level, rule, what }) => `${level} ${rule}: ${what}`);
+  expect(saidOf({ isStoodDown: true })).toEqual(["hold gear-stood-down: Gun is stood down."]);
+  expect(saidOf({ vehicleId: "other" })).toEqual(["take-care gear-on-another-truck: Gun is the gear of another truck."]);
+  expect([saidOf({}), saidOf({ vehicleId: null }), saidOf({ vehicleId: "other" }, { ...APPLICATION, vehicleId: null })]).toEqual([[], [], []]);
+  expect(ironWith(factsOf([SPRAYER]))?.notAtHand).toEqual([]);
+});
+
 test("gear of the shop stands in for a truck without its own, that of another truck and what is stood down never", () => {
   const others = [{ ...SPRAYER, isStoodDown: true }, { ...SPRAYER, equipmentId: "of-another-truck", vehicleId: "other" }];
   expect(ironWith(factsOf(others))).toBeUndefined();

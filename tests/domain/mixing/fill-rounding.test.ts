@@ -40,3 +40,32 @@ test("a rest of the same mix runs together with the first fill, as strong as it 
   // With a little more in the rest, it is as planned.
   expect(saidOf("1.1", [15_900n], { gallons: 22n, fluidOunces: "16.4" })).toEqual([]);
 });
+
+test("each use of the label that a fill serves is held against its own lowest rate, at its own stop, whatever their order", () => {
+  // 2,200 sq ft take 3.3 gal and 2.2 fl oz, which are 2 marks: 0.909 a thousand square feet, under the lowest of 1 and over that of half an ounce.
+  const treatment = (low: string) => {
+    const { rates } = IRON.use;
+    if (rates.basis !== "product-volume-per-area") throw new Error("Iron is poured.");
+    return { ...IRON, rate: ounces("1"), tool: { name: "1-oz jug", mark: exactly("fl oz", "1") }, use: { ...IRON.use, useName: `Lawns from ${low}`, rates: { ...rates, low: ounces(low) } } };
+  };
+  const said = (...lows: readonly string[]) =>
+    planTanks(tankQuestion(lows.map((low) => truckStop(low, [treatment(low)], 1100n)))).found.filter(({ finding }) => RULES.has(finding.rule)).map(({ visitId, finding }) => `${visitId ?? ""} ${finding.level} ${finding.rule}`);
+  expect(said("0.5", "1").toSorted()).toEqual(["0.5 note rounded-off-plan", "1 take-care rounded-below-lowest"]);
+  expect(said("1", "0.5").toSorted()).toEqual(["0.5 note rounded-off-plan", "1 take-care rounded-below-lowest"]);
+  expect(said("0.5")).toEqual(["0.5 take-care rounded-off-plan"]);
+});
+
+test("a product without a tool, or that fills no mark, is not said to be rounded", () => {
+  const stops = [truckStop("a", [{ ...IRON, rate: ounces("1.5"), tool: "none" }], 1000n)];
+  expect(planTanks(tankQuestion(stops)).found.filter(({ finding }) => RULES.has(finding.rule))).toEqual([]);
+});
+
+test("each product of a fill is judged by its own marks", () => {
+  // On 1,000 sq ft one ounce is a mark, and an ounce and a half is not.
+  const jug = { name: "1-oz jug", mark: exactly("fl oz", "1") };
+  const other = (rate: string) => ({ ...IRON, productId: "other", line: 9, label: { ...IRON_LABEL, productName: "Otherwater" }, rate: ounces(rate), tool: jug });
+  const said = (iron: string, rate: string) =>
+    planTanks(tankQuestion([truckStop("a", [{ ...IRON, rate: ounces(iron), tool: jug }, other(rate)], 1000n)])).found.filter(({ finding }) => RULES.has(finding.rule)).map(({ finding }) => finding.about[0]);
+  expect([said("1.5", "1"), said("1", "1.5"), said("1", "1")]).toEqual([["Rustwater Iron"], ["Otherwater"], []]);
+  expect(said("1.5", "1.5").toSorted()).toEqual(["Otherwater", "Rustwater Iron"]);
+});

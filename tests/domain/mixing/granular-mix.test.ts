@@ -4,6 +4,7 @@ import { exactly, measureInUnit } from "#domain/quantities/exact-quantity";
 import { of, sum } from "#domain/quantities/quantity";
 import { compareRates, rateIn, rateOf } from "#domain/quantities/rate";
 import { toNumber } from "#domain/quantities/rational";
+import { type TicketTreatment } from "#domain/mixing/ticket-question";
 import { belowFirstMark, ceilingOf, highestOf, measureOut, noTool, roundedBelowLowest, smallerOf } from "#domain/mixing/granular-mix";
 import { CUP, FEED, granularOf, IRON, LAWN, QUESTION, rulesOf, SPREADER, ticketOf, withFeed } from "../../support/ticket";
 
@@ -113,6 +114,8 @@ describe("findings of a spread product alone", () => {
   const found = (rule: string, area: bigint, change: Parameters<typeof withFeed>[0] = {}) =>
     ticketOf({ lawns: [{ ...LAWN, area: of("sq ft", area) }], treatments: [{ ...FEED, ...change }] }).findings.filter((finding) => finding.rule === rule);
 
+  const low = () => ({ rate: pounds("2") });
+
   test("less than a mark is said of the product and the lawn, and of no lawn that gets a mark or nothing", () => {
     expect(found("below-first-mark", 40n)).toMatchObject([{ level: "take-care", about: [FEED.label.productName, LAWN.name] }]);
     expect(found("below-first-mark", 2000n)).toEqual([]);
@@ -126,10 +129,18 @@ describe("findings of a spread product alone", () => {
   });
 
   test("a rate that rounding brings too low is said of the product and the lawn, and never of what is not rounded", () => {
-    const low = { rate: pounds("2") };
-    expect(found("rounded-below-lowest", 1050n, low)).toMatchObject([{ about: [FEED.label.productName, LAWN.name] }]);
-    expect(found("rounded-below-lowest", 1050n, { ...low, tool: "none" })).toEqual([]);
-    expect(found("rounded-below-lowest", 40n, low)).toEqual([]);
+    expect(found("rounded-below-lowest", 1050n, low())).toMatchObject([{ about: [FEED.label.productName, LAWN.name] }]);
+    expect(found("rounded-below-lowest", 1050n, { ...low(), tool: "none" })).toEqual([]);
+    expect(found("rounded-below-lowest", 40n, low())).toEqual([]);
+  });
+
+  test("a label with one rate can't be hit by marks: near enough to it is it, and farther off nobody is told to plan more", () => {
+    const rates: TicketTreatment["use"]["rates"] = { basis: "product-mass-per-area", low: pounds("3"), high: pounds("3") };
+    const only = { use: { ...FEED.use, rates }, rate: pounds("3") };
+    // 2,051 sq ft are 6.153 lb: 6 lb of the quarter-pound scale are 2.5 % less; 8,150 sq ft are 24.45 lb, of which 24¼ are 0.8 % less.
+    expect(found("rounded-below-lowest", 2051n, only)).toMatchObject([{ toDo: "Measure it with a finer tool." }]);
+    expect(found("rounded-below-lowest", 8150n, only)).toEqual([]);
+    expect(found("rounded-below-lowest", 1050n, low())).toMatchObject([{ toDo: "Measure it with a finer tool, or plan a little more." }]);
   });
 
   test("off the plan is said over the visit beside what else is said, but not of what comes too low already", () => {

@@ -1,9 +1,10 @@
 import { expect, test } from "vitest";
-import { finestOf, finestTools, groundsMeasured, toolFor } from "#domain/mixing/measuring-tool";
+import { finestOf, finestTools, groundsMeasured, toolFor, withTools } from "#domain/mixing/measuring-tool";
 import { exactly, settle } from "#domain/quantities/exact-quantity";
 import { of } from "#domain/quantities/quantity";
 import { rateOf } from "#domain/quantities/rate";
-import { CUP, FEED, IRON, SCALE, SPRAYER, SPREADER } from "../../support/ticket";
+import { day } from "../../support/domain-answers";
+import { BARRIER, CUP, FEED, IRON, LAWN, PAST, QUESTION, SCALE, SPRAYER, SPREADER } from "../../support/ticket";
 
 const PITCHER = { name: "one-ounce pitcher", mark: exactly("fl oz", "1") } as const;
 const JUG = { name: "four-ounce jug", mark: exactly("fl oz", "4") } as const;
@@ -68,4 +69,17 @@ test("a fill for several visits is measured by the finest tool that they take", 
   expect(finestOf([])).toBeUndefined();
   const toolOf = finestTools([{ ...IRON, tool: JUG }, { ...IRON, tool: PITCHER }, { ...IRON, tool: "none" }, { ...FEED, tool: "none" }]);
   expect([toolOf(IRON.productId), toolOf(FEED.productId), toolOf("another")]).toEqual([PITCHER, undefined, undefined]);
+});
+
+test("a tool is chosen as its product is rounded: where nothing may be rounded up, one that rounds down near enough", () => {
+  const pound = { name: "one-pound scale", mark: exactly("lb", "1") } as const;
+  const fine = { name: "fine scale", mark: exactly("lb", "0.05") } as const;
+  // 2.97 lb on 2,000 sq ft are 5.94 lb: 6 lb are 1 % more. Where a season's limit lets no more than the plan go down, 5 lb are 16 % less.
+  const rate = rateOf("product-mass-per-area", "2.97", "lb per 1,000 sq ft");
+  const had = (pounds: string) => ({ ...PAST, on: day("2026-03-20"), activeIngredients: [{ name: "velodiamine", rate: rateOf("active-ingredient-mass-per-area", pounds, "lb per acre"), modeOfAction: "none" as const }] });
+  const question = (before: string) => ({ ...QUESTION, lawns: [{ ...LAWN, history: [had(before)] }], treatments: [{ ...BARRIER, rate, tool: "none" as const }] });
+  const toolNames = (before: string) => withTools(question(before), [pound, fine]).treatments.map(({ tool }) => (tool === "none" ? tool : tool.name));
+  expect(toolNames("0.1")).toEqual([pound.name]);
+  expect(toolNames("0.9")).toEqual([fine.name]);
+  expect(withTools(question("0.1"), []).treatments.map(({ tool }) => tool)).toEqual(["none"]);
 });

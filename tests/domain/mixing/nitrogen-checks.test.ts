@@ -95,6 +95,17 @@ describe("the calendar year", () => {
     ]);
   });
 
+  test("what went on spots counts over the whole lawn beside what is published, and on the spots beside the law", () => {
+    const spot = { shareBasisPoints: 500 };
+    const onSpots = { ...fed("2026-03-20", "4"), spot };
+    const year = (history: readonly PastApplication[], feed: TicketTreatment) => findings(undefined, { lawns: [{ ...LAWN, history }], treatments: [feed] }).map(({ rule }) => rule);
+    // Nine pounds of feed all over are 2.88 lb of nitrogen, with 0.8 lb of this visit 3.68 of at most 4; eight more on 5 % of the ground are 0.128 lb of it.
+    expect(year([fed("2026-03-01", "9"), onSpots, onSpots], FEED)).toEqual([]);
+    expect(year([fed("2026-03-01", "10")], { ...FEED, rate: rateOf("product-mass-per-area", "3", "lb per 1,000 sq ft"), spot })).toEqual([]);
+    expect(year([fed("2026-03-01", "9"), { ...onSpots, spot: { shareBasisPoints: 10_000 } }], FEED)).toEqual(["nitrogen-above-published-range"]);
+    expect(said(withFacts({ "nitrogen-per-application": cap("0.7") }), { ...FEED, spot })).toContain("hold nitrogen-above-the-law");
+  });
+
   test("where a state has several regions, the highest of them counts", () => {
     // UF/IFAS EP221: tall fescue has none, bermudagrass 3 to 5 in the north and 5 to 7 in the south.
     const feeds = (count: string) => findings(undefined, { state: "FL", lawns: [{ ...LAWN, grasses: ["bermudagrass"], history: [fed("2026-03-01", count)] }], treatments: [FEED] });

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { type TankPlan } from "#domain/mixing/tank-plan-answer";
 import { type FilledLater, type HeldMix, type LastHeld, type RestInTank, type TreatedStop } from "#domain/mixing/tank-plan-question";
 import { planTanks } from "#domain/mixing/tank-plan";
-import { filledAlong, isFor, leftOfAll, morningOf, restsAtBegin } from "#domain/mixing/tank-rests";
+import { allIn, filledAlong, isFor, leftOfAll, morningOf, restsAtBegin } from "#domain/mixing/tank-rests";
 import { runsOfTanks } from "#domain/mixing/tank-runs";
 import { of } from "#domain/quantities/quantity";
 import { rateOf } from "#domain/quantities/rate";
@@ -43,6 +43,8 @@ test("one fill among them of which nobody knows what is left makes all of it unk
   expect(briefly(plan)).toEqual({ fills: [["A", of("gal", 90n)]], already: [of("gal", 0n)] });
   expect(rules(plan)).toEqual(["v1 take-care last-mix-left"]);
   expect(leftOfAll([rest("a", "1"), rest("b", "2.5")])).toEqual(of("gal", "3.5"));
+  expect(allIn(held(rest("fill 6", "5"), { under: [rest("fill 5", "10", "50", 2)], later: [later(rest("fill 7", "3"), ["v2"])] }))).toEqual(of("gal", 18n));
+  expect(allIn(held(rest("fill 6", "5"), { under: [rest("fill 5", "unknown")] }))).toBe("unknown");
   expect(leftOfAll([])).toEqual(of("gal", 0n));
 });
 
