@@ -11,7 +11,7 @@ import { tankQuestion, truckStop } from "../../support/truck-stops";
 
 const STRONGER = { ...IRON, rate: rateOf("product-volume-per-area", "2", "fl oz per 1,000 sq ft") };
 /** A fill with so many fluid ounces of iron in the gallon, of which so much is left. */
-function rest(name: string, left: string | "unknown", finished = "50", perGallon = 1): RestInTank {
+function rest(name: string, left: string, finished = "50", perGallon = 1): RestInTank {
   const gallons = of("gal", finished);
   const iron = { productId: "iron", productName: "Rustwater Iron", label: IRON_LABEL, amount: of("fl oz", BigInt(Number(finished) * perGallon)) };
   return { name, finished: gallons, left: left === "unknown" ? left : of("gal", left), products: [iron] };
@@ -61,7 +61,7 @@ test("fills that come to more than tank and line hold are an error of the books 
 });
 
 test("another mix under the next one is said, from a mark of the gauge on, and nothing under it counts", () => {
-  const over = (left: string | "unknown") => planOf(TWO, held(rest("fill 6", "50"), { under: [rest("fill 5", left, "100", 2), rest("fill 4", "20", "100")] }));
+  const over = (left: string) => planOf(TWO, held(rest("fill 6", "50"), { under: [rest("fill 5", left, "100", 2), rest("fill 4", "20", "100")] }));
   const plan = over("10");
   expect(briefly(plan)).toEqual({ fills: [["A", of("gal", 40n)]], already: [of("gal", 50n)] });
   expect(plan.found).toMatchObject([{ visitId: "v1", finding: { level: "take-care", rule: "two-mixes-in-the-tank", figure: "Under fill 6 there may be 10 gal of fill 5 and 20 gal of fill 4, which is another mix; the fills are planned without it." } }]);
