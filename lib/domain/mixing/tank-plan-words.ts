@@ -34,7 +34,7 @@ function beforeSentences({ already, begin, visitIds: [first = ""] }: MixOfRoute,
   const rest = restName ?? last;
   const sentences: string[] = [];
   if (already.amount > 0n) sentences.push(`${gallons(already)} of ${rest} are in the tank by the books and are used first.`);
-  for (const { name, left } of under) sentences.push(`${left === "unknown" ? "What is left" : gallons(left)} of ${name}, another mix, ${left === "unknown" ? "under it is not known" : "are under it by the books"}.`);
+  for (const { name, left } of under) sentences.push(left === "unknown" ? `How much of ${name}, another mix, is under it is not known.` : `${gallons(left)} of ${name}, another mix, are under it by the books.`);
   if (typeof leftOfLast === "string") sentences.push(`What is left of ${rest} is not known; the fills are planned for an empty tank.`);
   else if (leftOfLast.amount > 0n) sentences.push(`Empty the tank first: ${gallons(leftOfLast)} of ${rest} are in it by the books.`);
   if (isCleanOutOnFile && cleaning !== "none") sentences.push("The clean-out before it is on file.");
