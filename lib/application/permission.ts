@@ -109,6 +109,7 @@ export const PERMISSIONS = {
   "visits/read-visit-plan": OFFICE.concat("applicator", "technician"),
   "fills/list-fills": OFFICE.concat("applicator", "technician"),
   "fills/preview-clean-out": OFFICE.concat("applicator", "technician"),
+  "fills/preview-fill": OFFICE.concat("applicator", "technician"),
   "fills/preview-tank-reading": OFFICE.concat("applicator", "technician"),
   "fills/read-fill-of-day": OFFICE.concat("applicator", "technician"),
   "fills/read-planned-fill": OFFICE.concat("applicator", "technician"),

@@ -172,7 +172,8 @@ async function fillFor({ key, timeZone }: PastSeed, house: House, equipmentId: s
   );
   const { fillId } = must(
     await recordFill(house, key, {
-      requestId: randomUUID(), equipmentId, filledOn: calendarDateIn(timeZone, house.now().getTime()), filledAt: "6:50", mixingPlace: "Shop, mixing pad", finished: formatQuantityIn(fromAmount("volume", finished), "gal", 1),
+      requestId: randomUUID(), equipmentId, filledOn: calendarDateIn(timeZone, house.now().getTime()), filledAt: "6:50", mixingPlace: "Shop, mixing pad",
+      gaugeBefore: "0 gal", gaugeAfter: formatQuantityIn(fromAmount("volume", finished), "gal", 1),
       products, from: "shop", visitIds: visits.filter((visit) => sprayOf(visit) !== undefined).map(({ visit }) => visit.visitId),
     }),
   );

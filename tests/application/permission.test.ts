@@ -101,6 +101,7 @@ const EXPECTED: Readonly<Record<keyof typeof PERMISSIONS, string>> = {
   "products/retire-product": "owner office",
   "fills/list-fills": "owner office applicator technician",
   "fills/preview-clean-out": "owner office applicator technician",
+  "fills/preview-fill": "owner office applicator technician",
   "fills/preview-tank-reading": "owner office applicator technician",
   "fills/read-fill-of-day": "owner office applicator technician",
   "fills/read-planned-fill": "owner office applicator technician",

@@ -46,6 +46,7 @@ const TAKEN: ReadonlySet<string> = new Set([
   "days/set-shop-position latitude nothing",
   "days/set-shop-position longitude nothing",
   "days/set-shop-position zip nothing",
+  "fills/preview-fill visitIds an empty list",
   "fills/preview-tank-reading missingWent nothing",
   "fills/preview-tank-reading missingWent null",
   "fills/read-fill-of-day visitIds an empty list",

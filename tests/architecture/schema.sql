@@ -192,8 +192,13 @@ create table fill (
   mixing_place text not null,
   stock_posting_id uuid not null,
   planned_visit_ids uuid[],
+  findings jsonb not null default '[]'::jsonb,
+  gauge_after bigint,
+  gauge_before bigint,
+  in_the_books bigint,
   constraint fill_pkey PRIMARY KEY (company_id, fill_id),
   constraint fill_holds_something CHECK (((finished_volume > 0) AND (number > 0))),
+  constraint fill_is_the_difference_of_its_readings CHECK (((num_nonnulls(gauge_before, gauge_after, in_the_books) = 0) OR ((num_nonnulls(gauge_before, gauge_after, in_the_books) = 3) AND (gauge_before >= 0) AND (in_the_books >= 0) AND (finished_volume = (gauge_after - gauge_before))))),
   constraint fill_company_id_equipment_id_fkey FOREIGN KEY (company_id, equipment_id) REFERENCES equipment(company_id, equipment_id) ON UPDATE CASCADE ON DELETE RESTRICT,
   constraint fill_company_id_person_id_fkey FOREIGN KEY (company_id, person_id) REFERENCES person(company_id, person_id) ON UPDATE CASCADE ON DELETE RESTRICT,
   constraint fill_company_id_stock_posting_id_fkey FOREIGN KEY (company_id, stock_posting_id) REFERENCES stock_posting(company_id, stock_posting_id) ON UPDATE CASCADE ON DELETE RESTRICT

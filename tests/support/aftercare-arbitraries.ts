@@ -164,6 +164,25 @@ export const visitsInParts: fc.Arbitrary<DrawnVisit> = fc
     return { ground: { ...ground, localRules, controller: "none" as const }, products: [...products.slice(0, 1), appliedOf(feed, { application })], stations: slow };
   });
 
+/** Visits after other work of little water, of which more spoils it for a day, and with work now or then that wants more. */
+export const visitsAfterSpoilable: fc.Arbitrary<DrawnVisit> = fc
+  .record({
+    visit: fc.oneof(visitsDrawn, visitsInParts),
+    light: fc.record({ beforeMinutes: fc.integer({ min: 0, max: 20 * HOUR_MINUTES }), hours: fc.integer({ min: 12, max: 48 }), from: fc.constantFrom("0.2", "0.4"), within: fc.integer({ min: 6, max: 48 }) }),
+    deep: fc.record({ isEarlier: fc.boolean(), beforeMinutes: fc.integer({ min: 0, max: 2 * DAY_MINUTES }), least: fc.constantFrom("0.25", "0.5"), by: fc.oneof(fc.constant("not-stated" as const), dueReach, days(4, 14)) }),
+  })
+  .map(({ visit: { ground, products, stations }, light, deep }) => {
+    const earlier = (beforeMinutes: number) => {
+      const end = ground.visitFrom - beforeMinutes * MINUTE;
+      return { appliedIn: "earlier-visit", application: { startsAtEpochMilliseconds: end - 30 * MINUTE, endsAtEpochMilliseconds: end, postedAtEpochMilliseconds: "not-posted" } } as const;
+    };
+    const now = { application: { startsAtEpochMilliseconds: ground.visitFrom, endsAtEpochMilliseconds: ground.visitUntil, postedAtEpochMilliseconds: "not-posted" } } as const;
+    const wants = (least: string, by: DueReach | "not-stated") => says("watering-in", { by, depth: { least: of("in", least), most: "none" }, rain: "counts" });
+    const spoilable = labelOf("Light", { ...wants("0.1", hoursAfterEnd(light.hours)), ...says("rain-that-spoils", { within: hoursAfterEnd(light.within), from: of("in", light.from) }) });
+    const thirsty = appliedOf(labelOf("Deep", wants(deep.least, deep.by)), deep.isEarlier ? earlier(deep.beforeMinutes) : now);
+    return { ground, products: [...products.slice(0, 1), appliedOf(spoilable, earlier(light.beforeMinutes)), thirsty], stations };
+  });
+
 /** A lawn of a property with what it got and the stations that reach it. */
 export interface DrawnLawn {
   readonly name: string;

@@ -25,6 +25,7 @@ import { listFills } from "#application/fills/list-fills";
 import { readFillOfDay } from "#application/fills/read-fill-of-day";
 import { readPlannedFill } from "#application/fills/read-planned-fill";
 import { previewCleanOut } from "#application/fills/preview-clean-out";
+import { previewFill } from "#application/fills/preview-fill";
 import { previewTankReading } from "#application/fills/preview-tank-reading";
 import { recordCleanOut } from "#application/fills/record-clean-out";
 import { recordFill } from "#application/fills/record-fill";
@@ -138,6 +139,7 @@ export const ATTEMPTS_OF_WORK = {
   "fills/read-planned-fill": async (house, company) =>
     attempt(readPlannedFill, { visitIds: [(await aFedVisit(house, company, await crewDayOf(house, company))).visitId] }),
   "fills/preview-clean-out": async (house, company) => attempt(previewCleanOut, cleanOutForm(house, await crewDayOf(house, company), company.owner.personId)),
+  "fills/preview-fill": async (house, company) => attempt(previewFill, fillForm(house, await crewDayOf(house, company), [])),
   "fills/preview-tank-reading": async (house, company) => attempt(previewTankReading, tankReadingForm(house, { sprayerId: await aSprayer(house, company) }, company.owner.personId)),
   "fills/record-clean-out": async (house, company) => attempt(recordCleanOut, cleanOutForm(house, await crewDayOf(house, company), company.owner.personId)),
   "fills/record-fill": async (house, company) => attempt(recordFill, fillForm(house, await crewDayOf(house, company), [])),

@@ -183,16 +183,19 @@ export async function aRecord(house: TestHouse, member: TestMember, on: Ground &
 
 type FillForm = Parameters<typeof recordFill>[2];
 
-/** Forty gallons with 30 fl oz of iron in them, mixed at the truck at 7:15. */
-export function fillForm(house: TestHouse, day: CrewDay, visitIds: readonly string[], change: Partial<FillForm> = {}): FillForm {
+/** What a test says otherwise of a fill; the volume alone is what the gauge showed after filling an empty tank. */
+type FillChange = Partial<FillForm> & { readonly finished?: string };
+
+/** Forty gallons with 30 fl oz of iron in them, mixed in an empty tank at the truck at 7:15. */
+export function fillForm(house: TestHouse, day: CrewDay, visitIds: readonly string[], { finished = "40 gal", ...change }: FillChange = {}): FillForm {
   return {
-    requestId: house.newId(), equipmentId: day.sprayerId, filledOn: CREW_DAY, filledAt: "7:15", mixingPlace: "Shop yard", finished: "40 gal",
+    requestId: house.newId(), equipmentId: day.sprayerId, filledOn: CREW_DAY, filledAt: "7:15", mixingPlace: "Shop yard", gaugeBefore: "0 gal", gaugeAfter: finished,
     products: { [day.ironId]: "30 fl oz" }, from: `vehicle:${day.vehicleId}`, visitIds: [...visitIds], ...change,
   };
 }
 
 /** A fill of the sprayer on the books, as its form has it where nothing else is said. */
-export async function aFill(house: TestHouse, company: TestCompany, day: CrewDay, visitIds: readonly string[] = [], change: Partial<FillForm> = {}) {
+export async function aFill(house: TestHouse, company: TestCompany, day: CrewDay, visitIds: readonly string[] = [], change: FillChange = {}) {
   return valueOf(await recordFill(house, company.owner.key, fillForm(house, day, visitIds, change)));
 }
 

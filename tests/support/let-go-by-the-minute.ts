@@ -1,5 +1,6 @@
 // A second way to say what other work has at odds already before a visit puts anything down: its products alone are
-// walked minute by minute, and the first date that no minute keeps is let go, until what is left can be kept.
+// walked minute by minute, and the first date that no minute keeps is let go, or the water of the thirstiest where the
+// rest of it would find its minutes, until what is left can be kept.
 import { type AppliedProduct } from "#domain/mixing/applied-product";
 import { judgeWatering } from "#domain/mixing/watering-window";
 import { type DrawnVisit, questionOf } from "./aftercare-arbitraries";
@@ -64,13 +65,25 @@ function isFoundInParts(visit: DrawnVisit, { knownMinutes }: Walk): boolean {
   return lostToOthers.length === 0 && answer.kind === "window";
 }
 
+/** The thirstiest, where those that want no more than the first due does, or than the least thirsty, are not in want of a place. */
+function tooMuchFor(rule: string, visit: DrawnVisit, wanting: readonly AppliedProduct[], due: AppliedProduct | undefined): readonly AppliedProduct[] {
+  const thirstOf = (product: AppliedProduct) => Number(depthOf(product) ?? -1n);
+  const enough = due === undefined || rule === "station-minutes-miss-depth" ? Math.min(...wanting.map(thirstOf)) : thirstOf(due);
+  const thirstier = wanting.filter((product) => thirstOf(product) > enough);
+  if (thirstier.length === 0 || rule === "no-common-watering-depth") return [];
+  const without = { ...visit, products: visit.products.map((product) => (thirstier.includes(product) ? withoutWater(product) : product)) };
+  const most = Math.max(...wanting.map(thirstOf));
+  return whyNone(without) === undefined ? wanting.filter((product) => thirstOf(product) === most) : [];
+}
+
 function letGoFor(rule: string, visit: DrawnVisit): readonly AppliedProduct[] {
   const { products, ground } = visit;
   const wanting = products.filter((product) => waterWanted(product, ground) !== undefined);
   const due = firstDue(wanting, visit);
+  const tooMuch = tooMuchFor(rule, visit, wanting, due);
   const deep = wanting.filter((product) => depthOf(product) !== undefined);
   const thirstiest = deep.reduce<AppliedProduct | undefined>((most, one) => (most === undefined || (depthOf(one) ?? 0n) > (depthOf(most) ?? 0n) ? one : most), undefined);
-  const waters = rule === "no-common-watering-depth" ? [thirstiest] : rule === "station-minutes-miss-depth" ? deep : due === undefined ? wanting : [];
+  const waters = tooMuch.length > 0 ? tooMuch : rule === "no-common-watering-depth" ? [thirstiest] : rule === "station-minutes-miss-depth" ? deep : due === undefined ? wanting : [];
   return products.map((product) => (waters.includes(product) ? withoutWater(product) : waters.length === 0 && product === due ? withoutDate(product) : product));
 }
 

@@ -152,6 +152,8 @@ export const PAST: PastApplication = {
   serviceType: "other",
   activeIngredients: [],
   nutrients: accept(NO_NUTRIENT_RATES),
+  label: { form: "granular", formulation: "dry granule", epaRegistrationNumber: "none", analysis: "none", serviceTypes: ["other"] },
+  putDownAs: [{ useName: "Lawns", keptApart: "none" }],
 };
 
 export const SPREADER: TicketSpreader = {

@@ -5,7 +5,7 @@ import { type DrawOfFill, type FillOnFile, listFills, type TankOnFile } from "#a
 import { may } from "#application/permission";
 import { formatShortDate } from "#domain/foundation/calendar-date";
 import { withoutFullStop } from "#domain/foundation/full-stop";
-import { besideBooksWords } from "#domain/mixing/tank-reading";
+import { besideBooksWords, gallonsWords } from "#domain/mixing/tank-reading";
 import { localTimeAt } from "#domain/weather/local-hours";
 import { sum } from "#domain/quantities/quantity";
 import { LinkButton } from "#ui/button";
@@ -22,6 +22,7 @@ import { pageFor } from "../page-for";
 import { us } from "../visits/[visitId]/mix-words";
 import { RECORD_CLEAN_OUT, RECORD_TANK_READING } from "../visits/hold-acts";
 import { clockOf } from "../visits/[visitId]/visit-words";
+import { VisitFinding } from "../visits/visit-finding";
 import { TankReadings } from "./tank-readings";
 import { movedWords, productsWords } from "./tank-words";
 
@@ -145,14 +146,23 @@ interface FillBlockProps {
 }
 
 function FillBlock({ fill, timeZone, seesRecords }: FillBlockProps) {
-  const { number, filledOn, filledAt, filledBy, mixingPlace, finished, products, draws, left, leftOf, found, findings } = fill;
+  const { number, filledOn, filledAt, filledBy, mixingPlace, finished, gauge, products, draws, left, leftOf, found, whenRecorded, findings } = fill;
   return (
     <Stack gap={3}>
       <h3 id={`fill-${String(number)}`}>Fill {number}</h3>
       <p>
         {us(finished)} with {products.map(({ name, amount }) => `${us(amount)} of ${name}`).join(" and ")}, filled {formatShortDate(filledOn)} at{" "}
         {clockOf(filledAt, timeZone)} by {filledBy}, {mixingPlace}.
+        {gauge !== null && ` The tank held ${gallonsWords(gauge.before)} before, ${besideBooksWords(gauge.before, gauge.inTheBooks)}, and ${gallonsWords(gauge.after)} after.`}
       </p>
+      {whenRecorded.length > 0 && (
+        <Stack gap={3}>
+          <p>When it was recorded:</p>
+          {whenRecorded.map((finding) => (
+            <VisitFinding key={`${finding.rule} ${finding.what}`} finding={finding} />
+          ))}
+        </Stack>
+      )}
       <Table
         caption={`Drawn from fill ${String(number)}`}
         captionSpoken

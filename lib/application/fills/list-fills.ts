@@ -2,6 +2,7 @@ import { type CalendarDate, calendarDateIn } from "#domain/foundation/calendar-d
 import { groupedBy } from "#domain/foundation/grouping";
 import { type Finding } from "#domain/foundation/finding";
 import { accept } from "#domain/foundation/outcome";
+import { type GaugeAroundFill } from "#domain/mixing/fill-by-gauge";
 import { isCleanSince } from "#domain/mixing/clean-out";
 import { addUpInBooks, lotsInTank } from "#domain/mixing/tank-books";
 import { enteredAfterReading } from "#domain/mixing/tank-reading";
@@ -13,6 +14,7 @@ import { type FillOfTank, fillsInBooks, type ProductInFill } from "#application/
 import { listFillsSchema } from "#application/fills/list-fills.schema";
 import { type MovedFromTank, movedByCleanOuts } from "#application/fills/moved-from-tank";
 import { type ReadingOnFile, readingsOnFile } from "#application/fills/readings-on-file";
+import { fromStoredJson } from "#application/stored-json";
 import { useCase, type Work } from "#application/use-case";
 
 /** What a visit took from a fill. */
@@ -37,6 +39,8 @@ export interface FillOnFile {
   readonly filledBy: string;
   readonly mixingPlace: string;
   readonly finished: Quantity<"volume">;
+  /** What the tank held before and after by its gauge, and what the books had in it before; null for a fill from before both were asked for. */
+  readonly gauge: GaugeOfFill | null;
   readonly products: readonly ProductInFill[];
   readonly draws: readonly DrawOfFill[];
   /** What was found of it, less what was drawn since; by the books alone where nobody measured. Never below nothing. */
@@ -47,8 +51,14 @@ export interface FillOnFile {
   readonly plannedVisitIds: readonly string[];
   /** What the tank was found to have of it the last time that it was measured or cleaned out; null: never. */
   readonly found: FillFound | null;
+  /** What was said of it when it was recorded. */
+  readonly whenRecorded: readonly Finding[];
   /** What does not add up and was not posted yet, with where to post it. */
   readonly findings: readonly Finding[];
+}
+
+interface GaugeOfFill extends GaugeAroundFill {
+  readonly inTheBooks: Quantity<"volume">;
 }
 
 /** What was left of a fill when somebody looked, beside what the books had of it. */
@@ -92,6 +102,11 @@ async function visitsOf(work: Work, fills: readonly FillOfTank[]): Promise<Reado
   const properties = await work.tx.property.findMany({ where: { companyId, propertyId: { in: visits.map(({ propertyId }) => propertyId) } } });
   const streetOf = new Map(properties.map(({ propertyId, street }) => [propertyId, street]));
   return new Map(visits.map(({ visitId, name, propertyId }) => [visitId, { visitName: name, street: streetOf.get(propertyId) ?? "" }]));
+}
+
+function gaugeOf({ gaugeBefore, gaugeAfter, inTheBooks }: FillOfTank["row"]): GaugeOfFill | null {
+  if (gaugeBefore === null || gaugeAfter === null || inTheBooks === null) return null;
+  return { before: fromAmount("volume", gaugeBefore), after: fromAmount("volume", gaugeAfter), inTheBooks: fromAmount("volume", inTheBooks) };
 }
 
 interface AroundTank {
@@ -147,6 +162,8 @@ export const listFills = useCase("fills/list-fills", listFillsSchema, async (wor
       })),
       left: added.left,
       leftOf: products.map((product, line) => ({ ...product, amount: { ...product.amount, amount: inTank[line]?.amount ?? 0n } })).filter(({ amount }) => amount.amount > 0n),
+      gauge: gaugeOf(row),
+      whenRecorded: fromStoredJson(row.findings) as readonly Finding[],
       found: rest === undefined ? null : { at: new Date(rest.settledAt), left: rest.left, inTheBooks: rest.inTheBooks },
       findings: [...added.findings, ...enteredAfterReading(fill, (readings.get(equipmentId) ?? []).map(({ readAt }) => readAt.getTime()))],
     };

@@ -67,7 +67,8 @@ export const readNutrientLedger = useCase("properties/read-nutrient-ledger", rea
   const records = await recordsOfProperties(work, [propertyId]);
   const labels = await labelsOfProducts(work.tx, companyId, [...names.keys(), ...productsOfRecords(records)]);
   const ahead = counted.flatMap((visit) => entriesAhead(visit, dayOfVisit(visit, today), visit === inView ? "this-visit" : "planned", names, labels));
-  const history = historyOfZones(work, records, labels);
+  // Under which use of its label something went down, no nutrient asks.
+  const history = historyOfZones(work, records, labels, new Map());
   const zones = await work.tx.zone.findMany({ where: { companyId, propertyId, removedAt: null }, orderBy: { letter: "asc" } });
   const state = property.state as UsState;
   const temperatures = await temperaturesOfYear(work, year);

@@ -1,9 +1,11 @@
-import { type Finding, takeCare } from "#domain/foundation/finding";
+import { type Finding, note, takeCare } from "#domain/foundation/finding";
+import { listWords } from "#domain/foundation/list-words";
 import { type Outcome } from "#domain/foundation/outcome";
 import { settle, sumExact } from "#domain/quantities/exact-quantity";
+import { formatQuantity } from "#domain/quantities/format-quantity";
 import { parseNumber } from "#domain/quantities/parse-number";
 import { parseQuantity } from "#domain/quantities/parse-quantity";
-import { allocate, fromAmount, type Quantity, sum } from "#domain/quantities/quantity";
+import { allocate, compare, fromAmount, type Quantity, subtract, sum } from "#domain/quantities/quantity";
 import { times } from "#domain/quantities/rate";
 import { multiplyRational, rational, roundToWhole } from "#domain/quantities/rational";
 import { isOverArea } from "#domain/label/label-facts";
@@ -40,7 +42,7 @@ export interface AtHand extends ProductsInFills {
  * What one mix really used, from fills or from bags and jugs. As planned means as planned for the lawns that were
  * reached: a lawn that was left out got nothing of it. Out of fills for several visits that is what their ground takes, out
  * of one after the other; mixed for the visit alone it is their share of the visit's own loads, which went to a mark of the
- * gauge.
+ * gauge, less what the mix ticket says is left of them.
  */
 export function reallyUsed(mix: GranularMix | SprayMix, entered: MixEntered, reached: ReadonlySet<string>, at: AtHand): UsedOutcome {
   if (mix.kind === "spray") {
@@ -54,8 +56,9 @@ export function reallyUsed(mix: GranularMix | SprayMix, entered: MixEntered, rea
   return total.ok ? { ok: true, value: fromLots(mix.line, total.value, entered, at) } : total;
 }
 
-function shareOfLoads({ lawns, finished }: SprayMix, reached: ReadonlySet<string>): Quantity<"volume"> {
-  const shares = allocate(finished, lawns.map(({ treatedArea }) => treatedArea.amount));
+function shareOfLoads({ lawns, finished, rest }: SprayMix, reached: ReadonlySet<string>): Quantity<"volume"> {
+  const goesDown = rest === undefined ? finished : subtract(finished, rest.finished);
+  const shares = allocate(goesDown, lawns.map(({ treatedArea }) => treatedArea.amount));
   return sum("volume", shares.filter((_share, index) => reached.has(lawns[index]?.zoneId ?? "")));
 }
 
@@ -152,11 +155,31 @@ function fromLots(line: number, total: ProductAmount, { measuredBy }: MixEntered
   return { used: [{ line, measuredBy, total, lots, draws: [] }], draws: [], findings };
 }
 
-/** Mixed at the site for this lawn alone: each product in the planned proportion of what was sprayed. */
+/** Mixed at the site for this visit alone: each product in the planned proportion of what was sprayed. What is left of it went on no lawn. */
 function fromJugs(mix: SprayMix, sprayed: Quantity<"volume">, entered: MixEntered, at: AtHand): UsedOfMix {
   const parts = mix.products.map(({ line, total }) => {
     const amount = roundToWhole(multiplyRational(rational(total.amount), rational(sprayed.amount, mix.finished.amount)), "nearest");
     return fromLots(line, { dimension: total.dimension, amount }, entered, at);
   });
-  return { used: parts.flatMap(({ used }) => used), draws: [], findings: parts.flatMap(({ findings }) => findings) };
+  const used = parts.flatMap((part) => part.used);
+  return { used, draws: [], findings: [...parts.flatMap(({ findings }) => findings), ...leftOfLoads(mix, sprayed, used)] };
+}
+
+/** What the mix ticket leaves of its loads by plan, and what is left by the meter: on no lawn, and in no lot any more once it is mixed. */
+function leftOfLoads({ products, finished, rest }: SprayMix, sprayed: Quantity<"volume">, used: UsedOfMix["used"]): readonly Finding[] {
+  if (rest === undefined || rest.finished.amount === 0n || compare(sprayed, finished) >= 0) return [];
+  const amounts = products.flatMap(({ line, productName, total }) => {
+    const onLawns = used.find((one) => one.line === line)?.total;
+    return onLawns === undefined ? [] : [`${formatQuantity(fromAmount(total.dimension, total.amount - onLawns.amount), "us")} ${productName}`];
+  });
+  return [
+    note({
+      rule: "left-of-the-mix",
+      source: "stock",
+      what: "Mixed as its mix ticket says, more spray was made than went down here.",
+      figure: `${formatQuantity(subtract(finished, sprayed), "us")} are left, with ${listWords(amounts)}. It went on no lawn, and it is not taken off the books here.`,
+      toDo: "Use it where it is labeled and write it into that record, or take it off the books as rinsed out.",
+      about: products.map(({ productName }) => productName),
+    }),
+  ];
 }

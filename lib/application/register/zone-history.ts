@@ -47,19 +47,22 @@ export function productsOfRecords(records: readonly RecordOnFile[]): readonly st
  * are the record's own; resistance groups, nutrients and ingredients that the record could not count follow from the
  * product's label as it is on file now.
  * @param labels those of all products of the records
+ * @param uses the label uses that were planned at their visits
  */
-export function historyOfZones({ company: { timeZone } }: Pick<Work, "company">, records: readonly RecordOnFile[], labels: LabelsRead): ReadonlyMap<string, readonly PastApplication[]> {
+export function historyOfZones({ company: { timeZone } }: Pick<Work, "company">, records: readonly RecordOnFile[], labels: LabelsRead, uses: UsesOfVisits): ReadonlyMap<string, readonly PastApplication[]> {
   const history = new Map<string, PastApplication[]>();
   for (const { visitId, startedAt, record } of records) {
     const on = calendarDateIn(timeZone, startedAt.getTime());
     for (const treatment of record.treatments) {
-      const { productId, productName, serviceType, spotShareBasisPoints } = treatment;
+      const { line, productId, productName, serviceType, spotShareBasisPoints } = treatment;
       const facts = labelInUse(labels.get(productId))?.facts;
+      const ofLabel = pastLabel(facts, uses.get(keyOfUse(visitId, line, productId)));
       for (const lawn of treatment.lawns) {
         const past: PastApplication = {
           ...{ on, visitId, productId, productName, serviceType },
           activeIngredients: pastIngredients(treatment, lawn, facts),
           nutrients: nutrientsOf(treatment, lawn, facts),
+          ...ofLabel,
           ...(spotShareBasisPoints === undefined ? {} : { spot: { shareBasisPoints: spotShareBasisPoints } }),
         };
         history.set(lawn.zoneId, [...(history.get(lawn.zoneId) ?? []), past]);
@@ -67,6 +70,16 @@ export function historyOfZones({ company: { timeZone } }: Pick<Work, "company">,
     }
   }
   return history;
+}
+
+function pastLabel(facts: LabelFacts | undefined, useName: string | undefined): Pick<PastApplication, "label" | "putDownAs"> {
+  if (facts === undefined) return { label: "unknown", putDownAs: [] };
+  const { form, formulation, epaRegistrationNumber, analysis, uses } = facts;
+  const planned = useName === undefined ? undefined : useNamed(facts, useName);
+  return {
+    label: { form, formulation, epaRegistrationNumber, analysis, serviceTypes: uses.map(({ serviceType }) => serviceType) },
+    putDownAs: (planned === undefined ? uses : [planned]).map((use) => ({ useName: use.useName, keptApart: use.keptApart })),
+  };
 }
 
 /** What was put down on a lawn, as its aftercare asks: under which use of the label, and from when until when. */

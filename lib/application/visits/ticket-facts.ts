@@ -97,7 +97,8 @@ export async function readTicketFacts(work: Work, visits: readonly VisitRow[]): 
 export async function lawnsWithPast(work: Work, propertyIds: readonly string[], productIds: readonly string[] = []): Promise<LawnsWithPast> {
   const records = await recordsOfProperties(work, propertyIds);
   const labels = await labelsOfProducts(work.tx, work.company.companyId, [...new Set([...productIds, ...productsOfRecords(records)])]);
-  const past = { historyOf: historyOfZones(work, records, labels), putDownOn: putDownOnZones(records, labels, await usesOfRecords(work, records)) };
+  const uses = await usesOfRecords(work, records);
+  const past = { historyOf: historyOfZones(work, records, labels, uses), putDownOn: putDownOnZones(records, labels, uses) };
   return { labels, lawnsByProperty: await lawnsOf(work, propertyIds, past) };
 }
 

@@ -129,7 +129,7 @@ function lawOfSigns(state: UsState): StatedConstraint<"posting-sign"> | undefine
 
 /** Says what nobody knows of when a property may be watered, where something wants water. */
 export function hoursNotOnFile({ property }: VisitRow, aftercare: readonly AftercareOfLawns[]): readonly Finding[] {
-  const wantsWater = aftercare.some(({ timeline }) => timeline.watering.kind === "window");
+  const wantsWater = aftercare.some(({ timeline: { watering } }) => watering.kind === "window" || watering.kind === "no-window");
   return wantsWater ? hoursMissing(property) : [];
 }
 

@@ -115,7 +115,7 @@ export interface MostApplications {
 
 /** Something that a product is kept apart from: in one tank, or for so many days on the same ground. */
 export interface KeptApart {
-  /** A product's name, a part of it, or an active ingredient, as the label writes it; "all others". */
+  /** As the label writes it: a product's name, a part of it, an ingredient, or a class of products (readKeptApartWords). */
   readonly from: string;
   readonly apart: "tank" | { readonly days: number };
 }
@@ -163,6 +163,9 @@ export interface LabelFacts {
   readonly activeIngredients: readonly ActiveIngredient[] | "unknown";
   readonly uses: readonly LabelUse[];
 }
+
+/** What of a label tells what class of product it is for. */
+export type ClassFacts = Pick<LabelFacts, "form" | "formulation" | "epaRegistrationNumber" | "analysis">;
 
 /** The density as computations take it: undefined where it is not on file, and they refuse what hangs on it. */
 export function knownDensity({ density }: Pick<LabelFacts, "density">): Density | undefined {

@@ -66,7 +66,7 @@ export const USE_FIELDS = {
   keptApart: {
     words: "Kept apart from other products",
     group: "Before and after",
-    hint: "One a line: from what; tank, or so many days. Iron; tank. Lime; 14 days. Write all others where the label names none.",
+    hint: "One a line: from what; tank, or so many days. Iron; tank. Lime; 14 days. Names, or fertilizers, herbicides, surfactants and the like; all others where the label names none.",
   },
   distanceToWater: {
     words: "Distance to water",

@@ -19,9 +19,10 @@ import {
   statedConstraint,
   type Until,
 } from "#domain/label/aftercare-constraint";
-import { type LabelFacts, type LabelUse, type UseRate } from "#domain/label/label-facts";
+import { type KeptApart, type LabelFacts, type LabelUse, type UseRate } from "#domain/label/label-facts";
 import { limitsInWords } from "#domain/label/droplet-class";
 import { type DistanceToWater } from "#domain/label/label-distance";
+import { readKeptApartWords } from "#domain/label/kept-apart-words";
 import { type GeneralField, type UseField } from "#domain/label/label-fields";
 import { type MowingCount, mowedTimes } from "#domain/label/mowing-count";
 
@@ -222,12 +223,17 @@ export function sentencesOfUse(use: LabelUse): Partial<Record<UseField, string>>
     heavyRain: stated(weather.heavyRain).map(({ inches, withinHours }) => `Not with ${String(inches)} in of rain or more due within ${counted(withinHours, "hour")}.`)[0],
     soil: stated(weather.soil).map(({ closedWhen }) => `Not on soil that is ${closedWhen.join(" or ")}.`)[0],
     keptApart: stated(use.keptApart).map(({ from }) =>
-      from.map((one) => (one.apart === "tank" ? `Not in one tank with ${one.from}.` : `Not on the same ground within ${counted(one.apart.days, "day")} of ${one.from}.`)).join(" "),
+      from.map((one) => (one.apart === "tank" ? `Not in one tank with ${meantBy(one)}.` : `Not on the same ground within ${counted(one.apart.days, "day")} of ${meantBy(one)}.`)).join(" "),
     )[0],
     distanceToWater: stated(use.distanceToWater).map(distanceInWords)[0],
     bloomAndBees: stated(use.bloomAndBees).map(() => "Not while weeds, clover or other plants on the lawn bloom.")[0],
     ...aftercareSentences(use),
   });
+}
+
+/** A name is read back as one, so that a class that was mistyped is seen to be none. */
+function meantBy({ from }: KeptApart): string {
+  return readKeptApartWords(from)?.kind === "name" ? `what has "${from}" in its name or ingredients` : from;
 }
 
 function concentrationInWords(concentration: Concentration): string {

@@ -7,6 +7,7 @@ import { answerOf, gather, partsOf, type ReadAnswer, readOnFile, readWord, readY
 import { type CarrierRange, type KeptApart, type LabelUse, type MostApplications, type SeasonLimit, SERVICE_TYPES } from "#domain/label/label-facts";
 import { readDropletLimits } from "#domain/label/droplet-class";
 import { readDistanceToWater } from "#domain/label/label-distance";
+import { KEPT_APART_WORDS, readKeptApartWords } from "#domain/label/kept-apart-words";
 import { type LabelUseText } from "#domain/label/label-fields";
 import { readRange, readRates } from "#domain/label/label-rates";
 import { readTime } from "#domain/label/label-time";
@@ -72,7 +73,7 @@ function readBloom(value: string, labelWords: string): ReadAnswer<{ readonly lab
 
 /**
  * Reads one thing a line that a product is kept apart from: "Iron; tank", "Lime; 14 days". Refused: a line without its
- * two parts, and what is neither "tank" nor whole days above zero.
+ * two parts, what is neither "tank" nor whole days above zero, and a kind of things that is no name and no class known here.
  */
 export function readKeptApart(value: string): ReadAnswer<{ readonly from: readonly KeptApart[] }> {
   const from: KeptApart[] = [];
@@ -82,6 +83,9 @@ export function readKeptApart(value: string): ReadAnswer<{ readonly from: readon
     const days = time.ok && time.value.unit === "days" ? time.value.count : 0;
     if (what === "" || more.length > 0 || (apart.toLowerCase() !== "tank" && days === 0)) {
       return refuse(`"${line}" needs what it is kept apart from, and tank or how many days: Iron; tank, or Lime; 14 days.`);
+    }
+    if (readKeptApartWords(what) === undefined) {
+      return refuse(`"${what}" names no product or ingredient, and what belongs to it can't be told. Write a name on each line, or one of these: ${KEPT_APART_WORDS}.`);
     }
     from.push({ from: what, apart: apart.toLowerCase() === "tank" ? "tank" : { days } });
   }

@@ -2,17 +2,17 @@ import { daysBetween } from "#domain/foundation/calendar-date";
 import { daysWords } from "#domain/foundation/days-words";
 import { type Finding, hold } from "#domain/foundation/finding";
 import { listWords } from "#domain/foundation/list-words";
-import { isNamedIn, type NamedIngredient } from "#domain/label/ingredient-name";
-import { citationOfUse, type KeptApart, type LabelFacts } from "#domain/label/label-facts";
+import { citationOfUse, type KeptApart, type LabelFacts, type LabelUse } from "#domain/label/label-facts";
 import { notReadOnLabel } from "#domain/label/not-read";
+import { isMeant, type Meant, type MeantProduct, type NotTold } from "#domain/mixing/kept-apart-meaning";
 import { tanksOf } from "#domain/mixing/spray-mix";
 import { isSprayed, type PastApplication, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 
 /**
  * What a label keeps its product apart from: in one tank, in one visit, and for days on the same ground over the lawn's
- * history. A label says it of names of products or of active ingredients, in whole words; a salt or ester is meant by its
- * acid's name too, and iron by a guarantee of iron. What a label says of it and nobody has read holds where products share
- * a tank or a lawn on one day, and where the ingredients of the other are not on file nobody can say that they are not meant.
+ * history, whichever of the two labels says so. What its words mean is isMeant's to say. What a label says of it and nobody
+ * has read holds where products share a tank or a lawn on one day, and where a fact of the other is not on file nobody can
+ * say that it is not meant.
  */
 export function checkKeptApart(question: TicketQuestion): readonly Finding[] {
   const { treatments, lawns } = question;
@@ -21,11 +21,13 @@ export function checkKeptApart(question: TicketQuestion): readonly Finding[] {
     ...tankmates.flatMap(({ treatment, others }) => [...unreadInTank(treatment, others), ...others.flatMap((other) => inOneTank(treatment, other))]),
     ...treatments.flatMap((treatment) => {
       const inTank = tankmates.filter((one) => one.treatment === treatment).flatMap(({ others }) => others);
+      const ground = lawns.filter(({ zoneId }) => treatment.zoneIds.includes(zoneId));
       return [
-        ...unreadOnOneDay(treatment, treatments.filter((other) => !inTank.includes(other))),
-        ...lawns.filter(({ zoneId }) => treatment.zoneIds.includes(zoneId)).flatMap((lawn) => onOneGround(treatment, lawn, question)),
+        ...unreadOnOneDay(treatment, treatments.filter((other) => !inTank.includes(other)), ground, question),
+        ...ground.flatMap((lawn) => [...onOneGround(treatment, lawn, question), ...byLabelsBefore(treatment, lawn, question)]),
       ];
     }),
+    ...unreadBefore(question),
   ];
 }
 
@@ -39,89 +41,116 @@ function tankmatesOf(treatments: readonly TicketTreatment[]): readonly Tankmates
   return tanksOf(treatments.filter(isSprayed)).flatMap((tank) => tank.map((treatment) => ({ treatment, others: tank.filter(({ productId }) => productId !== treatment.productId) })));
 }
 
-function statedOf({ use }: TicketTreatment): readonly KeptApart[] {
-  return use.keptApart === "none" || use.keptApart === "unknown" ? [] : use.keptApart.from;
+function statedOf({ keptApart }: Pick<LabelUse, "keptApart">): readonly KeptApart[] {
+  return keptApart === "none" || keptApart === "unknown" ? [] : keptApart.from;
 }
 
-/** What another product may be meant by: its own name, its ingredients and the acids that those are forms of, as far as they are on file. */
-interface Names {
-  readonly names: readonly string[];
-  readonly areAllOnFile: boolean;
+function inTankOf(use: Pick<LabelUse, "keptApart">): readonly string[] {
+  return statedOf(use).flatMap(({ apart, from }) => (apart === "tank" ? [from] : []));
 }
 
-/** "Iron" is meant by "Rustwater Iron" and by an active ingredient of that name; "all others" by everything. */
-function isMeant(from: string, { names, areAllOnFile }: Names): "yes" | "no" | "undecided" {
-  if (from.trim().toLowerCase() === "all others" || names.some((name) => isNamedIn(from, name))) return "yes";
-  return areAllOnFile ? "no" : "undecided";
+interface ByDays {
+  readonly from: string;
+  readonly days: number;
 }
 
-function namesOf({ productName, activeIngredients, analysis }: LabelFacts): Names {
-  const iron = typeof analysis === "string" ? "not-stated" : analysis.grade.ironPercent;
-  return namesFrom(productName, activeIngredients, iron !== "not-stated" && iron.numerator > 0n);
+function byDaysOf(use: Pick<LabelUse, "keptApart">): readonly ByDays[] {
+  return statedOf(use).flatMap(({ apart, from }) => (apart === "tank" ? [] : [{ from, days: apart.days }]));
 }
 
-function pastNames({ productName, activeIngredients, nutrients }: PastApplication): Names {
-  const iron = nutrients.ok ? nutrients.value.iron : "not-stated";
-  return namesFrom(productName, activeIngredients, iron !== "not-stated" && iron.amount > 0n);
+function productOfLabel(label: LabelFacts): MeantProduct {
+  const { productName, activeIngredients, uses } = label;
+  return { productName, activeIngredients, serviceTypes: uses.map(({ serviceType }) => serviceType), classFacts: label };
 }
 
-/** A label that guarantees iron brings it, whatever its product is called. */
-const IRON = "iron";
-
-function namesFrom(productName: string, activeIngredients: readonly NamedIngredient[] | "unknown", bringsIron: boolean): Names {
-  const names = bringsIron ? [productName, IRON] : [productName];
-  if (activeIngredients === "unknown") return { names, areAllOnFile: false };
-  return { names: [...names, ...activeIngredients.flatMap(({ name, acid }) => (acid === undefined ? [name] : [name, acid.name]))], areAllOnFile: true };
+function plannedProduct({ label, use }: TicketTreatment): MeantProduct {
+  const ofLabel = productOfLabel(label);
+  return { ...ofLabel, serviceTypes: [use.serviceType, ...ofLabel.serviceTypes] };
 }
 
-function unread({ label }: TicketTreatment, others: readonly TicketTreatment[], rule: string, sharing: string): Finding {
-  const figure = `It shares ${sharing} with ${listWords([...new Set(others.map((other) => other.label.productName))])}.`;
-  return notReadOnLabel(rule, label.productName, "from what it is kept apart", { figure });
+function pastProduct({ productName, activeIngredients, serviceType, label }: PastApplication): MeantProduct {
+  return { productName, activeIngredients, serviceTypes: label === "unknown" ? [serviceType] : [serviceType, ...label.serviceTypes], classFacts: label };
 }
 
-function unreadInTank(treatment: TicketTreatment, others: readonly TicketTreatment[]): readonly Finding[] {
-  return treatment.use.keptApart !== "unknown" || others.length === 0 ? [] : [unread(treatment, others, "tank-partners-not-read", "a tank")];
+function unread(productName: string, others: readonly string[], rule: string, sharing: string): Finding {
+  return notReadOnLabel(rule, productName, "from what it is kept apart", { figure: `It shares ${sharing} with ${listWords([...new Set(others)])}.` });
 }
+
+function unreadInTank({ label, use }: TicketTreatment, others: readonly TicketTreatment[]): readonly Finding[] {
+  if (use.keptApart !== "unknown" || others.length === 0) return [];
+  return [unread(label.productName, others.map((other) => other.label.productName), "tank-partners-not-read", "a tank")];
+}
+
+const ON_ONE_DAY = ["day-partners-not-read", "a lawn on one day"] as const;
 
 /** What shares a tank is asked about there. */
-function unreadOnOneDay(treatment: TicketTreatment, others: readonly TicketTreatment[]): readonly Finding[] {
-  if (treatment.use.keptApart !== "unknown") return [];
-  const beside = others.filter(({ productId, zoneIds }) => productId !== treatment.productId && zoneIds.some((zoneId) => treatment.zoneIds.includes(zoneId)));
-  return beside.length === 0 ? [] : [unread(treatment, beside, "day-partners-not-read", "a lawn on one day")];
+function unreadOnOneDay({ label, use, productId, zoneIds }: TicketTreatment, others: readonly TicketTreatment[], ground: readonly TicketLawn[], { on }: TicketQuestion): readonly Finding[] {
+  if (use.keptApart !== "unknown") return [];
+  const planned = others.filter((other) => other.productId !== productId && other.zoneIds.some((zoneId) => zoneIds.includes(zoneId))).map((other) => other.label.productName);
+  const done = ground.flatMap(({ history }) => history.filter((past) => past.on === on && past.productId !== productId).map(({ productName }) => productName));
+  const beside = [...planned, ...done];
+  return beside.length === 0 ? [] : [unread(label.productName, beside, ...ON_ONE_DAY)];
 }
 
-function words({ label, use }: TicketTreatment) {
-  return { source: "label", citation: citationOfUse(label.productName, use.useName) } as const;
+/** What another visit of the day put down, and nobody has read from what it is kept apart. */
+function unreadBefore({ treatments, lawns, on }: TicketQuestion): readonly Finding[] {
+  const open = lawns.flatMap(({ zoneId, history }) =>
+    history
+      .filter((past) => past.on === on && (past.putDownAs.length === 0 || past.putDownAs.some(({ keptApart }) => keptApart === "unknown")))
+      .flatMap(({ productId, productName }) => treatments.filter((one) => one.productId !== productId && one.zoneIds.includes(zoneId)).map(({ label }) => ({ productName, beside: label.productName }))),
+  );
+  return [...new Set(open.map(({ productName }) => productName))].map((name) => unread(name, open.filter(({ productName }) => productName === name).map(({ beside }) => beside), ...ON_ONE_DAY));
 }
 
-/** Whether the label means another product can't be said, because what is in the other is not on file. */
-function undecided(treatment: TicketTreatment, other: string, from: string, where: string): Finding {
-  const { productName } = treatment.label;
+/** The label that keeps its product apart. */
+interface Speaker {
+  readonly productName: string;
+  readonly useName: string;
+}
+
+function plannedSpeaker({ label: { productName }, use: { useName } }: TicketTreatment): Speaker {
+  return { productName, useName };
+}
+
+function words({ productName, useName }: Speaker) {
+  return { source: "label", citation: citationOfUse(productName, useName) } as const;
+}
+
+const UNDECIDED = "kept-apart-undecided";
+
+/** Whether the label means another product can't be said, because a fact is not on file. */
+function undecided(speaker: Speaker, other: string, fromWhat: string, { missing, toDo }: NotTold): Finding {
+  const { productName } = speaker;
   return hold("office", {
-    ...words(treatment),
-    rule: "kept-apart-undecided",
+    ...words(speaker),
+    rule: UNDECIDED,
     what: `Whether ${productName} must be kept apart from ${other} can't be decided.`,
-    figure: `Its label keeps it apart from ${from}${where}, and the active ingredients of ${other} are not on file.`,
-    toDo: `Enter the active ingredients of ${other}, or that it has none.`,
+    figure: `Its label keeps it apart from ${fromWhat}, and ${missing}.`,
+    toDo,
     about: [productName, other],
   });
 }
 
 function inOneTank(treatment: TicketTreatment, other: TicketTreatment): readonly Finding[] {
-  const { productName } = treatment.label;
-  const judged = statedOf(treatment).filter(({ apart }) => apart === "tank").map(({ from }) => ({ from, meant: isMeant(from, namesOf(other.label)) }));
+  const speaker = plannedSpeaker(treatment);
+  const otherName = other.label.productName;
+  const judged = inTankOf(treatment.use).map((from) => ({ from, meant: isMeant(from, plannedProduct(other)) }));
   const found = judged.find(({ meant }) => meant === "yes");
-  if (found === undefined) return judged.filter(({ meant }) => meant === "undecided").slice(0, 1).map(({ from }) => undecided(treatment, other.label.productName, from, " in one tank"));
+  if (found === undefined) return judged.flatMap(({ from, meant }) => (isTold(meant) ? [] : [undecided(speaker, otherName, `${from} in one tank`, meant)])).slice(0, 1);
   return [
     hold("nobody", {
-      ...words(treatment),
+      ...words(speaker),
       rule: "not-in-one-tank",
-      what: `${productName} may not share a tank with ${other.label.productName}.`,
+      what: `${speaker.productName} may not share a tank with ${otherName}.`,
       figure: `Its label keeps it apart from ${found.from}.`,
       toDo: "Put them down with two machines, or at two visits.",
-      about: [productName, other.label.productName],
+      about: [speaker.productName, otherName],
     }),
   ];
+}
+
+function isTold(meant: Meant): meant is "yes" | "no" {
+  return typeof meant === "string";
 }
 
 /**
@@ -129,13 +158,11 @@ function inOneTank(treatment: TicketTreatment, other: TicketTreatment): readonly
  * tank, or may mean the other. What nobody has read is asked about where it is planned.
  */
 export function isKeptApartInTank(held: LabelFacts, next: readonly TicketTreatment[]): boolean {
-  const names = namesOf(held);
-  const words = ({ keptApart }: Pick<LabelFacts["uses"][number], "keptApart">) =>
-    keptApart === "none" || keptApart === "unknown" ? [] : keptApart.from.filter(({ apart }) => apart === "tank").map(({ from }) => from);
-  const ofHeld = [...new Set(held.uses.flatMap(words))];
-  return next.some(({ label, use }) => {
-    const theirs = namesOf(label);
-    return ofHeld.some((from) => isMeant(from, theirs) !== "no") || words(use).some((from) => isMeant(from, names) !== "no");
+  const heldProduct = productOfLabel(held);
+  const ofHeld = [...new Set(held.uses.flatMap(inTankOf))];
+  return next.some((treatment) => {
+    const following = plannedProduct(treatment);
+    return ofHeld.some((from) => isMeant(from, following) !== "no") || inTankOf(treatment.use).some((from) => isMeant(from, heldProduct) !== "no");
   });
 }
 
@@ -143,41 +170,78 @@ export function isKeptApartInTank(held: LabelFacts, next: readonly TicketTreatme
 interface Near {
   readonly name: string;
   readonly days: number;
-  readonly meant: "yes" | "no" | "undecided";
 }
 
-/** The other products on a lawn, of the visit and of the lawn's history, with what a label's words mean of them. */
-function othersOn(from: string, treatment: TicketTreatment, lawn: TicketLawn, { treatments, on }: TicketQuestion): readonly Near[] {
-  const together = treatments
-    .filter(({ productId, zoneIds }) => productId !== treatment.productId && zoneIds.includes(lawn.zoneId))
-    .map(({ label }) => ({ name: label.productName, days: 0, meant: isMeant(from, namesOf(label)) }));
-  const apart = lawn.history
-    .filter(({ productId }) => productId !== treatment.productId)
-    .map((past) => ({ name: past.productName, days: Math.abs(daysBetween(past.on, on)), meant: isMeant(from, pastNames(past)) }));
-  return [...together, ...apart];
+/** What of a lawn's history is no treatment's own product, the nearest first. */
+function othersBefore({ productId }: TicketTreatment, { history }: TicketLawn, { on }: TicketQuestion): readonly (Near & { readonly past: PastApplication })[] {
+  return history
+    .filter((past) => past.productId !== productId)
+    .map((past) => ({ name: past.productName, days: Math.abs(daysBetween(past.on, on)), past }))
+    .toSorted((one, other) => one.days - other.days);
 }
 
+function byDaysWords({ from, days }: ByDays): string {
+  return `${from} by ${daysWords(days)}`;
+}
+
+/** What a treatment's own label keeps it apart from, of the visit and of the lawn's history. */
 function onOneGround(treatment: TicketTreatment, lawn: TicketLawn, question: TicketQuestion): readonly Finding[] {
-  return statedOf(treatment).flatMap(({ apart, from }): readonly Finding[] => {
-    if (apart === "tank") return [];
-    const { days } = apart;
-    const near = othersOn(from, treatment, lawn, question).filter((other) => other.days < days);
-    const untold = near.filter(({ meant }) => meant === "undecided").map(({ name }) => name);
-    const open = [...new Set(untold)].map((name) => undecided(treatment, name, from, ` by ${daysWords(days)}`));
-    const [nearest, ...rest] = near.filter(({ meant }) => meant === "yes");
-    if (nearest === undefined) return open;
-    return [tooNear(treatment, lawn, rest.reduce((least, one) => (one.days < least.days ? one : least), nearest), { from, days }), ...open];
+  const stated = byDaysOf(treatment.use);
+  if (stated.length === 0) return [];
+  const together = question.treatments.filter(({ productId, zoneIds }) => productId !== treatment.productId && zoneIds.includes(lawn.zoneId));
+  const others = [
+    ...together.map((other) => ({ name: other.label.productName, days: 0, product: plannedProduct(other) })),
+    ...othersBefore(treatment, lawn, question).map(({ past, ...near }) => ({ ...near, product: pastProduct(past) })),
+  ];
+  const speaker = plannedSpeaker(treatment);
+  return stated.flatMap((apart): readonly Finding[] => {
+    const near = others.filter(({ days }) => days < apart.days).map((other) => ({ ...other, meant: isMeant(apart.from, other.product) }));
+    const open = new Map(near.flatMap(({ name, meant }) => (isTold(meant) ? [] : [[name, undecided(speaker, name, byDaysWords(apart), meant)] as const])));
+    const nearest = near.find(({ meant }) => meant === "yes");
+    return [...(nearest === undefined ? [] : [tooNear(treatment, lawn, nearest, speaker, apart)]), ...open.values()];
   });
 }
 
-function tooNear(treatment: TicketTreatment, lawn: TicketLawn, other: Near, { from, days }: { readonly from: string; readonly days: number }): Finding {
+/** What labels of the lawn's history keep their products apart from: of each product the nearest that surely says so, or else may. */
+function byLabelsBefore(treatment: TicketTreatment, lawn: TicketLawn, question: TicketQuestion): readonly Finding[] {
+  const planned = plannedProduct(treatment);
+  const said = othersBefore(treatment, lawn, question).flatMap(({ past, ...near }) => byLabelBefore(treatment, lawn, { past, near, planned }).map((finding) => ({ productId: past.productId, finding })));
+  const sureFirst = [...said.filter(({ finding }) => finding.rule !== UNDECIDED), ...said];
+  return [...new Set(said.map(({ productId }) => productId))].flatMap((productId) => sureFirst.find((one) => one.productId === productId)?.finding ?? []);
+}
+
+interface Before {
+  readonly past: PastApplication;
+  readonly near: Near;
+  readonly planned: MeantProduct;
+}
+
+/** Where nobody knows under which use it was put down, only what all of them say is sure. */
+function byLabelBefore(treatment: TicketTreatment, lawn: TicketLawn, { past, near, planned }: Before): readonly Finding[] {
+  const judged = past.putDownAs.map((use) => ({
+    speaker: { productName: past.productName, useName: use.useName },
+    stated: byDaysOf(use).filter(({ days }) => near.days < days).map((apart) => ({ apart, meant: isMeant(apart.from, planned) })),
+  }));
+  const all = judged.flatMap(({ speaker, stated }) => stated.map((one) => ({ ...one, speaker })));
+  const meant = all.find((one) => one.meant === "yes");
+  if (meant !== undefined && judged.every(({ stated }) => stated.some((one) => one.meant === "yes"))) return [tooNear(treatment, lawn, near, meant.speaker, meant.apart)];
+  if (meant !== undefined) return [undecided(meant.speaker, planned.productName, byDaysWords(meant.apart), useNotTold(past.productName))];
+  return all.flatMap((one) => (isTold(one.meant) ? [] : [undecided(one.speaker, planned.productName, byDaysWords(one.apart), one.meant)]));
+}
+
+function useNotTold(productName: string): NotTold {
+  return { missing: `under which use of its label ${productName} was put down is not on file`, toDo: "Look up which use it was: not all of them say so." };
+}
+
+function tooNear(treatment: TicketTreatment, lawn: TicketLawn, other: Near, speaker: Speaker, apart: ByDays): Finding {
   const { productName } = treatment.label;
   const between = other.days === 0 ? "Both go down on one day" : `${daysWords(other.days)} ${other.days === 1 ? "lies" : "lie"} between them`;
+  const whose = speaker.productName === productName ? "the label keeps it" : `the label of ${speaker.productName} keeps that`;
   return hold("nobody", {
-    ...words(treatment),
+    ...words(speaker),
     rule: other.days === 0 ? "not-on-one-day" : "too-near-another-product",
     what: `${productName} comes too near ${other.name} on ${lawn.name}.`,
-    figure: `${between}; the label keeps it apart from ${from} by ${daysWords(days)}.`,
+    figure: `${between}; ${whose} apart from ${byDaysWords(apart)}.`,
     toDo: "Split the visit, or move it.",
     about: [productName, lawn.name],
   });

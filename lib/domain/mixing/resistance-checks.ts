@@ -3,7 +3,7 @@ import { type Finding, note, takeCare } from "#domain/foundation/finding";
 import { isSameIngredient } from "#domain/label/ingredient-name";
 import { type ActiveIngredient, type LabelFacts } from "#domain/label/label-facts";
 import { hasIngredients, type PastApplication, type PastIngredient, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
-import { codeOfGroup, isOfOneKind, kindOf, type PesticideKind } from "#domain/mixing/resistance-group";
+import { codeOfGroup, isOfOneKind, kindOf, type PesticideKind } from "#domain/label/resistance-group";
 
 type ModeOfAction = ActiveIngredient["modeOfAction"];
 

@@ -3,8 +3,8 @@ import { type Finding, hold } from "#domain/foundation/finding";
 import { activeIngredientRate, type Concentration } from "#domain/quantities/active-ingredient";
 import { formatRatesApart } from "#domain/quantities/format-rate";
 import { addRates, compareRates, type Rate, rateFromAmounts } from "#domain/quantities/rate";
-import { countsToward, type NamedIngredient } from "#domain/label/ingredient-name";
-import { citationOfUse, knownDensity, type SeasonLimit } from "#domain/label/label-facts";
+import { countsToward, mayBeUnderAnotherName, type NamedIngredient } from "#domain/label/ingredient-name";
+import { citationOfUse, knownDensity, type LabelFacts, type SeasonLimit } from "#domain/label/label-facts";
 import { type CountedPeriod, inPeriodOf, periodsAround, periodsMeantBy, periodWords, withinAYearOf } from "#domain/mixing/limit-period";
 import { hasIngredients, type PastIngredient, type TicketLawn, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 
@@ -32,23 +32,31 @@ function notCounted(words: string): Total {
 
 /**
  * What ingredients add to a limit's total: by their acid where the limit names that, else as themselves. Ingredients that
- * nobody read leave it open, and so does a form of what is limited whose acid equivalent nobody entered.
+ * nobody read leave it open, and so does a form of what is limited whose acid equivalent nobody entered, or one that may
+ * be of it under another name.
+ * @param own the ingredients of the label that limits it
  * @param product in words, with its day where it was put down before
  * @returns a part for each ingredient that counts; none for a product without any
  */
-function broughtOf(limited: string, ingredients: readonly Brought[] | "unknown", product: () => string): readonly Total[] {
+function broughtOf({ limited, own }: Limited, ingredients: readonly Brought[] | "unknown", product: () => string): readonly Total[] {
   const uncountable = () => notCounted(`What ${product()} brings of it can't be counted.`);
   if (ingredients === "unknown") return [uncountable()];
   return ingredients.flatMap((active) => {
     const counts = countsToward(limited, active);
-    if (counts === "not") return [];
+    if (counts === "not") return mayBeUnderAnotherName(limited, active, own) ? [notCounted(`${product()} has ${active.name}, which may be ${limited} under another name.`)] : [];
     if (counts === "undecided") return [notCounted(`${product()} has ${active.name}, of which no acid equivalent as ${limited} is on file.`)];
     const rate = counts === "by-acid" ? active.acid?.rate : active.rate;
     return [rate === undefined || rate === "not-countable" ? uncountable() : { rate, uncounted: [] }];
   });
 }
 
-type Brought = Pick<PastIngredient, "name" | "rate" | "acid">;
+type Brought = Pick<PastIngredient, "name" | "rate" | "acid" | "modeOfAction">;
+
+/** What a label limits, with the ingredients that it has itself. */
+interface Limited {
+  readonly limited: string;
+  readonly own: LabelFacts["activeIngredients"];
+}
 
 /** What a treatment's rate brings of each ingredient; not countable where the density that it takes is not on file. */
 function ingredientsOf({ label, rate }: TicketTreatment): readonly Brought[] | "unknown" {
@@ -58,15 +66,15 @@ function ingredientsOf({ label, rate }: TicketTreatment): readonly Brought[] | "
     return active.ok ? active.value : "not-countable";
   };
   if (label.activeIngredients === "unknown") return "unknown";
-  return label.activeIngredients.map(({ name, concentration, acid }) => ({
-    name,
+  return label.activeIngredients.map(({ name, concentration, acid, modeOfAction }) => ({
+    ...{ name, modeOfAction },
     rate: rateOf(concentration),
     ...(acid === undefined ? {} : { acid: { name: acid.name, rate: rateOf(acid.equivalent) } }),
   }));
 }
 
 /** What the applications of a lawn's history around a day brought of a limited ingredient, each with its day. */
-function broughtAround(limited: string, { history }: TicketLawn, day: CalendarDate): readonly DatedTotal[] {
+function broughtAround(limited: Limited, { history }: TicketLawn, day: CalendarDate): readonly DatedTotal[] {
   return withinAYearOf(history.filter(hasIngredients), day).flatMap(({ on, productName, activeIngredients }) =>
     broughtOf(limited, activeIngredients, () => `${productName}, put down on ${formatShortDate(on)},`).map((total) => ({ on, total })),
   );
@@ -91,14 +99,15 @@ interface LimitOnLawn {
   readonly totalIn: (period: CountedPeriod) => Total;
 }
 
-function limitsOnLawns({ use: { seasonLimits } }: TicketTreatment, lawns: readonly TicketLawn[], { treatments, on }: TicketQuestion): readonly LimitOnLawn[] {
+function limitsOnLawns({ use: { seasonLimits }, label: { activeIngredients: own } }: TicketTreatment, lawns: readonly TicketLawn[], { treatments, on }: TicketQuestion): readonly LimitOnLawn[] {
   if (seasonLimits === "none" || seasonLimits === "unknown") return [];
   const planned = treatments.map((one) => ({ zoneIds: one.zoneIds, productName: one.label.productName, ingredients: ingredientsOf(one) }));
   return seasonLimits.limits.flatMap((limit) => {
-    const brought = planned.map(({ zoneIds, productName, ingredients }) => ({ zoneIds, totals: broughtOf(limit.activeIngredient, ingredients, () => productName) }));
+    const limited = { limited: limit.activeIngredient, own };
+    const brought = planned.map(({ zoneIds, productName, ingredients }) => ({ zoneIds, totals: broughtOf(limited, ingredients, () => productName) }));
     return lawns.map((lawn): LimitOnLawn => {
       const now = brought.filter(({ zoneIds }) => zoneIds.includes(lawn.zoneId)).flatMap(({ totals }) => totals);
-      const before = broughtAround(limit.activeIngredient, lawn, on);
+      const before = broughtAround(limited, lawn, on);
       return { limit, lawn, totalIn: (period) => sumOf([...now, mostIn(period, before, on)]) };
     });
   });
@@ -126,7 +135,7 @@ function judge(treatment: TicketTreatment, onLawn: LimitOnLawn): readonly Findin
 /** A total with a part that nobody can count may be any: it holds until the part is counted, whatever the rest comes to. */
 function undecided(treatment: TicketTreatment, activeIngredient: string, lawn: TicketLawn, uncounted: readonly string[]): Finding {
   const what = `How much ${activeIngredient} ${lawn.name} gets can't be worked out.`;
-  const toDo = "Enter active ingredients, their concentration and the density of these products as their labels have them, with the acid equivalent where one is printed.";
+  const toDo = "Enter active ingredients, by their common names where they have one, their concentration and the density of these products as their labels have them, with the acid equivalent where one is printed.";
   return hold("office", { ...words(treatment, lawn), rule: "season-limit-undecided", what, figure: [...new Set(uncounted)].join(" "), toDo });
 }
 

@@ -2,16 +2,16 @@ import { type Finding, hold } from "#domain/foundation/finding";
 import { groupedBy } from "#domain/foundation/grouping";
 import { invariant } from "#domain/foundation/invariant";
 import { type ExactQuantity, type Measure, multiplyExact, settle } from "#domain/quantities/exact-quantity";
-import { formatQuantity } from "#domain/quantities/format-quantity";
 import { allocate, fromAmount, type Quantity, smallest, sum } from "#domain/quantities/quantity";
 import { concentrationInSpray, type Rate, rateFrom, times } from "#domain/quantities/rate";
-import { rational } from "#domain/quantities/rational";
+import { rational, roundQuotient } from "#domain/quantities/rational";
 import { amountOfMarks, marksWithin } from "#domain/quantities/rounding";
 import { FORMULATIONS, type LabelFacts, type ProductRate, type UseRate } from "#domain/label/label-facts";
 import { highestOf, measureOut, smallerOf } from "#domain/mixing/granular-mix";
+import { loadMarks, unworkable } from "#domain/mixing/load-marks";
 import { mixingSteps } from "#domain/mixing/mixing-steps";
-import { marksFor, moreThanTaken } from "#domain/mixing/spray-volume";
-import { plannedStrength, strengthOf } from "#domain/mixing/stated-rate";
+import { leastSpray, leftOver, marksFor, moreThanTaken, passedLabel } from "#domain/mixing/spray-volume";
+import { plannedStrength, rateOnGround, strengthOf } from "#domain/mixing/stated-rate";
 import { type TicketSettings, type TicketSprayer, type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { type TreatedLawn } from "#domain/mixing/treated-area";
 
@@ -42,7 +42,7 @@ export interface SprayedProduct {
   readonly line: number;
   readonly productName: string;
   readonly toolName: string | null;
-  /** For the visit: the sum of the loads. */
+  /** For the visit: the sum of the loads, and of what goes on the lawns and what is left. */
   readonly total: ProductAmount;
   /** In the finished spray, exactly: what every filling of this mix keeps to. */
   readonly concentration: Rate<"product-volume-per-spray-volume"> | Rate<"product-mass-per-spray-volume">;
@@ -64,6 +64,15 @@ export interface SprayedLawn extends TreatedLawn {
   readonly products: readonly SprayedAmount[];
 }
 
+/** What is left in the tank when the ground has what it takes; nothing where all of it goes down. */
+export interface SprayRest {
+  readonly finished: Quantity<"volume">;
+  readonly products: readonly SprayedAmount[];
+}
+
+/** What pages and papers call it in the list of lawns. */
+export const LEFT_IN_TANK = "Left in the tank";
+
 /** A tank of one or more products on the same lawns. */
 export interface SprayMix {
   readonly kind: "spray";
@@ -74,11 +83,13 @@ export interface SprayMix {
   readonly products: readonly SprayedProduct[];
   readonly loads: readonly TankLoad[];
   readonly lawns: readonly SprayedLawn[];
+  /**
+   * There where each product is mixed at its strength in the spray, so that the ground gets its rates out of what it takes and
+   * no more goes down. Without it the products for the ground are in all of the spray, which is spread evenly.
+   */
+  readonly rest?: SprayRest;
   readonly steps: readonly string[];
 }
-
-/** More fillings than this in one visit are a slip in an area or a tank's size. A setting of the house. */
-const MOST_LOADS = 200n;
 
 /**
  * In the order in which they go into the tank: by formulation, and by name where two are of one kind. A fertilizer that
@@ -119,11 +130,15 @@ export function rateOver(amount: ProductAmount, area: Quantity<"area">): Product
   return amount.dimension === "mass" ? rateFrom("product-mass-per-area", amount, area) : rateFrom("product-volume-per-area", amount, area);
 }
 
-/** What the rate of a product really becomes over the visit, after rounding: its strength where it is planned by strength. */
-export function rateBecame(treatment: Pick<TicketTreatment, "line" | "asStated">, { products, lawns, finished }: Pick<SprayMix, "products" | "lawns" | "finished">): UseRate | undefined {
+/**
+ * What the rate of a product really becomes over the visit, after rounding: its strength where it is planned by strength,
+ * and on the ground what the sprayer puts out of it or, where all of it is spread there, what that comes to.
+ */
+export function rateBecame(treatment: Pick<TicketTreatment, "line" | "asStated">, { products, lawns, finished, rest, carrier }: Pick<SprayMix, "products" | "lawns" | "finished" | "rest" | "carrier">): UseRate | undefined {
   const total = products.find(({ line }) => line === treatment.line)?.total;
   if (total === undefined) return undefined;
   if (plannedStrength(treatment) !== undefined) return strengthOf(total, finished);
+  if (rest !== undefined) return rateOnGround(strengthOf(total, finished), carrier.rate);
   return rateOver(total, sum("area", lawns.map(({ treatedArea }) => treatedArea)));
 }
 
@@ -137,22 +152,14 @@ export function inFinished(rate: ProductRate, carrier: TicketSprayer["carrier"],
     : times(concentrationInSpray(rate, carrier.rate), finished);
 }
 
-/** Marks of the tank's gauge in a number of loads as equal as marks go, or full tanks and a short one. */
-function loadMarks(marks: bigint, mostMarks: bigint, how: TicketSettings["tankLoads"]): readonly bigint[] {
-  const count = (marks + mostMarks - 1n) / mostMarks;
-  if (how === "full-tanks-then-a-short-one") {
-    return Array.from({ length: Number(count) }, (_unused, index) => (BigInt(index) < count - 1n ? mostMarks : marks - mostMarks * (count - 1n)));
-  }
-  const [least, more] = [marks / count, marks % count];
-  return Array.from({ length: Number(count) }, (_unused, index) => (BigInt(index) < more ? least + 1n : least));
-}
-
 /**
  * Works a spray out for one visit: finished volume from the carrier rate and the treated area, to a mark of the
  * tank's gauge (see spray-volume.ts); loads by the tank's size; each product of each load rounded by itself to its tool's mark, never above
  * the label's highest rate on the ground that the load covers, nor above the concentration which that rate makes in the
- * load (by half a canonical unit at most); what is planned by strength is measured for the load's own volume,
- * and never above the most over area that its label states beside the strength. The loads add up to the visit; the lawns add up to its products and to what
+ * load (by half a canonical unit at most). Where any product of the tank is planned by strength, and where all of the spray
+ * would be more than a label wants on the ground, every product is measured for the load's own volume and what the ground
+ * does not take is left: what is drawn then puts no more than the highest rate on it. The loads add up to the visit; the
+ * lawns and the rest add up to its products, and the lawns to what
  * their ground takes of spray, which is what is drawn for them from a fill for several visits. There is no mix, but
  * a hold, where the sprayer puts out nothing, where its tank is smaller than one mark of the gauge, and where it would be
  * filled more often than any day takes. Products that don't fit into the water are a hold too; the mix then has no water.
@@ -168,17 +175,19 @@ export function mixSpray(
   const area = sum("area", lawns.map(({ treatedArea }) => treatedArea));
   invariant(gear !== undefined && area.amount > 0n, "a spray has products and ground");
   if (gear.carrier.rate.amount === 0n) return { mix: undefined, findings: [putsOutNothing(gear)] };
-  const marks = marksFor(times(gear.carrier.rate, area), settings.tankMark);
+  const taken = sprayForGround(gear.carrier, lawns);
+  const marks = marksFor(times(gear.carrier.rate, area), settings.tankMark, leastSpray(ordered, gear.carrier.rate, area));
   // Half a canonical unit is allowed for, because sizes are stored whole.
   const perTank = marksWithin(gear.capacity, settings.tankMark);
   const findings = unworkable(gear, marks, perTank);
   if (findings.length > 0) return { mix: undefined, findings };
-  const volumeOfMarks = (count: bigint) => smallest(amountOfMarks(settings.tankMark, count), gear.capacity);
-  const loads = loadMarks(marks, perTank, settings.tankLoads).map((share, index) =>
-    tankLoad(ordered, { number: index + 1, finished: volumeOfMarks(share), ground: multiplyExact(area, rational(share, marks)), carrier: gear.carrier }),
-  );
-  const finished = sum("volume", loads.map((load) => load.finished));
+  const shares = loadMarks(marks, perTank, settings.tankLoads).map((share) => ({ share, finished: smallest(amountOfMarks(settings.tankMark, share), gear.capacity) }));
+  const finished = sum("volume", shares.map((load) => load.finished));
+  const left = leftOver(finished, taken);
+  const isAtStrength = ordered.some((treatment) => plannedStrength(treatment) !== undefined) || (left.amount > 0n && passedLabel(ordered, finished, area) !== undefined);
+  const loads = shares.map(({ share, ...load }, index) => tankLoad(ordered, { ...load, number: index + 1, ground: multiplyExact(area, rational(share, marks)), carrier: gear.carrier, isAtStrength }));
   const products = ordered.map((treatment) => sprayedProduct(treatment, gear, loads));
+  const rest = isAtStrength ? restOf(left, finished, products) : undefined;
   const mix: SprayMix = {
     kind: "spray",
     gearName: gear.name,
@@ -186,33 +195,33 @@ export function mixSpray(
     finished,
     products,
     loads,
-    lawns: sharedOut(lawns, sprayForGround(gear.carrier, lawns), products),
+    lawns: sharedOut(lawns, taken, products, rest),
+    ...(rest === undefined ? {} : { rest }),
     steps: mixingSteps(ordered.map(({ label }) => label), loads.map(({ water }) => water), "load"),
   };
-  return { mix, findings: moreThanTaken(gear, ordered.some((treatment) => plannedStrength(treatment) !== undefined), finished, area) };
+  return { mix, findings: moreThanTaken({ gear, products: ordered, finished, area, isAtStrength }) };
 }
 
 function putsOutNothing({ name }: TicketSprayer): Finding {
   return hold("office", { rule: "sprayer-puts-out-nothing", source: "house", what: `${name} is entered as putting out no spray.`, toDo: "Calibrate it, or enter what it puts out.", about: [name] });
 }
 
-/** What keeps a spray from being worked out at all, whatever goes into it. */
-function unworkable(gear: TicketSprayer, marks: bigint, perTank: bigint): readonly Finding[] {
-  const words = { source: "house", about: [gear.name] } as const;
-  if (perTank === 0n) {
-    const figure = `Its tank holds ${formatQuantity(gear.capacity, "us")}, which is less than one mark of the gauge.`;
-    return [hold("office", { ...words, rule: "tank-smaller-than-a-mark", what: `The tank of ${gear.name} is too small for the marks it is filled by.`, figure, toDo: "Enter the tank's size, or finer marks in the settings." })];
-  }
-  const count = (marks + perTank - 1n) / perTank;
-  if (count <= MOST_LOADS) return [];
-  const figure = `It would be filled ${String(count)} times; more than ${String(MOST_LOADS)} are not worked out.`;
-  return [hold("office", { ...words, rule: "too-many-loads", what: `${gear.name} would have to be filled too often for one visit.`, figure, toDo: "Look at the areas and at the tank's size, or take a larger sprayer." })];
+/** Of each product what goes down is its part of what is drawn, to the nearest canonical unit, and what is left is the rest of it. */
+function restOf(left: Quantity<"volume">, finished: Quantity<"volume">, products: readonly SprayedProduct[]): SprayRest {
+  const drawn = finished.amount - left.amount;
+  return {
+    finished: left,
+    products: products.map(({ line, total }) => ({ line, amount: { ...total, amount: total.amount - roundQuotient(total.amount * drawn, finished.amount, "nearest") }, marks: null })),
+  };
 }
 
-function sharedOut(lawns: readonly TreatedLawn[], taken: Quantity<"volume">, products: readonly SprayedProduct[]): readonly SprayedLawn[] {
+function sharedOut(lawns: readonly TreatedLawn[], taken: Quantity<"volume">, products: readonly SprayedProduct[], rest: SprayRest | undefined): readonly SprayedLawn[] {
   const weights = lawns.map(({ treatedArea }) => treatedArea.amount);
   const volumes = allocate(taken, weights);
-  const perLawn = products.map(({ line, total }) => ({ line, shares: allocate<"mass" | "volume">(total, weights) }));
+  const perLawn = products.map(({ line, total }) => {
+    const left = rest?.products.find((product) => product.line === line)?.amount.amount;
+    return { line, shares: allocate<"mass" | "volume">(left === undefined ? total : { ...total, amount: total.amount - left }, weights) };
+  });
   return lawns.map((lawn, index) => ({
     ...lawn,
     finished: shareOf(volumes, index),
@@ -232,16 +241,18 @@ interface LoadShare {
   /** The part of the visit's ground that this load covers. */
   readonly ground: ExactQuantity<"area">;
   readonly carrier: TicketSprayer["carrier"];
+  readonly isAtStrength: boolean;
 }
 
-function tankLoad(treatments: readonly SprayTreatment[], { number, finished, ground, carrier }: LoadShare): TankLoad {
+function tankLoad(treatments: readonly SprayTreatment[], { number, finished, ground, carrier, isAtStrength }: LoadShare): TankLoad {
   const products = treatments.map((treatment): SprayedAmount => {
     const { line, rate } = treatment;
     const ceiling = highestOf(treatment);
-    const isByStrength = plannedStrength(treatment) !== undefined;
     const strongest = inFinished(ceiling, carrier, finished);
-    const most = isByStrength && treatment.use.besideRates?.mostOnArea === undefined ? strongest : smallerOf<"mass" | "volume">(rateTimes(ceiling, ground), strongest);
-    const measured = measureOut<"mass" | "volume">(isByStrength ? inFinished(rate, carrier, finished) : rateTimes(rate, ground), most, fittingTool(treatment));
+    const [wanted, most] = isAtStrength
+      ? [inFinished(rate, carrier, finished), strongest]
+      : [rateTimes(rate, ground), smallerOf<"mass" | "volume">(rateTimes(ceiling, ground), strongest)];
+    const measured = measureOut<"mass" | "volume">(wanted, most, fittingTool(treatment));
     return { line, amount: measured.amount, marks: measured.marks };
   });
   return { number, finished, products, water: waterBeside(products, finished) };

@@ -12,7 +12,7 @@ import { type Rate } from "#domain/quantities/rate";
 import { type Grass } from "#domain/turf/grass";
 import { type Outcome } from "#domain/foundation/outcome";
 import { type PerNutrient } from "#domain/turf/nutrients";
-import { type ActiveIngredient, type AreaRates, type LabelFacts, type LabelRates, type LabelUse, type ProductRate, type UseRate } from "#domain/label/label-facts";
+import { type ActiveIngredient, type AreaRates, type ClassFacts, type LabelFacts, type LabelRates, type LabelUse, type ProductRate, type ServiceType, type UseRate } from "#domain/label/label-facts";
 import { type LawnPace } from "#domain/mixing/time-on-lawn";
 import { type EnteredHigh } from "#domain/weather/forecast-high";
 import { type WaterBeside, type WaterEdge } from "#domain/rules/kept-clear";
@@ -34,6 +34,9 @@ export interface PastIngredient {
   readonly modeOfAction: ActiveIngredient["modeOfAction"];
 }
 
+/** A label of what was put down before, as far as labels that keep their product apart from others ask about it. */
+export type PastLabel = ClassFacts & { readonly serviceTypes: readonly ServiceType[] };
+
 /** What was put on a lawn before, as far as limits over time ask about it. */
 export interface PastApplication {
   readonly on: CalendarDate;
@@ -47,6 +50,10 @@ export interface PastApplication {
   readonly activeIngredients: readonly PastIngredient[] | "unknown";
   /** On the ground that was treated, by the analysis that is on file today. */
   readonly nutrients: Outcome<NutrientRates>;
+  /** What the label that is on file today says of the product, whatever it is used for. */
+  readonly label: PastLabel | "unknown";
+  /** The use under which it was put down; all of the label's where that is not known, and none where no label is on file. */
+  readonly putDownAs: readonly Pick<LabelUse, "useName" | "keptApart">[];
   /** There only where it was spot work; limits are for the spots, the year's ledger for the whole lawn. */
   readonly spot?: SpotWork;
 }

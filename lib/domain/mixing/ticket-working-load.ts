@@ -8,6 +8,7 @@ import { times } from "#domain/quantities/rate";
 import { rational } from "#domain/quantities/rational";
 import { halfOf } from "#domain/mixing/mixing-steps";
 import { type SprayMix, type SprayTreatment, type TankLoad } from "#domain/mixing/spray-mix";
+import { isTooLittle, leastSpray } from "#domain/mixing/spray-volume";
 import { type TicketQuestion } from "#domain/mixing/ticket-question";
 import { placeOf } from "#domain/mixing/ticket-working-area";
 import { areaTimesRate, figure, inUnit, manyTimes, perThousand, sumLine, timesIn, unitOf } from "#domain/mixing/ticket-working-words";
@@ -30,16 +31,18 @@ export function marksOf(volume: Measure<"volume">, { settings }: SprayAsked): bi
 
 /** How the finished spray of the visit comes about: ground times what the sprayer puts out, to a mark of the gauge. */
 export function finishedWorking(asked: SprayAsked): Working {
-  const { mix, settings, area } = asked;
+  const { mix, settings, area, treatments } = asked;
   const { rate, words } = mix.carrier;
   const unit = unitOf(mix.finished);
+  const least = leastSpray(treatments, rate, area);
   const wanted = times(rate, area);
   const nearest = marksOf(wanted, asked);
   const marks = marksOf(mix.finished, asked);
   const puts = perThousand(rate, unit);
+  const manyMarks = (count: bigint) => multiplyExact(settings.tankMark, rational(count));
   return {
     title: "Finished spray in all",
-    formula: "finished spray = treated area ÷ 1,000 sq ft × what the sprayer puts out, to the nearest mark of the gauge, and to the next where that is more than 2% too little",
+    formula: "finished spray = treated area ÷ 1,000 sq ft × what the sprayer puts out, to the nearest mark of the gauge, and to the next where that is more than 2% too little or less than a label wants",
     inputs: [
       ...mix.lawns.map((lawn) => ({ name: placeOf(lawn), figure: inUnit(lawn.treatedArea, "sq ft"), from: "treated area" })),
       { name: "Puts out", figure: `${puts} per 1,000 sq ft`, from: words },
@@ -49,12 +52,16 @@ export function finishedWorking(asked: SprayAsked): Working {
       ...(mix.lawns.length > 1 ? [sumLine(mix.lawns.map(({ treatedArea }) => treatedArea), area, "sq ft")] : []),
       areaTimesRate(area, rate, unit),
       `${timesIn(wanted, settings.tankMark, unit)} marks, to the nearest ${figure(rational(nearest))}`,
-      ...(marks === nearest ? [] : [`${figure(rational(nearest))} + 1 = ${figure(rational(marks))} marks, because the nearest is more than 2% too little`]),
+      ...(marks === nearest ? [] : [`${figure(rational(nearest))} + 1 = ${figure(rational(marks))} marks, because the nearest is ${tooLittleWords(manyMarks(nearest), wanted, least, unit)}`]),
       manyTimes(marks, settings.tankMark, unit),
     ],
     result: formatQuantity(mix.finished, "us"),
     source: `${mix.gearName}, ${words}; ${TANK_SOURCE}`,
   };
+}
+
+function tooLittleWords(nearest: ExactQuantity<"volume">, wanted: ExactQuantity<"volume">, least: ExactQuantity<"volume"> | undefined, unit: ReturnType<typeof unitOf>): string {
+  return least === undefined || isTooLittle(nearest, wanted) ? "more than 2% too little" : `less than the ${inUnit(least, unit)} that the label wants on this ground`;
 }
 
 function capacityOf({ treatments: [first] }: SprayAsked): Quantity<"volume"> {

@@ -41,32 +41,29 @@ function limitsOf(asked: SprayAsked, load: TankLoad, treatment: SprayTreatment, 
   };
 }
 
-/** How much goes into a load of a product that is planned by strength: so much for each gallon of the load's finished spray. */
+/** How much goes into a load of a product that is mixed at its strength: so much for each gallon of the load's finished spray. */
 function strengthInLoad(asked: SprayAsked, load: TankLoad, treatment: SprayTreatment, inLoad: SprayedAmount): Working {
   const { label, rate, rateText } = treatment;
   const unit = unitOf(inLoad.amount);
   const tool = fittingTool(treatment);
   const wanted = inFinished(rate, asked.mix.carrier, load.finished);
   const [finished, inGallon] = [inUnit(load.finished, "gal"), inUnit(inFinished(rate, asked.mix.carrier, of("gal", 1n)), unit)];
-  const onGround = treatment.use.besideRates?.mostOnArea === undefined ? [] : [groundOfLoad(asked, load)];
-  const ceilingsOf = (most: ProductRate, strength: string, ofGround: string): Rounded["byLabel"] => [
-    { words: strength, most: inFinished(most, asked.mix.carrier, load.finished) },
-    ...onGround.map((ground) => ({ words: ofGround, most: rateTimes(most, ground) })),
-  ];
+  const ceilingOf = (most: ProductRate, words: string): Rounded["byLabel"] => [{ words, most: inFinished(most, asked.mix.carrier, load.finished) }];
+  const ofRate = plannedStrength(treatment) === undefined ? ", in what the sprayer puts out" : "";
   return {
     title: `${label.productName} for ${loadName(asked, load)}`,
-    formula: "amount = gallons of finished spray in the load × product in a gallon, to the tool’s nearest mark, never stronger than the label’s highest nor above the most that it lets on the ground",
+    formula: "amount = gallons of finished spray in the load × product in a gallon, to the tool’s nearest mark, never stronger than what the label lets on the ground makes it; what the ground does not take is left",
     inputs: [
       { name: "Finished spray", figure: finished, from: loadName(asked, load) },
-      { name: "Strength", figure: `${inGallon} per gal`, from: `planned at ${rateText}` },
+      { name: "Strength", figure: `${inGallon} per gal`, from: `planned at ${rateText}${ofRate}` },
       ...markInputs(tool, (mark) => inUnit(mark, unit)),
     ],
     steps: [
       `${finished} ÷ 1 gal × ${inGallon} = ${inUnit(wanted, unit)}`,
       ...roundingSteps({
         ...{ wanted, amount: inLoad.amount, marks: inLoad.marks, tool, unit },
-        byLabel: ceilingsOf(highestOf(treatment), "the strength that the label’s highest rate makes in this load", "the most that the label lets on this ground"),
-        byPlan: ceilingsOf(rate, `the strength that the plan makes in this load ${ROUNDED_UP_TOO_MUCH}`, `the planned rate on this ground ${ROUNDED_UP_TOO_MUCH}`),
+        byLabel: ceilingOf(highestOf(treatment), "the strength that the label’s highest rate makes in this load"),
+        byPlan: ceilingOf(rate, `the strength that the plan makes in this load ${ROUNDED_UP_TOO_MUCH}`),
       }),
     ],
     result: formatQuantity(inLoad.amount, "us"),
@@ -74,12 +71,12 @@ function strengthInLoad(asked: SprayAsked, load: TankLoad, treatment: SprayTreat
   };
 }
 
-/** How much of a product goes into a load: its rate on the ground that the load covers, to the tool's mark. */
+/** How much of a product goes into a load, to the tool's mark: its rate on the ground that the load covers, or its strength in the load where what the ground does not take is left. */
 export function productInLoadWorking(asked: SprayAsked, load: TankLoad, treatment: SprayTreatment): readonly ProductWorking[] {
   const { line, label, rate, rateText } = treatment;
   const inLoad = load.products.find((product) => product.line === line);
   if (inLoad === undefined) return [];
-  if (plannedStrength(treatment) !== undefined) return [{ line, working: strengthInLoad(asked, load, treatment, inLoad) }];
+  if (plannedStrength(treatment) !== undefined || asked.mix.rest !== undefined) return [{ line, working: strengthInLoad(asked, load, treatment, inLoad) }];
   const unit = unitOf(inLoad.amount);
   const ground = groundOfLoad(asked, load);
   const tool = fittingTool(treatment);

@@ -16,6 +16,7 @@ import { placeOf, treatedAreaWorking } from "#domain/mixing/ticket-working-area"
 import { finishedWorking, halfWorking, loadWorking, type SprayAsked } from "#domain/mixing/ticket-working-load";
 import { productInLoadWorking, type ProductWorking, waterWorking } from "#domain/mixing/ticket-working-mix-in";
 import { mixingOrderWorking } from "#domain/mixing/ticket-working-order";
+import { drawnWorking, leftOfProductWorking, leftWorking, type Shared } from "#domain/mixing/ticket-working-rest";
 import { timeWorking } from "#domain/mixing/ticket-working-time";
 import { inUnit, perGallon, perThousand, sumLines, THOUSAND_SQ_FT, unitOf } from "#domain/mixing/ticket-working-words";
 
@@ -31,6 +32,8 @@ export interface SprayWorkings {
   readonly loads: readonly { readonly number: number; readonly finished: Working; readonly water: Working; readonly products: readonly ProductWorking[] }[];
   readonly products: readonly { readonly line: number; readonly concentration: Working; readonly total: Working; readonly rate: Working }[];
   readonly lawns: readonly { readonly zoneId: string; readonly treated: Working; readonly finished: Working; readonly products: readonly ProductWorking[] }[];
+  /** Of what is left in the tank; none where all of it goes down. */
+  readonly rest: { readonly finished: Working; readonly products: readonly ProductWorking[] } | undefined;
 }
 
 /**
@@ -43,6 +46,7 @@ export function sprayWorkings(mix: SprayMix, question: TicketQuestion, ticket: M
   if (first === undefined || treatments.length !== mix.products.length) return undefined;
   const area = sum("area", mix.lawns.map(({ treatedArea }) => treatedArea));
   const asked: SprayAsked = { mix, treatments, settings: question.settings, area };
+  const rest = mix.rest === undefined || mix.rest.finished.amount === 0n ? undefined : mix.rest;
   const namedOf = (line: number) => mix.products.find((product) => product.line === line)?.productName ?? "";
   return {
     carrier: carrierWorking(mix),
@@ -66,11 +70,15 @@ export function sprayWorkings(mix: SprayMix, question: TicketQuestion, ticket: M
       zoneId: lawn.zoneId,
       treated: treatedAreaWorking(lawn, mix.products.map(({ productName }) => productName), question, ticket.findings),
       finished: sprayOfLawnWorking(mix, lawn),
-      products: lawn.products.map(({ line, amount }) => ({
-        line,
-        working: sharedWorking(asked, lawn, { name: namedOf(line), share: amount, whole: totalOf(mix, line) }),
-      })),
+      products: lawn.products.map(({ line, amount }) => {
+        const shared = { name: namedOf(line), share: amount, whole: totalOf(mix, line) };
+        return { line, working: rest === undefined ? sharedWorking(asked, lawn, shared) : drawnWorking(mix, lawn, shared) };
+      }),
     })),
+    rest: rest && {
+      finished: leftWorking(mix, rest),
+      products: rest.products.map(({ line, amount }) => ({ line, working: leftOfProductWorking(mix, rest, { name: namedOf(line), share: amount, whole: totalOf(mix, line) }) })),
+    },
   };
 }
 
@@ -159,6 +167,15 @@ function becameWorking({ mix, treatments, area }: SprayAsked, { line, productNam
       steps: [`${inUnit(total, unit)} ÷ ${finished} = ${inUnit(amountIn(became, GALLON), unit)} per gal`],
     };
   }
+  if (mix.rest !== undefined) {
+    const [finished, puts] = [inUnit(mix.finished, "gal"), inUnit(times(mix.carrier.rate, THOUSAND_SQ_FT), "gal")];
+    return {
+      ...words,
+      formula: "rate = in all ÷ gallons of finished spray × gallons that the sprayer puts out on 1,000 sq ft",
+      inputs: [inAll, { name: "Finished spray", figure: finished, from: "in all loads" }, { name: "Puts out", figure: `${puts} per 1,000 sq ft`, from: mix.carrier.words }, planned],
+      steps: [`${inUnit(total, unit)} ÷ ${finished} × ${puts} = ${perThousand(became, unit)}`],
+    };
+  }
   const own = inUnit(area, "sq ft");
   return {
     ...words,
@@ -183,12 +200,6 @@ function sprayOfLawnWorking({ carrier }: SprayMix, lawn: SprayedLawn): Working {
     result: formatQuantity(lawn.finished, "us"),
     source: "finished spray is area times what the sprayer puts out: Oklahoma State University, “Sprayer Calibration”",
   };
-}
-
-interface Shared {
-  readonly name: string;
-  readonly share: Measure<"mass" | "volume">;
-  readonly whole: Measure<"mass" | "volume">;
 }
 
 function sharedWorking({ area }: SprayAsked, lawn: SprayedLawn, { name, share, whole }: Shared): Working {

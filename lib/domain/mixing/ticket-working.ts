@@ -40,7 +40,7 @@ function granularInOrder(workings: ReturnType<typeof granularWorkings>): readonl
 
 function sprayInOrder(workings: ReturnType<typeof sprayWorkings>): readonly Working[] {
   if (workings === undefined) return [];
-  const { carrier, finished, order, half, time, loads, products, lawns } = workings;
+  const { carrier, finished, order, half, time, loads, products, lawns, rest } = workings;
   return stated([
     ...lawns.map(({ treated }) => treated),
     carrier,
@@ -51,5 +51,6 @@ function sprayInOrder(workings: ReturnType<typeof sprayWorkings>): readonly Work
     time,
     ...products.flatMap(({ concentration, total, rate }) => [concentration, total, rate]),
     ...lawns.flatMap((lawn) => [lawn.finished, ...lawn.products.map(({ working }) => working)]),
+    ...(rest === undefined ? [] : [rest.finished, ...rest.products.map(({ working }) => working)]),
   ]);
 }

@@ -1,135 +1,63 @@
-import { calendarDateIn } from "#domain/foundation/calendar-date";
 import { type Finding, hold, takeCare } from "#domain/foundation/finding";
-import { type AppliedProduct, appliedName, isOfOtherWork, weakestAuthority } from "#domain/mixing/applied-product";
+import { appliedName, isOfOtherWork, weakestAuthority } from "#domain/mixing/applied-product";
 import { listWords } from "#domain/foundation/list-words";
 import { endWords } from "#domain/mixing/aftercare-step";
 import { type StationRun } from "#domain/mixing/irrigation-run";
-import { localWords } from "#domain/mixing/local-words";
-import { type StaysDry, type WateringNeed } from "#domain/mixing/watering-bounds";
+import { type WateringNeed } from "#domain/mixing/watering-bounds";
 import { authoritiesOfHours, hoursWords, type WateringHours } from "#domain/mixing/watering-hours";
-import { type Authority } from "#domain/weather/spray-limits";
-
-/** The product that must stay dry the longest, and the one whose water is due first. */
-export interface TightestPair {
-  readonly dry: (StaysDry & { readonly untilEpochMilliseconds: number }) | undefined;
-  readonly due: (WateringNeed & { readonly byEpochMilliseconds: number }) | undefined;
-}
-
-/** Finds the two that leave the least time between them. Of equal ones the first of the list counts. */
-export function tightestPair(staysDry: readonly StaysDry[], needs: readonly WateringNeed[]): TightestPair {
-  let dry: TightestPair["dry"];
-  for (const one of staysDry) {
-    const until = one.end.atEpochMilliseconds;
-    if (until !== null && (dry === undefined || until > dry.untilEpochMilliseconds)) {
-      dry = { ...one, untilEpochMilliseconds: until };
-    }
-  }
-  let due: TightestPair["due"];
-  for (const one of needs) {
-    const by = one.dueAtEpochMilliseconds;
-    if (by !== null && (due === undefined || by < due.byEpochMilliseconds)) due = { ...one, byEpochMilliseconds: by };
-  }
-  return { dry, due };
-}
-
-function pairFigure({ dry, due }: TightestPair, timeZone: string): string {
-  const parts = [
-    ...(dry === undefined ? [] : [`${appliedName(dry.applied, timeZone)}: no water until ${endWords(dry.end, timeZone)}${rainWords(dry)}`]),
-    ...(due === undefined ? [] : [`${appliedName(due.applied, timeZone)}: watered in ${byWords(due, timeZone)}`]),
-  ];
-  return parts.length === 0 ? "" : `${parts.join("; ")}.`;
-}
-
-/** By when, and that it is an estimate where the label's words give no time. */
-function byWords({ byEpochMilliseconds, constraint: { by }, estimatedBy }: NonNullable<TightestPair["due"]>, timeZone: string): string {
-  const words = localWords(byEpochMilliseconds, timeZone, "due");
-  if (estimatedBy.length === 0) return `by ${words}`;
-  return `${by !== "not-stated" && by.anchor === "at-once" ? "at once, " : ""}by about ${words}, an estimate`;
-}
-
-/** Why water is kept off where the label speaks of rain only. */
-function rainWords({ constraint }: StaysDry): string {
-  return constraint.kind === "rain-that-spoils" ? ", since rain before then spoils it and so does as much water" : "";
-}
-
-function membersOf({ dry, due }: TightestPair): readonly (StaysDry | WateringNeed)[] {
-  return [dry, due].flatMap((one) => one ?? []);
-}
-
-function namesOf(pair: TightestPair): readonly string[] {
-  return [...new Set(membersOf(pair).map(({ applied }) => applied.label.productName))];
-}
-
-/**
- * Everybody whose word a pair's times rest on. How long "at once" is does not count where a stated time keeps water off
- * into another day than that of the work: by no reading is that at once.
- */
-function authoritiesOf({ dry, due }: TightestPair, timeZone: string): readonly Authority[] {
-  const fromDry = dry === undefined ? [] : [dry.constraint, ...dry.estimatedBy];
-  if (due === undefined) return fromDry;
-  const stated = dry?.end.notBeforeEpochMilliseconds ?? null;
-  const isAtOnce = due.constraint.by !== "not-stated" && due.constraint.by.anchor === "at-once";
-  const isAnotherDay = stated !== null && calendarDateIn(timeZone, stated) > calendarDateIn(timeZone, due.applied.application.endsAtEpochMilliseconds);
-  return [...fromDry, due.constraint, ...(isAtOnce && isAnotherDay ? [] : due.estimatedBy)];
-}
-
-function namedOnce(products: readonly AppliedProduct[], timeZone: string): string {
-  return listWords([...new Set(products.map((applied) => appliedName(applied, timeZone)))]);
-}
-
-const WRITE_IT_DOWN = "and write it down in a look at the lawn";
-
-/**
- * What keeps products of this visit apart from those that are down already and want water: those are watered in first.
- * Undefined where only products of this visit want water.
- */
-export function waterInFirst(wantWater: readonly AppliedProduct[], stayDry: readonly AppliedProduct[], timeZone: string): string | undefined {
-  const down = wantWater.filter((applied) => isOfOtherWork(applied));
-  if (down.length === 0) return undefined;
-  const own = [...wantWater, ...stayDry].filter((applied) => !isOfOtherWork(applied));
-  return `Have ${namedOnce(down, timeZone)} watered in before this visit ${WRITE_IT_DOWN}, or put ${own.length === 0 ? "this visit's products" : namedOnce(own, timeZone)} down after it has been.`;
-}
+import { authoritiesOf, membersOf, namedOnce, namesOf, pairFigure, type TightestPair, waterInFirst } from "#domain/mixing/watering-pair";
+import { thirstInTheWay, type WordsOfPlace } from "#domain/mixing/watering-thirst";
+import { stated } from "#domain/weather/spray-limits";
 
 /** What is still to be done about the water of a product whose time can't be kept any more. */
 const LATE = "as soon as the other products and the watering hours allow. It will be late.";
 
 /**
- * The hold where the labels of two products leave no time for water at all. Advises to split the visit, or how to keep
- * apart from what is down already. A dry time that is over before the due time is not at odds with it: then the work
- * itself takes too long. Where no product of this visit takes part nothing can be left out any more: it wants care.
+ * The hold where the labels of two products leave no time for water at all, be it because a third wants so much of it.
+ * Advises to split the visit, or how to keep apart from what is down already. A dry time that is over before the due time
+ * is not at odds with it: then the work itself takes too long. Where no product of this visit takes part nothing can be
+ * left out any more: it wants care.
  */
-export function noCommonTime(found: TightestPair, timeZone: string): Finding {
+export function noCommonTime(found: TightestPair, needs: readonly WateringNeed[], words: WordsOfPlace): Finding {
   const { due } = found;
+  const { timeZone } = words;
   const isAtOdds = found.dry !== undefined && due !== undefined && found.dry.untilEpochMilliseconds >= due.byEpochMilliseconds;
   const pair = isAtOdds ? found : { dry: undefined, due };
-  const { source, answerableBy, citation } = weakestAuthority(authoritiesOf(pair, timeZone));
+  const thirst = thirstInTheWay(pair, needs, words);
+  const third = thirst === undefined ? [] : [thirst.thirstiest];
+  const { source, answerableBy, citation } = weakestAuthority([...authoritiesOf(pair, timeZone), ...third.map(({ constraint }) => constraint)]);
   const [dryName = "", dueName = ""] = [pair.dry, pair.due].map((one) =>
     one === undefined ? undefined : appliedName(one.applied, timeZone),
   );
   const isOneProduct = dryName === dueName || dryName === "";
-  const words = {
+  const ofTwo = isOneProduct
+    ? `${dueName} can't be watered in: its time is over before ${isAtOdds ? "it may be watered" : "the work ends"}.`
+    : `${dryName} must stay dry longer than ${dueName} can wait for water.`;
+  const said = {
     rule: "no-common-watering-time",
     source,
-    what: isOneProduct
-      ? `${dueName} can't be watered in: its time is over before ${isAtOdds ? "it may be watered" : "the work ends"}.`
-      : `${dryName} must stay dry longer than ${dueName} can wait for water.`,
-    figure: pairFigure(pair, timeZone),
+    what: thirst?.what ?? ofTwo,
+    figure: [pairFigure(pair, timeZone), ...(thirst === undefined ? [] : [thirst.figure])].join(" "),
     citation,
-    about: namesOf(pair),
+    about: [...new Set([...third.map(({ applied }) => applied.label.productName), ...namesOf(pair)])],
   } as const;
-  if (membersOf(pair).every(({ applied }) => isOfOtherWork(applied))) return takeCare({ ...words, toDo: nowThatItIsDown(pair, dueName, timeZone) });
-  return hold(answerableBy, { ...words, toDo: isOneProduct ? toDoAlone(isAtOdds) : keptApart(pair, timeZone) });
+  if (!takesPart(pair, needs)) return takeCare({ ...said, toDo: nowThatItIsDown(pair, dueName, timeZone) });
+  const isAlone = isOneProduct && thirst === undefined;
+  return hold(answerableBy, { ...said, toDo: isAlone ? (firstOfAll(pair, needs, timeZone) ?? toDoAlone(isAtOdds)) : keptApart(pair, third, timeZone) });
 }
 
 function toDoAlone(isAtOdds: boolean): string {
   return isAtOdds ? "Read its label again; its own times are at odds." : "Put it down last, or split the visit.";
 }
 
-function keptApart({ dry, due }: TightestPair, timeZone: string): string {
+/** What is down and wants water gets it before this visit; for what is only down to stay dry this visit's products wait. */
+function keptApart({ dry, due }: TightestPair, third: readonly WateringNeed[], timeZone: string): string {
   if (dry === undefined || due === undefined) return "";
-  const [dryName, dueName] = [appliedName(dry.applied, timeZone), appliedName(due.applied, timeZone)];
-  if (isOfOtherWork(dry.applied)) return `Put ${dueName} down after ${endWords(dry.end, timeZone)}.`;
-  return waterInFirst([due.applied], [dry.applied], timeZone) ?? `Split the visit: put ${dryName} and ${dueName} down on different days.`;
+  const wanting = [...third, due].map(({ applied }) => applied);
+  const own = wanting.find((applied) => !isOfOtherWork(applied));
+  if (isOfOtherWork(dry.applied) && !isOfOtherWork(due.applied) && own !== undefined) return `Put ${appliedName(own, timeZone)} down after ${endWords(dry.end, timeZone)}.`;
+  const apart = third.length === 0 ? `${namedOnce([dry.applied, due.applied], timeZone)} down on different days` : `${namedOnce(third.map(({ applied }) => applied), timeZone)} down on another day`;
+  return waterInFirst(wanting, [dry.applied], timeZone) ?? `Split the visit: put ${apart}.`;
 }
 
 function nowThatItIsDown({ dry }: TightestPair, dueName: string, timeZone: string): string {
@@ -192,6 +120,12 @@ export function minutesKeepNoDepth(runs: readonly StationRun[], needs: readonly 
   return [withDepth.every(({ applied }) => isOfOtherWork(applied)) ? takeCare(words) : hold("office", words)];
 }
 
+/** The hours that leave too little time, of all that are on file. */
+export interface ShortHours {
+  readonly inTheWay: WateringHours;
+  readonly onFile: WateringHours;
+}
+
 /**
  * The hold where watering hours leave none of the time that the labels leave, or less than the stations need, whole
  * stations on different days included. The hours may change where they are not law, so the weakest authority says who
@@ -199,7 +133,7 @@ export function minutesKeepNoDepth(runs: readonly StationRun[], needs: readonly 
  */
 export function hoursLeaveNoTime(
   pair: TightestPair,
-  hours: WateringHours,
+  { inTheWay: hours, onFile }: ShortHours,
   needs: readonly WateringNeed[],
   context: { readonly timeZone: string; readonly elapsedMinutes: number | null },
 ): Finding {
@@ -217,7 +151,8 @@ export function hoursLeaveNoTime(
     about: [...new Set(about)],
   } as const;
   if (!takesPart(pair, needs)) return takeCare({ ...words, toDo: outsideTheHours(pair, hours, needs, timeZone) });
-  const byHours = `Put the product down on a day before a watering day, ${hours.controller === "none" ? "" : "set the controller anew within the town's rule, "}or split the visit.`;
+  const anew = stated(onFile.localRules).length === 0 ? "set the controller anew, " : "set the controller anew within the town's rule, ";
+  const byHours = `Put the product down on a day before a watering day, ${hours.controller === "none" ? "" : anew}or split the visit.`;
   return hold(answerableBy, { ...words, toDo: firstOfAll(pair, needs, timeZone) ?? byHours });
 }
 

@@ -4,7 +4,7 @@ import { type UnitSystem } from "#domain/quantities/format-quantity";
 import { type WateringDepth } from "#domain/label/aftercare-constraint";
 import { type AppliedConstraint, appliedName, isOfOtherWork, weakestAuthority } from "#domain/mixing/applied-product";
 import { depthWords } from "#domain/mixing/irrigation-run";
-import { waterInFirst } from "#domain/mixing/watering-conflict";
+import { waterInFirst } from "#domain/mixing/watering-pair";
 
 /** The water that serves all products at once, if their labels state any and allow one. */
 export type CommonDepth =

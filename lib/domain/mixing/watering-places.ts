@@ -1,13 +1,15 @@
 import { type Finding } from "#domain/foundation/finding";
 import { listWords } from "#domain/foundation/list-words";
-import { type AppliedProduct } from "#domain/mixing/applied-product";
+import { type AppliedProduct, isOfOtherWork } from "#domain/mixing/applied-product";
 import { type StationRun, type TimedRun } from "#domain/mixing/irrigation-run";
 import { localWords } from "#domain/mixing/local-words";
 import { fitsInto, inParts, interleaved, type LawnsLoad, type LawnsPlaces, placedTogether } from "#domain/mixing/station-schedule";
 import { searchSpan, type StaysDry, untilAllIsDown, type WateringNeed } from "#domain/mixing/watering-bounds";
-import { hoursLeaveNoTime, noCommonTime, type TightestPair, tightestPair, timeTooShort } from "#domain/mixing/watering-conflict";
+import { hoursLeaveNoTime, noCommonTime, timeTooShort } from "#domain/mixing/watering-conflict";
 import { hoursInTheWay, type WateringHours, withinWateringHours } from "#domain/mixing/watering-hours";
 import { type Unplaced } from "#domain/mixing/watering-of-other-work";
+import { membersOf, type TightestPair, tightestPair } from "#domain/mixing/watering-pair";
+import { type UnitSystem } from "#domain/quantities/format-quantity";
 import { type Span } from "#domain/weather/local-hours";
 
 /** Lawns that are watered alike, with what their time hangs on. */
@@ -24,6 +26,7 @@ export interface PlacesSetting {
   readonly visit: Span;
   readonly timeZone: string;
   readonly hours: WateringHours;
+  readonly unitSystem: UnitSystem;
 }
 
 /** When lawns are watered, or that they can't be. Of several lawns that together leave too little time one has the finding. */
@@ -63,15 +66,22 @@ function timedRuns(runs: readonly StationRun[]): readonly TimedRun[] {
   return runs.flatMap((run) => (run.kind === "run" ? [run] : []));
 }
 
+/** The time that the labels leave on lawns by themselves. Empty or turned where they leave none. */
+function spanOf({ products, dry, needs }: WateringToPlace, { visit, timeZone }: PlacesSetting): Span {
+  const pair = tightestPair(dry, needs);
+  return searchSpan(untilAllIsDown(visit, products), { dryUntil: pair.dry?.untilEpochMilliseconds ?? null, dueAt: pair.due?.byEpochMilliseconds ?? null }, timeZone);
+}
+
 /** The time of lawns by themselves, whatever else runs on the property; or why there is none, and whose water it is about. */
-export function placeAlone(watering: WateringToPlace, index: number, { visit, timeZone, hours }: PlacesSetting): Alone | Unplaced {
-  const { products, dry, needs, runs } = watering;
+export function placeAlone(watering: WateringToPlace, index: number, setting: PlacesSetting): Alone | Unplaced {
+  const { timeZone, hours, unitSystem } = setting;
+  const { dry, needs, runs } = watering;
   const pair = tightestPair(dry, needs);
   const dueAtEpochMilliseconds = pair.due?.byEpochMilliseconds ?? null;
   const none = (finding: Finding): Unplaced =>
-    pair.due === undefined ? { kind: "none", finding, waters: needs.map(({ applied }) => applied) } : { kind: "none", finding, waters: [], dateOf: pair.due.applied };
-  const span = searchSpan(untilAllIsDown(visit, products), { dryUntil: pair.dry?.untilEpochMilliseconds ?? null, dueAt: dueAtEpochMilliseconds }, timeZone);
-  if (span.fromEpochMilliseconds >= span.untilEpochMilliseconds) return none(noCommonTime(pair, timeZone));
+    pair.due === undefined ? { kind: "none", of: "time", finding, waters: needs.map(({ applied }) => applied) } : { kind: "none", of: "time", finding, waters: [], dateOf: pair.due.applied };
+  const span = spanOf(watering, setting);
+  if (span.fromEpochMilliseconds >= span.untilEpochMilliseconds) return none(noCommonTime(pair, needs, { timeZone, unitSystem }));
   const timed = timedRuns(runs);
   const { starts, elapsedMinutes } = interleaved(timed);
   const stretches = withinWateringHours(span, hours, timeZone);
@@ -90,7 +100,7 @@ export function placeAlone(watering: WateringToPlace, index: number, { visit, ti
   const finding =
     minutes !== null && !fitsInto(minutes, span)
       ? timeTooShort(pair, needs, { timeZone, elapsedMinutes: minutes })
-      : hoursLeaveNoTime(pair, hoursInTheWay(hours, leaveTime), needs, { timeZone, elapsedMinutes: minutes });
+      : hoursLeaveNoTime(pair, { inTheWay: hoursInTheWay(hours, leaveTime), onFile: hours }, needs, { timeZone, elapsedMinutes: minutes });
   return none(withFigure(finding, timed.length === 0 ? "" : untestedWords([watering])));
 }
 
@@ -122,15 +132,16 @@ function placeBeside(sharing: readonly Alone[], setting: PlacesSetting): Indexed
   return [...none, ...placeBeside(free, setting)];
 }
 
-function hullOf(sharing: readonly Alone[]): Span {
-  return {
-    fromEpochMilliseconds: Math.min(...sharing.map(({ load: { span } }) => span.fromEpochMilliseconds)),
-    untilEpochMilliseconds: Math.max(...sharing.map(({ load: { span } }) => span.untilEpochMilliseconds)),
+function placedWithin(loads: readonly LawnsLoad[], hours: WateringHours, timeZone: string): readonly LawnsPlaces[] | undefined {
+  const hull = {
+    fromEpochMilliseconds: Math.min(...loads.map(({ span }) => span.fromEpochMilliseconds)),
+    untilEpochMilliseconds: Math.max(...loads.map(({ span }) => span.untilEpochMilliseconds)),
   };
+  return placedTogether(loads, withinWateringHours(hull, hours, timeZone));
 }
 
 function placesBeside(sharing: readonly Alone[], { hours, timeZone }: PlacesSetting): IndexedPlaces | undefined {
-  const found = placedTogether(sharing.map(({ load }) => load), withinWateringHours(hullOf(sharing), hours, timeZone));
+  const found = placedWithin(sharing.map(({ load }) => load), hours, timeZone);
   if (found === undefined) return undefined;
   return sharing.flatMap(({ index, places }, at) => {
     const own = found[at];
@@ -138,20 +149,36 @@ function placesBeside(sharing: readonly Alone[], { hours, timeZone }: PlacesSett
   });
 }
 
+/**
+ * What of this visit must stay dry the longest, where all that wants water is down already and would have its time together
+ * if this visit put nothing down; else undefined.
+ */
+function ownDryInTheWay(held: readonly Alone[], setting: PlacesSetting): TightestPair["dry"] {
+  if (held.some(({ watering: { needs } }) => needs.some(({ applied }) => !isOfOtherWork(applied)))) return undefined;
+  const loads = held.map(({ watering, load: { runs } }): LawnsLoad => {
+    const others = { ...watering, products: watering.products.filter(isOfOtherWork), dry: watering.dry.filter(({ applied }) => isOfOtherWork(applied)) };
+    return { runs, span: spanOf(others, setting) };
+  });
+  if (placedWithin(loads, setting.hours, setting.timeZone) === undefined) return undefined;
+  return tightestPair(held.flatMap(({ watering: { dry } }) => dry.filter(({ applied }) => !isOfOtherWork(applied))), []).dry;
+}
+
 /** The hold where each of several lawns could be watered, but not all of them with one station at a time. */
-function lawnsLeaveNoTime(held: readonly Alone[], { hours, timeZone }: PlacesSetting): Finding {
+function lawnsLeaveNoTime(held: readonly Alone[], setting: PlacesSetting): Finding {
+  const { hours, timeZone } = setting;
   const waterings = held.map(({ watering }) => watering);
   const needs = waterings.flatMap((watering) => watering.needs);
-  const pair = { dry: undefined, due: tightestPair([], needs).due };
+  const pair = { dry: ownDryInTheWay(held, setting), due: tightestPair([], needs).due };
   const context = { timeZone, elapsedMinutes: interleaved(held.flatMap(({ load: { runs } }) => runs)).elapsedMinutes };
-  const isTooShort = placedTogether(held.map(({ load }) => load), [hullOf(held)]) === undefined;
-  const finding = isTooShort ? timeTooShort(pair, needs, context) : hoursLeaveNoTime(pair, hours, needs, context);
+  const leaveTime = (some: WateringHours) => placedWithin(held.map(({ load }) => load), some, timeZone) !== undefined;
+  const isTooShort = !leaveTime({ localRules: "none", controller: "none" });
+  const finding = isTooShort ? timeTooShort(pair, needs, context) : hoursLeaveNoTime(pair, { inTheWay: hoursInTheWay(hours, leaveTime), onFile: hours }, needs, context);
   const lawns = listWords(waterings.flatMap(({ lawnNames }) => lawnNames));
   const leaves = isTooShort ? "The labels leave" : "The hours in which this property may be watered leave";
   return {
     ...withFigure(finding, [...held.map((one) => shareWords(one, timeZone)), untestedWords(waterings)].filter((words) => words !== "").join(" ")),
     what: `${leaves} too little time for watering in ${lawns}, one station at a time.`,
-    about: [...new Set(needs.map(({ applied }) => applied.label.productName))],
+    about: [...new Set([...membersOf(pair), ...needs].map(({ applied }) => applied.label.productName))],
   };
 }
 

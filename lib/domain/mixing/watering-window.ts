@@ -164,7 +164,7 @@ function wantedWater(question: LawnsToWater): Outcome<JudgedWatering | WantedWat
   if (products.some((applied) => isUnread(applied, wanted))) return judged({ kind: "undecided" }, []);
   if (wanted.length === 0) return judged({ kind: "none-needed" }, []);
   const others = { ...question, products: products.filter((applied) => isOfOtherWork(applied)) };
-  const settled = settleOtherWork(wanted, (needs) => placeOf(others, needs));
+  const settled = settleOtherWork(wanted, (needs) => placeOf(others, needs), timeZone);
   if (!settled.ok) return settled;
   const { needs, findings, lost } = settled.value;
   if (needs.length === 0) return judged({ kind: "no-window" }, findings, undefined, lost);
@@ -178,7 +178,7 @@ function wantedWater(question: LawnsToWater): Outcome<JudgedWatering | WantedWat
 function waterFor(question: LawnsToWater, needs: readonly WateringNeed[], labelDry: readonly StaysDry[]): Outcome<WaterToPlace | (Unplaced & { readonly water: WaterPutDown })> {
   const { products, lawnNames } = question;
   const common = commonDepth(needs, question);
-  if (common.kind === "no-common-depth") return accept({ kind: "none", finding: common.finding, waters: [common.thirstiest.applied], water: "not-known" });
+  if (common.kind === "no-common-depth") return accept({ kind: "none", of: "depth", finding: common.finding, waters: [common.thirstiest.applied], water: "not-known" });
   const depth = common.kind === "depth" ? common.depth : undefined;
   const runs = depth === undefined ? accept([]) : stationRuns(question, depth);
   if (!runs.ok) return runs;
@@ -186,7 +186,7 @@ function waterFor(question: LawnsToWater, needs: readonly WateringNeed[], labelD
   const [unreachable] = minutesKeepNoDepth(runs.value, needs);
   if (unreachable !== undefined) {
     const waters = needs.flatMap(({ applied, constraint }) => (constraint.depth === "not-stated" ? [] : [applied]));
-    return accept({ kind: "none", finding: unreachable, waters, water });
+    return accept({ kind: "none", of: "minutes", finding: unreachable, waters, water });
   }
   return accept({ kind: "to-place", question, lawnNames, products, needs, dry: [...labelDry, ...keptDryForRain(products, water, question.timeZone)], water, depth, runs: runs.value });
 }

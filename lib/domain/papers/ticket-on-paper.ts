@@ -9,6 +9,7 @@ import { type LabelFacts } from "#domain/label/label-facts";
 import { type AftercareTimeline } from "#domain/mixing/aftercare";
 import { type AftercareStep } from "#domain/mixing/aftercare-step";
 import { type MixTicket, neededOf } from "#domain/mixing/mix-ticket";
+import { LEFT_IN_TANK, type SprayRest } from "#domain/mixing/spray-mix";
 import { type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { deliveredWorkings, type ShownNutrient } from "#domain/mixing/ticket-working-delivered";
 import { type TreatedLawn, treatedWords } from "#domain/mixing/treated-area";
@@ -112,7 +113,7 @@ function productOf({ line, productId, label, rateText, spot }: TicketTreatment, 
   };
 }
 
-/** One row for each lawn of each mix, with nothing under products of other mixes. */
+/** One row for each lawn of each mix, and for what is left of it, with nothing under products of other mixes. */
 function lawnsOf({ mixes }: MixTicket, { treatments }: TicketQuestion): readonly TicketLawn[] {
   return mixes.flatMap((mix): readonly TicketLawn[] => {
     const row = (lawn: TreatedLawn, words: string, amountOf: (line: number) => string | undefined): TicketLawn => ({
@@ -124,12 +125,14 @@ function lawnsOf({ mixes }: MixTicket, { treatments }: TicketQuestion): readonly
     if (mix.kind === "granular") {
       return mix.lawns.map((lawn) => row(lawn, "dry", (line) => (line === mix.line ? formatQuantity(lawn.amount, "us") : undefined)));
     }
-    return mix.lawns.map((lawn) =>
-      row(lawn, formatQuantity(lawn.finished, "us"), (line) => {
-        const product = lawn.products.find((one) => one.line === line);
-        return product === undefined ? undefined : formatQuantity(product.amount, "us");
-      }),
-    );
+    const amountIn = ({ products }: SprayRest) => (line: number) => {
+      const product = products.find((one) => one.line === line);
+      return product === undefined ? undefined : formatQuantity(product.amount, "us");
+    };
+    const lawns = mix.lawns.map((lawn) => row(lawn, formatQuantity(lawn.finished, "us"), amountIn(lawn)));
+    if (mix.rest === undefined || mix.rest.finished.amount === 0n) return lawns;
+    const amountLeft = amountIn(mix.rest);
+    return [...lawns, { name: LEFT_IN_TANK, treatedArea: "–", mix: formatQuantity(mix.rest.finished, "us"), amounts: treatments.map(({ line }) => amountLeft(line) ?? "–") }];
   });
 }
 

@@ -4,7 +4,10 @@ import { type AtHand, type MixEntered, reallyUsed, usedAsTyped } from "#applicat
 import { type Mix, type RecordTreatment } from "#application/register/record-plan";
 import { type TicketTreatment } from "#domain/mixing/ticket-question";
 import { of } from "#domain/quantities/quantity";
-import { FEED, granularOf, IRON, LAWN, sprayOf } from "../../support/ticket";
+import { exactly } from "#domain/quantities/exact-quantity";
+import { FEED, granularOf, IRON, LAWN, QUESTION as TICKET, SPRAYER, sprayOf } from "../../support/ticket";
+
+const IRON_PUTS = SPRAYER.carrier.rate;
 
 const ZONES = ["front", "back"];
 const BACK = { ...LAWN, zoneId: "back", letter: "B", name: "Back", area: of("sq ft", 1000n) };
@@ -111,6 +114,20 @@ describe("what was sprayed", () => {
     expect(sprayed([FILL], new Set(["front"])).draws.map((draw) => draw.sprayed)).toEqual([of("gal", "2.25")]);
     expect(sprayed([], EVERYWHERE).used.map(({ total }) => total)).toEqual(small.products.map(({ total }) => total));
     expect(sprayed([], new Set(["back"])).used.map(({ total }) => total.amount)).toEqual(small.products.map(({ total }) => (total.amount * 2n + 8n) / 17n));
+  });
+
+  test("what the mix ticket leaves of its loads went on no lawn, and the record says how much it is", () => {
+    // 5 gal marks make 5 gal, of which 3,000 sq ft take 4.5; an ounce is in each.
+    const large = there(sprayOf({ ...QUESTION, settings: { ...TICKET.settings, tankMark: exactly("gal", 5n) }, treatments: [{ ...IRON, zoneIds: ZONES, use: { ...IRON.use, carrier: { low: IRON_PUTS, high: IRON_PUTS, basis: "label", source: "label" } } }] }));
+    const sprayed = (how: MixEntered, reached = EVERYWHERE) => {
+      const { used, findings } = usedOf(reallyUsed(large, how, reached, atHand()));
+      return [used.map(({ total, lots }) => [total, lots.map(({ amount }) => amount)]), findings.map(({ level, rule, figure }) => `${level} ${rule} ${figure ?? ""}`)];
+    };
+    const left = (words: string) => [`note left-of-the-mix ${words} Rustwater Iron. It went on no lawn, and it is not taken off the books here.`];
+    expect(sprayed(AS_PLANNED)).toEqual([[[of("fl oz", "4.5"), [ounces("4.5")]]], left("64 fl oz are left, with ½ fl oz")]);
+    expect(sprayed(AS_PLANNED, new Set(["front"]))).toEqual([[[of("fl oz", 3n), [ounces("3")]]], left("2 gal are left, with 2 fl oz")]);
+    expect(sprayed(entered("meter", "4"))).toEqual([[[of("fl oz", 4n), [ounces("4")]]], left("1 gal are left, with 1 fl oz")]);
+    expect(sprayed(entered("meter", "5"))).toEqual([[[of("fl oz", 5n), [ounces("5")]]], []]);
   });
 
   test("from a fill of something else: what was planned is none of it", () => {

@@ -1,4 +1,6 @@
 import { expect, test } from "vitest";
+import { confirmLabel } from "#application/products/confirm-label";
+import { enterLabel } from "#application/products/enter-label";
 import { labelsOfProducts } from "#application/products/stored-label";
 import { historyOfZones, productsOfRecords, putDownOnZones, recordsOfProperties, usesOfRecords } from "#application/register/zone-history";
 import { readVisit } from "#application/visits/read-visit";
@@ -6,7 +8,8 @@ import { compareRates, rateOf } from "#domain/quantities/rate";
 import { aCompany, type TestCompany, valueOf } from "../../support/crew";
 import { aGround, aRecord, aVisitWith, type Ground, inWorkOf, preventer } from "../../support/crew-day";
 import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
-import { aFeed } from "../../support/shed";
+import { A_PREVENTER_TEXT } from "../../support/label-texts";
+import { aFeed, labelForm } from "../../support/shed";
 
 allOnACrewDay();
 
@@ -23,7 +26,7 @@ const historyOf = (...propertyIds: string[]) => historyIn(company, ...propertyId
 function historyIn(of: TestCompany, ...propertyIds: string[]) {
   return inWorkOf(house, of, async (work) => {
     const records = await recordsOfProperties(work, propertyIds);
-    return historyOfZones(work, records, await labelsOfProducts(work.tx, of.companyId, productsOfRecords(records)));
+    return historyOfZones(work, records, await labelsOfProducts(work.tx, of.companyId, productsOfRecords(records)), await usesOfRecords(work, records));
   });
 }
 
@@ -75,7 +78,7 @@ test("without a label on file neither group nor nutrients are known, and both sa
   await house.ask("update visit_task set product_id = $2 where visit_id = $1", [bare, bareId]);
   await aRecord(house, company.owner, { ...ground, visitId: bare }, { mixes: { "1": { measuredBy: "weight", amount: "10 lb" } }, startedAt: "4:00", endedAt: "4:30" });
   const unlabeled = (await historyOf(ground.propertyId)).get(ground.frontId)?.find(({ productId }) => productId === bareId);
-  expect(unlabeled).toMatchObject({ activeIngredients: "unknown", serviceType: "not on file" });
+  expect(unlabeled).toMatchObject({ activeIngredients: "unknown", serviceType: "not on file", label: "unknown", putDownAs: [] });
   expect(unlabeled?.nutrients).toMatchObject({ ok: false, refusal: { kind: "missing-fact", field: "label" } });
 });
 
@@ -109,6 +112,23 @@ test("where the use that was planned is no longer on the label, nobody has read 
   const [only] = (await putDownOn(ground.propertyId)).get(ground.frontId) ?? [];
   expect(only?.label.productName).toMatch(/^Greenmere/u);
   expect([...new Set(Object.values(only?.label.facts ?? {}))]).toEqual(["unknown"]);
+});
+
+test("what its label says of the product, and the use under which it was put down: all of the label's where that is not known", async () => {
+  const ground = await aGround(house, company);
+  await prevented(ground, "6", { doneOn: "2026-04-13" });
+  const [spring] = A_PREVENTER_TEXT.uses;
+  if (spring === undefined) throw new Error("The preventer has a use.");
+  const fall = { ...spring, useName: "Grubs, fall", serviceType: "insect control", keptApart: "Lime; 14 days" } as const;
+  const { labelEntryId } = valueOf(await enterLabel(house, company.owner.key, { ...labelForm(day.preventerId, { ...A_PREVENTER_TEXT, uses: [fall] }), basedOnNumber: 1, useIndex: 1 }));
+  valueOf(await confirmLabel(house, company.owner.key, { labelEntryId }));
+  const pastOf = async () => (await historyOf(ground.propertyId)).get(ground.frontId)?.[0];
+  expect(await pastOf()).toMatchObject({
+    label: { form: "granular", formulation: "dry granule", epaRegistrationNumber: { number: "DEMO-0000-19" }, serviceTypes: ["grassy weed control", "insect control"] },
+    putDownAs: [{ useName: "Crabgrass, spring", keptApart: "none" }],
+  });
+  await house.ask("update visit_task set label_use = 'A use of last year' where company_id = $1 and visit_id in (select visit_id from visit where property_id = $2)", [company.companyId, ground.propertyId]);
+  expect((await pastOf())?.putDownAs).toMatchObject([{ useName: "Crabgrass, spring", keptApart: "none" }, { useName: "Grubs, fall", keptApart: { from: [{ from: "Lime", apart: { days: 14 } }] } }]);
 });
 
 test("no further back than 732 days, and no other company's", async () => {

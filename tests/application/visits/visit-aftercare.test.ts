@@ -122,6 +122,14 @@ test("what nobody knows of the hours is said where something wants water, and on
   expect(said(visitAt({ townRule: "none", controller: { days: { weekdays: [3] }, hours: null } }), watersIn)).toEqual([["take-care", "watering-hours-of-controller-without-hours", "4 Sorrel Lane"]]);
   expect(said(visitAt({ townRule: "none", controller: "none" }), watersIn)).toEqual([]);
   expect(said(visitAt(), {})).toEqual([]);
+  // Where the controller leaves no time the town's rule is asked for all the more.
+  const evenings = { days: null, hours: TEN_TO_MIDNIGHT };
+  const inTwelve = says("watering-in", { by: hoursAfterEnd(12), depth: { least: of("in", "0.25"), most: "none" }, rain: "counts" });
+  expect(aftercareFor(visitAt({ controller: evenings }), inTwelve)).toMatchObject([{ timeline: { watering: { kind: "no-window" } } }]);
+  expect(said(visitAt({ controller: evenings }), inTwelve)).toEqual([
+    ["take-care", "watering-hours-of-town-not-on-file", "4 Sorrel Lane"],
+    ["take-care", "watering-hours-of-controller-without-days", "4 Sorrel Lane"],
+  ]);
 });
 
 test("where no mowing day is fixed nobody is asked for one, and where none is on file somebody is", () => {

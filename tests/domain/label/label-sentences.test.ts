@@ -76,6 +76,7 @@ describe("each fact is said as it was understood", () => {
     ["distanceToWater", "25 ft", "At least 25 ft clear of water."],
     ["distanceToWater", "15 ft otherwise, 3 ft with a deflector", "At least 15 ft clear of water; 3 ft with a spreader that has a deflector."],
     ["keptApart", "Iron; tank\nLime; 14 days", "Not in one tank with Iron. Not on the same ground within 14 days of Lime."],
+    ["keptApart", "Liquid fertilizer; tank\nLiqid fertilzer; 7 days", 'Not in one tank with Liquid fertilizer. Not on the same ground within 7 days of what has "Liqid fertilzer" in its name or ingredients.'],
     ["postingSign", "up before application; down the day following", "Up before application; down on the day following."],
   ] as const)("%s: %s", (field, typed, sentence) => expect(sentencesFor({ [field]: typed })[field]).toBe(sentence));
 });

@@ -41,6 +41,13 @@ test("what a product is kept apart from, one a line: a tank, or days", () => {
   for (const value of ["Iron", "Iron; never", "; tank", "Iron; 0 days", "Iron; 2 hours", "Iron; tank; 3 days"]) expect(readKeptApart(value).ok, value).toBe(false);
 });
 
+test("a kind of things that is neither a name nor a class known here is refused with the words that are", () => {
+  for (const what of ["Alkaline materials", "Phenoxy herbicides", "adjuvants", "organophosphates", "all others except iron", "2,4-D esters"]) {
+    expect(readKeptApart(`${what}; tank`), what).toMatchObject({ ok: false, refusal: expect.stringMatching(/one of these: fertilizers, liquid fertilizers/u) as unknown });
+  }
+  for (const what of ["Harrowgate 32", "Liquid fertilizer", "Other herbicides", "any other product", "potassium salts of fatty acids"]) expect(readKeptApart(`${what}; tank`).ok, what).toBe(true);
+});
+
 test("flowers and bees: not in bloom with the label's own words, none, or unread", () => {
   const read = (bloomAndBees: string) => {
     const use = readLabelUse("Wardlow", aUseText({ bloomAndBees }));

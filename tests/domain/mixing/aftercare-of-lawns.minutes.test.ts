@@ -94,7 +94,16 @@ function check(property: DrawnProperty): string {
   expect(new Set(findings.map((finding) => JSON.stringify(finding))).size).toBe(findings.length);
   const isHeld = findings.some(({ level, rule }) => level === "hold" && (rule.startsWith("watering") || rule.startsWith("no-common")));
   if (isHeld) expectHeldForCause(property);
+  else if (findings.every(({ rule }) => rule !== "station-minutes-miss-depth")) expectNothingLostSilently(property, groups);
   return isHeld ? "held" : windows.some(({ isWithOthers }) => isWithOthers === true) ? "beside others" : windows.some(({ alsoWaters = [] }) => alsoWaters.length > 0) ? "shared" : "alone";
+}
+
+/** Where nothing is held, each lawn whose own product wants water has a time for it, if a missing fact does not leave that open. */
+function expectNothingLostSilently({ ground, lawns }: DrawnProperty, groups: readonly AftercareOfLawns[]): void {
+  for (const { lawnNames, timeline: { watering } } of groups) {
+    const own = lawns.filter(({ name }) => lawnNames.includes(name)).flatMap(({ products }) => products.filter(({ appliedIn }) => appliedIn === "this-visit"));
+    if (own.some((product) => waterWanted(product, ground) !== undefined)) expect(["window", "undecided"]).toContain(watering.kind);
+  }
 }
 
 /** Where some stretch would do for everything that was put down and for all stations one after another, nothing is held. */

@@ -58,6 +58,13 @@ const past: fc.Arbitrary<PastApplication> = fc.record({
     fc.bigInt(0n, 12n).map((pounds) => nutrientRatesOf(FEED.label, rateOf("product-mass-per-area", pounds, "lb per 1,000 sq ft"))),
     fc.constant(missingFact("analysis", "a grade", "The analysis of Otherwise 5 is not on file.")),
   ),
+  label: fc.constantFrom(PAST.label, "unknown" as const),
+  putDownAs: fc.constantFrom<PastApplication["putDownAs"]>(
+    [],
+    PAST.putDownAs,
+    [{ useName: "Lawns", keptApart: { from: [{ from: "fertilizers", apart: { days: 7 } }], ...authority } }, ...PAST.putDownAs],
+    [{ useName: "Lawns", keptApart: "unknown" }],
+  ),
 });
 const lawn: fc.Arbitrary<TicketLawn> = fc.record({
   ...constants(LAWN),

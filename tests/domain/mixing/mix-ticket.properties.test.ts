@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { type GranularMix } from "#domain/mixing/granular-mix";
 import { makeMixTicket, type MixTicket } from "#domain/mixing/mix-ticket";
 import { sprayForGround, type SprayMix } from "#domain/mixing/spray-mix";
+import { ticketRate } from "#domain/mixing/stated-rate";
 import { type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { exactly } from "#domain/quantities/exact-quantity";
 import { parseQuantity } from "#domain/quantities/parse-quantity";
@@ -91,19 +92,28 @@ const spraysOf = (ticket: MixTicket) => ticket.mixes.filter((mix): mix is SprayM
 const spreadsOf = (ticket: MixTicket) => ticket.mixes.filter((mix): mix is GranularMix => mix.kind === "granular");
 const amounts = (parts: readonly { readonly amount: bigint }[]) => parts.reduce((total, { amount }) => total + amount, 0n);
 
+/** A rate over area, or the same figure by the gallon of finished spray, of a label whose range it is within. */
+function planned({ use, gear }: TicketTreatment, perThousand: string, isByStrength: boolean): Pick<TicketTreatment, "rate" | "use" | "asStated"> {
+  if (!isByStrength) return { rate: byVolume(perThousand), use };
+  const strength = valueOf(parseRate(perThousand.replace("1,000 sq ft", "gal"), { field: "rate", bases: ["product-volume-per-spray-volume"] })).rate;
+  const stated = ticketRate(strength, { ...use, rates: { basis: strength.basis, low: strength, high: strength } }, gear);
+  if (stated === undefined) throw new Error("It is sprayed.");
+  return stated;
+}
+
 describe("sums of several products in one tank", () => {
-  test("of each product loads add up to the visit and lawns add up to it, exactly; of spray the loads add up to the visit and the lawns to what their ground takes", () => {
+  test("of each product loads add up to the visit, and lawns and what is left add up to it, exactly; of spray the loads add up to the visit and the lawns to what their ground takes", () => {
     const tool = fc.constantFrom<TicketTreatment["tool"]>("none", CUP);
     const loads = fc.constantFrom("same-size-every-time" as const, "full-tanks-then-a-short-one" as const);
     fc.assert(
-      fc.property(job, tool, loads, fc.bigInt(1n, 30n), (visit, measuredBy, tankLoads, second) => {
+      fc.property(job, tool, loads, fc.bigInt(1n, 30n), fc.boolean(), (visit, measuredBy, tankLoads, second, isByStrength) => {
         const question = questionOf(visit, 0);
         const treatments = question.treatments.flatMap((treatment): readonly TicketTreatment[] =>
           treatment.productId !== "iron"
             ? [{ ...treatment, tool: measuredBy === "none" ? "none" : SCALE }]
             : [
                 { ...treatment, tool: measuredBy },
-                { ...treatment, line: 3, productId: "second", tool: measuredBy, rate: byVolume(ironText(second)[0]), label: { ...treatment.label, productName: "Second Iron" } },
+                { ...treatment, line: 3, productId: "second", tool: measuredBy, ...planned(treatment, ironText(second)[0], isByStrength), label: { ...treatment.label, productName: "Second Iron" } },
               ],
         );
         const ticket = ticketOf({ ...question, treatments, settings: { ...question.settings, tankLoads } });
@@ -112,10 +122,11 @@ describe("sums of several products in one tank", () => {
           expect(amounts(mix.loads.map(({ finished }) => finished))).toBe(mix.finished.amount);
           expect(amounts(mix.lawns.map(({ finished }) => finished))).toBe(sprayForGround(mix.carrier, mix.lawns).amount);
           for (const [index, { total }] of mix.products.entries()) {
-            for (const parts of [mix.loads, mix.lawns]) {
+            for (const parts of [mix.loads, [...mix.lawns, ...(mix.rest === undefined ? [] : [mix.rest])]]) {
               expect(amounts(parts.map(({ products }) => products[index]?.amount ?? of("fl oz", 0n)))).toBe(total.amount);
             }
           }
+          if (isByStrength) expect(mix.rest).toBeDefined();
         }
         for (const mix of spreadsOf(ticket)) expect(amounts(mix.lawns.map(({ amount }) => amount))).toBe(mix.total.amount);
       }),
@@ -125,13 +136,13 @@ describe("sums of several products in one tank", () => {
 });
 
 describe("more ground or a higher rate", () => {
-  /** One lawn, and what it takes of the feed and of the finished spray and the iron in it; no tool rounds the products. */
+  /** One lawn, and what goes on it of the feed, what is mixed of the finished spray, and the iron in it that goes on the lawn; no tool rounds the products. */
   function taken(squareFeet: bigint, feedTenths: bigint, ironTenths: bigint) {
     const question = questionOf({ areas: [squareFeet], feed: feedTenths, iron: ironTenths, output: 15n, tank: 100n, hopper: 50n }, 0);
     const treatments = question.treatments.map((treatment): TicketTreatment => ({ ...treatment, tool: "none" }));
     const ticket = ticketOf({ ...question, treatments });
     const [spray] = spraysOf(ticket);
-    return { feed: spreadsOf(ticket)[0]?.total.amount ?? 0n, finished: spray?.finished.amount ?? 0n, iron: spray?.products[0]?.total.amount ?? 0n };
+    return { feed: spreadsOf(ticket)[0]?.total.amount ?? 0n, finished: spray?.finished.amount ?? 0n, iron: spray?.lawns[0]?.products[0]?.amount.amount ?? 0n };
   }
 
   test("never takes less feed, less spray or less of the product in it", () => {

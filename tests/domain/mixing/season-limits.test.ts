@@ -113,6 +113,20 @@ test("a form of what is limited without an acid equivalent leaves the total unde
   expect(rulesOfSalt(salted("2,4-D, dimethylamine salt"))).toEqual([]);
 });
 
+test("an ingredient under its chemical name counts as under its common one, and one of group 4 under an unknown name leaves the total undecided", () => {
+  const printed = (name: string, acid?: string): PastApplication => ({
+    ...PAST,
+    activeIngredients: [{ name, rate: perAcre("1.9"), modeOfAction: { group: "Group 4 herbicide" }, ...(acid === undefined ? {} : { acid: { name: acid, rate: perAcre("1.2") } }) }],
+  });
+  const chemical = "Dimethylamine salt of 2,4-dichlorophenoxyacetic acid";
+  expect(rulesOfSalt(salted("2,4-D", ACID), printed(chemical, "2,4-Dichlorophenoxyacetic acid"))).toEqual(["hold season-limit-passed"]);
+  expect(rulesOfSalt(salted("2,4-D", ACID), printed(chemical))).toEqual(["hold season-limit-undecided"]);
+  const [found, ...others] = checkSeason(salted("2,4-D", ACID), [{ ...LAWN, history: [printed("Amine salt of ferrolinic acid")] }], { ...QUESTION, treatments: [salted("2,4-D", ACID)] });
+  expect([found, others]).toMatchObject([{ rule: "season-limit-undecided", figure: "Otherwise 5, put down on Mar 1, 2026, has Amine salt of ferrolinic acid, which may be 2,4-D under another name." }, []]);
+  expect(rulesOfSalt(salted("2,4-D", ACID), printed("Dicamba, dimethylamine salt", "3,6-dichloro-o-anisic acid"))).toEqual([]);
+  expect(rulesOfSalt(limited("calendar-year"), printed("Amine salt of ferrolinic acid"))).toEqual([]);
+});
+
 test("an acid that can't be counted for want of a density leaves it undecided too", () => {
   const liquid: TicketTreatment = { ...salted("2,4-D", ACID), rate: IRON.rate };
   expect(rulesOfSalt(liquid)).toEqual(["hold season-limit-undecided"]);

@@ -88,7 +88,7 @@ describe("closing sums and maxima", () => {
   const gallons = fc.constantFrom("1", "1.37", "1.5", "2");
   const tools = fc.constantFrom(CUP, { name: "ounce cup", mark: exactly("fl oz", "1") }, "none" as const);
 
-  test("lawns and loads add up, of spray the lawns to what their ground takes and the loads to marks, no load passes the label's highest rate on its ground or the concentration that it makes", () => {
+  test("lawns and rest and loads add up, of spray the lawns to what their ground takes and the loads to marks, what goes down passes the label's highest rate nowhere, and no load the concentration that it makes", () => {
     fc.assert(
       fc.property(areas, fc.bigInt(10n, 30n), loads, gallons, tools, (sizes, rate, tankLoads, output, tool) => {
         const carrier = { ...SPRAYER.carrier, rate: rateOf("carrier-volume-per-area", output, "gal per 1,000 sq ft") };
@@ -102,13 +102,15 @@ describe("closing sums and maxima", () => {
         const [product] = mix.products;
         expect(sum("volume", mix.loads.map(({ finished }) => finished))).toEqual(mix.finished);
         expect(sum("volume", mix.lawns.map(({ finished }) => finished))).toEqual(sprayForGround(carrier, mix.lawns));
-        for (const parts of [mix.loads, mix.lawns]) {
-          const amounts = parts.map(({ products: [part] }) => part?.amount.amount ?? -1n);
-          expect(amounts.reduce((total, amount) => total + amount, 0n)).toBe(product?.total.amount);
-        }
+        const totalOf = (parts: readonly { readonly products: readonly { readonly amount: { readonly amount: bigint } }[] }[]) => parts.map(({ products: [part] }) => part?.amount.amount ?? -1n).reduce((total, amount) => total + amount, 0n);
+        const rest = mix.rest === undefined ? [] : [mix.rest];
+        expect([totalOf(mix.loads), totalOf([...mix.lawns, ...rest])]).toEqual([product?.total.amount, product?.total.amount]);
+        const left = rest.reduce((total, { finished }) => total + finished.amount, 0n);
+        expect(left === 0n || left === mix.finished.amount - sprayForGround(carrier, mix.lawns).amount).toBe(true);
         const ground = sizes.reduce((total, size) => total + size, 0n);
         const most = of("fl oz", { numerator: ground * 2n, denominator: 1000n }).amount;
-        expect(product && product.total.amount <= most + BigInt(mix.loads.length)).toBe(true);
+        expect(totalOf(mix.lawns) <= most + BigInt(mix.loads.length)).toBe(true);
+        if (rest.length === 0) expect(product && product.total.amount <= most + BigInt(mix.loads.length)).toBe(true);
         const perThousand = of("gal", output).amount;
         for (const { finished, products: [part] } of mix.loads) {
           expect(finished.amount <= SPRAYER.capacity.amount).toBe(true);

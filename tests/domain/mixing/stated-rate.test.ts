@@ -114,15 +114,20 @@ describe("a mix ticket by the gallon", () => {
     expect(ticket.findings.find(({ rule }) => rule === "label-rate-above-highest")?.figure).toBe("The label's range is 1 fl oz per gal to 2 fl oz per gal; planned is 2.1 fl oz per gal.");
   });
 
-  test("rounded up to a mark of the gauge, it never passes the most over area that the label states", () => {
-    // 150 sq ft take 0.225 gal, and 0.3 gal are mixed; 2 fl oz a gallon would be 0.6 fl oz, and the label lets 3 fl oz per 1,000 sq ft, 0.45 fl oz here.
+  test("rounded up to a mark of the gauge, it never puts more on the ground than the most over area that the label states", () => {
+    // 150 sq ft take 0.225 gal of the 0.3 gal that are mixed; 2 fl oz a gallon are 0.6 fl oz in all and 0.45 fl oz there, which is 3 fl oz per 1,000 sq ft.
     const lawns = [{ ...LAWN, area: of("sq ft", 150n) }];
     const tool = { name: "dropper", mark: exactly("fl oz", "0.01") };
-    const total = (most?: string) => sprayOf({ lawns, treatments: [{ ...byGallon("2", most === undefined ? undefined : { mostOnArea: perThousand(most) }), tool }] })?.products[0]?.total;
-    expect(total()).toEqual(of("fl oz", "0.6"));
-    expect(total("3")).toEqual(of("fl oz", "0.45"));
-    const { findings } = ticketOf({ lawns, treatments: [{ ...byGallon("2", { mostOnArea: perThousand("3") }), tool }] });
-    expect(findings.find(({ rule }) => rule === "rounded-off-plan")?.figure).toBe("It becomes 1½ fl oz per gal, 25% less than the 2 fl oz per gal that are planned.");
+    const amounts = (strength: string, most?: string, measure = tool) => {
+      const mix = sprayOf({ lawns, treatments: [{ ...byGallon(strength, most === undefined ? undefined : { mostOnArea: perThousand(most) }), tool: measure }] });
+      return [mix?.products[0]?.total, mix?.lawns[0]?.products[0]?.amount, mix?.rest?.products[0]?.amount];
+    };
+    const [all, drawn, left] = [of("fl oz", "0.6"), of("fl oz", "0.45"), of("fl oz", "0.15")];
+    expect([amounts("2"), amounts("2", "3")]).toEqual([[all, drawn, left], [all, drawn, left]]);
+    expect(rulesOf({ lawns, treatments: [{ ...byGallon("2", { mostOnArea: perThousand("3") }), tool }] })).not.toContain("take-care rounded-off-plan");
+    // 1.95 fl oz a gallon are 0.585 fl oz, nearest to 0.6; that would be 3 on 1,000 sq ft, and 2.95 are let.
+    const twentieth = { name: "dropper", mark: exactly("fl oz", "0.05") };
+    expect([amounts("1.95", "3", twentieth)[0], amounts("1.95", "2.95", twentieth)[0]]).toEqual([all, of("fl oz", "0.55")]);
   });
 
   test("less than a mark of the gauge is mixed at its strength, and percent is read by volume", () => {

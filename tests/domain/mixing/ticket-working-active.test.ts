@@ -1,11 +1,14 @@
 import { describe, expect, test } from "vitest";
 import { massInVolume, percentByWeight } from "#domain/quantities/active-ingredient";
 import { densityOf } from "#domain/quantities/density";
+import { exactly } from "#domain/quantities/exact-quantity";
 import { of } from "#domain/quantities/quantity";
+import { rateOf } from "#domain/quantities/rate";
 import { type LabelFacts } from "#domain/label/label-facts";
+import { ticketRate } from "#domain/mixing/stated-rate";
 import { activeWorkings } from "#domain/mixing/ticket-working-active";
 import { faultsOf } from "../../support/read-working";
-import { BARRIER, FEED, IRON, LAWN, QUESTION, ticketOf } from "../../support/ticket";
+import { BARRIER, FEED, IRON, LAWN, QUESTION, SPRAYER, ticketOf } from "../../support/ticket";
 
 function workingsOf(treatments: (typeof QUESTION)["treatments"], lawns = QUESTION.lawns) {
   const question = { ...QUESTION, treatments, lawns };
@@ -21,6 +24,15 @@ test("what is spread: its percent of the weight, per acre of what is treated", (
   expect(workingsOf([BARRIER])).toMatchObject([
     { zoneId: "front", lawnName: "Front", ingredient: "velodiamine", counted: "all", words: "0.484 lb per acre", working: { steps: ["6 lb × 0.37% = 0.0222 lb", "0.0222 lb ÷ 2,000 sq ft × 43,560 sq ft = 0.48352 lb"], result: "0.484 lb per acre" } },
   ]);
+});
+
+test("what is left of a tank counts on no lawn", () => {
+  // By hand: 100 sq ft take 0.15 of 0.2 gal at 2.5 fl oz a gallon, 0.375 fl oz of 2 lb a gallon: 2.5523 lb on an acre, and not 3.4.
+  const strength = rateOf("product-volume-per-spray-volume", "2.5", "fl oz per gal");
+  const stated = ticketRate(strength, { ...IRON.use, rates: { basis: strength.basis, low: strength, high: strength } }, SPRAYER);
+  const label = withActive(IRON.label, massInVolume("2", "lb per gal"));
+  const [active] = workingsOf([{ ...IRON, ...stated, label, tool: { name: "tenth cup", mark: exactly("fl oz", "0.1") }, spot: { shareBasisPoints: 500 } }]);
+  expect(active).toMatchObject({ words: "2.55 lb per acre", working: { inputs: [{ figure: "0.375 fl oz" }, {}, { figure: "100 sq ft" }] } });
 });
 
 test("one ingredient of two products is added up, however its name is written", () => {

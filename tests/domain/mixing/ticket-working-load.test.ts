@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { measureInUnit } from "#domain/quantities/exact-quantity";
 import { of, type Quantity } from "#domain/quantities/quantity";
+import { rateOf } from "#domain/quantities/rate";
 import { toNumber } from "#domain/quantities/rational";
 import { isSprayed } from "#domain/mixing/ticket-question";
 import { finishedWorking, groundOfLoad, halfWorking, loadWorking, marksOf, type SprayAsked } from "#domain/mixing/ticket-working-load";
@@ -27,6 +28,16 @@ test("the finished spray, to a mark of the gauge", () => {
     result: "3.1 gal",
   });
   expect(finishedWorking(askedOf(10n, 100n)).steps.slice(1)).toEqual(["1.92 fl oz ÷ 12.8 fl oz = 0.15 marks, to the nearest 0", "0 + 1 = 1 marks, because the nearest is more than 2% too little", "1 × 12.8 fl oz = 12.8 fl oz"]);
+});
+
+test("the next mark where the nearest is less than a label wants", () => {
+  // 3,020 sq ft at 1 gal, which the iron's label wants at least.
+  const asked = askedOf(3020n, 100n);
+  const gear = { ...SPRAYER, carrier: { ...SPRAYER.carrier, rate: rateOf("carrier-volume-per-area", "1", "gal per 1,000 sq ft") } };
+  const mix = sprayOf({ lawns: [{ ...LAWN, area: asked.area }], treatments: [{ ...IRON, gear }] });
+  const working = mix && finishedWorking({ ...asked, mix, treatments: [{ ...IRON, gear }] });
+  expect(working?.steps.at(-2)).toBe("30 + 1 = 31 marks, because the nearest is less than the 3.02 gal that the label wants on this ground");
+  expect(working && faultsOf(working)).toEqual([]);
 });
 
 describe("loads", () => {

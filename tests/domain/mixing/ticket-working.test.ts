@@ -56,6 +56,9 @@ function shownOfSpray(mix: SprayMix, workings: NonNullable<ReturnType<typeof spr
       const own = workings.lawns[index];
       return [[us(lawn.treatedArea), own?.treated], [us(lawn.finished), own?.finished], ...lawn.products.map(({ line, amount }) => [us(amount), own?.products.find((one) => one.line === line)?.working] as const)];
     }),
+    ...(mix.rest === undefined || mix.rest.finished.amount === 0n
+      ? []
+      : [[us(mix.rest.finished), workings.rest?.finished] as const, ...mix.rest.products.map(({ line, amount }) => [us(amount), workings.rest?.products.find((one) => one.line === line)?.working] as const)]),
     [mix.products.map(({ productName }) => productName).join(", then "), workings.order],
     [mix.steps[0] ?? "no step", workings.half],
     ...(workings.time === undefined ? [] : [["About ", workings.time] as const]),

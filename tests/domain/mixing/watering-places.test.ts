@@ -5,7 +5,7 @@ import { stayingDry, wateringNeeds } from "#domain/mixing/watering-bounds";
 import { type WateringHours } from "#domain/mixing/watering-hours";
 import { type PlacedWatering, placeWaterings, type WateringToPlace } from "#domain/mixing/watering-places";
 import { of } from "#domain/quantities/quantity";
-import { aftercareQuestion, appliedOf, at, byHouse, CHICAGO, daily, END, HOUR, hoursAfterEnd, labelOf, says } from "../../support/aftercare-builders";
+import { aftercareQuestion, appliedOf, at, byHouse, byLaw, CHICAGO, daily, END, HOUR, hoursAfterEnd, labelOf, says } from "../../support/aftercare-builders";
 import { valueOf } from "../../support/domain-answers";
 
 const { visit, estimates } = aftercareQuestion([]);
@@ -26,7 +26,7 @@ function lawn(name: string, products: readonly AppliedProduct[], ...stations: re
 }
 
 const mornings = (from: number, until: number): WateringHours => ({ localRules: "none", controller: byHouse(daily(from, until)) });
-const placed = (hours: WateringHours, ...lawns: readonly WateringToPlace[]) => placeWaterings(lawns, { visit, timeZone: CHICAGO, hours });
+const placed = (hours: WateringHours, ...lawns: readonly WateringToPlace[]) => placeWaterings(lawns, { visit, timeZone: CHICAGO, hours, unitSystem: "us" });
 const startsOf = (one: PlacedWatering | undefined) =>
   one?.kind === "places" ? one.starts.map(({ stationName, startsAfterMinutes }) => `${stationName} ${new Date((one.windows[0]?.fromEpochMilliseconds ?? 0) + startsAfterMinutes * 60_000).toISOString().slice(5, 16)}`) : one?.kind;
 const findingsOf = (all: readonly PlacedWatering[]) => all.map((one) => (one.kind === "none" ? one.findings : []));
@@ -63,6 +63,15 @@ describe("several lawns", () => {
     ]);
     expect(first?.[0]?.figure).toContain("The stations need 120 min one at a time. Front: 60 min for Evenfeed, from Friday, May 1, 2026, 4 pm until Saturday, May 2, 2026, 4 pm. Back: 60 min for Preem, from");
   });
+  test("that the town's rule alone leaves too little time are a license holder's to answer, and nobody is told to set the controller anew", () => {
+    const law = { localRules: byLaw(daily(5, 6)), controller: byHouse(daily(4, 9)) } as const;
+    expect(findingsOf(placed(law, front, back))[0]).toMatchObject([
+      { source: "law", answerableBy: "license-holder", figure: expect.not.stringContaining("The controller") as string, toDo: "Put the product down on a day before a watering day, or split the visit." },
+    ]);
+    const house = { localRules: byLaw(daily(0, 10)), controller: byHouse(daily(5, 6)) } as const;
+    expect(findingsOf(placed(house, front, back))[0]).toMatchObject([{ source: "house", answerableBy: "office", figure: expect.not.stringContaining("Local rules") as string, toDo: expect.stringContaining("set the controller anew within the town's rule") as string }]);
+    expect(findingsOf(placed(mornings(5, 6), front, back))[0]?.[0]?.toDo).toContain("set the controller anew, or");
+  });
   test("where the labels themselves leave too little, that is said and not the hours", () => {
     const quick = (name: string, stationName: string) => lawn(name, [feed(name, 1)], station(stationName, "0.3"));
     const [first] = findingsOf(placed({ localRules: "none", controller: "none" }, quick("Front", "A"), quick("Back", "B")));
@@ -82,6 +91,18 @@ describe("several lawns", () => {
     const all = placed(mornings(5, 6), never, front);
     expect(findingsOf(all).map((findings) => findings.map(({ rule }) => rule))).toEqual([["no-common-watering-time"], []]);
     expect(startsOf(all[1])).toEqual(["A 05-02T10:00", "B 05-02T10:30"]);
+  });
+  test("of which one must stay dry for a product of this visit: it holds where what is down would have had its time without it", () => {
+    const down = (name: string) => ({ ...feed(name, 24), appliedIn: "earlier-visit" as const });
+    const iron = appliedOf(labelOf("Ferrox", says("watering-not-before", { untilLaterOf: [hoursAfterEnd(12)] })));
+    const dryFeed = { ...down("Preem"), label: labelOf("Preem", { ...down("Preem").label.facts, ...says("watering-not-before", { untilLaterOf: [hoursAfterEnd(12)] }) }) };
+    const hours = { localRules: "none", controller: byHouse([...daily(5, 6), ...daily(17, 18)]) } as const;
+    const later = lawn("Back", [dryFeed], station("C", "0.25"));
+    expect(placed(hours, lawn("Front", [down("Evenfeed")], station("A", "0.25")), later).map(startsOf)).toEqual([["A 05-01T22:00"], ["C 05-02T10:00"]]);
+    const [first] = findingsOf(placed(hours, lawn("Front", [down("Evenfeed"), iron], station("A", "0.25")), later));
+    expect(first).toMatchObject([{ level: "hold", about: ["Ferrox", "Evenfeed", "Preem"], toDo: expect.stringMatching(/^Have Evenfeed .* and Preem .* watered in before this visit .*, or put Ferrox down after it has been\.$/u) as string }]);
+    // With so little time that they are in each other's way anyhow this visit has no part in it.
+    expect(findingsOf(placed(mornings(5, 6), lawn("Front", [down("Evenfeed"), iron], station("A", "0.25")), later))[0]).toMatchObject([{ level: "take-care" }]);
   });
   test("without minutes stand in nobody's way", () => {
     const byHand = lawn("Strip", [feed("Evenfeed", 24)], untested);

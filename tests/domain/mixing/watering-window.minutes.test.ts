@@ -1,9 +1,10 @@
 // When a visit is watered in, against a walk that asks each minute whether every label and every hour lets water run.
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import { type AppliedProduct } from "#domain/mixing/applied-product";
 import { judgeWatering, type JudgedWatering, type WateringWindow } from "#domain/mixing/watering-window";
 import { type Measure } from "#domain/quantities/exact-quantity";
-import { type DrawnVisit, questionOf, visitsDrawn, visitsInParts } from "../../support/aftercare-arbitraries";
+import { type DrawnVisit, questionOf, visitsAfterSpoilable, visitsDrawn, visitsInParts } from "../../support/aftercare-arbitraries";
 import { valueOf } from "../../support/domain-answers";
 import { letGo } from "../../support/let-go-by-the-minute";
 import { statedBy, waterWanted } from "../../support/label-by-the-minute";
@@ -16,14 +17,22 @@ const lengthOf = ({ from, until }: Minutes) => (until - from) / MINUTE;
 const rulesOf = ({ findings }: JudgedWatering) => findings.filter(({ level }) => level === "hold").map(({ rule }) => rule);
 const caresOf = ({ findings }: JudgedWatering) => findings.filter(({ level, rule }) => level === "take-care" && rule !== "watering-in-overdue").map(({ rule }) => rule);
 
+/** A product of this visit that wants water and gets no time for it, without a hold, would lose it silently. */
+function expectNothingLostSilently({ ground, products }: DrawnVisit, judged: JudgedWatering): void {
+  const own = products.filter((product) => product.appliedIn === "this-visit" && waterWanted(product, ground) !== undefined);
+  if (own.length > 0 && judged.answer.kind === "no-window") expect(rulesOf(judged)).toHaveLength(1);
+}
+
 /** The hold names two products of which one still wants no water when the other's time is over; or one whose own time is over by then, or before all is down. */
 function expectNamesExcludeEachOther({ ground, products, stations }: DrawnVisit, about: readonly string[]): void {
   const named = products.filter(({ label }) => about.includes(label.productName));
   expect(named).toHaveLength(about.length);
   const water = waterPutDown(products, stations, ground);
   const dated = named.filter((product) => waterWanted(product, ground)?.hasDate === true);
-  const pairs = dated.flatMap((due) => named.filter((dry) => about.length === 1 || dry !== due).map((dry) => ({ dry, due })));
   const earliest = Math.min(...named.map(({ application }) => application.startsAtEpochMilliseconds));
+  // Of several names one may be at odds with itself only for the water that another wants.
+  const byItself = (one: AppliedProduct) => !haveCommonMinute(one, one, waterPutDown([one], stations, ground), ground, earliest);
+  const pairs = dated.flatMap((due) => named.filter((dry) => about.length === 1 || dry !== due || !byItself(due)).map((dry) => ({ dry, due })));
   const isAtOdds = pairs.some(({ dry, due }) => !haveCommonMinute(dry, due, water, ground, earliest));
   const isOverBefore = about.length === 1 && dated.some((due) => !haveCommonMinute(due, due, undefined, ground, allDownAt(products, ground)));
   expect(isAtOdds || isOverBefore).toBe(true);
@@ -83,6 +92,7 @@ function compare(drawn: DrawnVisit): string {
   const judged = valueOf(judgeWatering(questionOf(drawn)));
   const { visit, rules } = letGo(drawn);
   expect(caresOf(judged)).toEqual(rules);
+  expectNothingLostSilently(drawn, judged);
   const came = compareWithoutLetGo(visit, judged, rules.length > 0);
   return rules.length > 0 ? "let go" : came;
 }
@@ -114,6 +124,12 @@ test("water runs in just those stretches that the walk finds long enough, and wh
   const seen: string[] = [];
   fc.assert(fc.property(visitsDrawn, (visit) => void seen.push(compare(visit))), { numRuns: 150 });
   expect(seen).toEqual(expect.arrayContaining(["let go", "no-common-time", "none-needed", "one go"]));
+});
+
+test("what other work put down and the water of this visit spoils holds it, and the thirstiest of other work is let go first", () => {
+  const seen: string[] = [];
+  fc.assert(fc.property(visitsAfterSpoilable, (visit) => void seen.push(compare(visit))), { numRuns: 100 });
+  expect(seen).toEqual(expect.arrayContaining(["let go", "no-common-time", "one go"]));
 });
 
 test("where no stretch is long enough for all stations, whole ones run on several days", () => {

@@ -46,6 +46,27 @@ describe("what other work has at odds by itself", () => {
     expect(judge([plain, capped, feed]).answer).toMatchObject({ kind: "window", depthWords: "0.05 in" });
     expect(rulesOf([appliedOf(FEED), capped])).toEqual(["hold no-common-watering-depth"]);
   });
+  test("water that only a product of this visit wants in such an amount that it spoils what is down holds, and nothing is lost silently", () => {
+    const grub = appliedOf(labelOf("Grubclear", says("watering-in", { by: hoursAfterEnd(24), depth: { least: of("in", "0.5"), most: "none" }, rain: "counts" })));
+    const light = says("watering-in", { by: hoursAfterEnd(24), depth: { least: of("in", "0.1"), most: "none" }, rain: "counts" });
+    const down = earlierOf(labelOf("Weedoff", { ...light, ...says("rain-that-spoils", { within: hoursAfterEnd(24), from: of("in", "0.2") }) }), END - 3 * HOUR);
+    expect(windowsOf([plain, down])).toEqual([[END, END + 21 * HOUR]]);
+    expect(judge([grub, down]).findings).toMatchObject([{ level: "hold", rule: "no-common-watering-time", answerableBy: "nobody", about: ["Grubclear", "Weedoff"], toDo: expect.stringContaining("Have Weedoff (put down Friday, May 1, 2026) watered in before this visit") as string }]);
+    expect(judge([plain, { ...grub, appliedIn: "earlier-visit" }, down])).toMatchObject({
+      answer: { kind: "window", depthWords: "0.1 in" },
+      findings: [{ level: "take-care", rule: "no-common-watering-time", about: ["Grubclear"] }],
+      lostToOthers: [{ applied: { label: { productName: "Grubclear" } }, of: "water" }],
+    });
+  });
+  test("hours too short for the thirstiest alone: that is let go, and the other gets its own water in time", () => {
+    const preem = earlierOf(labelOf("Preem", says("watering-in", { by: hoursAfterEnd(336), depth: { least: of("in", "0.5"), most: "none" }, rain: "counts" })), START - 24 * HOUR);
+    const fed = earlierOf(FEED, END - 2 * HOUR);
+    const change = { hours: { localRules: byLaw(daily(5, 6)), controller: "none" }, stations: [{ ...FRONT, depthPerHour: of("in", "0.4") }] } as const;
+    const { answer, findings, lostToOthers } = judge([plain, preem, fed], change);
+    expect(answer).toMatchObject({ kind: "window", depthWords: "¼ in", elapsedMinutes: 38, isOverdue: false, dueAtEpochMilliseconds: END + 22 * HOUR });
+    expect(lostToOthers).toEqual([{ applied: preem, of: "water" }]);
+    expect(findings).toMatchObject([{ level: "take-care", rule: "watering-hours-leave-no-time", about: ["Preem"], what: expect.stringContaining("Enough water for Preem") as string, figure: expect.stringContaining("75 min") as string }]);
+  });
   test("nothing is watered in before work that crosses the visit is over", () => {
     const crossing = earlierOf(labelOf("Cross"), END + HOUR / 2, { application: { startsAtEpochMilliseconds: START, endsAtEpochMilliseconds: END + HOUR / 2, postedAtEpochMilliseconds: "not-posted" } });
     expect(windowsOf([appliedOf(FEED), crossing])).toEqual([[END + HOUR / 2, END + 24 * HOUR]]);

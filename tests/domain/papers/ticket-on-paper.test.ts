@@ -8,6 +8,7 @@ import { deliveredWorkings } from "#domain/mixing/ticket-working-delivered";
 import { FEED as TICKET_FEED, IRON as TICKET_IRON, LAWN, QUESTION, ticketOf } from "../../support/ticket";
 import { aftercareTimeline } from "#domain/mixing/aftercare";
 import { type LabelAftercare } from "#domain/label/aftercare-constraint";
+import { exactly } from "#domain/quantities/exact-quantity";
 import { of } from "#domain/quantities/quantity";
 import { aftercareQuestion, appliedOf, FEED, hoursAfterEnd, IRON, labelOf, says } from "../../support/aftercare-builders";
 import { valueOf } from "../../support/domain-answers";
@@ -23,6 +24,17 @@ test("each lawn of each mix has an amount under its own product and none under o
   expect(paper.lawns).toEqual([
     { name: "Front", treatedArea: "2,000 sq ft", mix: "dry", amounts: ["5 lb", "–"] },
     { name: "Front", treatedArea: "2,000 sq ft", mix: "3 gal", amounts: ["–", "3 fl oz"] },
+  ]);
+});
+
+test("what is left of a tank has a row after its lawns", () => {
+  // The 5 gal marks make 5 gal where 3 are taken, which all on 2,000 sq ft would be more than the iron's label wants; 1 fl oz is in each.
+  const question = { ...QUESTION, settings: { ...QUESTION.settings, tankMark: exactly("gal", 5n) } };
+  const paper = ticketOnPaper({ ...PRINT, question, ticket: ticketOf(question) });
+  expect(lawnsWithoutEveryAmount(paper)).toEqual([]);
+  expect(paper.lawns.slice(1)).toEqual([
+    { name: "Front", treatedArea: "2,000 sq ft", mix: "3 gal", amounts: ["–", "3 fl oz"] },
+    { name: "Left in the tank", treatedArea: "–", mix: "2 gal", amounts: ["–", "2 fl oz"] },
   ]);
 });
 

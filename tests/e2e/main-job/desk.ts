@@ -10,9 +10,12 @@ export async function recordFill(page: Page, gallons: string, fluidOunces: strin
   await page.getByText(/^Fills? A/).last().click();
   await page.getByRole("link", { name: "Record fill A" }).click();
   await expect(page.getByRole("heading", { name: "Record a fill" })).toBeVisible();
-  await fill(page, { Day: DAYS.work, "Filled at": "06:50", "Finished spray in the tank": gallons, [IRON]: fluidOunces, "Where it was mixed": "Wash pad at the shop" });
+  await expect(page.getByLabel("Gauge before filling")).toHaveValue("0 gal");
+  await fill(page, { Day: DAYS.work, "Filled at": "06:50", "Gauge after filling": gallons, [IRON]: fluidOunces, "Where it was mixed": "Wash pad at the shop" });
   await choose(page, { "Products came from": "Shop" });
-  await page.getByRole("button", { name: "Record the fill" }).click();
+  await page.getByRole("button", { name: "Read it back" }).click();
+  await expect(page.getByText(/The tank held 0 gal before, as in the books, and .+ after\./)).toBeVisible();
+  await page.getByRole("button", { name: "Record the fill" }).dblclick();
   await expect(page.getByRole("heading", { name: "Fill 1", exact: true })).toBeVisible();
   await expect(page.getByText(`${gallons} left`).first()).toBeVisible();
 }

@@ -1,14 +1,22 @@
 "use server";
 
-import { revalidatePath } from "next/cache";
-import { redirect } from "next/navigation";
+import { previewFill } from "#application/fills/preview-fill";
 import { recordFill } from "#application/fills/record-fill";
-import { type FormState, refusedForm } from "../../../form-state";
-import { sendForm } from "../../../session";
+import { type FormState } from "../../../form-state";
+import { sendReadBackForm } from "../../../read-back-form";
+import { memberOfPage } from "../../../session";
+import { careOfForm } from "../../visits/visit-finding";
+import { fillSentence } from "./fill-sentence";
 
+/** Reads the fill back beside the books, the plan and the labels, then writes it. */
 export async function recordFillAction(previous: FormState, form: FormData): Promise<FormState> {
-  const answer = await sendForm(recordFill, form);
-  if (!answer.ok) return refusedForm(previous, form, answer.refusal);
-  revalidatePath("/", "layout");
-  redirect(`/fills#fill-${String(answer.value.number)}`);
+  return sendReadBackForm(previous, form, {
+    preview: previewFill,
+    readBack: async (preview) => {
+      const { company } = await memberOfPage();
+      return { sentence: fillSentence(preview, company.timeZone), cares: preview.findings.map(careOfForm) };
+    },
+    write: recordFill,
+    leadTo: ({ number }) => `/fills#fill-${String(number)}`,
+  });
 }

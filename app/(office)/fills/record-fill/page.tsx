@@ -2,12 +2,16 @@ import { type Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
 import { listEquipment } from "#application/equipment/list-equipment";
+import { listFills, type TankOnFile } from "#application/fills/list-fills";
 import { readFillOfDay } from "#application/fills/read-fill-of-day";
-import { type FillToMake, readPlannedFill, type VisitWithoutFill } from "#application/fills/read-planned-fill";
+import { type FillToMake, readPlannedFill } from "#application/fills/read-planned-fill";
+import { type VisitWithoutFill } from "#application/fills/sprays-of-visits";
 import { house } from "#application/house";
 import { listStock, type StockOfProduct } from "#application/stock/list-stock";
 import { listWords } from "#domain/foundation/list-words";
 import { calendarDateIn } from "#domain/foundation/calendar-date";
+import { gallonsWords } from "#domain/mixing/tank-reading";
+import { type Quantity, zero } from "#domain/quantities/quantity";
 import { isSprayer } from "#domain/equipment/equipment-kind";
 import { LinkButton } from "#ui/button";
 import { EmptyState } from "#ui/empty-state";
@@ -70,10 +74,14 @@ export default async function RecordFillPage({ searchParams }: Props) {
   if ("gone" in planned) return <FillIsGone letter={planned.gone} date={planned.date} />;
   const gear = await asMember(listEquipment, {});
   const stock = await asMember(listStock, {});
-  if (!gear.ok || !stock.ok) notFound();
+  const books = await asMember(listFills, {});
+  if (!gear.ok || !stock.ok || !books.ok) notFound();
   const { fills, without } = planned;
   const [fill, ...others] = fills;
   const tanks = gear.value.equipment.filter((piece) => isSprayer(piece.kind) && !piece.isStoodDown);
+  const asked = fill === undefined ? (tanks.length === 1 ? tanks[0]?.equipmentId : undefined) : fill.equipmentId;
+  const rests = books.value.tanks.map(restOf);
+  const rest = rests.find(({ equipmentId }) => equipmentId === asked);
   const today = calendarDateIn(company.timeZone, house().now().getTime());
   const products = fill === undefined ? productsOnHand(stock.value.products) : productsPlanned(fill);
   const vehicleId = tanks.find(({ equipmentId }) => equipmentId === fill?.equipmentId)?.vehicleId;
@@ -95,13 +103,14 @@ export default async function RecordFillPage({ searchParams }: Props) {
               fixed={{
                 requestId: house().newId(),
                 visitIds: (fill?.plan.visitIds ?? []).join(" "),
-                ...(fill === undefined && tanks.length !== 1 ? {} : { equipmentId: fill?.equipmentId ?? tanks[0]?.equipmentId ?? "" }),
+                ...(asked === undefined ? {} : { equipmentId: asked }),
               }}
-              values={{ filledOn: today, from }}
+              values={{ filledOn: today, from, ...(rest === undefined ? {} : { gaugeBefore: gallonsWords(rest.left) }) }}
               tanks={fill === undefined ? tanks.map(({ equipmentId, name }) => ({ value: equipmentId, word: name })) : []}
               places={stock.value.places.filter(({ value }) => !value.startsWith("equipment:")).map(({ value, name }) => ({ value, word: name }))}
               products={products}
-              finishedHint={fill === undefined ? "With its unit, such as 60 gal." : `Planned: ${us(fill.plan.finished)}. Write what the gauge showed.`}
+              beforeHint={beforeHint(rest === undefined ? rests : [rest])}
+              afterHint={fill === undefined ? "With its unit, such as 60 gal. What went in is the difference." : `Planned: ${us(fill.plan.finished)} more than before. Write what it really shows.`}
             />
           </Sheet>
         )}
@@ -112,6 +121,22 @@ export default async function RecordFillPage({ searchParams }: Props) {
       </Stack>
     </>
   );
+}
+
+interface RestOfTank {
+  readonly equipmentId: string;
+  readonly name: string;
+  readonly left: Quantity<"volume">;
+}
+
+/** What a tank has left by the books; nothing where it was cleaned out since. */
+function restOf({ equipmentId, name, left, isClean }: TankOnFile): RestOfTank {
+  return { equipmentId, name, left: isClean ? zero("volume") : left };
+}
+
+function beforeHint(rests: readonly RestOfTank[]): string {
+  const words = listWords(rests.map(({ name, left }) => `${left.amount === 0n ? "nothing" : gallonsWords(left)} in ${name}`));
+  return `The books have ${words}. Write what it really shows; where pump and hose are full of spray, add what they hold here and after filling.`;
 }
 
 /** Another plan than that of the fill is not shown for it. */

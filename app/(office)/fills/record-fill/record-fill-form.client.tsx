@@ -19,7 +19,8 @@ interface Choices {
   readonly tanks: readonly Choice[];
   readonly places: readonly Choice[];
   readonly products: readonly ProductAsked[];
-  readonly finishedHint: string;
+  readonly beforeHint: string;
+  readonly afterHint: string;
 }
 
 function Product({ productId, name, hint }: ProductAsked) {
@@ -30,7 +31,16 @@ function Tank({ tanks }: { readonly tanks: readonly Choice[] }) {
   return <SelectField label="Tank" chooseWords="Choose a tank" choices={tanks} {...useField("equipmentId")} />;
 }
 
-function Fields({ tanks, places, products, finishedHint }: Choices) {
+function Gauge({ beforeHint, afterHint }: Pick<Choices, "beforeHint" | "afterHint">) {
+  return (
+    <>
+      <TextField label="Gauge before filling" hint={beforeHint} autoComplete="off" width="short" {...useField("gaugeBefore")} />
+      <TextField label="Gauge after filling" hint={afterHint} autoComplete="off" width="short" {...useField("gaugeAfter")} />
+    </>
+  );
+}
+
+function Fields({ tanks, places, products, beforeHint, afterHint }: Choices) {
   return (
     <>
       {tanks.length > 1 && <Tank tanks={tanks} />}
@@ -38,7 +48,7 @@ function Fields({ tanks, places, products, finishedHint }: Choices) {
         <DateField label="Day" {...useField("filledOn")} />
         <TextField label="Filled at" type="time" width="short" {...useField("filledAt")} />
       </Columns>
-      <TextField label="Finished spray in the tank" hint={finishedHint} autoComplete="off" width="medium" {...useField("finished")} />
+      <Gauge beforeHint={beforeHint} afterHint={afterHint} />
       <Stack gap={4}>
         {products.map((product) => (
           <Product key={product.productId} {...product} />
@@ -55,10 +65,21 @@ interface Props extends Choices {
   readonly values: Readonly<Record<string, string>>;
 }
 
-/** What really went into a tank. Nothing is filled in beforehand: planned is not measured. */
+/**
+ * What really went into a tank: read back beside the books and the plan first, then written. Only what the books have in the
+ * tank is filled in beforehand: planned is not measured.
+ */
 export function RecordFillForm({ fixed, values, ...choices }: Props) {
   return (
-    <ActionForm action={recordFillAction} schema={recordFillSchema} fixed={fixed} values={values} submit="Record the fill" whilePending="Recording">
+    <ActionForm
+      action={recordFillAction}
+      schema={recordFillSchema}
+      fixed={fixed}
+      values={values}
+      submit="Read it back"
+      whilePending="Reading it back"
+      write={{ submit: "Record the fill", whilePending: "Recording" }}
+    >
       <Fields {...choices} />
     </ActionForm>
   );

@@ -1,5 +1,5 @@
 import { listWords } from "#domain/foundation/list-words";
-import { type SprayMix, type TankLoad } from "#domain/mixing/spray-mix";
+import { LEFT_IN_TANK, type SprayMix, type SprayRest, type TankLoad } from "#domain/mixing/spray-mix";
 import { type TicketSettings, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { type SprayWorkings } from "#domain/mixing/ticket-working-spray";
 import { timeWords } from "#domain/mixing/ticket-working-time";
@@ -26,6 +26,7 @@ interface SprayMixBlockProps {
 /** What to spray: each load with its water and products in mixing order, the steps, and what each lawn gets. */
 export function SprayMixBlock({ mix, treatments, settings, workings }: SprayMixBlockProps) {
   const { products, loads, lawns, steps, carrier } = mix;
+  const rest = restOf(mix);
   const planned = treatments.filter(({ line }) => products.some((product) => product.line === line));
   return (
     <Stack gap={4}>
@@ -70,19 +71,23 @@ export function SprayMixBlock({ mix, treatments, settings, workings }: SprayMixB
           { id: "finished", head: "Finished spray", align: "figure" },
           ...products.map(({ line, productName }) => ({ id: String(line), head: productName, align: "figure" as const })),
         ]}
-        rows={lawns.map((lawn) => ({
-          id: lawn.zoneId,
-          cells: {
-            lawn: `${lawn.letter} ${lawn.name}`,
-            treated: treatedWords(lawn),
-            finished: us(lawn.finished),
-            ...Object.fromEntries(lawn.products.map(({ line, amount }) => [String(line), us(amount)])),
-          },
-        }))}
+        rows={[
+          ...lawns.map((lawn) => ({ id: lawn.zoneId, cells: { lawn: `${lawn.letter} ${lawn.name}`, treated: treatedWords(lawn), ...amountsOf(lawn) } })),
+          ...(rest === undefined ? [] : [{ id: "rest", cells: { lawn: LEFT_IN_TANK, treated: "–", ...amountsOf(rest) } }]),
+        ]}
       />
       {workings !== undefined && <HowSprayComesAbout mix={mix} workings={workings} />}
     </Stack>
   );
+}
+
+/** What is left in the tank, where anything is. */
+function restOf({ rest }: SprayMix): SprayRest | undefined {
+  return rest === undefined || rest.finished.amount === 0n ? undefined : rest;
+}
+
+function amountsOf({ finished, products }: SprayRest): Readonly<Record<string, string>> {
+  return { finished: us(finished), ...Object.fromEntries(products.map(({ line, amount }) => [String(line), us(amount)])) };
 }
 
 /** What the rate really becomes, where its working is there to say it. */
@@ -111,6 +116,7 @@ function HowSprayComesAbout({ mix, workings }: { readonly mix: SprayMix; readonl
           workings={workings.lawns.filter(({ zoneId }) => zoneId === lawn.zoneId).flatMap(({ finished, products }) => [finished, ...products.map(({ working }) => working)])}
         />
       ))}
+      {workings.rest !== undefined && <HowWorkedOut of="what is left in the tank" workings={[workings.rest.finished, ...workings.rest.products.map(({ working }) => working)]} />}
     </div>
   );
 }

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { codeOfGroup, isOfOneKind, kindOf } from "#domain/mixing/resistance-group";
+import { codeOfGroup, isOfOneKind, kindOf } from "#domain/label/resistance-group";
 
 test.each([
   ["Group 3 herbicide", "other", "herbicide", "3"],
