@@ -40,7 +40,7 @@ export function actOfFinding({ rule, source, about }: Finding, { visitId, proper
   if (OF_THE_FORECAST.has(rule)) return date === null ? undefined : { href: `/today?date=${date}`, words: "Enter the forecast" };
   if (OF_CLEAN_OUTS_OF_DAY.has(rule)) return { href: RECORD_CLEAN_OUT, words: "Record a clean-out" };
   if (OF_THE_TRUCK.has(rule)) return date === null ? undefined : { href: `/today?date=${date}`, words: "The truck’s day" };
-  if (rule === "last-mix-left") return { href: RECORD_TANK_READING, words: "Measure the tank" };
+  if (rule === "last-mix-left" || rule === "two-mixes-in-the-tank") return { href: RECORD_TANK_READING, words: "Measure the tank" };
   if (rule === "water-at-stop-not-known") return { href: `/properties/${propertyId}/change-property`, words: "Say whether there is water" };
   if (OF_FLOWERS.has(rule) || rule === "watering-in-overdue") return { href: `/visits/${visitId}/look-at-lawns`, words: LOOK_FORM };
   if (OF_THE_GEAR.test(rule)) return { href: "/crew/gear", words: "Trucks and gear" };

@@ -1,28 +1,14 @@
 import { type CalendarDate, calendarDateIn } from "#domain/foundation/calendar-date";
 import { groupedBy } from "#domain/foundation/grouping";
 import { isCleanSince } from "#domain/mixing/clean-out";
-import { leftBy } from "#domain/mixing/tank-books";
-import { type LastHeld } from "#domain/mixing/tank-plan-question";
+import { type FilledBefore, type FilledLater, type FilledMix, type HeldMix, type LastHeld, type RestInTank } from "#domain/mixing/tank-plan-question";
 import { fromAmount } from "#domain/quantities/quantity";
-import { filledBeforeOf, filledMixOf, fillsBelow } from "#application/fills/filled-onto";
+import { earliestOf, filledBeforeOf, filledMixOf, type FillsBelow, fillsBelow, latestOfEach, type MixesOnFile, productsOfMixes } from "#application/fills/filled-onto";
 import { type FillOfTank, fillsInBooks } from "#application/fills/fills-in-books";
+import { mixAlone, type MixedForVisit, mixedForVisits } from "#application/fills/mixed-for-visits";
+import { type FillRead, fillsRead, leftNow, type OpenVisit, openVisits } from "#application/days/left-in-fills";
 import { labelsOfProducts, type LabelsRead } from "#application/products/stored-label";
 import { type Work } from "#application/use-case";
-
-interface FillRead {
-  readonly fill_id: string;
-  readonly is_last: boolean;
-  /** Filled for visits of the day. */
-  readonly is_of_day: boolean;
-  /** The tank's latest reading found a rest of it. */
-  readonly is_rest: boolean;
-}
-
-interface OpenVisit {
-  readonly visit_id: string;
-  /** The day whose route it is on; null where it is on none. */
-  readonly date: string | null;
-}
 
 /** A day as far as its tanks ask. */
 export interface DayOfTanks {
@@ -31,116 +17,171 @@ export interface DayOfTanks {
   readonly visitIds: readonly string[];
 }
 
+/** All that the books say of the tanks of a company. */
+interface Books extends MixesOnFile {
+  readonly timeZone: string;
+  readonly day: DayOfTanks;
+  readonly readOf: ReadonlyMap<string, FillRead>;
+  readonly below: ReadonlyMap<string, FillsBelow>;
+  readonly open: ReadonlyMap<string, OpenVisit>;
+  /** The last clean-out of each sprayer, in milliseconds since 1970. */
+  readonly cleanedAt: ReadonlyMap<string, number>;
+}
+
 /**
- * What each sprayer's tank held last by the books: the latest fill on record, what went in, and what is left of it with the
- * rests of the same mix that were measured below it, and all that was in the tank before since its last clean-out. Where the tank's stock has been posted away nothing is left. A sprayer
- * that was cleaned out since its latest fill is clean. One without a fill and without a clean-out on record is not among
- * them: nobody knows what it held. While visits that a fill was made for are neither recorded nor among those of the day,
- * what is left of it is not known, unless the tank was measured on their day or later: then it is what was found.
- * A fill that was drawn from is under way until all of its visits are done. Where the tank was filled on that very day
- * for one of its open visits and then with another mix for a later one, it begins with the first of these fills: records are
- * often written at the day's end. The number of queries does not hang on that of fills.
+ * What each sprayer's tank held last by the books: the latest fill on record or what was mixed for one visit alone, what is
+ * left of it and of the fills under it, and all that was in the tank before since its last clean-out. Where the tank's stock
+ * has been posted away nothing is left. A sprayer that was cleaned out since is clean. One of which neither a clean-out nor
+ * a fill is on record is not among them: nobody knows what it held. A fill that was drawn from is under way until all of its
+ * visits are done. Where the tank was filled on that very day for one of its open visits and then for later ones, it begins
+ * with the first of these fills, and the others come with it: records are often written at the day's end. The number of
+ * queries does not hang on that of fills.
  * @param known labels that were read already, which are not read again
  */
 export async function tanksHeld(work: Work, day: DayOfTanks, known: LabelsRead = new Map()): Promise<ReadonlyMap<string, LastHeld>> {
-  const { companyId } = work.company;
+  const books = await booksOf(work, day, known);
+  const fillsOf = groupedBy([...books.fillOf.values()].filter(({ fillId }) => books.readOf.has(fillId)).toSorted(inTurn), ({ row }) => row.equipmentId);
+  const equipmentIds = new Set([...fillsOf.keys(), ...books.cleanedAt.keys()]);
+  return new Map(
+    [...equipmentIds].flatMap((equipmentId): readonly (readonly [string, LastHeld])[] => {
+      const held = heldIn(books, equipmentId, fillsOf.get(equipmentId) ?? []);
+      return held === undefined ? [] : [[equipmentId, held]];
+    }),
+  );
+}
+
+async function booksOf(work: Work, day: DayOfTanks, known: LabelsRead): Promise<Books> {
+  const { companyId, timeZone } = work.company;
   const read = await fillsRead(work, day.visitIds);
-  const readOf = new Map(read.map((one) => [one.fill_id, one]));
   const below = await fillsBelow(work, read.filter((one) => one.is_last || one.is_of_day).map((one) => one.fill_id));
   const fillIds = [...new Set([...read.map((one) => one.fill_id), ...[...below.values()].flatMap((one) => one.fillIds)])];
-  const rows = await work.tx.fill.findMany({ where: { companyId, fillId: { in: fillIds } } });
-  const fillOf = await fillsInBooks(work, rows);
-  const ofTanks = [...fillOf.values()].filter(({ fillId }) => readOf.get(fillId)?.is_last === true || readOf.get(fillId)?.is_of_day === true);
-  const filled = new Set([...fillOf.values()].flatMap(({ products }) => products.map(({ productId }) => productId)));
-  const labels = new Map([...known, ...(await labelsOfProducts(work.tx, companyId, [...filled].filter((productId) => !known.has(productId))))]);
-  const open = await openVisits(work, ofTanks.flatMap(({ row }) => row.plannedVisitIds));
+  const fillOf = await fillsInBooks(work, await work.tx.fill.findMany({ where: { companyId, fillId: { in: fillIds } } }));
   const cleanOuts = await work.tx.cleanOut.groupBy({ by: ["equipmentId"], where: { companyId }, _max: { cleanedAt: true } });
-  const latestOf = new Map(ofTanks.filter(({ fillId }) => readOf.get(fillId)?.is_last === true).map((fill) => [fill.row.equipmentId, fill]));
-  const clean = cleanOuts.filter(({ equipmentId, _max: { cleanedAt } }) => cleanedAt !== null && isCleanSince({ cleanedAt: cleanedAt.getTime() }, latestOf.get(equipmentId)));
-  const openIds = new Set(open.map(({ visit_id: visitId }) => visitId));
-  const held = [...groupedBy(ofTanks, ({ row }) => row.equipmentId)].flatMap(([equipmentId, own]): readonly (readonly [string, LastHeld])[] => {
-    const latest = latestOf.get(equipmentId);
-    if (latest === undefined) return [];
-    const needed = firstNeeded(work, day, own, openIds);
-    const fill = needed.first === undefined || !needed.all.includes(latest) || isSameMix(needed.first, latest) ? latest : needed.first;
-    const rests = [...fillOf.values()].filter(({ fillId, row }) => fillId !== fill.fillId && row.equipmentId === equipmentId && readOf.get(fillId)?.is_rest === true);
-    const alike = [fill, ...rests.filter((one) => isSameMix(one, fill))];
-    const left = alike.reduce((total, one) => total + leftBy(one, Infinity).amount, 0n);
-    return [
-      [
-        equipmentId,
-        {
-          ...filledMixOf(fill, labels),
-          left: isOpen(work, fill, open, new Set(day.visitIds)) ? "unknown" : fromAmount("volume", left),
-          isUnderWay: fill.draws.length > 0 && fill.row.plannedVisitIds.some((visitId) => openIds.has(visitId)),
-          isOfThatDay: isOfThatDay(work, day, fill, openIds),
-          filledOnto: filledBeforeOf(below.get(fill.fillId), fillOf, labels),
-        },
-      ],
-    ];
+  const cleanedAt = new Map(cleanOuts.flatMap(({ equipmentId, _max }) => (_max.cleanedAt === null ? [] : [[equipmentId, _max.cleanedAt.getTime()] as const])));
+  const alone = await mixedForVisits(work, earliestOf([...cleanedAt.values(), ...[...below.values()].map((one) => one.cleanedAt)]));
+  const asked = productsOfMixes({ fillOf, alone }).filter((productId) => !known.has(productId));
+  const labels = new Map([...known, ...(await labelsOfProducts(work.tx, companyId, asked))]);
+  const open = await openVisits(work, [...fillOf.values()].flatMap(({ row }) => row.plannedVisitIds));
+  return { timeZone, day, fillOf, alone, labels, below, open, cleanedAt, readOf: new Map(read.map((one) => [one.fill_id, one])) };
+}
+
+function inTurn(one: FillOfTank, other: FillOfTank): number {
+  return one.filledAt - other.filledAt || one.number - other.number;
+}
+
+/** @param fills those of the tank of which anything may be left, and its latest, in their order */
+function heldIn(books: Books, equipmentId: string, fills: readonly FillOfTank[]): LastHeld | undefined {
+  const cleanedAt = books.cleanedAt.get(equipmentId);
+  const alone = cleanedAt === undefined ? [] : books.alone.filter((one) => one.equipmentId === equipmentId && one.endedAt > cleanedAt);
+  const latest = fills.at(-1);
+  const isClean = isCleanSince(cleanedAt === undefined ? undefined : { cleanedAt }, latest);
+  if (latest === undefined || isClean) {
+    const [last, ...before] = alone;
+    if (last === undefined) return isClean ? "clean" : undefined;
+    return heldAlone(books, last, mixesOf(books, before), []);
+  }
+  const since = alone.filter(({ endedAt }) => endedAt > latest.filledAt);
+  const [last, ...before] = since;
+  // Whatever else was mixed in it, of a fill that is not used up there is something to spray.
+  if (last === undefined || isSomething(leftOf(books, latest, false))) return heldFill(books, fills, latest, since);
+  const onto = [...mixesOf(books, before), filledMixOf(latest, books.labels)];
+  return heldAlone(books, last, withBelow(onto, filledBeforeOf(books.below.get(latest.fillId), books)), restsUnder(books, fills, latest));
+}
+
+function mixesOf({ labels }: Books, alone: readonly MixedForVisit[]): readonly FilledMix[] {
+  return alone.map((one) => mixAlone(one, labels));
+}
+
+/** Mixes on top of what was there before, of each product the latest. */
+function withBelow(mixes: readonly FilledMix[], below: FilledBefore): FilledBefore {
+  const known = below.filter((one) => one !== "unknown");
+  return [...latestOfEach([...mixes, ...known]), ...(below.includes("unknown") ? (["unknown"] as const) : [])];
+}
+
+/** What was mixed for one visit alone went down there: nothing is left of it but what clings to the tank. */
+function heldAlone({ labels, day }: Books, last: MixedForVisit, onto: FilledBefore, under: readonly RestInTank[]): HeldMix {
+  return {
+    ...mixAlone(last, labels),
+    left: fromAmount("volume", 0n),
+    isUnderWay: false,
+    isOfThatDay: day.visitIds.includes(last.visitId),
+    filledOnto: onto,
+    ...(under.length === 0 ? {} : { under }),
+  };
+}
+
+function heldFill(books: Books, fills: readonly FillOfTank[], latest: FillOfTank, since: readonly MixedForVisit[]): HeldMix {
+  const needed = firstNeeded(books, fills);
+  const first = needed.includes(latest) ? (needed[0] ?? latest) : latest;
+  const later = laterThan(books, fills.slice(fills.indexOf(first) + 1), since, openOfDay(books, first));
+  const under = restsUnder(books, fills.slice(0, fills.indexOf(first)), first);
+  return { ...ofFill(books, first, since, first !== latest), ...(under.length === 0 ? {} : { under }), ...(later.length === 0 ? {} : { later }) };
+}
+
+/** One whose own visits are all recorded and of which something is left goes with the visits of the fill before it. */
+function laterThan(books: Books, fills: readonly FillOfTank[], since: readonly MixedForVisit[], visitsBefore: readonly string[]): readonly FilledLater[] {
+  let served = visitsBefore;
+  return fills.flatMap((fill, index) => {
+    const own = openOfDay(books, fill);
+    const later = ofFill(books, fill, since, index < fills.length - 1);
+    if (own.length === 0 && !isSomething(later.left)) return [];
+    if (own.length > 0) served = own;
+    return [{ ...later, visitIds: served }];
   });
-  return new Map<string, LastHeld>([...held, ...clean.map(({ equipmentId }): readonly [string, LastHeld] => [equipmentId, "clean"])]);
 }
 
-/** The latest fill of each tank, those for visits of the day, and those of which the tank's latest reading found a rest below the latest. */
-async function fillsRead(work: Work, visitIdsOfDay: readonly string[]): Promise<readonly FillRead[]> {
-  const { companyId } = work.company;
-  return work.tx.$queryRaw<FillRead[]>`
-    WITH own AS (
-        SELECT f.fill_id, f.company_id, f.equipment_id, f.filled_at, f.planned_visit_ids && ${[...visitIdsOfDay]}::uuid[] AS is_of_day,
-          lead(f.fill_id) OVER in_order IS NULL AS is_last
-        FROM fill f WHERE f.company_id = ${companyId}::uuid
-        WINDOW in_order AS (PARTITION BY f.equipment_id ORDER BY f.filled_at, f.number)),
-      reading AS (SELECT DISTINCT ON (equipment_id) tank_reading_id FROM tank_reading WHERE company_id = ${companyId}::uuid ORDER BY equipment_id, read_at DESC),
-      rest AS (SELECT r.fill_id FROM fill_rest r JOIN reading USING (tank_reading_id) WHERE r.company_id = ${companyId}::uuid AND r.remaining > 0)
-    SELECT o.fill_id, o.is_last, o.is_of_day, o.fill_id IN (SELECT fill_id FROM rest) AND NOT o.is_last AS is_rest
-    FROM own o WHERE o.is_last OR o.is_of_day OR o.fill_id IN (SELECT fill_id FROM rest)
-    ORDER BY o.equipment_id, o.filled_at, o.fill_id`;
+function ofFill(books: Books, fill: FillOfTank, since: readonly MixedForVisit[], isFollowed: boolean): HeldMix {
+  const mix = filledMixOf(fill, books.labels);
+  return {
+    ...mix,
+    left: leftOf(books, fill, isFollowed),
+    isUnderWay: fill.draws.length > 0 && fill.row.plannedVisitIds.some((visitId) => books.open.has(visitId)),
+    isOfThatDay: isOfThatDay(books, fill),
+    filledOnto: withBelow(mixesOf(books, since), filledBeforeOf(books.below.get(fill.fillId), books)),
+  };
 }
 
-/** The fills that were made on the day itself for open visits of it, that of the first of these visits first; of several for one visit the last. */
-function firstNeeded({ company }: Work, { date, visitIds }: DayOfTanks, fills: readonly FillOfTank[], openIds: ReadonlySet<string>): { readonly first: FillOfTank | undefined; readonly all: readonly FillOfTank[] } {
+/** Earlier fills since the last clean-out before one of which the books still have something, the latest first. */
+function restsUnder(books: Books, fills: readonly FillOfTank[], above: FillOfTank): readonly RestInTank[] {
+  const cleanedAt = books.below.get(above.fillId)?.cleanedAt ?? -Infinity;
+  return fills
+    .filter((fill) => fill !== above && fill.filledAt >= cleanedAt)
+    .toReversed()
+    .map((fill) => ({ ...filledMixOf(fill, books.labels), left: leftOf(books, fill, false) }))
+    .filter(({ left }) => isSomething(left));
+}
+
+function isSomething(left: RestInTank["left"]): boolean {
+  return left === "unknown" || left.amount > 0n;
+}
+
+/** @param isFollowed it was filled on top for a later visit, and what was found of it since is what its own visits left */
+function leftOf({ timeZone, day, open, readOf }: Books, fill: FillOfTank, isFollowed: boolean): RestInTank["left"] {
+  const asFilled = isFollowed ? { ...fill, rests: [], isPostedAway: false } : fill;
+  return leftNow(asFilled, { timeZone, day, open, isBesideReading: !isFollowed && readOf.get(fill.fillId)?.is_beside_reading === true });
+}
+
+/** The fills that were made on the day itself for open visits of it, that of the first of these visits first. */
+function firstNeeded(books: Books, fills: readonly FillOfTank[]): readonly FillOfTank[] {
+  const { timeZone, day: { date, visitIds } } = books;
   const placeOf = new Map(visitIds.map((visitId, place) => [visitId, place]));
-  const all = fills
-    .filter(({ filledAt }) => calendarDateIn(company.timeZone, filledAt) === date)
-    .map((fill) => ({ fill, place: Math.min(...fill.row.plannedVisitIds.flatMap((visitId) => (openIds.has(visitId) ? (placeOf.get(visitId) ?? []) : []))) }))
+  return fills
+    .filter(({ filledAt }) => calendarDateIn(timeZone, filledAt) === date)
+    .map((fill) => ({ fill, place: Math.min(...openOfDay(books, fill).map((visitId) => placeOf.get(visitId) ?? Infinity)) }))
     .filter(({ place }) => place !== Infinity)
-    .toSorted((one, other) => one.place - other.place || other.fill.filledAt - one.fill.filledAt || other.fill.number - one.fill.number)
+    .toSorted((one, other) => one.place - other.place || inTurn(one.fill, other.fill))
     .map(({ fill }) => fill);
-  return { first: all[0], all };
+}
+
+/** Its visits of the day that nobody has recorded. */
+function openOfDay({ day, open }: Books, { row }: FillOfTank): readonly string[] {
+  const ofDay = new Set(day.visitIds);
+  return row.plannedVisitIds.filter((visitId) => ofDay.has(visitId) && open.has(visitId));
 }
 
 /** Filled on that day for visits of it, or before it and drawn from on it. */
-function isOfThatDay({ company }: Work, { date, visitIds }: DayOfTanks, { filledAt, row }: FillOfTank, openIds: ReadonlySet<string>): boolean {
+function isOfThatDay({ timeZone, day: { date, visitIds }, open }: Books, { filledAt, row }: FillOfTank): boolean {
   const ofDay = new Set(visitIds);
   const own = row.plannedVisitIds.filter((visitId) => ofDay.has(visitId));
-  return own.length > 0 && (calendarDateIn(company.timeZone, filledAt) === date || own.some((visitId) => !openIds.has(visitId)));
-}
-
-/** The visits that nobody has recorded, with their day. */
-async function openVisits(work: Work, visitIds: readonly string[]): Promise<readonly OpenVisit[]> {
-  const { companyId } = work.company;
-  if (visitIds.length === 0) return [];
-  return work.tx.$queryRaw<OpenVisit[]>`
-    SELECT v.visit_id, to_char(d.date, 'YYYY-MM-DD') AS date
-    FROM visit v
-    LEFT JOIN stop s ON s.company_id = v.company_id AND s.visit_id = v.visit_id
-    LEFT JOIN route_day d ON d.company_id = s.company_id AND d.route_day_id = s.route_day_id
-    WHERE v.company_id = ${companyId}::uuid AND v.visit_id = ANY(${[...visitIds]}::uuid[]) AND v.state = 'planned'`;
-}
-
-/** True where visits of a fill may have taken from it what nobody knows of. A tank that was measured had given it by then. */
-function isOpen({ company }: Work, { row, rests }: FillOfTank, open: readonly OpenVisit[], ofDay: ReadonlySet<string>): boolean {
-  const own = new Set(row.plannedVisitIds);
-  const rest = rests.at(-1);
-  const measuredOn = rest === undefined ? null : calendarDateIn(company.timeZone, rest.settledAt);
-  return open.some(({ visit_id: visitId, date }) => own.has(visitId) && !ofDay.has(visitId) && (measuredOn === null || (date !== null && date > measuredOn)));
-}
-
-/** The same products, as strong to the last canonical unit. */
-function isSameMix(one: FillOfTank, other: FillOfTank): boolean {
-  return (
-    one.products.length === other.products.length &&
-    one.products.every(({ productId, amount }) => other.products.some((product) => product.productId === productId && product.amount.amount * one.finished.amount === amount.amount * other.finished.amount))
-  );
+  return own.length > 0 && (calendarDateIn(timeZone, filledAt) === date || own.some((visitId) => !open.has(visitId)));
 }

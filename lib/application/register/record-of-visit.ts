@@ -117,6 +117,7 @@ function treatmentOf(used: ReallyUsed, form: CompletedForm, facts: RecordFacts, 
       fill,
       ...(furtherFills.length === 0 ? {} : { furtherFills }),
       equipmentName: treatment.equipmentName,
+      ...(treatment.equipmentId === undefined ? {} : { equipmentId: treatment.equipmentId }),
       notCountable: shared.notCountable,
       lawns: shared.lawns.map(({ zoneId, lawnName, treatedArea, amount, activeIngredients }) => ({
         zoneId,

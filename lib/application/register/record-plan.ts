@@ -31,6 +31,8 @@ export interface ProductPutDown {
   readonly rateText: string;
   readonly reason: string;
   readonly equipmentName: string;
+  /** There only where it is known. */
+  readonly equipmentId?: string;
   readonly label: LabelPutDown;
   /** Where it was to go, and on how much of each lawn. */
   readonly lawns: readonly TreatedLawn[];
@@ -67,7 +69,7 @@ export function treatmentOnLine<Treatment extends Pick<ProductPutDown, "line">>(
 }
 
 /** How a day's tanks are to be filled and emptied, which is of no weight once a visit is done. */
-const OF_TANK_PLANS = ["flush-the-line", "last-mix-left", "other-rates-than-the-fill", "water-at-stop-not-known"];
+const OF_TANK_PLANS = ["flush-the-line", "last-mix-left", "two-mixes-in-the-tank", "other-rates-than-the-fill", "water-at-stop-not-known"];
 /** What a record says anew for itself, about who really did it, or what is of no weight once it is done. */
 const OF_THE_PLAN_ONLY: ReadonlySet<string> = new Set(["calibration-current", "forecast-not-entered", "coming-heat-not-judged", "on-no-day", "license-missing", "license-category-not-on-file", "look-at-the-weather", "technician-under-supervision", ...OF_TANK_PLANS, ...OF_FLOWERS]);
 
@@ -111,7 +113,7 @@ function mixedTreatment(treatment: TicketTreatment, mixes: readonly Mix[]): read
   const mix = mixes.find((one) => linesOf(one).includes(line));
   if (mix === undefined) return [];
   // What was put down is held against the label as it is stated, not against what a calibration made of it.
-  return [{ line, productId, productName: label.productName, rate, rateText, ...(spot === undefined ? {} : { spot }), reason, equipmentName: gear.name, label: { label, use: { ...use, rates } }, lawns: mix.lawns }];
+  return [{ line, productId, productName: label.productName, rate, rateText, ...(spot === undefined ? {} : { spot }), reason, equipmentName: gear.name, equipmentId: gear.equipmentId, label: { label, use: { ...use, rates } }, lawns: mix.lawns }];
 }
 
 interface ZoneRow {
@@ -131,6 +133,7 @@ async function withoutMix(work: Work, planned: readonly PlannedTreatment[], zone
     return {
       ...{ line, productId, rate, rateText, reason },
       ...(spot === undefined ? {} : { spot }),
+      ...(equipmentId === null ? {} : { equipmentId }),
       equipmentName: equipment.find((one) => one.equipmentId === equipmentId)?.name ?? NOT_ON_FILE,
       label: label === undefined || use === undefined ? "not-on-file" : { label, use },
       lawns: zones.filter(({ zoneId }) => zoneIds.includes(zoneId)).map((zone) => wholeLawn(zone, spot)),

@@ -42,7 +42,7 @@ export function roundedInFill({ run, last, isSameAsLast, already }: SizedRun, fi
   for (const { productId, amount, marks } of fill.products) {
     if (marks === null) continue;
     const rest = rests.find((one) => one.productId === productId);
-    const strength = strengthWith(amount, fill.finished, rest === undefined ? undefined : { volume: already, strength: rest.concentration });
+    const strength = strengthWith(amount, fill.finished, rest === undefined || rest.concentration === "unknown" ? undefined : { volume: already, strength: rest.concentration });
     for (const { visitId, treatment } of usesServed(run, fill, productId)) {
       for (const finding of judged(treatment, strength, run.gear.carrier.rate, fill.name)) {
         const words = [finding.what, finding.figure, finding.citation].join("\n");

@@ -8,8 +8,8 @@ import { WHOLE_LAWN } from "#domain/quantities/share";
 import { compareRational, rational, subtractRational } from "#domain/quantities/rational";
 import { amountIn, type FillStop } from "#domain/mixing/tank-fill";
 import { isKeptApartInTank } from "#domain/mixing/kept-apart-checks";
-import { rateOnGround } from "#domain/mixing/stated-rate";
-import { type FilledMix, type HeldMix, type TreatedStop } from "#domain/mixing/tank-plan-question";
+import { rateOnGround, strengthOf } from "#domain/mixing/stated-rate";
+import { type FilledMix, type TreatedStop } from "#domain/mixing/tank-plan-question";
 import { type TicketSprayer, type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { type Grass } from "#domain/turf/grass";
 
@@ -21,7 +21,8 @@ export interface MixInTank {
     readonly productId: string;
     readonly productName: string;
     readonly label: LabelFacts | "unknown";
-    readonly concentration: SprayRate;
+    /** Unknown of what was mixed for one visit alone. */
+    readonly concentration: SprayRate | "unknown";
   }[];
 }
 
@@ -33,10 +34,7 @@ export function mixInTank({ name, finished, products }: FilledMix): MixInTank {
       productId,
       productName,
       label,
-      concentration:
-        amount.dimension === "mass"
-          ? { basis: "product-mass-per-spray-volume", amount: amount.amount, per: finished.amount }
-          : { basis: "product-volume-per-spray-volume", amount: amount.amount, per: finished.amount },
+      concentration: finished === "unknown" ? "unknown" : strengthOf(amount, finished),
     })),
   };
 }
@@ -125,7 +123,7 @@ export function whyUnwanted(label: LabelFacts | "unknown", grasses: readonly Gra
 
 function isWithinLabel({ productId, concentration }: MixInTank["products"][number], { treatments, gear }: NextMix): boolean {
   const treatment = treatments.find((one) => one.productId === productId);
-  const toHigh = treatment === undefined ? undefined : compareToLabel(rateOnGround(concentration, gear.carrier.rate), treatment.use.rates, "high");
+  const toHigh = treatment === undefined || concentration === "unknown" ? undefined : compareToLabel(rateOnGround(concentration, gear.carrier.rate), treatment.use.rates, "high");
   return toHigh !== undefined && toHigh <= 0;
 }
 
@@ -135,16 +133,17 @@ const HALF_A_UNIT = rational(1n, 2n);
 /**
  * Whether what a tank held is the mix that comes next: the same products, each by less than one mark of its tool away
  * from its plan over that fill, or by nothing where no tool measures it, and none stronger than the stops of the next mix
- * let it be.
+ * let it be. What was mixed for one visit alone is never known to be the same.
  */
-export function isSameMix(held: HeldMix, next: FillStop["products"], toolOf: (productId: string) => TicketTool | undefined): boolean {
-  if (held.products.length !== next.length) return false;
+export function isSameMix(held: FilledMix, next: FillStop["products"], toolOf: (productId: string) => TicketTool | undefined): boolean {
+  const { finished } = held;
+  if (finished === "unknown" || held.products.length !== next.length) return false;
   return next.every(({ productId, concentration, strongest }) => {
     const had = held.products.find((product) => product.productId === productId);
-    const wanted = amountIn(concentration, held.finished);
+    const wanted = amountIn(concentration, finished);
     if (had?.amount.dimension !== wanted.dimension) return false;
     const apart = subtractRational(canonicalAmountOf(had.amount), wanted.exactAmount);
-    const over = subtractRational(canonicalAmountOf(had.amount), amountIn(strongest, held.finished).exactAmount);
+    const over = subtractRational(canonicalAmountOf(had.amount), amountIn(strongest, finished).exactAmount);
     if (compareRational(over, HALF_A_UNIT) > 0) return false;
     const distance = apart.numerator < 0n ? { ...apart, numerator: -apart.numerator } : apart;
     const mark = toolOf(productId)?.mark;

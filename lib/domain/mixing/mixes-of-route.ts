@@ -12,10 +12,9 @@ import { checkMix } from "#domain/mixing/tank-plan-checks";
 import { type TankPlanQuestion } from "#domain/mixing/tank-plan-question";
 import { placeRinsate, roomAtStop, type RunOnFirst, type SiteForRinsate } from "#domain/mixing/tank-rinse";
 
-/** The runs of one sprayer, and what its tank holds of another mix in the morning. */
+/** The runs of one sprayer. */
 export interface RunsOfTank {
   readonly runs: readonly SizedRun[];
-  readonly leftOfLast: bigint | "unknown";
   /** By run, what of rinsed tanks rides along when it ends. */
   readonly rinsateAtEnds: readonly bigint[];
 }
@@ -37,15 +36,15 @@ interface Sites {
  * Each mix of one sprayer's route with what lies before it and what is left of it: line, rinse, carry-over, and where the
  * rest goes. What is left may be sprayed at the last stop of the mix and at later stops that get the same mix again.
  */
-export function mixesOfRoute(question: TankPlanQuestion, { runs, leftOfLast, rinsateAtEnds }: RunsOfTank, lettersOf: ReadonlyMap<SizedRun, readonly string[]>): readonly MixWithFindings[] {
+export function mixesOfRoute(question: TankPlanQuestion, { runs, rinsateAtEnds }: RunsOfTank, lettersOf: ReadonlyMap<SizedRun, readonly string[]>): readonly MixWithFindings[] {
   const sitesOf = sitesByMix(runs);
   const names = new Map<MixInTank, string>();
   const named = (one: MixInTank): MixInTank => ({ ...one, name: names.get(one) ?? one.name });
   return runs.map((sized, index) => {
     const name = nameOf(sized, lettersOf.get(sized) ?? []);
-    const heldName = typeof sized.last === "string" ? null : sized.last.name;
+    const heldName = sized.onHand !== null ? sized.restName : typeof sized.last === "string" ? null : sized.last.name;
     const last = typeof sized.last === "string" ? null : named(sized.last);
-    const begin = beginOf(sized, last, index === 0 ? leftOfLast : 0n);
+    const begin = beginOf(sized, last);
     const mix: MixOfRoute = {
       name: name === "" ? (heldName ?? "nothing") : name,
       gear: sized.run.gear,
@@ -79,8 +78,8 @@ function nameOf({ noRoomAt }: SizedRun, letters: readonly string[]): string {
   return letters.length === 1 ? `fill ${letters.join("")}` : `fills ${listWords(letters)}`;
 }
 
-function beginOf(sized: SizedRun, last: MixInTank | null, leftOfLast: bigint | "unknown"): BeginOfMix {
-  const { run, line, cleaning, rinse, rinsedAt, isCleanOutOnFile } = sized;
+function beginOf(sized: SizedRun, last: MixInTank | null): BeginOfMix {
+  const { run, line, cleaning, rinse, rinsedAt, isCleanOutOnFile, restName, leftOfLast, under } = sized;
   const { holdUp } = run.gear;
   return {
     lastName: last?.name ?? null,
@@ -92,7 +91,9 @@ function beginOf(sized: SizedRun, last: MixInTank | null, leftOfLast: bigint | "
     lineVolume: holdUp,
     waterBehind: fromAmount("volume", sized.waterBehind),
     carryOver: line === "runs-on" && last !== null ? carryOverOf(sized, last) : null,
-    leftOfLast: leftOfLast === "unknown" && !isCleanOutOnFile ? "unknown" : fromAmount("volume", leftOfLast === "unknown" || isCleanOutOnFile ? 0n : leftOfLast),
+    restName: restName ?? last?.name ?? null,
+    leftOfLast: isCleanOutOnFile ? fromAmount("volume", 0n) : leftOfLast,
+    under,
   };
 }
 
@@ -103,11 +104,10 @@ function carryOverOf({ run }: SizedRun, last: MixInTank): CarryOver | null {
     visitId: run.draws[0]?.visitId ?? "",
     mix: holdUp,
     ground: settle(areaUnderLastMix(holdUp, carrier.rate), "nearest"),
-    products: last.products.map(({ productId, productName, concentration }) => ({
-      productId,
-      productName,
-      amount: settle<"mass" | "volume">(amountIn(concentration, holdUp), "nearest"),
-    })),
+    // What may run on is of a strength that is known.
+    products: last.products.flatMap(({ productId, productName, concentration }) =>
+      concentration === "unknown" ? [] : [{ productId, productName, amount: settle<"mass" | "volume">(amountIn(concentration, holdUp), "nearest") }],
+    ),
   };
 }
 

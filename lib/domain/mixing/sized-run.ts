@@ -3,26 +3,15 @@ import { rational } from "#domain/quantities/rational";
 import { amountOfMarks } from "#domain/quantities/rounding";
 import { fromAmount } from "#domain/quantities/quantity";
 import { type FillSize, sizeFills, type TankDraw, toLastMark } from "#domain/mixing/fill-sizes";
-import { type ChangeOfMix, isSameMix, mixInTank, type MixInTank } from "#domain/mixing/mix-change";
-import { changeOfRun, onTopOf, type TankContents } from "#domain/mixing/tank-contents";
+import { type BeforeRun, type BeginOfRun, beginOfRun } from "#domain/mixing/begin-of-run";
+import { type ChangeOfMix, mixInTank, type MixInTank } from "#domain/mixing/mix-change";
+import { onTopOf, type TankContents } from "#domain/mixing/tank-contents";
 import { isWeaker, productsIn } from "#domain/mixing/tank-fill";
 import { type Rinse, rinseOf } from "#domain/mixing/tank-rinse";
-import { type LastHeld, type TankPlanQuestion, type TreatedStop } from "#domain/mixing/tank-plan-question";
+import { type TankPlanQuestion, type TreatedStop } from "#domain/mixing/tank-plan-question";
 import { type DrawOfStop, type RunOfMix } from "#domain/mixing/tank-runs";
 import { addWeight, sprayWithin, waterShareOf, waterWeight, weightStaying } from "#domain/mixing/truck-weight";
-import { finestTools } from "#domain/mixing/measuring-tool";
-import { type TicketSprayer, type TicketTool } from "#domain/mixing/ticket-question";
-
-/** What pump and hose hold when a mix begins, and what becomes of it. */
-export type LineAtBegin =
-  /** Water of the last rinse: it is run out until the mix comes. */
-  | "water"
-  | "holds-this-mix"
-  /** The last mix, which may go on the next lawn first. */
-  | "runs-on"
-  /** The last mix, which is run out into a container first. */
-  | "flushed"
-  | "not-known";
+import { toolsOf } from "#domain/mixing/tank-rests";
 
 /** One filling as it was sized, in canonical units of volume. */
 export interface SizedFill {
@@ -40,21 +29,10 @@ export interface SizedFill {
 }
 
 /** A run of one mix with its fills, before they have letters. */
-export interface SizedRun {
+export interface SizedRun extends BeginOfRun {
   readonly run: RunOfMix;
   /** The mix as it is measured out: each product as strong as in the strongest of its fills. */
   readonly real: MixInTank;
-  /** What the tank held before. */
-  readonly last: MixInTank | "clean" | "unknown";
-  /** Whether that is this very mix, of which the rest is used first. */
-  readonly isSameAsLast: boolean;
-  /** What was in the tank before that since its last clean-out. */
-  readonly below: TankContents;
-  readonly change: ChangeOfMix | null;
-  /** Whether the mix before is one of the same day, so that a clean-out between the two is a step of the day's own plan. */
-  readonly followsMixOfThatDay: boolean;
-  readonly isCleanOutOnFile: boolean;
-  readonly line: LineAtBegin;
   /** What the tank needs before this mix, and the water for it where that is not on file yet. */
   readonly cleaning: ChangeOfMix["cleaning"];
   readonly rinse: Rinse | null;
@@ -62,7 +40,6 @@ export interface SizedRun {
   readonly rinsedAt: "shop" | "first-stop";
   /** What comes out of a tank that is rinsed at a stop, with what pump and hose held: it rides along from there. */
   readonly rinsate: bigint;
-  readonly already: bigint;
   readonly fills: readonly SizedFill[];
   /** In the tank, after the last stop. */
   readonly left: bigint;
@@ -86,23 +63,6 @@ export interface SizingFrame {
   readonly weights: bigint[];
 }
 
-/** What one sprayer held before a run. */
-export interface BeforeRun {
-  readonly last: LastHeld | MixInTank;
-  /** Of a mix of the same day: what was in the tank before it since its last clean-out. */
-  readonly below: TankContents;
-  /** Whether pump and hose hold the last mix; not where water pushed it out. */
-  readonly lineHoldsLast: boolean;
-  readonly isFirst: boolean;
-  /** Whether so much is left of it that it can't be let out at a stop: a mark of the gauge or more. */
-  readonly leavesRest: boolean;
-}
-
-/** The tool by which a product of the run is measured: the finest of those that its visits take for it. */
-export function toolsOf({ draws }: Pick<RunOfMix, "draws">): (productId: string) => TicketTool | undefined {
-  return finestTools(draws.flatMap(({ treatments }) => treatments));
-}
-
 /** The mix of a run as the next one asks about it. */
 export function mixOf({ products, draws }: RunOfMix, name: string): MixInTank {
   const labels = new Map(draws[0]?.treatments.map(({ productId, label }) => [productId, label]));
@@ -112,7 +72,7 @@ export function mixOf({ products, draws }: RunOfMix, name: string): MixInTank {
 /** Sizes the fills of one run, and says what lies between the mix before and this one. */
 export function sizeRun(frame: SizingFrame, run: RunOfMix, before: BeforeRun): SizedRun {
   const { gear } = run;
-  const begin = beginOf(frame.question, run, before);
+  const begin = beginOfRun(frame.question, run, before);
   const { toLine, pushOut } = lineOf(frame.question, run, begin);
   carryPushWater(frame, run, before.isFirst, pushOut);
   const rinsing = rinsingOf(frame.question, run, begin, before);
@@ -123,7 +83,7 @@ export function sizeRun(frame: SizingFrame, run: RunOfMix, before: BeforeRun): S
   const sizes = sizeFills(draws, { mark: tankMark, most: mostAtDraws(frame, run, draws, tank), already: begin.already }, tankLoads);
   const byTank = frame.question.truck.payload === null ? sizes : sizeFills(draws, { mark: tankMark, most: draws.map(() => tank), already: begin.already }, "full-tanks-then-a-short-one");
   const held = gear.holdUp === "unknown" ? 0n : gear.holdUp.amount;
-  const fills = sizes.kind === "sized" ? sizedFills(sizes.fills, draws, before) : [];
+  const fills = sizes.kind === "sized" ? sizedFills(sizes.fills, draws, { ...before, leavesRest: before.leavesRest && begin.onHand === null }) : [];
   return {
     ...begin,
     ...rinsing,
@@ -144,7 +104,7 @@ export function sizeRun(frame: SizingFrame, run: RunOfMix, before: BeforeRun): S
  * What fills pump and hose and stays there, and the clean water that pushes the mix out of them instead. Water can't push
  * while a mark or more of the mix is still in the tank: then the line keeps it.
  */
-function lineOf({ settings }: TankPlanQuestion, { gear, draws }: RunOfMix, { line, already }: BeginOfSizedRun): { readonly toLine: bigint; readonly pushOut: bigint } {
+function lineOf({ settings }: TankPlanQuestion, { gear, draws }: RunOfMix, { line, already }: BeginOfRun): { readonly toLine: bigint; readonly pushOut: bigint } {
   const held = gear.holdUp === "unknown" ? 0n : gear.holdUp.amount;
   const toLine = line !== "holds-this-mix" && line !== "runs-on" ? held : 0n;
   const needed = draws.reduce((total, { finished }) => total + finished.amount, toLine);
@@ -156,58 +116,35 @@ function lineOf({ settings }: TankPlanQuestion, { gear, draws }: RunOfMix, { lin
  * The mix of a run as its fills are measured out. They run into one another in tank, pump and hose, and into what was in
  * the tank of this very mix: each product counts as strong as in the strongest of them; as planned where nothing is filled.
  */
-function realMix(run: RunOfMix, fills: readonly SizedFill[], { isSameAsLast, last }: Pick<SizedRun, "isSameAsLast" | "last">): MixInTank {
+function realMix(run: RunOfMix, fills: readonly SizedFill[], { onHand }: Pick<SizedRun, "onHand">): MixInTank {
   const planned = mixOf(run, "");
   const filled = fills.flatMap(({ mixed }) => {
     const finished = fromAmount("volume", mixed);
     return mixed === 0n ? [] : [mixInTank({ name: "", finished, products: productsIn(run, finished, toolsOf(run)).map((product) => ({ ...product, label: "unknown" })) })];
   });
-  const strongest = strongestOf([...filled, ...(isSameAsLast && typeof last !== "string" ? [last] : [])]);
+  const strongest = strongestOf([...filled, ...(onHand?.fills ?? [])]);
   return { ...planned, products: planned.products.map((product) => ({ ...product, concentration: strongest.get(product.productId) ?? product.concentration })) };
 }
 
-/** How strong each product is in the strongest of several fillings of one mix. */
+/** How strong each product is in the strongest of several fillings of one mix, as far as it is known. */
 export function strongestOf(mixes: readonly MixInTank[]): ReadonlyMap<string, SprayRate> {
   const strongest = new Map<string, SprayRate>();
   for (const { productId, concentration } of mixes.flatMap(({ products }) => products)) {
     const known = strongest.get(productId);
+    if (concentration === "unknown") continue;
     if (known === undefined || isWeaker(known, concentration)) strongest.set(productId, concentration);
   }
   return strongest;
 }
 
-type BeginOfSizedRun = Pick<SizedRun, "last" | "isSameAsLast" | "below" | "change" | "followsMixOfThatDay" | "isCleanOutOnFile" | "line" | "already">;
-
-function beginOf({ stops, cleanOuts }: TankPlanQuestion, run: RunOfMix, { last, below: belowOfDay, lineHoldsLast, isFirst }: BeforeRun): BeginOfSizedRun {
-  const { gear, products, draws } = run;
-  const first = draws[0];
-  const none = { isSameAsLast: false, below: [], change: null, followsMixOfThatDay: !isFirst, isCleanOutOnFile: false, already: 0n };
-  const isCleanOutOnFile = cleanOuts !== "unknown" && first !== undefined && cleanOuts.get(gear.equipmentId)?.has(first.visitId) === true;
-  if (last === "clean" || first === undefined) return { ...none, last: "clean", line: "water" };
-  if (last === "unknown") return { ...none, last, isCleanOutOnFile, line: isCleanOutOnFile ? "water" : "not-known" };
-  const below = "left" in last ? last.filledOnto.map((one) => (one === "unknown" ? one : mixInTank(one))) : belowOfDay;
-  if ("left" in last && isSameMix(last, products, toolsOf(run))) {
-    return { ...none, last: mixInTank(last), isSameAsLast: true, below, line: lineHoldsLast ? "holds-this-mix" : "water", already: last.left === "unknown" ? 0n : last.left.amount };
-  }
-  const mix = "left" in last ? mixInTank(last) : last;
-  const change = changeOfRun([mix, ...below], run, stops);
-  const line = isCleanOutOnFile || !lineHoldsLast ? "water" : runsOn(change, gear, first) ? "runs-on" : "flushed";
-  return { ...none, last: mix, below, change, followsMixOfThatDay: !isFirst || ("left" in last && last.isOfThatDay), isCleanOutOnFile, line };
-}
-
 /** All that is in the tank after a run since its last clean-out, recorded or planned, the run's own mix first. A rinse thins what was there and leaves it. */
-export function contentsAfter({ real, last, below, isSameAsLast, isCleanOutOnFile, cleaning }: Pick<SizedRun, "real" | "last" | "below" | "isSameAsLast" | "isCleanOutOnFile" | "cleaning">): TankContents {
-  if (isSameAsLast) return onTopOf(real, below);
+export function contentsAfter({ real, last, below, onHand, isCleanOutOnFile, cleaning }: Pick<SizedRun, "real" | "last" | "below" | "onHand" | "isCleanOutOnFile" | "cleaning">): TankContents {
+  if (onHand !== null) return onTopOf(real, onHand.onto);
   return typeof last === "string" || isCleanOutOnFile || cleaning === "clean-out" ? [real] : onTopOf(real, [last, ...below]);
 }
 
-/** The last mix may go on the next lawn, and the lawn takes all of it: what is left in the hose for the one after is not looked into. */
-function runsOn({ mayRunOn }: ChangeOfMix, { holdUp }: TicketSprayer, { finished }: DrawOfStop): boolean {
-  return mayRunOn && holdUp !== "unknown" && holdUp.amount <= finished.amount;
-}
-
 /** What pump and hose hold more than there is of a mix that has to come through them; nothing where they hold it already or no fill was sized. */
-function waterBehind({ line, already }: BeginOfSizedRun, fills: readonly SizedFill[], pushOut: bigint): bigint {
+function waterBehind({ line, already }: BeginOfRun, fills: readonly SizedFill[], pushOut: bigint): bigint {
   if (line === "holds-this-mix" || line === "runs-on" || fills.length === 0) return 0n;
   const short = fills.reduce((rest, { mixed }) => rest - mixed, pushOut - already);
   return short > 0n ? short : 0n;
@@ -218,8 +155,9 @@ function waterBehind({ line, already }: BeginOfSizedRun, fills: readonly SizedFi
  * water, so that no water for it rides along; at a stop what comes out has to ride on. What is left of a mix by a mark of the
  * gauge or more is taken to the shop, where the tank is rinsed then.
  */
-function rinsingOf({ stops, settings }: TankPlanQuestion, { gear, draws }: RunOfMix, { last, change, line, isCleanOutOnFile }: BeginOfSizedRun, { isFirst, leavesRest }: BeforeRun): Pick<SizedRun, "cleaning" | "rinse" | "rinsedAt" | "rinsate"> {
-  const cleaning = last === "unknown" ? "clean-out" : (change?.cleaning ?? "none");
+function rinsingOf({ stops, settings }: TankPlanQuestion, { gear, draws }: RunOfMix, { last, change, line, isCleanOutOnFile, onHand }: BeginOfRun, { isFirst, leavesRest }: BeforeRun): Pick<SizedRun, "cleaning" | "rinse" | "rinsedAt" | "rinsate"> {
+  // Where the crew filled the tank for it already, what came before that is done or left undone.
+  const cleaning = onHand !== null ? "none" : last === "unknown" ? "clean-out" : (change?.cleaning ?? "none");
   const rinse = cleaning === "none" || isCleanOutOnFile ? null : rinseOf(gear, cleaning, settings.tankMark);
   if (isFirst || leavesRest || !hasWater(stops[draws[0]?.stopIndex ?? 0])) return { cleaning, rinse, rinsedAt: "shop", rinsate: 0n };
   const flushed = line === "flushed" && gear.holdUp !== "unknown" ? gear.holdUp.amount : 0n;

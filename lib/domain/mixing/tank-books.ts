@@ -57,11 +57,6 @@ export function leftBy(fill: FillInBooks, until: number): Quantity<"volume"> {
   return fromAmount("volume", fill.isPostedAway || left < 0n ? 0n : left);
 }
 
-/** What the visits that had ended by some moment (milliseconds since 1970) drew. */
-export function drawnBy({ draws }: FillInBooks, until: number): Quantity<"volume"> {
-  return sprayedIn(draws.filter(({ endedAt }) => endedAt <= until));
-}
-
 /** Where the spray of a visit came from by the books. */
 export interface SourceOfDraw {
   /**
@@ -69,7 +64,7 @@ export interface SourceOfDraw {
    * after it, up to so much: a visit written down late explains a part of that.
    */
   readonly from: "tank" | { readonly fillRestId: string; readonly missing: Quantity<"volume"> };
-  /** What was drawn before it, for the running total: below nothing as in {@link goneBy}. */
+  /** What was gone before it, for the running total: below nothing as in {@link goneBy}. */
   readonly drawn: { readonly dimension: "volume"; readonly amount: bigint };
 }
 
@@ -77,9 +72,11 @@ export interface SourceOfDraw {
  * Where a draw of a visit that ended at this moment (milliseconds since 1970) comes from, when it is written down now.
  */
 export function sourceOfDraw(fill: FillInBooks, endedAt: number): SourceOfDraw {
-  const rest = fill.rests.find(({ settledAt }) => settledAt >= endedAt);
+  const next = fill.rests.findIndex(({ settledAt }) => settledAt >= endedAt);
+  const rest = fill.rests[next];
   if (rest === undefined) return { from: "tank", drawn: { dimension: "volume", amount: goneBy(fill, Infinity) } };
-  const drawn = drawnBy(fill, rest.settledAt);
+  // What was found before the visit still counts: it can't have taken what was not there any more.
+  const drawn = { dimension: "volume" as const, amount: goneBy({ ...fill, rests: fill.rests.slice(0, next) }, rest.settledAt) };
   const explained = sprayedIn(fill.draws.filter(({ fillRestId }) => fillRestId === rest.fillRestId));
   const missing = rest.inTheBooks.amount - rest.left.amount - explained.amount;
   return { from: { fillRestId: rest.fillRestId, missing: fromAmount("volume", missing < 0n ? 0n : missing) }, drawn };

@@ -1,6 +1,8 @@
 import { type Finding } from "#domain/foundation/finding";
 import { type Quantity } from "#domain/quantities/quantity";
-import { type LineAtBegin, type SizedRun } from "#domain/mixing/sized-run";
+import { type LeftOfLast, type LineAtBegin } from "#domain/mixing/begin-of-run";
+import { type SizedRun } from "#domain/mixing/sized-run";
+import { type RestInTank } from "#domain/mixing/tank-plan-question";
 import { type MixedFill, type PlannedFill } from "#domain/mixing/tank-fill";
 import { type Rinse, type RinsateWay } from "#domain/mixing/tank-rinse";
 import { type HeaviestLoad } from "#domain/mixing/truck-weight";
@@ -49,8 +51,12 @@ export interface BeginOfMix {
   /** Clean water that has to follow the mix before it reaches the tip, because there is less of it than pump and hose hold: a part of what pushes it out. */
   readonly waterBehind: Quantity<"volume">;
   readonly carryOver: CarryOver | null;
-  /** Of another mix that is in the tank in the morning: it has to go before the tank is filled. Unknown of any mix that is not recorded to its end. */
-  readonly leftOfLast: Quantity<"volume"> | "unknown";
+  /** What the books have in the tank before it, by the names of its fills; null where that is nothing. */
+  readonly restName: string | null;
+  /** Of another mix that is in the tank: it has to go before the tank is filled. Unknown of any mix that is not recorded to its end. */
+  readonly leftOfLast: LeftOfLast;
+  /** Other mixes under what the tank holds of this one. */
+  readonly under: readonly RestInTank[];
 }
 
 /** What is done and what is left when a mix ends. */

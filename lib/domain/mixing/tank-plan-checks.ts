@@ -33,6 +33,7 @@ export function checkMix(question: TankPlanQuestion, sized: SizedRun, mix: MixOf
     ...at(carriedOver(mix, stop)),
     ...at(otherRates(sized, before, mix, stop)),
     ...at(leftOfLast(mix)),
+    ...at(twoMixes(mix)),
     ...at(lessThanTheLine(sized, mix, stop)),
     ...keptDown(question, sized),
     ...placesNotKnown(question, sized),
@@ -46,24 +47,24 @@ export function checkMix(question: TankPlanQuestion, sized: SizedRun, mix: MixOf
 function uncleaned(question: TankPlanQuestion, sized: SizedRun, first: TreatedStop, contents: TankContents): Found {
   const { run, change } = sized;
   const { gear } = run;
-  const [last, ...below] = contents;
-  const oldest = contents.findLast((one) => one !== "unknown") ?? null;
-  const notKnown = (held: TankContents) => (held.includes("unknown") ? heldNotKnown(run, oldest) : undefined);
-  if (sized.isSameAsLast && last !== undefined && last !== "unknown") {
+  if (sized.onHand !== null) {
     // The tank holds this very mix already: what it held when it was filled counts until a clean-out before that is on file.
+    const { fills: [latest], onto } = sized.onHand;
+    const filled = onto.findLast((one) => one !== "unknown") ?? latest;
     return atEachStop(question, sized, (stop, treatments) => {
-      const left = residuesFor(below, { stop, treatments, gear });
-      return left.length === 0 ? notKnown(below) : filledUncleaned(left, last, { stop, gear });
+      const left = residuesFor(onto, { stop, treatments, gear });
+      return left.length > 0 ? filledUncleaned(left, latest, { stop, gear }) : onto.includes("unknown") ? heldNotKnown(run, filled) : undefined;
     });
   }
   if (sized.isCleanOutOnFile) return [];
   if (sized.last === "unknown") return atEachStop(question, sized, () => heldNotKnown(run, null));
   if (change?.cleaning !== "clean-out") return [];
+  const oldest = contents.findLast((one) => one !== "unknown") ?? null;
   const leftAt = (stop: TreatedStop, treatments: DrawOfStop["treatments"]) => residuesFor(contents, { stop, treatments, gear });
   if (sized.followsMixOfThatDay) return [{ visitId: first.visitId, finding: cleanOutComesFirst(leftAnywhere(question, sized, leftAt), { stop: first, gear }) }];
   return atEachStop(question, sized, (stop, treatments) => {
     const left = leftAt(stop, treatments);
-    return left.length === 0 ? notKnown(contents) : notCleanedOut(left, { stop, gear });
+    return left.length > 0 ? notCleanedOut(left, { stop, gear }) : contents.includes("unknown") ? heldNotKnown(run, oldest) : undefined;
   });
 }
 
@@ -146,16 +147,30 @@ function otherRates({ run }: SizedRun, before: SizedRun | undefined, mix: MixOfR
   ];
 }
 
-function leftOfLast({ begin: { leftOfLast: left, lastName }, gear }: MixOfRoute): readonly Finding[] {
+function leftOfLast({ begin: { leftOfLast: left, restName }, gear }: MixOfRoute): readonly Finding[] {
+  const name = restName ?? "the last mix";
+  const about = [gear.name];
   if (left === "unknown") {
     return [
       takeCare({
         rule: "last-mix-left",
         source: "stock",
         what: `What the tank of ${gear.name} still holds is not known.`,
-        figure: `Visits that ${lastName ?? "the last mix"} was filled for are not recorded; the fills are planned for an empty tank.`,
+        figure: `Visits that ${name} was filled for are not recorded; the fills are planned for an empty tank.`,
         toDo: "Record those visits, or dip the tank before it is filled.",
-        about: [gear.name],
+        about,
+      }),
+    ];
+  }
+  if (left === "more-than-it-holds") {
+    return [
+      takeCare({
+        rule: "last-mix-left",
+        source: "stock",
+        what: `By the books more is in the tank of ${gear.name} than it holds.`,
+        figure: `What is left of ${name} comes to more than that; the fills are planned for an empty tank.`,
+        toDo: "Dip the tank before it is filled and record what it holds. Look at the gallons of those fills: only what was added belongs to each.",
+        about,
       }),
     ];
   }
@@ -165,8 +180,24 @@ function leftOfLast({ begin: { leftOfLast: left, lastName }, gear }: MixOfRoute)
       rule: "last-mix-left",
       source: "stock",
       what: `The tank of ${gear.name} is not empty by the books.`,
-      figure: `${formatQuantity(left, "us")} of ${lastName ?? "the last mix"} are left, which is another mix than the next one.`,
+      figure: `${formatQuantity(left, "us")} of ${name} are left, which is another mix than the next one.`,
       toDo: "Spray it where its label allows it, or pump it into the rinsate tank, and record which.",
+      about,
+    }),
+  ];
+}
+
+/** What the books still have of another mix under the one that is sprayed next: it makes that weaker, carries its products along and takes room. */
+function twoMixes({ begin: { under, restName }, gear }: MixOfRoute): readonly Finding[] {
+  if (under.length === 0) return [];
+  const rests = under.map(({ name, left }) => (left === "unknown" ? `nobody knows how much of ${name}` : `${formatQuantity(left, "us")} of ${name}`));
+  return [
+    takeCare({
+      rule: "two-mixes-in-the-tank",
+      source: "stock",
+      what: `By the books the tank of ${gear.name} holds more than one mix.`,
+      figure: `Under ${restName ?? "the last fill"} there may be ${listWords(rests)}, which is another mix; the fills are planned without it.`,
+      toDo: "Where that was let out or sprayed before, record it, or dip the tank and record what it holds. Else pump the tank into the rinsate tank.",
       about: [gear.name],
     }),
   ];

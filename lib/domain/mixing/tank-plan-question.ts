@@ -20,14 +20,15 @@ export interface TreatedStop {
 
 /** What a tank was filled with, as the books have it. */
 export interface FilledMix {
-  /** "fill 7" */
+  /** "fill 7", "the mix of 12 Elm St" */
   readonly name: string;
-  readonly finished: Quantity<"volume">;
+  /** Unknown of what was mixed for one visit alone: its record says what went down of each product, and not in how much spray. */
+  readonly finished: Quantity<"volume"> | "unknown";
   readonly products: readonly {
     readonly productId: string;
     readonly productName: string;
     readonly label: LabelFacts | "unknown";
-    /** In the whole fill. */
+    /** In all of it. */
     readonly amount: ProductAmount;
   }[];
 }
@@ -38,16 +39,30 @@ export interface FilledMix {
  */
 export type FilledBefore = readonly (FilledMix | "unknown")[];
 
-/** A mix that a tank was filled with before the fills that are planned. */
-export interface HeldMix extends FilledMix {
-  /** What is still in the tank by the books; unknown while visits that it was filled for are not recorded. */
+/** A mix of which something may still be in the tank. */
+export interface RestInTank extends FilledMix {
+  /** What is still in the tank of it by the books; unknown while visits that it was filled for are not recorded. */
   readonly left: Quantity<"volume"> | "unknown";
+}
+
+/** A mix that a tank was filled with before the fills that are planned. */
+export interface HeldMix extends RestInTank {
   /** Whether it was drawn from and visits that it was filled for are still to be done: then pump and hose hold it too. */
   readonly isUnderWay: boolean;
   /** Whether it was filled for visits of the day that is planned: then a change of mix after it lies between two of its stops. */
   readonly isOfThatDay: boolean;
   /** What was in the tank since its last clean-out when it was filled. */
   readonly filledOnto: FilledBefore;
+  /** Earlier fills of which the books still have something in the tank, the latest first; there only where there are any. */
+  readonly under?: readonly RestInTank[];
+  /** Fills that were made since on the day that is planned, for visits of it that are still to be done, in their order; there only where there are any. */
+  readonly later?: readonly FilledLater[];
+}
+
+/** A fill that the crew made on the day that is planned before all visits of the one before it were recorded. */
+export interface FilledLater extends HeldMix {
+  /** The visits of that day that it was made for. */
+  readonly visitIds: readonly string[];
 }
 
 /** What a tank held last: a mix, nothing since a clean-out, or nobody knows. */

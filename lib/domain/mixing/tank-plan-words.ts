@@ -29,12 +29,14 @@ function gallons(volume: Quantity<"volume">): string {
 }
 
 function beforeSentences({ already, begin, visitIds: [first = ""] }: MixOfRoute, nameOf: StopName): readonly string[] {
-  const { rinse, cleaning, line, lineVolume, waterBehind, lastName, carryOver, leftOfLast, isCleanOutOnFile } = begin;
+  const { rinse, cleaning, line, lineVolume, waterBehind, lastName, carryOver, restName, leftOfLast, under, isCleanOutOnFile } = begin;
   const last = lastName ?? "the last mix";
+  const rest = restName ?? last;
   const sentences: string[] = [];
-  if (already.amount > 0n) sentences.push(`${gallons(already)} of ${last} are in the tank by the books and are used first.`);
-  if (leftOfLast === "unknown") sentences.push(`What is left of ${last} is not known; the fills are planned for an empty tank.`);
-  else if (leftOfLast.amount > 0n) sentences.push(`Empty the tank first: ${gallons(leftOfLast)} of ${last} are in it by the books.`);
+  if (already.amount > 0n) sentences.push(`${gallons(already)} of ${rest} are in the tank by the books and are used first.`);
+  for (const { name, left } of under) sentences.push(left === "unknown" ? `How much of ${name}, another mix, is under it is not known.` : `${gallons(left)} of ${name}, another mix, are under it by the books.`);
+  if (typeof leftOfLast === "string") sentences.push(`What is left of ${rest} is not known; the fills are planned for an empty tank.`);
+  else if (leftOfLast.amount > 0n) sentences.push(`Empty the tank first: ${gallons(leftOfLast)} of ${rest} are in it by the books.`);
   if (isCleanOutOnFile && cleaning !== "none") sentences.push("The clean-out before it is on file.");
   if (line === "flushed" && lineVolume !== "unknown" && lineVolume.amount > 0n) {
     sentences.push(`Run ${gallons(lineVolume)} of ${last} out of pump and hose into a container for the shop's rinsate tank.`);

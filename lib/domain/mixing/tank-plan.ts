@@ -4,13 +4,14 @@ import { fromAmount, ratio } from "#domain/quantities/quantity";
 import { rational, toNumber } from "#domain/quantities/rational";
 import { amountOfMarks } from "#domain/quantities/rounding";
 import { roundedInFill } from "#domain/mixing/fill-rounding";
-import { isSameMix } from "#domain/mixing/mix-change";
 import { mixesOfRoute } from "#domain/mixing/mixes-of-route";
-import { type BeforeRun, contentsAfter, type SizedFill, type SizedRun, type SizingFrame, sizeRun, toolsOf } from "#domain/mixing/sized-run";
+import { type BeforeRun } from "#domain/mixing/begin-of-run";
+import { contentsAfter, type SizedFill, type SizedRun, type SizingFrame, sizeRun } from "#domain/mixing/sized-run";
 import { mixFill, underAMark } from "#domain/mixing/tank-fill";
 import { levelsAlong, type TankAction, type TankLevel } from "#domain/mixing/tank-levels";
 import { type AboardAtStop, type FillOfRoute, type FillPlace, type TankPlan } from "#domain/mixing/tank-plan-answer";
 import { type LastHeld, type TankPlanQuestion, type TreatedStop } from "#domain/mixing/tank-plan-question";
+import { allIn, isFor, morningOf, restsAtBegin, toolsOf } from "#domain/mixing/tank-rests";
 import { rinsateAlong } from "#domain/mixing/rinsate-aboard";
 import { type RunOfMix, runsOfTanks } from "#domain/mixing/tank-runs";
 import { addWeight, checkPayload, type HeaviestLoad, unweighedRests, waterShareOf, waterWeight } from "#domain/mixing/truck-weight";
@@ -23,7 +24,6 @@ export interface PlannedTank {
   readonly levels: readonly TankLevel[];
   /** By run, the rinsate that is aboard when it ends. */
   readonly rinsateAtEnds: readonly bigint[];
-  readonly leftOfLast: bigint | "unknown";
 }
 
 /**
@@ -65,29 +65,31 @@ export function planTanks(question: TankPlanQuestion): TankPlan {
 /** What a sprayer that no stop uses has in it weighs all day, as far as the books know it. Its mix is taken to weigh what water does (common practice). */
 function addUnused({ question: { lastHeld }, weights }: SizingFrame, equipmentId: string): void {
   const held = lastHeld.get(equipmentId);
-  if (held === undefined || typeof held === "string" || held.left === "unknown") return;
-  addWeight(weights, waterWeight(held.left.amount, rational(1n)), 0, weights.length);
+  const left = held === undefined || typeof held === "string" ? "unknown" : allIn(held);
+  if (left === "unknown") return;
+  addWeight(weights, waterWeight(left.amount, rational(1n)), 0, weights.length);
 }
 
 function planTank(frame: SizingFrame, runs: readonly RunOfMix[]): PlannedTank {
   const { stops, lastHeld } = frame.question;
   const gear = gearOf(runs);
-  const inMorning = lastHeld.get(gear.equipmentId) ?? "unknown";
+  const { held: inMorning, later } = morningOf(lastHeld.get(gear.equipmentId) ?? "unknown", runs);
+  const madeFor = new Map(later.map((one) => [one, runs.find((run) => isFor(one, run))]));
   const sized: SizedRun[] = [];
-  let before: BeforeRun = { last: inMorning, below: [], lineHoldsLast: holdsLastInMorning(frame.question, gear, inMorning), isFirst: true, leavesRest: false };
+  let before: BeforeRun = { last: inMorning, below: [], made: [], lineHoldsLast: holdsLastInMorning(frame.question, gear, inMorning), isFirst: true, leavesRest: false };
   addRidingAlong(frame, runs, -1n);
   for (const run of runs) {
-    const next = sizeRun(frame, run, before);
+    const next = sizeRun(frame, run, { ...before, made: later.filter((one) => madeFor.get(one) === run) });
     sized.push(next);
-    before = { last: next.real, below: contentsAfter(next).slice(1), lineHoldsLast: next.inLine !== 0n, isFirst: false, leavesRest: leavesRest(frame.question, next) };
+    before = { last: next.real, below: contentsAfter(next).slice(1), made: [], lineHoldsLast: next.inLine !== 0n, isFirst: false, leavesRest: leavesRest(frame.question, next) };
   }
   const [first] = sized;
   addRests(frame, runs, -1n);
   const { rides, atEnds } = rinsateAlong(sized.map(({ rinsate, fills }) => ({ rinsate, fillsAtShop: fills.filter((fill) => placeOf(stops, fill).at === "shop") })), stops.length);
   for (const { volume, until } of rides) addWeight(frame.weights, -waterWeight(volume, rational(1n)), until, frame.weights.length);
-  const levels = levelsAlong(stops.length, first?.already ?? 0n, sized.flatMap((run, index) => actionsOf(stops, run, sized[index - 1])));
+  const levels = levelsAlong(stops.length, first === undefined ? 0n : inMorningOf(first), sized.flatMap((run, index) => actionsOf(stops, run, sized[index - 1])));
   addSpray(frame.weights, sized, levels);
-  return { gear, runs: sized, levels, rinsateAtEnds: atEnds, leftOfLast: leftOf(inMorning, first?.isSameAsLast === true) };
+  return { gear, runs: sized, levels, rinsateAtEnds: atEnds };
 }
 
 /**
@@ -98,20 +100,18 @@ function holdsLastInMorning({ settings }: TankPlanQuestion, { holdUp }: TicketSp
   return settings.lineAtTheEnd === "left-as-it-is" || holdUp === "unknown" || (typeof held !== "string" && held.isUnderWay);
 }
 
-/** What has to go before the first fill: the rest of another mix, as far as the books know it. */
-function leftOf(held: LastHeld, isSame: boolean): bigint | "unknown" {
-  if (typeof held === "string") return 0n;
-  if (held.left === "unknown") return "unknown";
-  return isSame ? 0n : held.left.amount;
-}
-
 function gearOf([first]: readonly RunOfMix[]): TicketSprayer {
   invariant(first !== undefined, "a tank is there for a mix");
   return first.gear;
 }
 
+/** What of a tank's first mix is in it when the truck leaves. */
+function inMorningOf({ already, filledAlong }: SizedRun): bigint {
+  return filledAlong.reduce((rest, { volume }) => rest - volume, already);
+}
+
 /** What happens to a tank in a run, in order; what the run before left is taken out on the way to it. */
-function actionsOf(stops: readonly TreatedStop[], { fills, run }: SizedRun, before: SizedRun | undefined): readonly TankAction[] {
+function actionsOf(stops: readonly TreatedStop[], { fills, run, filledAlong }: SizedRun, before: SizedRun | undefined): readonly TankAction[] {
   const begin = run.draws[0]?.stopIndex ?? 0;
   const timeOf = (fill: SizedFill): Pick<TankAction, "stopIndex" | "when"> => {
     const { at } = placeOf(stops, fill);
@@ -120,8 +120,10 @@ function actionsOf(stops: readonly TreatedStop[], { fills, run }: SizedRun, befo
   };
   const [first] = fills;
   const emptied: readonly TankAction[] = before === undefined ? [] : [{ ...(first === undefined ? { stopIndex: begin, when: "at-the-stop" } : timeOf(first)), change: -before.left }];
-  return [
+  const made = filledAlong.map(({ stopIndex, volume }): TankAction => ({ stopIndex, when: stops[stopIndex]?.water === "yes" || before?.run.draws.at(-1)?.stopIndex === stopIndex ? "at-the-stop" : "on-the-way", change: volume }));
+  const actions = [
     ...emptied,
+    ...made,
     ...fills.flatMap((fill): readonly TankAction[] => {
       const { stopIndex, when } = timeOf(fill);
       // The line takes the fill's mix where that is made, and what was in the tank before where it is sprayed first.
@@ -129,6 +131,7 @@ function actionsOf(stops: readonly TreatedStop[], { fills, run }: SizedRun, befo
       return [{ stopIndex, when, change: fill.mixed - toLine }, { stopIndex: fill.beginsAt, when: "at-the-stop", change: toLine - fill.toLine }, ...fill.parts.map(({ stopIndex: place, volume }): TankAction => ({ stopIndex: place, when: "at-the-stop", change: -volume }))];
     }),
   ];
+  return actions.toSorted((one, other) => one.stopIndex - other.stopIndex || Number(one.when === "at-the-stop") - Number(other.when === "at-the-stop"));
 }
 
 function waterShares(stops: number, runs: readonly SizedRun[]): readonly ReturnType<typeof rational>[] {
@@ -164,9 +167,10 @@ function addRidingAlong(frame: SizingFrame, runs: readonly RunOfMix[], times: 1n
 function addHeld({ question: { lastHeld, stops }, weights }: SizingFrame, runs: readonly RunOfMix[], times: 1n | -1n): void {
   const [first, next] = runs;
   if (first === undefined) return;
-  const held = lastHeld.get(first.gear.equipmentId);
-  if (held === undefined || typeof held === "string" || held.left === "unknown" || !isSameMix(held, first.products, toolsOf(first))) return;
-  let [left, from] = [held.left.amount, 0];
+  const { held } = morningOf(lastHeld.get(first.gear.equipmentId) ?? "unknown", runs);
+  const already = typeof held === "string" ? "unknown" : restsAtBegin(held, [], first).already;
+  if (typeof already === "string") return;
+  let [left, from] = [already.amount, 0];
   for (const { stopIndex, finished } of first.draws) {
     addWeight(weights, times * waterWeight(left, waterShareOf(first.products)), from, stopIndex + 1);
     from = stopIndex + 1;

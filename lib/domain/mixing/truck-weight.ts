@@ -6,6 +6,7 @@ import { formatQuantitiesApart, formatQuantity } from "#domain/quantities/format
 import { compare, fromAmount, type Quantity } from "#domain/quantities/quantity";
 import { multiplyRational, type Rational, rational, subtractRational, divideRational } from "#domain/quantities/rational";
 import { type FillStop } from "#domain/mixing/tank-fill";
+import { allIn } from "#domain/mixing/tank-rests";
 import { type LoadedTruck, type TankAboard, type TankPlanQuestion } from "#domain/mixing/tank-plan-question";
 
 /**
@@ -102,7 +103,7 @@ function staysUnweighed({ name }: LoadedTruck, weight: Quantity<"mass">, payload
 export function unweighedRests({ truck, lastHeld, stops }: Pick<TankPlanQuestion, "truck" | "lastHeld" | "stops">, unused: readonly TankAboard[]): readonly Finding[] {
   const names = unused.flatMap(({ equipmentId, name }) => {
     const held = lastHeld.get(equipmentId);
-    return held !== undefined && typeof held !== "string" && held.left === "unknown" ? [name] : [];
+    return held !== undefined && typeof held !== "string" && allIn(held) === "unknown" ? [name] : [];
   });
   if (names.length === 0 || stops.length === 0 || truck.payload === null) return [];
   return [

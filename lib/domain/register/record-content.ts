@@ -70,6 +70,8 @@ export interface RecordedTreatment {
   /** The other fills that it came out of, in their order; there only where there were several. */
   readonly furtherFills?: readonly RecordedFill[];
   readonly equipmentName: string;
+  /** Which sprayer or spreader that is; records that were written before it was kept, and gear that nobody named, say nothing of it. */
+  readonly equipmentId?: string;
   readonly lawns: readonly RecordedLawnAmount[];
   /**
    * Active ingredients whose amount could not be counted for want of a density, by name, or that nobody had read which ones

@@ -53,7 +53,7 @@ test("a fill of another rate has to go before the tank is filled again", async (
   const { number } = await aFill(house, company, day, [], { filledAt: "7:20", products: { [day.ironId]: "20 fl oz" } });
   const plan = await planNow();
   expect(plan?.fills).toMatchObject([{ letter: "A", finished: of("gal", "25.6") }]);
-  expect(plan?.mixes[0]?.begin).toMatchObject({ lastName: `fill ${String(number)}`, leftOfLast: of("gal", 40n), line: "water" });
+  expect(plan?.mixes[0]?.begin).toMatchObject({ lastName: `fill ${String(number)}`, leftOfLast: of("gal", "70.5"), line: "water" });
   expect(plan?.found.map(({ finding }) => finding.rule)).toContain("last-mix-left");
   expect(plan?.found.map(({ finding }) => finding.rule)).not.toContain("carry-over");
 });
@@ -81,27 +81,62 @@ async function lastFillId(): Promise<string> {
   return row?.fill_id ?? "";
 }
 
-test("a reading says what is left while visits are open: those of its day and earlier gave it, those of a later day may not", async () => {
+test("what is left while visits are open is left to left-in-fills, and fills of a tank count together, the latest on top", async () => {
   const own = await aCompany(house);
   const itsDay = await aCrewDay(house, own, "not-known");
-  const { visits } = await aSharedFill(house, own, itsDay);
-  const left = async () => {
-    const held = (await inWorkOf(house, own, (work) => tanksHeld(work, { date: CREW_DAY as CalendarDate, visitIds: [] }))).get(itsDay.sprayerId);
-    return held === undefined || typeof held === "string" ? held : held.left;
-  };
-  expect(await left()).toBe("unknown");
-  const read = async (readAt: string, volume: string) => valueOf(await recordTankReading(house, own.owner.key, tankReadingForm(house, itsDay, own.owner.personId, { readAt, volume, missingWent: "count-difference" })));
-  await read("7:30", "12");
-  expect(await left()).toEqual(of("gal", 12n));
-  await house.ask("update route_day set date = '2026-04-15' where route_day_id = $1", [itsDay.routeDayId]);
-  expect(await left()).toBe("unknown");
-  await house.ask("delete from stop where visit_id = any($1)", [visits.map(({ visitId }) => visitId)]);
-  expect(await left()).toEqual(of("gal", 12n));
-  // More of the same mix goes on top of what was found; another mix does not add to it.
+  await aSharedFill(house, own, itsDay);
+  const held = async (date = CREW_DAY) => (await inWorkOf(house, own, (work) => tanksHeld(work, { date: date as CalendarDate, visitIds: [] }))).get(itsDay.sprayerId);
+  expect(await held()).toMatchObject({ name: "fill 1", left: "unknown" });
+  valueOf(await recordTankReading(house, own.owner.key, tankReadingForm(house, itsDay, own.owner.personId, { readAt: "7:30", volume: "12", missingWent: "count-difference" })));
+  expect(await held()).toMatchObject({ name: "fill 1", left: of("gal", 12n) });
   await aFill(house, own, itsDay, [], { filledAt: "7:40" });
-  expect(await left()).toEqual(of("gal", 52n));
+  expect(await held()).toMatchObject({ name: "fill 2", left: of("gal", 40n), under: [{ name: "fill 1", left: of("gal", 12n) }] });
   await aFill(house, own, itsDay, [], { filledAt: "7:50", products: { [itsDay.ironId]: "20 fl oz" } });
-  expect(await left()).toEqual(of("gal", 40n));
+  expect(await held()).toMatchObject({ name: "fill 3", under: [{ name: "fill 2", left: of("gal", 40n) }, { name: "fill 1" }] });
+  // It came into the books after a reading that did not know of it.
+  await aFill(house, own, itsDay, [], { filledAt: "7:20" });
+  expect(await held()).toMatchObject({ under: [{ name: "fill 2" }, { name: "fill 4", left: "unknown" }, { name: "fill 1" }] });
+  await aCleanOut(house, own, itsDay, { cleanedAt: "7:45" });
+  expect(await held()).toMatchObject({ name: "fill 3" });
+  expect(await held()).not.toHaveProperty("under");
+});
+
+test("a fill on top of what an earlier one left is not asked for again, nor are two fills of one day whose records are open", async () => {
+  const own = await aCompany(house);
+  const itsDay = await aCrewDay(house, own);
+  const [one, two] = [await aFedVisit(house, own, itsDay), await aFedVisit(house, own, itsDay)];
+  const plan = async () => valueOf(await readDay(house, own.owner.key, { date: CREW_DAY })).trucks[0]?.tankPlan;
+  const fill = (of: readonly string[], filledAt: string, finished: string, ounces: string) => aFill(house, own, itsDay, of, { filledAt, finished: `${finished} gal`, products: { [itsDay.ironId]: `${ounces} fl oz` } });
+  await fill([], "6:30", "16", "12");
+  expect(await plan()).toMatchObject({ fills: [{ finished: of("gal", "9.6") }], mixes: [{ already: of("gal", 16n) }] });
+  await fill([one.visitId, two.visitId], "7:00", "9.6", "7.2");
+  expect(await plan()).toMatchObject({ fills: [], mixes: [{ already: of("gal", "25.6") }] });
+  await house.ask("update visit_task set rate_amount = rate_amount * 4 / 3 where visit_id = $1 and product_id = $2", [two.visitId, itsDay.ironId]);
+  await fill([two.visitId], "7:30", "12.8", "12.8");
+  const last = await plan();
+  expect(last?.fills).toEqual([]);
+  expect(last?.mixes.map(({ already, begin: { restName } }) => [already, restName])).toEqual([[of("gal", "25.6"), "fill 2 and fill 1"], [of("gal", "12.8"), "fill 3"]]);
+});
+
+test("what was mixed for one visit alone is what the tank held, until it is cleaned out or something is left of a fill", async () => {
+  const own = await aCompany(house);
+  const itsDay = await aCrewDay(house, own);
+  const [one, two] = [await aFedVisit(house, own, itsDay), await aFedVisit(house, own, itsDay)];
+  const held = () => inWorkOf(house, own, (work) => tanksHeld(work, { date: CREW_DAY as CalendarDate, visitIds: [one.visitId, two.visitId] })).then((tanks) => tanks.get(itsDay.sprayerId));
+  expect(await held()).toBe("clean");
+  await aRecord(house, own.owner, one, { startedAt: "6:00", endedAt: "6:45" });
+  const name = expect.stringMatching(/^the mix of \d/u) as string;
+  expect(await held()).toMatchObject({ name, finished: "unknown", left: of("gal", 0n), isUnderWay: false, isOfThatDay: true, filledOnto: [], products: [{ productId: itsDay.ironId, label: { form: "liquid" } }] });
+  await aFill(house, own, itsDay, [two.visitId], { filledAt: "6:45" });
+  expect(await held()).toMatchObject({ name: "fill 1", filledOnto: [{ name }] });
+  await aRecord(house, own.owner, two, { startedAt: "6:50", endedAt: "7:15" });
+  // Something of the fill is left, whatever was mixed with it.
+  expect(await held()).toMatchObject({ name: "fill 1", left: of("gal", 40n), filledOnto: [{ name }] });
+  await house.ask("alter table stock_balance disable trigger user");
+  await house.ask("update stock_balance set amount = 0 where stock_location_id in (select stock_location_id from stock_location where equipment_id = $1)", [itsDay.sprayerId]);
+  expect(await held()).toMatchObject({ name, left: of("gal", 0n), filledOnto: [{ name: "fill 1" }] });
+  await aCleanOut(house, own, itsDay, { cleanedAt: "7:15" });
+  expect(await held()).toBe("clean");
 });
 
 test("what a tank was filled onto is known until a clean-out lies between; a day whose visits are all open begins with its first fill", async () => {
@@ -121,7 +156,7 @@ test("what a tank was filled onto is known until a clean-out lies between; a day
   expect(await held()).toMatchObject({ name: `fill ${String(second)}`, filledOnto: [] });
   const { number: third } = await fill([two.visitId], "7:50", "25 fl oz");
   const { number: fourth } = await fill([two.visitId], "7:55", "20 fl oz");
-  expect(await held(), "of one product the latest fill that had it").toMatchObject({ name: `fill ${String(fourth)}`, filledOnto: [{ name: `fill ${String(third)}` }] });
+  expect(await held(), "of one product the latest fill that had it").toMatchObject({ name: `fill ${String(second)}`, later: [{ name: `fill ${String(third)}` }, { name: `fill ${String(fourth)}`, visitIds: [two.visitId], filledOnto: [{ name: `fill ${String(third)}` }] }] });
   const ofNextDay = await inWorkOf(house, own, (work) => tanksHeld(work, { date: "2026-04-15" as CalendarDate, visitIds: [two.visitId] }));
   expect(ofNextDay.get(itsDay.sprayerId), "moved to another day before anything was sprayed of it").toMatchObject({ isOfThatDay: false });
 });

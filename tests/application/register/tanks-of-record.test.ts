@@ -5,9 +5,11 @@ import { readRecord } from "#application/register/read-record";
 import { OF_CLEAN_OUTS } from "#domain/mixing/mix-change";
 import { visitOnFile } from "#application/visits/read-visit";
 import { valueOf } from "../../support/crew";
-import { aCleanOut, aFedVisit, aFill, aJug, aRecord, inWorkOf } from "../../support/crew-day";
+import { productUseKey } from "#application/programs/treatment-fields.schema";
+import { aCleanOut, aFedVisit, aFill, aGround, aJug, aRecord, aVisitWith, inWorkOf } from "../../support/crew-day";
+import { A_WHOLE_IRON_TEXT } from "../../support/label-texts";
 import { company, day, eachOnACrewDay, house } from "../../support/on-a-crew-day";
-import { aLiquid } from "../../support/shed";
+import { aConfirmedLabel, aLiquid } from "../../support/shed";
 
 eachOnACrewDay("not-known");
 
@@ -67,3 +69,24 @@ test("a product that is not planned there and whose label nobody has read has to
   expect(found[0]?.what).toContain(`with no clean-out on file before fill ${String(number)}.`);
   expect(await saidOf(visit, fillId)).toEqual([`hold: ${found[0]?.what ?? ""}`]);
 });
+
+test("a weedkiller that was mixed for one visit alone stays in question under a fill that was made after it", async () => {
+  await cleanOut("5:50");
+  const dockId = await aLiquid(house, company);
+  await aJug(house, company, day, dockId);
+  const [use] = A_WHOLE_IRON_TEXT.uses;
+  if (use === undefined) throw new Error("The label has a use.");
+  await aConfirmedLabel(house, company, dockId, { ...A_WHOLE_IRON_TEXT, productName: "Dockaway", uses: [{ ...use, grasses: "zoysiagrass" }] });
+  const ground = await aGround(house, company);
+  const tasks = { "0": { productUse: productUseKey(dockId, "Foliar iron"), rate: "1.5 fl oz/1,000 sq ft", reason: "dock", lawns: { [ground.frontId]: "yes", [ground.backId]: "yes" } } } as const;
+  const visitId = await aVisitWith(house, company, { ...ground, routeDayId: day.routeDayId }, tasks);
+  await aRecord(house, company.owner, { ...ground, visitId }, { startedAt: "6:00", endedAt: "6:45", mixes: { "1": { measuredBy: "as-planned-not-measured" } } });
+  const visit = await aFedVisit(house, company, day);
+  const { fillId, number } = await fillFor(visit);
+  expect(await saidOf(visit, fillId)).toEqual([`hold: 100 gal tank was filled for the turf at ${await streetOf(visit)} with no clean-out on file before fill ${String(number)}.`]);
+});
+
+async function streetOf({ visitId }: Visit): Promise<string> {
+  const [row] = await house.ask<{ street: string }>("select p.street from visit v join property p using (company_id, property_id) where v.visit_id = $1", [visitId]);
+  return row?.street ?? "";
+}

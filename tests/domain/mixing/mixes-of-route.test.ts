@@ -15,8 +15,8 @@ const question = tankQuestion([truckStop("a", [weaker]), truckStop("b", [kelp]),
 function mixes(lettersOf: (runs: readonly SizedRun[]) => ReadonlyMap<SizedRun, readonly string[]>) {
   const asked = { ...question, settings: { ...question.settings, lineAtTheEnd: "left-as-it-is" as const } };
   const weights = question.stops.map(() => 0n);
-  const runs = (runsOfTanks(question.stops).get("sprayer") ?? []).map((run, index) => sizeRun({ question: asked, weights }, run, { last: "clean", below: [], lineHoldsLast: true, isFirst: index === 0, leavesRest: false }));
-  return mixesOfRoute(asked, { runs, leftOfLast: 0n, rinsateAtEnds: [0n, of("gal", 4n).amount] }, lettersOf(runs)).map(({ mix }) => mix);
+  const runs = (runsOfTanks(question.stops).get("sprayer") ?? []).map((run, index) => sizeRun({ question: asked, weights }, run, { last: "clean", below: [], made: [], lineHoldsLast: true, isFirst: index === 0, leavesRest: false }));
+  return mixesOfRoute(asked, { runs, rinsateAtEnds: [0n, of("gal", 4n).amount] }, lettersOf(runs)).map(({ mix }) => mix);
 }
 
 test("a mix is named after its fills", () => {

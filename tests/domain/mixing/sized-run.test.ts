@@ -1,12 +1,14 @@
 import { expect, test } from "vitest";
-import { type BeforeRun, mixOf, sizeRun, strongestOf, toolsOf } from "#domain/mixing/sized-run";
+import { type BeforeRun } from "#domain/mixing/begin-of-run";
+import { mixOf, sizeRun, strongestOf } from "#domain/mixing/sized-run";
+import { toolsOf } from "#domain/mixing/tank-rests";
 import { runsOfTanks } from "#domain/mixing/tank-runs";
 import { type TankPlanQuestion } from "#domain/mixing/tank-plan-question";
 import { of } from "#domain/quantities/quantity";
 import { CUP, IRON, IRON_LABEL, SPRAYER } from "../../support/ticket";
 import { tankQuestion, truckStop } from "../../support/truck-stops";
 
-const CLEAN: BeforeRun = { last: "clean", below: [], lineHoldsLast: true, isFirst: true, leavesRest: false };
+const CLEAN: BeforeRun = { last: "clean", below: [], made: [], lineHoldsLast: true, isFirst: true, leavesRest: false };
 const GALLON = of("gal", 1n).amount;
 const { settings } = tankQuestion([]);
 const asItIs = { settings: { ...settings, lineAtTheEnd: "left-as-it-is" } } as const;
@@ -71,7 +73,7 @@ test("the water behind the mix rides along and weighs, unless there is water at 
 test("a run's real mix is as strong as its strongest fill, and as what the tank held of it before; as planned without a fill", () => {
   const strengthOf = ({ real }: ReturnType<typeof sized>) => {
     const concentration = real.products[0]?.concentration;
-    return concentration === undefined ? undefined : Number(concentration.amount * GALLON) / Number(concentration.per * of("fl oz", 1n).amount);
+    return concentration === undefined || concentration === "unknown" ? undefined : Number(concentration.amount * GALLON) / Number(concentration.per * of("fl oz", 1n).amount);
   };
   // 30.5 gal with 30.5 fl oz; 30.3 gal with 30.5.
   expect(strengthOf(sized({ holdUp: of("gal", "0.5") }, {}, asItIs))).toBe(1);
@@ -85,9 +87,12 @@ test("a run's real mix is as strong as its strongest fill, and as what the tank 
 test("the strongest of several fillings is found product by product", () => {
   const { run } = sized();
   const [product] = mixOf(run, "").products;
-  if (product === undefined) throw new Error("Iron is in the run.");
-  const mix = (iron: bigint, kelp: bigint) => ({ name: "", products: [iron, kelp].map((amount, index) => ({ ...product, productId: index === 0 ? "iron" : "kelp", concentration: { ...product.concentration, amount } })) });
+  if (product === undefined || product.concentration === "unknown") throw new Error("Iron is in the run.");
+  const { concentration } = product;
+  const mix = (iron: bigint, kelp: bigint) => ({ name: "", products: [iron, kelp].map((amount, index) => ({ ...product, productId: index === 0 ? "iron" : "kelp", concentration: { ...concentration, amount } })) });
   expect([...strongestOf([mix(1n, 7n), mix(3n, 5n)])].map(([productId, { amount }]) => [productId, amount])).toEqual([["iron", 3n], ["kelp", 7n]]);
+  const ofNoKnownStrength = { name: "", products: [{ ...product, concentration: "unknown" as const }] };
+  expect(strongestOf([ofNoKnownStrength]).size).toBe(0);
 });
 
 test("a run knows its tools and its labels", () => {

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { addUpInBooks, drawnBy, type FillInBooks, goneBy, leftBy, lotsInTank, type RestOfFill, settleTank, sourceOfDraw } from "#domain/mixing/tank-books";
+import { addUpInBooks, type FillInBooks, goneBy, leftBy, lotsInTank, type RestOfFill, settleTank, sourceOfDraw } from "#domain/mixing/tank-books";
+import { inTurn } from "#domain/mixing/fills-in-turn";
 import { drawFromFill } from "#domain/mixing/tank-fill";
 import { fromAmount, of, zero } from "#domain/quantities/quantity";
 
@@ -17,7 +18,6 @@ const rest = (settledAt: number, inTheBooks: string, left: string): RestOfFill =
 test("by the books a fill has left what was not drawn, at any moment", () => {
   const drawn = fill({ draws: [draw("9", 8), draw("16", 9)] });
   expect([7, 8, 8.5, 9].map((at) => leftBy(drawn, at))).toEqual([gal(40n), gal(31n), gal(31n), gal(15n)]);
-  expect(drawnBy(drawn, 8)).toEqual(gal(9n));
   expect(leftBy(fill({ draws: [draw("43", 8)] }), 9)).toEqual(gal(0n));
   expect(goneBy(fill({ draws: [draw("43", 8)] }), 9)).toBe(gal(43n).amount);
   expect(leftBy(fill({ isPostedAway: true }), 9)).toEqual(gal(0n));
@@ -49,6 +49,17 @@ test("a late draw explains what was missing the first time after it, and no late
   expect([9, 11].map((endedAt) => sourceOfDraw(late, endedAt).from)).toMatchObject([{ missing: gal(0n) }, { missing: gal(18n) }]);
   expect(sourceOfDraw(twice, 13).from).toBe("tank");
   expect(leftBy(late, Infinity)).toEqual(gal(2n));
+});
+
+test("a late draw takes of a fill no more than a reading before its visit left of it, and the rest of the next one", () => {
+  const first = fill({ finished: gal(100n), rests: [rest(9, "100", "40"), rest(17, "40", "0")] });
+  const second = fill({ fillId: "two", number: 2, filledAt: 10, finished: gal(50n), rests: [rest(17, "50", "0")] });
+  const had = [first, second].map((one) => one.finished.amount - sourceOfDraw(one, 12).drawn.amount);
+  expect(had).toEqual([gal(40n).amount, gal(50n).amount]);
+  expect(inTurn(gal(60n), had)).toEqual([gal(40n), gal(20n)]);
+  const late = { ...first, draws: [draw("15", 12, "rest 17")] };
+  expect(sourceOfDraw(late, 13).drawn).toEqual(gal(75n));
+  expect(sourceOfDraw(first, 8).drawn, "before any reading").toEqual(gal(0n));
 });
 
 test("a difference that was found and posted asks for nothing; more sprayed than was found does", () => {

@@ -18,7 +18,7 @@ function found(question: TankPlanQuestion) {
   const [run] = runsOfTanks(question.stops).get("sprayer") ?? [];
   const [mix] = planTanks(question).mixes;
   if (run === undefined || mix === undefined) throw new Error("Iron is sprayed.");
-  const sized = sizeRun({ question, weights: question.dryWeights.map(({ amount }) => amount) }, run, { last: "clean", below: [], lineHoldsLast: true, isFirst: true, leavesRest: false });
+  const sized = sizeRun({ question, weights: question.dryWeights.map(({ amount }) => amount) }, run, { last: "clean", below: [], made: [], lineHoldsLast: true, isFirst: true, leavesRest: false });
   return checkMix(question, sized, mix, { last: null, below: [], before: undefined });
 }
 const loaded = (pounds: bigint, stops = [truckStop("12 Elm St", [IRON], 20_000n), truckStop("14 Elm St", [IRON], 20_000n)]) =>

@@ -57,6 +57,19 @@ test("a mix that is less than pump and hose hold is followed by a part of the wa
   expect(rules({ lastHeld: new Map([[SPRAYER.equipmentId, underWay(held("iron", IRON_LABEL))]]) })).toEqual([]);
 });
 
+test("what is in the tank is named by its fills, and another mix under it and what the books can't have right are said", () => {
+  const own = held("iron", IRON_LABEL);
+  if (typeof own === "string") throw new Error("It holds a mix.");
+  const [six, other, five] = [{ ...own, name: "fill 6" }, { ...own, name: "fill 5", products: own.products.map((one) => ({ ...one, amount: of("fl oz", 80n) })) }, { ...own, name: "fill 4", left: "unknown" as const }];
+  expect(after({ ...own, under: [six, other, five] })?.slice(0, 3)).toEqual([
+    "4 gal of fill 7 and fill 6 are in the tank by the books and are used first.",
+    "2 gal of fill 5, another mix, are under it by the books.",
+    "How much of fill 4, another mix, is under it is not known.",
+  ]);
+  expect(after({ ...other, under: [six] })?.[0]).toBe("Empty the tank first: 4 gal of fill 5 and fill 6 are in it by the books.");
+  expect(after({ ...own, left: of("gal", 60n), under: [{ ...six, left: of("gal", 60n) }] })?.[0]).toBe("What is left of fill 7 and fill 6 is not known; the fills are planned for an empty tank.");
+});
+
 test("a rest that the line would take up is let out before water pushes", () => {
   const last = held("iron", IRON_LABEL);
   const more = typeof last === "string" ? last : { ...last, left: of("gal", 5n) };
