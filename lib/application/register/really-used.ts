@@ -13,6 +13,7 @@ import { inTurn } from "#domain/mixing/fills-in-turn";
 import { type LotAtPlace, takeDown } from "#domain/register/put-down";
 import { type MeasuredBy } from "#domain/register/record-content";
 import { type DrawOfFill, type FillAtHand, fromFills, type ProductsInFills, type UsedOfMix } from "#application/register/drawn-from-fills";
+import { type FillEntered, fillsEntered } from "#application/register/draws-together";
 import { type RecordTreatment } from "#application/register/record-plan";
 import { badField, type UseCaseRefusal } from "#application/refusal";
 
@@ -32,6 +33,8 @@ type LotWithContainer = LotAtPlace & { readonly containerSize: bigint };
 export interface AtHand extends ProductsInFills {
   /** Those that were named, in their order; none where it was mixed for the visit alone. */
   readonly fills: readonly FillAtHand[];
+  /** What further lines of the form say of the same draws: products without a mix ticket, and fills that only they name. */
+  readonly together: { readonly lines: readonly number[]; readonly fills: readonly FillEntered[] };
   /** The lots of a product, place by place. */
   readonly lotsOf: (productId: string) => readonly (readonly LotWithContainer[])[];
 }
@@ -71,19 +74,20 @@ export function usedAsTyped(treatment: RecordTreatment, entered: MixEntered, rea
 }
 
 /** Each fill with its own gallons, or with what it has in its turn where it was as planned. */
-function outOfFills(lines: readonly number[], planned: Quantity<"volume"> | undefined, { measuredBy, amount, alsoFrom }: MixEntered, at: AtHand): UsedOutcome {
-  const base = `mixes.${String(lines[0])}`;
-  const rows = [{ amount, key: `${base}.amount` }, ...alsoFrom.map((one) => ({ amount: one.amount, key: `${base}.alsoFrom.${one.row}.amount` }))];
+function outOfFills(lines: readonly number[], planned: Quantity<"volume"> | undefined, entered: MixEntered, at: AtHand): UsedOutcome {
+  const { measuredBy } = entered;
+  const said = [...fillsEntered(String(lines[0]), entered), ...at.together.fills];
   const parts = planned === undefined ? [] : inTurn(planned, at.fills.map(({ finished, drawn }) => finished.amount - drawn.amount));
   const draws: DrawOfFill[] = [];
   for (const [index, fill] of at.fills.entries()) {
-    const { key, ...row } = rows[index] ?? { amount, key: `${base}.amount` };
-    if (at.fills.length > 1 && measuredBy === "meter" && row.amount === "") return badField(key, `Say how many gallons came out of fill ${String(fill.number)}.`);
-    const sprayed = volumeOf({ measuredBy, ...row }, parts[index], key);
+    const { field, amount } = said.find(({ fillId }) => fillId === fill.fillId) ?? { field: `mixes.${String(lines[0])}`, amount: "" };
+    const key = `${field}.amount`;
+    if (at.fills.length > 1 && measuredBy === "meter" && amount === "") return badField(key, `Say how many gallons came out of fill ${String(fill.number)}.`);
+    const sprayed = volumeOf({ measuredBy, amount }, parts[index], key);
     if (!sprayed.ok) return sprayed;
     draws.push({ fill, sprayed: sprayed.value });
   }
-  return { ok: true, value: fromFills(lines, draws, measuredBy, at) };
+  return { ok: true, value: fromFills([...lines, ...at.together.lines], draws, measuredBy, at) };
 }
 
 function notWorkedOut(productName: string, countedBy: "mass" | "volume"): Finding {
