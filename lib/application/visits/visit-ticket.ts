@@ -21,7 +21,7 @@ import { type AftercareOfLawns } from "#domain/mixing/aftercare-of-lawns";
 import { aftercareOfVisit, appliedByPlan, hoursNotOnFile, spanOfVisit } from "#application/visits/visit-aftercare";
 import { gearFor, type PlannedApplication, plannedApplication } from "#application/visits/visit-gear";
 import { type LawnFacts, type LicenseOnFile, readTicketFacts, type TicketFacts } from "#application/visits/ticket-facts";
-import { availableFor } from "#application/visits/stock-for-visits";
+import { availableFor, withLeftOver } from "#application/visits/stock-for-visits";
 import { type PlannedTreatment, type VisitRow, visitRows } from "#application/visits/visit-rows";
 import { type Work } from "#application/use-case";
 
@@ -78,7 +78,7 @@ function ticketOf(work: Work, visit: VisitRow, facts: TicketFacts, today: Calend
   const own = { ...facts, onHand: availableFor(facts, visit.visitId) };
   const treatments = visit.treatments.flatMap((planned) => treatmentOf(own, planned, application, areasOf(lawns, planned), findings));
   const license = licenseFor(facts.licenses, visit, application);
-  const question: TicketQuestion = {
+  const asked: TicketQuestion = {
     on: application.on,
     state: visit.property.state,
     // A visit that is done has its own record among what was put down, and is not held against itself.
@@ -89,6 +89,7 @@ function ticketOf(work: Work, visit: VisitRow, facts: TicketFacts, today: Calend
     forecastFollowingHighsF: visit.stop?.forecastFollowingHighsF.map((highF) => highF ?? "not-entered") ?? [],
     settings: facts.settings,
   };
+  const question = withLeftOver(asked, facts, visit.visitId);
   const ticket = makeMixTicket(question);
   if (!ticket.ok) return { ok: false, refusal: { refusal: ticket.refusal, findings } };
   const span = spanOfVisit(application.on, visit, (on, minute) => instantOfMinute(on, minute, timeZone));

@@ -9,7 +9,7 @@ import { compareRational, rational, subtractRational } from "#domain/quantities/
 import { amountIn, type FillStop } from "#domain/mixing/tank-fill";
 import { isKeptApartInTank } from "#domain/mixing/kept-apart-checks";
 import { rateOnGround } from "#domain/mixing/stated-rate";
-import { type FilledMix, type HeldMix, type TreatedStop } from "#domain/mixing/tank-plan-question";
+import { type FilledMix, type TreatedStop } from "#domain/mixing/tank-plan-question";
 import { type TicketSprayer, type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
 import { type Grass } from "#domain/turf/grass";
 
@@ -137,7 +137,7 @@ const HALF_A_UNIT = rational(1n, 2n);
  * from its plan over that fill, or by nothing where no tool measures it, and none stronger than the stops of the next mix
  * let it be.
  */
-export function isSameMix(held: HeldMix, next: FillStop["products"], toolOf: (productId: string) => TicketTool | undefined): boolean {
+export function isSameMix(held: Pick<FilledMix, "finished" | "products">, next: FillStop["products"], toolOf: (productId: string) => TicketTool | undefined): boolean {
   if (held.products.length !== next.length) return false;
   return next.every(({ productId, concentration, strongest }) => {
     const had = held.products.find((product) => product.productId === productId);
