@@ -133,7 +133,9 @@ function typedAmount(treatment: RecordTreatment, entered: MixEntered, reached: R
     if (planned.dimension === countedBy) return { ok: true, value: planned };
     return badField(key, `It is counted by ${countedBy === "mass" ? "weight" : "volume"}. Say how much was used.`);
   }
-  const read = parseQuantity(entered.amount, { field: key, dimensions: [countedBy], unitWhenNone: countedBy === "mass" ? "lb" : "gal" });
+  // A bare number may be gallons of spray, which say nothing of the product: its unit is asked for.
+  const unit = entered.measuredBy === "meter" ? {} : ({ unitWhenNone: countedBy === "mass" ? "lb" : "gal" } as const);
+  const read = parseQuantity(entered.amount, { field: key, dimensions: [countedBy], ...unit });
   return read.ok ? { ok: true, value: { dimension: countedBy, amount: read.value.quantity.amount } } : badField(key, read.refusal.sentence);
 }
 

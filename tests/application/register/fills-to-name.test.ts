@@ -16,7 +16,7 @@ type Visit = Awaited<ReturnType<typeof aFedVisit>>;
 const fed = () => aFedVisit(house, company, day);
 const asked = async ({ visitId }: Pick<Visit, "visitId">) => valueOf(await readRecordPlan(house, company.owner.key, { visitId })).mixes;
 const named = async (visit: Pick<Visit, "visitId">) => (await asked(visit)).find(({ kind }) => kind === "spray")?.fillIds;
-const record = (visit: Visit, spray: object, change: object = {}) => aRecord(house, company.owner, visit, { ...change, mixes: { "1": { measuredBy: "as-planned-not-measured" }, "2": spray } as never });
+const record = (visit: Visit, spray: object, change: object = {}) => aRecord(house, company.owner, visit, { ...change, mixes: { "1": { measuredBy: "as-planned-not-measured" }, "2": spray } });
 
 /** As strong as the visits want it: 6,400 sq ft take 9.6 fl oz, in what the sprayer puts out there. */
 async function strength(visit: Visit) {

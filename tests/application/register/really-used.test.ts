@@ -183,6 +183,7 @@ describe("without a mix ticket", () => {
     expect(findings.map(({ rule }) => rule)).toEqual(["mix-not-worked-out"]);
     expect(totalsOf(usedAsTyped(feed, AS_PLANNED, new Set(["front"]), atHand()))).toEqual([of("lb", "5")]);
     expect(totalsOf(usedAsTyped(iron, entered("meter", "12 fl oz"), EVERYWHERE, atHand()))).toEqual([of("fl oz", "12")]);
+    expect(fieldsOf(usedAsTyped(iron, entered("meter", "12"), EVERYWHERE, atHand()))).toHaveProperty(["mixes.2.amount"]);
     expect(totalsOf(usedAsTyped(feed, entered("bags", "2 bags"), EVERYWHERE, atHand()))).toEqual([of("lb", "100")]);
   });
 
