@@ -1,28 +1,13 @@
 import { parseQuantity } from "#domain/quantities/parse-quantity";
 import { type MixAsked } from "#application/register/mixes-asked";
-import { type MixEntered } from "#application/register/really-used";
+import { type FillEntered, fillsEntered, type MixEntered } from "#application/register/mix-entered";
 import { badField, type UseCaseRefusal } from "#application/refusal";
-
-/** A fill that a form names for a mix, with its gallons as they were typed. */
-export interface FillEntered {
-  readonly fillId: string;
-  readonly amount: string;
-  /** Where the form has both. */
-  readonly field: string;
-}
 
 /** What came out of the same fills in one pass, or one mix by itself. */
 export interface DrawTogether {
   readonly lead: MixAsked;
   /** Products without a mix ticket that name a fill of it. */
   readonly others: readonly MixAsked[];
-}
-
-/** The fills that a form names for a mix, in their order. */
-export function fillsEntered(key: string, said: MixEntered | undefined): readonly FillEntered[] {
-  if (said === undefined || said.fillId === null) return [];
-  const further = said.alsoFrom.map(({ row, fillId, amount }) => ({ fillId, amount, field: `mixes.${key}.alsoFrom.${row}` }));
-  return [{ fillId: said.fillId, amount: said.amount, field: `mixes.${key}` }, ...further];
 }
 
 /**

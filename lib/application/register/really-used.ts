@@ -11,20 +11,10 @@ import { type GranularMix } from "#domain/mixing/granular-mix";
 import { type ProductAmount, sprayForGround, type SprayMix } from "#domain/mixing/spray-mix";
 import { inTurn } from "#domain/mixing/fills-in-turn";
 import { type LotAtPlace, takeDown } from "#domain/register/put-down";
-import { type MeasuredBy } from "#domain/register/record-content";
 import { type DrawOfFill, type FillAtHand, fromFills, type ProductsInFills, type UsedOfMix } from "#application/register/drawn-from-fills";
-import { type FillEntered, fillsEntered } from "#application/register/draws-together";
+import { type FillEntered, fillsEntered, type MixEntered } from "#application/register/mix-entered";
 import { type RecordTreatment } from "#application/register/record-plan";
 import { badField, type UseCaseRefusal } from "#application/refusal";
-
-/** What a form said of one mix. */
-export interface MixEntered {
-  readonly measuredBy: MeasuredBy;
-  readonly amount: string;
-  readonly fillId: string | null;
-  /** The other fills that it came out of, each with its own amount, by the row of the form. */
-  readonly alsoFrom: readonly { readonly row: string; readonly amount: string; readonly fillId: string }[];
-}
 
 type UsedOutcome = Outcome<UsedOfMix, UseCaseRefusal>;
 type LotWithContainer = LotAtPlace & { readonly containerSize: bigint };

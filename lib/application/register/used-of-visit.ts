@@ -6,7 +6,8 @@ import { type DrawOfFill, type FillAtHand, lessDrawn, type ReallyUsed, type Used
 import { type DrawTogether, drawsTogether, fillsOfDraw, refuseOddDraw } from "#application/register/draws-together";
 import { fillsAtHand } from "#application/register/fill-at-hand";
 import { type MixAsked, mixesAsked } from "#application/register/mixes-asked";
-import { type AtHand, type MixEntered, reallyUsed, usedAsTyped } from "#application/register/really-used";
+import { type MixEntered } from "#application/register/mix-entered";
+import { type AtHand, reallyUsed, usedAsTyped } from "#application/register/really-used";
 import { type ProductPutDown, type RecordPlan, treatmentOnLine } from "#application/register/record-plan";
 import { type DrawAsked, unplannedInFills } from "#application/register/unplanned-in-fills";
 import { badField, type UseCaseRefusal } from "#application/refusal";

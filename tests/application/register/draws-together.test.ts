@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { drawsTogether, fillsEntered, fillsOfDraw, refuseOddDraw } from "#application/register/draws-together";
+import { drawsTogether, fillsOfDraw, refuseOddDraw } from "#application/register/draws-together";
 import { type MixAsked } from "#application/register/mixes-asked";
-import { type MixEntered } from "#application/register/really-used";
+import { type MixEntered } from "#application/register/mix-entered";
 
 const lone = (line: number, productId: string, ground = "front"): MixAsked => ({ key: String(line), lines: [line], lawns: [], ground, treatment: { line, productId } as never });
 const mixed = (line: number, ground = "front"): MixAsked => ({ key: String(line), lines: [line], lawns: [], ground, mix: {} as never });
@@ -31,7 +31,6 @@ describe("one pass out of one fill", () => {
 
 test("its fills are each there once, with the gallons of the line that names it first", () => {
   const entered = { "1": metered("10", "7"), "2": metered("4", "8", ["7", ""]) };
-  expect(fillsEntered("2", entered["2"])).toEqual([{ fillId: "8", amount: "4", field: "mixes.2" }, { fillId: "7", amount: "", field: "mixes.2.alsoFrom.0" }]);
   expect(fillsOfDraw({ lead: lone(1, "iron"), others: [lone(2, "herb")] }, entered)).toEqual([{ fillId: "7", amount: "10", field: "mixes.1" }, { fillId: "8", amount: "4", field: "mixes.2" }]);
 });
 

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { type FillAtHand } from "#application/register/drawn-from-fills";
-import { type AtHand, type MixEntered, reallyUsed, usedAsTyped } from "#application/register/really-used";
+import { type MixEntered } from "#application/register/mix-entered";
+import { type AtHand, reallyUsed, usedAsTyped } from "#application/register/really-used";
 import { type Mix, type RecordTreatment } from "#application/register/record-plan";
 import { type TicketTreatment } from "#domain/mixing/ticket-question";
 import { of } from "#domain/quantities/quantity";
