@@ -1,7 +1,6 @@
 import { lockCompany } from "#adapters/postgres/company-work";
 import { addDays } from "#domain/foundation/calendar-date";
 import { accept, type Outcome } from "#domain/foundation/outcome";
-import { OF_CLEAN_OUTS } from "#domain/mixing/mix-change";
 import { applyPosting } from "#domain/stock/posting";
 import { fromAmount } from "#domain/quantities/quantity";
 import { instantOfMinute } from "#domain/weather/local-hours";
@@ -72,10 +71,7 @@ export async function recordToWrite(work: Work, form: CompletedForm): Promise<Ou
   if (refusal !== undefined) return { ok: false, refusal };
   const used = await usedOfVisit(work, form.mixes, reachedLawns(form), visit, plan, endedAt);
   if (!used.ok) return used;
-  // Where fills are named, what they went onto is what counts, and not what the plan makes of the tank by now.
-  const { draws } = used.value;
-  const ofTanks = await tanksOfRecord(work, found, draws.map(({ fill }) => fill.fillId));
-  const findings = draws.length === 0 ? plan.findings : [...plan.findings.filter(({ rule }) => !OF_CLEAN_OUTS.has(rule)), ...ofTanks];
+  const findings = await tanksOfRecord(work, found, plan, used.value);
   const content = await recordOfVisit(work, form, { visit, plan: { ...plan, findings }, used: used.value, startedAt, endedAt });
   return accept({ visit, plan, content, used: used.value, startedAt, endedAt });
 }

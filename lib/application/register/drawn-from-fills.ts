@@ -2,7 +2,7 @@ import { type Finding, note, takeCare } from "#domain/foundation/finding";
 import { fromAmount, type Quantity } from "#domain/quantities/quantity";
 import { type ProductAmount } from "#domain/mixing/spray-mix";
 import { drawFromFill, type FillOnRecord } from "#domain/mixing/tank-fill";
-import { productNotPlanned } from "#domain/register/product-not-planned";
+import { besideItsLine, productNotPlanned } from "#domain/register/product-not-planned";
 import { type MeasuredBy } from "#domain/register/record-content";
 import { type Grass } from "#domain/turf/grass";
 import { type ProductPutDown } from "#application/register/record-plan";
@@ -60,6 +60,8 @@ export interface ProductsInFills {
   readonly treatmentOf: (line: number) => ProductPutDown;
   /** The lines of what the fills hold beyond what was planned to come out of them. */
   readonly beside: readonly number[];
+  /** Whether the visit plans a product on all of these lawns, wherever it was to come out of. */
+  readonly isPlannedOn: (productId: string, zoneIds: readonly string[]) => boolean;
   readonly grassesOf: (zoneIds: readonly string[]) => readonly Grass[];
 }
 
@@ -75,7 +77,7 @@ interface DrawTaken {
  * @param lines of the planned products
  * @param asked each fill at most once, in the order in which they were drawn from
  */
-export function fromFills(lines: readonly number[], asked: readonly DrawOfFill[], measuredBy: MeasuredBy, { treatmentOf, beside, grassesOf }: ProductsInFills): UsedOfMix {
+export function fromFills(lines: readonly number[], asked: readonly DrawOfFill[], measuredBy: MeasuredBy, { treatmentOf, beside, isPlannedOn, grassesOf }: ProductsInFills): UsedOfMix {
   const drawn = asked.filter(({ sprayed }) => sprayed.amount > 0n);
   const draws = drawn.length === 0 ? asked.slice(0, 1) : drawn;
   const taken = draws.map((draw): DrawTaken => ({ draw, lots: takenFrom(draw.fill, draw.sprayed) }));
@@ -83,9 +85,12 @@ export function fromFills(lines: readonly number[], asked: readonly DrawOfFill[]
   const planned = lines.map(treatmentOf);
   const notPlannedIn = ({ fill: { number, fillId } }: DrawOfFill) =>
     unplanned.flatMap(({ line, draws: own }) => {
-      const { productName, label, lawns } = treatmentOf(line);
+      const { productId, productName, label, lawns } = treatmentOf(line);
       const amount = own.find(({ fill }) => fill.fillId === fillId)?.product;
-      return amount === undefined || amount.amount === 0n ? [] : [productNotPlanned({ productName, label, amount, fillNumber: number, grasses: grassesOf(lawns.map(({ zoneId }) => zoneId)) })];
+      if (amount === undefined || amount.amount === 0n) return [];
+      const zoneIds = lawns.map((lawn) => lawn.zoneId);
+      const inFill = { productName, label, amount, fillNumber: number, grasses: grassesOf(zoneIds) };
+      return [isPlannedOn(productId, zoneIds) ? besideItsLine(inFill) : productNotPlanned(inFill)];
     });
   const findings = draws.flatMap((draw) => [...findingsOfDraw(draw, planned), ...notPlannedIn(draw)]);
   return { used: [...lines.map((line) => usedOf(line, treatmentOf(line), measuredBy, taken)), ...unplanned], draws, findings };

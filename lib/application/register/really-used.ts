@@ -13,19 +13,10 @@ import { type GranularMix } from "#domain/mixing/granular-mix";
 import { type ProductAmount, sprayForGround, type SprayMix } from "#domain/mixing/spray-mix";
 import { inTurn } from "#domain/mixing/fills-in-turn";
 import { type LotAtPlace, takeDown } from "#domain/register/put-down";
-import { type MeasuredBy } from "#domain/register/record-content";
 import { type DrawOfFill, type FillAtHand, fromFills, type ProductsInFills, type UsedOfMix } from "#application/register/drawn-from-fills";
+import { type FillEntered, fillsEntered, type MixEntered } from "#application/register/mix-entered";
 import { type RecordTreatment } from "#application/register/record-plan";
 import { badField, type UseCaseRefusal } from "#application/refusal";
-
-/** What a form said of one mix. */
-export interface MixEntered {
-  readonly measuredBy: MeasuredBy;
-  readonly amount: string;
-  readonly fillId: string | null;
-  /** The other fills that it came out of, each with its own amount, by the row of the form. */
-  readonly alsoFrom: readonly { readonly row: string; readonly amount: string; readonly fillId: string }[];
-}
 
 type UsedOutcome = Outcome<UsedOfMix, UseCaseRefusal>;
 type LotWithContainer = LotAtPlace & { readonly containerSize: bigint };
@@ -34,6 +25,8 @@ type LotWithContainer = LotAtPlace & { readonly containerSize: bigint };
 export interface AtHand extends ProductsInFills {
   /** Those that were named, in their order; none where it was mixed for the visit alone. */
   readonly fills: readonly FillAtHand[];
+  /** What further lines of the form say of the same draws: products without a mix ticket, and fills that only they name. */
+  readonly together: { readonly lines: readonly number[]; readonly fills: readonly FillEntered[] };
   /** The lots of a product, place by place. */
   readonly lotsOf: (productId: string) => readonly (readonly LotWithContainer[])[];
 }
@@ -74,19 +67,20 @@ export function usedAsTyped(treatment: RecordTreatment, entered: MixEntered, rea
 }
 
 /** Each fill with its own gallons, or with what it has in its turn where it was as planned. */
-function outOfFills(lines: readonly number[], planned: Quantity<"volume"> | undefined, { measuredBy, amount, alsoFrom }: MixEntered, at: AtHand): UsedOutcome {
-  const base = `mixes.${String(lines[0])}`;
-  const rows = [{ amount, key: `${base}.amount` }, ...alsoFrom.map((one) => ({ amount: one.amount, key: `${base}.alsoFrom.${one.row}.amount` }))];
+function outOfFills(lines: readonly number[], planned: Quantity<"volume"> | undefined, entered: MixEntered, at: AtHand): UsedOutcome {
+  const { measuredBy } = entered;
+  const said = [...fillsEntered(String(lines[0]), entered), ...at.together.fills];
   const parts = planned === undefined ? [] : inTurn(planned, at.fills.map(({ finished, drawn }) => finished.amount - drawn.amount));
   const draws: DrawOfFill[] = [];
   for (const [index, fill] of at.fills.entries()) {
-    const { key, ...row } = rows[index] ?? { amount, key: `${base}.amount` };
-    if (at.fills.length > 1 && measuredBy === "meter" && row.amount === "") return badField(key, `Say how many gallons came out of fill ${String(fill.number)}.`);
-    const sprayed = volumeOf({ measuredBy, ...row }, parts[index], key);
+    const { field, amount } = said.find(({ fillId }) => fillId === fill.fillId) ?? { field: `mixes.${String(lines[0])}`, amount: "" };
+    const key = `${field}.amount`;
+    if (at.fills.length > 1 && measuredBy === "meter" && amount === "") return badField(key, `Say how many gallons came out of fill ${String(fill.number)}.`);
+    const sprayed = volumeOf({ measuredBy, amount }, parts[index], key);
     if (!sprayed.ok) return sprayed;
     draws.push({ fill, sprayed: sprayed.value });
   }
-  return { ok: true, value: fromFills(lines, draws, measuredBy, at) };
+  return { ok: true, value: fromFills([...lines, ...at.together.lines], draws, measuredBy, at) };
 }
 
 function notWorkedOut(productName: string, countedBy: "mass" | "volume"): Finding {
@@ -132,7 +126,9 @@ function typedAmount(treatment: RecordTreatment, entered: MixEntered, reached: R
     if (planned.dimension === countedBy) return { ok: true, value: planned };
     return badField(key, `It is counted by ${countedBy === "mass" ? "weight" : "volume"}. Say how much was used.`);
   }
-  const read = parseQuantity(entered.amount, { field: key, dimensions: [countedBy], unitWhenNone: countedBy === "mass" ? "lb" : "gal" });
+  // A bare number may be gallons of spray, which say nothing of the product: its unit is asked for.
+  const unit = entered.measuredBy === "meter" ? {} : ({ unitWhenNone: countedBy === "mass" ? "lb" : "gal" } as const);
+  const read = parseQuantity(entered.amount, { field: key, dimensions: [countedBy], ...unit });
   return read.ok ? { ok: true, value: { dimension: countedBy, amount: read.value.quantity.amount } } : badField(key, read.refusal.sentence);
 }
 

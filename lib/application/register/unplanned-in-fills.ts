@@ -7,18 +7,18 @@ import { type FillAtHand } from "#application/register/drawn-from-fills";
 import { type ProductPutDown, type RecordPlan } from "#application/register/record-plan";
 import { type Work } from "#application/use-case";
 
-/** One mix of a visit as a form has it come out of fills. */
+/** What of a visit came out of fills together, as a form has it. */
 export interface DrawAsked {
-  /** The key by which the form names the mix. */
+  /** The key by which the form names its first mix. */
   readonly key: string;
-  /** Its products as they were planned. */
+  /** All products that were planned to come out of them. */
   readonly planned: readonly ProductPutDown[];
   readonly lawns: readonly TreatedLawn[];
   readonly fills: readonly FillAtHand[];
 }
 
 /**
- * The products that fills hold beyond what was planned to come out of them, for each mix that came out of any, with a line
+ * The products that fills hold beyond what was planned to come out of them, for each draw of any, with a line
  * of their own after those of the plan. What came out of a tank went onto the lawns, planned or not: their label's facts go
  * with them where they are on file, and the use where the label has only one.
  */

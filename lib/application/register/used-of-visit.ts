@@ -3,9 +3,12 @@ import { accept, type Outcome } from "#domain/foundation/outcome";
 import { fromAmount } from "#domain/quantities/quantity";
 import { isGrass } from "#domain/turf/grass";
 import { type DrawOfFill, type FillAtHand, lessDrawn, type ReallyUsed, type UsedOfMix } from "#application/register/drawn-from-fills";
+import { type DrawTogether, drawsTogether, fillsOfDraw, refuseOddDraw } from "#application/register/draws-together";
 import { fillsAtHand } from "#application/register/fill-at-hand";
-import { type AtHand, type MixEntered, reallyUsed, usedAsTyped } from "#application/register/really-used";
-import { linesOf, type Mix, type ProductPutDown, type RecordPlan, type RecordTreatment, treatmentOnLine } from "#application/register/record-plan";
+import { type MixAsked, mixesAsked } from "#application/register/mixes-asked";
+import { type MixEntered } from "#application/register/mix-entered";
+import { type AtHand, reallyUsed, usedAsTyped } from "#application/register/really-used";
+import { type ProductPutDown, type RecordPlan, treatmentOnLine } from "#application/register/record-plan";
 import { type DrawAsked, unplannedInFills } from "#application/register/unplanned-in-fills";
 import { badField, type UseCaseRefusal } from "#application/refusal";
 import { type LotOfProductAt, lotsAt } from "#application/stock/lots-at";
@@ -24,21 +27,10 @@ export interface UsedOfVisit {
   readonly lotNumbers: ReadonlyMap<string, string>;
 }
 
-/** What is asked of once in the form: a mix, or a product that has none. */
-type Asked = { readonly key: string; readonly lawns: Mix["lawns"] | RecordTreatment["lawns"] } & ({ readonly mix: Mix } | { readonly treatment: RecordTreatment });
-
-function askedOf({ mixes, treatments }: RecordPlan): readonly Asked[] {
-  const mixed = new Set(mixes.flatMap(linesOf));
-  const without = treatments.filter(({ line }) => !mixed.has(line));
-  return [
-    ...mixes.map((mix) => ({ key: String(linesOf(mix)[0]), lawns: mix.lawns, mix })),
-    ...without.map((treatment) => ({ key: String(treatment.line), lawns: treatment.lawns, treatment })),
-  ];
-}
-
 /**
  * Turns what a form said of each mix into product, lot by lot. What one mix has taken is gone for the next, from bags and
- * from fills alike. Refused where nothing was said of a mix, where its words are no amount, and for an unknown fill.
+ * from fills alike; lines that name one fill for the same lawns are one draw. Refused where nothing was said of a mix, where its
+ * words are no amount, where lines contradict each other, and for an unknown fill.
  * @param endedAt of the visit: a tank that was measured since has what it took missing already
  */
 export async function usedOfVisit(
@@ -52,50 +44,64 @@ export async function usedOfVisit(
   const truck = visit.stop === null ? undefined : await locationOfVehicle(work, visit.stop.vehicleId);
   const places = [...(truck === undefined ? [] : [truck]), await singularLocation(work, "shop")];
   let lots = await lotsAt(work, places, [...new Set(plan.treatments.map(({ productId }) => productId))]);
-  const asked = askedOf(plan).filter(({ lawns }) => lawns.some(({ zoneId }) => reached.has(zoneId)));
-  const named = asked.flatMap(({ key }) => fillsNamed(key, entered[key]).map(({ fillId }) => fillId));
-  const fills = new Map(await fillsAtHand(work, [...new Set(named)], endedAt));
-  const fillsOf = (key: string) => fillsNamed(key, entered[key]).flatMap(({ fillId }) => fills.get(fillId) ?? []);
+  const asked = mixesAsked(plan).filter(({ lawns }) => lawns.some(({ zoneId }) => reached.has(zoneId)));
+  const together = drawsTogether(asked, entered);
+  const fills = new Map(await fillsAtHand(work, [...new Set(together.flatMap((draw) => fillsOfDraw(draw, entered).map(({ fillId }) => fillId)))], endedAt));
+  const fillsOf = (draw: DrawTogether) => fillsOfDraw(draw, entered).flatMap(({ fillId }) => fills.get(fillId) ?? []);
   const lotNumbers = new Map([...lots.map(({ lotId, number }) => [lotId, number] as const), ...[...fills.values()].flatMap(({ numberOfLot }) => [...numberOfLot])]);
-  const besideOf = await unplannedInFills(work, plan, drawsAsked(plan, asked, fillsOf));
+  const besideOf = await unplannedInFills(work, plan, drawsAsked(plan, together, fillsOf));
   const unplanned = [...besideOf.values()].flat();
   const answers: UsedOfMix[] = [];
-  for (const one of asked) {
-    const said = entered[one.key];
-    if (said === undefined) return badField(`mixes.${one.key}.measuredBy`, "Say how much was put down, or that it was as planned and not measured.");
-    const unknown = fillsNamed(one.key, said).find(({ fillId }) => !fills.has(fillId));
-    if (unknown !== undefined) return badField(unknown.field, "This fill is not on file. Choose another.");
+  for (const draw of together) {
+    const { lead, others } = draw;
+    const said = entered[lead.key];
+    if (said === undefined) return badField(`mixes.${lead.key}.measuredBy`, "Say how much was put down, or that it was as planned and not measured.");
+    const refusal = refuseUnknown(draw, entered, fills) ?? refuseOddDraw(draw, entered, (fillId) => fills.get(fillId)?.number) ?? refuseTwice(plan, lead, said, together.flatMap((other) => (other === draw || other.lead.ground !== lead.ground ? [] : fillsOf(other))));
+    if (refusal !== undefined) return { ok: false, refusal };
     const at: AtHand = {
-      fills: fillsOf(one.key),
+      fills: fillsOf(draw),
+      together: { lines: others.flatMap(({ lines }) => lines), fills: fillsOfDraw(draw, entered) },
       treatmentOf: (line) => unplanned.find((other) => other.line === line) ?? treatmentOnLine(plan.treatments, line),
-      beside: (besideOf.get(one.key) ?? []).map(({ line }) => line),
+      beside: (besideOf.get(lead.key) ?? []).map(({ line }) => line),
+      isPlannedOn: (productId, zoneIds) => zoneIds.every((zoneId) => plan.treatments.some((one) => one.productId === productId && one.lawns.some((lawn) => lawn.zoneId === zoneId))),
       grassesOf: (zoneIds) => plan.lawns.filter(({ zoneId }) => zoneIds.includes(zoneId)).flatMap(({ grasses }) => grasses.filter(isGrass)),
       lotsOf: (productId) => placeByPlace(lots, places, productId),
     };
-    const answer = "mix" in one ? reallyUsed(one.mix, said, reached, at) : usedAsTyped(one.treatment, said, reached, at);
+    const answer = "mix" in lead ? reallyUsed(lead.mix, said, reached, at) : usedAsTyped(lead.treatment, said, reached, at);
     if (!answer.ok) return answer;
     answers.push(answer.value);
     lots = lessTaken(lots, answer.value);
-    for (const draw of answer.value.draws) fills.set(draw.fill.fillId, lessDrawn(draw));
+    for (const drawn of answer.value.draws) fills.set(drawn.fill.fillId, lessDrawn(drawn));
   }
   const findings = answers.flatMap((answer) => answer.findings);
   const used = answers.flatMap((answer) => answer.used);
   return accept({ used, draws: drawsByFill(answers), findings, unplanned: unplanned.filter(({ line }) => used.some((one) => one.line === line)), lotNumbers });
 }
 
-/** The fills that a form names for a mix, in their order, each with its field. */
-function fillsNamed(key: string, said: MixEntered | undefined): readonly { readonly fillId: string; readonly field: string }[] {
-  if (said === undefined || said.fillId === null) return [];
-  const further = said.alsoFrom.map(({ row, fillId }) => ({ fillId, field: `mixes.${key}.alsoFrom.${row}.fillId` }));
-  return [{ fillId: said.fillId, field: `mixes.${key}.fillId` }, ...further];
+function refuseUnknown(draw: DrawTogether, entered: Readonly<Record<string, MixEntered>>, fills: ReadonlyMap<string, FillAtHand>): UseCaseRefusal | undefined {
+  const unknown = fillsOfDraw(draw, entered).find(({ fillId }) => !fills.has(fillId));
+  return unknown === undefined ? undefined : badField(`${unknown.field}.fillId`, "This fill is not on file. Choose another.").refusal;
 }
 
-function drawsAsked(plan: RecordPlan, asked: readonly Asked[], fillsOf: (key: string) => readonly FillAtHand[]): readonly DrawAsked[] {
-  return asked.flatMap((one) => {
-    const fills = fillsOf(one.key);
+/**
+ * Refuses a product without a mix ticket as planned and out of no fill, where a fill that was drawn from on the same lawns
+ * holds it: what was planned of it is in that fill, and nobody can tell whether it went down once or twice.
+ */
+function refuseTwice({ treatments }: RecordPlan, { key, lines, ...asked }: MixAsked, { measuredBy, fillId }: MixEntered, drawnOnGround: readonly FillAtHand[]): UseCaseRefusal | undefined {
+  if ("mix" in asked || fillId !== null || measuredBy !== "as-planned-not-measured") return undefined;
+  const { productId, productName } = treatmentOnLine(treatments, lines[0] ?? 0);
+  const holding = drawnOnGround.find(({ productOfLot, lots }) => lots.some(({ lotId }) => productOfLot.get(lotId) === productId));
+  if (holding === undefined) return undefined;
+  return badField(`mixes.${key}.fillId`, `Fill ${String(holding.number)}, which was drawn from here, holds ${productName} too. Did it come out of that fill? Choose it here as well. Or say how much more of it went down beside that.`).refusal;
+}
+
+function drawsAsked({ treatments }: RecordPlan, together: readonly DrawTogether[], fillsOf: (draw: DrawTogether) => readonly FillAtHand[]): readonly DrawAsked[] {
+  return together.flatMap((draw) => {
+    const { lead, others } = draw;
+    const fills = fillsOf(draw);
     if (fills.length === 0) return [];
-    const planned = "mix" in one ? linesOf(one.mix).map((line) => treatmentOnLine(plan.treatments, line)) : [one.treatment];
-    return [{ key: one.key, planned, lawns: one.lawns, fills }];
+    const lines = [lead, ...others].flatMap((one) => one.lines);
+    return [{ key: lead.key, planned: lines.map((line) => treatmentOnLine(treatments, line)), lawns: lead.lawns, fills }];
   });
 }
 

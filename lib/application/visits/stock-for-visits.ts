@@ -1,5 +1,15 @@
 import { groupedBy } from "#domain/foundation/grouping";
 import { isCleanSince } from "#domain/mixing/clean-out";
+import { isLeftOverOf } from "#domain/mixing/left-over-mix";
+import { treatmentsForRounding } from "#domain/mixing/rounding-room";
+import { tanksOf } from "#domain/mixing/spray-mix";
+import { lotsInTank } from "#domain/mixing/tank-books";
+import { type FilledMix } from "#domain/mixing/tank-plan-question";
+import { isSprayed, type TicketQuestion, type TicketTreatment } from "#domain/mixing/ticket-question";
+import { settle } from "#domain/quantities/exact-quantity";
+import { type Quantity } from "#domain/quantities/quantity";
+import { filledMixOf } from "#application/fills/filled-onto";
+import { type LeftOverFill, leftOverFills } from "#application/fills/left-over-fills";
 import { type Work } from "#application/use-case";
 
 /** Amounts by product, in canonical units of its own dimension. */
@@ -11,6 +21,17 @@ export interface StockForVisits {
   readonly onHand: AmountOfProduct;
   /** By visit, what is in a tank that was filled for it. It is mixed, and nothing to be measured out for another visit. */
   readonly mixedFor: ReadonlyMap<string, AmountOfProduct>;
+  /** What visits that are over left in tanks, tank by tank. */
+  readonly leftOver: readonly LeftInTank[];
+}
+
+/** What is left in a tank of one mix: a fill on which nothing was filled, and earlier ones below it. */
+interface LeftInTank {
+  readonly equipmentId: string;
+  /** The visits that a fill in the tank was made for: it is counted for them already. */
+  readonly countedFor: ReadonlySet<string>;
+  /** The last first. */
+  readonly fills: readonly { readonly filled: FilledMix; readonly amounts: AmountOfProduct }[];
 }
 
 /**
@@ -28,10 +49,48 @@ export async function stockForVisits(work: Work, visitIds: readonly string[], pr
   const placeOf = new Map(places.map((place) => [place.stockLocationId, place]));
   const amounts = balances.map(({ lotId, stockLocationId, amount }) => ({ productId: productOfLot.get(lotId) ?? "", amount, place: placeOf.get(stockLocationId) }));
   const tanksFor = await tanksFilledFor(work, visitIds);
+  const leftOver = await leftOverFills(work, null);
   const inTanks = amounts.filter(({ place }) => place?.kind === "tank");
   return {
     onHand: sumsOf(amounts.filter(({ place }) => place?.kind !== "tank")),
     mixedFor: new Map([...tanksFor].map(([visitId, tanks]) => [visitId, sumsOf(inTanks.filter(({ place }) => tanks.has(place?.equipmentId ?? "")))])),
+    leftOver: leftInTanks(leftOver, tanksFor),
+  };
+}
+
+function leftInTanks(leftOver: readonly LeftOverFill[], tanksFor: ReadonlyMap<string, ReadonlySet<string>>): readonly LeftInTank[] {
+  const tanks = groupedBy(leftOver, ({ fill }) => fill.row.equipmentId);
+  // The day's plan takes what is left only where the tank holds that mix last.
+  return [...tanks].filter(([, own]) => own.at(-1)?.isLast === true).map(([equipmentId, own]) => ({
+    equipmentId,
+    countedFor: new Set([...tanksFor].flatMap(([visitId, equipmentIds]) => (equipmentIds.has(equipmentId) ? [visitId] : []))),
+    fills: own.toReversed().map(({ fill }) => ({
+      filled: filledMixOf(fill, new Map()),
+      amounts: sumsOf(lotsInTank(fill).map(({ lotId, amount }) => ({ productId: fill.productOfLot.get(lotId) ?? "", amount }))),
+    })),
+  }));
+}
+
+/**
+ * The question of a visit with what earlier visits left of its mixes in its sprayers among what there is: the day's tank
+ * plan takes that first. What is in a tank that was filled for the visit is counted already.
+ */
+export function withLeftOver(question: TicketQuestion, { leftOver }: StockForVisits, visitId: string): TicketQuestion {
+  const tanks = leftOver.filter(({ countedFor }) => !countedFor.has(visitId));
+  if (tanks.length === 0) return question;
+  const mixes = tanksOf(treatmentsForRounding(question).filter(isSprayed));
+  const more = sumsOf(tanks.flatMap(({ equipmentId, fills: [last, ...below] }) => {
+    const own = mixes.find((treatments) => treatments[0]?.gear.equipmentId === equipmentId && last !== undefined && isLeftOverOf(last.filled, treatments));
+    if (own === undefined || last === undefined) return [];
+    return [last, ...below.filter(({ filled }) => isLeftOverOf(filled, own))].flatMap(({ amounts }) => [...amounts].map(([productId, amount]) => ({ productId, amount })));
+  }));
+  if (more.size === 0) return question;
+  return {
+    ...question,
+    treatments: question.treatments.map((treatment): TicketTreatment => {
+      const { dimension, amount } = settle(treatment.onHand, "nearest");
+      return { ...treatment, onHand: { dimension, amount: amount + (more.get(treatment.productId) ?? 0n) } as Quantity<"mass"> | Quantity<"volume"> };
+    }),
   };
 }
 

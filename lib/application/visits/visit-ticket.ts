@@ -19,7 +19,7 @@ import { type AftercareOfLawns } from "#domain/mixing/aftercare-of-lawns";
 import { aftercareOfVisit, appliedByPlan, hoursNotOnFile, spanOfVisit } from "#application/visits/visit-aftercare";
 import { gearFor, type PlannedApplication, plannedApplication } from "#application/visits/visit-gear";
 import { type LawnFacts, type LicenseOnFile, readTicketFacts, type TicketFacts } from "#application/visits/ticket-facts";
-import { availableFor } from "#application/visits/stock-for-visits";
+import { availableFor, withLeftOver } from "#application/visits/stock-for-visits";
 import { type PlannedTreatment, type VisitRow, visitRows } from "#application/visits/visit-rows";
 import { type Work } from "#application/use-case";
 
@@ -87,7 +87,7 @@ function ticketOf(work: Work, visit: VisitRow, facts: TicketFacts, today: Calend
     forecastFollowingHighsF: visit.stop?.forecastFollowingHighsF.map((highF) => highF ?? "not-entered") ?? [],
     settings: facts.settings,
   };
-  const question = withTools(planned, facts.tools);
+  const question = withLeftOver(withTools(planned, facts.tools), facts, visit.visitId);
   const ticket = makeMixTicket(question);
   if (!ticket.ok) return { ok: false, refusal: { refusal: ticket.refusal, findings } };
   const span = spanOfVisit(application.on, visit, (on, minute) => instantOfMinute(on, minute, timeZone));

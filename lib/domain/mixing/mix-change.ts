@@ -135,7 +135,7 @@ const HALF_A_UNIT = rational(1n, 2n);
  * from its plan over that fill, or by nothing where no tool measures it, and none stronger than the stops of the next mix
  * let it be. What was mixed for one visit alone is never known to be the same.
  */
-export function isSameMix(held: FilledMix, next: FillStop["products"], toolOf: (productId: string) => TicketTool | undefined): boolean {
+export function isSameMix(held: Pick<FilledMix, "finished" | "products">, next: FillStop["products"], toolOf: (productId: string) => TicketTool | undefined): boolean {
   const { finished } = held;
   if (finished === "unknown" || held.products.length !== next.length) return false;
   return next.every(({ productId, concentration, strongest }) => {

@@ -159,7 +159,7 @@ export interface TicketTreatment {
   readonly zoneIds: readonly string[];
   readonly gear: TicketSprayer | TicketSpreader;
   readonly tool: TicketTool | "none";
-  /** What the shop and the trucks hold of it, and what is in a tank that was filled for this visit. */
+  /** What the shop and the trucks hold of it, and what is in a tank for this visit: filled for it, or left over of its mix. */
   readonly onHand: Measure<"mass"> | Measure<"volume">;
   /** How its calibration stands, as the equipment's own check found it. */
   readonly calibrationFinding: Finding;

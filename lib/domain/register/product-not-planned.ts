@@ -31,3 +31,15 @@ export function productNotPlanned({ productName, label, amount, fillNumber, gras
   } as const;
   return why === undefined ? takeCare(words) : hold("nobody", words);
 }
+
+/** The same of a product that was planned on these lawns and has a line of its own: both amounts count. */
+export function besideItsLine({ productName, amount, fillNumber }: NotPlanned): Finding {
+  return takeCare({
+    rule: "product-beside-its-line",
+    source: "house",
+    what: `${productName} was in fill ${String(fillNumber)} and has a line of its own here.`,
+    figure: `${formatQuantity(amount, "us")} of it came out with what was sprayed, and counts beside what its line says.`,
+    toDo: "Look whether it really went down twice, and amend the record where it did not.",
+    about: [productName],
+  });
+}

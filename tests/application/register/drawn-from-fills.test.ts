@@ -20,7 +20,7 @@ const drawn = (fill: FillAtHand, gallons: string): DrawOfFill => ({ fill, spraye
 
 const iron: ProductPutDown = { line: 1, productId: "iron", productName: "Rustwater Iron", countedBy: "volume", rateText: "1.5 fl oz/1,000 sq ft", reason: "color", equipmentName: "Tank", label: { label: IRON.label, use: IRON.use }, lawns: [] };
 const dye: ProductPutDown = { ...iron, line: 2, productId: "dye", productName: "Marker Dye", label: "not-on-file" };
-const at = (...beside: readonly number[]) => ({ treatmentOf: (line: number) => (line === 1 ? iron : dye), beside, grassesOf: () => [] });
+const at = (...beside: readonly number[]) => ({ treatmentOf: (line: number) => (line === 1 ? iron : dye), beside, isPlannedOn: () => false, grassesOf: () => [] });
 const totalsOf = ({ used }: ReturnType<typeof fromFills>) => used.map(({ line, total }) => [line, total]);
 
 describe("two fills of one mix", () => {

@@ -4,9 +4,9 @@ import { readRecordPlan } from "#application/register/read-record-plan";
 import { aCompany, valueOf } from "../../support/crew";
 import { aFedVisit, aFill, aJug, aRecord, CREW_DAY, tankReadingForm } from "../../support/crew-day";
 import { aLiquid } from "../../support/shed";
-import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
+import { eachOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 
-allOnACrewDay();
+eachOnACrewDay();
 
 test("asks once for each mix, under the line by which the form names it", async () => {
   const visit = await aFedVisit(house, company, day);
@@ -36,14 +36,15 @@ test("a spray names the fills that were recorded for its visit, with any of its 
   expect(await fillIds()).toEqual([[], []]);
   const later = await aFill(house, company, day, [visit.visitId], { filledAt: "7:40" });
   const first = await aFill(house, company, day, [other.visitId, visit.visitId], { finished: "8 gal", products: { [day.ironId]: "6 fl oz" } });
-  await aFill(house, company, day, [other.visitId]);
+  const ofOther = await aFill(house, company, day, [other.visitId]);
   const dyeId = await aLiquid(house, company);
   await aJug(house, company, day, dyeId);
   await aFill(house, company, day, [visit.visitId], { products: { [dyeId]: "6 fl oz" } });
   expect(await fillIds()).toEqual([[], [first.fillId, later.fillId]]);
   const all = { measuredBy: "meter", amount: "8 gal", fillId: first.fillId } as const;
   await aRecord(house, company.owner, other, { mixes: { "1": { measuredBy: "as-planned-not-measured" }, "2": all } });
-  expect(await fillIds()).toEqual([[], [later.fillId]]);
+  // What the other visit did not take of its own fill is left over.
+  expect(await fillIds()).toEqual([[], [ofOther.fillId, later.fillId]]);
   // Measured after the visits: what is written down now comes from what was missing then, of both.
   valueOf(await recordTankReading(house, company.owner.key, tankReadingForm(house, day, company.owner.personId, { readOn: CREW_DAY, readAt: "8:50", missingWent: "loss" })));
   expect((await fillIds())[1]).toContain(later.fillId);

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { type FillAtHand } from "#application/register/drawn-from-fills";
-import { type AtHand, type MixEntered, reallyUsed, usedAsTyped } from "#application/register/really-used";
+import { type MixEntered } from "#application/register/mix-entered";
+import { type AtHand, reallyUsed, usedAsTyped } from "#application/register/really-used";
 import { type Mix, type RecordTreatment } from "#application/register/record-plan";
 import { type TicketTreatment } from "#domain/mixing/ticket-question";
 import { of } from "#domain/quantities/quantity";
@@ -43,13 +44,16 @@ function atHand(change: Partial<AtHand> = {}): AtHand {
     fills: [],
     treatmentOf: (line) => (line === 1 ? feed : iron),
     beside: [],
+    together: { lines: [], fills: [] },
+    isPlannedOn: () => false,
     grassesOf: () => ["Kentucky bluegrass"],
     lotsOf: (productId) => (productId === "feed" ? [[bagOf("feed-lot", "50")]] : [[jug]]),
     ...change,
   };
 }
 
-const entered = (measuredBy: MixEntered["measuredBy"], amount = ""): MixEntered => ({ measuredBy, amount, fillId: null, alsoFrom: [] });
+// The fill is named wherever one is at hand.
+const entered = (measuredBy: MixEntered["measuredBy"], amount = ""): MixEntered => ({ measuredBy, amount, fillId: "fill", alsoFrom: [] });
 const AS_PLANNED = entered("as-planned-not-measured");
 const EVERYWHERE = new Set(ZONES);
 
@@ -145,6 +149,19 @@ describe("what was sprayed", () => {
     expect(used.map(({ line, total, lots }) => [line, total, lots.map(({ from }) => from)])).toEqual([[2, of("fl oz", "7.5"), ["tank"]], [3, of("fl oz", "2"), ["tank"]]]);
     expect(findings.map(({ level, rule, about }) => [level, rule, about])).toEqual([["hold", "product-not-planned", ["Marker Dye"]]]);
     expect(usedOf(reallyUsed(spray, entered("meter", "0"), EVERYWHERE, at))).toMatchObject({ used: [{ line: 2 }], findings: [] });
+    const planned = usedOf(reallyUsed(spray, entered("meter", "10"), EVERYWHERE, { ...at, isPlannedOn: (productId) => productId === "dye" }));
+    expect(planned.findings.map(({ level, rule }) => [level, rule])).toEqual([["take-care", "product-beside-its-line"]]);
+  });
+
+  test("further lines of one draw come out by the same gallons, and a fill that only they name by its own", () => {
+    const dye = { ...iron, line: 3, productId: "dye", productName: "Marker Dye", label: "not-on-file" } as const;
+    const dyed: FillAtHand = { ...FILL, fillId: "dyed", number: 8, lots: [{ lotId: "dye-lot", amount: ounces("8") }], productOfLot: new Map([["dye-lot", "dye"]]) };
+    const at = atHand({ fills: [FILL, dyed], together: { lines: [3], fills: [{ fillId: "dyed", amount: "5 gal", field: "mixes.3.alsoFrom.0" }] }, treatmentOf: (line) => (line === 3 ? dye : iron) });
+    const { used, draws } = usedOf(reallyUsed(spray, entered("meter", "10"), EVERYWHERE, at));
+    expect(used.map(({ line, total }) => [line, total])).toEqual([[2, of("fl oz", "7.5")], [3, of("fl oz", "1")]]);
+    expect(draws.map(({ fill, sprayed }) => [fill.number, sprayed])).toEqual([[7, of("gal", 10n)], [8, of("gal", 5n)]]);
+    const unsaid = { ...at, together: { lines: [3], fills: [{ fillId: "dyed", amount: "", field: "mixes.3.alsoFrom.0" }] } };
+    expect(fieldsOf(reallyUsed(spray, entered("meter", "10"), EVERYWHERE, unsaid))).toEqual({ "mixes.3.alsoFrom.0.amount": "Say how many gallons came out of fill 8." });
   });
 });
 
@@ -184,6 +201,7 @@ describe("without a mix ticket", () => {
     expect(findings.map(({ rule }) => rule)).toEqual(["mix-not-worked-out"]);
     expect(totalsOf(usedAsTyped(feed, AS_PLANNED, new Set(["front"]), atHand()))).toEqual([of("lb", "5")]);
     expect(totalsOf(usedAsTyped(iron, entered("meter", "12 fl oz"), EVERYWHERE, atHand()))).toEqual([of("fl oz", "12")]);
+    expect(fieldsOf(usedAsTyped(iron, entered("meter", "12"), EVERYWHERE, atHand()))).toHaveProperty(["mixes.2.amount"]);
     expect(totalsOf(usedAsTyped(feed, entered("bags", "2 bags"), EVERYWHERE, atHand()))).toEqual([of("lb", "100")]);
   });
 

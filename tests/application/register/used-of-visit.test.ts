@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { productUseKey } from "#application/programs/treatment-fields.schema";
-import { type MixEntered } from "#application/register/really-used";
+import { type MixEntered } from "#application/register/mix-entered";
 import { readRecord } from "#application/register/read-record";
 import { recordPlan } from "#application/register/record-plan";
 import { usedOfVisit } from "#application/register/used-of-visit";

@@ -1,9 +1,10 @@
 import { expect, test } from "vitest";
 import { readVisit } from "#application/visits/read-visit";
 import { availableFor, stockForVisits } from "#application/visits/stock-for-visits";
+import { sprayForGround } from "#domain/mixing/spray-mix";
 import { of } from "#domain/quantities/quantity";
 import { aCompany, valueOf } from "../../support/crew";
-import { aCleanOut, aCrewDay, aFedVisit, aSharedFill, inWorkOf } from "../../support/crew-day";
+import { aCleanOut, aCrewDay, aFedVisit, aFill, aSharedFill, inWorkOf } from "../../support/crew-day";
 import { allOnACrewDay, company, day, house } from "../../support/on-a-crew-day";
 
 allOnACrewDay();
@@ -35,4 +36,21 @@ test("a visit whose product is all in another visit's tank is held as short", as
   expect([await rules(other.visitId), await rules(first?.visitId ?? "")]).toEqual([[], []]);
   await house.ask("update stock_balance set amount = 0 where lot_id in (select lot_id from lot where product_id = $1) and stock_location_id in (select stock_location_id from stock_location where kind in ('shop', 'truck'))", [own.ironId]);
   expect([await rules(other.visitId), await rules(first?.visitId ?? "")]).toEqual([["stock-short"], []]);
+});
+
+test("what earlier visits left of its mix in its sprayer is there for a visit; what is left of another mix is not", async () => {
+  for (const [ounces, rules] of [["20", []], ["40", ["stock-short"]]] as const) {
+    const apart = await aCompany(house, `Left-over Turf ${ounces}`);
+    const own = await aCrewDay(house, apart);
+    const visit = await aFedVisit(house, apart, own);
+    const { outcome } = valueOf(await readVisit(house, apart.owner.key, { visitId: visit.visitId }));
+    const spray = outcome.ok ? outcome.value.ticket.mixes.find(({ kind }) => kind === "spray") : undefined;
+    if (spray?.kind !== "spray") throw new Error("the visit has a spray");
+    // As strong as the ticket's in the first round: 9.6 fl oz in what 6,400 sq ft take.
+    const gallons = (20 * Number(sprayForGround(spray.carrier, spray.lawns).amount)) / Number(of("gal", 1n).amount) / 9.6;
+    await aFill(house, apart, own, [], { finished: `${gallons.toFixed(2)} gal`, products: { [own.ironId]: `${ounces} fl oz` } });
+    await house.ask("update stock_balance set amount = 0 where lot_id in (select lot_id from lot where product_id = $1) and stock_location_id in (select stock_location_id from stock_location where kind in ('shop', 'truck'))", [own.ironId]);
+    const read = valueOf(await readVisit(house, apart.owner.key, { visitId: visit.visitId }));
+    expect(read.openHolds.map(({ rule }) => rule).filter((rule) => rule === "stock-short")).toEqual(rules);
+  }
 });

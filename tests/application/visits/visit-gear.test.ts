@@ -47,7 +47,7 @@ const SPREAD: CalibrationOnFile = {
 
 function factsOf(gear: readonly EquipmentOnFile[], calibrations: readonly CalibrationOnFile[] = []): TicketFacts {
   return {
-    lawnsByProperty: new Map(), labels: new Map(), gear, calibrations, tools: [], onHand: new Map(), mixedFor: new Map(), productOf: new Map(), personOf: new Map([["rowan", "Rowan Ash"]]), licenses: [], settings: DEFAULT_HOUSE_SETTINGS,
+    lawnsByProperty: new Map(), labels: new Map(), gear, calibrations, tools: [], onHand: new Map(), mixedFor: new Map(), leftOver: [], productOf: new Map(), personOf: new Map([["rowan", "Rowan Ash"]]), licenses: [], settings: DEFAULT_HOUSE_SETTINGS,
   };
 }
 

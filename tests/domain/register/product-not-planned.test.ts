@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { of } from "#domain/quantities/quantity";
-import { productNotPlanned } from "#domain/register/product-not-planned";
+import { besideItsLine, productNotPlanned } from "#domain/register/product-not-planned";
 import { IRON } from "../../support/ticket";
 
 const FEED_IN_TANK = { ...IRON.label, epaRegistrationNumber: "none" } as const;
@@ -19,4 +19,9 @@ test("a pesticide, a label that nobody has entered, and grass that nobody knows 
   const unknown = `${spray} It may not be labeled for the grass there: its label, or the grass, is not on file.`;
   expect(whyOf({ label: "not-on-file" })).toEqual(["hold", unknown]);
   expect(whyOf({ grasses: [] })).toEqual(["hold", unknown]);
+});
+
+test("what the visit plans on these lawns is not said to be unplanned, but that both amounts count", () => {
+  const found = besideItsLine({ productName: "Rustwater Iron", label: "not-on-file", amount: of("fl oz", "8"), fillNumber: 7, grasses: [] });
+  expect(found).toMatchObject({ level: "take-care", rule: "product-beside-its-line", figure: "8 fl oz of it came out with what was sprayed, and counts beside what its line says." });
 });

@@ -19,6 +19,9 @@ export interface MixAsked {
   /** "Greenmere 32-0-0", "Ironside and Plainleaf". */
   readonly name: string;
   readonly planned: string;
+  readonly isWorkedOut: boolean;
+  /** Where no mix was worked out: what else goes on the same lawns, "Greenmere 32-0-0"; empty: nothing. */
+  readonly mayBeOneWith: string;
   /** The fills of the truck's tanks with what is left in each. */
   readonly fills: readonly Choice[];
   /** So many fills may be named besides the first. */
@@ -92,10 +95,13 @@ function Mix({ mix }: { readonly mix: MixAsked }) {
     <Section id={`mix-${mix.key}`} name={mix.name}>
       <Stack gap={4}>
         <p>Planned: {mix.planned}.</p>
+        {mix.mayBeOneWith !== "" && (
+          <p>Where it was in one fill with {mix.mayBeOneWith}, choose that fill here too. It was drawn from once: write the same gallons in both places, or leave these empty.</p>
+        )}
         <RadioRows label="How was the amount come by?" choices={MEASURED[mix.kind]} {...useChoice(`${base}.measuredBy`)} />
         <TextField
-          label={mix.kind === "spray" ? "Gallons sprayed" : "Amount put down"}
-          hint="Leave it empty where it was as planned."
+          label={mix.kind === "spray" && mix.isWorkedOut ? "Gallons sprayed" : "Amount put down"}
+          hint={mix.kind === "granular" || mix.isWorkedOut ? "Leave it empty where it was as planned." : "Gallons of spray where it came out of a fill; else the product itself, such as 8 fl oz."}
           optional
           autoComplete="off"
           width="medium"

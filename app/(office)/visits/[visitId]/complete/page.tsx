@@ -72,7 +72,7 @@ export default async function CompleteVisitPage({ params }: VisitPageProps) {
   );
 }
 
-/** So many rows for further fills where no more than one was made for the visit. */
+/** So many rows for further fills where no more than one is named. */
 const MOST_ROWS_OPEN = 2;
 
 /** The day it was planned for, where that day has come. */
@@ -80,22 +80,24 @@ function dayOfVisit(planned: string | undefined, today: string): string {
   return planned === undefined || planned > today ? today : planned;
 }
 
-/** The fills that were recorded for the visit, each in its row of the form. Gallons are filled in for nobody: planned is not measured. */
+/** The fills that it is to come out of, each in its row of the form. Gallons are filled in for nobody: planned is not measured. */
 function fillsNamed({ key, fillIds }: MixToRecord): readonly (readonly [string, string])[] {
   return fillIds.slice(0, 1 + MOST_FURTHER_FILLS).map((fillId, index) => [index === 0 ? `mixes.${key}.fillId` : `mixes.${key}.alsoFrom.${String(index - 1)}.fillId`, fillId]);
 }
 
-function mixAsked({ key, kind, productNames, planned, mixedAlone, equipmentId, fillIds }: MixToRecord, tanks: readonly TankOnFile[], visitId: string): MixAsked {
+function mixAsked({ key, kind, productNames, planned, mixedAlone, equipmentId, fillIds, mayBeOneWith }: MixToRecord, tanks: readonly TankOnFile[], visitId: string): MixAsked {
   const tank = tanks.find((one) => one.equipmentId === equipmentId);
-  const fills = kind === "granular" ? [] : (tank === undefined ? tanks.flatMap((one) => one.fills) : tank.fills).filter((fill) => isAtHand(fill, visitId));
+  const fills = kind === "granular" ? [] : (tank === undefined ? tanks.flatMap((one) => one.fills) : tank.fills).filter((fill) => isAtHand(fill, visitId) || fillIds.includes(fill.fillId));
   const named = Math.min(fillIds.length, 1 + MOST_FURTHER_FILLS);
   return {
     key,
     kind,
     name: listWords(productNames),
     planned: planned === null ? "no mix could be worked out" : plannedWords(us(planned), mixedAlone === null ? null : us(mixedAlone)),
+    isWorkedOut: planned !== null,
+    mayBeOneWith: listWords(mayBeOneWith),
     fills: fills.map((fill) => ({ value: fill.fillId, word: fillWords(fill) })),
-    // One row more than the fills that were made for the visit, and none that no other fill could be named in.
+    // One row more than the fills that are named, and none that no other fill could be named in.
     furtherRows: Math.min(Math.max(named, MOST_ROWS_OPEN), fills.length - 1, MOST_FURTHER_FILLS),
   };
 }
