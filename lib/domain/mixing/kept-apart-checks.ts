@@ -173,7 +173,7 @@ interface Near {
 }
 
 /** What of a lawn's history is no treatment's own product, the nearest first. */
-function othersBefore({ productId }: TicketTreatment, { history }: TicketLawn, { on }: TicketQuestion): readonly (Near & { readonly past: PastApplication })[] {
+function othersBefore({ productId }: TicketTreatment, history: TicketLawn["history"], { on }: TicketQuestion): readonly (Near & { readonly past: PastApplication })[] {
   return history
     .filter((past) => past.productId !== productId)
     .map((past) => ({ name: past.productName, days: Math.abs(daysBetween(past.on, on)), past }))
@@ -191,7 +191,7 @@ function onOneGround(treatment: TicketTreatment, lawn: TicketLawn, question: Tic
   const together = question.treatments.filter(({ productId, zoneIds }) => productId !== treatment.productId && zoneIds.includes(lawn.zoneId));
   const others = [
     ...together.map((other) => ({ name: other.label.productName, days: 0, product: plannedProduct(other) })),
-    ...othersBefore(treatment, lawn, question).map(({ past, ...near }) => ({ ...near, product: pastProduct(past) })),
+    ...othersBefore(treatment, lawn.history, question).map(({ past, ...near }) => ({ ...near, product: pastProduct(past) })),
   ];
   const speaker = plannedSpeaker(treatment);
   return stated.flatMap((apart): readonly Finding[] => {
@@ -204,8 +204,11 @@ function onOneGround(treatment: TicketTreatment, lawn: TicketLawn, question: Tic
 
 /** What labels of the lawn's history keep their products apart from: of each product the nearest that surely says so, or else may. */
 function byLabelsBefore(treatment: TicketTreatment, lawn: TicketLawn, question: TicketQuestion): readonly Finding[] {
+  // Most labels of most histories keep apart from nothing.
+  const speaking = lawn.history.filter(({ putDownAs }) => putDownAs.some((use) => statedOf(use).length > 0));
+  if (speaking.length === 0) return [];
   const planned = plannedProduct(treatment);
-  const said = othersBefore(treatment, lawn, question).flatMap(({ past, ...near }) => byLabelBefore(treatment, lawn, { past, near, planned }).map((finding) => ({ productId: past.productId, finding })));
+  const said = othersBefore(treatment, speaking, question).flatMap(({ past, ...near }) => byLabelBefore(treatment, lawn, { past, near, planned }).map((finding) => ({ productId: past.productId, finding })));
   const sureFirst = [...said.filter(({ finding }) => finding.rule !== UNDECIDED), ...said];
   return [...new Set(said.map(({ productId }) => productId))].flatMap((productId) => sureFirst.find((one) => one.productId === productId)?.finding ?? []);
 }

@@ -68,7 +68,9 @@ function nitrogenOnLawns({ treatments, lawns, on }: TicketQuestion): readonly Fe
     if (visit.amount === 0n) return [];
     const had = nitrogenOfYear(lawn, on);
     const before = wholeNitrogen(had.nitrogen);
-    return [{ lawn, lawnName: lawn.name, visit, quick: countedAsQuick(nitrogen), notStated: nitrogen.notStated, year: addRates(before, visit), before, uncounted: had.missing, overLawn: wholeNitrogen(nitrogenOverLawn(lawn, treatments, on)) }];
+    const year = addRates(before, visit);
+    const hasSpots = [...treatments, ...lawn.history].some(({ spot }) => spot !== undefined);
+    return [{ lawn, lawnName: lawn.name, visit, quick: countedAsQuick(nitrogen), notStated: nitrogen.notStated, year, before, uncounted: had.missing, overLawn: hasSpots ? wholeNitrogen(nitrogenOverLawn(lawn, treatments, on)) : year }];
   });
 }
 
