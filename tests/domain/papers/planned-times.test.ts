@@ -8,6 +8,8 @@ import { of } from "#domain/quantities/quantity";
 import { aftercareQuestion, appliedOf, at, byLaw, CHICAGO, daily, earlierOf, FEED, hoursAfterEnd, IRON, labelOf, says, untilState } from "../../support/aftercare-builders";
 import { valueOf } from "../../support/domain-answers";
 
+const END_OF_NEXT_DAY = { anchor: "calendar-day", days: 1 } as const;
+
 /** Products put down on Friday, May 1, between two hours. */
 function putDown(fromHour: number, untilHour: number, ...labels: readonly LabelAftercare[]) {
   const hour = (hours: number) => at("2026-05-01T00:00-05:00") + hours * 3_600_000;
@@ -95,7 +97,7 @@ describe("by when it is watered", () => {
     expect(until("watering", putDown(15, 16, slow), afternoon)).toEqual([", by Saturday, May 2, 2026, 3:30 pm"]);
   });
   test("dates of other labels, and of earlier visits, that may come first are told", () => {
-    const dated = labelOf("Dated", says("watering-in", { by: { anchor: "calendar-day", days: 1 }, depth: "not-stated", rain: "counts" }));
+    const dated = labelOf("Dated", says("watering-in", { by: END_OF_NEXT_DAY, depth: "not-stated", rain: "counts" }));
     const quick = labelOf("Quick", says("watering-in", { by: hoursAfterEnd(30), depth: "not-stated", rain: "counts" }));
     expect(until("watering", putDown(9, 10, dated, quick))).toEqual([", within 30 hours after the work ends, by about Saturday, May 2, 2026, 4 pm as planned, and by the end of Saturday, May 2, 2026"]);
     const earlier = [earlierOf(labelOf("Before", says("watering-in", { by: hoursAfterEnd(48), depth: "not-stated", rain: "counts" })), at("2026-04-30T18:00-05:00"))];
@@ -124,7 +126,7 @@ describe("the words of a watering", () => {
     );
   });
   test("say of rain and of later hours by which of several dates", () => {
-    const dated = labelOf("Dated", says("watering-in", { by: { anchor: "calendar-day", days: 1 }, depth: { least: of("in", "0.25"), most: "none" }, rain: "counts" }));
+    const dated = labelOf("Dated", says("watering-in", { by: END_OF_NEXT_DAY, depth: { least: of("in", "0.25"), most: "none" }, rain: "counts" }));
     const quick = labelOf("Quick", says("watering-in", { by: hoursAfterEnd(30), depth: "not-stated", rain: "counts" }));
     expect(words("watering", putDown(9, 10, dated, quick), inHours(5, 8))[0]).toContain("¼ in of rain from the work until 30 hours after the work ends and the end of Saturday, May 2, 2026, whichever is first does it too.");
     const slow = labelOf("Slow", says("watering-in", { by: hoursAfterEnd(72), depth: "not-stated", rain: "counts" }));
