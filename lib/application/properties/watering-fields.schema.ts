@@ -2,7 +2,7 @@ import { z } from "zod";
 import { optionalClockTime } from "#application/clock-time.schema";
 import { tickField } from "#application/properties/measure-fields.schema";
 import { type WateringDates, WATERING_DATES } from "#domain/properties/watering-dates";
-import { passesMidnight, PAST_MIDNIGHT, type TownRule, type WateringFact, type WateringHoursOnFile, WHOLE_DAY } from "#domain/properties/watering-fact";
+import { passesMidnight, PAST_MIDNIGHT, type TownRule, type WateringDaysOnFile, type WateringFact, type WateringHoursOnFile, WHOLE_DAY } from "#domain/properties/watering-fact";
 import { WEEKDAYS } from "#domain/properties/weekday";
 
 /** Ticks by the number of the weekday: an object as the server reads a form, or a list as the browser's form holds numbered fields. */
@@ -53,18 +53,27 @@ function fieldsBy<const Dates extends readonly WateringDates[]>(dates: Dates) {
   return { isNone: tickField, from: timeField, until: timeField, by: daysBy(dates), on: ticksOfDays };
 }
 
-const PAST_MIDNIGHT_MESSAGE = "The town's hours pass midnight. Choose whether they are the early and late hours of the same day or run into the next morning.";
+const PAST_MIDNIGHT_MESSAGE = "The town's hours pass midnight. Choose whether they are the early and late hours of the same day or run into the next morning, or that it is not known yet.";
+
+/** What is chosen where nobody has looked it up. */
+export const PAST_MIDNIGHT_NOT_KNOWN = "not-known";
 
 /** What the town means by hours past midnight; radio keys of which none is pressed come as nothing. */
-const pastMidnightField = z.union([z.enum(PAST_MIDNIGHT), z.literal("").transform(() => null)], PAST_MIDNIGHT_MESSAGE).nullish();
+const pastMidnightField = z.union([z.enum([...PAST_MIDNIGHT, PAST_MIDNIGHT_NOT_KNOWN]), z.literal("").transform(() => null)], PAST_MIDNIGHT_MESSAGE).nullish();
 
-/** When the town lets water run. What hours past midnight mean is refused where nobody has said, and is nothing where they don't pass it. */
+/** Every day has the same hours in either reading. Days that are not on file leave every day. */
+function isEveryDay(days: WateringDaysOnFile | null): boolean {
+  return days === null || ("weekdays" in days && days.weekdays.length === WEEKDAYS.length);
+}
+
+/** When the town lets water run. What hours past midnight mean is refused where nothing is chosen, and is nothing where they don't pass it or where it is not known yet. */
 export const townRuleFields = z
   .object({ ...fieldsBy(WATERING_DATES), pastMidnight: pastMidnightField }, "Give the town's watering rule.")
   .transform((typed, context): TownRule => {
     const fact = factOf(typed, context);
-    if (typeof fact === "string" || fact.hours === null || !passesMidnight(fact.hours)) return fact;
+    if (typeof fact === "string" || fact.hours === null || !passesMidnight(fact.hours) || typed.pastMidnight === PAST_MIDNIGHT_NOT_KNOWN) return fact;
     if (typeof typed.pastMidnight === "string") return { ...fact, hours: { ...fact.hours, pastMidnight: typed.pastMidnight } };
+    if (isEveryDay(fact.days)) return fact;
     context.addIssue({ code: "custom", path: ["pastMidnight"], message: PAST_MIDNIGHT_MESSAGE });
     return z.NEVER;
   });

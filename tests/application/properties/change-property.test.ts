@@ -66,7 +66,7 @@ test("hours may end at midnight, and midnight twice is the whole day", async () 
 
 test("the town's hours past midnight are asked what they mean, at a field of their own; a controller's are not", async () => {
   const night = { ...NOT_ON_FILE, from: "18:00", until: "10:00", on: { "1": "yes", "4": "yes" } };
-  const town = (pastMidnight?: "" | "same-day" | "next-morning", change = {}) => watered({ townRule: { ...night, ...(pastMidnight === undefined ? {} : { pastMidnight }), ...change } });
+  const town = (pastMidnight?: "" | "same-day" | "next-morning" | "not-known", change = {}) => watered({ townRule: { ...night, ...(pastMidnight === undefined ? {} : { pastMidnight }), ...change } });
   expect(await town()).toEqual(["townRule.pastMidnight"]);
   expect(await town("")).toEqual(["townRule.pastMidnight"]);
   expect(await town("next-day" as "next-morning")).toEqual(["townRule.pastMidnight"]);
@@ -74,6 +74,11 @@ test("the town's hours past midnight are asked what they mean, at a field of the
   expect(await town("same-day")).toEqual(onFile("same-day"));
   expect(await town("next-morning")).toEqual(onFile("next-morning"));
   expect((await trailOf(house, company.companyId)).at(-1)).toMatchObject({ details: { before: { townRulePastMidnight: null }, after: { townRulePastMidnight: "next-morning" } } });
+  const asTyped = { townRule: { days: { weekdays: [1, 4] }, hours: { fromMinute: 1080, untilMinute: 600 } }, controller: "unknown" };
+  expect(await town("not-known")).toEqual(asTyped);
+  const all = { "1": "yes", "2": "yes", "3": "yes", "4": "yes", "5": "yes", "6": "yes", "7": "yes" };
+  expect(await town("", { on: all })).toMatchObject({ townRule: { hours: { fromMinute: 1080, untilMinute: 600 } } });
+  expect(await town("", { on: {} })).toMatchObject({ townRule: { days: null, hours: { fromMinute: 1080, untilMinute: 600 } } });
   expect(await town("same-day", { until: "23:00" })).toMatchObject({ townRule: { hours: { fromMinute: 1080, untilMinute: 1380 } } });
   expect(await town(undefined, { until: "00:00" })).toMatchObject({ townRule: { hours: { fromMinute: 1080, untilMinute: 1440 } } });
   expect(await watered({ controller: night })).toEqual({ townRule: "unknown", controller: { days: { weekdays: [1, 4] }, hours: { fromMinute: 1080, untilMinute: 600 } } });

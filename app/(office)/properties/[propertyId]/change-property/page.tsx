@@ -1,7 +1,8 @@
 import { type Metadata } from "next";
 import Link from "next/link";
 import { type PropertyOnFile } from "#application/properties/read-property";
-import { type WateringFact } from "#domain/properties/watering-fact";
+import { PAST_MIDNIGHT_NOT_KNOWN } from "#application/properties/watering-fields.schema";
+import { passesMidnight, type TownRule, type WateringFact } from "#domain/properties/watering-fact";
 import { formatQuantityIn } from "#domain/quantities/format-quantity";
 import { PageHead } from "#ui/page-head";
 import { Sheet } from "#ui/sheet";
@@ -44,7 +45,7 @@ function valuesOf(property: PropertyOnFile): Record<string, string> {
     mowedBy: property.mowedBy ?? "",
     lotArea: property.lotArea === null ? "" : formatQuantityIn(property.lotArea, "sq ft", 2),
     ...factValues("townRule", property.townRule),
-    "townRule.pastMidnight": (typeof property.townRule === "object" ? property.townRule.hours?.pastMidnight : undefined) ?? "",
+    "townRule.pastMidnight": pastMidnightValue(property.townRule),
     ...factValues("controller", property.controller),
     note: property.note ?? "",
   };
@@ -61,4 +62,10 @@ export default async function ChangePropertyPage(props: PropertyPageProps) {
       </Sheet>
     </>
   );
+}
+
+/** Of hours that were kept without it, it is not known: the rest of the property can be changed all the same. */
+function pastMidnightValue(townRule: TownRule): string {
+  if (typeof townRule !== "object" || townRule.hours === null || !passesMidnight(townRule.hours)) return "";
+  return townRule.hours.pastMidnight ?? PAST_MIDNIGHT_NOT_KNOWN;
 }

@@ -1,7 +1,7 @@
 "use client";
 
 import { type ReactNode } from "react";
-import { typedPastMidnight } from "#application/properties/watering-fields.schema";
+import { PAST_MIDNIGHT_NOT_KNOWN, typedPastMidnight } from "#application/properties/watering-fields.schema";
 import { namedClockWords } from "#domain/foundation/clock-words";
 import { type WateringHoursOnFile } from "#domain/properties/watering-fact";
 import { WEEKDAY_NAMES, WEEKDAYS } from "#domain/properties/weekday";
@@ -26,6 +26,7 @@ function pastMidnightChoices({ fromMinute, untilMinute }: WateringHoursOnFile): 
   return [
     { value: "same-day", word: "Early and late hours of the same day", hint: `Each day of the rule has midnight to ${until}, and ${from} to midnight.` },
     { value: "next-morning", word: "Into the next morning", hint: `Each day of the rule has ${from} to midnight, and the day after it midnight to ${until}.` },
+    { value: PAST_MIDNIGHT_NOT_KNOWN, word: "Not known yet", hint: "Until it is looked up only hours that are allowed either way count." },
   ];
 }
 
