@@ -15,8 +15,8 @@ const ONE_MINUTE_MILLISECONDS = 60_000;
 export interface ToldBeforehand {
   /** Whether a stretch may have to begin at another time than planned. */
   readonly mayMove: (stretch: Span) => boolean;
-  /** What an end must not pass wherever the work ends: ", and within 24 hours after the work ends"; empty where it can't. */
-  readonly besideEnd: (endEpochMilliseconds: number) => string;
+  /** Until when later hours do: "72 hours after the work ends", with what else may end them wherever the work ends. */
+  readonly laterUntil: (endEpochMilliseconds: number) => string;
   /** The first date that a label sets. */
   readonly dueWords: (dueAtEpochMilliseconds: number) => string;
 }
@@ -180,5 +180,6 @@ function rainTimeWords({ rainFrom, dueAtEpochMilliseconds: due = null }: Waterin
 function laterWords(answer: WateringWindow, { timeZone, beforehand }: Told): string {
   const last = answer.windows.at(-1);
   if (answer.windows.length < 2 || last === undefined || !hasDate(answer)) return "";
-  return ` Later watering hours do as well, until ${localWords(last.untilEpochMilliseconds, timeZone, "due")}${beforehand?.besideEnd(last.untilEpochMilliseconds) ?? ""}.`;
+  const end = last.untilEpochMilliseconds;
+  return ` Later watering hours do as well, until ${beforehand === undefined ? localWords(end, timeZone, "due") : beforehand.laterUntil(end)}.`;
 }

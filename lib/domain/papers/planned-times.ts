@@ -32,7 +32,7 @@ export function stepsBeforehand({ steps, watering }: Pick<AftercareTimeline, "st
 function waterBeforehand(water: WateringWindow, visit: PlannedVisit): readonly AftercareStep[] {
   return wateringSteps(water, visit.timeZone, {
     mayMove: ({ fromEpochMilliseconds }) => water.isEstimate || beginnings({ startsAtEpochMilliseconds: fromEpochMilliseconds, isEstimate: false }, water, visit).some(({ counted }) => counted !== null),
-    besideEnd: (end) => besideEnd(end, endings(end, water, visit), visit),
+    laterUntil: (end) => laterUntil(end, water, visit),
     dueWords: () => firstOfWords(endings(null, water, visit), visit),
   });
 }
@@ -71,6 +71,11 @@ function endings(end: number | null, { reasons, ofOtherWork }: Water, visit: Pla
 function besideEnd(end: number | null, times: readonly StatedTime[], { timeZone }: PlannedVisit): string {
   const rest = times.filter((time) => time !== leadOf(times, end));
   return rest.map(({ atEpochMilliseconds: at, counted }) => (counted === null ? `, and by ${localWords(at, timeZone, "due")}` : `, and within ${counted.words}`)).join("");
+}
+
+function laterUntil(end: number, water: Water, visit: PlannedVisit): string {
+  const times = endings(end, water, visit);
+  return `${leadOf(times, end)?.counted?.words ?? localWords(end, visit.timeZone, "due")}${besideEnd(end, times, visit)}`;
 }
 
 function firstOfWords(times: readonly StatedTime[], { timeZone }: PlannedVisit): string {

@@ -132,4 +132,8 @@ describe("the words of a watering", () => {
     const slow = labelOf("Slow", says("watering-in", { by: hoursAfterEnd(72), depth: "not-stated", rain: "counts" }));
     expect(words("watering", putDown(15, 16, slow), inHours(5, 9))[0]).toContain("Later watering hours do as well, until Monday, May 4, 2026, 9 am, and within 72 hours after the work ends.");
   });
+  test("say of later hours that end with a date which moves with the work what that counts from", () => {
+    const slow = labelOf("Slow", says("watering-in", { by: hoursAfterEnd(72), depth: { least: of("in", "0.25"), most: "none" }, rain: "counts" }));
+    expect(words("watering", putDown(15, 16, slow), inHours(4, 18))[0]).toMatch(/ Later watering hours do as well, until 72 hours after the work ends\.$/u);
+  });
 });
