@@ -75,10 +75,16 @@ function stepOf(answer: WateringWindow, { fromEpochMilliseconds, untilEpochMilli
   };
 }
 
+/** ", within the watering hours (every day 4 am to 10 am)"; empty where no hours are on file. Tickets of before the hours were kept don't name them. */
+export function withinHoursWords({ hasHours, hoursInWords = "" }: Pick<WateringWindow, "hasHours" | "hoursInWords">): string {
+  if (hasHours !== true) return "";
+  return `, within the watering hours${hoursInWords === "" ? "" : ` (${hoursInWords})`}`;
+}
+
 /** What stands in place of a date. */
-function noDateWords({ isOverdue, hasHours }: WateringWindow): string {
-  const within = hasHours === true ? ", within the watering hours" : "";
-  return isOverdue === true
+function noDateWords(answer: WateringWindow): string {
+  const within = withinHoursWords(answer);
+  return answer.isOverdue === true
     ? `as soon as it can be${within}; the date on the label has passed`
     : `when it suits${within}; no date on the label`;
 }

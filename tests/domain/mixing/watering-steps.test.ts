@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { type AftercareQuestion } from "#domain/mixing/aftercare-question";
 import { type AppliedProduct } from "#domain/mixing/applied-product";
-import { wateringSteps } from "#domain/mixing/watering-steps";
+import { wateringSteps, withinHoursWords } from "#domain/mixing/watering-steps";
 import { judgeWatering } from "#domain/mixing/watering-window";
 import { of } from "#domain/quantities/quantity";
 import { valueOf } from "../../support/domain-answers";
@@ -23,7 +23,7 @@ describe("where no label sets a date", () => {
   });
   test("within the hours that are on file", () => {
     expect(stepsOf([undated], { hours: mornings(5, 9) })).toMatchObject([
-      { startsAtWords: "Saturday, May 2, 2026, 5 am", endsAtEpochMilliseconds: null, endsAtWords: "when it suits, within the watering hours; no date on the label", words: "Water in with ¼ in. Front: 20 min. ¼ in of rain from the work on does it too." },
+      { startsAtWords: "Saturday, May 2, 2026, 5 am", endsAtEpochMilliseconds: null, endsAtWords: "when it suits, within the watering hours (every day 5 am to 9 am); no date on the label", words: "Water in with ¼ in. Front: 20 min. ¼ in of rain from the work on does it too." },
     ]);
   });
   test("one that has passed is not denied", () => {
@@ -135,6 +135,13 @@ describe("rain", () => {
       "Water in as the label says; it states no depth. Rain of ½ in or more before Saturday, May 2, 2026, 4 am spoils Ferrox. As much water does too.",
     );
   });
+});
+
+test("hours are named where they are on file, and not where an earlier ticket kept only that there are some", () => {
+  expect(withinHoursWords({ hasHours: true, hoursInWords: "every day 4 am to 10 am" })).toBe(", within the watering hours (every day 4 am to 10 am)");
+  expect(withinHoursWords({ hasHours: true })).toBe(", within the watering hours");
+  expect(withinHoursWords({ hasHours: false, hoursInWords: "" })).toBe("");
+  expect(withinHoursWords({})).toBe("");
 });
 
 describe("before the work is done", () => {
