@@ -29,20 +29,23 @@ function deciding(times: readonly StatedTime[], work: PlannedWork, decides: Deci
   const inOrder = times.toSorted((one, other) => decides * (other.atEpochMilliseconds - one.atEpochMilliseconds) || Number(one.counted === null) - Number(other.counted === null));
   const fixed = inOrder.find(({ counted }) => counted === null);
   const moving = movingOnes(inOrder, work.planned, decides);
-  if (fixed === undefined) return moving;
-  const ranges = moving.map((time) => ({ time, range: rangeOf(time, work) }));
-  const isBeyond = (one: number, other: number) => decides * (one - other) > 0;
+  const ranges = inOrder.filter((time) => time === fixed || moving.includes(time)).map((time) => ({ time, ...rangeOf(time, work) }));
   // The latest that a time may come is what may make it the last of all, and the earliest what leaves that to another.
-  const kept = ranges.filter(({ range: { earliest, latest } }) => isBeyond(decides === 1 ? latest : earliest, fixed.atEpochMilliseconds)).map(({ time }) => time);
-  const mayFixedDecide = ranges.every(({ range: { earliest, latest } }) => isBeyond(fixed.atEpochMilliseconds, decides === 1 ? earliest : latest));
-  return inOrder.filter((time) => kept.includes(time) || (time === fixed && mayFixedDecide));
+  const mayPass = (one: TimeRange, other: TimeRange) => (decides === 1 ? one.latest > other.earliest : one.earliest < other.latest);
+  return ranges.filter((one) => ranges.every((other) => other === one || mayPass(one, other))).map(({ time }) => time);
+}
+
+interface TimeRange {
+  readonly earliest: number;
+  readonly latest: number;
 }
 
 /** Between which instants a time may come, whenever the work starts and ends on the day that it is planned for. */
-function rangeOf({ atEpochMilliseconds: at, counted }: StatedTime, { planned, timeZone }: PlannedWork) {
+function rangeOf({ atEpochMilliseconds: at, counted }: StatedTime, { planned, timeZone }: PlannedWork): TimeRange {
+  if (counted === null) return { earliest: at, latest: at };
   const { fromEpochMilliseconds: starts, untilEpochMilliseconds: ends } = planned;
   const day = dayIn(calendarDateIn(timeZone, starts), timeZone);
-  const [first, last] = { "application-start": [starts, starts], "application-end": [ends, ends], posting: [starts, ends] }[counted?.from ?? "application-end"] as [number, number];
+  const [first, last] = { "application-start": [starts, starts], "application-end": [ends, ends], posting: [starts, ends] }[counted.from] as [number, number];
   return { earliest: at - Math.max(0, last - day.fromEpochMilliseconds), latest: at + Math.max(0, day.untilEpochMilliseconds - first) };
 }
 

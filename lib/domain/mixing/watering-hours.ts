@@ -81,6 +81,13 @@ export function hoursWords({ localRules, controller }: WateringHours): string {
   ].join(" ");
 }
 
+/** The hours in which water may run by all that is on file, as a customer is told them: "every day 4 am to 10 am"; empty where none are. */
+export function hoursTogetherWords({ localRules, controller }: WateringHours): string {
+  const [byRules, byController] = [localRules, controller].map((hours) => stated(hours).map(({ periods }) => periodWords(periods))[0]);
+  if (byRules === undefined || byController === undefined || byRules === byController) return byRules ?? byController ?? "";
+  return `both by local rules, ${byRules}, and by the controller, ${byController}`;
+}
+
 /** Refuses hours that are on no day, end before they begin or run for more than a day. At `localRules` or `controller`. */
 export function refuseImpossibleHours(hours: WateringHours): Refused | undefined {
   return (

@@ -15,8 +15,8 @@ const ONE_MINUTE_MILLISECONDS = 60_000;
 export interface ToldBeforehand {
   /** Whether a stretch may have to begin at another time than planned. */
   readonly mayMove: (stretch: Span) => boolean;
-  /** What an end must not pass wherever the work ends: ", and within 24 hours after the work ends"; empty where it can't. */
-  readonly besideEnd: (endEpochMilliseconds: number) => string;
+  /** Until when later hours do: "72 hours after the work ends", with what else may end them wherever the work ends. */
+  readonly laterUntil: (endEpochMilliseconds: number) => string;
   /** The first date that a label sets. */
   readonly dueWords: (dueAtEpochMilliseconds: number) => string;
 }
@@ -75,10 +75,16 @@ function stepOf(answer: WateringWindow, { fromEpochMilliseconds, untilEpochMilli
   };
 }
 
+/** ", within the watering hours (every day 4 am to 10 am)"; empty where no hours are on file. Tickets of before the hours were kept don't name them. */
+export function withinHoursWords({ hasHours, hoursInWords = "" }: Pick<WateringWindow, "hasHours" | "hoursInWords">): string {
+  if (hasHours !== true) return "";
+  return `, within the watering hours${hoursInWords === "" ? "" : ` (${hoursInWords})`}`;
+}
+
 /** What stands in place of a date. */
-function noDateWords({ isOverdue, hasHours }: WateringWindow): string {
-  const within = hasHours === true ? ", within the watering hours" : "";
-  return isOverdue === true
+function noDateWords(answer: WateringWindow): string {
+  const within = withinHoursWords(answer);
+  return answer.isOverdue === true
     ? `as soon as it can be${within}; the date on the label has passed`
     : `when it suits${within}; no date on the label`;
 }
@@ -180,5 +186,6 @@ function rainTimeWords({ rainFrom, dueAtEpochMilliseconds: due = null }: Waterin
 function laterWords(answer: WateringWindow, { timeZone, beforehand }: Told): string {
   const last = answer.windows.at(-1);
   if (answer.windows.length < 2 || last === undefined || !hasDate(answer)) return "";
-  return ` Later watering hours do as well, until ${localWords(last.untilEpochMilliseconds, timeZone, "due")}${beforehand?.besideEnd(last.untilEpochMilliseconds) ?? ""}.`;
+  const end = last.untilEpochMilliseconds;
+  return ` Later watering hours do as well, until ${beforehand === undefined ? localWords(end, timeZone, "due") : beforehand.laterUntil(end)}.`;
 }

@@ -14,7 +14,7 @@ import { keptDryForRain, rainKeepsOffUntil, type StaysDry, stayingDry, type Wate
 import { minutesKeepNoDepth } from "#domain/mixing/watering-conflict";
 import { commonDepth } from "#domain/mixing/watering-depth";
 import { isUnread, missingFindings, overdueFindings } from "#domain/mixing/watering-facts";
-import { authoritiesOfHours, type WateringHours } from "#domain/mixing/watering-hours";
+import { authoritiesOfHours, hoursTogetherWords, type WateringHours } from "#domain/mixing/watering-hours";
 import { placeAlone, placeWaterings, type PlacedWatering, type WateringPlaces, type WateringToPlace } from "#domain/mixing/watering-places";
 import { type Span } from "#domain/weather/local-hours";
 
@@ -62,6 +62,8 @@ export type WateringAnswer =
       readonly isOverdue?: boolean;
       /** Whether any hours are on file that limit when water may run. */
       readonly hasHours?: boolean;
+      /** Those hours as a customer is told them; empty where there are none. */
+      readonly hoursInWords?: string;
       /** True where the start waits for a lawn that is only thought to be dry by then, and for nothing that is stated. */
       readonly isEstimate: boolean;
       readonly leastDepth: string | null;
@@ -247,6 +249,7 @@ function windowAnswer({ question, needs, dry, depth, runs }: WantedWater, places
     ofOtherWork: timesOfOtherWork(needs, decisive),
     isOverdue: needs.some(({ isOverdue }) => isOverdue),
     hasHours: authoritiesOfHours(hours).length > 0,
+    hoursInWords: hoursTogetherWords(hours),
     isEstimate: lastDry.length > 0 && lastDry.every(({ end }) => end.isEstimate),
     leastDepth: depth === undefined ? null : exactText(canonicalAmountOf(depth.least)),
     leastDepthOf: depth === undefined ? [] : leastDepthOf(needs, depth, timeZone),

@@ -7,7 +7,7 @@ import { type AppliedProduct } from "#domain/mixing/applied-product";
 import { dueReasons, keepOffReasons, type StatedTime, statedTimes } from "#domain/mixing/counted-from-work";
 import { mayBeFirst, mayBeLast, type PlannedWork } from "#domain/mixing/deciding-times";
 import { localWords } from "#domain/mixing/local-words";
-import { wateringSteps } from "#domain/mixing/watering-steps";
+import { wateringSteps, withinHoursWords } from "#domain/mixing/watering-steps";
 import { type WateringWindow } from "#domain/mixing/watering-window";
 
 /** The work of a visit as it is planned, with its products. */
@@ -32,13 +32,13 @@ export function stepsBeforehand({ steps, watering }: Pick<AftercareTimeline, "st
 function waterBeforehand(water: WateringWindow, visit: PlannedVisit): readonly AftercareStep[] {
   return wateringSteps(water, visit.timeZone, {
     mayMove: ({ fromEpochMilliseconds }) => water.isEstimate || beginnings({ startsAtEpochMilliseconds: fromEpochMilliseconds, isEstimate: false }, water, visit).some(({ counted }) => counted !== null),
-    besideEnd: (end) => besideEnd(end, endings(end, water, visit), visit),
+    laterUntil: (end) => laterUntil(end, water, visit),
     dueWords: () => firstOfWords(endings(null, water, visit), visit),
   });
 }
 
 /** What the times of a watering hang on; of water without hours there are the reasons only. */
-type Water = Pick<WateringWindow, "reasons"> & Partial<Pick<WateringWindow, "ofOtherWork" | "hasHours">>;
+type Water = Pick<WateringWindow, "reasons"> & Partial<Pick<WateringWindow, "ofOtherWork">>;
 
 function fixedAt(atEpochMilliseconds: number | null | undefined): readonly StatedTime[] {
   return typeof atEpochMilliseconds === "number" ? [{ atEpochMilliseconds, counted: null }] : [];
@@ -73,6 +73,11 @@ function besideEnd(end: number | null, times: readonly StatedTime[], { timeZone 
   return rest.map(({ atEpochMilliseconds: at, counted }) => (counted === null ? `, and by ${localWords(at, timeZone, "due")}` : `, and within ${counted.words}`)).join("");
 }
 
+function laterUntil(end: number, water: Water, visit: PlannedVisit): string {
+  const times = endings(end, water, visit);
+  return `${countedAt(times, end)?.words ?? localWords(end, visit.timeZone, "due")}${besideEnd(end, times, visit)}`;
+}
+
 function firstOfWords(times: readonly StatedTime[], { timeZone }: PlannedVisit): string {
   const words = times.map(({ atEpochMilliseconds: at, counted }) => counted?.words ?? localWords(at, timeZone, "due"));
   return `${listWords(words)}${words.length > 1 ? ", whichever is first" : ""}`;
@@ -87,24 +92,40 @@ function leadOf(times: readonly StatedTime[], at: number | null | undefined): St
   return times.find(({ atEpochMilliseconds }) => atEpochMilliseconds === at);
 }
 
+/** What that time is counted from; null where it does not move with the work. */
+function countedAt(times: readonly StatedTime[], at: number | null): StatedTime["counted"] {
+  return leadOf(times, at)?.counted ?? null;
+}
+
 function mustWhen(step: AftercareStep, water: WateringWindow | undefined, visit: PlannedVisit): string {
   const { endsAtEpochMilliseconds: end, endsAtWords, reasons } = step;
   const from = beginningWhen(step, water ?? { reasons }, visit);
   const times = endings(end, water ?? { reasons }, visit);
   const beside = besideEnd(end, times, visit);
   if (end === null) return `${from}, ${endsAtWords}${beside}`;
-  const counted = leadOf(times, end)?.counted ?? null;
-  return `${from}, ${counted === null ? `by ${endsAtWords}` : `within ${counted.words}, by about ${localWords(end, visit.timeZone, "due")} as planned`}${beside}`;
+  const counted = countedAt(times, end);
+  const hours = water !== undefined && movesFromHours(step, water, visit) ? withinHoursWords(water) : "";
+  return `${from}${hours}, ${counted === null ? `by ${endsAtWords}` : `within ${counted.words}, by about ${localWords(end, visit.timeZone, "due")} as planned`}${beside}`;
 }
 
-/** From when on something is to be done. Hours of a property hold for a beginning too that comes sooner than planned. */
+/**
+ * Whether a time that a step of water gives moves with the work, and so may come to lie where the hours of the property leave
+ * no water: its beginning, its end, or that of later hours. Times that the hours set themselves need no hours beside them.
+ */
+function movesFromHours(step: AftercareStep, water: WateringWindow, visit: PlannedVisit): boolean {
+  const { startsAtEpochMilliseconds: start, endsAtEpochMilliseconds: end } = step;
+  const ends = [end, water.windows.at(-1)?.untilEpochMilliseconds ?? null];
+  return countedAt(beginnings(step, water, visit), start) !== null || ends.some((at) => countedAt(endings(at, water, visit), at) !== null);
+}
+
+/** From when on something is to be done. */
 function beginningWhen(step: AftercareStep, water: Water, visit: PlannedVisit): string {
   const { startsAtEpochMilliseconds: start, startsAtWords } = step;
   const times = beginnings(step, water, visit);
   const lead = leadOf(times, start);
   const rest = notBefore(times.filter((time) => time !== lead), visit.timeZone);
   if (lead === undefined || lead.counted === null) return `From ${startsAtWords}${rest}`;
-  return `From ${lead.counted.words}, about ${localWords(start, visit.timeZone, "end")} as planned${rest}${water.hasHours === true ? ", within the watering hours" : ""}`;
+  return `From ${lead.counted.words}, about ${localWords(start, visit.timeZone, "end")} as planned${rest}`;
 }
 
 /** Until when something is left. A stated time beside a state of the lawn is told with what it counts from. */

@@ -35,6 +35,11 @@ describe("of times that must all be over", () => {
     expect(mayBeLast([counted(5, "application-start"), counted(4)], WORK)).toEqual([counted(5, "application-start"), counted(4)]);
     expect(mayBeLast([counted(2, "posting"), counted(4)], WORK)).toEqual([counted(4), counted(2, "posting")]);
   });
+  test("one that is counted from the start is compared with one from the end over all that the work may take of its day", () => {
+    expect(mayBeLast([counted(30, "application-start"), counted(4)], WORK)).toEqual([counted(30, "application-start")]);
+    expect(mayBeLast([counted(28, "application-start"), counted(4)], WORK)).toEqual([counted(28, "application-start")]);
+    expect(mayBeLast([counted(27.9, "application-start"), counted(4)], WORK)).toEqual([counted(27.9, "application-start"), counted(4)]);
+  });
   test("none of none", () => expect(mayBeLast([], WORK)).toEqual([]));
 });
 
@@ -48,6 +53,11 @@ describe("of times of which the first counts", () => {
   test("as long after the end says nothing beside as long after the start; shorter after it does", () => {
     expect(mayBeFirst([counted(24, "application-start"), counted(24)], WORK)).toEqual([counted(24, "application-start")]);
     expect(mayBeFirst([counted(24, "application-start"), counted(22)], WORK)).toEqual([counted(22), counted(24, "application-start")]);
+  });
+  test("a date days after the start says nothing beside one of hours after the end that comes first however long the work takes", () => {
+    expect(mayBeFirst([counted(14 * 24, "application-start"), counted(24)], WORK)).toEqual([counted(24)]);
+    expect(mayBeFirst([counted(48, "application-start"), counted(24)], WORK)).toEqual([counted(24)]);
+    expect(mayBeFirst([counted(47.9, "application-start"), counted(24)], WORK)).toEqual([counted(24), counted(47.9, "application-start")]);
   });
 });
 

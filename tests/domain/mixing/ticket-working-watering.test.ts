@@ -55,7 +55,7 @@ test("an earlier mix ticket, without what was added since and rounded down, is s
   const capped = labelOf("Thirstless", says("watering-in", { by: hoursAfterEnd(24), depth: { least: of("in", "0.25"), most: of("in", "0.3") }, rain: "counts" }));
   const timeline = valueOf(aftercareTimeline(aftercareQuestion([appliedOf(capped)], { stations: [{ ...FRONT, depthPerHour: of("in", "0.7") }] })));
   if (timeline.watering.kind !== "window") throw new Error("this watering has a window");
-  const { parts: _parts, starts: _starts, dueAtEpochMilliseconds: _due, isOverdue: _overdue, hasHours: _hours, stayUnder: _under, ...earlier } = timeline.watering;
+  const { parts: _parts, starts: _starts, dueAtEpochMilliseconds: _due, isOverdue: _overdue, hasHours: _hours, hoursInWords: _words, stayUnder: _under, ...earlier } = timeline.watering;
   const [run] = earlier.stations;
   if (run?.kind !== "run") throw new Error("this station has minutes");
   const down = { ...run, totalMinutes: 21, runsMinutes: [21], elapsedMinutes: 21, rounding: "down-to-stay-within-most", depthReached: exactText(exactly("in", "0.245").exactAmount) } as const;

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { clockSpans } from "#domain/mixing/clock-periods";
 import { intersectSpans } from "#domain/mixing/span-set";
-import { authoritiesOfHours, hoursInTheWay, hoursWords, periodWords, refuseImpossibleHours, unknownHours, type WateringDays, wateringPeriods, withinWateringHours } from "#domain/mixing/watering-hours";
+import { authoritiesOfHours, hoursInTheWay, hoursTogetherWords, hoursWords, periodWords, refuseImpossibleHours, unknownHours, type WateringDays, wateringPeriods, withinWateringHours } from "#domain/mixing/watering-hours";
 import { PAST_MIDNIGHT, type PastMidnight } from "#domain/properties/watering-fact";
 import { at, byHouse, byLaw, CHICAGO, daily } from "../../support/aftercare-builders";
 
@@ -79,6 +79,14 @@ describe("days and hours as periods and in words", () => {
   test("of both kinds that are on file", () => {
     expect(hoursWords({ localRules: byLaw(daily(5, 9)), controller: byHouse(daily(4, 8, [6])) })).toBe("Local rules: every day 5 am to 9 am. The controller: Saturday 4 am to 8 am.");
     expect(hoursWords({ localRules: "none", controller: "unknown" })).toBe("");
+  });
+  test("as a customer is told them", () => {
+    const [town, set] = [byLaw(daily(5, 9)), byHouse(daily(4, 8, [6]))];
+    expect(hoursTogetherWords({ localRules: town, controller: "none" })).toBe("every day 5 am to 9 am");
+    expect(hoursTogetherWords({ localRules: "unknown", controller: set })).toBe("Saturday 4 am to 8 am");
+    expect(hoursTogetherWords({ localRules: town, controller: set })).toBe("both by local rules, every day 5 am to 9 am, and by the controller, Saturday 4 am to 8 am");
+    expect(hoursTogetherWords({ localRules: town, controller: byHouse(daily(5, 9)) })).toBe("every day 5 am to 9 am");
+    expect(hoursTogetherWords({ localRules: "none", controller: "none" })).toBe("");
   });
 });
 

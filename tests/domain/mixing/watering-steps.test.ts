@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { type AftercareQuestion } from "#domain/mixing/aftercare-question";
 import { type AppliedProduct } from "#domain/mixing/applied-product";
-import { wateringSteps } from "#domain/mixing/watering-steps";
+import { wateringSteps, withinHoursWords } from "#domain/mixing/watering-steps";
 import { judgeWatering } from "#domain/mixing/watering-window";
 import { of } from "#domain/quantities/quantity";
 import { valueOf } from "../../support/domain-answers";
@@ -23,7 +23,7 @@ describe("where no label sets a date", () => {
   });
   test("within the hours that are on file", () => {
     expect(stepsOf([undated], { hours: mornings(5, 9) })).toMatchObject([
-      { startsAtWords: "Saturday, May 2, 2026, 5 am", endsAtEpochMilliseconds: null, endsAtWords: "when it suits, within the watering hours; no date on the label", words: "Water in with ¼ in. Front: 20 min. ¼ in of rain from the work on does it too." },
+      { startsAtWords: "Saturday, May 2, 2026, 5 am", endsAtEpochMilliseconds: null, endsAtWords: "when it suits, within the watering hours (every day 5 am to 9 am); no date on the label", words: "Water in with ¼ in. Front: 20 min. ¼ in of rain from the work on does it too." },
     ]);
   });
   test("one that has passed is not denied", () => {
@@ -137,10 +137,17 @@ describe("rain", () => {
   });
 });
 
+test("hours are named where they are on file, and not where an earlier ticket kept only that there are some", () => {
+  expect(withinHoursWords({ hasHours: true, hoursInWords: "every day 4 am to 10 am" })).toBe(", within the watering hours (every day 4 am to 10 am)");
+  expect(withinHoursWords({ hasHours: true })).toBe(", within the watering hours");
+  expect(withinHoursWords({ hasHours: false, hoursInWords: "" })).toBe("");
+  expect(withinHoursWords({})).toBe("");
+});
+
 describe("before the work is done", () => {
   const rests = (stationName: string) => ({ stationName, depthPerHour: of("in", "0.5"), cycle: { longestRunMinutes: 15, soakMinutes: 20 } });
   const told = (products: readonly AppliedProduct[], isMoving: boolean, change: Partial<AftercareQuestion> = {}) =>
-    wateringSteps(valueOf(judgeWatering(aftercareQuestion(products, change))).answer, CHICAGO, { mayMove: () => isMoving, besideEnd: () => ", and within its time", dueWords: () => "its time" }).map(({ words }) => words);
+    wateringSteps(valueOf(judgeWatering(aftercareQuestion(products, change))).answer, CHICAGO, { mayMove: () => isMoving, laterUntil: () => "its end", dueWords: () => "its time" }).map(({ words }) => words);
   test("stations that may have to begin another time are told in minutes from the beginning", () => {
     const change = { stations: [rests("A"), rests("B")] };
     expect(told([within(24)], true, change)[0]).toContain(" One at a time, in minutes from the beginning: A at 0 and 35 min for 15 min each; B at 15 and 50 min for 15 min each.");
@@ -149,7 +156,7 @@ describe("before the work is done", () => {
   test("so they are beside other lawns, in each of several parts, and where no label sets a date", () => {
     const { answer } = valueOf(judgeWatering(aftercareQuestion([within(24)], { stations: hourLong("A", "B") })));
     const beside = answer.kind === "window" ? { ...answer, isWithOthers: true } : answer;
-    const moving = { mayMove: () => true, besideEnd: () => "", dueWords: () => "" };
+    const moving = { mayMove: () => true, laterUntil: () => "", dueWords: () => "" };
     expect(wateringSteps(beside, CHICAGO, moving)[0]?.words).toContain("One station at a time on the whole property, for example, in minutes from the beginning: A at 0 min for 60 min; B at 60 min for 60 min.");
     const change = { hours: mornings(4, 6), stations: hourLong("A", "B", "C") };
     expect(told([within(72)], true, change)[0]).toContain("in 2 parts. Part 1, in minutes from the beginning: A at 0 min for 60 min; B at 60 min for 60 min.");
@@ -161,8 +168,8 @@ describe("before the work is done", () => {
     expect(told([undated], false, { hours: mornings(5, 8) })[0]).toContain("¼ in of rain from the work on does it too.");
     expect(told([undated, appliedOf(IRON)], false, { hours: mornings(5, 8) })[0]).toContain("¼ in of rain in that time does it too.");
   });
-  test("later hours end no later than the label's time", () => {
-    expect(told([within(72)], false, { hours: mornings(5, 9) })[0]).toContain(" Later watering hours do as well, until Monday, May 4, 2026, 9 am, and within its time.");
+  test("later hours end when it is told beforehand", () => {
+    expect(told([within(72)], false, { hours: mornings(5, 9) })[0]).toContain(" Later watering hours do as well, until its end.");
   });
 });
 

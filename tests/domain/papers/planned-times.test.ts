@@ -73,9 +73,25 @@ describe("from when on a lawn is watered", () => {
   });
   test("a beginning that the work sets keeps to the hours if the work is done sooner", () => {
     expect(whenWatered("watering", putDown(15, 16, FEED, IRON), inHours(3, 9))).toEqual([
-      "From 12 hours after the work ends, about Saturday, May 2, 2026, 4 am as planned, within the watering hours, by Saturday, May 2, 2026, 9 am, and within 24 hours after the work ends",
+      "From 12 hours after the work ends, about Saturday, May 2, 2026, 4 am as planned, within the watering hours (every day 3 am to 9 am), by Saturday, May 2, 2026, 9 am, and within 24 hours after the work ends",
     ]);
-    expect(whenWatered("watering", putDown(15, 16, FEED), inHours(14, 22))[0]).toContain("From the end of the work, about Friday, May 1, 2026, 4 pm as planned, within the watering hours, by");
+    expect(whenWatered("watering", putDown(15, 16, FEED), inHours(14, 22))[0]).toContain("From the end of the work, about Friday, May 1, 2026, 4 pm as planned, within the watering hours (every day 2 pm to 10 pm), by");
+  });
+  test("a date that moves with the work and falls inside the hours of the property does not hide where they end", () => {
+    expect(whenWatered("watering", putDown(8, 9, FEED, IRON), inHours(4, 10))).toEqual([
+      "From Saturday, May 2, 2026, 4 am, and not before 12 hours after the work ends, within the watering hours (every day 4 am to 10 am), within 24 hours after the work ends, by about Saturday, May 2, 2026, 9 am as planned",
+    ]);
+    expect(whenWatered("watering", putDown(8, 9, FEED), inHours(4, 10, [6]))).toEqual([
+      "From Saturday, May 2, 2026, 4 am, within the watering hours (Saturday 4 am to 10 am), within 24 hours after the work ends, by about Saturday, May 2, 2026, 9 am as planned",
+    ]);
+  });
+  test("hours stand beside fixed times too where later hours end with a date that moves, and once where no label sets a date", () => {
+    const slow = labelOf("Slow", says("watering-in", { by: hoursAfterEnd(38), depth: "not-stated", rain: "counts" }));
+    expect(whenWatered("watering", putDown(15, 16, slow), inHours(5, 9))).toEqual(["From Saturday, May 2, 2026, 5 am, within the watering hours (every day 5 am to 9 am), by Saturday, May 2, 2026, 9 am"]);
+    const undated = labelOf("Undated", says("watering-in", { by: "not-stated", depth: "not-stated", rain: "counts" }));
+    expect(whenWatered("watering", putDown(15, 16, undated), inHours(14, 22))).toEqual([
+      "From the end of the work, about Friday, May 1, 2026, 4 pm as planned, when it suits, within the watering hours (every day 2 pm to 10 pm); no date on the label",
+    ]);
   });
   test("what an earlier visit put down keeps water off at its own time", () => {
     const earlier = [earlierOf(labelOf("Glaze", says("watering-not-before", { untilLaterOf: [hoursAfterEnd(48)] })), at("2026-04-30T03:00-05:00"))];
@@ -131,5 +147,9 @@ describe("the words of a watering", () => {
     expect(words("watering", putDown(9, 10, dated, quick), inHours(5, 8))[0]).toContain("¼ in of rain from the work until 30 hours after the work ends and the end of Saturday, May 2, 2026, whichever is first does it too.");
     const slow = labelOf("Slow", says("watering-in", { by: hoursAfterEnd(72), depth: "not-stated", rain: "counts" }));
     expect(words("watering", putDown(15, 16, slow), inHours(5, 9))[0]).toContain("Later watering hours do as well, until Monday, May 4, 2026, 9 am, and within 72 hours after the work ends.");
+  });
+  test("say of later hours that end with a date which moves with the work what that counts from", () => {
+    const slow = labelOf("Slow", says("watering-in", { by: hoursAfterEnd(72), depth: { least: of("in", "0.25"), most: "none" }, rain: "counts" }));
+    expect(words("watering", putDown(15, 16, slow), inHours(4, 18))[0]).toMatch(/ Later watering hours do as well, until 72 hours after the work ends\.$/u);
   });
 });
