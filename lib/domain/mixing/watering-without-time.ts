@@ -7,20 +7,24 @@ import { localWords } from "#domain/mixing/local-words";
 import { type StaysDry, untilAllIsDown, type WateringNeed, wateringNeeds } from "#domain/mixing/watering-bounds";
 import { commonDepth } from "#domain/mixing/watering-depth";
 import { authoritiesOfHours } from "#domain/mixing/watering-hours";
+import { alsoWatersSentence, alsoWetsSentence } from "#domain/mixing/watering-shared";
 import { type JudgedWatering } from "#domain/mixing/watering-window";
 
 /**
  * What is told of water that is wanted and for which no time was found, or none can be: the work may be done all the same,
  * and who is told nothing takes it that nothing is to be done. It has no hours; the words say by when a label wants it, and
- * what is not on file. Nothing where there is a time, or where nothing wants water.
+ * what is not on file. Nothing where there is a time, or where nothing wants water. A lawn that shares stations with others
+ * is watered under all that they ask for together, and its step says which stations those are.
  */
-export function wateringWithoutTime(question: AftercareQuestion, { answer, dry }: Pick<JudgedWatering, "answer" | "dry">): readonly AftercareStep[] {
+export function wateringWithoutTime(question: AftercareQuestion, { answer, dry: ownDry, shared }: Pick<JudgedWatering, "answer" | "dry" | "shared">): readonly AftercareStep[] {
   if (answer.kind === "window" || answer.kind === "none-needed") return [];
-  const { products, visit, timeZone } = question;
-  const { needs, unsaid, unread } = wantedBy(question);
-  if (needs.length + unsaid.length + unread.length === 0) return [];
+  const { visit, timeZone } = question;
+  const { products = question.products, dry = ownDry } = shared ?? {};
+  const { needs: ownNeeds, unsaid, unread } = wantedBy(question);
+  if (ownNeeds.length + unsaid.length + unread.length === 0) return [];
+  const needs = ownNeeds.length === 0 ? [] : wateringNeeds(products, visit, timeZone);
   const downAt = untilAllIsDown(visit, products).untilEpochMilliseconds;
-  const { epochMilliseconds, isEstimate, words } = startOf(downAt, question, dry);
+  const { epochMilliseconds, isEstimate, words } = startOf(downAt, { ...question, products }, dry);
   const stillDry = dry.filter(({ end }) => (end.atEpochMilliseconds ?? 0) > downAt);
   return [
     {
@@ -31,6 +35,8 @@ export function wateringWithoutTime(question: AftercareQuestion, { answer, dry }
       isEstimate,
       words: [
         ...(needs.length === 0 ? [] : [wantedWords(needs, question), noTimeWords(answer.kind, question)]),
+        ...(shared?.alsoWaters.map(alsoWatersSentence) ?? []),
+        ...(shared?.alsoWets.map(alsoWetsSentence) ?? []),
         ...unsaid.map(({ applied }) => `It is not on file whether ${appliedName(applied, timeZone)} has been watered in; if it has not, it still wants water.`),
         ...(unread.length === 0 ? [] : [`Whether ${namesOf(unread, timeZone)} must be watered in has not been entered from the label. Ask before you water.`]),
       ].join(" "),

@@ -1,6 +1,8 @@
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
+import { type LabelAftercare } from "#domain/label/aftercare-constraint";
 import { aftercareTimeline } from "#domain/mixing/aftercare";
 import { type AftercareQuestion } from "#domain/mixing/aftercare-question";
+import { aftercareOfLawns, type LawnToCareFor } from "#domain/mixing/aftercare-of-lawns";
 import { type AppliedProduct } from "#domain/mixing/applied-product";
 import { wateringWithoutTime } from "#domain/mixing/watering-without-time";
 import { judgeWatering } from "#domain/mixing/watering-window";
@@ -90,4 +92,24 @@ test("who waits for that water is given no time, nor are mowers", () => {
     ["watering", null, "as soon as the watering hours allow; the label wants it by Saturday, May 2, 2026, 4 pm"],
   ]);
   expect(valueOf(aftercareTimeline(aftercareQuestion([appliedOf(FEED)], { hours: inHalfAnHour }))).steps[0]?.endsAtWords).toBe("about Saturday, May 2, 2026, 8 am, an estimate");
+});
+
+describe("a lawn that shares a station", () => {
+  const grub = labelOf("Grubclear", says("watering-in", { by: hoursAfterEnd(4), depth: depth("0.5"), rain: "counts" }));
+  const lawn = (name: string, labels: readonly LabelAftercare[], more: Partial<LawnToCareFor> = {}): LawnToCareFor => ({ name, own: labels.map((label) => ({ key: label.productName, products: [appliedOf(label)] })), earlier: [], waterings: [], stations: [FRONT], seedings: [], ...more });
+  const watered = (...lawns: readonly LawnToCareFor[]) =>
+    valueOf(aftercareOfLawns(lawns, aftercareQuestion([]))).map(({ timeline }) => timeline.steps.filter(({ row, kind }) => row === "watering" && kind === "must").map(({ startsAtWords, words, reasons }) => [startsAtWords, words, reasons.map(({ productName }) => productName)]));
+
+  test("waits until the other one may be wet, and says which station wets it", () => {
+    const words = "Water in with ½ in. No time was found that keeps to the labels and what the stations need. Front waters Lawn as well.";
+    expect(watered(lawn("Lawn", [IRON]), lawn("Strip", [grub]))).toEqual([[], [["Saturday, May 2, 2026, 4 am", words, ["Ferrox Foliar", "Ferrox Foliar", "Grubclear"]]]]);
+  });
+  test("waits for what was put down before on a lawn that gets nothing now", () => {
+    const earlier = [{ key: "visit 1", label: IRON, application: earlierOf(IRON, START - 2 * HOUR).application }];
+    expect(watered(lawn("Strip", [grub]), lawn("Lawn", [], { earlier }))).toMatchObject([[["Saturday, May 2, 2026, 1 am", expect.stringContaining("Front waters Lawn as well.") as string, expect.any(Array) as string[]]]]);
+  });
+  test("takes the water that both want, and it is run once", () => {
+    const both = watered(lawn("Lawn", [FEED, IRON]), lawn("Strip", [grub]));
+    expect(both).toMatchObject([[[expect.any(String) as string, expect.stringMatching(/^Water in with ½ in\..* Front waters Strip as well; run it once for both\.$/u) as string, expect.any(Array) as string[]]], [[expect.any(String) as string, expect.stringMatching(/^Water in with ½ in\..* Front waters Lawn as well; run it once for both\.$/u) as string, expect.any(Array) as string[]]]]);
+  });
 });
