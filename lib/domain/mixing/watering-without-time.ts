@@ -24,7 +24,8 @@ export function wateringWithoutTime(question: AftercareQuestion, { answer, dry: 
   if (ownNeeds.length + unsaid.length + unread.length === 0) return [];
   const needs = ownNeeds.length === 0 ? [] : wateringNeeds(products, visit, timeZone);
   const downAt = untilAllIsDown(visit, products).untilEpochMilliseconds;
-  const { epochMilliseconds, isEstimate, words } = startOf(downAt, { ...question, products }, dry);
+  const isOpen = answer.kind === "undecided";
+  const { epochMilliseconds, isEstimate, words } = isOpen ? openStart(downAt) : startOf(downAt, dry, timeZone);
   const stillDry = dry.filter(({ end }) => (end.atEpochMilliseconds ?? 0) > downAt);
   return [
     {
@@ -34,11 +35,12 @@ export function wateringWithoutTime(question: AftercareQuestion, { answer, dry: 
       endsAtEpochMilliseconds: null,
       isEstimate,
       words: [
-        ...(needs.length === 0 ? [] : [wantedWords(needs, question), noTimeWords(answer.kind, question)]),
+        ...(isOpen ? ["Do not water until the company says so: not all that it hangs on is on file."] : []),
+        ...(needs.length === 0 ? [] : isOpen ? [`Then w${wantedWords(needs, question)}`] : [`W${wantedWords(needs, question)}`, noTimeWords(question)]),
         ...(shared?.alsoWaters.map(alsoWatersSentence) ?? []),
         ...(shared?.alsoWets.map(alsoWetsSentence) ?? []),
         ...unsaid.map(({ applied }) => `It is not on file whether ${appliedName(applied, timeZone)} has been watered in; if it has not, it still wants water.`),
-        ...(unread.length === 0 ? [] : [`Whether ${namesOf(unread, timeZone)} must be watered in has not been entered from the label. Ask before you water.`]),
+        ...(unread.length === 0 ? [] : [`Whether ${namesOf(unread, timeZone)} must be watered in has not been entered from the label.`]),
       ].join(" "),
       startsAtWords: words,
       endsAtWords: byWords([...needs, ...unsaid], question),
@@ -60,10 +62,13 @@ function wantedBy({ products, visit, timeZone }: AftercareQuestion) {
   };
 }
 
-/** From when on water is not forbidden any more, where that can be said. */
-function startOf(downAt: number, { products, timeZone }: AftercareQuestion, dry: readonly StaysDry[]) {
-  const isOpen = dry.some(({ end }) => end.atEpochMilliseconds === null) || products.some(({ label }) => label.facts["watering-not-before"] === "unknown");
-  if (isOpen) return { epochMilliseconds: downAt, isEstimate: true, words: "when water is not forbidden any more" };
+/** Where a fact is missing nobody can say from when on water does no harm: then it waits for the company's word. */
+function openStart(downAt: number) {
+  return { epochMilliseconds: downAt, isEstimate: true, words: "when the company says so" };
+}
+
+/** From when on water is not forbidden any more. */
+function startOf(downAt: number, dry: readonly StaysDry[], timeZone: string) {
   const epochMilliseconds = Math.max(downAt, ...dry.flatMap(({ end }) => end.atEpochMilliseconds ?? []));
   const last = dry.filter(({ end }) => end.atEpochMilliseconds === epochMilliseconds);
   const isEstimate = last.length > 0 && last.every(({ end }) => end.isEstimate);
@@ -75,20 +80,20 @@ function namesOf(products: readonly AppliedProduct[], timeZone: string): string 
   return listWords([...new Set(products.map((applied) => appliedName(applied, timeZone)))]);
 }
 
+/** What is wanted, without the first letter, so that it may stand alone or after another word. */
 function wantedWords(needs: readonly WateringNeed[], question: AftercareQuestion): string {
   const common = commonDepth(needs, question);
   switch (common.kind) {
     case "depth":
-      return `Water in with ${depthWords(common.depth.least, question.unitSystem)}.`;
+      return `ater in with ${depthWords(common.depth.least, question.unitSystem)}.`;
     case "not-stated":
-      return "Water in as the label says; it states no depth.";
+      return "ater in as the label says; it states no depth.";
     case "no-common-depth":
-      return "Water in; the labels do not agree on how much.";
+      return "ater in; the labels do not agree on how much.";
   }
 }
 
-function noTimeWords(kind: "no-window" | "undecided", { hours }: AftercareQuestion): string {
-  if (kind === "undecided") return "From when on is not known: not all that it hangs on is on file.";
+function noTimeWords({ hours }: AftercareQuestion): string {
   const byHours = authoritiesOfHours(hours).length > 0 ? ["the watering hours"] : [];
   return `No time was found that keeps to ${listWords(["the labels", ...byHours, "what the stations need"])}.`;
 }

@@ -66,19 +66,27 @@ test("depths that do not agree are not given", () => {
   expect(told([much, little])[0]?.words).toContain("Water in; the labels do not agree on how much.");
 });
 
-test("what nobody has read or said is told, and where it is about when water may run the beginning is left open", () => {
-  const unread = wants("Unread", { "watering-in": "unknown" });
-  expect(told([unread])).toMatchObject([
-    { words: "Whether Unread must be watered in has not been entered from the label. Ask before you water.", startsAtWords: "Friday, May 1, 2026, 4 pm", endsAtWords: "once the label has been read", reasons: [{ productName: "Unread", kind: "watering-in", labelWords: "" }] },
-  ]);
-  expect(told([appliedOf(FEED), wants("Dry", { "watering-not-before": "unknown" })])).toMatchObject([
-    { words: "Water in with ¼ in. From when on is not known: not all that it hangs on is on file.", startsAtWords: "when water is not forbidden any more", startsAtEpochMilliseconds: END, isEstimate: true },
-  ]);
-  const unsaid = earlierOf(FEED, START - HOUR, { wateredInAtEpochMilliseconds: "unknown" });
-  expect(told([unsaid])).toMatchObject([
-    { words: "It is not on file whether Evenfeed 18 (put down Friday, May 1, 2026) has been watered in; if it has not, it still wants water.", endsAtWords: "as soon as it may be; the label wants it by Saturday, May 2, 2026, 2 pm" },
-  ]);
-  expect(told([earlierOf(labelOf("Unread", { "watering-in": "unknown" }), START - HOUR, { wateredInAtEpochMilliseconds: START - HOUR }), wants("Dry", { "watering-not-before": "unknown" })])).toEqual([]);
+describe("of what is not on file it says one thing: no water before the company's word", () => {
+  const NO_WATER = "Do not water until the company says so: not all that it hangs on is on file.";
+  const open = { startsAtWords: "when the company says so", startsAtEpochMilliseconds: END, isEstimate: true };
+  test("where nobody has read whether water is wanted", () => {
+    expect(told([wants("Unread", { "watering-in": "unknown" })])).toMatchObject([
+      { ...open, words: `${NO_WATER} Whether Unread must be watered in has not been entered from the label.`, endsAtWords: "once the label has been read", reasons: [{ productName: "Unread", kind: "watering-in", labelWords: "" }] },
+    ]);
+  });
+  test.each(["watering-not-before", "rain-that-spoils", "watering-in"] as const)("where nobody has read %s of a product beside, with what is wanted and by when", (kind) => {
+    const [step, ...others] = told([appliedOf(FEED), wants("Unread", { [kind]: "unknown" })]);
+    expect(others).toEqual([]);
+    expect(step).toMatchObject({ ...open, endsAtWords: "as soon as it may be; the label wants it by Saturday, May 2, 2026, 4 pm" });
+    expect(step?.words.startsWith(`${NO_WATER} Then water in with ¼ in.`)).toBe(true);
+  });
+  test("where nobody has said whether it was watered in", () => {
+    const unsaid = earlierOf(FEED, START - HOUR, { wateredInAtEpochMilliseconds: "unknown" });
+    expect(told([unsaid])).toMatchObject([
+      { ...open, words: `${NO_WATER} It is not on file whether Evenfeed 18 (put down Friday, May 1, 2026) has been watered in; if it has not, it still wants water.`, endsAtWords: "as soon as it may be; the label wants it by Saturday, May 2, 2026, 2 pm" },
+    ]);
+    expect(told([earlierOf(labelOf("Unread", { "watering-in": "unknown" }), START - HOUR, { wateredInAtEpochMilliseconds: START - HOUR }), wants("Dry", { "watering-not-before": "unknown" })])).toEqual([]);
+  });
 });
 
 test("who waits for that water is given no time, nor are mowers", () => {

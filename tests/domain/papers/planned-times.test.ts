@@ -108,7 +108,7 @@ describe("by when it is watered", () => {
       "From the end of the work, about Friday, May 1, 2026, 4 pm as planned, as soon as the watering hours allow; the label wants it by Saturday, May 2, 2026, 4 pm, and within 24 hours after the work ends",
     ]);
     expect(whenWatered("watering", putDown(15, 16, FEED, labelOf("Dry", { "watering-not-before": "unknown" })))).toEqual([
-      "From when water is not forbidden any more, as soon as it may be; the label wants it by Saturday, May 2, 2026, 4 pm, and within 24 hours after the work ends",
+      "From when the company says so, as soon as it may be; the label wants it by Saturday, May 2, 2026, 4 pm, and within 24 hours after the work ends",
     ]);
   });
 });
