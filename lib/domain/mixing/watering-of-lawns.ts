@@ -5,6 +5,7 @@ import { accept, type Outcome } from "#domain/foundation/outcome";
 import { type AftercareKind } from "#domain/label/aftercare-constraint";
 import { type AppliedProduct } from "#domain/mixing/applied-product";
 import { type IrrigationStation } from "#domain/mixing/irrigation-run";
+import { judgeWithByHand } from "#domain/mixing/watering-by-hand";
 import { unreadFindings } from "#domain/mixing/unread-facts";
 import { type ReachedLawns } from "#domain/mixing/watering-shared";
 import { type JudgedWatering, judgeWaterings, keptDry, type LawnsToWater, type WateringAnswer, type WateringWindow } from "#domain/mixing/watering-window";
@@ -37,7 +38,7 @@ export function wateringOfLawns(groups: readonly WateredGroup[], besides: readon
     if (!circle.ok) return circle;
     circles.push(circle.value);
   }
-  const judged = judgeWaterings(circles.map((circle) => ({ ...setting, ...askedTogether(circle) })));
+  const judged = judgeWithByHand(circles.map((circle) => ({ ...setting, ...askedTogether(circle) })));
   if (!judged.ok) return judged;
   const shareOf = new Map(
     circles.flatMap((circle, index) => {
@@ -141,7 +142,9 @@ function sharesOf({ own, watered, besides }: Circle, together: JudgedWatering, s
   return own.map((member, index) => {
     const answer = watered.includes(member) ? shareOfAnswer(together.answer, member, watered) : ({ kind: "none-needed" } as const);
     const shared = { products, dry: together.dry, alsoWaters: reachedBy(member, watered), alsoWets: reachedBy(member, unwatered) };
-    return { answer, findings: index === 0 ? findings : [], dry: keptDry(member.group.products, together.water, setting), water: together.water, lostToOthers: lostOf(member, together), shared };
+    const said = { answer, findings: index === 0 ? findings : [], dry: keptDry(member.group.products, together.water, setting), water: together.water, lostToOthers: lostOf(member, together), shared };
+    if (together.byHand === undefined || !watered.includes(member)) return said;
+    return { ...said, byHand: { answer: shareOfWindow(together.byHand.answer, member, watered), lostToOthers: lostOf(member, together.byHand) } };
   });
 }
 
@@ -155,12 +158,15 @@ function reachedBy(member: Member, members: readonly Member[]): readonly Reached
 }
 
 /** What of a group's own products was let go: the circle asked about each product once, under whichever group got it. */
-function lostOf({ group: { products } }: Member, { lostToOthers }: JudgedWatering): JudgedWatering["lostToOthers"] {
+function lostOf({ group: { products } }: Member, { lostToOthers }: Pick<JudgedWatering, "lostToOthers">): JudgedWatering["lostToOthers"] {
   return lostToOthers.flatMap(({ applied, of }) => products.filter((own) => textOf(own) === textOf(applied)).map((own) => ({ applied: own, of })));
 }
 
 function shareOfAnswer(answer: WateringAnswer, member: Member, watered: readonly Member[]): WateringAnswer {
-  if (answer.kind !== "window") return answer;
+  return answer.kind === "window" ? shareOfWindow(answer, member, watered) : answer;
+}
+
+function shareOfWindow(answer: WateringWindow, member: Member, watered: readonly Member[]): WateringWindow {
   const own = new Set(member.stations.map(({ stationName }) => stationName));
   const isOwn = ({ stationName }: { readonly stationName: string }) => own.has(stationName);
   const { starts = [], parts = [] } = answer;

@@ -96,6 +96,8 @@ export interface JudgedWatering {
   readonly water: WaterPutDown;
   /** What other lawns ask of the stations that these share with them. Left out where they share none. */
   readonly shared?: SharedWater;
+  /** Where only a controller leaves no time: the times in which it may be done by hand, and what still has none. */
+  readonly byHand?: { readonly answer: WateringWindow; readonly lostToOthers: readonly LostWater[] };
 }
 
 type WaterPutDown = Measure<"length"> | "not-known";

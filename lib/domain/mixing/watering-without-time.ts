@@ -6,6 +6,7 @@ import { depthWords } from "#domain/mixing/irrigation-run";
 import { localWords } from "#domain/mixing/local-words";
 import { type StaysDry, untilAllIsDown, type WateringNeed, wateringNeeds } from "#domain/mixing/watering-bounds";
 import { commonDepth } from "#domain/mixing/watering-depth";
+import { byHandSteps } from "#domain/mixing/watering-by-hand";
 import { authoritiesOfHours } from "#domain/mixing/watering-hours";
 import { alsoWatersSentence, alsoWetsSentence } from "#domain/mixing/watering-shared";
 import { type JudgedWatering } from "#domain/mixing/watering-window";
@@ -14,14 +15,16 @@ import { type JudgedWatering } from "#domain/mixing/watering-window";
  * What is told of water that is wanted and for which no time was found, or none can be: the work may be done all the same,
  * and who is told nothing takes it that nothing is to be done. It has no hours; the words say by when a label wants it, and
  * what is not on file. Nothing where there is a time, or where nothing wants water. A lawn that shares stations with others
- * is watered under all that they ask for together, and its step says which stations those are.
+ * is watered under all that they ask for together, and its step says which stations those are. Where only a
+ * controller is in the way, it has the times in which it may be done by hand.
  */
-export function wateringWithoutTime(question: AftercareQuestion, { answer, dry: ownDry, shared }: Pick<JudgedWatering, "answer" | "dry" | "shared">): readonly AftercareStep[] {
+export function wateringWithoutTime(question: AftercareQuestion, { answer, dry: ownDry, shared, byHand }: Pick<JudgedWatering, "answer" | "dry" | "shared" | "byHand">): readonly AftercareStep[] {
   if (answer.kind === "window" || answer.kind === "none-needed") return [];
   const { visit, timeZone } = question;
   const { products = question.products, dry = ownDry } = shared ?? {};
   const { needs: ownNeeds, unsaid, unread } = wantedBy(question);
   if (ownNeeds.length + unsaid.length + unread.length === 0) return [];
+  if (byHand !== undefined) return byHandSteps(byHand.answer, timeZone);
   const needs = ownNeeds.length === 0 ? [] : wateringNeeds(products, visit, timeZone);
   const downAt = untilAllIsDown(visit, products).untilEpochMilliseconds;
   const isOpen = answer.kind === "undecided";

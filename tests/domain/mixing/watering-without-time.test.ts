@@ -7,7 +7,7 @@ import { type AppliedProduct } from "#domain/mixing/applied-product";
 import { wateringWithoutTime } from "#domain/mixing/watering-without-time";
 import { judgeWatering } from "#domain/mixing/watering-window";
 import { of } from "#domain/quantities/quantity";
-import { aftercareQuestion, appliedOf, byLaw, daily, earlierOf, END, FEED, FRONT, HOUR, hoursAfterEnd, IRON, labelOf, says, START, untilState } from "../../support/aftercare-builders";
+import { aftercareQuestion, appliedOf, byHouse, byLaw, daily, earlierOf, END, FEED, FRONT, HOUR, hoursAfterEnd, IRON, labelOf, says, START, untilState } from "../../support/aftercare-builders";
 import { valueOf } from "../../support/domain-answers";
 
 function told(products: readonly AppliedProduct[], change: Partial<AftercareQuestion> = {}) {
@@ -120,4 +120,17 @@ describe("a lawn that shares a station", () => {
     const both = watered(lawn("Lawn", [FEED, IRON]), lawn("Strip", [grub]));
     expect(both).toMatchObject([[[expect.any(String) as string, expect.stringMatching(/^Water in with ½ in\..* Front waters Strip as well; run it once for both\.$/u) as string, expect.any(Array) as string[]]], [[expect.any(String) as string, expect.stringMatching(/^Water in with ½ in\..* Front waters Lawn as well; run it once for both\.$/u) as string, expect.any(Array) as string[]]]]);
   });
+});
+
+test("where only the controller is in the way it is done by hand, from the end of the work until the label's date, with each lawn's own stations", () => {
+  const hours = { localRules: "none", controller: byHouse(daily(4, 9, [4])) } as const;
+  const side = { ...FRONT, stationName: "Side" };
+  const lawn = (name: string, stations: LawnToCareFor["stations"]): LawnToCareFor => ({ name, own: [{ key: name, products: [appliedOf(FEED)] }], earlier: [], waterings: [], stations, seedings: [] });
+  const groups = valueOf(aftercareOfLawns([lawn("Lawn", [FRONT]), lawn("Strip", [FRONT, side])], aftercareQuestion([], { hours })));
+  const steps = groups.map(({ timeline }) => timeline.steps.filter(({ row, kind }) => row === "watering" && kind === "must").map(({ startsAtWords, endsAtWords, words }) => [startsAtWords, endsAtWords, words]));
+  const times = ["Friday, May 1, 2026, 4 pm", "Saturday, May 2, 2026, 4 pm"];
+  expect(steps).toEqual([
+    [[...times, "Water in with ¼ in. Front: 20 min. Front waters Strip as well; run it once for both. Start it by hand where the controller does not run then."]],
+    [[...times, "Water in with ¼ in. Front: 20 min. Side: 20 min. Front waters Lawn as well; run it once for both. Start it by hand where the controller does not run then."]],
+  ]);
 });
