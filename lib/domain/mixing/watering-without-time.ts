@@ -11,20 +11,25 @@ import { authoritiesOfHours } from "#domain/mixing/watering-hours";
 import { alsoWatersSentence, alsoWetsSentence } from "#domain/mixing/watering-shared";
 import { type JudgedWatering } from "#domain/mixing/watering-window";
 
+type Watering = Pick<JudgedWatering, "answer" | "dry" | "lostToOthers" | "shared" | "byHand">;
+
 /**
  * What is told of water that is wanted and for which no time was found, or none can be: the work may be done all the same,
  * and who is told nothing takes it that nothing is to be done. It has no hours; the words say by when a label wants it, and
- * what is not on file. Nothing where there is a time, or where nothing wants water. A lawn that shares stations with others
+ * what is not on file. Where there is a time, it is what other work wants that can't be given in it; nothing where nothing
+ * wants water. A lawn that shares stations with others
  * is watered under all that they ask for together, and its step says which stations those are. Where only a
  * controller is in the way, it has the times in which it may be done by hand.
  */
-export function wateringWithoutTime(question: AftercareQuestion, { answer, dry: ownDry, shared, byHand }: Pick<JudgedWatering, "answer" | "dry" | "shared" | "byHand">): readonly AftercareStep[] {
-  if (answer.kind === "window" || answer.kind === "none-needed") return [];
+export function wateringWithoutTime(question: AftercareQuestion, watering: Watering): readonly AftercareStep[] {
+  const { answer, dry: ownDry, shared, byHand } = watering;
+  if (answer.kind === "none-needed") return [];
+  if (answer.kind === "window") return lostSteps(question, watering);
   const { visit, timeZone } = question;
   const { products = question.products, dry = ownDry } = shared ?? {};
   const { needs: ownNeeds, unsaid, unread } = wantedBy(question);
   if (ownNeeds.length + unsaid.length + unread.length === 0) return [];
-  if (byHand !== undefined) return byHandSteps(byHand.answer, timeZone);
+  if (byHand !== undefined) return [...byHandSteps(byHand.answer, timeZone), ...lostSteps(question, { ...watering, ...byHand })];
   const needs = ownNeeds.length === 0 ? [] : wateringNeeds(products, visit, timeZone);
   const downAt = untilAllIsDown(visit, products).untilEpochMilliseconds;
   const isOpen = answer.kind === "undecided";
@@ -53,6 +58,31 @@ export function wateringWithoutTime(question: AftercareQuestion, { answer, dry: 
       ]),
     },
   ];
+}
+
+/** What other work still wants that can't be given in the time that was found for the rest: no depth is told to be given. */
+function lostSteps(question: AftercareQuestion, { dry: ownDry, shared, lostToOthers }: Watering): readonly AftercareStep[] {
+  const { visit, timeZone, unitSystem } = question;
+  const { products = question.products, dry = ownDry } = shared ?? {};
+  const lost = lostToOthers.flatMap(({ applied, of }) => (of === "water" ? [applied] : []));
+  const downAt = untilAllIsDown(visit, products).untilEpochMilliseconds;
+  const { epochMilliseconds, isEstimate, words } = startOf(downAt, dry, timeZone);
+  return wateringNeeds(lost, visit, timeZone).map((need) => {
+    const { applied, constraint } = need;
+    const wants = constraint.depth === "not-stated" ? "water" : `${depthWords(constraint.depth.least, unitSystem)} of water`;
+    return {
+      row: "watering",
+      kind: "must",
+      startsAtEpochMilliseconds: epochMilliseconds,
+      endsAtEpochMilliseconds: null,
+      isEstimate,
+      hasNoHours: true,
+      words: `${appliedName(applied, timeZone)} still wants ${wants}, for which no time was found with the other water. Ask the company how to give it.`,
+      startsAtWords: words,
+      endsAtWords: byWords([need], question),
+      reasons: [reasonFor(appliedName(applied, timeZone), constraint)],
+    };
+  });
 }
 
 /** What wants water, what still does if nobody has given it any, and of what nobody has read whether it does. */

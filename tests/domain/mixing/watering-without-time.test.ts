@@ -37,7 +37,7 @@ test("hours that come after the label's date: the water is told without hours, w
 test("none where a time was found, where nothing wants water, and of lawns that others alone keep from deciding", () => {
   expect(told([appliedOf(FEED)])).toEqual([]);
   expect(told([appliedOf(IRON)])).toEqual([]);
-  expect(wateringWithoutTime(aftercareQuestion([appliedOf(IRON)]), { answer: { kind: "undecided" }, dry: [] })).toEqual([]);
+  expect(wateringWithoutTime(aftercareQuestion([appliedOf(IRON)]), { answer: { kind: "undecided" }, dry: [], lostToOthers: [] })).toEqual([]);
 });
 
 test("it begins after what must stay dry, whose words are told beside", () => {
@@ -87,6 +87,24 @@ describe("of what is not on file it says one thing: no water before the company'
     ]);
     expect(told([earlierOf(labelOf("Unread", { "watering-in": "unknown" }), START - HOUR, { wateredInAtEpochMilliseconds: START - HOUR }), wants("Dry", { "watering-not-before": "unknown" })])).toEqual([]);
   });
+});
+
+test("what other work wants that can't be given in the time of the rest is a step of its own", () => {
+  const thirsty = earlierOf(labelOf("Thirsty", says("watering-in", { by: hoursAfterEnd(48), depth: depth("2"), rain: "counts" })), START - 24 * HOUR);
+  const lost = {
+    hasNoHours: true,
+    startsAtEpochMilliseconds: END,
+    endsAtEpochMilliseconds: null,
+    words: "Thirsty (put down Thursday, Apr 30, 2026) still wants 2 in of water, for which no time was found with the other water. Ask the company how to give it.",
+    endsAtWords: "as soon as the watering hours allow; the label wants it by Saturday, May 2, 2026, 3 pm",
+    reasons: [{ productName: "Thirsty (put down Thursday, Apr 30, 2026)", kind: "watering-in" }],
+  };
+  const change = { hours: { localRules: byLaw(daily(5, 6)), controller: "none" } } as const;
+  expect(told([appliedOf(FEED), thirsty], change)).toMatchObject([lost]);
+  const [only, ...others] = valueOf(aftercareOfLawns([{ name: "Lawn", own: [{ key: "1", products: [appliedOf(FEED)] }], earlier: [{ key: "2", label: thirsty.label, application: thirsty.application }], waterings: [], stations: [FRONT], seedings: [] }], aftercareQuestion([], change)));
+  expect(others).toEqual([]);
+  expect(only?.timeline.steps.filter(({ row }) => row === "watering")).toMatchObject([lost, { words: expect.stringContaining("Water in with ¼ in.") as string, endsAtEpochMilliseconds: END + 14 * HOUR }]);
+  expect(only?.timeline.findings.map(({ rule }) => rule)).toEqual(["watering-hours-leave-no-time"]);
 });
 
 test("who waits for that water is given no time, nor are mowers", () => {
