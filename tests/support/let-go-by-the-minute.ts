@@ -107,16 +107,25 @@ export function rowsAsJudged(visit: DrawnVisit): DrawnVisit {
   return { ...visit, products: answer.kind === "window" ? products : products.map(withoutDate) };
 }
 
+/** A rule that was said of the water or the date of one product, or of several: a date is not said any more once its water goes. */
+interface Said {
+  readonly rule: string;
+  readonly of: "several" | { readonly index: number; readonly isWater: boolean };
+}
+
 /** The visit with what its other work can't have any more let go. */
 export function letGo(visit: DrawnVisit): LetGo {
   const { products, ground } = visit;
   if (!products.some(isOther) || isUndecided(products, ground)) return { visit, rules: [] };
-  const rules: string[] = [];
+  let said: readonly Said[] = [];
   let others: DrawnVisit = { ...visit, products: products.filter(isOther) };
   for (let rule = whyNone(others); rule !== undefined; rule = whyNone(others)) {
-    rules.push(rule);
-    others = { ...others, products: letGoFor(rule, others) };
+    const left = letGoFor(rule, others);
+    const [changed, ...more] = left.flatMap((product, index) => (product === others.products[index] ? [] : [{ index, isWater: statedBy(product, "watering-in") === undefined }]));
+    const of = changed === undefined || more.length > 0 ? "several" : changed;
+    said = [...said.filter((one) => of === "several" || !of.isWater || one.of === "several" || one.of.isWater || one.of.index !== of.index), { rule, of }];
+    others = { ...others, products: left };
   }
   const left = new Map(products.filter(isOther).map((product, index) => [product, others.products[index] ?? product]));
-  return { visit: { ...visit, products: products.map((product) => left.get(product) ?? product) }, rules };
+  return { visit: { ...visit, products: products.map((product) => left.get(product) ?? product) }, rules: said.map(({ rule }) => rule) };
 }

@@ -28,6 +28,8 @@ export interface AftercareStep {
   readonly notBeforeEpochMilliseconds?: number;
   /** Where what moves with the work is joined with what does not, as other work: the latest stated time of the latter. */
   readonly fixedEndEpochMilliseconds?: number;
+  /** Of water that has no hours, beside other water that has: those hours are not its own. */
+  readonly hasNoHours?: boolean;
   /** What to do or leave: "Keep people and pets off the lawn until dry." */
   readonly words: string;
   readonly startsAtWords: string;

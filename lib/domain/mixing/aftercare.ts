@@ -24,9 +24,10 @@ import { seedingFindings, seedingMayNots } from "#domain/mixing/seeding-aftercar
 import { signMayNots, signsToPutUp } from "#domain/mixing/sign-aftercare";
 import { unreadFindings } from "#domain/mixing/unread-facts";
 import { type StaysDry, wateredInAtLatest } from "#domain/mixing/watering-bounds";
+import { judgeWithByHand } from "#domain/mixing/watering-by-hand";
 import { wateringSteps } from "#domain/mixing/watering-steps";
 import { wateringWithoutTime } from "#domain/mixing/watering-without-time";
-import { type JudgedWatering, judgeWatering, type WateringAnswer } from "#domain/mixing/watering-window";
+import { type JudgedWatering, type WateringAnswer } from "#domain/mixing/watering-window";
 
 /**
  * What to do and not to do on one zone after a visit, as it is kept with a mix ticket: text, numbers, lists and null
@@ -55,8 +56,11 @@ export interface AftercareTimeline {
 export function aftercareTimeline(question: AftercareQuestion): Outcome<AftercareTimeline> {
   const refusal = refuseImpossibleQuestion(question);
   if (refusal !== undefined) return refusal;
-  const watering = judgeWatering(question);
-  return watering.ok ? accept(timelineOf(question, watering.value)) : watering;
+  const watering = judgeWithByHand([{ ...question, lawnNames: [] }]);
+  if (!watering.ok) return watering;
+  const [only] = watering.value;
+  if (only === undefined) throw new Error("One watering was asked for and none was judged.");
+  return accept(timelineOf(question, only));
 }
 
 /** The timeline of lawns whose watering was judged, alone or with other lawns of the property. The question must be one that can be meant. */

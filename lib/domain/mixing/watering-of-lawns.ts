@@ -5,7 +5,9 @@ import { accept, type Outcome } from "#domain/foundation/outcome";
 import { type AftercareKind } from "#domain/label/aftercare-constraint";
 import { type AppliedProduct } from "#domain/mixing/applied-product";
 import { type IrrigationStation } from "#domain/mixing/irrigation-run";
+import { judgeWithByHand } from "#domain/mixing/watering-by-hand";
 import { unreadFindings } from "#domain/mixing/unread-facts";
+import { type ReachedLawns } from "#domain/mixing/watering-shared";
 import { type JudgedWatering, judgeWaterings, keptDry, type LawnsToWater, type WateringAnswer, type WateringWindow } from "#domain/mixing/watering-window";
 
 /** A lawn with the stations that water it. */
@@ -36,7 +38,7 @@ export function wateringOfLawns(groups: readonly WateredGroup[], besides: readon
     if (!circle.ok) return circle;
     circles.push(circle.value);
   }
-  const judged = judgeWaterings(circles.map((circle) => ({ ...setting, ...askedTogether(circle) })));
+  const judged = judgeWithByHand(circles.map((circle) => ({ ...setting, ...askedTogether(circle) })));
   if (!judged.ok) return judged;
   const shareOf = new Map(
     circles.flatMap((circle, index) => {
@@ -135,28 +137,41 @@ function sharesOf({ own, watered, besides }: Circle, together: JudgedWatering, s
   if (own.length + besides.length === 1) return [together];
   const unread = watered.length > 0 && together.answer.kind === "undecided" ? unreadFindings(besides.flatMap(({ group }) => group.products), setting.timeZone) : [];
   const findings = [...unread, ...together.findings.map((finding) => ofSharedStations(finding, [...own, ...besides]))];
+  const products = askedTogether({ own, watered, besides }).products;
+  const unwatered = [...own, ...besides].filter((one) => !watered.includes(one));
   return own.map((member, index) => {
     const answer = watered.includes(member) ? shareOfAnswer(together.answer, member, watered) : ({ kind: "none-needed" } as const);
-    return { answer, findings: index === 0 ? findings : [], dry: keptDry(member.group.products, together.water, setting), water: together.water, lostToOthers: lostOf(member, together) };
+    const shared = { products, dry: together.dry, alsoWaters: reachedBy(member, watered), alsoWets: reachedBy(member, unwatered) };
+    const said = { answer, findings: index === 0 ? findings : [], dry: keptDry(member.group.products, together.water, setting), water: together.water, lostToOthers: lostOf(member, together), shared };
+    if (together.byHand === undefined || !watered.includes(member)) return said;
+    return { ...said, byHand: { answer: shareOfWindow(together.byHand.answer, member, watered), lostToOthers: lostOf(member, together.byHand) } };
+  });
+}
+
+/** Which of a member's stations water other lawns too. */
+function reachedBy(member: Member, members: readonly Member[]): readonly ReachedLawns[] {
+  const others = members.filter((one) => one !== member).flatMap(({ group }) => group.lawns);
+  return member.stations.flatMap(({ stationName }) => {
+    const lawnNames = others.filter((lawn) => lawn.stations.some((station) => station.stationName === stationName)).map(({ name }) => name);
+    return lawnNames.length === 0 ? [] : [{ stationName, lawnNames }];
   });
 }
 
 /** What of a group's own products was let go: the circle asked about each product once, under whichever group got it. */
-function lostOf({ group: { products } }: Member, { lostToOthers }: JudgedWatering): JudgedWatering["lostToOthers"] {
+function lostOf({ group: { products } }: Member, { lostToOthers }: Pick<JudgedWatering, "lostToOthers">): JudgedWatering["lostToOthers"] {
   return lostToOthers.flatMap(({ applied, of }) => products.filter((own) => textOf(own) === textOf(applied)).map((own) => ({ applied: own, of })));
 }
 
 function shareOfAnswer(answer: WateringAnswer, member: Member, watered: readonly Member[]): WateringAnswer {
-  if (answer.kind !== "window") return answer;
+  return answer.kind === "window" ? shareOfWindow(answer, member, watered) : answer;
+}
+
+function shareOfWindow(answer: WateringWindow, member: Member, watered: readonly Member[]): WateringWindow {
   const own = new Set(member.stations.map(({ stationName }) => stationName));
   const isOwn = ({ stationName }: { readonly stationName: string }) => own.has(stationName);
   const { starts = [], parts = [] } = answer;
-  const others = watered.filter((one) => one !== member).flatMap(({ group }) => group.lawns);
   const stations = answer.stations.filter(isOwn);
-  const alsoWaters = stations.flatMap(({ stationName }) => {
-    const lawnNames = others.filter((lawn) => lawn.stations.some((station) => station.stationName === stationName)).map(({ name }) => name);
-    return lawnNames.length === 0 ? [] : [{ stationName, lawnNames }];
-  });
+  const alsoWaters = reachedBy(member, watered);
   const runsOthers = ![...starts, ...parts.flatMap((part) => part.starts)].every(isOwn);
   const places = placesOfShare({ ...answer, starts: starts.filter(isOwn) }, parts.map((part) => ({ ...part, starts: part.starts.filter(isOwn) })), stations.some(({ kind }) => kind !== "run"));
   return { ...answer, ...places, stations, alsoWaters, isWithOthers: answer.isWithOthers === true || runsOthers, elapsedMinutes: runsOthers ? null : answer.elapsedMinutes };

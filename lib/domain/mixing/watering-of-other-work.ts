@@ -51,6 +51,22 @@ function withoutThirsty(needs: readonly WateringNeed[], unplaced: Unplaced, thir
   return { kind, of, finding: of === "time" ? tooMuchWater(thirsty, rest, finding, timeZone) : finding, waters: thirsty.map(({ applied }) => applied) };
 }
 
+/** What is let go at one time, and what is said of it. */
+interface LetGo {
+  readonly finding: Finding;
+  readonly lost: readonly LostWater[];
+}
+
+/** Water whose date was let go before is said once, with what was in the way of that date. */
+function withLetGo(before: readonly LetGo[], next: LetGo): readonly LetGo[] {
+  const [only, ...others] = next.lost;
+  const isItsDate = ({ lost }: LetGo) => others.length === 0 && only?.of === "water" && lost.length === 1 && lost.every(({ applied, of }) => of === "date" && applied === only.applied);
+  const figures = before.filter(isItsDate).flatMap(({ finding }) => finding.figure ?? []);
+  const own = next.finding.figure ?? "";
+  const figure = [...figures, ...(figures.some((one) => one.includes(own)) ? [] : [own])].join(" ");
+  return [...before.filter((one) => !isItsDate(one)), figures.length === 0 ? next : { ...next, finding: { ...next.finding, figure } }];
+}
+
 /**
  * Lets go what other work has put down at odds already, before this visit's own products are looked at: nothing that this
  * visit leaves out could mend it. As long as those products alone have no place for their water, the first date that
@@ -63,8 +79,7 @@ export function settleOtherWork(
   place: PlaceOf,
   timeZone: string,
 ): Outcome<SettledNeeds> {
-  const findings: Finding[] = [];
-  const lost: LostWater[] = [];
+  let letGo: readonly LetGo[] = [];
   let others = wanted.filter(({ applied }) => isOfOtherWork(applied));
   while (others.length > 0) {
     const placed = place(others);
@@ -73,12 +88,11 @@ export function settleOtherWork(
     const thirsty = tooThirsty(others, placed.value, place);
     if (!thirsty.ok) return thirsty;
     const { finding, dateOf, waters } = withoutThirsty(others, placed.value, thirsty.value, timeZone);
-    findings.push(finding);
-    lost.push(...waters.map((applied) => ({ applied, of: "water" }) as const), ...(dateOf === undefined ? [] : [{ applied: dateOf, of: "date" } as const]));
+    letGo = withLetGo(letGo, { finding, lost: [...waters.map((applied) => ({ applied, of: "water" }) as const), ...(dateOf === undefined ? [] : [{ applied: dateOf, of: "date" } as const])] });
     others = others
       .filter(({ applied }) => !waters.includes(applied))
       .map((need) => (need.applied === dateOf ? { ...need, dueAtEpochMilliseconds: null, isOverdue: true } : need));
   }
   const needs = wanted.flatMap((need) => (isOfOtherWork(need.applied) ? others.filter(({ applied }) => applied === need.applied) : [need]));
-  return accept({ needs, findings, lost });
+  return accept({ needs, findings: letGo.map(({ finding }) => finding), lost: letGo.flatMap(({ lost }) => lost) });
 }

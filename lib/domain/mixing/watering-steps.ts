@@ -6,6 +6,7 @@ import { type AftercareStep } from "#domain/mixing/aftercare-step";
 import { weekdayOf } from "#domain/mixing/clock-periods";
 import { dateWords, localWords, weekdayWords, whichOfTwo } from "#domain/mixing/local-words";
 import { firstWholeMinute, type StationStart, type WateringPart } from "#domain/mixing/station-schedule";
+import { alsoWatersSentence } from "#domain/mixing/watering-shared";
 import { type WateringAnswer, type WateringWindow } from "#domain/mixing/watering-window";
 import { minuteOfDayAt, type Span } from "#domain/weather/local-hours";
 
@@ -115,7 +116,7 @@ function fromBeginning(starts: readonly StationStart[], span: Span, { beforehand
 function alsoWatersWords({ alsoWaters = [] }: WateringWindow, stationNames: readonly string[]): readonly string[] {
   return alsoWaters
     .filter(({ stationName }) => stationNames.includes(stationName))
-    .map(({ stationName, lawnNames }) => `${stationName} waters ${listWords(lawnNames)} as well; run it once for ${lawnNames.length === 1 ? "both" : "all"}.`);
+    .map(alsoWatersSentence);
 }
 
 /** Beside the times of a part: which of its stations reach other lawns, and with the last part the stations that have no minutes. */

@@ -16,6 +16,7 @@ import { commonDepth } from "#domain/mixing/watering-depth";
 import { isUnread, missingFindings, overdueFindings } from "#domain/mixing/watering-facts";
 import { authoritiesOfHours, hoursTogetherWords, type WateringHours } from "#domain/mixing/watering-hours";
 import { placeAlone, placeWaterings, type PlacedWatering, type WateringPlaces, type WateringToPlace } from "#domain/mixing/watering-places";
+import { type ReachedLawns, type SharedWater } from "#domain/mixing/watering-shared";
 import { type Span } from "#domain/weather/local-hours";
 
 /** What the watering of a visit hangs on. */
@@ -53,7 +54,7 @@ export type WateringAnswer =
       /** Whether stations of other lawns run in the same stretch: then the runs leave room for those. */
       readonly isWithOthers?: boolean;
       /** Stations that water other lawns of the visit too, whose steps name them as well. */
-      readonly alsoWaters?: readonly { readonly stationName: string; readonly lawnNames: readonly string[] }[];
+      readonly alsoWaters?: readonly ReachedLawns[];
       /** The first date that a label sets; null where none does, or only one that has passed. */
       readonly dueAtEpochMilliseconds?: number | null;
       /** What of these times other work sets, which this visit's hour does not move: the last dry time, and the first date. */
@@ -95,6 +96,10 @@ export interface JudgedWatering {
   readonly lostToOthers: readonly LostWater[];
   /** The most water that any station puts down at one watering, where it is known how much is wanted. */
   readonly water: WaterPutDown;
+  /** What other lawns ask of the stations that these share with them. Left out where they share none. */
+  readonly shared?: SharedWater;
+  /** Where only a controller leaves no time: the times in which it may be done by hand, and what still has none. */
+  readonly byHand?: { readonly answer: WateringWindow; readonly lostToOthers: readonly LostWater[] };
 }
 
 type WaterPutDown = Measure<"length"> | "not-known";

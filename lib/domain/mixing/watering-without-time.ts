@@ -6,21 +6,34 @@ import { depthWords } from "#domain/mixing/irrigation-run";
 import { localWords } from "#domain/mixing/local-words";
 import { type StaysDry, untilAllIsDown, type WateringNeed, wateringNeeds } from "#domain/mixing/watering-bounds";
 import { commonDepth } from "#domain/mixing/watering-depth";
+import { byHandSteps } from "#domain/mixing/watering-by-hand";
 import { authoritiesOfHours } from "#domain/mixing/watering-hours";
+import { alsoWatersSentence, alsoWetsSentence } from "#domain/mixing/watering-shared";
 import { type JudgedWatering } from "#domain/mixing/watering-window";
+
+type Watering = Pick<JudgedWatering, "answer" | "dry" | "lostToOthers" | "shared" | "byHand">;
 
 /**
  * What is told of water that is wanted and for which no time was found, or none can be: the work may be done all the same,
  * and who is told nothing takes it that nothing is to be done. It has no hours; the words say by when a label wants it, and
- * what is not on file. Nothing where there is a time, or where nothing wants water.
+ * what is not on file. Where there is a time, it is what other work wants that can't be given in it; nothing where nothing
+ * wants water. A lawn that shares stations with others
+ * is watered under all that they ask for together, and its step says which stations those are. Where only a
+ * controller is in the way, it has the times in which it may be done by hand.
  */
-export function wateringWithoutTime(question: AftercareQuestion, { answer, dry }: Pick<JudgedWatering, "answer" | "dry">): readonly AftercareStep[] {
-  if (answer.kind === "window" || answer.kind === "none-needed") return [];
-  const { products, visit, timeZone } = question;
-  const { needs, unsaid, unread } = wantedBy(question);
-  if (needs.length + unsaid.length + unread.length === 0) return [];
+export function wateringWithoutTime(question: AftercareQuestion, watering: Watering): readonly AftercareStep[] {
+  const { answer, dry: ownDry, shared, byHand } = watering;
+  if (answer.kind === "none-needed") return [];
+  if (answer.kind === "window") return lostSteps(question, watering);
+  const { visit, timeZone } = question;
+  const { products = question.products, dry = ownDry } = shared ?? {};
+  const { needs: ownNeeds, unsaid, unread } = wantedBy(question);
+  if (ownNeeds.length + unsaid.length + unread.length === 0) return [];
+  if (byHand !== undefined) return [...byHandSteps(byHand.answer, timeZone), ...lostSteps(question, { ...watering, ...byHand })];
+  const needs = ownNeeds.length === 0 ? [] : wateringNeeds(products, visit, timeZone);
   const downAt = untilAllIsDown(visit, products).untilEpochMilliseconds;
-  const { epochMilliseconds, isEstimate, words } = startOf(downAt, question, dry);
+  const isOpen = answer.kind === "undecided";
+  const { epochMilliseconds, isEstimate, words } = isOpen ? openStart(downAt) : startOf(downAt, dry, timeZone);
   const stillDry = dry.filter(({ end }) => (end.atEpochMilliseconds ?? 0) > downAt);
   return [
     {
@@ -30,9 +43,12 @@ export function wateringWithoutTime(question: AftercareQuestion, { answer, dry }
       endsAtEpochMilliseconds: null,
       isEstimate,
       words: [
-        ...(needs.length === 0 ? [] : [wantedWords(needs, question), noTimeWords(answer.kind, question)]),
+        ...(isOpen ? ["Do not water until the company says so: not all that it hangs on is on file."] : []),
+        ...(needs.length === 0 ? [] : isOpen ? [`Then w${wantedWords(needs, question)}`] : [`W${wantedWords(needs, question)}`, noTimeWords(question)]),
+        ...(shared?.alsoWaters.map(alsoWatersSentence) ?? []),
+        ...(shared?.alsoWets.map(alsoWetsSentence) ?? []),
         ...unsaid.map(({ applied }) => `It is not on file whether ${appliedName(applied, timeZone)} has been watered in; if it has not, it still wants water.`),
-        ...(unread.length === 0 ? [] : [`Whether ${namesOf(unread, timeZone)} must be watered in has not been entered from the label. Ask before you water.`]),
+        ...(unread.length === 0 ? [] : [`Whether ${namesOf(unread, timeZone)} must be watered in has not been entered from the label.`]),
       ].join(" "),
       startsAtWords: words,
       endsAtWords: byWords([...needs, ...unsaid], question),
@@ -42,6 +58,31 @@ export function wateringWithoutTime(question: AftercareQuestion, { answer, dry }
       ]),
     },
   ];
+}
+
+/** What other work still wants that can't be given in the time that was found for the rest: no depth is told to be given. */
+function lostSteps(question: AftercareQuestion, { dry: ownDry, shared, lostToOthers }: Watering): readonly AftercareStep[] {
+  const { visit, timeZone, unitSystem } = question;
+  const { products = question.products, dry = ownDry } = shared ?? {};
+  const lost = lostToOthers.flatMap(({ applied, of }) => (of === "water" ? [applied] : []));
+  const downAt = untilAllIsDown(visit, products).untilEpochMilliseconds;
+  const { epochMilliseconds, isEstimate, words } = startOf(downAt, dry, timeZone);
+  return wateringNeeds(lost, visit, timeZone).map((need) => {
+    const { applied, constraint } = need;
+    const wants = constraint.depth === "not-stated" ? "water" : `${depthWords(constraint.depth.least, unitSystem)} of water`;
+    return {
+      row: "watering",
+      kind: "must",
+      startsAtEpochMilliseconds: epochMilliseconds,
+      endsAtEpochMilliseconds: null,
+      isEstimate,
+      hasNoHours: true,
+      words: `${appliedName(applied, timeZone)} still wants ${wants}, for which no time was found with the other water. Ask the company how to give it.`,
+      startsAtWords: words,
+      endsAtWords: byWords([need], question),
+      reasons: [reasonFor(appliedName(applied, timeZone), constraint)],
+    };
+  });
 }
 
 /** What wants water, what still does if nobody has given it any, and of what nobody has read whether it does. */
@@ -54,10 +95,13 @@ function wantedBy({ products, visit, timeZone }: AftercareQuestion) {
   };
 }
 
-/** From when on water is not forbidden any more, where that can be said. */
-function startOf(downAt: number, { products, timeZone }: AftercareQuestion, dry: readonly StaysDry[]) {
-  const isOpen = dry.some(({ end }) => end.atEpochMilliseconds === null) || products.some(({ label }) => label.facts["watering-not-before"] === "unknown");
-  if (isOpen) return { epochMilliseconds: downAt, isEstimate: true, words: "when water is not forbidden any more" };
+/** Where a fact is missing nobody can say from when on water does no harm: then it waits for the company's word. */
+function openStart(downAt: number) {
+  return { epochMilliseconds: downAt, isEstimate: true, words: "when the company says so" };
+}
+
+/** From when on water is not forbidden any more. */
+function startOf(downAt: number, dry: readonly StaysDry[], timeZone: string) {
   const epochMilliseconds = Math.max(downAt, ...dry.flatMap(({ end }) => end.atEpochMilliseconds ?? []));
   const last = dry.filter(({ end }) => end.atEpochMilliseconds === epochMilliseconds);
   const isEstimate = last.length > 0 && last.every(({ end }) => end.isEstimate);
@@ -69,20 +113,20 @@ function namesOf(products: readonly AppliedProduct[], timeZone: string): string 
   return listWords([...new Set(products.map((applied) => appliedName(applied, timeZone)))]);
 }
 
+/** What is wanted, without the first letter, so that it may stand alone or after another word. */
 function wantedWords(needs: readonly WateringNeed[], question: AftercareQuestion): string {
   const common = commonDepth(needs, question);
   switch (common.kind) {
     case "depth":
-      return `Water in with ${depthWords(common.depth.least, question.unitSystem)}.`;
+      return `ater in with ${depthWords(common.depth.least, question.unitSystem)}.`;
     case "not-stated":
-      return "Water in as the label says; it states no depth.";
+      return "ater in as the label says; it states no depth.";
     case "no-common-depth":
-      return "Water in; the labels do not agree on how much.";
+      return "ater in; the labels do not agree on how much.";
   }
 }
 
-function noTimeWords(kind: "no-window" | "undecided", { hours }: AftercareQuestion): string {
-  if (kind === "undecided") return "From when on is not known: not all that it hangs on is on file.";
+function noTimeWords({ hours }: AftercareQuestion): string {
   const byHours = authoritiesOfHours(hours).length > 0 ? ["the watering hours"] : [];
   return `No time was found that keeps to ${listWords(["the labels", ...byHours, "what the stations need"])}.`;
 }

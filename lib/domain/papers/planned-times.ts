@@ -24,9 +24,9 @@ export interface PlannedStep {
 /** The steps of an aftercare as they are told before the work is done; those of a watering that has hours in words of their own. */
 export function stepsBeforehand({ steps, watering }: Pick<AftercareTimeline, "steps" | "watering">, visit: PlannedVisit): readonly PlannedStep[] {
   const water = watering.kind === "window" ? watering : undefined;
-  const isToldAnew = ({ row, kind }: AftercareStep) => water !== undefined && row === "watering" && kind === "must";
+  const isToldAnew = ({ row, kind, hasNoHours }: AftercareStep) => water !== undefined && row === "watering" && kind === "must" && hasNoHours !== true;
   const anew = water === undefined ? [] : waterBeforehand(water, visit);
-  return [...steps.filter((step) => !isToldAnew(step)), ...anew].map((step) => ({ step, when: step.kind === "may-not" ? mayNotWhen(step, visit) : mustWhen(step, water, visit) }));
+  return [...steps.filter((step) => !isToldAnew(step)), ...anew].map((step) => ({ step, when: step.kind === "may-not" ? mayNotWhen(step, visit) : mustWhen(step, step.hasNoHours === true ? undefined : water, visit) }));
 }
 
 function waterBeforehand(water: WateringWindow, visit: PlannedVisit): readonly AftercareStep[] {

@@ -91,7 +91,7 @@ describe("one supply and one controller", () => {
   test("two lawns that one station waters are held where one must stay dry longer than the other can wait", () => {
     const groups = groupsOf(lawn("Front", { stations: [station("1 Front")] }), lawn("Strip", { own: feed("Grubclear", "0.5", 4), stations: [station("1 Front")] }));
     expect(findingsOf(groups)).toEqual([["no-common-watering-time, Ferrox Foliar, Grubclear"], []]);
-    expect(wateringWords(groups)).toEqual(["", "Water in with ½ in. No time was found that keeps to the labels and what the stations need."]);
+    expect(wateringWords(groups)).toEqual(["", "Water in with ½ in. No time was found that keeps to the labels and what the stations need. 1 Front waters Front as well."]);
   });
   test("lawns whose stations do not fit into the hours together are held, and where they do each is told its turn", () => {
     const lawns = [lawn("Front", { own: feed("Evenfeed", "0.25"), stations: [station("1 Front"), station("2 Side")] }), lawn("Back", { own: feed("Preem", "0.5"), stations: [station("3 Back")] })];

@@ -54,6 +54,15 @@ test("a date is let go and said once, then the rest is tried again, until it has
   expect(valueOf(settled(needsOf(one), () => accept(none("none", { waters: [one] })))).needs).toEqual([]);
 });
 
+test("water whose date was let go before is said once, with what was in the way of the date", () => {
+  const letGo = (...figures: readonly [string, string]) => {
+    const answers = [none("date", { dateOf: two, finding: { ...finding("date"), figure: figures[0] } }), none("water", { waters: [two], finding: { ...finding("water"), figure: figures[1] } })];
+    return valueOf(settled(needsOf(two), () => accept(answers.shift() ?? { kind: "found" as const })));
+  };
+  expect(letGo("By noon. 60 min.", "60 min.")).toMatchObject({ needs: [], findings: [{ rule: "water", figure: "By noon. 60 min." }], lost: [{ applied: two, of: "water" }] });
+  expect(letGo("By noon.", "60 min.").findings.map(({ figure }) => figure)).toEqual(["By noon. 60 min."]);
+});
+
 test("a refusal is handed on", () => expect(refusalOf(settled(needsOf(one), () => missingFact("x", "y", "z"))).sentence).toBe("z"));
 
 describe("where less water would have a place", () => {

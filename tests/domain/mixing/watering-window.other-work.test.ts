@@ -35,8 +35,8 @@ describe("what other work has at odds by itself", () => {
     const stations = [{ ...FRONT, depthPerHour: of("in", "0.1") }];
     const { answer, lostToOthers, findings } = judge([plain, feed], { hours, stations });
     expect(answer).toEqual({ kind: "no-window" });
-    expect(findings.map(({ level, rule }) => `${level} ${rule}`)).toEqual(["take-care watering-hours-leave-no-time", "take-care watering-hours-leave-no-time"]);
-    expect(lostToOthers.map(({ of: what }) => what)).toEqual(["date", "water"]);
+    expect(findings.map(({ level, rule }) => `${level} ${rule}`)).toEqual(["take-care watering-hours-leave-no-time"]);
+    expect(lostToOthers.map(({ of: what }) => what)).toEqual(["water"]);
     const undepth = appliedOf(labelOf("Light", says("watering-in", { by: hoursAfterEnd(24), depth: "not-stated", rain: "counts" })));
     expect(windowsOf([undepth, feed], { hours, stations })).toEqual([morning("05:00", "06:00")]);
   });

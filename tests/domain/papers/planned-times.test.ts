@@ -5,7 +5,7 @@ import { type AftercareQuestion } from "#domain/mixing/aftercare-question";
 import { type AppliedProduct } from "#domain/mixing/applied-product";
 import { stepsBeforehand } from "#domain/papers/planned-times";
 import { of } from "#domain/quantities/quantity";
-import { aftercareQuestion, appliedOf, at, byLaw, CHICAGO, daily, earlierOf, FEED, hoursAfterEnd, IRON, labelOf, says, untilState } from "../../support/aftercare-builders";
+import { aftercareQuestion, appliedOf, at, byLaw, CHICAGO, daily, earlierOf, FEED, FRONT, hoursAfterEnd, IRON, labelOf, says, untilState } from "../../support/aftercare-builders";
 import { valueOf } from "../../support/domain-answers";
 
 const END_OF_NEXT_DAY = { anchor: "calendar-day", days: 1 } as const;
@@ -119,12 +119,19 @@ describe("by when it is watered", () => {
     const earlier = [earlierOf(labelOf("Before", says("watering-in", { by: hoursAfterEnd(48), depth: "not-stated", rain: "counts" })), at("2026-04-30T18:00-05:00"))];
     expect(until("watering", { ...putDown(15, 16, FEED), earlier })).toEqual([", within 24 hours after the work ends, by about Saturday, May 2, 2026, 4 pm as planned, and by Saturday, May 2, 2026, 6 pm"]);
   });
+  test("what other work wants beside water that has hours keeps its own beginning and date", () => {
+    const thirsty = earlierOf(labelOf("Thirsty", says("watering-in", { by: hoursAfterEnd(48), depth: { least: of("in", "2"), most: "none" }, rain: "counts" })), at("2026-04-30T15:00-05:00"));
+    expect(whenWatered("watering", { ...putDown(15, 16, FEED), earlier: [thirsty] }, { ...inHours(5, 6), stations: [FRONT] })).toEqual([
+      "From the end of the work, about Friday, May 1, 2026, 4 pm as planned, as soon as the watering hours allow; the label wants it by Saturday, May 2, 2026, 3 pm",
+      "From Saturday, May 2, 2026, 5 am, by Saturday, May 2, 2026, 6 am, and within 24 hours after the work ends",
+    ]);
+  });
   test("water without hours is told with what its date counts from", () => {
     expect(whenWatered("watering", putDown(15, 16, FEED), inHours(0, 10, [4]))).toEqual([
       "From the end of the work, about Friday, May 1, 2026, 4 pm as planned, as soon as the watering hours allow; the label wants it by Saturday, May 2, 2026, 4 pm, and within 24 hours after the work ends",
     ]);
     expect(whenWatered("watering", putDown(15, 16, FEED, labelOf("Dry", { "watering-not-before": "unknown" })))).toEqual([
-      "From when water is not forbidden any more, as soon as it may be; the label wants it by Saturday, May 2, 2026, 4 pm, and within 24 hours after the work ends",
+      "From when the company says so, as soon as it may be; the label wants it by Saturday, May 2, 2026, 4 pm, and within 24 hours after the work ends",
     ]);
   });
 });
