@@ -7,7 +7,7 @@ import { type FilledMix } from "#domain/mixing/tank-plan-question";
 
 /**
  * Whether what is left of a fill is the mix that these treatments make together, as a day's tank plan takes it before it
- * plans another fill: the same products, each as strong to the mark of its tool, and none too strong.
+ * plans another fill: the same products, each as strong to 2 % or the mark of its tool, and none too strong.
  * @param treatments of one mix, as rounding may take them (treatmentsForRounding)
  */
 export function isLeftOverOf(filled: Pick<FilledMix, "finished" | "products">, treatments: readonly SprayTreatment[]): boolean {
