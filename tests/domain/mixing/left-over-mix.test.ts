@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { isLeftOverOf } from "#domain/mixing/left-over-mix";
+import { isLeftOverOf, isOnTopFor } from "#domain/mixing/left-over-mix";
 import { exactly } from "#domain/quantities/exact-quantity";
 import { of } from "#domain/quantities/quantity";
 import { IRON, SPRAYER } from "../../support/ticket";
@@ -21,4 +21,9 @@ test("what is stronger by more than 2 % than the label lets it be there is not",
   const { rates } = treatment.use;
   const asPlanned = { ...treatment, use: { ...treatment.use, rates: { ...rates, high: treatment.rate } as typeof rates } };
   expect(["40", "40.8", "41"].map((amount) => isLeftOverOf(filled(amount), [asPlanned]))).toEqual([true, true, false]);
+});
+
+test("what lies under another mix is not on top, whatever that has left", () => {
+  const layers = (...amounts: readonly string[]) => amounts.map((amount) => filled(amount));
+  expect([layers("40"), layers("40", "40.25"), layers("40", "80"), layers("40", "80", "40")].map((own) => isOnTopFor(own, [treatment]))).toEqual([true, true, false, false]);
 });
