@@ -1,6 +1,7 @@
 import { type CalendarDate, calendarDateIn } from "#domain/foundation/calendar-date";
 import { leftBy } from "#domain/mixing/tank-books";
 import { type RestInTank } from "#domain/mixing/tank-plan-question";
+import { type Quantity } from "#domain/quantities/quantity";
 import { type FillOfTank } from "#application/fills/fills-in-books";
 import { type Work } from "#application/use-case";
 
@@ -21,10 +22,11 @@ export interface OpenVisit {
 }
 
 /**
- * The latest fill of each tank, those for visits of the day, and since the last clean-out before these all of which the books
- * may have something left. Each tank's in the order in which they were made.
+ * The latest fill of each tank, those for visits of the day, and since the last clean-out before these all from the first one
+ * on of which the books have a mark of the gauge or more left: one that is used up still lies between those below and above it.
+ * Each tank's in the order in which they were made.
  */
-export async function fillsRead(work: Work, visitIdsOfDay: readonly string[]): Promise<readonly FillRead[]> {
+export async function fillsRead(work: Work, visitIdsOfDay: readonly string[], mark: Quantity<"volume">): Promise<readonly FillRead[]> {
   const { companyId } = work.company;
   return work.tx.$queryRaw<FillRead[]>`
     WITH own AS (
@@ -38,15 +40,20 @@ export async function fillsRead(work: Work, visitIdsOfDay: readonly string[]): P
       drawn AS (SELECT fill_id, sum(volume) AS volume FROM fill_draw WHERE company_id = ${companyId}::uuid GROUP BY fill_id),
       rest AS (
         SELECT DISTINCT ON (fill_id) fill_id, remaining FROM fill_rest WHERE company_id = ${companyId}::uuid
-        ORDER BY fill_id, settled_at DESC, (clean_out_id IS NOT NULL) DESC)
+        ORDER BY fill_id, settled_at DESC, (clean_out_id IS NOT NULL) DESC),
+      lowest AS (
+        SELECT DISTINCT ON (o.equipment_id) o.equipment_id, o.filled_at, o.number FROM own o
+        LEFT JOIN clean c USING (equipment_id)
+        LEFT JOIN drawn d ON d.fill_id = o.fill_id
+        LEFT JOIN rest r ON r.fill_id = o.fill_id
+        WHERE (c.cleaned_at IS NULL OR o.filled_at >= c.cleaned_at) AND coalesce(r.remaining, o.finished_volume - coalesce(d.volume, 0)) >= ${mark.amount}
+        ORDER BY o.equipment_id, o.filled_at, o.number)
     SELECT o.fill_id, o.is_last, o.is_of_day,
       r.fill_id IS NULL AND EXISTS (SELECT FROM tank_reading t WHERE t.company_id = o.company_id AND t.equipment_id = o.equipment_id AND t.read_at > o.filled_at) AS is_beside_reading
     FROM own o
-    LEFT JOIN clean c USING (equipment_id)
-    LEFT JOIN drawn d ON d.fill_id = o.fill_id
+    LEFT JOIN lowest l ON l.equipment_id = o.equipment_id
     LEFT JOIN rest r ON r.fill_id = o.fill_id
-    WHERE o.is_last OR o.is_of_day
-      OR ((c.cleaned_at IS NULL OR o.filled_at >= c.cleaned_at) AND coalesce(r.remaining, o.finished_volume - coalesce(d.volume, 0)) > 0)
+    WHERE o.is_last OR o.is_of_day OR (o.filled_at, o.number) >= (l.filled_at, l.number)
     ORDER BY o.equipment_id, o.filled_at, o.number`;
 }
 
@@ -69,16 +76,19 @@ export interface AroundFill {
   readonly day: { readonly date: CalendarDate; readonly visitIds: readonly string[] };
   readonly open: ReadonlyMap<string, OpenVisit>;
   readonly isBesideReading: boolean;
+  /** A mark of the gauge. */
+  readonly mark: Quantity<"volume">;
 }
 
 /**
  * What is left of a fill in its tank by the books when a day begins. Unknown where visits that it was filled for are neither
  * recorded nor of that day or a later one, unless its tank was measured on their day or later: then it is what was found. Unknown
- * too where the tank was measured and nobody knew of the fill.
+ * too where the tank was measured and nobody knew of the fill. Less than a mark of the gauge is what the books have: whoever took
+ * of it, nobody finds more.
  */
-export function leftNow(fill: FillOfTank, { timeZone, day: { date: plannedOn, visitIds }, open, isBesideReading }: AroundFill): RestInTank["left"] {
+export function leftNow(fill: FillOfTank, { timeZone, day: { date: plannedOn, visitIds }, open, isBesideReading, mark }: AroundFill): RestInTank["left"] {
   const left = leftBy(fill, Infinity);
-  if (left.amount === 0n) return left;
+  if (left.amount < mark.amount) return left;
   const ofDay = new Set(visitIds);
   const rest = fill.rests.at(-1);
   const measuredOn = rest === undefined ? null : calendarDateIn(timeZone, rest.settledAt);

@@ -2,7 +2,9 @@ import { type CalendarDate, calendarDateIn } from "#domain/foundation/calendar-d
 import { groupedBy } from "#domain/foundation/grouping";
 import { isCleanSince } from "#domain/mixing/clean-out";
 import { type FilledBefore, type FilledLater, type FilledMix, type HeldMix, type LastHeld, type RestInTank } from "#domain/mixing/tank-plan-question";
-import { fromAmount } from "#domain/quantities/quantity";
+import { fromAmount, type Quantity } from "#domain/quantities/quantity";
+import { amountOfMarks } from "#domain/quantities/rounding";
+import { houseSettingsOf } from "#application/companies/house-settings";
 import { earliestOf, filledBeforeOf, filledMixOf, type FillsBelow, fillsBelow, latestOfEach, type MixesOnFile, productsOfMixes } from "#application/fills/filled-onto";
 import { type FillOfTank, fillsInBooks } from "#application/fills/fills-in-books";
 import { mixAlone, type MixedForVisit, mixedForVisits } from "#application/fills/mixed-for-visits";
@@ -20,6 +22,8 @@ export interface DayOfTanks {
 /** All that the books say of the tanks of a company. */
 interface Books extends MixesOnFile {
   readonly timeZone: string;
+  /** A mark of the gauge: of less nothing counts as there. */
+  readonly mark: Quantity<"volume">;
   readonly day: DayOfTanks;
   readonly readOf: ReadonlyMap<string, FillRead>;
   readonly below: ReadonlyMap<string, FillsBelow>;
@@ -52,7 +56,8 @@ export async function tanksHeld(work: Work, day: DayOfTanks, known: LabelsRead =
 
 async function booksOf(work: Work, day: DayOfTanks, known: LabelsRead): Promise<Books> {
   const { companyId, timeZone } = work.company;
-  const read = await fillsRead(work, day.visitIds);
+  const mark = amountOfMarks((await houseSettingsOf(work)).tankMark, 1n);
+  const read = await fillsRead(work, day.visitIds, mark);
   const below = await fillsBelow(work, read.filter((one) => one.is_last || one.is_of_day).map((one) => one.fill_id));
   const fillIds = [...new Set([...read.map((one) => one.fill_id), ...[...below.values()].flatMap((one) => one.fillIds)])];
   const fillOf = await fillsInBooks(work, await work.tx.fill.findMany({ where: { companyId, fillId: { in: fillIds } } }));
@@ -62,7 +67,7 @@ async function booksOf(work: Work, day: DayOfTanks, known: LabelsRead): Promise<
   const asked = productsOfMixes({ fillOf, alone }).filter((productId) => !known.has(productId));
   const labels = new Map([...known, ...(await labelsOfProducts(work.tx, companyId, asked))]);
   const open = await openVisits(work, [...fillOf.values()].flatMap(({ row }) => row.plannedVisitIds));
-  return { timeZone, day, fillOf, alone, labels, below, open, cleanedAt, readOf: new Map(read.map((one) => [one.fill_id, one])) };
+  return { timeZone, mark, day, fillOf, alone, labels, below, open, cleanedAt, readOf: new Map(read.map((one) => [one.fill_id, one])) };
 }
 
 function inTurn(one: FillOfTank, other: FillOfTank): number {
@@ -141,14 +146,15 @@ function ofFill(books: Books, fill: FillOfTank, since: readonly MixedForVisit[],
   };
 }
 
-/** Earlier fills since the last clean-out before one of which the books still have something, the latest first. */
+/**
+ * Earlier fills since the last clean-out before one, the latest first, down to the first of which the books still have a mark of
+ * the gauge or more: those in between that are used up keep what is under them from running together with what is above.
+ */
 function restsUnder(books: Books, fills: readonly FillOfTank[], above: FillOfTank): readonly RestInTank[] {
   const cleanedAt = books.below.get(above.fillId)?.cleanedAt ?? -Infinity;
-  return fills
-    .filter((fill) => fill !== above && fill.filledAt >= cleanedAt)
-    .toReversed()
-    .map((fill) => ({ ...filledMixOf(fill, books.labels), left: leftOf(books, fill, false) }))
-    .filter(({ left }) => isSomething(left));
+  const under = fills.filter((fill) => fill !== above && fill.filledAt >= cleanedAt).map((fill) => ({ ...filledMixOf(fill, books.labels), left: leftOf(books, fill, false) }));
+  const lowest = under.findIndex(({ left }) => left === "unknown" || left.amount >= books.mark.amount);
+  return lowest < 0 ? [] : under.slice(lowest).toReversed();
 }
 
 function isSomething(left: RestInTank["left"]): boolean {
@@ -156,9 +162,9 @@ function isSomething(left: RestInTank["left"]): boolean {
 }
 
 /** @param isFollowed it was filled on top for a later visit, and what was found of it since is what its own visits left */
-function leftOf({ timeZone, day, open, readOf }: Books, fill: FillOfTank, isFollowed: boolean): RestInTank["left"] {
+function leftOf({ timeZone, mark, day, open, readOf }: Books, fill: FillOfTank, isFollowed: boolean): RestInTank["left"] {
   const asFilled = isFollowed ? { ...fill, rests: [], isPostedAway: false } : fill;
-  return leftNow(asFilled, { timeZone, day, open, isBesideReading: !isFollowed && readOf.get(fill.fillId)?.is_beside_reading === true });
+  return leftNow(asFilled, { timeZone, mark, day, open, isBesideReading: !isFollowed && readOf.get(fill.fillId)?.is_beside_reading === true });
 }
 
 /** The fills that were made on the day itself for open visits of it, that of the first of these visits first. */

@@ -1,6 +1,6 @@
 import { groupedBy } from "#domain/foundation/grouping";
 import { isCleanSince } from "#domain/mixing/clean-out";
-import { isLeftOverOf } from "#domain/mixing/left-over-mix";
+import { isOnTopFor } from "#domain/mixing/left-over-mix";
 import { treatmentsForRounding } from "#domain/mixing/rounding-room";
 import { tanksOf } from "#domain/mixing/spray-mix";
 import { lotsInTank } from "#domain/mixing/tank-books";
@@ -25,13 +25,13 @@ export interface StockForVisits {
   readonly leftOver: readonly LeftInTank[];
 }
 
-/** What is left in a tank of one mix: a fill on which nothing was filled, and earlier ones below it. */
+/** What is left in a tank. */
 interface LeftInTank {
   readonly equipmentId: string;
   /** The visits that a fill in the tank was made for: it is counted for them already. */
   readonly countedFor: ReadonlySet<string>;
-  /** The last first. */
-  readonly fills: readonly { readonly filled: FilledMix; readonly amounts: AmountOfProduct }[];
+  /** Each with what the tank was filled with then and since. */
+  readonly fills: readonly { readonly layers: readonly FilledMix[]; readonly amounts: AmountOfProduct }[];
 }
 
 /**
@@ -60,12 +60,11 @@ export async function stockForVisits(work: Work, visitIds: readonly string[], pr
 
 function leftInTanks(leftOver: readonly LeftOverFill[], tanksFor: ReadonlyMap<string, ReadonlySet<string>>): readonly LeftInTank[] {
   const tanks = groupedBy(leftOver, ({ fill }) => fill.row.equipmentId);
-  // The day's plan takes what is left only where the tank holds that mix last.
-  return [...tanks].filter(([, own]) => own.at(-1)?.isLast === true).map(([equipmentId, own]) => ({
+  return [...tanks].map(([equipmentId, own]) => ({
     equipmentId,
     countedFor: new Set([...tanksFor].flatMap(([visitId, equipmentIds]) => (equipmentIds.has(equipmentId) ? [visitId] : []))),
-    fills: own.toReversed().map(({ fill }) => ({
-      filled: filledMixOf(fill, new Map()),
+    fills: own.map(({ fill, onTop }) => ({
+      layers: [fill, ...onTop].map((one) => filledMixOf(one, new Map())),
       amounts: sumsOf(lotsInTank(fill).map(({ lotId, amount }) => ({ productId: fill.productOfLot.get(lotId) ?? "", amount }))),
     })),
   }));
@@ -79,10 +78,9 @@ export function withLeftOver(question: TicketQuestion, { leftOver }: StockForVis
   const tanks = leftOver.filter(({ countedFor }) => !countedFor.has(visitId));
   if (tanks.length === 0) return question;
   const mixes = tanksOf(treatmentsForRounding(question).filter(isSprayed));
-  const more = sumsOf(tanks.flatMap(({ equipmentId, fills: [last, ...below] }) => {
-    const own = mixes.find((treatments) => treatments[0]?.gear.equipmentId === equipmentId && last !== undefined && isLeftOverOf(last.filled, treatments));
-    if (own === undefined || last === undefined) return [];
-    return [last, ...below.filter(({ filled }) => isLeftOverOf(filled, own))].flatMap(({ amounts }) => [...amounts].map(([productId, amount]) => ({ productId, amount })));
+  const more = sumsOf(tanks.flatMap(({ equipmentId, fills }) => {
+    const own = mixes.filter((treatments) => treatments[0]?.gear.equipmentId === equipmentId);
+    return fills.filter(({ layers }) => own.some((treatments) => isOnTopFor(layers, treatments))).flatMap(({ amounts }) => [...amounts].map(([productId, amount]) => ({ productId, amount })));
   }));
   if (more.size === 0) return question;
   return {

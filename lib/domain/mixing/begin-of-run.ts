@@ -73,7 +73,7 @@ export type LeftOfLast = Quantity<"volume"> | "unknown" | "more-than-it-holds";
 /** What a run begins with: what the crew filled for it already, else what the day or the run before left in the tank. */
 export function beginOfRun(question: TankPlanQuestion, run: RunOfMix, before: BeforeRun): BeginOfRun {
   const held = typeof before.last !== "string" && "left" in before.last ? before.last : null;
-  const rests = restsAtBegin(held, before.made, run);
+  const rests = restsAtBegin(held, before.made, run, question.settings);
   const top = before.made.at(-1) ?? held;
   const [latest, ...earlier] = rests.own;
   const onHand: MixOnHand | null = top === null || latest === undefined ? null : { fills: [mixInTank(latest), ...earlier.map(mixInTank)], onto: contentsOf(top.filledOnto) };

@@ -5,9 +5,10 @@ import { type LabelFacts, type SprayRate } from "#domain/label/label-facts";
 import { compareToLabel } from "#domain/label/label-rates";
 import { canonicalAmountOf } from "#domain/quantities/exact-quantity";
 import { WHOLE_LAWN } from "#domain/quantities/share";
-import { compareRational, rational, subtractRational } from "#domain/quantities/rational";
+import { compareRational, multiplyRational, type Rational, rational, subtractRational } from "#domain/quantities/rational";
 import { amountIn, type FillStop } from "#domain/mixing/tank-fill";
 import { isKeptApartInTank } from "#domain/mixing/kept-apart-checks";
+import { NEAR_ENOUGH_PERCENT } from "#domain/mixing/rounded-rate";
 import { rateOnGround, strengthOf } from "#domain/mixing/stated-rate";
 import { type FilledMix, type TreatedStop } from "#domain/mixing/tank-plan-question";
 import { type TicketSprayer, type TicketTool, type TicketTreatment } from "#domain/mixing/ticket-question";
@@ -127,13 +128,10 @@ function isWithinLabel({ productId, concentration }: MixInTank["products"][numbe
   return toHigh !== undefined && toHigh <= 0;
 }
 
-/** A stored amount is a whole number of canonical units, which lies within half a unit of its plan. */
-const HALF_A_UNIT = rational(1n, 2n);
-
 /**
- * Whether what a tank held is the mix that comes next: the same products, each by less than one mark of its tool away
- * from its plan over that fill, or by nothing where no tool measures it, and none stronger than the stops of the next mix
- * let it be. What was mixed for one visit alone is never known to be the same.
+ * Whether what a tank held is the mix that comes next: the same products, each by no more than 2 % of its plan over that fill
+ * away from it or by less than one mark of its tool, since by a gauge nobody knows the fill any better; and none stronger by
+ * more than those 2 % than the stops of the next mix let it be. What was mixed for one visit alone is never known to be the same.
  */
 export function isSameMix(held: Pick<FilledMix, "finished" | "products">, next: FillStop["products"], toolOf: (productId: string) => TicketTool | undefined): boolean {
   const { finished } = held;
@@ -142,14 +140,19 @@ export function isSameMix(held: Pick<FilledMix, "finished" | "products">, next: 
     const had = held.products.find((product) => product.productId === productId);
     const wanted = amountIn(concentration, finished);
     if (had?.amount.dimension !== wanted.dimension) return false;
+    const most = amountIn(strongest, finished).exactAmount;
+    if (!isNear(subtractRational(canonicalAmountOf(had.amount), most), most)) return false;
     const apart = subtractRational(canonicalAmountOf(had.amount), wanted.exactAmount);
-    const over = subtractRational(canonicalAmountOf(had.amount), amountIn(strongest, finished).exactAmount);
-    if (compareRational(over, HALF_A_UNIT) > 0) return false;
     const distance = apart.numerator < 0n ? { ...apart, numerator: -apart.numerator } : apart;
     const mark = toolOf(productId)?.mark;
-    const room = mark?.dimension === wanted.dimension ? canonicalAmountOf(mark) : rational(1n);
-    return compareRational(distance, room) < 0;
+    const isWithinMark = mark?.dimension === wanted.dimension && compareRational(distance, canonicalAmountOf(mark)) < 0;
+    return isWithinMark || isNear(distance, wanted.exactAmount);
   });
+}
+
+/** Whether what lies beyond a plan is no more than 2 % of it; below nothing is. */
+function isNear(beyond: Rational, plan: Rational): boolean {
+  return compareRational(multiplyRational(beyond, rational(100n)), multiplyRational(plan, NEAR_ENOUGH_PERCENT)) <= 0;
 }
 
 /** The same in words, after the product's name. */

@@ -63,9 +63,9 @@ export function planTanks(question: TankPlanQuestion): TankPlan {
 }
 
 /** What a sprayer that no stop uses has in it weighs all day, as far as the books know it. Its mix is taken to weigh what water does (common practice). */
-function addUnused({ question: { lastHeld }, weights }: SizingFrame, equipmentId: string): void {
+function addUnused({ question: { lastHeld, settings }, weights }: SizingFrame, equipmentId: string): void {
   const held = lastHeld.get(equipmentId);
-  const left = held === undefined || typeof held === "string" ? "unknown" : allIn(held);
+  const left = held === undefined || typeof held === "string" ? "unknown" : allIn(held, settings);
   if (left === "unknown") return;
   addWeight(weights, waterWeight(left.amount, rational(1n)), 0, weights.length);
 }
@@ -164,11 +164,11 @@ function addRidingAlong(frame: SizingFrame, runs: readonly RunOfMix[], times: 1n
 }
 
 /** Keeps room for what a tank holds of its first mix in the morning, as far as the books know it, until it is drawn; or gives it back. */
-function addHeld({ question: { lastHeld, stops }, weights }: SizingFrame, runs: readonly RunOfMix[], times: 1n | -1n): void {
+function addHeld({ question: { lastHeld, stops, settings }, weights }: SizingFrame, runs: readonly RunOfMix[], times: 1n | -1n): void {
   const [first, next] = runs;
   if (first === undefined) return;
   const { held } = morningOf(lastHeld.get(first.gear.equipmentId) ?? "unknown", runs);
-  const already = typeof held === "string" ? "unknown" : restsAtBegin(held, [], first).already;
+  const already = typeof held === "string" ? "unknown" : restsAtBegin(held, [], first, settings).already;
   if (typeof already === "string") return;
   let [left, from] = [already.amount, 0];
   for (const { stopIndex, finished } of first.draws) {

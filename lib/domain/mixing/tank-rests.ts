@@ -1,7 +1,11 @@
+import { isMoreThanPercent } from "#domain/equipment/repeats";
 import { fromAmount, type Quantity } from "#domain/quantities/quantity";
+import { rational } from "#domain/quantities/rational";
+import { amountOfMarks } from "#domain/quantities/rounding";
 import { isSameMix } from "#domain/mixing/mix-change";
-import { type FilledLater, type HeldMix, type LastHeld, type RestInTank } from "#domain/mixing/tank-plan-question";
+import { type FilledLater, type HeldMix, type LastHeld, type RestInTank, type TankPlanSettings } from "#domain/mixing/tank-plan-question";
 import { finestTools } from "#domain/mixing/measuring-tool";
+import { NEAR_ENOUGH_PERCENT } from "#domain/mixing/rounded-rate";
 import { type RunOfMix } from "#domain/mixing/tank-runs";
 import { type TicketTool } from "#domain/mixing/ticket-question";
 
@@ -35,7 +39,7 @@ export function morningOf(held: LastHeld, runs: readonly Pick<RunOfMix, "draws">
   const { later } = held;
   const last = later.at(-1);
   if (last === undefined || later.every((one) => runs.some((run) => isFor(one, run)))) return { held, later };
-  return { held: { ...last, under: [...later.slice(0, -1).toReversed(), ...layersOf(held)] }, later: [] };
+  return { held: { ...last, under: [...later.slice(0, -1).toReversed(), held, ...(held.under ?? [])] }, later: [] };
 }
 
 /** Whether a fill was made for one of a run's visits. */
@@ -43,28 +47,43 @@ export function isFor({ visitIds }: FilledLater, { draws }: Pick<RunOfMix, "draw
   return draws.some(({ visitId }) => visitIds.includes(visitId));
 }
 
-function layersOf(held: HeldMix): readonly RestInTank[] {
-  return [held, ...(held.under ?? [])];
+/** The house's mark of the gauge, of which less can't be told from nothing. */
+type Gauge = Pick<TankPlanSettings, "tankMark">;
+
+/** The fills in a tank, the latest first. Of an earlier one that has less than a mark of the gauge by the books nothing counts as there: many of them would add up to what nobody finds. */
+function layersOf(held: HeldMix, { tankMark }: Gauge): readonly RestInTank[] {
+  const mark = amountOfMarks(tankMark, 1n).amount;
+  return [held, ...(held.under ?? []).map((one) => (one.left !== "unknown" && one.left.amount < mark ? { ...one, left: fromAmount("volume", 0n) } : one))];
 }
 
 /**
  * What is in a tank for a run: of its own mix all fills on top, whichever of them were measured, for they run together; what
- * is under another mix can't be had. Fills that come to more than tank and line hold together are an error of the books; those
- * that were made for the run since went in as the ones before were sprayed.
+ * is under another mix can't be had. Fills that come to more than tank and line hold together by no more than the gauge may be
+ * wrong are a full tank, and by more an error of the books; those that were made for the run since went in as the ones before
+ * were sprayed.
  * @param held what the tank holds before the day's first run; null for any other run
  * @param made the fills that the crew made for this run, in their order
  */
-export function restsAtBegin(held: HeldMix | null, made: readonly FilledLater[], run: Pick<RunOfMix, "gear" | "products" | "draws">): RestsAtBegin {
-  const layers = [...made.toReversed(), ...(held === null ? [] : layersOf(held))];
+export function restsAtBegin(held: HeldMix | null, made: readonly FilledLater[], run: Pick<RunOfMix, "gear" | "products" | "draws">, gauge: Gauge): RestsAtBegin {
+  const layers = [...made.toReversed(), ...(held === null ? [] : layersOf(held, gauge))];
   const firstOther = layers.findIndex((one) => !isSameMix(one, run.products, toolsOf(run)));
   const own = firstOther < 0 ? layers : layers.slice(0, firstOther);
-  return { own, already: isTooMuch(own.slice(made.length), run.gear) ? "more-than-it-holds" : leftOfAll(own), others: layers.slice(own.length) };
+  const inMorning = leftTogether(own.slice(made.length), run.gear, gauge);
+  const since = leftOfAll(own.slice(0, made.length));
+  const already = inMorning === "more-than-it-holds" || inMorning === "unknown" ? inMorning : since === "unknown" ? since : fromAmount("volume", inMorning.amount + since.amount);
+  return { own, already, others: layers.slice(own.length) };
 }
 
-function isTooMuch(together: readonly RestInTank[], { capacity, holdUp }: RunOfMix["gear"]): boolean {
+/** By how many marks of the gauge several fills together may be wrong: each was read before and after. A house rule. */
+const MARKS_OFF = 3n;
+
+function leftTogether(together: readonly RestInTank[], { capacity, holdUp }: RunOfMix["gear"], { tankMark }: Gauge): RestsAtBegin["already"] {
   const left = leftOfAll(together);
   const most = capacity.amount + (holdUp === "unknown" ? 0n : holdUp.amount);
-  return together.length > 1 && left !== "unknown" && left.amount > most;
+  if (together.length < 2 || left === "unknown" || left.amount <= most) return left;
+  const excess = left.amount - most;
+  const isOffByGauge = excess <= amountOfMarks(tankMark, MARKS_OFF).amount || !isMoreThanPercent(rational(excess, most), NEAR_ENOUGH_PERCENT);
+  return isOffByGauge ? fromAmount("volume", most) : "more-than-it-holds";
 }
 
 /** Where a fill that was made already goes into the tank, by the place of the stop in the route. */
@@ -91,8 +110,8 @@ export function filledAlong({ draws, gear: { holdUp } }: Pick<RunOfMix, "draws" 
 }
 
 /** All that is in a tank by the books, of whatever mixes, and what was filled in since. */
-export function allIn(held: HeldMix): Quantity<"volume"> | "unknown" {
-  return leftOfAll([...(held.later ?? []), ...layersOf(held)]);
+export function allIn(held: HeldMix, gauge: Gauge): Quantity<"volume"> | "unknown" {
+  return leftOfAll([...(held.later ?? []), ...layersOf(held, gauge)]);
 }
 
 /** What is left of several mixes together; unknown as soon as one of them is. */

@@ -100,10 +100,10 @@ function staysUnweighed({ name }: LoadedTruck, weight: Quantity<"mass">, payload
 }
 
 /** Of which sprayers that no stop uses nobody knows how much of a mix is in them, where the truck's payload is on file and its load is held against it. */
-export function unweighedRests({ truck, lastHeld, stops }: Pick<TankPlanQuestion, "truck" | "lastHeld" | "stops">, unused: readonly TankAboard[]): readonly Finding[] {
+export function unweighedRests({ truck, lastHeld, stops, settings }: Pick<TankPlanQuestion, "truck" | "lastHeld" | "stops" | "settings">, unused: readonly TankAboard[]): readonly Finding[] {
   const names = unused.flatMap(({ equipmentId, name }) => {
     const held = lastHeld.get(equipmentId);
-    return held !== undefined && typeof held !== "string" && allIn(held) === "unknown" ? [name] : [];
+    return held !== undefined && typeof held !== "string" && allIn(held, settings) === "unknown" ? [name] : [];
   });
   if (names.length === 0 || stops.length === 0 || truck.payload === null) return [];
   return [

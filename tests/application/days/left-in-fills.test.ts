@@ -10,7 +10,8 @@ import { company, day, eachOnACrewDay, house } from "../../support/on-a-crew-day
 
 eachOnACrewDay("not-known");
 
-const read = (visitIds: readonly string[] = []) => inWorkOf(house, company, (work) => fillsRead(work, visitIds));
+const MARK = of("gal", "0.1");
+const read = (visitIds: readonly string[] = []) => inWorkOf(house, company, (work) => fillsRead(work, visitIds, MARK));
 const dip = async (readAt: string, volume: string) => valueOf(await recordTankReading(house, company.owner.key, tankReadingForm(house, day, company.owner.personId, { readAt, volume, missingWent: "count-difference" })));
 
 /** What is left of a fill when a day is planned that none of its visits is on, unless they are named. */
@@ -18,7 +19,7 @@ const left = (fillId: string, date = "2026-04-16", visitIds: readonly string[] =
   inWorkOf(house, company, async (work) => {
     const fill = (await fillsInBooks(work, await work.tx.fill.findMany({ where: { fillId } }))).get(fillId);
     if (fill === undefined) throw new Error("The fill is on file.");
-    return leftNow(fill, { timeZone: work.company.timeZone, day: { date: date as CalendarDate, visitIds }, open: await openVisits(work, fill.row.plannedVisitIds), isBesideReading: false });
+    return leftNow(fill, { timeZone: work.company.timeZone, day: { date: date as CalendarDate, visitIds }, open: await openVisits(work, fill.row.plannedVisitIds), isBesideReading: false, mark: MARK });
   });
 
 test("a visit that nobody has recorded may have taken something, unless it is of the day itself or of a later one", async () => {
@@ -34,6 +35,16 @@ test("a visit that nobody has recorded may have taken something, unless it is of
   expect(await left(fillId, "2026-04-15"), "on no day nobody knows").toBe("unknown");
   await house.ask("update visit set state = 'not-done' where visit_id = any($1)", [visitIds]);
   expect(await left(fillId, "2026-04-15")).toEqual(of("gal", 40n));
+});
+
+test("less than a mark of the gauge is what the books have, whoever is still to be recorded", async () => {
+  const { visits: [first], fillId } = await aSharedFill(house, company, day);
+  if (first === undefined) throw new Error("The fill serves three visits.");
+  await aRecord(house, company.owner, first, { mixes: { "1": { measuredBy: "as-planned-not-measured" }, "2": { measuredBy: "meter", amount: "39.95", fillId } } });
+  expect(await left(fillId)).toEqual(of("gal", "0.05"));
+  expect((await read()).map((one) => one.fill_id)).toEqual([fillId]);
+  const { fillId: onTop } = await aFill(house, company, day, [], { filledAt: "7:50" });
+  expect((await read()).map((one) => one.fill_id)).toEqual([onTop]);
 });
 
 test("a reading says what is left while visits are open: those of its day and earlier, and those of no day, gave it", async () => {
@@ -69,8 +80,10 @@ test("the latest fill is read, those of the day, and those of which something ma
   expect((await read()).map((one) => one.fill_id)).not.toContain(gone);
   await aRecord(house, company.owner, first, { mixes: { "1": { measuredBy: "as-planned-not-measured" }, "2": { measuredBy: "meter", amount: "40", fillId: under } } });
   expect((await ids()).map(([fillId]) => fillId), "used up").toEqual([ofDay, last]);
+  const { fillId: lowest } = await aFill(house, company, day, [], { filledAt: "6:15" });
+  expect((await ids()).map(([fillId]) => fillId), "used up on top of one that is not").toEqual([lowest, under, ofDay, last]);
   const other = await aCompany(house);
-  expect(await inWorkOf(house, other, (work) => fillsRead(work, [first.visitId]))).toEqual([]);
+  expect(await inWorkOf(house, other, (work) => fillsRead(work, [first.visitId], MARK))).toEqual([]);
 });
 
 test("visits that are recorded are open no more, and the others have their day or none", async () => {

@@ -101,6 +101,21 @@ test("what is left while visits are open is left to left-in-fills, and fills of 
   expect(await held()).not.toHaveProperty("under");
 });
 
+test("a used-up fill of another mix keeps what is under it from counting with what is above it", async () => {
+  const own = await aCompany(house);
+  const itsDay = await aCrewDay(house, own);
+  const [one, two] = [await aFedVisit(house, own, itsDay), await aFedVisit(house, own, itsDay)];
+  await aFill(house, own, itsDay, [], { filledAt: "6:30" });
+  const { fillId } = await aFill(house, own, itsDay, [one.visitId], { filledAt: "7:00", products: { [itsDay.ironId]: "20 fl oz" } });
+  await aRecord(house, own.owner, one, { startedAt: "7:05", endedAt: "7:25", mixes: { "1": { measuredBy: "as-planned-not-measured" }, "2": { measuredBy: "meter", amount: "40", fillId } } });
+  await aFill(house, own, itsDay, [two.visitId], { filledAt: "7:30" });
+  const held = await inWorkOf(house, own, (work) => tanksHeld(work, { date: CREW_DAY as CalendarDate, visitIds: [two.visitId] }));
+  expect(held.get(itsDay.sprayerId)).toMatchObject({ name: "fill 3", under: [{ name: "fill 2", left: of("gal", 0n) }, { name: "fill 1", left: of("gal", 40n) }] });
+  const plan = valueOf(await readDay(house, own.owner.key, { date: CREW_DAY })).trucks[0]?.tankPlan;
+  expect(plan?.mixes).toMatchObject([{ already: of("gal", 40n) }]);
+  expect(plan?.found.find(({ finding }) => finding.rule === "two-mixes-in-the-tank")?.finding.figure).toContain("40 gal of fill 1");
+});
+
 test("a fill on top of what an earlier one left is not asked for again, nor are two fills of one day whose records are open", async () => {
   const own = await aCompany(house);
   const itsDay = await aCrewDay(house, own);

@@ -9,7 +9,7 @@ eachOnACrewDay();
 
 const AT_SEVEN = new Date("2026-04-14T07:00:00-04:00");
 const leftOver = (missingSince: Date | null = null) =>
-  inWorkOf(house, company, async (work) => (await leftOverFills(work, missingSince)).map(({ fill, isLast }) => [fill.fillId, isLast]));
+  inWorkOf(house, company, async (work) => (await leftOverFills(work, missingSince)).map(({ fill, onTop }) => [fill.fillId, onTop.length === 0]));
 const measured = async (volume: string, readAt: string) =>
   valueOf(await recordTankReading(house, company.owner.key, tankReadingForm(house, day, company.owner.personId, { volume, readAt, missingWent: "loss" })));
 const draw = (fillId: string, amount: string) => ({ mixes: { "1": { measuredBy: "as-planned-not-measured" }, "2": { measuredBy: "meter", amount, fillId } } }) as const;
@@ -25,6 +25,15 @@ test("what is left of a fill is its own visits' until they are recorded, and lef
   expect(await leftOver()).toEqual([[own.fillId, false], [forNobody.fillId, true]]);
   await aCleanOut(house, company, day, { cleanedAt: "7:30" });
   expect(await leftOver()).toEqual([[forNobody.fillId, true]]);
+});
+
+test("less than a mark of the gauge is nothing left over; what was filled on top since comes with a fill, used up or not", async () => {
+  const visit = await aFedVisit(house, company, day);
+  const under = await aFill(house, company, day, [], { filledAt: "6:30" });
+  const own = await aFill(house, company, day, [visit.visitId], { filledAt: "7:01" });
+  await aRecord(house, company.owner, visit, { startedAt: "7:05", endedAt: "7:25", ...draw(own.fillId, "39.95 gal") });
+  const read = await inWorkOf(house, company, (work) => leftOverFills(work, null));
+  expect(read.map(({ fill, onTop }) => [fill.fillId, onTop.map(({ fillId }) => fillId)])).toEqual([[under.fillId, [own.fillId]]]);
 });
 
 test("a fill that was emptied has nothing left over, and neither has one whose tank was found empty", async () => {

@@ -47,6 +47,26 @@ describe("what other visits left over of the same mix", () => {
     expect([await named(one), await named(two)]).toEqual([[first, second], [first, second]]);
   });
 
+  test("is named from a mark of the gauge on", async () => {
+    const first = await leftOver();
+    await record(await fed(), { measuredBy: "meter", amount: "39.96 gal", fillId: first }, { startedAt: "7:01", endedAt: "7:10" });
+    const visit = await fed();
+    expect(await named(visit)).toEqual([]);
+    const own = await filled([visit], 20, "7:15");
+    expect(await named(visit)).toEqual([own]);
+  });
+
+  test("is not what lies under another mix, be that used up, once the visit's own fill was made", async () => {
+    const [first, other] = [await leftOver(), await fed()];
+    const between = await filled([other], 12, "7:01", 2);
+    await record(other, { measuredBy: "meter", amount: "12 gal", fillId: between }, { startedAt: "7:02", endedAt: "7:12" });
+    const visit = await fed();
+    // The other mix went in on the visit's own day: the visit may have come before it.
+    expect(await named(visit)).toEqual([first]);
+    const own = await filled([visit], 20, "7:15");
+    expect(await named(visit)).toEqual([own]);
+  });
+
   test("serves a visit alone for which nothing was filled, out of the tank and not out of jugs", async () => {
     const fillId = await leftOver();
     const visit = await fed();

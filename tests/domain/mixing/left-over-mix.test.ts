@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { isLeftOverOf } from "#domain/mixing/left-over-mix";
+import { isLeftOverOf, isOnTopFor } from "#domain/mixing/left-over-mix";
 import { exactly } from "#domain/quantities/exact-quantity";
 import { of } from "#domain/quantities/quantity";
 import { IRON, SPRAYER } from "../../support/ticket";
@@ -10,15 +10,20 @@ const filled = (fluidOunces: string, productId = IRON.productId) => ({
   finished: of("gal", 40n), products: [{ productId, productName: "Rustwater Iron", label: IRON.label, amount: of("fl oz", fluidOunces) }],
 });
 
-test("what is left of the same products within a mark of the plan's strength is the mix, and nothing else", () => {
+test("what is left of the same products within 2 % or a mark of the plan's strength is the mix, and nothing else", () => {
   expect(["40", "39.75", "40.25", "38", "42"].map((amount) => isLeftOverOf(filled(amount), [treatment]))).toEqual([true, true, true, false, false]);
   expect(isLeftOverOf(filled("40", "kelp"), [treatment])).toBe(false);
   expect(isLeftOverOf(filled("40"), [treatment, { ...treatment, line: 9, productId: "kelp" }])).toBe(false);
   expect(isLeftOverOf(filled("40"), [])).toBe(false);
 });
 
-test("what is stronger than the label lets it be there is not", () => {
+test("what is stronger by more than 2 % than the label lets it be there is not", () => {
   const { rates } = treatment.use;
   const asPlanned = { ...treatment, use: { ...treatment.use, rates: { ...rates, high: treatment.rate } as typeof rates } };
-  expect([isLeftOverOf(filled("40"), [asPlanned]), isLeftOverOf(filled("40.25"), [asPlanned])]).toEqual([true, false]);
+  expect(["40", "40.8", "41"].map((amount) => isLeftOverOf(filled(amount), [asPlanned]))).toEqual([true, true, false]);
+});
+
+test("what lies under another mix is not on top, whatever that has left", () => {
+  const layers = (...amounts: readonly string[]) => amounts.map((amount) => filled(amount));
+  expect([layers("40"), layers("40", "40.25"), layers("40", "80"), layers("40", "80", "40")].map((own) => isOnTopFor(own, [treatment]))).toEqual([true, true, false, false]);
 });

@@ -103,15 +103,18 @@ test("a lawn whose grass is not on file can't be told to be labeled", () => {
   expect(changeOfMix(mixOf("kelp", KELP), { ...next, stop }).unwanted).toEqual([{ productName: "Kelp Tonic", why: "label-not-known" }]);
 });
 
-test("what a tank held is the same mix within a mark of the cup, and within nothing without a cup, but never one that is stronger than the next stops may get", () => {
-  const held = (fluidOunces: string) => ({
-    name: "fill 7", finished: of("gal", 40n), left: of("gal", 2n), isUnderWay: false, isOfThatDay: false, filledOnto: [], products: [{ productId: "iron", productName: "Rustwater Iron", label: IRON_LABEL, amount: of("fl oz", fluidOunces) }],
+test("what a tank held is the same mix within 2 % of the plan or a mark of the cup, but never one that is stronger by more than 2 % than the next stops may get", () => {
+  const held = (fluidOunces: string, gallons = "40") => ({
+    name: "fill 7", finished: of("gal", gallons), left: of("gal", 2n), isUnderWay: false, isOfThatDay: false, filledOnto: [], products: [{ productId: "iron", productName: "Rustwater Iron", label: IRON_LABEL, amount: of("fl oz", fluidOunces) }],
   });
-  const isSame = (fluidOunces: string, hasCup = true) => isSameMix(held(fluidOunces), PLANNED, () => (hasCup ? CUP : undefined));
-  expect([isSame("40"), isSame("39.6"), isSame("40.4"), isSame("39.5"), isSame("40.5")]).toEqual([true, true, true, false, false]);
-  expect([isSame("40", false), isSame("39.9", false)]).toEqual([true, false]);
-  const upTo = (strongest: string) => isSameMix(held("40.4"), PLANNED.map((product) => ({ ...product, strongest: perGallon(strongest) })), () => CUP);
-  expect([upTo("1.01"), upTo("1.009"), upTo("1")]).toEqual([true, false, false]);
+  const isSame = (fluidOunces: string, gallons?: string, hasCup = true) => isSameMix(held(fluidOunces, gallons), PLANNED, () => (hasCup ? CUP : undefined));
+  expect([isSame("40.8"), isSame("39.2"), isSame("40.81"), isSame("39.19")]).toEqual([true, true, false, false]);
+  // Half a fluid ounce, which the cup does not show, is more than 2 % of ten.
+  expect([isSame("10.49", "10"), isSame("9.51", "10"), isSame("10.5", "10"), isSame("10.49", "10", false)]).toEqual([true, true, false, false]);
+  // Meant were 51 gal; the gauge showed a little less.
+  expect([isSame("51", "50.93"), isSame("51", "50.93", false), isSame("51", "50", false), isSame("51", "49.9", false)]).toEqual([true, true, true, false]);
+  const upTo = (strongest: string, fluidOunces: string, gallons: string) => isSameMix(held(fluidOunces, gallons), PLANNED.map((product) => ({ ...product, strongest: perGallon(strongest) })), () => CUP);
+  expect([upTo("1", "51", "50.93"), upTo("1", "40.8", "40"), upTo("1.02", "10.4", "10"), upTo("1.01", "10.4", "10")]).toEqual([true, true, true, false]);
   expect(isSameMix({ ...held("40"), products: [] }, PLANNED, () => CUP)).toBe(false);
   expect(isSameMix(held("40"), PLANNED.map((product) => ({ ...product, productId: "kelp" })), () => CUP)).toBe(false);
 });

@@ -26,6 +26,7 @@ const runOf = (stops: readonly TreatedStop[], index = 0) => {
 const planOf = (stops: readonly TreatedStop[], last: LastHeld) => planTanks(tankQuestion(stops, { lastHeld: new Map([[SPRAYER.equipmentId, last]]) }));
 const briefly = ({ fills, mixes }: TankPlan) => ({ fills: fills.map(({ letter, finished }) => [letter, finished]), already: mixes.map((mix) => mix.already) });
 const rules = ({ found }: TankPlan) => found.map(({ visitId, finding }) => `${visitId ?? "truck"} ${finding.level} ${finding.rule}`);
+const GAUGE = tankQuestion([]).settings;
 const TWO = [truckStop("v1", [IRON], 30_000n), truckStop("v2", [IRON], 30_000n)];
 
 test("all fills of a mix that are in the tank are used first, whichever of them is the latest", () => {
@@ -43,8 +44,8 @@ test("one fill among them of which nobody knows what is left makes all of it unk
   expect(briefly(plan)).toEqual({ fills: [["A", of("gal", 90n)]], already: [of("gal", 0n)] });
   expect(rules(plan)).toEqual(["v1 take-care last-mix-left"]);
   expect(leftOfAll([rest("a", "1"), rest("b", "2.5")])).toEqual(of("gal", "3.5"));
-  expect(allIn(held(rest("fill 6", "5"), { under: [rest("fill 5", "10", "50", 2)], later: [later(rest("fill 7", "3"), ["v2"])] }))).toEqual(of("gal", 18n));
-  expect(allIn(held(rest("fill 6", "5"), { under: [rest("fill 5", "unknown")] }))).toBe("unknown");
+  expect(allIn(held(rest("fill 6", "5"), { under: [rest("fill 5", "10", "50", 2)], later: [later(rest("fill 7", "3"), ["v2"])] }), GAUGE)).toEqual(of("gal", 18n));
+  expect(allIn(held(rest("fill 6", "5"), { under: [rest("fill 5", "unknown")] }), GAUGE)).toBe("unknown");
   expect(leftOfAll([])).toEqual(of("gal", 0n));
 });
 
@@ -53,11 +54,30 @@ test("fills that come to more than tank and line hold are an error of the books 
   const plan = planOf(TWO, held(rest("fill 6", "90", "90"), { under: [rest("fill 5", "40", "100")] }));
   expect(briefly(plan)).toEqual({ fills: [["A", of("gal", 90n)]], already: [of("gal", 0n)] });
   expect(plan.found).toMatchObject([{ finding: { rule: "last-mix-left", what: "By the books more is in the tank of Sprayer than it holds." } }]);
-  const run = runOf(TWO);
-  expect(restsAtBegin(held(rest("fill 6", "63"), { under: [rest("fill 5", "40")] }), [], run).already).toEqual(of("gal", 103n));
-  expect(restsAtBegin(held(rest("fill 6", "63.1"), { under: [rest("fill 5", "40")] }), [], run).already).toBe("more-than-it-holds");
+  const already = (top: RestInTank, gear = SPRAYER, ...under: readonly RestInTank[]) => restsAtBegin(held(top, { under }), [], { ...runOf(TWO), gear }, GAUGE).already;
+  // Tank and line hold 103 gal; by 2 % more the gauge may be wrong, or by three of its marks.
+  expect(["63", "63.1", "65.05"].map((left) => already(rest("fill 6", left), SPRAYER, rest("fill 5", "40")))).toEqual([of("gal", 103n), of("gal", 103n), of("gal", 103n)]);
+  expect(already(rest("fill 6", "65.07"), SPRAYER, rest("fill 5", "40"))).toBe("more-than-it-holds");
+  const small = { ...SPRAYER, capacity: of("gal", 4n), holdUp: "unknown" as const };
+  expect(["3.3", "3.31"].map((left) => already(rest("fill 6", left), small, rest("fill 5", "1")))).toEqual([of("gal", 4n), "more-than-it-holds"]);
   // One fill alone is what its tank held, whatever that is called.
-  expect(restsAtBegin(held(rest("fill 6", "110", "110")), [], run).already).toEqual(of("gal", 110n));
+  expect(already(rest("fill 6", "110", "110"))).toEqual(of("gal", 110n));
+});
+
+test("a tank that was filled to the brim onto a little is full, and not empty", () => {
+  const stops = [truckStop("v1", [{ ...IRON, gear: { ...SPRAYER, holdUp: "unknown" } }], 60_000n)];
+  const plan = planOf(stops, held(rest("fill 6", "99.446", "100"), { under: [rest("fill 5", "0.5544", "100")] }));
+  expect(briefly(plan)).toEqual({ fills: [], already: [of("gal", 100n)] });
+  expect(rules(plan)).not.toContain("v1 take-care last-mix-left");
+});
+
+test("old fills with less than a mark of the gauge left by the books don't add up to anything", () => {
+  const under = Array.from({ length: 40 }, (_one, index) => rest(`fill ${String(40 - index)}`, "0.09", "60", index % 2 === 0 ? 2 : 1));
+  const others = planOf(TWO, held(rest("fill 41", "0.09", "60", 2), { under }));
+  expect(others.mixes[0]?.begin).toMatchObject({ restName: "fill 41", leftOfLast: of("gal", "0.09") });
+  const own = held(rest("fill 41", "50"), { under: [rest("fill 40", "0.09"), rest("fill 39", "0.1")] });
+  expect(briefly(planOf(TWO, own)).already).toEqual([of("gal", "50.1")]);
+  expect(allIn(own, GAUGE)).toEqual(of("gal", "50.1"));
 });
 
 test("another mix under the next one is said, from a mark of the gauge on, and nothing under it counts", () => {
