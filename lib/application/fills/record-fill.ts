@@ -67,7 +67,7 @@ export async function fillToRecord(work: Work, form: FillForm): Promise<Outcome<
   const mixes = sprays.filter(({ gear }) => gear.equipmentId === equipmentId).map(({ planned }) => planned);
   const findings = gravestFirst([
     ...gaugeFindings({ ...gauge, name: sprayer.name, inTheBooks, mark, capacity }),
-    ...fillStrengthFindings(finished.value, products.value, mixes),
+    ...fillStrengthFindings({ finished: finished.value, mark }, products.value, mixes),
     ...taken.value.findings,
   ]);
   return accept({ equipmentName: sprayer.name, filledAt, gauge, inTheBooks, finished: finished.value, products: products.value, mixingPlace, ...taken.value, findings });
