@@ -13,6 +13,7 @@ import { type CleanOutOnFile, latestCleanOuts } from "#application/fills/clean-o
 import { type FillOfTank, fillsInBooks, type ProductInFill } from "#application/fills/fills-in-books";
 import { listFillsSchema } from "#application/fills/list-fills.schema";
 import { type MovedFromTank, movedByCleanOuts } from "#application/fills/moved-from-tank";
+import { openStreetOf } from "#application/fills/open-streets";
 import { type ReadingOnFile, readingsOnFile } from "#application/fills/readings-on-file";
 import { fromStoredJson } from "#application/stored-json";
 import { useCase, type Work } from "#application/use-case";
@@ -79,6 +80,8 @@ export interface TankOnFile {
   /** Over all fills; of a tank without a fill on the books what was found in it. */
   readonly left: Quantity<"volume">;
   readonly fills: readonly FillOnFile[];
+  /** The streets of the visits that the fills with some left were made for and that nobody has recorded: what they took is in `left`. */
+  readonly openStreets: readonly string[];
   /** The fill that went in last by the clock; null where none is on record. */
   readonly lastFillNumber: number | null;
   /** The latest on file. */
@@ -113,9 +116,11 @@ interface AroundTank {
   readonly cleanOut: CleanOutOnFile | undefined;
   readonly movedByCleanOut: readonly MovedFromTank[];
   readonly readings: readonly ReadingOnFile[];
+  /** By visit. */
+  readonly openStreets: ReadonlyMap<string, string>;
 }
 
-function tankOf(equipment: EquipmentOnFile, fills: readonly FillOnFile[], { cleanOut, movedByCleanOut, readings }: AroundTank): readonly TankOnFile[] {
+function tankOf(equipment: EquipmentOnFile, fills: readonly FillOnFile[], { cleanOut, movedByCleanOut, readings, openStreets }: AroundTank): readonly TankOnFile[] {
   const { equipmentId, name, vehicleId, capacity, holdUp } = equipment;
   if (capacity.dimension !== "volume") return [];
   const [last] = fills.toSorted((one, other) => other.filledAt.getTime() - one.filledAt.getTime() || other.number - one.number);
@@ -126,7 +131,9 @@ function tankOf(equipment: EquipmentOnFile, fills: readonly FillOnFile[], { clea
   );
   const ofNoFill = last === undefined && !isClean ? (reading?.volume.amount ?? 0n) : 0n;
   const left = fromAmount("volume", fills.reduce((total, fill) => total + fill.left.amount, ofNoFill));
-  return [{ equipmentId, name, vehicleId, capacity, holdUp, left, fills, lastFillNumber: last?.number ?? null, cleanOut: cleanOut ?? null, movedByCleanOut, isClean, readings }];
+  const plannedFor = [...new Set(fills.filter((fill) => fill.left.amount > 0n).flatMap(({ plannedVisitIds }) => plannedVisitIds))];
+  const open = plannedFor.flatMap((visitId) => openStreets.get(visitId) ?? []);
+  return [{ equipmentId, name, vehicleId, capacity, holdUp, left, fills, openStreets: open, lastFillNumber: last?.number ?? null, cleanOut: cleanOut ?? null, movedByCleanOut, isClean, readings }];
 }
 
 /** The tanks of the sprayers with their last fills: what went in, who drew what, and what is left of each. */
@@ -171,11 +178,12 @@ export const listFills = useCase("fills/list-fills", listFillsSchema, async (wor
   const fillsOf = groupedBy(fills, ({ equipmentId }) => equipmentId);
   const cleanOuts = await latestCleanOuts(work);
   const moved = await movedByCleanOuts(work, [...cleanOuts.values()].map(({ cleanOutId }) => cleanOutId));
+  const openStreets = await openStreetOf(work, fills.filter(({ left }) => left.amount > 0n).flatMap(({ plannedVisitIds }) => plannedVisitIds));
   const inUse = equipment.filter((one) => !one.isStoodDown || fillsOf.has(one.equipmentId));
   const tanks = inUse.flatMap((one) => {
     const cleanOut = cleanOuts.get(one.equipmentId);
     const movedByCleanOut = moved.get(cleanOut?.cleanOutId ?? "") ?? [];
-    return tankOf(one, fillsOf.get(one.equipmentId) ?? [], { cleanOut, movedByCleanOut, readings: readings.get(one.equipmentId) ?? [] });
+    return tankOf(one, fillsOf.get(one.equipmentId) ?? [], { cleanOut, movedByCleanOut, readings: readings.get(one.equipmentId) ?? [], openStreets });
   });
   return accept({ tanks });
 });

@@ -3,7 +3,7 @@ import { formatQuantity } from "#domain/quantities/format-quantity";
 import { type Finding, gravestFirst } from "#domain/foundation/finding";
 import { accept, type Outcome } from "#domain/foundation/outcome";
 import { fromAmount, isZero, type Quantity } from "#domain/quantities/quantity";
-import { filledBetween, type GaugeAroundFill, gaugeFindings } from "#domain/mixing/fill-by-gauge";
+import { filledBetween, type GaugeAroundFill, gaugeFindings, readAsBooks } from "#domain/mixing/fill-by-gauge";
 import { fillStrengthFindings, type ProductFilled } from "#domain/mixing/fill-strength";
 import { type ProductAmount } from "#domain/mixing/spray-mix";
 import { takeDown } from "#domain/register/put-down";
@@ -51,7 +51,8 @@ export async function fillToRecord(work: Work, form: FillForm): Promise<Outcome<
   const filled = await sprayerAt(work, equipmentId, { on: form.filledOn, minuteOfDay: form.filledAt, field: "filledAt" });
   if (!filled.ok) return filled;
   const { sprayer, at: filledAt } = filled.value;
-  const gauge: GaugeAroundFill = { before: form.gaugeBefore, after: form.gaugeAfter };
+  const tank = await tankBeforeFill(work, equipmentId, filledAt);
+  const gauge: GaugeAroundFill = { before: readAsBooks(form.gaugeBefore, tank.inTheBooks), after: form.gaugeAfter };
   const finished = filledBetween(gauge);
   if (!finished.ok) return badField(finished.refusal.field, finished.refusal.sentence);
   const products = await productsFilled(work, form);
@@ -61,16 +62,15 @@ export async function fillToRecord(work: Work, form: FillForm): Promise<Outcome<
   const taken = await takenFrom(work, form, products.value);
   if (!taken.ok) return taken;
   const { tankMark: mark } = await houseSettingsOf(work);
-  const inTheBooks = await tankBeforeFill(work, equipmentId, filledAt);
   const capacity = fromAmount("volume", sprayer.capacity + (sprayer.holdUp ?? 0n));
   const { sprays } = await spraysOfVisits(work, visitIds);
   const mixes = sprays.filter(({ gear }) => gear.equipmentId === equipmentId).map(({ planned }) => planned);
   const findings = gravestFirst([
-    ...gaugeFindings({ ...gauge, name: sprayer.name, inTheBooks, mark, capacity }),
-    ...fillStrengthFindings(finished.value, products.value, mixes),
+    ...gaugeFindings({ ...gauge, ...tank, name: sprayer.name, mark, capacity }),
+    ...fillStrengthFindings({ finished: finished.value, mark }, products.value, mixes),
     ...taken.value.findings,
   ]);
-  return accept({ equipmentName: sprayer.name, filledAt, gauge, inTheBooks, finished: finished.value, products: products.value, mixingPlace, ...taken.value, findings });
+  return accept({ equipmentName: sprayer.name, filledAt, gauge, inTheBooks: tank.inTheBooks, finished: finished.value, products: products.value, mixingPlace, ...taken.value, findings });
 }
 
 /** What went in, product by product, with the labels that count. */

@@ -5,6 +5,7 @@ import { accept, type Outcome } from "#domain/foundation/outcome";
 import { fromAmount, type Quantity } from "#domain/quantities/quantity";
 import { type PostingKind, postingOf, type Transfer } from "#domain/stock/posting";
 import { fillsInBooks } from "#application/fills/fills-in-books";
+import { openStreetOf } from "#application/fills/open-streets";
 import { type MissingFromTankWent } from "#application/fills/record-tank-reading.schema";
 import { conflict, type UseCaseRefusal } from "#application/refusal";
 import { type LotNamed, lotsNamed } from "#application/stock/lots-at";
@@ -57,7 +58,7 @@ export async function tankToSettle(work: Work, equipmentId: string, at: Date, fo
   const lots = isUnknown ? [] : await lotsSettled(work, equipmentId, settled);
   const concerned = new Set(settled.fills.filter(({ inTheBooks }) => inTheBooks.amount > 0n).map(({ fillId }) => fillId));
   const plannedFor = rows.filter(({ fillId }) => concerned.has(fillId)).flatMap(({ plannedVisitIds }) => plannedVisitIds);
-  return { ...settled, equipmentId, at, isClean, lots, openStreets: await openStreets(work, plannedFor) };
+  return { ...settled, equipmentId, at, isClean, lots, openStreets: [...(await openStreetOf(work, plannedFor)).values()] };
 }
 
 async function lotsSettled(work: Work, equipmentId: string, { lotsThen, lotsNow, lotsBefore, isFilledSince }: TankSettled): Promise<readonly LotSettled[]> {
@@ -80,13 +81,6 @@ async function lotsSettled(work: Work, equipmentId: string, { lotsThen, lotsNow,
 
 function amountOf(lots: readonly LotInFill[], lotId: string): bigint {
   return lots.reduce((total, lot) => total + (lot.lotId === lotId ? lot.amount : 0n), 0n);
-}
-
-async function openStreets(work: Work, visitIds: readonly string[]): Promise<readonly string[]> {
-  const { companyId } = work.company;
-  if (visitIds.length === 0) return [];
-  const visits = await work.tx.visit.findMany({ where: { companyId, visitId: { in: [...visitIds] }, state: "planned" }, select: { property: { select: { street: true } } }, take: 60 });
-  return visits.map(({ property }) => property.street);
 }
 
 /** True when something is in the books that was not found, so that somebody has to say where it went. */

@@ -1,15 +1,16 @@
 import { distanceFrom, isMoreThanPercent } from "#domain/equipment/repeats";
-import { type Finding, hold, note, takeCare } from "#domain/foundation/finding";
+import { type Finding, gravestFirst, hold, note, takeCare } from "#domain/foundation/finding";
 import { listWords } from "#domain/foundation/list-words";
 import { areOverArea, citationOfUse, isOverArea, type LabelFacts, type SprayRate, type UseRate } from "#domain/label/label-facts";
-import { CARE_ABOVE_PERCENT } from "#domain/mixing/rounded-rate";
+import { CARE_ABOVE_PERCENT, NEAR_ENOUGH_PERCENT } from "#domain/mixing/rounded-rate";
 import { type ProductAmount, type SprayTreatment } from "#domain/mixing/spray-mix";
 import { rateOnGround, statedOf, strengthOf } from "#domain/mixing/stated-rate";
 import { isWeaker } from "#domain/mixing/tank-fill";
+import { canonicalAmountOf, type Measure } from "#domain/quantities/exact-quantity";
 import { formatRate, formatRatesApart } from "#domain/quantities/format-rate";
-import { type Quantity } from "#domain/quantities/quantity";
+import { fromAmount, type Quantity } from "#domain/quantities/quantity";
 import { compareRates } from "#domain/quantities/rate";
-import { rational } from "#domain/quantities/rational";
+import { addRational, compareRational, multiplyRational, rational, roundToWhole } from "#domain/quantities/rational";
 
 /** So much of a product that went into a fill. */
 export interface ProductFilled {
@@ -29,17 +30,43 @@ export interface ProductPlanned {
 /** What one visit's mix ticket has in the tank. */
 export type MixPlanned = readonly ProductPlanned[];
 
+/** What went into a tank by the two readings around it, and how finely its gauge reads. */
+export interface FinishedByGauge {
+  readonly finished: Quantity<"volume">;
+  /** The mark of the gauge. */
+  readonly mark: Measure<"volume">;
+}
+
 /**
  * How strong a recorded fill is beside what was planned, with care from 10 % off either way, and beside the most that its
- * label allows: over the ground at what the sprayer puts out by the plan, or in the finished spray. None of it keeps the fill
- * from being recorded. Where nothing says how strong it should be, that is said. Throws for a fill of nothing.
+ * label allows: over the ground at what the sprayer puts out by the plan, or in the finished spray. It is above the label where
+ * it is so however far the readings may be off; what they can explain is a note. None of it keeps the fill from being recorded.
+ * Where nothing says how strong it should be, that is said. Throws for a fill of nothing.
  * @param mixes what the mix tickets of its visits have in this tank, none where it was filled for no planned visit
  */
-export function fillStrengthFindings(finished: Quantity<"volume">, products: readonly ProductFilled[], mixes: readonly MixPlanned[]): readonly Finding[] {
+export function fillStrengthFindings(filled: FinishedByGauge, products: readonly ProductFilled[], mixes: readonly MixPlanned[]): readonly Finding[] {
   const planned = mixesMeant(products, mixes).flat();
-  const held = products.map((product) => ({ product, ...heldAgainst(product, strengthOf(product.amount, finished), planned) }));
+  const most = mostFilled(filled);
+  const held = products.map((product) => ({ product, ...heldAgainst(product, { asRead: strengthOf(product.amount, filled.finished), atLeast: strengthOf(product.amount, most) }, planned) }));
   const leftOut = planned.filter(({ productId }, index) => !products.some((one) => one.productId === productId) && planned.findIndex((one) => one.productId === productId) === index);
   return [...held.flatMap(({ findings }) => findings), ...leftOut.map(notPutIn), ...againstNothing(held.filter(({ isHeld }) => !isHeld).map(({ product }) => product.productName))];
+}
+
+/**
+ * The most that a fill may be in truth: each of its two readings is a mark off, or the amounts are off by as much as is near
+ * enough in mixing, whichever is more.
+ */
+function mostFilled({ finished, mark }: FinishedByGauge): Quantity<"volume"> {
+  const asRead = rational(finished.amount);
+  const byMarks = addRational(asRead, multiplyRational(canonicalAmountOf(mark), rational(2n)));
+  const nearEnough = multiplyRational(asRead, addRational(rational(1n), multiplyRational(NEAR_ENOUGH_PERCENT, rational(1n, 100n))));
+  return fromAmount("volume", roundToWhole(compareRational(byMarks, nearEnough) > 0 ? byMarks : nearEnough, "up"));
+}
+
+/** How strong a product came to be by the readings, and how strong it is at least. */
+interface Strength {
+  readonly asRead: SprayRate;
+  readonly atLeast: SprayRate;
 }
 
 /** A visit may have two mixes of one tank: the fill is of that one whose products went in. */
@@ -57,16 +84,16 @@ interface Held {
   readonly isHeld: boolean;
 }
 
-function heldAgainst(product: ProductFilled, strength: SprayRate, planned: readonly ProductPlanned[]): Held {
+function heldAgainst(product: ProductFilled, strength: Strength, planned: readonly ProductPlanned[]): Held {
   const own = planned.filter(({ productId }) => productId === product.productId);
   const unplanned = planned.length > 0 && own.length === 0 ? [notPlanned(product)] : [];
   if (own.length === 0) {
     const ofLabel = aboveAnyUse(product, strength);
     return { findings: [...unplanned, ...(ofLabel ?? [])], isHeld: unplanned.length > 0 || ofLabel !== undefined };
   }
-  const comparable = own.filter(({ concentration }) => concentration.basis === strength.basis);
-  const above = own.map((one) => aboveLabel(strength, one)).find((finding) => finding !== undefined);
-  return { findings: [...offPlan(product, strength, comparable), ...(above === undefined ? [] : [above])], isHeld: comparable.length > 0 };
+  const comparable = own.filter(({ concentration }) => concentration.basis === strength.asRead.basis);
+  const above = gravestFirst(own.flatMap((one) => aboveLabel(strength, one))).slice(0, 1);
+  return { findings: [...offPlan(product, strength.asRead, comparable), ...above], isHeld: comparable.length > 0 };
 }
 
 /** Visits that share a mix have one strength; of several the nearest is meant. */
@@ -92,28 +119,25 @@ function offPlan({ productName }: ProductFilled, strength: SprayRate, planned: r
 }
 
 /** What it comes to against the most that the label allows for the planned use: every limit is by a measure of its own. */
-function aboveLabel(strength: SprayRate, { treatment }: ProductPlanned): Finding | undefined {
+function aboveLabel({ asRead, atLeast }: Strength, { treatment }: ProductPlanned): readonly Finding[] {
   const { label, use, gear } = treatment;
   const { rates } = statedOf(treatment);
   const most = areOverArea(rates) ? undefined : use.besideRates?.mostOnArea;
   const limits: readonly UseRate[] = [rates.high, ...(most === undefined ? [] : [most])];
-  for (const limit of limits) {
-    const came = isOverArea(limit) ? rateOnGround(strength, gear.carrier.rate) : strength;
-    if (!isAbove(came, limit)) continue;
+  return limits.flatMap((limit) => {
+    const cameTo = (strength: SprayRate) => (isOverArea(limit) ? rateOnGround(strength, gear.carrier.rate) : strength);
     const how = isOverArea(limit) ? `Sprayed at ${formatRate(gear.carrier.rate, "us")} it` : "It";
-    return tooStrong(label.productName, how, came, limit, citationOfUse(label.productName, use.useName));
-  }
-  return undefined;
+    return aboveLimit({ productName: label.productName, how, asRead: cameTo(asRead), atLeast: cameTo(atLeast), limit, citation: citationOfUse(label.productName, use.useName) });
+  });
 }
 
 /** Of what nobody planned the use is not known: what none of the label's uses allows; undefined where one is over ground. */
-function aboveAnyUse({ productName, label }: ProductFilled, strength: SprayRate): readonly Finding[] | undefined {
+function aboveAnyUse({ productName, label }: ProductFilled, strength: Strength): readonly Finding[] | undefined {
   if (label === "unknown" || label.uses.length === 0) return undefined;
   const limits = label.uses.map(({ useName, rates }) => ({ useName, most: rates.high }));
-  if (limits.some(({ most }) => most.basis !== strength.basis)) return undefined;
-  if (!limits.every(({ most }) => isAbove(strength, most))) return [];
+  if (limits.some(({ most }) => most.basis !== strength.asRead.basis)) return undefined;
   const highest = limits.reduce((one, other) => (isAbove(other.most, one.most) ? other : one));
-  return [tooStrong(productName, "It", strength, highest.most, citationOfUse(productName, highest.useName))];
+  return aboveLimit({ productName, how: "It", ...strength, limit: highest.most, citation: citationOfUse(productName, highest.useName) });
 }
 
 /** Two of one measure; what is by another is not above. */
@@ -121,17 +145,39 @@ function isAbove(rate: UseRate, limit: UseRate): boolean {
   return rate.basis === limit.basis && compareRates<UseRate["basis"]>(rate, limit) > 0;
 }
 
-function tooStrong(productName: string, how: string, came: UseRate, limit: UseRate, citation: string): Finding {
-  const [above, highest] = formatRatesApart<UseRate["basis"]>(came, limit, "us");
-  return hold("nobody", {
-    rule: "fill-above-label",
-    source: "label",
-    what: `${productName} is stronger in this fill than its label allows.`,
-    figure: `${how} comes to ${above}; the label's highest is ${highest}.`,
-    toDo: "Look at its amount and unit and at both readings of the tank. Where they are right, do not spray it, and tell the license holder today.",
-    citation,
-    about: [productName],
-  });
+/** What a product comes to in a fill beside the most that its label allows by the same measure. */
+interface BesideLimit {
+  readonly productName: string;
+  /** How the sentence begins that says what it comes to. */
+  readonly how: string;
+  readonly asRead: UseRate;
+  readonly atLeast: UseRate;
+  readonly limit: UseRate;
+  readonly citation: string;
+}
+
+function aboveLimit({ productName, how, asRead, atLeast, limit, citation }: BesideLimit): readonly Finding[] {
+  if (!isAbove(asRead, limit)) return [];
+  const [came, highest] = formatRatesApart<UseRate["basis"]>(asRead, limit, "us");
+  const beside = { source: "label", figure: `${how} comes to ${came}; the label's highest is ${highest}.`, citation, about: [productName] } as const;
+  if (isAbove(atLeast, limit)) {
+    return [
+      hold("nobody", {
+        rule: "fill-above-label",
+        what: `${productName} is stronger in this fill than its label allows.`,
+        toDo: "Look at its amount and unit and at both readings of the tank. Where they are right, do not spray it, and tell the license holder today.",
+        ...beside,
+      }),
+    ];
+  }
+  return [
+    note({
+      rule: "fill-at-label-limit",
+      what: `${productName} is at the most that its label allows in this fill, as near as a gauge reads.`,
+      toDo: "What it is above that, the readings of the tank and of its amount can be off. Look at them once more.",
+      ...beside,
+    }),
+  ];
 }
 
 function notPlanned({ productName }: ProductFilled): Finding {

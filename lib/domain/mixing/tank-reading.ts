@@ -29,7 +29,6 @@ export function tankReadingFindings(reading: ReadingBesideBooks): readonly Findi
   return [...aboveCapacity(reading), ...aboveBooks(reading), ...visitsNotRecorded(reading)];
 }
 
-
 function aboveCapacity({ name, found, capacity }: ReadingBesideBooks): readonly Finding[] {
   if (compare(found, capacity) <= 0) return [];
   return [
@@ -62,19 +61,21 @@ function aboveBooks({ name, found, inTheBooks, ofNoFill, isClean }: ReadingBesid
   ];
 }
 
-/**
- * Visits that may have sprayed from a tank and are not recorded yet: what they took looks missing. Five streets are
- * named at most.
- */
+/** "Not recorded: 1 Elm St and 2 Oak St.": five streets at most, each once. */
+export function notRecordedWords(openStreets: readonly string[]): string {
+  const shown = [...new Set(openStreets)];
+  return `Not recorded: ${listWords(shown.slice(0, 5))}${shown.length > 5 ? ` and ${String(shown.length - 5)} more` : ""}.`;
+}
+
+/** Visits that may have sprayed from a tank and are not recorded yet: what they took looks missing. */
 export function visitsNotRecorded({ name, openStreets }: Pick<ReadingBesideBooks, "name" | "openStreets">): readonly Finding[] {
   if (openStreets.length === 0) return [];
-  const shown = [...new Set(openStreets)];
   return [
     takeCare({
       rule: "visits-not-recorded",
       source: "stock",
       what: `What ${name} was filled for is not all recorded.`,
-      figure: `Not recorded: ${listWords(shown.slice(0, 5))}${shown.length > 5 ? ` and ${String(shown.length - 5)} more` : ""}.`,
+      figure: notRecordedWords(openStreets),
       toDo: "Record first what was sprayed there before this. What those visits took is missing until then; their records take it from there.",
       about: [name],
     }),

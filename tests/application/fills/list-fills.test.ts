@@ -28,6 +28,8 @@ test("a fill says what went in, who drew what, and what is left of it", async ()
   // 9.5 of 40 gal are 7.125 of 30 fl oz.
   expect(fill?.draws[0]?.products).toMatchObject([{ productId: day.ironId, amount: of("fl oz", "7.125") }]);
   expect(tank.left).toEqual(of("gal", "30.5"));
+  // The other two visits of the fill are not recorded.
+  expect(tank.openStreets).toHaveLength(2);
 });
 
 test("more drawn than went in is said with what to do about it, and nothing is left", async () => {

@@ -56,6 +56,18 @@ describe("the gauge", () => {
     expect(last).toMatchObject({ finished: of("gal", 50n), whenRecorded: answer.findings });
   });
 
+  test("below the books of a fill whose visits are not recorded is a note with their streets", async () => {
+    const { visitId } = await aFedVisit(house, company, day);
+    await aFill(house, company, day, [visitId]);
+    expect(await rulesOf({ filledAt: "7:40", gaugeBefore: "0.5", gaugeAfter: "40.5" })).toEqual(["note gauge-before-records", "note fill-strength-not-checked"]);
+  });
+
+  test("that in words is what the books have means the books to the last drop", async () => {
+    await aFill(house, company, day, [], { finished: "40.00443 gal" });
+    valueOf(await record({ filledAt: "7:40", gaugeBefore: "40 gal", gaugeAfter: "90 gal" }));
+    expect((await onFile())[0]).toMatchObject({ finished: of("gal", "49.99557"), gauge: { before: of("gal", "40.00443"), after: of("gal", 90n) } });
+  });
+
   test("is held against the books after a reading, and after a clean-out in the same minute", async () => {
     await aFill(house, company, day);
     valueOf(await recordTankReading(house, company.owner.key, tankReadingForm(house, day, company.owner.personId, { readAt: "7:40", volume: "38", missingWent: "loss" })));

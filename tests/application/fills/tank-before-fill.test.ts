@@ -5,12 +5,13 @@ import { type CalendarDate } from "#domain/foundation/calendar-date";
 import { of } from "#domain/quantities/quantity";
 import { instantOfMinute } from "#domain/weather/local-hours";
 import { valueOf } from "../../support/crew";
-import { aCleanOut, aFill, CREW_DAY, inWorkOf, tankReadingForm } from "../../support/crew-day";
+import { aCleanOut, aFill, aRecord, aSharedFill, CREW_DAY, inWorkOf, tankReadingForm } from "../../support/crew-day";
 import { company, day, eachOnACrewDay, house } from "../../support/on-a-crew-day";
 
 eachOnACrewDay("not-known");
 
-const at = (minute: number) => inWorkOf(house, company, (work) => tankBeforeFill(work, day.sprayerId, new Date(instantOfMinute(CREW_DAY as CalendarDate, minute, work.company.timeZone))));
+const books = (minute: number) => inWorkOf(house, company, (work) => tankBeforeFill(work, day.sprayerId, new Date(instantOfMinute(CREW_DAY as CalendarDate, minute, work.company.timeZone))));
+const at = async (minute: number) => (await books(minute)).inTheBooks;
 const measure = async (readAt: string, volume: string, missingWent: "loss" | "" = "") =>
   valueOf(await recordTankReading(house, company.owner.key, tankReadingForm(house, day, company.owner.personId, { readAt, volume, missingWent })));
 
@@ -33,4 +34,15 @@ test("of a tank without a fill on file what was found in it", async () => {
   await measure("7:00", "12");
   expect(await at(419)).toEqual(of("gal", 0n));
   expect(await at(420)).toEqual(of("gal", 12n));
+});
+
+test("the streets of visits of the fills below are named until their records are there", async () => {
+  const { visits, fillId } = await aSharedFill(house, company, day);
+  expect((await books(434)).openStreets).toEqual([]);
+  expect(await books(539)).toMatchObject({ inTheBooks: of("gal", 40n), movedSince: of("gal", 40n) });
+  expect((await books(539)).openStreets).toHaveLength(3);
+  const [visit] = visits;
+  if (visit === undefined) throw new Error("the fill serves three visits");
+  await aRecord(house, company.owner, visit, { mixes: { "1": { measuredBy: "as-planned-not-measured" }, "2": { measuredBy: "meter", amount: "9.5", fillId } } });
+  expect((await books(539)).openStreets).toHaveLength(2);
 });

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { filledBetween, gaugeFindings, inTheBooksBefore, type TankAtFill } from "#domain/mixing/fill-by-gauge";
+import { booksBeforeFill, filledBetween, gaugeFindings, type GaugeBesideBooks, readAsBooks, type TankAtFill } from "#domain/mixing/fill-by-gauge";
 import { type FillInBooks } from "#domain/mixing/tank-books";
 import { sprayedBetween } from "#domain/mixing/tank-day";
 import { exactly } from "#domain/quantities/exact-quantity";
@@ -40,7 +40,8 @@ function fill(change: Partial<FillInBooks> = {}): FillInBooks {
 }
 const draw = (volume: string, endedAt: number) => ({ visitId: String(endedAt), sprayed: gal(volume), endedAt, fillRestId: null });
 const rest = (settledAt: number, left: string) => ({ fillRestId: String(settledAt), settledAt, inTheBooks: gal(40n), left: gal(left) });
-const before = (fills: readonly FillInBooks[], change: Partial<TankAtFill> = {}) => inTheBooksBefore({ at: 10, fills, cleanedAt: undefined, lastFound: undefined, ...change });
+const books = (fills: readonly FillInBooks[], change: Partial<TankAtFill> = {}) => booksBeforeFill({ at: 10, fills, cleanedAt: undefined, lastFound: undefined, ...change });
+const before = (...asked: Parameters<typeof books>) => books(...asked).inTheBooks;
 
 describe("what the books have before a fill", () => {
   test("is what is left of all fills before it, those of the same minute too", () => {
@@ -60,11 +61,31 @@ describe("what the books have before a fill", () => {
     expect(before([], { lastFound: gal(3n) })).toEqual(gal(3n));
     expect(before([])).toEqual(gal(0n));
   });
+
+  test("the fills that have some left are named, not those used up, cleaned out or later", () => {
+    const fills = [fill({ fillId: "used up", draws: [draw("40", 8)] }), fill({ fillId: "left", draws: [draw("15", 8)] }), fill({ fillId: "later", filledAt: 11 })];
+    expect(books(fills).fillIds).toEqual(["left"]);
+    expect(books(fills, { cleanedAt: 8 }).fillIds).toEqual([]);
+  });
+
+  test("what moved since the tank was looked into is the last fill and what was sprayed after it, or after a later reading", () => {
+    const first = fill({ draws: [draw("15", 8), draw("5", 9.5), draw("20", 12)] });
+    expect(books([first]).movedSince).toEqual(gal(60n));
+    expect(books([first, fill({ filledAt: 9 })]).movedSince).toEqual(gal(45n));
+    expect(books([{ ...first, rests: [rest(9, "25")] }]).movedSince).toEqual(gal(5n));
+    expect(books([first], { cleanedAt: 8 }).movedSince).toEqual(gal(0n));
+  });
+});
+
+test("a reading that in words is what the books have is what the books have, and no other is", () => {
+  expect(readAsBooks(gal("0.554"), gal("0.55443"))).toEqual(gal("0.55443"));
+  expect(readAsBooks(gal("0.55"), gal("0.55443"))).toEqual(gal("0.55"));
+  expect(readAsBooks(gal("0"), gal("0.000001"))).toEqual(gal("0"));
 });
 
 describe("the readings beside the books", () => {
-  const findings = (read: string, after = "90", inTheBooks = "40") =>
-    gaugeFindings({ name: "Tank", before: gal(read), after: gal(after), inTheBooks: gal(inTheBooks), mark: exactly("gal", "0.1"), capacity: gal(102n) });
+  const findings = (read: string, after = "90", change: Partial<GaugeBesideBooks> = {}) =>
+    gaugeFindings({ ...{ name: "Tank", before: gal(read), after: gal(after), inTheBooks: gal(40n), movedSince: gal(0n), openStreets: [] }, mark: exactly("gal", "0.1"), capacity: gal(102n), ...change });
 
   test("less than a mark off is nothing to say, a mark or more either way is", () => {
     expect(findings("40")).toEqual([]);
@@ -72,6 +93,19 @@ describe("the readings beside the books", () => {
     expect(findings("39.9")).toMatchObject([{ level: "take-care", rule: "gauge-not-as-books", source: "stock", figure: "39.9 gal were read; the books have 40 gal." }]);
     expect(findings("0")).toMatchObject([{ figure: "0 gal were read; the books have 40 gal." }]);
     expect(findings("40.1")).toMatchObject([{ rule: "gauge-not-as-books" }]);
+  });
+
+  test("two percent of what was filled in and sprayed since the last look are nothing to say beside a mark", () => {
+    const moved = { movedSince: gal(60n) };
+    expect([...findings("38.71", "90", moved), ...findings("41.29", "90", moved)]).toEqual([]);
+    expect([...findings("38.7", "90", moved), ...findings("41.3", "90", moved)].map(({ level, rule }) => `${level} ${rule}`)).toEqual(["take-care gauge-not-as-books", "take-care gauge-not-as-books"]);
+  });
+
+  test("less than the books have is a note while visits of the fills below are not recorded, more is care all the same", () => {
+    const open = { inTheBooks: gal(60n), openStreets: ["1 Elm St", "2 Oak St"] };
+    expect(findings("0.5", "60.5", open)).toMatchObject([{ level: "note", rule: "gauge-before-records", figure: "½ gal were read; the books have 60 gal. Not recorded: 1 Elm St and 2 Oak St." }]);
+    expect(findings("61", "90", open)).toMatchObject([{ level: "take-care", rule: "gauge-not-as-books" }]);
+    expect(findings("60", "90", open)).toEqual([]);
   });
 
   test("more than tank, pump and hose hold is said", () => {

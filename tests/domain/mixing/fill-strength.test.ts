@@ -3,8 +3,9 @@ import { type SprayRates } from "#domain/label/label-facts";
 import { fillStrengthFindings, type MixPlanned, type ProductFilled } from "#domain/mixing/fill-strength";
 import { type ProductAmount, type SprayTreatment } from "#domain/mixing/spray-mix";
 import { ticketRate } from "#domain/mixing/stated-rate";
+import { exactly } from "#domain/quantities/exact-quantity";
 import { of } from "#domain/quantities/quantity";
-import { rateOf } from "#domain/quantities/rate";
+import { percentByVolume, rateOf } from "#domain/quantities/rate";
 import { IRON, IRON_LABEL, SPRAYER } from "../../support/ticket";
 
 const perGallon = (value: string) => rateOf("product-volume-per-spray-volume", value, "fl oz per gal");
@@ -15,7 +16,8 @@ const ounces = (value: string) => of("fl oz", value);
 const TREATMENT: SprayTreatment = { ...IRON, gear: SPRAYER };
 const planned = (concentration = "1", treatment = TREATMENT, productId = "iron"): MixPlanned => [{ productId, concentration: perGallon(concentration), treatment }];
 const filled = (amount: ProductAmount, change: Partial<ProductFilled> = {}): ProductFilled => ({ productId: "iron", productName: "Rustwater Iron", amount, label: IRON_LABEL, ...change });
-const findings = (amount: ProductAmount, mixes: readonly MixPlanned[] = [planned()]) => fillStrengthFindings(of("gal", 50n), [filled(amount)], mixes);
+const gallons = (value: string, mark = "0.1") => ({ finished: of("gal", value), mark: exactly("gal", mark) });
+const findings = (amount: ProductAmount, mixes: readonly MixPlanned[] = [planned()]) => fillStrengthFindings(gallons("50"), [filled(amount)], mixes);
 
 /** The label's strengths in place of its rates over ground. */
 const BY_STRENGTH: SprayRates = { basis: "product-volume-per-spray-volume", low: perGallon("1"), high: perGallon("2") };
@@ -54,20 +56,43 @@ describe("beside the plan", () => {
 
   test("what is in no plan of the visits is said", () => {
     const soap = filled(ounces("4"), { productId: "soap", productName: "Soap", label: "unknown" });
-    expect(fillStrengthFindings(of("gal", 50n), [filled(ounces("50")), soap], [planned()])).toMatchObject([{ level: "take-care", rule: "fill-product-not-planned", about: ["Soap"] }]);
+    expect(fillStrengthFindings(gallons("50"), [filled(ounces("50")), soap], [planned()])).toMatchObject([{ level: "take-care", rule: "fill-product-not-planned", about: ["Soap"] }]);
   });
 });
 
 describe("beside the label", () => {
-  test("exactly the highest is within it, the least more is above", () => {
-    // 2 fl oz per 1,000 sq ft at 1.5 gal is four thirds of an ounce in a gallon: 66 2/3 in 50 gal.
-    const rulesOf = (amount: string) => findings(ounces(amount), [planned("1.33")]).map(({ rule }) => rule);
+  // 2 fl oz per 1,000 sq ft at 1.5 gal is four thirds of an ounce in a gallon: 66 2/3 in 50 gal, 68 in 51.
+  const rulesOf = (amount: string, finished = gallons("50")) => fillStrengthFindings(finished, [filled(ounces(amount))], [planned("1.33")]).map(({ level, rule }) => `${level} ${rule}`);
+
+  test("exactly the highest is within it, up to 2 % more is a note, the least beyond that is above", () => {
     expect(rulesOf("66.6666")).toEqual([]);
-    expect(rulesOf("66.667")).toEqual(["fill-above-label"]);
+    expect([...rulesOf("66.667"), ...rulesOf("68")]).toEqual(["note fill-at-label-limit", "note fill-at-label-limit"]);
+    expect(rulesOf("68.001")).toEqual(["hold fill-above-label"]);
+  });
+
+  test("a gauge that reads coarsely may be a mark off before and one after", () => {
+    expect(rulesOf("69.333", gallons("50", "1"))).toEqual(["note fill-at-label-limit"]);
+    expect(rulesOf("69.334", gallons("50", "1"))).toEqual(["hold fill-above-label"]);
+  });
+
+  test("a label of one rate allows what its plan has, as it was read and as it was typed", () => {
+    const high = perThousand("1.5");
+    const oneRate: SprayTreatment = { ...TREATMENT, use: { ...IRON.use, rates: { basis: "product-volume-per-area", low: high, high } } };
+    expect(fillStrengthFindings(gallons("50.93"), [filled(ounces("51"))], [planned("1", oneRate)])).toMatchObject([
+      { level: "note", rule: "fill-at-label-limit", source: "label", figure: "Sprayed at 1½ gal per 1,000 sq ft it comes to 1.502 fl oz per 1,000 sq ft; the label's highest is 1½ fl oz per 1,000 sq ft.", citation: "label of Rustwater Iron, Lawns" },
+    ]);
+    const quarter = percentByVolume("0.25");
+    const stated = ticketRate(quarter, { ...IRON.use, rates: { basis: "product-volume-per-spray-volume", low: quarter, high: quarter } }, SPRAYER);
+    if (stated === undefined) throw new Error("a sprayer puts out spray");
+    expect(fillStrengthFindings(gallons("33.4"), [filled(ounces("10.69"))], [planned("0.32", { ...TREATMENT, ...stated })])).toMatchObject([{ level: "note", rule: "fill-at-label-limit" }]);
+  });
+
+  test("of several limits the one that is surely passed is said", () => {
+    expect(findings(ounces("101"), [planned("2", byStrength("2", "2.9"))])).toMatchObject([{ level: "hold", figure: expect.stringMatching(/2\.9 fl oz per 1,000 sq ft\.$/u) as string }]);
   });
 
   test("a label by strength is held against the strength, and against its most over ground", () => {
-    expect(findings(ounces("101"), [planned("2", byStrength("2"))])).toMatchObject([{ rule: "fill-above-label", figure: "It comes to 2.02 fl oz per gal; the label's highest is 2 fl oz per gal." }]);
+    expect(findings(ounces("103"), [planned("2", byStrength("2"))])).toMatchObject([{ rule: "fill-above-label", figure: "It comes to 2.06 fl oz per gal; the label's highest is 2 fl oz per gal." }]);
     expect(findings(ounces("99"), [planned("2", byStrength("2", "2.9"))])).toMatchObject([{ figure: "Sprayed at 1½ gal per 1,000 sq ft it comes to 2.97 fl oz per 1,000 sq ft; the label's highest is 2.9 fl oz per 1,000 sq ft." }]);
   });
 });
@@ -75,7 +100,7 @@ describe("beside the label", () => {
 describe("without a plan", () => {
   const [use] = IRON_LABEL.uses;
   if (use === undefined) throw new Error("the label has a use");
-  const unplanned = (amount: ProductAmount, change: Partial<ProductFilled> = {}) => fillStrengthFindings(of("gal", 50n), [filled(amount, change)], []);
+  const unplanned = (amount: ProductAmount, change: Partial<ProductFilled> = {}) => fillStrengthFindings(gallons("50"), [filled(amount, change)], []);
 
   test("a rate over ground says nothing of a tank, and that is said", () => {
     expect(unplanned(ounces("500"))).toMatchObject([{ level: "note", rule: "fill-strength-not-checked", what: "How strong Rustwater Iron may be in this fill is not on file.", about: ["Rustwater Iron"] }]);
@@ -85,7 +110,8 @@ describe("without a plan", () => {
   test("what no use of the label allows is above it", () => {
     const label = { ...IRON_LABEL, uses: [{ ...use, rates: BY_STRENGTH }, { ...use, useName: "Drench", rates: { ...BY_STRENGTH, high: perGallon("4") } }] };
     expect(unplanned(ounces("200"), { label })).toEqual([]);
-    expect(unplanned(ounces("201"), { label })).toMatchObject([{ level: "hold", rule: "fill-above-label", figure: "It comes to 4.02 fl oz per gal; the label's highest is 4 fl oz per gal.", citation: "label of Rustwater Iron, Drench" }]);
+    expect(unplanned(ounces("201"), { label })).toMatchObject([{ level: "note", rule: "fill-at-label-limit", figure: "It comes to 4.02 fl oz per gal; the label's highest is 4 fl oz per gal." }]);
+    expect(unplanned(ounces("205"), { label })).toMatchObject([{ level: "hold", rule: "fill-above-label", figure: "It comes to 4.1 fl oz per gal; the label's highest is 4 fl oz per gal.", citation: "label of Rustwater Iron, Drench" }]);
     expect(unplanned(ounces("500"), { label: { ...label, uses: [...label.uses, use] } })).toMatchObject([{ rule: "fill-strength-not-checked" }]);
     expect(unplanned(of("oz wt", "500"), { label })).toMatchObject([{ rule: "fill-strength-not-checked" }]);
   });

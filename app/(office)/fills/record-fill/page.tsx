@@ -10,7 +10,7 @@ import { house } from "#application/house";
 import { listStock, type StockOfProduct } from "#application/stock/list-stock";
 import { listWords } from "#domain/foundation/list-words";
 import { calendarDateIn } from "#domain/foundation/calendar-date";
-import { gallonsWords } from "#domain/mixing/tank-reading";
+import { gallonsWords, notRecordedWords } from "#domain/mixing/tank-reading";
 import { type Quantity, zero } from "#domain/quantities/quantity";
 import { isSprayer } from "#domain/equipment/equipment-kind";
 import { LinkButton } from "#ui/button";
@@ -105,7 +105,7 @@ export default async function RecordFillPage({ searchParams }: Props) {
                 visitIds: (fill?.plan.visitIds ?? []).join(" "),
                 ...(asked === undefined ? {} : { equipmentId: asked }),
               }}
-              values={{ filledOn: today, from, ...(rest === undefined ? {} : { gaugeBefore: gallonsWords(rest.left) }) }}
+              values={{ filledOn: today, from, ...(rest === undefined || rest.openStreets.length > 0 ? {} : { gaugeBefore: gallonsWords(rest.left) }) }}
               tanks={fill === undefined ? tanks.map(({ equipmentId, name }) => ({ value: equipmentId, word: name })) : []}
               places={stock.value.places.filter(({ value }) => !value.startsWith("equipment:")).map(({ value, name }) => ({ value, word: name }))}
               products={products}
@@ -127,16 +127,20 @@ interface RestOfTank {
   readonly equipmentId: string;
   readonly name: string;
   readonly left: Quantity<"volume">;
+  /** The streets of visits whose records would take from it: until then nobody knows from the books what it holds. */
+  readonly openStreets: readonly string[];
 }
 
 /** What a tank has left by the books; nothing where it was cleaned out since. */
-function restOf({ equipmentId, name, left, isClean }: TankOnFile): RestOfTank {
-  return { equipmentId, name, left: isClean ? zero("volume") : left };
+function restOf({ equipmentId, name, left, isClean, openStreets }: TankOnFile): RestOfTank {
+  return { equipmentId, name, left: isClean ? zero("volume") : left, openStreets: isClean ? [] : openStreets };
 }
 
 function beforeHint(rests: readonly RestOfTank[]): string {
   const words = listWords(rests.map(({ name, left }) => `${left.amount === 0n ? "nothing" : gallonsWords(left)} in ${name}`));
-  return `The books have ${words}. Write what it really shows; where pump and hose are full of spray, add what they hold here and after filling.`;
+  const open = rests.flatMap(({ openStreets }) => openStreets);
+  const lacking = open.length === 0 ? "" : `, without what was sprayed since at visits of its fills. ${notRecordedWords(open)}`;
+  return `The books have ${words}${lacking === "" ? "." : lacking} Write what it really shows; where pump and hose are full of spray, add what they hold here and after filling.`;
 }
 
 /** Another plan than that of the fill is not shown for it. */
