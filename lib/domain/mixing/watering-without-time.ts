@@ -33,8 +33,8 @@ export function wateringWithoutTime(question: AftercareQuestion, watering: Water
   const needs = ownNeeds.length === 0 ? [] : wateringNeeds(products, visit, timeZone);
   const downAt = untilAllIsDown(visit, products).untilEpochMilliseconds;
   const isOpen = answer.kind === "undecided";
-  const { epochMilliseconds, isEstimate, words } = isOpen ? openStart(downAt) : startOf(downAt, dry, timeZone);
-  const stillDry = dry.filter(({ end }) => (end.atEpochMilliseconds ?? 0) > downAt);
+  const { epochMilliseconds, isEstimate, words } = isOpen ? openStart(downAt, dry) : startOf(downAt, dry, timeZone);
+  const stillDry = isOpen ? [] : dry.filter(({ end }) => (end.atEpochMilliseconds ?? 0) > downAt);
   return [
     {
       row: "watering",
@@ -95,14 +95,18 @@ function wantedBy({ products, visit, timeZone }: AftercareQuestion) {
   };
 }
 
-/** Where a fact is missing nobody can say from when on water does no harm: then it waits for the company's word. */
-function openStart(downAt: number) {
-  return { epochMilliseconds: downAt, isEstimate: true, words: "when the company says so" };
+/** Where a fact is missing nobody can say from when on water does no harm: it waits for the company's word, at least as long as is known. */
+function openStart(downAt: number, dry: readonly StaysDry[]) {
+  return { epochMilliseconds: lastOf(downAt, dry), isEstimate: true, words: "when the company says so" };
+}
+
+function lastOf(downAt: number, dry: readonly StaysDry[]): number {
+  return Math.max(downAt, ...dry.flatMap(({ end }) => end.atEpochMilliseconds ?? []));
 }
 
 /** From when on water is not forbidden any more. */
 function startOf(downAt: number, dry: readonly StaysDry[], timeZone: string) {
-  const epochMilliseconds = Math.max(downAt, ...dry.flatMap(({ end }) => end.atEpochMilliseconds ?? []));
+  const epochMilliseconds = lastOf(downAt, dry);
   const last = dry.filter(({ end }) => end.atEpochMilliseconds === epochMilliseconds);
   const isEstimate = last.length > 0 && last.every(({ end }) => end.isEstimate);
   const words = localWords(epochMilliseconds, timeZone, "end");

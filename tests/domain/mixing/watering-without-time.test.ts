@@ -80,6 +80,9 @@ describe("of what is not on file it says one thing: no water before the company'
     expect(step).toMatchObject({ ...open, endsAtWords: "as soon as it may be; the label wants it by Saturday, May 2, 2026, 4 pm" });
     expect(step?.words.startsWith(`${NO_WATER} Then water in with ¼ in.`)).toBe(true);
   });
+  test("which is not before what is known to be too soon", () => {
+    expect(told([appliedOf(IRON), wants("Unread", { "watering-in": "unknown" })])).toMatchObject([{ ...open, startsAtEpochMilliseconds: END + 12 * HOUR, reasons: [{ productName: "Unread" }] }]);
+  });
   test("where nobody has said whether it was watered in", () => {
     const unsaid = earlierOf(FEED, START - HOUR, { wateredInAtEpochMilliseconds: "unknown" });
     expect(told([unsaid])).toMatchObject([
