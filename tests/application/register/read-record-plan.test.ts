@@ -39,7 +39,8 @@ test("a spray names the fills that were recorded for its visit, with any of its 
   const ofOther = await aFill(house, company, day, [other.visitId]);
   const dyeId = await aLiquid(house, company);
   await aJug(house, company, day, dyeId);
-  await aFill(house, company, day, [visit.visitId], { products: { [dyeId]: "6 fl oz" } });
+  // Made before the others: on top of them another mix would keep what they left from this visit.
+  await aFill(house, company, day, [visit.visitId], { filledAt: "7:10", products: { [dyeId]: "6 fl oz" } });
   expect(await fillIds()).toEqual([[], [first.fillId, later.fillId]]);
   const all = { measuredBy: "meter", amount: "8 gal", fillId: first.fillId } as const;
   await aRecord(house, company.owner, other, { mixes: { "1": { measuredBy: "as-planned-not-measured" }, "2": all } });
