@@ -1,11 +1,13 @@
 import { type CalendarDate, calendarDateIn } from "#domain/foundation/calendar-date";
 import { groupedBy } from "#domain/foundation/grouping";
 import { isCleanSince } from "#domain/mixing/clean-out";
+import { inFillingOrder } from "#domain/mixing/tank-books";
+import { latestOfEach } from "#domain/mixing/tank-contents";
 import { type FilledBefore, type FilledLater, type FilledMix, type HeldMix, type LastHeld, type RestInTank } from "#domain/mixing/tank-plan-question";
 import { fromAmount, type Quantity } from "#domain/quantities/quantity";
 import { amountOfMarks } from "#domain/quantities/rounding";
 import { houseSettingsOf } from "#application/companies/house-settings";
-import { earliestOf, filledBeforeOf, filledMixOf, type FillsBelow, fillsBelow, latestOfEach, type MixesOnFile, productsOfMixes } from "#application/fills/filled-onto";
+import { earliestOf, filledBeforeOf, filledMixOf, type FillsBelow, fillsBelow, type MixesOnFile, productsOfMixes } from "#application/fills/filled-onto";
 import { type FillOfTank, fillsInBooks } from "#application/fills/fills-in-books";
 import { mixAlone, type MixedForVisit, mixedForVisits } from "#application/fills/mixed-for-visits";
 import { type FillRead, fillsRead, leftNow, type OpenVisit, openVisits } from "#application/days/left-in-fills";
@@ -44,7 +46,7 @@ interface Books extends MixesOnFile {
  */
 export async function tanksHeld(work: Work, day: DayOfTanks, known: LabelsRead = new Map()): Promise<ReadonlyMap<string, LastHeld>> {
   const books = await booksOf(work, day, known);
-  const fillsOf = groupedBy([...books.fillOf.values()].filter(({ fillId }) => books.readOf.has(fillId)).toSorted(inTurn), ({ row }) => row.equipmentId);
+  const fillsOf = groupedBy([...books.fillOf.values()].filter(({ fillId }) => books.readOf.has(fillId)).toSorted(inFillingOrder), ({ row }) => row.equipmentId);
   const equipmentIds = new Set([...fillsOf.keys(), ...books.cleanedAt.keys()]);
   return new Map(
     [...equipmentIds].flatMap((equipmentId): readonly (readonly [string, LastHeld])[] => {
@@ -70,10 +72,6 @@ async function booksOf(work: Work, day: DayOfTanks, known: LabelsRead): Promise<
   return { timeZone, mark, day, fillOf, alone, labels, below, open, cleanedAt, readOf: new Map(read.map((one) => [one.fill_id, one])) };
 }
 
-function inTurn(one: FillOfTank, other: FillOfTank): number {
-  return one.filledAt - other.filledAt || one.number - other.number;
-}
-
 /** @param fills those of the tank of which anything may be left, and its latest, in their order */
 function heldIn(books: Books, equipmentId: string, fills: readonly FillOfTank[]): LastHeld | undefined {
   const cleanedAt = books.cleanedAt.get(equipmentId);
@@ -90,17 +88,11 @@ function heldIn(books: Books, equipmentId: string, fills: readonly FillOfTank[])
   // Whatever else was mixed in it, of a fill that is not used up there is something to spray.
   if (last === undefined || isSomething(leftOf(books, latest, false))) return heldFill(books, fills, latest, since);
   const onto = [...mixesOf(books, before), filledMixOf(latest, books.labels)];
-  return heldAlone(books, last, withBelow(onto, filledBeforeOf(books.below.get(latest.fillId), books)), restsUnder(books, fills, latest));
+  return heldAlone(books, last, latestOfEach([...onto, ...filledBeforeOf(books.below.get(latest.fillId), books)]), restsUnder(books, fills, latest));
 }
 
 function mixesOf({ labels }: Books, alone: readonly MixedForVisit[]): readonly FilledMix[] {
   return alone.map((one) => mixAlone(one, labels));
-}
-
-/** Mixes on top of what was there before, of each product the latest. */
-function withBelow(mixes: readonly FilledMix[], below: FilledBefore): FilledBefore {
-  const known = below.filter((one) => one !== "unknown");
-  return [...latestOfEach([...mixes, ...known]), ...(below.includes("unknown") ? (["unknown"] as const) : [])];
 }
 
 /** What was mixed for one visit alone went down there: nothing is left of it but what clings to the tank. */
@@ -142,7 +134,7 @@ function ofFill(books: Books, fill: FillOfTank, since: readonly MixedForVisit[],
     left: leftOf(books, fill, isFollowed),
     isUnderWay: fill.draws.length > 0 && fill.row.plannedVisitIds.some((visitId) => books.open.has(visitId)),
     isOfThatDay: isOfThatDay(books, fill),
-    filledOnto: withBelow(mixesOf(books, since), filledBeforeOf(books.below.get(fill.fillId), books)),
+    filledOnto: latestOfEach([...mixesOf(books, since), ...filledBeforeOf(books.below.get(fill.fillId), books)]),
   };
 }
 
@@ -175,7 +167,7 @@ function firstNeeded(books: Books, fills: readonly FillOfTank[]): readonly FillO
     .filter(({ filledAt }) => calendarDateIn(timeZone, filledAt) === date)
     .map((fill) => ({ fill, place: Math.min(...openOfDay(books, fill).map((visitId) => placeOf.get(visitId) ?? Infinity)) }))
     .filter(({ place }) => place !== Infinity)
-    .toSorted((one, other) => one.place - other.place || inTurn(one.fill, other.fill))
+    .toSorted((one, other) => one.place - other.place || inFillingOrder(one.fill, other.fill))
     .map(({ fill }) => fill);
 }
 

@@ -1,3 +1,4 @@
+import { latestOfEach } from "#domain/mixing/tank-contents";
 import { type FilledBefore, type FilledMix } from "#domain/mixing/tank-plan-question";
 import { type FillOfTank, fillsInBooks } from "#application/fills/fills-in-books";
 import { mixAlone, type MixedForVisit, mixedForVisits } from "#application/fills/mixed-for-visits";
@@ -91,16 +92,6 @@ export function filledBeforeOf(below: FillsBelow | undefined, { fillOf, alone, l
     .map((one) => ({ at: one.endedAt, mix: mixAlone(one, labels) }));
   const mixes = latestOfEach([...fills, ...before].toSorted((one, other) => other.at - one.at).map(({ mix }) => mix));
   return cleanedAt === null ? [...mixes, "unknown"] : mixes;
-}
-
-/** Mixes, the latest first, without those of which every product is in later ones too. */
-export function latestOfEach(mixes: readonly FilledMix[]): readonly FilledMix[] {
-  const seen = new Set<string>();
-  return mixes.filter(({ products }) => {
-    const isNew = products.some(({ productId }) => !seen.has(productId));
-    for (const { productId } of products) seen.add(productId);
-    return isNew;
-  });
 }
 
 /** The earliest of some moments, from which on what was mixed for visits alone is asked for; null where there is none. */

@@ -13,9 +13,9 @@ export interface TankBeforeFill extends BooksBeforeFill {
 /** What the books have in a sprayer's tank before something is filled in at a moment. */
 export async function tankBeforeFill(work: Work, equipmentId: string, at: Date): Promise<TankBeforeFill> {
   const { companyId } = work.company;
-  const rows = await work.tx.fill.findMany({ where: { companyId, equipmentId, filledAt: { lte: at } } });
-  const fills = [...(await fillsInBooks(work, rows)).values()];
   const cleanOut = await work.tx.cleanOut.findFirst({ where: { companyId, equipmentId, cleanedAt: { lte: at } }, orderBy: { cleanedAt: "desc" }, select: { cleanedAt: true } });
+  const rows = await work.tx.fill.findMany({ where: { companyId, equipmentId, filledAt: { lte: at, ...(cleanOut === null ? {} : { gte: cleanOut.cleanedAt }) } } });
+  const fills = [...(await fillsInBooks(work, rows)).values()];
   const reading = await work.tx.tankReading.findFirst({ where: { companyId, equipmentId, readAt: { lte: at } }, orderBy: { readAt: "desc" }, select: { volume: true } });
   const books = booksBeforeFill({ at: at.getTime(), fills, cleanedAt: cleanOut?.cleanedAt.getTime(), lastFound: reading === null ? undefined : fromAmount("volume", reading.volume) });
   const plannedFor = rows.filter(({ fillId }) => books.fillIds.includes(fillId)).flatMap(({ plannedVisitIds }) => plannedVisitIds);

@@ -1,5 +1,5 @@
 import { isCleanSince } from "#domain/mixing/clean-out";
-import { settleTank, type TankSettled } from "#domain/mixing/tank-books";
+import { inFillingOrder, settleTank, type TankSettled } from "#domain/mixing/tank-books";
 import { type LotInFill } from "#domain/mixing/tank-fill";
 import { accept, type Outcome } from "#domain/foundation/outcome";
 import { fromAmount, type Quantity } from "#domain/quantities/quantity";
@@ -50,7 +50,7 @@ export async function tankToSettle(work: Work, equipmentId: string, at: Date, fo
   const { companyId } = work.company;
   const rows = await work.tx.fill.findMany({ where: { companyId, equipmentId } });
   const fills = [...(await fillsInBooks(work, rows)).values()];
-  const [last] = fills.filter(({ filledAt }) => filledAt < at.getTime()).toSorted((one, other) => other.filledAt - one.filledAt || other.number - one.number);
+  const last = fills.filter(({ filledAt }) => filledAt < at.getTime()).toSorted(inFillingOrder).at(-1);
   const cleanOut = await work.tx.cleanOut.findFirst({ where: { companyId, equipmentId, cleanedAt: { lt: at } }, orderBy: { cleanedAt: "desc" }, select: { cleanedAt: true } });
   const isClean = isCleanSince(cleanOut === null ? undefined : { cleanedAt: cleanOut.cleanedAt.getTime() }, last);
   const settled = settleTank(fills, at.getTime(), found, isClean);

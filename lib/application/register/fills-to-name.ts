@@ -2,7 +2,7 @@ import { addDays } from "#domain/foundation/calendar-date";
 import { isSprayer } from "#domain/equipment/equipment-kind";
 import { isLeftOverOf } from "#domain/mixing/left-over-mix";
 import { treatmentsForRounding } from "#domain/mixing/rounding-room";
-import { leftBy } from "#domain/mixing/tank-books";
+import { inFillingOrder, leftBy } from "#domain/mixing/tank-books";
 import { isSprayed } from "#domain/mixing/ticket-question";
 import { type Quantity } from "#domain/quantities/quantity";
 import { amountOfMarks } from "#domain/quantities/rounding";
@@ -69,12 +69,12 @@ function namesOf(own: readonly FillOfTank[], leftOver: readonly FillOfTank[], ma
   // What was gone from the tank before the visit's own fill was made is none of it.
   const before = last === undefined ? leftOver : leftOver.filter((fill) => isBefore(fill, last) && isThere(fill, last.filledAt));
   const atHand = own.filter((fill) => fill.rests.length > 0 || leftBy(fill, Infinity).amount > 0n);
-  const all = [...before, ...atHand].toSorted((one, other) => (isBefore(one, other) ? -1 : 1));
+  const all = [...before, ...atHand].toSorted(inFillingOrder);
   return (all.length === 0 ? own.slice(-1) : all).slice(-1 - MOST_FURTHER_FILLS).map(({ fillId }) => fillId);
 }
 
 function isBefore(one: FillOfTank, other: FillOfTank): boolean {
-  return one.filledAt < other.filledAt || (one.filledAt === other.filledAt && one.number < other.number);
+  return inFillingOrder(one, other) < 0;
 }
 
 async function fillsMadeFor(work: Work, visitId: string): Promise<readonly FillOfTank[]> {

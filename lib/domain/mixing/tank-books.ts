@@ -36,6 +36,11 @@ export interface FillInBooks {
   readonly isPostedAway: boolean;
 }
 
+/** Sorts fills of a tank in the order in which they were made: the minute, then the number. */
+export function inFillingOrder(one: Pick<FillInBooks, "filledAt" | "number">, other: Pick<FillInBooks, "filledAt" | "number">): number {
+  return one.filledAt - other.filledAt || one.number - other.number;
+}
+
 /**
  * How much of a fill is gone from its tank by some moment (milliseconds since 1970), in canonical units: what was
  * drawn, or what was gone when the tank was measured and what was drawn since. Below nothing where more was found in
@@ -134,7 +139,7 @@ export interface TankSettled {
  * @param at milliseconds since 1970, not before the latest rest of these fills
  */
 export function settleTank(fills: readonly FillInBooks[], at: number, found: Quantity<"volume">, isClean: boolean): TankSettled {
-  const own = fills.filter(({ filledAt }) => filledAt < at).toSorted((one, other) => one.filledAt - other.filledAt || one.number - other.number);
+  const own = fills.filter(({ filledAt }) => filledAt < at).toSorted(inFillingOrder);
   const books = own.map((fill) => ({ fill, inTheBooks: leftBy(fill, at) }));
   const inTheBooks = books.reduce((total, one) => total + one.inTheBooks.amount, 0n);
   const ofFills = isClean ? 0n : found.amount;

@@ -1,5 +1,5 @@
 import { type ChangeOfMix, changeOfMix, type MixInTank, type NextMix, type Unwanted } from "#domain/mixing/mix-change";
-import { type TreatedStop } from "#domain/mixing/tank-plan-question";
+import { type FilledMix, type TreatedStop } from "#domain/mixing/tank-plan-question";
 import { type RunOfMix } from "#domain/mixing/tank-runs";
 
 /**
@@ -16,14 +16,18 @@ export interface Residue {
 
 /** A mix on top of what a tank held. A mix of which every product was in later ones says nothing more and is left out, so that the contents never grow beyond the products. */
 export function onTopOf(mix: MixInTank, below: TankContents): TankContents {
-  const had = new Set(mix.products.map(({ productId }) => productId));
-  const kept = below.filter((one) => {
-    if (one === "unknown") return true;
-    const isNew = one.products.some(({ productId }) => !had.has(productId));
-    for (const { productId } of one.products) had.add(productId);
+  return latestOfEach([mix, ...below]);
+}
+
+/** Mixes of a tank, the latest first, without those of which every product is in later ones too. */
+export function latestOfEach<Mix extends Pick<MixInTank, "products"> | Pick<FilledMix, "products"> | "unknown">(mixes: readonly Mix[]): readonly Mix[] {
+  const seen = new Set<string>();
+  return mixes.filter((mix) => {
+    if (mix === "unknown") return true;
+    const isNew = mix.products.some(({ productId }) => !seen.has(productId));
+    for (const { productId } of mix.products) seen.add(productId);
     return isNew;
   });
-  return [mix, ...kept];
 }
 
 /** What of a tank's contents must not reach the lawns of the next mix, by the mix that brought it last. */
